@@ -1,0 +1,37 @@
+/** A food as every part of Pouchful sees it: a name, a group and what 100 g of it holds, as fed. */
+import { type Amount, asFed, UNKNOWN } from '../nutrition/amount.ts';
+import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+
+export type FoodGroup = 'seed' | 'legume' | 'vegetable' | 'herb' | 'animal' | 'nut' | 'fruit';
+
+export const FOOD_GROUPS: Readonly<Record<FoodGroup, string>> = {
+  seed: 'Seeds and grains',
+  legume: 'Legumes',
+  vegetable: 'Vegetables',
+  herb: 'Herbs and flowers',
+  animal: 'Animal protein',
+  nut: 'Nuts',
+  fruit: 'Fruit',
+};
+
+/** Amounts per 100 g as fed, in the unit of the tagname; a tag that is absent is unknown, never zero. */
+export type Composition = Partial<Record<Tag, number>>;
+
+export interface Food {
+  /** Reference number ("sr28:20038", "ifct:A010", "pub:mealworm-dried") or the keeper's own id. */
+  readonly ref: string;
+  /** The plain name a keeper would say. */
+  readonly name: string;
+  readonly group?: FoodGroup;
+  readonly composition: Composition;
+  /** Standard deviations, same units. */
+  readonly sd: Composition;
+  readonly source: string;
+}
+
+/** A food's amount of one nutrient as a typed amount. */
+export function amountOf(food: Food, tag: Tag): Amount<'as fed'> {
+  const value = food.composition[tag];
+  if (value === undefined) return UNKNOWN;
+  return asFed(value, nutrient(tag).unit, { sd: food.sd[tag], source: food.source });
+}
