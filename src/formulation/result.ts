@@ -40,7 +40,13 @@ export interface Addition {
   readonly kind: 'add';
   readonly sentence: string;
   /** Append this to `foods` and the problem can be solved. */
-  readonly food: { readonly id: string; readonly ref: string; readonly name: string; readonly group?: string };
+  readonly food: {
+    readonly id: string;
+    readonly ref: string;
+    readonly name: string;
+    readonly group?: string;
+    readonly price_per_kg?: number;
+  };
   /** Least share of it that suffices, percent of the mix. */
   readonly share: number;
 }

@@ -1,0 +1,52 @@
+/** A result as a table for people. */
+import type { Problem } from '../formulation/problem.ts';
+import type { Balanced, Result } from '../formulation/result.ts';
+import { figure } from '../formulation/sentences.ts';
+import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+
+const CAUTION =
+  'Not veterinary advice. A home mix never replaces a complete food; change foods slowly; see a vet on weight loss or illness.';
+
+/** Text ending in a newline. */
+export function table(problem: Problem, result: Result): string {
+  const lines = [result.verdict, ''];
+  if (result.status === 'optimal') lines.push(...shares(problem, result), '', ...nutrients(problem, result));
+  else {
+    lines.push('What collides:', ...result.conflict.map((c) => `  ${c.sentence}  (${c.pointer})`), '');
+    lines.push(result.remedies.length > 0 ? 'What would mend it:' : 'No single change mends it.');
+    lines.push(...result.remedies.map((r) => `  ${r.sentence}`));
+  }
+  const doubts = [...result.estimated, ...result.unsure].map((d) => `  ${d.sentence}  (${d.pointer})`);
+  if (doubts.length > 0) lines.push('', 'Figures to be careful with:', ...new Set(doubts));
+  lines.push('', CAUTION, '');
+  return lines.join('\n');
+}
+
+function shares(problem: Problem, result: Balanced): string[] {
+  const names = problem.foods.map((f) => f.name ?? f.id);
+  const width = Math.max(4, ...names.map((n) => n.length));
+  const rows = problem.foods.map((f, i) => {
+    const [low, high] = result.spans[f.id]!;
+    const grams = result.grams ? `${result.grams[f.id]} g` : '-';
+    const span = `${low.toFixed(1)} to ${high.toFixed(1)}`;
+    return `${names[i]!.padEnd(width)}  ${result.shares[f.id]!.toFixed(2).padStart(6)} %  ${grams.padStart(7)}  ${span.padStart(13)}`;
+  });
+  const head = `${'Food'.padEnd(width)}  ${'Share'.padStart(8)}  ${'Weigh'.padStart(7)}  ${'Can move'.padStart(13)}`;
+  return [head, ...rows, ...(result.grams_conflict ? ['', `No grams: ${result.grams_conflict}.`] : [])];
+}
+
+function nutrients(problem: Problem, result: Balanced): string[] {
+  const ruled = problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : []));
+  const tags = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].filter((t) => result.nutrients[t]);
+  const width = Math.max(...tags.map((t) => nutrient(t).name.length));
+  const head = `${'Per 100 g as fed'.padEnd(width)}  ${'Mix'.padStart(9)}  ${'Ration'.padStart(9)}  Ration from-to (data cover)`;
+  return [
+    head,
+    ...tags.map((tag) => {
+      const n = result.nutrients[tag]!;
+      const { name, unit } = nutrient(tag);
+      const range = `${figure(n.low)} to ${figure(n.high)} ${unit} (${Math.round(n.coverage)} %)`;
+      return `${name.padEnd(width)}  ${figure(n.mix).padStart(9)}  ${figure(n.ration).padStart(9)}  ${range}`;
+    }),
+  ];
+}

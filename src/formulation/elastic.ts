@@ -1,0 +1,175 @@
+/**
+ * The problem with every side made elastic: each may be missed at a price. One HiGHS model answers, warm, whether
+ * any chosen set of sides can be kept together, which sides are missed, by how little one side must give way, and
+ * what a further food would change. Only "shares add up to 100" and "no share below 0" stay rigid.
+ */
+import type { Highs } from './highs.ts';
+import type { Stocked } from './larder.ts';
+import { dot, tangent } from './polytope.ts';
+import { type HalfSpace, type Side, spreadAt } from './sides.ts';
+
+/** A side counts as kept when it is missed by no more than this (scaled). */
+export const KEPT = 1e-8;
+const MOST_CUTS = 300;
+
+type Model = ReturnType<Highs['createModel']>;
+
+export interface ElasticAnswer {
+  readonly x: Float64Array;
+  /** How far each side is missed, scaled. */
+  readonly missed: Float64Array;
+  /** Price of each model row (the sum first), for pricing further foods. */
+  readonly prices: Float64Array;
+}
+
+export class Elastic {
+  readonly sides: readonly Side[];
+  private readonly highs: Highs;
+  private readonly model: Model;
+  private readonly n: number;
+  private readonly spaces: HalfSpace[];
+  /** Which side each model row after the sum belongs to, and its multiplier for a further food's content. */
+  private readonly rowSide: number[];
+
+  constructor(highs: Highs, n: number, sides: readonly Side[]) {
+    this.highs = highs;
+    this.sides = sides;
+    this.n = n;
+    this.spaces = sides.map((s) => s.halfSpace(s.bound));
+    this.rowSide = sides.map((_, k) => k);
+    this.model = this.create();
+  }
+
+  dispose(): void {
+    this.model.dispose();
+  }
+
+  /**
+   * Least total miss with the sides in `required` kept, the rest priced by `price` (1 each unless given).
+   * @returns undefined when the required sides alone cannot be kept
+   */
+  solve(required: ReadonlySet<number>, price: (side: number) => number = () => 1): ElasticAnswer | undefined {
+    const m = this.sides.length;
+    const at = { kind: 'range' as const, from: this.n, to: this.n + m - 1 };
+    if (m > 0) {
+      this.model.changeColsCost(at, Float64Array.from({ length: m }, (_, k) => price(k)));
+      this.model.changeColsBounds(
+        at,
+        new Float64Array(m),
+        Float64Array.from({ length: m }, (_, k) => (required.has(k) ? 0 : Number.POSITIVE_INFINITY)),
+      );
+    }
+    for (let round = 0; ; round++) {
+      if (!this.run()) return undefined;
+      const solution = this.model.getSolution();
+      const x = solution.colValue.slice(0, this.n);
+      const slack = solution.colValue.slice(this.n, this.n + m);
+      let cut = false;
+      this.sides.forEach((side, k) => {
+        if (!side.cone) return;
+        const short = this.spaces[k]!.h - dot(this.spaces[k]!.g, x) + spreadAt(side.cone, x) - slack[k]!;
+        if (short <= 1e-9 || (!required.has(k) && price(k) === 0)) return;
+        cut = true;
+        const plane = tangent(side, this.spaces[k]!, x);
+        this.addRow(plane.g, plane.h, k);
+      });
+      if (cut && round < MOST_CUTS) continue;
+      const missed = Float64Array.from(this.sides, (side, k) =>
+        Math.max(0, this.spaces[k]!.h - dot(this.spaces[k]!.g, x) + (side.cone ? spreadAt(side.cone, x) : 0)),
+      );
+      return { x, missed, prices: solution.rowDual.slice() };
+    }
+  }
+
+  /** Whether a set of sides can be kept together. */
+  possible(required: ReadonlySet<number>): boolean {
+    return this.solve(required, () => 0) !== undefined;
+  }
+
+  /** The row of a side for another bound (a loosened one, a ratio's turned one). */
+  rebound(k: number, bound: number): void {
+    const space = this.sides[k]!.halfSpace(bound);
+    this.spaces[k] = space;
+    // The slack keeps its column; only the content's coefficients and the bound change.
+    for (let i = 0; i < this.n; i++) this.model.changeCoefficient(k + 1, i, space.g[i]!);
+    this.model.changeRowBounds(k + 1, space.h, Number.POSITIVE_INFINITY);
+  }
+
+  /** Content of a further food in each model row, scaled as the row is: [sum, side 0, side 1, ..., tangent planes]. */
+  column(foods: readonly Stocked[], candidate: Stocked): number[] {
+    const wider = [...foods, candidate];
+    const own = this.sides.map((side, k) => {
+      const space = side.halfSpace(side.bound, wider);
+      return (space.g[foods.length]! * space.scale) / this.spaces[k]!.scale;
+    });
+    return [1, ...this.rowSide.map((k) => own[k]!)];
+  }
+
+  /** Least share of a further food with every side kept; undefined when it does not help. */
+  leastShare(column: readonly number[]): number | undefined {
+    const { model, n } = this;
+    const m = this.sides.length;
+    const indices = column.flatMap((v, i) => (v === 0 ? [] : [i]));
+    model.addCol(1, 0, 100, { indices, values: indices.map((i) => column[i]!) });
+    try {
+      const answer = this.solve(new Set(this.sides.keys()), () => 0);
+      return answer ? this.model.getSolution().colValue[n + m]! : undefined;
+    } finally {
+      model.deleteCols({ kind: 'range', from: n + m, to: n + m });
+    }
+  }
+
+  private addRow(g: Float64Array, h: number, side: number): void {
+    const indices = [...g.keys(), this.n + side];
+    this.model.addRow(h, Number.POSITIVE_INFINITY, { indices, values: [...g, 1] });
+    this.rowSide.push(side);
+  }
+
+  private run(): boolean {
+    const { optimal, infeasible } = this.highs.constants.modelStatus;
+    for (const fresh of [false, true]) {
+      if (fresh) this.model.clearSolver();
+      const { modelStatus } = this.model.run();
+      if (modelStatus === optimal) return true;
+      if (modelStatus === infeasible && fresh) return false;
+    }
+    return false;
+  }
+
+  private create(): Model {
+    const { n } = this;
+    const m = this.sides.length;
+    const starts = [0, n];
+    const indices = Array.from({ length: n }, (_, i) => i);
+    const values = new Array<number>(n).fill(1);
+    this.spaces.forEach((space, k) => {
+      space.g.forEach((v, i) => {
+        if (v === 0) return;
+        indices.push(i);
+        values.push(v);
+      });
+      indices.push(n + k);
+      values.push(1);
+      starts.push(indices.length);
+    });
+    const model = this.highs.createModel({
+      numCols: n + m,
+      numRows: m + 1,
+      colCost: new Float64Array(n + m),
+      colLower: new Float64Array(n + m),
+      colUpper: Float64Array.from({ length: n + m }, (_, i) => (i < n ? 100 : Number.POSITIVE_INFINITY)),
+      rowLower: [100, ...this.spaces.map((s) => s.h)],
+      rowUpper: [100, ...this.spaces.map(() => Number.POSITIVE_INFINITY)],
+      matrix: { format: 'csr', numRows: m + 1, numCols: n + m, starts, indices, values },
+    });
+    model.options.set({
+      output_flag: false,
+      presolve: 'off',
+      solver: 'simplex',
+      small_matrix_value: 1e-12,
+      primal_feasibility_tolerance: 1e-9,
+      dual_feasibility_tolerance: 1e-9,
+    });
+    return model;
+  }
+}

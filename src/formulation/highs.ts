@@ -1,0 +1,17 @@
+/** The solver: HiGHS compiled to WebAssembly, loaded once. */
+import * as module from 'highs';
+import type { Highs, InitOptions } from 'highs';
+
+/** The package's types describe its CommonJS build; the ES module's default export is the loader itself. */
+const load = module.default as unknown as (options?: InitOptions) => Promise<Highs>;
+
+/**
+ * Loads HiGHS. Each call makes an own instance with its own memory.
+ * @param options.wasmUrl where a browser fetches the WebAssembly file; Node finds it by itself
+ */
+export function loadHighs(options: { wasmUrl?: string } = {}): Promise<Highs> {
+  const { wasmUrl } = options;
+  return load(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
+}
+
+export type { Highs };

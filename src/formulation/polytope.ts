@@ -1,0 +1,293 @@
+/**
+ * All mixes that keep every rule: shares x with sum 100, column bounds and half-spaces, and where a confidence is
+ * asked, cones cut by tangent planes as they are met. One HiGHS model for linear costs and one for the nearest mix
+ * stay alive and are re-solved warm: only bounds and costs change.
+ */
+import type { Highs } from './highs.ts';
+import { type Side, spreadAt } from './sides.ts';
+
+/** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
+export const TOLERANCE = 1e-9;
+/** How far a tangent plane may cut short of its cone. */
+const CONE_TOLERANCE = 1e-9;
+const MOST_CUTS = 400;
+
+type Model = ReturnType<Highs['createModel']>;
+type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
+
+/** A row beyond the sum: a side's half-space, or a tangent plane of its cone. */
+interface Row {
+  readonly g: Float64Array;
+  readonly h: number;
+}
+
+export class Polytope {
+  readonly n: number;
+  private readonly highs: Highs;
+  private readonly sides: readonly Side[];
+  private readonly cuts: Row[] = [];
+  private readonly base: Row[];
+  private lower: Float64Array;
+  private upper: Float64Array;
+  private linear?: Model;
+  private quadratic?: Model;
+  /** Lowest and highest shares among all mixes met so far under the present bounds. */
+  private seen: { low: Float64Array; high: Float64Array } | undefined;
+
+  /**
+   * @param lower least shares, percent @param upper most shares, percent
+   * @param sides rule sides; food bounds belong in `lower` and `upper`
+   */
+  constructor(highs: Highs, lower: Float64Array, upper: Float64Array, sides: readonly Side[]) {
+    this.highs = highs;
+    this.n = lower.length;
+    this.lower = lower;
+    this.upper = upper;
+    this.sides = sides;
+    this.base = sides.map((s) => s.halfSpace(s.bound));
+  }
+
+  /** Narrows or widens the column bounds, keeping the basis. */
+  setBounds(lower: Float64Array, upper: Float64Array): void {
+    this.lower = lower;
+    this.upper = upper;
+    this.seen = undefined;
+    for (const model of [this.linear, this.quadratic]) {
+      model?.changeColsBounds({ kind: 'range', from: 0, to: this.n - 1 }, lower, upper);
+    }
+  }
+
+  /** A mix of least linear cost. */
+  cheapest(cost: ArrayLike<number>): Answer {
+    this.linear ??= this.create(false);
+    const model = this.linear;
+    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(cost));
+    const answer = this.cutUntilKept(model);
+    if (answer.status === 'optimal') this.remember(answer.x);
+    return answer;
+  }
+
+  /** The mix with the least sum of squared distances from `target`. */
+  nearest(target: ArrayLike<number>): Answer {
+    this.quadratic ??= this.create(true);
+    const model = this.quadratic;
+    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(target, (t) => -2 * t));
+    const answer = this.cutUntilKept(model);
+    if (answer.status !== 'optimal') return answer;
+    return { status: 'optimal', x: this.polish(answer.x, target) };
+  }
+
+  /** Lowest and highest share of one food over all mixes. The polytope must not be empty. */
+  span(i: number): readonly [number, number] {
+    const end = (sign: 1 | -1): number => {
+      const limit = sign === 1 ? this.lower[i]! : this.upper[i]!;
+      const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
+      // A mix already met that stands at the share's own bound proves that end without a solve.
+      if (met !== undefined && Math.abs(met - limit) <= TOLERANCE) return limit;
+      const cost = new Float64Array(this.n);
+      cost[i] = sign;
+      const answer = this.cheapest(cost);
+      return answer.status === 'optimal' ? answer.x[i]! : Number.NaN;
+    };
+    return [end(1), end(-1)];
+  }
+
+  /** Whether given shares keep every side, bound and cone, and add up to 100. */
+  holds(x: ArrayLike<number>, tolerance = 1e-7): boolean {
+    let sum = 0;
+    for (let i = 0; i < this.n; i++) {
+      if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
+      sum += x[i]!;
+    }
+    return Math.abs(sum - 100) <= tolerance && this.sides.every((side, k) => this.short(side, this.base[k]!, x) <= tolerance);
+  }
+
+  /** How far a side is missed, scaled; at most 0 where it is kept. */
+  private short(side: Side, row: Row, x: ArrayLike<number>): number {
+    return row.h - dot(row.g, x) + (side.cone ? spreadAt(side.cone, x) : 0);
+  }
+
+  dispose(): void {
+    this.linear?.dispose();
+    this.quadratic?.dispose();
+    this.linear = undefined;
+    this.quadratic = undefined;
+  }
+
+  private create(quadratic: boolean): Model {
+    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...this.base, ...this.cuts];
+    const { n } = this;
+    const model = this.highs.createModel({
+      numCols: n,
+      numRows: rows.length,
+      colCost: new Float64Array(n),
+      colLower: this.lower,
+      colUpper: this.upper,
+      rowLower: rows.map((r) => r.h),
+      rowUpper: rows.map((_, i) => (i === 0 ? 100 : Number.POSITIVE_INFINITY)),
+      matrix: sparse(rows, n),
+      ...(quadratic
+        ? {
+            hessian: {
+              format: 'triangular' as const,
+              dimension: n,
+              starts: Array.from({ length: n + 1 }, (_, i) => i),
+              indices: Array.from({ length: n }, (_, i) => i),
+              values: new Float64Array(n).fill(2),
+            },
+          }
+        : {}),
+    });
+    model.options.set({
+      output_flag: false,
+      presolve: 'off',
+      primal_feasibility_tolerance: TOLERANCE,
+      dual_feasibility_tolerance: TOLERANCE,
+      ...(quadratic ? {} : { solver: 'simplex', small_matrix_value: 1e-12 }),
+    });
+    return model;
+  }
+
+  /** Runs a model, adding a tangent plane wherever a cone is missed, until none is. */
+  private cutUntilKept(model: Model): Answer {
+    for (let round = 0; ; round++) {
+      const x = this.run(model);
+      if (!x) return { status: 'infeasible' };
+      let missed = false;
+      this.sides.forEach((side, k) => {
+        if (side.cone && this.short(side, this.base[k]!, x) > CONE_TOLERANCE) {
+          missed = true;
+          this.cut(side, this.base[k]!, x);
+        }
+      });
+      if (!missed || round >= MOST_CUTS) return { status: 'optimal', x };
+    }
+  }
+
+  /** The plane that touches the cone where x points: valid for every mix, so both models may keep it. */
+  private cut(side: Side, row: Row, x: ArrayLike<number>): void {
+    const plane = tangent(side, row, x);
+    this.cuts.push(plane);
+    const indices: number[] = [];
+    const values: number[] = [];
+    plane.g.forEach((v, i) => {
+      if (v === 0) return;
+      indices.push(i);
+      values.push(v);
+    });
+    for (const model of [this.linear, this.quadratic]) {
+      model?.addRow(plane.h, Number.POSITIVE_INFINITY, { indices, values });
+    }
+  }
+
+  private run(model: Model): Float64Array | undefined {
+    const { modelStatus: code } = this.highs.constants;
+    for (const attempt of [0, 1, 2]) {
+      // A basis left from another question can trip the solver; it then starts afresh.
+      if (attempt > 0) model.clearSolver();
+      if (attempt === 2) model.options.set('presolve', 'on');
+      try {
+        const { modelStatus } = model.run();
+        if (modelStatus === code.optimal) return model.getSolution().colValue;
+        if (modelStatus === code.infeasible && attempt > 0) return undefined;
+      } catch (error) {
+        if (attempt === 2) throw error;
+      }
+    }
+    return undefined;
+  }
+
+  /**
+   * The nearest mix to full precision: the solver tells which bounds and rows are met, and the projection onto them
+   * is worked out directly. Kept only when it is a mix and no further off.
+   */
+  private polish(x: Float64Array, target: ArrayLike<number>): Float64Array {
+    const close = 1e-6;
+    const fixed = Array.from(x, (v, i) =>
+      v - this.lower[i]! < close ? this.lower[i]! : this.upper[i]! - v < close ? this.upper[i]! : undefined,
+    );
+    const tight = [...this.base, ...this.cuts].filter((r) => Math.abs(dot(r.g, x) - r.h) < close);
+    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
+    const better = projected(target, fixed, rows);
+    if (!better) return x;
+    const distance = (y: ArrayLike<number>) => sumOf(this.n, (i) => (y[i]! - target[i]!) ** 2);
+    return this.holds(better, 1e-8) && distance(better) <= distance(x) + 1e-6 * (1 + distance(x)) ? better : x;
+  }
+
+  private remember(x: Float64Array): void {
+    if (!this.seen) {
+      this.seen = { low: x.slice(), high: x.slice() };
+      return;
+    }
+    for (let i = 0; i < this.n; i++) {
+      this.seen.low[i] = Math.min(this.seen.low[i]!, x[i]!);
+      this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
+    }
+  }
+}
+
+/** The tangent plane of `g.x - |(q x, q0)| >= h` at x. */
+export function tangent(side: Side, row: Row, x: ArrayLike<number>): Row {
+  const { q, q0 } = side.cone!;
+  const length = spreadAt(side.cone!, x);
+  return {
+    g: row.g.map((v, i) => v - (q[i]! * q[i]! * x[i]!) / length),
+    h: row.h + (q0 * q0) / length,
+  };
+}
+
+export function dot(g: ArrayLike<number>, x: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < g.length; i++) sum += g[i]! * x[i]!;
+  return sum;
+}
+
+function sumOf(n: number, term: (i: number) => number): number {
+  let sum = 0;
+  for (let i = 0; i < n; i++) sum += term(i);
+  return sum;
+}
+
+function sparse(rows: readonly Row[], n: number) {
+  const starts = [0];
+  const indices: number[] = [];
+  const values: number[] = [];
+  for (const row of rows) {
+    row.g.forEach((v, i) => {
+      if (v === 0) return;
+      indices.push(i);
+      values.push(v);
+    });
+    starts.push(indices.length);
+  }
+  return { format: 'csr' as const, numRows: rows.length, numCols: n, starts, indices, values };
+}
+
+/**
+ * Projection of `target` onto `rows` (as equations) with some shares fixed: x = target + G' y over the free shares,
+ * G G' y = h - G target. Rows that depend on others are passed over by the pivoting. Undefined where it degenerates.
+ */
+function projected(target: ArrayLike<number>, fixed: readonly (number | undefined)[], rows: readonly Row[]): Float64Array | undefined {
+  const free = fixed.flatMap((v, i) => (v === undefined ? [i] : []));
+  const start = Float64Array.from(fixed, (v, i) => v ?? target[i]!);
+  // Gram-Schmidt on the rows, twice for accuracy; each kept direction carries its right-hand side along.
+  const basis: { u: Float64Array; r: number }[] = [];
+  for (const row of rows) {
+    const u = Float64Array.from(free, (i) => row.g[i]!);
+    let r = row.h - dot(row.g, start);
+    const before = Math.sqrt(dot(u, u));
+    for (let pass = 0; pass < 2; pass++) {
+      for (const b of basis) {
+        const c = dot(b.u, u);
+        for (let i = 0; i < u.length; i++) u[i]! -= c * b.u[i]!;
+        r -= c * b.r;
+      }
+    }
+    const norm = Math.sqrt(dot(u, u));
+    if (norm <= 1e-9 * Math.max(1, before)) continue;
+    basis.push({ u: u.map((v) => v / norm), r: r / norm });
+  }
+  const x = start.slice();
+  for (const b of basis) free.forEach((i, k) => { x[i]! += b.r * b.u[k]!; });
+  return x.every(Number.isFinite) ? x : undefined;
+}

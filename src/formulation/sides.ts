@@ -1,0 +1,226 @@
+/**
+ * Rules as half-spaces. A rule with both bounds is two sides, and so is a food with a least and a most share:
+ * each side can collide, be loosened and be named on its own, by JSON pointer.
+ */
+import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import type { Stocked } from './larder.ts';
+import type { On, Problem, Rule } from './problem.ts';
+
+/** Linear part `g . x >= h` over the shares x (percent), scaled so that the largest |g| is 1. */
+export interface HalfSpace {
+  readonly g: Float64Array;
+  readonly h: number;
+  /** What one unit of the scaled row is in the bound's own unit. */
+  readonly scale: number;
+}
+
+/** One bound of one rule, or of one food's share. */
+export interface Side {
+  readonly pointer: string;
+  readonly side: 'min' | 'max';
+  readonly bound: number;
+  /** What the bound is about: "fat of the ration". */
+  readonly subject: string;
+  /** Unit printed after the bound. */
+  readonly unit: string;
+  /** The half-space for a given bound; a ratio's and a dry-matter rule's row turns with the bound. */
+  halfSpace(bound: number, foods?: readonly Stocked[]): HalfSpace;
+  /** Per-share spread (z x sd, scaled as the row is), where a confidence is asked: the side holds at mean -+ z x sd. */
+  readonly cone?: { readonly q: Float64Array; readonly q0: number };
+  /** The actual content, ratio or share, at the safe end where a confidence is asked. */
+  value(x: ArrayLike<number>): number;
+}
+
+/** A linear expression over the shares: constant + sum of w x share. */
+export interface Line {
+  readonly w: Float64Array;
+  readonly c: number;
+}
+
+/** What is fed, as lines over the shares: of the mix (shares/100) or of the ration (with what is fed beside). */
+export class Ration {
+  readonly foods: readonly Stocked[];
+  readonly beside: readonly { readonly stocked: Stocked; readonly part: number }[];
+  /** The mix's part of the ration, 0 to 1. */
+  readonly mixPart: number;
+
+  constructor(foods: readonly Stocked[], beside: readonly { stocked: Stocked; part: number }[]) {
+    this.foods = foods;
+    this.beside = beside;
+    this.mixPart = 1 - beside.reduce((sum, b) => sum + b.part, 0);
+  }
+
+  /** Content of something counted per food, as a line over the shares of `foods` (default: the problem's). */
+  line(on: On, of: (food: Stocked) => number, foods: readonly Stocked[] = this.foods): Line {
+    const part = on === 'mix' ? 1 : this.mixPart;
+    return {
+      w: Float64Array.from(foods, (f) => (part * of(f)) / 100),
+      c: on === 'mix' ? 0 : this.beside.reduce((sum, b) => sum + b.part * of(b.stocked), 0),
+    };
+  }
+}
+
+/** Value of a line at given shares. */
+export function at(line: Line, x: ArrayLike<number>): number {
+  let sum = line.c;
+  for (let i = 0; i < line.w.length; i++) sum += line.w[i]! * x[i]!;
+  return sum;
+}
+
+/** The parts of a food that are not water, 0 to 1; unknown moisture counts as none. */
+const dryPart = (f: Stocked) => 1 - f.amount('WATER').value / 100;
+
+/** All sides of a problem: of its rules first, then of its foods' own bounds. */
+export function sidesOf(problem: Problem, ration: Ration, openFoods: readonly number[], z: number): Side[] {
+  const sides: Side[] = [];
+  problem.rules.forEach((rule, i) => {
+    for (const side of ['min', 'max'] as const) {
+      const bound = rule[side];
+      if (bound !== undefined) sides.push(ruleSide(rule, `/rules/${i}/${side}`, side, bound, ration, z));
+    }
+  });
+  openFoods.forEach((row, column) => {
+    const food = problem.foods[row]!;
+    for (const side of ['min', 'max'] as const) {
+      const bound = food[side];
+      if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
+      const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
+      const subject = `share of ${ration.foods[column]!.name}`;
+      sides.push(plainSide(`/foods/${row}/${side}`, side, bound, subject, '%', (foods) => widened(line, foods)));
+    }
+  });
+  return sides;
+}
+
+function ruleSide(rule: Rule, pointer: string, side: 'min' | 'max', bound: number, ration: Ration, z: number): Side {
+  const on = rule.on ?? 'mix';
+  if ('group' in rule) {
+    const of = (f: Stocked) => (f.group === rule.group ? 100 : 0);
+    return plainSide(pointer, side, bound, `${rule.group} share of the ${on}`, '%', (foods) => shareLine(ration, on, of, foods));
+  }
+  if ('food' in rule) {
+    const name = ration.foods.find((f) => f.id === rule.food)?.name ?? rule.food;
+    const of = (f: Stocked) => (f.id === rule.food ? 100 : 0);
+    return plainSide(pointer, side, bound, `share of ${name} in the ${on}`, '%', (foods) => shareLine(ration, on, of, foods));
+  }
+  if ('ratio' in rule) {
+    const [top, bottom] = rule.ratio;
+    const denominator = (f: Stocked) => {
+      const amount = f.amount(bottom);
+      return amount.status === 'unknown' ? f.largest(bottom) : amount.value;
+    };
+    const subject = `${words(top)} to ${words(bottom)} of the ${on}`;
+    return quotientSide(pointer, side, bound, subject, '', ration, on, (f) => f.amount(top).value, denominator);
+  }
+  const tag = rule.nutrient;
+  const unit = unitWords(tag, rule.basis === 'DM');
+  const subject = `${words(tag)} of the ${on}`;
+  const spread = z > 0 ? spreadOf(tag, on, ration, z) : undefined;
+  const of = (f: Stocked) => f.amount(tag).value;
+  if (rule.basis === 'DM') return quotientSide(pointer, side, bound, subject, unit, ration, on, of, dryPart, spread);
+  return plainSide(pointer, side, bound, subject, unit, (foods) => ration.line(on, of, foods), spread);
+}
+
+interface Spread {
+  readonly q: Float64Array;
+  readonly q0: number;
+}
+
+/** z x sd of each food's part in the content, and of what is fed beside. */
+function spreadOf(tag: Tag, on: On, ration: Ration, z: number): Spread | undefined {
+  const { w } = ration.line(on, (f) => z * f.amount(tag).sd);
+  const beside = on === 'mix' ? [] : ration.beside.map((b) => z * b.part * b.stocked.amount(tag).sd);
+  const q0 = Math.hypot(...beside);
+  return q0 === 0 && w.every((v) => v === 0) ? undefined : { q: w, q0 };
+}
+
+/** Length of the spread at given shares: z x sd of the content. */
+export function spreadAt(spread: Spread, x: ArrayLike<number>): number {
+  let sum = spread.q0 * spread.q0;
+  for (let i = 0; i < spread.q.length; i++) sum += (spread.q[i]! * x[i]!) ** 2;
+  return Math.sqrt(sum);
+}
+
+/** A side whose content is one line over the shares. */
+function plainSide(
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  subject: string,
+  unit: string,
+  line: (foods?: readonly Stocked[]) => Line,
+  spread?: Spread,
+): Side {
+  const own = line();
+  const sign = side === 'min' ? 1 : -1;
+  const halfSpace = (b: number, foods?: readonly Stocked[]) => {
+    const l = foods ? line(foods) : own;
+    return scaled(l.w, sign, sign * (b - l.c));
+  };
+  const cone = spread && scaleSpread(spread, halfSpace(bound).scale);
+  const value = (x: ArrayLike<number>) => at(own, x) - (spread ? sign * spreadAt(spread, x) : 0);
+  return { pointer, side, bound, subject, unit, halfSpace, cone, value };
+}
+
+/** A side whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
+function quotientSide(
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  subject: string,
+  unit: string,
+  ration: Ration,
+  on: On,
+  top: (f: Stocked) => number,
+  bottom: (f: Stocked) => number,
+  spread?: Spread,
+): Side {
+  const sign = side === 'min' ? 1 : -1;
+  const halfSpace = (b: number, foods?: readonly Stocked[]) => {
+    const line = ration.line(on, (f) => top(f) - b * bottom(f), foods);
+    return scaled(line.w, sign, -sign * line.c);
+  };
+  const over = ration.line(on, top);
+  const under = ration.line(on, bottom);
+  const cone = spread && scaleSpread(spread, halfSpace(bound).scale);
+  const value = (x: ArrayLike<number>) => (at(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / at(under, x);
+  return { pointer, side, bound, subject, unit, halfSpace, cone, value };
+}
+
+function scaled(w: Float64Array, sign: number, h: number): HalfSpace {
+  let scale = 0;
+  for (const v of w) scale = Math.max(scale, Math.abs(v));
+  // A rule that no share can move (all amounts unknown, or nothing but pellet fed) keeps its row as it is.
+  if (scale === 0) scale = Math.max(1, Math.abs(h));
+  return { g: w.map((v) => (sign * v) / scale), h: h / scale, scale };
+}
+
+function scaleSpread(spread: Spread, scale: number): Spread {
+  return { q: spread.q.map((v) => v / scale), q0: spread.q0 / scale };
+}
+
+function shareLine(ration: Ration, on: On, of: (f: Stocked) => number, foods?: readonly Stocked[]): Line {
+  return { w: ration.line(on, of, foods).w, c: 0 };
+}
+
+/** A food's own bound says nothing about foods that come in later. */
+function widened(line: Line, foods?: readonly Stocked[]): Line {
+  if (!foods) return line;
+  const w = new Float64Array(foods.length);
+  w.set(line.w.subarray(0, Math.min(line.w.length, foods.length)));
+  return { w, c: line.c };
+}
+
+/** A nutrient's name in the middle of a sentence. */
+export function words(tag: Tag): string {
+  const { name } = nutrient(tag);
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+/** The unit printed after a content: "%" for grams per 100 g. */
+export function unitWords(tag: Tag, dryMatter = false): string {
+  const { unit } = nutrient(tag);
+  const of = dryMatter ? ' of dry matter' : '';
+  if (unit === 'g') return `%${of}`;
+  return `${unit} per 100 g${of}`;
+}

@@ -1,0 +1,70 @@
+/** A small linear (or mixed-integer) program solved afresh; for one-off questions. Live mixes use {@link Polytope}. */
+import { type Highs, loadHighs } from './highs.ts';
+
+export interface LinearModel {
+  /** Cost of each column; minimised. */
+  readonly cost: readonly number[];
+  readonly rows: readonly { coefficients: readonly number[]; min?: number; max?: number }[];
+  /** Column bounds; 0 and infinity unless given. */
+  readonly lower?: readonly number[];
+  readonly upper?: readonly number[];
+  /** Columns that must be whole. */
+  readonly whole?: readonly boolean[];
+  readonly timeLimitSeconds?: number;
+}
+
+export interface LinearAnswer {
+  readonly status: 'optimal' | 'infeasible' | 'unbounded' | 'unfinished';
+  readonly objective: number;
+  readonly x: number[];
+}
+
+/** Solves a model with a given solver instance. Never throws on an infeasible or unbounded model. */
+export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer {
+  const n = model.cost.length;
+  const starts = [0];
+  const indices: number[] = [];
+  const values: number[] = [];
+  for (const row of model.rows) {
+    row.coefficients.forEach((value, j) => {
+      if (value === 0) return;
+      indices.push(j);
+      values.push(value);
+    });
+    starts.push(indices.length);
+  }
+  const solver = highs.createModel({
+    numCols: n,
+    numRows: model.rows.length,
+    colCost: [...model.cost],
+    colLower: model.lower ? [...model.lower] : new Array<number>(n).fill(0),
+    colUpper: model.upper ? [...model.upper] : new Array<number>(n).fill(Number.POSITIVE_INFINITY),
+    rowLower: model.rows.map((r) => r.min ?? Number.NEGATIVE_INFINITY),
+    rowUpper: model.rows.map((r) => r.max ?? Number.POSITIVE_INFINITY),
+    matrix: { format: 'csr', numRows: model.rows.length, numCols: n, starts, indices, values },
+    ...(model.whole ? { integrality: model.whole.map((w) => (w ? 1 : 0) as 0 | 1) } : {}),
+  });
+  try {
+    solver.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-9 });
+    if (model.timeLimitSeconds !== undefined) solver.options.set('time_limit', model.timeLimitSeconds);
+    const { modelStatus } = solver.run();
+    const { modelStatus: code } = highs.constants;
+    const status =
+      modelStatus === code.optimal
+        ? 'optimal'
+        : modelStatus === code.infeasible
+          ? 'infeasible'
+          : modelStatus === code.unbounded || modelStatus === code.unboundedOrInfeasible
+            ? 'unbounded'
+            : 'unfinished';
+    const x = status === 'infeasible' ? [] : Array.from(solver.getSolution().colValue);
+    return { status, objective: solver.getObjectiveValue(), x };
+  } finally {
+    solver.dispose();
+  }
+}
+
+/** {@link solveLinearWith} on a solver of its own. */
+export async function solveLinear(model: LinearModel): Promise<LinearAnswer> {
+  return solveLinearWith(await loadHighs(), model);
+}
