@@ -23,7 +23,8 @@ export async function formulate(file: string, opts: { pretty?: boolean } = {}): 
     const formulation = new Formulation(problem, { reference, highs: await loadHighs() }, ignored);
     const result = formulation.solve();
     formulation.dispose();
-    if (ignored.length > 0) process.stderr.write(`pouchful: not read, as the format has no such field: ${ignored.join(', ')}\n`);
+    if (ignored.length > 0)
+      process.stderr.write(`pouchful: not read, as the format has no such field: ${ignored.join(', ')}\n`);
     process.stdout.write(opts.pretty ? table(problem, result) : `${JSON.stringify(result, null, 2)}\n`);
     return result.status === 'optimal' ? FOUND : NO_MIX;
   } catch (error) {
@@ -39,6 +40,9 @@ function read(file: string): string {
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     const why = code === 'ENOENT' ? 'there is no such file' : `it cannot be read (${code})`;
-    throw new ProblemError('', `"${file}": ${why}; give a path to a problem.json, or - to read standard input`);
+    throw new ProblemError(
+      '',
+      `"${file}": ${why}; give a path to a problem.json, or - to read standard input`,
+    );
   }
 }

@@ -36,8 +36,12 @@ function shares(problem: Problem, result: Balanced): string[] {
 }
 
 function nutrients(problem: Problem, result: Balanced): string[] {
-  const ruled = problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : []));
-  const tags = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].filter((t) => result.nutrients[t]);
+  const ruled = problem.rules.flatMap((r) =>
+    'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
+  );
+  const tags = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].filter(
+    (t) => result.nutrients[t],
+  );
   const width = Math.max(...tags.map((t) => nutrient(t).name.length));
   const head = `${'Per 100 g as fed'.padEnd(width)}  ${'Mix'.padStart(9)}  ${'Ration'.padStart(9)}  Ration from-to (data cover)`;
   return [

@@ -2,8 +2,9 @@
  * The reference foods: every row of the open tables, in one compact file.
  * `reference.bin` is made by `npm run reference`; this module only reads it, in Node and in the browser.
  */
-import type { Tag } from '../nutrition/nutrients.ts';
-import type { Food, FoodGroup } from './food.ts';
+import { isTag, type Tag } from '../nutrition/nutrients.ts';
+import type { Composition, Food, FoodGroup } from './food.ts';
+import { readableTitle } from './readable-title.ts';
 
 export interface ReferenceFood extends Food {
   /** Name as the table prints it. */
@@ -21,12 +22,182 @@ export interface Reference {
   readonly size: number;
   /** The food with that reference number ("sr28:20038"), or undefined. */
   get(ref: string): ReferenceFood | undefined;
-  /** The food at a row, 0 to size - 1, in file order. */
+  /** The food at a row, 0 to size - 1, in file order. Throws RangeError outside. */
   at(row: number): ReferenceFood;
   /** Largest amount known of a nutrient in a group (table group, or our own group), per 100 g; undefined if none. */
   largest(tag: Tag, group: string): number | undefined;
   /** Foods keepers really use, in the order of the hand-made list. */
   plainFoods(): readonly ReferenceFood[];
+}
+
+/** "POUCHRF" and the version of the layout; see `build/encode.ts` for the layout. */
+export const MAGIC = Uint8Array.of(0x50, 0x4f, 0x55, 0x43, 0x48, 0x52, 0x46, 1);
+
+/** The integer that stands for "unknown" in a dense block. */
+export const UNKNOWN_INT = -(2 ** 31);
+
+/** Tagname, decimals, and how many amounts a sparse block holds; -1 for a dense block. */
+export type Block = readonly [tag: Tag, decimals: number, sparse: number];
+
+export interface Header {
+  readonly refs: readonly string[];
+  readonly tableNames: readonly string[];
+  readonly groups: readonly string[];
+  /** Index into `groups`, per row. */
+  readonly groupOf: readonly number[];
+  readonly plain: readonly (readonly [
+    row: number,
+    name: string,
+    group: FoodGroup,
+    also: readonly string[],
+  ])[];
+  /** Sources that do not follow from the reference number. */
+  readonly sources: readonly (readonly [row: number, source: string])[];
+  readonly values: readonly Block[];
+  readonly sds: readonly Block[];
+}
+
+interface Column {
+  readonly tag: Tag;
+  /** The amount at a row, or undefined. */
+  at(row: number): number | undefined;
+}
+
+/**
+ * Reads a reference file. Columns stay views on `bytes` (do not change them afterwards); foods are built when asked for.
+ * @throws RangeError when the bytes are no reference file, are of another version, or are cut short
+ */
+export function decodeReference(bytes: Uint8Array): Reference {
+  const wrong = 'not a reference file of this version; make it anew with: npm run reference';
+  if (bytes.length < 12 || MAGIC.some((byte, i) => bytes[i] !== byte)) throw new RangeError(wrong);
+  // Typed arrays read in the machine's byte order and from aligned places: copy only where that is not so.
+  const buffer = (bytes.byteOffset % 4 === 0 ? bytes : bytes.slice()) as Uint8Array<ArrayBuffer>;
+  const headerSize = new DataView(buffer.buffer, buffer.byteOffset).getUint32(8, true);
+  let offset = 12 + headerSize;
+  if (bytes.length < offset) throw new RangeError('the reference file is cut short');
+  const header = JSON.parse(new TextDecoder().decode(buffer.subarray(12, offset))) as Header;
+  const size = header.refs.length;
+
+  const readColumn = ([tag, decimals, sparse]: Block): Column => {
+    if (!isTag(tag)) throw new RangeError(wrong);
+    const count = sparse < 0 ? size : sparse;
+    const length = count * 4 + (sparse < 0 ? 0 : Math.ceil(count / 2) * 4);
+    if (offset + length > buffer.length) throw new RangeError('the reference file is cut short');
+    const start = buffer.byteOffset + offset;
+    offset += length;
+    const ints = new Int32Array(buffer.buffer, start, count);
+    const unit = 10 ** decimals;
+    if (sparse < 0) return { tag, at: (row) => (ints[row] === UNKNOWN_INT ? undefined : ints[row]! / unit) };
+    const rows = new Uint16Array(buffer.buffer, start + count * 4, count);
+    return {
+      tag,
+      at: (row) => {
+        const i = positionOf(rows, row);
+        return i < 0 ? undefined : ints[i]! / unit;
+      },
+    };
+  };
+  const values = header.values.map(readColumn);
+  const sds = header.sds.map(readColumn);
+
+  const rowOf = new Map(header.refs.map((ref, row) => [ref, row]));
+  const plainOf = new Map(header.plain.map((plain) => [plain[0], plain]));
+  const sourceOf = new Map(header.sources);
+  const foods = new Map<number, ReferenceFood>();
+  const largestOf = new Map<string, number | undefined>();
+
+  const build = (row: number): ReferenceFood => {
+    const ref = header.refs[row]!;
+    const tableName = header.tableNames[row]!;
+    const plain = plainOf.get(row);
+    // Figures are read when first asked for: a search index wants 9,000 names and no figures at all.
+    let composition: Composition | undefined;
+    let sd: Composition | undefined;
+    return {
+      ref,
+      name: plain?.[1] ?? (ref.startsWith('sr28:') ? readableTitle(tableName) : tableName),
+      ...(plain && { group: plain[2] }),
+      get composition() {
+        composition ??= amounts(values, row);
+        return composition;
+      },
+      get sd() {
+        sd ??= amounts(sds, row);
+        return sd;
+      },
+      source: sourceOf.get(row) ?? sourceFromRef(ref),
+      tableName,
+      also: plain?.[3] ?? [],
+      plain: plain !== undefined,
+      tableGroup: header.groups[header.groupOf[row]!]!,
+    };
+  };
+
+  const at = (row: number): ReferenceFood => {
+    if (!Number.isInteger(row) || row < 0 || row >= size)
+      throw new RangeError(`no row ${row} among ${size} foods`);
+    const had = foods.get(row);
+    if (had) return had;
+    const food = build(row);
+    foods.set(row, food);
+    return food;
+  };
+
+  const findLargest = (tag: Tag, group: string): number | undefined => {
+    const column = values.find((c) => c.tag === tag);
+    if (!column) return undefined;
+    const tableGroup = header.groups.indexOf(group);
+    let largest: number | undefined;
+    for (let row = 0; row < size; row++) {
+      if (header.groupOf[row] !== tableGroup && plainOf.get(row)?.[2] !== group) continue;
+      const value = column.at(row);
+      if (value !== undefined && (largest === undefined || value > largest)) largest = value;
+    }
+    return largest;
+  };
+
+  return {
+    size,
+    get: (ref) => {
+      const row = rowOf.get(ref);
+      return row === undefined ? undefined : at(row);
+    },
+    at,
+    largest: (tag, group) => {
+      const key = `${tag} ${group}`;
+      if (!largestOf.has(key)) largestOf.set(key, findLargest(tag, group));
+      return largestOf.get(key);
+    },
+    plainFoods: () => header.plain.map(([row]) => at(row)),
+  };
+}
+
+function amounts(columns: readonly Column[], row: number): Composition {
+  const found: Composition = {};
+  for (const column of columns) {
+    const value = column.at(row);
+    if (value !== undefined) found[column.tag] = value;
+  }
+  return found;
+}
+
+/** Where a number stands in a rising list, or -1. */
+function positionOf(rising: Uint16Array, wanted: number): number {
+  let low = 0;
+  let high = rising.length - 1;
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const found = rising[middle]!;
+    if (found === wanted) return middle;
+    if (found < wanted) low = middle + 1;
+    else high = middle - 1;
+  }
+  return -1;
+}
+
+function sourceFromRef(ref: string): string {
+  const [table, number] = ref.split(':');
+  return table === 'ifct' ? `IFCT 2017, ${number}` : `USDA SR28, NDB ${number}`;
 }
 
 export type { FoodGroup };

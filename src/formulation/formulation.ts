@@ -22,6 +22,9 @@ export interface FormulationOptions {
   readonly highs: Highs;
 }
 
+/** How much dearer, relatively, a mix may be that counts as equally cheap. */
+const BUDGET_SLACK = 1e-8;
+
 /** Shares in percent by food id. */
 export type Shares = Readonly<Record<string, number>>;
 
@@ -136,7 +139,7 @@ export class Formulation {
       bound: cost,
       subject: 'cost',
       unit: '',
-      halfSpace: () => ({ g: prices.map((p) => -p / scale), h: (-cost - 1e-9 * Math.abs(cost)) / scale, scale }),
+      halfSpace: () => ({ g: prices.map((p) => -p / scale), h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale, scale }),
       value: (x) => dot(prices, x),
     };
     const narrowed = new Polytope(this.options.highs, this.lower, this.upper, [...this.ruleSides(), budget]);
@@ -144,6 +147,9 @@ export class Formulation {
       const tie = narrowed.nearest(this.wants);
       const x = tie.status === 'optimal' && this.polytope.holds(tie.x) ? tie.x : answer.x;
       return { x, objective: dot(prices, x) };
+    } catch {
+      // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
+      return { x: answer.x, objective: cost };
     } finally {
       narrowed.dispose();
     }

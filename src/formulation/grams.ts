@@ -1,7 +1,8 @@
 /**
  * Shares to grams on the scale: whole steps, the batch exact, every rule kept, nearest to the shares (least sum of
  * squares). Mixes of whole steps are tried in order of their distance, so the first that keeps the rules is the
- * nearest; only where rules leave almost no room is a mixed-integer program asked.
+ * nearest. Where many rules are tight that takes too many tries: steps are then exchanged between foods until the
+ * rules are kept, and as near as exchanges bring them; a mixed-integer program has the last word on "there are none".
  */
 import type { Highs } from './highs.ts';
 import { solveLinearWith } from './solver.ts';
@@ -22,7 +23,7 @@ export interface GramsQuestion {
 export type GramsAnswer = { readonly steps: number[] } | { readonly conflict: string };
 
 /** How many mixes of whole steps are tried before the program is asked. */
-const MOST_TRIES = 1500;
+const MOST_TRIES = 250;
 
 /** @returns whole steps per food adding up to the batch, or why there are none */
 export function weighable(question: GramsQuestion, highs: Highs): GramsAnswer {
@@ -39,6 +40,8 @@ export function weighable(question: GramsQuestion, highs: Highs): GramsAnswer {
   const back = (k: readonly number[]) => Float64Array.from(k, (v) => (100 * v) / total);
   const found = nearestFirst(target, low, high, total, (k) => question.holds(back(k)));
   if (found) return { steps: found };
+  const mended = byExchange(question, { target, low, high, total, back });
+  if (mended) return { steps: mended };
   return byProgram(question, highs, { target, low, high, total, back });
 }
 
@@ -105,11 +108,69 @@ function allot(target: readonly number[], low: readonly number[], high: readonly
   return { steps, cost: steps.reduce((sum, s, i) => sum + (s - target[i]!) ** 2, 0) };
 }
 
+interface Grid {
+  readonly target: number[];
+  readonly low: number[];
+  readonly high: number[];
+  readonly total: number;
+  readonly back: (steps: readonly number[]) => Float64Array;
+}
+
+/**
+ * From the nearest steps: moves one step from one food to another, first whichever exchange leaves the rules least
+ * missed, then, once they are kept, whichever brings the steps nearest to the shares. Ends where no exchange helps.
+ */
+function byExchange(question: GramsQuestion, { target, low, high, total, back }: Grid): number[] | undefined {
+  const steps = allot(target, low, high, total)?.steps;
+  if (!steps) return undefined;
+  const { rows } = question;
+  const n = steps.length;
+  const perStep = 100 / total;
+  const room = rows.map((r) => steps.reduce((sum, k, i) => sum + r.g[i]! * k * perStep, 0) - r.h);
+  const missed = (from = -1, to = -1) => {
+    let sum = 0;
+    for (let r = 0; r < rows.length; r++) {
+      const { g } = rows[r]!;
+      const left = from < 0 ? room[r]! : room[r]! + (g[to]! - g[from]!) * perStep;
+      if (left < 0) sum -= left;
+    }
+    return sum;
+  };
+  const nearer = (from: number, to: number) =>
+    (steps[from]! - 1 - target[from]!) ** 2 -
+    (steps[from]! - target[from]!) ** 2 +
+    (steps[to]! + 1 - target[to]!) ** 2 -
+    (steps[to]! - target[to]!) ** 2;
+  for (let moves = 0; moves < 4 * n; moves++) {
+    const now = missed();
+    let best: { from: number; to: number; miss: number; distance: number } | undefined;
+    for (let from = 0; from < n; from++) {
+      if (steps[from]! <= low[from]!) continue;
+      for (let to = 0; to < n; to++) {
+        if (to === from || steps[to]! >= high[to]!) continue;
+        const miss = missed(from, to);
+        const distance = nearer(from, to);
+        const helps = miss < now - 1e-12 || (miss <= now && now <= 1e-9 && distance < -1e-9);
+        if (!helps) continue;
+        if (!best || miss < best.miss - 1e-12 || (miss <= best.miss + 1e-12 && distance < best.distance)) best = { from, to, miss, distance };
+      }
+    }
+    if (!best) break;
+    const { from, to } = best;
+    steps[from]!--;
+    steps[to]!++;
+    rows.forEach((r, k) => {
+      room[k]! += (r.g[to]! - r.g[from]!) * perStep;
+    });
+  }
+  return question.holds(back(steps)) ? steps : undefined;
+}
+
 /** The integer program: columns are steps above the lower bound, cost the distance from the shares in its linear pieces. */
 function byProgram(
   question: GramsQuestion,
   highs: Highs,
-  grid: { target: number[]; low: number[]; high: number[]; total: number; back: (k: readonly number[]) => Float64Array },
+  grid: Grid,
 ): GramsAnswer {
   const { target, low, high, total, back } = grid;
   const n = target.length;

@@ -194,7 +194,7 @@ export class Polytope {
         if (attempt === 2) throw error;
       }
     }
-    return undefined;
+    throw new Error('the solver came to no answer');
   }
 
   /**

@@ -10,6 +10,9 @@ const MOST_ADDITIONS = 5;
 /** Foods whose price says they might help are verified in order of it, this many at most. */
 const MOST_VERIFIED = 60;
 
+/** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
+const DAMPEST = 20;
+
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
   return conflict
@@ -77,7 +80,7 @@ export function additions(elastic: Elastic, problem: Problem, foods: readonly St
   const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
   const priced = reference
     .plainFoods()
-    .filter((food) => !taken.has(food.ref) && food.form !== 'fresh')
+    .filter((food) => !taken.has(food.ref) && (food.composition.WATER ?? 100) <= DAMPEST)
     .map((food) => {
       const candidate = stock({ id: food.ref, ref: food.ref, group: food.group }, reference);
       const column = elastic.column(foods, candidate);

@@ -1,0 +1,73 @@
+// Compiles the server and command line into dist/, the browser client into dist/web; skips what has not changed.
+import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { sep } from 'node:path';
+import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
+
+const COMMON = [at('package-lock.json'), at('tsconfig.json'), at('tsconfig.build.json')];
+const isTest = (path) => /\.test\.tsx?$/.test(path);
+const WEB = at('src', 'web');
+
+/** Compiles everything but the browser client. */
+export function compile({ quiet = false } = {}) {
+  step(
+    'node',
+    hashOf([...COMMON, at('src')], (p) => isTest(p) || p === WEB || p.startsWith(WEB + sep)),
+    () => {
+      console.error('Compiling ...');
+      for (const name of [
+        'nutrition',
+        'foods',
+        'targets',
+        'formulation',
+        'kitchen',
+        'care',
+        'household',
+        'server',
+        'cli',
+      ]) {
+        rmSync(at('dist', name), { recursive: true, force: true });
+      }
+      if (runBin('tsc', ['-p', 'tsconfig.build.json'], { quiet }) !== 0)
+        throw new Error('the program does not compile');
+      cpSync(at('src', 'foods', 'data'), at('dist', 'foods', 'data'), {
+        recursive: true,
+        filter: (p) => !isTest(p),
+      });
+    },
+  );
+}
+
+/** Builds the browser client. */
+export function buildWeb({ quiet = false } = {}) {
+  if (!existsSync(at('src', 'web', 'index.html'))) {
+    console.error('No browser client yet (src/web/index.html is missing); built without it.');
+    return;
+  }
+  step('web', hashOf([...COMMON, at('src')], isTest), () => {
+    console.error('Building the browser client ...');
+    const args = ['build', 'src/web', '--outDir', at('dist', 'web'), '--emptyOutDir', '--logLevel', 'warn'];
+    if (runBin('vite', args, { quiet }) !== 0) throw new Error('the browser client does not build');
+  });
+}
+
+/** Does the work unless the stamp of the last time says that nothing has changed. */
+function step(name, hash, work) {
+  const stamp = at('dist', `.stamp-${name}`);
+  if (stamped(stamp) === hash) return;
+  rmSync(stamp, { force: true });
+  work();
+  mkdirSync(at('dist'), { recursive: true });
+  writeFileSync(stamp, `${hash}\n`);
+}
+
+if (isMain(import.meta.url)) {
+  try {
+    alone(() => {
+      compile();
+      buildWeb();
+    });
+  } catch (error) {
+    console.error(`build: ${error.message}`);
+    process.exitCode = 1;
+  }
+}

@@ -1,0 +1,70 @@
+/** `pouchful foods`: find a reference food, read its figures. */
+import { FOOD_GROUPS } from '../foods/food.ts';
+import { createFoodSearch } from '../foods/search.ts';
+import { loadReference } from '../household/reference-file.ts';
+import { NUTRIENTS } from '../nutrition/nutrients.ts';
+import { columns, figure, print } from './print.ts';
+
+/** Prints the foods that fit the words best. @returns the exit code */
+export function searchFoods(words: string, opts: { limit: number; json?: boolean }): number {
+  const found = createFoodSearch(loadReference()).find(words, opts.limit);
+  if (opts.json) {
+    print(
+      JSON.stringify(
+        found.map(({ ref, name, group, tableName }) => ({ ref, name, group, tableName })),
+        null,
+        2,
+      ),
+    );
+    return 0;
+  }
+  if (found.length === 0) {
+    print(`No food fits "${words}". Try one plain word, such as: oats`);
+    return 0;
+  }
+  print(columns(found.map((f) => [f.ref, f.name, f.group ? FOOD_GROUPS[f.group] : '', f.tableName])));
+  return 0;
+}
+
+/** Prints every amount known of a food in so many grams, and names those unknown. @returns the exit code */
+export function showFood(ref: string, opts: { per: number; json?: boolean }): number {
+  const food = loadReference().get(ref);
+  if (!food)
+    throw new Error(
+      `no food "${ref}" in the reference tables; find one with: npx pouchful foods search <words>`,
+    );
+  const scale = opts.per / 100;
+  const known = NUTRIENTS.filter((n) => food.composition[n.tag] !== undefined);
+  const unknown = NUTRIENTS.filter((n) => food.composition[n.tag] === undefined);
+  if (opts.json) {
+    const amounts = Object.fromEntries(
+      known.map((n) => [n.tag, { value: food.composition[n.tag]! * scale, unit: n.unit }]),
+    );
+    const { name, group, tableName, source } = food;
+    print(
+      JSON.stringify(
+        { ref, name, group, tableName, source, grams: opts.per, amounts, unknown: unknown.map((n) => n.tag) },
+        null,
+        2,
+      ),
+    );
+    return 0;
+  }
+  print(`${food.name} (${food.ref})${food.tableName === food.name ? '' : `\n${food.tableName}`}`);
+  print(`Source: ${food.source}`);
+  print(`\nIn ${figure(opts.per)} g as fed:`);
+  const rows = known.map((n) => {
+    const sd = food.sd[n.tag];
+    return [
+      n.name,
+      figure(food.composition[n.tag]! * scale),
+      n.unit,
+      sd === undefined ? '' : `± ${figure(sd * scale)}`,
+      n.tag,
+    ];
+  });
+  print(columns(rows, [1]));
+  if (unknown.length > 0)
+    print(`\nUnknown (not zero): ${unknown.map((n) => n.name.toLowerCase()).join(', ')}`);
+  return 0;
+}

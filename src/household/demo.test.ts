@@ -1,0 +1,48 @@
+/** What the invented household must show: one thing to mend, and that it can be mended. */
+import { describe, expect, it } from 'vitest';
+import { Formulation } from '../formulation/formulation.ts';
+import { loadHighs } from '../formulation/highs.ts';
+import { parseProblem } from '../formulation/parse.ts';
+import { demoHousehold, demoProblem } from './demo.ts';
+import { loadReference } from './reference-file.ts';
+
+const reference = loadReference();
+const [mix] = demoHousehold().mixes;
+
+describe('the invented mix', () => {
+  it('has 20 dry foods in four groups, each with protein and fat known', () => {
+    const { foods } = demoProblem();
+    expect(foods).toHaveLength(20);
+    expect(new Set(foods.map((f) => f.group))).toEqual(new Set(['seed', 'vegetable', 'legume', 'animal']));
+    for (const { ref, name } of foods) {
+      const { composition } = reference.get(ref!)!;
+      expect(composition.WATER, name).toBeLessThan(15);
+      expect(composition.PROCNT, name).toBeDefined();
+      expect(composition.FAT, name).toBeDefined();
+    }
+  });
+
+  it('calls each food what the reference calls it', () => {
+    for (const { ref, name } of demoProblem().foods) expect(reference.get(ref!)!.name).toBe(name);
+  });
+
+  it('reads as a problem of the machine interface', () => {
+    expect(parseProblem(JSON.parse(JSON.stringify(demoProblem())), reference)).toEqual({
+      problem: demoProblem(),
+      ignored: [],
+    });
+  });
+
+  it('has too much fat at even shares, and nothing else is wrong', async () => {
+    const formulation = new Formulation(mix!.problem, { reference, highs: await loadHighs() });
+    const { total, breaches, nutrients } = formulation.evaluate(mix!.shares);
+    expect(total).toBeCloseTo(100, 9);
+    expect(breaches.map((b) => [mix!.problem.rules[Number(b.pointer.split('/')[2])], b.side])).toEqual([
+      [expect.objectContaining({ nutrient: 'FAT', max: 7 }), 'max'],
+    ]);
+    expect(nutrients.FAT!.ration).toBeCloseTo(9.69, 1);
+    const balanced = formulation.solve();
+    expect(balanced.status).toBe('optimal');
+    formulation.dispose();
+  });
+});

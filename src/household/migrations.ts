@@ -1,0 +1,78 @@
+/**
+ * The database's shape, step by step. A step, once released, is never changed; a new shape is a new step.
+ * `PRAGMA user_version` holds the number of the last step taken.
+ */
+import type Database from 'better-sqlite3';
+
+/** Step n stands at index n - 1. */
+const STEPS: readonly string[] = [
+  `
+  CREATE TABLE foods (
+    id TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN ('mix', 'pellet')),
+    food_group TEXT,
+    price_per_kg REAL,
+    source TEXT NOT NULL,
+    invented INTEGER NOT NULL CHECK (invented IN (0, 1)),
+    composition TEXT NOT NULL CHECK (json_valid(composition)),
+    sd TEXT NOT NULL CHECK (json_valid(sd))
+  );
+  CREATE TABLE profiles (
+    id TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    species TEXT NOT NULL,
+    life_stage TEXT NOT NULL,
+    fibre TEXT NOT NULL CHECK (fibre IN ('FIBTG', 'FIBC', 'none')),
+    about TEXT NOT NULL,
+    bounds TEXT NOT NULL CHECK (json_valid(bounds))
+  );
+  CREATE TABLE animals (
+    id TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    species TEXT NOT NULL,
+    invented INTEGER NOT NULL CHECK (invented IN (0, 1))
+  );
+  CREATE TABLE mixes (
+    id TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    animal_id TEXT REFERENCES animals (id) ON DELETE SET NULL,
+    profile_id TEXT NOT NULL,
+    updated_at TEXT NOT NULL,
+    problem TEXT NOT NULL CHECK (json_valid(problem)),
+    shares TEXT NOT NULL CHECK (json_valid(shares)),
+    held TEXT NOT NULL CHECK (json_valid(held))
+  );
+  -- Ids of all foods a mix names, in the mix or beside it; reference foods among them, hence no foreign key.
+  CREATE TABLE mix_foods (
+    mix_id TEXT NOT NULL REFERENCES mixes (id) ON DELETE CASCADE,
+    food_id TEXT NOT NULL,
+    PRIMARY KEY (mix_id, food_id)
+  ) WITHOUT ROWID;
+  CREATE INDEX mix_foods_by_food ON mix_foods (food_id);
+  `,
+];
+
+/** The number of the newest step. */
+export const SCHEMA_VERSION = STEPS.length;
+
+/**
+ * Brings a database to the newest shape; each step wholly or not at all.
+ * @returns the step at which it stood; 0 for a new file
+ * @throws Error when the file was written by a newer Pouchful
+ */
+export function migrate(db: Database.Database): number {
+  const at = db.pragma('user_version', { simple: true }) as number;
+  if (at > SCHEMA_VERSION) {
+    throw new Error(
+      `the household file has version ${at}, this Pouchful knows versions up to ${SCHEMA_VERSION}; use the newer Pouchful`,
+    );
+  }
+  STEPS.slice(at).forEach((sql, i) => {
+    db.transaction(() => {
+      db.exec(sql);
+      db.pragma(`user_version = ${at + i + 1}`);
+    }).immediate();
+  });
+  return at;
+}

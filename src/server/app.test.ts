@@ -1,0 +1,218 @@
+/** The HTTP interface over a real store. */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { demoHousehold } from '../household/demo.ts';
+import { openStore, type Store } from '../household/store.ts';
+import { createApp } from './app.ts';
+
+const demo = demoHousehold();
+const mix = demo.mixes[0]!;
+const pellet = demo.foods[0]!;
+let folder: string;
+let store: Store;
+let app: OpenAPIHono;
+
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'pouchful-server-'));
+  mkdirSync(join(folder, 'web', 'assets'), { recursive: true });
+  writeFileSync(join(folder, 'web', 'index.html'), '<title>Pouchful</title>');
+  writeFileSync(join(folder, 'web', 'assets', 'a-1.js'), 'export {}');
+  writeFileSync(join(folder, 'reference.bin'), 'x'.repeat(5000));
+  writeFileSync(join(folder, 'secret.txt'), 'secret');
+  store = openStore(join(folder, 'household.sqlite'));
+  await store.putAll(demo);
+  app = createApp({ store, webDir: join(folder, 'web'), referenceFile: join(folder, 'reference.bin') });
+});
+afterEach(async () => {
+  await store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const put = (path: string, body: unknown) =>
+  app.request(path, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/json' },
+    body: typeof body === 'string' ? body : JSON.stringify(body),
+  });
+const remove = (path: string) => app.request(path, { method: 'DELETE' });
+
+describe('the household', () => {
+  it('is given whole', async () => {
+    const answer = await app.request('/api/household');
+    expect(answer.status).toBe(200);
+    expect(await answer.json()).toEqual(demo);
+  });
+
+  it('takes each kind of thing and gives it back', async () => {
+    const profile = {
+      id: 'mine',
+      name: 'Mine',
+      species: 'golden hamster',
+      lifeStage: 'adult',
+      fibre: 'FIBTG' as const,
+      about: '',
+      bounds: [{ ratio: ['CA', 'P'] as const, min: 1, basis: 'as fed' as const, source: 'mine' }],
+    };
+    const food = { ...pellet, id: 'own', kind: 'mix' as const, group: 'seed' as const };
+    const animal = { id: 'a', name: 'A', species: 'gerbil', invented: false };
+    const second = { ...mix, id: 'm2', animalId: 'a', profileId: 'mine', shares: { millet: 97.5 } };
+    expect((await put('/api/foods/own', food)).status).toBe(204);
+    expect((await put('/api/profiles/mine', profile)).status).toBe(204);
+    expect((await put('/api/animals/a', animal)).status).toBe(204);
+    expect((await put('/api/mixes/m2', second)).status).toBe(204);
+    expect(await store.household()).toEqual({
+      foods: [pellet, food],
+      profiles: [profile],
+      animals: [...demo.animals, animal],
+      mixes: [mix, second],
+    });
+    for (const path of ['mixes/m2', 'animals/a', 'profiles/mine', 'foods/own']) {
+      expect((await remove(`/api/${path}`)).status).toBe(204);
+    }
+    expect(await store.household()).toEqual(demo);
+  });
+});
+
+describe('refusals name the field, the value and the way out', () => {
+  it.each([
+    [
+      'a wrong amount',
+      { ...pellet, composition: { PROCNT: -1 } },
+      '/composition/PROCNT',
+      'is -1: it must be at least 0',
+    ],
+    [
+      'too much in 100 g',
+      { ...pellet, composition: { FAT: 450 } },
+      '/composition/FAT',
+      'is 450: 100 g of food holds 100 g at most',
+    ],
+    [
+      'a text for a number',
+      { ...pellet, composition: { FAT: '4' } },
+      '/composition/FAT',
+      'is "4": write a number',
+    ],
+    ['no such tagname', { ...pellet, composition: { PROTEIN: 4 } }, '/composition/PROTEIN', 'spelling'],
+    ['a missing name', { ...pellet, name: undefined }, '/name', 'is missing: write a string'],
+    ['an empty name', { ...pellet, name: ' ' }, '/name', 'at least one letter'],
+    ['a wrong choice', { ...pellet, kind: 'hay' }, '/kind', 'is "hay": use one of "mix", "pellet"'],
+    ['an unknown field', { ...pellet, colour: 'red' }, '/colour', 'no such field'],
+    ['another id', { ...pellet, id: 'else' }, '/id', 'make them the same'],
+    ['no object', 'null', '', 'is null: write an object'],
+    ['no JSON', '{"id":', '', 'JSON'],
+  ])('%s', async (_, body, field, words) => {
+    const answer = await put('/api/foods/demo-pellet', body);
+    expect(answer.status).toBe(400);
+    const said = (await answer.json()) as { field: string; message: string };
+    expect(said.field).toBe(field);
+    expect(said.message).toContain(words);
+    expect(await store.household()).toEqual(demo);
+  });
+
+  it('a wrong rule within a mix', async () => {
+    const problem = { ...mix.problem, rules: [{ nutrient: 'PROCNT', min: 17, on: 'bowl' }] };
+    const answer = await put('/api/mixes/demo-mix', { ...mix, problem });
+    expect(await answer.json()).toMatchObject({
+      field: '/problem/rules/0/on',
+      message: expect.stringContaining('"bowl"'),
+    });
+  });
+
+  it('a body without its content type', async () => {
+    const answer = await app.request('/api/foods/x', { method: 'PUT', body: '{}' });
+    expect(answer.status).toBe(415);
+    expect(await answer.json()).toHaveProperty('message');
+  });
+
+  it('404 for what is not there, 409 for what is in use', async () => {
+    expect((await remove('/api/mixes/none')).status).toBe(404);
+    const used = await remove('/api/foods/demo-pellet');
+    expect(used.status).toBe(409);
+    expect(await used.json()).toMatchObject({
+      field: '/id',
+      message: expect.stringContaining('"First mix"'),
+    });
+    expect((await app.request('/api/nothing')).status).toBe(404);
+  });
+
+  it('413 for a body over 1 MB', async () => {
+    const answer = await put('/api/foods/x', { ...pellet, source: 'x'.repeat(1024 * 1024) });
+    expect(answer.status).toBe(413);
+    expect(await answer.json()).toMatchObject({ message: expect.stringContaining('1 MB') });
+  });
+});
+
+describe('who may ask', () => {
+  const from = (host: string, headers = {}) =>
+    app.request('/api/household', { headers: { host, ...headers } });
+
+  it('refuses foreign host names', async () => {
+    for (const host of ['localhost', 'localhost:4173', '127.0.0.1:4173', '[::1]:4173'])
+      expect((await from(host)).status).toBe(200);
+    for (const host of ['evil.example', 'localhost.evil.example:4173', '10.0.0.7'])
+      expect((await from(host)).status).toBe(403);
+  });
+
+  it('refuses writes from foreign pages', async () => {
+    const headers = { host: 'localhost:4173', origin: 'http://evil.example' };
+    expect((await app.request('/api/mixes/demo-mix', { method: 'DELETE', headers })).status).toBe(403);
+    expect((await store.household()).mixes).toHaveLength(1);
+  });
+
+  it('serves the host it was told to listen on', async () => {
+    const wide = createApp({ store, webDir: folder, referenceFile: '', host: 'shelter.lan' });
+    expect((await wide.request('/api/household', { headers: { host: 'shelter.lan:80' } })).status).toBe(200);
+  });
+});
+
+describe('files', () => {
+  it('serves the reference foods compressed, and 304 when unchanged', async () => {
+    const answer = await app.request('/reference.bin', { headers: { 'accept-encoding': 'gzip, br' } });
+    expect(answer.headers.get('content-encoding')).toBe('gzip');
+    const body = Buffer.from(await answer.arrayBuffer());
+    expect(gunzipSync(body).toString()).toBe('x'.repeat(5000));
+    const etag = answer.headers.get('etag')!;
+    expect((await app.request('/reference.bin', { headers: { 'if-none-match': etag } })).status).toBe(304);
+    expect((await (await app.request('/reference.bin')).text()).length).toBe(5000);
+  });
+
+  it('serves the client for every screen, with its policy', async () => {
+    for (const path of ['/', '/mix', '/animals/demo-animal']) {
+      const answer = await app.request(path);
+      expect(await answer.text()).toContain('<title>Pouchful</title>');
+      expect(answer.headers.get('content-security-policy')).toContain("default-src 'self'");
+    }
+    const asset = await app.request('/assets/a-1.js');
+    expect(asset.headers.get('content-type')).toContain('javascript');
+    expect(asset.headers.get('cache-control')).toContain('immutable');
+    expect((await app.request('/assets/none.js')).status).toBe(404);
+  });
+
+  it('serves nothing outside the client', async () => {
+    for (const path of [
+      '/../secret.txt',
+      '/%2e%2e/secret.txt',
+      '/..%2fsecret.txt',
+      '/assets/..%2f..%2fsecret.txt',
+    ]) {
+      expect(await (await app.request(path)).text()).not.toContain('secret');
+    }
+  });
+
+  it('describes itself', async () => {
+    const answer = await app.request('/api/openapi.json');
+    const doc = (await answer.json()) as { paths: object };
+    expect(Object.keys(doc.paths)).toEqual([
+      '/api/household',
+      '/api/foods/{id}',
+      '/api/profiles/{id}',
+      '/api/animals/{id}',
+      '/api/mixes/{id}',
+    ]);
+  });
+});

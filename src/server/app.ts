@@ -1,0 +1,162 @@
+/** The HTTP interface: the household as JSON, the reference foods, and the browser client. Thin: no rule of the trade is here. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { serveStatic } from '@hono/node-server/serve-static';
+import { createRoute, OpenAPIHono, type z } from '@hono/zod-openapi';
+import { bodyLimit } from 'hono/body-limit';
+import { HTTPException } from 'hono/http-exception';
+import { type Store, StoreError } from '../household/store.ts';
+import { hostGuard, securityHeaders } from './guard.ts';
+import { referenceRoute } from './reference-route.ts';
+import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
+import {
+  animalSchema,
+  errorSchema,
+  foodSchema,
+  householdSchema,
+  idParams,
+  mixSchema,
+  profileSchema,
+} from './schemas.ts';
+
+const MEGABYTE = 1024 * 1024;
+
+export interface AppOptions {
+  /** Lent, not owned: whoever opened the store closes it. */
+  readonly store: Store;
+  /** Folder of the built browser client. */
+  readonly webDir: string;
+  readonly referenceFile: URL | string;
+  /** The host listened on, when it is not this machine alone. */
+  readonly host?: string;
+}
+
+/** The server's answers, ready for `serve` or for `app.request()` in tests. */
+export function createApp({ store, webDir, referenceFile, host }: AppOptions): OpenAPIHono {
+  const app = new OpenAPIHono({
+    defaultHook: (result, c) => {
+      if (result.success) return undefined;
+      const { status, body } = refusalOfInput(result.error, (result as { data?: unknown }).data);
+      return c.json(body, status);
+    },
+  });
+  app.use(securityHeaders(), hostGuard(host));
+  app.use(
+    '/api/*',
+    bodyLimit({
+      maxSize: MEGABYTE,
+      onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
+    }),
+  );
+  app.onError((error, c) => {
+    if (error instanceof StoreError) {
+      const { status, body } = refusalOfStore(error);
+      return c.json(body, status);
+    }
+    if (error instanceof HTTPException && error.status < 500) {
+      return c.json({ field: '', message: `${error.message}; send JSON` }, error.status);
+    }
+    console.error(error);
+    return c.json(
+      { field: '', message: 'something failed on the server and nothing was written; its log says more' },
+      500,
+    );
+  });
+
+  app.openapi(
+    createRoute({
+      method: 'get',
+      path: '/api/household',
+      responses: { 200: json(householdSchema, 'Everything the household keeps') },
+    }),
+    // The store gives read-only lists, zod's types are writable; the JSON is the same.
+    async (c) => c.json((await store.household()) as z.infer<typeof householdSchema>, 200),
+  );
+  keep(app, 'foods', foodSchema, store.putFood, store.deleteFood);
+  keep(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
+  keep(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
+  keep(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
+
+  app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
+  app.all('/api/*', (c) => {
+    const { status, body } = refusal(
+      404,
+      '',
+      `${c.req.method} ${c.req.path} is not known; see /api/openapi.json`,
+    );
+    return c.json(body, status);
+  });
+  app.get('/reference.bin', referenceRoute(referenceFile));
+  client(app, webDir);
+  return app;
+}
+
+/** `PUT` and `DELETE` of one kind of thing. */
+function keep<T extends { id: string }>(
+  app: OpenAPIHono,
+  kind: string,
+  schema: z.ZodType<T>,
+  put: (item: T) => Promise<void>,
+  remove: (id: string) => Promise<void>,
+): void {
+  const path = `/api/${kind}/{id}` as const;
+  const refused = {
+    400: json(errorSchema, 'Wrong input; the field says where'),
+    404: json(errorSchema, 'Not there'),
+    409: json(errorSchema, 'In use elsewhere'),
+  };
+  app.openapi(
+    createRoute({
+      method: 'put',
+      path,
+      request: { params: idParams, body: { required: true, content: { 'application/json': { schema } } } },
+      responses: { 204: { description: 'Written' }, ...refused },
+    }),
+    async (c) => {
+      const item = c.req.valid('json') as T;
+      const id = c.req.param('id')!;
+      if (item.id !== id) {
+        return c.json(
+          { field: '/id', message: `/id is "${item.id}" but the address says "${id}"; make them the same` },
+          400,
+        );
+      }
+      await put(item);
+      return c.body(null, 204);
+    },
+  );
+  app.openapi(
+    createRoute({
+      method: 'delete',
+      path,
+      request: { params: idParams },
+      responses: { 204: { description: 'Deleted' }, ...refused },
+    }),
+    async (c) => {
+      await remove(c.req.param('id')!);
+      return c.body(null, 204);
+    },
+  );
+}
+
+/** The built browser client; any address that is no file is a screen of it. */
+function client(app: OpenAPIHono, webDir: string): void {
+  const index = join(webDir, 'index.html');
+  if (existsSync(webDir)) {
+    app.use('/assets/*', async (c, next) => {
+      await next();
+      // Vite writes a hash of the content into these names.
+      if (c.res.status === 200) c.header('Cache-Control', 'public, max-age=31536000, immutable');
+    });
+    app.use('*', serveStatic({ root: webDir }));
+  }
+  app.get('*', (c) => {
+    if (/\.\w+$/.test(c.req.path)) return c.text('There is no such file.', 404);
+    if (!existsSync(index)) return c.text('The browser client is not built yet. Run: npm start', 503);
+    return c.html(readFileSync(index, 'utf8'), 200, { 'Cache-Control': 'no-cache' });
+  });
+}
+
+function json<S extends z.ZodType>(schema: S, description: string) {
+  return { description, content: { 'application/json': { schema } } };
+}

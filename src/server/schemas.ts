@@ -1,0 +1,154 @@
+/**
+ * What the server takes and gives, as zod schemas: the shapes of `household/model.ts` checked at the door.
+ * A mix may be unfinished (shares off 100, rules that collide): its shape is checked here, its sense by the formulation.
+ */
+import { z } from '@hono/zod-openapi';
+import { FOOD_GROUPS, type FoodGroup } from '../foods/food.ts';
+import { isTag, NUTRIENTS, nutrient, type Tag } from '../nutrition/nutrients.ts';
+
+const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
+const GROUPS = Object.keys(FOOD_GROUPS) as [FoodGroup, ...FoodGroup[]];
+
+const id = z.string().trim().min(1).max(100);
+const name = z.string().trim().min(1).max(200);
+const words = z.string().max(4000);
+const amount = z.number().min(0);
+const percent = z.number().min(0).max(100);
+const tag = z.enum(TAGS);
+
+const composition = z
+  .partialRecord(tag, amount)
+  .superRefine((amounts, context) => {
+    for (const [key, value] of Object.entries(amounts)) {
+      if (isTag(key) && nutrient(key).unit === 'g' && value! > 100) {
+        context.addIssue({
+          code: 'custom',
+          path: [key],
+          message: '100 g of food holds 100 g at most; check the unit',
+        });
+      }
+    }
+  })
+  .openapi('Composition', {
+    type: 'object',
+    description: 'Amounts per 100 g as fed by INFOODS tagname; absent means unknown.',
+  });
+
+const bounds = { min: amount.optional(), max: amount.optional(), source: words.optional() };
+const on = z.enum(['mix', 'ration']).optional();
+const basis = z.enum(['as fed', 'DM']);
+const ratio = z.tuple([tag, tag]).readonly();
+
+const rule = z.union([
+  z.strictObject({ nutrient: tag, ...bounds, on, basis: basis.optional() }),
+  z.strictObject({ ratio, ...bounds, on }),
+  z.strictObject({ group: name, ...bounds, on }),
+  z.strictObject({ food: id, ...bounds, on }),
+]);
+
+const ingredient = z.strictObject({
+  id,
+  name: name.optional(),
+  ref: id.optional(),
+  composition: composition.optional(),
+  sd: composition.optional(),
+  group: name.optional(),
+  min: percent.optional(),
+  max: percent.optional(),
+  want: percent.optional(),
+  price_per_kg: amount.optional(),
+  refused: z.boolean().optional(),
+});
+
+const beside = z.strictObject({
+  id,
+  name: name.optional(),
+  share_of_ration: percent,
+  ref: id.optional(),
+  composition: composition.optional(),
+  sd: composition.optional(),
+});
+
+export const problemSchema = z
+  .strictObject({
+    foods: z.array(ingredient).max(500),
+    rules: z.array(rule).max(500),
+    beside: z.array(beside).max(50),
+    objective: z.enum(['nearest', 'cheapest', 'varied']),
+    confidence: z.number().min(0).lt(1),
+    batch_grams: z.number().gt(0),
+    scale_step_grams: z.number().gt(0),
+  })
+  .openapi('Problem');
+
+export const foodSchema = z
+  .strictObject({
+    id,
+    name,
+    kind: z.enum(['mix', 'pellet']),
+    group: z.enum(GROUPS).optional(),
+    composition,
+    sd: composition,
+    pricePerKg: amount.optional(),
+    source: words,
+    invented: z.boolean(),
+  })
+  .openapi('OwnFood');
+
+export const profileSchema = z
+  .strictObject({
+    id,
+    name,
+    species: name,
+    lifeStage: name,
+    fibre: z.enum(['FIBTG', 'FIBC', 'none']),
+    about: words,
+    bounds: z
+      .array(
+        z.strictObject({
+          nutrient: tag.optional(),
+          ratio: ratio.optional(),
+          min: amount.optional(),
+          max: amount.optional(),
+          basis,
+          source: words,
+        }),
+      )
+      .max(200),
+  })
+  .openapi('TargetProfile');
+
+export const animalSchema = z
+  .strictObject({ id, name, species: name, invented: z.boolean() })
+  .openapi('Animal');
+
+export const mixSchema = z
+  .strictObject({
+    id,
+    name,
+    animalId: id.optional(),
+    profileId: id,
+    problem: problemSchema,
+    shares: z.record(z.string().max(100), z.number().min(0)),
+    held: z.array(id).max(500),
+    updatedAt: z.iso.datetime(),
+  })
+  .openapi('Mix');
+
+export const householdSchema = z
+  .object({
+    foods: z.array(foodSchema),
+    profiles: z.array(profileSchema),
+    animals: z.array(animalSchema),
+    mixes: z.array(mixSchema),
+  })
+  .openapi('Household');
+
+export const errorSchema = z
+  .object({
+    field: z.string().openapi({ description: 'JSON pointer to what is wrong; empty for the whole' }),
+    message: z.string(),
+  })
+  .openapi('Error');
+
+export const idParams = z.object({ id });

@@ -1,0 +1,74 @@
+/** The keeper's own bounds, wish and price for one food of the mix, and the ways to take it out. */
+import { Button } from 'react-aria-components';
+import { FOOD_GROUPS } from '../../foods/food.ts';
+import type { Ingredient } from '../../formulation/problem.ts';
+import { patchFood, refuse, removeFood } from '../mix/edits.ts';
+import type { FormulationView, Span } from '../mix/useFormulation.ts';
+import { Choice } from './Choice.tsx';
+import { NumberInput } from './NumberInput.tsx';
+
+export function FoodDetails(props: {
+  food: Ingredient;
+  name: string;
+  span: Span | undefined;
+  view: FormulationView;
+}) {
+  const { food, name, span, view } = props;
+  const patch = (change: Partial<Ingredient>) => void view.edit((m) => patchFood(m, food.id, change));
+  return (
+    <div className="food-details">
+      {span && (
+        <p className="hint">
+          While every rule is kept, {name} may stand from {span[0].toFixed(1)} to {span[1].toFixed(1)} %.
+        </p>
+      )}
+      <div className="fields">
+        <NumberInput
+          label="At least"
+          unit="%"
+          min={0}
+          max={food.max ?? 100}
+          value={food.min}
+          onCommit={(min) => patch({ min })}
+        />
+        <NumberInput
+          label="At most"
+          unit="%"
+          min={food.min ?? 0}
+          max={100}
+          value={food.max}
+          onCommit={(max) => patch({ max })}
+        />
+        <NumberInput
+          label="Wanted"
+          unit="%"
+          min={0}
+          max={100}
+          value={food.want}
+          placeholder="even"
+          onCommit={(want) => patch({ want })}
+        />
+        <NumberInput
+          label="Price per kg"
+          min={0}
+          value={food.price_per_kg}
+          onCommit={(price) => patch({ price_per_kg: price })}
+        />
+        <Choice
+          label="Group"
+          value={food.group ?? ''}
+          options={[['', 'None'], ...Object.entries(FOOD_GROUPS)]}
+          onChange={(group) => patch({ group: group || undefined })}
+        />
+      </div>
+      <div className="button-row">
+        <Button className="quiet-button" onPress={() => void view.edit((m) => refuse(m, food.id, true))}>
+          Mark as refused
+        </Button>
+        <Button className="quiet-button" onPress={() => void view.edit((m) => removeFood(m, food.id))}>
+          Remove from mix
+        </Button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+/** The one sentence: may this be fed, and if not, why. */
+import { Button } from 'react-aria-components';
+import type { FormulationView } from '../mix/useFormulation.ts';
+import { StateIcon } from './icons.tsx';
+
+export const STATE_WORDS: Record<FormulationView['state'], string> = {
+  in: 'In range',
+  out: 'Out of range',
+  none: 'No mix can keep these rules',
+  working: 'Working it out',
+  fault: 'The mix cannot be read',
+};
+
+export function Verdict({ view }: { view: FormulationView }) {
+  const { state } = view;
+  const sentence =
+    state === 'fault'
+      ? `${view.fault?.field ? `${view.fault.field}: ` : ''}${view.fault?.message}`
+      : state === 'none'
+        ? view.collision?.verdict
+        : view.evaluation?.verdict;
+  const doubts = view.evaluation?.unsure ?? [];
+  return (
+    <section className={`verdict ${state}`} aria-label="Verdict">
+      <div className="verdict-words">
+        <StateIcon state={state} />
+        <p aria-live="polite" data-testid="verdict" data-state={state}>
+          <strong>{STATE_WORDS[state]}.</strong> {withoutWord(sentence ?? '', STATE_WORDS[state])}
+        </p>
+      </div>
+      <Button className="big-button" onPress={() => void view.balance()} isDisabled={state === 'fault'}>
+        Balance the mix
+      </Button>
+      {doubts.length > 0 && (
+        <ul className="doubts">
+          {doubts.slice(0, 3).map((d) => (
+            <li key={d.pointer + d.nutrient}>{d.sentence}</li>
+          ))}
+        </ul>
+      )}
+      <p className="caution">
+        Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14
+        days (common practice); see a vet on weight loss or illness.
+      </p>
+      <p className="notice" aria-live="polite">
+        {view.notice}
+      </p>
+    </section>
+  );
+}
+
+/** The sentence without the state word it may begin with, which stands before it in bold. */
+export function withoutWord(sentence: string, word: string): string {
+  if (!sentence.toLowerCase().startsWith(word.toLowerCase())) return sentence;
+  const rest = sentence.slice(word.length).replace(/^[\s:.,]+/, '');
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+}

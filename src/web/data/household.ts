@@ -1,0 +1,79 @@
+/** The household as React sees it: one query, and changes that show at once and are taken back when refused. */
+import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { Household, Mix, OwnFood } from '../../household/model.ts';
+import type { TargetProfile } from '../../targets/profile.ts';
+import { PROFILES } from '../../targets/profiles.ts';
+import { fetchHousehold, put, remove } from './api.ts';
+
+const key = ['household'];
+type Kept = { foods: OwnFood; profiles: TargetProfile; mixes: Mix };
+
+export function useHousehold() {
+  return useQuery({ queryKey: key, queryFn: fetchHousehold, staleTime: Number.POSITIVE_INFINITY });
+}
+
+/** Writes one object into the cached household without asking the server. */
+export function useCacheWriter() {
+  const client = useQueryClient();
+  return <K extends keyof Kept>(kind: K, object: Kept[K]) =>
+    client.setQueryData<Household>(
+      key,
+      (house) => house && { ...house, [kind]: placed(house[kind] as readonly Kept[K][], object) },
+    );
+}
+
+export function useSave<K extends keyof Kept>(kind: K) {
+  const client = useQueryClient();
+  const write = useCacheWriter();
+  return useMutation({
+    mutationFn: (object: Kept[K]) => put(kind, object),
+    onMutate: (object) => {
+      const before = client.getQueryData<Household>(key);
+      write(kind, object);
+      return before;
+    },
+    onError: (_error, _object, before) => putBack(client, kind, before),
+  });
+}
+
+export function useRemove(kind: keyof Kept) {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: (id: string) => remove(kind, id),
+    onMutate: (id) => {
+      const before = client.getQueryData<Household>(key);
+      client.setQueryData<Household>(
+        key,
+        (house) =>
+          house && {
+            ...house,
+            [kind]: (house[kind] as readonly { id: string }[]).filter((o) => o.id !== id),
+          },
+      );
+      return before;
+    },
+    onError: (_error, _id, before) => putBack(client, kind, before),
+  });
+}
+
+/** Takes back a refused change; what else changed meanwhile stays. */
+function putBack(client: QueryClient, kind: keyof Kept, before: Household | undefined): void {
+  if (!before) return;
+  client.setQueryData<Household>(key, (house) => house && { ...house, [kind]: before[kind] });
+}
+
+function placed<T extends { id: string }>(list: readonly T[], object: T): T[] {
+  return list.some((o) => o.id === object.id)
+    ? list.map((o) => (o.id === object.id ? object : o))
+    : [...list, object];
+}
+
+/** Whether a profile is the keeper's own, so may be changed. */
+export function isOwnProfile(profile: TargetProfile): boolean {
+  return !PROFILES.some((p) => p.id === profile.id);
+}
+
+/** Published profiles first, then the keeper's own. */
+export function allProfiles(house: Household): TargetProfile[] {
+  return [...PROFILES, ...house.profiles.filter(isOwnProfile)];
+}

@@ -1,0 +1,197 @@
+/** Keeps the worker's answers in step with the mix: how it stands, how far shares may move, what collides. */
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { Collision, Evaluation } from '../../formulation/result.ts';
+import type { Mix } from '../../household/model.ts';
+import { engine, newestMove } from '../data/engine.ts';
+import { latest } from '../data/latest.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import type { Answer } from '../worker/formulation.worker.ts';
+import { heldShares, withHolds, withOtherFibre } from './edits.ts';
+
+export type Span = readonly [number, number];
+
+export interface Weighed {
+  readonly grams: Readonly<Record<string, number>> | null;
+  readonly grams_conflict?: string;
+}
+
+export interface FormulationView {
+  readonly evaluation: Evaluation | undefined;
+  readonly spans: Readonly<Record<string, Span>> | undefined;
+  readonly collision: Collision | undefined;
+  readonly weighed: Weighed | undefined;
+  /** The verdict under the other fibre measure. */
+  readonly otherFibre:
+    | { readonly tag: 'FIBTG' | 'FIBC'; readonly verdict: string; readonly fits: boolean }
+    | undefined;
+  /** The problem could not be read. */
+  readonly fault: { readonly field: string; readonly message: string } | undefined;
+  readonly state: 'in' | 'out' | 'none' | 'working' | 'fault';
+  /** A short word for screen readers after something moved or refused to. */
+  readonly notice: string;
+  say(notice: string): void;
+  balance(): Promise<void>;
+  /** Moves one share; the others follow. */
+  move(id: string, share: number): void;
+  endMove(): void;
+  /** Changes the rules or foods; a mix that was in range goes on to the nearest one that is. */
+  edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
+}
+
+const TOTAL_SLACK = 1e-6;
+
+export function useFormulation(mix: Mix): FormulationView {
+  const { change } = useMixDraft();
+  const [evaluation, setEvaluation] = useState<Evaluation>();
+  const [spans, setSpans] = useState<Record<string, Span>>();
+  const [collision, setCollision] = useState<Collision>();
+  const [weighed, setWeighed] = useState<Weighed>();
+  const [otherFibre, setOtherFibre] = useState<FormulationView['otherFibre']>();
+  const [fault, setFault] = useState<FormulationView['fault']>();
+  const [notice, say] = useState('');
+  const newest = useRef(mix);
+  newest.current = mix;
+  const anchor = useRef<{ id: string; shares: Readonly<Record<string, number>> } | undefined>(undefined);
+
+  const evaluate = useMemo(
+    () => latest(async (m: Mix): Promise<Answer<Evaluation>> => engine.evaluate(m.problem, m.shares)),
+    [],
+  );
+  const { problem, shares } = mix;
+
+  useEffect(() => {
+    let stale = false;
+    void evaluate({ ...newest.current, problem, shares }).then((answer) => {
+      if (!answer || stale) return;
+      if (answer.ok) setEvaluation(answer.value);
+      setFault(answer.ok ? undefined : answer);
+    }, failed);
+    function failed(error: unknown) {
+      if (!stale) setFault({ field: '', message: error instanceof Error ? error.message : String(error) });
+    }
+    return () => {
+      stale = true;
+    };
+  }, [evaluate, problem, shares]);
+
+  const bound = JSON.stringify(withHolds(mix));
+  useEffect(() => {
+    let stale = false;
+    const timer = setTimeout(async () => {
+      const answer = await engine.solve(JSON.parse(bound)).catch(() => undefined);
+      if (stale || !answer?.ok) return;
+      const infeasible = answer.value.status === 'infeasible';
+      setCollision(infeasible ? (answer.value as Collision) : undefined);
+      setSpans(answer.value.status === 'optimal' ? { ...answer.value.spans } : undefined);
+    }, 60);
+    return () => {
+      stale = true;
+      clearTimeout(timer);
+    };
+  }, [bound]);
+
+  useEffect(() => {
+    let stale = false;
+    setWeighed(undefined);
+    const timer = setTimeout(async () => {
+      const sum = Object.values(shares).reduce((a, b) => a + b, 0);
+      if (Math.abs(sum - 100) < TOTAL_SLACK) {
+        const answer = await engine.grams(problem, shares).catch(() => undefined);
+        if (!stale && answer?.ok) setWeighed(answer.value);
+      }
+      const swapped = withOtherFibre(problem);
+      const other = swapped && (await engine.evaluate(swapped.problem, shares).catch(() => undefined));
+      if (stale) return;
+      const tag = swapped?.other === 'FIBC' ? 'FIBC' : 'FIBTG';
+      setOtherFibre(
+        other?.ok
+          ? { tag, verdict: other.value.verdict, fits: other.value.breaches.length === 0 }
+          : undefined,
+      );
+    }, 220);
+    return () => {
+      stale = true;
+      clearTimeout(timer);
+    };
+  }, [problem, shares]);
+
+  const fits =
+    evaluation !== undefined &&
+    evaluation.breaches.length === 0 &&
+    Math.abs(evaluation.total - 100) < TOTAL_SLACK;
+  const fitsNow = useRef(fits);
+  fitsNow.current = fits;
+
+  const balance = useCallback(async () => {
+    const answer = await engine.solve(withHolds(newest.current));
+    if (!answer.ok) return setFault(answer);
+    const result = answer.value;
+    if (result.status === 'infeasible') {
+      setCollision(result);
+      say('No mix can keep these rules. What collides is listed below the verdict.');
+      return;
+    }
+    change((m) => ({ ...m, shares: { ...m.shares, ...result.shares } }));
+    say('Balanced.');
+  }, [change]);
+
+  const move = useCallback(
+    (id: string, share: number) => {
+      const now = newest.current;
+      if (anchor.current?.id !== id) anchor.current = { id, shares: now.shares };
+      const from = { ...anchor.current.shares, [id]: share };
+      void newestMove(now.problem, from, { ...heldShares(now), [id]: share }, id).then((answer) => {
+        if (!answer) return;
+        if (!answer.ok) return setFault(answer);
+        const result = answer.value;
+        const next = result.status === 'optimal' ? result.shares : { [id]: share };
+        change((m) => ({ ...m, shares: { ...m.shares, ...next } }), `move ${id}`);
+      });
+    },
+    [change],
+  );
+
+  const edit = useCallback(
+    async (next: (mix: Mix) => Mix, step?: string) => {
+      const follow = fitsNow.current;
+      change(next, step ?? 'edit');
+      if (!follow) return;
+      const changed = next(newest.current);
+      const answer = await engine
+        .move(changed.problem, changed.shares, heldShares(changed))
+        .catch(() => undefined);
+      if (!answer?.ok || answer.value.status !== 'optimal') return;
+      const followed = answer.value.shares;
+      change(
+        (m) =>
+          m.problem === changed.problem || sameFoods(m, changed)
+            ? { ...m, shares: { ...m.shares, ...followed } }
+            : m,
+        step ?? 'edit',
+      );
+    },
+    [change],
+  );
+
+  return {
+    evaluation,
+    spans,
+    collision,
+    weighed,
+    otherFibre,
+    fault,
+    state: fault ? 'fault' : collision && !fits ? 'none' : !evaluation ? 'working' : fits ? 'in' : 'out',
+    notice,
+    say,
+    balance,
+    move,
+    endMove: useCallback(() => {
+      anchor.current = undefined;
+    }, []),
+    edit,
+  };
+}
+
+function sameFoods(a: Mix, b: Mix): boolean {
+  return JSON.stringify(a.problem) === JSON.stringify(b.problem);
+}

@@ -1,0 +1,21 @@
+/** Where no mix is kept yet. */
+import { Button } from 'react-aria-components';
+import { PROFILES } from '../../targets/profiles.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { newMix } from '../mix/edits.ts';
+
+export function FirstMix() {
+  const { create } = useMixDraft();
+  return (
+    <main id="main" className="page">
+      <h1>No mix yet</h1>
+      <p>A mix begins with a target and a few foods; shares and grams are worked out from there.</p>
+      <Button
+        className="big-button"
+        onPress={() => create(newMix(crypto.randomUUID(), 'My mix', PROFILES[0]!))}
+      >
+        Start a mix
+      </Button>
+    </main>
+  );
+}

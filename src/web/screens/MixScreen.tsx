@@ -1,0 +1,116 @@
+/** The mix at hand: foods and shares on one side, windows and verdict on the other. */
+import { useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Ingredient } from '../../formulation/problem.ts';
+import type { Mix } from '../../household/model.ts';
+import { FoodPicker } from '../components/FoodPicker.tsx';
+import { GroupSection } from '../components/GroupSection.tsx';
+import { MixHead } from '../components/MixHead.tsx';
+import { MixSettings } from '../components/MixSettings.tsx';
+import { NutrientTable } from '../components/NutrientTable.tsx';
+import { NutrientWindow } from '../components/NutrientWindow.tsx';
+import { PrintSheet } from '../components/PrintSheet.tsx';
+import { RemedyList } from '../components/RemedyList.tsx';
+import { STATE_WORDS, Verdict } from '../components/Verdict.tsx';
+import { useReferenceFoods } from '../data/engine.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { addFood, foodsByGroup } from '../mix/edits.ts';
+import { useFormulation } from '../mix/useFormulation.ts';
+import { windowViews } from '../mix/windows.ts';
+import { FirstMix } from './FirstMix.tsx';
+
+export function MixScreen() {
+  const { mix } = useMixDraft();
+  return mix ? <Workbench key={mix.id} mix={mix} /> : <FirstMix />;
+}
+
+function Workbench({ mix }: { mix: Mix }) {
+  const { house } = useMixDraft();
+  const view = useFormulation(mix);
+  const [sheet, setSheet] = useState(false);
+  const { problem } = mix;
+  const beside = problem.beside[0];
+  const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
+  const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
+  const nameById = (id: string) => nameOf(problem.foods.find((f) => f.id === id) ?? { id });
+  const foods = problem.foods.map((f) => ({
+    ...f,
+    group: f.group ?? (f.ref && known.get(f.ref)?.group) ?? undefined,
+  }));
+  const pellet = beside && { ...(beside.ref && known.get(beside.ref)?.composition), ...beside.composition };
+  const windows = windowViews(problem, view.evaluation, pellet);
+  const kept = windows.filter((w) => w.state === 'in').length;
+  const top = useMemo(() => {
+    const highs = [...Object.values(view.spans ?? {}).map((s) => s[1]), ...Object.values(mix.shares)];
+    return Math.min(100, Math.max(10, Math.ceil(Math.max(0, ...highs) / 5) * 5));
+  }, [view.spans, mix.shares]);
+
+  return (
+    <div className={`mix-screen ${sheet ? 'sheet-open' : ''}`}>
+      <main id="main">
+        <MixHead mix={mix} />
+        <Verdict view={view} />
+        {view.collision && view.state !== 'in' && (
+          <RemedyList
+            collision={view.collision}
+            mix={mix}
+            nameOf={nameById}
+            mend={(change) => void view.edit(change, 'mend').then(() => view.balance())}
+          />
+        )}
+        <MixSettings mix={mix} view={view} />
+        {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
+        <div className="groups">
+          {foodsByGroup(foods).map(([group, list]) => (
+            <GroupSection
+              key={group}
+              group={group}
+              foods={list}
+              mix={mix}
+              view={view}
+              top={top}
+              nameOf={nameOf}
+            />
+          ))}
+        </div>
+        <div className="total-line">
+          <FoodPicker mix={mix} own={house.foods} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
+          <span>
+            {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
+          </span>
+        </div>
+      </main>
+      <aside className="beside" aria-label="Nutrients">
+        <div className="strip">
+          <span className={`strip-state ${view.state}`}>
+            {view.state === 'none' ? 'No mix fits' : STATE_WORDS[view.state]}
+            <small>
+              {kept} of {windows.length} windows kept
+            </small>
+          </span>
+          <Button className="quiet-button" aria-expanded={sheet} onPress={() => setSheet(!sheet)}>
+            {sheet ? 'Close' : 'Nutrients'}
+          </Button>
+          <Button className="button" onPress={() => void view.balance()}>
+            Balance
+          </Button>
+        </div>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
+        <section className="windows" tabIndex={0} aria-label="Nutrient windows">
+          <h2>
+            Nutrient windows <small>pellet ■ mix ● ration ◆</small>
+          </h2>
+          {windows.map((w) => (
+            <NutrientWindow key={w.key} view={w} pelletName={beside?.name ?? beside?.id} />
+          ))}
+          <NutrientTable evaluation={view.evaluation} />
+        </section>
+      </aside>
+      <PrintSheet mix={mix} view={view} nameOf={nameOf} />
+    </div>
+  );
+}
+
+function total(mix: Mix): number {
+  return mix.problem.foods.reduce((sum, f) => sum + (mix.shares[f.id] ?? 0), 0);
+}

@@ -1,0 +1,85 @@
+/**
+ * Formulation and food search off the page's thread. Reference foods and solver are loaded once;
+ * a live Formulation is kept for each of the last few problems.
+ */
+import { expose } from 'comlink';
+import wasmUrl from 'highs/runtime?url';
+import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
+import { createFoodSearch } from '../../foods/search.ts';
+import { Formulation } from '../../formulation/formulation.ts';
+import { loadHighs } from '../../formulation/highs.ts';
+import { parseProblem } from '../../formulation/parse.ts';
+import { type Problem, ProblemError } from '../../formulation/problem.ts';
+import type { Evaluation, Result } from '../../formulation/result.ts';
+
+/** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
+export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
+export type Shares = Readonly<Record<string, number>>;
+
+const KEPT = 4;
+const live = new Map<string, Formulation>();
+
+const reference: Promise<Reference> = (async () => {
+  const response = await fetch('/reference.bin');
+  if (!response.ok) throw new Error(`The reference foods could not be loaded (${response.status}).`);
+  return decodeReference(new Uint8Array(await response.arrayBuffer()));
+})();
+const highs = loadHighs({ wasmUrl });
+// Asked for by every call; a failure is told there.
+reference.catch(() => {});
+highs.catch(() => {});
+
+let search: ReturnType<typeof createFoodSearch> | undefined;
+
+async function formulation(problem: Problem): Promise<Formulation> {
+  const key = JSON.stringify(problem);
+  const known = live.get(key);
+  if (known) {
+    live.delete(key);
+    live.set(key, known);
+    return known;
+  }
+  const parts = { reference: await reference, highs: await highs };
+  const parsed = parseProblem(JSON.parse(key), parts.reference);
+  const made = new Formulation(parsed.problem, parts, parsed.ignored);
+  live.set(key, made);
+  for (const [oldest, old] of live) {
+    if (live.size <= KEPT) break;
+    old.dispose();
+    live.delete(oldest);
+  }
+  return made;
+}
+
+async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<Answer<T>> {
+  try {
+    return { ok: true, value: ask(await formulation(problem)) };
+  } catch (error) {
+    const field = error instanceof ProblemError ? error.field : '';
+    return { ok: false, field, message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+const api = {
+  solve: (problem: Problem): Promise<Answer<Result>> => answer(problem, (f) => f.solve()),
+  move: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Result>> =>
+    answer(problem, (f) => f.move(from, held, moving)),
+  evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
+    answer(problem, (f) => f.evaluate(shares)),
+  grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),
+  async find(query: string, limit: number): Promise<ReferenceFood[]> {
+    search ??= createFoodSearch(await reference);
+    return [...search.find(query, limit)];
+  },
+  async plainFoods(): Promise<ReferenceFood[]> {
+    return [...(await reference).plainFoods()];
+  },
+  /** The reference foods with these numbers; unknown numbers are left out. */
+  async byRef(refs: readonly string[]): Promise<ReferenceFood[]> {
+    const table = await reference;
+    return refs.flatMap((ref) => table.get(ref) ?? []);
+  },
+};
+
+export type FormulationWorker = typeof api;
+expose(api);

@@ -1,0 +1,127 @@
+/** A real server with a household of its own and a real browser, for one test file. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+
+const MAIN = fileURLToPath(new URL('../../dist/server/main.js', import.meta.url));
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const FLAGS = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export const DESKTOP = { width: 1280, height: 900 };
+export const PHONE = { width: 390, height: 844 };
+
+export interface Bench {
+  readonly url: string;
+  /** A page in a fresh context; what the browser complains of is collected in `complaints`. */
+  page(size?: { width: number; height: number }): Promise<Page>;
+  readonly complaints: string[];
+  close(): Promise<void>;
+}
+
+export async function openBench(): Promise<Bench> {
+  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
+  const port = await freePort();
+  const url = `http://127.0.0.1:${port}`;
+  const server = spawn(process.execPath, [MAIN, '--port', String(port)], {
+    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const contexts: BrowserContext[] = [];
+  const complaints: string[] = [];
+  let browser: Browser | undefined;
+
+  async function close() {
+    for (const context of contexts) await context.close();
+    await browser?.close();
+    await ended(server);
+    rmSync(folder, { recursive: true, force: true });
+  }
+
+  try {
+    await listening(server);
+    browser = await chromium.launch({
+      executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+      args: FLAGS,
+    });
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  const running = browser;
+  return {
+    url,
+    complaints,
+    close,
+    async page(size = DESKTOP) {
+      const context = await running.newContext({ viewport: size });
+      contexts.push(context);
+      const page = await context.newPage();
+      page.setDefaultTimeout(20_000);
+      page.on('console', (m) => m.type() === 'error' && complaints.push(m.text()));
+      page.on('pageerror', (e) => complaints.push(e.message));
+      return page;
+    },
+  };
+}
+
+/** Serious and critical findings of axe on the page as it stands, one line each. */
+export async function axeFindings(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const found = await page.evaluate(
+    `axe.run(document).then((r) => r.violations.filter((v) => v.impact === 'serious' || v.impact === 'critical')
+      .map((v) => v.id + ': ' + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160) + ' ' + (n.failureSummary || '').slice(0, 200)).join(' | ')))`,
+  );
+  return found as string[];
+}
+
+/** How far the page is wider than the window, in pixels. */
+export async function overflow(page: Page): Promise<number> {
+  return (await page.evaluate(
+    'document.documentElement.scrollWidth - document.documentElement.clientWidth',
+  )) as number;
+}
+
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+    });
+  });
+}
+
+function listening(server: ChildProcess): Promise<void> {
+  return new Promise((resolve, reject) => {
+    let said = '';
+    const heard = (chunk: Buffer) => {
+      said += chunk;
+      if (said.includes('Pouchful is at')) resolve();
+    };
+    server.stdout?.on('data', heard);
+    server.stderr?.on('data', heard);
+    server.once('exit', (code) => reject(new Error(`the server ended with ${code}: ${said}`)));
+  });
+}
+
+async function ended(server: ChildProcess): Promise<void> {
+  if (server.exitCode !== null) return;
+  const gone = new Promise((resolve) => server.once('exit', resolve));
+  server.kill('SIGTERM');
+  await gone;
+}
