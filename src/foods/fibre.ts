@@ -23,5 +23,8 @@ interface EstimateRow {
 
 /** By food group, and "any" for a food without one. */
 export const FIBRE_ESTIMATES: Readonly<Record<string, FibreRatio>> = Object.fromEntries(
-  (estimates.rows as readonly EstimateRow[]).map((r) => [r.group, { mean: r.ratioMean, low: r.ratioLow, high: r.ratioHigh, source: r.source }]),
+  (estimates.rows as readonly EstimateRow[]).map((r) => [
+    r.group,
+    { mean: r.ratioMean, low: r.ratioLow, high: r.ratioHigh, source: r.source },
+  ]),
 );

@@ -53,7 +53,11 @@ function keptWith(elastic: Elastic, required: ReadonlySet<number>): Set<number> 
 }
 
 /** Fewest sides that meet every given set; food bounds count a trifle more, so that rules are named where either would do. */
-function hittingSet(sets: readonly (readonly number[])[], elastic: Elastic, highs: Highs): number[] | undefined {
+function hittingSet(
+  sets: readonly (readonly number[])[],
+  elastic: Elastic,
+  highs: Highs,
+): number[] | undefined {
   if (sets.length === 0) return [];
   const m = elastic.sides.length;
   const answer = solveLinearWith(highs, {

@@ -52,7 +52,10 @@ export class Elastic {
     const m = this.sides.length;
     const at = { kind: 'range' as const, from: this.n, to: this.n + m - 1 };
     if (m > 0) {
-      this.model.changeColsCost(at, Float64Array.from({ length: m }, (_, k) => price(k)));
+      this.model.changeColsCost(
+        at,
+        Float64Array.from({ length: m }, (_, k) => price(k)),
+      );
       this.model.changeColsBounds(
         at,
         new Float64Array(m),

@@ -1,30 +1,57 @@
 /** How given shares stand: contents with their doubt, rules kept or broken, and one sentence that says it all. */
-import { NUTRIENTS, type Tag } from '../nutrition/nutrients.ts';
+
 import { normalBelow } from '../nutrition/normal.ts';
+import { NUTRIENTS, type Tag } from '../nutrition/nutrients.ts';
+import type { Counted, Stocked } from './larder.ts';
 import type { Problem } from './problem.ts';
 import type { Breach, Doubt, Evaluation, NutrientLine } from './result.ts';
-import { breachSentence, bindingSentence, capital, fitSentence, joined } from './sentences.ts';
+import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
 import { at, type Ration, type Side, words } from './sides.ts';
-import type { Counted, Stocked } from './larder.ts';
 
 /** A content within this part of its bound stands at it. */
 const AT_BOUND = 1e-7;
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
-export function evaluate(problem: Problem, ration: Ration, sides: readonly Side[], x: ArrayLike<number>): Evaluation {
+export function evaluate(
+  problem: Problem,
+  ration: Ration,
+  sides: readonly Side[],
+  x: ArrayLike<number>,
+): Evaluation {
   const total = Array.from(x).reduce((sum, v) => sum + v, 0);
   const shares = total > 0 ? Float64Array.from(x, (v) => (v * 100) / total) : Float64Array.from(x);
   const nutrients = contents(problem, ration, shares);
   const { breaches, binding } = standing(sides, shares);
   const { estimated, unsure } = doubts(problem, ration);
-  const used = new Set(ration.foods.filter((_, i) => shares[i]! > 0.005).map((f) => f.id).concat(ration.beside.map((b) => b.stocked.id)));
-  const verdict = verdictOf(problem, total, breaches, unsure.filter((d) => d.foods.some((f) => used.has(f))));
-  return { total, nutrients, in_range_chance: chances(problem, nutrients, ration, shares), breaches, binding, estimated, unsure, verdict };
+  const used = new Set(
+    ration.foods
+      .filter((_, i) => shares[i]! > 0.005)
+      .map((f) => f.id)
+      .concat(ration.beside.map((b) => b.stocked.id)),
+  );
+  const verdict = verdictOf(
+    problem,
+    total,
+    breaches,
+    unsure.filter((d) => d.foods.some((f) => used.has(f))),
+  );
+  return {
+    total,
+    nutrients,
+    in_range_chance: chances(problem, nutrients, ration, shares),
+    breaches,
+    binding,
+    estimated,
+    unsure,
+    verdict,
+  };
 }
 
 /** Content of every nutrient that is known of anything fed, or that a rule names. */
 function contents(problem: Problem, ration: Ration, x: Float64Array): Evaluation['nutrients'] {
-  const named = new Set(problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : 'ratio' in r ? r.ratio : [])));
+  const named = new Set(
+    problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : 'ratio' in r ? r.ratio : [])),
+  );
   const out: Partial<Record<Tag, NutrientLine>> = {};
   for (const { tag } of NUTRIENTS) {
     const line = content(tag, ration, x);
@@ -34,18 +61,27 @@ function contents(problem: Problem, ration: Ration, x: Float64Array): Evaluation
 }
 
 function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
-  const whole = (on: 'mix' | 'ration', of: (a: Counted) => number) => at(ration.line(on, (f) => of(f.amount(tag))), x);
+  const whole = (on: 'mix' | 'ration', of: (a: Counted) => number) =>
+    at(
+      ration.line(on, (f) => of(f.amount(tag))),
+      x,
+    );
   const squares = (on: 'mix' | 'ration') => {
     const { w } = ration.line(on, (f) => f.amount(tag).sd);
     const mix = w.reduce((sum, v, i) => sum + (v * x[i]!) ** 2, 0);
-    return on === 'mix' ? mix : ration.beside.reduce((sum, b) => sum + (b.part * b.stocked.amount(tag).sd) ** 2, mix);
+    return on === 'mix'
+      ? mix
+      : ration.beside.reduce((sum, b) => sum + (b.part * b.stocked.amount(tag).sd) ** 2, mix);
   };
   return {
     mix: whole('mix', (a) => a.value),
     ration: whole('ration', (a) => a.value),
     low: whole('ration', (a) => a.low),
     high: whole('ration', (a) => a.high),
-    coverage: Math.min(100, whole('ration', (a) => (a.status === 'unknown' ? 0 : 100))),
+    coverage: Math.min(
+      100,
+      whole('ration', (a) => (a.status === 'unknown' ? 0 : 100)),
+    ),
     sd_mix: Math.sqrt(squares('mix')),
     sd_ration: Math.sqrt(squares('ration')),
   };
@@ -56,10 +92,17 @@ function standing(sides: readonly Side[], x: Float64Array): Pick<Evaluation, 'br
   const binding: Evaluation['binding'][number][] = [];
   for (const side of sides) {
     const actual = side.value(x);
-    const room = (side.side === 'min' ? actual - side.bound : side.bound - actual) / Math.max(1, Math.abs(side.bound));
+    const room =
+      (side.side === 'min' ? actual - side.bound : side.bound - actual) / Math.max(1, Math.abs(side.bound));
     const { pointer, bound } = side;
     if (!(room >= -AT_BOUND)) {
-      breaches.push({ pointer, sentence: `${capital(breachSentence(side, actual))}.`, actual, bound, side: side.side });
+      breaches.push({
+        pointer,
+        sentence: `${capital(breachSentence(side, actual))}.`,
+        actual,
+        bound,
+        side: side.side,
+      });
     } else if (room <= AT_BOUND) {
       binding.push({ pointer, sentence: bindingSentence(side) });
     }
@@ -68,7 +111,12 @@ function standing(sides: readonly Side[], x: Float64Array): Pick<Evaluation, 'br
 }
 
 /** Chance of each ruled nutrient lying within all its windows, foods independent and normal; the least over its rules. */
-function chances(problem: Problem, nutrients: Evaluation['nutrients'], ration: Ration, x: Float64Array): Evaluation['in_range_chance'] {
+function chances(
+  problem: Problem,
+  nutrients: Evaluation['nutrients'],
+  ration: Ration,
+  x: Float64Array,
+): Evaluation['in_range_chance'] {
   const out: Partial<Record<Tag, number>> = {};
   const dry = { mix: at(ration.line('mix', dryPart), x), ration: at(ration.line('ration', dryPart), x) };
   for (const rule of problem.rules) {
@@ -78,7 +126,12 @@ function chances(problem: Problem, nutrients: Evaluation['nutrients'], ration: R
     const per = rule.basis === 'DM' ? dry[on] : 1;
     const mean = line[on];
     const sd = on === 'mix' ? line.sd_mix : line.sd_ration;
-    const chance = within(mean, sd, (rule.min ?? Number.NEGATIVE_INFINITY) * per, (rule.max ?? Number.POSITIVE_INFINITY) * per);
+    const chance = within(
+      mean,
+      sd,
+      (rule.min ?? Number.NEGATIVE_INFINITY) * per,
+      (rule.max ?? Number.POSITIVE_INFINITY) * per,
+    );
     out[rule.nutrient] = Math.min(out[rule.nutrient] ?? 1, chance);
   }
   return out;
@@ -98,7 +151,8 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
   const unsure: Doubt[] = [];
   problem.rules.forEach((rule, i) => {
     const tags = 'nutrient' in rule ? [rule.nutrient] : 'ratio' in rule ? rule.ratio : [];
-    const fed = rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.stocked)] : ration.foods;
+    const fed =
+      rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.stocked)] : ration.foods;
     for (const tag of new Set(tags)) {
       const of = (status: Counted['status']) => fed.filter((f) => f.amount(tag).status === status);
       const guessed = of('estimated');
@@ -108,7 +162,13 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
         const sentence = `${capital(words(tag))} of ${names(guessed)} is an estimate.`;
         estimated.push({ pointer, nutrient: tag, foods: guessed.map((f) => f.id), sentence });
       }
-      if (unknown.length > 0) unsure.push({ pointer, nutrient: tag, foods: unknown.map((f) => f.id), sentence: unknownSentence(tag, unknown) });
+      if (unknown.length > 0)
+        unsure.push({
+          pointer,
+          nutrient: tag,
+          foods: unknown.map((f) => f.id),
+          sentence: unknownSentence(tag, unknown),
+        });
     }
   });
   return { estimated, unsure };
@@ -123,16 +183,31 @@ function unknownSentence(tag: Tag, foods: readonly Stocked[]): string {
 }
 
 function names(foods: readonly Stocked[]): string {
-  return foods.length <= 3 ? joined(foods.map((f) => f.name)) : `${foods.slice(0, 2).map((f) => f.name).join(', ')} and ${foods.length - 2} more foods`;
+  return foods.length <= 3
+    ? joined(foods.map((f) => f.name))
+    : `${foods
+        .slice(0, 2)
+        .map((f) => f.name)
+        .join(', ')} and ${foods.length - 2} more foods`;
 }
 
-function verdictOf(problem: Problem, total: number, breaches: readonly Breach[], unsure: readonly Doubt[]): string {
+function verdictOf(
+  problem: Problem,
+  total: number,
+  breaches: readonly Breach[],
+  unsure: readonly Doubt[],
+): string {
   const parts: string[] = [];
-  if (Math.abs(total - 100) > 1e-6) parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
-  parts.push(...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)));
+  if (Math.abs(total - 100) > 1e-6)
+    parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
+  parts.push(
+    ...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)),
+  );
   if (breaches.length > 3) parts.push(`${breaches.length - 3} more rules are broken`);
   if (parts.length > 0) return `Out of range: ${parts.join('; ')}.`;
-  const subjects = new Set(problem.rules.flatMap((r) => ('nutrient' in r ? [`${words(r.nutrient)} of the ${r.on ?? 'mix'}`] : [])));
+  const subjects = new Set(
+    problem.rules.flatMap((r) => ('nutrient' in r ? [`${words(r.nutrient)} of the ${r.on ?? 'mix'}`] : [])),
+  );
   return fitSentence(shorten([...subjects]), unsure);
 }
 

@@ -40,6 +40,9 @@ export class Formulation {
   private readonly upper: Float64Array;
   private readonly wants: Float64Array;
   private readonly polytope: Polytope;
+  private spansKept:
+    | { readonly key: string; readonly spans: readonly (readonly [number, number])[] }
+    | undefined;
 
   /** @param problem as {@link parseProblem} returns it */
   constructor(problem: Problem, options: FormulationOptions, ignored: readonly string[] = []) {
@@ -48,7 +51,10 @@ export class Formulation {
     this.ignored = ignored;
     this.open = problem.foods.flatMap((f, i) => (f.refused ? [] : [i]));
     const foods = this.open.map((i) => stock(problem.foods[i]!, options.reference));
-    const beside = problem.beside.map((b) => ({ stocked: stock(b, options.reference), part: b.share_of_ration / 100 }));
+    const beside = problem.beside.map((b) => ({
+      stocked: stock(b, options.reference),
+      part: b.share_of_ration / 100,
+    }));
     this.ration = new Ration(foods, beside);
     const z = problem.confidence > 0 ? normalQuantile((1 + problem.confidence) / 2) : 0;
     this.sides = sidesOf(problem, this.ration, this.open, z);
@@ -63,7 +69,7 @@ export class Formulation {
     this.polytope.setBounds(this.lower, this.upper);
     const found = this.best();
     if (!found) return this.collision();
-    return this.balanced(found.x, found.objective, () => this.ration.foods.map((_, i) => this.polytope.span(i)));
+    return this.balanced(found.x, found.objective, () => this.spansWith(new Map()));
   }
 
   /** Whether any mix keeps every rule. */
@@ -87,7 +93,8 @@ export class Formulation {
     const pins = new Map<number, number>();
     this.ration.foods.forEach((f, i) => {
       const share = held[f.id];
-      if (share !== undefined && f.id !== moving) pins.set(i, Math.min(this.upper[i]!, Math.max(this.lower[i]!, share)));
+      if (share !== undefined && f.id !== moving)
+        pins.set(i, Math.min(this.upper[i]!, Math.max(this.lower[i]!, share)));
     });
     this.pin(pins);
     const moved = moving === undefined ? -1 : this.ration.foods.findIndex((f) => f.id === moving);
@@ -139,7 +146,11 @@ export class Formulation {
       bound: cost,
       subject: 'cost',
       unit: '',
-      halfSpace: () => ({ g: prices.map((p) => -p / scale), h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale, scale }),
+      halfSpace: () => ({
+        g: prices.map((p) => -p / scale),
+        h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale,
+        scale,
+      }),
       value: (x) => dot(prices, x),
     };
     const narrowed = new Polytope(this.options.highs, this.lower, this.upper, [...this.ruleSides(), budget]);
@@ -155,10 +166,19 @@ export class Formulation {
     }
   }
 
-  private balanced(raw: Float64Array, objective: number, spansOf: () => (readonly [number, number])[]): Balanced {
+  private balanced(
+    raw: Float64Array,
+    objective: number,
+    spansOf: () => readonly (readonly [number, number])[],
+  ): Balanced {
     const x = this.exact(raw);
     const spans = spansOf().map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
-    const { nutrients, in_range_chance, binding, estimated, unsure, verdict } = evaluate(this.problem, this.ration, this.sides, x);
+    const { nutrients, in_range_chance, binding, estimated, unsure, verdict } = evaluate(
+      this.problem,
+      this.ration,
+      this.sides,
+      x,
+    );
     return {
       status: 'optimal',
       verdict,
@@ -225,7 +245,14 @@ export class Formulation {
     };
   }
 
-  private spansWith(pins: ReadonlyMap<number, number>): (readonly [number, number])[] {
+  /** Spans do not depend on where the shares stand, only on the rules and holds: a slider dragged on needs no new ones. */
+  private spansWith(pins: ReadonlyMap<number, number>): readonly (readonly [number, number])[] {
+    const key = JSON.stringify([...pins]);
+    if (this.spansKept?.key !== key) this.spansKept = { key, spans: this.freshSpans(pins) };
+    return this.spansKept.spans;
+  }
+
+  private freshSpans(pins: ReadonlyMap<number, number>): (readonly [number, number])[] {
     this.pin(pins);
     const spans = this.ration.foods.map((_, i) => this.polytope.span(i));
     for (const i of pins.keys()) {
@@ -246,7 +273,10 @@ export class Formulation {
     polytope.setBounds(lower, upper);
     const rows = this.ruleSides().map((s) => s.halfSpace(s.bound));
     const holds = (shares: ArrayLike<number>) => polytope.holds(shares, 1e-8);
-    const answer = weighable({ shares: x, lower, upper, batchGrams, stepGrams, holds, rows }, this.options.highs);
+    const answer = weighable(
+      { shares: x, lower, upper, batchGrams, stepGrams, holds, rows },
+      this.options.highs,
+    );
     if ('conflict' in answer) return { grams: null, grams_conflict: answer.conflict };
     return { grams: this.record((i) => Number((answer.steps[i]! * stepGrams).toPrecision(12)), 0) };
   }
@@ -285,8 +315,11 @@ export class Formulation {
 export function applyRemedy(problem: Problem, remedy: Remedy): Problem {
   if (remedy.kind === 'add') return { ...problem, foods: [...problem.foods, remedy.food] };
   const [, list, row, field] = remedy.pointer.split('/') as [string, 'rules' | 'foods', string, string];
-  const change = <T>(items: readonly T[]) => items.map((item, i) => (i === Number(row) ? { ...item, [field]: remedy.to } : item));
-  return list === 'rules' ? { ...problem, rules: change(problem.rules) } : { ...problem, foods: change(problem.foods) };
+  const change = <T>(items: readonly T[]) =>
+    items.map((item, i) => (i === Number(row) ? { ...item, [field]: remedy.to } : item));
+  return list === 'rules'
+    ? { ...problem, rules: change(problem.rules) }
+    : { ...problem, foods: change(problem.foods) };
 }
 
 /** A food without a wanted share wants an equal part of what the others leave of 100, never below 0. */

@@ -30,7 +30,9 @@ export function weighable(question: GramsQuestion, highs: Highs): GramsAnswer {
   const { shares, lower, upper, batchGrams, stepGrams } = question;
   const total = Math.round(batchGrams / stepGrams);
   if (Math.abs(total * stepGrams - batchGrams) > 1e-9 * batchGrams || total === 0) {
-    return { conflict: `a batch of ${batchGrams} g is no whole number of ${stepGrams} g steps; choose a multiple of the step` };
+    return {
+      conflict: `a batch of ${batchGrams} g is no whole number of ${stepGrams} g steps; choose a multiple of the step`,
+    };
   }
   const n = shares.length;
   const steps = (percent: number) => (percent / 100) * total;
@@ -152,7 +154,8 @@ function byExchange(question: GramsQuestion, { target, low, high, total, back }:
         const distance = nearer(from, to);
         const helps = miss < now - 1e-12 || (miss <= now && now <= 1e-9 && distance < -1e-9);
         if (!helps) continue;
-        if (!best || miss < best.miss - 1e-12 || (miss <= best.miss + 1e-12 && distance < best.distance)) best = { from, to, miss, distance };
+        if (!best || miss < best.miss - 1e-12 || (miss <= best.miss + 1e-12 && distance < best.distance))
+          best = { from, to, miss, distance };
       }
     }
     if (!best) break;
@@ -167,14 +170,12 @@ function byExchange(question: GramsQuestion, { target, low, high, total, back }:
 }
 
 /** The integer program: columns are steps above the lower bound, cost the distance from the shares in its linear pieces. */
-function byProgram(
-  question: GramsQuestion,
-  highs: Highs,
-  grid: Grid,
-): GramsAnswer {
+function byProgram(question: GramsQuestion, highs: Highs, grid: Grid): GramsAnswer {
   const { target, low, high, total, back } = grid;
   const n = target.length;
-  const none = { conflict: `no whole steps of ${question.stepGrams} g keep every rule in ${question.batchGrams} g; weigh a larger batch or use a finer scale` };
+  const none = {
+    conflict: `no whole steps of ${question.stepGrams} g keep every rule in ${question.batchGrams} g; weigh a larger batch or use a finer scale`,
+  };
   if (low.some((l, i) => l > high[i]!)) return none;
   const perStep = 100 / total;
   const answer = solveLinearWith(highs, {
@@ -197,7 +198,9 @@ function byProgram(
     timeLimitSeconds: 2,
   });
   const steps = answer.x.slice(0, n).map(Math.round);
-  return steps.length === n && steps.reduce((a, b) => a + b, 0) === total && question.holds(back(steps)) ? { steps } : none;
+  return steps.length === n && steps.reduce((a, b) => a + b, 0) === total && question.holds(back(steps))
+    ? { steps }
+    : none;
 }
 
 function unit(n: number, length: number, of: (i: number) => number): number[] {

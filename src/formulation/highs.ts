@@ -1,6 +1,7 @@
 /** The solver: HiGHS compiled to WebAssembly, loaded once. */
-import * as module from 'highs';
+
 import type { Highs, InitOptions } from 'highs';
+import * as module from 'highs';
 
 /** The package's types describe its CommonJS build; the ES module's default export is the loader itself. */
 const load = module.default as unknown as (options?: InitOptions) => Promise<Highs>;

@@ -91,11 +91,19 @@ function mostPossible(tag: Tag, raw: (tag: Tag) => number | undefined, largest: 
   if (group === 'fat' && unit === 'g') return raw('FAT') ?? room;
   if (unit === 'g') return Math.max(0, room - (carbohydrate ?? raw('FIBTG') ?? raw('FIBC') ?? 0));
   const grams = gramsPer(unit);
-  const mass = grams === undefined ? Number.POSITIVE_INFINITY : (group === 'mineral' ? (raw('ASH') ?? room) : room) / grams;
+  const mass =
+    grams === undefined
+      ? Number.POSITIVE_INFINITY
+      : (group === 'mineral' ? (raw('ASH') ?? room) : room) / grams;
   return Math.min(mass, largest() || mass);
 }
 
-function largestKnown(reference: Reference, tag: Tag, ref: ReferenceFood | undefined, group: string | undefined): number {
+function largestKnown(
+  reference: Reference,
+  tag: Tag,
+  ref: ReferenceFood | undefined,
+  group: string | undefined,
+): number {
   const named = ref ? reference.largest(tag, ref.tableGroup) : group && reference.largest(tag, group);
   if (named) return named;
   return Math.max(0, ...Object.keys(FOOD_GROUPS).map((g) => reference.largest(tag, g) ?? 0));

@@ -28,7 +28,8 @@ type Fields = Record<string, unknown>;
  * @throws ProblemError when the text is empty or is not JSON, saying where
  */
 export function parseJson(text: string): unknown {
-  if (text.trim() === '') throw new ProblemError('', 'is empty; write a JSON object with "foods" and "rules"');
+  if (text.trim() === '')
+    throw new ProblemError('', 'is empty; write a JSON object with "foods" and "rules"');
   const marked = text.replace(/"(?:[^"\\]|\\.)*"|[-+]?\b(?:NaN|Infinity)\b/g, (token) =>
     token.startsWith('"') ? token : JSON.stringify(NOT_A_NUMBER + token),
   );
@@ -48,17 +49,30 @@ export function parseJson(text: string): unknown {
 export function parseProblem(json: unknown, reference: Reference): { problem: Problem; ignored: string[] } {
   const ignored: string[] = [];
   const top = object(json, '', FIELDS.problem, ignored);
-  const foods = list(top.foods, '/foods', MOST_FOODS).map((f, i) => ingredient(f, `/foods/${i}`, reference, ignored));
+  const foods = list(top.foods, '/foods', MOST_FOODS).map((f, i) =>
+    ingredient(f, `/foods/${i}`, reference, ignored),
+  );
   if (foods.length === 0) throw new ProblemError('/foods', 'is an empty list; name at least one food');
-  const beside = list(top.beside ?? [], '/beside', 50).map((b, i) => besideFood(b, `/beside/${i}`, reference, ignored));
+  const beside = list(top.beside ?? [], '/beside', 50).map((b, i) =>
+    besideFood(b, `/beside/${i}`, reference, ignored),
+  );
   unique(foods, '/foods');
   unique(beside, '/beside');
   const clash = beside.findIndex((b) => foods.some((f) => f.id === b.id));
   if (clash >= 0) {
-    throw new ProblemError(`/beside/${clash}/id`, `${show(beside[clash]!.id)} is also a food of the mix; give it another id`);
+    throw new ProblemError(
+      `/beside/${clash}/id`,
+      `${show(beside[clash]!.id)} is also a food of the mix; give it another id`,
+    );
   }
-  const rules = list(top.rules ?? [], '/rules', MOST_RULES).map((r, i) => rule(r, `/rules/${i}`, foods, ignored));
-  const objective = choice<Objective>(top.objective ?? 'nearest', '/objective', ['nearest', 'cheapest', 'varied']);
+  const rules = list(top.rules ?? [], '/rules', MOST_RULES).map((r, i) =>
+    rule(r, `/rules/${i}`, foods, ignored),
+  );
+  const objective = choice<Objective>(top.objective ?? 'nearest', '/objective', [
+    'nearest',
+    'cheapest',
+    'varied',
+  ]);
   const problem: Problem = {
     foods,
     rules,
@@ -76,17 +90,27 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
 function wholeProblem({ foods, beside, objective }: Problem): void {
   const fed = beside.reduce((sum, b) => sum + b.share_of_ration, 0);
   if (fed > 100 + 1e-9) {
-    throw new ProblemError('/beside', `the shares of the ration add up to ${fed} %; they may take 100 % at most`);
+    throw new ProblemError(
+      '/beside',
+      `the shares of the ration add up to ${fed} %; they may take 100 % at most`,
+    );
   }
   const open = foods.filter((f) => !f.refused);
-  if (open.length === 0) throw new ProblemError('/foods', 'every food is refused; leave at least one that is eaten');
+  if (open.length === 0)
+    throw new ProblemError('/foods', 'every food is refused; leave at least one that is eaten');
   const most = open.reduce((sum, f) => sum + (f.max ?? 100), 0);
   if (most < 100 - 1e-9) {
-    throw new ProblemError('/foods', `the "max" shares add up to ${round(most)} %, so the mix cannot reach 100 %; raise a "max" or add a food`);
+    throw new ProblemError(
+      '/foods',
+      `the "max" shares add up to ${round(most)} %, so the mix cannot reach 100 %; raise a "max" or add a food`,
+    );
   }
   const least = open.reduce((sum, f) => sum + (f.min ?? 0), 0);
   if (least > 100 + 1e-9) {
-    throw new ProblemError('/foods', `the "min" shares add up to ${round(least)} %, more than 100 %; lower a "min" or drop a food`);
+    throw new ProblemError(
+      '/foods',
+      `the "min" shares add up to ${round(least)} %, more than 100 %; lower a "min" or drop a food`,
+    );
   }
   if (objective !== 'cheapest') return;
   const unpriced = foods.findIndex((f) => !f.refused && f.price_per_kg === undefined);
@@ -130,13 +154,23 @@ function besideFood(json: unknown, at: string, reference: Reference, ignored: st
 }
 
 /** Where a food's amounts come from: a reference number, own figures, or both. */
-function figures(f: Fields, at: string, reference: Reference): Pick<Ingredient, 'ref' | 'composition' | 'sd'> {
+function figures(
+  f: Fields,
+  at: string,
+  reference: Reference,
+): Pick<Ingredient, 'ref' | 'composition' | 'sd'> {
   if (f.ref === undefined && f.composition === undefined) {
-    throw new ProblemError(at, 'has neither "ref" nor "composition"; name a reference food or give its amounts per 100 g');
+    throw new ProblemError(
+      at,
+      'has neither "ref" nor "composition"; name a reference food or give its amounts per 100 g',
+    );
   }
   const ref = f.ref === undefined ? undefined : text(f.ref, `${at}/ref`);
   if (ref !== undefined && !reference.get(ref)) {
-    throw new ProblemError(`${at}/ref`, `no food ${show(ref)} in the reference tables; find one with: npx pouchful foods search <words>`);
+    throw new ProblemError(
+      `${at}/ref`,
+      `no food ${show(ref)} in the reference tables; find one with: npx pouchful foods search <words>`,
+    );
   }
   return { ref, composition: amounts(f.composition, `${at}/composition`), sd: amounts(f.sd, `${at}/sd`) };
 }
@@ -175,8 +209,13 @@ function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: 
     throw new ProblemError(`${at}/basis`, 'only a nutrient rule has a basis; leave it out');
   }
   if (kind === 'nutrient') {
-    const basis = r.basis === undefined ? undefined : choice<'as fed' | 'DM'>(r.basis, `${at}/basis`, ['as fed', 'DM']);
-    return strip({ nutrient: tagname(text(r.nutrient, `${at}/nutrient`), `${at}/nutrient`), ...bounds, basis });
+    const basis =
+      r.basis === undefined ? undefined : choice<'as fed' | 'DM'>(r.basis, `${at}/basis`, ['as fed', 'DM']);
+    return strip({
+      nutrient: tagname(text(r.nutrient, `${at}/nutrient`), `${at}/nutrient`),
+      ...bounds,
+      basis,
+    });
   }
   if (kind === 'ratio') {
     if (!Array.isArray(r.ratio) || r.ratio.length !== 2) {
@@ -188,7 +227,10 @@ function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: 
   if (kind === 'group') return { group: text(r.group, `${at}/group`), ...bounds };
   const food = text(r.food, `${at}/food`);
   if (!foods.some((f) => f.id === food)) {
-    throw new ProblemError(`${at}/food`, `no food of the mix has the id ${show(food)}; use one of the ids under "foods"`);
+    throw new ProblemError(
+      `${at}/food`,
+      `no food of the mix has the id ${show(food)}; use one of the ids under "foods"`,
+    );
   }
   return { food, ...bounds };
 }
@@ -207,27 +249,36 @@ function object(json: unknown, at: string, known?: readonly string[], ignored?: 
 
 function list(json: unknown, at: string, most: number): unknown[] {
   if (json === undefined) throw new ProblemError(at, 'is missing; write a list in square brackets');
-  if (!Array.isArray(json)) throw new ProblemError(at, `must be a list in square brackets, not ${show(json)}`);
+  if (!Array.isArray(json))
+    throw new ProblemError(at, `must be a list in square brackets, not ${show(json)}`);
   if (json.length > most) throw new ProblemError(at, `has ${json.length} entries; ${most} is the most`);
   return json;
 }
 
 function text(json: unknown, at: string): string {
   if (json === undefined) throw new ProblemError(at, 'is missing; write a text in quotes');
-  if (typeof json !== 'string' || json.trim() === '') throw new ProblemError(at, `must be a text in quotes, not ${show(json)}`);
+  if (typeof json !== 'string' || json.trim() === '')
+    throw new ProblemError(at, `must be a text in quotes, not ${show(json)}`);
   return json;
 }
 
 function number(json: unknown, at: string, least: number, most: number): number {
   if (json === undefined) throw new ProblemError(at, 'is missing; write a number');
   if (typeof json === 'string') {
-    if (json.startsWith(NOT_A_NUMBER)) throw new ProblemError(at, `${json.slice(1)} is not a number; write one, or leave the field out`);
+    if (json.startsWith(NOT_A_NUMBER))
+      throw new ProblemError(at, `${json.slice(1)} is not a number; write one, or leave the field out`);
     throw new ProblemError(at, `must be a number, not the text ${show(json)}; write it without quotes`);
   }
-  if (typeof json !== 'number' || !Number.isFinite(json)) throw new ProblemError(at, `must be a number, not ${show(json)}`);
+  if (typeof json !== 'number' || !Number.isFinite(json))
+    throw new ProblemError(at, `must be a number, not ${show(json)}`);
   if (json < least) throw new ProblemError(at, `is ${json}; it must be ${least} or more`);
   if (json > most) {
-    throw new ProblemError(at, most === 0.999999 ? `is ${json}; it must be below 1 (0.9 means 90 %)` : `is ${json}; it must be ${most} or less`);
+    throw new ProblemError(
+      at,
+      most === 0.999999
+        ? `is ${json}; it must be below 1 (0.9 means 90 %)`
+        : `is ${json}; it must be ${most} or less`,
+    );
   }
   return json;
 }
@@ -244,7 +295,10 @@ function positive(json: unknown, at: string): number {
 
 function choice<T extends string>(json: unknown, at: string, allowed: readonly T[]): T {
   if (!allowed.includes(json as T)) {
-    throw new ProblemError(at, `must be one of ${allowed.map((a) => `"${a}"`).join(', ')}, not ${show(json)}`);
+    throw new ProblemError(
+      at,
+      `must be one of ${allowed.map((a) => `"${a}"`).join(', ')}, not ${show(json)}`,
+    );
   }
   return json as T;
 }
@@ -252,7 +306,10 @@ function choice<T extends string>(json: unknown, at: string, allowed: readonly T
 function tagname(key: string, at: string): Tag {
   if (isTag(key)) return key;
   const near = nearestTag(key);
-  throw new ProblemError(at, `${show(key)} is no INFOODS tagname known here${near ? `; did you mean "${near}"?` : '; see: npx pouchful foods show sr28:20038'}`);
+  throw new ProblemError(
+    at,
+    `${show(key)} is no INFOODS tagname known here${near ? `; did you mean "${near}"?` : '; see: npx pouchful foods show sr28:20038'}`,
+  );
 }
 
 function ordered(min: number | undefined, max: number | undefined, at: string): void {
@@ -264,7 +321,8 @@ function ordered(min: number | undefined, max: number | undefined, at: string): 
 function unique(items: readonly { id: string }[], at: string): void {
   const seen = new Set<string>();
   items.forEach(({ id }, i) => {
-    if (seen.has(id)) throw new ProblemError(`${at}/${i}/id`, `${show(id)} is used twice; give each its own id`);
+    if (seen.has(id))
+      throw new ProblemError(`${at}/${i}/id`, `${show(id)} is used twice; give each its own id`);
     seen.add(id);
   });
 }

@@ -8,6 +8,8 @@ import { type Side, spreadAt } from './sides.ts';
 
 /** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
 export const TOLERANCE = 1e-9;
+/** The solver's own usual tolerance, for what the finer one cannot settle. */
+const COARSE_TOLERANCE = 1e-7;
 /** How far a tangent plane may cut short of its cone. */
 const CONE_TOLERANCE = 1e-9;
 const MOST_CUTS = 400;
@@ -71,7 +73,10 @@ export class Polytope {
   nearest(target: ArrayLike<number>): Answer {
     this.quadratic ??= this.create(true);
     const model = this.quadratic;
-    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(target, (t) => -2 * t));
+    model.changeColsCost(
+      { kind: 'range', from: 0, to: this.n - 1 },
+      Float64Array.from(target, (t) => -2 * t),
+    );
     const answer = this.cutUntilKept(model);
     if (answer.status !== 'optimal') return answer;
     return { status: 'optimal', x: this.polish(answer.x, target) };
@@ -99,7 +104,10 @@ export class Polytope {
       if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
       sum += x[i]!;
     }
-    return Math.abs(sum - 100) <= tolerance && this.sides.every((side, k) => this.short(side, this.base[k]!, x) <= tolerance);
+    return (
+      Math.abs(sum - 100) <= tolerance &&
+      this.sides.every((side, k) => this.short(side, this.base[k]!, x) <= tolerance)
+    );
   }
 
   /** How far a side is missed, scaled; at most 0 where it is kept. */
@@ -182,16 +190,20 @@ export class Polytope {
 
   private run(model: Model): Float64Array | undefined {
     const { modelStatus: code } = this.highs.constants;
-    for (const attempt of [0, 1, 2]) {
+    const last = 2;
+    for (let attempt = 0; attempt <= last; attempt++) {
       // A basis left from another question can trip the solver; it then starts afresh.
       if (attempt > 0) model.clearSolver();
-      if (attempt === 2) model.options.set('presolve', 'on');
+      // Where almost no mix is left (a share held at the end of its span) the finest tolerance defeats it.
+      if (attempt === last) model.options.set('primal_feasibility_tolerance', COARSE_TOLERANCE);
       try {
         const { modelStatus } = model.run();
         if (modelStatus === code.optimal) return model.getSolution().colValue;
         if (modelStatus === code.infeasible && attempt > 0) return undefined;
       } catch (error) {
-        if (attempt === 2) throw error;
+        if (attempt === last) throw error;
+      } finally {
+        if (attempt === last) model.options.set('primal_feasibility_tolerance', TOLERANCE);
       }
     }
     throw new Error('the solver came to no answer');
@@ -211,7 +223,9 @@ export class Polytope {
     const better = projected(target, fixed, rows);
     if (!better) return x;
     const distance = (y: ArrayLike<number>) => sumOf(this.n, (i) => (y[i]! - target[i]!) ** 2);
-    return this.holds(better, 1e-8) && distance(better) <= distance(x) + 1e-6 * (1 + distance(x)) ? better : x;
+    return this.holds(better, 1e-8) && distance(better) <= distance(x) + 1e-6 * (1 + distance(x))
+      ? better
+      : x;
   }
 
   private remember(x: Float64Array): void {
@@ -267,7 +281,11 @@ function sparse(rows: readonly Row[], n: number) {
  * Projection of `target` onto `rows` (as equations) with some shares fixed: x = target + G' y over the free shares,
  * G G' y = h - G target. Rows that depend on others are passed over by the pivoting. Undefined where it degenerates.
  */
-function projected(target: ArrayLike<number>, fixed: readonly (number | undefined)[], rows: readonly Row[]): Float64Array | undefined {
+function projected(
+  target: ArrayLike<number>,
+  fixed: readonly (number | undefined)[],
+  rows: readonly Row[],
+): Float64Array | undefined {
   const free = fixed.flatMap((v, i) => (v === undefined ? [i] : []));
   const start = Float64Array.from(fixed, (v, i) => v ?? target[i]!);
   // Gram-Schmidt on the rows, twice for accuracy; each kept direction carries its right-hand side along.
@@ -288,6 +306,9 @@ function projected(target: ArrayLike<number>, fixed: readonly (number | undefine
     basis.push({ u: u.map((v) => v / norm), r: r / norm });
   }
   const x = start.slice();
-  for (const b of basis) free.forEach((i, k) => { x[i]! += b.r * b.u[k]!; });
+  for (const b of basis)
+    free.forEach((i, k) => {
+      x[i]! += b.r * b.u[k]!;
+    });
   return x.every(Number.isFinite) ? x : undefined;
 }

@@ -15,9 +15,7 @@ const DAMPEST = 20;
 
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
-  return conflict
-    .flatMap((k) => loosen(elastic, k) ?? [])
-    .sort((a, b) => change(a) - change(b));
+  return conflict.flatMap((k) => loosen(elastic, k) ?? []).sort((a, b) => change(a) - change(b));
 }
 
 const change = (l: Loosening) => Math.abs(l.to - l.from) / Math.max(1, Math.abs(l.from));
@@ -46,7 +44,14 @@ function loosen(elastic: Elastic, k: number): Loosening | undefined {
       const to = outwards(bound, side.side, digits);
       if (!allowed(side, to)) continue;
       elastic.rebound(k, to);
-      if (elastic.possible(all)) return { kind: 'loosen', pointer: side.pointer, from: side.bound, to, sentence: loosenSentence(side, to) };
+      if (elastic.possible(all))
+        return {
+          kind: 'loosen',
+          pointer: side.pointer,
+          from: side.bound,
+          to,
+          sentence: loosenSentence(side, to),
+        };
     }
     return undefined;
   } finally {
@@ -73,16 +78,29 @@ function loosenSentence(side: Side, to: number): string {
 }
 
 /** Foods that keepers use, one of which would make the problem solvable, least share needed first; each verified. */
-export function additions(elastic: Elastic, problem: Problem, foods: readonly Stocked[], reference: Reference): Addition[] {
+export function additions(
+  elastic: Elastic,
+  problem: Problem,
+  foods: readonly Stocked[],
+  reference: Reference,
+): Addition[] {
   const answer = elastic.solve(new Set());
   if (!answer) return [];
   const taken = new Set(problem.foods.map((f) => f.ref));
+  const ruled = problem.rules.flatMap((r) =>
+    'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
+  );
   const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
   const priced = reference
     .plainFoods()
     .filter((food) => !taken.has(food.ref) && (food.composition.WATER ?? 100) <= DAMPEST)
-    .map((food) => {
-      const candidate = stock({ id: food.ref, ref: food.ref, group: food.group }, reference);
+    .map((food) => ({
+      food,
+      candidate: stock({ id: food.ref, ref: food.ref, group: food.group }, reference),
+    }))
+    // Advice must not rest on a missing figure.
+    .filter(({ candidate }) => ruled.every((tag) => candidate.amount(tag).status !== 'unknown'))
+    .map(({ food, candidate }) => {
       const column = elastic.column(foods, candidate);
       // Reduced cost: how fast the total miss would fall for each percent of this food. None below 0, no help.
       const gain = column.reduce((sum, v, row) => sum + v * (answer.prices[row] ?? 0), 0);
@@ -107,7 +125,12 @@ function dearest(problem: Problem): number | undefined {
   return Math.max(...problem.foods.map((f) => f.price_per_kg ?? 0));
 }
 
-function addition(food: ReferenceFood, least: number, ids: ReadonlySet<string>, price: number | undefined): Addition {
+function addition(
+  food: ReferenceFood,
+  least: number,
+  ids: ReadonlySet<string>,
+  price: number | undefined,
+): Addition {
   const share = Number((Math.ceil(least * 100 + 1e-6) / 100).toFixed(2));
   const id = ids.has(food.ref) ? `${food.ref}+` : food.ref;
   return {

@@ -31,7 +31,9 @@ function nearBound(actual: number, bound: number): string {
 }
 
 export function bindingSentence(side: Side): string {
-  return capital(`${side.subject} stands at its ${side.side === 'min' ? 'least' : 'most'}, ${withUnit(side.bound, side.unit)}.`);
+  return capital(
+    `${side.subject} stands at its ${side.side === 'min' ? 'least' : 'most'}, ${withUnit(side.bound, side.unit)}.`,
+  );
 }
 
 export function conflictSentence(sides: readonly Side[]): string {
@@ -40,9 +42,15 @@ export function conflictSentence(sides: readonly Side[]): string {
 
 /** "Fit to feed ..." with what it rests on. */
 export function fitSentence(subjects: readonly string[], unsure: readonly Doubt[]): string {
-  const inRange = subjects.length > 0 ? `${joined(subjects)} ${subjects.length === 1 ? 'is' : 'are'} in range` : 'no rule is broken';
+  const inRange =
+    subjects.length > 0
+      ? `${joined(subjects)} ${subjects.length === 1 ? 'is' : 'are'} in range`
+      : 'no rule is broken';
   const doubts = [...new Set(unsure.map((d) => d.sentence))];
-  const rests = doubts.length > 0 ? ` It rests on missing figures: ${doubts[0]!.replace(/\.$/, '')}${doubts.length > 1 ? `, and ${doubts.length - 1} more` : ''}.` : '';
+  const rests =
+    doubts.length > 0
+      ? ` It rests on missing figures: ${doubts[0]!.replace(/\.$/, '')}${doubts.length > 1 ? `, and ${doubts.length - 1} more` : ''}.`
+      : '';
   return `In range: ${inRange}.${rests}`;
 }
 

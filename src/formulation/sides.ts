@@ -86,22 +86,35 @@ export function sidesOf(problem: Problem, ration: Ration, openFoods: readonly nu
       if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
       const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
       const subject = `share of ${ration.foods[column]!.name}`;
-      sides.push(plainSide(`/foods/${row}/${side}`, side, bound, subject, '%', (foods) => widened(line, foods)));
+      sides.push(
+        plainSide(`/foods/${row}/${side}`, side, bound, subject, '%', (foods) => widened(line, foods)),
+      );
     }
   });
   return sides;
 }
 
-function ruleSide(rule: Rule, pointer: string, side: 'min' | 'max', bound: number, ration: Ration, z: number): Side {
+function ruleSide(
+  rule: Rule,
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  ration: Ration,
+  z: number,
+): Side {
   const on = rule.on ?? 'mix';
   if ('group' in rule) {
     const of = (f: Stocked) => (f.group === rule.group ? 100 : 0);
-    return plainSide(pointer, side, bound, `${rule.group} share of the ${on}`, '%', (foods) => shareLine(ration, on, of, foods));
+    return plainSide(pointer, side, bound, `${rule.group} share of the ${on}`, '%', (foods) =>
+      shareLine(ration, on, of, foods),
+    );
   }
   if ('food' in rule) {
     const name = ration.foods.find((f) => f.id === rule.food)?.name ?? rule.food;
     const of = (f: Stocked) => (f.id === rule.food ? 100 : 0);
-    return plainSide(pointer, side, bound, `share of ${name} in the ${on}`, '%', (foods) => shareLine(ration, on, of, foods));
+    return plainSide(pointer, side, bound, `share of ${name} in the ${on}`, '%', (foods) =>
+      shareLine(ration, on, of, foods),
+    );
   }
   if ('ratio' in rule) {
     const [top, bottom] = rule.ratio;
@@ -110,14 +123,25 @@ function ruleSide(rule: Rule, pointer: string, side: 'min' | 'max', bound: numbe
       return amount.status === 'unknown' ? f.largest(bottom) : amount.value;
     };
     const subject = `${words(top)} to ${words(bottom)} of the ${on}`;
-    return quotientSide(pointer, side, bound, subject, '', ration, on, (f) => f.amount(top).value, denominator);
+    return quotientSide(
+      pointer,
+      side,
+      bound,
+      subject,
+      '',
+      ration,
+      on,
+      (f) => f.amount(top).value,
+      denominator,
+    );
   }
   const tag = rule.nutrient;
   const unit = unitWords(tag, rule.basis === 'DM');
   const subject = `${words(tag)} of the ${on}`;
   const spread = z > 0 ? spreadOf(tag, on, ration, z) : undefined;
   const of = (f: Stocked) => f.amount(tag).value;
-  if (rule.basis === 'DM') return quotientSide(pointer, side, bound, subject, unit, ration, on, of, dryPart, spread);
+  if (rule.basis === 'DM')
+    return quotientSide(pointer, side, bound, subject, unit, ration, on, of, dryPart, spread);
   return plainSide(pointer, side, bound, subject, unit, (foods) => ration.line(on, of, foods), spread);
 }
 
@@ -183,7 +207,8 @@ function quotientSide(
   const over = ration.line(on, top);
   const under = ration.line(on, bottom);
   const cone = spread && scaleSpread(spread, halfSpace(bound).scale);
-  const value = (x: ArrayLike<number>) => (at(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / at(under, x);
+  const value = (x: ArrayLike<number>) =>
+    (at(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / at(under, x);
   return { pointer, side, bound, subject, unit, halfSpace, cone, value };
 }
 

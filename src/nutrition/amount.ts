@@ -29,7 +29,11 @@ export type Amount<B extends Basis = Basis> = Known<B> | Unknown;
 export const UNKNOWN: Unknown = { known: false };
 
 /** An amount per 100 g as fed. Throws RangeError unless `value` is a finite number of at least 0. */
-export function asFed(value: number, unit: Unit, extra: Partial<Omit<Known, 'known' | 'basis'>> = {}): Known<'as fed'> {
+export function asFed(
+  value: number,
+  unit: Unit,
+  extra: Partial<Omit<Known, 'known' | 'basis'>> = {},
+): Known<'as fed'> {
   if (!Number.isFinite(value) || value < 0) throw new RangeError(`an amount must be 0 or more, not ${value}`);
   return { ...extra, known: true, value, unit, basis: 'as fed' };
 }
@@ -53,7 +57,8 @@ export function toAsFed(a: Amount<'dry matter'>, moisture: number): Amount<'as f
 }
 
 function dryPart(moisture: number): number {
-  if (!(moisture >= 0 && moisture < 100)) throw new RangeError(`moisture must be from 0 to below 100 g per 100 g, not ${moisture}`);
+  if (!(moisture >= 0 && moisture < 100))
+    throw new RangeError(`moisture must be from 0 to below 100 g per 100 g, not ${moisture}`);
   return 100 - moisture;
 }
 
@@ -67,11 +72,18 @@ export function perHundred(amount: number, grams: number): number {
 }
 
 /** Grams of fresh food needed for some grams of dried: dry matter is conserved, then trim loss added. */
-export function freshGramsFor(dried: number, p: { moistureFresh: number; moistureDried: number; trimLoss?: number }): number {
+export function freshGramsFor(
+  dried: number,
+  p: { moistureFresh: number; moistureDried: number; trimLoss?: number },
+): number {
   return (dried * dryPart(p.moistureDried)) / dryPart(p.moistureFresh) / (1 - (p.trimLoss ?? 0) / 100);
 }
 
 /** Composition of a dried food from the fresh one, per 100 g as fed each: dry matter is conserved. */
-export function driedAmount(a: Amount<'as fed'>, moistureFresh: number, moistureDried: number): Amount<'as fed'> {
+export function driedAmount(
+  a: Amount<'as fed'>,
+  moistureFresh: number,
+  moistureDried: number,
+): Amount<'as fed'> {
   return toAsFed(toDryMatter(a, moistureFresh), moistureDried);
 }

@@ -79,7 +79,12 @@ export interface Nutrient {
 }
 
 /** Every nutrient, in reading order. */
-export const NUTRIENTS: readonly Nutrient[] = rows.map(([tag, unit, group, name]) => ({ tag, unit, group, name }));
+export const NUTRIENTS: readonly Nutrient[] = rows.map(([tag, unit, group, name]) => ({
+  tag,
+  unit,
+  group,
+  name,
+}));
 
 const byTag = new Map<string, Nutrient>(NUTRIENTS.map((n) => [n.tag, n]));
 
@@ -97,7 +102,10 @@ export function nutrient(tag: Tag): Nutrient {
 export function nearestTag(text: string): Tag | undefined {
   const upper = text.toUpperCase();
   return NUTRIENTS.find(
-    (n) => n.tag === upper || n.name.toUpperCase() === upper || (upper.length > 2 && n.tag.startsWith(upper.slice(0, 3))),
+    (n) =>
+      n.tag === upper ||
+      n.name.toUpperCase() === upper ||
+      (upper.length > 2 && n.tag.startsWith(upper.slice(0, 3))),
   )?.tag;
 }
 

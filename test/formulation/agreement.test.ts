@@ -33,16 +33,23 @@ function solve(drawn: DrawnProblem | Problem) {
 
 /** The problem with only the bounds named by the pointers; everything else that could bind is taken out. */
 function only(problem: DrawnProblem, pointers: readonly string[]): DrawnProblem {
-  const kept = (pointer: string, value: number | undefined) => (pointers.includes(pointer) ? value : undefined);
+  const kept = (pointer: string, value: number | undefined) =>
+    pointers.includes(pointer) ? value : undefined;
   const bounded = <T extends { min?: number; max?: number }>(items: readonly T[], list: string): T[] =>
-    items.map((item, i) => ({ ...item, min: kept(`/${list}/${i}/min`, item.min), max: kept(`/${list}/${i}/max`, item.max) }));
+    items.map((item, i) => ({
+      ...item,
+      min: kept(`/${list}/${i}/min`, item.min),
+      max: kept(`/${list}/${i}/max`, item.max),
+    }));
   return { ...problem, foods: bounded(problem.foods, 'foods'), rules: bounded(problem.rules, 'rules') };
 }
 
 const noCost = (p: DrawnProblem) => p.foods.map(() => 0);
 
 describe('on problems drawn from the real tables', () => {
-  test(`${PROBLEMS} cheapest mixes: same status, same cost, rules kept; conflicts minimal; remedies mend`, { timeout: 900_000 }, async () => {
+  test(`${PROBLEMS} cheapest mixes: same status, same cost, rules kept; conflicts minimal; remedies mend`, {
+    timeout: 900_000,
+  }, async () => {
     const met = { optimal: 0, infeasible: 0, loosenings: 0, additions: 0, members: 0 };
     for (let seed = 0; seed < PROBLEMS; seed++) {
       const drawn = drawProblem(pool, seed, 'cheapest');
@@ -53,7 +60,10 @@ describe('on problems drawn from the real tables', () => {
       expect(ours.status, `seed ${seed}`).toBe(theirs === undefined ? 'infeasible' : 'optimal');
       if (ours.status === 'optimal') {
         met.optimal++;
-        expect(Math.abs(ours.objective - theirs!) / Math.max(1, Math.abs(theirs!)), `seed ${seed}`).toBeLessThan(1e-6);
+        expect(
+          Math.abs(ours.objective - theirs!) / Math.max(1, Math.abs(theirs!)),
+          `seed ${seed}`,
+        ).toBeLessThan(1e-6);
         const x = drawn.foods.map((f) => ours.shares[f.id]!);
         expect(Math.abs(x.reduce((a, b) => a + b, 0) - 100)).toBeLessThan(1e-9);
         expectKept(drawn, x, `seed ${seed}`);
@@ -61,7 +71,11 @@ describe('on problems drawn from the real tables', () => {
           const grams = drawn.foods.map((f) => ours.grams![f.id]!);
           expect(grams.every(Number.isInteger)).toBe(true);
           expect(grams.reduce((a, b) => a + b, 0)).toBe(300);
-          expectKept(drawn, grams.map((g) => g / 3), `grams of seed ${seed}`);
+          expectKept(
+            drawn,
+            grams.map((g) => g / 3),
+            `grams of seed ${seed}`,
+          );
         }
         continue;
       }
@@ -72,14 +86,24 @@ describe('on problems drawn from the real tables', () => {
       expect(pointers.length, `seed ${seed}`).toBeGreaterThan(0);
       expect(await glpkSolve(alone, reference, noCost(alone)), `conflict of seed ${seed}`).toBeUndefined();
       for (const dropped of pointers) {
-        const rest = only(drawn, pointers.filter((p) => p !== dropped));
-        expect(await glpkSolve(rest, reference, noCost(rest)), `seed ${seed} without ${dropped}`).toBeDefined();
+        const rest = only(
+          drawn,
+          pointers.filter((p) => p !== dropped),
+        );
+        expect(
+          await glpkSolve(rest, reference, noCost(rest)),
+          `seed ${seed} without ${dropped}`,
+        ).toBeDefined();
       }
       for (const remedy of ours.remedies) {
         met[remedy.kind === 'add' ? 'additions' : 'loosenings']++;
         const mended = applyRemedy(drawn as Problem, remedy);
         expect(solve(mended).status, `${remedy.sentence} (seed ${seed})`).toBe('optimal');
-        const plain = await glpkSolve(mended as DrawnProblem, reference, mended.foods.map(() => 0));
+        const plain = await glpkSolve(
+          mended as DrawnProblem,
+          reference,
+          mended.foods.map(() => 0),
+        );
         expect(plain, `${remedy.sentence} (seed ${seed})`).toBeDefined();
       }
     }
@@ -112,7 +136,12 @@ describe('on problems drawn from the real tables', () => {
       if (ours.status !== 'optimal') continue;
       compared++;
       for (const [i, f] of drawn.foods.entries()) {
-        const end = (sign: number) => glpkSolve(drawn, reference, drawn.foods.map((_, j) => (i === j ? sign : 0)));
+        const end = (sign: number) =>
+          glpkSolve(
+            drawn,
+            reference,
+            drawn.foods.map((_, j) => (i === j ? sign : 0)),
+          );
         const [low, high] = ours.spans[f.id]!;
         expect(low).toBeCloseTo((await end(1))!, 5);
         expect(high).toBeCloseTo(-(await end(-1))!, 5);
@@ -150,17 +179,26 @@ function nearestByDual(drawn: DrawnProblem): number {
   };
   for (const row of plainRows(drawn, reference).slice(1)) {
     if (row.min > Number.NEGATIVE_INFINITY) add(row.a, row.min);
-    if (row.max < Number.POSITIVE_INFINITY) add(row.a.map((v) => -v), -row.max);
+    if (row.max < Number.POSITIVE_INFINITY)
+      add(
+        row.a.map((v) => -v),
+        -row.max,
+      );
   }
   drawn.foods.forEach((f, i) => {
     const e = drawn.foods.map((_, j) => (i === j ? 1 : 0));
     add(e, f.min ?? 0);
-    add(e.map((v) => -v), -(f.max ?? 100));
+    add(
+      e.map((v) => -v),
+      -(f.max ?? 100),
+    );
   });
   equalities.push(drawn.foods.map(() => 1));
   const all = [...equalities, ...columns];
   const from1 = <T>(list: T[]) => [0 as unknown as T, ...list];
-  const D = from1(Array.from({ length: n }, (_, i) => from1(Array.from({ length: n }, (_, j) => (i === j ? 2 : 0)))));
+  const D = from1(
+    Array.from({ length: n }, (_, i) => from1(Array.from({ length: n }, (_, j) => (i === j ? 2 : 0)))),
+  );
   const A = from1(Array.from({ length: n }, (_, i) => from1(all.map((c) => c[i]!))));
   const answer = solveQP(D, from1(want.map((w) => 2 * w)), A, from1([100, ...bounds]), 1);
   const x = answer.solution.slice(1);

@@ -22,7 +22,10 @@ export function plainRows(problem: DrawnProblem, reference: Reference): PlainRow
   for (const rule of problem.rules) {
     const k = rule.on === 'ration' ? 1 - R : 1;
     const add = (of: (ref: string) => number, bounded: { min?: number; max?: number }) => {
-      const constant = rule.on === 'ration' ? problem.beside.reduce((s, b) => s + (b.share_of_ration / 100) * of(b.ref!), 0) : 0;
+      const constant =
+        rule.on === 'ration'
+          ? problem.beside.reduce((s, b) => s + (b.share_of_ration / 100) * of(b.ref!), 0)
+          : 0;
       rows.push({
         a: problem.foods.map((f) => (k * of(f.ref!)) / 100),
         min: (bounded.min ?? Number.NEGATIVE_INFINITY) - constant,
@@ -51,7 +54,11 @@ type Glpk = Awaited<ReturnType<typeof GLPK>>;
 let glpk: Promise<Glpk> | undefined;
 
 /** Least cost over the shares by GLPK; undefined when there is no mix. Rows are scaled to a largest coefficient of 1. */
-export async function glpkSolve(problem: DrawnProblem, reference: Reference, cost: readonly number[]): Promise<number | undefined> {
+export async function glpkSolve(
+  problem: DrawnProblem,
+  reference: Reference,
+  cost: readonly number[],
+): Promise<number | undefined> {
   glpk ??= Promise.resolve(GLPK());
   const g = await glpk;
   const bounds = (min: number, max: number) => {
@@ -64,7 +71,11 @@ export async function glpkSolve(problem: DrawnProblem, reference: Reference, cos
   const result = await g.solve(
     {
       name: 'mix',
-      objective: { direction: g.GLP_MIN, name: 'cost', vars: problem.foods.map((f, i) => ({ name: f.id, coef: cost[i]! })) },
+      objective: {
+        direction: g.GLP_MIN,
+        name: 'cost',
+        vars: problem.foods.map((f, i) => ({ name: f.id, coef: cost[i]! })),
+      },
       subjectTo: rows.map((row, r) => {
         const scale = Math.max(...row.a.map(Math.abs)) || 1;
         return {

@@ -24,7 +24,23 @@ export function randomFrom(seed: number): () => number {
   };
 }
 
-const TAGS: readonly Tag[] = ['PROCNT', 'FAT', 'FIBTG', 'CA', 'P', 'MG', 'K', 'NA', 'FE', 'ZN', 'THIA', 'RIBF', 'NIA', 'ASH', 'CHOCDF'];
+const TAGS: readonly Tag[] = [
+  'PROCNT',
+  'FAT',
+  'FIBTG',
+  'CA',
+  'P',
+  'MG',
+  'K',
+  'NA',
+  'FE',
+  'ZN',
+  'THIA',
+  'RIBF',
+  'NIA',
+  'ASH',
+  'CHOCDF',
+];
 const GROUPS = ['seed', 'legume', 'vegetable', 'herb', 'animal'];
 
 /** Foods of both tables whose amounts of every tag in `TAGS` are known. */
@@ -35,7 +51,11 @@ export function fullyKnown(reference: Reference): ReferenceFood[] {
 }
 
 /** 10 to 40 foods, 5 to 15 rules; windows around what even shares give, at random too far or too narrow. */
-export function drawProblem(pool: readonly ReferenceFood[], seed: number, objective: Objective): DrawnProblem {
+export function drawProblem(
+  pool: readonly ReferenceFood[],
+  seed: number,
+  objective: Objective,
+): DrawnProblem {
   const random = randomFrom(seed);
   const pick = <T>(list: readonly T[]) => list[Math.floor(random() * list.length)]!;
   const round = (v: number) => Number(v.toPrecision(4));
@@ -60,12 +80,20 @@ export function drawProblem(pool: readonly ReferenceFood[], seed: number, object
     const on = beside.length > 0 && random() < 0.6 ? 'ration' : 'mix';
     if (kind < 0.15) {
       const middle = 100 / GROUPS.length;
-      return { group: pick(GROUPS), ...window(middle, random, tightness * 2, shift * 2, round), ...(random() < 0.2 ? { on } : {}) };
+      return {
+        group: pick(GROUPS),
+        ...window(middle, random, tightness * 2, shift * 2, round),
+        ...(random() < 0.2 ? { on } : {}),
+      };
     }
     if (kind < 0.3) {
       const [top, bottom] = [pick(TAGS), pick(TAGS)];
       const even = (t: Tag) => chosen.reduce((s, f) => s + f.composition[t]!, 0) / chosen.length;
-      return { ratio: [top, bottom], on, ...window(even(top) / Math.max(0.01, even(bottom)), random, tightness, shift, round) };
+      return {
+        ratio: [top, bottom],
+        on,
+        ...window(even(top) / Math.max(0.01, even(bottom)), random, tightness, shift, round),
+      };
     }
     const tag = pick(TAGS);
     const even = chosen.reduce((s, f) => s + f.composition[tag]!, 0) / chosen.length;
@@ -77,7 +105,13 @@ export function drawProblem(pool: readonly ReferenceFood[], seed: number, object
   return { foods, rules, beside, objective, confidence: 0, batch_grams: 300, scale_step_grams: 1 };
 }
 
-function window(middle: number, random: () => number, tightness: number, shift: number, round: (v: number) => number) {
+function window(
+  middle: number,
+  random: () => number,
+  tightness: number,
+  shift: number,
+  round: (v: number) => number,
+) {
   const centre = Math.abs(middle) * (1 + shift * (random() - 0.5));
   const sides = random();
   const min = sides < 0.75 ? { min: round(Math.max(0, Math.min(90, centre * (1 - tightness)))) } : {};

@@ -4,7 +4,7 @@ import { boundsText, figure, type WindowView } from '../mix/windows.ts';
 
 const WIDTH = 340;
 const LEFT = 52;
-const RIGHT = 288;
+const RIGHT = 280;
 const LANES = { pellet: 12, mix: 32, ration: 52 } as const;
 const BOTTOM = 64;
 const HEIGHT = 80;
@@ -17,7 +17,8 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
   const most = Math.max(...points) + width * 0.5;
   const x = scaleLinear([least, most], [LEFT, RIGHT]).clamp(true);
   const lanes = Object.entries(LANES).filter(([lane]) => lane !== 'pellet' || pelletName !== undefined);
-  const word = { in: 'in range', out: 'out of range', unknown: 'not known yet' }[view.state];
+  const inWord = view.unsure ? 'in range as far as known' : 'in range';
+  const word = { in: inWord, out: 'out of range', unknown: 'not known yet' }[view.state];
 
   return (
     <figure className={`window ${view.state}`} data-window={view.title}>
@@ -65,7 +66,9 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
                 <line className="lane-line" x1={LEFT} x2={RIGHT} y1={y} y2={y} />
                 {value !== undefined && <Mark shape={lane as keyof typeof LANES} x={x(value)} y={y} />}
                 <text className="value" x={WIDTH} y={y + 4} textAnchor="end">
-                  {value === undefined ? 'unknown' : figure(value)}
+                  {value === undefined
+                    ? 'unknown'
+                    : `${lane === 'pellet' && view.pelletAtLeast ? '≥ ' : ''}${figure(value)}`}
                 </text>
               </g>
             );
@@ -86,7 +89,8 @@ function Mark({ shape, x, y }: { shape: keyof typeof LANES; x: number; y: number
 
 function noted(view: WindowView): string {
   const parts: string[] = [];
-  if (view.chance !== undefined) parts.push(`${Math.round(view.chance * 100)} % chance to be in range`);
+  if (view.chance !== undefined && !view.unsure)
+    parts.push(`${Math.round(view.chance * 100)} % chance to be in range`);
   if (view.coverage !== undefined) parts.push(`figures for ${Math.round(view.coverage)} % of the ration`);
   if (
     view.low !== undefined &&

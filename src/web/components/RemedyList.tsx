@@ -1,8 +1,11 @@
 /** Which rules collide, and the single changes that would free them, each one press away. */
+import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { Problem } from '../../formulation/problem.ts';
 import type { Collision, Remedy } from '../../formulation/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { addFood, hold, setAtPointer } from '../mix/edits.ts';
+import { engine } from '../data/engine.ts';
+import { addFood, hold, setAtPointer, withHolds } from '../mix/edits.ts';
 
 interface Props {
   collision: Collision;
@@ -18,6 +21,7 @@ export function RemedyList({ collision, mix, nameOf, mend }: Props) {
       s.pointer.startsWith(`/foods/${mix.problem.foods.findIndex((f) => f.id === id)}/`),
     ),
   );
+  const freeing = useFreeing(mix, heldInConflict);
   const remedies = collision.remedies.filter((r) => !(r.kind === 'loosen' && heldAt(mix, r.pointer)));
   return (
     <section className="remedies" aria-label="What collides and what mends it">
@@ -29,18 +33,15 @@ export function RemedyList({ collision, mix, nameOf, mend }: Props) {
           </li>
         ))}
       </ul>
-      {(remedies.length > 0 || mix.held.length > 0) && <h3>Any one of these mends it</h3>}
+      {(remedies.length > 0 || freeing.length > 0) && <h3>Any one of these mends it</h3>}
       <ul className="remedy-list">
-        {heldInConflict.map((id) => (
+        {freeing.map((id) => (
           <Item
             key={`hold ${id}`}
             words={`Let go of ${nameOf(id)}.`}
             act={() => mend((m) => hold(m, id, false))}
           />
         ))}
-        {heldInConflict.length === 0 && mix.held.length > 0 && (
-          <Item words="Let go of every held food." act={() => mend((m) => ({ ...m, held: [] }))} />
-        )}
         {remedies.map((r) => (
           <Item
             key={r.kind === 'loosen' ? r.pointer : r.food.id}
@@ -51,6 +52,29 @@ export function RemedyList({ collision, mix, nameOf, mend }: Props) {
       </ul>
     </section>
   );
+}
+
+/** Those of the held foods whose release alone makes a mix possible. */
+function useFreeing(mix: Mix, held: readonly string[]): readonly string[] {
+  const [freeing, setFreeing] = useState<readonly string[]>([]);
+  const question = JSON.stringify(
+    held.map((id) => [id, withHolds(hold(mix, id, false))] satisfies [string, Problem]),
+  );
+  useEffect(() => {
+    let stale = false;
+    const asked = (JSON.parse(question) as [string, Problem][]).map(async ([id, problem]) => {
+      const answer = await engine.move(problem, {}, {});
+      return answer.ok && answer.value.status === 'optimal' ? [id] : [];
+    });
+    void Promise.all(asked).then(
+      (found) => stale || setFreeing(found.flat()),
+      () => {},
+    );
+    return () => {
+      stale = true;
+    };
+  }, [question]);
+  return freeing;
 }
 
 function Item({ words, act }: { words: string; act(): void }) {

@@ -20,8 +20,12 @@ interface Props {
   view: FormulationView;
 }
 
+/** After the answer, the new shares need a moment to reach the screen. */
+const SETTLE_MS = 60;
+
 export function ShareRow({ food, name, share, span, top, grams, held, view }: Props) {
   const [open, setOpen] = useState(false);
+  /** Where the keeper put the share, until the mix has followed. */
   const [dragged, setDragged] = useState<number>();
   const low = span?.[0] ?? 0;
   const high = span?.[1] ?? top;
@@ -32,8 +36,9 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
     if (Math.abs(reached - wanted) > 0.051) {
       view.say(`${name} can stand from ${low.toFixed(1)} to ${high.toFixed(1)} % while every rule is kept.`);
     }
-    view.move(food.id, reached);
-    return reached;
+    setDragged(reached);
+    const settle = () => setDragged((d) => (d === reached ? undefined : d));
+    void view.move(food.id, reached).finally(() => setTimeout(settle, SETTLE_MS));
   }
 
   if (food.refused) {
@@ -57,11 +62,8 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
         step={0.1}
         value={Math.min(top, dragged ?? share)}
         isDisabled={held}
-        onChange={(v) => setDragged(moveTo(v))}
-        onChangeEnd={() => {
-          setDragged(undefined);
-          view.endMove();
-        }}
+        onChange={moveTo}
+        onChangeEnd={view.endMove}
       >
         <Label className="food-name">{name}</Label>
         <SliderTrack className="track">

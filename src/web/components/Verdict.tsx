@@ -19,7 +19,6 @@ export function Verdict({ view }: { view: FormulationView }) {
       : state === 'none'
         ? view.collision?.verdict
         : view.evaluation?.verdict;
-  const doubts = view.evaluation?.unsure ?? [];
   return (
     <section className={`verdict ${state}`} aria-label="Verdict">
       <div className="verdict-words">
@@ -31,13 +30,6 @@ export function Verdict({ view }: { view: FormulationView }) {
       <Button className="big-button" onPress={() => void view.balance()} isDisabled={state === 'fault'}>
         Balance the mix
       </Button>
-      {doubts.length > 0 && (
-        <ul className="doubts">
-          {doubts.slice(0, 3).map((d) => (
-            <li key={d.pointer + d.nutrient}>{d.sentence}</li>
-          ))}
-        </ul>
-      )}
       <p className="caution">
         Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14
         days (common practice); see a vet on weight loss or illness.

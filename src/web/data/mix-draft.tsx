@@ -19,6 +19,8 @@ interface MixDraft {
   readonly house: Household;
   readonly mix: Mix | undefined;
   readonly save: SaveState;
+  /** The mix as it stands this moment, also between a change and the next drawing. */
+  current(): Mix | undefined;
   /** Changes the mix; changes with the same `step` made close together are undone together. */
   change(next: (mix: Mix) => Mix, step?: string): void;
   /** Takes back the last change; undefined when there is none. */
@@ -60,9 +62,14 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
     [write, autosave],
   );
 
+  const current = useCallback(
+    () => client.getQueryData<Household>(['household'])?.mixes.find((m) => m.id === id),
+    [client, id],
+  );
+
   const change = useCallback(
     (next: (mix: Mix) => Mix, step = '') => {
-      const now = client.getQueryData<Household>(['household'])?.mixes.find((m) => m.id === id);
+      const now = current();
       if (!now) return;
       const changed = next(now);
       if (changed === now) return;
@@ -72,7 +79,7 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
       if (!same) setPast((steps) => [...steps, now].slice(-STEPS_KEPT));
       keep(changed);
     },
-    [client, id, keep],
+    [current, keep],
   );
 
   const value = useMemo<MixDraft>(() => {
@@ -86,6 +93,7 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
       house,
       mix,
       save,
+      current,
       change,
       choose,
       undo: past.length
@@ -102,7 +110,7 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
       },
       retry: () => autosave.flush(),
     };
-  }, [house, mix, save, change, past, keep, write, autosave]);
+  }, [house, mix, save, current, change, past, keep, write, autosave]);
 
   return <Context.Provider value={value}>{children}</Context.Provider>;
 }

@@ -32,7 +32,7 @@ export interface FormulationView {
   say(notice: string): void;
   balance(): Promise<void>;
   /** Moves one share; the others follow. */
-  move(id: string, share: number): void;
+  move(id: string, share: number): Promise<void>;
   endMove(): void;
   /** Changes the rules or foods; a mix that was in range goes on to the nearest one that is. */
   edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
@@ -41,7 +41,7 @@ export interface FormulationView {
 const TOTAL_SLACK = 1e-6;
 
 export function useFormulation(mix: Mix): FormulationView {
-  const { change } = useMixDraft();
+  const { change, current } = useMixDraft();
   const [evaluation, setEvaluation] = useState<Evaluation>();
   const [spans, setSpans] = useState<Record<string, Span>>();
   const [collision, setCollision] = useState<Collision>();
@@ -49,19 +49,21 @@ export function useFormulation(mix: Mix): FormulationView {
   const [otherFibre, setOtherFibre] = useState<FormulationView['otherFibre']>();
   const [fault, setFault] = useState<FormulationView['fault']>();
   const [notice, say] = useState('');
-  const newest = useRef(mix);
-  newest.current = mix;
   const anchor = useRef<{ id: string; shares: Readonly<Record<string, number>> } | undefined>(undefined);
 
   const evaluate = useMemo(
-    () => latest(async (m: Mix): Promise<Answer<Evaluation>> => engine.evaluate(m.problem, m.shares)),
+    () =>
+      latest(
+        async (m: Pick<Mix, 'problem' | 'shares'>): Promise<Answer<Evaluation>> =>
+          engine.evaluate(m.problem, m.shares),
+      ),
     [],
   );
   const { problem, shares } = mix;
 
   useEffect(() => {
     let stale = false;
-    void evaluate({ ...newest.current, problem, shares }).then((answer) => {
+    void evaluate({ problem, shares }).then((answer) => {
       if (!answer || stale) return;
       if (answer.ok) setEvaluation(answer.value);
       setFault(answer.ok ? undefined : answer);
@@ -73,6 +75,13 @@ export function useFormulation(mix: Mix): FormulationView {
       stale = true;
     };
   }, [evaluate, problem, shares]);
+
+  const fits =
+    evaluation !== undefined &&
+    evaluation.breaches.length === 0 &&
+    Math.abs(evaluation.total - 100) < TOTAL_SLACK;
+  const fitsNow = useRef(fits);
+  fitsNow.current = fits;
 
   const bound = JSON.stringify(withHolds(mix));
   useEffect(() => {
@@ -94,8 +103,7 @@ export function useFormulation(mix: Mix): FormulationView {
     let stale = false;
     setWeighed(undefined);
     const timer = setTimeout(async () => {
-      const sum = Object.values(shares).reduce((a, b) => a + b, 0);
-      if (Math.abs(sum - 100) < TOTAL_SLACK) {
+      if (fits) {
         const answer = await engine.grams(problem, shares).catch(() => undefined);
         if (!stale && answer?.ok) setWeighed(answer.value);
       }
@@ -113,17 +121,12 @@ export function useFormulation(mix: Mix): FormulationView {
       stale = true;
       clearTimeout(timer);
     };
-  }, [problem, shares]);
-
-  const fits =
-    evaluation !== undefined &&
-    evaluation.breaches.length === 0 &&
-    Math.abs(evaluation.total - 100) < TOTAL_SLACK;
-  const fitsNow = useRef(fits);
-  fitsNow.current = fits;
+  }, [problem, shares, fits]);
 
   const balance = useCallback(async () => {
-    const answer = await engine.solve(withHolds(newest.current));
+    const now = current();
+    if (!now) return;
+    const answer = await engine.solve(withHolds(now));
     if (!answer.ok) return setFault(answer);
     const result = answer.value;
     if (result.status === 'infeasible') {
@@ -133,22 +136,22 @@ export function useFormulation(mix: Mix): FormulationView {
     }
     change((m) => ({ ...m, shares: { ...m.shares, ...result.shares } }));
     say('Balanced.');
-  }, [change]);
+  }, [change, current]);
 
   const move = useCallback(
-    (id: string, share: number) => {
-      const now = newest.current;
+    async (id: string, share: number) => {
+      const now = current();
+      if (!now) return;
       if (anchor.current?.id !== id) anchor.current = { id, shares: now.shares };
       const from = { ...anchor.current.shares, [id]: share };
-      void newestMove(now.problem, from, { ...heldShares(now), [id]: share }, id).then((answer) => {
-        if (!answer) return;
-        if (!answer.ok) return setFault(answer);
-        const result = answer.value;
-        const next = result.status === 'optimal' ? result.shares : { [id]: share };
-        change((m) => ({ ...m, shares: { ...m.shares, ...next } }), `move ${id}`);
-      });
+      const answer = await newestMove(now.problem, from, { ...heldShares(now), [id]: share }, id);
+      if (!answer) return;
+      if (!answer.ok) return setFault(answer);
+      const result = answer.value;
+      const next = result.status === 'optimal' ? result.shares : { [id]: share };
+      change((m) => ({ ...m, shares: { ...m.shares, ...next } }), `move ${id}`);
     },
-    [change],
+    [change, current],
   );
 
   const edit = useCallback(
@@ -156,21 +159,19 @@ export function useFormulation(mix: Mix): FormulationView {
       const follow = fitsNow.current;
       change(next, step ?? 'edit');
       if (!follow) return;
-      const changed = next(newest.current);
+      const changed = current();
+      if (!changed) return;
       const answer = await engine
         .move(changed.problem, changed.shares, heldShares(changed))
         .catch(() => undefined);
       if (!answer?.ok || answer.value.status !== 'optimal') return;
       const followed = answer.value.shares;
       change(
-        (m) =>
-          m.problem === changed.problem || sameFoods(m, changed)
-            ? { ...m, shares: { ...m.shares, ...followed } }
-            : m,
+        (m) => (m.problem === changed.problem ? { ...m, shares: { ...m.shares, ...followed } } : m),
         step ?? 'edit',
       );
     },
-    [change],
+    [change, current],
   );
 
   return {
@@ -190,8 +191,4 @@ export function useFormulation(mix: Mix): FormulationView {
     }, []),
     edit,
   };
-}
-
-function sameFoods(a: Mix, b: Mix): boolean {
-  return JSON.stringify(a.problem) === JSON.stringify(b.problem);
 }

@@ -15,6 +15,8 @@ export interface WindowView {
   readonly mix?: number;
   readonly ration?: number;
   readonly pellet?: number;
+  /** The pellet's figure is its crude fibre, of which dietary fibre is never less. */
+  readonly pelletAtLeast?: boolean;
   /** Least and most the ration may hold: unknown amounts and two standard deviations together. */
   readonly low?: number;
   readonly high?: number;
@@ -53,7 +55,8 @@ function nutrientView(
   const dm = rule.basis === 'DM';
   const per = (value: number | undefined, moisture: number | undefined) =>
     value === undefined || !dm ? value : value / (1 - (moisture ?? 0) / 100);
-  const own = pellet?.[rule.nutrient];
+  const atLeast = rule.nutrient === 'FIBTG' && pellet?.FIBTG === undefined && pellet?.FIBC !== undefined;
+  const own = atLeast ? pellet.FIBC : pellet?.[rule.nutrient];
   const spread = line ? 2 * line.sd_ration : 0;
   return finished(rule, i, at, {
     title: name,
@@ -61,6 +64,7 @@ function nutrientView(
     mix: per(line?.mix, water?.mix),
     ration: per(line?.ration, water?.ration),
     pellet: per(own, pellet?.WATER),
+    pelletAtLeast: atLeast,
     low: per(line && Math.max(0, line.low - spread), water?.ration),
     high: per(line && line.high + spread, water?.ration),
     chance: at?.in_range_chance[rule.nutrient],
@@ -86,7 +90,7 @@ function ratioView(rule: RatioRule, i: number, at: Evaluation | undefined, pelle
 
 type Drawn = Pick<
   WindowView,
-  'title' | 'unit' | 'mix' | 'ration' | 'pellet' | 'low' | 'high' | 'chance' | 'coverage'
+  'title' | 'unit' | 'mix' | 'ration' | 'pellet' | 'pelletAtLeast' | 'low' | 'high' | 'chance' | 'coverage'
 >;
 
 function finished(

@@ -1,5 +1,5 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
@@ -14,6 +14,7 @@ import { RemedyList } from '../components/RemedyList.tsx';
 import { STATE_WORDS, Verdict } from '../components/Verdict.tsx';
 import { useReferenceFoods } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { useOutOfSight } from '../data/out-of-sight.ts';
 import { addFood, foodsByGroup } from '../mix/edits.ts';
 import { useFormulation } from '../mix/useFormulation.ts';
 import { windowViews } from '../mix/windows.ts';
@@ -28,6 +29,8 @@ function Workbench({ mix }: { mix: Mix }) {
   const { house } = useMixDraft();
   const view = useFormulation(mix);
   const [sheet, setSheet] = useState(false);
+  const verdict = useRef<HTMLDivElement>(null);
+  const gone = useOutOfSight(verdict);
   const { problem } = mix;
   const beside = problem.beside[0];
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
@@ -46,10 +49,12 @@ function Workbench({ mix }: { mix: Mix }) {
   }, [view.spans, mix.shares]);
 
   return (
-    <div className={`mix-screen ${sheet ? 'sheet-open' : ''}`}>
+    <div className={`mix-screen ${sheet ? 'sheet-open' : ''} ${gone ? 'verdict-gone' : ''}`}>
       <main id="main">
         <MixHead mix={mix} />
-        <Verdict view={view} />
+        <div ref={verdict}>
+          <Verdict view={view} />
+        </div>
         {view.collision && view.state !== 'in' && (
           <RemedyList
             collision={view.collision}
@@ -88,7 +93,11 @@ function Workbench({ mix }: { mix: Mix }) {
               {kept} of {windows.length} windows kept
             </small>
           </span>
-          <Button className="quiet-button" aria-expanded={sheet} onPress={() => setSheet(!sheet)}>
+          <Button
+            className="quiet-button sheet-toggle"
+            aria-expanded={sheet}
+            onPress={() => setSheet(!sheet)}
+          >
             {sheet ? 'Close' : 'Nutrients'}
           </Button>
           <Button className="button" onPress={() => void view.balance()}>

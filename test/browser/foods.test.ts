@@ -1,0 +1,130 @@
+/** Finding a food, reading it, and keeping one's own from its label. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Household } from '../../src/household/model.ts';
+import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+
+let bench: Bench;
+let page: Page;
+
+beforeAll(async () => {
+  bench = await openBench();
+  page = await bench.page();
+  await page.goto(`${bench.url}/#/foods`);
+});
+afterAll(() => bench?.close());
+
+const cell = (nutrient: string) => page.getByRole('row', { name: nutrient }).first().locator('td');
+
+describe('reference foods', () => {
+  test('“oats” finds oats, plain foods first', async () => {
+    await page.getByRole('searchbox', { name: 'Search foods' }).fill('oats');
+    await page.getByRole('heading', { name: 'Reference foods' }).waitFor();
+    const first = page.locator('.food-list').nth(1).getByRole('link').first();
+    await expect.poll(() => first.textContent()).toMatch(/^Oats|^Rolled oats/);
+  });
+
+  test('amounts follow the quantity and the basis; unknown is never 0', async () => {
+    await page.goto(`${bench.url}/#/foods/sr28:20038`);
+    await page.getByRole('heading', { name: 'Oats', exact: true }).waitFor();
+    expect(await cell('Protein').textContent()).toContain('16.9 g');
+    expect(await cell('Crude fibre').textContent()).toBe('unknown');
+    await page.getByLabel('Amounts per').fill('250');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => cell('Protein').textContent()).toContain('42.2 g');
+    await page.getByLabel('Amounts per').fill('100');
+    await page.keyboard.press('Enter');
+    await page.getByLabel('Of', { exact: true }).selectOption('dry matter');
+    // 16.89 / (1 - 0.0822)
+    await expect.poll(() => cell('Protein').textContent()).toContain('18.4 g');
+  });
+});
+
+describe('own foods', () => {
+  test('a label for 250 g, with a decimal comma, is kept per 100 g', async () => {
+    await page.getByRole('button', { name: 'New food' }).click();
+    await page.getByLabel('Name').fill('Barley flakes, own label');
+    await page.getByLabel('Group').selectOption('seed');
+    await page.getByLabel('Amounts are for').fill('250');
+    await page.getByLabel('Protein', { exact: true }).fill('27,5');
+    await page.getByLabel('Fat', { exact: true }).fill('6.25');
+    await page.getByText('= 11 g in 100 g as fed').waitFor();
+    await page.getByRole('button', { name: 'Save food' }).click();
+    await page.getByRole('heading', { name: 'Barley flakes, own label' }).waitFor();
+    expect(await cell('Protein').textContent()).toContain('11.0 g');
+    expect(await cell('Fat').textContent()).toContain('2.50 g');
+    expect(await cell('Ash').textContent()).toBe('unknown');
+    await page.reload();
+    await page.getByRole('heading', { name: 'Barley flakes, own label' }).waitFor();
+    const house = (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+    const kept = house.foods.find((f) => f.name.startsWith('Barley flakes'));
+    expect(kept?.composition).toEqual({ PROCNT: 11, FAT: 2.5 });
+  });
+
+  test('dry matter needs the moisture, and is converted by it', async () => {
+    await page.getByRole('button', { name: 'Edit' }).click();
+    await page.getByLabel('Of', { exact: true }).selectOption('dry matter');
+    await page
+      .getByText(/need the moisture/)
+      .first()
+      .waitFor();
+    await page.getByLabel('Moisture').fill('10');
+    await page.getByLabel('Protein', { exact: true }).fill('20');
+    await page.keyboard.press('Tab');
+    await page.getByText('= 18 g in 100 g as fed').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Save food' }).click();
+    await expect.poll(() => cell('Protein').textContent()).toContain('18.0 g');
+  });
+
+  test('parts over 100 % are refused with the way out', async () => {
+    await page.getByRole('button', { name: 'Edit' }).click();
+    await page.getByLabel('Protein', { exact: true }).fill('70');
+    await page.getByLabel('Fat', { exact: true }).fill('40');
+    await page.getByRole('button', { name: 'Save food' }).click();
+    const alert = page.getByRole('alert').filter({ hasText: 'add up to' });
+    await alert.waitFor();
+    expect(await alert.textContent()).toMatch(/protein 70.*fat 40.*[Cc]heck/);
+    await page.getByRole('button', { name: 'Cancel' }).click();
+  });
+
+  test('it goes into the mix, where the verdict still stands', async () => {
+    await page.getByRole('button', { name: 'Add to mix' }).click();
+    await page.getByRole('link', { name: 'Mix', exact: true }).click();
+    await page.getByLabel('Share of Barley flakes, own label', { exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
+  });
+
+  test('it is deleted once no mix uses it', async () => {
+    await page.getByRole('button', { name: 'More about Barley flakes, own label' }).click();
+    await page.getByRole('button', { name: 'Remove from mix' }).click();
+    await page.getByRole('link', { name: 'Foods', exact: true }).click();
+    await page.getByRole('link', { name: /Barley flakes/ }).click();
+    await page.getByRole('button', { name: 'Delete' }).click();
+    await expect.poll(() => page.getByRole('link', { name: /Barley flakes/ }).count()).toBe(0);
+  });
+});
+
+describe.each([
+  ['desktop', DESKTOP],
+  ['phone', PHONE],
+])('the screens on a %s', (_name, size) => {
+  test.each(['foods', 'foods/sr28:20038', 'foods/new'])(
+    '%s is accessible and does not scroll sideways',
+    async (place) => {
+      const other = await bench.page(size);
+      await other.goto(`${bench.url}/#/${place}`);
+      await other
+        .locator(place === 'foods' ? '.food-list a' : '.detail h2')
+        .first()
+        .waitFor();
+      expect(await overflow(other)).toBe(0);
+      expect(await axeFindings(other)).toEqual([]);
+    },
+  );
+});
+
+test('the browser had nothing to complain of', () => {
+  expect(bench.complaints).toEqual([]);
+});

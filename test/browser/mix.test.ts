@@ -1,0 +1,199 @@
+/** The keeper's real job on the mix screen, done in a real browser. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+
+let bench: Bench;
+let page: Page;
+
+beforeAll(async () => {
+  bench = await openBench();
+  page = await bench.page();
+  await page.goto(bench.url);
+});
+afterAll(() => bench?.close());
+
+const verdictIs = (state: string, on = page) =>
+  on.waitForSelector(`[data-testid="verdict"][data-state="${state}"]`);
+const saved = (on = page) => on.getByText('Saved', { exact: true }).waitFor();
+const share = (name: string) => page.getByLabel(`Share of ${name}`, { exact: true });
+const slider = (name: string) =>
+  page.getByRole('slider', { name: new RegExp(`Share of ${name} in percent`) });
+
+/** Every share on the screen, by food name. */
+async function shares(): Promise<Record<string, number>> {
+  const boxes = await page.locator('.share-row .number input').all();
+  const named = boxes.map(async (box) => {
+    const row = box.locator('xpath=ancestor::li[1]');
+    return [(await row.getAttribute('data-food')) ?? '', Number(await box.inputValue())] as const;
+  });
+  return Object.fromEntries(await Promise.all(named));
+}
+
+describe('a mix is balanced and moved', () => {
+  test('the first mix opens out of range, on fat', async () => {
+    await verdictIs('out');
+    expect(await page.getByTestId('verdict').textContent()).toMatch(/^Out of range\..*fat/i);
+    expect(await page.locator('.window.out').count()).toBe(1);
+  });
+
+  test('one press brings it in range, and grams add up to the batch', async () => {
+    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await verdictIs('in');
+    await page.waitForFunction("document.querySelectorAll('.grams.about').length === 0");
+    const grams = await page.locator('.grams').allTextContents();
+    expect(grams.reduce((sum, g) => sum + Number.parseFloat(g), 0)).toBe(300);
+  });
+
+  test('a share moved by keyboard takes the others with it and stays in range', async () => {
+    const before = await shares();
+    await slider('Millet').focus();
+    for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowRight');
+    await expect
+      .poll(async () => Number(await share('Millet').inputValue()))
+      .toBeCloseTo(before.millet! + 1.2, 1);
+    await expect.poll(async () => (await shares())['rolled-oats']).not.toBe(before['rolled-oats']);
+    await verdictIs('in');
+    const after = await shares();
+    const total = Object.values(after).reduce((a, b) => a + b, 0);
+    expect(Math.abs(total - 100)).toBeLessThan(1.1);
+  });
+
+  test('a typed share beyond the span is brought to the span, and the screen says so', async () => {
+    await share('Sunflower seed, shelled').fill('60,5');
+    await page.keyboard.press('Enter');
+    await page.getByText(/Sunflower seed, shelled can stand from/).waitFor();
+    await expect
+      .poll(async () => Number(await share('Sunflower seed, shelled').inputValue()))
+      .toBeLessThanOrEqual(15);
+    await verdictIs('in');
+  });
+
+  test('a held food stays while another moves', async () => {
+    await page.getByRole('button', { name: 'Hold Millet where it is' }).click();
+    const held = await share('Millet').inputValue();
+    await slider('Rolled oats').focus();
+    for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowLeft');
+    await verdictIs('in');
+    expect(await share('Millet').inputValue()).toBe(held);
+    expect(await share('Millet').isDisabled()).toBe(true);
+  });
+
+  test('undo takes the last step back', async () => {
+    const before = await share('Maize').inputValue();
+    await share('Maize').fill('9');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => share('Maize').inputValue()).toBe('9');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => share('Maize').inputValue()).toBe(before);
+  });
+
+  test('a reload keeps shares and holds', async () => {
+    await saved();
+    const before = await shares();
+    await page.reload();
+    await verdictIs('in');
+    expect(await shares()).toEqual(before);
+    expect(await share('Millet').isDisabled()).toBe(true);
+  });
+});
+
+describe('rules that collide', () => {
+  test('the conflict is named and a remedy mends it with one press', async () => {
+    await page.getByRole('button', { name: 'Window of Seeds and grains' }).click();
+    await page.getByLabel('Group at most').fill('95');
+    await page.keyboard.press('Enter');
+    await page.getByLabel('Group at least').fill('85');
+    await page.keyboard.press('Enter');
+    await verdictIs('none');
+    expect(await page.getByTestId('verdict').textContent()).toContain('No mix can keep these rules');
+    await page.locator('.conflict li').first().waitFor();
+    expect(await page.locator('.conflict li').count()).toBeGreaterThan(1);
+    const findings = await axeFindings(page);
+    expect(findings).toEqual([]);
+    await page.locator('.remedy-list button').first().click();
+    await verdictIs('in');
+  });
+});
+
+describe('foods come and go', () => {
+  test('a food is found, added and removed', async () => {
+    await page.getByRole('button', { name: 'Add a food' }).click();
+    await page.getByRole('searchbox', { name: 'Search foods' }).fill('quinoa');
+    await page
+      .getByRole('button', { name: /^Add .*quinoa/i })
+      .first()
+      .click();
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Done' }).click();
+    await verdictIs('in');
+    const more = page.getByRole('button', { name: /More about .*quinoa/i });
+    await more.click();
+    await page.getByRole('button', { name: 'Remove from mix' }).click();
+    await expect.poll(() => more.count()).toBe(0);
+    await verdictIs('in');
+  });
+
+  test('a refused food leaves the mix and can be offered again', async () => {
+    await page.getByRole('button', { name: 'More about Carob flour' }).click();
+    await page.getByRole('button', { name: 'Mark as refused' }).click();
+    await page.locator('.share-row.refused').waitFor();
+    await verdictIs('in');
+    await page.getByRole('button', { name: 'Offer again' }).click();
+    await share('Carob flour').waitFor();
+  });
+});
+
+describe('settings', () => {
+  test('confidence and target are followed by the mix', async () => {
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByLabel('Confidence').selectOption('0.9');
+    await page.waitForFunction(
+      "[...document.querySelectorAll('.window-note')].some((n) => /9[0-9] % chance|100 % chance/.test(n.textContent))",
+    );
+    await page.getByLabel('Batch').fill('500');
+    await page.keyboard.press('Enter');
+    await page.getByText('a batch of 500 g').waitFor();
+    await saved();
+  });
+
+  test('a failed save stays in sight and is tried again', async () => {
+    await page.route('**/api/mixes/**', (route) =>
+      route.fulfill({ status: 500, json: { field: '', message: 'disk full' } }),
+    );
+    const heard = bench.complaints.length;
+    await page.getByLabel('Batch').fill('400');
+    await page.keyboard.press('Enter');
+    await page.getByRole('alert').getByText('disk full').waitFor();
+    await page.unroute('**/api/mixes/**');
+    await page.getByRole('button', { name: 'Try now' }).click();
+    await saved();
+    bench.complaints.splice(heard);
+    await page.reload();
+    await page.getByText('a batch of 400 g').waitFor();
+  });
+});
+
+describe.each([
+  ['desktop', DESKTOP],
+  ['phone', PHONE],
+  ['small phone', { width: 360, height: 640 }],
+])('the screen on a %s', (_name, size) => {
+  test('has no serious accessibility finding and no sideways scroll', async () => {
+    const other = await bench.page(size);
+    await other.goto(bench.url);
+    await other.waitForSelector('[data-testid="verdict"]:not([data-state="working"])');
+    if (size.width < 900) {
+      await other.getByRole('button', { name: 'Nutrients', exact: true }).click();
+      await other.getByText('Nutrient windows').waitFor();
+    }
+    expect(await overflow(other)).toBe(0);
+    expect(await axeFindings(other)).toEqual([]);
+    await other.emulateMedia({ colorScheme: 'dark' });
+    expect(await axeFindings(other)).toEqual([]);
+  });
+});
+
+test('the browser had nothing to complain of', () => {
+  expect(bench.complaints).toEqual([]);
+});
