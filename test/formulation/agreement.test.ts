@@ -31,6 +31,17 @@ function solve(drawn: DrawnProblem | Problem) {
   }
 }
 
+/** Whether the product finds any mix, without the work of the whole answer. */
+function feasible(drawn: Problem): boolean {
+  const { problem } = parseProblem(JSON.parse(JSON.stringify(drawn)), reference);
+  const formulation = new Formulation(problem, { reference, highs });
+  try {
+    return formulation.feasible();
+  } finally {
+    formulation.dispose();
+  }
+}
+
 /** The problem with only the bounds named by the pointers; everything else that could bind is taken out. */
 function only(problem: DrawnProblem, pointers: readonly string[]): DrawnProblem {
   const kept = (pointer: string, value: number | undefined) =>
@@ -98,7 +109,7 @@ describe('on problems drawn from the real tables', () => {
       for (const remedy of ours.remedies) {
         met[remedy.kind === 'add' ? 'additions' : 'loosenings']++;
         const mended = applyRemedy(drawn as Problem, remedy);
-        expect(solve(mended).status, `${remedy.sentence} (seed ${seed})`).toBe('optimal');
+        expect(feasible(mended), `${remedy.sentence} (seed ${seed})`).toBe(true);
         const plain = await glpkSolve(
           mended as DrawnProblem,
           reference,

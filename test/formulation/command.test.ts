@@ -14,11 +14,25 @@ function run(args: string[], input?: string) {
 const formulate = (problem: unknown) =>
   run(['formulate', '-'], typeof problem === 'string' ? problem : JSON.stringify(problem));
 
+interface Figures {
+  readonly ref?: string;
+  readonly composition?: Readonly<Record<string, number>>;
+}
+
+/** The parts of problem.json that the demo uses. */
+interface DemoProblem {
+  readonly foods: readonly (Figures & { id: string; group: string; min?: number; max?: number })[];
+  readonly rules: readonly { nutrient?: string; group?: string; on?: string; min?: number; max?: number }[];
+  readonly beside: readonly (Figures & { share_of_ration: number })[];
+  readonly batch_grams: number;
+  readonly scale_step_grams: number;
+}
+
 const oats = { id: 'oats', ref: 'sr28:20038' };
 const carrot = { id: 'carrot', ref: 'sr28:11683' };
 
 describe('the demo problem', () => {
-  const demo = JSON.parse(run(['demo']).stdout);
+  const demo = JSON.parse(run(['demo']).stdout) as DemoProblem;
   const { status, stdout } = formulate(demo);
   const result = JSON.parse(stdout) as Balanced;
 
@@ -33,26 +47,23 @@ describe('the demo problem', () => {
 
   test('every rule holds when worked out again from the tables, for shares and for grams', () => {
     const reference = loadReference();
-    const of = (f: { ref?: string; composition?: Record<string, number> }, tag: string): number => {
+    const of = (f: Figures, tag?: string): number => {
+      if (tag === undefined) return 0;
       const c = (f.composition ?? reference.get(f.ref!)!.composition) as Record<string, number>;
       return c[tag] ?? (tag === 'FIBTG' ? c.FIBC : undefined) ?? 0;
     };
-    const R =
-      demo.beside.reduce((s: number, b: { share_of_ration: number }) => s + b.share_of_ration, 0) / 100;
+    const R = demo.beside.reduce((s, b) => s + b.share_of_ration, 0) / 100;
     const percent = (g: number) => (100 * g) / demo.batch_grams;
     const asGrams = Object.fromEntries(Object.entries(result.grams!).map(([id, g]) => [id, percent(g)]));
     for (const x of [result.shares, asGrams] as Record<string, number>[]) {
       for (const rule of demo.rules) {
         const mix = demo.foods.reduce(
-          (s: number, f: { id: string; group: string }) =>
+          (s, f) =>
             s +
             (rule.group ? (f.group === rule.group ? x[f.id]! : 0) : (x[f.id]! * of(f, rule.nutrient)) / 100),
           0,
         );
-        const beside = demo.beside.reduce(
-          (s: number, b: { share_of_ration: number }) => s + (b.share_of_ration / 100) * of(b, rule.nutrient),
-          0,
-        );
+        const beside = demo.beside.reduce((s, b) => s + (b.share_of_ration / 100) * of(b, rule.nutrient), 0);
         const value = rule.on === 'ration' && !rule.group ? (1 - R) * mix + beside : mix;
         expect(value).toBeGreaterThanOrEqual((rule.min ?? 0) - 1e-6);
         expect(value).toBeLessThanOrEqual((rule.max ?? 1e9) + 1e-6);

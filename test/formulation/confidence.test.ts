@@ -1,0 +1,122 @@
+/** A confidence asked for is met: bounds hold at mean -+ z x sd, and simulated compositions lie in range as often. */
+import { solveQP } from 'quadprog';
+import { expect, test } from 'vitest';
+import type { ReferenceFood } from '../../src/foods/reference.ts';
+import { Formulation } from '../../src/formulation/formulation.ts';
+import { loadHighs } from '../../src/formulation/highs.ts';
+import { parseProblem } from '../../src/formulation/parse.ts';
+import { loadReference } from '../../src/household/reference-file.ts';
+import { randomFrom } from './problems.ts';
+
+const reference = loadReference();
+const TAGS = ['PROCNT', 'FAT', 'FIBTG'] as const;
+/** z for 90 %: the normal quantile of 0.95, Abramowitz and Stegun 1964, table 26.5. */
+const Z90 = 1.6448536269514722;
+
+const withSd = Array.from({ length: reference.size }, (_, i) => reference.at(i)).filter(
+  (f) =>
+    f.ref.startsWith('ifct:') && TAGS.every((t) => f.composition[t] !== undefined && f.sd[t] !== undefined),
+);
+
+function draw(seed: number) {
+  const random = randomFrom(seed);
+  const foods = [
+    ...new Set(
+      Array.from(
+        { length: 8 + Math.floor(10 * random()) },
+        () => withSd[Math.floor(random() * withSd.length)]!,
+      ),
+    ),
+  ];
+  const rules = TAGS.map((nutrient) => {
+    const mean = foods.reduce((s, f) => s + f.composition[nutrient]!, 0) / foods.length;
+    return { nutrient, min: mean * (0.6 + 0.35 * random()), max: mean * (1.1 + 0.4 * random()) };
+  });
+  return { foods, rules };
+}
+
+test('60 nearest mixes at 90 % agree with tangent cuts over a dual quadratic solver, and simulate as asked', {
+  timeout: 300_000,
+}, async () => {
+  const highs = await loadHighs();
+  let met = 0;
+  for (let seed = 1; met < 60; seed++) {
+    const { foods, rules } = draw(seed);
+    const json = { foods: foods.map((f) => ({ id: f.ref, ref: f.ref })), rules, confidence: 0.9 };
+    const formulation = new Formulation(parseProblem(json, reference).problem, { reference, highs });
+    const result = formulation.solve();
+    formulation.dispose();
+    if (result.status !== 'optimal') continue;
+    met++;
+    const x = foods.map((f) => result.shares[f.ref]!);
+    for (const rule of rules) {
+      const mean = x.reduce((s, v, i) => s + (v / 100) * foods[i]!.composition[rule.nutrient]!, 0);
+      const sd = Math.hypot(...x.map((v, i) => (v / 100) * foods[i]!.sd[rule.nutrient]!));
+      expect(mean - Z90 * sd).toBeGreaterThanOrEqual(rule.min - 1e-6);
+      expect(mean + Z90 * sd).toBeLessThanOrEqual(rule.max + 1e-6);
+      expect(result.in_range_chance[rule.nutrient]!).toBeGreaterThan(0.9 - 1e-6);
+      const simulated = simulate(foods, x, rule, seed);
+      expect(simulated).toBeGreaterThan(0.9 - 3 * Math.sqrt((0.9 * 0.1) / 4000));
+      expect(Math.abs(simulated - result.in_range_chance[rule.nutrient]!)).toBeLessThan(0.03);
+    }
+    const best = cutDual(foods, rules);
+    expect(Math.abs(result.objective - best) / Math.max(1, best), `seed ${seed}`).toBeLessThan(1e-6);
+  }
+});
+
+/** Part of 4,000 simulated compositions, foods independent and normal, that lie in the window. */
+function simulate(
+  foods: readonly ReferenceFood[],
+  x: readonly number[],
+  rule: ReturnType<typeof draw>['rules'][number],
+  seed: number,
+): number {
+  const random = randomFrom(seed * 7919);
+  const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+  let inside = 0;
+  for (let k = 0; k < 4000; k++) {
+    const content = x.reduce(
+      (s, v, i) =>
+        s + (v / 100) * (foods[i]!.composition[rule.nutrient]! + normal() * foods[i]!.sd[rule.nutrient]!),
+      0,
+    );
+    if (content >= rule.min && content <= rule.max) inside++;
+  }
+  return inside / 4000;
+}
+
+/** Least squared distance from even shares under the cones, by tangent planes and quadprog (arrays count from 1). */
+function cutDual(foods: readonly ReferenceFood[], rules: ReturnType<typeof draw>['rules']): number {
+  const n = foods.length;
+  const planes: { a: number[]; b: number }[] = foods.map((_, i) => ({
+    a: foods.map((__, j) => (i === j ? 1 : 0)),
+    b: 0,
+  }));
+  const sides = rules.flatMap((r) => [
+    { tag: r.nutrient, sign: 1, bound: r.min },
+    { tag: r.nutrient, sign: -1, bound: r.max },
+  ]);
+  for (const s of sides)
+    planes.push({ a: foods.map((f) => (s.sign * f.composition[s.tag]!) / 100), b: s.sign * s.bound });
+  const from1 = <T>(list: readonly T[]) => [0 as unknown as T, ...list];
+  for (let round = 0; ; round++) {
+    const all = [{ a: foods.map(() => 1), b: 100 }, ...planes];
+    const D = from1(foods.map((_, i) => from1(foods.map((__, j) => (i === j ? 2 : 0)))));
+    const A = from1(foods.map((_, i) => from1(all.map((p) => p.a[i]!))));
+    const { solution } = solveQP(D, from1(foods.map(() => 200 / n)), A, from1(all.map((p) => p.b)), 1);
+    const x = solution.slice(1);
+    let cut = false;
+    for (const s of sides) {
+      const q = foods.map((f) => (Z90 * f.sd[s.tag]!) / 100);
+      const length = Math.hypot(...q.map((v, i) => v * x[i]!));
+      const mean = x.reduce((sum, v, i) => sum + (v / 100) * foods[i]!.composition[s.tag]!, 0);
+      if (s.sign * mean - length >= s.sign * s.bound - 1e-8) continue;
+      cut = true;
+      planes.push({
+        a: foods.map((f, i) => (s.sign * f.composition[s.tag]!) / 100 - (q[i]! * q[i]! * x[i]!) / length),
+        b: s.sign * s.bound,
+      });
+    }
+    if (!cut || round > 100) return x.reduce((s, v) => s + (v - 100 / n) ** 2, 0);
+  }
+}
