@@ -69,7 +69,7 @@ export class Elastic {
       const slack = solution.colValue.slice(this.n, this.n + m);
       let cut = false;
       this.sides.forEach((side, k) => {
-        if (!side.cone) return;
+        if (!side.cone || spreadAt(side.cone, x) === 0) return;
         const short = this.spaces[k]!.h - dot(this.spaces[k]!.g, x) + spreadAt(side.cone, x) - slack[k]!;
         if (short <= 1e-9 || (!required.has(k) && price(k) === 0)) return;
         cut = true;

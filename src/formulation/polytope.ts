@@ -4,14 +4,17 @@
  * stay alive and are re-solved warm: only bounds and costs change.
  */
 import type { Highs } from './highs.ts';
+import { nearestPoint } from './min-norm.ts';
 import { type Side, spreadAt } from './sides.ts';
 
 /** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
 export const TOLERANCE = 1e-9;
 /** The solver's own usual tolerance, for what the finer one cannot settle. */
 const COARSE_TOLERANCE = 1e-7;
-/** How far a tangent plane may cut short of its cone. */
-const CONE_TOLERANCE = 1e-9;
+/** How far a mix may lie outside a cone (scaled) before another tangent plane is laid. */
+const CONE_TOLERANCE = 1e-8;
+/** The same where only the end of a share's span is asked: some 1e-7 of a percent. */
+const SPAN_TOLERANCE = 1e-7;
 const MOST_CUTS = 400;
 
 type Model = ReturnType<Highs['createModel']>;
@@ -60,11 +63,11 @@ export class Polytope {
   }
 
   /** A mix of least linear cost. */
-  cheapest(cost: ArrayLike<number>): Answer {
+  cheapest(cost: ArrayLike<number>, coneTolerance = CONE_TOLERANCE): Answer {
     this.linear ??= this.create(false);
     const model = this.linear;
     model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(cost));
-    const answer = this.cutUntilKept(model);
+    const answer = this.cutUntilKept(model, coneTolerance);
     if (answer.status === 'optimal') this.remember(answer.x);
     return answer;
   }
@@ -77,9 +80,24 @@ export class Polytope {
       { kind: 'range', from: 0, to: this.n - 1 },
       Float64Array.from(target, (t) => -2 * t),
     );
-    const answer = this.cutUntilKept(model);
-    if (answer.status !== 'optimal') return answer;
-    return { status: 'optimal', x: this.polish(answer.x, target) };
+    try {
+      const answer = this.cutUntilKept(model, CONE_TOLERANCE);
+      if (answer.status !== 'optimal') return answer;
+      return { status: 'optimal', x: this.polish(answer.x, target) };
+    } catch {
+      return this.nearestByCorners(target);
+    }
+  }
+
+  /** Where the quadratic solver comes to no answer: the same mix from linear questions, slower and surer. */
+  private nearestByCorners(target: ArrayLike<number>): Answer {
+    if (this.cheapest(new Float64Array(this.n)).status !== 'optimal') return { status: 'infeasible' };
+    const corner = (cost: Float64Array) => {
+      const answer = this.cheapest(cost);
+      if (answer.status !== 'optimal') throw new Error('the solver came to no answer');
+      return answer.x;
+    };
+    return { status: 'optimal', x: this.polish(nearestPoint(corner, Float64Array.from(target)), target) };
   }
 
   /** Lowest and highest share of one food over all mixes. The polytope must not be empty. */
@@ -91,7 +109,7 @@ export class Polytope {
       if (met !== undefined && Math.abs(met - limit) <= TOLERANCE) return limit;
       const cost = new Float64Array(this.n);
       cost[i] = sign;
-      const answer = this.cheapest(cost);
+      const answer = this.cheapest(cost, SPAN_TOLERANCE);
       return answer.status === 'optimal' ? answer.x[i]! : Number.NaN;
     };
     return [end(1), end(-1)];
@@ -157,13 +175,13 @@ export class Polytope {
   }
 
   /** Runs a model, adding a tangent plane wherever a cone is missed, until none is. */
-  private cutUntilKept(model: Model): Answer {
+  private cutUntilKept(model: Model, coneTolerance: number): Answer {
     for (let round = 0; ; round++) {
       const x = this.run(model);
       if (!x) return { status: 'infeasible' };
       let missed = false;
       this.sides.forEach((side, k) => {
-        if (side.cone && this.short(side, this.base[k]!, x) > CONE_TOLERANCE) {
+        if (side.cone && spreadAt(side.cone, x) > 0 && this.short(side, this.base[k]!, x) > coneTolerance) {
           missed = true;
           this.cut(side, this.base[k]!, x);
         }

@@ -247,5 +247,5 @@ export function unitWords(tag: Tag, dryMatter = false): string {
   const { unit } = nutrient(tag);
   const of = dryMatter ? ' of dry matter' : '';
   if (unit === 'g') return `%${of}`;
-  return `${unit} per 100 g${of}`;
+  return `${unit === 'ug' ? 'µg' : unit} per 100 g${of}`;
 }

@@ -17,7 +17,7 @@ export function FoodDetails(props: {
   const patch = (change: Partial<Ingredient>) => void view.edit((m) => patchFood(m, food.id, change));
   return (
     <div className="food-details">
-      {span && (
+      {span && span[1] - span[0] > 0.05 && (
         <p className="hint">
           While every rule is kept, {name} may stand from {span[0].toFixed(1)} to {span[1].toFixed(1)} %.
         </p>

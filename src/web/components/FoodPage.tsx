@@ -9,7 +9,8 @@ import { useRemove } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { go } from '../data/route.ts';
 import { addFood, groupName, ingredientFromOwn, usesOwnFood } from '../mix/edits.ts';
-import { figure } from '../mix/windows.ts';
+import { tableNote } from '../mix/table-name.ts';
+import { figure, unitWord } from '../mix/windows.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
@@ -57,7 +58,7 @@ export function FoodPage({
         <p className="hint">
           {[
             own?.kind === 'pellet' ? 'Complete pellet' : food.group && groupName(food.group),
-            food.tableName !== food.name && food.tableName,
+            food.tableName && tableNote({ name: food.name, tableName: food.tableName }),
             food.source,
           ]
             .filter(Boolean)
@@ -153,7 +154,7 @@ export function FoodPage({
                       <th scope="row">{n.name}</th>
                       <td>
                         {a
-                          ? `${a.value > 0 && a.value < 0.1 ? a.value.toPrecision(2) : figure(a.value)} ${n.unit}`
+                          ? `${a.value > 0 && a.value < 0.1 ? a.value.toPrecision(2) : figure(a.value)} ${unitWord(n.unit)}`
                           : 'unknown'}
                         {a?.sd !== undefined && <small> ± {a.sd.toFixed(decimals)} sd</small>}
                       </td>

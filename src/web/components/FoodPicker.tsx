@@ -15,6 +15,7 @@ import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix, OwnFood } from '../../household/model.ts';
 import { useFoodSearch } from '../data/engine.ts';
 import { groupName, ingredientFromOwn, ingredientFromReference, OTHER } from '../mix/edits.ts';
+import { tableNote } from '../mix/table-name.ts';
 
 export function FoodPicker({
   mix,
@@ -67,7 +68,7 @@ function Finder({ mix, own, onAdd }: { mix: Mix; own: readonly OwnFood[]; onAdd(
       key: f.ref,
       name: f.name,
       group: f.group,
-      note: f.plain ? '' : f.tableName === f.name ? '' : f.tableName,
+      note: f.plain ? '' : tableNote(f),
       make: () => ingredientFromReference(f),
     })),
   ];

@@ -31,6 +31,8 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
   const profiles = allProfiles(house);
   const profile = profiles.find((p) => p.id === mix.profileId);
   const beside = problem.beside[0];
+  const bound = problem.rules.filter((r) => 'nutrient' in r || 'ratio' in r).length;
+  const leftOut = profile ? profile.bounds.length - bound : 0;
   const pellets = house.foods.filter((f) => f.kind === 'pellet');
   const set = (patch: Partial<Mix['problem']>) => void view.edit((m) => withProblem(m, patch));
   const unpriced =
@@ -77,8 +79,19 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
       {profile && profile.fibre !== 'none' && (
         <p className="hint fibre-line">
           Fibre is read as {FIBRE_WORDS[profile.fibre]}.
-          {view.otherFibre &&
-            ` Read as ${FIBRE_WORDS[view.otherFibre.tag]} this mix would be ${view.otherFibre.fits ? 'in range' : 'out of range'}.`}
+          {view.otherFibre && otherFibreSentence(view.otherFibre)}
+        </p>
+      )}
+      {profile && leftOut > 0 && (
+        <p className="hint">
+          {leftOut === 1 ? 'One bound' : `${leftOut} bounds`} of this target {leftOut === 1 ? 'is' : 'are'}{' '}
+          left out of this mix.
+          <Button
+            className="quiet-button small"
+            onPress={() => void view.edit((m) => withProfile(m, profile))}
+          >
+            Bring back
+          </Button>
         </p>
       )}
       <div id={panel} hidden={!open} className="fields settings-panel">
@@ -162,4 +175,9 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
 
 function format(value: number): string {
   return String(Number(value.toFixed(2)));
+}
+
+function otherFibreSentence({ tag, ration, fits }: NonNullable<FormulationView['otherFibre']>): string {
+  const holds = ration === undefined ? '' : ` it comes to ${format(ration)} g in 100 g of ration,`;
+  return ` Read as ${FIBRE_WORDS[tag]}${holds} ${fits ? 'in range too' : 'out of range'}.`;
 }

@@ -1,7 +1,7 @@
 /** Every nutrient of mix and ration, folded away until wanted. */
 import type { Evaluation } from '../../formulation/result.ts';
 import { NUTRIENTS } from '../../nutrition/nutrients.ts';
-import { figure } from '../mix/windows.ts';
+import { figure, unitWord } from '../mix/windows.ts';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
   const rows = NUTRIENTS.flatMap((n) => {
@@ -26,11 +26,11 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
             {rows.map(({ tag, name, unit, line }) => (
               <tr key={tag}>
                 <th scope="row">{name}</th>
-                <td>{line.coverage < 0.5 ? 'unknown' : `${figure(line.mix)} ${unit}`}</td>
+                <td>{line.coverage < 0.5 ? 'unknown' : `${figure(line.mix)} ${unitWord(unit)}`}</td>
                 <td>
                   {line.coverage < 0.5
                     ? 'unknown'
-                    : `${line.coverage < 99.5 ? '≥ ' : ''}${figure(line.ration)} ${unit}`}
+                    : `${line.coverage < 99.5 ? '≥ ' : ''}${figure(line.ration)} ${unitWord(unit)}`}
                 </td>
                 <td>{Math.round(line.coverage)} %</td>
               </tr>

@@ -26,6 +26,7 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
         <strong>{view.title}</strong>
         <span className="window-bounds">
           {boundsText(min, max)} {view.unit}
+          {view.on === 'mix' && ' of the mix'}
         </span>
         <span className={`chip ${view.state}`}>{word}</span>
       </figcaption>

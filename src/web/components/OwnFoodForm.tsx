@@ -9,6 +9,7 @@ import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { refreshOwnFood, usesOwnFood } from '../mix/edits.ts';
 import { compositionOf, faultsOf } from '../mix/label.ts';
+import { unitWord } from '../mix/windows.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
@@ -66,7 +67,8 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
   }
 
   const field = (tag: Tag) => {
-    const { name: title, unit } = nutrient(tag);
+    const { name: title } = nutrient(tag);
+    const unit = unitWord(nutrient(tag).unit);
     const value = composition[tag];
     const worked =
       converted && tag !== 'WATER' && value !== undefined

@@ -2,7 +2,7 @@
 import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
-import { STATE_WORDS } from './Verdict.tsx';
+import { STATE_WORDS, withoutWord } from './Verdict.tsx';
 
 export function PrintSheet({
   mix,
@@ -20,7 +20,7 @@ export function PrintSheet({
       <h1>{mix.name}</h1>
       <p>
         {STATE_WORDS[view.state]}.{' '}
-        {view.state === 'none' ? view.collision?.verdict : view.evaluation?.verdict}
+        {withoutWord((view.state === 'none' ? view.collision : view.evaluation)?.verdict ?? '', view.state)}
       </p>
       <table>
         <thead>

@@ -61,7 +61,18 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
       <ul className="bound-list">
         {draft.bounds.map((b, i) => (
           <li key={boundKey(b)}>
-            <strong>{boundName(b)}</strong> <small>{boundUnit(b)}</small>
+            <div className="list-head">
+              <span>
+                <strong>{boundName(b)}</strong> <small>{boundUnit(b)}</small>
+              </span>
+              <Button
+                className="quiet-button"
+                aria-label={`Remove ${boundName(b)}`}
+                onPress={() => setDraft((d) => ({ ...d, bounds: d.bounds.filter((_, j) => j !== i) }))}
+              >
+                Remove
+              </Button>
+            </div>
             <div className="fields">
               <NumberInput
                 label={`${boundName(b)}, at least`}
@@ -84,13 +95,6 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
                 <Label>Source of {boundName(b).toLowerCase()}</Label>
                 <Input />
               </TextField>
-              <Button
-                className="quiet-button"
-                aria-label={`Remove ${boundName(b)}`}
-                onPress={() => setDraft((d) => ({ ...d, bounds: d.bounds.filter((_, j) => j !== i) }))}
-              >
-                Remove
-              </Button>
             </div>
           </li>
         ))}

@@ -1,7 +1,7 @@
 /** A profile to read: each bound with unit, basis and source. */
 import { nutrient } from '../../nutrition/nutrients.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
-import { boundsText } from '../mix/windows.ts';
+import { boundsText, unitWord } from '../mix/windows.ts';
 
 export const FIBRE_SENTENCE: Record<TargetProfile['fibre'], string> = {
   FIBTG: 'Its fibre range means total dietary fibre; a label’s crude fibre counts as a lower bound.',
@@ -50,5 +50,5 @@ export function boundName(b: TargetBound): string {
 
 export function boundUnit(b: TargetBound): string {
   if (!b.nutrient) return 'to 1';
-  return `${nutrient(b.nutrient).unit} per 100 g ${b.basis === 'DM' ? 'dry matter' : 'as fed'}`;
+  return `${unitWord(nutrient(b.nutrient).unit)} per 100 g ${b.basis === 'DM' ? 'dry matter' : 'as fed'}`;
 }

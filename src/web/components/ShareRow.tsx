@@ -28,12 +28,12 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
   /** Where the keeper put the share, until the mix has followed. */
   const [dragged, setDragged] = useState<number>();
   const low = span?.[0] ?? 0;
-  const high = span?.[1] ?? top;
+  const high = span?.[1] ?? 100;
   const percent = (v: number) => `${Math.min(100, Math.max(0, (100 * v) / top))}%`;
 
   function moveTo(wanted: number) {
     const reached = Math.min(high, Math.max(low, wanted));
-    if (Math.abs(reached - wanted) > 0.051) {
+    if (span && Math.abs(reached - wanted) > 0.051) {
       view.say(`${name} can stand from ${low.toFixed(1)} to ${high.toFixed(1)} % while every rule is kept.`);
     }
     setDragged(reached);

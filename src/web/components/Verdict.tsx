@@ -24,7 +24,7 @@ export function Verdict({ view }: { view: FormulationView }) {
       <div className="verdict-words">
         <StateIcon state={state} />
         <p aria-live="polite" data-testid="verdict" data-state={state}>
-          <strong>{STATE_WORDS[state]}.</strong> {withoutWord(sentence ?? '', STATE_WORDS[state])}
+          <strong>{STATE_WORDS[state]}.</strong> {withoutWord(sentence ?? '', state)}
         </p>
       </div>
       <Button className="big-button" onPress={() => void view.balance()} isDisabled={state === 'fault'}>
@@ -42,8 +42,9 @@ export function Verdict({ view }: { view: FormulationView }) {
 }
 
 /** The sentence without the state word it may begin with, which stands before it in bold. */
-export function withoutWord(sentence: string, word: string): string {
-  if (!sentence.toLowerCase().startsWith(word.toLowerCase())) return sentence;
-  const rest = sentence.slice(word.length).replace(/^[\s:.,]+/, '');
+export function withoutWord(sentence: string, state: FormulationView['state']): string {
+  const opening =
+    state === 'none' ? /^No mix[^:.]*:\s*/ : state === 'out' ? /^Out of range:\s*/ : /^In range[:.]\s*/;
+  const rest = sentence.replace(opening, '');
   return rest.charAt(0).toUpperCase() + rest.slice(1);
 }

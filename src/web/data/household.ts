@@ -40,8 +40,7 @@ export function useRemove(kind: keyof Kept) {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (id: string) => remove(kind, id),
-    onMutate: (id) => {
-      const before = client.getQueryData<Household>(key);
+    onSuccess: (_done, id) =>
       client.setQueryData<Household>(
         key,
         (house) =>
@@ -49,10 +48,7 @@ export function useRemove(kind: keyof Kept) {
             ...house,
             [kind]: (house[kind] as readonly { id: string }[]).filter((o) => o.id !== id),
           },
-      );
-      return before;
-    },
-    onError: (_error, _id, before) => putBack(client, kind, before),
+      ),
   });
 }
 

@@ -4,7 +4,6 @@ import type { ReferenceFood } from '../../foods/reference.ts';
 import type { GroupRule, Ingredient, Problem, Rule } from '../../formulation/problem.ts';
 import { rulesFrom } from '../../formulation/rules-from-profile.ts';
 import type { Mix, OwnFood } from '../../household/model.ts';
-import type { Tag } from '../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 
 /** The value at a JSON pointer ("/rules/0/max") replaced; undefined takes it out. */
@@ -94,19 +93,28 @@ export function withHolds(mix: Mix): Problem {
   };
 }
 
+/** Leaves one rule out, by its place in the list. */
+export function withoutRule(mix: Mix, index: number): Mix {
+  return withProblem(mix, { rules: mix.problem.rules.filter((_, i) => i !== index) });
+}
+
 export function heldShares(mix: Mix): Record<string, number> {
   return Object.fromEntries(mix.held.map((id) => [id, mix.shares[id] ?? 0]));
 }
 
 /** The same problem with its fibre rules read as the other measure; undefined when no rule names fibre. */
-export function withOtherFibre(problem: Problem): { problem: Problem; other: Tag } | undefined {
-  let other: Tag | undefined;
-  const rules = problem.rules.map((r) => {
+export function withOtherFibre(
+  problem: Problem,
+): { problem: Problem; other: 'FIBTG' | 'FIBC'; pointers: readonly string[] } | undefined {
+  let other: 'FIBTG' | 'FIBC' | undefined;
+  const pointers: string[] = [];
+  const rules = problem.rules.map((r, i) => {
     if (!('nutrient' in r) || (r.nutrient !== 'FIBTG' && r.nutrient !== 'FIBC')) return r;
     other = r.nutrient === 'FIBTG' ? 'FIBC' : 'FIBTG';
+    pointers.push(`/rules/${i}/`);
     return { ...r, nutrient: other };
   });
-  return other && { problem: { ...problem, rules }, other };
+  return other && { problem: { ...problem, rules }, other, pointers };
 }
 
 export function ingredientFromReference(food: ReferenceFood): Ingredient {

@@ -20,9 +20,9 @@ export interface FormulationView {
   readonly spans: Readonly<Record<string, Span>> | undefined;
   readonly collision: Collision | undefined;
   readonly weighed: Weighed | undefined;
-  /** The verdict under the other fibre measure. */
+  /** What the fibre rules would say under the other fibre measure. */
   readonly otherFibre:
-    | { readonly tag: 'FIBTG' | 'FIBC'; readonly verdict: string; readonly fits: boolean }
+    | { readonly tag: 'FIBTG' | 'FIBC'; readonly ration: number | undefined; readonly fits: boolean }
     | undefined;
   /** The problem could not be read. */
   readonly fault: { readonly field: string; readonly message: string } | undefined;
@@ -110,12 +110,12 @@ export function useFormulation(mix: Mix): FormulationView {
       const swapped = withOtherFibre(problem);
       const other = swapped && (await engine.evaluate(swapped.problem, shares).catch(() => undefined));
       if (stale) return;
-      const tag = swapped?.other === 'FIBC' ? 'FIBC' : 'FIBTG';
-      setOtherFibre(
-        other?.ok
-          ? { tag, verdict: other.value.verdict, fits: other.value.breaches.length === 0 }
-          : undefined,
-      );
+      const fibreOf = (e: Evaluation, tag: 'FIBTG' | 'FIBC', pointers: readonly string[]) => ({
+        tag,
+        ration: e.nutrients[tag]?.ration,
+        fits: !e.breaches.some((b) => pointers.some((p) => `${b.pointer}/`.startsWith(p))),
+      });
+      setOtherFibre(swapped && other?.ok ? fibreOf(other.value, swapped.other, swapped.pointers) : undefined);
     }, 220);
     return () => {
       stale = true;
@@ -157,6 +157,7 @@ export function useFormulation(mix: Mix): FormulationView {
   const edit = useCallback(
     async (next: (mix: Mix) => Mix, step?: string) => {
       const follow = fitsNow.current;
+      say('');
       change(next, step ?? 'edit');
       if (!follow) return;
       const changed = current();

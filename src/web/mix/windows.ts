@@ -2,7 +2,7 @@
 import type { Composition } from '../../foods/food.ts';
 import type { NutrientRule, Problem, RatioRule } from '../../formulation/problem.ts';
 import type { Evaluation } from '../../formulation/result.ts';
-import { nutrient } from '../../nutrition/nutrients.ts';
+import { nutrient, type Unit } from '../../nutrition/nutrients.ts';
 
 export interface WindowView {
   readonly key: string;
@@ -60,7 +60,7 @@ function nutrientView(
   const spread = line ? 2 * line.sd_ration : 0;
   return finished(rule, i, at, {
     title: name,
-    unit: `${unit} per 100 g${dm ? ' dry matter' : ''}`,
+    unit: `${unitWord(unit)} per 100 g${dm ? ' dry matter' : ''}`,
     mix: per(line?.mix, water?.mix),
     ration: per(line?.ration, water?.ration),
     pellet: per(own, pellet?.WATER),
@@ -120,6 +120,11 @@ function finished(
     unsure: at?.unsure.some(about) ?? false,
     state: value === undefined ? 'unknown' : breached ? 'out' : 'in',
   };
+}
+
+/** The unit as people write it. */
+export function unitWord(unit: Unit): string {
+  return unit === 'ug' ? 'µg' : unit;
 }
 
 /** A number with as many decimals as its size deserves. */

@@ -9,6 +9,7 @@ import { useFoodSearch, useReferenceFoods } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { go, linkTo } from '../data/route.ts';
 import { groupName, OTHER } from '../mix/edits.ts';
+import { tableNote } from '../mix/table-name.ts';
 
 const NEW = 'new';
 
@@ -130,7 +131,7 @@ function ownLine(f: OwnFood): Line {
 }
 
 function referenceLine(f: ReferenceFood): Line {
-  return { id: f.ref, name: f.name, note: f.tableName === f.name ? '' : f.tableName };
+  return { id: f.ref, name: f.name, note: tableNote(f) };
 }
 
 function byGroup(foods: readonly ReferenceFood[]): [string, ReferenceFood[]][] {

@@ -58,6 +58,7 @@ function Workbench({ mix }: { mix: Mix }) {
         {view.collision && view.state !== 'in' && (
           <RemedyList
             collision={view.collision}
+            breaches={view.evaluation?.breaches ?? []}
             mix={mix}
             nameOf={nameById}
             mend={(change) => void view.edit(change, 'mend').then(() => view.balance())}
