@@ -4,11 +4,11 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 
-const MAIN = fileURLToPath(new URL('../../dist/server/main.js', import.meta.url));
+/** Tests and benches run from the project root. */
+const MAIN = resolve('dist/server/main.js');
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const FLAGS = [
   '--headless',
@@ -96,22 +96,22 @@ export async function overflow(page: Page): Promise<number> {
 }
 
 function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
+  return new Promise((found, reject) => {
     const probe = createServer();
     probe.once('error', reject);
     probe.listen(0, '127.0.0.1', () => {
       const address = probe.address();
-      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+      probe.close(() => found(typeof address === 'object' && address ? address.port : 0));
     });
   });
 }
 
 function listening(server: ChildProcess): Promise<void> {
-  return new Promise((resolve, reject) => {
+  return new Promise((done, reject) => {
     let said = '';
     const heard = (chunk: Buffer) => {
       said += chunk;
-      if (said.includes('Pouchful is at')) resolve();
+      if (said.includes('Pouchful is at')) done();
     };
     server.stdout?.on('data', heard);
     server.stderr?.on('data', heard);
@@ -121,7 +121,7 @@ function listening(server: ChildProcess): Promise<void> {
 
 async function ended(server: ChildProcess): Promise<void> {
   if (server.exitCode !== null) return;
-  const gone = new Promise((resolve) => server.once('exit', resolve));
+  const gone = new Promise((done) => server.once('exit', done));
   server.kill('SIGTERM');
   await gone;
 }
