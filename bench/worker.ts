@@ -46,10 +46,10 @@ async function inPage({
     // biome-ignore lint/suspicious/noExplicitAny: answers are the worker's own
     new Promise<any>((settle) => {
       const id = String(next++);
-      const heard = ({ data }: { data: { id: string; value: { value: unknown } } }) => {
+      const heard = ({ data }: { data: { id: string; value: unknown } }) => {
         if (data?.id !== id) return;
         worker.removeEventListener('message', heard);
-        settle((data.value as { value: unknown }).value);
+        settle(data.value);
       };
       worker.addEventListener('message', heard);
       worker.postMessage({

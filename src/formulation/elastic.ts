@@ -9,7 +9,9 @@ import { dot, tangent } from './polytope.ts';
 import { type HalfSpace, type Side, spreadAt } from './sides.ts';
 
 /** A side counts as kept when it is missed by no more than this (scaled). */
-export const KEPT = 1e-8;
+export const KEPT = 2e-8;
+/** How far outside a cone (scaled) is still inside; the solver itself keeps its rows no finer than 1e-9. */
+const CONE_TOLERANCE = 1e-8;
 const MOST_CUTS = 300;
 
 type Model = ReturnType<Highs['createModel']>;
@@ -71,7 +73,7 @@ export class Elastic {
       this.sides.forEach((side, k) => {
         if (!side.cone || spreadAt(side.cone, x) === 0) return;
         const short = this.spaces[k]!.h - dot(this.spaces[k]!.g, x) + spreadAt(side.cone, x) - slack[k]!;
-        if (short <= 1e-9 || (!required.has(k) && price(k) === 0)) return;
+        if (short <= CONE_TOLERANCE || (!required.has(k) && price(k) === 0)) return;
         cut = true;
         const plane = tangent(side, this.spaces[k]!, x);
         this.addRow(plane.g, plane.h, k);

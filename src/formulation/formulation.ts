@@ -13,7 +13,7 @@ import { stock } from './larder.ts';
 import { dot, Polytope } from './polytope.ts';
 import type { Problem } from './problem.ts';
 import { additions, loosenings } from './remedies.ts';
-import type { Balanced, Collision, Evaluation, Remedy, Result } from './result.ts';
+import type { Collision, Evaluation, Following, MoveResult, Remedy, Result, Weighable } from './result.ts';
 import { capital, conflictSentence, demand, joined } from './sentences.ts';
 import { Ration, type Side, sidesOf } from './sides.ts';
 
@@ -69,7 +69,8 @@ export class Formulation {
     this.polytope.setBounds(this.lower, this.upper);
     const found = this.best();
     if (!found) return this.collision();
-    return this.balanced(found.x, found.objective, () => this.spansWith(new Map()));
+    const x = this.exact(found.x);
+    return { ...this.following(x, found.objective, this.spansWith(new Map())), ...this.toGrams(x) };
   }
 
   /** Whether any mix keeps every rule. */
@@ -88,7 +89,7 @@ export class Formulation {
    * its nearest end. Spans of the result leave `moving` free and keep the other holds.
    * @param moving id of the food whose slider moves; it is held at `held[moving]`
    */
-  move(from: Shares, held: Shares, moving?: string): Result {
+  move(from: Shares, held: Shares, moving?: string): MoveResult {
     const target = this.vector(from);
     const pins = new Map<number, number>();
     this.ration.foods.forEach((f, i) => {
@@ -96,23 +97,24 @@ export class Formulation {
       if (share !== undefined && f.id !== moving)
         pins.set(i, Math.min(this.upper[i]!, Math.max(this.lower[i]!, share)));
     });
-    this.pin(pins);
+    const spans = this.spansWith(pins);
+    const fixed = new Map(pins);
     const moved = moving === undefined ? -1 : this.ration.foods.findIndex((f) => f.id === moving);
     if (moved >= 0) {
-      const [low, high] = this.polytope.span(moved);
+      const [low, high] = spans[moved]!;
       if (Number.isNaN(low)) return this.heldTooTight(pins);
-      const share = Math.min(high, Math.max(low, held[moving!] ?? target[moved]!));
-      target[moved] = share;
-      this.pin(new Map([...pins, [moved, share]]));
+      fixed.set(moved, Math.min(high, Math.max(low, held[moving!] ?? target[moved]!)));
     }
-    for (const [i, share] of pins) target[i] = share;
+    this.pin(fixed);
+    for (const [i, share] of fixed) target[i] = share;
     const answer = this.polytope.nearest(target);
     if (answer.status !== 'optimal') return this.heldTooTight(pins);
-    return this.balanced(answer.x, squaredDistance(answer.x, target), () => this.spansWith(pins));
+    const x = this.exact(answer.x);
+    return this.following(x, squaredDistance(x, target), spans);
   }
 
   /** Whole steps of the scale for given shares. */
-  grams(shares: Shares): Pick<Balanced, 'grams' | 'grams_conflict'> {
+  grams(shares: Shares): Weighable {
     return this.toGrams(this.vector(shares));
   }
 
@@ -166,13 +168,12 @@ export class Formulation {
     }
   }
 
-  private balanced(
-    raw: Float64Array,
+  private following(
+    x: Float64Array,
     objective: number,
-    spansOf: () => readonly (readonly [number, number])[],
-  ): Balanced {
-    const x = this.exact(raw);
-    const spans = spansOf().map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
+    ends: readonly (readonly [number, number])[],
+  ): Following {
+    const spans = ends.map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
     const { nutrients, in_range_chance, binding, estimated, unsure, verdict } = evaluate(
       this.problem,
       this.ration,
@@ -184,7 +185,6 @@ export class Formulation {
       verdict,
       objective,
       shares: this.record((i) => x[i]!, 0),
-      ...this.toGrams(x),
       spans: this.record((i) => spans[i]!, [0, 0] as const),
       nutrients,
       in_range_chance,
@@ -267,7 +267,7 @@ export class Formulation {
     this.polytope.setBounds(at(this.lower), at(this.upper));
   }
 
-  private toGrams(x: Float64Array): Pick<Balanced, 'grams' | 'grams_conflict'> {
+  private toGrams(x: Float64Array): Weighable {
     const { batch_grams: batchGrams, scale_step_grams: stepGrams } = this.problem;
     const { polytope, lower, upper } = this;
     polytope.setBounds(lower, upper);

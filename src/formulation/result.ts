@@ -75,13 +75,12 @@ export interface Evaluation {
   readonly verdict: string;
 }
 
-export interface Balanced {
+/** A mix that keeps every rule, not yet in grams. */
+export interface Following {
   readonly status: 'optimal';
   readonly objective: number;
   /** Percent of the mix by food id; adds up to 100. */
   readonly shares: Readonly<Record<string, number>>;
-  readonly grams: Readonly<Record<string, number>> | null;
-  readonly grams_conflict?: string;
   readonly spans: Readonly<Record<string, readonly [number, number]>>;
   readonly nutrients: Evaluation['nutrients'];
   readonly in_range_chance: Evaluation['in_range_chance'];
@@ -92,6 +91,14 @@ export interface Balanced {
   /** Pointers of fields that no rule of the format knows; they were not read. */
   readonly ignored: readonly string[];
 }
+
+export interface Weighable {
+  /** Whole steps of the scale by food id, the batch in all; null where no such grams keep the rules. */
+  readonly grams: Readonly<Record<string, number>> | null;
+  readonly grams_conflict?: string;
+}
+
+export interface Balanced extends Following, Weighable {}
 
 export interface Collision {
   readonly status: 'infeasible';
@@ -104,3 +111,6 @@ export interface Collision {
 }
 
 export type Result = Balanced | Collision;
+
+/** What a moved slider answers: grams are worked out once it rests. */
+export type MoveResult = Following | Collision;

@@ -37,6 +37,8 @@ export function bindingSentence(side: Side): string {
 }
 
 export function conflictSentence(sides: readonly Side[]): string {
+  if (sides.length === 0)
+    return 'No mix of these foods keeps every rule to the last digit; loosen any one of them a little.';
   return `No mix of these foods can keep the rules: ${joined(sides.map(demand))}.`;
 }
 

@@ -10,7 +10,7 @@ import { Formulation } from '../../formulation/formulation.ts';
 import { loadHighs } from '../../formulation/highs.ts';
 import { parseProblem } from '../../formulation/parse.ts';
 import { type Problem, ProblemError } from '../../formulation/problem.ts';
-import type { Evaluation, Result } from '../../formulation/result.ts';
+import type { Evaluation, MoveResult, Result } from '../../formulation/result.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -62,7 +62,7 @@ async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<
 
 const api = {
   solve: (problem: Problem): Promise<Answer<Result>> => answer(problem, (f) => f.solve()),
-  move: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Result>> =>
+  move: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<MoveResult>> =>
     answer(problem, (f) => f.move(from, held, moving)),
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
