@@ -196,8 +196,8 @@ function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: 
     throw new ProblemError(at, `must name one of "nutrient", "ratio", "group" or "food", not ${found}`);
   }
   const kind = subjects[0]!;
-  const percent = kind === 'group' || kind === 'food' || (kind === 'nutrient' && isGrams(r.nutrient));
-  const most = percent ? 100 : Number.MAX_VALUE;
+  // A share ends at 100; a nutrient bound above what is possible is odd, but it says something.
+  const most = kind === 'group' || kind === 'food' ? 100 : Number.MAX_VALUE;
   const bounds = strip({
     min: optional(r.min, `${at}/min`, 0, most),
     max: optional(r.max, `${at}/max`, 0, most),
@@ -325,10 +325,6 @@ function unique(items: readonly { id: string }[], at: string): void {
       throw new ProblemError(`${at}/${i}/id`, `${show(id)} is used twice; give each its own id`);
     seen.add(id);
   });
-}
-
-function isGrams(tag: unknown): boolean {
-  return typeof tag === 'string' && isTag(tag) && nutrient(tag).unit === 'g';
 }
 
 function show(value: unknown): string {

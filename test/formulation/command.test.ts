@@ -115,6 +115,14 @@ test('an unknown amount counts as its lower bound and is named; an estimate is n
   expect(result.nutrients.CA!.high).toBeGreaterThan(result.nutrients.CA!.low);
 });
 
+test('a rule that cannot bind is no mistake; one bound taken out of a rule leaves the other', () => {
+  const { status } = formulate({
+    foods: [oats, carrot],
+    rules: [{ nutrient: 'CHOCDF', max: 120 }, { nutrient: 'FAT' }],
+  });
+  expect(status).toBe(0);
+});
+
 describe('bad input', () => {
   const many = Array.from({ length: 10_000 }, (_, i) => ({ ...oats, id: `f${i}` }));
   const cases: [string, unknown, RegExp][] = [
