@@ -5,8 +5,9 @@
  */
 import type { Highs } from './highs.ts';
 import type { Stocked } from './larder.ts';
-import { dot, tangent } from './polytope.ts';
+import { tangent } from './polytope.ts';
 import { type HalfSpace, type Side, spreadAt } from './sides.ts';
+import { dot, entries, sparse } from './vectors.ts';
 
 /** A side counts as kept when it is missed by no more than this (scaled). */
 export const KEPT = 2e-8;
@@ -114,8 +115,7 @@ export class Elastic {
   leastShare(column: readonly number[]): number | undefined {
     const { model, n } = this;
     const m = this.sides.length;
-    const indices = column.flatMap((v, i) => (v === 0 ? [] : [i]));
-    model.addCol(1, 0, 100, { indices, values: indices.map((i) => column[i]!) });
+    model.addCol(1, 0, 100, entries(column));
     try {
       const answer = this.solve(new Set(this.sides.keys()), () => 0);
       return answer ? this.model.getSolution().colValue[n + m]! : undefined;
@@ -144,19 +144,10 @@ export class Elastic {
   private create(): Model {
     const { n } = this;
     const m = this.sides.length;
-    const starts = [0, n];
-    const indices = Array.from({ length: n }, (_, i) => i);
-    const values = new Array<number>(n).fill(1);
-    this.spaces.forEach((space, k) => {
-      space.g.forEach((v, i) => {
-        if (v === 0) return;
-        indices.push(i);
-        values.push(v);
-      });
-      indices.push(n + k);
-      values.push(1);
-      starts.push(indices.length);
-    });
+    const sum = Float64Array.from({ length: n + m }, (_, j) => (j < n ? 1 : 0));
+    const elastic = this.spaces.map((space, k) =>
+      Float64Array.from({ length: n + m }, (_, j) => (j < n ? space.g[j]! : Number(j === n + k))),
+    );
     const model = this.highs.createModel({
       numCols: n + m,
       numRows: m + 1,
@@ -165,7 +156,7 @@ export class Elastic {
       colUpper: Float64Array.from({ length: n + m }, (_, i) => (i < n ? 100 : Number.POSITIVE_INFINITY)),
       rowLower: [100, ...this.spaces.map((s) => s.h)],
       rowUpper: [100, ...this.spaces.map(() => Number.POSITIVE_INFINITY)],
-      matrix: { format: 'csr', numRows: m + 1, numCols: n + m, starts, indices, values },
+      matrix: sparse([sum, ...elastic], n + m),
     });
     model.options.set({
       output_flag: false,

@@ -6,7 +6,7 @@ import type { Counted, Stocked } from './larder.ts';
 import type { Problem } from './problem.ts';
 import type { Breach, Doubt, Evaluation, NutrientLine } from './result.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
-import { at, type Ration, type Side, words } from './sides.ts';
+import { at, dryPart, type Ration, type Side, words } from './sides.ts';
 
 /** A content within this part of its bound stands at it. */
 const AT_BOUND = 1e-7;
@@ -136,8 +136,6 @@ function chances(
   }
   return out;
 }
-
-const dryPart = (f: Stocked) => 1 - f.amount('WATER').value / 100;
 
 function within(mean: number, sd: number, min: number, max: number): number {
   const close = 1e-9 * Math.max(1, Math.abs(mean));

@@ -10,12 +10,13 @@ import { doubts, evaluate } from './evaluate.ts';
 import { weighable } from './grams.ts';
 import type { Highs } from './highs.ts';
 import { stock } from './larder.ts';
-import { dot, Polytope } from './polytope.ts';
+import { Polytope } from './polytope.ts';
 import type { Problem } from './problem.ts';
 import { additions, loosenings } from './remedies.ts';
 import type { Collision, Evaluation, Following, MoveResult, Remedy, Result, Weighable } from './result.ts';
 import { capital, conflictSentence, demand, joined } from './sentences.ts';
 import { Ration, type Side, sidesOf } from './sides.ts';
+import { dot, squaredDistance } from './vectors.ts';
 
 export interface FormulationOptions {
   readonly reference: Reference;
@@ -328,10 +329,4 @@ function wantedShares(wants: readonly (number | undefined)[]): Float64Array {
   const open = wants.filter((w) => w === undefined).length;
   const part = open > 0 ? Math.max(0, (100 - given) / open) : 0;
   return Float64Array.from(wants, (w) => w ?? part);
-}
-
-function squaredDistance(x: ArrayLike<number>, target: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < x.length; i++) sum += (x[i]! - target[i]!) ** 2;
-  return sum;
 }

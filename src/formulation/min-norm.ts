@@ -4,6 +4,8 @@
  * all but a single point, which defeats active-set methods.
  */
 
+import { dot } from './vectors.ts';
+
 const MOST_ROUNDS = 500;
 
 /**
@@ -82,10 +84,4 @@ function solved(matrix: number[][], right: number[]): number[] | undefined {
     x[i] = sum / rows[i]![i]!;
   }
   return x.every(Number.isFinite) ? x : undefined;
-}
-
-function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
-  return sum;
 }

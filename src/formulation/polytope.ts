@@ -6,6 +6,7 @@
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
 import { type Side, spreadAt } from './sides.ts';
+import { dot, entries, sparse, squaredDistance } from './vectors.ts';
 
 /** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
 export const TOLERANCE = 1e-9;
@@ -151,7 +152,10 @@ export class Polytope {
       colUpper: this.upper,
       rowLower: rows.map((r) => r.h),
       rowUpper: rows.map((_, i) => (i === 0 ? 100 : Number.POSITIVE_INFINITY)),
-      matrix: sparse(rows, n),
+      matrix: sparse(
+        rows.map((r) => r.g),
+        n,
+      ),
       ...(quadratic
         ? {
             hessian: {
@@ -194,15 +198,9 @@ export class Polytope {
   private cut(side: Side, row: Row, x: ArrayLike<number>): void {
     const plane = tangent(side, row, x);
     this.cuts.push(plane);
-    const indices: number[] = [];
-    const values: number[] = [];
-    plane.g.forEach((v, i) => {
-      if (v === 0) return;
-      indices.push(i);
-      values.push(v);
-    });
+    const kept = entries(plane.g);
     for (const model of [this.linear, this.quadratic]) {
-      model?.addRow(plane.h, Number.POSITIVE_INFINITY, { indices, values });
+      model?.addRow(plane.h, Number.POSITIVE_INFINITY, kept);
     }
   }
 
@@ -240,10 +238,9 @@ export class Polytope {
     const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
     const better = projected(target, fixed, rows);
     if (!better) return x;
-    const distance = (y: ArrayLike<number>) => sumOf(this.n, (i) => (y[i]! - target[i]!) ** 2);
-    return this.holds(better, 1e-8) && distance(better) <= distance(x) + 1e-6 * (1 + distance(x))
-      ? better
-      : x;
+    const before = squaredDistance(x, target);
+    const nearer = squaredDistance(better, target) <= before + 1e-6 * (1 + before);
+    return nearer && this.holds(better, 1e-8) ? better : x;
   }
 
   private remember(x: Float64Array): void {
@@ -266,33 +263,6 @@ export function tangent(side: Side, row: Row, x: ArrayLike<number>): Row {
     g: row.g.map((v, i) => v - (q[i]! * q[i]! * x[i]!) / length),
     h: row.h + (q0 * q0) / length,
   };
-}
-
-export function dot(g: ArrayLike<number>, x: ArrayLike<number>): number {
-  let sum = 0;
-  for (let i = 0; i < g.length; i++) sum += g[i]! * x[i]!;
-  return sum;
-}
-
-function sumOf(n: number, term: (i: number) => number): number {
-  let sum = 0;
-  for (let i = 0; i < n; i++) sum += term(i);
-  return sum;
-}
-
-function sparse(rows: readonly Row[], n: number) {
-  const starts = [0];
-  const indices: number[] = [];
-  const values: number[] = [];
-  for (const row of rows) {
-    row.g.forEach((v, i) => {
-      if (v === 0) return;
-      indices.push(i);
-      values.push(v);
-    });
-    starts.push(indices.length);
-  }
-  return { format: 'csr' as const, numRows: rows.length, numCols: n, starts, indices, values };
 }
 
 /**

@@ -67,8 +67,8 @@ export function at(line: Line, x: ArrayLike<number>): number {
   return sum;
 }
 
-/** The parts of a food that are not water, 0 to 1; unknown moisture counts as none. */
-const dryPart = (f: Stocked) => 1 - f.amount('WATER').value / 100;
+/** The part of a food that is not water, 0 to 1; unknown moisture counts as none. */
+export const dryPart = (f: Stocked) => 1 - f.amount('WATER').value / 100;
 
 /** All sides of a problem: of its rules first, then of its foods' own bounds. */
 export function sidesOf(problem: Problem, ration: Ration, openFoods: readonly number[], z: number): Side[] {

@@ -1,5 +1,6 @@
 /** A small linear (or mixed-integer) program solved afresh; for one-off questions. Live mixes use {@link Polytope}. */
 import { type Highs, loadHighs } from './highs.ts';
+import { sparse } from './vectors.ts';
 
 export interface LinearModel {
   /** Cost of each column; minimised. */
@@ -22,17 +23,6 @@ export interface LinearAnswer {
 /** Solves a model with a given solver instance. Never throws on an infeasible or unbounded model. */
 export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer {
   const n = model.cost.length;
-  const starts = [0];
-  const indices: number[] = [];
-  const values: number[] = [];
-  for (const row of model.rows) {
-    row.coefficients.forEach((value, j) => {
-      if (value === 0) return;
-      indices.push(j);
-      values.push(value);
-    });
-    starts.push(indices.length);
-  }
   const solver = highs.createModel({
     numCols: n,
     numRows: model.rows.length,
@@ -41,7 +31,10 @@ export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer 
     colUpper: model.upper ? [...model.upper] : new Array<number>(n).fill(Number.POSITIVE_INFINITY),
     rowLower: model.rows.map((r) => r.min ?? Number.NEGATIVE_INFINITY),
     rowUpper: model.rows.map((r) => r.max ?? Number.POSITIVE_INFINITY),
-    matrix: { format: 'csr', numRows: model.rows.length, numCols: n, starts, indices, values },
+    matrix: sparse(
+      model.rows.map((r) => r.coefficients),
+      n,
+    ),
     ...(model.whole ? { integrality: model.whole.map((w) => (w ? 1 : 0) as 0 | 1) } : {}),
   });
   try {
