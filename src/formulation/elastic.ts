@@ -5,9 +5,8 @@
  */
 import type { Highs } from './highs.ts';
 import type { Stocked } from './larder.ts';
-import { tangent } from './polytope.ts';
-import { type HalfSpace, type Side, spreadAt } from './sides.ts';
-import { dot, entries, sparse } from './vectors.ts';
+import { type HalfSpace, type Side, shortfall, tangent } from './sides.ts';
+import { entries, sparse } from './vectors.ts';
 
 /** A side counts as kept when it is missed by no more than this (scaled). */
 export const KEPT = 2e-8;
@@ -71,18 +70,16 @@ export class Elastic {
       const x = solution.colValue.slice(0, this.n);
       const slack = solution.colValue.slice(this.n, this.n + m);
       let cut = false;
-      this.sides.forEach((side, k) => {
-        if (!side.cone || spreadAt(side.cone, x) === 0) return;
-        const short = this.spaces[k]!.h - dot(this.spaces[k]!.g, x) + spreadAt(side.cone, x) - slack[k]!;
-        if (short <= CONE_TOLERANCE || (!required.has(k) && price(k) === 0)) return;
+      this.spaces.forEach((space, k) => {
+        if (!space.cone || (!required.has(k) && price(k) === 0)) return;
+        if (shortfall(space, x) - slack[k]! <= CONE_TOLERANCE) return;
+        const plane = tangent(space, x);
+        if (!plane) return;
         cut = true;
-        const plane = tangent(side, this.spaces[k]!, x);
         this.addRow(plane.g, plane.h, k);
       });
       if (cut && round < MOST_CUTS) continue;
-      const missed = Float64Array.from(this.sides, (side, k) =>
-        Math.max(0, this.spaces[k]!.h - dot(this.spaces[k]!.g, x) + (side.cone ? spreadAt(side.cone, x) : 0)),
-      );
+      const missed = Float64Array.from(this.spaces, (space) => Math.max(0, shortfall(space, x)));
       return { x, missed, prices: solution.rowDual.slice() };
     }
   }
@@ -99,6 +96,12 @@ export class Elastic {
     // The slack keeps its column; only the content's coefficients and the bound change.
     for (let i = 0; i < this.n; i++) this.model.changeCoefficient(k + 1, i, space.g[i]!);
     this.model.changeRowBounds(k + 1, space.h, Number.POSITIVE_INFINITY);
+    // Planes that touched the old cone say nothing about the new one.
+    this.rowSide.forEach((side, row) => {
+      if (side === k && row >= this.sides.length) {
+        this.model.changeRowBounds(row + 1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+      }
+    });
   }
 
   /** Content of a further food in each model row, scaled as the row is: [sum, side 0, side 1, ..., tangent planes]. */

@@ -5,7 +5,7 @@
  */
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
-import { type Side, spreadAt } from './sides.ts';
+import { type HalfSpace, type Side, shortfall, tangent } from './sides.ts';
 import { dot, entries, sparse, squaredDistance } from './vectors.ts';
 
 /** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
@@ -30,9 +30,8 @@ interface Row {
 export class Polytope {
   readonly n: number;
   private readonly highs: Highs;
-  private readonly sides: readonly Side[];
   private readonly cuts: Row[] = [];
-  private readonly base: Row[];
+  private readonly base: readonly HalfSpace[];
   private lower: Float64Array;
   private upper: Float64Array;
   private linear?: Model;
@@ -49,7 +48,6 @@ export class Polytope {
     this.n = lower.length;
     this.lower = lower;
     this.upper = upper;
-    this.sides = sides;
     this.base = sides.map((s) => s.halfSpace(s.bound));
   }
 
@@ -123,15 +121,7 @@ export class Polytope {
       if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
       sum += x[i]!;
     }
-    return (
-      Math.abs(sum - 100) <= tolerance &&
-      this.sides.every((side, k) => this.short(side, this.base[k]!, x) <= tolerance)
-    );
-  }
-
-  /** How far a side is missed, scaled; at most 0 where it is kept. */
-  private short(side: Side, row: Row, x: ArrayLike<number>): number {
-    return row.h - dot(row.g, x) + (side.cone ? spreadAt(side.cone, x) : 0);
+    return Math.abs(sum - 100) <= tolerance && this.base.every((space) => shortfall(space, x) <= tolerance);
   }
 
   dispose(): void {
@@ -184,19 +174,19 @@ export class Polytope {
       const x = this.run(model);
       if (!x) return { status: 'infeasible' };
       let missed = false;
-      this.sides.forEach((side, k) => {
-        if (side.cone && spreadAt(side.cone, x) > 0 && this.short(side, this.base[k]!, x) > coneTolerance) {
-          missed = true;
-          this.cut(side, this.base[k]!, x);
-        }
-      });
+      for (const space of this.base) {
+        if (!space.cone || shortfall(space, x) <= coneTolerance) continue;
+        const plane = tangent(space, x);
+        if (!plane) continue;
+        missed = true;
+        this.cut(plane);
+      }
       if (!missed || round >= MOST_CUTS) return { status: 'optimal', x };
     }
   }
 
-  /** The plane that touches the cone where x points: valid for every mix, so both models may keep it. */
-  private cut(side: Side, row: Row, x: ArrayLike<number>): void {
-    const plane = tangent(side, row, x);
+  /** A tangent plane is valid for every mix, so both models may keep it. */
+  private cut(plane: Row): void {
     this.cuts.push(plane);
     const kept = entries(plane.g);
     for (const model of [this.linear, this.quadratic]) {
@@ -253,16 +243,6 @@ export class Polytope {
       this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
     }
   }
-}
-
-/** The tangent plane of `g.x - |(q x, q0)| >= h` at x. */
-export function tangent(side: Side, row: Row, x: ArrayLike<number>): Row {
-  const { q, q0 } = side.cone!;
-  const length = spreadAt(side.cone!, x);
-  return {
-    g: row.g.map((v, i) => v - (q[i]! * q[i]! * x[i]!) / length),
-    h: row.h + (q0 * q0) / length,
-  };
 }
 
 /**

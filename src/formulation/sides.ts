@@ -5,11 +5,19 @@
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
 import type { Stocked } from './larder.ts';
 import type { On, Problem, Rule } from './problem.ts';
+import { dot } from './vectors.ts';
 
-/** Linear part `g . x >= h` over the shares x (percent), scaled so that the largest |g| is 1. */
+export interface Spread {
+  readonly q: Float64Array;
+  readonly q0: number;
+}
+
+/** `g . x >= h` over the shares x (percent), scaled so that the largest |g| is 1. */
 export interface HalfSpace {
   readonly g: Float64Array;
   readonly h: number;
+  /** Where a confidence is asked, z x sd of each share's part, scaled as the row is: then `g . x - spread >= h`. */
+  readonly cone?: Spread;
   /** What one unit of the scaled row is in the bound's own unit. */
   readonly scale: number;
 }
@@ -25,8 +33,6 @@ export interface Side {
   readonly unit: string;
   /** The half-space for a given bound; a ratio's and a dry-matter rule's row turns with the bound. */
   halfSpace(bound: number, foods?: readonly Stocked[]): HalfSpace;
-  /** Per-share spread (z x sd, scaled as the row is), where a confidence is asked: the side holds at mean -+ z x sd. */
-  readonly cone?: { readonly q: Float64Array; readonly q0: number };
   /** The actual content, ratio or share, at the safe end where a confidence is asked. */
   value(x: ArrayLike<number>): number;
 }
@@ -145,17 +151,27 @@ function ruleSide(
   return plainSide(pointer, side, bound, subject, unit, (foods) => ration.line(on, of, foods), spread);
 }
 
-interface Spread {
-  readonly q: Float64Array;
-  readonly q0: number;
-}
-
 /** z x sd of each food's part in the content, and of what is fed beside. */
 function spreadOf(tag: Tag, on: On, ration: Ration, z: number): Spread | undefined {
   const { w } = ration.line(on, (f) => z * f.amount(tag).sd);
   const beside = on === 'mix' ? [] : ration.beside.map((b) => z * b.part * b.stocked.amount(tag).sd);
   const q0 = Math.hypot(...beside);
   return q0 === 0 && w.every((v) => v === 0) ? undefined : { q: w, q0 };
+}
+
+/** How far a half-space is missed at given shares, scaled; at most 0 where it is kept. */
+export function shortfall(space: Pick<HalfSpace, 'g' | 'h' | 'cone'>, x: ArrayLike<number>): number {
+  return space.h - dot(space.g, x) + (space.cone ? spreadAt(space.cone, x) : 0);
+}
+
+/** The tangent plane at x of a half-space with a cone; undefined where x has no spread, and no plane is needed. */
+export function tangent(
+  { g, h, cone }: HalfSpace,
+  x: ArrayLike<number>,
+): Pick<HalfSpace, 'g' | 'h'> | undefined {
+  const length = cone ? spreadAt(cone, x) : 0;
+  if (!cone || length === 0) return undefined;
+  return { g: g.map((v, i) => v - (cone.q[i]! ** 2 * x[i]!) / length), h: h + cone.q0 ** 2 / length };
 }
 
 /** Length of the spread at given shares: z x sd of the content. */
@@ -179,11 +195,10 @@ function plainSide(
   const sign = side === 'min' ? 1 : -1;
   const halfSpace = (b: number, foods?: readonly Stocked[]) => {
     const l = foods ? line(foods) : own;
-    return scaled(l.w, sign, sign * (b - l.c));
+    return scaled(l.w, sign, sign * (b - l.c), spread);
   };
-  const cone = spread && scaleSpread(spread, halfSpace(bound).scale);
   const value = (x: ArrayLike<number>) => at(own, x) - (spread ? sign * spreadAt(spread, x) : 0);
-  return { pointer, side, bound, subject, unit, halfSpace, cone, value };
+  return { pointer, side, bound, subject, unit, halfSpace, value };
 }
 
 /** A side whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
@@ -202,26 +217,22 @@ function quotientSide(
   const sign = side === 'min' ? 1 : -1;
   const halfSpace = (b: number, foods?: readonly Stocked[]) => {
     const line = ration.line(on, (f) => top(f) - b * bottom(f), foods);
-    return scaled(line.w, sign, -sign * line.c);
+    return scaled(line.w, sign, -sign * line.c, spread);
   };
   const over = ration.line(on, top);
   const under = ration.line(on, bottom);
-  const cone = spread && scaleSpread(spread, halfSpace(bound).scale);
   const value = (x: ArrayLike<number>) =>
     (at(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / at(under, x);
-  return { pointer, side, bound, subject, unit, halfSpace, cone, value };
+  return { pointer, side, bound, subject, unit, halfSpace, value };
 }
 
-function scaled(w: Float64Array, sign: number, h: number): HalfSpace {
+function scaled(w: Float64Array, sign: number, h: number, spread?: Spread): HalfSpace {
   let scale = 0;
   for (const v of w) scale = Math.max(scale, Math.abs(v));
   // A rule that no share can move (all amounts unknown, or nothing but pellet fed) keeps its row as it is.
   if (scale === 0) scale = Math.max(1, Math.abs(h));
-  return { g: w.map((v) => (sign * v) / scale), h: h / scale, scale };
-}
-
-function scaleSpread(spread: Spread, scale: number): Spread {
-  return { q: spread.q.map((v) => v / scale), q0: spread.q0 / scale };
+  const cone = spread && { q: spread.q.map((v) => v / scale), q0: spread.q0 / scale };
+  return { g: w.map((v) => (sign * v) / scale), h: h / scale, scale, cone };
 }
 
 function shareLine(ration: Ration, on: On, of: (f: Stocked) => number, foods?: readonly Stocked[]): Line {

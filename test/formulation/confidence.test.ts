@@ -120,3 +120,23 @@ function cutDual(foods: readonly ReferenceFood[], rules: ReturnType<typeof draw>
     if (!cut || round > 100) return x.reduce((s, v) => s + (v - 100 / n) ** 2, 0);
   }
 }
+
+test('where a confidence is too much to ask, loosening one bound is offered, on either basis, and suffices', async () => {
+  const highs = await loadHighs();
+  const foods = withSd.slice(0, 10).map((f) => ({ id: f.ref, ref: f.ref }));
+  for (const basis of ['as fed', 'DM']) {
+    const rules = [{ nutrient: 'PROCNT', min: 9, max: 9.01, basis }];
+    const posed = (changed: object[]) => {
+      const json = { foods, rules: changed, confidence: 0.9 };
+      return new Formulation(parseProblem(json, reference).problem, { reference, highs });
+    };
+    const result = posed(rules).solve();
+    if (result.status !== 'infeasible') throw new Error('expected a collision');
+    const loosenings = result.remedies.filter((r) => r.kind === 'loosen');
+    expect(loosenings.length, basis).toBeGreaterThan(0);
+    for (const { pointer, to } of loosenings) {
+      const side = pointer.split('/').at(-1)!;
+      expect(posed([{ ...rules[0]!, [side]: to }]).feasible(), `${basis} ${pointer}`).toBe(true);
+    }
+  }
+});
