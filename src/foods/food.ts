@@ -17,15 +17,22 @@ export const FOOD_GROUPS: Readonly<Record<FoodGroup, string>> = {
 /** Amounts per 100 g as fed, in the unit of the tagname; a tag that is absent is unknown, never zero. */
 export type Composition = Partial<Record<Tag, number>>;
 
-export interface Food {
+/** What is said of 100 g of a food as fed. A tag in none of these is unknown. */
+export interface Figures {
+  readonly composition: Composition;
+  /** Standard deviations, same units. */
+  readonly sd: Composition;
+  /** Guaranteed least and most of an amount (a label's "min." and "max."); a bound is not a value. */
+  readonly low?: Composition;
+  readonly high?: Composition;
+}
+
+export interface Food extends Figures {
   /** Reference number ("sr28:20038", "ifct:A010", "pub:mealworm-dried") or the keeper's own id. */
   readonly ref: string;
   /** The plain name a keeper would say. */
   readonly name: string;
   readonly group?: FoodGroup;
-  readonly composition: Composition;
-  /** Standard deviations, same units. */
-  readonly sd: Composition;
   readonly source: string;
 }
 
