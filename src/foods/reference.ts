@@ -15,6 +15,11 @@ export interface ReferenceFood extends Food {
   readonly plain: boolean;
   /** Group of the table itself: first two digits of the NDB number, IFCT group name, or our own group. */
   readonly tableGroup: string;
+  /**
+   * Trim loss: percent of the weight as purchased that is not eaten (peel, core, shell). 0 where the table says
+   * 0, absent where it says nothing. Source: USDA SR28, field "Refuse"; what is refuse the package does not say.
+   */
+  readonly refuse?: number;
 }
 
 /** All reference foods with look-up by reference number. */
@@ -31,13 +36,15 @@ export interface Reference {
 }
 
 /** "POUCHRF" and the version of the layout; see `build/encode.ts` for the layout. */
-export const MAGIC = Uint8Array.of(0x50, 0x4f, 0x55, 0x43, 0x48, 0x52, 0x46, 1);
+export const MAGIC = Uint8Array.of(0x50, 0x4f, 0x55, 0x43, 0x48, 0x52, 0x46, 2);
 
 /** The integer that stands for "unknown" in a dense block. */
 export const UNKNOWN_INT = -(2 ** 31);
 
-/** Tagname, decimals, and how many amounts a sparse block holds; -1 for a dense block. */
-export type Block = readonly [tag: Tag, decimals: number, sparse: number];
+/** Decimals, and how many amounts a sparse block holds; -1 for a dense block. */
+export type Packing = readonly [decimals: number, sparse: number];
+
+export type Block = readonly [tag: Tag, ...packing: Packing];
 
 export interface Header {
   readonly refs: readonly string[];
@@ -55,12 +62,16 @@ export interface Header {
   readonly sources: readonly (readonly [row: number, source: string])[];
   readonly values: readonly Block[];
   readonly sds: readonly Block[];
+  /** The block of refuse percentages, after all others; null where no row has one. */
+  readonly refuse: Packing | null;
 }
+
+/** The amount at a row, or undefined. */
+type ReadAmount = (row: number) => number | undefined;
 
 interface Column {
   readonly tag: Tag;
-  /** The amount at a row, or undefined. */
-  at(row: number): number | undefined;
+  readonly at: ReadAmount;
 }
 
 /**
@@ -68,8 +79,15 @@ interface Column {
  * @throws RangeError when the bytes are no reference file, are of another version, or are cut short
  */
 export function decodeReference(bytes: Uint8Array): Reference {
-  const wrong = 'not a reference file of this version; make it anew with: npm run reference';
-  if (bytes.length < 12 || MAGIC.some((byte, i) => bytes[i] !== byte)) throw new RangeError(wrong);
+  const anew = 'make it anew with: npm run reference';
+  const wrong = `not a reference file; ${anew}`;
+  const version = MAGIC.length - 1;
+  if (bytes.length < 12 || MAGIC.some((byte, i) => i < version && bytes[i] !== byte))
+    throw new RangeError(wrong);
+  if (bytes[version] !== MAGIC[version])
+    throw new RangeError(
+      `the reference file has layout ${bytes[version]}, this program reads layout ${MAGIC[version]}; ${anew}`,
+    );
   // Typed arrays read in the machine's byte order and from aligned places: copy only where that is not so.
   const buffer = (bytes.byteOffset % 4 === 0 ? bytes : bytes.slice()) as Uint8Array<ArrayBuffer>;
   const headerSize = new DataView(buffer.buffer, buffer.byteOffset).getUint32(8, true);
@@ -78,8 +96,7 @@ export function decodeReference(bytes: Uint8Array): Reference {
   const header = JSON.parse(new TextDecoder().decode(buffer.subarray(12, offset))) as Header;
   const size = header.refs.length;
 
-  const readColumn = ([tag, decimals, sparse]: Block): Column => {
-    if (!isTag(tag)) throw new RangeError(wrong);
+  const readBlock = ([decimals, sparse]: Packing): ReadAmount => {
     const count = sparse < 0 ? size : sparse;
     const length = count * 4 + (sparse < 0 ? 0 : Math.ceil(count / 2) * 4);
     if (offset + length > buffer.length) throw new RangeError('the reference file is cut short');
@@ -87,18 +104,20 @@ export function decodeReference(bytes: Uint8Array): Reference {
     offset += length;
     const ints = new Int32Array(buffer.buffer, start, count);
     const unit = 10 ** decimals;
-    if (sparse < 0) return { tag, at: (row) => (ints[row] === UNKNOWN_INT ? undefined : ints[row]! / unit) };
+    if (sparse < 0) return (row) => (ints[row] === UNKNOWN_INT ? undefined : ints[row]! / unit);
     const rows = new Uint16Array(buffer.buffer, start + count * 4, count);
-    return {
-      tag,
-      at: (row) => {
-        const i = positionOf(rows, row);
-        return i < 0 ? undefined : ints[i]! / unit;
-      },
+    return (row) => {
+      const i = positionOf(rows, row);
+      return i < 0 ? undefined : ints[i]! / unit;
     };
+  };
+  const readColumn = ([tag, ...packing]: Block): Column => {
+    if (!isTag(tag)) throw new RangeError(wrong);
+    return { tag, at: readBlock(packing) };
   };
   const values = header.values.map(readColumn);
   const sds = header.sds.map(readColumn);
+  const refuseAt = header.refuse ? readBlock(header.refuse) : () => undefined;
 
   const rowOf = new Map(header.refs.map((ref, row) => [ref, row]));
   const plainOf = new Map(header.plain.map((plain) => [plain[0], plain]));
@@ -110,6 +129,7 @@ export function decodeReference(bytes: Uint8Array): Reference {
     const ref = header.refs[row]!;
     const tableName = header.tableNames[row]!;
     const plain = plainOf.get(row);
+    const refuse = refuseAt(row);
     // Figures are read when first asked for: a search index wants 9,000 names and no figures at all.
     let composition: Composition | undefined;
     let sd: Composition | undefined;
@@ -130,6 +150,7 @@ export function decodeReference(bytes: Uint8Array): Reference {
       also: plain?.[3] ?? [],
       plain: plain !== undefined,
       tableGroup: header.groups[header.groupOf[row]!]!,
+      ...(refuse !== undefined && { refuse }),
     };
   };
 

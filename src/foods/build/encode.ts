@@ -4,7 +4,8 @@
  *     0   magic "POUCHRF" and one version byte
  *     8   length of the header, u32
  *     12  header, UTF-8 JSON, padded with spaces to a multiple of 4
- *     ..  one block per entry of `header.values`, then one per entry of `header.sds`
+ *     ..  one block per entry of `header.values`, then one per entry of `header.sds`, then one for refuse
+ *         where `header.refuse` is not null
  *
  * A block is `rows` i32 integers (dense), or n i32 integers and then n u16 row numbers, padded to 4
  * (sparse), whichever is shorter. An amount is its integer / 10^decimals: a division of two exact numbers,
@@ -12,7 +13,7 @@
  */
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
 import type { Composition } from '../food.ts';
-import { type Block, type Header, MAGIC, UNKNOWN_INT } from '../reference.ts';
+import { type Header, MAGIC, type Packing, UNKNOWN_INT } from '../reference.ts';
 import { type PlainName, TableError, type TableRow } from './table.ts';
 
 const LARGEST_INT = 2 ** 31 - 1;
@@ -29,19 +30,19 @@ export function significant(value: number): number {
 }
 
 interface Column {
-  readonly block: Block;
+  readonly packing: Packing;
   readonly bytes: Uint8Array;
 }
 
+/** One column of amounts, undefined where unknown; undefined when nothing is known. */
 function encodeColumn(
-  tag: Tag,
-  compositions: readonly Composition[],
+  name: string,
+  amounts: readonly (number | undefined)[],
   refs: readonly string[],
 ): Column | undefined {
   const rows: number[] = [];
   const values: number[] = [];
-  compositions.forEach((composition, row) => {
-    const value = composition[tag];
+  amounts.forEach((value, row) => {
     if (value === undefined) return;
     rows.push(row);
     values.push(value);
@@ -58,13 +59,13 @@ function encodeColumn(
     const int = Math.round(value * 10 ** decimals);
     // Half a part in a thousand is far below any laboratory's error; more would be a fault in the scale.
     if (Math.abs(int / 10 ** decimals - value) > 5e-4 * value) {
-      throw new TableError(refs[rows[i]!]!, `${tag} ${value} does not fit ${decimals} decimals`);
+      throw new TableError(refs[rows[i]!]!, `${name} ${value} does not fit ${decimals} decimals`);
     }
     return int;
   });
 
-  const sparse = values.length * 6 < compositions.length * 4;
-  const size = sparse ? values.length * 4 + Math.ceil(values.length / 2) * 4 : compositions.length * 4;
+  const sparse = values.length * 6 < amounts.length * 4;
+  const size = sparse ? values.length * 4 + Math.ceil(values.length / 2) * 4 : amounts.length * 4;
   const view = new DataView(new ArrayBuffer(size));
   if (sparse) {
     ints.forEach((int, i) => {
@@ -72,12 +73,12 @@ function encodeColumn(
       view.setUint16(ints.length * 4 + i * 2, rows[i]!, true);
     });
   } else {
-    for (let row = 0; row < compositions.length; row++) view.setInt32(row * 4, UNKNOWN_INT, true);
+    for (let row = 0; row < amounts.length; row++) view.setInt32(row * 4, UNKNOWN_INT, true);
     ints.forEach((int, i) => {
       view.setInt32(rows[i]! * 4, int, true);
     });
   }
-  return { block: [tag, decimals, sparse ? values.length : -1], bytes: new Uint8Array(view.buffer) };
+  return { packing: [decimals, sparse ? values.length : -1], bytes: new Uint8Array(view.buffer) };
 }
 
 /**
@@ -94,9 +95,19 @@ export function encodeReference(rows: readonly TableRow[], plainNames: readonly 
   const refs = rows.map((row) => row.ref);
 
   const encodeAll = (compositions: Composition[]) =>
-    NUTRIENTS.map(({ tag }) => encodeColumn(tag, compositions, refs)).filter((c) => c !== undefined);
+    NUTRIENTS.flatMap(({ tag }) => {
+      const amounts = compositions.map((composition) => composition[tag]);
+      const column = encodeColumn(tag, amounts, refs);
+      return column ? [{ ...column, tag }] : [];
+    });
   const values = encodeAll(rows.map((row) => row.composition));
   const sds = encodeAll(rows.map((row) => row.sd));
+  const refuse = encodeColumn(
+    'refuse',
+    rows.map((row) => row.refuse),
+    refs,
+  );
+  const blockOf = (c: Column & { tag: Tag }) => [c.tag, ...c.packing] as const;
 
   const groups = [...new Set(rows.map((row) => row.tableGroup))];
   const header: Header = {
@@ -110,13 +121,14 @@ export function encodeReference(rows: readonly TableRow[], plainNames: readonly 
       return [row, name, group, also];
     }),
     sources: rows.flatMap((row, i) => (row.source === undefined ? [] : [[i, row.source] as const])),
-    values: values.map((c) => c.block),
-    sds: sds.map((c) => c.block),
+    values: values.map(blockOf),
+    sds: sds.map(blockOf),
+    refuse: refuse?.packing ?? null,
   };
   const json = new TextEncoder().encode(JSON.stringify(header));
 
   const headerSize = Math.ceil(json.length / 4) * 4;
-  const blocks = [...values, ...sds].map((c) => c.bytes);
+  const blocks = [...values, ...sds, ...(refuse ? [refuse] : [])].map((c) => c.bytes);
   const file = new Uint8Array(12 + headerSize + blocks.reduce((sum, b) => sum + b.length, 0));
   file.set(MAGIC);
   new DataView(file.buffer).setUint32(8, headerSize, true);

@@ -7,7 +7,7 @@ import type { Tag } from '../../nutrition/nutrients.ts';
 import type { Composition } from '../food.ts';
 import { TableError, type TableRow } from './table.ts';
 
-/** Columns 2 to 47 of a row, in the order of the abbreviated table; weights and refuse follow and are not used. */
+/** Columns 2 to 47 of a row, in the order of the abbreviated table. Two household weights follow, then refuse. */
 const COLUMNS: readonly Tag[] = [
   'WATER',
   'ENERC_KCAL',
@@ -58,6 +58,14 @@ const COLUMNS: readonly Tag[] = [
 ];
 
 /**
+ * Last column, "Refuse_Pct": percent of the weight as purchased that is not eaten. Source: USDA National Nutrient
+ * Database for Standard Reference, Release 28, Documentation and User Guide (2015): "Percentage of refuse", by
+ * which the edible part of a weight as purchased is (100 - R) / 100. What is refuse ("Ref_desc": peel, seeds,
+ * bone) stands in the full table only; the package does not carry it.
+ */
+const REFUSE = 52;
+
+/**
  * Rows of the table, in its order. Protein stays as printed: N times the factor of the food, not always 6.25.
  * @param json text of the package's `json/full.json`
  * @throws TableError on a row without a five-digit number, a name, or with a figure that is no amount
@@ -75,6 +83,21 @@ export function readSr28(json: string): TableRow[] {
       if (typeof cell !== 'number' || !(cell >= 0)) throw new TableError(`SR28 ${ndb}`, `${tag} is ${cell}`);
       composition[tag] = cell;
     });
-    return { ref: `sr28:${ndb}`, tableName: title, tableGroup: ndb.slice(0, 2), composition, sd: {} };
+    return {
+      ref: `sr28:${ndb}`,
+      tableName: title,
+      tableGroup: ndb.slice(0, 2),
+      composition,
+      sd: {},
+      ...readRefuse(ndb, row[REFUSE]),
+    };
   });
+}
+
+/** A printed 0 is a real 0; a blank stays unknown. */
+function readRefuse(ndb: string, cell: unknown): { refuse?: number } {
+  if (cell === '' || cell === null || cell === undefined) return {};
+  if (typeof cell !== 'number' || !(cell >= 0 && cell < 100))
+    throw new TableError(`SR28 ${ndb}`, `refuse is ${cell}, not a percentage below 100`);
+  return { refuse: cell };
 }

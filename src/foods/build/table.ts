@@ -9,6 +9,8 @@ export interface TableRow {
   readonly tableGroup: string;
   readonly composition: Composition;
   readonly sd: Composition;
+  /** Percent of the weight as purchased that is not eaten (peel, core, shell); absent where the table is silent. */
+  readonly refuse?: number;
   /** Only where it does not follow from the reference number. */
   readonly source?: string;
 }

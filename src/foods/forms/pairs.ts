@@ -1,0 +1,155 @@
+/**
+ * Foods that the USDA table holds both fresh and dried, and what their figures say about drying.
+ * `pairs.json` names every such pair: those compared, with single figures left out and why, and those left out whole.
+ */
+import type { Tag } from '../../nutrition/nutrients.ts';
+import type { Figures } from '../food.ts';
+import type { Reference } from '../reference.ts';
+import { concentration } from './concentration.ts';
+import listed from './pairs.json' with { type: 'json' };
+
+export type Kind = 'vegetable' | 'herb' | 'fungus' | 'fruit' | 'nut' | 'animal';
+
+/** A fresh and a dried row of one plant or animal. */
+export interface Pair {
+  /** Rows of one plant are left out together when the model is checked. */
+  readonly plant: string;
+  readonly kind: Kind;
+  readonly fresh: string;
+  readonly dried: string;
+  readonly leftOut?: readonly { readonly tags: readonly Tag[]; readonly why: string }[];
+}
+
+/** A dried row that is not compared at all. */
+export interface PairLeftOut {
+  readonly fresh?: string;
+  readonly dried: string;
+  readonly why: string;
+}
+
+const all = listed as readonly (Pair | PairLeftOut)[];
+export const PAIRS: readonly Pair[] = all.filter((p): p is Pair => 'plant' in p);
+export const PAIRS_LEFT_OUT: readonly PairLeftOut[] = all.filter((p): p is PairLeftOut => 'why' in p);
+
+/** One figure of one pair. */
+export interface Comparison {
+  readonly pair: Pair;
+  readonly tag: Tag;
+  /** The dried row's figure over the dry-matter figure: what drying kept, by the table. */
+  readonly kept: number;
+}
+
+/** A figure that was not compared, with the reason. */
+export interface Skipped {
+  readonly pair: Pair;
+  readonly tag: Tag;
+  readonly why: string;
+}
+
+export interface Compared {
+  readonly comparisons: readonly Comparison[];
+  readonly skipped: readonly Skipped[];
+  /** Pairs most of whose figures prove calculated; none of their figures is compared. */
+  readonly calculated: readonly Pair[];
+}
+
+/** Steps in which SR28 prints a figure. */
+const STEPS: Partial<Record<Tag, number>> = {
+  FIBTG: 0.1,
+  FE: 0.01,
+  ZN: 0.01,
+  CU: 0.001,
+  MN: 0.001,
+  SE: 0.1,
+  VITC: 0.1,
+  THIA: 0.001,
+  RIBF: 0.001,
+  NIA: 0.001,
+  PANTAC: 0.001,
+  VITB6A: 0.001,
+  CHOLN: 0.1,
+  VITB12: 0.01,
+  TOCPHA: 0.01,
+  VITD: 0.1,
+  VITK1: 0.1,
+  FASAT: 0.001,
+  FAMS: 0.001,
+  FAPU: 0.001,
+};
+const GRAMS: readonly Tag[] = ['PROCNT', 'FAT', 'ASH', 'CHOCDF', 'SUGAR'];
+
+/** Half of the step in which the table prints a nutrient. */
+function halfStep(tag: Tag): number {
+  return (STEPS[tag] ?? (GRAMS.includes(tag) ? 0.01 : 1)) / 2;
+}
+
+/** Figures worked out from others, so equal dry-matter figures prove nothing about them. */
+const DERIVED: readonly Tag[] = ['ENERC_KCAL', 'CHOCDF'];
+/** Repeats of a figure already compared, by definition or in another unit. */
+export const REPEATS: readonly Tag[] = ['FOLFD', 'FOLDFE', 'FOLAC', 'VITD_IU', 'VITA_RAE'];
+/** A window this narrow does not hold the dry-matter figure by chance. */
+const NARROW = 0.06;
+/** Share of calculated figures above which the whole row counts as calculated. */
+const MOSTLY = 0.5;
+
+/**
+ * Whether a dried figure is, within the rounding of both, exactly `factor` times the dry-matter figure.
+ * Such a figure was worked out from the fresh row, so it cannot test the model.
+ */
+function looksCalculated(tag: Tag, fresh: number, dried: number, factor: number): boolean {
+  const half = halfStep(tag);
+  if (fresh <= half) return false;
+  const low = (dried - half) / ((fresh + half) * factor);
+  const high = (dried + half) / ((fresh - half) * factor);
+  return low <= 1 && 1 <= high && high - low < NARROW;
+}
+
+/**
+ * Compares every pair in every nutrient that both rows give, the fresh one above 0.
+ * @throws RangeError when a pair names a food that the reference does not hold, or one without moisture
+ */
+export function comparePairs(reference: Reference): Compared {
+  const comparisons: Comparison[] = [];
+  const skipped: Skipped[] = [];
+  const calculated: Pair[] = [];
+  for (const pair of PAIRS) {
+    const fresh = figuresOf(reference, pair.fresh);
+    const dried = figuresOf(reference, pair.dried);
+    const factor = concentration(moistureOf(fresh, pair.fresh), moistureOf(dried, pair.dried));
+    const known = (Object.keys(fresh.composition) as Tag[]).filter(
+      (tag) => tag !== 'WATER' && fresh.composition[tag]! > 0 && dried.composition[tag] !== undefined,
+    );
+    const worked = known.filter(
+      (tag) =>
+        !DERIVED.includes(tag) &&
+        looksCalculated(tag, fresh.composition[tag]!, dried.composition[tag]!, factor),
+    );
+    if (worked.length > MOSTLY * known.filter((tag) => !DERIVED.includes(tag)).length) {
+      calculated.push(pair);
+      continue;
+    }
+    for (const tag of known) {
+      const left = pair.leftOut?.find((entry) => entry.tags.includes(tag));
+      if (left) skipped.push({ pair, tag, why: left.why });
+      else if (worked.includes(tag)) skipped.push({ pair, tag, why: 'calculated from the fresh row' });
+      else {
+        const kept = dried.composition[tag]! / (fresh.composition[tag]! * factor);
+        comparisons.push({ pair, tag, kept });
+      }
+    }
+  }
+  return { comparisons, skipped, calculated };
+}
+
+function figuresOf(reference: Reference, ref: string): Figures {
+  const food = reference.get(ref);
+  if (!food) throw new RangeError(`pairs.json names ${ref}, which the reference does not hold`);
+  return food;
+}
+
+function moistureOf(figures: Figures, ref: string): number {
+  const moisture = figures.composition.WATER;
+  if (moisture === undefined || moisture >= 100)
+    throw new RangeError(`pairs.json names ${ref}, whose moisture is unknown`);
+  return moisture;
+}
