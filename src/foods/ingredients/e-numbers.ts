@@ -1,0 +1,65 @@
+/**
+ * Finds E numbers in the ways packs print them: "E320", "E 320", "E-320", "E320, 321", "E 150d".
+ * Vitamin E with an amount ("vitamin E 320 mg") is not one.
+ */
+import { fold, type Token } from '../cautions/words.ts';
+
+export interface ENumber {
+  /** Without blanks, upper case E: "E320". */
+  readonly number: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+const JOINED = /^e(\d{3,4}[a-i]?)$/;
+const DIGITS = /^\d{3,4}[a-i]?$/;
+const UNITS = new Set('mg g kg iu ie ui ug mcg mikrogramm ppm i µg'.split(' ').map(fold));
+
+/** The E numbers of a text that the text does not deny, in order. */
+export function eNumbersIn(text: string, tokens: readonly Token[]): ENumber[] {
+  const found: ENumber[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i]!;
+    const joined = JOINED.exec(token.word);
+    let last = i;
+    let digits = joined?.[1];
+    if (!digits && token.word === 'e') {
+      const next = tokens[i + 1];
+      if (
+        !next ||
+        !DIGITS.test(next.word) ||
+        !/^[ \u00a0.\-‐‑–]{0,2}$/.test(text.slice(token.end, next.start))
+      )
+        continue;
+      digits = next.word;
+      last = i + 1;
+    }
+    if (!digits || isVitaminE(tokens, i, last)) continue;
+    push(found, digits, token, tokens[last]!);
+    // "E320, 321": later numbers of a row leave the E out.
+    while (last + 1 < tokens.length) {
+      const next = tokens[last + 1]!;
+      if (
+        !/^\d{3}[a-i]?$/.test(next.word) ||
+        !/^\s?[,/&+]\s?$/.test(text.slice(tokens[last]!.end, next.start))
+      )
+        break;
+      if (UNITS.has(tokens[last + 2]?.word ?? '')) break;
+      last++;
+      push(found, next.word, next, next);
+    }
+    i = last;
+  }
+  return found;
+}
+
+function push(found: ENumber[], digits: string, first: Token, last: Token): void {
+  if (!first.denied && !last.denied) found.push({ number: `E${digits}`, start: first.start, end: last.end });
+}
+
+function isVitaminE(tokens: readonly Token[], first: number, last: number): boolean {
+  const before = tokens[first - 1];
+  if (before && /^vit(amin[ae]?n?)?$/.test(before.word)) return true;
+  const after = tokens[last + 1];
+  return last > first && after !== undefined && !after.apart && UNITS.has(after.word);
+}

@@ -1,0 +1,237 @@
+/**
+ * Reads the ingredient list of a bought food, pasted as printed in any of five languages: the ingredients in their
+ * order, and what a keeper should look at, each with its place in the paste, its reason and its source.
+ */
+import { LANGUAGES } from '../cautions/caution.ts';
+import { cautionReader } from '../cautions/find.ts';
+import { type Phrase, phraseFinder } from '../cautions/phrases.ts';
+import { type Token, tokensOf } from '../cautions/words.ts';
+import { ADDITIVES, type Additive, type AdditiveKind, type FlagSeverity } from './additive.ts';
+import { eNumbersIn } from './e-numbers.ts';
+import { type Item, type Piece, splitList } from './split.ts';
+
+export type { Item } from './split.ts';
+
+export interface Flag {
+  readonly kind: AdditiveKind | 'caution';
+  /** The words as printed; the same as the paste from `start` to `end`. */
+  readonly found: string;
+  readonly start: number;
+  readonly end: number;
+  /** What it is, in English. */
+  readonly name: string;
+  readonly why: string;
+  /** A citation, "common practice, no source", or a citation that ends "(from memory)". */
+  readonly source: string;
+  /** `avoid`: not for a hamster, or not in the house range. `mind`: good to know. */
+  readonly severity: FlagSeverity;
+  readonly cautionId?: string;
+}
+
+export interface IngredientReading {
+  readonly items: readonly Item[];
+  /** In the order of the paste. */
+  readonly flags: readonly Flag[];
+  /** What was printed and could not be read. */
+  readonly unread: readonly string[];
+}
+
+interface Entry {
+  readonly additive: Additive;
+  readonly not: boolean;
+}
+
+interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+interface Found extends Span {
+  readonly additive: Additive;
+}
+
+const find = phraseFinder<Entry>(
+  ADDITIVES.flatMap((additive) => {
+    const phrases: Phrase<Entry>[] = LANGUAGES.flatMap((language) =>
+      additive.words[language].map((text) => ({ text, language, value: { additive, not: false } })),
+    );
+    for (const text of additive.notWords ?? [])
+      phrases.push({ text, language: 'en', value: { additive, not: true } });
+    return phrases;
+  }),
+);
+const byNumber = new Map(ADDITIVES.flatMap((a) => (a.numbers ?? []).map((number) => [number, a] as const)));
+
+/**
+ * Reads a pasted ingredient list. Never throws, whatever the text; takes time in proportion to its length.
+ * What the text denies ("ohne Zuckerzusatz", "sans colorants") is not flagged.
+ * @param species for cautions that hold for some species only ("Campbell's dwarf hamster")
+ */
+export function readIngredients(text: string, species?: string): IngredientReading {
+  const { pieces, unread } = splitList(text);
+  const tokens = tokensOf(text);
+  const additives = widest(additivesIn(text, tokens, pieces));
+  const flags = additives.map(({ additive, start, end }) => flagOf(text, additive, start, end));
+  const cautions: Flag[] = [];
+  const read = cautionReader(text, tokens, species);
+  for (const piece of pieces) cautionsOf(piece, tokens, read, cautions);
+  const taken = (flag: Flag) => overlaps(additives, flag);
+  return {
+    items: pieces.map((piece) => piece.item),
+    flags: [...flags, ...cautions.filter((flag) => !taken(flag))].sort(
+      (a, b) => a.start - b.start || a.end - b.end,
+    ),
+    unread,
+  };
+}
+
+function additivesIn(text: string, tokens: readonly Token[], pieces: readonly Piece[]): Found[] {
+  const hits = find(tokens);
+  const found: Found[] = [];
+  const passed = notPhrases(hits);
+  for (const { value, first, last } of hits) {
+    if (value.not || passed(value.additive, first, last)) continue;
+    if (tokens.slice(first, last + 1).some((token) => token.denied)) continue;
+    found.push({ additive: value.additive, start: tokens[first]!.start, end: tokens[last]!.end });
+  }
+  for (const { number, start, end } of eNumbersIn(text, tokens)) {
+    const additive = byNumber.get(number);
+    if (additive) found.push({ additive, start, end });
+  }
+  return bareOnly(found, pieces);
+}
+
+/** Says whether a longer phrase of another meaning holds the tokens first to last of an additive. */
+function notPhrases(hits: readonly { value: Entry; first: number; last: number }[]) {
+  const nots = new Map<Additive, { first: number; last: number }[]>();
+  for (const { value, first, last } of hits) {
+    if (!value.not) continue;
+    const had = nots.get(value.additive);
+    if (had) had.push({ first, last });
+    else nots.set(value.additive, [{ first, last }]);
+  }
+  const from = new Map<Additive, number>();
+  return (additive: Additive, first: number, last: number): boolean => {
+    const list = nots.get(additive);
+    if (!list) return false;
+    let i = from.get(additive) ?? 0;
+    while (i < list.length && list[i]!.last < first) i++;
+    from.set(additive, i);
+    for (; i < list.length && list[i]!.first <= first; i++) if (list[i]!.last >= last) return true;
+    return false;
+  };
+}
+
+/** What names a harmless member of a group: then the group name alone says nothing. */
+const HARMLESS =
+  /tocopherol|tocoferol|rosemary|rosmarin|romarin|rozemarijn|romero|vitamin|ascorb|carot|beetroot|\bE\s?\d{3}/iu;
+
+/** Drops group names ("colourants") that have their members named after them. */
+function bareOnly(found: readonly Found[], pieces: readonly Piece[]): Found[] {
+  if (!found.some(({ additive }) => additive.onlyBare)) return [...found];
+  const flat: Piece[] = [];
+  const remarks = new Set<Piece>();
+  const walk = (piece: Piece) => {
+    flat.push(piece);
+    if (piece.parts.length === 1) remarks.add(piece.parts[0]!);
+    for (const part of piece.parts) walk(part);
+  };
+  for (const piece of pieces) walk(piece);
+  flat.sort((a, b) => a.item.start - b.item.start);
+  const groups = found.filter(({ additive }) => additive.id === 'permitted-additives');
+  let at = 0;
+  const sorted = [...found].sort((a, b) => a.start - b.start);
+  return sorted.filter((hit, index) => {
+    if (!hit.additive.onlyBare) return true;
+    while (at + 1 < flat.length && flat[at + 1]!.item.start <= hit.start) at++;
+    const piece = flat[at];
+    if (!piece || hit.end > piece.item.end) return true;
+    // "E 307 (preservative)": the group only explains the member before it.
+    if (piece.heading || remarks.has(piece)) return false;
+    if (piece.parts.some((part) => !groups.some((group) => within(group, part.item)))) return false;
+    if (piece.item.end - piece.item.start < 200 && HARMLESS.test(piece.item.text)) return false;
+    const near = [sorted[index - 1], sorted[index + 1]];
+    return !near.some(
+      (other) =>
+        other?.additive.kind === hit.additive.kind &&
+        other.additive !== hit.additive &&
+        within(other, piece.item),
+    );
+  });
+}
+
+function within(inner: Span, outer: Span): boolean {
+  return inner.start >= outer.start && inner.end <= outer.end;
+}
+
+/** Keeps of overlapping finds the widest: "glucose syrup" once, not also "glucose" and "syrup". */
+function widest(found: readonly Found[]): Found[] {
+  const kept: Found[] = [];
+  for (const one of [...found].sort((a, b) => a.start - b.start || b.end - a.end)) {
+    const last = kept.at(-1);
+    if (!last || one.end > last.end) kept.push(one);
+  }
+  return kept;
+}
+
+function cautionsOf(
+  piece: Piece,
+  tokens: readonly Token[],
+  read: ReturnType<typeof cautionReader>,
+  flags: Flag[],
+): void {
+  const stretches = stretchesOf(tokens, piece);
+  // "beans (cooked)": a lone word in brackets tells of the food before it.
+  const only = piece.parts.length === 1 && piece.parts[0]!.parts.length === 0 ? piece.parts[0] : undefined;
+  if (only) stretches.push(...stretchesOf(tokens, only));
+  else for (const part of piece.parts) cautionsOf(part, tokens, read, flags);
+  for (const { caution, found, first, last } of read(stretches)) {
+    // Sugars are read word by word as additives, with what is no added sugar ("of which sugars").
+    if (caution.id === 'added-sugar') continue;
+    flags.push({
+      kind: 'caution',
+      found,
+      start: tokens[first]!.start,
+      end: tokens[last]!.end,
+      name: caution.title,
+      why: caution.reason,
+      source: caution.source,
+      severity: caution.severity === 'never' ? 'avoid' : 'mind',
+      cautionId: caution.id,
+    });
+  }
+}
+
+/** The stretches of tokens that are the own words of a piece. */
+function stretchesOf(tokens: readonly Token[], piece: Piece): [first: number, last: number][] {
+  const stretches: [number, number][] = [];
+  for (const [start, end] of piece.own) {
+    const first = firstFrom(tokens, start);
+    const last = firstFrom(tokens, end) - 1;
+    if (last >= first) stretches.push([first, last]);
+  }
+  return stretches;
+}
+
+/** Index of the first token that starts at a place or behind it. */
+function firstFrom(tokens: readonly Span[], place: number): number {
+  let low = 0;
+  let high = tokens.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (tokens[middle]!.start < place) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Whether a span overlaps one of some spans that rise and do not hold each other. */
+function overlaps(spans: readonly Span[], { start, end }: Span): boolean {
+  const next = firstFrom(spans, start);
+  return (spans[next]?.start ?? Number.POSITIVE_INFINITY) < end || (spans[next - 1]?.end ?? 0) > start;
+}
+
+function flagOf(text: string, additive: Additive, start: number, end: number): Flag {
+  const { kind, name, why, source, severity } = additive;
+  return { kind, found: text.slice(start, end), start, end, name, why, source, severity };
+}
