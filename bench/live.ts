@@ -57,7 +57,9 @@ function naiveWay(solver: Highs, p: Problem) {
   const foods = p.foods.map((f) => stock(f, reference));
   const beside = p.beside.map((b) => ({ stocked: stock(b, reference), part: b.share_of_ration / 100 }));
   const rows = p.foods.map((_, i) => i);
-  const sides = sidesOf(p, new Ration(foods, beside), rows, 0).filter((s) => s.pointer.startsWith('/rules/'));
+  const sides = sidesOf(p, new Ration(foods, beside), rows, 0, new Map()).filter((s) =>
+    s.pointer.startsWith('/rules/'),
+  );
   const rules = rowsText(sides);
   const ask = (objective: string, bounds: string) =>
     solver.solve(`${objective}\nSubject To\n${sum(rows)} = 100\n${rules}\nBounds\n${bounds}\nEnd\n`, {

@@ -20,8 +20,16 @@ export interface ElasticAnswer {
   readonly x: Float64Array;
   /** How far each side is missed, scaled. */
   readonly missed: Float64Array;
+  /** Sum of what the sides are missed by, as the solver has it: also where a further food takes part. */
+  readonly total: number;
   /** Price of each model row (the sum first), for pricing further foods. */
   readonly prices: Float64Array;
+}
+
+export interface Trial {
+  readonly share?: number;
+  readonly prices?: Float64Array;
+  readonly worth: number;
 }
 
 export class Elastic {
@@ -80,7 +88,7 @@ export class Elastic {
       });
       if (cut && round < MOST_CUTS) continue;
       const missed = Float64Array.from(this.spaces, (space) => Math.max(0, shortfall(space, x)));
-      return { x, missed, prices: solution.rowDual.slice() };
+      return { x, missed, total: slack.reduce((a, b) => a + b, 0), prices: solution.rowDual.slice() };
     }
   }
 
@@ -104,24 +112,47 @@ export class Elastic {
     });
   }
 
-  /** Content of a further food in each model row, scaled as the row is: [sum, side 0, side 1, ..., tangent planes]. */
-  column(foods: readonly Stocked[], candidate: Stocked): number[] {
-    const wider = [...foods, candidate];
-    const own = this.sides.map((side, k) => {
-      const space = side.halfSpace(side.bound, wider);
-      return (space.g[foods.length]! * space.scale) / this.spaces[k]!.scale;
+  /** What one percent of a further food adds to the sum and to each side, scaled as the rows are. */
+  contentOf(candidate: Stocked): Float64Array {
+    const content = new Float64Array(this.sides.length + 1);
+    content[0] = 1;
+    this.sides.forEach((side, k) => {
+      content[k + 1] = side.coefficient(side.bound, candidate) / this.spaces[k]!.scale;
     });
-    return [1, ...this.rowSide.map((k) => own[k]!)];
+    return content;
   }
 
-  /** Least share of a further food with every side kept; undefined when it does not help. */
-  leastShare(column: readonly number[]): number | undefined {
+  /** Prices of the model's rows, those of tangent planes told to their side: one for the sum and one for each side. */
+  bySide(prices: ArrayLike<number>): Float64Array {
+    const told = new Float64Array(this.sides.length + 1);
+    told[0] = prices[0]!;
+    this.rowSide.forEach((k, row) => {
+      told[k + 1]! += prices[row + 1]!;
+    });
+    return told;
+  }
+
+  /**
+   * Least share of a further food with every side kept, undefined when it does not help; and prices, told by side,
+   * with their worth, that bound the share of any other food (see `suggest.ts`).
+   */
+  leastShare(content: ArrayLike<number>): Trial {
     const { model, n } = this;
     const m = this.sides.length;
-    model.addCol(1, 0, 100, entries(column));
+    const column = Float64Array.from({ length: this.rowSide.length + 1 }, (_, row) =>
+      row === 0 ? content[0]! : content[this.rowSide[row - 1]! + 1]!,
+    );
+    model.addCol(1, 0, Number.POSITIVE_INFINITY, entries(column));
     try {
-      const answer = this.solve(new Set(this.sides.keys()), () => 0);
-      return answer ? this.model.getSolution().colValue[n + m]! : undefined;
+      const least = this.solve(new Set(this.sides.keys()), () => 0);
+      if (least) {
+        const share = model.getSolution().colValue[n + m]!;
+        return { share, prices: this.bySide(least.prices), worth: share };
+      }
+      // It does not help; what would still be missing with it tells how little others can do.
+      model.changeColsCost({ kind: 'range', from: n + m, to: n + m }, [0]);
+      const short = this.solve(new Set());
+      return short ? { prices: this.bySide(short.prices), worth: short.total } : { worth: 0 };
     } finally {
       model.deleteCols({ kind: 'range', from: n + m, to: n + m });
     }
@@ -156,7 +187,7 @@ export class Elastic {
       numRows: m + 1,
       colCost: new Float64Array(n + m),
       colLower: new Float64Array(n + m),
-      colUpper: Float64Array.from({ length: n + m }, (_, i) => (i < n ? 100 : Number.POSITIVE_INFINITY)),
+      colUpper: Float64Array.from({ length: n + m }, () => Number.POSITIVE_INFINITY),
       rowLower: [100, ...this.spaces.map((s) => s.h)],
       rowUpper: [100, ...this.spaces.map(() => Number.POSITIVE_INFINITY)],
       matrix: sparse([sum, ...elastic], n + m),

@@ -4,7 +4,7 @@ import { normalBelow } from '../nutrition/normal.ts';
 import { NUTRIENTS, type Tag } from '../nutrition/nutrients.ts';
 import type { Counted, Stocked } from './larder.ts';
 import type { Problem } from './problem.ts';
-import type { Breach, Doubt, Evaluation, NutrientLine } from './result.ts';
+import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from './result.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
 import { at, dryPart, type Ration, type Side, words } from './sides.ts';
 
@@ -17,6 +17,7 @@ export function evaluate(
   ration: Ration,
   sides: readonly Side[],
   x: ArrayLike<number>,
+  cautions: readonly CautionNote[],
 ): Evaluation {
   const total = Array.from(x).reduce((sum, v) => sum + v, 0);
   const shares = total > 0 ? Float64Array.from(x, (v) => (v * 100) / total) : Float64Array.from(x);
@@ -35,14 +36,17 @@ export function evaluate(
     breaches,
     unsure.filter((d) => d.foods.some((f) => used.has(f))),
   );
+  const in_range_chance = chances(problem, nutrients, ration, shares);
   return {
     total,
     nutrients,
-    in_range_chance: chances(problem, nutrients, ration, shares),
+    in_range_chance,
+    all_in_range_chance: Object.values(in_range_chance).reduce((all, p) => all * p, 1),
     breaches,
     binding,
     estimated,
     unsure,
+    cautions,
     verdict,
   };
 }
@@ -73,15 +77,20 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
       ? mix
       : ration.beside.reduce((sum, b) => sum + (b.part * b.stocked.amount(tag).sd) ** 2, mix);
   };
+  const coverage = (on: 'mix' | 'ration') =>
+    Math.min(
+      100,
+      whole(on, (a) => (a.status === 'unknown' ? 0 : 100)),
+    );
   return {
     mix: whole('mix', (a) => a.value),
     ration: whole('ration', (a) => a.value),
     low: whole('ration', (a) => a.low),
     high: whole('ration', (a) => a.high),
-    coverage: Math.min(
-      100,
-      whole('ration', (a) => (a.status === 'unknown' ? 0 : 100)),
-    ),
+    coverage: coverage('ration'),
+    low_mix: whole('mix', (a) => a.low),
+    high_mix: whole('mix', (a) => a.high),
+    coverage_mix: coverage('mix'),
     sd_mix: Math.sqrt(squares('mix')),
     sd_ration: Math.sqrt(squares('ration')),
   };
@@ -173,9 +182,12 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
 }
 
 function unknownSentence(tag: Tag, foods: readonly Stocked[]): string {
-  const bounded = foods.filter((f) => f.amount(tag).low > 0);
-  if (tag === 'FIBTG' && bounded.length === foods.length) {
+  const bounded = foods.every((f) => f.amount(tag).low > 0);
+  if (tag === 'FIBTG' && bounded) {
     return `Dietary fibre of ${names(foods)} is not known; its crude fibre counts as the least it can be.`;
+  }
+  if (bounded) {
+    return `${capital(words(tag))} of ${names(foods)} is only guaranteed as a least; that counts, and it may hold more.`;
   }
   return `${capital(words(tag))} of ${names(foods)} is not known and counts as the least it can be.`;
 }

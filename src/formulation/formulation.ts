@@ -8,12 +8,22 @@ import { smallestConflict } from './conflict.ts';
 import { Elastic } from './elastic.ts';
 import { doubts, evaluate } from './evaluate.ts';
 import { weighable } from './grams.ts';
+import { cautionNotes, heed } from './heed.ts';
 import type { Highs } from './highs.ts';
 import { stock } from './larder.ts';
 import { Polytope } from './polytope.ts';
-import type { Problem } from './problem.ts';
+import { type Problem, ProblemError } from './problem.ts';
 import { additions, loosenings } from './remedies.ts';
-import type { Collision, Evaluation, Following, MoveResult, Remedy, Result, Weighable } from './result.ts';
+import type {
+  CautionNote,
+  Collision,
+  Evaluation,
+  Following,
+  MoveResult,
+  Remedy,
+  Result,
+  Weighable,
+} from './result.ts';
 import { capital, conflictSentence, demand, joined } from './sentences.ts';
 import { Ration, type Side, sidesOf } from './sides.ts';
 import { dot, squaredDistance } from './vectors.ts';
@@ -37,6 +47,8 @@ export class Formulation {
   private readonly open: readonly number[];
   private readonly ration: Ration;
   private readonly sides: readonly Side[];
+  /** Whether some food must be fed beyond what its caution allows; the sides then tell the collision. */
+  private readonly crossed: boolean;
   private readonly lower: Float64Array;
   private readonly upper: Float64Array;
   private readonly wants: Float64Array;
@@ -45,22 +57,37 @@ export class Formulation {
     | { readonly key: string; readonly spans: readonly (readonly [number, number])[] }
     | undefined;
 
-  /** @param problem as {@link parseProblem} returns it */
+  private notes: readonly CautionNote[] | undefined;
+
+  /**
+   * @param problem as {@link parseProblem} returns it
+   * @throws ProblemError where the caution list leaves no food, or too little room, for a mix
+   */
   constructor(problem: Problem, options: FormulationOptions, ignored: readonly string[] = []) {
     this.problem = problem;
     this.options = options;
     this.ignored = ignored;
-    this.open = problem.foods.flatMap((f, i) => (f.refused ? [] : [i]));
-    const foods = this.open.map((i) => stock(problem.foods[i]!, options.reference));
+    const { blocked, caps } = heed(problem, options.reference);
+    this.open = problem.foods.flatMap((f, i) => (f.refused || blocked.has(i) ? [] : [i]));
+    if (this.open.length === 0) {
+      throw new ProblemError(
+        '/foods',
+        'every food is refused or may never be fed (see the caution list); add a food that is eaten',
+      );
+    }
+    const foods = this.open.map((i) => stock(problem.foods[i]!, options.reference, problem.variation));
     const beside = problem.beside.map((b) => ({
-      stocked: stock(b, options.reference),
+      stocked: stock(b, options.reference, problem.variation),
       part: b.share_of_ration / 100,
     }));
     this.ration = new Ration(foods, beside);
-    const z = problem.confidence > 0 ? normalQuantile((1 + problem.confidence) / 2) : 0;
-    this.sides = sidesOf(problem, this.ration, this.open, z);
-    this.lower = Float64Array.from(this.open, (i) => problem.foods[i]!.min ?? 0);
-    this.upper = Float64Array.from(this.open, (i) => problem.foods[i]!.max ?? 100);
+    this.sides = sidesOf(problem, this.ration, this.open, distance(problem), caps);
+    this.upper = Float64Array.from(this.open, (i) =>
+      Math.min(problem.foods[i]!.max ?? 100, caps.get(i)?.max ?? 100),
+    );
+    const least = Float64Array.from(this.open, (i) => problem.foods[i]!.min ?? 0);
+    this.crossed = least.some((min, column) => min > this.upper[column]!);
+    this.lower = least.map((min, column) => Math.min(min, this.upper[column]!));
     this.wants = wantedShares(this.open.map((i) => problem.foods[i]!.want));
     this.polytope = new Polytope(options.highs, this.lower, this.upper, this.ruleSides());
   }
@@ -68,7 +95,7 @@ export class Formulation {
   /** The whole answer: shares, grams, spans and contents; or the conflict and its remedies. */
   solve(): Result {
     this.polytope.setBounds(this.lower, this.upper);
-    const found = this.best();
+    const found = this.crossed ? undefined : this.best();
     if (!found) return this.collision();
     const x = this.exact(found.x);
     return { ...this.following(x, found.objective, this.spansWith(new Map())), ...this.toGrams(x) };
@@ -76,13 +103,14 @@ export class Formulation {
 
   /** Whether any mix keeps every rule. */
   feasible(): boolean {
+    if (this.crossed) return false;
     this.polytope.setBounds(this.lower, this.upper);
     return this.polytope.cheapest(new Float64Array(this.open.length)).status === 'optimal';
   }
 
   /** How given shares stand against the rules; a food left out counts as 0. */
   evaluate(shares: Shares): Evaluation {
-    return evaluate(this.problem, this.ration, this.sides, this.vector(shares));
+    return evaluate(this.problem, this.ration, this.sides, this.vector(shares), this.cautions());
   }
 
   /**
@@ -91,6 +119,7 @@ export class Formulation {
    * @param moving id of the food whose slider moves; it is held at `held[moving]`
    */
   move(from: Shares, held: Shares, moving?: string): MoveResult {
+    if (this.crossed) return this.collision();
     const target = this.vector(from);
     const pins = new Map<number, number>();
     this.ration.foods.forEach((f, i) => {
@@ -121,6 +150,11 @@ export class Formulation {
 
   dispose(): void {
     this.polytope.dispose();
+  }
+
+  private cautions(): readonly CautionNote[] {
+    this.notes ??= cautionNotes(this.problem, this.options.reference);
+    return this.notes;
   }
 
   private ruleSides(): Side[] {
@@ -154,6 +188,7 @@ export class Formulation {
         h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale,
         scale,
       }),
+      coefficient: () => 0,
       value: (x) => dot(prices, x),
     };
     const narrowed = new Polytope(this.options.highs, this.lower, this.upper, [...this.ruleSides(), budget]);
@@ -175,23 +210,17 @@ export class Formulation {
     ends: readonly (readonly [number, number])[],
   ): Following {
     const spans = ends.map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
-    const { nutrients, in_range_chance, binding, estimated, unsure, verdict } = evaluate(
-      this.problem,
-      this.ration,
-      this.sides,
-      x,
-    );
+    const {
+      total: _,
+      breaches: __,
+      ...standing
+    } = evaluate(this.problem, this.ration, this.sides, x, this.cautions());
     return {
       status: 'optimal',
-      verdict,
+      ...standing,
       objective,
       shares: this.record((i) => x[i]!, 0),
       spans: this.record((i) => spans[i]!, [0, 0] as const),
-      nutrients,
-      in_range_chance,
-      binding,
-      estimated,
-      unsure,
       ignored: this.ignored,
     };
   }
@@ -204,7 +233,7 @@ export class Formulation {
       const sides = conflict.map((k) => elastic.sides[k]!);
       const remedies: Remedy[] = [
         ...loosenings(elastic, conflict),
-        ...additions(elastic, this.problem, this.ration.foods, reference),
+        ...additions(elastic, this.problem, reference),
       ].filter((remedy) => this.mends(remedy));
       return {
         status: 'infeasible',
@@ -212,6 +241,7 @@ export class Formulation {
         conflict: sides.map((s) => ({ pointer: s.pointer, sentence: `${capital(demand(s))}.` })),
         remedies,
         ...doubts(this.problem, this.ration),
+        cautions: this.cautions(),
         ignored: this.ignored,
       };
     } finally {
@@ -242,6 +272,7 @@ export class Formulation {
       })),
       remedies: [],
       ...doubts(this.problem, this.ration),
+      cautions: this.cautions(),
       ignored: this.ignored,
     };
   }
@@ -321,6 +352,18 @@ export function applyRemedy(problem: Problem, remedy: Remedy): Problem {
   return list === 'rules'
     ? { ...problem, rules: change(problem.rules) }
     : { ...problem, foods: change(problem.foods) };
+}
+
+/**
+ * How many standard deviations a bound keeps from the mean. For each rule by itself: the quantile that leaves the
+ * part (1 - c) outside, half at either end. For all at once: the same part shared out over every bound (Bonferroni),
+ * so that the chance of any of them being missed is 1 - c at most.
+ */
+function distance({ confidence, confidence_for, rules }: Problem): number {
+  if (confidence === 0) return 0;
+  const bounds = rules.flatMap((r) => ('nutrient' in r ? [r.min, r.max] : [])).filter((b) => b !== undefined);
+  const ends = confidence_for === 'all' ? Math.max(2, bounds.length) : 2;
+  return normalQuantile(1 - (1 - confidence) / ends);
 }
 
 /** A food without a wanted share wants an equal part of what the others leave of 100, never below 0. */

@@ -5,8 +5,9 @@
 import { FIBRE_ESTIMATES } from '../foods/fibre.ts';
 import { FOOD_GROUPS } from '../foods/food.ts';
 import type { Reference, ReferenceFood } from '../foods/reference.ts';
+import { spreadOf } from '../foods/variation.ts';
 import { gramsPer, nutrient, type Tag } from '../nutrition/nutrients.ts';
-import type { Beside, Ingredient } from './problem.ts';
+import type { Beside, Ingredient, Variation } from './problem.ts';
 
 /** One amount per 100 g as fed, unit of the tagname. */
 export interface Counted {
@@ -29,63 +30,113 @@ export interface Stocked {
   largest(tag: Tag): number;
 }
 
+/** Standard deviations that reach to the ends of a 95 % interval. */
+const Z95 = 1.96;
+
+/** How many times its least a range's most may be, so that its middle stands for it (common practice, no source). */
+const WIDEST = 2;
+
+/** What is said of a food, whoever says it. */
+interface Said {
+  value(tag: Tag): number | undefined;
+  low(tag: Tag): number | undefined;
+  high(tag: Tag): number | undefined;
+  sd(tag: Tag, value: number): number;
+  readonly borrowed: Partial<Record<Tag, string>>;
+  readonly group: string | undefined;
+  readonly variation: Variation;
+  /** The most any food of its kind is known to hold; 0 where nothing is known. */
+  most(tag: Tag): number;
+}
+
 /** Looks up a food of the problem; amounts are worked out once and kept. */
-export function stock(food: Ingredient | Beside, reference: Reference): Stocked {
+export function stock(
+  food: Ingredient | Beside,
+  reference: Reference,
+  variation: Variation = 'given',
+): Stocked {
   const ref = food.ref === undefined ? undefined : reference.get(food.ref);
-  const group = 'group' in food ? food.group : undefined;
+  const own = 'group' in food ? food.group : undefined;
+  const group = ref?.group ?? own;
+  const largest = (tag: Tag) => largestKnown(reference, tag, ref, own);
+  const givenSd = (tag: Tag) =>
+    food.sd?.[tag] ?? (food.composition?.[tag] === undefined ? ref?.sd[tag] : undefined);
+  const said: Said = {
+    value: (tag) => food.composition?.[tag] ?? ref?.composition[tag],
+    low: (tag) => food.low?.[tag],
+    high: (tag) => food.high?.[tag],
+    sd: (tag, value) => givenSd(tag) ?? (variation === 'published' ? spreadOf(value, tag, group) : 0),
+    borrowed: food.borrowed ?? {},
+    group,
+    variation,
+    most: (tag) => (ref && reference.largest(tag, ref.tableGroup)) || largestInUse(reference, tag),
+  };
   const cache = new Map<Tag, Counted>();
-  const raw = (tag: Tag) => food.composition?.[tag] ?? ref?.composition[tag];
-  const sd = (tag: Tag) =>
-    food.sd?.[tag] ?? (food.composition?.[tag] === undefined ? ref?.sd[tag] : undefined) ?? 0;
-  const largest = (tag: Tag) => largestKnown(reference, tag, ref, group);
   const amount = (tag: Tag) => {
     let counted = cache.get(tag);
     if (!counted) {
-      counted = count(tag, raw, sd, ref?.group ?? group, () => largest(tag));
+      counted = count(tag, said);
       cache.set(tag, counted);
     }
     return counted;
   };
-  return { id: food.id, name: food.name ?? ref?.name ?? food.id, group, amount, largest };
+  return { id: food.id, name: food.name ?? ref?.name ?? food.id, group: own, amount, largest };
 }
 
-function count(
-  tag: Tag,
-  raw: (tag: Tag) => number | undefined,
-  sd: (tag: Tag) => number,
-  group: string | undefined,
-  largest: () => number,
-): Counted {
-  const value = raw(tag);
-  if (value !== undefined) return { status: 'known', value, low: value, high: value, sd: sd(tag) };
-  const most = mostPossible(tag, raw, largest);
-  const crude = raw('FIBC');
-  // Dietary fibre is never less than crude fibre, so a label's crude fibre bounds it from below.
-  if (tag === 'FIBTG' && crude !== undefined) {
-    return { status: 'unknown', value: crude, low: crude, high: Math.max(most, crude), sd: 0 };
+function count(tag: Tag, said: Said): Counted {
+  const value = said.value(tag);
+  if (value !== undefined) {
+    const sd = said.sd(tag, value);
+    if (said.borrowed[tag] === undefined) return { status: 'known', value, low: value, high: value, sd };
+    return { status: 'estimated', value, low: Math.max(0, value - Z95 * sd), high: value + Z95 * sd, sd };
   }
-  const dietary = raw('FIBTG');
-  const ratio = FIBRE_ESTIMATES[group ?? 'any'] ?? FIBRE_ESTIMATES.any;
-  if (tag === 'FIBC' && dietary !== undefined && ratio) {
-    return {
-      status: 'estimated',
-      value: dietary * ratio.mean,
-      low: dietary * ratio.low,
-      high: dietary * ratio.high,
-      sd: 0,
-    };
+  const least = said.low(tag);
+  const greatest = said.high(tag);
+  if (least !== undefined && greatest !== undefined && least <= greatest && greatest <= WIDEST * least) {
+    // A narrow range says no more than that any value in it may be the one; a wide one has no sensible middle.
+    const middle = (least + greatest) / 2;
+    const sd = (greatest - least) / Math.sqrt(12);
+    return { status: 'estimated', value: middle, low: least, high: greatest, sd };
   }
-  return { status: 'unknown', value: 0, low: 0, high: most, sd: 0 };
+  return fibre(tag, said) ?? unknown(tag, said, least ?? 0);
 }
+
+/** What one measure of fibre says of the other; undefined where it says nothing. */
+function fibre(tag: Tag, said: Said): Counted | undefined {
+  // Dietary fibre is never less than crude fibre, so a label's crude fibre bounds it from below.
+  if (tag === 'FIBTG') {
+    const crude = said.value('FIBC') ?? said.low('FIBC');
+    return crude === undefined ? undefined : unknown(tag, said, Math.max(crude, said.low(tag) ?? 0));
+  }
+  const dietary = said.value('FIBTG');
+  const ratio = FIBRE_ESTIMATES[said.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
+  if (tag !== 'FIBC' || dietary === undefined || !ratio) return undefined;
+  const [low, high] = [dietary * ratio.low, dietary * ratio.high];
+  // The bounds are the least and the greatest pair published: read as two standard deviations either way.
+  const sd = said.variation === 'published' ? (high - low) / 4 : 0;
+  return { status: 'estimated', value: dietary * ratio.mean, low, high, sd };
+}
+
+/** An amount nobody knows: it counts as the least it can be. */
+function unknown(tag: Tag, said: Said, least: number): Counted {
+  const most = Math.min(
+    said.high(tag) ?? Number.POSITIVE_INFINITY,
+    mostPossible(tag, said.value, () => said.most(tag)),
+  );
+  return { status: 'unknown', value: least, low: least, high: Math.max(least, most), sd: 0 };
+}
+
+/** Parts are printed rounded: together they may come to a little over 100 g. */
+const WHOLE = 100.5;
 
 /**
  * The most an unknown amount can be: what the known parts leave of 100 g (of the ash, for a mineral), and for
- * anything but the parts in grams no more than the largest amount known in the food's group.
+ * anything but the parts in grams no more than the largest amount known of such foods.
  */
 function mostPossible(tag: Tag, raw: (tag: Tag) => number | undefined, largest: () => number): number {
   const { unit, group } = nutrient(tag);
   const known = (tags: Tag[]) => tags.reduce((sum, t) => sum + (t === tag ? 0 : (raw(t) ?? 0)), 0);
-  const room = Math.max(0, 100 - known(['WATER', 'PROCNT', 'FAT', 'ASH']));
+  const room = Math.max(0, WHOLE - known(['WATER', 'PROCNT', 'FAT', 'ASH']));
   const carbohydrate = raw('CHOCDF');
   if (group === 'carbohydrate') return Math.min(room, carbohydrate ?? room);
   if (group === 'fat' && unit === 'g') return raw('FAT') ?? room;
@@ -98,6 +149,19 @@ function mostPossible(tag: Tag, raw: (tag: Tag) => number | undefined, largest: 
   return Math.min(mass, largest() || mass);
 }
 
+const tablesInUse = new WeakMap<Reference, ReadonlySet<string>>();
+
+/**
+ * The largest amount known in any table group that a keeper's food stands in. A keeper's own grouping is for the
+ * split of the mix and proves nothing of what a food may hold.
+ */
+function largestInUse(reference: Reference, tag: Tag): number {
+  const tables = tablesInUse.get(reference) ?? new Set(reference.plainFoods().map((f) => f.tableGroup));
+  tablesInUse.set(reference, tables);
+  return Math.max(0, ...[...tables].map((group) => reference.largest(tag, group) ?? 0));
+}
+
+/** What an unknown denominator of a ratio counts as: the largest amount known in the food's group. */
 function largestKnown(
   reference: Reference,
   tag: Tag,

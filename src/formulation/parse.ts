@@ -4,7 +4,7 @@
  */
 import type { Reference } from '../foods/reference.ts';
 import { isTag, nearestTag, nutrient, type Tag } from '../nutrition/nutrients.ts';
-import type { Beside, Ingredient, Objective, Problem, Rule } from './problem.ts';
+import type { Beside, Ingredient, Objective, Override, Problem, Rule, Variation } from './problem.ts';
 import { ProblemError } from './problem.ts';
 
 /** More foods or rules than any mix has; a larger problem is a mistake, not a mix. */
@@ -14,10 +14,24 @@ const MOST_RULES = 500;
 /** Marks a bare NaN or Infinity that stood where JSON wants a number. */
 const NOT_A_NUMBER = '\u0000';
 
+const DESCRIBED = ['id', 'name', 'ref', 'composition', 'sd', 'low', 'high', 'borrowed'];
 const FIELDS = {
-  problem: ['foods', 'rules', 'beside', 'objective', 'confidence', 'batch_grams', 'scale_step_grams'],
-  food: ['id', 'name', 'ref', 'composition', 'sd', 'group', 'min', 'max', 'want', 'price_per_kg', 'refused'],
-  beside: ['id', 'name', 'share_of_ration', 'ref', 'composition', 'sd'],
+  problem: [
+    'foods',
+    'rules',
+    'beside',
+    'objective',
+    'confidence',
+    'confidence_for',
+    'variation',
+    'cautions',
+    'species',
+    'batch_grams',
+    'scale_step_grams',
+  ],
+  food: [...DESCRIBED, 'group', 'min', 'max', 'want', 'price_per_kg', 'refused', 'override'],
+  override: ['caution', 'note', 'on'],
+  beside: [...DESCRIBED, 'share_of_ration'],
   rule: ['nutrient', 'ratio', 'group', 'food', 'min', 'max', 'on', 'basis', 'source'],
 };
 
@@ -73,12 +87,20 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
     'cheapest',
     'varied',
   ]);
+  const oneOf = <T extends string>(field: string, allowed: readonly T[]) =>
+    top[field] === undefined ? undefined : choice<T>(top[field], `/${field}`, allowed);
   const problem: Problem = {
     foods,
     rules,
     beside,
     objective,
     confidence: number(top.confidence ?? 0, '/confidence', 0, 0.999999),
+    ...strip({
+      confidence_for: oneOf<'each' | 'all'>('confidence_for', ['each', 'all']),
+      variation: oneOf<Variation>('variation', ['given', 'published']),
+      cautions: oneOf<'apply' | 'report'>('cautions', ['apply', 'report']),
+      species: top.species === undefined ? undefined : text(top.species, '/species'),
+    }),
     batch_grams: positive(top.batch_grams ?? 300, '/batch_grams'),
     scale_step_grams: positive(top.scale_step_grams ?? 1, '/scale_step_grams'),
   };
@@ -140,7 +162,16 @@ function ingredient(json: unknown, at: string, reference: Reference, ignored: st
     want: optional(f.want, `${at}/want`, 0, 100),
     price_per_kg: optional(f.price_per_kg, `${at}/price_per_kg`, 0, Number.MAX_VALUE),
     refused: f.refused as boolean | undefined,
+    override: f.override === undefined ? undefined : override(f.override, `${at}/override`, ignored),
   });
+}
+
+function override(json: unknown, at: string, ignored: string[]): Override {
+  const o = object(json, at, FIELDS.override, ignored);
+  const on = text(o.on, `${at}/on`);
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(on) || Number.isNaN(Date.parse(on)))
+    throw new ProblemError(`${at}/on`, `must be a date such as "2026-03-14", not ${show(on)}`);
+  return { caution: text(o.caution, `${at}/caution`), note: text(o.note, `${at}/note`), on };
 }
 
 function besideFood(json: unknown, at: string, reference: Reference, ignored: string[]): Beside {
@@ -158,7 +189,7 @@ function figures(
   f: Fields,
   at: string,
   reference: Reference,
-): Pick<Ingredient, 'ref' | 'composition' | 'sd'> {
+): Pick<Ingredient, 'ref' | 'composition' | 'sd' | 'low' | 'high' | 'borrowed'> {
   if (f.ref === undefined && f.composition === undefined) {
     throw new ProblemError(
       at,
@@ -172,7 +203,32 @@ function figures(
       `no food ${show(ref)} in the reference tables; find one with: npx pouchful foods search <words>`,
     );
   }
-  return { ref, composition: amounts(f.composition, `${at}/composition`), sd: amounts(f.sd, `${at}/sd`) };
+  const low = amounts(f.low, `${at}/low`);
+  const high = amounts(f.high, `${at}/high`);
+  for (const [tag, least] of Object.entries(low ?? {}) as [Tag, number][]) {
+    const most = high?.[tag];
+    if (most !== undefined && least > most)
+      throw new ProblemError(
+        `${at}/low/${tag}`,
+        `is ${least}, above "high" ${most}; swap them or change one`,
+      );
+  }
+  return {
+    ref,
+    composition: amounts(f.composition, `${at}/composition`),
+    sd: amounts(f.sd, `${at}/sd`),
+    low,
+    high,
+    borrowed: f.borrowed === undefined ? undefined : lenders(f.borrowed, `${at}/borrowed`),
+  };
+}
+
+/** Which food lent each borrowed amount, by tagname. */
+function lenders(json: unknown, at: string): Ingredient['borrowed'] {
+  const named = Object.entries(object(json, at));
+  return Object.fromEntries(
+    named.map(([key, from]) => [tagname(key, `${at}/${key}`), text(from, `${at}/${key}`)]),
+  );
 }
 
 /** Amounts by tagname; null is an unknown amount and is left out. */

@@ -3,15 +3,36 @@ import type { Composition } from '../foods/food.ts';
 import type { Tag } from '../nutrition/nutrients.ts';
 
 export type On = 'mix' | 'ration';
+/** Whether an amount without a standard deviation is exact, or spreads as published for its nutrient and group. */
+export type Variation = 'given' | 'published';
 export type Objective = 'nearest' | 'cheapest' | 'varied';
 
-export interface Ingredient {
+/** Where a food's amounts come from: a reference number, own figures per 100 g as fed, or both. */
+interface Described {
   readonly id: string;
   readonly name?: string;
   /** Reference number; or give `composition`. With both, `composition` overrides single amounts. */
   readonly ref?: string;
   readonly composition?: Composition;
   readonly sd?: Composition;
+  /** Guaranteed least and most, where a label gives a bound and no value. */
+  readonly low?: Composition;
+  readonly high?: Composition;
+  /** Amounts in `composition` that were taken from another food, with its name: they count as estimates. */
+  readonly borrowed?: Partial<Record<Tag, string>>;
+}
+
+/** A keeper's explicit choice to feed more of a food than its caution allows. */
+export interface Override {
+  /** Id of the caution. */
+  readonly caution: string;
+  /** Why, in the keeper's words. */
+  readonly note: string;
+  /** ISO 8601 date. */
+  readonly on: string;
+}
+
+export interface Ingredient extends Described {
   readonly group?: string;
   /** Share bounds and wanted share, percent of the mix as weighed. */
   readonly min?: number;
@@ -19,16 +40,12 @@ export interface Ingredient {
   readonly want?: number;
   readonly price_per_kg?: number;
   readonly refused?: boolean;
+  readonly override?: Override;
 }
 
 /** A complete food fed beside the mix; `share_of_ration` is percent of the ration as weighed. */
-export interface Beside {
-  readonly id: string;
-  readonly name?: string;
+export interface Beside extends Described {
   readonly share_of_ration: number;
-  readonly ref?: string;
-  readonly composition?: Composition;
-  readonly sd?: Composition;
 }
 
 interface Bounds {
@@ -68,6 +85,14 @@ export interface Problem {
   readonly objective: Objective;
   /** 0 to below 1. */
   readonly confidence: number;
+  /** Whether the confidence is asked for each rule by itself (the default), or for all of them at once. */
+  readonly confidence_for?: 'each' | 'all';
+  /** "given" unless written. */
+  readonly variation?: Variation;
+  /** Whether foods on the caution list are blocked or capped ("apply"), or only named ("report", the default). */
+  readonly cautions?: 'apply' | 'report';
+  /** The animal's species, in words: some cautions hold for dwarf hamsters alone. */
+  readonly species?: string;
   readonly batch_grams: number;
   readonly scale_step_grams: number;
 }

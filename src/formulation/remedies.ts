@@ -1,21 +1,26 @@
 /** What would mend a problem that no mix can solve: the least loosening of one bound, or one further food. */
 import type { Reference, ReferenceFood } from '../foods/reference.ts';
 import { type Elastic, KEPT } from './elastic.ts';
+import { isCautioned } from './heed.ts';
 import { type Stocked, stock } from './larder.ts';
 import type { Problem } from './problem.ts';
 import type { Addition, Loosening } from './result.ts';
 import type { Side } from './sides.ts';
+import { leastShares } from './suggest.ts';
 
-const MOST_ADDITIONS = 5;
-/** Foods whose price says they might help are verified in order of it, this many at most. */
-const MOST_VERIFIED = 60;
+/** Foods named that keepers really use, and further ones of the tables. */
+const MOST_USUAL = 5;
+const MOST_FURTHER = 3;
 
 /** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
 const DAMPEST = 20;
 
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
-  return conflict.flatMap((k) => loosen(elastic, k) ?? []).sort((a, b) => change(a) - change(b));
+  return conflict
+    .filter((k) => !elastic.sides[k]!.because)
+    .flatMap((k) => loosen(elastic, k) ?? [])
+    .sort((a, b) => change(a) - change(b));
 }
 
 const change = (l: Loosening) => Math.abs(l.to - l.from) / Math.max(1, Math.abs(l.from));
@@ -77,46 +82,56 @@ function loosenSentence(side: Side, to: number): string {
   return `Allow ${side.subject} of ${limit} ${to}${unit} instead of ${side.bound}${unit}.`;
 }
 
-/** Foods that keepers use, one of which would make the problem solvable, least share needed first; each verified. */
-export function additions(
-  elastic: Elastic,
-  problem: Problem,
-  foods: readonly Stocked[],
-  reference: Reference,
-): Addition[] {
-  const answer = elastic.solve(new Set());
-  if (!answer) return [];
+/**
+ * Foods, one of which would make the problem solvable, least share needed first: those that keepers really use, and
+ * then the best of the whole tables. Only foods dry enough, of which every ruled amount is known, and that the caution
+ * list neither blocks nor caps.
+ */
+export function additions(elastic: Elastic, problem: Problem, reference: Reference): Addition[] {
   const taken = new Set(problem.foods.map((f) => f.ref));
   const ruled = problem.rules.flatMap((r) =>
     'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
   );
   const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
-  const priced = reference
-    .plainFoods()
-    .filter((food) => !taken.has(food.ref) && (food.composition.WATER ?? 100) <= DAMPEST)
-    .map((food) => ({
-      food,
-      candidate: stock({ id: food.ref, ref: food.ref, group: food.group }, reference),
-    }))
+  const candidates = dryFoods(reference, problem.variation)
     // Advice must not rest on a missing figure.
-    .filter(({ candidate }) => ruled.every((tag) => candidate.amount(tag).status !== 'unknown'))
-    .map(({ food, candidate }) => {
-      const column = elastic.column(foods, candidate);
-      // Reduced cost: how fast the total miss would fall for each percent of this food. None below 0, no help.
-      const gain = column.reduce((sum, v, row) => sum + v * (answer.prices[row] ?? 0), 0);
-      return { food, column, gain };
-    })
-    .filter((c) => c.gain > 1e-9)
-    .sort((a, b) => b.gain - a.gain)
-    .slice(0, MOST_VERIFIED);
+    .filter(
+      ({ food, stocked }) =>
+        !taken.has(food.ref) && ruled.every((tag) => stocked.amount(tag).status !== 'unknown'),
+    )
+    .map(({ food, stocked }) => ({ food, content: elastic.contentOf(stocked) }));
+  const allowed = (food: ReferenceFood) => !isCautioned(food.ref, problem, reference);
+  const plain = candidates.filter(({ food }) => food.plain);
+  const usual = leastShares(elastic, plain, MOST_USUAL, allowed);
+  const others = candidates.filter(({ food }) => !food.plain);
+  const further = leastShares(elastic, others, MOST_FURTHER, allowed);
   const price = dearest(problem);
-  return priced
-    .flatMap(({ food, column }) => {
-      const share = elastic.leastShare(column);
-      return share === undefined ? [] : [addition(food, share, ids, price)];
-    })
-    .sort((a, b) => a.share - b.share)
-    .slice(0, MOST_ADDITIONS);
+  return [...usual, ...further].map(({ food, share }) => addition(food, share, ids, price));
+}
+
+interface DryFood {
+  readonly food: ReferenceFood;
+  readonly stocked: Stocked;
+}
+
+const dryFoodsOf = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
+
+/** Every food dry enough for a mix, with its amounts; gathered once for a reference. */
+function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
+  const kept = dryFoodsOf.get(reference) ?? new Map<string, readonly DryFood[]>();
+  dryFoodsOf.set(reference, kept);
+  const key = variation ?? 'given';
+  let foods = kept.get(key);
+  if (!foods) {
+    foods = Array.from({ length: reference.size }, (_, row) => reference.at(row))
+      .filter((food) => (food.composition.WATER ?? 100) <= DAMPEST)
+      .map((food) => ({
+        food,
+        stocked: stock({ id: food.ref, ref: food.ref, group: food.group }, reference, variation),
+      }));
+    kept.set(key, foods);
+  }
+  return foods;
 }
 
 /** Where the cheapest mix is asked every food needs a price; a food not bought yet counts like the dearest one. */

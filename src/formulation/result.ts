@@ -11,7 +11,11 @@ export interface NutrientLine {
   readonly high: number;
   /** Percent of the ration, by weight, for which the amount is known or estimated. */
   readonly coverage: number;
-  /** Standard deviations, from the foods that give one. */
+  /** The same three of the mix by itself. */
+  readonly low_mix: number;
+  readonly high_mix: number;
+  readonly coverage_mix: number;
+  /** Standard deviations, from the foods that give one; from all foods with `variation` "published". */
   readonly sd_mix: number;
   readonly sd_ration: number;
 }
@@ -62,15 +66,38 @@ export interface Doubt {
   readonly sentence: string;
 }
 
+/** A caution on a food of the mix, why, and what was made of it. */
+export interface CautionNote {
+  readonly pointer: string;
+  /** Id of the food. */
+  readonly food: string;
+  /** Id of the caution. */
+  readonly caution: string;
+  readonly severity: 'never' | 'limit' | 'prepare';
+  readonly title: string;
+  /** The words or the reference number that matched. */
+  readonly found: string;
+  readonly reason: string;
+  /** How to prepare it, or what to take instead. */
+  readonly way: string;
+  readonly source: string;
+  /** Most of it in the mix, percent. */
+  readonly max_share?: number;
+  readonly applied: 'blocked' | 'capped' | 'overridden' | 'noted';
+}
+
 /** How given shares stand against the rules; shares need not add up to 100. */
 export interface Evaluation {
   readonly total: number;
   readonly nutrients: Readonly<Partial<Record<Tag, NutrientLine>>>;
   readonly in_range_chance: Readonly<Partial<Record<Tag, number>>>;
+  /** Chance that every ruled nutrient is in range at once; amounts of different nutrients taken as independent. */
+  readonly all_in_range_chance: number;
   readonly breaches: readonly Breach[];
   readonly binding: readonly Statement[];
   readonly estimated: readonly Doubt[];
   readonly unsure: readonly Doubt[];
+  readonly cautions: readonly CautionNote[];
   /** One sentence: fit to feed or not, and why. */
   readonly verdict: string;
 }
@@ -84,9 +111,11 @@ export interface Following {
   readonly spans: Readonly<Record<string, readonly [number, number]>>;
   readonly nutrients: Evaluation['nutrients'];
   readonly in_range_chance: Evaluation['in_range_chance'];
+  readonly all_in_range_chance: number;
   readonly binding: readonly Statement[];
   readonly estimated: readonly Doubt[];
   readonly unsure: readonly Doubt[];
+  readonly cautions: readonly CautionNote[];
   readonly verdict: string;
   /** Pointers of fields that no rule of the format knows; they were not read. */
   readonly ignored: readonly string[];
@@ -106,6 +135,7 @@ export interface Collision {
   readonly remedies: readonly Remedy[];
   readonly estimated: readonly Doubt[];
   readonly unsure: readonly Doubt[];
+  readonly cautions: readonly CautionNote[];
   readonly verdict: string;
   readonly ignored: readonly string[];
 }

@@ -13,7 +13,8 @@ const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` $
 
 /** "protein of the ration must be at least 17 %". */
 export function demand(side: Side): string {
-  return `${side.subject} must be ${side.side === 'min' ? 'at least' : 'at most'} ${withUnit(side.bound, side.unit)}`;
+  const limit = `${side.subject} must be ${side.side === 'min' ? 'at least' : 'at most'} ${withUnit(side.bound, side.unit)}`;
+  return side.because ? `${limit} (${side.because})` : limit;
 }
 
 /** "fat of the ration is 8.2 %, above the most allowed, 7 %". */

@@ -3,6 +3,7 @@
  * each side can collide, be loosened and be named on its own, by JSON pointer.
  */
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import type { Cap } from './heed.ts';
 import type { Stocked } from './larder.ts';
 import type { On, Problem, Rule } from './problem.ts';
 import { dot } from './vectors.ts';
@@ -31,8 +32,12 @@ export interface Side {
   readonly subject: string;
   /** Unit printed after the bound. */
   readonly unit: string;
+  /** Why it stands, where no rule of the keeper's put it there: a caution. Such a bound is not loosened. */
+  readonly because?: string;
   /** The half-space for a given bound; a ratio's and a dry-matter rule's row turns with the bound. */
-  halfSpace(bound: number, foods?: readonly Stocked[]): HalfSpace;
+  halfSpace(bound: number): HalfSpace;
+  /** What one percent of a further food adds to the row of {@link halfSpace}, before that is scaled. */
+  coefficient(bound: number, food: Stocked): number;
   /** The actual content, ratio or share, at the safe end where a confidence is asked. */
   value(x: ArrayLike<number>): number;
 }
@@ -56,11 +61,15 @@ export class Ration {
     this.mixPart = 1 - beside.reduce((sum, b) => sum + b.part, 0);
   }
 
-  /** Content of something counted per food, as a line over the shares of `foods` (default: the problem's). */
-  line(on: On, of: (food: Stocked) => number, foods: readonly Stocked[] = this.foods): Line {
-    const part = on === 'mix' ? 1 : this.mixPart;
+  /** What one percent of a food in the mix adds to a content. */
+  weight(on: On, amount: number): number {
+    return ((on === 'mix' ? 1 : this.mixPart) * amount) / 100;
+  }
+
+  /** Content of something counted per food, as a line over the shares. */
+  line(on: On, of: (food: Stocked) => number): Line {
     return {
-      w: Float64Array.from(foods, (f) => (part * of(f)) / 100),
+      w: Float64Array.from(this.foods, (f) => this.weight(on, of(f))),
       c: on === 'mix' ? 0 : this.beside.reduce((sum, b) => sum + b.part * of(b.stocked), 0),
     };
   }
@@ -76,8 +85,17 @@ export function at(line: Line, x: ArrayLike<number>): number {
 /** The part of a food that is not water, 0 to 1; unknown moisture counts as none. */
 export const dryPart = (f: Stocked) => 1 - f.amount('WATER').value / 100;
 
-/** All sides of a problem: of its rules first, then of its foods' own bounds. */
-export function sidesOf(problem: Problem, ration: Ration, openFoods: readonly number[], z: number): Side[] {
+/**
+ * All sides of a problem: of its rules first, then of its foods' own bounds and of what a caution allows of them.
+ * @param caps by row in `problem.foods`
+ */
+export function sidesOf(
+  problem: Problem,
+  ration: Ration,
+  openFoods: readonly number[],
+  z: number,
+  caps: ReadonlyMap<number, Cap>,
+): Side[] {
   const sides: Side[] = [];
   problem.rules.forEach((rule, i) => {
     for (const side of ['min', 'max'] as const) {
@@ -87,15 +105,18 @@ export function sidesOf(problem: Problem, ration: Ration, openFoods: readonly nu
   });
   openFoods.forEach((row, column) => {
     const food = problem.foods[row]!;
+    const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
+    const subject = `share of ${ration.foods[column]!.name}`;
+    // A food's own bound says nothing about foods that come in later.
+    const bounded = (pointer: string, side: 'min' | 'max', bound: number) =>
+      plainSide(pointer, side, bound, subject, '%', line, () => 0);
     for (const side of ['min', 'max'] as const) {
       const bound = food[side];
       if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
-      const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
-      const subject = `share of ${ration.foods[column]!.name}`;
-      sides.push(
-        plainSide(`/foods/${row}/${side}`, side, bound, subject, '%', (foods) => widened(line, foods)),
-      );
+      sides.push(bounded(`/foods/${row}/${side}`, side, bound));
     }
+    const cap = caps.get(row);
+    if (cap) sides.push({ ...bounded(`/foods/${row}`, 'max', cap.max), because: cap.reason });
   });
   return sides;
 }
@@ -111,15 +132,17 @@ function ruleSide(
   const on = rule.on ?? 'mix';
   if ('group' in rule) {
     const of = (f: Stocked) => (f.group === rule.group ? 100 : 0);
-    return plainSide(pointer, side, bound, `${rule.group} share of the ${on}`, '%', (foods) =>
-      shareLine(ration, on, of, foods),
+    const subject = `${rule.group} share of the ${on}`;
+    return plainSide(pointer, side, bound, subject, '%', shareLine(ration, on, of), (f) =>
+      ration.weight(on, of(f)),
     );
   }
   if ('food' in rule) {
     const name = ration.foods.find((f) => f.id === rule.food)?.name ?? rule.food;
     const of = (f: Stocked) => (f.id === rule.food ? 100 : 0);
-    return plainSide(pointer, side, bound, `share of ${name} in the ${on}`, '%', (foods) =>
-      shareLine(ration, on, of, foods),
+    const subject = `share of ${name} in the ${on}`;
+    return plainSide(pointer, side, bound, subject, '%', shareLine(ration, on, of), (f) =>
+      ration.weight(on, of(f)),
     );
   }
   if ('ratio' in rule) {
@@ -148,7 +171,8 @@ function ruleSide(
   const of = (f: Stocked) => f.amount(tag).value;
   if (rule.basis === 'DM')
     return quotientSide(pointer, side, bound, subject, unit, ration, on, of, dryPart, spread);
-  return plainSide(pointer, side, bound, subject, unit, (foods) => ration.line(on, of, foods), spread);
+  const weight = (f: Stocked) => ration.weight(on, of(f));
+  return plainSide(pointer, side, bound, subject, unit, ration.line(on, of), weight, spread);
 }
 
 /** z x sd of each food's part in the content, and of what is fed beside. */
@@ -188,17 +212,15 @@ function plainSide(
   bound: number,
   subject: string,
   unit: string,
-  line: (foods?: readonly Stocked[]) => Line,
+  line: Line,
+  weight: (food: Stocked) => number,
   spread?: Spread,
 ): Side {
-  const own = line();
   const sign = side === 'min' ? 1 : -1;
-  const halfSpace = (b: number, foods?: readonly Stocked[]) => {
-    const l = foods ? line(foods) : own;
-    return scaled(l.w, sign, sign * (b - l.c), spread);
-  };
-  const value = (x: ArrayLike<number>) => at(own, x) - (spread ? sign * spreadAt(spread, x) : 0);
-  return { pointer, side, bound, subject, unit, halfSpace, value };
+  const halfSpace = (b: number) => scaled(line.w, sign, sign * (b - line.c), spread);
+  const coefficient = (_: number, food: Stocked) => sign * weight(food);
+  const value = (x: ArrayLike<number>) => at(line, x) - (spread ? sign * spreadAt(spread, x) : 0);
+  return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
 }
 
 /** A side whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
@@ -215,15 +237,16 @@ function quotientSide(
   spread?: Spread,
 ): Side {
   const sign = side === 'min' ? 1 : -1;
-  const halfSpace = (b: number, foods?: readonly Stocked[]) => {
-    const line = ration.line(on, (f) => top(f) - b * bottom(f), foods);
+  const halfSpace = (b: number) => {
+    const line = ration.line(on, (f) => top(f) - b * bottom(f));
     return scaled(line.w, sign, -sign * line.c, spread);
   };
+  const coefficient = (b: number, food: Stocked) => sign * ration.weight(on, top(food) - b * bottom(food));
   const over = ration.line(on, top);
   const under = ration.line(on, bottom);
   const value = (x: ArrayLike<number>) =>
     (at(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / at(under, x);
-  return { pointer, side, bound, subject, unit, halfSpace, value };
+  return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
 }
 
 function scaled(w: Float64Array, sign: number, h: number, spread?: Spread): HalfSpace {
@@ -235,16 +258,9 @@ function scaled(w: Float64Array, sign: number, h: number, spread?: Spread): Half
   return { g: w.map((v) => (sign * v) / scale), h: h / scale, scale, cone };
 }
 
-function shareLine(ration: Ration, on: On, of: (f: Stocked) => number, foods?: readonly Stocked[]): Line {
-  return { w: ration.line(on, of, foods).w, c: 0 };
-}
-
-/** A food's own bound says nothing about foods that come in later. */
-function widened(line: Line, foods?: readonly Stocked[]): Line {
-  if (!foods) return line;
-  const w = new Float64Array(foods.length);
-  w.set(line.w.subarray(0, Math.min(line.w.length, foods.length)));
-  return { w, c: line.c };
+/** A share counts foods of the mix alone, never what is fed beside it. */
+function shareLine(ration: Ration, on: On, of: (f: Stocked) => number): Line {
+  return { w: ration.line(on, of).w, c: 0 };
 }
 
 /** A nutrient's name in the middle of a sentence. */

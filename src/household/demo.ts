@@ -6,7 +6,7 @@
 import type { Ingredient, Problem, Rule } from '../formulation/problem.ts';
 import { rulesFrom } from '../formulation/rules-from-profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
-import type { Household, OwnFood } from './model.ts';
+import type { Animal, Household, OwnFood } from './model.ts';
 
 /** The profile that a new mix starts from. */
 export const DEFAULT_PROFILE = 'hamster-adult';
@@ -55,6 +55,8 @@ const PELLET: OwnFood = {
   invented: true,
 };
 
+const ANIMAL: Animal = { id: 'demo-animal', name: 'Bramble', species: 'golden hamster', invented: true };
+
 /** The problem of the invented mix, every food named; what `pouchful demo` prints. */
 export function demoProblem(): Problem {
   const profile = PROFILES.find((p) => p.id === DEFAULT_PROFILE)!;
@@ -66,6 +68,9 @@ export function demoProblem(): Problem {
     beside: [{ id: PELLET.id, name: PELLET.name, share_of_ration: 50, composition: PELLET.composition }],
     objective: 'nearest',
     confidence: 0,
+    variation: 'published',
+    cautions: 'apply',
+    species: ANIMAL.species,
     batch_grams: 300,
     scale_step_grams: 1,
   };
@@ -77,12 +82,12 @@ export function demoHousehold(updatedAt = '2026-01-01T00:00:00.000Z'): Household
   return {
     foods: [PELLET],
     profiles: [],
-    animals: [{ id: 'demo-animal', name: 'Bramble', species: 'golden hamster', invented: true }],
+    animals: [ANIMAL],
     mixes: [
       {
         id: 'demo-mix',
         name: 'First mix',
-        animalId: 'demo-animal',
+        animalId: ANIMAL.id,
         profileId: DEFAULT_PROFILE,
         problem,
         shares: Object.fromEntries(problem.foods.map((f) => [f.id, SHARE])),

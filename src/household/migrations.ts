@@ -51,6 +51,14 @@ const STEPS: readonly string[] = [
   ) WITHOUT ROWID;
   CREATE INDEX mix_foods_by_food ON mix_foods (food_id);
   `,
+  // Guaranteed bounds of a label, and the sources, choices and borrowed amounts that a food's figures rest on.
+  `
+  ALTER TABLE foods ADD COLUMN low TEXT NOT NULL DEFAULT '{}' CHECK (json_valid(low));
+  ALTER TABLE foods ADD COLUMN high TEXT NOT NULL DEFAULT '{}' CHECK (json_valid(high));
+  ALTER TABLE foods ADD COLUMN evidence TEXT NOT NULL DEFAULT '{}' CHECK (json_valid(evidence));
+  -- What the screens formulate counts the published variation and heeds the caution list.
+  UPDATE mixes SET problem = json_set(problem, '$.variation', 'published', '$.cautions', 'apply');
+  `,
 ];
 
 /** The number of the newest step. */

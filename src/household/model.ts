@@ -1,17 +1,14 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
-import type { Composition, FoodGroup } from '../foods/food.ts';
+import type { Evidenced } from '../foods/evidence.ts';
 import type { Problem } from '../formulation/problem.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 
-/** A food of the keeper's own, or a complete pellet; amounts per 100 g as fed. */
-export interface OwnFood {
+/** A food of the keeper's own, or a complete pellet; amounts per 100 g as fed, and what they rest on. */
+export interface OwnFood extends Evidenced {
   readonly id: string;
   readonly name: string;
   /** "mix" foods can go into a mix; "pellet" is a complete food fed beside it. */
   readonly kind: 'mix' | 'pellet';
-  readonly group?: FoodGroup;
-  readonly composition: Composition;
-  readonly sd: Composition;
   readonly pricePerKg?: number;
   /** Where the figures come from, in the keeper's words. */
   readonly source: string;

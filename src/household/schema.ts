@@ -14,6 +14,9 @@ export interface FoodsTable {
   invented: 0 | 1;
   composition: string;
   sd: string;
+  low: string;
+  high: string;
+  evidence: string;
 }
 
 export interface ProfilesTable {
@@ -68,6 +71,9 @@ export function foodRow(food: OwnFood): FoodsTable {
     invented: food.invented ? 1 : 0,
     composition: JSON.stringify(food.composition),
     sd: JSON.stringify(food.sd),
+    low: JSON.stringify(food.low ?? {}),
+    high: JSON.stringify(food.high ?? {}),
+    evidence: JSON.stringify(food.evidence ?? {}),
   };
 }
 
@@ -79,10 +85,18 @@ export function foodFrom(row: Selectable<FoodsTable>): OwnFood {
     ...(row.food_group === null ? {} : { group: row.food_group }),
     composition: JSON.parse(row.composition),
     sd: JSON.parse(row.sd),
+    ...filled('low', row.low),
+    ...filled('high', row.high),
+    ...filled('evidence', row.evidence),
     ...(row.price_per_kg === null ? {} : { pricePerKg: row.price_per_kg }),
     source: row.source,
     invented: row.invented === 1,
   };
+}
+
+/** A field that is left out where the column holds nothing. */
+function filled<K extends string>(field: K, json: string): Partial<Record<K, never>> {
+  return json === '{}' ? {} : ({ [field]: JSON.parse(json) } as Record<K, never>);
 }
 
 export function profileRow(profile: TargetProfile): ProfilesTable {

@@ -34,6 +34,17 @@ const composition = z
     description: 'Amounts per 100 g as fed by INFOODS tagname; absent means unknown.',
   });
 
+const described = {
+  id,
+  name: name.optional(),
+  ref: id.optional(),
+  composition: composition.optional(),
+  sd: composition.optional(),
+  low: composition.optional(),
+  high: composition.optional(),
+  borrowed: z.partialRecord(tag, name).optional(),
+};
+
 const bounds = { min: amount.optional(), max: amount.optional(), source: words.optional() };
 const on = z.enum(['mix', 'ration']).optional();
 const basis = z.enum(['as fed', 'DM']);
@@ -47,27 +58,17 @@ const rule = z.union([
 ]);
 
 const ingredient = z.strictObject({
-  id,
-  name: name.optional(),
-  ref: id.optional(),
-  composition: composition.optional(),
-  sd: composition.optional(),
+  ...described,
   group: name.optional(),
   min: percent.optional(),
   max: percent.optional(),
   want: percent.optional(),
   price_per_kg: amount.optional(),
   refused: z.boolean().optional(),
+  override: z.strictObject({ caution: id, note: words.min(1), on: z.iso.date() }).optional(),
 });
 
-const beside = z.strictObject({
-  id,
-  name: name.optional(),
-  share_of_ration: percent,
-  ref: id.optional(),
-  composition: composition.optional(),
-  sd: composition.optional(),
-});
+const beside = z.strictObject({ ...described, share_of_ration: percent });
 
 export const problemSchema = z
   .strictObject({
@@ -76,10 +77,40 @@ export const problemSchema = z
     beside: z.array(beside).max(50),
     objective: z.enum(['nearest', 'cheapest', 'varied']),
     confidence: z.number().min(0).lt(1),
+    confidence_for: z.enum(['each', 'all']).optional(),
+    variation: z.enum(['given', 'published']).optional(),
+    cautions: z.enum(['apply', 'report']).optional(),
+    species: name.optional(),
     batch_grams: z.number().gt(0),
     scale_step_grams: z.number().gt(0),
   })
   .openapi('Problem');
+
+const evidence = z.strictObject({
+  sources: z
+    .array(
+      z.strictObject({
+        id,
+        name,
+        ref: id.optional(),
+        date: z.iso.date().optional(),
+        basis: z.enum(['as fed', 'dry matter']),
+        n: z.number().int().min(1).optional(),
+        composition,
+        sd: composition,
+        low: composition.optional(),
+        high: composition.optional(),
+        printed: words.optional(),
+      }),
+    )
+    .max(50)
+    .optional(),
+  choices: z.partialRecord(tag, id).optional(),
+  borrowed: z
+    .partialRecord(tag, z.strictObject({ from: id, name, value: amount, sd: amount, source: words }))
+    .optional(),
+  ingredients: words.optional(),
+});
 
 export const foodSchema = z
   .strictObject({
@@ -89,6 +120,9 @@ export const foodSchema = z
     group: z.enum(GROUPS).optional(),
     composition,
     sd: composition,
+    low: composition.optional(),
+    high: composition.optional(),
+    evidence: evidence.optional(),
     pricePerKg: amount.optional(),
     source: words,
     invented: z.boolean(),

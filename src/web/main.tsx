@@ -5,6 +5,8 @@ import { App } from './App.tsx';
 import './styles/base.css';
 import './styles/mix.css';
 import './styles/foods.css';
+import './styles/composition.css';
+import './styles/label.css';
 import './styles/print.css';
 
 const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });

@@ -144,6 +144,23 @@ describe('bad input', () => {
       { foods: [{ id: 'a', composition: { FATT: 1 } }] },
       /\/foods\/0\/composition\/FATT: /,
     ],
+    [
+      'guarantees crossed',
+      { foods: [{ ...oats, low: { FAT: 9 }, high: { FAT: 8 } }] },
+      /\/foods\/0\/low\/FAT: is 9, above "high" 8/,
+    ],
+    [
+      'a lender that is no text',
+      { foods: [{ ...oats, borrowed: { CA: 3 } }] },
+      /\/foods\/0\/borrowed\/CA: must be a text/,
+    ],
+    [
+      'an override without a date',
+      { foods: [{ ...oats, override: { caution: 'almond', note: 'why', on: 'today' } }] },
+      /\/foods\/0\/override\/on: must be a date such as "2026-03-14", not "today"/,
+    ],
+    ['unknown variation', { foods: [oats], variation: 'none' }, /\/variation: must be one of "given"/],
+    ['unknown cautions', { foods: [oats], cautions: true }, /\/cautions: must be one of "apply"/],
     ['min above max', { foods: [{ ...oats, min: 30, max: 20 }] }, /\/foods\/0\/min: is 30, above "max" 20/],
     [
       'rule min above max',

@@ -2,21 +2,25 @@
 import { Button } from 'react-aria-components';
 import { FOOD_GROUPS } from '../../foods/food.ts';
 import type { Ingredient } from '../../formulation/problem.ts';
+import type { CautionNote } from '../../formulation/result.ts';
 import { patchFood, refuse, removeFood } from '../mix/edits.ts';
 import type { FormulationView, Span } from '../mix/useFormulation.ts';
 import { Choice } from './Choice.tsx';
+import { MixCautions } from './MixCautions.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
 export function FoodDetails(props: {
   food: Ingredient;
   name: string;
   span: Span | undefined;
+  cautions: readonly CautionNote[];
   view: FormulationView;
 }) {
-  const { food, name, span, view } = props;
+  const { food, name, span, cautions, view } = props;
   const patch = (change: Partial<Ingredient>) => void view.edit((m) => patchFood(m, food.id, change));
   return (
     <div className="food-details">
+      <MixCautions food={food} notes={cautions} view={view} />
       {span && span[1] - span[0] > 0.05 && (
         <p className="hint">
           While every rule is kept, {name} may stand from {span[0].toFixed(1)} to {span[1].toFixed(1)} %.

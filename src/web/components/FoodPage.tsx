@@ -1,58 +1,57 @@
-/** What a food holds, for any quantity, as fed or in its dry matter. Unknown stays "unknown". */
+/** One food: what to beware of, what it holds, where its figures come from, and what may be made of it. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { amountOf, type Food } from '../../foods/food.ts';
+import { cautionsFor } from '../../foods/cautions/find.ts';
+import { withEvidence } from '../../foods/evidence.ts';
+import type { Food } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { toDryMatter } from '../../nutrition/amount.ts';
-import { NUTRIENTS, type NutrientGroup } from '../../nutrition/nutrients.ts';
+import type { Tag } from '../../nutrition/nutrients.ts';
 import { useRemove } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { go } from '../data/route.ts';
-import { addFood, groupName, ingredientFromOwn, usesOwnFood } from '../mix/edits.ts';
+import { useSaveFood } from '../data/save-food.ts';
+import { addFood, groupName, ingredientFromOwn, ingredientFromReference, usesOwnFood } from '../mix/edits.ts';
+import { ownFromReference } from '../mix/own-food.ts';
 import { tableNote } from '../mix/table-name.ts';
-import { figure, unitWord } from '../mix/windows.ts';
-import { Choice } from './Choice.tsx';
-import { NumberInput } from './NumberInput.tsx';
+import { BorrowDialog } from './BorrowDialog.tsx';
+import { CautionWords } from './CautionWords.tsx';
+import { FoodAmounts } from './FoodAmounts.tsx';
+import { IngredientReading } from './IngredientPaste.tsx';
+import { MakeForm } from './MakeForm.tsx';
+import { SourcesSection } from './SourcesSection.tsx';
 
-const PARTS: Record<NutrientGroup, string> = {
-  proximate: 'Main parts',
-  carbohydrate: 'Fibre, starch and sugars',
-  mineral: 'Minerals',
-  vitamin: 'Vitamins',
-  fat: 'Fats',
-};
-
-type Basis = 'as fed' | 'dry matter';
-
-export function FoodPage({
-  food,
-  own,
-  onEdit,
-}: {
-  food: Food & { tableName?: string };
+interface Props {
+  food: Food & { tableName?: string; also?: readonly string[]; refuse?: number };
   own?: OwnFood;
   onEdit?(): void;
-}) {
+}
+
+export function FoodPage({ food, own, onEdit }: Props) {
   const { mix, change, house } = useMixDraft();
   const erase = useRemove('foods');
-  const [quantity, setQuantity] = useState(100);
-  const [basis, setBasis] = useState<Basis>('as fed');
-  const water = food.composition.WATER;
-  const dryKnown = water !== undefined && water < 100;
+  const { save, error } = useSaveFood();
+  const [borrowing, setBorrowing] = useState<Tag>();
   const inMix = mix?.problem.foods.some((f) => f.id === food.ref || f.ref === food.ref);
   const users = own ? house.mixes.filter((m) => usesOwnFood(m, own.id)) : [];
-  const decimals = 2;
+  const cautions = cautionsFor({ ...food, ref: own ? undefined : food.ref }, mix?.problem.species);
+  const ingredient = own ? ingredientFromOwn(own) : ingredientFromReference(food);
 
-  function amount(tag: (typeof NUTRIENTS)[number]['tag']) {
-    const fed = amountOf(food, tag);
-    const a = basis === 'dry matter' && dryKnown ? toDryMatter(fed, water) : fed;
-    return a.known ? { value: (a.value * quantity) / 100, sd: a.sd && (a.sd * quantity) / 100 } : undefined;
+  async function keepAsOwn() {
+    const made = ownFromReference(food);
+    await save(made);
+    go('foods', made.id);
+  }
+
+  function takeBack(tag: Tag) {
+    if (!own) return;
+    const { [tag]: _gone, ...borrowed } = own.evidence?.borrowed ?? {};
+    void save(withEvidence(own, { ...own.evidence, borrowed }));
   }
 
   return (
     <article className="food-page">
       <header>
-        <h2>
+        <h2 tabIndex={-1}>
           {food.name} {own?.invented && <span className="tag">invented</span>}
         </h2>
         <p className="hint">
@@ -65,26 +64,26 @@ export function FoodPage({
             .join(' · ')}
         </p>
       </header>
+      {cautions.length > 0 && (
+        <ul className="cautions" aria-label="Cautions">
+          {cautions.map(({ caution }) => (
+            <li key={caution.id} className={`caution-card ${caution.severity}`}>
+              <CautionWords caution={caution} />
+            </li>
+          ))}
+        </ul>
+      )}
       <div className="button-row">
         {mix && own?.kind !== 'pellet' && (
           <Button
             className="button"
-            isDisabled={inMix}
-            onPress={() =>
-              change((m) =>
-                addFood(
-                  m,
-                  own
-                    ? ingredientFromOwn(own)
-                    : { id: slug(food.ref), name: food.name, ref: food.ref, group: food.group },
-                ),
-              )
-            }
+            isDisabled={inMix || cautions.some((c) => c.caution.severity === 'never')}
+            onPress={() => change((m) => addFood(m, ingredient))}
           >
             {inMix ? 'In the mix' : 'Add to mix'}
           </Button>
         )}
-        {own && (
+        {own ? (
           <>
             <Button className="quiet-button" onPress={onEdit}>
               Edit
@@ -102,74 +101,41 @@ export function FoodPage({
               </span>
             )}
           </>
+        ) : (
+          <Button className="quiet-button" onPress={() => void keepAsOwn().catch(() => {})}>
+            Keep as an own food, to add sources
+          </Button>
         )}
       </div>
-      {erase.error && (
+      {(erase.error ?? error) && (
         <p role="alert" className="field-error">
-          {erase.error.message}
+          {(erase.error ?? error)!.message}
         </p>
       )}
-      <div className="fields">
-        <NumberInput
-          label="Amounts per"
-          unit="g"
-          min={0.01}
-          max={100_000}
-          required
-          value={quantity}
-          onCommit={(q) => setQuantity(q ?? 100)}
-        />
-        <Choice
-          label="Of"
-          value={basis}
-          options={
-            dryKnown
-              ? [
-                  ['as fed', 'the food as fed'],
-                  ['dry matter', 'its dry matter'],
-                ]
-              : [['as fed', 'the food as fed']]
+      <FoodAmounts food={food} own={own} onBorrow={setBorrowing} onTakeBack={takeBack} />
+      {!own && <MakeForm food={food} />}
+      {own && <SourcesSection own={own} />}
+      {own?.evidence?.ingredients && (
+        <section aria-label="Ingredient list">
+          <h3>Ingredient list</h3>
+          <IngredientReading text={own.evidence.ingredients} species={mix?.problem.species} />
+        </section>
+      )}
+      {own && borrowing && (
+        <BorrowDialog
+          own={own}
+          tag={borrowing}
+          onClose={() => setBorrowing(undefined)}
+          onBorrow={(lent) =>
+            void save(
+              withEvidence(own, {
+                ...own.evidence,
+                borrowed: { ...own.evidence?.borrowed, [borrowing]: lent },
+              }),
+            ).catch(() => {})
           }
-          onChange={setBasis}
         />
-      </div>
-      {!dryKnown && <p className="hint">Dry matter cannot be shown: the moisture of this food is unknown.</p>}
-      {(Object.keys(PARTS) as NutrientGroup[]).map((part) => {
-        const rows = NUTRIENTS.filter((n) => n.group === part);
-        const known = rows.filter((n) => food.composition[n.tag] !== undefined).length;
-        return (
-          <details key={part} open={part === 'proximate' || part === 'carbohydrate'}>
-            <summary>
-              {PARTS[part]}{' '}
-              <small>
-                {known} of {rows.length} known
-              </small>
-            </summary>
-            <table>
-              <tbody>
-                {rows.map((n) => {
-                  const a = amount(n.tag);
-                  return (
-                    <tr key={n.tag} className={a ? '' : 'unknown'}>
-                      <th scope="row">{n.name}</th>
-                      <td>
-                        {a
-                          ? `${a.value > 0 && a.value < 0.1 ? a.value.toPrecision(2) : figure(a.value)} ${unitWord(n.unit)}`
-                          : 'unknown'}
-                        {a?.sd !== undefined && <small> ± {a.sd.toFixed(decimals)} sd</small>}
-                      </td>
-                    </tr>
-                  );
-                })}
-              </tbody>
-            </table>
-          </details>
-        );
-      })}
+      )}
     </article>
   );
-}
-
-function slug(ref: string): string {
-  return ref.replace(/[^A-Za-z0-9]+/g, '-');
 }

@@ -5,7 +5,7 @@ import type { Objective } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
-import { withProblem, withProfile } from '../mix/edits.ts';
+import { besideFromOwn, withProblem, withProfile } from '../mix/edits.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
@@ -21,6 +21,8 @@ const OBJECTIVES: readonly (readonly [Objective, string])[] = [
   ['cheapest', 'Cheapest'],
   ['varied', 'Most varied'],
 ];
+/** Some cautions hold for dwarf hamsters alone. */
+const SPECIES = ['hamster', 'golden hamster', 'dwarf hamster', 'mouse', 'gerbil'] as const;
 const FIBRE_WORDS = { FIBTG: 'dietary fibre', FIBC: 'crude fibre' } as const;
 
 export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) {
@@ -43,11 +45,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
     const food = pellets.find((p) => p.id === id);
     const share = beside?.share_of_ration ?? 50;
     set({
-      beside: food
-        ? [{ id, name: food.name, share_of_ration: share, composition: food.composition, sd: food.sd }]
-        : id === beside?.id
-          ? problem.beside
-          : [],
+      beside: food ? [besideFromOwn(food, share)] : id === beside?.id ? problem.beside : [],
     });
   }
   const pelletOptions: [string, string][] = [
@@ -162,6 +160,25 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
                   : [...CONFIDENCES, [String(problem.confidence), `${problem.confidence * 100} %`] as const]
               }
               onChange={(c) => set({ confidence: Number(c) })}
+            />
+            {problem.confidence > 0 && (
+              <Choice
+                label="Sure of"
+                value={problem.confidence_for ?? 'each'}
+                options={[
+                  ['each', 'each rule by itself'],
+                  ['all', 'all rules at once'],
+                ]}
+                onChange={(confidence_for) => set({ confidence_for })}
+              />
+            )}
+            <Choice
+              label="Species"
+              value={problem.species ?? SPECIES[0]}
+              options={[...new Set([...SPECIES, ...(problem.species ? [problem.species] : [])])].map(
+                (s) => [s, s] as const,
+              )}
+              onChange={(species) => set({ species })}
             />
             {Boolean(unpriced) && (
               <p className="hint wide">Cheapest needs a price for every food; {unpriced} have none yet.</p>

@@ -1,6 +1,6 @@
 /** Every nutrient of mix and ration, folded away until wanted. */
 import type { Evaluation } from '../../formulation/result.ts';
-import { NUTRIENTS } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, type Unit } from '../../nutrition/nutrients.ts';
 import { figure, unitWord } from '../mix/windows.ts';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
@@ -19,19 +19,15 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
               <th scope="col">Nutrient</th>
               <th scope="col">Mix</th>
               <th scope="col">Ration</th>
-              <th scope="col">Known for</th>
+              <th scope="col">Known for, of the ration</th>
             </tr>
           </thead>
           <tbody>
             {rows.map(({ tag, name, unit, line }) => (
               <tr key={tag}>
                 <th scope="row">{name}</th>
-                <td>{line.coverage < 0.5 ? 'unknown' : `${figure(line.mix)} ${unitWord(unit)}`}</td>
-                <td>
-                  {line.coverage < 0.5
-                    ? 'unknown'
-                    : `${line.coverage < 99.5 ? '≥ ' : ''}${figure(line.ration)} ${unitWord(unit)}`}
-                </td>
+                <td>{said(line.mix, line.coverage_mix, unit)}</td>
+                <td>{said(line.ration, line.coverage, unit)}</td>
                 <td>{Math.round(line.coverage)} %</td>
               </tr>
             ))}
@@ -40,4 +36,9 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
       </div>
     </details>
   );
+}
+
+function said(value: number, coverage: number, unit: Unit): string {
+  if (coverage < 0.5 && value === 0) return 'unknown';
+  return `${coverage < 99.5 ? '≥ ' : ''}${figure(value)} ${unitWord(unit)}`;
 }

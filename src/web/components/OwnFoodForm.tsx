@@ -1,114 +1,93 @@
-/** A food of the keeper's own, typed from its label for whatever quantity the label prints. */
-import { useState } from 'react';
+/** A food of the keeper's own: its name and kind, what its label says, and its list of ingredients. */
+import { useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
-import { type Composition, FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
+import { type Evidence, withEvidence } from '../../foods/evidence.ts';
+import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { put } from '../data/api.ts';
-import { useSave } from '../data/household.ts';
+import { focusWhenThere } from '../data/focus.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
-import { refreshOwnFood, usesOwnFood } from '../mix/edits.ts';
-import { compositionOf, faultsOf } from '../mix/label.ts';
-import { unitWord } from '../mix/windows.ts';
+import { useSaveFood } from '../data/save-food.ts';
+import { soleSource, sourceWith } from '../mix/label-source.ts';
 import { Choice } from './Choice.tsx';
+import { FigureForm, type FigureResult } from './FigureForm.tsx';
+import { IngredientPaste, MOST_INGREDIENT_TEXT } from './IngredientPaste.tsx';
+import { NameCautions } from './NameCautions.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
-const MAIN: readonly Tag[] = ['WATER', 'PROCNT', 'FAT', 'FIBC', 'FIBTG', 'ASH', 'CHOCDF', 'SUGAR', 'CA', 'P'];
-const MORE = NUTRIENTS.map((n) => n.tag).filter((tag) => !MAIN.includes(tag));
-const HINTS: Partial<Record<Tag, string>> = {
-  WATER: 'percent of the food as fed',
-  FIBC: 'what pet food labels print',
-  FIBTG: 'what human food labels print',
-};
-
 export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: string): void }) {
-  const { house, mix, change } = useMixDraft();
-  const save = useSave('foods');
+  const { mix } = useMixDraft();
+  const { save, error, isPending } = useSaveFood();
+  const [source] = useState(() => food && soleSource(food));
   const [name, setName] = useState(food?.name ?? '');
   const [kind, setKind] = useState<OwnFood['kind']>(food?.kind ?? 'mix');
   const [group, setGroup] = useState<FoodGroup | ''>(food?.group ?? '');
-  const [quantity, setQuantity] = useState(100);
-  const [basis, setBasis] = useState<'as fed' | 'dry matter'>('as fed');
-  const [amounts, setAmounts] = useState<Composition>(food?.composition ?? {});
   const [price, setPrice] = useState(food?.pricePerKg);
-  const [source, setSource] = useState(food?.source ?? 'label');
+  const [words, setWords] = useState(source?.name ?? food?.source ?? 'label');
+  const [result, setResult] = useState<FigureResult>();
+  const [ingredients, setIngredients] = useState(food?.evidence?.ingredients ?? '');
   const [tried, setTried] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const nameField = useRef<HTMLInputElement>(null);
+  // From here one Tab leads to the name, and a screen reader says where it is.
+  useEffect(() => heading.current?.focus(), []);
 
-  const label = { quantity, basis, amounts };
-  const faults = faultsOf(label);
-  const composition = faults.some((f) => f.tag === 'WATER') ? {} : compositionOf(label);
-  const converted = quantity !== 100 || basis === 'dry matter';
+  const sources = food?.evidence?.sources ?? [];
+  const several = sources.length > 1;
   const nameless = name.trim() === '';
+  const faults = several ? [] : (result?.faults ?? []);
+  const listTooLong = ingredients.length > MOST_INGREDIENT_TEXT;
 
-  function submit() {
+  function evidence(): Evidence {
+    const { ingredients: _was, ...rest } = food?.evidence ?? {};
+    const list = ingredients.trim() === '' ? {} : { ingredients };
+    if (several) return { ...rest, ...list };
+    const about = { id: crypto.randomUUID(), name: words, today: today(), before: source };
+    return { ...rest, ...list, sources: result ? [sourceWith(result, about)] : [] };
+  }
+
+  function cancel() {
+    onDone(food?.id);
+    focusWhenThere(food ? '.food-page h2' : '.finder .list-head button');
+  }
+
+  async function submit() {
     setTried(true);
-    if (nameless || faults.length > 0) return;
-    const kept: OwnFood = {
+    if (nameless) return nameField.current?.focus();
+    if (faults.length > 0 || listTooLong) return;
+    const bare: OwnFood = {
       id: food?.id ?? crypto.randomUUID(),
       name: name.trim(),
       kind,
       group: group || undefined,
-      composition,
-      sd: food?.sd ?? {},
+      composition: {},
+      sd: {},
       pricePerKg: price,
-      source,
+      source: several ? (food?.source ?? '') : words,
       invented: food?.invented ?? false,
     };
-    save.mutate(kept, {
-      onSuccess: () => {
-        for (const other of house.mixes) {
-          if (!usesOwnFood(other, kept.id)) continue;
-          if (other.id === mix?.id) change((m) => refreshOwnFood(m, kept));
-          else void put('mixes', refreshOwnFood(other, kept));
-        }
-        onDone(kept.id);
-      },
-    });
+    const kept = withEvidence(bare, evidence());
+    await save(kept);
+    onDone(kept.id);
+    focusWhenThere('.food-page h2');
   }
-
-  const field = (tag: Tag) => {
-    const { name: title } = nutrient(tag);
-    const unit = unitWord(nutrient(tag).unit);
-    const value = composition[tag];
-    const worked =
-      converted && tag !== 'WATER' && value !== undefined
-        ? `= ${Number(value.toFixed(3))} ${unit} in 100 g as fed`
-        : undefined;
-    return (
-      <NumberInput
-        key={tag}
-        label={title}
-        unit={tag === 'WATER' ? '%' : unit}
-        min={0}
-        decimals={4}
-        placeholder="unknown"
-        value={amounts[tag]}
-        hint={worked ?? HINTS[tag]}
-        error={faults.find((f) => f.tag === tag)?.message}
-        onCommit={(v) =>
-          setAmounts((before) => {
-            const { [tag]: _was, ...rest } = before;
-            return v === undefined ? rest : { ...rest, [tag]: v };
-          })
-        }
-      />
-    );
-  };
 
   return (
     <Form
       className="own-form"
       onSubmit={(e) => {
         e.preventDefault();
-        submit();
+        submit().catch(() => {}); // `error` says why
       }}
     >
-      <h2>{food ? `Edit ${food.name}` : 'New food'}</h2>
+      <h2 ref={heading} tabIndex={-1}>
+        {food ? `Edit ${food.name}` : 'New food'}
+      </h2>
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName} isInvalid={tried && nameless}>
           <Label>Name</Label>
-          <Input />
+          <Input ref={nameField} autoComplete="off" />
         </TextField>
+        <NameCautions name={name} species={mix?.problem.species} />
         <Choice
           label="Kind"
           value={kind}
@@ -127,66 +106,53 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
           />
         )}
         <NumberInput label="Price per kg" min={0} value={price} onCommit={setPrice} />
+        {!several && (
+          <TextField value={words} onChange={setWords}>
+            <Label>Where the figures come from</Label>
+            <Input autoComplete="off" />
+          </TextField>
+        )}
       </div>
-      <h3>What the label says</h3>
-      <p className="hint">Leave blank what the label does not give: blank means unknown, never zero.</p>
-      <div className="fields">
-        <NumberInput
-          label="Amounts are for"
-          unit="g"
-          min={0.01}
-          max={100_000}
-          required
-          value={quantity}
-          onCommit={(q) => setQuantity(q ?? 100)}
-        />
-        <Choice
-          label="Of"
-          value={basis}
-          options={[
-            ['as fed', 'the food as fed'],
-            ['dry matter', 'its dry matter'],
-          ]}
-          onChange={setBasis}
-        />
-      </div>
-      <div className="fields">{MAIN.map(field)}</div>
-      <details>
-        <summary>More nutrients</summary>
-        <div className="fields">{MORE.map(field)}</div>
-      </details>
-      <TextField className="wide" value={source} onChange={setSource}>
-        <Label>Where the figures come from</Label>
-        <Input />
-      </TextField>
+      {several ? (
+        <p className="notice-line">
+          The figures of this food rest on {sources.length} sources. They are looked after on the food’s own
+          page, under “Where the figures come from”.
+        </p>
+      ) : (
+        <FigureForm initial={source} about={{ name, group: group || undefined, kind }} onChange={setResult} />
+      )}
+      <IngredientPaste text={ingredients} onChange={setIngredients} species={mix?.problem.species} />
       {tried && nameless && (
         <p role="alert" className="field-error">
           Name is empty; give the food a name.
         </p>
       )}
-      {faults.some((f) => !f.tag) && (
+      {tried && (faults.length > 0 || listTooLong) && (
         <p role="alert" className="field-error">
-          {faults.find((f) => !f.tag)!.message}
+          Not saved yet: {listTooLong ? 'the ingredient list is too long' : 'an amount cannot be true'}; see
+          the note above.
         </p>
       )}
-      {tried && faults.some((f) => f.tag) && (
+      {error && (
         <p role="alert" className="field-error">
-          {faults[0]!.message}
-        </p>
-      )}
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
+          {error.message}
         </p>
       )}
       <div className="button-row">
-        <Button type="submit" className="button strong" isDisabled={save.isPending}>
+        <Button type="submit" className="button strong" isPending={isPending}>
           Save food
         </Button>
-        <Button className="quiet-button" onPress={() => onDone(food?.id)}>
+        <Button className="quiet-button" onPress={cancel}>
           Cancel
         </Button>
       </div>
     </Form>
   );
+}
+
+/** The keeper's date, not the one in Greenwich. */
+function today(): string {
+  const now = new Date();
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

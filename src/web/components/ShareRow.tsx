@@ -2,10 +2,12 @@
 import { useState } from 'react';
 import { Button, Label, Slider, SliderThumb, SliderTrack, ToggleButton } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem.ts';
-import { hold, refuse } from '../mix/edits.ts';
+import type { CautionNote } from '../../formulation/result.ts';
+import { hold, refuse, removeFood } from '../mix/edits.ts';
 import type { FormulationView, Span } from '../mix/useFormulation.ts';
 import { FoodDetails } from './FoodDetails.tsx';
 import { HoldIcon } from './icons.tsx';
+import { MixCautions } from './MixCautions.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
 interface Props {
@@ -41,6 +43,22 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
     void view.move(food.id, reached).finally(() => setTimeout(settle, SETTLE_MS));
   }
 
+  const cautions = view.evaluation?.cautions.filter((c) => c.food === food.id) ?? [];
+  const blocked = cautions.some((c) => c.applied === 'blocked');
+
+  if (blocked) {
+    return (
+      <li className="share-row blocked" data-food={food.id}>
+        <span className="food-name">{name}</span>
+        <span className="tag warn">not to be fed</span>
+        <Button className="quiet-button" onPress={() => void view.edit((m) => removeFood(m, food.id))}>
+          Remove from mix
+        </Button>
+        <MixCautions food={food} notes={cautions} view={view} />
+      </li>
+    );
+  }
+
   if (food.refused) {
     return (
       <li className="share-row refused" data-food={food.id}>
@@ -65,7 +83,10 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
         onChange={moveTo}
         onChangeEnd={view.endMove}
       >
-        <Label className="food-name">{name}</Label>
+        <Label className="food-name">
+          {name}
+          {cautions.length > 0 && <span className="tag warn">{cautionWord(cautions)}</span>}
+        </Label>
         <SliderTrack className="track">
           <span className="rail" />
           {span && (
@@ -110,7 +131,14 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
       >
         <span aria-hidden="true">{open ? '▴' : '▾'}</span>
       </Button>
-      {open && <FoodDetails food={food} name={name} span={span} view={view} />}
+      {open && <FoodDetails food={food} name={name} span={span} cautions={cautions} view={view} />}
     </li>
   );
+}
+
+/** The strictest thing said of a food, in two words. */
+function cautionWord(cautions: readonly CautionNote[]): string {
+  const limits = cautions.filter((c) => c.applied === 'capped').map((c) => c.max_share ?? 0);
+  if (limits.length > 0) return `limit ${Math.min(...limits)} %`;
+  return cautions.some((c) => c.applied === 'overridden') ? 'limit lifted' : 'caution';
 }

@@ -1,7 +1,8 @@
 /** Changes to a mix, each as a function from one version to the next. */
+import { lenders } from '../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
-import type { GroupRule, Ingredient, Problem, Rule } from '../../formulation/problem.ts';
+import type { Beside, GroupRule, Ingredient, Problem, Rule } from '../../formulation/problem.ts';
 import { rulesFrom } from '../../formulation/rules-from-profile.ts';
 import type { Mix, OwnFood } from '../../household/model.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
@@ -66,7 +67,10 @@ export function hold(mix: Mix, id: string, held: boolean): Mix {
 export function withProfile(mix: Mix, profile: TargetProfile): Mix {
   const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r);
   return {
-    ...withProblem(mix, { rules: [...rulesFrom(profile, 'ration'), ...kept] }),
+    ...withProblem(mix, {
+      rules: [...rulesFrom(profile, 'ration'), ...kept],
+      species: mix.problem.species ?? profile.species,
+    }),
     profileId: profile.id,
   };
 }
@@ -117,24 +121,37 @@ export function withOtherFibre(
   return other && { problem: { ...problem, rules }, other, pointers };
 }
 
-export function ingredientFromReference(food: ReferenceFood): Ingredient {
+export function ingredientFromReference(food: Pick<ReferenceFood, 'ref' | 'name' | 'group'>): Ingredient {
   return { id: food.ref.replace(/[^A-Za-z0-9]+/g, '-'), name: food.name, ref: food.ref, group: food.group };
 }
 
 export function ingredientFromOwn(food: OwnFood): Ingredient {
+  return { id: food.id, ...figuresIn(food), group: food.group, price_per_kg: food.pricePerKg };
+}
+
+export function besideFromOwn(food: OwnFood, share: number): Beside {
+  return { id: food.id, ...figuresIn(food), share_of_ration: share };
+}
+
+/** What a mix copies of a food of the keeper's own. */
+function figuresIn(
+  food: OwnFood,
+): Pick<Ingredient, 'name' | 'composition' | 'sd' | 'low' | 'high' | 'borrowed'> {
+  const { name, composition, sd, low, high } = food;
+  const borrowed = lenders(food);
   return {
-    id: food.id,
-    name: food.name,
-    group: food.group,
-    composition: food.composition,
-    sd: food.sd,
-    price_per_kg: food.pricePerKg,
+    name,
+    composition,
+    sd,
+    low,
+    high,
+    borrowed: Object.keys(borrowed).length > 0 ? borrowed : undefined,
   };
 }
 
 /** Brings an edited food of the keeper's into a mix that uses it, as ingredient or as pellet. */
 export function refreshOwnFood(mix: Mix, food: OwnFood): Mix {
-  const figures = { name: food.name, composition: food.composition, sd: food.sd };
+  const figures = figuresIn(food);
   return withProblem(mix, {
     foods: mix.problem.foods.map((f) => (f.id === food.id ? { ...f, ...figures, group: food.group } : f)),
     beside: mix.problem.beside.map((b) => (b.id === food.id ? { ...b, ...figures } : b)),
@@ -173,6 +190,9 @@ export function newMix(id: string, name: string, profile: TargetProfile): Mix {
       beside: [],
       objective: 'nearest',
       confidence: 0,
+      variation: 'published',
+      cautions: 'apply',
+      species: profile.species,
       batch_grams: 300,
       scale_step_grams: 1,
     },

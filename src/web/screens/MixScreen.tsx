@@ -5,6 +5,7 @@ import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { FoodPicker } from '../components/FoodPicker.tsx';
 import { GroupSection } from '../components/GroupSection.tsx';
+import { Micronutrients } from '../components/Micronutrients.tsx';
 import { MixHead } from '../components/MixHead.tsx';
 import { MixSettings } from '../components/MixSettings.tsx';
 import { NutrientTable } from '../components/NutrientTable.tsx';
@@ -13,6 +14,7 @@ import { PrintSheet } from '../components/PrintSheet.tsx';
 import { RemedyList } from '../components/RemedyList.tsx';
 import { STATE_WORDS, Verdict } from '../components/Verdict.tsx';
 import { useReferenceFoods } from '../data/engine.ts';
+import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { useOutOfSight } from '../data/out-of-sight.ts';
 import { addFood, foodsByGroup } from '../mix/edits.ts';
@@ -32,6 +34,7 @@ function Workbench({ mix }: { mix: Mix }) {
   const verdict = useRef<HTMLDivElement>(null);
   const gone = useOutOfSight(verdict);
   const { problem } = mix;
+  const profiles = allProfiles(house);
   const beside = problem.beside[0];
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
@@ -110,15 +113,35 @@ function Workbench({ mix }: { mix: Mix }) {
           <h2>
             Nutrient windows <small>pellet ■ mix ● ration ◆</small>
           </h2>
+          {view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
+            <p className="hint" data-testid="all-chance">
+              {chanceWords(view.evaluation.all_in_range_chance)}
+            </p>
+          )}
           {windows.map((w) => (
             <NutrientWindow key={w.key} view={w} pelletName={beside?.name ?? beside?.id} />
           ))}
+          <Micronutrients
+            evaluation={view.evaluation}
+            pelletPart={problem.beside.reduce((sum, b) => sum + b.share_of_ration, 0) / 100}
+            profile={profiles.find((p) => p.id === mix.profileId)}
+            profiles={profiles}
+          />
           <NutrientTable evaluation={view.evaluation} />
         </section>
       </aside>
       <PrintSheet mix={mix} view={view} nameOf={nameOf} />
     </div>
   );
+}
+
+/** How sure all windows are at once, and what to do where that is little. */
+function chanceWords(chance: number): string {
+  const percent = Math.round(chance * 100);
+  const words = `Foods vary from bag to bag: all windows are kept at once with a chance of ${percent} %.`;
+  return percent < 80
+    ? `${words} To stay further from the bounds, ask for a confidence in the settings.`
+    : words;
 }
 
 function total(mix: Mix): number {

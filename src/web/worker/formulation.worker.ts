@@ -4,13 +4,16 @@
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
+import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
 import { createFoodSearch } from '../../foods/search.ts';
+import { borrow, similarFoods } from '../../foods/similar.ts';
 import { Formulation } from '../../formulation/formulation.ts';
 import { loadHighs } from '../../formulation/highs.ts';
 import { parseProblem } from '../../formulation/parse.ts';
 import { type Problem, ProblemError } from '../../formulation/problem.ts';
 import type { Evaluation, MoveResult, Result } from '../../formulation/result.ts';
+import type { Tag } from '../../nutrition/nutrients.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -78,6 +81,13 @@ const api = {
   async byRef(refs: readonly string[]): Promise<ReferenceFood[]> {
     const table = await reference;
     return refs.flatMap((ref) => table.get(ref) ?? []);
+  },
+  /** Foods made up like this one that know an amount it lacks, the likest first, with what each would lend. */
+  async lenders(figures: Figures, group: string | undefined, tag: Tag) {
+    return similarFoods(figures, group, await reference, tag).flatMap(({ food }) => {
+      const lent = borrow(figures, tag, food);
+      return lent ? [{ food, lent: { ...lent, from: food.ref, name: food.name } }] : [];
+    });
   },
 };
 

@@ -1,0 +1,60 @@
+/** The best food to add, found by pricing, is the one that trying every food of the tables finds. */
+import { expect, test } from 'vitest';
+import { Elastic } from '../../src/formulation/elastic.ts';
+import { loadHighs } from '../../src/formulation/highs.ts';
+import { stock } from '../../src/formulation/larder.ts';
+import { parseProblem } from '../../src/formulation/parse.ts';
+import { Ration, sidesOf } from '../../src/formulation/sides.ts';
+import { leastShares } from '../../src/formulation/suggest.ts';
+import { loadReference } from '../../src/household/reference-file.ts';
+import { drawProblem, fullyKnown } from './problems.ts';
+
+const reference = loadReference();
+const pool = fullyKnown(reference);
+const stocked = pool.map((f) => ({
+  ref: f.ref,
+  stocked: stock({ id: f.ref, ref: f.ref, group: f.group }, reference),
+}));
+
+test('on 3 drawn problems that no mix can solve, the five best foods are those of 4,000 single trials', {
+  timeout: 600_000,
+}, async () => {
+  const highs = await loadHighs();
+  let met = 0;
+  let helped = 0;
+  for (let seed = 1; met < 3; seed++) {
+    const { problem } = parseProblem(drawProblem(pool, seed, 'nearest'), reference);
+    const foods = problem.foods.map((f) => stock(f, reference));
+    const beside = problem.beside.map((b) => ({
+      stocked: stock(b, reference),
+      part: b.share_of_ration / 100,
+    }));
+    const rows = foods.map((_, i) => i);
+    const sides = sidesOf(problem, new Ration(foods, beside), rows, 0, new Map());
+    const elastic = new Elastic(highs, foods.length, sides);
+    if (elastic.possible(new Set(sides.keys()))) {
+      elastic.dispose();
+      continue;
+    }
+    met++;
+    const taken = new Set(problem.foods.map((f) => f.ref));
+    const candidates = stocked
+      .filter((c) => !taken.has(c.ref))
+      .map((c) => ({ food: c.ref, content: elastic.contentOf(c.stocked) }));
+    expect(candidates.length).toBeGreaterThan(4000);
+    const found = leastShares(elastic, candidates, 5);
+    const tried = candidates
+      .flatMap(({ food, content }) => {
+        const { share } = elastic.leastShare(content);
+        return share === undefined ? [] : [{ food, share }];
+      })
+      .sort((a, b) => a.share - b.share);
+    expect(found.length, `seed ${seed}`).toBe(Math.min(5, tried.length));
+    found.forEach(({ share }, i) => {
+      expect(share, `seed ${seed}`).toBeCloseTo(tried[i]!.share, 6);
+    });
+    if (tried.length > 0) helped++;
+    elastic.dispose();
+  }
+  expect(helped).toBeGreaterThan(0);
+});
