@@ -1,0 +1,93 @@
+/** Figures beside those of a like food: a decimal slip, a unit slip, and amounts of 250 g taken for those of 100 g. */
+import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import type { Figures, Food } from '../food.ts';
+import { round, told, type Warning } from './checks.ts';
+
+const MAIN: readonly Tag[] = ['PROCNT', 'FAT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'];
+/** Minerals that differ little from one sample of a food to the next; sodium, salted or not, is none of them. */
+const STEADY: readonly Tag[] = ['K', 'MG', 'P'];
+/** How far from exactly ten, in log10: a factor of 8 to 12.5; for fat, fibre and minerals, which vary more, 9 to 11. */
+const TEN_WIDTH = 0.1;
+const NARROW_WIDTH = 0.045;
+const VARIED: readonly Tag[] = ['FAT', 'FIBTG', ...STEADY];
+/** How far from exactly a thousand: 500 to 2000. */
+const THOUSAND_WIDTH = 0.3;
+/** Nutrients of which a like food never holds a thousand times more; vitamin A, D and carotenes may. */
+const WEIGHED: readonly Tag[] = [
+  'CA',
+  'FE',
+  'ZN',
+  'CU',
+  'MN',
+  'ID',
+  'THIA',
+  'RIBF',
+  'NIA',
+  'PANTAC',
+  'VITB6A',
+  'CHOLN',
+];
+/** How near each of several ratios must lie to 2.5 to show amounts per 250 g. */
+const CUP_WIDTH = 0.06;
+/** Amounts so small that a slip cannot be told from rounding. */
+const SMALL: Readonly<Record<string, number>> = { g: 0.5, kcal: 10, mg: 5, ug: 5, IU: 50 };
+
+/** Warnings from the ratios to a like food, moisture set equal where both are known. */
+export function besideLike(figures: Figures, like: Food): Warning[] {
+  const water = figures.composition.WATER;
+  const its = like.composition.WATER;
+  const dry =
+    water !== undefined && its !== undefined && water < 99 && its < 99 ? (100 - its) / (100 - water) : 1;
+  const ratios = new Map<Tag, number>();
+  for (const [tag, own] of Object.entries(figures.composition) as [Tag, number][]) {
+    const other = like.composition[tag];
+    const small = SMALL[nutrient(tag).unit]!;
+    if (tag === 'WATER' || tag === 'NA' || other === undefined || Math.max(own, other) < small) continue;
+    if (own > 0 && other > 0) ratios.set(tag, (own / other) * dry);
+  }
+  const found: Warning[] = [];
+  for (const [tag, ratio] of ratios) {
+    const size = Math.log10(ratio);
+    const own = figures.composition[tag]!;
+    const other = like.composition[tag]!;
+    const beside = `${told(tag, own)} beside ${round(other)} in ${like.name}${dry === 1 ? '' : ', moisture set equal'},`;
+    if (
+      (MAIN.includes(tag) || STEADY.includes(tag)) &&
+      Math.abs(Math.abs(size) - 1) <= (VARIED.includes(tag) ? NARROW_WIDTH : TEN_WIDTH)
+    )
+      found.push({
+        check: 'slip',
+        tags: [tag],
+        message: capital(
+          `${beside} looks ten times ${size > 0 ? 'too high' : 'too low'}; look for a slipped decimal mark.`,
+        ),
+      });
+    else if (
+      (WEIGHED.includes(tag) || STEADY.includes(tag)) &&
+      Math.abs(Math.abs(size) - 3) <= THOUSAND_WIDTH
+    )
+      found.push({
+        check: 'slip',
+        tags: [tag],
+        message: capital(
+          `${beside} looks a thousand times ${size > 0 ? 'too high' : 'too low'}; look whether g, mg and µg were mixed up.`,
+        ),
+      });
+  }
+  const cup = MAIN.filter((tag) => ratios.has(tag));
+  for (const [factor, words] of [
+    [2.5, 'two and a half times those'],
+    [0.4, 'two fifths of those'],
+  ] as const)
+    if (cup.length >= 3 && cup.every((tag) => Math.abs(Math.log10(ratios.get(tag)! / factor)) <= CUP_WIDTH))
+      found.push({
+        check: 'slip',
+        tags: cup,
+        message: `All main figures are about ${words} of ${like.name}; they may be per ${factor > 1 ? 250 : 40} g and not per 100 g.`,
+      });
+  return found;
+}
+
+function capital(text: string): string {
+  return text[0]!.toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,96 @@
+/** One printed figure with its unit: a value, a range, or a bound, as the words before it say. */
+import type { Item } from './match.ts';
+import { type NumberReading, readNumber } from './numbers.ts';
+import { isRole, isSign } from './per.ts';
+import type { PrintedUnit, Quantity } from './reading.ts';
+
+export interface Figure {
+  value?: NumberReading;
+  low?: NumberReading;
+  high?: NumberReading;
+  /** "<0.5": the least is nothing at all. */
+  under?: boolean;
+  unit: PrintedUnit;
+  per?: Quantity;
+  dryMatter?: boolean;
+  /** A share of a daily intake, and so no amount. */
+  daily?: boolean;
+  about?: boolean;
+}
+
+/** What stood before the figure. */
+export interface Ahead {
+  /** Unit given with the name, as in "Fat (g)", and whether the label prints it. */
+  readonly hint: PrintedUnit | undefined;
+  readonly printedHint: boolean;
+  readonly bound: 'low' | 'high' | undefined;
+  readonly strict: boolean;
+  readonly about: boolean;
+  readonly per: Quantity | undefined;
+  readonly daily: boolean;
+}
+
+/** The figure that begins with the number at `from`, or why there is none. */
+export function readFigure(
+  items: readonly Item[],
+  from: number,
+  ahead: Ahead,
+): { figure: Figure; next: number } | string {
+  const item = items[from] as Item & { kind: 'number' };
+  if (item.glued && items[from - 1]?.kind === 'sign')
+    return 'a minus before a figure; an amount is 0 or more';
+  const first = readNumber(item.text);
+  if (typeof first === 'string') return first;
+  let next = from + 1;
+  let printed = unitAt(items, next);
+  if (printed) next++;
+  let second: NumberReading | undefined;
+  const to = items[next];
+  const upper = items[next + 1];
+  if ((isSign(to, '-–—−') || isRole(to, 'to')) && upper?.kind === 'number') {
+    const read = readNumber(upper.text);
+    if (typeof read === 'string') return read;
+    second = read;
+    const own = unitAt(items, next + 2);
+    next += own ? 3 : 2;
+    if (printed && own && printed !== own) return 'a range with two units; use one';
+    printed = own ?? printed;
+    if (Math.min(...first.readings) > Math.max(...second.readings))
+      return 'a range that falls; write the smaller figure first';
+  }
+  const unit = printed ?? ahead.hint;
+  if (!unit)
+    return `${item.text} has no unit that is known here; write it after the figure, such as "g" or "%"`;
+  if (printed && ahead.printedHint && printed !== ahead.hint)
+    return `${item.text} stands between two units; write each figure with its own unit after it`;
+  if (!printed && item.spaced) return `${item.text} may be one figure or two; write it without the space`;
+  const figure: Figure = { unit };
+  if (second) {
+    if (ahead.bound) return 'a range and a minimum or maximum at once; use one';
+    figure.low = first;
+    figure.high = second;
+  } else if (ahead.bound) {
+    figure[ahead.bound] = first;
+    if (ahead.strict) figure.under = true;
+  } else figure.value = first;
+  if (ahead.about) figure.about = true;
+  if (ahead.per) figure.per = ahead.per;
+  if (ahead.daily && unit !== '%')
+    return 'a share of a daily intake is given in %; an amount stands without that word';
+  if (ahead.daily) figure.daily = true;
+  return { figure, next };
+}
+
+/** Where "5 % NRV" ends when it stands apart from a nutrient, as in a footnote; undefined when it is no such thing. */
+export function dailyAlone(items: readonly Item[], from: number): number | undefined {
+  let next = from + 1;
+  if (unitAt(items, next) !== '%') return undefined;
+  next++;
+  while (isRole(items[next], 'filler') || isRole(items[next], 'per') || items[next]?.kind === 'noise') next++;
+  return isRole(items[next], 'daily') ? next + 1 : undefined;
+}
+
+function unitAt(items: readonly Item[], i: number): PrintedUnit | undefined {
+  const item = items[i];
+  return item?.kind === 'unit' ? item.unit : undefined;
+}

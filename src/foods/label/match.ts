@@ -1,0 +1,206 @@
+/** Tokens to items: phrases of the word table are found (the longest wins), spaced groups of digits become one number. */
+import type { Tag } from '../../nutrition/nutrients.ts';
+import { LANGUAGES, type Language, type PrintedUnit } from './reading.ts';
+import { narrow, type Token, tokenize } from './tokens.ts';
+import { UNIT_SPELLINGS } from './units.ts';
+import { type Mark, NAMES, ROLES, type Role, WITHOUT_TAG } from './words.ts';
+
+/** A nutrient as the word table knows it: its possible tags, or why it has none. */
+export interface Name {
+  readonly tags: readonly Tag[];
+  /** The English word of its row, for messages and ids. */
+  readonly called: string;
+  readonly mark?: Mark;
+  readonly reason?: string;
+}
+
+export type Item = { readonly at: number; readonly end: number; readonly text: string } & (
+  | { readonly kind: 'name'; readonly name: Name }
+  /** `spaced` where a plain space stands between its groups, so that it may be two numbers. */
+  | { readonly kind: 'number'; readonly spaced: boolean; readonly glued: boolean }
+  | { readonly kind: 'unit'; readonly unit: PrintedUnit }
+  | { readonly kind: 'role'; readonly roles: ReadonlySet<Role> }
+  | { readonly kind: 'sign' }
+  /** Recognised and of no weight: leaders, register codes, footnote marks. */
+  | { readonly kind: 'noise' }
+  | { readonly kind: 'word' }
+  | { readonly kind: 'odd'; readonly why: string }
+);
+
+interface Node {
+  readonly next: Map<string, Node>;
+  name?: Name;
+  unit?: PrintedUnit;
+  roles?: Set<Role>;
+  languages?: Set<Language>;
+}
+
+const root: Node = { next: new Map() };
+
+function nodeOf(phrase: string): Node {
+  let node = root;
+  for (const { key } of tokenize(phrase)) {
+    if (key === '-') continue;
+    let next = node.next.get(key);
+    if (!next) {
+      next = { next: new Map() };
+      node.next.set(key, next);
+    }
+    node = next;
+  }
+  return node;
+}
+
+function addRow(columns: readonly string[], put: (node: Node) => void): void {
+  columns.forEach((spellings, column) => {
+    for (const phrase of spellings.split('|').filter(Boolean)) {
+      const node = nodeOf(phrase);
+      put(node);
+      node.languages ??= new Set();
+      node.languages.add(LANGUAGES[column]!);
+    }
+  });
+}
+
+for (const [tags, ...rest] of NAMES) {
+  const columns = rest.slice(0, LANGUAGES.length) as string[];
+  const mark = rest[LANGUAGES.length] as Mark | undefined;
+  const called = columns[0]!.split('|')[0]!;
+  addRow(columns, (node) => {
+    node.name = { tags, called, ...(mark && { mark }) };
+  });
+}
+for (const [reason, ...columns] of WITHOUT_TAG)
+  addRow(columns, (node) => {
+    node.name = { tags: [], called: columns[0].split('|')[0]!, reason };
+  });
+for (const [role, ...columns] of ROLES)
+  addRow(columns, (node) => {
+    node.roles ??= new Set();
+    node.roles.add(role);
+  });
+for (const [unit, spellings] of UNIT_SPELLINGS)
+  for (const spelling of spellings.split('|')) nodeOf(spelling).unit = unit;
+
+const only = (role: Role): ReadonlySet<Role> => new Set([role]);
+const SIGN_ROLES: ReadonlyMap<string, ReadonlySet<Role>> = new Map([
+  ['<', only('high')],
+  ['≤', only('high')],
+  ['>', only('low')],
+  ['≥', only('low')],
+  ['~', only('about')],
+  ['≈', only('about')],
+  ['±', only('about')],
+]);
+const SIGN_UNITS: ReadonlyMap<string, PrintedUnit> = new Map([
+  ['%', '%'],
+  ['‰', '‰'],
+]);
+const FOOTNOTES = new Set(['*', '†', '‡', '"', '“', '”', '„', '«', '»', '®', '™', '#']);
+
+/** The items of one line, and the languages whose names and roles it uses, once for each phrase. */
+export function match(printed: string): { items: Item[]; languages: ReadonlySet<Language>[] } {
+  const line = narrow(printed);
+  const tokens = tokenize(line);
+  const items: Item[] = [];
+  const languages: ReadonlySet<Language>[] = [];
+  let i = 0;
+  while (i < tokens.length) {
+    const token = tokens[i]!;
+    const found = token.kind === 'word' || token.kind === 'sign' ? longest(tokens, i) : undefined;
+    if (found) {
+      const last = tokens[found.next - 1]!;
+      const at = token.at;
+      const end = last.at + last.text.length;
+      const text = line.slice(at, end);
+      const { name, unit, roles } = found.node;
+      if (found.node.languages) languages.push(found.node.languages);
+      if (name && endsOnLooseDigit(tokens, found.next))
+        items.push({
+          at,
+          end,
+          text,
+          kind: 'odd',
+          why: `${text} may end with the name or begin the figure; close it up ("D3")`,
+        });
+      else if (name) items.push({ at, end, text, kind: 'name', name });
+      else if (unit) items.push({ at, end, text, kind: 'unit', unit });
+      else items.push({ at, end, text, kind: 'role', roles: roles! });
+      i = found.next;
+      continue;
+    }
+    const { at, text, key, kind } = token;
+    const end = at + text.length;
+    if (kind === 'number') {
+      const group = spacedGroup(tokens, i);
+      const tail = tokens[group.next - 1]!;
+      const until = tail.at + tail.text.length;
+      const previous = tokens[i - 1];
+      const glued = previous?.kind === 'sign' && '-−–—+'.includes(previous.text) && token.space === 'none';
+      items.push({ at, end: until, text: line.slice(at, until), kind, spaced: group.plain, glued });
+      i = group.next;
+      continue;
+    }
+    const roles = kind === 'sign' ? SIGN_ROLES.get(key) : undefined;
+    const unit = kind === 'sign' ? SIGN_UNITS.get(key) : undefined;
+    if (kind === 'odd') items.push({ at, end, text, kind, why: token.why! });
+    // Older register numbers of additives: "E672".
+    else if (kind === 'word' && /^E\d{3,4}\p{L}{0,2}$/u.test(text))
+      items.push({ at, end, text, kind: 'noise' });
+    else if (kind === 'word' && /\p{N}/u.test(text))
+      items.push({
+        at,
+        end,
+        text,
+        kind: 'odd',
+        why: `${text.slice(0, 20)} runs letters and figures together; part them`,
+      });
+    else if (kind === 'leader' || FOOTNOTES.has(key)) items.push({ at, end, text, kind: 'noise' });
+    else if (roles) items.push({ at, end, text, kind: 'role', roles });
+    else if (unit) items.push({ at, end, text, kind: 'unit', unit });
+    else items.push({ at, end, text, kind });
+    i++;
+  }
+  return { items, languages };
+}
+
+function longest(tokens: readonly Token[], from: number): { node: Node; next: number } | undefined {
+  let node: Node | undefined = root;
+  let best: { node: Node; next: number } | undefined;
+  for (let i = from; i < tokens.length && node; i++) {
+    const token = tokens[i]!;
+    const joins = token.key === '-' && i > from && token.space === 'none' && tokens[i + 1]?.space === 'none';
+    if (joins) continue;
+    node = node.next.get(token.key);
+    if (node && (node.name || node.unit || node.roles)) best = { node, next: i + 1 };
+  }
+  return best;
+}
+
+/** "D 3 200": a name that took a digit set apart, before what may be the rest of a spaced number. */
+function endsOnLooseDigit(tokens: readonly Token[], next: number): boolean {
+  const last = tokens[next - 1]!;
+  const after = tokens[next];
+  return (
+    last.kind === 'number' &&
+    last.space !== 'none' &&
+    after?.kind === 'number' &&
+    after.space === 'one' &&
+    /^\d{3}(?!\d)/.test(after.text)
+  );
+}
+
+/** Joins "12 000" and "1 250,5"; a gap between columns never joins. */
+function spacedGroup(tokens: readonly Token[], from: number): { next: number; plain: boolean } {
+  let next = from + 1;
+  if (!/^[1-9]\d{0,2}$/.test(tokens[from]!.text)) return { next, plain: false };
+  while (
+    tokens[next]?.kind === 'number' &&
+    tokens[next]!.space === 'one' &&
+    /^\d{3}(?:[.,]\d+)?$/.test(tokens[next]!.text)
+  ) {
+    next++;
+    if (tokens[next - 1]!.text.length > 3) break;
+  }
+  return { next, plain: next > from + 1 };
+}
