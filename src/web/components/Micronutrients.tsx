@@ -44,7 +44,7 @@ export function Micronutrients({
   const [chosen, setChosen] = useState<string>();
   const against = comparable.find((p) => p.id === chosen) ?? own;
   const rows = evaluation ? micronutrientRows(evaluation, pelletPart, against) : [];
-  const only = rows.filter((r) => r.onlyPellet).map((r) => r.title.toLowerCase());
+  const only = rows.filter((r) => r.onlyPellet).map((r) => inSentence(r.title));
   return (
     <details className="micronutrients">
       <summary>Minerals and vitamins ({rows.length})</summary>
@@ -88,7 +88,9 @@ function Row({ row }: { row: MicronutrientRow }) {
       <div className="micro-head">
         <strong>{row.title}</strong>
         <span className="micro-target" title={row.source}>
-          {min === undefined && max === undefined ? row.unit : `${boundsText(min, max)} ${row.unit}`}
+          {min === undefined && max === undefined
+            ? row.unit
+            : `${boundsText(rounded(min), rounded(max))} ${row.unit}`}
         </span>
         {WORDS[row.standing] && <span className={`chip ${CHIP[row.standing]}`}>{WORDS[row.standing]}</span>}
       </div>
@@ -150,4 +152,14 @@ function Bar({ row, min }: { row: MicronutrientRow; min: number }) {
       <line className="micro-mark" x1={WIDTH / REACH} x2={WIDTH / REACH} y1={0} y2={14} />
     </svg>
   );
+}
+
+/** Bounds turned to dry matter have more digits than anybody can read. */
+function rounded(bound: number | undefined): number | undefined {
+  return bound === undefined ? undefined : Number(bound.toPrecision(3));
+}
+
+/** "vitamin B12", not "vitamin b12". */
+function inSentence(title: string): string {
+  return title.charAt(0).toLowerCase() + title.slice(1);
 }

@@ -113,7 +113,7 @@ function Workbench({ mix }: { mix: Mix }) {
           <h2>
             Nutrient windows <small>pellet ■ mix ● ration ◆</small>
           </h2>
-          {view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
+          {view.state === 'in' && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
             <p className="hint" data-testid="all-chance">
               {chanceWords(view.evaluation.all_in_range_chance)}
             </p>
