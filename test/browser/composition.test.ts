@@ -31,7 +31,7 @@ describe('minerals and vitamins', () => {
     await calcium.getByText('meets the target').waitFor();
     // The invented label gives 900 mg as fed at 10 % moisture.
     expect(await calcium.textContent()).toContain('pellet1000');
-    await page.getByText(/there the pellet carries the ration/).waitFor();
+    await page.getByText(/there the ration rests on the pellet/).waitFor();
     const iron = page.locator('[data-nutrient=FE]');
     expect(await iron.textContent()).toContain('cannot tell');
     expect(await iron.textContent()).toMatch(/ration ?at least/);

@@ -59,9 +59,14 @@ export function Micronutrients({
       {against && <p className="hint">{against.about}</p>}
       {only.length > 0 && (
         <p className="only-pellet">
-          The mix by itself does not reach the target for {joined(only)}: there the pellet carries the ration.
+          The mix by itself is not known to reach the target for {joined(only)}: there the ration rests on the
+          pellet.
         </p>
       )}
+      <p className="hint micro-legend" aria-hidden="true">
+        <i className="mix" /> mix <i className="pellet" /> pellet <i className="may" /> may be more <b>|</b>{' '}
+        target
+      </p>
       {(Object.keys(PARTS) as (keyof typeof PARTS)[]).map((part) => {
         const own = rows.filter((r) => r.part === part);
         return (
@@ -159,7 +164,7 @@ function rounded(bound: number | undefined): number | undefined {
   return bound === undefined ? undefined : Number(bound.toPrecision(3));
 }
 
-/** "vitamin B12", not "vitamin b12". */
+/** "vitamin B12", not "vitamin b12"; "folate", not "folate, total". */
 function inSentence(title: string): string {
-  return title.charAt(0).toLowerCase() + title.slice(1);
+  return title.charAt(0).toLowerCase() + title.slice(1).split(',')[0];
 }

@@ -84,8 +84,7 @@ export function ShareRow({ food, name, share, span, top, grams, held, view }: Pr
         onChangeEnd={view.endMove}
       >
         <Label className="food-name">
-          {name}
-          {cautions.length > 0 && <span className="tag warn">{cautionWord(cautions)}</span>}
+          {name} {cautions.length > 0 && <span className="tag warn">{cautionWord(cautions)}</span>}
         </Label>
         <SliderTrack className="track">
           <span className="rail" />

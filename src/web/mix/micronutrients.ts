@@ -32,7 +32,7 @@ export interface MicronutrientRow {
   /** Least parts of 100 g of ration that come from the mix and from the pellet; undefined for a ratio. */
   readonly brought: { readonly mix: number; readonly pellet: number } | undefined;
   readonly standing: Standing;
-  /** Without the pellet the mix would be short, and with it the ration may meet the target. */
+  /** The mix by itself is not known to meet the target, and with the pellet the ration does or may. */
   readonly onlyPellet: boolean;
 }
 
