@@ -3,7 +3,6 @@
  * solver for every question. Both run the same moves on the demo mix, side by side in one process, and give the same
  * mixes. Prints medians and their ratio.
  */
-import { performance } from 'node:perf_hooks';
 import { Formulation } from '../src/formulation/formulation.ts';
 import { type Highs, loadHighs } from '../src/formulation/highs.ts';
 import { stock } from '../src/formulation/larder.ts';
@@ -11,6 +10,7 @@ import type { Problem } from '../src/formulation/problem.ts';
 import { Ration, type Side, sidesOf } from '../src/formulation/sides.ts';
 import { demoHousehold } from '../src/household/demo.ts';
 import { loadReference } from '../src/household/reference-file.ts';
+import { median, timed } from './lib/timing.ts';
 
 const MOVES = 60;
 const reference = loadReference();
@@ -100,15 +100,4 @@ function sum(rows: readonly number[]): string {
 /** Terms joined with their signs, one a line. */
 function signed(terms: readonly string[]): string {
   return terms.map((t) => (t.startsWith('-') ? `- ${t.slice(1)}` : `+ ${t}`)).join('\n ');
-}
-
-function timed<T>(work: () => T, into: number[]): T {
-  const start = performance.now();
-  const result = work();
-  into.push(performance.now() - start);
-  return result;
-}
-
-function median(list: readonly number[]): number {
-  return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]!;
 }

@@ -2,7 +2,6 @@
  * The best food to add out of the whole reference table: by pricing, beside trying each food in a solver that stays
  * warm. The same problems in one process; both must name the same least share.
  */
-import { performance } from 'node:perf_hooks';
 import { Elastic } from '../src/formulation/elastic.ts';
 import { loadHighs } from '../src/formulation/highs.ts';
 import { stock } from '../src/formulation/larder.ts';
@@ -11,6 +10,7 @@ import { Ration, sidesOf } from '../src/formulation/sides.ts';
 import { leastShares } from '../src/formulation/suggest.ts';
 import { demoProblem } from '../src/household/demo.ts';
 import { loadReference } from '../src/household/reference-file.ts';
+import { median, timed } from './lib/timing.ts';
 
 const PROBLEMS = 7;
 const reference = loadReference();
@@ -54,14 +54,3 @@ console.log(`by pricing                     ${priced.toFixed(1)} ms`);
 console.log(`each food tried, solver warm   ${tried.toFixed(0)} ms`);
 console.log(`tried / priced                 ${(tried / priced).toFixed(0)}`);
 console.log(`largest difference in a share  ${widest.toExponential(1)} %`);
-
-function timed<T>(work: () => T, list: number[]): T {
-  const from = performance.now();
-  const result = work();
-  list.push(performance.now() - from);
-  return result;
-}
-
-function median(list: readonly number[]): number {
-  return [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]!;
-}

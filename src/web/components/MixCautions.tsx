@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem.ts';
 import type { CautionNote } from '../../formulation/result.ts';
+import { today } from '../data/today.ts';
 import { patchFood } from '../mix/edits.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
 import { CautionWords } from './CautionWords.tsx';
@@ -74,11 +75,4 @@ function Allow({ food, note, view }: { food: Ingredient; note: CautionNote; view
       </div>
     </form>
   );
-}
-
-/** Today where the keeper is, ISO 8601. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

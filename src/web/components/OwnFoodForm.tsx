@@ -7,6 +7,7 @@ import type { OwnFood } from '../../household/model.ts';
 import { focusWhenThere } from '../data/focus.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { useSaveFood } from '../data/save-food.ts';
+import { today } from '../data/today.ts';
 import { soleSource, sourceWith } from '../mix/label-source.ts';
 import { Choice } from './Choice.tsx';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
@@ -148,11 +149,4 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
       </div>
     </Form>
   );
-}
-
-/** The keeper's date, not the one in Greenwich. */
-function today(): string {
-  const now = new Date();
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
