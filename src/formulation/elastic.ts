@@ -50,6 +50,10 @@ export class Elastic {
     this.model = this.create();
   }
 
+  get hasCones(): boolean {
+    return this.spaces.some((space) => space.cone !== undefined);
+  }
+
   dispose(): void {
     this.model.dispose();
   }

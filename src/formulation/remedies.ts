@@ -103,7 +103,8 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
   const allowed = (food: ReferenceFood) => !isCautioned(food.ref, problem, reference);
   const plain = candidates.filter(({ food }) => food.plain);
   const usual = leastShares(elastic, plain, MOST_USUAL, allowed);
-  const others = candidates.filter(({ food }) => !food.plain);
+  // With cones each trial is slow: then the foods that keepers use are enough.
+  const others = elastic.hasCones ? [] : candidates.filter(({ food }) => !food.plain);
   const further = leastShares(elastic, others, MOST_FURTHER, allowed);
   const price = dearest(problem);
   return [...usual, ...further].map(({ food, share }) => addition(food, share, ids, price));

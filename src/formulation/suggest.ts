@@ -25,6 +25,9 @@ export interface Suggestion<T> {
 /** Foods whose bound lies this little below the best share found may be passed over, percent. */
 const INDIFFERENT = 1e-7;
 
+/** Where a confidence makes cones of the rules a trial takes many solves and bounds little: no more are then made. */
+const MOST_TRIALS_WITH_CONES = 30;
+
 /**
  * The `wanted` foods that suffice with the least share, least first.
  * @param allowed asked once of a food that is about to be tried; where it says no the food is passed over
@@ -49,7 +52,8 @@ export function leastShares<T>(
   };
   raise(elastic.bySide(answer.prices), answer.total);
   const found: Suggestion<T>[] = [];
-  while (true) {
+  const most = elastic.hasCones ? MOST_TRIALS_WITH_CONES : Number.POSITIVE_INFINITY;
+  for (let trials = 0; trials < most; trials++) {
     let next = -1;
     for (let k = 0; k < bounds.length; k++) if (next < 0 || bounds[k]! < bounds[next]!) next = k;
     if (next < 0 || bounds[next]! > 100) break;

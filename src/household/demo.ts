@@ -3,8 +3,11 @@
  * The foods and their figures are real (reference tables); the animal, the label and the shares are made up.
  * At even shares only fat is out of range, so there is one thing to mend.
  */
+import type { Composition } from '../foods/food.ts';
+import { labelSpread } from '../foods/variation.ts';
 import type { Ingredient, Problem, Rule } from '../formulation/problem.ts';
 import { rulesFrom } from '../formulation/rules-from-profile.ts';
+import type { Tag } from '../nutrition/nutrients.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import type { Animal, Household, OwnFood } from './model.ts';
 
@@ -45,12 +48,20 @@ const SPLIT: readonly Rule[] = [
   { group: 'animal', min: 5, max: 15, on: 'mix', source: SPLIT_SOURCE },
 ];
 
+const LABEL: Composition = { PROCNT: 17.5, FAT: 4.5, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 };
+
 const PELLET: OwnFood = {
   id: 'demo-pellet',
   name: 'Invented pellet',
   kind: 'pellet',
-  composition: { PROCNT: 17.5, FAT: 4.5, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 },
-  sd: {},
+  composition: LABEL,
+  // A label's figures spread as far as the law lets them.
+  sd: Object.fromEntries(
+    (Object.entries(LABEL) as [Tag, number][]).flatMap(([tag, value]) => {
+      const spread = labelSpread(value, tag, 'feed');
+      return spread ? [[tag, spread.sd]] : [];
+    }),
+  ),
   source: 'invented label: no such pellet is sold',
   invented: true,
 };
@@ -65,7 +76,15 @@ export function demoProblem(): Problem {
       ([ref, name, group]): Ingredient => ({ id: idOf(name), name, ref, group, max: 15, want: SHARE }),
     ),
     rules: [...rulesFrom(profile, 'ration'), ...SPLIT],
-    beside: [{ id: PELLET.id, name: PELLET.name, share_of_ration: 50, composition: PELLET.composition }],
+    beside: [
+      {
+        id: PELLET.id,
+        name: PELLET.name,
+        share_of_ration: 50,
+        composition: PELLET.composition,
+        sd: PELLET.sd,
+      },
+    ],
     objective: 'nearest',
     confidence: 0,
     variation: 'published',
