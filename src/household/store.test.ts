@@ -6,7 +6,7 @@ import Database from 'better-sqlite3';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { demoHousehold } from './demo.ts';
 import { SCHEMA_VERSION } from './migrations.ts';
-import type { Mix } from './model.ts';
+import type { Mix, OwnFood } from './model.ts';
 import { seedOnFirstRun } from './seed.ts';
 import { openStore, StoreError } from './store.ts';
 
@@ -153,4 +153,54 @@ it('refuses a file of a newer Pouchful and a file that is none', async () => {
   const other = join(folder, 'notes.txt');
   writeFileSync(other, 'just some words, many more than a page header would need to look right. '.repeat(20));
   expect(() => openStore(other)).toThrow('is no household file');
+});
+
+it('keeps bounds, sources, choices and borrowed amounts of a food', async () => {
+  const own: OwnFood = {
+    ...demo.foods[0]!,
+    id: 'evidenced',
+    low: { PROCNT: 14 },
+    high: { FAT: 8 },
+    evidence: {
+      sources: [
+        {
+          id: 'a',
+          name: 'label',
+          date: '2026-11-25',
+          basis: 'dry matter',
+          composition: { ASH: 5 },
+          sd: {},
+          low: { PROCNT: 14 },
+          printed: 'crude protein min. 14 %',
+        },
+      ],
+      choices: { ASH: 'a' },
+      borrowed: { CA: { from: 'sr28:20038', name: 'Oats', value: 54, sd: 20, source: 'borrowed' } },
+      ingredients: 'oats, peas',
+    },
+  };
+  const store = openStore(path);
+  await store.putFood(own);
+  await store.close();
+  const again = openStore(path);
+  expect((await again.household()).foods).toEqual([own]);
+  await again.close();
+});
+
+it('brings a file of the first shape to the newest, with everything in it', async () => {
+  const store = openStore(path);
+  await store.putAll(demo);
+  await store.close();
+  const file = new Database(path);
+  for (const column of ['low', 'high', 'evidence']) file.exec(`ALTER TABLE foods DROP COLUMN ${column}`);
+  file.exec("UPDATE mixes SET problem = json_remove(problem, '$.variation', '$.cautions')");
+  file.pragma('user_version = 1');
+  file.close();
+  const again = openStore(path);
+  expect(again.isNew).toBe(false);
+  const household = await again.household();
+  expect(household.foods).toEqual(demo.foods);
+  expect(household.mixes[0]!.shares).toEqual(mix.shares);
+  expect(household.mixes[0]!.problem).toEqual(mix.problem);
+  await again.close();
 });
