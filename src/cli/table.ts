@@ -1,6 +1,6 @@
 /** A result as a table for people. */
 import type { Problem } from '../formulation/problem.ts';
-import type { Balanced, Result } from '../formulation/result.ts';
+import type { Balanced, CautionNote, Result } from '../formulation/result.ts';
 import { figure } from '../formulation/sentences.ts';
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
 
@@ -18,9 +18,16 @@ export function table(problem: Problem, result: Result): string {
   }
   const doubts = [...result.estimated, ...result.unsure].map((d) => `  ${d.sentence}  (${d.pointer})`);
   if (doubts.length > 0) lines.push('', 'Figures to be careful with:', ...new Set(doubts));
+  if (result.cautions.length > 0) lines.push('', 'Cautions:', ...result.cautions.map(cautionLine(problem)));
   lines.push('', CAUTION, '');
   return lines.join('\n');
 }
+
+const cautionLine = (problem: Problem) => (note: CautionNote) => {
+  const food = problem.foods.find((f) => f.id === note.food);
+  const made = note.applied === 'noted' ? '' : ` (${note.applied})`;
+  return `  ${food?.name ?? note.food}: ${note.title}${made}. ${note.reason} ${note.way} [${note.source}]`;
+};
 
 function shares(problem: Problem, result: Balanced): string[] {
   const names = problem.foods.map((f) => f.name ?? f.id);
