@@ -83,8 +83,8 @@ function loosenSentence(side: Side, to: number): string {
 }
 
 /**
- * Foods, one of which would make the problem solvable, least share needed first: those that keepers really use, and
- * then the best of the whole tables. Only foods dry enough, of which every ruled amount is known, and that the caution
+ * Foods, one of which would make the problem solvable, least share needed first: the best of those that keepers really
+ * use, and of the rest of the tables. Only foods dry enough, of which every ruled amount is known, and that the caution
  * list neither blocks nor caps.
  */
 export function additions(elastic: Elastic, problem: Problem, reference: Reference): Addition[] {
@@ -107,7 +107,9 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
   const others = elastic.hasCones ? [] : candidates.filter(({ food }) => !food.plain);
   const further = leastShares(elastic, others, MOST_FURTHER, allowed);
   const price = dearest(problem);
-  return [...usual, ...further].map(({ food, share }) => addition(food, share, ids, price));
+  return [...usual, ...further]
+    .sort((a, b) => a.share - b.share)
+    .map(({ food, share }) => addition(food, share, ids, price));
 }
 
 interface DryFood {
