@@ -26,7 +26,7 @@ export interface Suggestion<T> {
 const INDIFFERENT = 1e-7;
 
 /** Where a confidence makes cones of the rules a trial takes many solves and bounds little: no more are then made. */
-const MOST_TRIALS_WITH_CONES = 30;
+const MOST_TRIALS_WITH_CONES = 10;
 
 /**
  * The `wanted` foods that suffice with the least share, least first.

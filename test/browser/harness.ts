@@ -70,7 +70,7 @@ export async function openBench(): Promise<Bench> {
       const context = await running.newContext({ viewport: size });
       contexts.push(context);
       const page = await context.newPage();
-      page.setDefaultTimeout(20_000);
+      page.setDefaultTimeout(50_000);
       page.on('console', (m) => m.type() === 'error' && complaints.push(m.text()));
       page.on('pageerror', (e) => complaints.push(e.message));
       return page;
