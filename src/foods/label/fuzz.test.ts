@@ -10,7 +10,7 @@ import { narrow } from './tokens.ts';
 
 const LINE_BREAK = /\r\n|[\r\n\u2028\u2029\u0085\v\f]/;
 /** What may hold digits and still be no amount: shares of a daily intake, serving counts, register codes, notes. */
-const NOISE = /%|servings?\W+per|portion|raci|portie|\d\p{L}\d{3}|E\d{3}|[nN]\s?[x×*]\s?\d|[¹²³⁰⁴-⁹]/iu;
+const NOISE = /%|servings?[ -]per|portion|raci|portie|\d\p{L}\d{3}|E\d{3}|[nN]\s?[x×*]\s?\d|[¹²³⁰⁴-⁹]/iu;
 
 const digitsOf = (text: string) => narrow(text).replace(/\D/g, '');
 
