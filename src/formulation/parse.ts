@@ -4,12 +4,13 @@
  */
 import type { Reference } from '../foods/reference.ts';
 import { isTag, nearestTag, nutrient, type Tag } from '../nutrition/nutrients.ts';
-import type { Beside, Ingredient, Objective, Override, Problem, Rule, Variation } from './problem.ts';
-import { ProblemError } from './problem.ts';
+import type { Aim, Beside, Ingredient, Objective, Override, Problem, Rule, Variation } from './problem.ts';
+import { AIR_DRY_WATER, ProblemError } from './problem.ts';
 
 /** More foods or rules than any mix has; a larger problem is a mistake, not a mix. */
 const MOST_FOODS = 500;
 const MOST_RULES = 500;
+const MOST_AIMS = 20;
 
 /** Marks a bare NaN or Infinity that stood where JSON wants a number. */
 const NOT_A_NUMBER = '\u0000';
@@ -21,6 +22,10 @@ const FIELDS = {
     'rules',
     'beside',
     'objective',
+    'aims',
+    'least_grams',
+    'drop_one',
+    'daily_grams',
     'confidence',
     'confidence_for',
     'variation',
@@ -29,10 +34,24 @@ const FIELDS = {
     'batch_grams',
     'scale_step_grams',
   ],
-  food: [...DESCRIBED, 'group', 'min', 'max', 'want', 'price_per_kg', 'refused', 'override'],
+  food: [
+    ...DESCRIBED,
+    'group',
+    'min',
+    'max',
+    'want',
+    'price_per_kg',
+    'refused',
+    'override',
+    'if_used',
+    'liked',
+    'on_hand_grams',
+  ],
   override: ['caution', 'note', 'on'],
-  beside: [...DESCRIBED, 'share_of_ration'],
-  rule: ['nutrient', 'ratio', 'group', 'food', 'min', 'max', 'on', 'basis', 'source'],
+  beside: [...DESCRIBED, 'share_of_ration', 'grams_a_day', 'share_min', 'share_max', 'counts_as'],
+  rule: ['nutrient', 'ratio', 'group', 'food', 'count', 'min', 'max', 'on', 'basis', 'source'],
+  count: ['group', 'at_least'],
+  aim: ['aim', 'nutrient', 'group', 'food', 'on', 'give'],
 };
 
 type Fields = Record<string, unknown>;
@@ -67,8 +86,9 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
     ingredient(f, `/foods/${i}`, reference, ignored),
   );
   if (foods.length === 0) throw new ProblemError('/foods', 'is an empty list; name at least one food');
+  const daily = top.daily_grams === undefined ? undefined : positive(top.daily_grams, '/daily_grams');
   const beside = list(top.beside ?? [], '/beside', 50).map((b, i) =>
-    besideFood(b, `/beside/${i}`, reference, ignored),
+    besideFood(b, `/beside/${i}`, reference, daily, ignored),
   );
   unique(foods, '/foods');
   unique(beside, '/beside');
@@ -94,6 +114,15 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
     rules,
     beside,
     objective,
+    ...strip({
+      aims:
+        top.aims === undefined
+          ? undefined
+          : list(top.aims, '/aims', MOST_AIMS).map((a, i) => aim(a, `/aims/${i}`, foods, ignored)),
+      least_grams: top.least_grams === undefined ? undefined : positive(top.least_grams, '/least_grams'),
+      drop_one: flag(top.drop_one, '/drop_one'),
+      daily_grams: daily,
+    }),
     confidence: number(top.confidence ?? 0, '/confidence', 0, 0.999999),
     ...strip({
       confidence_for: oneOf<'each' | 'all'>('confidence_for', ['each', 'all']),
@@ -109,7 +138,7 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
 }
 
 /** Checks that need more than one field. */
-function wholeProblem({ foods, beside, objective }: Problem): void {
+function wholeProblem({ foods, beside, objective, aims, least_grams, batch_grams }: Problem): void {
   const fed = beside.reduce((sum, b) => sum + b.share_of_ration, 0);
   if (fed > 100 + 1e-9) {
     throw new ProblemError(
@@ -134,12 +163,19 @@ function wholeProblem({ foods, beside, objective }: Problem): void {
       `the "min" shares add up to ${round(least)} %, more than 100 %; lower a "min" or drop a food`,
     );
   }
-  if (objective !== 'cheapest') return;
+  if (least_grams !== undefined && least_grams > batch_grams) {
+    throw new ProblemError(
+      '/least_grams',
+      `is ${least_grams}, more than the whole batch of ${batch_grams} g; lower it or make a larger batch`,
+    );
+  }
+  const cheap = aims?.findIndex((a) => a.aim === 'cheap') ?? -1;
+  if (objective !== 'cheapest' && cheap < 0) return;
   const unpriced = foods.findIndex((f) => !f.refused && f.price_per_kg === undefined);
   if (unpriced >= 0) {
     throw new ProblemError(
       `/foods/${unpriced}/price_per_kg`,
-      `is missing for ${show(foods[unpriced]!.id)}; "cheapest" needs the price of every food`,
+      `is missing for ${show(foods[unpriced]!.id)}; ${objective === 'cheapest' ? '"cheapest"' : 'the aim "cheap"'} needs the price of every food`,
     );
   }
 }
@@ -149,9 +185,6 @@ function ingredient(json: unknown, at: string, reference: Reference, ignored: st
   const min = optional(f.min, `${at}/min`, 0, 100);
   const max = optional(f.max, `${at}/max`, 0, 100);
   ordered(min, max, at);
-  if (f.refused !== undefined && typeof f.refused !== 'boolean') {
-    throw new ProblemError(`${at}/refused`, `must be true or false, not ${show(f.refused)}`);
-  }
   return strip({
     id: text(f.id, `${at}/id`),
     name: f.name === undefined ? undefined : text(f.name, `${at}/name`),
@@ -161,8 +194,11 @@ function ingredient(json: unknown, at: string, reference: Reference, ignored: st
     max,
     want: optional(f.want, `${at}/want`, 0, 100),
     price_per_kg: optional(f.price_per_kg, `${at}/price_per_kg`, 0, Number.MAX_VALUE),
-    refused: f.refused as boolean | undefined,
+    refused: flag(f.refused, `${at}/refused`),
     override: f.override === undefined ? undefined : override(f.override, `${at}/override`, ignored),
+    if_used: optional(f.if_used, `${at}/if_used`, 0, 100),
+    liked: flag(f.liked, `${at}/liked`),
+    on_hand_grams: optional(f.on_hand_grams, `${at}/on_hand_grams`, 0, Number.MAX_VALUE),
   });
 }
 
@@ -174,14 +210,63 @@ function override(json: unknown, at: string, ignored: string[]): Override {
   return { caution: text(o.caution, `${at}/caution`), note: text(o.note, `${at}/note`), on };
 }
 
-function besideFood(json: unknown, at: string, reference: Reference, ignored: string[]): Beside {
+function besideFood(
+  json: unknown,
+  at: string,
+  reference: Reference,
+  daily: number | undefined,
+  ignored: string[],
+): Beside {
   const b = object(json, at, FIELDS.beside, ignored);
+  const known = figures(b, at, reference);
+  const counts_as =
+    b.counts_as === undefined ? undefined : choice<'air dry'>(b.counts_as, `${at}/counts_as`, ['air dry']);
+  const water = known.composition?.WATER ?? (known.ref && reference.get(known.ref)?.composition.WATER);
+  if (counts_as && (typeof water !== 'number' || water >= 100)) {
+    throw new ProblemError(
+      `${at}/counts_as`,
+      'needs the water of this food to leave it out; give "WATER" in its composition',
+    );
+  }
+  const grams = optional(b.grams_a_day, `${at}/grams_a_day`, 0, Number.MAX_VALUE);
+  const share_min = optional(b.share_min, `${at}/share_min`, 0, 100);
+  const share_max = optional(b.share_max, `${at}/share_max`, 0, 100);
+  if (share_min !== undefined && share_max !== undefined && share_min > share_max) {
+    throw new ProblemError(
+      `${at}/share_min`,
+      `is ${share_min}, above "share_max" ${share_max}; swap them or change one`,
+    );
+  }
+  const share = grams === undefined ? b.share_of_ration : shareOfDay(grams, at, daily, counts_as && water);
   return strip({
     id: text(b.id, `${at}/id`),
     name: b.name === undefined ? undefined : text(b.name, `${at}/name`),
-    share_of_ration: number(b.share_of_ration, `${at}/share_of_ration`, 0, 100),
-    ...figures(b, at, reference),
+    share_of_ration: number(share, `${at}/share_of_ration`, 0, 100),
+    grams_a_day: grams,
+    share_min,
+    share_max,
+    counts_as,
+    ...known,
   });
+}
+
+/** Grams a day as percent of the day's ration; a fresh food counts without its water. */
+function shareOfDay(grams: number, at: string, daily: number | undefined, water: unknown): number {
+  if (daily === undefined) {
+    throw new ProblemError(
+      `${at}/grams_a_day`,
+      'needs "daily_grams", the whole ration of a day; write it, or give "share_of_ration"',
+    );
+  }
+  const dry = typeof water === 'number' ? (100 - water) / (100 - AIR_DRY_WATER) : 1;
+  const share = (100 * grams * dry) / daily;
+  if (share > 100) {
+    throw new ProblemError(
+      `${at}/grams_a_day`,
+      `is ${grams}, more than the whole ration of ${daily} g a day; lower it or raise "daily_grams"`,
+    );
+  }
+  return share;
 }
 
 /** Where a food's amounts come from: a reference number, own figures, or both. */
@@ -246,10 +331,13 @@ function amounts(json: unknown, at: string): Ingredient['composition'] {
 
 function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: string[]): Rule {
   const r = object(json, at, FIELDS.rule, ignored);
-  const subjects = ['nutrient', 'ratio', 'group', 'food'].filter((k) => r[k] !== undefined);
+  const subjects = ['nutrient', 'ratio', 'group', 'food', 'count'].filter((k) => r[k] !== undefined);
   if (subjects.length !== 1) {
     const found = subjects.length === 0 ? 'none' : subjects.join(' and ');
-    throw new ProblemError(at, `must name one of "nutrient", "ratio", "group" or "food", not ${found}`);
+    throw new ProblemError(
+      at,
+      `must name one of "nutrient", "ratio", "group", "food" or "count", not ${found}`,
+    );
   }
   const kind = subjects[0]!;
   // A share ends at 100; a nutrient bound above what is possible is odd, but it says something.
@@ -261,6 +349,7 @@ function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: 
     on: r.on === undefined ? undefined : choice<'mix' | 'ration'>(r.on, `${at}/on`, ['mix', 'ration']),
   });
   ordered(bounds.min, bounds.max, at);
+  if (kind === 'count') return countRule(r, at, bounds, ignored);
   if (r.basis !== undefined && kind !== 'nutrient') {
     throw new ProblemError(`${at}/basis`, 'only a nutrient rule has a basis; leave it out');
   }
@@ -281,14 +370,68 @@ function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: 
     return { ratio: [top!, bottom!], ...bounds };
   }
   if (kind === 'group') return { group: text(r.group, `${at}/group`), ...bounds };
-  const food = text(r.food, `${at}/food`);
-  if (!foods.some((f) => f.id === food)) {
+  return { food: foodOfMix(r.food, `${at}/food`, foods), ...bounds };
+}
+
+function foodOfMix(json: unknown, at: string, foods: readonly Ingredient[]): string {
+  const food = text(json, at);
+  if (foods.some((f) => f.id === food)) return food;
+  throw new ProblemError(at, `no food of the mix has the id ${show(food)}; use one of the ids under "foods"`);
+}
+
+function countRule(
+  r: Fields,
+  at: string,
+  bounds: { min?: number; max?: number; source?: string; on?: string },
+  ignored: string[],
+): Rule {
+  for (const field of ['on', 'basis'] as const) {
+    if (r[field] !== undefined) {
+      throw new ProblemError(`${at}/${field}`, 'foods are counted in the mix; leave it out');
+    }
+  }
+  for (const side of ['min', 'max'] as const) {
+    if (bounds[side] !== undefined && !Number.isInteger(bounds[side])) {
+      throw new ProblemError(`${at}/${side}`, `is ${bounds[side]}; foods are counted whole`);
+    }
+  }
+  const c = object(r.count, `${at}/count`, FIELDS.count, ignored);
+  const at_least = optional(c.at_least, `${at}/count/at_least`, 0, 100);
+  if (at_least === 0)
+    throw new ProblemError(`${at}/count/at_least`, 'is 0, which every food has; write more than 0');
+  if (bounds.min !== undefined && at_least === undefined) {
     throw new ProblemError(
-      `${at}/food`,
-      `no food of the mix has the id ${show(food)}; use one of the ids under "foods"`,
+      `${at}/count/at_least`,
+      'is missing; say from which share on a food counts, in percent of the mix',
     );
   }
-  return { food, ...bounds };
+  const group = c.group === undefined ? undefined : text(c.group, `${at}/count/group`);
+  return { count: strip({ group, at_least }), ...bounds } as Rule;
+}
+
+const SIMPLE_AIMS = ['liked', 'cupboard', 'few', 'few to buy', 'cheap'] as const;
+
+function aim(json: unknown, at: string, foods: readonly Ingredient[], ignored: string[]): Aim {
+  const a = object(json, at, FIELDS.aim, ignored);
+  const kind = choice<Aim['aim']>(a.aim, `${at}/aim`, [...SIMPLE_AIMS, 'less', 'more']);
+  const give = strip({ give: optional(a.give, `${at}/give`, 0, Number.MAX_VALUE) });
+  const subjects = ['nutrient', 'group', 'food'].filter((k) => a[k] !== undefined);
+  if (kind !== 'less' && kind !== 'more') {
+    if (subjects.length > 0)
+      throw new ProblemError(`${at}/${subjects[0]}`, `the aim ${show(kind)} names none; leave it out`);
+    return { aim: kind, ...give };
+  }
+  if (subjects.length !== 1) {
+    const found = subjects.length === 0 ? 'none' : subjects.join(' and ');
+    throw new ProblemError(at, `must name one of "nutrient", "group" or "food", not ${found}`);
+  }
+  if (a.nutrient !== undefined) {
+    const on = a.on === undefined ? undefined : choice<'mix' | 'ration'>(a.on, `${at}/on`, ['mix', 'ration']);
+    const nutrient = tagname(text(a.nutrient, `${at}/nutrient`), `${at}/nutrient`);
+    return { aim: kind, ...strip({ nutrient, on }), ...give };
+  }
+  if (a.group !== undefined) return { aim: kind, group: text(a.group, `${at}/group`), ...give };
+  return { aim: kind, food: foodOfMix(a.food, `${at}/food`, foods), ...give };
 }
 
 // ---- small checks, each naming its field ----
@@ -341,6 +484,12 @@ function number(json: unknown, at: string, least: number, most: number): number 
 
 function optional(json: unknown, at: string, least: number, most: number): number | undefined {
   return json === undefined || json === null ? undefined : number(json, at, least, most);
+}
+
+function flag(json: unknown, at: string): boolean | undefined {
+  if (json !== undefined && typeof json !== 'boolean')
+    throw new ProblemError(at, `must be true or false, not ${show(json)}`);
+  return json;
 }
 
 function positive(json: unknown, at: string): number {

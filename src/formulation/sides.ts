@@ -5,7 +5,7 @@
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
 import type { Cap } from './heed.ts';
 import type { Stocked } from './larder.ts';
-import type { On, Problem, Rule } from './problem.ts';
+import type { CountRule, On, Problem, Rule } from './problem.ts';
 import { dot } from './vectors.ts';
 
 export interface Spread {
@@ -98,6 +98,8 @@ export function sidesOf(
 ): Side[] {
   const sides: Side[] = [];
   problem.rules.forEach((rule, i) => {
+    // How many foods a mix has is no half-space: see counting.ts.
+    if ('count' in rule) return;
     for (const side of ['min', 'max'] as const) {
       const bound = rule[side];
       if (bound !== undefined) sides.push(ruleSide(rule, `/rules/${i}/${side}`, side, bound, ration, z));
@@ -122,7 +124,7 @@ export function sidesOf(
 }
 
 function ruleSide(
-  rule: Rule,
+  rule: Exclude<Rule, CountRule>,
   pointer: string,
   side: 'min' | 'max',
   bound: number,

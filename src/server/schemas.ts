@@ -55,6 +55,19 @@ const rule = z.union([
   z.strictObject({ ratio, ...bounds, on }),
   z.strictObject({ group: name, ...bounds, on }),
   z.strictObject({ food: id, ...bounds, on }),
+  z.strictObject({
+    count: z.strictObject({ group: name.optional(), at_least: percent.optional() }),
+    ...bounds,
+  }),
+]);
+
+const give = amount.optional();
+const moreOrLess = z.enum(['less', 'more']);
+const aim = z.union([
+  z.strictObject({ aim: z.enum(['liked', 'cupboard', 'few', 'few to buy', 'cheap']), give }),
+  z.strictObject({ aim: moreOrLess, nutrient: tag, on, give }),
+  z.strictObject({ aim: moreOrLess, group: name, give }),
+  z.strictObject({ aim: moreOrLess, food: id, give }),
 ]);
 
 const ingredient = z.strictObject({
@@ -66,9 +79,19 @@ const ingredient = z.strictObject({
   price_per_kg: amount.optional(),
   refused: z.boolean().optional(),
   override: z.strictObject({ caution: id, note: words.min(1), on: z.iso.date() }).optional(),
+  if_used: percent.optional(),
+  liked: z.boolean().optional(),
+  on_hand_grams: amount.optional(),
 });
 
-const beside = z.strictObject({ ...described, share_of_ration: percent });
+const beside = z.strictObject({
+  ...described,
+  share_of_ration: percent,
+  grams_a_day: amount.optional(),
+  share_min: percent.optional(),
+  share_max: percent.optional(),
+  counts_as: z.literal('air dry').optional(),
+});
 
 export const problemSchema = z
   .strictObject({
@@ -76,6 +99,10 @@ export const problemSchema = z
     rules: z.array(rule).max(500),
     beside: z.array(beside).max(50),
     objective: z.enum(['nearest', 'cheapest', 'varied']),
+    aims: z.array(aim).max(20).optional(),
+    least_grams: z.number().gt(0).optional(),
+    drop_one: z.boolean().optional(),
+    daily_grams: z.number().gt(0).optional(),
     confidence: z.number().min(0).lt(1),
     confidence_for: z.enum(['each', 'all']).optional(),
     variation: z.enum(['given', 'published']).optional(),
