@@ -27,13 +27,23 @@ export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
   return first;
 }
 
-/** Deletion filter: drops every side without which the rest still collide. Food bounds go first, so rules remain. */
 function minimal(elastic: Elastic, sides: readonly number[]): number[] {
-  let kept = [...sides];
   const order = [...sides].sort((a, b) => Number(isFoodBound(elastic, b)) - Number(isFoodBound(elastic, a)));
+  return deletionFilter(order, (kept) => elastic.possible(new Set(kept)));
+}
+
+/**
+ * Drops every member without which the rest still collide: what is left collides, and no part of it does.
+ * @param order members in the order in which one would rather be rid of them; food bounds first, so that rules remain
+ */
+export function deletionFilter(
+  order: readonly number[],
+  possible: (kept: readonly number[]) => boolean,
+): number[] {
+  let kept = [...order];
   for (const k of order) {
     const rest = kept.filter((other) => other !== k);
-    if (!elastic.possible(new Set(rest))) kept = rest;
+    if (!possible(rest)) kept = rest;
   }
   return kept;
 }

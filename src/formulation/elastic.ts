@@ -54,6 +54,11 @@ export class Elastic {
     return this.spaces.some((space) => space.cone !== undefined);
   }
 
+  /** What one unit of a side's scaled row is in its bound's own unit. */
+  scaleOf(k: number): number {
+    return this.spaces[k]!.scale;
+  }
+
   dispose(): void {
     this.model.dispose();
   }

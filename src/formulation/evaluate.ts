@@ -6,16 +6,16 @@ import type { Counted, Stocked } from './larder.ts';
 import type { Problem } from './problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from './result.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
-import { at, dryPart, type Ration, type Side, words } from './sides.ts';
+import { at, type Bound, dryPart, type Ration, words } from './sides.ts';
 
 /** A content within this part of its bound stands at it. */
-const AT_BOUND = 1e-7;
+export const AT_BOUND = 1e-7;
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
 export function evaluate(
   problem: Problem,
   ration: Ration,
-  sides: readonly Side[],
+  sides: readonly Bound[],
   x: ArrayLike<number>,
   cautions: readonly CautionNote[],
 ): Evaluation {
@@ -96,7 +96,7 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
   };
 }
 
-function standing(sides: readonly Side[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
+function standing(sides: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
   const breaches: Breach[] = [];
   const binding: Evaluation['binding'][number][] = [];
   for (const side of sides) {

@@ -2,39 +2,43 @@
  * A live formulation: one problem, its solver kept warm. Every answer is a mix that keeps all rules, or the reason
  * why none does and what would mend it.
  */
-import type { Reference } from '../foods/reference.ts';
-import { normalQuantile } from '../nutrition/normal.ts';
+import { type AimLine, aimLines, stockOf } from './aims.ts';
+import { boundsAt, keeps } from './choices.ts';
+import { ChosenMixes } from './chosen-mixes.ts';
 import { smallestConflict } from './conflict.ts';
+import { CountedConflict } from './counted-conflict.ts';
+import { type CountBound, countBoundsOf } from './counting.ts';
 import { Elastic } from './elastic.ts';
 import { doubts, evaluate } from './evaluate.ts';
+import { frontier, type Goal } from './frontier.ts';
 import { weighable } from './grams.ts';
-import { cautionNotes, heed } from './heed.ts';
-import type { Highs } from './highs.ts';
-import { stock } from './larder.ts';
-import { Polytope } from './polytope.ts';
+import { cautionNotes } from './heed.ts';
+import { dropOneSides, type LeftOut, leftOut } from './left-out.ts';
+import type { Found, Mixes, MixesQuestion, Span } from './mixes.ts';
+import { PlainMixes } from './plain-mixes.ts';
 import { type Problem, ProblemError } from './problem.ts';
-import { additions, loosenings } from './remedies.ts';
+import { leavesShareOpen } from './ration-share.ts';
+import { additions, loosenings, loosenTogether } from './remedies.ts';
 import type {
   CautionNote,
+  Change,
   Collision,
   Evaluation,
   Following,
+  Loosening,
   MoveResult,
+  Reason,
   Remedy,
   Result,
   Weighable,
 } from './result.ts';
 import { capital, conflictSentence, demand, joined } from './sentences.ts';
-import { Ration, type Side, sidesOf } from './sides.ts';
-import { dot, squaredDistance } from './vectors.ts';
+import { type FormulationOptions, type Served, served, wantedShares } from './served.ts';
+import { type Bound, type Ration, type Side, shortfall, sidesOf } from './sides.ts';
+import { type Substitutable, type SubstituteQuestion, substitutes } from './substitutes.ts';
+import { reasons } from './why.ts';
 
-export interface FormulationOptions {
-  readonly reference: Reference;
-  readonly highs: Highs;
-}
-
-/** How much dearer, relatively, a mix may be that counts as equally cheap. */
-const BUDGET_SLACK = 1e-8;
+const DROP_ONE = '/drop_one';
 
 /** Shares in percent by food id. */
 export type Shares = Readonly<Record<string, number>>;
@@ -49,14 +53,17 @@ export class Formulation {
   private readonly sides: readonly Side[];
   /** Whether some food must be fed beyond what its caution allows; the sides then tell the collision. */
   private readonly crossed: boolean;
-  private readonly lower: Float64Array;
-  private readonly upper: Float64Array;
+  /** Least and most share by column, percent. */
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
   private readonly wants: Float64Array;
-  private readonly polytope: Polytope;
-  private spansKept:
-    | { readonly key: string; readonly spans: readonly (readonly [number, number])[] }
-    | undefined;
-
+  readonly counts: readonly CountBound[];
+  private readonly aims: readonly AimLine[];
+  private readonly question: MixesQuestion;
+  private readonly mixes: Mixes;
+  private readonly counted: boolean;
+  /** Share of the ration of each food beside the mix, and where it may be chosen, its span. */
+  private readonly besideShares: Served['besideShares'];
   private notes: readonly CautionNote[] | undefined;
 
   /**
@@ -67,21 +74,20 @@ export class Formulation {
     this.problem = problem;
     this.options = options;
     this.ignored = ignored;
-    const { blocked, caps } = heed(problem, options.reference);
-    this.open = problem.foods.flatMap((f, i) => (f.refused || blocked.has(i) ? [] : [i]));
-    if (this.open.length === 0) {
+    const { open, caps, besideShares, ration, z } = served(problem, options);
+    if (open.length === 0) {
       throw new ProblemError(
         '/foods',
         'every food is refused or may never be fed (see the caution list); add a food that is eaten',
       );
     }
-    const foods = this.open.map((i) => stock(problem.foods[i]!, options.reference, problem.variation));
-    const beside = problem.beside.map((b) => ({
-      stocked: stock(b, options.reference, problem.variation),
-      part: b.share_of_ration / 100,
-    }));
-    this.ration = new Ration(foods, beside);
-    this.sides = sidesOf(problem, this.ration, this.open, distance(problem), caps);
+    this.open = open;
+    this.besideShares = besideShares;
+    this.ration = ration;
+    this.sides = [
+      ...sidesOf(problem, ration, open, z, caps),
+      ...(problem.drop_one ? dropOneSides(problem, ration) : []),
+    ];
     this.upper = Float64Array.from(this.open, (i) =>
       Math.min(problem.foods[i]!.max ?? 100, caps.get(i)?.max ?? 100),
     );
@@ -89,28 +95,42 @@ export class Formulation {
     this.crossed = least.some((min, column) => min > this.upper[column]!);
     this.lower = least.map((min, column) => Math.min(min, this.upper[column]!));
     this.wants = wantedShares(this.open.map((i) => problem.foods[i]!.want));
-    this.polytope = new Polytope(options.highs, this.lower, this.upper, this.ruleSides());
+    this.counts = countBoundsOf(problem, open, ration.foods);
+    const aims = aimLines(problem, this.ration, this.open);
+    this.question = {
+      highs: options.highs,
+      lower: this.lower,
+      upper: this.upper,
+      sides: this.ruleSides(),
+      counts: this.counts,
+      aims,
+      stock: stockOf(problem, this.open),
+      objective: problem.objective,
+      wants: this.wants,
+      prices: Float64Array.from(this.open, (i) => problem.foods[i]!.price_per_kg ?? 0),
+    };
+    this.mixes =
+      this.counts.length + aims.length > 0 ? new ChosenMixes(this.question) : new PlainMixes(this.question);
+    this.aims = aims;
+    this.counted = this.mixes instanceof ChosenMixes;
   }
 
   /** The whole answer: shares, grams, spans and contents; or the conflict and its remedies. */
   solve(): Result {
-    this.polytope.setBounds(this.lower, this.upper);
-    const found = this.crossed ? undefined : this.best();
+    const found = this.crossed ? undefined : this.mixes.best();
     if (!found) return this.collision();
-    const x = this.exact(found.x);
-    return { ...this.following(x, found.objective, this.spansWith(new Map())), ...this.toGrams(x) };
+    return { ...this.following(found, this.mixes.spans(new Map())), ...this.toGrams(found.x, found) };
   }
 
   /** Whether any mix keeps every rule. */
   feasible(): boolean {
-    if (this.crossed) return false;
-    this.polytope.setBounds(this.lower, this.upper);
-    return this.polytope.cheapest(new Float64Array(this.open.length)).status === 'optimal';
+    return !this.crossed && this.mixes.feasible();
   }
 
   /** How given shares stand against the rules; a food left out counts as 0. */
   evaluate(shares: Shares): Evaluation {
-    return evaluate(this.problem, this.ration, this.sides, this.vector(shares), this.cautions());
+    const standing = evaluate(this.problem, this.ration, this.bounds(), this.vector(shares), this.cautions());
+    return { ...standing, ...this.beside() };
   }
 
   /**
@@ -127,7 +147,7 @@ export class Formulation {
       if (share !== undefined && f.id !== moving)
         pins.set(i, Math.min(this.upper[i]!, Math.max(this.lower[i]!, share)));
     });
-    const spans = this.spansWith(pins);
+    const spans = this.mixes.spans(pins);
     const fixed = new Map(pins);
     const moved = moving === undefined ? -1 : this.ration.foods.findIndex((f) => f.id === moving);
     if (moved >= 0) {
@@ -135,21 +155,63 @@ export class Formulation {
       if (Number.isNaN(low)) return this.heldTooTight(pins);
       fixed.set(moved, Math.min(high, Math.max(low, held[moving!] ?? target[moved]!)));
     }
-    this.pin(fixed);
     for (const [i, share] of fixed) target[i] = share;
-    const answer = this.polytope.nearest(target);
-    if (answer.status !== 'optimal') return this.heldTooTight(pins);
-    const x = this.exact(answer.x);
-    return this.following(x, squaredDistance(x, target), spans);
+    const found = this.mixes.nearest(target, fixed);
+    return found ? this.following(found, spans) : this.heldTooTight(pins);
   }
 
   /** Whole steps of the scale for given shares. */
   grams(shares: Shares): Weighable {
-    return this.toGrams(this.vector(shares));
+    const x = this.vector(shares);
+    return this.toGrams(x, boundsAt(this, x));
+  }
+
+  /** Why the best mix is as it is: the bounds it stands at and what each costs. Empty where there is no mix. */
+  why(): Reason[] {
+    const found = this.crossed ? undefined : this.mixes.best();
+    if (!found) return [];
+    return reasons({
+      problem: this.problem,
+      found,
+      bounds: this.bounds(),
+      priced: this.ruleSides(),
+      names: this.ration.foods.map((f) => f.name),
+      aims: this.aims,
+      counted: this.counted,
+      resolve: (pointer, to) => {
+        const moved = new Formulation(written(this.problem, { pointer, to }), this.options);
+        try {
+          return moved.mixes.best();
+        } finally {
+          moved.dispose();
+        }
+      },
+    });
+  }
+
+  /** Two goals against each other: the mixes that are best in one for what they are in the other. */
+  frontier(a: Goal, b: Goal, points = 15): { a: number; b: number; shares: Shares }[] {
+    if (this.crossed) return [];
+    const { problem, ration, open, question } = this;
+    return frontier({ problem, ration, open, mixes: question, points }, a, b).map(({ x, ...values }) => ({
+      ...values,
+      shares: this.record((i) => x[i]!, 0),
+    }));
+  }
+
+  /** What can replace each food, or those asked for, with every rule kept. @param shares must keep every rule */
+  substitutes(shares: Shares, question?: SubstituteQuestion): Substitutable[] {
+    const { reference } = this.options;
+    return substitutes(this.problem, { reference, beside: this.ration.beside }, shares, question);
+  }
+
+  /** What is eaten when the animal leaves any one food. */
+  leftOut(shares: Shares): LeftOut {
+    return leftOut(this.problem, this.ration, this.vector(shares));
   }
 
   dispose(): void {
-    this.polytope.dispose();
+    this.mixes.dispose();
   }
 
   private cautions(): readonly CautionNote[] {
@@ -157,96 +219,97 @@ export class Formulation {
     return this.notes;
   }
 
+  /** All sides but the foods' own bounds, which stand in `lower` and `upper`. */
   private ruleSides(): Side[] {
-    return this.sides.filter((s) => s.pointer.startsWith('/rules/'));
+    return this.sides.filter((s) => !s.pointer.startsWith('/foods/'));
   }
 
-  private best(): { x: Float64Array; objective: number } | undefined {
-    const { objective } = this.problem;
-    if (objective === 'cheapest') return this.cheapest();
-    const target = objective === 'varied' ? new Float64Array(this.open.length) : this.wants;
-    const answer = this.polytope.nearest(target);
-    if (answer.status !== 'optimal') return undefined;
-    return { x: answer.x, objective: squaredDistance(answer.x, target) };
-  }
-
-  /** Least cost, and among mixes of that cost the one nearest to what is wanted. */
-  private cheapest(): { x: Float64Array; objective: number } | undefined {
-    const prices = Float64Array.from(this.open, (i) => this.problem.foods[i]!.price_per_kg ?? 0);
-    const answer = this.polytope.cheapest(prices);
-    if (answer.status !== 'optimal') return undefined;
-    const cost = dot(prices, answer.x);
-    const scale = Math.max(1e-12, ...prices);
-    const budget: Side = {
-      pointer: '/rules/-',
-      side: 'max',
-      bound: cost,
-      subject: 'cost',
-      unit: '',
-      halfSpace: () => ({
-        g: prices.map((p) => -p / scale),
-        h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale,
-        scale,
-      }),
-      coefficient: () => 0,
-      value: (x) => dot(prices, x),
-    };
-    const narrowed = new Polytope(this.options.highs, this.lower, this.upper, [...this.ruleSides(), budget]);
-    try {
-      const tie = narrowed.nearest(this.wants);
-      const x = tie.status === 'optimal' && this.polytope.holds(tie.x) ? tie.x : answer.x;
-      return { x, objective: dot(prices, x) };
-    } catch {
-      // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
-      return { x: answer.x, objective: cost };
-    } finally {
-      narrowed.dispose();
-    }
-  }
-
-  private following(
-    x: Float64Array,
-    objective: number,
-    ends: readonly (readonly [number, number])[],
-  ): Following {
+  private following({ x, objective, gap }: Found, ends: readonly Span[]): Following {
     const spans = ends.map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
     const {
       total: _,
       breaches: __,
       ...standing
-    } = evaluate(this.problem, this.ration, this.sides, x, this.cautions());
+    } = evaluate(this.problem, this.ration, this.bounds(), x, this.cautions());
     return {
       status: 'optimal',
       ...standing,
       objective,
+      ...(gap > 0 ? { gap } : {}),
+      ...(this.aims.length > 0
+        ? { aims: this.aims.map((line) => ({ ...line.aim, value: line.value(x) })) }
+        : {}),
+      ...this.beside(),
       shares: this.record((i) => x[i]!, 0),
       spans: this.record((i) => spans[i]!, [0, 0] as const),
       ignored: this.ignored,
     };
   }
 
+  /** What is fed beside the mix, where its share was chosen. */
+  private beside(): Pick<Following, 'beside'> {
+    if (!leavesShareOpen(this.problem)) return {};
+    return {
+      beside: Object.fromEntries(
+        this.ration.beside.map(({ stocked }, i) => [stocked.id, this.besideShares[i]!]),
+      ),
+    };
+  }
+
+  /** Everything that can be broken or stand at its limit. */
+  private bounds(): readonly Bound[] {
+    return [...this.sides, ...this.counts];
+  }
+
   private collision(): Collision {
+    const { bounds, remedies } = this.linearCollision() ?? this.countedCollision();
+    return {
+      status: 'infeasible',
+      verdict: conflictSentence(bounds),
+      conflict: bounds.map((s) => ({ pointer: s.pointer, sentence: `${capital(demand(s))}.` })),
+      remedies,
+      ...doubts(this.problem, this.ration),
+      cautions: this.cautions(),
+      ignored: this.ignored,
+    };
+  }
+
+  /** What collides where foods are not counted; undefined where nothing does. */
+  private linearCollision(): { bounds: readonly Bound[]; remedies: readonly Remedy[] } | undefined {
     const { highs, reference } = this.options;
     const elastic = new Elastic(highs, this.open.length, this.sides);
     try {
       const conflict = smallestConflict(elastic, highs);
-      const sides = conflict.map((k) => elastic.sides[k]!);
-      const remedies: Remedy[] = [
+      if (conflict.length === 0 && this.counts.length > 0) return undefined;
+      const remedies = [
         ...loosenings(elastic, conflict),
+        ...loosenTogether(elastic),
+        ...this.givingUpDropOne(conflict.map((k) => elastic.sides[k]!)),
         ...additions(elastic, this.problem, reference),
       ].filter((remedy) => this.mends(remedy));
-      return {
-        status: 'infeasible',
-        verdict: conflictSentence(sides),
-        conflict: sides.map((s) => ({ pointer: s.pointer, sentence: `${capital(demand(s))}.` })),
-        remedies,
-        ...doubts(this.problem, this.ration),
-        cautions: this.cautions(),
-        ignored: this.ignored,
-      };
+      return { bounds: conflict.map((k) => elastic.sides[k]!), remedies };
     } finally {
       elastic.dispose();
     }
+  }
+
+  /** Where it is the wish to be safe against any one food being left that collides, that wish may be given up. */
+  private givingUpDropOne(conflict: readonly Bound[]): Loosening[] {
+    if (!conflict.some((s) => s.pointer === DROP_ONE)) return [];
+    const sentence = 'Let the mix go out of range when one of its foods is left.';
+    return [{ kind: 'loosen', pointer: DROP_ONE, from: true, to: false, sentence }];
+  }
+
+  private countedCollision() {
+    const { highs, reference } = this.options;
+    const conflict = new CountedConflict(highs, this.open.length, this.sides, this.counts);
+    const mends = (remedy: Remedy) => this.mends(remedy);
+    const remedies = [
+      ...conflict.loosenings().filter(mends),
+      ...this.givingUpDropOne(conflict.bounds).filter(mends),
+      ...conflict.additions(this.problem, reference, mends),
+    ];
+    return { bounds: conflict.bounds, remedies };
   }
 
   /** Applies a remedy to a copy of the problem and asks whether it can then be solved. */
@@ -277,54 +340,22 @@ export class Formulation {
     };
   }
 
-  /** Spans do not depend on where the shares stand, only on the rules and holds: a slider dragged on needs no new ones. */
-  private spansWith(pins: ReadonlyMap<number, number>): readonly (readonly [number, number])[] {
-    const key = JSON.stringify([...pins]);
-    if (this.spansKept?.key !== key) this.spansKept = { key, spans: this.freshSpans(pins) };
-    return this.spansKept.spans;
-  }
-
-  private freshSpans(pins: ReadonlyMap<number, number>): (readonly [number, number])[] {
-    this.pin(pins);
-    const spans = this.ration.foods.map((_, i) => this.polytope.span(i));
-    for (const i of pins.keys()) {
-      this.pin(new Map([...pins].filter(([other]) => other !== i)));
-      spans[i] = this.polytope.span(i);
-    }
-    return spans;
-  }
-
-  private pin(pins: ReadonlyMap<number, number>): void {
-    const at = (bounds: Float64Array) => Float64Array.from(bounds, (v, i) => pins.get(i) ?? v);
-    this.polytope.setBounds(at(this.lower), at(this.upper));
-  }
-
-  private toGrams(x: Float64Array): Weighable {
+  /** @param choice bounds under which the foods that are in stay in */
+  private toGrams(x: Float64Array, choice: Pick<Found, 'lower' | 'upper'>): Weighable {
     const { batch_grams: batchGrams, scale_step_grams: stepGrams } = this.problem;
-    const { polytope, lower, upper } = this;
-    polytope.setBounds(lower, upper);
-    const rows = this.ruleSides().map((s) => s.halfSpace(s.bound));
-    const holds = (shares: ArrayLike<number>) => polytope.holds(shares, 1e-8);
+    const spaces = this.ruleSides().map((s) => s.halfSpace(s.bound));
+    const within = (shares: ArrayLike<number>) =>
+      Array.from(shares).every((v, i) => v >= this.lower[i]! - 1e-8 && v <= this.upper[i]! + 1e-8);
+    const holds = (shares: ArrayLike<number>) =>
+      within(shares) &&
+      spaces.every((space) => shortfall(space, shares) <= 1e-8) &&
+      this.counts.every((c) => keeps(c, shares));
     const answer = weighable(
-      { shares: x, lower, upper, batchGrams, stepGrams, holds, rows },
+      { shares: x, ...choice, batchGrams, stepGrams, holds, rows: spaces },
       this.options.highs,
     );
     if ('conflict' in answer) return { grams: null, grams_conflict: answer.conflict };
     return { grams: this.record((i) => Number((answer.steps[i]! * stepGrams).toPrecision(12)), 0) };
-  }
-
-  /** Shares cleaned of the solver's last digits: within their bounds, and 100 in all. */
-  private exact(raw: Float64Array): Float64Array {
-    const x = raw.map((v, i) => {
-      const share = Math.min(this.upper[i]!, Math.max(this.lower[i]!, v));
-      return share < 1e-10 ? 0 : share;
-    });
-    const missing = 100 - x.reduce((a, b) => a + b, 0);
-    let roomiest = 0;
-    const room = (i: number) => Math.min(x[i]! - this.lower[i]!, this.upper[i]! - x[i]!);
-    for (let i = 1; i < x.length; i++) if (room(i) > room(roomiest)) roomiest = i;
-    x[roomiest]! += missing;
-    return x;
   }
 
   private vector(shares: Shares): Float64Array {
@@ -343,33 +374,23 @@ export class Formulation {
   }
 }
 
-/** A copy of the problem with a remedy applied: the bound written at its pointer, or the food appended. */
+/** A copy of the problem with a remedy applied: bounds written at their pointers, or the food appended. */
 export function applyRemedy(problem: Problem, remedy: Remedy): Problem {
   if (remedy.kind === 'add') return { ...problem, foods: [...problem.foods, remedy.food] };
-  const [, list, row, field] = remedy.pointer.split('/') as [string, 'rules' | 'foods', string, string];
+  const changes = remedy.kind === 'loosen' ? [remedy] : remedy.changes;
+  return changes.reduce(written, problem);
+}
+
+/** The problem with another value at a pointer; undefined takes the bound out. */
+function written(
+  problem: Problem,
+  { pointer, to }: Pick<Change, 'pointer'> & { readonly to: Change['to'] | undefined },
+): Problem {
+  const [, list, row, field] = pointer.split('/') as [string, string, string?, string?];
+  if (row === undefined || field === undefined) return { ...problem, [list]: to };
   const change = <T>(items: readonly T[]) =>
-    items.map((item, i) => (i === Number(row) ? { ...item, [field]: remedy.to } : item));
+    items.map((item, i) => (i === Number(row) ? { ...item, [field]: to } : item));
   return list === 'rules'
     ? { ...problem, rules: change(problem.rules) }
     : { ...problem, foods: change(problem.foods) };
-}
-
-/**
- * How many standard deviations a bound keeps from the mean. For each rule by itself: the quantile that leaves the
- * part (1 - c) outside, half at either end. For all at once: the same part shared out over every bound (Bonferroni),
- * so that the chance of any of them being missed is 1 - c at most.
- */
-function distance({ confidence, confidence_for, rules }: Problem): number {
-  if (confidence === 0) return 0;
-  const bounds = rules.flatMap((r) => ('nutrient' in r ? [r.min, r.max] : [])).filter((b) => b !== undefined);
-  const ends = confidence_for === 'all' ? Math.max(2, bounds.length) : 2;
-  return normalQuantile(1 - (1 - confidence) / ends);
-}
-
-/** A food without a wanted share wants an equal part of what the others leave of 100, never below 0. */
-function wantedShares(wants: readonly (number | undefined)[]): Float64Array {
-  const given = wants.reduce<number>((sum, w) => sum + (w ?? 0), 0);
-  const open = wants.filter((w) => w === undefined).length;
-  const part = open > 0 ? Math.max(0, (100 - given) / open) : 0;
-  return Float64Array.from(wants, (w) => w ?? part);
 }

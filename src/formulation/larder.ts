@@ -7,7 +7,7 @@ import { FOOD_GROUPS } from '../foods/food.ts';
 import type { Reference, ReferenceFood } from '../foods/reference.ts';
 import { spreadOf } from '../foods/variation.ts';
 import { gramsPer, nutrient, type Tag } from '../nutrition/nutrients.ts';
-import type { Beside, Ingredient, Variation } from './problem.ts';
+import { AIR_DRY_WATER, type Beside, type Ingredient, type Variation } from './problem.ts';
 
 /** One amount per 100 g as fed, unit of the tagname. */
 export interface Counted {
@@ -81,6 +81,23 @@ export function stock(
     return counted;
   };
   return { id: food.id, name: food.name ?? ref?.name ?? food.id, group: own, amount, largest };
+}
+
+/**
+ * A fresh food counted as if its water were that of dry food ({@link AIR_DRY_WATER}): every other amount rises in
+ * proportion to the dry matter. A food that is dry already stays as it is.
+ */
+export function airDry(food: Stocked): Stocked {
+  const water = food.amount('WATER').value;
+  if (water <= AIR_DRY_WATER) return food;
+  const factor = (100 - AIR_DRY_WATER) / (100 - water);
+  const amount = (tag: Tag): Counted => {
+    const { status, value, low, high, sd } = food.amount(tag);
+    if (tag === 'WATER')
+      return { status, value: AIR_DRY_WATER, low: AIR_DRY_WATER, high: AIR_DRY_WATER, sd: 0 };
+    return { status, value: value * factor, low: low * factor, high: high * factor, sd: sd * factor };
+  };
+  return { ...food, amount };
 }
 
 function count(tag: Tag, said: Said): Counted {

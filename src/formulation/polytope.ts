@@ -21,17 +21,37 @@ const MOST_CUTS = 400;
 type Model = ReturnType<Highs['createModel']>;
 type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
 
-/** A row beyond the sum: a side's half-space, or a tangent plane of its cone. */
-interface Row {
+/** What the last answer would gain if a bound gave way by one: for each side (scaled as its row is), and each share. */
+export interface Prices {
+  readonly sides: Float64Array;
+  readonly shares: Float64Array;
+}
+
+/** A row beyond the sum, `g . x >= h`: a side's half-space, or a tangent plane of what is curved. */
+export interface Row {
   readonly g: Float64Array;
   readonly h: number;
+}
+
+/** A convex bound that is no single half-space, kept by tangent planes laid where it is missed. */
+export interface Curve {
+  /** How far it is missed; at most 0 where it is kept. */
+  shortfall(x: ArrayLike<number>): number;
+  /** A plane that every mix keeps and that cuts x off. */
+  tangent(x: ArrayLike<number>): Row | undefined;
 }
 
 export class Polytope {
   readonly n: number;
   private readonly highs: Highs;
-  private readonly cuts: Row[] = [];
+  /** The sides' half-spaces, then rows and planes in the order in which they came up. */
+  private readonly allRows: Row[];
   private readonly base: readonly HalfSpace[];
+  private readonly curves: (Curve & { readonly of: number })[];
+  private readonly required: Row[] = [];
+  /** Which of the base half-spaces each row belongs to; -1 for rows that came in later on their own. */
+  private readonly rowOf: number[];
+  private lastDuals: { readonly colDual: Float64Array; readonly rowDual: Float64Array } | undefined;
   private lower: Float64Array;
   private upper: Float64Array;
   private linear?: Model;
@@ -49,6 +69,51 @@ export class Polytope {
     this.lower = lower;
     this.upper = upper;
     this.base = sides.map((s) => s.halfSpace(s.bound));
+    this.allRows = [...this.base];
+    this.rowOf = this.base.map((_, k) => k);
+    this.curves = this.base.flatMap((space, k) =>
+      space.cone ? [{ of: k, shortfall: (x) => shortfall(space, x), tangent: (x) => tangent(space, x) }] : [],
+    );
+  }
+
+  /** All rows beyond the sum that have come up so far: they hold for every mix. The list only grows. */
+  get rows(): readonly Row[] {
+    return this.allRows;
+  }
+
+  /** Prices of the last answer, from the solver's duals; undefined before there is one. */
+  prices(): Prices | undefined {
+    if (!this.lastDuals) return undefined;
+    const { colDual, rowDual } = this.lastDuals;
+    const sides = new Float64Array(this.base.length);
+    // The sum comes first; a tangent plane's price is its side's.
+    this.rowOf.forEach((k, row) => {
+      if (k >= 0) sides[k]! += rowDual[row + 1] ?? 0;
+    });
+    return { sides, shares: colDual };
+  }
+
+  /** Adds a row that every mix must keep from now on. */
+  require(row: Row): void {
+    this.required.push(row);
+    this.cut(row);
+  }
+
+  /** Adds a convex bound that every mix must keep from now on. */
+  requireCurve(curve: Curve): void {
+    this.curves.push({ ...curve, of: -1 });
+  }
+
+  /** Lays tangent planes wherever the shares miss what is curved. @returns whether any was laid */
+  separate(x: ArrayLike<number>, tolerance = CONE_TOLERANCE): boolean {
+    let laid = false;
+    for (const curve of this.curves) {
+      const plane = curve.shortfall(x) > tolerance ? curve.tangent(x) : undefined;
+      if (!plane) continue;
+      laid = true;
+      this.cut(plane, curve.of);
+    }
+    return laid;
   }
 
   /** Narrows or widens the column bounds, keeping the basis. */
@@ -121,7 +186,11 @@ export class Polytope {
       if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
       sum += x[i]!;
     }
-    return Math.abs(sum - 100) <= tolerance && this.base.every((space) => shortfall(space, x) <= tolerance);
+    return (
+      Math.abs(sum - 100) <= tolerance &&
+      this.base.every((space) => shortfall(space, x) <= tolerance) &&
+      this.required.every((row) => row.h - dot(row.g, x) <= tolerance)
+    );
   }
 
   dispose(): void {
@@ -132,7 +201,7 @@ export class Polytope {
   }
 
   private create(quadratic: boolean): Model {
-    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...this.base, ...this.cuts];
+    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...this.allRows];
     const { n } = this;
     const model = this.highs.createModel({
       numCols: n,
@@ -173,21 +242,14 @@ export class Polytope {
     for (let round = 0; ; round++) {
       const x = this.run(model);
       if (!x) return { status: 'infeasible' };
-      let missed = false;
-      for (const space of this.base) {
-        if (!space.cone || shortfall(space, x) <= coneTolerance) continue;
-        const plane = tangent(space, x);
-        if (!plane) continue;
-        missed = true;
-        this.cut(plane);
-      }
-      if (!missed || round >= MOST_CUTS) return { status: 'optimal', x };
+      if (!this.separate(x, coneTolerance) || round >= MOST_CUTS) return { status: 'optimal', x };
     }
   }
 
   /** A tangent plane is valid for every mix, so both models may keep it. */
-  private cut(plane: Row): void {
-    this.cuts.push(plane);
+  private cut(plane: Row, of = -1): void {
+    this.allRows.push(plane);
+    this.rowOf.push(of);
     const kept = entries(plane.g);
     for (const model of [this.linear, this.quadratic]) {
       model?.addRow(plane.h, Number.POSITIVE_INFINITY, kept);
@@ -204,7 +266,11 @@ export class Polytope {
       if (attempt === last) model.options.set('primal_feasibility_tolerance', COARSE_TOLERANCE);
       try {
         const { modelStatus } = model.run();
-        if (modelStatus === code.optimal) return model.getSolution().colValue;
+        if (modelStatus === code.optimal) {
+          const { colValue, colDual, rowDual } = model.getSolution();
+          this.lastDuals = { colDual, rowDual };
+          return colValue;
+        }
         if (modelStatus === code.infeasible && attempt > 0) return undefined;
       } catch (error) {
         if (attempt === last) throw error;
@@ -224,7 +290,7 @@ export class Polytope {
     const fixed = Array.from(x, (v, i) =>
       v - this.lower[i]! < close ? this.lower[i]! : this.upper[i]! - v < close ? this.upper[i]! : undefined,
     );
-    const tight = [...this.base, ...this.cuts].filter((r) => Math.abs(dot(r.g, x) - r.h) < close);
+    const tight = this.allRows.filter((r) => Math.abs(dot(r.g, x) - r.h) < close);
     const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
     const better = projected(target, fixed, rows);
     if (!better) return x;

@@ -4,7 +4,8 @@ import { type Elastic, KEPT } from './elastic.ts';
 import { isCautioned } from './heed.ts';
 import { type Stocked, stock } from './larder.ts';
 import type { Problem } from './problem.ts';
-import type { Addition, Loosening } from './result.ts';
+import type { Addition, Loosening, LooseningTogether } from './result.ts';
+import { joined } from './sentences.ts';
 import type { Side } from './sides.ts';
 import { leastShares } from './suggest.ts';
 
@@ -13,7 +14,7 @@ const MOST_USUAL = 5;
 const MOST_FURTHER = 3;
 
 /** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
-const DAMPEST = 20;
+export const DAMPEST = 20;
 
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
@@ -23,7 +24,9 @@ export function loosenings(elastic: Elastic, conflict: readonly number[]): Loose
     .sort((a, b) => change(a) - change(b));
 }
 
-const change = (l: Loosening) => Math.abs(l.to - l.from) / Math.max(1, Math.abs(l.from));
+/** How far a bound is moved, relative to what it was. */
+export const change = ({ from, to }: Loosening) =>
+  Math.abs(Number(to) - Number(from)) / Math.max(1, Math.abs(Number(from)));
 
 /**
  * Smallest loosening of one side with all others kept. A ratio's row turns with its bound, so the bound found is
@@ -64,7 +67,43 @@ function loosen(elastic: Elastic, k: number): Loosening | undefined {
   }
 }
 
-function outwards(bound: number, side: 'min' | 'max', digits: number): number {
+/**
+ * The least total loosening: several bounds each give way a little, together by less (relative to what they are) than
+ * one of them alone. A bound that a caution set, and a food's own least and most, stay as they are unless they must.
+ */
+export function loosenTogether(elastic: Elastic): LooseningTogether[] {
+  const { sides } = elastic;
+  const rigid = new Set(sides.flatMap((s, k) => (s.because || s.pointer.startsWith('/foods/') ? [k] : [])));
+  const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(sides[k]!.bound));
+  const bounds = new Map<number, number>();
+  try {
+    for (let round = 0; round < 10; round++) {
+      const answer = elastic.solve(rigid, weight);
+      if (!answer) return [];
+      const missed = sides.flatMap((_, k) => (answer.missed[k]! > KEPT ? [k] : []));
+      if (missed.length === 0) break;
+      for (const k of missed) {
+        const to = outwards(sides[k]!.value(answer.x), sides[k]!.side, 4);
+        if (!allowed(sides[k]!, to)) return [];
+        bounds.set(k, to);
+        elastic.rebound(k, to);
+      }
+    }
+  } finally {
+    for (const k of bounds.keys()) elastic.rebound(k, sides[k]!.bound);
+  }
+  // One bound alone stands among the single loosenings already.
+  if (bounds.size < 2) return [];
+  const changes = [...bounds].map(([k, to]) => ({ pointer: sides[k]!.pointer, from: sides[k]!.bound, to }));
+  const parts = [...bounds].map(([k, to]) =>
+    loosenSentence(sides[k]!, to)
+      .replace(/^Allow /, '')
+      .replace(/\.$/, ''),
+  );
+  return [{ kind: 'loosen-together', changes, sentence: `Allow ${joined(parts)}.` }];
+}
+
+export function outwards(bound: number, side: 'min' | 'max', digits: number): number {
   const magnitude = 10 ** (digits - 1 - Math.floor(Math.log10(Math.max(Math.abs(bound), 1e-9))));
   const widened = side === 'max' ? bound * (1 + 1e-9) + 1e-9 : bound * (1 - 1e-9) - 1e-9;
   const rounded = side === 'max' ? Math.ceil(widened * magnitude) : Math.floor(widened * magnitude);
@@ -72,11 +111,11 @@ function outwards(bound: number, side: 'min' | 'max', digits: number): number {
 }
 
 /** Whether the loosened bound may be written in the problem: shares and grams end at 100. */
-function allowed(side: Side, to: number): boolean {
+export function allowed(side: Side, to: number): boolean {
   return side.unit.startsWith('%') ? to <= 100 : true;
 }
 
-function loosenSentence(side: Side, to: number): string {
+export function loosenSentence(side: Side, to: number): string {
   const limit = side.side === 'max' ? 'at most' : 'at least';
   const unit = side.unit ? ` ${side.unit}` : '';
   return `Allow ${side.subject} of ${limit} ${to}${unit} instead of ${side.bound}${unit}.`;
@@ -112,7 +151,7 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
     .map(({ food, share }) => addition(food, share, ids, price));
 }
 
-interface DryFood {
+export interface DryFood {
   readonly food: ReferenceFood;
   readonly stocked: Stocked;
 }
@@ -120,7 +159,7 @@ interface DryFood {
 const dryFoodsOf = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
 
 /** Every food dry enough for a mix, with its amounts; gathered once for a reference. */
-function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
+export function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
   const kept = dryFoodsOf.get(reference) ?? new Map<string, readonly DryFood[]>();
   dryFoodsOf.set(reference, kept);
   const key = variation ?? 'given';
@@ -138,12 +177,12 @@ function dryFoods(reference: Reference, variation: Problem['variation']): readon
 }
 
 /** Where the cheapest mix is asked every food needs a price; a food not bought yet counts like the dearest one. */
-function dearest(problem: Problem): number | undefined {
+export function dearest(problem: Problem): number | undefined {
   if (problem.objective !== 'cheapest') return undefined;
   return Math.max(...problem.foods.map((f) => f.price_per_kg ?? 0));
 }
 
-function addition(
+export function addition(
   food: ReferenceFood,
   least: number,
   ids: ReadonlySet<string>,

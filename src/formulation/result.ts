@@ -1,5 +1,7 @@
 /** What a formulation answers. The JSON printed by `pouchful formulate` is a {@link Result}. */
+
 import type { Tag } from '../nutrition/nutrients.ts';
+import type { Aim } from './problem.ts';
 
 /** Content per 100 g as fed, in the unit of the tagname. */
 export interface NutrientLine {
@@ -33,11 +35,23 @@ export interface Breach extends Statement {
   readonly side: 'min' | 'max';
 }
 
-export interface Loosening extends Statement {
+/** Write the value `to` at the pointer into the problem; a number, but for the wish "drop_one". */
+export interface Change {
+  readonly pointer: string;
+  readonly from: number | boolean;
+  readonly to: number | boolean;
+}
+
+/** One bound, loosened as little as suffices. */
+export interface Loosening extends Statement, Change {
   readonly kind: 'loosen';
-  readonly from: number;
-  /** Write this value at the pointer and the problem can be solved. */
-  readonly to: number;
+}
+
+/** Several bounds, each loosened a little: together by less than any one of them would need alone. */
+export interface LooseningTogether {
+  readonly kind: 'loosen-together';
+  readonly sentence: string;
+  readonly changes: readonly Change[];
 }
 
 export interface Addition {
@@ -55,7 +69,7 @@ export interface Addition {
   readonly share: number;
 }
 
-export type Remedy = Loosening | Addition;
+export type Remedy = Loosening | LooseningTogether | Addition;
 
 /** An amount that a rule rests on and nobody knows, or that is an estimate. */
 export interface Doubt {
@@ -100,12 +114,23 @@ export interface Evaluation {
   readonly cautions: readonly CautionNote[];
   /** One sentence: fit to feed or not, and why. */
   readonly verdict: string;
+  readonly beside?: BesideShares;
 }
+
+/** Share of the ration and its span, percent, by id of what is fed beside the mix; only where one may be chosen. */
+export type BesideShares = Readonly<
+  Record<string, { readonly share: number; readonly span?: readonly [number, number] }>
+>;
 
 /** A mix that keeps every rule, not yet in grams. */
 export interface Following {
   readonly status: 'optimal';
   readonly objective: number;
+  /** How far, at most, the best mix may lie below `objective`; absent where it is proven best. */
+  readonly gap?: number;
+  /** What each aim came to, in its own unit: percent of the mix, number of foods, price per kg, or content. */
+  readonly aims?: readonly (Aim & { readonly value: number })[];
+  readonly beside?: BesideShares;
   /** Percent of the mix by food id; adds up to 100. */
   readonly shares: Readonly<Record<string, number>>;
   readonly spans: Readonly<Record<string, readonly [number, number]>>;
@@ -119,6 +144,20 @@ export interface Following {
   readonly verdict: string;
   /** Pointers of fields that no rule of the format knows; they were not read. */
   readonly ignored: readonly string[];
+}
+
+/** A bound at which the best mix stands, and what it costs. */
+export interface Reason extends Statement {
+  readonly from: number;
+  /** What the objective gains for each unit by which the bound gives way, at first; from the solver's duals. */
+  readonly price?: number;
+  /** The bound let go to here... */
+  readonly to?: number;
+  /** ...brings the objective to this, by solving again, better by `gain`. */
+  readonly objective?: number;
+  readonly gain: number;
+  /** Where the content would come to rest if the bound were not there. */
+  readonly free?: number;
 }
 
 export interface Weighable {

@@ -1,6 +1,6 @@
 /** What the arithmetic says, in words for people. */
 import type { Doubt } from './result.ts';
-import type { Side } from './sides.ts';
+import type { Bound } from './sides.ts';
 
 /** A number as people read it: no more decimals than matter. */
 export function figure(value: number): string {
@@ -12,13 +12,13 @@ export function figure(value: number): string {
 const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` ${unit}` : ''}`;
 
 /** "protein of the ration must be at least 17 %". */
-export function demand(side: Side): string {
+export function demand(side: Bound): string {
   const limit = `${side.subject} must be ${side.side === 'min' ? 'at least' : 'at most'} ${withUnit(side.bound, side.unit)}`;
   return side.because ? `${limit} (${side.because})` : limit;
 }
 
 /** "fat of the ration is 8.2 %, above the most allowed, 7 %". */
-export function breachSentence(side: Side, actual: number): string {
+export function breachSentence(side: Bound, actual: number): string {
   const value = nearBound(actual, side.bound);
   return side.side === 'max'
     ? `${side.subject} is ${withUnit(value, side.unit)}, above the most allowed, ${withUnit(side.bound, side.unit)}`
@@ -26,18 +26,18 @@ export function breachSentence(side: Side, actual: number): string {
 }
 
 /** Enough decimals that a value just past its bound is not printed as the bound. */
-function nearBound(actual: number, bound: number): string {
+export function nearBound(actual: number, bound: number): string {
   const short = figure(actual);
   return Number(short) === bound ? String(Number(actual.toPrecision(8))) : short;
 }
 
-export function bindingSentence(side: Side): string {
+export function bindingSentence(side: Bound): string {
   return capital(
     `${side.subject} stands at its ${side.side === 'min' ? 'least' : 'most'}, ${withUnit(side.bound, side.unit)}.`,
   );
 }
 
-export function conflictSentence(sides: readonly Side[]): string {
+export function conflictSentence(sides: readonly Bound[]): string {
   if (sides.length === 0)
     return 'No mix of these foods keeps every rule to the last digit; loosen any one of them a little.';
   return `No mix of these foods can keep the rules: ${joined(sides.map(demand))}.`;

@@ -23,8 +23,8 @@ export interface HalfSpace {
   readonly scale: number;
 }
 
-/** One bound of one rule, or of one food's share. */
-export interface Side {
+/** One bound of one rule, or of one food's share, as it is spoken of. */
+export interface Bound {
   readonly pointer: string;
   readonly side: 'min' | 'max';
   readonly bound: number;
@@ -34,12 +34,16 @@ export interface Side {
   readonly unit: string;
   /** Why it stands, where no rule of the keeper's put it there: a caution. Such a bound is not loosened. */
   readonly because?: string;
+  /** The actual content, ratio, share or number, at the safe end where a confidence is asked. */
+  value(x: ArrayLike<number>): number;
+}
+
+/** A bound that is linear in the shares. */
+export interface Side extends Bound {
   /** The half-space for a given bound; a ratio's and a dry-matter rule's row turns with the bound. */
   halfSpace(bound: number): HalfSpace;
   /** What one percent of a further food adds to the row of {@link halfSpace}, before that is scaled. */
   coefficient(bound: number, food: Stocked): number;
-  /** The actual content, ratio or share, at the safe end where a confidence is asked. */
-  value(x: ArrayLike<number>): number;
 }
 
 /** A linear expression over the shares: constant + sum of w x share. */
@@ -149,10 +153,6 @@ function ruleSide(
   }
   if ('ratio' in rule) {
     const [top, bottom] = rule.ratio;
-    const denominator = (f: Stocked) => {
-      const amount = f.amount(bottom);
-      return amount.status === 'unknown' ? f.largest(bottom) : amount.value;
-    };
     const subject = `${words(top)} to ${words(bottom)} of the ${on}`;
     return quotientSide(
       pointer,
@@ -163,7 +163,7 @@ function ruleSide(
       ration,
       on,
       (f) => f.amount(top).value,
-      denominator,
+      denominatorOf(bottom),
     );
   }
   const tag = rule.nutrient;
@@ -176,6 +176,12 @@ function ruleSide(
   const weight = (f: Stocked) => ration.weight(on, of(f));
   return plainSide(pointer, side, bound, subject, unit, ration.line(on, of), weight, spread);
 }
+
+/** An unknown denominator of a ratio counts as the largest amount known of such foods. */
+export const denominatorOf = (tag: Tag) => (f: Stocked) => {
+  const amount = f.amount(tag);
+  return amount.status === 'unknown' ? f.largest(tag) : amount.value;
+};
 
 /** z x sd of each food's part in the content, and of what is fed beside. */
 function spreadOf(tag: Tag, on: On, ration: Ration, z: number): Spread | undefined {
@@ -226,7 +232,7 @@ function plainSide(
 }
 
 /** A side whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
-function quotientSide(
+export function quotientSide(
   pointer: string,
   side: 'min' | 'max',
   bound: number,

@@ -66,7 +66,17 @@ const PELLET: OwnFood = {
   invented: true,
 };
 
-const ANIMAL: Animal = { id: 'demo-animal', name: 'Bramble', species: 'golden hamster', invented: true };
+const ANIMAL: Animal = {
+  id: 'demo-animal',
+  name: 'Bramble',
+  species: 'golden hamster',
+  lifeStage: 'adult',
+  profileId: DEFAULT_PROFILE,
+  refuses: [],
+  // Veterinary handouts commonly say that an adult golden hamster eats some 10-12 g of dry food a day.
+  dailyGrams: 12,
+  invented: true,
+};
 
 /** The problem of the invented mix, every food named; what `pouchful demo` prints. */
 export function demoProblem(): Problem {
@@ -106,7 +116,7 @@ export function demoHousehold(updatedAt = '2026-01-01T00:00:00.000Z'): Household
       {
         id: 'demo-mix',
         name: 'First mix',
-        animalId: ANIMAL.id,
+        animalIds: [ANIMAL.id],
         profileId: DEFAULT_PROFILE,
         problem,
         shares: Object.fromEntries(problem.foods.map((f) => [f.id, SHARE])),
@@ -114,6 +124,7 @@ export function demoHousehold(updatedAt = '2026-01-01T00:00:00.000Z'): Household
         updatedAt,
       },
     ],
+    versions: [],
   };
 }
 

@@ -59,6 +59,34 @@ const STEPS: readonly string[] = [
   -- What the screens formulate counts the published variation and heeds the caution list.
   UPDATE mixes SET problem = json_set(problem, '$.variation', 'published', '$.cautions', 'apply');
   `,
+  // What an animal is fed, needs and refuses; mixes made for several animals; versions of a mix.
+  `
+  ALTER TABLE animals ADD COLUMN life_stage TEXT NOT NULL DEFAULT 'adult';
+  ALTER TABLE animals ADD COLUMN profile_id TEXT NOT NULL DEFAULT 'hamster-adult';
+  ALTER TABLE animals ADD COLUMN refuses TEXT NOT NULL DEFAULT '[]' CHECK (json_valid(refuses));
+  ALTER TABLE animals ADD COLUMN daily_grams REAL;
+  UPDATE animals SET profile_id = coalesce(
+    (SELECT profile_id FROM mixes WHERE animal_id = animals.id ORDER BY mixes.rowid LIMIT 1), profile_id);
+  CREATE TABLE mix_animals (
+    mix_id TEXT NOT NULL REFERENCES mixes (id) ON DELETE CASCADE,
+    animal_id TEXT NOT NULL REFERENCES animals (id) ON DELETE CASCADE,
+    place INTEGER NOT NULL,
+    PRIMARY KEY (mix_id, animal_id)
+  ) WITHOUT ROWID;
+  CREATE INDEX mix_animals_by_animal ON mix_animals (animal_id);
+  INSERT INTO mix_animals (mix_id, animal_id, place)
+    SELECT id, animal_id, 0 FROM mixes WHERE animal_id IS NOT NULL;
+  ALTER TABLE mixes DROP COLUMN animal_id;
+  CREATE TABLE mix_versions (
+    id TEXT PRIMARY KEY,
+    mix_id TEXT NOT NULL REFERENCES mixes (id) ON DELETE CASCADE,
+    name TEXT NOT NULL,
+    problem TEXT NOT NULL CHECK (json_valid(problem)),
+    shares TEXT NOT NULL CHECK (json_valid(shares)),
+    kept_at TEXT NOT NULL
+  );
+  CREATE INDEX mix_versions_by_mix ON mix_versions (mix_id);
+  `,
 ];
 
 /** The number of the newest step. */
@@ -66,17 +94,18 @@ export const SCHEMA_VERSION = STEPS.length;
 
 /**
  * Brings a database to the newest shape; each step wholly or not at all.
+ * @param upTo the last step to take; an older shape is asked for by tests alone
  * @returns the step at which it stood; 0 for a new file
  * @throws Error when the file was written by a newer Pouchful
  */
-export function migrate(db: Database.Database): number {
+export function migrate(db: Database.Database, upTo: number = SCHEMA_VERSION): number {
   const at = db.pragma('user_version', { simple: true }) as number;
   if (at > SCHEMA_VERSION) {
     throw new Error(
       `the household file has version ${at}, this Pouchful knows versions up to ${SCHEMA_VERSION}; use the newer Pouchful`,
     );
   }
-  STEPS.slice(at).forEach((sql, i) => {
+  STEPS.slice(at, upTo).forEach((sql, i) => {
     db.transaction(() => {
       db.exec(sql);
       db.pragma(`user_version = ${at + i + 1}`);

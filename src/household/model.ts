@@ -1,6 +1,7 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
 import type { Evidenced } from '../foods/evidence.ts';
 import type { Problem } from '../formulation/problem.ts';
+import type { LifeStage } from '../targets/life-stage.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 
 /** A food of the keeper's own, or a complete pellet; amounts per 100 g as fed, and what they rest on. */
@@ -20,14 +21,34 @@ export interface Animal {
   readonly id: string;
   readonly name: string;
   readonly species: string;
+  /** One of the life stages that `targets/life-stage.ts` lists. */
+  readonly lifeStage: LifeStage;
+  /** What it needs; the mixes made for it keep these bounds. */
+  readonly profileId: string;
+  /** Ids of foods it will not eat, as mixes name them: they leave every mix made for it. */
+  readonly refuses: readonly string[];
+  /** What it is fed a day, g as weighed; absent where nobody has said. */
+  readonly dailyGrams?: number;
   readonly invented: boolean;
+}
+
+/** A mix as it stood once, kept under a name to go back to or to compare with. */
+export interface MixVersion {
+  readonly id: string;
+  readonly mixId: string;
+  readonly name: string;
+  readonly problem: Problem;
+  readonly shares: Readonly<Record<string, number>>;
+  /** ISO 8601 time at which it was kept, UTC. */
+  readonly keptAt: string;
 }
 
 /** A mix being made: the problem it must solve and the shares it stands at. */
 export interface Mix {
   readonly id: string;
   readonly name: string;
-  readonly animalId?: string;
+  /** The animals it is made for; foods that one of them refuses are out. */
+  readonly animalIds: readonly string[];
   readonly profileId: string;
   readonly problem: Problem;
   /** Percent by food id as last seen on the screen; may be out of range or not add up to 100. */
@@ -43,4 +64,5 @@ export interface Household {
   readonly profiles: readonly TargetProfile[];
   readonly animals: readonly Animal[];
   readonly mixes: readonly Mix[];
+  readonly versions: readonly MixVersion[];
 }

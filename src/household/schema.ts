@@ -2,7 +2,7 @@
 import type { Selectable } from 'kysely';
 import type { FoodGroup } from '../foods/food.ts';
 import type { TargetProfile } from '../targets/profile.ts';
-import type { Animal, Mix, OwnFood } from './model.ts';
+import type { Animal, Mix, MixVersion, OwnFood } from './model.ts';
 
 export interface FoodsTable {
   id: string;
@@ -33,13 +33,16 @@ export interface AnimalsTable {
   id: string;
   name: string;
   species: string;
+  life_stage: Animal['lifeStage'];
+  profile_id: string;
+  refuses: string;
+  daily_grams: number | null;
   invented: 0 | 1;
 }
 
 export interface MixesTable {
   id: string;
   name: string;
-  animal_id: string | null;
   profile_id: string;
   updated_at: string;
   problem: string;
@@ -52,12 +55,30 @@ export interface MixFoodsTable {
   food_id: string;
 }
 
+export interface MixAnimalsTable {
+  mix_id: string;
+  animal_id: string;
+  /** Place in the mix's list, from 0. */
+  place: number;
+}
+
+export interface MixVersionsTable {
+  id: string;
+  mix_id: string;
+  name: string;
+  problem: string;
+  shares: string;
+  kept_at: string;
+}
+
 export interface Tables {
   foods: FoodsTable;
   profiles: ProfilesTable;
   animals: AnimalsTable;
   mixes: MixesTable;
   mix_foods: MixFoodsTable;
+  mix_animals: MixAnimalsTable;
+  mix_versions: MixVersionsTable;
 }
 
 export function foodRow(food: OwnFood): FoodsTable {
@@ -110,19 +131,35 @@ export function profileFrom(row: Selectable<ProfilesTable>): TargetProfile {
 }
 
 export function animalRow(animal: Animal): AnimalsTable {
-  const { id, name, species, invented } = animal;
-  return { id, name, species, invented: invented ? 1 : 0 };
+  return {
+    id: animal.id,
+    name: animal.name,
+    species: animal.species,
+    life_stage: animal.lifeStage,
+    profile_id: animal.profileId,
+    refuses: JSON.stringify(animal.refuses),
+    daily_grams: animal.dailyGrams ?? null,
+    invented: animal.invented ? 1 : 0,
+  };
 }
 
 export function animalFrom(row: Selectable<AnimalsTable>): Animal {
-  return { ...row, invented: row.invented === 1 };
+  return {
+    id: row.id,
+    name: row.name,
+    species: row.species,
+    lifeStage: row.life_stage,
+    profileId: row.profile_id,
+    refuses: JSON.parse(row.refuses),
+    ...(row.daily_grams === null ? {} : { dailyGrams: row.daily_grams }),
+    invented: row.invented === 1,
+  };
 }
 
 export function mixRow(mix: Mix): MixesTable {
   return {
     id: mix.id,
     name: mix.name,
-    animal_id: mix.animalId ?? null,
     profile_id: mix.profileId,
     updated_at: mix.updatedAt,
     problem: JSON.stringify(mix.problem),
@@ -131,16 +168,39 @@ export function mixRow(mix: Mix): MixesTable {
   };
 }
 
-export function mixFrom(row: Selectable<MixesTable>): Mix {
+/** @param animalIds the animals it is made for, in their order */
+export function mixFrom(row: Selectable<MixesTable>, animalIds: readonly string[]): Mix {
   return {
     id: row.id,
     name: row.name,
-    ...(row.animal_id === null ? {} : { animalId: row.animal_id }),
+    animalIds,
     profileId: row.profile_id,
     problem: JSON.parse(row.problem),
     shares: JSON.parse(row.shares),
     held: JSON.parse(row.held),
     updatedAt: row.updated_at,
+  };
+}
+
+export function versionRow(version: MixVersion): MixVersionsTable {
+  return {
+    id: version.id,
+    mix_id: version.mixId,
+    name: version.name,
+    problem: JSON.stringify(version.problem),
+    shares: JSON.stringify(version.shares),
+    kept_at: version.keptAt,
+  };
+}
+
+export function versionFrom(row: Selectable<MixVersionsTable>): MixVersion {
+  return {
+    id: row.id,
+    mixId: row.mix_id,
+    name: row.name,
+    problem: JSON.parse(row.problem),
+    shares: JSON.parse(row.shares),
+    keptAt: row.kept_at,
   };
 }
 

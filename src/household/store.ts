@@ -9,7 +9,7 @@ import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import type { TargetProfile } from '../targets/profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import { migrate } from './migrations.ts';
-import type { Animal, Household, Mix, OwnFood } from './model.ts';
+import type { Animal, Household, Mix, MixVersion, OwnFood } from './model.ts';
 import {
   animalFrom,
   animalRow,
@@ -21,6 +21,8 @@ import {
   profileFrom,
   profileRow,
   type Tables,
+  versionFrom,
+  versionRow,
 } from './schema.ts';
 
 /** A write that the household refuses; nothing was changed. */
@@ -46,17 +48,22 @@ export interface Store {
   putAll(household: Household): Promise<void>;
   putFood(food: OwnFood): Promise<void>;
   putProfile(profile: TargetProfile): Promise<void>;
+  /** @throws StoreError when its profile is not known */
   putAnimal(animal: Animal): Promise<void>;
-  /** @throws StoreError when its animal or its profile is not known */
+  /** @throws StoreError when one of its animals or its profile is not known, or an animal is named twice */
   putMix(mix: Mix): Promise<void>;
+  /** @throws StoreError when its mix is not known */
+  putVersion(version: MixVersion): Promise<void>;
   /** @throws StoreError when there is none, or a mix names it */
   deleteFood(id: string): Promise<void>;
-  /** @throws StoreError when there is none, or a mix is made for it */
+  /** @throws StoreError when there is none, or a mix or an animal keeps to it */
   deleteProfile(id: string): Promise<void>;
   /** Mixes made for the animal stay, without it. @throws StoreError when there is none */
   deleteAnimal(id: string): Promise<void>;
-  /** @throws StoreError when there is none */
+  /** Its versions go with it. @throws StoreError when there is none */
   deleteMix(id: string): Promise<void>;
+  /** @throws StoreError when there is none */
+  deleteVersion(id: string): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -80,15 +87,18 @@ export function openStore(path: string): Store {
         for (const profile of household.profiles) await putProfile(tx, profile);
         for (const animal of household.animals) await putAnimal(tx, animal);
         for (const mix of household.mixes) await putMix(tx, mix);
+        for (const version of household.versions) await putVersion(tx, version);
       }),
     putFood: (food) => write((tx) => putFood(tx, food)),
     putProfile: (profile) => write((tx) => putProfile(tx, profile)),
     putAnimal: (animal) => write((tx) => putAnimal(tx, animal)),
     putMix: (mix) => write((tx) => putMix(tx, mix)),
+    putVersion: (version) => write((tx) => putVersion(tx, version)),
     deleteFood: (id) => write((tx) => deleteFood(tx, id)),
     deleteProfile: (id) => write((tx) => deleteProfile(tx, id)),
     deleteAnimal: (id) => write((tx) => deleteOne(tx, 'animals', id)),
     deleteMix: (id) => write((tx) => deleteOne(tx, 'mixes', id)),
+    deleteVersion: (id) => write((tx) => deleteOne(tx, 'mix_versions', id)),
     close: () => db.destroy(),
   };
 }
@@ -110,17 +120,21 @@ function openFile(path: string): { file: Database.Database; isNew: boolean } {
 }
 
 async function readAll(tx: Tx): Promise<Household> {
-  const all = <T extends 'foods' | 'profiles' | 'animals' | 'mixes'>(table: T) =>
+  const all = (table: keyof typeof NOUN) =>
     tx
       .selectFrom(table as 'foods')
       .selectAll()
       .orderBy('rowid' as 'id')
       .execute() as Promise<unknown[]>;
+  const animals = await tx.selectFrom('mix_animals').selectAll().orderBy('place').execute();
+  const animalsOf = (mix: Tables['mixes']) =>
+    animals.filter((a) => a.mix_id === mix.id).map((a) => a.animal_id);
   return {
     foods: ((await all('foods')) as Tables['foods'][]).map(foodFrom),
     profiles: ((await all('profiles')) as Tables['profiles'][]).map(profileFrom),
     animals: ((await all('animals')) as Tables['animals'][]).map(animalFrom),
-    mixes: ((await all('mixes')) as Tables['mixes'][]).map(mixFrom),
+    mixes: ((await all('mixes')) as Tables['mixes'][]).map((row) => mixFrom(row, animalsOf(row))),
+    versions: ((await all('mix_versions')) as Tables['mix_versions'][]).map(versionFrom),
   };
 }
 
@@ -143,6 +157,7 @@ async function putProfile(tx: Tx, profile: TargetProfile): Promise<void> {
 }
 
 async function putAnimal(tx: Tx, animal: Animal): Promise<void> {
+  await knownProfile(tx, animal.profileId);
   const row = animalRow(animal);
   await tx
     .insertInto('animals')
@@ -152,7 +167,8 @@ async function putAnimal(tx: Tx, animal: Animal): Promise<void> {
 }
 
 async function putMix(tx: Tx, mix: Mix): Promise<void> {
-  await known(tx, mix);
+  await knownAnimals(tx, mix.animalIds);
+  await knownProfile(tx, mix.profileId);
   const row = mixRow(mix);
   await tx
     .insertInto('mixes')
@@ -162,35 +178,58 @@ async function putMix(tx: Tx, mix: Mix): Promise<void> {
   await tx.deleteFrom('mix_foods').where('mix_id', '=', mix.id).execute();
   const foods = foodIdsOf(mix).map((food_id) => ({ mix_id: mix.id, food_id }));
   if (foods.length > 0) await tx.insertInto('mix_foods').values(foods).execute();
+  await tx.deleteFrom('mix_animals').where('mix_id', '=', mix.id).execute();
+  const animals = mix.animalIds.map((animal_id, place) => ({ mix_id: mix.id, animal_id, place }));
+  if (animals.length > 0) await tx.insertInto('mix_animals').values(animals).execute();
 }
 
-/** Whether the animal and the profile that a mix names are there. */
-async function known(tx: Tx, mix: Mix): Promise<void> {
-  if (mix.animalId !== undefined) {
-    const animal = await tx
-      .selectFrom('animals')
-      .select('id')
-      .where('id', '=', mix.animalId)
-      .executeTakeFirst();
+async function putVersion(tx: Tx, version: MixVersion): Promise<void> {
+  const mix = await tx.selectFrom('mixes').select('id').where('id', '=', version.mixId).executeTakeFirst();
+  if (!mix) {
+    throw new StoreError(
+      'invalid',
+      '/mixId',
+      `no mix has the id "${version.mixId}"; keep the mix first, then a version of it`,
+    );
+  }
+  const row = versionRow(version);
+  await tx
+    .insertInto('mix_versions')
+    .values(row)
+    .onConflict((on) => on.column('id').doUpdateSet(row))
+    .execute();
+}
+
+/** Refuses animals that are not there or named twice. */
+async function knownAnimals(tx: Tx, ids: readonly string[]): Promise<void> {
+  for (const [i, id] of ids.entries()) {
+    if (ids.indexOf(id) < i) {
+      throw new StoreError(
+        'invalid',
+        `/animalIds/${i}`,
+        `the animal "${id}" is named twice; name each animal once`,
+      );
+    }
+    const animal = await tx.selectFrom('animals').select('id').where('id', '=', id).executeTakeFirst();
     if (!animal) {
       throw new StoreError(
         'invalid',
-        '/animalId',
-        `no animal has the id "${mix.animalId}"; add the animal first, or leave it out`,
+        `/animalIds/${i}`,
+        `no animal has the id "${id}"; add the animal first, or leave it out`,
       );
     }
   }
-  if (isBuiltIn(mix.profileId)) return;
-  const profile = await tx
-    .selectFrom('profiles')
-    .select('id')
-    .where('id', '=', mix.profileId)
-    .executeTakeFirst();
+}
+
+/** Refuses a profile that neither comes with Pouchful nor is the keeper's own. */
+async function knownProfile(tx: Tx, id: string): Promise<void> {
+  if (isBuiltIn(id)) return;
+  const profile = await tx.selectFrom('profiles').select('id').where('id', '=', id).executeTakeFirst();
   if (!profile) {
     throw new StoreError(
       'invalid',
       '/profileId',
-      `no target profile has the id "${mix.profileId}"; choose one from the list, or add it first`,
+      `no target profile has the id "${id}"; choose one from the list, or add it first`,
     );
   }
 }
@@ -214,14 +253,19 @@ async function deleteFood(tx: Tx, id: string): Promise<void> {
 }
 
 async function deleteProfile(tx: Tx, id: string): Promise<void> {
-  const users = isBuiltIn(id)
-    ? []
-    : await tx.selectFrom('mixes').select('name').where('profile_id', '=', id).execute();
-  if (users.length > 0) {
+  const using = (table: 'mixes' | 'animals') =>
+    tx.selectFrom(table).select('name').where('profile_id', '=', id).execute();
+  const mixes = isBuiltIn(id) ? [] : await using('mixes');
+  const animals = isBuiltIn(id) ? [] : await using('animals');
+  if (mixes.length + animals.length > 0) {
+    const users = [
+      mixes.length > 0 ? named(mixes) : '',
+      animals.length > 0 ? named(animals, 'animal', 'animals') : '',
+    ];
     throw new StoreError(
       'in use',
       '/id',
-      `target profile "${id}" is used by ${named(users)}; choose another profile there first`,
+      `target profile "${id}" is used by ${users.filter(Boolean).join(' and ')}; choose another profile there first`,
     );
   }
   await deleteOne(tx, 'profiles', id);
@@ -232,6 +276,7 @@ const NOUN = {
   profiles: 'target profile of your own',
   animals: 'animal',
   mixes: 'mix',
+  mix_versions: 'version of a mix',
 } as const;
 
 async function deleteOne(tx: Tx, table: keyof typeof NOUN, id: string): Promise<void> {
@@ -249,6 +294,6 @@ function isBuiltIn(profileId: string): boolean {
   return PROFILES.some((p) => p.id === profileId);
 }
 
-function named(mixes: readonly { name: string }[]): string {
-  return `the ${mixes.length === 1 ? 'mix' : 'mixes'} ${mixes.map((m) => `"${m.name}"`).join(', ')}`;
+function named(things: readonly { name: string }[], one = 'mix', several = 'mixes'): string {
+  return `the ${things.length === 1 ? one : several} ${things.map((t) => `"${t.name}"`).join(', ')}`;
 }

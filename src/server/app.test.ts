@@ -7,6 +7,7 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demoHousehold } from '../household/demo.ts';
 import { openStore, type Store } from '../household/store.ts';
+import { PROFILES } from '../targets/profiles.ts';
 import { createApp } from './app.ts';
 
 const demo = demoHousehold();
@@ -58,19 +59,44 @@ describe('the household', () => {
       bounds: [{ ratio: ['CA', 'P'] as const, min: 1, basis: 'as fed' as const, source: 'mine' }],
     };
     const food = { ...pellet, id: 'own', kind: 'mix' as const, group: 'seed' as const };
-    const animal = { id: 'a', name: 'A', species: 'gerbil', invented: false };
-    const second = { ...mix, id: 'm2', animalId: 'a', profileId: 'mine', shares: { millet: 97.5 } };
+    const animal = {
+      id: 'a',
+      name: 'A',
+      species: 'gerbil',
+      lifeStage: 'growing' as const,
+      profileId: 'mine',
+      refuses: ['millet', 'own'],
+      dailyGrams: 8.5,
+      invented: false,
+    };
+    const second = {
+      ...mix,
+      id: 'm2',
+      animalIds: ['a', 'demo-animal'],
+      profileId: 'mine',
+      shares: { millet: 97.5 },
+    };
+    const version = {
+      id: 'v',
+      mixId: 'm2',
+      name: 'as it was',
+      problem: mix.problem,
+      shares: { millet: 97.5 },
+      keptAt: '2026-11-25T08:30:00.000Z',
+    };
     expect((await put('/api/foods/own', food)).status).toBe(204);
     expect((await put('/api/profiles/mine', profile)).status).toBe(204);
     expect((await put('/api/animals/a', animal)).status).toBe(204);
     expect((await put('/api/mixes/m2', second)).status).toBe(204);
+    expect((await put('/api/versions/v', version)).status).toBe(204);
     expect(await store.household()).toEqual({
       foods: [pellet, food],
       profiles: [profile],
       animals: [...demo.animals, animal],
       mixes: [mix, second],
+      versions: [version],
     });
-    for (const path of ['mixes/m2', 'animals/a', 'profiles/mine', 'foods/own']) {
+    for (const path of ['versions/v', 'mixes/m2', 'animals/a', 'profiles/mine', 'foods/own']) {
       expect((await remove(`/api/${path}`)).status).toBe(204);
     }
     expect(await store.household()).toEqual(demo);
@@ -121,6 +147,46 @@ describe('refusals name the field, the value and the way out', () => {
       field: '/problem/rules/0/on',
       message: expect.stringContaining('"bowl"'),
     });
+  });
+
+  it.each([
+    ['a wrong life stage', { lifeStage: 'baby' }, '/lifeStage', 'is "baby": use one of "adult", "growing"'],
+    ['no life stage', { lifeStage: undefined }, '/lifeStage', 'is missing'],
+    ['no food a day', { dailyGrams: 0 }, '/dailyGrams', 'is 0: it must be above 0'],
+    ['refusals that are no list', { refuses: 'millet' }, '/refuses', 'is "millet": write an array'],
+    ['an unknown profile', { profileId: 'nowhere' }, '/profileId', '"nowhere"; choose one from the list'],
+  ])('of an animal: %s', async (_, wrong, field, words) => {
+    const answer = await put('/api/animals/demo-animal', { ...demo.animals[0], ...wrong });
+    expect(answer.status).toBe(400);
+    expect(await answer.json()).toMatchObject({ field, message: expect.stringContaining(words) });
+    expect(await store.household()).toEqual(demo);
+  });
+
+  it('of a mix or a version that names what is not there', async () => {
+    const stranger = await put('/api/mixes/demo-mix', { ...mix, animalIds: ['demo-animal', 'nobody'] });
+    expect(stranger.status).toBe(400);
+    expect(await stranger.json()).toEqual({
+      field: '/animalIds/1',
+      message: 'no animal has the id "nobody"; add the animal first, or leave it out',
+    });
+    const { problem, shares } = mix;
+    const kept = { id: 'v', mixId: 'none', name: 'V', problem, shares, keptAt: '2026-11-25T08:30:00.000Z' };
+    const orphan = await put('/api/versions/v', kept);
+    expect(orphan.status).toBe(400);
+    expect(await orphan.json()).toMatchObject({ field: '/mixId' });
+    const undated = await put('/api/versions/v', { ...kept, mixId: 'demo-mix', keptAt: 'yesterday' });
+    expect(undated.status).toBe(400);
+    expect(await undated.json()).toMatchObject({ field: '/keptAt' });
+    expect((await remove('/api/versions/v')).status).toBe(404);
+    expect(await store.household()).toEqual(demo);
+  });
+
+  it('409 for a profile that an animal keeps to', async () => {
+    await store.putProfile({ ...PROFILES[0]!, id: 'mine' });
+    await store.putAnimal({ ...demo.animals[0]!, profileId: 'mine' });
+    const used = await remove('/api/profiles/mine');
+    expect(used.status).toBe(409);
+    expect(await used.json()).toMatchObject({ message: expect.stringContaining('the animal "Bramble"') });
   });
 
   it('a body without its content type', async () => {
@@ -213,6 +279,7 @@ describe('files', () => {
       '/api/profiles/{id}',
       '/api/animals/{id}',
       '/api/mixes/{id}',
+      '/api/versions/{id}',
     ]);
   });
 });

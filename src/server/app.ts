@@ -17,6 +17,7 @@ import {
   idParams,
   mixSchema,
   profileSchema,
+  versionSchema,
 } from './schemas.ts';
 
 const MEGABYTE = 1024 * 1024;
@@ -76,6 +77,7 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
   keep(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
   keep(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
   keep(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
+  keep(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {

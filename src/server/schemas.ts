@@ -5,7 +5,9 @@
 import { z } from '@hono/zod-openapi';
 import { FOOD_GROUPS, type FoodGroup } from '../foods/food.ts';
 import { isTag, NUTRIENTS, nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { LIFE_STAGES, type LifeStage } from '../targets/life-stage.ts';
 
+const STAGES = Object.keys(LIFE_STAGES) as [LifeStage, ...LifeStage[]];
 const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
 const GROUPS = Object.keys(FOOD_GROUPS) as [FoodGroup, ...FoodGroup[]];
 
@@ -180,21 +182,36 @@ export const profileSchema = z
   .openapi('TargetProfile');
 
 export const animalSchema = z
-  .strictObject({ id, name, species: name, invented: z.boolean() })
+  .strictObject({
+    id,
+    name,
+    species: name,
+    lifeStage: z.enum(STAGES),
+    profileId: id,
+    refuses: z.array(id).max(500),
+    dailyGrams: z.number().gt(0).optional(),
+    invented: z.boolean(),
+  })
   .openapi('Animal');
+
+const shares = z.record(z.string().max(100), z.number().min(0));
 
 export const mixSchema = z
   .strictObject({
     id,
     name,
-    animalId: id.optional(),
+    animalIds: z.array(id).max(100),
     profileId: id,
     problem: problemSchema,
-    shares: z.record(z.string().max(100), z.number().min(0)),
+    shares,
     held: z.array(id).max(500),
     updatedAt: z.iso.datetime(),
   })
   .openapi('Mix');
+
+export const versionSchema = z
+  .strictObject({ id, mixId: id, name, problem: problemSchema, shares, keptAt: z.iso.datetime() })
+  .openapi('MixVersion');
 
 export const householdSchema = z
   .object({
@@ -202,6 +219,7 @@ export const householdSchema = z
     profiles: z.array(profileSchema),
     animals: z.array(animalSchema),
     mixes: z.array(mixSchema),
+    versions: z.array(versionSchema),
   })
   .openapi('Household');
 

@@ -4,14 +4,17 @@ import { Button } from 'react-aria-components';
 import { useHousehold } from './data/household.ts';
 import { MixDraftProvider } from './data/mix-draft.tsx';
 import { useRoute } from './data/route.ts';
+import { AnimalsScreen } from './screens/AnimalsScreen.tsx';
 import { FoodsScreen } from './screens/FoodsScreen.tsx';
 import { MixScreen } from './screens/MixScreen.tsx';
 import { TargetsScreen } from './screens/TargetsScreen.tsx';
+import './styles/animals.css';
 
 const PLACES = [
   ['foods', 'Foods'],
   ['targets', 'Targets'],
   ['mix', 'Mix'],
+  ['animals', 'Animals'],
 ] as const;
 
 export function App() {
@@ -27,6 +30,8 @@ export function App() {
           <FoodsScreen shown={rest} />
         ) : here === 'targets' ? (
           <TargetsScreen shown={rest} />
+        ) : here === 'animals' ? (
+          <AnimalsScreen shown={rest} />
         ) : (
           <MixScreen />
         )}

@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Problem } from '../../formulation/problem.ts';
-import type { Collision, Remedy, Statement } from '../../formulation/result.ts';
+import type { Change, Collision, Remedy, Statement } from '../../formulation/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { engine } from '../data/engine.ts';
@@ -25,7 +25,8 @@ export function RemedyList({ collision, breaches, mix, nameOf, mend }: Props) {
     ),
   );
   const freeing = useFreeing(mix, heldInConflict);
-  const remedies = collision.remedies.filter((r) => !(r.kind === 'loosen' && heldAt(mix, r.pointer)));
+  // A share that the keeper holds is let go of, not loosened.
+  const remedies = collision.remedies.filter((r) => !changesOf(r).some((c) => heldAt(mix, c.pointer)));
   const leftOut = remedies.length + freeing.length === 0 ? rulesIn(collision.conflict) : [];
   const unsure = rulesIn(collision.unsure).map((r) => r.index);
   const blind = leftOut.length > 0 ? rulesIn(breaches).filter((r) => unsure.includes(r.index)) : [];
@@ -55,11 +56,7 @@ export function RemedyList({ collision, breaches, mix, nameOf, mend }: Props) {
           />
         ))}
         {remedies.map((r) => (
-          <Item
-            key={r.kind === 'loosen' ? r.pointer : r.food.id}
-            words={r.sentence}
-            act={() => mend((m) => applied(m, r))}
-          />
+          <Item key={r.sentence} words={r.sentence} act={() => mend((m) => applied(m, r))} />
         ))}
         {blind.length > 1 && (
           <Item
@@ -115,7 +112,12 @@ function Item({ words, act }: { words: string; act(): void }) {
 
 function applied(mix: Mix, remedy: Remedy): Mix {
   if (remedy.kind === 'add') return addFood(mix, remedy.food);
-  return { ...mix, problem: setAtPointer(mix.problem, remedy.pointer, remedy.to) };
+  const problem = changesOf(remedy).reduce((p, c) => setAtPointer(p, c.pointer, c.to), mix.problem);
+  return { ...mix, problem };
+}
+
+function changesOf(remedy: Remedy): readonly Change[] {
+  return remedy.kind === 'loosen' ? [remedy] : remedy.kind === 'add' ? [] : remedy.changes;
 }
 
 /** The held food whose share a pointer names. */

@@ -1,5 +1,5 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { Household, Mix, OwnFood } from '../../household/model.ts';
+import type { Animal, Household, Mix, MixVersion, OwnFood } from '../../household/model.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 
 export class ApiError extends Error {
@@ -26,7 +26,14 @@ async function send(path: string, init?: RequestInit): Promise<Response> {
   throw new ApiError(response.status, body.message ?? `The server answered ${response.status}.`, body.field);
 }
 
-type Kept = { foods: OwnFood; profiles: TargetProfile; mixes: Mix };
+/** What is kept one by one, by the name its address has. */
+export interface Kept {
+  foods: OwnFood;
+  profiles: TargetProfile;
+  animals: Animal;
+  mixes: Mix;
+  versions: MixVersion;
+}
 
 export async function fetchHousehold(): Promise<Household> {
   return (await send('/api/household')).json();

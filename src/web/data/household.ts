@@ -1,12 +1,11 @@
 /** The household as React sees it: one query, and changes that show at once and are taken back when refused. */
 import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import type { Household, Mix, OwnFood } from '../../household/model.ts';
+import type { Household, Mix } from '../../household/model.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { fetchHousehold, put, remove } from './api.ts';
+import { fetchHousehold, type Kept, put, remove } from './api.ts';
 
 const key = ['household'];
-type Kept = { foods: OwnFood; profiles: TargetProfile; mixes: Mix };
 
 export function useHousehold() {
   return useQuery({ queryKey: key, queryFn: fetchHousehold, staleTime: Number.POSITIVE_INFINITY });
@@ -41,15 +40,23 @@ export function useRemove(kind: keyof Kept) {
   return useMutation({
     mutationFn: (id: string) => remove(kind, id),
     onSuccess: (_done, id) =>
-      client.setQueryData<Household>(
-        key,
-        (house) =>
-          house && {
-            ...house,
-            [kind]: (house[kind] as readonly { id: string }[]).filter((o) => o.id !== id),
-          },
-      ),
+      client.setQueryData<Household>(key, (house) => house && without(house, kind, id)),
   });
+}
+
+/** The household as the server leaves it after a deletion: what hung on the thing is gone too. */
+function without(house: Household, kind: keyof Kept, id: string): Household {
+  const left: Household = {
+    ...house,
+    [kind]: (house[kind] as readonly { id: string }[]).filter((o) => o.id !== id),
+  };
+  if (kind === 'animals') {
+    const freed = (mix: Mix): Mix =>
+      mix.animalIds.includes(id) ? { ...mix, animalIds: mix.animalIds.filter((a) => a !== id) } : mix;
+    return { ...left, mixes: left.mixes.map(freed) };
+  }
+  if (kind === 'mixes') return { ...left, versions: left.versions.filter((v) => v.mixId !== id) };
+  return left;
 }
 
 /** Takes back a refused change; what else changed meanwhile stays. */

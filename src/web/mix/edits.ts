@@ -183,6 +183,7 @@ export function newMix(id: string, name: string, profile: TargetProfile): Mix {
   return {
     id,
     name,
+    animalIds: [],
     profileId: profile.id,
     problem: {
       foods: [],
