@@ -3,6 +3,7 @@
  * why none does and what would mend it.
  */
 import { type AimLine, aimLines, stockOf } from './aims.ts';
+import { type ChangeOver, type ChangeOverPlan, changeOver } from './change-over.ts';
 import { boundsAt, keeps } from './choices.ts';
 import { ChosenMixes } from './chosen-mixes.ts';
 import { smallestConflict } from './conflict.ts';
@@ -13,10 +14,11 @@ import { doubts, evaluate } from './evaluate.ts';
 import { frontier, type Goal } from './frontier.ts';
 import { weighable } from './grams.ts';
 import { cautionNotes } from './heed.ts';
+import { stock } from './larder.ts';
 import { dropOneSides, type LeftOut, leftOut } from './left-out.ts';
 import type { Found, Mixes, MixesQuestion, Span } from './mixes.ts';
 import { PlainMixes } from './plain-mixes.ts';
-import { type Problem, ProblemError } from './problem.ts';
+import { type Ingredient, type Problem, ProblemError } from './problem.ts';
 import { leavesShareOpen } from './ration-share.ts';
 import { additions, loosenings, loosenTogether } from './remedies.ts';
 import type {
@@ -203,6 +205,12 @@ export class Formulation {
   substitutes(shares: Shares, question?: SubstituteQuestion): Substitutable[] {
     const { reference } = this.options;
     return substitutes(this.problem, { reference, beside: this.ration.beside }, shares, question);
+  }
+
+  /** From the present food to this mix over days. @param old per 100 g as fed */
+  changeOver(shares: Shares, old: Ingredient, plan?: ChangeOverPlan): ChangeOver {
+    const stocked = stock(old, this.options.reference, this.problem.variation);
+    return changeOver(this.problem, this.ration, this.vector(shares), stocked, plan);
   }
 
   /** What is eaten when the animal leaves any one food. */

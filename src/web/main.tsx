@@ -7,6 +7,8 @@ import './styles/mix.css';
 import './styles/foods.css';
 import './styles/composition.css';
 import './styles/label.css';
+import './styles/advice.css';
+import './styles/versions.css';
 import './styles/print.css';
 
 const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });

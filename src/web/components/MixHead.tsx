@@ -1,16 +1,18 @@
-/** Name of the mix, which mix, whether it is saved, undo, copy and print. */
-import { useEffect, useState } from 'react';
+/** Name of the mix, which mix, whether it is saved, undo and redo (also by keyboard), copy and print. */
+import { Fragment, useEffect, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import { historyKey, undoesTyping } from '../data/history-keys.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { Choice } from './Choice.tsx';
 import { SaveBadge } from './SaveBadge.tsx';
 
 export function MixHead({ mix }: { mix: Mix }) {
-  const { house, change, choose, create, undo, save, retry } = useMixDraft();
+  const { house, change, choose, create, undo, redo, save, retry } = useMixDraft();
   const [name, setName] = useState(mix.name);
   useEffect(() => setName(mix.name), [mix.name]);
-  const animal = house.animals.find((a) => a.id === mix.animalId);
+  useHistoryKeys(undo, redo);
+  const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
   return (
     <header className="mix-head">
       <h1 className="sr-only">Mix: {mix.name}</h1>
@@ -25,9 +27,15 @@ export function MixHead({ mix }: { mix: Mix }) {
         <Label>Mix</Label>
         <Input />
       </TextField>
-      {animal && (
+      {animals.length > 0 && (
         <span className="for-animal">
-          for {animal.name} {animal.invented && <span className="tag">invented</span>}
+          for{' '}
+          {animals.map((animal, i) => (
+            <Fragment key={animal.id}>
+              {i > 0 && (i === animals.length - 1 ? ' and ' : ', ')}
+              {animal.name} {animal.invented && <span className="tag">invented</span>}
+            </Fragment>
+          ))}
         </span>
       )}
       {house.mixes.length > 1 && (
@@ -42,6 +50,9 @@ export function MixHead({ mix }: { mix: Mix }) {
         <SaveBadge state={save} retry={retry} />
         <Button className="quiet-button" isDisabled={!undo} onPress={() => undo?.()}>
           Undo
+        </Button>
+        <Button className="quiet-button" isDisabled={!redo} onPress={() => redo?.()}>
+          Redo
         </Button>
         <Button
           className="quiet-button"
@@ -62,4 +73,24 @@ export function MixHead({ mix }: { mix: Mix }) {
       </div>
     </header>
   );
+}
+
+/** Undo and redo from anywhere on the screen but a text field, which undoes its typing, and a dialog over it. */
+function useHistoryKeys(undo: (() => void) | undefined, redo: (() => void) | undefined) {
+  useEffect(() => {
+    function press(event: KeyboardEvent) {
+      const meant = historyKey(event);
+      if (!meant || event.defaultPrevented || event.isComposing) return;
+      const at = event.target;
+      if (
+        at instanceof HTMLElement &&
+        (undoesTyping(at as HTMLInputElement) || at.closest('[role="dialog"]'))
+      )
+        return;
+      event.preventDefault();
+      (meant === 'undo' ? undo : redo)?.();
+    }
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [undo, redo]);
 }

@@ -7,12 +7,13 @@ import {
   useContext,
   useEffect,
   useMemo,
-  useRef,
+  useReducer,
   useState,
 } from 'react';
 import type { Household, Mix } from '../../household/model.ts';
 import { put } from './api.ts';
 import { Autosave, type SaveState } from './autosave.ts';
+import { changed, type History, NO_HISTORY, redone, undone } from './history.ts';
 import { useCacheWriter } from './household.ts';
 
 interface MixDraft {
@@ -23,8 +24,10 @@ interface MixDraft {
   current(): Mix | undefined;
   /** Changes the mix; changes with the same `step` made close together are undone together. */
   change(next: (mix: Mix) => Mix, step?: string): void;
-  /** Takes back the last change; undefined when there is none. */
+  /** Takes back the last change of this mix since the page was opened; undefined when there is none. */
   readonly undo: (() => void) | undefined;
+  /** Makes the change again that was taken back last; undefined when there is none. */
+  readonly redo: (() => void) | undefined;
   choose(id: string): void;
   /** Keeps a new mix and goes to it. */
   create(mix: Mix): void;
@@ -33,33 +36,51 @@ interface MixDraft {
 
 const Context = createContext<MixDraft | undefined>(undefined);
 const CHOSEN = 'pouchful.mix';
-const STEPS_KEPT = 60;
-const ONE_STEP_MS = 1200;
 
 export function MixDraftProvider({ house, children }: { house: Household; children: ReactNode }) {
   const client = useQueryClient();
   const write = useCacheWriter();
   const [chosen, setChosen] = useState(() => localStorage.getItem(CHOSEN));
-  const [save, setSave] = useState<SaveState>({ is: 'saved' });
-  const [past, setPast] = useState<readonly Mix[]>([]);
-  const lastStep = useRef({ step: '', at: 0 });
-  const [autosave] = useState(() => new Autosave<Mix>((mix, leaving) => put('mixes', mix, leaving), setSave));
+  /** One for each mix, so that a change of one never takes the place of another's that waits. */
+  const [savers] = useState(() => new Map<string, Autosave<Mix>>());
+  const [saves, setSaves] = useState<ReadonlyMap<string, SaveState>>(new Map());
+  /** By mix, for as long as the page is open. */
+  const [histories] = useState(() => new Map<string, History<Mix>>());
+  const [, redraw] = useReducer((n: number) => n + 1, 0);
   const mix = house.mixes.find((m) => m.id === chosen) ?? house.mixes[0];
   const id = mix?.id;
+  const history: History<Mix> = (id !== undefined && histories.get(id)) || NO_HISTORY;
+
+  const flush = useCallback(
+    (leaving = false) => {
+      for (const saver of savers.values()) saver.flush(leaving);
+    },
+    [savers],
+  );
+
+  const queue = useCallback(
+    (next: Mix) => {
+      const show = (state: SaveState) => setSaves((all) => new Map(all).set(next.id, state));
+      const saver = savers.get(next.id) ?? new Autosave<Mix>((m, leaving) => put('mixes', m, leaving), show);
+      savers.set(next.id, saver);
+      saver.queue(next);
+    },
+    [savers],
+  );
 
   useEffect(() => {
-    const leave = () => autosave.flush(true);
+    const leave = () => flush(true);
     window.addEventListener('pagehide', leave);
     return () => window.removeEventListener('pagehide', leave);
-  }, [autosave]);
+  }, [flush]);
 
   const keep = useCallback(
     (next: Mix) => {
       const stamped = { ...next, updatedAt: new Date().toISOString() };
       write('mixes', stamped);
-      autosave.queue(stamped);
+      queue(stamped);
     },
-    [write, autosave],
+    [write, queue],
   );
 
   const current = useCallback(
@@ -71,48 +92,57 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
     (next: (mix: Mix) => Mix, step = '') => {
       const now = current();
       if (!now) return;
-      const changed = next(now);
-      if (changed === now) return;
-      const time = Date.now();
-      const same = step !== '' && step === lastStep.current.step && time - lastStep.current.at < ONE_STEP_MS;
-      lastStep.current = { step, at: time };
-      if (!same) setPast((steps) => [...steps, now].slice(-STEPS_KEPT));
-      keep(changed);
+      const then = next(now);
+      if (then === now) return;
+      histories.set(now.id, changed(histories.get(now.id) ?? NO_HISTORY, now, step, Date.now()));
+      redraw();
+      keep(then);
     },
-    [current, keep],
+    [current, keep, histories],
+  );
+
+  const turn = useCallback(
+    (by: typeof undone) => {
+      const now = current();
+      const turned = now && by(histories.get(now.id) ?? NO_HISTORY, now);
+      if (!turned) return;
+      histories.set(now.id, turned.history);
+      redraw();
+      keep(turned.present);
+    },
+    [current, keep, histories],
   );
 
   const value = useMemo<MixDraft>(() => {
     const choose = (next: string) => {
-      autosave.flush();
+      flush();
       localStorage.setItem(CHOSEN, next);
-      setPast([]);
       setChosen(next);
     };
     return {
       house,
       mix,
-      save,
+      save: together([...saves.values()]),
       current,
       change,
       choose,
-      undo: past.length
-        ? () => {
-            lastStep.current = { step: '', at: 0 };
-            setPast(past.slice(0, -1));
-            keep(past[past.length - 1]!);
-          }
-        : undefined,
+      undo: history.past && (() => turn(undone)),
+      redo: history.future && (() => turn(redone)),
       create: (made) => {
         write('mixes', made);
         choose(made.id);
-        autosave.queue(made);
+        queue(made);
       },
-      retry: () => autosave.flush(),
+      retry: () => flush(),
     };
-  }, [house, mix, save, current, change, past, keep, write, autosave]);
+  }, [house, mix, saves, current, change, turn, history, write, queue, flush]);
 
   return <Context.Provider value={value}>{children}</Context.Provider>;
+}
+
+/** What is said of all mixes: a failure before anything else. */
+function together(states: readonly SaveState[]): SaveState {
+  return states.find((s) => s.is === 'failed') ?? states.find((s) => s.is === 'saving') ?? { is: 'saved' };
 }
 
 export function useMixDraft(): MixDraft {

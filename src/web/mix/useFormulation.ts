@@ -40,8 +40,15 @@ export interface FormulationView {
 
 const TOTAL_SLACK = 1e-6;
 
-export function useFormulation(mix: Mix): FormulationView {
-  const { change, current } = useMixDraft();
+/**
+ * @param mix with what its animals bring @param effective brings that to a mix as it is kept
+ */
+export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): FormulationView {
+  const { change, current: kept } = useMixDraft();
+  const current = useCallback(() => {
+    const now = kept();
+    return now && effective(now);
+  }, [kept, effective]);
   const [evaluation, setEvaluation] = useState<Evaluation>();
   const [spans, setSpans] = useState<Record<string, Span>>();
   const [collision, setCollision] = useState<Collision>();
@@ -160,19 +167,20 @@ export function useFormulation(mix: Mix): FormulationView {
       say('');
       change(next, step ?? 'edit');
       if (!follow) return;
-      const changed = current();
-      if (!changed) return;
+      const stored = kept();
+      if (!stored) return;
+      const changed = effective(stored);
       const answer = await engine
         .move(changed.problem, changed.shares, heldShares(changed))
         .catch(() => undefined);
       if (!answer?.ok || answer.value.status !== 'optimal') return;
       const followed = answer.value.shares;
       change(
-        (m) => (m.problem === changed.problem ? { ...m, shares: { ...m.shares, ...followed } } : m),
+        (m) => (m.problem === stored.problem ? { ...m, shares: { ...m.shares, ...followed } } : m),
         step ?? 'edit',
       );
     },
-    [change, current],
+    [change, kept, effective],
   );
 
   return {

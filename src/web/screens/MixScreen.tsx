@@ -1,11 +1,13 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
-import { useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { FoodPicker } from '../components/FoodPicker.tsx';
 import { GroupSection } from '../components/GroupSection.tsx';
 import { Micronutrients } from '../components/Micronutrients.tsx';
+import { MixAdvice } from '../components/MixAdvice.tsx';
+import { MixAnimals } from '../components/MixAnimals.tsx';
 import { MixHead } from '../components/MixHead.tsx';
 import { MixSettings } from '../components/MixSettings.tsx';
 import { NutrientTable } from '../components/NutrientTable.tsx';
@@ -17,6 +19,7 @@ import { useReferenceFoods } from '../data/engine.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { useOutOfSight } from '../data/out-of-sight.ts';
+import { eatersOf, withAnimals } from '../mix/eaters.ts';
 import { addFood, foodsByGroup } from '../mix/edits.ts';
 import { useFormulation } from '../mix/useFormulation.ts';
 import { windowViews } from '../mix/windows.ts';
@@ -27,14 +30,19 @@ export function MixScreen() {
   return mix ? <Workbench key={mix.id} mix={mix} /> : <FirstMix />;
 }
 
-function Workbench({ mix }: { mix: Mix }) {
-  const { house } = useMixDraft();
-  const view = useFormulation(mix);
+function Workbench({ mix: kept }: { mix: Mix }) {
+  const { house, change } = useMixDraft();
+  const profiles = useMemo(() => allProfiles(house), [house]);
+  const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
+  const bound = JSON.stringify(eaters);
+  const effective = useCallback((m: Mix) => withAnimals(m, JSON.parse(bound)).mix, [bound]);
+  const { refusedBy } = withAnimals(kept, eaters);
+  const mix = useMemo(() => effective(kept), [effective, kept]);
+  const view = useFormulation(mix, effective);
   const [sheet, setSheet] = useState(false);
   const verdict = useRef<HTMLDivElement>(null);
   const gone = useOutOfSight(verdict);
   const { problem } = mix;
-  const profiles = allProfiles(house);
   const beside = problem.beside[0];
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
@@ -45,7 +53,7 @@ function Workbench({ mix }: { mix: Mix }) {
   }));
   const pellet = beside && { ...(beside.ref && known.get(beside.ref)?.composition), ...beside.composition };
   const windows = windowViews(problem, view.evaluation, pellet);
-  const kept = windows.filter((w) => w.state === 'in').length;
+  const within = windows.filter((w) => w.state === 'in').length;
   const top = useMemo(() => {
     const highs = [...Object.values(view.spans ?? {}).map((s) => s[1]), ...Object.values(mix.shares)];
     return Math.min(100, Math.max(10, Math.ceil(Math.max(0, ...highs) / 5) * 5));
@@ -67,6 +75,12 @@ function Workbench({ mix }: { mix: Mix }) {
             mend={(change) => void view.edit(change, 'mend').then(() => view.balance())}
           />
         )}
+        <MixAnimals
+          mix={mix}
+          animals={house.animals}
+          refusedBy={refusedBy}
+          onChange={(animalIds) => change((m) => ({ ...m, animalIds }))}
+        />
         <MixSettings mix={mix} view={view} />
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         <div className="groups">
@@ -88,13 +102,14 @@ function Workbench({ mix }: { mix: Mix }) {
             {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
           </span>
         </div>
+        <MixAdvice mix={mix} kept={kept} view={view} eaters={eaters} nameOf={nameById} />
       </main>
       <aside className="beside" aria-label="Nutrients">
         <div className="strip">
           <span className={`strip-state ${view.state}`}>
             {view.state === 'none' ? 'No mix fits' : STATE_WORDS[view.state]}
             <small>
-              {kept} of {windows.length} windows kept
+              {within} of {windows.length} windows kept
             </small>
           </span>
           <Button

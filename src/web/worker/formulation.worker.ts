@@ -8,11 +8,16 @@ import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
 import { createFoodSearch } from '../../foods/search.ts';
 import { borrow, similarFoods } from '../../foods/similar.ts';
+import type { ChangeOverPlan } from '../../formulation/change-over.ts';
+import type { Eater } from '../../formulation/for-animals.ts';
 import { Formulation } from '../../formulation/formulation.ts';
+import type { Goal } from '../../formulation/frontier.ts';
 import { loadHighs } from '../../formulation/highs.ts';
 import { parseProblem } from '../../formulation/parse.ts';
-import { type Problem, ProblemError } from '../../formulation/problem.ts';
+import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem.ts';
 import type { Evaluation, MoveResult, Result } from '../../formulation/result.ts';
+import { type NotShared, type SharedMix, shareMix } from '../../formulation/shared-base.ts';
+import type { SubstituteQuestion } from '../../formulation/substitutes.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
@@ -70,6 +75,23 @@ const api = {
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
   grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),
+  /** Bounds at which the best mix stands, and what each costs. */
+  why: (problem: Problem) => answer(problem, (f) => f.why()),
+  /** Two goals against each other, from the best of one to the best of the other. */
+  frontier: (problem: Problem, a: Goal, b: Goal) => answer(problem, (f) => f.frontier(a, b)),
+  /** What may take the place of each food; the shares must keep every rule. */
+  substitutes: (problem: Problem, shares: Shares, question?: SubstituteQuestion) =>
+    answer(problem, (f) => f.substitutes(shares, question)),
+  /** What is eaten when one food is left. */
+  leftOut: (problem: Problem, shares: Shares) => answer(problem, (f) => f.leftOut(shares)),
+  /** From the present food to this mix over days. */
+  changeOver: (problem: Problem, shares: Shares, old: Ingredient, plan: ChangeOverPlan) =>
+    answer(problem, (f) => f.changeOver(shares, old, plan)),
+  /** One base mix for several animals and what each gets added; the problem without its animals. */
+  async share(problem: Problem, eaters: readonly Eater[]): Promise<Answer<SharedMix | NotShared>> {
+    const parts = { reference: await reference, highs: await highs };
+    return answer(problem, (f) => shareMix(f.problem, eaters, parts));
+  },
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
     search ??= createFoodSearch(await reference);
     return [...search.find(query, limit)];

@@ -1,0 +1,70 @@
+/** What the mix can be asked: why it is so, what is wished of it, trade-offs, versions, refusals and the change-over. */
+import { useState } from 'react';
+import { type Key, Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import type { Eater } from '../../formulation/for-animals.ts';
+import type { Mix } from '../../household/model.ts';
+import type { FormulationView } from '../mix/useFormulation.ts';
+import { ChangeOverPanel } from './ChangeOverPanel.tsx';
+import { MixVersions } from './MixVersions.tsx';
+import { RefusalPanel } from './RefusalPanel.tsx';
+import { SharingPanel } from './SharingPanel.tsx';
+import { TradeOffPanel } from './TradeOffPanel.tsx';
+import { WhyPanel } from './WhyPanel.tsx';
+import { WishPanel } from './WishPanel.tsx';
+
+export interface AdviceProps {
+  /** The mix with what its animals bring. */
+  readonly mix: Mix;
+  readonly view: FormulationView;
+  nameOf(id: string): string;
+}
+
+const TABS = {
+  why: 'Why',
+  wishes: 'Wishes',
+  trade: 'Trade-offs',
+  versions: 'Versions',
+  refusals: 'If a food is left',
+  sharing: 'Several animals',
+  change: 'Change-over',
+} as const;
+
+export function MixAdvice({
+  kept,
+  eaters,
+  ...props
+}: AdviceProps & { readonly kept: Mix; readonly eaters: readonly Eater[] }) {
+  const [tab, setTab] = useState<Key>('why');
+  return (
+    <Tabs className="advice" selectedKey={tab} onSelectionChange={setTab}>
+      <TabList className="advice-tabs" aria-label="Ask about this mix">
+        {Object.entries(TABS).map(([id, name]) => (
+          <Tab key={id} id={id} className="advice-tab">
+            {name}
+          </Tab>
+        ))}
+      </TabList>
+      <TabPanel id="why">
+        <WhyPanel {...props} />
+      </TabPanel>
+      <TabPanel id="wishes">
+        <WishPanel {...props} />
+      </TabPanel>
+      <TabPanel id="trade">
+        <TradeOffPanel {...props} />
+      </TabPanel>
+      <TabPanel id="versions">
+        <MixVersions mix={kept} evaluation={props.view.evaluation} />
+      </TabPanel>
+      <TabPanel id="refusals">
+        <RefusalPanel {...props} />
+      </TabPanel>
+      <TabPanel id="sharing">
+        <SharingPanel {...props} kept={kept} eaters={eaters} />
+      </TabPanel>
+      <TabPanel id="change">
+        <ChangeOverPanel {...props} />
+      </TabPanel>
+    </Tabs>
+  );
+}

@@ -1,0 +1,6 @@
+/** TODO */
+import type { AdviceProps } from './MixAdvice.tsx';
+
+export function WishPanel({ mix }: AdviceProps) {
+  return <p>{mix.name}</p>;
+}

@@ -1,0 +1,38 @@
+/** The animals of a mix, as its formulation takes them. */
+import { type Eater, type ForAnimals, forAnimals } from '../../formulation/for-animals.ts';
+import { rulesFrom } from '../../formulation/rules-from-profile.ts';
+import type { Household, Mix } from '../../household/model.ts';
+import type { TargetProfile } from '../../targets/profile.ts';
+
+/**
+ * The eaters of a mix. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
+ * the keeper may have loosened one there.
+ */
+export function eatersOf(
+  mix: Mix,
+  animals: Household['animals'],
+  profiles: readonly TargetProfile[],
+): Eater[] {
+  return animals
+    .filter((a) => mix.animalIds.includes(a.id))
+    .map(({ id, name, species, refuses, profileId }) => {
+      const profile = profileId === mix.profileId ? undefined : profiles.find((p) => p.id === profileId);
+      return { id, name, species, refuses, rules: profile ? rulesFrom(profile) : [] };
+    });
+}
+
+/** The mix with what its animals bring: foods that one refuses are out, every other profile's rules are in. */
+export function withAnimals(
+  mix: Mix,
+  eaters: readonly Eater[],
+): { mix: Mix } & Pick<ForAnimals, 'refusedBy'> {
+  const { problem, refusedBy } = forAnimals(mix.problem, eaters);
+  if (problem === mix.problem) return { mix, refusedBy };
+  const out = Object.keys(refusedBy);
+  const shares = out.some((id) => mix.shares[id]) ? { ...mix.shares, ...zero(out) } : mix.shares;
+  return { mix: { ...mix, problem, shares, held: mix.held.filter((id) => !refusedBy[id]) }, refusedBy };
+}
+
+function zero(ids: readonly string[]): Record<string, number> {
+  return Object.fromEntries(ids.map((id) => [id, 0]));
+}
