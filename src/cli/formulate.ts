@@ -2,8 +2,11 @@
 import { readFileSync } from 'node:fs';
 import { Formulation } from '../formulation/formulation.ts';
 import { loadHighs } from '../formulation/highs.ts';
+import type { LeftOut } from '../formulation/left-out.ts';
 import { parseJson, parseProblem } from '../formulation/parse.ts';
 import { ProblemError } from '../formulation/problem.ts';
+import type { Reason, Result } from '../formulation/result.ts';
+import type { Substitutable } from '../formulation/substitutes.ts';
 import { loadReference } from '../household/reference-file.ts';
 import { table } from './table.ts';
 
@@ -12,16 +15,43 @@ const FOUND = 0;
 const BAD_INPUT = 2;
 const NO_MIX = 3;
 
+export interface FormulateOptions {
+  readonly pretty?: boolean;
+  /** Adds `reasons`: the bounds the mix stands at and what each costs. */
+  readonly why?: boolean;
+  /** Adds `swaps`: what can take each food's place; and `left_out`: what is eaten when one food is left. */
+  readonly swaps?: boolean;
+}
+
+/** A result with the advice that was asked for. */
+export type Advised = Result & {
+  readonly reasons?: readonly Reason[];
+  readonly swaps?: readonly Substitutable[];
+  readonly left_out?: LeftOut;
+};
+
+function advised(formulation: Formulation, { why, swaps }: FormulateOptions): Advised {
+  const result = formulation.solve();
+  if (result.status !== 'optimal') return result;
+  return {
+    ...result,
+    ...(why ? { reasons: formulation.why() } : {}),
+    ...(swaps
+      ? { swaps: formulation.substitutes(result.shares), left_out: formulation.leftOut(result.shares) }
+      : {}),
+  };
+}
+
 /**
  * Formulates the problem in `file` ("-" for standard input) and prints the result.
  * @returns the exit code
  */
-export async function formulate(file: string, opts: { pretty?: boolean } = {}): Promise<number> {
+export async function formulate(file: string, opts: FormulateOptions = {}): Promise<number> {
   try {
     const reference = loadReference();
     const { problem, ignored } = parseProblem(parseJson(read(file)), reference);
     const formulation = new Formulation(problem, { reference, highs: await loadHighs() }, ignored);
-    const result = formulation.solve();
+    const result = advised(formulation, opts);
     formulation.dispose();
     if (ignored.length > 0)
       process.stderr.write(`pouchful: not read, as the format has no such field: ${ignored.join(', ')}\n`);

@@ -1,9 +1,11 @@
 /** The command line: `npx pouchful <command>`. Each command is thin; the work is done in the folders below. */
+
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
+import type { FormulateOptions } from './formulate.ts';
 import { listTargets, showTarget } from './targets.ts';
 
 /** Wrong input: one line on stderr, exit code 2. */
@@ -37,11 +39,13 @@ export function program(exit: (code: number) => void): Command {
     .description('find the mix nearest to the wanted shares that keeps every rule; prints JSON')
     .argument('<file>', 'problem.json, or - for standard input')
     .option('--pretty', 'print a table for people instead of JSON')
+    .option('--why', 'say which bounds the mix stands at and what each costs')
+    .option('--swaps', "say what can take each food's place, and what comes of one being left")
     .addHelpText(
       'after',
       '\nExits 0 when a mix was found, 3 when no mix can keep the rules, 2 on wrong input.',
     )
-    .action(async (file: string, opts: { pretty?: boolean }) => {
+    .action(async (file: string, opts: FormulateOptions) => {
       const { formulate } = await import('./formulate.ts');
       exit(await formulate(file, opts));
     });

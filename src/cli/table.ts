@@ -1,26 +1,45 @@
 /** A result as a table for people. */
+
+import { aimWords } from '../formulation/aims.ts';
 import type { Problem } from '../formulation/problem.ts';
-import type { Balanced, CautionNote, Result } from '../formulation/result.ts';
-import { figure } from '../formulation/sentences.ts';
+import type { Balanced, CautionNote } from '../formulation/result.ts';
+import { capital, figure } from '../formulation/sentences.ts';
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import type { Advised } from './formulate.ts';
 
 const CAUTION =
   'Not veterinary advice. A home mix never replaces a complete food; change foods slowly; see a vet on weight loss or illness.';
 
 /** Text ending in a newline. */
-export function table(problem: Problem, result: Result): string {
+export function table(problem: Problem, result: Advised): string {
   const lines = [result.verdict, ''];
-  if (result.status === 'optimal') lines.push(...shares(problem, result), '', ...nutrients(problem, result));
-  else {
+  if (result.status === 'optimal') {
+    lines.push(...shares(problem, result), ...wishes(result), '', ...nutrients(problem, result));
+  } else {
     lines.push('What collides:', ...result.conflict.map((c) => `  ${c.sentence}  (${c.pointer})`), '');
     lines.push(result.remedies.length > 0 ? 'What would mend it:' : 'No single change mends it.');
     lines.push(...result.remedies.map((r) => `  ${r.sentence}`));
   }
+  if (result.reasons) lines.push('', 'Why it is so:', ...indented(result.reasons.map((r) => r.sentence)));
+  if (result.swaps) lines.push('', 'Swaps:', ...indented(result.swaps.map((s) => s.sentence)));
+  if (result.left_out) lines.push('', 'If a food is left:', ...indented([result.left_out.sentence]));
   const doubts = [...result.estimated, ...result.unsure].map((d) => `  ${d.sentence}  (${d.pointer})`);
   if (doubts.length > 0) lines.push('', 'Figures to be careful with:', ...new Set(doubts));
   if (result.cautions.length > 0) lines.push('', 'Cautions:', ...result.cautions.map(cautionLine(problem)));
   lines.push('', CAUTION, '');
   return lines.join('\n');
+}
+
+const indented = (sentences: readonly string[]) =>
+  (sentences.length > 0 ? sentences : ['Nothing.']).map((s) => `  ${s}`);
+
+/** What the aims came to, what is fed beside at a chosen share, and whether a better mix may be left. */
+function wishes({ aims = [], beside = {}, gap }: Balanced): string[] {
+  return [
+    ...aims.map((a) => `${capital(aimWords(a))}: ${figure(a.value)}`),
+    ...Object.entries(beside).map(([id, { share }]) => `Beside it ${id}: ${figure(share)} % of the ration`),
+    ...(gap ? [`Not proven best: another may be better, by ${figure(gap)} at most.`] : []),
+  ];
 }
 
 const cautionLine = (problem: Problem) => (note: CautionNote) => {

@@ -22,6 +22,7 @@ import { type Ingredient, type Problem, ProblemError } from './problem.ts';
 import { leavesShareOpen } from './ration-share.ts';
 import { additions, loosenings, loosenTogether } from './remedies.ts';
 import type {
+  Best,
   CautionNote,
   Change,
   Collision,
@@ -122,6 +123,12 @@ export class Formulation {
     const found = this.crossed ? undefined : this.mixes.best();
     if (!found) return this.collision();
     return { ...this.following(found, this.mixes.spans(new Map())), ...this.toGrams(found.x, found) };
+  }
+
+  /** The best mix alone, without spans, contents and grams; undefined where no mix keeps every rule. */
+  best(): Best | undefined {
+    const found = this.crossed ? undefined : this.mixes.best();
+    return found && this.told(found);
   }
 
   /** Whether any mix keeps every rule. */
@@ -232,7 +239,19 @@ export class Formulation {
     return this.sides.filter((s) => !s.pointer.startsWith('/foods/'));
   }
 
-  private following({ x, objective, gap }: Found, ends: readonly Span[]): Following {
+  private told({ x, objective, gap }: Found): Best {
+    return {
+      objective,
+      ...(gap > 0 ? { gap } : {}),
+      ...(this.aims.length > 0
+        ? { aims: this.aims.map((line) => ({ ...line.aim, value: line.value(x) })) }
+        : {}),
+      shares: this.record((i) => x[i]!, 0),
+    };
+  }
+
+  private following(found: Found, ends: readonly Span[]): Following {
+    const { x } = found;
     const spans = ends.map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
     const {
       total: _,
@@ -242,13 +261,8 @@ export class Formulation {
     return {
       status: 'optimal',
       ...standing,
-      objective,
-      ...(gap > 0 ? { gap } : {}),
-      ...(this.aims.length > 0
-        ? { aims: this.aims.map((line) => ({ ...line.aim, value: line.value(x) })) }
-        : {}),
+      ...this.told(found),
       ...this.beside(),
-      shares: this.record((i) => x[i]!, 0),
       spans: this.record((i) => spans[i]!, [0, 0] as const),
       ignored: this.ignored,
     };

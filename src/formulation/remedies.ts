@@ -84,6 +84,8 @@ export function loosenTogether(elastic: Elastic): LooseningTogether[] {
       if (missed.length === 0) break;
       for (const k of missed) {
         const to = outwards(sides[k]!.value(answer.x), sides[k]!.side, 4);
+        // A ratio over nothing has no bound that could be written.
+        if (!Number.isFinite(to)) return [];
         if (!allowed(sides[k]!, to)) return [];
         bounds.set(k, to);
         elastic.rebound(k, to);

@@ -122,17 +122,21 @@ export type BesideShares = Readonly<
   Record<string, { readonly share: number; readonly span?: readonly [number, number] }>
 >;
 
-/** A mix that keeps every rule, not yet in grams. */
-export interface Following {
-  readonly status: 'optimal';
+/** The best mix and how good it is. */
+export interface Best {
   readonly objective: number;
   /** How far, at most, the best mix may lie below `objective`; absent where it is proven best. */
   readonly gap?: number;
   /** What each aim came to, in its own unit: percent of the mix, number of foods, price per kg, or content. */
   readonly aims?: readonly (Aim & { readonly value: number })[];
-  readonly beside?: BesideShares;
   /** Percent of the mix by food id; adds up to 100. */
   readonly shares: Readonly<Record<string, number>>;
+}
+
+/** A mix that keeps every rule, not yet in grams. */
+export interface Following extends Best {
+  readonly status: 'optimal';
+  readonly beside?: BesideShares;
   readonly spans: Readonly<Record<string, readonly [number, number]>>;
   readonly nutrients: Evaluation['nutrients'];
   readonly in_range_chance: Evaluation['in_range_chance'];

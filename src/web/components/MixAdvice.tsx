@@ -53,8 +53,9 @@ export function MixAdvice({
       <TabPanel id="trade">
         <TradeOffPanel {...props} />
       </TabPanel>
-      <TabPanel id="versions">
-        <MixVersions mix={kept} evaluation={props.view.evaluation} />
+      {/* Stays in the page, hidden: an open comparison is not lost by a look at another tab. */}
+      <TabPanel id="versions" shouldForceMount>
+        <MixVersions mix={kept} evaluation={props.view.fault ? undefined : props.view.evaluation} />
       </TabPanel>
       <TabPanel id="refusals">
         <RefusalPanel {...props} />
