@@ -1,6 +1,4 @@
 /** Timing of work done side by side in one process. */
-import { performance } from 'node:perf_hooks';
-
 /** Does the work and adds its milliseconds to `into`. */
 export function timed<T>(work: () => T, into: number[]): T {
   const start = performance.now();

@@ -17,6 +17,8 @@ const CONE_TOLERANCE = 1e-8;
 /** The same where only the end of a share's span is asked: some 1e-7 of a percent. */
 const SPAN_TOLERANCE = 1e-7;
 const MOST_CUTS = 400;
+/** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
+const MOST_QP_STEPS = 3000;
 
 type Model = ReturnType<Highs['createModel']>;
 type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
@@ -232,7 +234,9 @@ export class Polytope {
       presolve: 'off',
       primal_feasibility_tolerance: TOLERANCE,
       dual_feasibility_tolerance: TOLERANCE,
-      ...(quadratic ? {} : { solver: 'simplex', small_matrix_value: 1e-12 }),
+      ...(quadratic
+        ? { qp_iteration_limit: MOST_QP_STEPS }
+        : { solver: 'simplex', small_matrix_value: 1e-12 }),
     });
     return model;
   }

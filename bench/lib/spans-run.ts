@@ -1,0 +1,86 @@
+/** All spans and the nearest mix of a mix of 30 foods, beside the naive way: the same questions in one process. */
+import type { Reference } from '../../src/foods/reference.ts';
+import type { Highs } from '../../src/formulation/highs.ts';
+import { PlainMixes } from '../../src/formulation/plain-mixes.ts';
+import type { Problem } from '../../src/formulation/problem.ts';
+import { served } from '../../src/formulation/served.ts';
+import { sidesOf } from '../../src/formulation/sides.ts';
+import { demoProblem } from '../../src/household/demo.ts';
+import { naiveWay } from './naive.ts';
+import { median, timed } from './timing.ts';
+
+const FOODS = 30;
+const ROUNDS = 15;
+
+/** The demo's mix and further usual dry foods. */
+function mixOf30(reference: Reference): Problem {
+  const demo = demoProblem();
+  const taken = new Set(demo.foods.map((f) => f.ref));
+  const further = reference
+    .plainFoods()
+    .filter((f) => !taken.has(f.ref) && (f.composition.WATER ?? 100) <= 15)
+    .slice(0, FOODS - demo.foods.length)
+    .map((f) => ({ id: f.ref, ref: f.ref, name: f.name, group: f.group, max: 15 }));
+  return {
+    ...demo,
+    variation: 'given',
+    cautions: 'report',
+    foods: [...demo.foods.map(({ want: _, ...f }) => f), ...further],
+  };
+}
+
+/** @returns lines to print */
+export function spansRun(reference: Reference, highs: Highs): string[] {
+  const problem = mixOf30(reference);
+  const { ration, open, caps, z } = served(problem, { reference, highs });
+  const n = open.length;
+  const question = {
+    highs,
+    lower: new Float64Array(n),
+    upper: Float64Array.from(problem.foods, (f) => f.max ?? 100),
+    sides: sidesOf(problem, ration, open, z, caps).filter((s) => s.pointer.startsWith('/rules/')),
+    counts: [],
+    aims: [],
+    stock: new Float64Array(n),
+    objective: 'nearest' as const,
+    wants: new Float64Array(n).fill(100 / n),
+    prices: new Float64Array(n),
+  };
+  const naive = naiveWay(highs, reference, problem);
+  const times = {
+    spans: [] as number[],
+    nearest: [] as number[],
+    naiveSpans: [] as number[],
+    naiveNearest: [] as number[],
+  };
+  let widest = 0;
+  const mixes = new PlainMixes(question);
+  mixes.best();
+  for (let k = 0; k < ROUNDS; k++) {
+    // Holding another food changes every span, so all are worked out anew.
+    const column = k % n;
+    const held = new Map([[column, 100 / n + (k % 3) / 10]]);
+    timed(() => mixes.spans(held), times.spans);
+    const free = timed(() => naive.spans(), times.naiveSpans);
+    const ours = mixes.spans(new Map());
+    free.forEach(([low, high], i) => {
+      widest = Math.max(widest, Math.abs(ours[i]![0] - low), Math.abs(ours[i]![1] - high));
+    });
+    const target = question.wants.map((w, i) => w + ((i * 7 + k * 3) % 11) - 5);
+    const near = timed(() => mixes.nearest(target, new Map()), times.nearest)!;
+    const plain = timed(() => naive.nearest([...target]), times.naiveNearest);
+    plain.forEach((v, i) => {
+      widest = Math.max(widest, Math.abs(near.x[i]! - v));
+    });
+  }
+  mixes.dispose();
+  const m = Object.fromEntries(Object.entries(times).map(([k, list]) => [k, median(list)])) as Record<
+    keyof typeof times,
+    number
+  >;
+  return [
+    `all spans of ${n} foods   ${m.spans.toFixed(1)} ms, naive ${m.naiveSpans.toFixed(0)} ms, ratio ${(m.naiveSpans / m.spans).toFixed(0)}`,
+    `nearest mix             ${m.nearest.toFixed(2)} ms, naive ${m.naiveNearest.toFixed(1)} ms, ratio ${(m.naiveNearest / m.nearest).toFixed(1)}`,
+    `largest difference in a share  ${widest.toExponential(1)} %`,
+  ];
+}
