@@ -11,6 +11,8 @@ import { randomFrom } from './problems.ts';
 
 const reference = loadReference();
 const TAGS = ['PROCNT', 'FAT', 'FIBTG'] as const;
+/** Of so many mixes the compositions are simulated too. */
+const SIMULATED = 60;
 /** z for 90 %: the normal quantile of 0.95, Abramowitz and Stegun 1964, table 26.5. */
 const Z90 = 1.6448536269514722;
 
@@ -36,12 +38,12 @@ function draw(seed: number) {
   return { foods, rules };
 }
 
-test('60 nearest mixes at 90 % agree with tangent cuts over a dual quadratic solver, and simulate as asked', {
+test('300 nearest mixes at 90 % agree with tangent cuts over a dual quadratic solver, and simulate as asked', {
   timeout: 300_000,
 }, async () => {
   const highs = await loadHighs();
   let met = 0;
-  for (let seed = 1; met < 60; seed++) {
+  for (let seed = 1; met < 300; seed++) {
     const { foods, rules } = draw(seed);
     const json = { foods: foods.map((f) => ({ id: f.ref, ref: f.ref })), rules, confidence: 0.9 };
     const formulation = new Formulation(parseProblem(json, reference).problem, { reference, highs });
@@ -56,6 +58,7 @@ test('60 nearest mixes at 90 % agree with tangent cuts over a dual quadratic sol
       expect(mean - Z90 * sd).toBeGreaterThanOrEqual(rule.min - 1e-6);
       expect(mean + Z90 * sd).toBeLessThanOrEqual(rule.max + 1e-6);
       expect(result.in_range_chance[rule.nutrient]!).toBeGreaterThan(0.9 - 1e-6);
+      if (met > SIMULATED) continue;
       const simulated = simulate(foods, x, rule, seed);
       expect(simulated).toBeGreaterThan(0.9 - 3 * Math.sqrt((0.9 * 0.1) / 4000));
       expect(Math.abs(simulated - result.in_range_chance[rule.nutrient]!)).toBeLessThan(0.03);

@@ -1,0 +1,120 @@
+/** What the kitchen deals in: lots in the cupboard, offers of sellers, drying runs, batches and what was poured. */
+import type { Problem } from '../formulation/problem.ts';
+
+/** ISO 8601 calendar day: "2026-03-14". */
+export type Day = string;
+/** ISO 8601 time, UTC. */
+export type Moment = string;
+
+/** One round of the cold against grain insects: in the freezer, or out of it to thaw. */
+export interface ColdStep {
+  readonly kind: 'freeze' | 'thaw';
+  readonly from: Day;
+  /** The day on which it ends and the next may begin. */
+  readonly to: Day;
+  /** The day on which the keeper ticked it off. */
+  readonly doneOn?: Day;
+}
+
+/** A choice of the keeper's against the program's advice, on record. */
+export interface Overruled {
+  readonly note: string;
+  readonly on: Day;
+}
+
+/** Some of one food, bought or dried at one time, that is kept and used up together. */
+export interface Lot {
+  readonly id: string;
+  /** Id of the food, as mixes name it. */
+  readonly food: string;
+  readonly name: string;
+  /** What came in, g as weighed in its form. */
+  readonly grams: number;
+  /** "dry": bought dry; "fresh": to be eaten or dried; "dried": dried at home. */
+  readonly form: 'dry' | 'fresh' | 'dried';
+  readonly boughtOn: Day;
+  readonly openedOn?: Day;
+  readonly bestBefore?: Day;
+  /** Whether it is kept in the freezer. */
+  readonly frozen: boolean;
+  readonly seller?: string;
+  /** For the whole lot, in the keeper's money. */
+  readonly price?: number;
+  /** The cold against insects; empty for what needs none. */
+  readonly cold: readonly ColdStep[];
+  /** Weighed out though the cold is not done. */
+  readonly overruled?: Overruled;
+  /** Recalled, infested or spoiled: it is not weighed out any more. */
+  readonly barred?: { readonly why: string; readonly on: Day };
+  /** The drying run it comes from. */
+  readonly driedIn?: string;
+  /** g of water per 100 g, where it was measured or follows from a drying run. */
+  readonly moisture?: number;
+}
+
+/** What a seller asks for one pack. */
+export interface Offer {
+  readonly id: string;
+  readonly food: string;
+  readonly seller: string;
+  /** g in a pack, as sold. */
+  readonly packGrams: number;
+  readonly price: number;
+  /** Sold fresh: its weight as bought, to be trimmed and dried. */
+  readonly form: 'dry' | 'fresh';
+}
+
+export interface DryingCheck {
+  readonly at: Moment;
+  readonly grams?: number;
+  readonly note?: string;
+}
+
+export interface DryingRun {
+  readonly id: string;
+  /** Lot of fresh food that is dried. */
+  readonly lot: string;
+  readonly device: 'oven' | 'dehydrator';
+  readonly celsius: number;
+  readonly startedAt: Moment;
+  readonly trays: number;
+  /** g on the trays at the start, trimmed. */
+  readonly gramsBefore: number;
+  readonly checks: readonly DryingCheck[];
+  /** g at the end; absent while it dries. */
+  readonly gramsAfter?: number;
+  readonly endedAt?: Moment;
+}
+
+/** One food poured into a batch. */
+export interface Pour {
+  readonly food: string;
+  /** Which lots it came from, g of each; empty where the keeper keeps no lots. */
+  readonly lots: readonly { readonly lot: string; readonly grams: number }[];
+  /** g that were asked for at that moment. */
+  readonly target: number;
+  /** g on the scale. */
+  readonly grams: number;
+  readonly at: Moment;
+}
+
+/** A batch of a mix, from the first gram to the last. */
+export interface Batch {
+  readonly id: string;
+  readonly mixId?: string;
+  readonly name: string;
+  /** The problem as it stood when weighing began: the batch is judged by it. */
+  readonly problem: Problem;
+  /** Planned shares, percent by food id. */
+  readonly shares: Readonly<Record<string, number>>;
+  /** Order in which foods are poured. */
+  readonly order: readonly string[];
+  /** g in all, as planned; a batch may grow while it is corrected. */
+  readonly grams: number;
+  readonly pours: readonly Pour[];
+  readonly animalIds: readonly string[];
+  readonly madeBy?: string;
+  readonly startedAt: Moment;
+  /** Absent while it is being weighed. */
+  readonly finishedAt?: Moment;
+}
