@@ -6,10 +6,8 @@ import { type AimLine, aimLines, stockOf } from './aims.ts';
 import { type ChangeOver, type ChangeOverPlan, changeOver } from './change-over.ts';
 import { boundsAt, keeps } from './choices.ts';
 import { ChosenMixes } from './chosen-mixes.ts';
-import { smallestConflict } from './conflict.ts';
-import { CountedConflict } from './counted-conflict.ts';
+import { collided } from './collision.ts';
 import { type CountBound, countBoundsOf } from './counting.ts';
-import { Elastic } from './elastic.ts';
 import { doubts, evaluate } from './evaluate.ts';
 import { frontier, type Goal } from './frontier.ts';
 import { weighable } from './grams.ts';
@@ -20,7 +18,6 @@ import type { Found, Mixes, MixesQuestion, Span } from './mixes.ts';
 import { PlainMixes } from './plain-mixes.ts';
 import { type Ingredient, type Problem, ProblemError } from './problem.ts';
 import { leavesShareOpen } from './ration-share.ts';
-import { additions, loosenings, loosenTogether } from './remedies.ts';
 import type {
   Best,
   CautionNote,
@@ -28,7 +25,6 @@ import type {
   Collision,
   Evaluation,
   Following,
-  Loosening,
   MoveResult,
   Reason,
   Remedy,
@@ -40,8 +36,6 @@ import { type FormulationOptions, type Served, served, wantedShares } from './se
 import { type Bound, type Ration, type Side, shortfall, sidesOf } from './sides.ts';
 import { type Substitutable, type SubstituteQuestion, substitutes } from './substitutes.ts';
 import { reasons } from './why.ts';
-
-const DROP_ONE = '/drop_one';
 
 /** Shares in percent by food id. */
 export type Shares = Readonly<Record<string, number>>;
@@ -284,7 +278,9 @@ export class Formulation {
   }
 
   private collision(): Collision {
-    const { bounds, remedies } = this.linearCollision() ?? this.countedCollision();
+    const { problem, options, sides, counts, open } = this;
+    const mends = (remedy: Remedy) => this.mends(remedy);
+    const { bounds, remedies } = collided({ problem, options, sides, counts, n: open.length, mends });
     return {
       status: 'infeasible',
       verdict: conflictSentence(bounds),
@@ -294,44 +290,6 @@ export class Formulation {
       cautions: this.cautions(),
       ignored: this.ignored,
     };
-  }
-
-  /** What collides where foods are not counted; undefined where nothing does. */
-  private linearCollision(): { bounds: readonly Bound[]; remedies: readonly Remedy[] } | undefined {
-    const { highs, reference } = this.options;
-    const elastic = new Elastic(highs, this.open.length, this.sides);
-    try {
-      const conflict = smallestConflict(elastic, highs);
-      if (conflict.length === 0 && this.counts.length > 0) return undefined;
-      const remedies = [
-        ...loosenings(elastic, conflict),
-        ...loosenTogether(elastic),
-        ...this.givingUpDropOne(conflict.map((k) => elastic.sides[k]!)),
-        ...additions(elastic, this.problem, reference),
-      ].filter((remedy) => this.mends(remedy));
-      return { bounds: conflict.map((k) => elastic.sides[k]!), remedies };
-    } finally {
-      elastic.dispose();
-    }
-  }
-
-  /** Where it is the wish to be safe against any one food being left that collides, that wish may be given up. */
-  private givingUpDropOne(conflict: readonly Bound[]): Loosening[] {
-    if (!conflict.some((s) => s.pointer === DROP_ONE)) return [];
-    const sentence = 'Let the mix go out of range when one of its foods is left.';
-    return [{ kind: 'loosen', pointer: DROP_ONE, from: true, to: false, sentence }];
-  }
-
-  private countedCollision() {
-    const { highs, reference } = this.options;
-    const conflict = new CountedConflict(highs, this.open.length, this.sides, this.counts);
-    const mends = (remedy: Remedy) => this.mends(remedy);
-    const remedies = [
-      ...conflict.loosenings().filter(mends),
-      ...this.givingUpDropOne(conflict.bounds).filter(mends),
-      ...conflict.additions(this.problem, reference, mends),
-    ];
-    return { bounds: conflict.bounds, remedies };
   }
 
   /** Applies a remedy to a copy of the problem and asks whether it can then be solved. */

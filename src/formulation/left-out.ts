@@ -14,6 +14,9 @@ import type { Breach } from './result.ts';
 import { breachSentence, joined } from './sentences.ts';
 import { at, dryPart, quotientSide, type Ration, type Side, unitWords, words } from './sides.ts';
 
+/** Pointer of the wish that the mix stays in range whichever food is left. */
+export const DROP_ONE = '/drop_one';
+
 /** Where no more than this is eaten, percent, nothing is: a content of nothing keeps every rule. */
 const NOTHING = 1e-6;
 
@@ -97,7 +100,7 @@ export function dropOneSides(problem: Problem, ration: Ration): Side[] {
   return ration.foods.flatMap((left) =>
     sidesWithout(problem, ration, left).map((side) => ({
       ...side,
-      pointer: '/drop_one',
+      pointer: DROP_ONE,
       subject: `${side.subject} without ${left.name}`,
       because: 'every food may be left',
     })),

@@ -75,7 +75,7 @@ function reasonOf(bound: Bound, question: WhyQuestion): Reason {
   const shares = changes.length > 0 ? `: ${joined(changes)}` : '';
   const beyond =
     free !== undefined && Number.isFinite(free) && figure(free) !== figure(to)
-      ? ` Beyond ${withUnit(Number(figure(free)), bound)} it would no longer matter.`
+      ? ` Without that limit it would come to rest at ${withUnit(Number(figure(free)), bound)}.`
       : '';
   const sentence = `${capital(limit)}. Letting it go to ${withUnit(to, bound)} would ${better.words}${shares}.${beyond}`;
   return {
