@@ -125,6 +125,11 @@ export function demoHousehold(updatedAt = '2026-01-01T00:00:00.000Z'): Household
       },
     ],
     versions: [],
+    lots: [],
+    offers: [],
+    dryingRuns: [],
+    batches: [],
+    kitchen: [],
   };
 }
 

@@ -87,6 +87,14 @@ const STEPS: readonly string[] = [
   );
   CREATE INDEX mix_versions_by_mix ON mix_versions (mix_id);
   `,
+  // The kitchen's things, each kept whole; they are read and written one at a time and searched in memory.
+  `
+  CREATE TABLE lots (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));
+  CREATE TABLE offers (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));
+  CREATE TABLE drying_runs (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));
+  CREATE TABLE batches (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));
+  CREATE TABLE kitchen (id TEXT PRIMARY KEY CHECK (id = 'kitchen'), body TEXT NOT NULL CHECK (json_valid(body)));
+  `,
 ];
 
 /** The number of the newest step. */

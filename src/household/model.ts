@@ -1,6 +1,7 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
 import type { Evidenced } from '../foods/evidence.ts';
 import type { Problem } from '../formulation/problem.ts';
+import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
 import type { LifeStage } from '../targets/life-stage.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 
@@ -65,4 +66,10 @@ export interface Household {
   readonly animals: readonly Animal[];
   readonly mixes: readonly Mix[];
   readonly versions: readonly MixVersion[];
+  readonly lots: readonly Lot[];
+  readonly offers: readonly Offer[];
+  readonly dryingRuns: readonly DryingRun[];
+  readonly batches: readonly Batch[];
+  /** One entry at most: what the kitchen has. */
+  readonly kitchen: readonly Kitchen[];
 }

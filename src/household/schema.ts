@@ -71,7 +71,18 @@ export interface MixVersionsTable {
   kept_at: string;
 }
 
+/** Kept whole as JSON. */
+export interface WholeTable {
+  id: string;
+  body: string;
+}
+
 export interface Tables {
+  lots: WholeTable;
+  offers: WholeTable;
+  drying_runs: WholeTable;
+  batches: WholeTable;
+  kitchen: WholeTable;
   foods: FoodsTable;
   profiles: ProfilesTable;
   animals: AnimalsTable;

@@ -11,7 +11,15 @@ import type { Animal, Household, Mix, MixVersion, OwnFood } from './model.ts';
 import { seedOnFirstRun } from './seed.ts';
 import { openStore, StoreError } from './store.ts';
 
-const EMPTY: Household = { foods: [], profiles: [], animals: [], mixes: [], versions: [] };
+const NO_KITCHEN = { lots: [], offers: [], dryingRuns: [], batches: [], kitchen: [] };
+const EMPTY: Household = {
+  foods: [],
+  profiles: [],
+  animals: [],
+  mixes: [],
+  versions: [],
+  ...NO_KITCHEN,
+};
 
 let folder: string;
 let path: string;
@@ -82,6 +90,7 @@ it('keeps everything over a reopening', async () => {
     animals: [bramble, hazel],
     mixes: [mix, { ...mix, id: 'both', animalIds: [bramble.id, hazel.id] }],
     versions: [version, { ...version, id: 'a-later-one', name: 'later' }],
+    ...NO_KITCHEN,
   };
   const store = openStore(path);
   await store.putAll(whole);

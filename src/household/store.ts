@@ -8,6 +8,13 @@ import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
 import type { TargetProfile } from '../targets/profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
+import {
+  deleteKitchen,
+  KITCHEN_KINDS,
+  type KitchenThings,
+  putKitchen,
+  readKitchen,
+} from './kitchen-store.ts';
 import { migrate } from './migrations.ts';
 import type { Animal, Household, Mix, MixVersion, OwnFood } from './model.ts';
 import {
@@ -24,19 +31,9 @@ import {
   versionFrom,
   versionRow,
 } from './schema.ts';
+import { StoreError } from './store-error.ts';
 
-/** A write that the household refuses; nothing was changed. */
-export class StoreError extends Error {
-  readonly kind: 'missing' | 'in use' | 'invalid';
-  /** JSON pointer into what was to be written, or "/id" for a deletion. */
-  readonly field: string;
-  constructor(kind: StoreError['kind'], field: string, message: string) {
-    super(message);
-    this.name = 'StoreError';
-    this.kind = kind;
-    this.field = field;
-  }
-}
+export { StoreError } from './store-error.ts';
 
 /** What a household keeps. Each `put` writes the whole item, new or in place of the one with its id. */
 export interface Store {
@@ -64,6 +61,10 @@ export interface Store {
   deleteMix(id: string): Promise<void>;
   /** @throws StoreError when there is none */
   deleteVersion(id: string): Promise<void>;
+  /** Writes one thing of the kitchen. @throws StoreError when a batch names an animal, or a drying run a lot, that is not there */
+  putKitchen<K extends keyof KitchenThings>(kind: K, thing: KitchenThings[K]): Promise<void>;
+  /** @throws StoreError when there is none, or a batch or a drying run took from the lot */
+  deleteKitchen(kind: keyof KitchenThings, id: string): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -88,6 +89,9 @@ export function openStore(path: string): Store {
         for (const animal of household.animals) await putAnimal(tx, animal);
         for (const mix of household.mixes) await putMix(tx, mix);
         for (const version of household.versions) await putVersion(tx, version);
+        for (const kind of KITCHEN_KINDS) {
+          for (const thing of household[kind]) await putKitchen(tx, kind, thing);
+        }
       }),
     putFood: (food) => write((tx) => putFood(tx, food)),
     putProfile: (profile) => write((tx) => putProfile(tx, profile)),
@@ -99,6 +103,8 @@ export function openStore(path: string): Store {
     deleteAnimal: (id) => write((tx) => deleteOne(tx, 'animals', id)),
     deleteMix: (id) => write((tx) => deleteOne(tx, 'mixes', id)),
     deleteVersion: (id) => write((tx) => deleteOne(tx, 'mix_versions', id)),
+    putKitchen: (kind, thing) => write((tx) => putKitchen(tx, kind, thing)),
+    deleteKitchen: (kind, id) => write((tx) => deleteKitchen(tx, kind, id)),
     close: () => db.destroy(),
   };
 }
@@ -135,6 +141,11 @@ async function readAll(tx: Tx): Promise<Household> {
     animals: ((await all('animals')) as Tables['animals'][]).map(animalFrom),
     mixes: ((await all('mixes')) as Tables['mixes'][]).map((row) => mixFrom(row, animalsOf(row))),
     versions: ((await all('mix_versions')) as Tables['mix_versions'][]).map(versionFrom),
+    lots: await readKitchen(tx, 'lots'),
+    offers: await readKitchen(tx, 'offers'),
+    dryingRuns: await readKitchen(tx, 'dryingRuns'),
+    batches: await readKitchen(tx, 'batches'),
+    kitchen: await readKitchen(tx, 'kitchen'),
   };
 }
 

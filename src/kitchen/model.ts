@@ -52,6 +52,19 @@ export interface Lot {
   readonly moisture?: number;
 }
 
+/** What the keeper has to work with; absent where nobody has said. */
+export interface Kitchen {
+  readonly id: 'kitchen';
+  readonly freezer?: { readonly grams: number; readonly celsius: number };
+  readonly dryer?: {
+    readonly device: 'oven' | 'dehydrator';
+    readonly trays: number;
+    /** dm2 of one tray. */
+    readonly trayArea: number;
+    readonly celsius: number;
+  };
+}
+
 /** What a seller asks for one pack. */
 export interface Offer {
   readonly id: string;
@@ -80,6 +93,8 @@ export interface DryingRun {
   readonly trays: number;
   /** g on the trays at the start, trimmed. */
   readonly gramsBefore: number;
+  /** g taken from the lot, with what was then trimmed off; `gramsBefore` where nobody weighed it. */
+  readonly gramsTaken?: number;
   readonly checks: readonly DryingCheck[];
   /** g at the end; absent while it dries. */
   readonly gramsAfter?: number;

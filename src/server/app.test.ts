@@ -95,6 +95,11 @@ describe('the household', () => {
       animals: [...demo.animals, animal],
       mixes: [mix, second],
       versions: [version],
+      lots: [],
+      offers: [],
+      dryingRuns: [],
+      batches: [],
+      kitchen: [],
     });
     for (const path of ['versions/v', 'mixes/m2', 'animals/a', 'profiles/mine', 'foods/own']) {
       expect((await remove(`/api/${path}`)).status).toBe(204);
@@ -280,6 +285,11 @@ describe('files', () => {
       '/api/animals/{id}',
       '/api/mixes/{id}',
       '/api/versions/{id}',
+      '/api/lots/{id}',
+      '/api/offers/{id}',
+      '/api/dryingRuns/{id}',
+      '/api/batches/{id}',
+      '/api/kitchen/{id}',
     ]);
   });
 });

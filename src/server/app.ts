@@ -5,15 +5,17 @@ import { serveStatic } from '@hono/node-server/serve-static';
 import { createRoute, OpenAPIHono, type z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
+import { KITCHEN_KINDS, type KitchenThings } from '../household/kitchen-store.ts';
 import { type Store, StoreError } from '../household/store.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
+import { householdSchema } from './household-schema.ts';
+import { KITCHEN_SCHEMAS } from './kitchen-schemas.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 import {
   animalSchema,
   errorSchema,
   foodSchema,
-  householdSchema,
   idParams,
   mixSchema,
   profileSchema,
@@ -78,6 +80,15 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
   keep(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
   keep(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
   keep(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
+  for (const kind of KITCHEN_KINDS) {
+    keep<KitchenThings[typeof kind]>(
+      app,
+      kind,
+      KITCHEN_SCHEMAS[kind] as z.ZodType<KitchenThings[typeof kind]>,
+      (thing) => store.putKitchen(kind, thing),
+      (id) => store.deleteKitchen(kind, id),
+    );
+  }
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {

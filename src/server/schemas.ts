@@ -11,11 +11,11 @@ const STAGES = Object.keys(LIFE_STAGES) as [LifeStage, ...LifeStage[]];
 const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
 const GROUPS = Object.keys(FOOD_GROUPS) as [FoodGroup, ...FoodGroup[]];
 
-const id = z.string().trim().min(1).max(100);
-const name = z.string().trim().min(1).max(200);
-const words = z.string().max(4000);
-const amount = z.number().min(0);
-const percent = z.number().min(0).max(100);
+export const id = z.string().trim().min(1).max(100);
+export const name = z.string().trim().min(1).max(200);
+export const words = z.string().max(4000);
+export const amount = z.number().min(0);
+export const percent = z.number().min(0).max(100);
 const tag = z.enum(TAGS);
 
 const composition = z
@@ -212,16 +212,6 @@ export const mixSchema = z
 export const versionSchema = z
   .strictObject({ id, mixId: id, name, problem: problemSchema, shares, keptAt: z.iso.datetime() })
   .openapi('MixVersion');
-
-export const householdSchema = z
-  .object({
-    foods: z.array(foodSchema),
-    profiles: z.array(profileSchema),
-    animals: z.array(animalSchema),
-    mixes: z.array(mixSchema),
-    versions: z.array(versionSchema),
-  })
-  .openapi('Household');
 
 export const errorSchema = z
   .object({

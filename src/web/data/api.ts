@@ -1,5 +1,6 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
 import type { Animal, Household, Mix, MixVersion, OwnFood } from '../../household/model.ts';
+import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../../kitchen/model.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 
 export class ApiError extends Error {
@@ -33,6 +34,11 @@ export interface Kept {
   animals: Animal;
   mixes: Mix;
   versions: MixVersion;
+  lots: Lot;
+  offers: Offer;
+  dryingRuns: DryingRun;
+  batches: Batch;
+  kitchen: Kitchen;
 }
 
 export async function fetchHousehold(): Promise<Household> {

@@ -1,0 +1,112 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
+import { demoHousehold } from './demo.ts';
+import { openStore, type Store } from './store.ts';
+
+let folder: string;
+let store: Store;
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'pouchful-kitchen-'));
+  store = openStore(join(folder, 'household.sqlite'));
+  await store.putAll(demoHousehold());
+});
+afterEach(async () => {
+  await store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const mix = demoHousehold().mixes[0]!;
+const lot: Lot = {
+  id: 'millet-1',
+  food: 'millet',
+  name: 'Millet',
+  grams: 500,
+  form: 'dry',
+  boughtOn: '2026-03-01',
+  frozen: false,
+  cold: [{ kind: 'freeze', from: '2026-03-02', to: '2026-03-06', doneOn: '2026-03-06' }],
+};
+const offer: Offer = {
+  id: 'o',
+  food: 'millet',
+  seller: 'Invented mill',
+  packGrams: 500,
+  price: 2,
+  form: 'dry',
+};
+const run: DryingRun = {
+  id: 'run',
+  lot: 'millet-1',
+  device: 'oven',
+  celsius: 60,
+  startedAt: '2026-03-02T10:00:00Z',
+  trays: 2,
+  gramsBefore: 400,
+  checks: [{ at: '2026-03-02T12:00:00Z', grams: 300 }],
+};
+const batch: Batch = {
+  id: 'batch',
+  mixId: mix.id,
+  name: 'Batch 1',
+  problem: mix.problem,
+  shares: mix.shares,
+  order: ['millet'],
+  grams: 300,
+  pours: [
+    {
+      food: 'millet',
+      lots: [{ lot: 'millet-1', grams: 15 }],
+      target: 15,
+      grams: 15,
+      at: '2026-03-20T10:00:00Z',
+    },
+  ],
+  animalIds: mix.animalIds,
+  startedAt: '2026-03-20T09:59:00Z',
+};
+const kitchen: Kitchen = { id: 'kitchen', freezer: { grams: 3000, celsius: -18 } };
+
+async function fill() {
+  await store.putKitchen('lots', lot);
+  await store.putKitchen('offers', offer);
+  await store.putKitchen('dryingRuns', run);
+  await store.putKitchen('batches', batch);
+  await store.putKitchen('kitchen', kitchen);
+}
+
+it('gives back the things of the kitchen as they were put', async () => {
+  await fill();
+  const kept = await store.household();
+  expect(kept.lots).toEqual([lot]);
+  expect(kept.offers).toEqual([offer]);
+  expect(kept.dryingRuns).toEqual([run]);
+  expect(kept.batches).toEqual([batch]);
+  expect(kept.kitchen).toEqual([kitchen]);
+  await store.putKitchen('lots', { ...lot, openedOn: '2026-03-20' });
+  expect((await store.household()).lots).toEqual([{ ...lot, openedOn: '2026-03-20' }]);
+});
+
+it('keeps lots that something was taken from, and says where', async () => {
+  await fill();
+  await expect(store.deleteKitchen('lots', lot.id)).rejects.toThrow('the batch "Batch 1" took from this lot');
+  await store.deleteKitchen('batches', batch.id);
+  await expect(store.deleteKitchen('lots', lot.id)).rejects.toThrow('a drying run took from this lot');
+  await store.deleteKitchen('dryingRuns', run.id);
+  await store.deleteKitchen('lots', lot.id);
+  await expect(store.deleteKitchen('lots', lot.id)).rejects.toThrow('no lot has the id "millet-1"');
+});
+
+it('refuses a new batch for an animal that is not there, and a drying run of no lot', async () => {
+  await expect(store.putKitchen('batches', { ...batch, animalIds: ['nobody'] })).rejects.toThrow(
+    'no animal has the id "nobody"',
+  );
+  await expect(store.putKitchen('dryingRuns', run)).rejects.toThrow('no lot has the id "millet-1"');
+  // What was fed stays on record when the animal is gone.
+  await store.putKitchen('batches', batch);
+  await store.deleteAnimal(mix.animalIds[0]!);
+  await store.putKitchen('batches', { ...batch, finishedAt: '2026-03-20T11:00:00Z' });
+  expect((await store.household()).batches[0]!.animalIds).toEqual(mix.animalIds);
+});

@@ -1,0 +1,113 @@
+/** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
+import { z } from '@hono/zod-openapi';
+import type { KitchenThings } from '../household/kitchen-store.ts';
+import { amount, id, name, percent, problemSchema, words } from './schemas.ts';
+
+const day = z.iso.date();
+const moment = z.iso.datetime();
+const positive = z.number().gt(0);
+const celsius = z.number().min(-60).max(250);
+const device = z.enum(['oven', 'dehydrator']);
+
+const lotSchema = z
+  .strictObject({
+    id,
+    food: id,
+    name,
+    grams: positive,
+    form: z.enum(['dry', 'fresh', 'dried']),
+    boughtOn: day,
+    openedOn: day.optional(),
+    bestBefore: day.optional(),
+    frozen: z.boolean(),
+    seller: name.optional(),
+    price: amount.optional(),
+    cold: z
+      .array(z.strictObject({ kind: z.enum(['freeze', 'thaw']), from: day, to: day, doneOn: day.optional() }))
+      .max(20),
+    overruled: z.strictObject({ note: words.min(1), on: day }).optional(),
+    barred: z.strictObject({ why: words.min(1), on: day }).optional(),
+    driedIn: id.optional(),
+    moisture: percent.optional(),
+  })
+  .openapi('Lot');
+
+const offerSchema = z
+  .strictObject({
+    id,
+    food: id,
+    seller: name,
+    packGrams: positive,
+    price: amount,
+    form: z.enum(['dry', 'fresh']),
+  })
+  .openapi('Offer');
+
+const dryingRunSchema = z
+  .strictObject({
+    id,
+    lot: id,
+    device,
+    celsius,
+    startedAt: moment,
+    trays: z.number().int().min(1).max(100),
+    gramsTaken: positive.optional(),
+    gramsBefore: positive,
+    checks: z
+      .array(z.strictObject({ at: moment, grams: amount.optional(), note: words.optional() }))
+      .max(200),
+    gramsAfter: positive.optional(),
+    endedAt: moment.optional(),
+  })
+  .openapi('DryingRun');
+
+const batchSchema = z
+  .strictObject({
+    id,
+    mixId: id.optional(),
+    name,
+    problem: problemSchema,
+    shares: z.record(z.string().max(100), z.number().min(0)),
+    order: z.array(id).max(500),
+    grams: positive,
+    pours: z
+      .array(
+        z.strictObject({
+          food: id,
+          lots: z.array(z.strictObject({ lot: id, grams: amount })).max(50),
+          target: amount,
+          grams: amount,
+          at: moment,
+        }),
+      )
+      .max(1000),
+    animalIds: z.array(id).max(100),
+    madeBy: name.optional(),
+    startedAt: moment,
+    finishedAt: moment.optional(),
+  })
+  .openapi('Batch');
+
+const kitchenSchema = z
+  .strictObject({
+    id: z.literal('kitchen'),
+    freezer: z.strictObject({ grams: positive, celsius }).optional(),
+    dryer: z
+      .strictObject({
+        device,
+        trays: z.number().int().min(1).max(100),
+        trayArea: positive,
+        celsius,
+      })
+      .optional(),
+  })
+  .openapi('Kitchen');
+
+/** By the name of each kind's list in a household. */
+export const KITCHEN_SCHEMAS = {
+  lots: lotSchema,
+  offers: offerSchema,
+  dryingRuns: dryingRunSchema,
+  batches: batchSchema,
+  kitchen: kitchenSchema,
+} satisfies Record<keyof KitchenThings, z.ZodType>;
