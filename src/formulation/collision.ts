@@ -5,7 +5,7 @@ import type { CountBound } from './counting.ts';
 import { Elastic } from './elastic.ts';
 import { DROP_ONE } from './left-out.ts';
 import type { Problem } from './problem.ts';
-import { additions, loosenings, loosenTogether } from './remedies.ts';
+import { additions, boundsContent, loosenings, loosenTogether } from './remedies.ts';
 import type { Loosening, Remedy } from './result.ts';
 import type { FormulationOptions } from './served.ts';
 import type { Bound, Side } from './sides.ts';
@@ -40,11 +40,11 @@ function linear({ problem, options, n, sides, counts, mends }: CollisionQuestion
     const bounds = conflict.map((k) => elastic.sides[k]!);
     const remedies = [
       ...loosenings(elastic, conflict),
-      ...loosenTogether(elastic),
+      ...loosenTogether(elastic, problem),
       ...givingUpDropOne(bounds),
       ...additions(elastic, problem, options.reference),
     ].filter(mends);
-    return { bounds, remedies };
+    return { bounds, remedies: sensibly(remedies, problem) };
   } finally {
     elastic.dispose();
   }
@@ -55,8 +55,18 @@ function counted({ problem, options, n, sides, counts, mends }: CollisionQuestio
   const remedies = [...conflict.loosenings(), ...givingUpDropOne(conflict.bounds)].filter(mends);
   return {
     bounds: conflict.bounds,
-    remedies: [...remedies, ...conflict.additions(problem, options.reference, mends)],
+    remedies: sensibly([...remedies, ...conflict.additions(problem, options.reference, mends)], problem),
   };
+}
+
+/** What the keeper asked for gives way first, then a food may come in, and the animal's target gives way last. */
+function sensibly(remedies: readonly Remedy[], problem: Problem): Remedy[] {
+  const rank = (remedy: Remedy) => {
+    if (remedy.kind === 'add') return 1;
+    const changes = remedy.kind === 'loosen' ? [remedy] : remedy.changes;
+    return changes.some((c) => boundsContent(problem, c.pointer)) ? 2 : 0;
+  };
+  return [...remedies].sort((a, b) => rank(a) - rank(b));
 }
 
 /** Where it is the wish to be safe against any one food being left that collides, that wish may be given up. */

@@ -61,6 +61,8 @@ export class Formulation {
   private readonly counted: boolean;
   /** Share of the ration of each food beside the mix, and where it may be chosen, its span. */
   private readonly besideShares: Served['besideShares'];
+  private kept: { readonly found: Found | undefined } | undefined;
+  private solved: Result | undefined;
   private notes: readonly CautionNote[] | undefined;
 
   /**
@@ -114,15 +116,26 @@ export class Formulation {
 
   /** The whole answer: shares, grams, spans and contents; or the conflict and its remedies. */
   solve(): Result {
-    const found = this.crossed ? undefined : this.mixes.best();
+    this.solved ??= this.solveAfresh();
+    return this.solved;
+  }
+
+  private solveAfresh(): Result {
+    const found = this.found();
     if (!found) return this.collision();
     return { ...this.following(found, this.mixes.spans(new Map())), ...this.toGrams(found.x, found) };
   }
 
   /** The best mix alone, without spans, contents and grams; undefined where no mix keeps every rule. */
   best(): Best | undefined {
-    const found = this.crossed ? undefined : this.mixes.best();
+    const found = this.found();
     return found && this.told(found);
+  }
+
+  /** A problem does not change, so its best mix is sought once. */
+  private found(): Found | undefined {
+    this.kept ??= { found: this.crossed ? undefined : this.mixes.best() };
+    return this.kept.found;
   }
 
   /** Whether any mix keeps every rule. */
@@ -171,7 +184,7 @@ export class Formulation {
 
   /** Why the best mix is as it is: the bounds it stands at and what each costs. Empty where there is no mix. */
   why(): Reason[] {
-    const found = this.crossed ? undefined : this.mixes.best();
+    const found = this.found();
     if (!found) return [];
     return reasons({
       problem: this.problem,

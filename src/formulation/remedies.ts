@@ -69,11 +69,27 @@ function loosen(elastic: Elastic, k: number): Loosening | undefined {
 
 /**
  * The least total loosening: several bounds each give way a little, together by less (relative to what they are) than
- * one of them alone. A bound that a caution set, and a food's own least and most, stay as they are unless they must.
+ * one of them alone. Once of what the keeper asks for, with the target as it is, and once of the target and of splits.
+ * A bound that a caution set never gives way.
  */
-export function loosenTogether(elastic: Elastic): LooseningTogether[] {
+export function loosenTogether(elastic: Elastic, problem: Problem): LooseningTogether[] {
+  const isTarget = ({ pointer }: Side) => boundsContent(problem, pointer);
+  return [
+    ...together(elastic, (s) => !isTarget(s)),
+    ...together(elastic, (s) => !s.pointer.startsWith('/foods/')),
+  ];
+}
+
+/** Whether a pointer names a bound of a nutrient or a ratio: what the animal needs, not what the keeper asks for. */
+export function boundsContent(problem: Problem, pointer: string): boolean {
+  const [, list, row] = pointer.split('/');
+  const rule = list === 'rules' ? problem.rules[Number(row)] : undefined;
+  return rule !== undefined && ('nutrient' in rule || 'ratio' in rule);
+}
+
+function together(elastic: Elastic, mayGive: (side: Side) => boolean): LooseningTogether[] {
   const { sides } = elastic;
-  const rigid = new Set(sides.flatMap((s, k) => (s.because || s.pointer.startsWith('/foods/') ? [k] : [])));
+  const rigid = new Set(sides.flatMap((s, k) => (s.because || !mayGive(s) ? [k] : [])));
   const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(sides[k]!.bound));
   const bounds = new Map<number, number>();
   try {

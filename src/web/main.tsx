@@ -9,6 +9,9 @@ import './styles/composition.css';
 import './styles/label.css';
 import './styles/advice.css';
 import './styles/versions.css';
+import './styles/wishes.css';
+import './styles/refusals.css';
+import './styles/why.css';
 import './styles/print.css';
 
 const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });

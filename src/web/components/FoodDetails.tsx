@@ -1,4 +1,4 @@
-/** The keeper's own bounds, wish and price for one food of the mix, and the ways to take it out. */
+/** The keeper's own bounds, wishes, price and stock of one food of the mix, and the ways to take it out. */
 import { Button } from 'react-aria-components';
 import { FOOD_GROUPS } from '../../foods/food.ts';
 import type { Ingredient } from '../../formulation/problem.ts';
@@ -58,12 +58,38 @@ export function FoodDetails(props: {
           value={food.price_per_kg}
           onCommit={(price) => patch({ price_per_kg: price })}
         />
+        <NumberInput
+          label="If used, at least"
+          unit="%"
+          min={0}
+          max={food.max ?? 100}
+          value={food.if_used}
+          placeholder="any"
+          onCommit={(share) => patch({ if_used: share || undefined })}
+        />
+        <NumberInput
+          label="In the cupboard"
+          unit="g"
+          min={0}
+          step={10}
+          value={food.on_hand_grams}
+          placeholder="not said"
+          onCommit={(grams) => patch({ on_hand_grams: grams })}
+        />
         <Choice
           label="Group"
           value={food.group ?? ''}
           options={[['', 'None'], ...Object.entries(FOOD_GROUPS)]}
           onChange={(group) => patch({ group: group || undefined })}
         />
+        <label className="tick liked">
+          <input
+            type="checkbox"
+            checked={food.liked ?? false}
+            onChange={(e) => patch({ liked: e.target.checked || undefined })}
+          />
+          <span>Liked</span>
+        </label>
       </div>
       <div className="button-row">
         <Button className="quiet-button" onPress={() => void view.edit((m) => refuse(m, food.id, true))}>

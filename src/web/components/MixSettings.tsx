@@ -1,14 +1,17 @@
-/** What the mix is made for: target, pellet, batch, scale, aim and confidence. */
+/** What the mix is made for: target, batch, scale, aim and confidence, and the whole ration. */
 import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Objective } from '../../formulation/problem.ts';
+import type { Beside } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
-import { besideFromOwn, withProblem, withProfile } from '../mix/edits.ts';
+import { withProblem, withProfile } from '../mix/edits.ts';
+import { rationWords } from '../mix/ration.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
+import { OBJECTIVES } from '../mix/wishes.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
+import { RationEditor } from './RationEditor.tsx';
 
 const CONFIDENCES = [
   ['0', 'None, averages count'],
@@ -16,11 +19,6 @@ const CONFIDENCES = [
   ['0.9', '90 %'],
   ['0.95', '95 %'],
 ] as const;
-const OBJECTIVES: readonly (readonly [Objective, string])[] = [
-  ['nearest', 'Nearest to what I want'],
-  ['cheapest', 'Cheapest'],
-  ['varied', 'Most varied'],
-];
 /** Some cautions hold for dwarf hamsters alone. */
 const SPECIES = ['hamster', 'golden hamster', 'dwarf hamster', 'mouse', 'gerbil'] as const;
 const FIBRE_WORDS = { FIBTG: 'dietary fibre', FIBC: 'crude fibre' } as const;
@@ -32,38 +30,22 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
   const { problem } = mix;
   const profiles = allProfiles(house);
   const profile = profiles.find((p) => p.id === mix.profileId);
-  const beside = problem.beside[0];
   const bound = problem.rules.filter((r) => 'nutrient' in r || 'ratio' in r).length;
   const leftOut = profile ? profile.bounds.length - bound : 0;
-  const pellets = house.foods.filter((f) => f.kind === 'pellet');
+  const { beside } = problem;
+  /** One pellet is just that; where more is fed, each by its name. */
+  const nameOf = (b: Beside) => (beside.length === 1 && b.ref === undefined ? 'pellet' : (b.name ?? b.id));
   const set = (patch: Partial<Mix['problem']>) => void view.edit((m) => withProblem(m, patch));
   const unpriced =
     problem.objective === 'cheapest' &&
     problem.foods.filter((f) => !f.refused && f.price_per_kg === undefined).length;
-
-  function choosePellet(id: string) {
-    const food = pellets.find((p) => p.id === id);
-    const share = beside?.share_of_ration ?? 50;
-    set({
-      beside: food ? [besideFromOwn(food, share)] : id === beside?.id ? problem.beside : [],
-    });
-  }
-  const pelletOptions: [string, string][] = [
-    ['', 'No pellet'],
-    ...pellets.map((p): [string, string] => [p.id, p.invented ? `${p.name} (invented)` : p.name]),
-  ];
-  if (beside && !pellets.some((p) => p.id === beside.id))
-    pelletOptions.push([beside.id, beside.name ?? beside.id]);
 
   return (
     <section className="settings" aria-label="Settings">
       <div className="settings-line">
         <span>
           For <strong>{profile?.name ?? 'an unknown target'}</strong>,{' '}
-          {beside
-            ? `${format(beside.share_of_ration)} % pellet and ${format(100 - beside.share_of_ration)} % mix`
-            : 'mix only'}
-          , a batch of {format(problem.batch_grams)} g
+          {rationWords(problem, view.evaluation, nameOf)}, a batch of {format(problem.batch_grams)} g
         </span>
         <Button
           className="quiet-button"
@@ -104,32 +86,10 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
                 if (next) void view.edit((m) => withProfile(m, next));
               }}
             />
-            <Choice
-              label="Pellet fed beside"
-              value={beside?.id ?? ''}
-              options={pelletOptions}
-              onChange={choosePellet}
-            />
-            {beside && (
-              <NumberInput
-                label="Pellet share of the ration"
-                unit="%"
-                min={0}
-                max={99}
-                step={5}
-                required
-                value={beside.share_of_ration}
-                onCommit={(v) =>
-                  set({
-                    beside: problem.beside.map((b, i) => (i === 0 ? { ...b, share_of_ration: v ?? 0 } : b)),
-                  })
-                }
-              />
-            )}
             <NumberInput
               label="Batch"
               unit="g"
-              min={1}
+              min={Math.max(1, problem.least_grams ?? 1)}
               max={100_000}
               step={10}
               required
@@ -183,6 +143,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
             {Boolean(unpriced) && (
               <p className="hint wide">Cheapest needs a price for every food; {unpriced} have none yet.</p>
             )}
+            <RationEditor mix={mix} view={view} />
           </>
         )}
       </div>

@@ -40,12 +40,16 @@ export function addFood(mix: Mix, food: Ingredient): Mix {
   };
 }
 
+/** Takes a food out of the mix, and with it every rule and wish about it. */
 export function removeFood(mix: Mix, id: string): Mix {
   const { [id]: _gone, ...shares } = mix.shares;
+  const { foods, rules, aims } = mix.problem;
+  const others = aims?.filter((a) => !('food' in a) || a.food !== id);
   return {
     ...withProblem(mix, {
-      foods: mix.problem.foods.filter((f) => f.id !== id),
-      rules: mix.problem.rules.filter((r) => !('food' in r) || r.food !== id),
+      foods: foods.filter((f) => f.id !== id),
+      rules: rules.filter((r) => !('food' in r) || r.food !== id),
+      ...(others?.length === aims?.length ? {} : { aims: others?.length ? others : undefined }),
     }),
     shares,
     held: mix.held.filter((h) => h !== id),
@@ -63,9 +67,9 @@ export function hold(mix: Mix, id: string, held: boolean): Mix {
   return { ...mix, held: held ? [...mix.held, id] : mix.held.filter((h) => h !== id) };
 }
 
-/** Rewrites the nutrient and ratio rules from a profile; group and share rules stay. */
+/** Rewrites the nutrient and ratio rules from a profile; rules about groups, shares and numbers of foods stay. */
 export function withProfile(mix: Mix, profile: TargetProfile): Mix {
-  const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r);
+  const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r || 'count' in r);
   return {
     ...withProblem(mix, {
       rules: [...rulesFrom(profile, 'ration'), ...kept],

@@ -1,6 +1,6 @@
 /** Keeps the worker's answers in step with the mix: how it stands, how far shares may move, what collides. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import type { Collision, Evaluation } from '../../formulation/result.ts';
+import type { Collision, Evaluation, Following } from '../../formulation/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { engine, newestMove } from '../data/engine.ts';
 import { latest } from '../data/latest.ts';
@@ -19,6 +19,8 @@ export interface FormulationView {
   readonly evaluation: Evaluation | undefined;
   readonly spans: Readonly<Record<string, Span>> | undefined;
   readonly collision: Collision | undefined;
+  /** What the best mix comes to and how far that is proven; undefined while it is sought, and where there is none. */
+  readonly best: Pick<Following, 'objective' | 'gap' | 'aims'> | undefined;
   readonly weighed: Weighed | undefined;
   /** What the fibre rules would say under the other fibre measure. */
   readonly otherFibre:
@@ -52,6 +54,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const [evaluation, setEvaluation] = useState<Evaluation>();
   const [spans, setSpans] = useState<Record<string, Span>>();
   const [collision, setCollision] = useState<Collision>();
+  const [best, setBest] = useState<FormulationView['best']>();
   const [weighed, setWeighed] = useState<Weighed>();
   const [otherFibre, setOtherFibre] = useState<FormulationView['otherFibre']>();
   const [fault, setFault] = useState<FormulationView['fault']>();
@@ -93,12 +96,14 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const bound = JSON.stringify(withHolds(mix));
   useEffect(() => {
     let stale = false;
+    setBest(undefined);
     const timer = setTimeout(async () => {
       const answer = await engine.solve(JSON.parse(bound)).catch(() => undefined);
       if (stale || !answer?.ok) return;
       const infeasible = answer.value.status === 'infeasible';
       setCollision(infeasible ? (answer.value as Collision) : undefined);
       setSpans(answer.value.status === 'optimal' ? { ...answer.value.spans } : undefined);
+      setBest(answer.value.status === 'optimal' ? answer.value : undefined);
     }, 60);
     return () => {
       stale = true;
@@ -187,6 +192,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     evaluation,
     spans,
     collision,
+    best,
     weighed,
     otherFibre,
     fault,

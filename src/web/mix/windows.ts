@@ -15,7 +15,7 @@ export interface WindowView {
   readonly mix?: number;
   readonly ration?: number;
   readonly pellet?: number;
-  /** The pellet's figure is its crude fibre, of which dietary fibre is never less. */
+  /** The pellet's figure is the least it can be: crude fibre for dietary fibre, or the part that is known. */
   readonly pelletAtLeast?: boolean;
   /** Least and most the ration may hold: unknown amounts and two standard deviations together. */
   readonly low?: number;
@@ -30,14 +30,18 @@ export interface WindowView {
 
 const SLACK = 1e-4;
 
-/** @param pellet composition of what is fed beside the mix, per 100 g as fed */
+/**
+ * @param pellet composition of what is fed beside the mix, per 100 g as fed
+ * @param least amounts of it that are known only from below
+ */
 export function windowViews(
   problem: Problem,
   at: Evaluation | undefined,
   pellet: Composition | undefined,
+  least?: Composition,
 ): WindowView[] {
   return problem.rules.flatMap((rule, i) => {
-    if ('nutrient' in rule) return [nutrientView(rule, i, at, pellet)];
+    if ('nutrient' in rule) return [nutrientView(rule, i, at, pellet, least)];
     if ('ratio' in rule) return [ratioView(rule, i, at, pellet)];
     return [];
   });
@@ -48,6 +52,7 @@ function nutrientView(
   i: number,
   at: Evaluation | undefined,
   pellet?: Composition,
+  least?: Composition,
 ): WindowView {
   const { name, unit } = nutrient(rule.nutrient);
   const line = at?.nutrients[rule.nutrient];
@@ -55,8 +60,8 @@ function nutrientView(
   const dm = rule.basis === 'DM';
   const per = (value: number | undefined, moisture: number | undefined) =>
     value === undefined || !dm ? value : value / (1 - (moisture ?? 0) / 100);
-  const atLeast = rule.nutrient === 'FIBTG' && pellet?.FIBTG === undefined && pellet?.FIBC !== undefined;
-  const own = atLeast ? pellet.FIBC : pellet?.[rule.nutrient];
+  const own = pellet?.[rule.nutrient] ?? least?.[rule.nutrient];
+  const atLeast = own !== undefined && pellet?.[rule.nutrient] === undefined;
   const spread = line ? 2 * line.sd_ration : 0;
   return finished(rule, i, at, {
     title: name,

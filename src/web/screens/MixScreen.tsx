@@ -21,6 +21,7 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { useOutOfSight } from '../data/out-of-sight.ts';
 import { eatersOf, withAnimals } from '../mix/eaters.ts';
 import { addFood, foodsByGroup } from '../mix/edits.ts';
+import { besideBlend, besideTotal } from '../mix/ration.ts';
 import { useFormulation } from '../mix/useFormulation.ts';
 import { windowViews } from '../mix/windows.ts';
 import { FirstMix } from './FirstMix.tsx';
@@ -43,16 +44,18 @@ function Workbench({ mix: kept }: { mix: Mix }) {
   const verdict = useRef<HTMLDivElement>(null);
   const gone = useOutOfSight(verdict);
   const { problem } = mix;
-  const beside = problem.beside[0];
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
+  const notBeside = house.foods.filter((f) => !problem.beside.some((b) => b.id === f.id));
   const nameById = (id: string) => nameOf(problem.foods.find((f) => f.id === id) ?? { id });
   const foods = problem.foods.map((f) => ({
     ...f,
     group: f.group ?? (f.ref && known.get(f.ref)?.group) ?? undefined,
   }));
-  const pellet = beside && { ...(beside.ref && known.get(beside.ref)?.composition), ...beside.composition };
-  const windows = windowViews(problem, view.evaluation, pellet);
+  const pellet = besideBlend(problem, view.evaluation, known);
+  const windows = windowViews(problem, view.evaluation, pellet?.known, pellet?.least);
+  const pelletName =
+    problem.beside.length > 0 ? problem.beside.map((b) => b.name ?? b.id).join(', ') : undefined;
   const within = windows.filter((w) => w.state === 'in').length;
   const top = useMemo(() => {
     const highs = [...Object.values(view.spans ?? {}).map((s) => s[1]), ...Object.values(mix.shares)];
@@ -71,6 +74,7 @@ function Workbench({ mix: kept }: { mix: Mix }) {
             collision={view.collision}
             breaches={view.evaluation?.breaches ?? []}
             mix={mix}
+            keptRules={kept.problem.rules.length}
             nameOf={nameById}
             mend={(change) => void view.edit(change, 'mend').then(() => view.balance())}
           />
@@ -97,7 +101,7 @@ function Workbench({ mix: kept }: { mix: Mix }) {
           ))}
         </div>
         <div className="total-line">
-          <FoodPicker mix={mix} own={house.foods} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
+          <FoodPicker mix={mix} own={notBeside} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
           <span>
             {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
           </span>
@@ -128,17 +132,20 @@ function Workbench({ mix: kept }: { mix: Mix }) {
           <h2>
             Nutrient windows <small>pellet ■ mix ● ration ◆</small>
           </h2>
+          {problem.beside.length > 1 && (
+            <p className="hint">“Pellet” stands for all that is fed beside the mix, together.</p>
+          )}
           {view.state === 'in' && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
             <p className="hint" data-testid="all-chance">
               {chanceWords(view.evaluation.all_in_range_chance)}
             </p>
           )}
           {windows.map((w) => (
-            <NutrientWindow key={w.key} view={w} pelletName={beside?.name ?? beside?.id} />
+            <NutrientWindow key={w.key} view={w} pelletName={pelletName} />
           ))}
           <Micronutrients
             evaluation={view.evaluation}
-            pelletPart={problem.beside.reduce((sum, b) => sum + b.share_of_ration, 0) / 100}
+            pelletPart={besideTotal(problem, view.evaluation) / 100}
             profile={profiles.find((p) => p.id === mix.profileId)}
             profiles={profiles}
           />
