@@ -1,0 +1,66 @@
+/** Arithmetic of calendar days (ISO 8601, "2026-03-14"): no clock, no time zones, no daylight saving. */
+import type { Day } from './model.ts';
+
+const DAY_MS = 86_400_000;
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** Whether a text is a day that the calendar has. */
+export function isDay(text: string): text is Day {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  const ms = Date.parse(`${text}T00:00:00Z`);
+  return Number.isFinite(ms) && new Date(ms).toISOString().startsWith(text);
+}
+
+/**
+ * Days since 1 January 1970, whole.
+ * @param field named in the error @throws RangeError where the text is no day
+ */
+export function dayNumber(day: Day, field = 'day'): number {
+  if (!isDay(day)) throw new RangeError(`${field}: "${day}" is no day; write it as 2026-03-14`);
+  return Date.parse(`${day}T00:00:00Z`) / DAY_MS;
+}
+
+/** The day so many days after 1 January 1970. @throws RangeError outside the years 0 to 9999 */
+export function dayOf(number: number): Day {
+  const date = new Date(number * DAY_MS);
+  const year = date.getUTCFullYear();
+  if (!Number.isInteger(number) || !(year >= 0 && year <= 9999))
+    throw new RangeError(`day: ${number} days from 1 January 1970 is no day of the years 0 to 9999`);
+  return date.toISOString().slice(0, 10);
+}
+
+/** The day so many days later (earlier where negative). */
+export function plusDays(day: Day, days: number): Day {
+  return dayOf(dayNumber(day) + days);
+}
+
+/** Days from one to another; negative where the other lies before. */
+export function daysBetween(from: Day, to: Day): number {
+  return dayNumber(to) - dayNumber(from);
+}
+
+/** "14 March"; with the year where it is not that of `beside`, or where none is given. */
+export function dayInWords(day: Day, beside?: Day): string {
+  dayNumber(day);
+  const [year, month, date] = day.split('-');
+  const short = `${Number(date)} ${MONTHS[Number(month) - 1]}`;
+  return beside?.slice(0, 4) === year ? short : `${short} ${year}`;
+}
+
+/** "1 day", "3 days". */
+export function countOfDays(days: number): string {
+  return `${days} ${days === 1 ? 'day' : 'days'}`;
+}

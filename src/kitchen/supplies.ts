@@ -1,0 +1,94 @@
+/** What a calendar has to deal with: the foods of a batch, by what is kept of them and how far that has come. */
+import type { Good, Progress, Supply } from './calendar.ts';
+import { dayNumber } from './days.ts';
+import type { Day, DryingRun, Lot } from './model.ts';
+
+/** A food that the batch needs. */
+export interface Needed {
+  readonly id: string;
+  readonly name: string;
+  /** Whether it goes through the cold against insects before it is weighed out. */
+  readonly needsCold: boolean;
+  /** Whether it is bought fresh and dried at home. */
+  readonly dryAtHome: boolean;
+}
+
+/**
+ * Supplies for a plan. A food with a lot that can be used goes on from where its lots stand; one without is bought.
+ * Whether a lot is enough is not asked here. Lots of one day that stand alike go together.
+ * @param runs drying runs; the days of their times are days in UTC
+ */
+export function suppliesOf(
+  foods: readonly Needed[],
+  lots: readonly Lot[],
+  runs: readonly DryingRun[],
+  today: Day,
+): Supply[] {
+  dayNumber(today, 'today');
+  const supplies = new Map<string, Supply>();
+  const add = (supply: Omit<Supply, 'id' | 'goods'>, good: Good) => {
+    const { route, boughtOn } = supply;
+    const word = { cold: 'dry-goods', dry: 'fresh-goods', ready: 'other-goods' }[route];
+    const alike = JSON.stringify(supply);
+    const there = supplies.get(alike);
+    const first = boughtOn === undefined ? word : `${word}-${boughtOn}`;
+    // Lots of one day that stand apart are told apart by the first of them.
+    const taken = [...supplies.values()].some((s) => s.id === first);
+    const id = there?.id ?? (taken ? `${first}-${good.lot ?? good.food}` : first);
+    supplies.set(alike, { ...supply, id, goods: [...(there?.goods ?? []), good] });
+  };
+  for (const { id: food, name, needsCold, dryAtHome } of foods) {
+    const usable = lots.filter((l) => l.food === food && !l.barred);
+    if (usable.length === 0) {
+      add({ route: dryAtHome ? 'dry' : needsCold ? 'cold' : 'ready' }, { food, name });
+      continue;
+    }
+    for (const lot of usable) {
+      const good = { food, name, lot: lot.id };
+      if (lot.form === 'fresh') {
+        const progress = dryingOf(lot, runs);
+        add({ route: 'dry', boughtOn: lot.boughtOn, ...(progress && { progress: [progress] }) }, good);
+      } else if (!lot.overruled && (lot.cold.length > 0 || (needsCold && lot.form === 'dry'))) {
+        const progress = coldOf(lot, today);
+        const cold = lot.cold.map(({ kind, from, to }) => ({
+          kind,
+          days: Math.max(0, dayNumber(to) - dayNumber(from)),
+        }));
+        add(
+          {
+            route: 'cold',
+            boughtOn: lot.boughtOn,
+            ...(cold.length > 0 && { cold }),
+            ...(progress.length > 0 && { progress }),
+          },
+          good,
+        );
+      } else add({ route: 'ready', boughtOn: lot.boughtOn }, good);
+    }
+  }
+  return [...supplies.values()];
+}
+
+/** Rounds that are ticked off, and the one that goes on today. */
+function coldOf(lot: Lot, today: Day): Progress[] {
+  const progress: Progress[] = [];
+  for (const { from, doneOn } of lot.cold) {
+    // What was ticked off sooner than planned began sooner too.
+    const begin = doneOn !== undefined && doneOn < from ? doneOn : from;
+    if (doneOn !== undefined) progress.push({ from: begin, to: doneOn });
+    else {
+      if (from <= today) progress.push({ from });
+      break;
+    }
+  }
+  return progress;
+}
+
+/** How far the drying of a fresh lot has come; its first run begins it, and with the last one ended it is done. */
+function dryingOf(lot: Lot, runs: readonly DryingRun[]): Progress | undefined {
+  const own = runs.filter((r) => r.lot === lot.id);
+  if (own.length === 0) return undefined;
+  const from = own.map((r) => r.startedAt.slice(0, 10)).sort()[0]!;
+  const ends = own.flatMap((r) => (r.endedAt === undefined ? [] : [r.endedAt.slice(0, 10)])).sort();
+  return ends.length === own.length ? { from, to: ends.at(-1)! } : { from };
+}

@@ -1,0 +1,150 @@
+/**
+ * Weights as packs print them, in grams: "500 g", "1.5 kg", "1,5 kg", "12 x 40 g", "2 lb 4 oz".
+ *
+ * The pound and the ounce are the avoirdupois ones, exact by definition: 1 lb = 453.59237 g, 1 oz = 1/16 lb =
+ * 28.349523125 g (international yard and pound agreement, 1 July 1959; NIST Handbook 44, Appendix C).
+ */
+
+export type WeightUnit = 'mg' | 'g' | 'kg' | 'oz' | 'lb';
+
+/** Grams in one of each unit; the last two are exact (see above). */
+export const GRAMS_IN: Readonly<Record<WeightUnit, number>> = {
+  mg: 0.001,
+  g: 1,
+  kg: 1000,
+  oz: 28.349523125,
+  lb: 453.59237,
+};
+
+/** Words that people write for the units. "#" for a pound is left out: too many other things are written so. */
+const WORDS: Readonly<Record<string, WeightUnit>> = {
+  mg: 'mg',
+  milligram: 'mg',
+  milligrams: 'mg',
+  g: 'g',
+  gr: 'g',
+  gram: 'g',
+  grams: 'g',
+  gramme: 'g',
+  grammes: 'g',
+  kg: 'kg',
+  kgs: 'kg',
+  kilo: 'kg',
+  kilos: 'kg',
+  kilogram: 'kg',
+  kilograms: 'kg',
+  oz: 'oz',
+  ounce: 'oz',
+  ounces: 'oz',
+  lb: 'lb',
+  lbs: 'lb',
+  pound: 'lb',
+  pounds: 'lb',
+};
+
+/** Text that is no weight; the message quotes it and shows what may be written. */
+export class WeightError extends Error {
+  readonly text: string;
+  constructor(text: string, why: string) {
+    super(`"${text}": ${why}`);
+    this.name = 'WeightError';
+    this.text = text;
+  }
+}
+
+/** Grams in an amount of some unit. Throws RangeError unless `amount` is a finite number of at least 0. */
+export function toGrams(amount: number, unit: WeightUnit): number {
+  return checked(amount) * GRAMS_IN[unit];
+}
+
+/** The inverse of {@link toGrams}. */
+export function fromGrams(grams: number, unit: WeightUnit): number {
+  return checked(grams) / GRAMS_IN[unit];
+}
+
+function checked(amount: number): number {
+  if (!(Number.isFinite(amount) && amount >= 0))
+    throw new RangeError(`a weight must be 0 or more, not ${amount}`);
+  return amount;
+}
+
+export interface PackWeight {
+  /** g in all. */
+  readonly grams: number;
+  /** How many inner packs: 12 for "12 x 40 g", else 1. */
+  readonly count: number;
+  /** g in one inner pack. */
+  readonly each: number;
+}
+
+const EXAMPLES = 'write it like "500 g", "1.5 kg", "12 x 40 g" or "2 lb 4 oz"';
+const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
+const PART = new RegExp(String.raw`^(${NUMBER})\s*([a-z]+)\.?\s*`, 'i');
+const TIMES = /^(\d+)\s*[x×*]\s*/i;
+
+/**
+ * Reads a weight as a pack prints it. One comma or point is the decimal mark. A mark with three digits behind it
+ * before kg or lb ("1,500 kg") is read as a decimal too: 1.5 kg, as kitchen scales print it. Before g and mg it could
+ * as well be a thousand, so it is refused rather than guessed at.
+ * @throws WeightError when the text is no weight, has no unit, is 0, or could be read in two ways
+ */
+export function readPack(text: string): PackWeight {
+  const fail = (why: string): never => {
+    throw new WeightError(text, why);
+  };
+  let rest = text.trim();
+  if (rest === '') fail(`no weight is written; ${EXAMPLES}`);
+  const times = TIMES.exec(rest);
+  const count = times ? Number(times[1]) : 1;
+  if (times) rest = rest.slice(times[0].length);
+  if (count === 0) fail('0 packs weigh nothing; write how many there are');
+  let each = 0;
+  let last: WeightUnit | undefined;
+  while (rest !== '') {
+    const part = PART.exec(rest);
+    if (!part) {
+      if (new RegExp(`^(?:${NUMBER})$`).test(rest)) fail(`the unit is missing; ${EXAMPLES}`);
+      fail(`"${rest}" is not a weight; ${EXAMPLES}`);
+    }
+    const [whole, figures, word] = part as unknown as [string, string, string];
+    const unit = WORDS[word.toLowerCase()];
+    if (unit === undefined)
+      return fail(`"${word}" is not a unit of weight; use mg, g, kg, oz or lb${volume(word)}`);
+    if (last !== undefined && !(last === 'lb' && unit === 'oz'))
+      fail(`after ${last} comes no ${unit}; only pounds and ounces are written together ("2 lb 4 oz")`);
+    if ((unit === 'g' || unit === 'mg') && /^[1-9]\d{0,2}[.,]\d{3}$/.test(figures))
+      fail(
+        `"${figures} ${unit}" could be ${figures.replace(/[.,]/, '')} ${unit} or ${Number(figures.replace(',', '.'))} ${unit}; write it without the mark, or in another unit`,
+      );
+    each += Number(figures.replace(',', '.')) * GRAMS_IN[unit];
+    last = unit;
+    rest = rest.slice(whole.length);
+  }
+  if (last === undefined) fail(`no weight is written; ${EXAMPLES}`);
+  if (!(each > 0)) fail('a pack must weigh more than 0');
+  if (!Number.isFinite(each * count)) fail('the weight is too large');
+  return { grams: each * count, count, each };
+}
+
+function volume(word: string): string {
+  return /^(?:ml|cl|dl|l|litres?|liters?|cups?|pints?|floz)$/i.test(word)
+    ? ' (a volume says nothing about the weight: weigh it)'
+    : '';
+}
+
+/** Grams of {@link readPack}. */
+export function readGrams(text: string): number {
+  return readPack(text).grams;
+}
+
+/** Grams as people write them: "0.5 g", "40 g", "1.25 kg"; at most three figures behind the point. */
+export function sayGrams(grams: number): string {
+  const g = checked(grams);
+  // Decide on the rounded figure, or 999.6 g would be said as "1000 g".
+  if (Number(short(g, 10)) >= 1000) return `${short(g / 1000, 1000)} kg`;
+  return `${short(g, g < 10 ? 100 : 10)} g`;
+}
+
+function short(value: number, parts: number): string {
+  return String(Math.round(value * parts) / parts);
+}
