@@ -3,7 +3,8 @@
  * bowl. In this order, the first that serves:
  *
  * 1. All as planned, where that is in range and the batch comes out within {@link TOTAL_SLACK} of its planned weight.
- * 2. The foods not yet poured change, at the total nearest to the planned one. The mix is the nearest to the planned
+ * 2. The foods not yet poured change, at the planned total; if that cannot be, the batch grows by as little as can be,
+ *    and where it may not grow it comes out smaller. The mix is the nearest to the planned
  *    shares (least sum of squared differences, as everywhere), then whole steps of the scale.
  * 3. The same, with more of foods that were poured already. Taken also before a batch that would have to grow far.
  * 4. None will do: the mix that misses the rules least, each miss in parts of its bound.
@@ -121,12 +122,12 @@ export class Corrections {
     return low === undefined || high === undefined ? undefined : { low, high };
   }
 
-  /** The total nearest to the planned one at which a food may end at given grams. */
+  /** The total, the planned one if it can be, at which a food may end at given grams. */
   totalWith(bowl: Bowl, food: number, grams: number): number | undefined {
     const { lower, upper } = this.bounds(bowl, false, food);
     lower[food] = grams;
     upper[food] = grams;
-    return this.space.totalNearest(this.question.plannedTotal, { lower, upper, total: this.totals(bowl) });
+    return this.space.total(this.question.plannedTotal, { lower, upper, total: this.totals(bowl) });
   }
 
   /** The smallest batch that can be put right if the lots held more than they do, g by column. */
@@ -169,9 +170,10 @@ export class Corrections {
     const { plannedTotal } = this.question;
     const simple = this.simple(bowl);
     if (simple) return simple;
-    const rest = this.total(bowl, false);
     const { goBack } = this.question;
-    const back = rest === plannedTotal || !goBack ? undefined : this.total(bowl, true);
+    const rest = this.total(bowl, false);
+    const easy = rest !== undefined && rest <= plannedTotal * (1 + EASY_GROWTH);
+    const back = easy || !goBack ? undefined : this.total(bowl, true);
     const far = rest !== undefined && back !== undefined && rest > back + EASY_GROWTH * plannedTotal;
     return (
       (far ? undefined : this.settled(bowl, rest, false)) ??
@@ -188,9 +190,9 @@ export class Corrections {
     return grams && rules.hold(grams) ? { status: 'corrected', grams, total, again: false } : undefined;
   }
 
-  /** The total nearest to the planned one at which the batch can be in range. */
+  /** The total at which the batch can be in range: as planned, else larger by as little as can be, else smaller. */
   private total(bowl: Bowl, again: boolean): number | undefined {
-    return this.space.totalNearest(this.question.plannedTotal, {
+    return this.space.total(this.question.plannedTotal, {
       ...this.bounds(bowl, again),
       total: this.totals(bowl),
     });

@@ -76,19 +76,14 @@ export class GramSpace {
     return this.ask(bounds, new Float64Array(m));
   }
 
-  /** The total of least distance from `wanted`, or undefined where no total will do. */
-  totalNearest(wanted: number, bounds: GramBounds): number | undefined {
+  /** The wanted total; else the next larger one that serves, else the next smaller; undefined where none does. */
+  total(wanted: number, bounds: GramBounds): number | undefined {
     const [low, high] = bounds.total;
-    const end = (sign: 1 | -1, total: readonly [number, number]) => {
-      if (total[0] > total[1]) return undefined;
-      const y = this.least(() => sign, { ...bounds, total });
-      return y?.reduce((a, b) => a + b, 0);
-    };
-    const more = end(1, [Math.max(low, wanted), high]);
-    if (more !== undefined && more <= wanted + 1e-6) return wanted;
-    const fewer = end(-1, [low, Math.min(high, wanted)]);
-    if (more === undefined || fewer === undefined) return more ?? fewer;
-    return more - wanted <= wanted - fewer ? more : fewer;
+    const end = (sign: 1 | -1, total: readonly [number, number]) =>
+      this.least(() => sign, { ...bounds, total })?.reduce((a, b) => a + b, 0);
+    const larger = end(1, [Math.max(low, wanted), high]);
+    if (larger !== undefined) return larger <= wanted + 1e-6 ? Math.max(wanted, low) : larger;
+    return end(-1, [low, Math.min(high, wanted)]);
   }
 
   /**

@@ -349,10 +349,7 @@ describe.each([
         .toMatch(/^In range on every day/);
       await panel().getByLabel('Present food').selectOption({ label: 'A food of the tables…' });
       await panel().getByLabel('Search the tables for the present food').fill('maize');
-      await panel()
-        .getByRole('button', { name: /^Now fed: / })
-        .first()
-        .click();
+      await panel().getByRole('button', { name: 'Now fed: Maize', exact: true }).click();
       await settled(panel());
       await panel().getByRole('heading', { name: 'Why days are out of range' }).waitFor();
       await panel()

@@ -15,6 +15,7 @@ describe.each([
     bench = await openBench();
     page = await bench.page(size);
     await page.goto(bench.url);
+    await page.getByRole('tab', { name: 'Versions' }).click();
     versions = page.getByRole('region', { name: 'Versions' });
   });
   afterAll(() => bench?.close());
@@ -158,6 +159,7 @@ describe.each([
   test('after a reload the versions are still there, and the deleted one is not', async () => {
     await page.getByText('Saved', { exact: true }).waitFor();
     await page.reload();
+    await page.getByRole('tab', { name: 'Versions' }).click();
     await versions.getByRole('button', { name: 'Compare In range' }).click();
     expect(await versions.getByRole('button', { name: /^Compare / }).count()).toBe(1);
     await comparison().getByText('The same in both:').waitFor();

@@ -84,7 +84,9 @@ describe('laws', () => {
     }
   });
 
-  test('poured food stays in the bowl, targets are whole steps within the lots, and what is said in range is in range', () => {
+  test('poured food stays, targets are whole steps within the lots, and in range is in range', {
+    timeout: 600_000,
+  }, () => {
     const factor = fc.double({ min: 0.3, max: 2, noNaN: true });
     fc.assert(
       fc.property(
@@ -120,7 +122,7 @@ describe('laws', () => {
           });
         },
       ),
-      { numRuns: 40, seed: 14 },
+      { numRuns: 25, seed: 14 },
     );
   });
 
@@ -175,50 +177,56 @@ describe('bad input', () => {
 });
 
 describe('corrections', () => {
-  test('200 are the nearest possible: agreed with a dual quadratic solver', () => {
+  test('200 are the nearest possible: agreed with a dual quadratic solver', { timeout: 600_000 }, () => {
     const random = randomFrom(11);
     let met = 0;
     let undecided = 0;
+    const check = ({ batch, planned }: WeighedMix, w: WeighOut, poured: ReadonlySet<string>) => {
+      const { status, total, targets } = w.state();
+      const exact = w.nearest();
+      const again = [...poured].some((id) => targets[id]! > w.inBowl(id) + 1e-9);
+      if (status === 'out' || status === 'as planned' || !exact || again) return;
+      const want = batch.problem.foods.map((f) => (100 * (planned[f.id] ?? 0)) / batch.grams);
+      const held = {
+        ...batch.problem,
+        foods: batch.problem.foods.map((f) => {
+          const share = (100 * w.inBowl(f.id)) / total;
+          if (poured.has(f.id)) return { ...f, min: share - 1e-9, max: share + 1e-9 };
+          return planned[f.id] === undefined ? { ...f, min: 0, max: 1e-9 } : f;
+        }),
+      } as unknown as DrawnProblem;
+      const least = leastSquares(held, reference, want);
+      if (least === undefined) {
+        undecided++;
+        return;
+      }
+      met++;
+      const x = batch.problem.foods.map((f) => (100 * exact[f.id]!) / total);
+      const reached = x.reduce((s, v, i) => s + (v - want[i]!) ** 2, 0);
+      expect(Math.abs(reached - least), `case ${met}`).toBeLessThan(1e-5 * (1 + least));
+    };
     for (let k = 0; met < 200; k++) {
-      const { batch, planned } = mixes[1 + (k % (mixes.length - 1))]!;
-      withWeighOut(batch, {}, (w) => {
-        const count = 1 + Math.floor(random() * (batch.order.length - 3));
+      const mix = mixes[1 + (k % (mixes.length - 1))]!;
+      withWeighOut(mix.batch, {}, (w) => {
         const spread = random() < 0.5 ? 0.2 : 1;
-        const pours = pourSome(w, count, () => 1 + spread * (random() - 0.5) * 2);
-        const { status, total, targets } = w.state();
-        const exact = w.nearest();
-        const again = pours.some((p) => targets[p.food]! > w.inBowl(p.food) + 1e-9);
-        if (status === 'out' || status === 'as planned' || !exact || again) return;
-        const poured = new Set(pours.map((p) => p.food));
-        const want = batch.problem.foods.map((f) => (100 * (planned[f.id] ?? 0)) / batch.grams);
-        const held = {
-          ...batch.problem,
-          foods: batch.problem.foods.map((f) => {
-            const share = (100 * w.inBowl(f.id)) / total;
-            if (poured.has(f.id)) return { ...f, min: share - 1e-9, max: share + 1e-9 };
-            return planned[f.id] === undefined ? { ...f, min: 0, max: 1e-9 } : f;
-          }),
-        } as unknown as DrawnProblem;
-        const least = leastSquares(held, reference, want);
-        if (least === undefined) {
-          undecided++;
-          return;
+        const poured = new Set<string>();
+        while (poured.size < mix.batch.order.length - 2 && met < 200) {
+          const [pour] = pourSome(w, 1, () => 1 + spread * (random() - 0.5) * 2);
+          if (!pour || poured.has(pour.food)) break;
+          poured.add(pour.food);
+          check(mix, w, poured);
         }
-        met++;
-        const x = batch.problem.foods.map((f) => (100 * exact[f.id]!) / total);
-        const reached = x.reduce((s, v, i) => s + (v - want[i]!) ** 2, 0);
-        expect(Math.abs(reached - least), `case ${k}`).toBeLessThan(1e-5 * (1 + least));
       });
     }
     // Where hardly any mix is left that solver finds none.
     expect(undecided).toBeLessThan(20);
   });
 
-  test('in whole steps, none is nearer: every split of the last three foods', () => {
+  test('in whole steps, none is nearer: every split of the last three foods', { timeout: 600_000 }, () => {
     const random = randomFrom(12);
     let met = 0;
     let worse = 0;
-    for (let k = 0; met < 60; k++) {
+    for (let k = 0; met < 20; k++) {
       const { batch, planned, oracle } = mixes[k % mixes.length]!;
       withWeighOut(batch, {}, (w) => {
         pourSome(w, batch.order.length - 3, () => 1 + 0.4 * (random() - 0.5));
@@ -242,16 +250,17 @@ describe('corrections', () => {
         expect(off(targets)).toBeLessThanOrEqual(least + 12);
       });
     }
-    expect(worse).toBeLessThanOrEqual(3);
+    // Rarely, steps exchanged between two foods at a time stop just short of the nearest.
+    expect(worse).toBeLessThanOrEqual(2);
   });
 
-  test('a batch grows no more than it must', async () => {
+  test('a batch grows no more than it must', { timeout: 600_000 }, async () => {
     const random = randomFrom(15);
     let met = 0;
-    for (let k = 0; k < 400 && met < 25; k++) {
+    for (let k = 0; k < 400 && met < 15; k++) {
       const { batch, oracle, planned } = mixes[k % mixes.length]!;
       const weighOut = new WeighOut(batch, options);
-      const pours = pourSome(weighOut, 4, () => 0.8 + 1.4 * random());
+      const pours = pourSome(weighOut, 3, () => 1 + 1.6 * random());
       const { status, total, targets } = weighOut.state();
       const again = pours.some((p) => targets[p.food]! > weighOut.inBowl(p.food));
       const low = Object.fromEntries(pours.map((p) => [p.food, weighOut.inBowl(p.food)]));
@@ -267,12 +276,12 @@ describe('corrections', () => {
       // Whole steps of the scale may take a little more.
       expect(total).toBeLessThan(least! + 34);
     }
-    expect(met).toBe(25);
+    expect(met).toBe(15);
   });
 });
 
 describe('tolerance of the next food', () => {
-  test('within it the batch can be completed, a step outside it cannot', async () => {
+  test('within it the batch can be completed, a step outside it cannot', { timeout: 600_000 }, async () => {
     const random = randomFrom(13);
     let ends = 0;
     for (let k = 0; k < 60; k++) {

@@ -47,7 +47,7 @@ export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
           <Button
             className="quiet-button small"
             aria-expanded={editing}
-            aria-label={`Window of ${groupName(group)}`}
+            aria-label={`${rule ? 'Window' : 'Set window'} of ${groupName(group)}`}
             onPress={() => setEditing(!editing)}
           >
             {rule ? 'Window' : 'Set window'}

@@ -1,5 +1,5 @@
 /** What the mix can be asked: why it is so, what is wished of it, trade-offs, versions, refusals and the change-over. */
-import { useState } from 'react';
+import type { Dispatch, SetStateAction } from 'react';
 import { type Key, Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { Eater } from '../../formulation/for-animals.ts';
 import type { Mix } from '../../household/model.ts';
@@ -19,6 +19,9 @@ export interface AdviceProps {
   nameOf(id: string): string;
 }
 
+/** The tab that is open, and the way to open another. */
+export type OpenAdvice = readonly [Key, Dispatch<SetStateAction<Key>>];
+
 const TABS = {
   why: 'Why',
   wishes: 'Wishes',
@@ -32,9 +35,13 @@ const TABS = {
 export function MixAdvice({
   kept,
   eaters,
+  open: [tab, setTab],
   ...props
-}: AdviceProps & { readonly kept: Mix; readonly eaters: readonly Eater[] }) {
-  const [tab, setTab] = useState<Key>('why');
+}: AdviceProps & {
+  readonly kept: Mix;
+  readonly eaters: readonly Eater[];
+  readonly open: OpenAdvice;
+}) {
   return (
     <Tabs className="advice" selectedKey={tab} onSelectionChange={setTab}>
       <TabList className="advice-tabs" aria-label="Ask about this mix">

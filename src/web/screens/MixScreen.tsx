@@ -1,12 +1,12 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
 import { useCallback, useMemo, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
+import { Button, type Key } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { FoodPicker } from '../components/FoodPicker.tsx';
 import { GroupSection } from '../components/GroupSection.tsx';
 import { Micronutrients } from '../components/Micronutrients.tsx';
-import { MixAdvice } from '../components/MixAdvice.tsx';
+import { MixAdvice, type OpenAdvice } from '../components/MixAdvice.tsx';
 import { MixAnimals } from '../components/MixAnimals.tsx';
 import { MixHead } from '../components/MixHead.tsx';
 import { MixSettings } from '../components/MixSettings.tsx';
@@ -28,10 +28,12 @@ import { FirstMix } from './FirstMix.tsx';
 
 export function MixScreen() {
   const { mix } = useMixDraft();
-  return mix ? <Workbench key={mix.id} mix={mix} /> : <FirstMix />;
+  /** Which advice is open: it stays open when another mix is taken up. */
+  const advice = useState<Key>('why');
+  return mix ? <Workbench key={mix.id} mix={mix} advice={advice} /> : <FirstMix />;
 }
 
-function Workbench({ mix: kept }: { mix: Mix }) {
+function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   const { house, change } = useMixDraft();
   const profiles = useMemo(() => allProfiles(house), [house]);
   const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
@@ -106,7 +108,7 @@ function Workbench({ mix: kept }: { mix: Mix }) {
             {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
           </span>
         </div>
-        <MixAdvice mix={mix} kept={kept} view={view} eaters={eaters} nameOf={nameById} />
+        <MixAdvice open={advice} mix={mix} kept={kept} view={view} eaters={eaters} nameOf={nameById} />
       </main>
       <aside className="beside" aria-label="Nutrients">
         <div className="strip">
