@@ -89,6 +89,7 @@ describe.each([
   test('everything is there after opening the page again', async () => {
     // The mix is saved by itself, a moment after its last change.
     await expect.poll(() => animalsOfMix()).toHaveLength(2);
+    await expect.poll(() => refusals()).toEqual([['nettle-leaf-dried']]);
     await page.reload();
     await page.getByRole('heading', { name, level: 2 }).waitFor();
     await page.getByText('9.5 g', { exact: true }).waitFor();
@@ -124,9 +125,18 @@ describe.each([
     await clean(page);
   });
 
-  async function animalsOfMix(): Promise<readonly string[]> {
+  async function household() {
     const answer = await page.request.get(`${bench.url}/api/household`);
-    return ((await answer.json()) as { mixes: { animalIds: string[] }[] }).mixes[0]!.animalIds;
+    return (await answer.json()) as {
+      mixes: { animalIds: string[] }[];
+      animals: { name: string; refuses: string[] }[];
+    };
+  }
+  async function animalsOfMix(): Promise<readonly string[]> {
+    return (await household()).mixes[0]!.animalIds;
+  }
+  async function refusals(): Promise<readonly (readonly string[])[]> {
+    return (await household()).animals.filter((a) => a.name === name).map((a) => a.refuses);
   }
 });
 
