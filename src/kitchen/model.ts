@@ -108,7 +108,7 @@ export interface Pour {
   readonly lots: readonly { readonly lot: string; readonly grams: number }[];
   /** g that were asked for at that moment. */
   readonly target: number;
-  /** g on the scale. */
+  /** g on the scale; below 0 for what was taken back out of the food poured last. */
   readonly grams: number;
   readonly at: Moment;
 }
@@ -129,6 +129,10 @@ export interface Batch {
   readonly pours: readonly Pour[];
   readonly animalIds: readonly string[];
   readonly madeBy?: string;
+  /** g that the lots held of each food when weighing began: a correction asks for no more. */
+  readonly stock?: Readonly<Record<string, number>>;
+  /** Finished out of range, with the keeper's reason. */
+  readonly accepted?: Overruled;
   readonly startedAt: Moment;
   /** Absent while it is being weighed. */
   readonly finishedAt?: Moment;

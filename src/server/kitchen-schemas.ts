@@ -9,6 +9,8 @@ const positive = z.number().gt(0);
 const celsius = z.number().min(-60).max(250);
 const device = z.enum(['oven', 'dehydrator']);
 
+const overruled = z.strictObject({ note: words.min(1), on: day });
+
 const lotSchema = z
   .strictObject({
     id,
@@ -25,7 +27,7 @@ const lotSchema = z
     cold: z
       .array(z.strictObject({ kind: z.enum(['freeze', 'thaw']), from: day, to: day, doneOn: day.optional() }))
       .max(20),
-    overruled: z.strictObject({ note: words.min(1), on: day }).optional(),
+    overruled: overruled.optional(),
     barred: z.strictObject({ why: words.min(1), on: day }).optional(),
     driedIn: id.optional(),
     moisture: percent.optional(),
@@ -76,13 +78,15 @@ const batchSchema = z
           food: id,
           lots: z.array(z.strictObject({ lot: id, grams: amount })).max(50),
           target: amount,
-          grams: amount,
+          grams: z.number(),
           at: moment,
         }),
       )
       .max(1000),
     animalIds: z.array(id).max(100),
     madeBy: name.optional(),
+    stock: z.record(z.string().max(100), amount).optional(),
+    accepted: overruled.optional(),
     startedAt: moment,
     finishedAt: moment.optional(),
   })
