@@ -11,7 +11,7 @@
 import type { Tag } from '../nutrition/nutrients.ts';
 import { AT_BOUND } from './evaluate.ts';
 import type { Stocked } from './larder.ts';
-import { type Measure, measureOf } from './left-out.ts';
+import { type Measure, measureOf } from './measure.ts';
 import type { Problem, Rule } from './problem.ts';
 import type { Breach, Statement } from './result.ts';
 import { breachSentence, capital, joined, nearBound } from './sentences.ts';

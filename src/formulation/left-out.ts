@@ -9,50 +9,17 @@
 import { NO_SHARE } from './counting.ts';
 import { AT_BOUND } from './evaluate.ts';
 import type { Stocked } from './larder.ts';
-import type { NutrientRule, On, Problem, RatioRule } from './problem.ts';
+import { measureOf } from './measure.ts';
+import type { Problem } from './problem.ts';
 import type { Breach } from './result.ts';
 import { breachSentence, joined } from './sentences.ts';
-import { at, dryPart, quotientSide, type Ration, type Side, unitWords, words } from './sides.ts';
+import { at, quotientSide, type Ration, type Side } from './sides.ts';
 
 /** Pointer of the wish that the mix stays in range whichever food is left. */
 export const DROP_ONE = '/drop_one';
 
 /** Where no more than this is eaten, percent, nothing is: a content of nothing keeps every rule. */
 const NOTHING = 1e-6;
-
-/** What a rule on a nutrient or a ratio measures: one sum over all that is eaten, divided by another. */
-export interface Measure {
-  /** "protein", "calcium to phosphorus". */
-  readonly subject: string;
-  readonly unit: string;
-  readonly on: On;
-  top(food: Stocked): number;
-  /** 1 for a content as fed, the dry part for one of dry matter, the second nutrient of a ratio. */
-  bottom(food: Stocked): number;
-}
-
-/** How a rule measures, the same for the whole mix, for a part of it and for a blend with another food. */
-export function measureOf(rule: NutrientRule | RatioRule): Measure {
-  const on = rule.on ?? 'mix';
-  if ('ratio' in rule) {
-    const [over, under] = rule.ratio;
-    return {
-      subject: `${words(over)} to ${words(under)}`,
-      unit: '',
-      on,
-      top: (f) => f.amount(over).value,
-      bottom: (f) => (f.amount(under).status === 'unknown' ? f.largest(under) : f.amount(under).value),
-    };
-  }
-  const dry = rule.basis === 'DM';
-  return {
-    subject: words(rule.nutrient),
-    unit: unitWords(rule.nutrient, dry),
-    on,
-    top: (f) => f.amount(rule.nutrient).value,
-    bottom: dry ? dryPart : () => 1,
-  };
-}
 
 /**
  * The bounds of all nutrient and ratio rules, asked of what is eaten when `left` is not. Each row is `top - bound x

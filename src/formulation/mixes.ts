@@ -1,22 +1,10 @@
 /** All mixes of a problem, asked for the best, the nearest and the spans: see {@link PlainMixes} and {@link ChosenMixes}. */
-import type { AimLine } from './aims.ts';
-import type { CountBound } from './counting.ts';
-import type { Highs } from './highs.ts';
+import type { ChoicesQuestion } from './choices.ts';
 import type { Prices } from './polytope.ts';
 import type { Objective } from './problem.ts';
-import type { Side } from './sides.ts';
 
-export interface MixesQuestion {
-  readonly highs: Highs;
-  /** Least and most share of each food, percent. */
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
-  /** Rule sides; food bounds belong in `lower` and `upper`. */
-  readonly sides: readonly Side[];
-  readonly counts: readonly CountBound[];
-  readonly aims: readonly AimLine[];
-  /** What the cupboard holds of each food, percent of the batch. */
-  readonly stock: Float64Array;
+/** What is asked for, and how the best is judged. Food bounds belong in `lower` and `upper`, not in `sides`. */
+export interface MixesQuestion extends ChoicesQuestion {
   readonly objective: Objective;
   readonly wants: Float64Array;
   /** Price per kg of each food; 0 where it is not known. */

@@ -6,9 +6,10 @@
 import type { Cap } from './heed.ts';
 import type { Highs } from './highs.ts';
 import type { Stocked } from './larder.ts';
+import { measureOf } from './measure.ts';
 import { Polytope } from './polytope.ts';
 import type { CountRule, Problem, Rule } from './problem.ts';
-import { denominatorOf, dryPart, quotientSide, Ration, type Side, type Spread } from './sides.ts';
+import { quotientSide, Ration, type Side, type Spread } from './sides.ts';
 
 /** The mix has to be something: least part of the ration, percent. */
 const LEAST_MIX = 1;
@@ -119,14 +120,6 @@ function parts(rule: Exclude<Rule, CountRule>): {
 } {
   if ('group' in rule) return { top: (f) => (f.group === rule.group ? 100 : 0), bottom: () => 1 };
   if ('food' in rule) return { top: (f) => (f.id === rule.food ? 100 : 0), bottom: () => 1 };
-  if ('ratio' in rule) {
-    const [over, under] = rule.ratio;
-    return { top: (f) => f.amount(over).value, bottom: denominatorOf(under) };
-  }
-  const tag = rule.nutrient;
-  return {
-    top: (f) => f.amount(tag).value,
-    bottom: rule.basis === 'DM' ? dryPart : () => 1,
-    sd: (f) => f.amount(tag).sd,
-  };
+  const { top, bottom } = measureOf(rule);
+  return 'nutrient' in rule ? { top, bottom, sd: (f) => f.amount(rule.nutrient).sd } : { top, bottom };
 }

@@ -3,8 +3,8 @@ import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { createPortal } from 'react-dom';
 import type { ChangeOver } from '../../formulation/change-over.ts';
+import { dayInWords } from '../../kitchen/days.ts';
 import { type PlanColumn, STANDINGS, shortDay, standingOf } from '../mix/change-over-view.ts';
-import { dayWords } from '../mix/version-name.ts';
 import { ChangeOverPicture } from './ChangeOverPicture.tsx';
 
 /** On the page's body while only the plan goes on paper; see refusals.css. */
@@ -39,7 +39,7 @@ export function ChangeOverPlanView({ plan, columns, title, daily, stale }: Props
   return (
     <div className="change-plan" aria-busy={stale}>
       <p data-testid="change-sentence">
-        <strong>{plan.sentence}</strong> {last && `The change is done on ${dayWords(last)}.`}
+        <strong>{plan.sentence}</strong> {last && `The change is done on ${dayInWords(last)}.`}
       </p>
       {plan.days.some((d) => standingOf(d) === 'near') && (
         <p className="hint">A scale with a finer step keeps to the plan more closely.</p>

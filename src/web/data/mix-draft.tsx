@@ -76,11 +76,14 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
 
   const keep = useCallback(
     (next: Mix) => {
-      const stamped = { ...next, updatedAt: new Date().toISOString() };
+      // A mix taken back from before an animal was deleted must not name it.
+      const there = client.getQueryData<Household>(['household'])?.animals ?? [];
+      const animalIds = next.animalIds.filter((id) => there.some((a) => a.id === id));
+      const stamped = { ...next, animalIds, updatedAt: new Date().toISOString() };
       write('mixes', stamped);
       queue(stamped);
     },
-    [write, queue],
+    [client, write, queue],
   );
 
   const current = useCallback(

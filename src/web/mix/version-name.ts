@@ -2,35 +2,15 @@
 import type { Rule } from '../../formulation/problem.ts';
 import { rulesFrom } from '../../formulation/rules-from-profile.ts';
 import type { Mix, MixVersion } from '../../household/model.ts';
+import { dayInWords } from '../../kitchen/days.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
-
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
-/** "2026-11-25" as "25 November 2026". */
-export function dayWords(day: string): string {
-  const [year, month, date] = day.split('-').map(Number);
-  return `${date} ${MONTHS[month! - 1]} ${year}`;
-}
 
 /**
  * A name for a version kept on this day that no other has: "25 November 2026", then "25 November 2026 (2)".
  * @param day ISO 8601 date
  */
 export function versionName(day: string, taken: readonly string[]): string {
-  const name = dayWords(day);
+  const name = dayInWords(day);
   let free = name;
   for (let n = 2; taken.includes(free); n++) free = `${name} (${n})`;
   return free;

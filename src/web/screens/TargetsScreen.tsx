@@ -16,7 +16,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const save = useSave('profiles');
   const erase = useRemove('profiles');
   const own = profile && isOwnProfile(profile);
-  const users = house.mixes.filter((m) => m.profileId === profile?.id);
+  const users = [...house.mixes, ...house.animals].filter((m) => m.profileId === profile?.id);
 
   function copy(from: TargetProfile) {
     const made = { ...from, id: crypto.randomUUID(), name: `${from.name} (own)` };
