@@ -8,6 +8,7 @@ import { AnimalsScreen } from './screens/AnimalsScreen.tsx';
 import { FoodsScreen } from './screens/FoodsScreen.tsx';
 import { MixScreen } from './screens/MixScreen.tsx';
 import { TargetsScreen } from './screens/TargetsScreen.tsx';
+import { WeighOutScreen } from './screens/WeighOutScreen.tsx';
 import './styles/animals.css';
 
 const PLACES = [
@@ -32,6 +33,8 @@ export function App() {
           <TargetsScreen shown={rest} />
         ) : here === 'animals' ? (
           <AnimalsScreen shown={rest} />
+        ) : place === 'weigh' ? (
+          <WeighOutScreen shown={rest} />
         ) : (
           <MixScreen />
         )}

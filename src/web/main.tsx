@@ -12,6 +12,7 @@ import './styles/versions.css';
 import './styles/wishes.css';
 import './styles/refusals.css';
 import './styles/why.css';
+import './styles/weigh-out.css';
 import './styles/print.css';
 
 const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });

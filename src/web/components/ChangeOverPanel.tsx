@@ -6,11 +6,11 @@ import { engine } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { today } from '../data/today.ts';
 import { type Blend, dailyFault, dailyGramsOf, planColumns, withoutFresh } from '../mix/change-over-view.ts';
+import { AnswerState, BalanceFirst, useAnswer } from './Answered.tsx';
 import { type ChangeOverChoices, ChangeOverFields } from './ChangeOverFields.tsx';
 import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
 import { usePresentFood } from './ChangeOverPresent.tsx';
 import type { AdviceProps } from './MixAdvice.tsx';
-import { AnswerState, BalanceFirst, useAnswer } from './RefusalAnswer.tsx';
 
 const AND = new Intl.ListFormat('en-GB');
 /** What was chosen for each mix, for as long as the page is open: a look at another tab loses nothing. */

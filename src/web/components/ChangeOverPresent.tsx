@@ -7,8 +7,8 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { type Blend, blendOf, otherMixes, withoutFresh } from '../mix/change-over-view.ts';
 import { eatersOf, withAnimals } from '../mix/eaters.ts';
 import { ingredientFromOwn, ingredientFromReference } from '../mix/edits.ts';
+import { type Asked, useAnswer } from './Answered.tsx';
 import type { ChangeOverChoices } from './ChangeOverFields.tsx';
-import { type Asked, useAnswer } from './RefusalAnswer.tsx';
 
 /** What the value of a choice begins with; the id or reference number follows. */
 export const OWN = 'own ';

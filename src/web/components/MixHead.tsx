@@ -4,6 +4,8 @@ import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
 import { historyKey, undoesTyping } from '../data/history-keys.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
+import { go } from '../data/route.ts';
 import { Choice } from './Choice.tsx';
 import { SaveBadge } from './SaveBadge.tsx';
 
@@ -59,7 +61,7 @@ export function MixHead({ mix }: { mix: Mix }) {
           onPress={() =>
             create({
               ...mix,
-              id: crypto.randomUUID(),
+              id: newId(),
               name: `${mix.name} (copy)`,
               updatedAt: new Date().toISOString(),
             })
@@ -69,6 +71,9 @@ export function MixHead({ mix }: { mix: Mix }) {
         </Button>
         <Button className="quiet-button" onPress={() => window.print()}>
           Print
+        </Button>
+        <Button className="button" onPress={() => go('weigh')}>
+          Weigh out a batch
         </Button>
       </div>
     </header>

@@ -9,7 +9,7 @@ import { engine } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { breachWords, shareWords, withSwap } from '../mix/swaps.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
-import { AnswerState, useAnswer } from './RefusalAnswer.tsx';
+import { AnswerState, useAnswer } from './Answered.tsx';
 
 /** Most swaps shown of the keeper's own foods, and as many of the tables. */
 const PER_FOOD = 4;

@@ -9,8 +9,8 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { withHolds } from '../mix/edits.ts';
 import { mixesOf } from '../mix/refusals.ts';
 import { notRefusing, refusing } from '../mix/swaps.ts';
+import { AnswerState, BalanceFirst, useAnswer } from './Answered.tsx';
 import type { AdviceProps } from './MixAdvice.tsx';
-import { AnswerState, BalanceFirst, useAnswer } from './RefusalAnswer.tsx';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
 

@@ -18,7 +18,7 @@ import {
 } from '../mix/sharing-view.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import { useAnswer } from './RefusalAnswer.tsx';
+import { useAnswer } from './Answered.tsx';
 
 const AND = new Intl.ListFormat('en-GB');
 

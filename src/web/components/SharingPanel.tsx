@@ -5,8 +5,8 @@ import { engine } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
 import { sharingEaters } from '../mix/sharing-view.ts';
+import { AnswerState, useAnswer } from './Answered.tsx';
 import type { AdviceProps } from './MixAdvice.tsx';
-import { AnswerState, useAnswer } from './RefusalAnswer.tsx';
 import { SharingBase } from './SharingBase.tsx';
 
 export function SharingPanel({

@@ -14,9 +14,9 @@ import {
   unknownIn,
   usualPair,
 } from '../mix/trade-off.ts';
+import { AnswerState, useAnswer } from './Answered.tsx';
 import { Choice } from './Choice.tsx';
 import type { AdviceProps } from './MixAdvice.tsx';
-import { AnswerState, useAnswer } from './RefusalAnswer.tsx';
 import { TradeOffPicture } from './TradeOffPicture.tsx';
 import { TradeOffPoint } from './TradeOffPoint.tsx';
 import { TradeOffTable } from './TradeOffTable.tsx';

@@ -5,8 +5,8 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { withHolds } from '../mix/edits.ts';
 import { heldAt } from '../mix/remedies.ts';
 import { shareChanges } from '../mix/trade-off.ts';
+import { AnswerState, useAnswer } from './Answered.tsx';
 import type { AdviceProps } from './MixAdvice.tsx';
-import { AnswerState, useAnswer } from './RefusalAnswer.tsx';
 import { WhyReason } from './WhyReason.tsx';
 
 export function WhyPanel({ mix, view, nameOf }: AdviceProps) {

@@ -18,7 +18,11 @@ import { type Ingredient, type Problem, ProblemError } from '../../formulation/p
 import type { Evaluation, MoveResult, Result } from '../../formulation/result.ts';
 import { type NotShared, type SharedMix, shareMix } from '../../formulation/shared-base.ts';
 import type { SubstituteQuestion } from '../../formulation/substitutes.ts';
+import type { Kept } from '../../kitchen/cupboard.ts';
+import type { Fed } from '../../kitchen/feeding.ts';
+import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { lotsFor, type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -60,8 +64,17 @@ async function formulation(problem: Problem): Promise<Formulation> {
 }
 
 async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<Answer<T>> {
+  return answered(async () => ask(await formulation(problem)));
+}
+
+/** As {@link answer}, for what needs the reference foods and the solver alone. */
+async function answerWith<T>(ask: (parts: Parts) => T): Promise<Answer<T>> {
+  return answered(async () => ask({ reference: await reference, highs: await highs }));
+}
+
+async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
   try {
-    return { ok: true, value: ask(await formulation(problem)) };
+    return { ok: true, value: await ask() };
   } catch (error) {
     const field = error instanceof ProblemError ? error.field : '';
     return { ok: false, field, message: error instanceof Error ? error.message : String(error) };
@@ -92,6 +105,18 @@ const api = {
     const parts = { reference: await reference, highs: await highs };
     return answer(problem, (f) => shareMix(f.problem, eaters, parts));
   },
+  /** Whether a mix may be weighed out, in which order, and what there is of its foods. */
+  planBatch: (problem: Problem, shares: Shares, kept: Kept, day: Day) =>
+    answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
+  /** Where a batch stands, and what its last pour did. */
+  standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
+  /** The lots that so many grams of a food come from. */
+  lotsFor: async (kept: Kept, food: string, grams: number, day: Day) => lotsFor(kept, food, grams, day),
+  /** Record and label of a batch. */
+  batchPapers: (batch: Batch, kept: Kept, animals: readonly Fed[]) =>
+    answerWith((parts) => papersOf(batch, { kept, animals, parts })),
+  /** The sheet to weigh by on paper. */
+  weighSheet: (batch: Batch, kept: Kept) => answerWith((parts) => sheetOf(batch, { kept, parts })),
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
     search ??= createFoodSearch(await reference);
     return [...search.find(query, limit)];
