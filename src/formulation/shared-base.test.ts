@@ -438,9 +438,7 @@ describe('on drawn problems', () => {
           id: `e${k}`,
           name: `N${k}`,
         }));
-        const formulation = new Formulation(forAnimals(problem, [eaters[0]!]).problem, { reference, highs });
-        const feasible = formulation.feasible();
-        formulation.dispose();
+        const feasible = hasMix(forAnimals(problem, [eaters[0]!]).problem);
         const answer = share(problem, alike);
         expect(answer.status).toBe(feasible ? 'shared' : 'none');
         if (answer.status === 'none') {
@@ -454,6 +452,15 @@ describe('on drawn problems', () => {
     );
   });
 });
+
+/** Whether a problem has a mix; where every food is refused it has none. */
+function hasMix(problem: Problem): boolean {
+  if (problem.foods.every((f) => f.refused)) return false;
+  const formulation = new Formulation(problem, { reference, highs });
+  const feasible = formulation.feasible();
+  formulation.dispose();
+  return feasible;
+}
 
 /** Every mix is base and additions, holds nothing refused, and keeps the rules as the formulation judges them. */
 function expectMixes({ problem, eaters }: Drawn, answer: SharedMix, label: string): void {

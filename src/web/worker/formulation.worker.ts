@@ -22,7 +22,7 @@ import type { Kept } from '../../kitchen/cupboard.ts';
 import type { Fed } from '../../kitchen/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { lotsFor, type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
+import { type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -110,8 +110,6 @@ const api = {
     answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
   /** Where a batch stands, and what its last pour did. */
   standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
-  /** The lots that so many grams of a food come from. */
-  lotsFor: async (kept: Kept, food: string, grams: number, day: Day) => lotsFor(kept, food, grams, day),
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: Kept, animals: readonly Fed[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts })),
