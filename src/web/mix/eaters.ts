@@ -6,19 +6,30 @@ import type { TargetProfile } from '../../targets/profile.ts';
 
 /**
  * The eaters of a mix. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
- * the keeper may have loosened one there.
+ * the keeper may have loosened one there. Nor does a single animal: for it alone the mix's target is the keeper's choice.
  */
 export function eatersOf(
   mix: Mix,
   animals: Household['animals'],
   profiles: readonly TargetProfile[],
 ): Eater[] {
-  return animals
-    .filter((a) => mix.animalIds.includes(a.id))
-    .map(({ id, name, species, refuses, profileId }) => {
-      const profile = profileId === mix.profileId ? undefined : profiles.find((p) => p.id === profileId);
-      return { id, name, species, refuses, rules: profile ? rulesFrom(profile) : [] };
-    });
+  const fed = animals.filter((a) => mix.animalIds.includes(a.id));
+  return fed.map(({ id, name, species, refuses, profileId }) => {
+    const same = fed.length === 1 || profileId === mix.profileId;
+    const profile = same ? undefined : profiles.find((p) => p.id === profileId);
+    return { id, name, species, refuses, rules: profile ? rulesFrom(profile) : [] };
+  });
+}
+
+/** The one animal of a mix that follows another target than its own, and that target. */
+export function otherTarget(
+  mix: Mix,
+  animals: Household['animals'],
+  profiles: readonly TargetProfile[],
+): { name: string; profile: TargetProfile } | undefined {
+  const animal = mix.animalIds.length === 1 ? animals.find((a) => a.id === mix.animalIds[0]) : undefined;
+  const profile = profiles.find((p) => p.id === animal?.profileId);
+  return animal && profile && profile.id !== mix.profileId ? { name: animal.name, profile } : undefined;
 }
 
 /** The mix with what its animals bring: foods that one refuses are out, every other profile's rules are in. */

@@ -19,8 +19,8 @@ import { useReferenceFoods } from '../data/engine.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { useOutOfSight } from '../data/out-of-sight.ts';
-import { eatersOf, withAnimals } from '../mix/eaters.ts';
-import { addFood, foodsByGroup } from '../mix/edits.ts';
+import { eatersOf, otherTarget, withAnimals } from '../mix/eaters.ts';
+import { addFood, foodsByGroup, withProfile } from '../mix/edits.ts';
 import { besideBlend, besideTotal } from '../mix/ration.ts';
 import { useFormulation } from '../mix/useFormulation.ts';
 import { windowViews } from '../mix/windows.ts';
@@ -40,6 +40,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   const bound = JSON.stringify(eaters);
   const effective = useCallback((m: Mix) => withAnimals(m, JSON.parse(bound)).mix, [bound]);
   const { refusedBy } = withAnimals(kept, eaters);
+  const other = otherTarget(kept, house.animals, profiles);
   const mix = useMemo(() => effective(kept), [effective, kept]);
   const view = useFormulation(mix, effective);
   const [sheet, setSheet] = useState(false);
@@ -87,6 +88,17 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
           refusedBy={refusedBy}
           onChange={(animalIds) => change((m) => ({ ...m, animalIds }))}
         />
+        {other && (
+          <p className="hint">
+            {other.name}’s own target is {other.profile.name}; this mix follows another.
+            <Button
+              className="quiet-button small"
+              onPress={() => void view.edit((m) => withProfile(m, other.profile))}
+            >
+              Follow {other.name}’s target
+            </Button>
+          </p>
+        )}
         <MixSettings mix={mix} view={view} />
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         <div className="groups">
