@@ -5,6 +5,7 @@ import { useHousehold } from './data/household.ts';
 import { MixDraftProvider } from './data/mix-draft.tsx';
 import { useRoute } from './data/route.ts';
 import { AnimalsScreen } from './screens/AnimalsScreen.tsx';
+import { CupboardScreen } from './screens/CupboardScreen.tsx';
 import { FoodsScreen } from './screens/FoodsScreen.tsx';
 import { MixScreen } from './screens/MixScreen.tsx';
 import { TargetsScreen } from './screens/TargetsScreen.tsx';
@@ -15,6 +16,7 @@ const PLACES = [
   ['foods', 'Foods'],
   ['targets', 'Targets'],
   ['mix', 'Mix'],
+  ['cupboard', 'Cupboard'],
   ['animals', 'Animals'],
 ] as const;
 
@@ -31,6 +33,8 @@ export function App() {
           <FoodsScreen shown={rest} />
         ) : here === 'targets' ? (
           <TargetsScreen shown={rest} />
+        ) : here === 'cupboard' ? (
+          <CupboardScreen shown={rest} />
         ) : here === 'animals' ? (
           <AnimalsScreen shown={rest} />
         ) : place === 'weigh' ? (

@@ -13,6 +13,7 @@ import './styles/wishes.css';
 import './styles/refusals.css';
 import './styles/why.css';
 import './styles/weigh-out.css';
+import './styles/cupboard.css';
 import './styles/print.css';
 
 const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });

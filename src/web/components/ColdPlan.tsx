@@ -1,0 +1,157 @@
+/** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
+import { useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { PlannedCold } from '../../kitchen/cold-plan.ts';
+import { dayInWords } from '../../kitchen/days.ts';
+import type { Lot } from '../../kitchen/model.ts';
+import { sayGrams } from '../../kitchen/units.ts';
+import { focusWhenThere } from '../data/focus.ts';
+import { useSave } from '../data/household.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { linkTo } from '../data/route.ts';
+import { today } from '../data/today.ts';
+import { changedByPlan, coldDates, inFreezer, lotsForCold } from '../mix/lots-view.ts';
+import { ColdFreezer } from './ColdFreezer.tsx';
+import { ColdSteps } from './ColdSteps.tsx';
+
+export function ColdPlan() {
+  const { house } = useMixDraft();
+  const day = today();
+  const freezer = house.kitchen[0]?.freezer;
+  const waiting = lotsForCold(house, day);
+  const dates = useMemo(() => freezer && coldDates(house, freezer, day), [house, freezer, day]);
+  const plan = dates && 'plan' in dates ? dates.plan : undefined;
+
+  return (
+    <article className="cold-page">
+      <h2 tabIndex={-1}>Freezer and cold</h2>
+      <p>
+        Dry goods can bring insects in as eggs or grubs. Keepers freeze them 3 to 4 days, thaw them 3 to 4
+        days, and do both once more: the thaw wakes what lived through the first frost.{' '}
+        <span className="source">(common practice, no source)</span>
+      </p>
+      <ColdFreezer />
+      {freezer && (
+        <p className="hint">
+          In it for the cold now: {sayGrams(inFreezer(house, day))} of {sayGrams(freezer.grams)}.
+        </p>
+      )}
+      {dates && 'fault' in dates && (
+        <p role="alert" className="field-error">
+          {dates.fault}
+        </p>
+      )}
+      <h3>Lots that need it</h3>
+      {waiting.length === 0 ? (
+        <p className="empty">None at present.</p>
+      ) : !freezer ? (
+        <p className="hint">
+          Say above how much the freezer holds and how cold it is; then the days can be planned.
+        </p>
+      ) : (
+        plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
+      )}
+      <ul className="cold-lots">
+        {waiting.map((lot) => (
+          <ColdLot
+            key={lot.id}
+            lot={house.lots.find((l) => l.id === lot.id)!}
+            grams={lot.grams}
+            planned={plan?.lots.find((p) => p.lot === lot.id)}
+            tooBig={plan?.tooBig.find((t) => t.lot === lot.id)}
+          />
+        ))}
+      </ul>
+    </article>
+  );
+}
+
+/** Keeps the planned days of every lot whose days are not those of the plan. */
+function Planning({
+  plan,
+  changed,
+}: {
+  plan: { readonly lots: readonly PlannedCold[] };
+  changed: readonly Lot[];
+}) {
+  const save = useSave('lots');
+  const [said, setSaid] = useState('');
+  const [busy, setBusy] = useState(false);
+  const anew = changed.some((lot) => plan.lots.some((p) => p.lot === lot.id) && lot.cold.length > 0);
+
+  async function keep() {
+    if (busy) return;
+    setBusy(true);
+    try {
+      for (const lot of changed) await save.mutateAsync(lot);
+      setSaid(changed.length === 1 ? 'One lot has its days.' : `${changed.length} lots have their days.`);
+      focusWhenThere('.cold-lots .next .button');
+    } catch {
+      setSaid(''); // `save.error` says why
+    } finally {
+      setBusy(false);
+    }
+  }
+
+  return (
+    <>
+      {changed.length > 0 && (
+        <Button className="button strong" onPress={() => void keep()}>
+          {anew ? 'Plan the cold anew' : 'Plan the cold'}
+        </Button>
+      )}
+      <p className="hint" aria-live="polite">
+        {save.error ? save.error.message : changed.length === 0 ? said || 'All days are planned.' : ''}
+      </p>
+    </>
+  );
+}
+
+function ColdLot({
+  lot,
+  grams,
+  planned,
+  tooBig,
+}: {
+  lot: Lot;
+  grams: number;
+  planned: PlannedCold | undefined;
+  tooBig: { readonly why: string; readonly wayOut: string } | undefined;
+}) {
+  const day = today();
+  return (
+    <li>
+      <h4>
+        <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
+        <small>
+          {sayGrams(grams)}
+          {lot.cold.length > 0
+            ? `, ready on ${dayInWords(lot.cold.at(-1)!.to, day)}`
+            : planned
+              ? `, could be ready on ${dayInWords(planned.readyOn, day)}`
+              : ''}
+        </small>
+      </h4>
+      {lot.cold.length > 0 && <ColdSteps lot={lot} day={day} />}
+      {tooBig && (
+        <p className="notice-line">
+          {tooBig.why} {tooBig.wayOut}
+        </p>
+      )}
+      {planned?.advice && (
+        <>
+          <p className={planned.advice.days > planned.advice.common ? 'notice-line' : 'hint'}>
+            {planned.advice.days > planned.advice.common && <strong>A big bag. </strong>}
+            In the freezer {planned.advice.sentence}
+            {planned.advice.days > planned.advice.common &&
+              ' Smaller bags, laid flat and apart, are through sooner.'}
+          </p>
+          <details>
+            <summary>Where this comes from</summary>
+            <p className="source">{planned.advice.source}</p>
+          </details>
+        </>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,184 @@
+/** One batch beside the scale, from the first gram to its record. */
+import { useQuery } from '@tanstack/react-query';
+import { useRef } from 'react';
+import { Button } from 'react-aria-components';
+import type { Batch } from '../../kitchen/model.ts';
+import { put } from '../data/api.ts';
+import { useBatchSave } from '../data/batch-save.ts';
+import { engine } from '../data/engine.ts';
+import { useCacheWriter, useRemove } from '../data/household.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
+import { go, linkTo } from '../data/route.ts';
+import { today } from '../data/today.ts';
+import { pourLots } from '../mix/pour-lots.ts';
+import {
+  begunAgain,
+  foodLines,
+  gramWords,
+  statusWords,
+  withMoreStock,
+  withoutLast,
+  withPour,
+} from '../mix/weigh-out-view.ts';
+import type { Answer } from '../worker/formulation.worker.ts';
+import type { Standing } from '../worker/weighing.ts';
+import { WeighFinish } from './WeighFinish.tsx';
+import { WeighGiveUp } from './WeighGiveUp.tsx';
+import { WeighList } from './WeighList.tsx';
+import { WeighLost } from './WeighLost.tsx';
+import { WeighLots } from './WeighLots.tsx';
+import { WeighRecord } from './WeighRecord.tsx';
+import { WeighSaveLine } from './WeighSaveLine.tsx';
+import { WeighSheetPaper } from './WeighSheetPaper.tsx';
+import { WeighStep } from './WeighStep.tsx';
+import { WeighTold } from './WeighTold.tsx';
+
+export function WeighBatch({ batch }: { batch: Batch }) {
+  const { house } = useMixDraft();
+  const write = useCacheWriter();
+  const remove = useRemove('batches');
+  const { save, keep, retry } = useBatchSave(batch.id);
+  /** Whether something was poured on this page: then the next food takes the focus. */
+  const went = useRef(false);
+  const done = batch.finishedAt !== undefined;
+  const standing = useQuery({
+    queryKey: ['standing', batch],
+    queryFn: async (): Promise<Answer<Standing>> => engine.standing(batch),
+    staleTime: Number.POSITIVE_INFINITY,
+    enabled: !done,
+  });
+  const answer = standing.data;
+  const waits = save.is === 'saving' || save.is === 'failed';
+  const now = () => new Date().toISOString();
+  const kept = { lots: house.lots, runs: house.dryingRuns, batches: house.batches };
+
+  function pour(food: string, grams: number, target: number) {
+    went.current = true;
+    const lots = pourLots(kept, food, grams, today());
+    keep(batch, withPour(batch, { food, lots, target, grams, at: now() }));
+  }
+  function finish(madeBy: string | undefined, reason?: string) {
+    keep(batch, {
+      ...batch,
+      ...(madeBy && { madeBy }),
+      ...(reason && { accepted: { note: reason, on: today() } }),
+      finishedAt: now(),
+    });
+  }
+  function close(note: string) {
+    keep(batch, { ...batch, accepted: { note, on: today() }, finishedAt: now() });
+  }
+  function giveUp() {
+    if (batch.pours.length > 0) return close('Given up; not to be fed');
+    remove.mutate(batch.id, { onSuccess: () => go('weigh') });
+  }
+  /** The food of this bowl is gone, so its record stays, closed; the plan begins anew. */
+  async function startAgain() {
+    const again = begunAgain(batch, newId(), now());
+    await put('batches', again);
+    write('batches', again);
+    close('Given up and started again; not to be fed');
+    go('weigh', again.id);
+  }
+
+  if (done) return <WeighRecord batch={batch} />;
+  const head = (
+    <header className="weigh-head">
+      <p>
+        <a href={linkTo('weigh')}>All batches</a>
+      </p>
+      <h1>Weigh out: {batch.name}</h1>
+    </header>
+  );
+  if (!answer)
+    return (
+      <>
+        {head}
+        <WeighSaveLine save={save} base={batch} retry={retry} />
+        <p role="status">
+          {standing.error
+            ? `The batch could not be worked out: ${standing.error.message}`
+            : 'Working out what comes next…'}
+        </p>
+      </>
+    );
+  if (!answer.ok)
+    return (
+      <>
+        {head}
+        <p role="alert">
+          {answer.field && `${answer.field}: `}
+          {answer.message}
+        </p>
+      </>
+    );
+
+  const { state, next, told, total, names } = answer.value;
+  const status = statusWords(answer.value, batch.grams);
+  const last = batch.pours.at(-1);
+  return (
+    <>
+      {head}
+      <section className="weigh-total" aria-label="Running total">
+        <p>
+          <strong data-testid="running-total">{gramWords(total)}</strong> of {gramWords(state.total)} in the
+          bowl
+        </p>
+        <progress value={total} max={Math.max(state.total, total)} aria-label="Poured so far" />
+        <p className={`weigh-status ${status.status.replace(' ', '-')}`} data-testid="weigh-status">
+          <span aria-hidden="true">{status.shape}</span> {status.words}
+        </p>
+      </section>
+      <WeighSaveLine save={save} base={batch} names={names} retry={retry} />
+      {told && (
+        <WeighTold
+          told={told}
+          changedOnly={state.lost !== undefined}
+          busy={waits}
+          takeOut={(food, grams) => pour(food, -grams, 0)}
+        />
+      )}
+      {state.lost && (
+        <WeighLost
+          lost={state.lost}
+          done={state.done}
+          busy={waits}
+          accept={(reason, madeBy) => finish(madeBy, reason)}
+          grow={
+            state.lost.larger && batch.stock
+              ? () => keep(batch, withMoreStock(batch, state.lost!.larger!.needed))
+              : undefined
+          }
+          again={startAgain}
+        />
+      )}
+      {next ? (
+        <WeighStep
+          key={`${next.food} ${batch.pours.length}`}
+          next={next}
+          planned={batch.grams}
+          step={batch.problem.scale_step_grams}
+          outOfRange={state.lost !== undefined}
+          busy={waits}
+          onPour={(grams) => pour(next.food, grams, next.target)}
+          focus={went.current}
+        >
+          <WeighLots kept={kept} food={next.food} grams={next.target} />
+        </WeighStep>
+      ) : (
+        !state.lost && <WeighFinish total={total} busy={waits} finish={finish} />
+      )}
+      {last && (
+        <Button className="quiet-button" isDisabled={waits} onPress={() => keep(batch, withoutLast(batch))}>
+          Take back the last entry ({gramWords(last.grams)} of {names[last.food] ?? last.food}), it was
+          written wrong
+        </Button>
+      )}
+      <WeighList lines={foodLines(batch, answer.value)} />
+      <WeighSheetPaper batch={batch} kept={kept} />
+      <WeighGiveUp empty={!last} busy={waits || remove.isPending} giveUp={giveUp} />
+      {remove.error && <p role="alert">Not deleted: {remove.error.message}</p>}
+    </>
+  );
+}

@@ -1,0 +1,31 @@
+/** A list of batches, each with the way into it. */
+import type { Batch } from '../../kitchen/model.ts';
+import { linkTo } from '../data/route.ts';
+import { gramWords, moment } from '../mix/weigh-out-view.ts';
+
+export function WeighBatches(props: {
+  title: string;
+  batches: readonly Batch[];
+  link(batch: Batch): string;
+}) {
+  return (
+    <section aria-label={props.title}>
+      <h2>{props.title}</h2>
+      <ul className="weigh-batches">
+        {props.batches.map((batch) => {
+          const poured = batch.pours.reduce((sum, p) => sum + p.grams, 0);
+          return (
+            <li key={batch.id}>
+              <a href={linkTo('weigh', batch.id)}>{props.link(batch)}</a>
+              <small>
+                {moment(batch.finishedAt ?? batch.startedAt)}, {gramWords(poured)}
+                {batch.finishedAt === undefined && ` of ${gramWords(batch.grams)}`}
+                {batch.accepted && `; ${batch.accepted.note}`}
+              </small>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,123 @@
+/** The food to pour now: how much, between which amounts, and what the scale shows. */
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
+import type { Next } from '../../kitchen/weigh-out.ts';
+import { gramsOf, gramWords, type ScaleReads, shownTarget, toleranceWords } from '../mix/weigh-out-view.ts';
+import { readNumber } from './NumberInput.tsx';
+import { Radios } from './Radios.tsx';
+
+const READS = 'pouchful.scale';
+const OPTIONS: readonly (readonly [ScaleReads, string])[] = [
+  ['food', 'this food alone (set to zero first)'],
+  ['bowl', 'all in the bowl'],
+];
+
+export function WeighStep(props: {
+  next: Next;
+  /** g of the batch as planned. */
+  planned: number;
+  /** g that the scale can tell apart. */
+  step: number;
+  outOfRange: boolean;
+  busy: boolean;
+  /** With the grams of this food; 0 leaves it out. */
+  onPour(grams: number): void;
+  /** Whether the name of the food takes the focus. */
+  focus: boolean;
+  children: ReactNode;
+}) {
+  const { next, planned, step, busy, onPour } = props;
+  const [reads, setReads] = useState<ScaleReads>(() =>
+    localStorage.getItem(READS) === 'bowl' ? 'bowl' : 'food',
+  );
+  const [text, setText] = useState('');
+  const [fault, setFault] = useState('');
+  const [leaving, setLeaving] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const { focus } = props;
+  useEffect(() => {
+    if (focus) heading.current?.focus();
+  }, [focus]);
+  const input = useRef<HTMLInputElement>(null);
+  const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+
+  function poured() {
+    if (busy) return;
+    const read = gramsOf(readNumber(text), next.poured, reads);
+    if ('fault' in read) {
+      setFault(read.fault);
+      input.current?.focus();
+      return;
+    }
+    setFault('');
+    onPour(read.grams);
+  }
+  function stepBy(by: number) {
+    const from = readNumber(text) ?? (by > 0 ? 0 : shownTarget(next, reads));
+    if (!Number.isFinite(from)) return;
+    setText(String(Number(Math.max(0, from + by).toFixed(places))));
+  }
+
+  return (
+    <section className="weigh-step" aria-labelledby="weigh-food">
+      <p className="weigh-kicker">{next.again ? 'More of' : 'Now'}</p>
+      <h2 id="weigh-food" ref={heading} tabIndex={-1}>
+        {next.name}
+      </h2>
+      <p className="weigh-target" data-testid="target">
+        {shownTarget(next, reads).toFixed(places)} <span>g</span>
+      </p>
+      {reads === 'bowl' && (
+        <p className="weigh-also">on the scale, {gramWords(next.target)} of it this food</p>
+      )}
+      <p className="weigh-tolerance" data-testid="tolerance">
+        {props.outOfRange
+          ? 'The nearest that can be done; the batch stays out of range.'
+          : toleranceWords(next, reads, planned)}
+      </p>
+      {props.children}
+      <TextField
+        className="weigh-reading"
+        value={text}
+        onChange={(value) => {
+          setText(value);
+          setFault('');
+        }}
+        isInvalid={fault !== ''}
+        validationBehavior="aria"
+        onKeyDown={(e) => {
+          if (e.key === 'Enter') poured();
+          if (e.key === 'ArrowUp' || e.key === 'ArrowDown') {
+            e.preventDefault();
+            stepBy(e.key === 'ArrowUp' ? step : -step);
+          }
+        }}
+      >
+        <Label>The scale shows, in g</Label>
+        <Input ref={input} inputMode="decimal" autoComplete="off" />
+        <FieldError className="field-error">{fault}</FieldError>
+      </TextField>
+      <Button className="big-button weigh-poured" isDisabled={busy} onPress={poured}>
+        Poured
+      </Button>
+      <Radios
+        label="What the scale shows"
+        value={reads}
+        options={OPTIONS}
+        onChange={(value) => {
+          localStorage.setItem(READS, value);
+          setReads(value);
+          setFault('');
+        }}
+      />
+      <Button
+        className="quiet-button"
+        isDisabled={busy}
+        onPress={() => (leaving ? onPour(0) : setLeaving(true))}
+      >
+        {leaving ? `Yes, do without ${next.again ? 'more of ' : ''}${next.name}` : 'Leave it out'}
+      </Button>
+      {leaving && <p role="status">The others then make up for it, as far as they can.</p>}
+    </section>
+  );
+}

@@ -1,0 +1,269 @@
+/** A batch beside the scale, on a phone: from the first gram to the last, through closed pages, a wrong pour and a lost network. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Batch } from '../../src/kitchen/model.ts';
+import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+
+let bench: Bench;
+let page: Page;
+/** Address of the batch at hand. */
+let here: string;
+
+beforeAll(async () => {
+  bench = await openBench();
+  page = await bench.page(PHONE);
+  await page.goto(bench.url);
+});
+afterAll(() => bench?.close());
+
+const reading = () => page.getByRole('textbox', { name: 'The scale shows, in g' });
+const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
+const text = async (id: string, on = page) => (await on.getByTestId(id).textContent()) ?? '';
+const total = async () => Number.parseFloat(await text('running-total'));
+const status = () => text('weigh-status');
+const foodNow = async () => (await page.locator('#weigh-food').textContent()) ?? '';
+const target = async () => Number.parseFloat(await text('target'));
+/** What stands on the page: food, weight, tolerance, total, state. */
+const standing = async () => [
+  await foodNow(),
+  await target(),
+  await text('tolerance'),
+  await total(),
+  await status(),
+];
+
+async function kept(): Promise<Batch[]> {
+  const house = (await (await fetch(`${bench.url}/api/household`)).json()) as { batches: Batch[] };
+  return house.batches;
+}
+
+/** Pours so many grams and waits for what comes after. */
+async function pour(grams: number) {
+  const before = await total();
+  await reading().fill(String(grams));
+  await press('Poured');
+  await expect.poll(total, { timeout: 20_000 }).toBeCloseTo(before + grams, 6);
+}
+
+/** Closes the page and goes on from another device. */
+async function reopened() {
+  await page.context().close();
+  page = await bench.page(PHONE);
+  await page.goto(here);
+  await page.getByTestId('running-total').waitFor();
+}
+
+async function looksRight() {
+  expect(await overflow(page)).toBe(0);
+  expect(await axeFindings(page)).toEqual([]);
+}
+
+async function begin() {
+  await page.goto(`${bench.url}/#/weigh`);
+  await press(/^Begin with/);
+  await page.getByTestId('target').waitFor();
+  here = page.url();
+}
+
+describe('before the first gram', () => {
+  test('a mix out of range is not weighed out', async () => {
+    await press('Weigh out a batch');
+    await page.getByText('Balance the mix first; then it can be weighed out.').waitFor();
+    expect(await page.getByRole('button', { name: /^Begin with/ }).isDisabled()).toBe(true);
+    await looksRight();
+  });
+
+  test('from a mix in range a batch is begun and kept at once', async () => {
+    await page.getByRole('link', { name: 'Back to the mix' }).click();
+    await press('Balance the mix');
+    await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
+    await page.getByText('Saved', { exact: true }).waitFor();
+    await press('Weigh out a batch');
+    await page.getByRole('button', { name: 'Begin with 300 g' }).waitFor();
+    await looksRight();
+    await begin();
+    const [batch] = await kept();
+    expect(batch).toMatchObject({ name: 'First mix', grams: 300, pours: [] });
+    expect(await status()).toBe('✓ As planned');
+    expect(await text('tolerance')).toMatch(/keeps the ration in range/);
+    await looksRight();
+  });
+});
+
+describe('from the first gram to the last', () => {
+  test('closed after each of the first three pours, it stands at the last poured food on another device', async () => {
+    for (let n = 1; n <= 3; n++) {
+      const food = await foodNow();
+      // The second food is poured grossly wrong.
+      await pour(n === 2 ? Math.round(1.5 * (await target())) : await target());
+      const before = await standing();
+      await reopened();
+      expect(await standing()).toEqual(before);
+      expect(await page.locator('.weigh-list li', { hasText: food }).first().getAttribute('data-state')).toBe(
+        'poured',
+      );
+      expect((await kept())[0]!.pours).toHaveLength(n);
+      if (n === 2) {
+        expect(await status()).toMatch(/^(↻ Corrected|▲ Grown)/);
+        expect(await page.getByRole('region', { name: 'After the last pour' }).textContent()).toMatch(
+          /instead of/,
+        );
+        await looksRight();
+      }
+    }
+  });
+
+  test('nothing is lost while the server does not answer', async () => {
+    await page.route('**/api/batches/*', (route) => route.abort());
+    const [food, grams, before] = [await foodNow(), await target(), await total()];
+    await reading().fill(String(grams));
+    await press('Poured');
+    await page.getByText('Not saved yet, trying again:').waitFor();
+    expect(await page.getByRole('alert').textContent()).toContain(`${grams} g of ${food}`);
+    expect(await foodNow()).toBe(food);
+    expect(await page.getByRole('button', { name: 'Poured' }).isDisabled()).toBe(true);
+    await looksRight();
+    // Closed and opened again on this device, the entry still waits.
+    await page.reload();
+    await page.getByText('Not saved yet, trying again:').waitFor();
+    expect((await kept())[0]!.pours).toHaveLength(3);
+    await page.unroute('**/api/batches/*');
+    await press('Try now');
+    await expect.poll(total).toBe(before + grams);
+    expect((await kept())[0]!.pours).toHaveLength(4);
+  });
+
+  test('a scale that shows the whole bowl is read as such, and refuses less than lay there', async () => {
+    await page.getByLabel('all in the bowl').check();
+    const shown = await target();
+    const before = await total();
+    expect(shown).toBeGreaterThan(before);
+    await reading().fill('1');
+    await press('Poured');
+    await page.getByText(/less than the .* that lay in the bowl/).waitFor();
+    await reading().fill(String(shown));
+    await press('Poured');
+    await expect.poll(total).toBe(shown);
+    await page.getByLabel('this food alone (set to zero first)').check();
+    const there = await text('target');
+    await page.reload();
+    await expect.poll(() => text('target')).toBe(there);
+  });
+
+  test('an entry written wrong is taken back', async () => {
+    const before = await standing();
+    await pour((await target()) + 3);
+    await press(/^Take back the last entry/);
+    await expect.poll(total).toBe(before[3]);
+    await page.getByTestId('target').waitFor();
+    expect(await standing()).toEqual(before);
+  });
+
+  test('the rest as asked for ends in range, with a record', async () => {
+    const finish = page.getByRole('button', { name: 'Finish the batch' });
+    for (let n = 0; n < 40 && !(await finish.isVisible()); n++) {
+      await pour(await target());
+      await page.locator('[data-testid="target"], .weigh-step[aria-label="All is poured"]').waitFor();
+    }
+    expect(await status()).toMatch(/^(↻ Corrected|▲ Grown)/);
+    await looksRight();
+    await page.getByLabel('Made by (optional)').fill('Robin');
+    await finish.click();
+    expect(await text('record-state')).toBe('✓ In range');
+    await page.getByText('made by Robin').waitFor();
+    const [batch] = await kept();
+    const poured = batch!.pours.reduce((sum, p) => sum + p.grams, 0);
+    const rows = page.getByRole('region', { name: 'What is in it' }).locator('tbody tr td:nth-child(2)');
+    const grams = (await rows.allTextContents()).map(Number);
+    expect(grams.reduce((a, b) => a + b, 0)).toBeCloseTo(poured, 6);
+    expect(batch).toMatchObject({ madeBy: 'Robin' });
+    expect(batch!.accepted).toBeUndefined();
+    await page
+      .getByRole('row', { name: /^Protein/ })
+      .first()
+      .waitFor();
+    await looksRight();
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await axeFindings(page)).toEqual([]);
+    await page.emulateMedia({ media: 'print', colorScheme: 'light' });
+    expect(await page.locator('.weigh-label').isVisible()).toBe(true);
+    expect(await page.getByRole('heading', { name: 'What it holds' }).isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+  });
+});
+
+describe('what cannot be saved', () => {
+  test('is said, and accepted only with a reason', async () => {
+    await begin();
+    await pour(450);
+    expect(await status()).toBe('! Out of range');
+    await page.getByRole('heading', { name: /cannot be brought into range/ }).waitFor();
+    expect(await page.getByTestId('target').isVisible()).toBe(true);
+    await looksRight();
+    await press('Accept as it is and finish');
+    await page.getByText('Write the reason; it is kept with the batch.').waitFor();
+    await page.getByLabel('Accept the bowl as it is, because').fill('For the compost');
+    await press('Accept as it is and finish');
+    expect(await text('record-state')).toBe('! Out of range');
+    expect((await kept())[1]).toMatchObject({ accepted: { note: 'For the compost' } });
+    await looksRight();
+  });
+
+  test('a batch begun again closes the old one and stands first in the list', async () => {
+    await begin();
+    await pour(450);
+    await press('Start again');
+    await press('Yes, empty the bowl and start again');
+    await expect.poll(total).toBe(0);
+    expect(page.url()).not.toBe(here);
+    await page.getByRole('link', { name: 'All batches' }).click();
+    const running = page.getByRole('region', { name: 'Being weighed' }).getByRole('link');
+    expect(await running.count()).toBe(1);
+    expect(await page.getByRole('region', { name: 'Finished' }).getByRole('link').count()).toBe(3);
+    await looksRight();
+    await running.click();
+    expect(await status()).toBe('✓ As planned');
+  });
+
+  test('two devices on one batch: the entry that came first stands', async () => {
+    const other = await bench.page(PHONE);
+    await other.goto(page.url());
+    await other.getByTestId('target').waitFor();
+    await pour(await target());
+    const first = await total();
+    await other.getByRole('textbox', { name: 'The scale shows, in g' }).fill('5');
+    await other.getByRole('button', { name: 'Poured' }).click();
+    await other.getByText('Another device went on with this batch').waitFor();
+    await expect.poll(async () => Number.parseFloat(await text('running-total', other))).toBe(first);
+  });
+});
+
+describe('ways back and out', () => {
+  test('too much poured may be taken out again, and a batch be given up', async () => {
+    await begin();
+    await pour(450);
+    await press(/ g taken out$/);
+    await expect.poll(status).not.toMatch(/Out of range/);
+    const spooned = (await kept()).at(-1)!;
+    expect(spooned.pours.map((p) => Math.sign(p.grams))).toEqual([1, -1]);
+    await looksRight();
+    await press('Give up this batch');
+    await press('Yes, give it up');
+    await page.getByText('Given up; not to be fed').waitFor();
+    expect((await kept()).at(-1)!.finishedAt).toBeDefined();
+  });
+
+  test('a batch without a first pour is deleted', async () => {
+    const before = (await kept()).length;
+    await begin();
+    expect(await kept()).toHaveLength(before + 1);
+    await press('Give up this batch');
+    await press('Yes, delete it');
+    await page.getByRole('heading', { name: 'A new batch' }).waitFor();
+    expect(await kept()).toHaveLength(before);
+  });
+});
+
+test('the browser had nothing to complain of but the network that was cut', () => {
+  expect(bench.complaints.filter((c) => !/ERR_FAILED/.test(c))).toEqual([]);
+});
