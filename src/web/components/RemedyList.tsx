@@ -54,7 +54,9 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
   const none = [freeing, wish, asked, foods, target].every((list) => list.length === 0);
   const own = (statements: readonly Statement[]) =>
     rulesIn(statements.filter((s) => !isForeign(s.pointer, keptRules)));
-  const leftOut = none ? own(conflict) : [];
+  // Where only many bounds of the target at once would do, leaving out what no figure speaks for may be wiser.
+  const one = target.filter((r) => r.kind === 'loosen');
+  const leftOut = [freeing, wish, asked, foods, one].every((list) => list.length === 0) ? own(conflict) : [];
   const unsure = rulesIn(collision.unsure).map((r) => r.index);
   const blind = leftOut.length > 0 ? own(breaches).filter((r) => unsure.includes(r.index)) : [];
   const foreign = conflict.some((s) => isForeign(s.pointer, keptRules));
@@ -120,7 +122,7 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
           {target.map(item)}
         </Section>
       )}
-      {none && leftOut.length > 0 && (
+      {leftOut.length > 0 && (
         <p>
           No single change was found that mends it. A rule may be left out of this mix; add foods that carry
           what is missing, or choose another target.
