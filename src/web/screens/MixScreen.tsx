@@ -39,9 +39,8 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
   const bound = JSON.stringify(eaters);
   const effective = useCallback((m: Mix) => withAnimals(m, JSON.parse(bound)).mix, [bound]);
-  const { refusedBy } = withAnimals(kept, eaters);
   const other = otherTarget(kept, house.animals, profiles);
-  const mix = useMemo(() => effective(kept), [effective, kept]);
+  const { mix, refusedBy } = useMemo(() => withAnimals(kept, JSON.parse(bound)), [kept, bound]);
   const view = useFormulation(mix, effective);
   const [sheet, setSheet] = useState(false);
   const verdict = useRef<HTMLDivElement>(null);
