@@ -52,9 +52,50 @@ export interface Lot {
   readonly moisture?: number;
 }
 
-/** What the keeper has to work with; absent where nobody has said. */
+/** A food of the mix that the keeper buys fresh and dries. */
+export interface DriedAtHome {
+  /** Id of the food, as mixes name it. */
+  readonly food: string;
+  /** The fresh food: a reference number, or the id of an own food. */
+  readonly fresh: string;
+  /** Of the dried food, as planned, g water per 100 g. */
+  readonly moisture: number;
+  /** Percent of the weight as bought, as the keeper weighed it; the table's where absent. */
+  readonly trimLoss?: number;
+}
+
+/** What a seller asks for beside the price of the packs, in the keeper's money. */
+export interface SellerTerms {
+  readonly seller: string;
+  readonly delivery?: number;
+  readonly minimumOrder?: number;
+}
+
+/** The batch that is being prepared, and the days that the keeper put steps on. */
+export interface NextBatch {
+  readonly mixId: string;
+  /** g of the mix; absent where days are given, or nobody has said: then the mix's own batch counts. */
+  readonly grams?: number;
+  /** How long it is to last for the animals of the mix. */
+  readonly days?: number;
+  /** First day of the plan; today where absent. */
+  readonly from?: Day;
+  /** The day by which all is to be done: planned backwards from it. */
+  readonly until?: Day;
+  /** Steps put on another day, in the order in which the keeper did it. */
+  readonly pins: readonly { readonly step: string; readonly day: Day }[];
+}
+
+/** What the keeper has to work with, and works on; absent where nobody has said. */
 export interface Kitchen {
   readonly id: 'kitchen';
+  readonly driedAtHome?: readonly DriedAtHome[];
+  readonly sellers?: readonly SellerTerms[];
+  /** Whole days that each kind of step takes, where they differ from the usual. */
+  readonly stepDays?: Readonly<
+    Partial<Record<'buy' | 'freeze' | 'thaw' | 'dry' | 'weigh' | 'change-over', number>>
+  >;
+  readonly next?: NextBatch;
   readonly freezer?: { readonly grams: number; readonly celsius: number };
   readonly dryer?: {
     readonly device: 'oven' | 'dehydrator';
@@ -133,6 +174,10 @@ export interface Batch {
   readonly stock?: Readonly<Record<string, number>>;
   /** Finished out of range, with the keeper's reason. */
   readonly accepted?: Overruled;
+  /** Closed before it was complete and not fed: no food in hand. */
+  readonly givenUp?: Overruled;
+  /** g that were left of it when somebody last weighed it, before that day's food was taken; 0: used up. */
+  readonly left?: { readonly grams: number; readonly on: Day };
   readonly startedAt: Moment;
   /** Absent while it is being weighed. */
   readonly finishedAt?: Moment;

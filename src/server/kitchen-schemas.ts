@@ -87,14 +87,46 @@ const batchSchema = z
     madeBy: name.optional(),
     stock: z.record(z.string().max(100), amount).optional(),
     accepted: overruled.optional(),
+    givenUp: overruled.optional(),
+    left: z.strictObject({ grams: amount, on: day }).optional(),
     startedAt: moment,
     finishedAt: moment.optional(),
   })
   .openapi('Batch');
 
+const wholeDays = z.number().int().min(0).max(366).optional();
+
+const nextBatchSchema = z.strictObject({
+  mixId: id,
+  grams: positive.optional(),
+  days: z.number().int().min(1).max(3660).optional(),
+  from: day.optional(),
+  until: day.optional(),
+  pins: z.array(z.strictObject({ step: z.string().min(1).max(300), day })).max(500),
+});
+
 const kitchenSchema = z
   .strictObject({
     id: z.literal('kitchen'),
+    driedAtHome: z
+      .array(z.strictObject({ food: id, fresh: id, moisture: percent, trimLoss: percent.optional() }))
+      .max(500)
+      .optional(),
+    sellers: z
+      .array(z.strictObject({ seller: name, delivery: amount.optional(), minimumOrder: amount.optional() }))
+      .max(200)
+      .optional(),
+    stepDays: z
+      .strictObject({
+        buy: wholeDays,
+        freeze: wholeDays,
+        thaw: wholeDays,
+        dry: wholeDays,
+        weigh: wholeDays,
+        'change-over': wholeDays,
+      })
+      .optional(),
+    next: nextBatchSchema.optional(),
     freezer: z.strictObject({ grams: positive, celsius }).optional(),
     dryer: z
       .strictObject({

@@ -1,47 +1,46 @@
 /** The frame: where one can go, and the screen one is on. */
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
+import { KITCHEN_PLACES, KitchenNav } from './components/KitchenNav.tsx';
 import { useHousehold } from './data/household.ts';
 import { MixDraftProvider } from './data/mix-draft.tsx';
 import { useRoute } from './data/route.ts';
 import { AnimalsScreen } from './screens/AnimalsScreen.tsx';
+import { CalendarScreen } from './screens/CalendarScreen.tsx';
 import { CupboardScreen } from './screens/CupboardScreen.tsx';
+import { DryingScreen } from './screens/DryingScreen.tsx';
 import { FoodsScreen } from './screens/FoodsScreen.tsx';
 import { MixScreen } from './screens/MixScreen.tsx';
+import { ShoppingScreen } from './screens/ShoppingScreen.tsx';
 import { TargetsScreen } from './screens/TargetsScreen.tsx';
+import { TodayScreen } from './screens/TodayScreen.tsx';
 import { WeighOutScreen } from './screens/WeighOutScreen.tsx';
 import './styles/animals.css';
+import './styles/kitchen.css';
 
 const PLACES = [
+  ['today', 'Today'],
   ['foods', 'Foods'],
   ['targets', 'Targets'],
   ['mix', 'Mix'],
-  ['cupboard', 'Cupboard'],
+  ['calendar', 'Kitchen'],
   ['animals', 'Animals'],
 ] as const;
+/** What has no place of its own in the bar. */
+const INNER: readonly string[] = KITCHEN_PLACES.map(([place]) => place);
 
 export function App() {
-  const [place = 'mix', rest] = useRoute();
+  const [place = 'today', rest] = useRoute();
   const household = useHousehold();
-  const here = PLACES.some(([p]) => p === place) ? place : 'mix';
+  const inKitchen = INNER.includes(place);
+  const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
 
   let screen: ReactNode;
   if (household.data) {
     screen = (
       <MixDraftProvider house={household.data}>
-        {here === 'foods' ? (
-          <FoodsScreen shown={rest} />
-        ) : here === 'targets' ? (
-          <TargetsScreen shown={rest} />
-        ) : here === 'cupboard' ? (
-          <CupboardScreen shown={rest} />
-        ) : here === 'animals' ? (
-          <AnimalsScreen shown={rest} />
-        ) : place === 'weigh' ? (
-          <WeighOutScreen shown={rest} />
-        ) : (
-          <MixScreen />
-        )}
+        {inKitchen && <KitchenNav here={place} />}
+        {screenAt(inKitchen ? place : here, rest)}
       </MixDraftProvider>
     );
   } else {
@@ -66,7 +65,9 @@ export function App() {
         <button type="button" className="skip" onClick={toMain}>
           Skip to content
         </button>
-        <span className="brand">Pouchful</span>
+        <a className="brand" href="#/today">
+          Pouchful
+        </a>
         <nav aria-label="Main">
           {PLACES.map(([p, words]) => (
             <a key={p} href={`#/${p}`} aria-current={p === here ? 'page' : undefined}>
@@ -78,6 +79,31 @@ export function App() {
       {screen}
     </>
   );
+}
+
+function screenAt(place: string, rest: string | undefined): ReactNode {
+  switch (place) {
+    case 'foods':
+      return <FoodsScreen shown={rest} />;
+    case 'targets':
+      return <TargetsScreen shown={rest} />;
+    case 'mix':
+      return <MixScreen />;
+    case 'calendar':
+      return <CalendarScreen />;
+    case 'shopping':
+      return <ShoppingScreen />;
+    case 'cupboard':
+      return <CupboardScreen shown={rest} />;
+    case 'drying':
+      return <DryingScreen shown={rest} />;
+    case 'weigh':
+      return <WeighOutScreen shown={rest} />;
+    case 'animals':
+      return <AnimalsScreen shown={rest} />;
+    default:
+      return <TodayScreen />;
+  }
 }
 
 /** The address holds the screen after its "#", so the jump is made by hand. */

@@ -27,7 +27,7 @@ describe.each([
 
   beforeAll(async () => {
     page = await bench.page(size);
-    await page.goto(bench.url);
+    await page.goto(`${bench.url}/#/mix`);
     await page.getByRole('link', { name: 'Animals', exact: true }).click();
   });
 

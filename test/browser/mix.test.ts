@@ -9,7 +9,7 @@ let page: Page;
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page();
-  await page.goto(bench.url);
+  await page.goto(`${bench.url}/#/mix`);
 });
 afterAll(() => bench?.close());
 
@@ -194,7 +194,7 @@ describe.each([
 ])('the screen on a %s', (_name, size) => {
   test('has no serious accessibility finding and no sideways scroll', async () => {
     const other = await bench.page(size);
-    await other.goto(bench.url);
+    await other.goto(`${bench.url}/#/mix`);
     await other.waitForSelector('[data-testid="verdict"]:not([data-state="working"])');
     if (size.width < 900) {
       await other.getByRole('button', { name: 'Nutrients', exact: true }).click();

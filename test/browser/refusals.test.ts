@@ -16,7 +16,7 @@ describe.each([
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
-    await page.goto(bench.url);
+    await page.goto(`${bench.url}/#/mix`);
   });
   afterAll(() => bench?.close());
 

@@ -14,7 +14,7 @@ describe.each([
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
-    await page.goto(bench.url);
+    await page.goto(`${bench.url}/#/mix`);
     await page.getByRole('tab', { name: 'Versions' }).click();
     versions = page.getByRole('region', { name: 'Versions' });
   });

@@ -12,7 +12,7 @@ let here: string;
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page(PHONE);
-  await page.goto(bench.url);
+  await page.goto(`${bench.url}/#/mix`);
 });
 afterAll(() => bench?.close());
 

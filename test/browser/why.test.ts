@@ -9,7 +9,7 @@ let page: Page;
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page();
-  await page.goto(bench.url);
+  await page.goto(`${bench.url}/#/mix`);
 });
 afterAll(() => bench?.close());
 
@@ -181,7 +181,7 @@ describe('a keeper insists on 60 % oil seeds', () => {
 
 test('on a phone nothing scrolls sideways and nothing serious is found, light and dark', async () => {
   const phone = await bench.page(PHONE);
-  await phone.goto(bench.url);
+  await phone.goto(`${bench.url}/#/mix`);
   await phone.locator('.why-list li').first().waitFor();
   expect(await overflow(phone)).toBe(0);
   await tab('Trade-offs', phone);

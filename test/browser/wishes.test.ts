@@ -13,7 +13,7 @@ describe.each([
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
-    await page.goto(bench.url);
+    await page.goto(`${bench.url}/#/mix`);
     await verdictIs('out');
     await wishes();
   });

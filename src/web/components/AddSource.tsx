@@ -4,6 +4,7 @@ import { Button, Form, Input, Label, SearchField, TextField } from 'react-aria-c
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { useFoodSearch } from '../data/engine.ts';
+import { newId } from '../data/new-id.ts';
 import { sourceFromReference } from '../mix/own-food.ts';
 import { tableNote } from '../mix/table-name.ts';
 import { Choice } from './Choice.tsx';
@@ -57,7 +58,7 @@ function FromLabel({ own, onDone }: Props) {
         if (fault !== undefined || !result) return;
         const { figures, basis, printed } = result;
         onDone({
-          id: crypto.randomUUID(),
+          id: newId(),
           name: name.trim(),
           ...(date && { date }),
           ...(samples && { n: samples }),

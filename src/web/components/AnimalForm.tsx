@@ -6,6 +6,7 @@ import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/
 import { focusWhenThere } from '../data/focus.ts';
 import { allProfiles, useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
@@ -50,7 +51,7 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
     const wrong = event.currentTarget.querySelector<HTMLElement>('.number input[aria-invalid]');
     if (wrong) return wrong.focus();
     const kept: Animal = {
-      id: animal?.id ?? crypto.randomUUID(),
+      id: animal?.id ?? newId(),
       name: name.trim(),
       species: species.trim(),
       lifeStage,

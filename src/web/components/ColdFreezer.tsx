@@ -1,14 +1,10 @@
 /** The freezer as the keeper has it: the room given to dry goods, and how cold it is. */
 import { useState } from 'react';
-import type { Kitchen } from '../../kitchen/model.ts';
-import { useSave } from '../data/household.ts';
-import { useMixDraft } from '../data/mix-draft.tsx';
+import { useKitchen } from '../data/kitchen.ts';
 import { NumberInput } from './NumberInput.tsx';
 
 export function ColdFreezer() {
-  const { house } = useMixDraft();
-  const kitchen: Kitchen = house.kitchen[0] ?? { id: 'kitchen' };
-  const save = useSave('kitchen');
+  const { kitchen, change, error } = useKitchen();
   const [grams, setGrams] = useState(kitchen.freezer?.grams);
   const [celsius, setCelsius] = useState(kitchen.freezer?.celsius);
 
@@ -20,7 +16,7 @@ export function ColdFreezer() {
       nextGrams !== undefined && nextCelsius !== undefined
         ? { grams: nextGrams, celsius: nextCelsius }
         : undefined;
-    if (freezer || kitchen.freezer) save.mutate({ ...kitchen, freezer });
+    if (freezer || kitchen.freezer) change({ freezer });
   }
 
   return (
@@ -51,9 +47,9 @@ export function ColdFreezer() {
           hint="Below zero, so with a minus: -18."
         />
       </div>
-      {save.error && (
+      {error && (
         <p role="alert" className="field-error">
-          {save.error.message}
+          {error.message}
         </p>
       )}
     </>

@@ -7,6 +7,7 @@ import type { Mix, MixVersion } from '../../household/model.ts';
 import { engine } from '../data/engine.ts';
 import { allProfiles, useRemove, useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
 import { today } from '../data/today.ts';
 import { broughtBack, versionName } from '../mix/version-name.ts';
 import { Choice } from './Choice.tsx';
@@ -34,7 +35,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
 
   function keep(name: string) {
     const { id: mixId, problem, shares } = mix;
-    const id = crypto.randomUUID();
+    const id = newId();
     save.mutate({ id, mixId, name, problem, shares, keptAt: new Date().toISOString() });
     say(`Kept as “${name}”.`);
   }

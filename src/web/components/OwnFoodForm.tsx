@@ -6,6 +6,7 @@ import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { focusWhenThere } from '../data/focus.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
 import { useSaveFood } from '../data/save-food.ts';
 import { today } from '../data/today.ts';
 import { soleSource, sourceWith } from '../mix/label-source.ts';
@@ -42,7 +43,7 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
     const { ingredients: _was, ...rest } = food?.evidence ?? {};
     const list = ingredients.trim() === '' ? {} : { ingredients };
     if (several) return { ...rest, ...list };
-    const about = { id: crypto.randomUUID(), name: words, today: today(), before: source };
+    const about = { id: newId(), name: words, today: today(), before: source };
     return { ...rest, ...list, sources: result ? [sourceWith(result, about)] : [] };
   }
 
@@ -56,7 +57,7 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
     if (nameless) return nameField.current?.focus();
     if (faults.length > 0 || listTooLong) return;
     const bare: OwnFood = {
-      id: food?.id ?? crypto.randomUUID(),
+      id: food?.id ?? newId(),
       name: name.trim(),
       kind,
       group: group || undefined,

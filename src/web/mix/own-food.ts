@@ -3,6 +3,7 @@ import { withEvidence } from '../../foods/evidence.ts';
 import type { Figures, Food } from '../../foods/food.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
+import { newId } from '../data/new-id.ts';
 
 /** A reference food kept as an own one, its table row the first source. */
 export function ownFromReference(food: Food): OwnFood {
@@ -13,7 +14,7 @@ export function ownFromReference(food: Food): OwnFood {
 export function ownFrom(food: Food, name: string, figures: Figures, source: string): OwnFood {
   const { composition, sd, low, high } = figures;
   const first: FoodSource = {
-    id: crypto.randomUUID(),
+    id: newId(),
     name: source,
     ref: food.ref,
     basis: 'as fed',
@@ -23,7 +24,7 @@ export function ownFrom(food: Food, name: string, figures: Figures, source: stri
     high,
   };
   const bare: OwnFood = {
-    id: crypto.randomUUID(),
+    id: newId(),
     name,
     kind: 'mix',
     group: food.group,
@@ -37,5 +38,5 @@ export function ownFrom(food: Food, name: string, figures: Figures, source: stri
 
 /** A table's row as one more source of an own food. */
 export function sourceFromReference({ ref, source, composition, sd }: Food): FoodSource {
-  return { id: crypto.randomUUID(), name: source, ref, basis: 'as fed', composition, sd };
+  return { id: newId(), name: source, ref, basis: 'as fed', composition, sd };
 }

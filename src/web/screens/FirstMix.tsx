@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components';
 import { PROFILES } from '../../targets/profiles.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
 import { newMix } from '../mix/edits.ts';
 
 export function FirstMix() {
@@ -10,10 +11,7 @@ export function FirstMix() {
     <main id="main" className="page">
       <h1>No mix yet</h1>
       <p>A mix begins with a target and a few foods; shares and grams are worked out from there.</p>
-      <Button
-        className="big-button"
-        onPress={() => create(newMix(crypto.randomUUID(), 'My mix', PROFILES[0]!))}
-      >
+      <Button className="big-button" onPress={() => create(newMix(newId(), 'My mix', PROFILES[0]!))}>
         Start a mix
       </Button>
     </main>

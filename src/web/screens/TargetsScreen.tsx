@@ -5,6 +5,7 @@ import { ProfileEditor } from '../components/ProfileEditor.tsx';
 import { ProfileTable } from '../components/ProfileTable.tsx';
 import { allProfiles, isOwnProfile, useRemove, useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { newId } from '../data/new-id.ts';
 import { go, linkTo } from '../data/route.ts';
 import { withProfile } from '../mix/edits.ts';
 
@@ -19,7 +20,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const users = [...house.mixes, ...house.animals].filter((m) => m.profileId === profile?.id);
 
   function copy(from: TargetProfile) {
-    const made = { ...from, id: crypto.randomUUID(), name: `${from.name} (own)` };
+    const made = { ...from, id: newId(), name: `${from.name} (own)` };
     save.mutate(made, { onSuccess: () => go('targets', made.id) });
   }
 
