@@ -3,9 +3,11 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Beside } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { MIX_MOISTURE } from '../../kitchen/keeping.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
-import { withProblem, withProfile } from '../mix/edits.ts';
+import { isDryRule, withProblem, withProfile } from '../mix/edits.ts';
+import { mostWater, withMostWater } from '../mix/keep-dry.ts';
 import { rationWords } from '../mix/ration.ts';
 import type { FormulationView } from '../mix/useFormulation.ts';
 import { OBJECTIVES } from '../mix/wishes.ts';
@@ -30,7 +32,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
   const { problem } = mix;
   const profiles = allProfiles(house);
   const profile = profiles.find((p) => p.id === mix.profileId);
-  const bound = problem.rules.filter((r) => 'nutrient' in r || 'ratio' in r).length;
+  const bound = problem.rules.filter((r) => ('nutrient' in r || 'ratio' in r) && !isDryRule(r)).length;
   const leftOut = profile ? profile.bounds.length - bound : 0;
   const { beside } = problem;
   /** One pellet is just that; where more is fed, each by its name. */
@@ -140,6 +142,21 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
               )}
               onChange={(species) => set({ species })}
             />
+            <NumberInput
+              label="Most water in the mix"
+              unit="%"
+              min={1}
+              max={99}
+              step={0.5}
+              placeholder="not bound"
+              value={mostWater(mix)}
+              onCommit={(most) => void view.edit((m) => withMostWater(m, most))}
+              hint={`At ${MIX_MOISTURE.most} % or less it keeps.`}
+            />
+            <details className="wide">
+              <summary>Why {MIX_MOISTURE.most} % water</summary>
+              <p className="source">{MIX_MOISTURE.source}</p>
+            </details>
             {Boolean(unpriced) && (
               <p className="hint wide">Cheapest needs a price for every food; {unpriced} have none yet.</p>
             )}

@@ -67,9 +67,17 @@ export function hold(mix: Mix, id: string, held: boolean): Mix {
   return { ...mix, held: held ? [...mix.held, id] : mix.held.filter((h) => h !== id) };
 }
 
-/** Rewrites the nutrient and ratio rules from a profile; rules about groups, shares and numbers of foods stay. */
+/** Whether a rule is the one that bounds the water of the mix, so that it keeps; no target profile brings it. */
+export function isDryRule(rule: Rule): boolean {
+  return 'nutrient' in rule && rule.nutrient === 'WATER' && rule.on === 'mix' && rule.min === undefined;
+}
+
+/**
+ * Rewrites the nutrient and ratio rules from a profile; rules about groups, shares and numbers of foods stay, and that
+ * the mix is dry enough to keep.
+ */
 export function withProfile(mix: Mix, profile: TargetProfile): Mix {
-  const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r || 'count' in r);
+  const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r || 'count' in r || isDryRule(r));
   return {
     ...withProblem(mix, {
       rules: [...rulesFrom(profile, 'ration'), ...kept],
