@@ -82,6 +82,8 @@ export interface NextBatch {
   readonly from?: Day;
   /** The day by which all is to be done: planned backwards from it. */
   readonly until?: Day;
+  /** Planned backwards from the day on which the present batch runs out, whichever day that is. */
+  readonly untilRunsOut?: true;
   /** Steps put on another day, in the order in which the keeper did it. */
   readonly pins: readonly { readonly step: string; readonly day: Day }[];
 }
@@ -124,6 +126,17 @@ export interface DryingCheck {
   readonly note?: string;
 }
 
+/** A little of what dries, dried out till it loses no more weight. */
+export interface DryingSample {
+  /** g of the sample, and when it loses no more. */
+  readonly before: number;
+  readonly dry: number;
+  /** g that all of the run weighed when the sample was taken of it; absent where it was taken of the fresh food. */
+  readonly of?: number;
+  /** Step of the scale that weighed the sample, g. */
+  readonly step?: number;
+}
+
 export interface DryingRun {
   readonly id: string;
   /** Lot of fresh food that is dried. */
@@ -137,15 +150,25 @@ export interface DryingRun {
   /** g taken from the lot, with what was then trimmed off; `gramsBefore` where nobody weighed it. */
   readonly gramsTaken?: number;
   readonly checks: readonly DryingCheck[];
-  /** g at the end; absent while it dries. */
+  /** How it behaves on the tray; by the food's group where absent. */
+  readonly kind?: 'vegetable' | 'leaf' | 'herb' | 'fruit';
+  /** Hours that it is expected to take. */
+  readonly hours?: number;
+  /** Which of several loads of one lot it is, from 1. */
+  readonly load?: { readonly n: number; readonly of: number };
+  readonly sample?: DryingSample;
+  /** g at the end; absent while it dries. Without `endedAt`, it was weighed and nobody has said what becomes of it. */
   readonly gramsAfter?: number;
+  /** With no `gramsAfter`: thrown away. */
   readonly endedAt?: Moment;
+  /** Kept though it may be too damp, with the keeper's reason. */
+  readonly accepted?: Overruled;
 }
 
 /** One food poured into a batch. */
 export interface Pour {
   readonly food: string;
-  /** Which lots it came from, g of each; empty where the keeper keeps no lots. */
+  /** Which lots it came from, g of each, below 0 for what went back to it; empty where the keeper keeps no lots. */
   readonly lots: readonly { readonly lot: string; readonly grams: number }[];
   /** g that were asked for at that moment. */
   readonly target: number;

@@ -58,8 +58,20 @@ const dryingRunSchema = z
     checks: z
       .array(z.strictObject({ at: moment, grams: amount.optional(), note: words.optional() }))
       .max(200),
+    kind: z.enum(['vegetable', 'leaf', 'herb', 'fruit']).optional(),
+    hours: positive.max(1000).optional(),
+    load: z.strictObject({ n: z.number().int().min(1), of: z.number().int().min(1) }).optional(),
+    sample: z
+      .strictObject({
+        before: positive,
+        dry: positive,
+        of: positive.optional(),
+        step: positive.optional(),
+      })
+      .optional(),
     gramsAfter: positive.optional(),
     endedAt: moment.optional(),
+    accepted: overruled.optional(),
   })
   .openapi('DryingRun');
 
@@ -76,7 +88,8 @@ const batchSchema = z
       .array(
         z.strictObject({
           food: id,
-          lots: z.array(z.strictObject({ lot: id, grams: amount })).max(50),
+          // Below 0 for what went back to the lot.
+          lots: z.array(z.strictObject({ lot: id, grams: z.number() })).max(50),
           target: amount,
           grams: z.number(),
           at: moment,
@@ -102,6 +115,7 @@ const nextBatchSchema = z.strictObject({
   days: z.number().int().min(1).max(3660).optional(),
   from: day.optional(),
   until: day.optional(),
+  untilRunsOut: z.literal(true).optional(),
   pins: z.array(z.strictObject({ step: z.string().min(1).max(300), day })).max(500),
 });
 
