@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Highs, loadHighs } from '../formulation/highs.ts';
-import type { Lot, Offer } from './model.ts';
+import type { DryingRun, Lot, Offer } from './model.ts';
 import { batchGrams, type ShoppingFood, type ShoppingQuestion, shoppingList } from './shopping.ts';
 
 let highs: Highs;
@@ -131,7 +131,7 @@ describe('shopping list', () => {
     expect(o!.fromLots.map((l) => l.lot.id)).toEqual(['c']);
     expect(o!.toBuy).toBe(300);
     expect(o!.sentences.join(' ')).toContain('moths');
-    expect(o!.sentences.join(' ')).toContain('best before 2026-02-28');
+    expect(o!.sentences.join(' ')).toContain('best before 28 February 2026');
   });
 
   it('counts a lot in the cold, and says when it may be weighed out', () => {
@@ -178,6 +178,78 @@ describe('shopping list', () => {
     expect(missing[0]!.why).toContain('name its fresh food and moisture');
     expect(lines[1]!.fromLots).toEqual([]);
     expect(lines[1]).not.toHaveProperty('toBuyFresh');
+  });
+
+  it('lets the list stand where what is to be dried is no wetter than what comes of it', () => {
+    const { fresh } = carrot.dried!;
+    const dry = { ...carrot, dried: { fresh: { ...fresh, composition: { WATER: 4 } }, moisture: 10 } };
+    const cupboard = [{ lot: lot({ id: 'f', food: 'carrot', form: 'fresh' }), left: 500 }];
+    const { missing, lines } = list({ foods: [oats, dry], cupboard });
+    expect(lines[0]!.packs).toHaveLength(1);
+    expect(missing[0]!.why).toContain('holds 4 g water per 100 g, no more than the 10');
+    expect(lines[1]).not.toHaveProperty('toBuyFresh');
+    expect(lines[1]!.passed[0]!.why).toContain('no more than the 10');
+  });
+
+  it('says which lots it passes over, and why', () => {
+    const cupboard = [
+      { lot: lot({ id: 'a', barred: { why: 'moths', on: '2026-02-02' } }), left: 500 },
+      { lot: lot({ id: 'b', bestBefore: '2026-02-28' }), left: 400 },
+      { lot: lot({ id: 'c', barred: { why: 'moths', on: '2026-02-02' } }), left: 0 },
+    ];
+    const { passed } = list({ cupboard }).lines[0]!;
+    expect(passed.map((p) => [p.lot.id, p.grams])).toEqual([
+      ['b', 400],
+      ['a', 500],
+    ]);
+    expect(passed[1]!.why).toBe('it is barred (moths)');
+  });
+
+  describe('food on the trays', () => {
+    /** 400 g ready to dry give 50 g dried. */
+    const run: DryingRun = {
+      id: 'r',
+      lot: 'f',
+      device: 'oven',
+      celsius: 60,
+      startedAt: '2026-02-28T08:00:00Z',
+      trays: 2,
+      gramsBefore: 400,
+      gramsTaken: 500,
+      checks: [],
+    };
+    const fresh = lot({ id: 'f', food: 'carrot', form: 'fresh', grams: 1000, price: 2 });
+
+    it('counts at what it will give, and at what it cost with its trimmings', () => {
+      const c = list({ drying: [{ run, lot: fresh }] }).lines[1]!;
+      expect(c.fromTrays[0]!.asMixed).toBeCloseTo(50, 9);
+      expect(c.toBuy).toBeCloseTo(50, 9);
+      expect(c.fromTrays[0]!.price).toBeCloseTo(1, 9);
+      // One pack of 1.50 gives 100 g, half of which goes in.
+      expect(c.price).toBeCloseTo(1.75, 6);
+    });
+
+    it('is taken after the lots, and no more of it than is needed', () => {
+      const dried = lot({ id: 'd', food: 'carrot', form: 'dried', grams: 80, price: 1 });
+      const c = list({ cupboard: [{ lot: dried, left: 80 }], drying: [{ run, lot: fresh }] }).lines[1]!;
+      expect(c.fromTrays[0]!.asMixed).toBeCloseTo(20, 9);
+      expect(c.fromTrays[0]!.price).toBeCloseTo(0.4, 9);
+      expect(c.toBuy).toBe(0);
+    });
+
+    it('is passed over where its lot is barred, or nobody said how it is dried', () => {
+      const barred = { ...fresh, barred: { why: 'mould', on: '2026-02-28' } };
+      expect(list({ drying: [{ run, lot: barred }] }).lines[1]).toMatchObject({
+        fromTrays: [],
+        passed: [{ grams: 400, onTrays: true, why: 'it is barred (mould)' }],
+      });
+      const unsaid = list({
+        foods: [oats, { food: 'carrot', name: 'Carrot' }],
+        drying: [{ run, lot: fresh }],
+      });
+      expect(unsaid.lines[1]!.passed[0]!.why).toContain('name its fresh food and moisture');
+      expect(unsaid.lines[1]!.toBuy).toBe(100);
+    });
   });
 
   it('says what nobody sells, by its name', () => {

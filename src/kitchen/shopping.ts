@@ -5,7 +5,9 @@
  * "As mixed" is the weight of a food as it goes into the mix: dry as bought, or dried at home.
  */
 import type { Highs } from '../formulation/highs.ts';
-import type { Day, Lot, Offer } from './model.ts';
+import { takenBy } from './cupboard.ts';
+import { dayInWords } from './days.ts';
+import type { Day, DryingRun, Lot, Offer } from './model.ts';
 import {
   choosePacks,
   type NotBought,
@@ -16,7 +18,7 @@ import {
   type Seller,
 } from './packs.ts';
 import { sayGrams } from './units.ts';
-import { driedPerBought, type FreshFood, freshToBuy } from './yields.ts';
+import { driedFromPrepared, driedPerBought, type FreshFood, freshToBuy } from './yields.ts';
 
 /** How a food becomes what is mixed, where it is dried at home. */
 export interface HomeDried {
@@ -43,6 +45,12 @@ export interface LotLeft {
   readonly left: number;
 }
 
+/** A drying run that is not over, and the fresh lot it dries. */
+export interface OnTrays {
+  readonly run: DryingRun;
+  readonly lot: Lot;
+}
+
 /** The batch: g, or what these animals eat in so many days. */
 export type BatchSize =
   | { readonly grams: number }
@@ -59,6 +67,8 @@ export interface ShoppingQuestion {
   readonly shares: Readonly<Record<string, number>>;
   readonly batch: BatchSize;
   readonly cupboard: readonly LotLeft[];
+  /** Food on the trays: out of its fresh lot, and in no dried one yet. */
+  readonly drying?: readonly OnTrays[];
   readonly offers: readonly Offer[];
   readonly sellers?: readonly Seller[];
   readonly aim: PackAim;
@@ -76,6 +86,24 @@ export interface FromLot {
   readonly price?: number;
 }
 
+/** What a drying run that is not over will give. */
+export interface FromTrays extends OnTrays {
+  /** g of it that the batch takes, once dried. */
+  readonly asMixed: number;
+  /** What that much of the lot cost; absent where its price is unknown. */
+  readonly price?: number;
+}
+
+/** A lot or drying run of the food that is not counted. */
+export interface Passed {
+  readonly lot: Lot;
+  /** g that are left, in the form of the lot; on the trays, as they were put there. */
+  readonly grams: number;
+  readonly onTrays?: true;
+  /** In words, without a capital or a full stop. */
+  readonly why: string;
+}
+
 export interface ShoppingLine {
   readonly food: string;
   readonly name: string;
@@ -83,7 +111,9 @@ export interface ShoppingLine {
   readonly needed: number;
   /** Oldest first. */
   readonly fromLots: readonly FromLot[];
-  /** g as mixed that the cupboard does not give. */
+  readonly fromTrays: readonly FromTrays[];
+  readonly passed: readonly Passed[];
+  /** g as mixed that neither cupboard nor trays give. */
   readonly toBuy: number;
   /** The same as fresh food, where it can be dried at home; `purchased` is absent where the trim loss is unknown. */
   readonly toBuyFresh?: { readonly prepared: number; readonly purchased?: number };
@@ -156,7 +186,9 @@ export function shoppingList(question: ShoppingQuestion, highs: Highs): Shopping
   const total = batchGrams(question.batch);
   checkShares(foods, shares);
   const used = foods.filter((f) => (shares[f.food] ?? 0) > 0);
-  const plans = used.map((food) => planOf(food, ((shares[food.food] ?? 0) / 100) * total, cupboard, on));
+  const plans = used.map((food) =>
+    planOf(food, ((shares[food.food] ?? 0) / 100) * total, { cupboard, drying: question.drying ?? [], on }),
+  );
   const byId = new Map(used.map((f) => [f.food, f]));
   const chosen = choosePacks(
     plans.map((p) => ({ food: p.food.food, grams: p.toBuy })),
@@ -208,6 +240,8 @@ interface Plan {
   readonly food: ShoppingFood;
   readonly needed: number;
   readonly fromLots: readonly FromLot[];
+  readonly fromTrays: readonly FromTrays[];
+  readonly passed: readonly Passed[];
   readonly toBuy: number;
   readonly sentences: readonly string[];
 }
@@ -215,41 +249,65 @@ interface Plan {
 /** Below a milligram nothing is bought: it is the rounding of the sum, not a want. */
 const NOTHING = 0.001;
 
-function planOf(food: ShoppingFood, needed: number, cupboard: readonly LotLeft[], on: Day): Plan {
+/** What there is, and the day on which it is looked at. */
+type AtHand = Required<Pick<ShoppingQuestion, 'cupboard' | 'drying' | 'on'>>;
+
+function planOf(food: ShoppingFood, needed: number, { cupboard, drying, on }: AtHand): Plan {
   const sentences: string[] = [];
   const fromLots: FromLot[] = [];
+  const fromTrays: FromTrays[] = [];
+  const passed: Passed[] = [];
   let open = needed;
   for (const { lot, left } of oldestFirst(cupboard, food.food)) {
     if (left === 0) continue;
-    const what = `${sayGrams(left)} of ${food.name} bought on ${lot.boughtOn}`;
-    if (lot.barred) {
-      sentences.push(`${what} is barred and not counted: ${lot.barred.why}.`);
-      continue;
-    }
-    if (lot.bestBefore !== undefined && lot.bestBefore < on) {
-      sentences.push(
-        `${what} was best before ${lot.bestBefore} and is not counted; look at it and smell it before you keep it.`,
-      );
-      continue;
-    }
-    const perGram = lot.form === 'fresh' ? fromFreshLot(food) : 1;
+    const perGram = perGramOf(lot, food, on);
     if (typeof perGram === 'string') {
-      sentences.push(`${what} is fresh and not counted: ${perGram}.`);
+      passed.push({ lot, grams: left, why: perGram });
+      sentences.push(
+        `${sayGrams(left)} of ${food.name} bought on ${lot.boughtOn} is not counted: ${perGram}.`,
+      );
       continue;
     }
     if (open < NOTHING) continue;
     const grams = Math.min(left, open / perGram);
     open = Math.max(0, open - grams * perGram);
-    fromLots.push({
-      lot,
-      grams,
-      asMixed: grams * perGram,
-      ...(lot.price !== undefined && { price: (lot.price / lot.grams) * grams }),
-    });
+    fromLots.push({ lot, grams, asMixed: grams * perGram, ...priced(lot, grams) });
     sentences.push(...lotNotes(food, lot, grams));
   }
-  return { food, needed, fromLots, toBuy: open < NOTHING ? 0 : open, sentences };
+  for (const { run, lot } of drying) {
+    if (lot.food !== food.food) continue;
+    const why = barredWhy(lot) ?? notDried(food);
+    if (why !== undefined) {
+      passed.push({ lot, grams: run.gramsBefore, onTrays: true, why });
+      sentences.push(`${sayGrams(run.gramsBefore)} of ${food.name} on the trays is not counted: ${why}.`);
+      continue;
+    }
+    if (open < NOTHING) continue;
+    const gives = driedFromPrepared(run.gramsBefore, food.dried!.fresh, food.dried!.moisture);
+    const asMixed = Math.min(gives, open);
+    open -= asMixed;
+    // The trimmings were paid for with the rest.
+    fromTrays.push({ run, lot, asMixed, ...priced(lot, takenBy(run) * (asMixed / gives)) });
+    sentences.push(`${sayGrams(asMixed)} of ${food.name} comes from what is on the trays now.`);
+  }
+  return { food, needed, fromLots, fromTrays, passed, toBuy: open < NOTHING ? 0 : open, sentences };
 }
+
+const priced = (lot: Lot, grams: number) =>
+  lot.price === undefined ? {} : { price: (lot.price / lot.grams) * grams };
+
+/** g as mixed that 1 g of a lot gives, or why it is not counted. */
+function perGramOf(lot: Lot, food: ShoppingFood, on: Day): number | string {
+  const barred = barredWhy(lot);
+  if (barred !== undefined) return barred;
+  if (lot.bestBefore !== undefined && lot.bestBefore < on)
+    return `it was best before ${dayInWords(lot.bestBefore)}; look at it and smell it before you keep it`;
+  if (lot.form !== 'fresh') return 1;
+  const perGram = fromFreshLot(food);
+  return typeof perGram === 'string' ? `it is fresh, and ${perGram}` : perGram;
+}
+
+const barredWhy = (lot: Lot) => (lot.barred ? `it is barred (${lot.barred.why})` : undefined);
 
 function oldestFirst(cupboard: readonly LotLeft[], food: string): LotLeft[] {
   const here = cupboard.filter(({ lot }) => lot.food === food);
@@ -285,11 +343,20 @@ function fromFreshLot(food: ShoppingFood): number | string {
 }
 
 /** g as mixed from 1 g of fresh food as bought; undefined where the trim loss is unknown, words where drying is. */
-function perBought({ dried, name }: ShoppingFood): number | string | undefined {
+function perBought(food: ShoppingFood): number | string | undefined {
+  const { dried } = food;
+  return notDried(food) ?? (dried && driedPerBought(dried.fresh, dried.moisture, dried.trimLoss));
+}
+
+/** Why nobody can say what is left of the fresh food once it is dried; undefined where it follows. */
+function notDried({ dried, name }: ShoppingFood): string | undefined {
   if (!dried) return `how much of ${name} is left after drying is unknown; name its fresh food and moisture`;
-  if (dried.fresh.composition.WATER === undefined)
-    return `the moisture of ${dried.fresh.name} is unknown; enter it first`;
-  return driedPerBought(dried.fresh, dried.moisture, dried.trimLoss);
+  const { fresh, moisture } = dried;
+  const water = fresh.composition.WATER;
+  if (water === undefined) return `the moisture of ${fresh.name} is unknown; enter it first`;
+  if (moisture >= water)
+    return `${fresh.name} holds ${water} g water per 100 g, no more than the ${moisture} it is to hold dried; choose the fresh food`;
+  return undefined;
 }
 
 function givesOf(offer: Offer, food: ShoppingFood): number | string {
@@ -299,19 +366,19 @@ function givesOf(offer: Offer, food: ShoppingFood): number | string {
 }
 
 function lineOf(plan: Plan, chosen: PacksChosen): ShoppingLine {
-  const { food, needed, fromLots, toBuy } = plan;
+  const { food, needed, fromLots, fromTrays, passed, toBuy } = plan;
   const packs = chosen.packs.filter((p) => p.offer.food === food.food);
   const bought = chosen.foods.find((f) => f.food === food.food);
   const missing = chosen.missing.find((m) => m.food === food.food);
   const pay = packs.reduce((sum, p) => sum + p.price, 0);
-  const lotPrices = fromLots.map((l) => l.price);
+  const lotPrices = [...fromLots, ...fromTrays].map((l) => l.price);
   const known = lotPrices.reduce<number>((sum, p) => sum + (p ?? 0), 0);
   // Of what is bought, the batch takes the part that was needed, at the average price of the packs.
   const ofPacks = bought ? pay * Math.min(1, bought.needed / bought.bought) : 0;
   const complete = !missing && lotPrices.every((p) => p !== undefined);
   const dried = food.dried;
   const toBuyFresh =
-    dried && toBuy > 0 && dried.fresh.composition.WATER !== undefined
+    dried && toBuy > 0 && notDried(food) === undefined
       ? freshToBuy(toBuy, dried.fresh, dried.moisture, dried.trimLoss)
       : undefined;
   const leftOver = bought?.leftOver ?? 0;
@@ -320,6 +387,8 @@ function lineOf(plan: Plan, chosen: PacksChosen): ShoppingLine {
     name: food.name,
     needed,
     fromLots,
+    fromTrays,
+    passed,
     toBuy,
     ...(toBuyFresh && {
       toBuyFresh: {

@@ -1,6 +1,6 @@
 /** The batch that the kitchen prepares: which mix, how much of it, and how that follows from what the animals eat. */
 import type { Household, Mix } from '../../household/model.ts';
-import type { DriedAtHome, NextBatch } from '../../kitchen/model.ts';
+import type { NextBatch } from '../../kitchen/model.ts';
 import { mixPartOf } from '../../kitchen/runs-out.ts';
 import { type BatchSize, batchGrams } from '../../kitchen/shopping.ts';
 
@@ -35,9 +35,4 @@ export function sizeOfNext(house: Household, mix: Mix): NextBatchSize {
     if (error instanceof RangeError) return { size, fault: error.message };
     throw error;
   }
-}
-
-/** How the keeper dries a food at home; undefined where it is bought as it is mixed. */
-export function driedAtHome(house: Household, food: string): DriedAtHome | undefined {
-  return house.kitchen[0]?.driedAtHome?.find((d) => d.food === food);
 }

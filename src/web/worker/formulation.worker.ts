@@ -22,6 +22,7 @@ import type { Kept } from '../../kitchen/cupboard.ts';
 import type { Fed } from '../../kitchen/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { type ShoppingAsked, type ShoppingTold, shoppingOf } from './shopping.ts';
 import { type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
@@ -114,7 +115,15 @@ const api = {
   batchPapers: (batch: Batch, kept: Kept, animals: readonly Fed[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts })),
   /** The sheet to weigh by on paper. */
-  weighSheet: (batch: Batch, kept: Kept) => answerWith((parts) => sheetOf(batch, { kept, parts })),
+  weighSheet: (batch: Batch, kept: Kept, day: Day) =>
+    answerWith((parts) => sheetOf(batch, { kept, day, parts })),
+  /** The shopping list of a batch; blocks while packs are chosen. */
+  async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
+    const parts = { reference: await reference, highs: await highs };
+    return answer(asked.problem, (f) =>
+      shoppingOf(asked, { ...parts, evaluation: f.evaluate(asked.shares) }),
+    );
+  },
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
     search ??= createFoodSearch(await reference);
     return [...search.find(query, limit)];

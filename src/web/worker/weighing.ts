@@ -3,14 +3,14 @@ import type { Reference } from '../../foods/reference.ts';
 import type { Highs } from '../../formulation/highs.ts';
 import type { Problem } from '../../formulation/problem.ts';
 import { type BatchRecord, batchRecord, evaluateWith } from '../../kitchen/batch.ts';
-import { type BatchLabel, batchLabel } from '../../kitchen/batch-label.ts';
-import { mayBeWeighed } from '../../kitchen/cold.ts';
-import { allocate, type Kept, totals } from '../../kitchen/cupboard.ts';
+import { type BatchLabel, batchLabel, cautionsOf, type FoodsCaution } from '../../kitchen/batch-label.ts';
+import { type Allocation, type Kept, totals } from '../../kitchen/cupboard.ts';
 import { type Fed, feedingOf } from '../../kitchen/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { type PourPlace, pourOrder } from '../../kitchen/pour-order.ts';
 import { type Next, type Poured, type State, WeighOut } from '../../kitchen/weigh-out.ts';
-import { type WeighSheet, weighSheet } from '../../kitchen/weigh-sheet.ts';
+import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weigh-sheet.ts';
+import { type GroupOf, lotsFor, weighableOn } from '../mix/pour-lots.ts';
 
 export interface Parts {
   readonly reference: Reference;
@@ -26,6 +26,8 @@ export interface BatchPlan {
   readonly order: readonly PourPlace[];
   /** g that the lots hold ready of each food of which there is a lot; the others are not on record. */
   readonly stock: Readonly<Record<string, number>>;
+  /** Lots of its foods that hold some and may not be weighed out today, where the others do not hold enough. */
+  readonly passed: Allocation['passed'];
 }
 
 /** Where a batch stands: all that the page beside the scale shows. */
@@ -40,6 +42,15 @@ export interface Standing {
   /** g in all in the bowl. */
   readonly total: number;
   readonly names: Readonly<Record<string, string>>;
+  /** Groups of its foods, of those that have one; by food id. */
+  readonly groups: Readonly<Record<string, string>>;
+}
+
+/** What a printed sheet says beside its lines. */
+export interface SheetPaper extends WeighSheet {
+  /** Whether the weights as printed keep the rules, in one sentence. */
+  readonly verdict: string;
+  readonly cautions: readonly FoodsCaution[];
 }
 
 export interface BatchPapers {
@@ -53,14 +64,31 @@ export function planOf(
   p: { readonly kept: Kept; readonly day: Day; readonly parts: Parts },
 ): BatchPlan {
   const { breaches, total, verdict } = evaluateWith(p.parts)(problem, shares);
-  const ready = totals(p.kept, (lot) => mayBeWeighed(lot, p.day));
+  const groupOf = groupsOf(problem, p.parts);
+  const ready = totals(p.kept, weighableOn(p.day, groupOf));
   const named = new Set(problem.foods.map((f) => f.id));
+  const needed = (food: string) => ((shares[food] ?? 0) * problem.batch_grams) / 100;
   return {
     inRange: breaches.length === 0 && Math.abs(total - 100) < 1e-6,
     verdict,
     order: pourOrder(problem, shares, p.parts),
     stock: Object.fromEntries(ready.filter((t) => named.has(t.food)).map((t) => [t.food, t.ready])),
+    passed: problem.foods.flatMap(({ id }) => {
+      const found = needed(id) > 0 ? lotsFor(p.kept, id, needed(id), { day: p.day, groupOf }) : undefined;
+      return found && found.short > 0 ? found.passed : [];
+    }),
   };
+}
+
+/** Groups of a problem's foods: as its own say, else as their rows do. */
+function groupsOf(problem: Problem, { reference }: Parts): GroupOf {
+  const groups = new Map(
+    problem.foods.map((f) => [
+      f.id,
+      f.group ?? (f.ref === undefined ? undefined : reference.get(f.ref)?.group),
+    ]),
+  );
+  return (food) => groups.get(food);
 }
 
 /** The last batch asked about stays at hand: one pour more goes on from there, anything else begins anew. */
@@ -94,6 +122,7 @@ function stand(batch: Batch, weighOut: WeighOut, parts: Parts): Standing {
   const state = weighOut.state();
   const next = weighOut.next();
   const ids = Object.keys(state.targets);
+  const groupOf = groupsOf(batch.problem, parts);
   const names = new Map(batch.problem.foods.map((f) => [f.id, f.name ?? nameIn(f.ref, parts) ?? f.id]));
   return {
     state,
@@ -109,6 +138,12 @@ function stand(batch: Batch, weighOut: WeighOut, parts: Parts): Standing {
     inBowl: Object.fromEntries(ids.map((id) => [id, weighOut.inBowl(id)])),
     total: weighOut.inBowl(),
     names: Object.fromEntries(names),
+    groups: Object.fromEntries(
+      batch.problem.foods.flatMap(({ id }) => {
+        const group = groupOf(id);
+        return group === undefined ? [] : [[id, group]];
+      }),
+    ),
   };
 }
 
@@ -131,16 +166,30 @@ export function papersOf(
   return { record, label: batchLabel(record, { feeding, reference }) };
 }
 
-/** The sheet to weigh by on paper, with the weights as planned. */
-export function sheetOf(batch: Batch, p: { readonly kept: Kept; readonly parts: Parts }): WeighSheet {
-  const { planned } = standingOf(batch, p.parts);
-  const day = batch.startedAt.slice(0, 10);
-  return weighSheet(batch, {
-    reference: p.parts.reference,
-    targets: planned,
-    lots: (food, grams) =>
-      p.kept.lots.some((l) => l.food === food)
-        ? allocate(p.kept, food, grams, { ready: (lot) => mayBeWeighed(lot, day) })
-        : undefined,
+/** The sheet to weigh by on paper: what is poured, and the targets as they stand now. @param p.day of the weighing */
+export function sheetOf(
+  batch: Batch,
+  p: { readonly kept: Kept; readonly day: Day; readonly parts: Parts },
+): SheetPaper {
+  const { reference } = p.parts;
+  const { state, names } = standingOf(batch, p.parts);
+  const groupOf = groupsOf(batch.problem, p.parts);
+  const tolerances = paperTolerances(batch, state.targets, p.parts);
+  const touched = new Set(batch.pours.map((pour) => pour.food));
+  const { verdict, cautions } = evaluateWith(p.parts)(
+    batch.problem,
+    Object.fromEntries(Object.entries(state.targets).map(([food, g]) => [food, (100 * g) / state.total])),
+  );
+  const sheet = weighSheet(batch, {
+    reference,
+    targets: state.targets,
+    tolerance: (food) => (touched.has(food) ? undefined : tolerances.get(food)),
+    lots: (food, grams) => lotsFor(p.kept, food, grams, { day: p.day, groupOf }),
   });
+  const printed = new Set(sheet.lines.map((line) => line.food));
+  return {
+    ...sheet,
+    verdict,
+    cautions: cautionsOf(cautions, (food) => (printed.has(food) ? names[food] : undefined)),
+  };
 }

@@ -1,0 +1,56 @@
+/** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
+import { useKitchen } from '../data/kitchen.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { withTerms } from '../mix/shopping-view.ts';
+import { NumberInput } from './NumberInput.tsx';
+
+export function ShopSellers() {
+  const { house } = useMixDraft();
+  const { kitchen, change, error } = useKitchen();
+  const all = kitchen.sellers ?? [];
+  const names = [...new Set([...house.offers.map((o) => o.seller), ...all.map((s) => s.seller)])].sort(
+    (a, b) => a.localeCompare(b, 'en'),
+  );
+  if (names.length === 0) return null;
+  return (
+    <section className="shop-sellers" aria-label="Sellers">
+      <details>
+        <summary>
+          Delivery and minimum order ({names.length === 1 ? 'one seller' : `${names.length} sellers`})
+        </summary>
+        <p className="hint">Left empty, a seller asks for neither.</p>
+        {names.map((seller) => {
+          const terms = all.find((s) => s.seller === seller) ?? { seller };
+          return (
+            <fieldset key={seller}>
+              <legend>{seller}</legend>
+              <div className="fields">
+                <NumberInput
+                  label="Delivery"
+                  min={0}
+                  max={1_000_000}
+                  value={terms.delivery}
+                  placeholder="none"
+                  onCommit={(delivery) => change({ sellers: withTerms(all, { ...terms, delivery }) })}
+                />
+                <NumberInput
+                  label="Minimum order"
+                  min={0}
+                  max={1_000_000}
+                  value={terms.minimumOrder}
+                  placeholder="none"
+                  onCommit={(minimumOrder) => change({ sellers: withTerms(all, { ...terms, minimumOrder }) })}
+                />
+              </div>
+            </fieldset>
+          );
+        })}
+        {error && (
+          <p role="alert" className="field-error">
+            {error.message}
+          </p>
+        )}
+      </details>
+    </section>
+  );
+}
