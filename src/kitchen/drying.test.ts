@@ -12,6 +12,7 @@ import {
   dryingCautions,
   dryKindOf,
   finishedRun,
+  freshMoistureBySample,
   ingredientAt,
   moistureOfSample,
   nextCheck,
@@ -250,6 +251,47 @@ describe('actualMoisture', () => {
   it('is freed of doubt by a sample dried out', () => {
     expect(moistureOfSample(20, 2.4)).toBeCloseTo(88, 12);
     expect(() => moistureOfSample(20, 21)).toThrow(/heavier than the fresh one/);
+  });
+});
+
+describe('a dried-out sample', () => {
+  const share = fc.double({ min: 0.05, max: 1, noNaN: true });
+  it('tells the water of the load at the moment it was taken, whenever that was', () => {
+    fc.assert(
+      fc.property(
+        grams,
+        share,
+        share,
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        (before, left, dry, step) => {
+          const of = before * left;
+          const { moisture, sd } = freshMoistureBySample({ before: 20, dry: 20 * dry, of, step }, before);
+          expect(Math.abs((100 - moisture) * before - 100 * dry * of)).toBeLessThan(1e-6 * before);
+          // Multiplied back to the load, the doubt is that of weighing the sample.
+          const own = ((100 * step) / Math.sqrt(12)) * Math.hypot(1 / 20, dry / 20);
+          expect(Math.abs(sd * (before / of) - own)).toBeLessThan(1e-9);
+        },
+      ),
+    );
+  });
+
+  it('of the dried food makes its moisture exact', () => {
+    const dried = { ...run, gramsAfter: 128, sample: { before: 20, dry: 18.4, of: 128 } };
+    const { moisture } = freshMoistureBySample(dried.sample, dried.gramsBefore);
+    const actual = finishedRun(dried, carrot, { freshMoisture: moisture });
+    expect(actual.moisture).toBeCloseTo(8, 9);
+    expect(actual.keep.state).toBe('dry');
+    const coarse = freshMoistureBySample({ ...dried.sample, step: 2 }, dried.gramsBefore);
+    const doubted = finishedRun(dried, carrot, { freshMoisture: coarse.moisture, freshSd: coarse.sd });
+    expect(doubted.moisture).toBeCloseTo(8, 9);
+    expect(doubted.keep.state).toBe('unsure');
+  });
+
+  it('refuses a load that grew', () => {
+    expect(() => freshMoistureBySample({ before: 20, dry: 2, of: 1200 }, 1000)).toThrow(
+      /more than the 1000 g/,
+    );
+    expect(() => freshMoistureBySample({ before: 20, dry: 21 }, 1000)).toThrow(/heavier/);
   });
 });
 

@@ -10,7 +10,7 @@ import { spreadOf } from '../foods/variation.ts';
 import type { Ingredient } from '../formulation/problem.ts';
 import { normalBelow } from '../nutrition/normal.ts';
 import data from './data/drying.json' with { type: 'json' };
-import type { Day, DryingRun, Lot, Moment } from './model.ts';
+import type { Day, DryingRun, DryingSample, Lot, Moment } from './model.ts';
 
 /** How a food behaves on the tray. */
 export type DryKind = 'vegetable' | 'leaf' | 'herb' | 'fruit';
@@ -241,6 +241,29 @@ export function moistureOfSample(before: number, dry: number): number {
   return 100 * (1 - dry / before);
 }
 
+/**
+ * Moisture of the fresh food by a dried-out sample of it, or of what became of it; the sd is that of the scale alone.
+ * Of a sample taken while it dried, the dry matter of the whole load follows, and from that the water it began with.
+ * @param sample weights in g; `of` is what the load weighed when it was taken
+ * @param gramsBefore g of the load at the start
+ * @throws RangeError where a weight is none, or the weights contradict each other
+ */
+export function freshMoistureBySample(
+  sample: DryingSample,
+  gramsBefore: number,
+): { readonly moisture: number; readonly sd: number } {
+  const { before, dry, of = gramsBefore, step = 0 } = sample;
+  const moisture = moistureOfSample(before, dry);
+  above0(gramsBefore, 'weight before');
+  if (!(above0(of, 'weight of the load when the sample was taken') <= gramsBefore))
+    throw new RangeError(
+      `the load weighed ${of} g when the sample was taken, more than the ${gramsBefore} g at the start; correct one of the two`,
+    );
+  const share = of / gramsBefore;
+  const sd = ((100 * step) / Math.sqrt(12)) * Math.hypot(1 / before, dry / before ** 2);
+  return { moisture: 100 - share * (100 - moisture), sd: share * sd };
+}
+
 /** Whether a dried food is dry enough to keep. */
 export interface KeepVerdict {
   readonly state: 'dry' | 'unsure' | 'damp';
@@ -287,13 +310,19 @@ export interface DriedRun extends ActualMoisture {
 /**
  * What a finished run says: moisture from the weights, whether it keeps, and the dried food's composition at it.
  * @param fresh the fresh food; where it prints no sd of its moisture, the published variation of its group counts
- * @param p.freshMoisture of this very fresh food, g per 100 g, where a sample was dried out; it then counts as exact
+ * @param p.freshMoisture of this very fresh food, g per 100 g, where a sample was dried out; it then counts as exact,
+ *   or as good as `p.freshSd` says
  * @throws RangeError where a weight or the fresh moisture is missing, or the weights contradict each other
  */
 export function finishedRun(
   run: DryingRun,
   fresh: Food,
-  p: { readonly kind?: DryKind; readonly scaleStep?: number; readonly freshMoisture?: number } = {},
+  p: {
+    readonly kind?: DryKind;
+    readonly scaleStep?: number;
+    readonly freshMoisture?: number;
+    readonly freshSd?: number;
+  } = {},
 ): DriedRun {
   if (run.gramsAfter === undefined)
     throw new RangeError(`drying run ${run.id}: gramsAfter is missing; weigh the food when it is dry`);
@@ -308,10 +337,12 @@ export function finishedRun(
     after: run.gramsAfter,
     freshMoisture,
     freshSd:
-      p.freshMoisture === undefined ? (fresh.sd.WATER ?? spreadOf(freshMoisture, 'WATER', fresh.group)) : 0,
+      p.freshMoisture === undefined
+        ? (fresh.sd.WATER ?? spreadOf(freshMoisture, 'WATER', fresh.group))
+        : (p.freshSd ?? 0),
     ...(p.scaleStep !== undefined && { scaleStep: p.scaleStep }),
   });
-  const keep = dryEnough(actual, p.kind ?? dryKindOf(fresh.group));
+  const keep = dryEnough(actual, p.kind ?? run.kind ?? dryKindOf(fresh.group));
   return { ...actual, keep, figures: driedForm(food, actual.moisture) };
 }
 
@@ -354,7 +385,11 @@ export function driedLot(
  * moisture is unknown only gets the measured one, since nobody can say how its other amounts move.
  * @param moisture g water per 100 g, 0 to below 100
  */
-export function ingredientAt(food: Ingredient, moisture: number, reference: Reference): Ingredient {
+export function ingredientAt(
+  food: Ingredient,
+  moisture: number,
+  reference: Pick<Reference, 'get'>,
+): Ingredient {
   const ref = food.ref === undefined ? undefined : reference.get(food.ref);
   const own = food.composition ?? {};
   const figures: Figures = {

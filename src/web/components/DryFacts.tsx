@@ -1,0 +1,31 @@
+/** What the weights of a run say, in figures: yield, water with its interval, and the limit with its source. */
+import type { DriedRun } from '../../kitchen/drying.ts';
+import type { DryingRun } from '../../kitchen/model.ts';
+import { sayGrams } from '../../kitchen/units.ts';
+import { sayWater } from '../mix/drying-view.ts';
+import { asText } from './DryField.tsx';
+
+export function DryFacts({ run, dried }: { run: DryingRun; dried: DriedRun }) {
+  return (
+    <>
+      <dl className="animal-facts">
+        <div>
+          <dt>Yield</dt>
+          <dd>
+            {sayGrams(run.gramsAfter!)} of {sayGrams(run.gramsBefore)}: {asText(dried.yieldPercent)} %
+          </dd>
+        </div>
+        <div>
+          <dt>Water, with its 95 % interval</dt>
+          <dd>{sayWater(dried)}</dd>
+        </div>
+        <div>
+          <dt>Keeps at</dt>
+          <dd>{dried.keep.most} % water or less</dd>
+        </div>
+      </dl>
+      <p className="source">Limit: {dried.keep.source}</p>
+      {dried.note && <p className="hint">{dried.note}</p>}
+    </>
+  );
+}

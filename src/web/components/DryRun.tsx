@@ -1,0 +1,167 @@
+/** One run: while it dries, once it is weighed, and what came of it. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { takenBy } from '../../kitchen/cupboard.ts';
+import { sayGrams } from '../../kitchen/units.ts';
+import { focusWhenThere } from '../data/focus.ts';
+import { useFreshFood } from '../data/fresh-food.ts';
+import { useRemove, useSave } from '../data/household.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { go, linkTo } from '../data/route.ts';
+import { clockOf, kindOf, outcomeOf, type RunLine } from '../mix/drying-view.ts';
+import { cupboardFoods } from '../mix/lots-view.ts';
+import { DryCautions } from './DryCautions.tsx';
+import { DryEnd } from './DryEnd.tsx';
+import { DryFreshChoice } from './DryFreshChoice.tsx';
+import { DryLooks } from './DryLooks.tsx';
+import { DryMark } from './DryMark.tsx';
+import { DryResult } from './DryResult.tsx';
+import { DryVerdict } from './DryVerdict.tsx';
+
+const STATE_WORDS = {
+  drying: 'Drying',
+  weighed: 'Weighed: say what becomes of it',
+  done: 'Finished',
+  lost: 'Thrown away',
+} as const;
+
+export function DryRun({ line, now }: { line: RunLine; now: number }) {
+  const { run, name, state, lot } = line;
+  const { house, mix } = useMixDraft();
+  const { said, fresh } = useFreshFood(lot?.food ?? '');
+  const save = useSave('dryingRuns');
+  const scaleStep = mix?.problem.scale_step_grams ?? 1;
+  const food = cupboardFoods(house).find((f) => f.id === lot?.food);
+  const outcome = run.gramsAfter === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep });
+  const parts = { line, fresh, scaleStep, now, save };
+
+  return (
+    <article className="dry-run">
+      <h2 tabIndex={-1}>{name}</h2>
+      <p className="lot-state big">
+        <DryMark kind={state} />
+        <span>{STATE_WORDS[state]}</span>
+      </p>
+      {state === 'drying' && <DryLooks {...parts} />}
+      {lot && !said && <DryFreshChoice food={lot.food} name={food?.name ?? lot.name} />}
+      {state === 'drying' && <DryEnd {...parts} />}
+      {state === 'weighed' && outcome && <DryVerdict {...parts} outcome={outcome} />}
+      {state === 'done' && outcome && <DryResult {...parts} outcome={outcome} />}
+      {save.error && (
+        <p role="alert" className="field-error">
+          {save.error.message}
+        </p>
+      )}
+      <dl className="animal-facts">
+        <Fact name="Began" words={clockOf(run.startedAt, now)} />
+        {run.endedAt && <Fact name="Ended" words={clockOf(run.endedAt, now)} />}
+        <Fact
+          name={run.device === 'oven' ? 'Oven' : 'Dehydrator'}
+          words={`${run.celsius} °C, ${run.trays} ${run.trays === 1 ? 'tray' : 'trays'}${run.hours ? `, about ${run.hours} h` : ''}`}
+        />
+        <Fact
+          name="On the trays"
+          words={
+            takenBy(run) === run.gramsBefore
+              ? sayGrams(run.gramsBefore)
+              : `${sayGrams(run.gramsBefore)} of ${sayGrams(takenBy(run))} taken`
+          }
+        />
+        {lot && (
+          <div>
+            <dt>Lot</dt>
+            <dd>
+              <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>
+            </dd>
+          </div>
+        )}
+      </dl>
+      {state === 'drying' && (
+        <DryCautions device={run.device} kind={run.kind ?? kindOf(house, lot?.food ?? '', fresh)} />
+      )}
+      {!line.dried && <Ending line={line} save={save} />}
+    </article>
+  );
+}
+
+function Fact({ name, words }: { name: string; words: string }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>{words}</dd>
+    </div>
+  );
+}
+
+/** The ways out that leave nothing in the cupboard: thrown away, or begun by mistake. */
+function Ending({
+  line: { run, name, state },
+  save,
+}: {
+  line: RunLine;
+  save: ReturnType<typeof useSave<'dryingRuns'>>;
+}) {
+  const erase = useRemove('dryingRuns');
+  const [asking, setAsking] = useState<'lose' | 'delete'>();
+  const keep = () => {
+    setAsking(undefined);
+    focusWhenThere('.dry-ending .quiet-button');
+  };
+
+  function lose() {
+    const at = new Date().toISOString();
+    const { gramsAfter: _, ...rest } = run;
+    save.mutate({ ...rest, checks: [...run.checks, { at, note: 'thrown away' }], endedAt: at });
+    setAsking(undefined);
+    focusWhenThere('.dry-run h2');
+  }
+  function remove() {
+    erase.mutate(run.id, {
+      onSuccess: () => {
+        go('drying');
+        focusWhenThere('.dry-screen .finder h1');
+      },
+    });
+  }
+
+  if (asking)
+    return (
+      <fieldset className="asking dry-ending" onKeyDown={(e) => e.key === 'Escape' && keep()}>
+        <legend>{asking === 'lose' ? `Was ${name} thrown away?` : `Delete the run of ${name}?`}</legend>
+        <p>
+          {asking === 'lose'
+            ? 'The run ends and nothing of it comes into the cupboard. What it took from the lot stays used.'
+            : 'For a run begun by mistake: what it took is in the lot again.'}
+        </p>
+        {erase.error && (
+          <p role="alert" className="field-error">
+            {erase.error.message}
+          </p>
+        )}
+        <div className="button-row">
+          <Button className="button keep" onPress={keep}>
+            No, go back
+          </Button>
+          <Button className="quiet-button" onPress={asking === 'lose' ? lose : remove}>
+            {asking === 'lose' ? 'It was thrown away' : 'Delete the run'}
+          </Button>
+        </div>
+      </fieldset>
+    );
+  const ask = (what: 'lose' | 'delete') => {
+    setAsking(what);
+    focusWhenThere('.dry-ending .keep');
+  };
+  return (
+    <div className="button-row dry-ending">
+      {state !== 'lost' && (
+        <Button className="quiet-button" onPress={() => ask('lose')}>
+          Thrown away…
+        </Button>
+      )}
+      <Button className="quiet-button" onPress={() => ask('delete')}>
+        Delete this run…
+      </Button>
+    </div>
+  );
+}
