@@ -89,7 +89,7 @@ function verdict(plan: KitchenPlan, words: (day: Day) => string): string[] {
 }
 
 /** The open step that can wait the least; and with buying, what is done with the goods on the same day. */
-function nextSteps(plan: KitchenPlan): PlannedStep[] {
+export function nextSteps(plan: KitchenPlan): PlannedStep[] {
   const open = plan.steps.filter((s) => s.state === 'open');
   const first = open.reduce<PlannedStep | undefined>(
     (best, s) => (best === undefined || s.latest < best.latest ? s : best),

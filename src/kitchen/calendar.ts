@@ -66,8 +66,11 @@ export interface Supply {
   readonly route: 'cold' | 'dry' | 'ready';
   /** Absent: still to be bought. */
   readonly boughtOn?: Day;
-  /** Freeze and thaw in order, for a supply with its own rounds; {@link COLD_ROUNDS} unless given. */
-  readonly cold?: readonly { readonly kind: 'freeze' | 'thaw'; readonly days?: number }[];
+  /**
+   * Freeze and thaw in order, for a supply with its own rounds; {@link COLD_ROUNDS} unless given. `on`: the day that
+   * is set down with its lots, where the freezer's room was looked at; the plan keeps to it.
+   */
+  readonly cold?: readonly { readonly kind: 'freeze' | 'thaw'; readonly days?: number; readonly on?: Day }[];
   /** What was done after buying, in order; only the last may go on. */
   readonly progress?: readonly Progress[];
 }
@@ -119,6 +122,8 @@ export interface PlannedStep {
   /** Whether it has the least slack of all that is open: a day lost here is a day lost for all. */
   readonly critical: boolean;
   readonly state: 'done' | 'begun' | 'open';
+  /** Open, on a day that is set down with its lots: it is moved there, not here. */
+  readonly appointed: boolean;
 }
 
 export interface KitchenPlan {
@@ -182,6 +187,11 @@ export function moved(plan: KitchenPlan, stepId: string, day: Day): Moved {
       ok: false,
       sentence: `${capital(stepTitle(step))} ${step.state === 'done' ? 'is done' : 'has begun'} and does not move; move what comes after it.`,
     };
+  if (step.appointed)
+    return {
+      ok: false,
+      sentence: `${capital(stepTitle(step))} has its day with its lots: move it there.`,
+    };
   const floor = frame.from === undefined ? Number.NEGATIVE_INFINITY : dayNumber(frame.from);
   const starts = network.shifted(before, stepId, dayNumber(day), floor);
   if ('blocked' in starts) {
@@ -220,8 +230,12 @@ function impossible(plan: KitchenPlan, step: PlannedStep, day: Day, stop: Blocke
   const cannot = `${capital(stepTitle(step))} cannot begin on ${words(day)}`;
   const first = `the first day possible is ${words(firstDay)}`;
   const blocked = plan.steps.find((s) => s.id === stop.blocked.id)!;
+  if (blocked.id === step.id && (plan.frame.from === undefined || day >= plan.frame.from))
+    return `${cannot}: what is in the cold is not through it by then; ${first}.`;
   if (blocked.id === step.id)
     return `${cannot}: that is before ${words(plan.frame.from!)}, the first day of the plan; ${first}.`;
+  if (blocked.appointed)
+    return `${cannot}: ${stepTitle(blocked)} lasts until ${words(blocked.end)}; ${first}, or move that step first.`;
   if (blocked.state !== 'open')
     return `${cannot}: ${stepTitle(blocked)} lasts until ${words(blocked.end)}; ${first}, or give that step fewer days.`;
   return `${cannot}: ${stepTitle(blocked)} would have to begin on ${words(dayOf(stop.needed))}, before ${words(plan.frame.from!)}; ${first}, or give the steps between fewer days.`;
@@ -243,15 +257,16 @@ function planned(input: KitchenInput, frame: Frame, chosen?: Starts): KitchenPla
   const earliest = network.earliest(floor);
   const end = until ?? Math.max(network.end(earliest), chosen ? network.end(chosen) : -Infinity);
   const latest = network.latest(end);
-  const slackOf = ({ id, state }: Sketch) => (state === 'done' ? 0 : latest.get(id)! - earliest.get(id)!);
+  const slackOf = ({ id, state }: Pick<Sketch, 'id' | 'state'>) =>
+    state === 'done' ? 0 : latest.get(id)! - earliest.get(id)!;
   const pending = sketches.filter((s) => s.state !== 'done');
   const least = Math.min(...pending.map(slackOf));
   const starts = chosen ?? (until !== undefined && least >= 0 ? latest : earliest);
 
   const byId = new Map(sketches.map((s) => [s.id, s]));
   const steps = network.order.map(({ id }): PlannedStep => {
-    const { fixed, days, ...s } = byId.get(id)!;
-    const start = fixed ?? starts.get(id)!;
+    const { fixed, appointed, notBefore: _, days, ...s } = byId.get(id)!;
+    const start = fixed ?? appointed ?? starts.get(id)!;
     const slack = slackOf(byId.get(id)!);
     return {
       ...s,
@@ -263,6 +278,7 @@ function planned(input: KitchenInput, frame: Frame, chosen?: Starts): KitchenPla
       slack,
       critical: s.state !== 'done' && slack === least,
       state: s.state,
+      appointed: appointed !== undefined,
     };
   });
   const chain = network.criticalChain(earliest).filter((t) => byId.get(t.id)!.state !== 'done');
@@ -311,8 +327,15 @@ function sketch(input: KitchenInput, { from }: Frame): Sketch[] {
   const before = weighed ? supplies.filter((s) => s.state === 'done') : supplies;
   const goods = input.supplies.flatMap((s) => s.goods);
   const waited = new Set(before.flatMap((s) => s.after));
+  const notBefore = weighed || today === undefined ? undefined : throughCold(before, today);
   const weigh = step(
-    { id: 'weigh', kind: 'weigh', goods, after: before.flatMap((s) => (waited.has(s.id) ? [] : [s.id])) },
+    {
+      id: 'weigh',
+      kind: 'weigh',
+      goods,
+      after: before.flatMap((s) => (waited.has(s.id) ? [] : [s.id])),
+      ...(notBefore !== undefined && { notBefore }),
+    },
     days.weigh,
     weighed,
     today,
@@ -321,6 +344,21 @@ function sketch(input: KitchenInput, { from }: Frame): Sketch[] {
   if (!changeOver) return [...before, weigh];
   const change = { id: 'change-over', kind: 'change-over', goods, after: ['weigh'] } as const;
   return [...before, weigh, step(change, days['change-over'], changed, today, 'changed')];
+}
+
+/**
+ * The day on which all steps with a day of their own are over, where one of them has not been ticked off in time: those
+ * after it stay where they are set down until somebody ticks it off, but they will end later.
+ */
+function throughCold(steps: readonly Sketch[], today: number): number | undefined {
+  const ends = new Map<string, number>();
+  for (const s of steps) {
+    const begin = s.appointed ?? (s.state === 'begun' ? s.fixed : undefined);
+    if (begin === undefined) continue;
+    const ready = Math.max(begin, ...s.after.map((id) => ends.get(id) ?? begin));
+    ends.set(s.id, Math.max(ready + s.days, s.state === 'begun' ? today : ready));
+  }
+  return ends.size === 0 ? undefined : Math.max(...ends.values());
 }
 
 function stepDays({ days = {} }: KitchenInput): StepDays {
@@ -342,7 +380,7 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
     { kind: 'thaw' as const },
   ]).flat();
   const cold: NonNullable<Supply['cold']> = supply.cold ?? twice;
-  const rest: readonly { kind: StepKind; days?: number }[] =
+  const rest: readonly { kind: StepKind; days?: number; on?: Day }[] =
     route === 'cold' ? cold : route === 'dry' ? [{ kind: 'dry' }] : [];
   if (progress.length > rest.length)
     throw new RangeError(
@@ -367,15 +405,21 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
     ),
   ];
   const count = { freeze: 0, thaw: 0 };
-  rest.forEach(({ kind, days: own }, i) => {
+  if (boughtOn === undefined && cold.some((c) => c.on !== undefined))
+    throw new RangeError(
+      `boughtOn of "${id}": its cold has days set down; enter the day on which it was bought`,
+    );
+  rest.forEach(({ kind, days: own, on }, i) => {
     if (own !== undefined) checkDays(own, `cold.${i}.days of "${id}"`);
     const inCold = kind === 'freeze' || kind === 'thaw';
     const number = inCold ? ++count[kind] : 0;
     const of = rest.filter((r) => r.kind === kind).length;
+    const set = on === undefined ? undefined : dayNumber(on, `cold.${i}.on of "${id}"`);
     steps.push(
       step(
         {
           ...common,
+          ...(set !== undefined && progress[i] === undefined && { appointed: set }),
           id: inCold ? `${kind}-${number}:${id}` : `${kind}:${id}`,
           kind,
           ...(inCold && of > 1 && { round: { number, of } }),
@@ -383,7 +427,8 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
         },
         own ?? days[kind],
         progress[i],
-        today,
+        // What has its day with its lots is shown as it is set down there, also when it is over and not ticked off.
+        on === undefined ? today : undefined,
         field,
       ),
     );

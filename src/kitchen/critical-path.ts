@@ -15,6 +15,10 @@ export interface Task {
   readonly after: readonly string[];
   /** The day on which it began; it does not move any more. */
   readonly fixed?: number;
+  /** The day on which it is set down elsewhere: it begins then, and nothing here moves it. */
+  readonly appointed?: number;
+  /** Does not begin before this day, whatever it waits for. */
+  readonly notBefore?: number;
 }
 
 /** Begin of each task by id. */
@@ -52,10 +56,11 @@ export class Network {
     return task;
   }
 
-  /** Forward pass: nothing begins before `from` but what has begun already. */
+  /** Forward pass: nothing begins before `from` but what has begun already or is set down elsewhere. */
   earliest(from: number): Starts {
     const starts = new Map<string, number>();
-    for (const t of this.order) starts.set(t.id, t.fixed ?? Math.max(from, this.#ready(t, starts)));
+    for (const t of this.order)
+      starts.set(t.id, t.fixed ?? t.appointed ?? Math.max(firstDay(t, from), this.#ready(t, starts)));
     return starts;
   }
 
@@ -95,10 +100,10 @@ export class Network {
   shifted(starts: Starts, id: string, to: number, floor: number): Starts | Blocked {
     const moved = new Map(starts);
     const self = this.task(id);
-    if (self.fixed !== undefined || to < floor) return { blocked: self, needed: to };
+    if (stays(self) || to < firstDay(self, floor)) return { blocked: self, needed: to };
     moved.set(id, to);
     for (const t of this.order) {
-      if (t.id === id || t.fixed !== undefined) continue;
+      if (t.id === id || stays(t)) continue;
       if (!this.#waitsFor(t, id)) continue;
       moved.set(t.id, Math.max(moved.get(t.id)!, this.#ready(t, moved)));
     }
@@ -106,7 +111,7 @@ export class Network {
       if (!this.#waitsFor(self, t.id)) continue;
       const due = this.#due(t, moved, Number.POSITIVE_INFINITY) - t.days;
       if (due >= moved.get(t.id)!) continue;
-      if (t.fixed !== undefined || due < floor) return { blocked: t, needed: due };
+      if (stays(t) || due < firstDay(t, floor)) return { blocked: t, needed: due };
       moved.set(t.id, due);
     }
     return moved;
@@ -128,6 +133,9 @@ export class Network {
     return t.after.some((before) => before === id || this.#waitsFor(this.task(before), id));
   }
 }
+
+const stays = (t: Task) => t.fixed !== undefined || t.appointed !== undefined;
+const firstDay = (t: Task, floor: number) => Math.max(floor, t.notBefore ?? Number.NEGATIVE_INFINITY);
 
 function check(t: Task, byId: ReadonlyMap<string, Task>): void {
   if (!Number.isInteger(t.days) || t.days < 0)

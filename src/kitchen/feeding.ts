@@ -1,7 +1,8 @@
 /** Grams a day of mix, pellet and fresh food for every animal of a batch, and how long the batch lasts. */
 import { AIR_DRY_WATER, type Beside, type Problem } from '../formulation/problem.ts';
-import { dayNumber, dayOf } from './days.ts';
+import { plusDays } from './days.ts';
 import type { Day } from './model.ts';
+import { mixPartOf, wholeDays } from './runs-out.ts';
 
 /** An animal as far as feeding needs it. */
 export interface Fed {
@@ -48,7 +49,7 @@ export function feedingOf(p: {
   if (!(Number.isFinite(grams) && grams >= 0))
     throw new RangeError(`grams of the batch must be 0 or more, not ${grams}`);
   const share = (b: Beside) => p.shares?.[b.id] ?? b.share_of_ration;
-  const mixShare = 100 - problem.beside.reduce((sum, b) => sum + share(b), 0);
+  const mixPart = mixPartOf({ beside: problem.beside.map((b) => ({ ...b, share_of_ration: share(b) })) });
   const animals = p.animals.map((animal): DailyFeed => {
     const daily = animal.dailyGrams;
     const names = problem.beside.map((b) => ({ food: b.id, name: b.name ?? b.id }));
@@ -60,7 +61,7 @@ export function feedingOf(p: {
       };
     if (!(Number.isFinite(daily) && daily > 0))
       throw new RangeError(`dailyGrams of ${animal.name} must be above 0 g, not ${daily}`);
-    const mix = (daily * mixShare) / 100;
+    const mix = daily * mixPart;
     const beside = problem.beside.map((b, i) => {
       const part = countedPart(b, water(b));
       return { ...names[i]!, ...(part !== undefined && { grams: (daily * share(b)) / 100 / part }) };
@@ -103,10 +104,9 @@ function lasting(
           ? `How long it lasts is not known: nobody has said how much ${unknown.join(' and ')} is fed a day.`
           : 'Nothing of the mix is fed, so it does not run out.',
     };
-  // Three batches of exactly one day's food last three days, whatever the last place says.
   const days = grams / daily;
-  const whole = Math.floor(days + 1e-9);
-  const runsOutOn = dayOf(dayNumber(from) + whole);
+  const whole = wholeDays(grams, daily);
+  const runsOutOn = plusDays(from, whole);
   const atMost = unknown.length > 0;
   const sentence = `${atMost ? 'Lasts at most' : 'Lasts'} ${whole} ${whole === 1 ? 'day' : 'days'}, ${atMost ? 'at the latest ' : ''}until ${runsOutOn}${
     atMost ? `; how much ${unknown.join(' and ')} is fed is not known` : ''

@@ -46,6 +46,11 @@ export function mixPartOf(problem: Pick<Problem, 'beside'>): number {
   return problem.beside.reduce((left, b) => left - b.share_of_ration / 100, 1);
 }
 
+/** For how many whole days there is food. A hair below a day's food is a day's food. @param gramsADay above 0 */
+export function wholeDays(grams: number, gramsADay: number): number {
+  return Math.floor((grams / gramsADay) * (1 + 1e-12) + 1e-9);
+}
+
 /**
  * Unknown grams stay unknown: no day is guessed.
  * @throws RangeError naming what is no weight or no part
@@ -76,8 +81,7 @@ export function runsOut({ name, gramsLeft, weighedOn, animals, mixPart }: Presen
       sentence: `Nobody can say yet when ${name} runs out. ${missing.join(' ')}`,
     };
   const gramsADay = mixPart * animals.reduce((sum, a) => sum + a.dailyGrams!, 0);
-  // A hair below a whole day's food is a day's food.
-  const day = plusDays(weighedOn, Math.floor((gramsLeft / gramsADay) * (1 + 1e-12) + 1e-9));
+  const day = plusDays(weighedOn, wholeDays(gramsLeft, gramsADay));
   return {
     status: 'known',
     day,

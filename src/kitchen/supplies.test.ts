@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { planKitchen } from './calendar.ts';
+import { moved, planKitchen } from './calendar.ts';
 import type { ColdStep, DryingRun, Lot } from './model.ts';
 import { type Needed, suppliesOf } from './supplies.ts';
 
@@ -67,9 +67,9 @@ test('lots go on from where they stand; those that stand alike go together', () 
   ]);
   expect(supplies[0]!.cold).toEqual([
     { kind: 'freeze', days: 3 },
-    { kind: 'thaw', days: 3 },
-    { kind: 'freeze', days: 3 },
-    { kind: 'thaw', days: 3 },
+    { kind: 'thaw', days: 3, on: '2026-02-04' },
+    { kind: 'freeze', days: 3, on: '2026-02-07' },
+    { kind: 'thaw', days: 3, on: '2026-02-10' },
   ]);
 });
 
@@ -93,6 +93,62 @@ test('barred lots are bought anew; ready ones are not frozen again; overruled on
     ['ready', '2026-02-01', ['carrot', 'spelt']],
     ['cold', '2026-02-01', ['rye']],
   ]);
+});
+
+test('where the grams are known, what is ready goes first, and what is missing is bought', () => {
+  const lots = [
+    lot('L1', 'oats', { grams: 100, cold: rounds() }),
+    lot('L2', 'oats', { grams: 40, cold: rounds('2026-02-04', '2026-02-07', '2026-02-10', '2026-02-13') }),
+    lot('L3', 'oats', { grams: 500 }),
+  ];
+  const of = (grams: number) =>
+    suppliesOf([{ ...food('oats'), grams }], lots, [], today).map((s) => s.goods.map((g) => g.lot));
+  expect(of(40)).toEqual([['L2']]);
+  expect(of(41)).toEqual([['L1'], ['L2']]);
+  expect(of(640)).toEqual([['L1'], ['L2'], ['L3']]);
+  expect(of(641)).toEqual([[undefined], ['L1'], ['L2'], ['L3']]);
+  const fresh = suppliesOf(
+    [{ ...food('oats'), grams: 900 }],
+    [lot('L4', 'oats', { form: 'fresh' })],
+    [],
+    today,
+  );
+  expect(fresh.map((s) => s.goods[0]!.lot)).toEqual(['L4']);
+});
+
+test('days that are set down with a lot stay; weighing waits for what was not ticked off in time', () => {
+  const supplies = suppliesOf(
+    [food('oats')],
+    [lot('L1', 'oats', { cold: rounds('2026-02-04') })],
+    [],
+    '2026-02-10',
+  );
+  const input = { id: 'p', name: 'batch 4', supplies };
+  const plan = planKitchen(input, { from: '2026-02-10' });
+  expect(plan.steps.map((s) => [s.kind, s.start, s.end, s.state, s.appointed])).toEqual([
+    ['buy', '2026-02-01', '2026-02-01', 'done', false],
+    ['freeze', '2026-02-01', '2026-02-04', 'done', false],
+    ['thaw', '2026-02-04', '2026-02-07', 'begun', false],
+    ['freeze', '2026-02-07', '2026-02-10', 'open', true],
+    ['thaw', '2026-02-10', '2026-02-13', 'open', true],
+    // The thaw is three days late, and so is all that follows it.
+    ['weigh', '2026-02-16', '2026-02-17', 'open', false],
+    ['change-over', '2026-02-17', '2026-03-03', 'open', false],
+  ]);
+  // Backwards they stay as well; so they do where a step is moved.
+  const late = planKitchen(input, { from: '2026-02-10', until: '2026-06-01' });
+  expect(late.steps.find((s) => s.id.startsWith('freeze-2'))!.start).toBe('2026-02-07');
+  expect(moved(plan, 'freeze-2:dry-goods-2026-02-01', '2026-02-12')).toEqual({
+    ok: false,
+    sentence: 'Freeze (2 of 2): oats has its day with its lots: move it there.',
+  });
+  expect(moved(plan, 'weigh', '2026-02-15')).toMatchObject({
+    ok: false,
+    firstDay: '2026-02-16',
+    sentence: expect.stringMatching(
+      /what is in the cold is not through it by then; the first day possible is 16/,
+    ),
+  });
 });
 
 test('drying goes on until the last run has ended', () => {

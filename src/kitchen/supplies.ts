@@ -3,6 +3,9 @@ import type { Good, Progress, Supply } from './calendar.ts';
 import { dayNumber } from './days.ts';
 import type { Day, DryingRun, Lot } from './model.ts';
 
+/** Less than this is a rounding in the last place, not food, g. */
+const CRUMB = 1e-6;
+
 /** A food that the batch needs. */
 export interface Needed {
   readonly id: string;
@@ -11,12 +14,16 @@ export interface Needed {
   readonly needsCold: boolean;
   /** Whether it is bought fresh and dried at home. */
   readonly dryAtHome: boolean;
+  /** g that the batch takes of it, dry; absent where nobody has said: then whatever there is counts as enough. */
+  readonly grams?: number;
 }
 
 /**
  * Supplies for a plan. A food with a lot that can be used goes on from where its lots stand; one without is bought.
- * Whether a lot is enough is not asked here. Lots of one day that stand alike go together.
- * @param runs drying runs; the days of their times are days in UTC
+ * Where the grams are known, lots are taken until there is enough, what is ready first and what is ready soonest next;
+ * a food whose lots are not enough is bought as well. What a fresh lot will come to is not known here: it counts as
+ * enough. Lots of one day that stand alike go together.
+ * @param lots with what is left of each @param runs drying runs; the days of their times are days in UTC
  */
 export function suppliesOf(
   foods: readonly Needed[],
@@ -37,22 +44,22 @@ export function suppliesOf(
     const id = there?.id ?? (taken ? `${first}-${good.lot ?? good.food}` : first);
     supplies.set(alike, { ...supply, id, goods: [...(there?.goods ?? []), good] });
   };
-  for (const { id: food, name, needsCold, dryAtHome } of foods) {
+  for (const need of foods) {
+    const { id: food, name, needsCold, dryAtHome } = need;
     const usable = lots.filter((l) => l.food === food && !l.barred);
-    if (usable.length === 0) {
-      add({ route: dryAtHome ? 'dry' : needsCold ? 'cold' : 'ready' }, { food, name });
-      continue;
-    }
-    for (const lot of usable) {
+    const { taken, enough } = takenFor(need, usable);
+    if (!enough) add({ route: dryAtHome ? 'dry' : needsCold ? 'cold' : 'ready' }, { food, name });
+    for (const lot of taken) {
       const good = { food, name, lot: lot.id };
       if (lot.form === 'fresh') {
         const progress = dryingOf(lot, runs);
         add({ route: 'dry', boughtOn: lot.boughtOn, ...(progress && { progress: [progress] }) }, good);
       } else if (!lot.overruled && (lot.cold.length > 0 || (needsCold && lot.form === 'dry'))) {
         const progress = coldOf(lot, today);
-        const cold = lot.cold.map(({ kind, from, to }) => ({
+        const cold = lot.cold.map(({ kind, from, to, doneOn }) => ({
           kind,
           days: Math.max(0, dayNumber(to) - dayNumber(from)),
+          ...(doneOn === undefined && { on: from }),
         }));
         add(
           {
@@ -67,6 +74,32 @@ export function suppliesOf(
     }
   }
   return [...supplies.values()];
+}
+
+/** The lots that a food is taken from, and whether they hold enough. */
+function takenFor(need: Needed, usable: readonly Lot[]): { taken: readonly Lot[]; enough: boolean } {
+  const { grams } = need;
+  if (grams === undefined) return { taken: usable, enough: usable.length > 0 };
+  const taken: Lot[] = [];
+  let open = grams;
+  const soonest = [...usable].sort((a, b) => (readiness(a, need) < readiness(b, need) ? -1 : 1));
+  for (const lot of soonest) {
+    if (open <= CRUMB && taken.length > 0) break;
+    taken.push(lot);
+    open -= lot.form === 'fresh' ? open : lot.grams;
+  }
+  // In the order kept, so that a plan does not change its look with a tick.
+  return { taken: usable.filter((l) => taken.includes(l)), enough: taken.length > 0 && open <= CRUMB };
+}
+
+/** Sorts lots as text: ready, by the day on which they are through the cold, without such a day, fresh. */
+function readiness(lot: Lot, { needsCold }: Needed): string {
+  if (lot.form === 'fresh') return `3 ${lot.boughtOn} ${lot.id}`;
+  const waits =
+    !lot.overruled &&
+    (lot.cold.length > 0 ? lot.cold.some((s) => s.doneOn === undefined) : needsCold && lot.form === 'dry');
+  if (!waits) return `0 ${lot.boughtOn} ${lot.id}`;
+  return lot.cold.length > 0 ? `1 ${lot.cold.at(-1)!.to} ${lot.id}` : `2 ${lot.boughtOn} ${lot.id}`;
 }
 
 /** Rounds that are ticked off, and the one that goes on today. */

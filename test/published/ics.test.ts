@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import ICAL from 'ical.js';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { type KitchenInput, moved, planKitchen } from '../../src/kitchen/calendar.ts';
 import { plusDays } from '../../src/kitchen/days.ts';
 import {
@@ -315,4 +315,15 @@ describe('what is no entry', () => {
   ])('%s', (message, wrong, when = stamp) => {
     expect(() => asIcs([wrong], { stamp: when })).toThrow(message);
   });
+});
+
+test('where the page lends no random ids, the file is the same, and none is left behind', () => {
+  const { getRandomValues } = crypto;
+  vi.stubGlobal('crypto', { getRandomValues: getRandomValues.bind(crypto) });
+  try {
+    expect(planAsIcs(plan, { stamp, reminders: true }, checks)).toBe(file);
+    expect('randomUUID' in crypto).toBe(false);
+  } finally {
+    vi.unstubAllGlobals();
+  }
 });

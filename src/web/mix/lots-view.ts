@@ -156,10 +156,13 @@ export function coldDates(
   day: Day,
 ): { readonly plan: ColdPlan } | { readonly fault: string } {
   const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
+  const { freeze, thaw } = house.kitchen[0]?.stepDays ?? {};
   try {
     return {
       plan: planCold(lotsForCold(house, day), freezer, {
         notBefore: day,
+        ...(freeze !== undefined && { freezeDays: freeze }),
+        ...(thaw !== undefined && { thawDays: thaw }),
         groupOf: (lot) => groups.get(lot.food),
       }),
     };

@@ -1,11 +1,12 @@
 /** Cupboard: every lot, how it stands, the cold it goes through, and what a barred one reached. */
-import { useEffect, useReducer, useState } from 'react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { ColdPlan } from '../components/ColdPlan.tsx';
 import { LotAmounts } from '../components/LotAmounts.tsx';
 import { LotForm } from '../components/LotForm.tsx';
 import { LotList } from '../components/LotList.tsx';
 import { LotPage } from '../components/LotPage.tsx';
+import { useEachMinute } from '../data/each-minute.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { go, linkTo } from '../data/route.ts';
 import { today } from '../data/today.ts';
@@ -86,13 +87,4 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
       </section>
     </main>
   );
-}
-
-/** Draws anew each minute: a page that stands open overnight shows the new day. */
-function useEachMinute(): void {
-  const [, redraw] = useReducer((n: number) => n + 1, 0);
-  useEffect(() => {
-    const timer = setInterval(redraw, 60_000);
-    return () => clearInterval(timer);
-  }, []);
 }

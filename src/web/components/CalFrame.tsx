@@ -1,0 +1,59 @@
+/** Which way the calendar is planned: forwards from a day, or backwards from one. */
+import { useEffect, useState } from 'react';
+import { dayInWords } from '../../kitchen/days.ts';
+import type { Day } from '../../kitchen/model.ts';
+import { useKitchen } from '../data/kitchen.ts';
+import { type CalendarView, type FrameMode, withFrame } from '../mix/calendar-view.ts';
+import { LotDate } from './LotDate.tsx';
+import { Radios } from './Radios.tsx';
+
+export function CalFrame({ view, day }: { view: CalendarView; day: Day }) {
+  const { change, error } = useKitchen();
+  const { mode, next, present, plan } = view;
+  const runs = present?.runsOut;
+  /** Shown at once, before the plan that goes with it. */
+  const [wanted, setWanted] = useState<FrameMode>();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once it is kept, or refused, what is kept shows
+  useEffect(() => setWanted(undefined), [mode, error]);
+  function set(to: FrameMode, on: Day) {
+    if (to !== mode) setWanted(to);
+    change({ next: withFrame(next, to, on) });
+  }
+  const options: (readonly [FrameMode, string])[] = [
+    ['today', 'From today, each step as early as can be'],
+    ['from', 'From another day, each step as early as can be'],
+    ...(present && runs?.status === 'known'
+      ? [
+          [
+            'runs-out',
+            `To the day on which ${present.name} runs out, ${dayInWords(runs.day, day)}, each step as late as can be`,
+          ] as const,
+        ]
+      : []),
+    ['until', 'To another day, each step as late as can be'],
+  ];
+  /** A new frame begins with a day that changes little. */
+  const dayFor = (to: FrameMode): Day => (to === 'until' ? (plan.deadline ?? plan.end) : day);
+  return (
+    <section aria-label="How it is planned" className="cal-frame">
+      <Radios label="Plan" value={wanted ?? mode} options={options} onChange={(to) => set(to, dayFor(to))} />
+      {mode === 'from' && (
+        <LotDate
+          label="First day"
+          value={next.from}
+          onChange={(d) => d !== undefined && set('from', d)}
+          {...(view.fromPassed && { error: 'It has passed: today counts.' })}
+        />
+      )}
+      {mode === 'until' && (
+        <LotDate
+          label="All done by"
+          value={next.until}
+          onChange={(d) => d !== undefined && set('until', d)}
+          {...(next.until !== undefined &&
+            next.until < day && { error: 'It has passed: give a later day, or plan from today.' })}
+        />
+      )}
+    </section>
+  );
+}

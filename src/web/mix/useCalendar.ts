@@ -1,0 +1,29 @@
+/** The calendar of the mix at hand, worked out anew when the household or the day changes. */
+import { useMemo } from 'react';
+import type { Mix } from '../../household/model.ts';
+import type { Day } from '../../kitchen/model.ts';
+import { allProfiles } from '../data/household.ts';
+import { useMixDraft } from '../data/mix-draft.tsx';
+import { type CalendarView, calendarOf } from './calendar-view.ts';
+import { eatersOf, withAnimals } from './eaters.ts';
+
+export interface Calendar {
+  /** The mix with what its animals bring. */
+  readonly mix: Mix;
+  readonly view?: CalendarView;
+  /** Why there is no plan. */
+  readonly fault?: string;
+}
+
+export function useCalendar(kept: Mix, day: Day): Calendar {
+  const { house } = useMixDraft();
+  return useMemo(() => {
+    const { mix } = withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house)));
+    try {
+      return { mix, view: calendarOf(house, mix, day) };
+    } catch (error) {
+      if (error instanceof RangeError) return { mix, fault: error.message };
+      throw error;
+    }
+  }, [kept, house, day]);
+}
