@@ -1,5 +1,7 @@
 /** What a label of a batch says. Plain data: whoever prints it chooses the layout. */
 import type { Reference } from '../foods/reference.ts';
+import type { CautionNote } from '../formulation/result.ts';
+import { joined } from '../formulation/sentences.ts';
 import type { Tag } from '../nutrition/nutrients.ts';
 import { amountOf, type BatchRecord, type ContentLine } from './batch.ts';
 import type { Feeding } from './feeding.ts';
@@ -39,6 +41,38 @@ export function keepingOf(record: BatchRecord, reference: Reference): Keeping[] 
 /** Contents that a label prints, in reading order. */
 const ON_LABEL: readonly Tag[] = ['PROCNT', 'FAT', 'FIBTG', 'FIBC', 'ASH', 'WATER', 'CA', 'P'];
 
+/** One caution and the foods of a batch that it is about. */
+export interface FoodsCaution {
+  readonly foods: readonly string[];
+  readonly title: string;
+  readonly reason: string;
+  /** How to prepare them, or what to take instead. */
+  readonly way: string;
+}
+
+/**
+ * Cautions by what they say, each with its foods: three pulses with one danger make one caution.
+ * @param nameOf name of a food; undefined for foods that are not in the batch
+ */
+export function cautionsOf(
+  notes: readonly CautionNote[],
+  nameOf: (food: string) => string | undefined,
+): FoodsCaution[] {
+  const found = new Map<string, { foods: string[]; title: string; reason: string; way: string }>();
+  for (const { food, title, reason, way } of notes) {
+    const name = nameOf(food);
+    if (name === undefined) continue;
+    const key = JSON.stringify([title, reason, way]);
+    const known = found.get(key) ?? { foods: [], title, reason, way };
+    found.set(key, known);
+    if (!known.foods.includes(name)) known.foods.push(name);
+  }
+  return [...found.values()];
+}
+
+/** A caution in full. */
+export const cautionSentence = (c: FoodsCaution) => `${joined(c.foods)}: ${c.title}. ${c.reason} ${c.way}`;
+
 /** What a label says. */
 export interface BatchLabel {
   readonly name: string;
@@ -53,8 +87,8 @@ export interface BatchLabel {
   readonly useBy: UseBy;
   readonly moisture: MixMoisture;
   readonly keep: readonly KeepAdvice[];
-  /** What the caution list says of its foods, one sentence each. */
-  readonly cautions: readonly string[];
+  /** What the caution list says of its foods; foods of which it says the same stand together. */
+  readonly cautions: readonly FoodsCaution[];
   /** Daily amounts, one sentence an animal; and how long the batch lasts. */
   readonly feeding: readonly string[];
   readonly lasts: string;
@@ -67,7 +101,6 @@ export function batchLabel(
 ): BatchLabel {
   const { evaluation } = record;
   const keeping = keepingOf(record, p.reference);
-  const present = new Set(record.foods.map((f) => f.food));
   const names = new Map(record.foods.map((f) => [f.food, f.name]));
   return {
     name: record.name,
@@ -81,13 +114,7 @@ export function batchLabel(
     useBy: usableUntil(keeping, record.madeOn, p.place),
     moisture: mixMoisture(evaluation.nutrients.WATER),
     keep: keepAdvice(keeping, p.place),
-    cautions: [
-      ...new Set(
-        evaluation.cautions
-          .filter((c) => present.has(c.food))
-          .map((c) => `${names.get(c.food)}: ${c.title}. ${c.reason} ${c.way}`),
-      ),
-    ],
+    cautions: cautionsOf(evaluation.cautions, (food) => names.get(food)),
     feeding: p.feeding.animals.map((a) => a.sentence),
     lasts: p.feeding.sentence,
   };

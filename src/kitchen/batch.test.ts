@@ -4,19 +4,21 @@ import { batchOf, lotOf, pourOf } from '../../test/kitchen/cupboards.ts';
 import { type Highs, loadHighs } from '../formulation/highs.ts';
 import { parseProblem } from '../formulation/parse.ts';
 import type { Problem } from '../formulation/problem.ts';
+import type { CautionNote } from '../formulation/result.ts';
 import { loadReference } from '../household/reference-file.ts';
 import { atActualMoisture, batchRecord, contentWords, type Evaluate, evaluateWith } from './batch.ts';
-import { batchLabel } from './batch-label.ts';
+import { batchLabel, cautionSentence, cautionsOf } from './batch-label.ts';
 import { allocate, type Kept } from './cupboard.ts';
 import { feedingOf } from './feeding.ts';
 import { moistureRule } from './keeping.ts';
 import type { Batch } from './model.ts';
-import { weighSheet } from './weigh-sheet.ts';
+import { paperTolerances, weighSheet } from './weigh-sheet.ts';
 
 const reference = loadReference();
 let evaluate: Evaluate;
+let highs: Highs;
 beforeAll(async () => {
-  const highs: Highs = await loadHighs();
+  highs = await loadHighs();
   evaluate = evaluateWith({ reference, highs });
 });
 
@@ -235,9 +237,9 @@ describe('batchLabel', () => {
     ).problem;
     const feeding = feedingOf({ problem, animals: [], grams: 1, from: '2026-04-02' });
     const label = (pours: Batch['pours']) =>
-      batchLabel(recordOf({ ...batch, problem: withOnion, pours }), { feeding, reference }).cautions.join(
-        ' ',
-      );
+      batchLabel(recordOf({ ...batch, problem: withOnion, pours }), { feeding, reference })
+        .cautions.map(cautionSentence)
+        .join(' ');
     expect(label([...batch.pours, pourOf({ food: 'onion', grams: 5 })])).toMatch(/Onion:/);
     expect(label(batch.pours)).not.toMatch(/Onion/);
   });
@@ -274,6 +276,67 @@ describe('weighSheet', () => {
       },
     });
     expect(asked).toEqual({ carrot: 0, oats: 0, peas: 2 });
-    expect(sheet.lines.map((l) => l.poured)).toEqual([40, 122, 38]);
+    // As poured; what gets more comes last. In the bowl there are 38 g of peas before.
+    expect(sheet.lines.map((l) => [l.food, l.poured, l.target, l.reading])).toEqual([
+      ['oats', 122, 122, 160],
+      ['carrot', 40, 40, 200],
+      ['peas', 38, 40, 202],
+    ]);
+  });
+});
+
+describe('cautionsOf', () => {
+  it('says once what is said of several foods, and nothing of foods that are not there', () => {
+    const note = (food: string, title: string) =>
+      ({ food, title, reason: 'It harms.', way: 'Boil it.' }) as CautionNote;
+    const notes = [
+      note('a', 'Raw pulses'),
+      note('b', 'Raw pulses'),
+      note('a', 'Salt'),
+      note('c', 'Raw pulses'),
+    ];
+    const found = cautionsOf(notes, (food) => ({ a: 'Peas', b: 'Lentils' })[food]);
+    expect(found.map((c) => [c.title, c.foods])).toEqual([
+      ['Raw pulses', ['Peas', 'Lentils']],
+      ['Salt', ['Peas']],
+    ]);
+    expect(cautionSentence(found[0]!)).toBe('Peas and Lentils: Raw pulses. It harms. Boil it.');
+  });
+});
+
+describe('a batch that was given up', () => {
+  it('is said to be so, with the reason', () => {
+    const record = recordOf({ ...batch, givenUp: { note: 'spilt', on: '2026-04-02' } });
+    expect([record.state, record.givenUp?.note]).toEqual(['given up', 'spilt']);
+  });
+});
+
+describe('paperTolerances', () => {
+  const grams = { oats: 120, peas: 40, carrot: 40 };
+
+  it('goes as far as the rules hold with all else as printed, and not a step further', () => {
+    for (const step of [1, 0.5]) {
+      const at = { problem: { ...problem, scale_step_grams: step } };
+      const spans = paperTolerances(at, grams, { reference, highs });
+      expect([...spans.keys()]).toEqual(['oats', 'peas', 'carrot']);
+      const protein = (bowl: Record<string, number>) => {
+        const total = bowl.oats! + bowl.peas! + bowl.carrot!;
+        return (14 * bowl.oats! + 24 * bowl.peas! + 8 * bowl.carrot!) / total;
+      };
+      const fits = (food: string, g: number) => {
+        const p = protein({ ...grams, [food]: g });
+        return p >= 12 - 1e-9 && p <= 16 + 1e-9;
+      };
+      for (const [food, [low, high]] of spans) {
+        expect(fits(food, low) && fits(food, high)).toBe(true);
+        if (low > step) expect(fits(food, low - step)).toBe(false);
+        if (high + step <= 200) expect(fits(food, high + step)).toBe(false);
+        for (const g of [low, high]) expect(Math.abs(g / step - Math.round(g / step))).toBeLessThan(1e-9);
+      }
+    }
+  });
+
+  it('promises nothing for a bowl out of range', () => {
+    expect(paperTolerances({ problem }, { peas: 100 }, { reference, highs }).size).toBe(0);
   });
 });

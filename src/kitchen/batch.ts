@@ -7,7 +7,7 @@ import type { FormulationOptions } from '../formulation/served.ts';
 import { NUTRIENTS, nutrient, type Tag, type Unit } from '../nutrition/nutrients.ts';
 import type { Kept } from './cupboard.ts';
 import { ingredientAt } from './drying.ts';
-import type { Batch, Day, Lot, Moment } from './model.ts';
+import type { Batch, Day, Lot, Moment, Overruled } from './model.ts';
 import { pricePerGram } from './trace.ts';
 
 /** One food of a batch. */
@@ -53,7 +53,9 @@ export interface Cost {
 export interface BatchRecord {
   readonly id: string;
   readonly name: string;
-  readonly state: 'weighing' | 'finished';
+  readonly state: 'weighing' | 'finished' | 'given up';
+  /** Why and when it was given up: it is not fed. */
+  readonly givenUp?: Overruled;
   readonly madeBy?: string;
   readonly startedAt: Moment;
   readonly finishedAt?: Moment;
@@ -105,7 +107,8 @@ export function batchRecord(
   return {
     id: batch.id,
     name: batch.name,
-    state: batch.finishedAt === undefined ? 'weighing' : 'finished',
+    state: batch.givenUp ? 'given up' : batch.finishedAt === undefined ? 'weighing' : 'finished',
+    ...(batch.givenUp && { givenUp: batch.givenUp }),
     ...(batch.madeBy !== undefined && { madeBy: batch.madeBy }),
     startedAt: batch.startedAt,
     ...(batch.finishedAt !== undefined && { finishedAt: batch.finishedAt }),
@@ -140,6 +143,9 @@ function counting(problem: Problem, poured: readonly BatchFood[]): Problem {
   };
 }
 
+/** Less than this is rounding, g. */
+const CRUMB = 1e-6;
+
 function batchFoods(batch: Batch, kept: Kept, reference: Reference): BatchFood[] {
   const total = batch.pours.reduce((sum, pour) => sum + pour.grams, 0);
   if (!(total > 0)) throw new RangeError(`nothing is poured into batch ${batch.id} yet; weigh a first food`);
@@ -158,13 +164,14 @@ function batchFoods(batch: Batch, kept: Kept, reference: Reference): BatchFood[]
       for (const pour of pours)
         for (const { lot, grams } of pour.lots) taken.set(lot, (taken.get(lot) ?? 0) + grams);
       const grams = pours.reduce((sum, pour) => sum + pour.grams, 0);
-      const named = [...taken].map(([id, g]) => {
+      const named = [...taken].flatMap(([id, g]) => {
         const lot = lots.get(id);
         if (!lot)
           throw new RangeError(
             `batch ${batch.id}: lot "${id}" of ${food} is not kept; put it back or correct the batch`,
           );
-        return { lot, grams: g };
+        // All of it may have been taken out again.
+        return g > CRUMB ? [{ lot, grams: g }] : [];
       });
       return {
         food,

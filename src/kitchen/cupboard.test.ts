@@ -131,7 +131,7 @@ describe('allocate', () => {
     );
     const answer = allocate(all, 'oats', 50, { ready: (lot) => mayBeWeighed(lot, '2026-03-01', 'seed') });
     expect(answer.takes.map((t) => [t.lot.id, t.grams])).toEqual([['a', 10]]);
-    expect(answer.notes).toEqual([expect.stringMatching(/^oats \(lot a\): Best before/)]);
+    expect(answer.notes).toEqual([expect.stringMatching(/^oats: Best before/)]);
     expect(answer.passed.map((p) => p.lot.id)).toEqual(['b']);
     expect(answer.short).toBe(40);
   });

@@ -107,9 +107,7 @@ export function allocate(kept: Kept, food: string, grams: number, choosing: Choo
     passed,
     notes: takes.flatMap(({ lot }) => {
       const answer = choosing.ready(lot);
-      return answer.ok && answer.warning !== undefined
-        ? [`${lot.name} (lot ${lot.id}): ${answer.warning}`]
-        : [];
+      return answer.ok && answer.warning !== undefined ? [`${lot.name}: ${answer.warning}`] : [];
     }),
   };
 }

@@ -7,7 +7,7 @@ import type { Rule } from '../formulation/problem.ts';
 import type { NutrientLine } from '../formulation/result.ts';
 import { normalBelow } from '../nutrition/normal.ts';
 import data from './data/keeping.json' with { type: 'json' };
-import { dayNumber, dayOf } from './days.ts';
+import { dayInWords, dayNumber, dayOf } from './days.ts';
 import type { Day, Lot } from './model.ts';
 
 export type KeepKind = (typeof data.kinds)[number]['kind'];
@@ -127,7 +127,7 @@ export function usableUntil(mix: readonly Keeping[], madeOn: Day, place: Place =
     notes: [
       ...(first.until < madeOn
         ? [
-            `That is before it was made on ${madeOn}: smell and look at ${nameOf(used, first.food)} before you feed any.`,
+            `That is before it was made on ${dayInWords(madeOn)}: smell and look at ${nameOf(used, first.food)} before you feed any.`,
           ]
         : []),
       ...(noWater.length > 0
@@ -150,14 +150,14 @@ function limitsOf(food: Keeping, madeOn: Day, place: Place): KeepLimit[] {
     if (lot.bestBefore !== undefined)
       limit(
         lot.bestBefore,
-        `Best before of ${food.name} (lot ${lot.id}) is ${lot.bestBefore}.`,
+        `Best before of ${lotWords(food, lot)} is ${dayInWords(lot.bestBefore)}.`,
         'printed on the pack',
       );
     // A printed best before says more of an unmixed pack than the time since it was bought.
     else
       limit(
         plusMonths(lot.boughtOn, lot.frozen ? life.freezer : life[place]),
-        `${food.name} (lot ${lot.id}, of ${lot.boughtOn}) keeps about ${months(lot.frozen ? life.freezer : life[place])}, as ${life.name} do.`,
+        `${lotWords(food, lot)}, bought on ${dayInWords(lot.boughtOn)}, keeps about ${months(lot.frozen ? life.freezer : life[place])}, as ${life.name} do.`,
         life.source,
       );
   }
@@ -176,6 +176,10 @@ function limitsOf(food: Keeping, madeOn: Day, place: Place): KeepLimit[] {
     );
   return limits;
 }
+
+/** The food, and the lot where that has a name of its own. */
+const lotWords = (food: Keeping, lot: Lot) =>
+  lot.name === food.name ? food.name : `${food.name} (lot “${lot.name}”)`;
 
 /** Days that a food too damp to keep lasts at 21 C; undefined where it is dry enough, or its moisture unknown. */
 export function dampDays(

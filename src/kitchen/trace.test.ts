@@ -163,3 +163,33 @@ describe('pricePerGram', () => {
     expect(pricePerGram(lotOf({ id: 'x' }), kept)).toBeUndefined();
   });
 });
+
+describe('a batch that was given up', () => {
+  const givenUp: Kept = {
+    ...kept,
+    batches: kept.batches.map((b) => ({ ...b, givenUp: { note: 'spilt', on: '2026-04-02' } })),
+  };
+
+  it('is still named as holding the lot, and reaches no animal', () => {
+    const [before, after] = [reachOf('dried', kept), reachOf('dried', givenUp)];
+    expect(after.batches.map((b) => [b.batch.id, b.grams])).toEqual(
+      before.batches.map((b) => [b.batch.id, b.grams]),
+    );
+    expect(after.maybe.map((b) => b.id)).toEqual(before.maybe.map((b) => b.id));
+    expect(before.animalIds.length).toBeGreaterThan(0);
+    expect([after.animalIds, after.maybeAnimalIds]).toEqual([[], []]);
+  });
+
+  it('counts what was taken out again against what was poured', () => {
+    const spooned = batchOf({
+      id: 'spooned',
+      pours: [
+        pourOf({ food: 'oats', lots: [{ lot: 'oats', grams: 10 }], grams: 14 }),
+        pourOf({ food: 'oats', lots: [{ lot: 'oats', grams: -2 }], grams: -6 }),
+      ],
+    });
+    const origin = originOf('spooned', { ...kept, batches: [spooned] });
+    expect(origin.poured.map((p) => p.grams)).toEqual([8]);
+    expect(origin.untraced).toEqual([]);
+  });
+});

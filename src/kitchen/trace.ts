@@ -13,11 +13,11 @@ export interface Reach {
   readonly runs: readonly DryingRun[];
   /** Lots that were dried from it. */
   readonly driedLots: readonly Lot[];
-  /** Batches that hold some of it; g as poured, in the form poured. */
+  /** Batches that hold some of it, given-up ones too; g as poured, in the form poured. */
   readonly batches: readonly { readonly batch: Batch; readonly grams: number }[];
   /** Batches into which the same food was poured without naming lots for all of it: they may hold some. */
   readonly maybe: readonly Batch[];
-  /** Animals those batches are for; of the first kind, and of the second kind only. */
+  /** Animals those batches are fed to; of the first kind, and of the second kind only. A given-up batch is fed to none. */
   readonly animalIds: readonly string[];
   readonly maybeAnimalIds: readonly string[];
 }
@@ -78,7 +78,7 @@ export function reachOf(id: string, kept: Kept): Reach {
         return since !== undefined && p.at.slice(0, 10) >= since && unnamed(p) > CRUMB;
       }),
   );
-  const animalIds = [...new Set(batches.flatMap(({ batch }) => batch.animalIds))];
+  const animalIds = [...new Set(batches.flatMap(({ batch }) => fedTo(batch)))];
   return {
     lot,
     runs: [...runs.values()],
@@ -86,7 +86,7 @@ export function reachOf(id: string, kept: Kept): Reach {
     batches,
     maybe,
     animalIds,
-    maybeAnimalIds: [...new Set(maybe.flatMap((b) => b.animalIds))].filter((a) => !animalIds.includes(a)),
+    maybeAnimalIds: [...new Set(maybe.flatMap(fedTo))].filter((a) => !animalIds.includes(a)),
   };
 }
 
@@ -120,14 +120,14 @@ export function originOf(id: string, kept: Kept): Origin {
     if (!seen.has(from.id)) seen.set(from.id, from);
   }
 
+  // What was taken out again without naming a lot counts against what was poured so.
   const untraced = new Map<string, number>();
-  for (const pour of batch.pours)
-    if (unnamed(pour) > CRUMB) untraced.set(pour.food, (untraced.get(pour.food) ?? 0) + unnamed(pour));
+  for (const pour of batch.pours) untraced.set(pour.food, (untraced.get(pour.food) ?? 0) + unnamed(pour));
   return {
     batch,
     poured,
     driedFrom: [...driedFrom.values()],
-    untraced: [...untraced].map(([food, g]) => ({ food, grams: g })),
+    untraced: [...untraced].flatMap(([food, g]) => (g > CRUMB ? [{ food, grams: g }] : [])),
   };
 }
 
@@ -144,6 +144,9 @@ export function pricePerGram(lot: Lot, kept: Kept): number | undefined {
   const dried = sum(kept.lots.filter((l) => l.driedIn === run.id).map((l) => l.grams));
   return dried > 0 ? ((fresh.price / fresh.grams) * takenBy(run)) / dried : undefined;
 }
+
+/** Animals that eat of a batch. */
+const fedTo = (batch: Batch) => (batch.givenUp ? [] : batch.animalIds);
 
 /** g of a pour for which no lot is named. */
 function unnamed(pour: Pour): number {

@@ -250,7 +250,78 @@ describe('ways back and out', () => {
     await press('Give up this batch');
     await press('Yes, give it up');
     await page.getByText('Given up; not to be fed').waitFor();
-    expect((await kept()).at(-1)!.finishedAt).toBeDefined();
+    const closed = (await kept()).at(-1)!;
+    expect(closed.finishedAt).toBeDefined();
+    expect(closed.givenUp?.note).toBe('no reason was written');
+    expect(closed.accepted).toBeUndefined();
+    expect(await text('record-state')).toBe('! Given up: not to be fed');
+    expect(await page.getByRole('button', { name: 'Print the label' }).count()).toBe(0);
+    await looksRight();
+  });
+
+  test('another food may be poured than the one asked for, and one may run out half-way', async () => {
+    await begin();
+    const asked = await foodNow();
+    await page.getByLabel('Another food went in, or goes first').selectOption({ index: 4 });
+    const other = await foodNow();
+    expect(other).not.toBe(asked);
+    await looksRight();
+    await press(`Back to ${asked}`);
+    expect(await foodNow()).toBe(asked);
+    await page.getByLabel('Another food went in, or goes first').selectOption({ index: 4 });
+    await pour(await target());
+    expect(await page.locator('.weigh-list li', { hasText: other }).getAttribute('data-state')).toBe(
+      'poured',
+    );
+    expect(await foodNow()).toBe(asked);
+
+    await press('There is no more of it');
+    await page.getByText(/^Write first what the scale shows/).waitFor();
+    await reading().fill('2');
+    await press('There is no more of it');
+    await page.getByText(`No more of ${asked}: it is not asked for again.`).waitFor();
+    expect(Object.values((await kept()).at(-1)!.stock ?? {})).toEqual([2]);
+    await press(/^Take back the last entry/);
+    await page.getByText(`No more of ${asked}`).waitFor({ state: 'hidden' });
+    expect((await kept()).at(-1)!.stock).toBeUndefined();
+  });
+
+  test('a scale that reads in other steps is said while weighing, and the targets follow', async () => {
+    await page.getByLabel('The scale reads in steps of').selectOption('0.1');
+    await expect.poll(() => text('target')).toMatch(/^\d+\.\d g$/);
+    expect((await kept()).at(-1)!.problem.scale_step_grams).toBe(0.1);
+    expect((await kept()).at(-1)!.pours).toHaveLength(1);
+    await page.getByLabel('The scale reads in steps of').selectOption('2');
+    await expect.poll(async () => (await target()) % 2).toBe(0);
+    await press('Give up this batch');
+    await page.getByLabel('Why (optional; it is kept with the batch)').fill('Knocked over');
+    await press('Yes, give it up');
+    await page.getByText('Given up; not to be fed: Knocked over').waitFor();
+  });
+
+  test('a lot not through the cold is not taken; why is said, and the keeper may overrule it on record', async () => {
+    const house = (await (await fetch(`${bench.url}/api/household`)).json()) as { batches: Batch[] };
+    const food = house.batches[0]!.order[0]!;
+    const lot = { id: 'grain', food, name: 'Grain', grams: 500, form: 'dry', boughtOn: '2026-01-01' };
+    await fetch(`${bench.url}/api/lots/grain`, {
+      method: 'PUT',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ ...lot, frozen: false, cold: [] }),
+    });
+    await page.goto(`${bench.url}/#/weigh`);
+    await page.reload();
+    await page.getByText(/has not been through the cold/).waitFor();
+    await looksRight();
+    await press('Weigh Grain out without the cold…');
+    await page.getByLabel(/^Why it is weighed out all the same/).fill('Frozen by the shop');
+    await press('Weigh it out without the cold');
+    await page.getByText(/has not been through the cold/).waitFor({ state: 'hidden' });
+    await begin();
+    await page.getByText(/^From Grain/).waitFor();
+    await page.getByText(/overruled on .*Frozen by the shop/).waitFor();
+    await pour(await target());
+    const grams = (await kept()).at(-1)!.pours[0]!.grams;
+    expect((await kept()).at(-1)!.pours[0]!.lots).toEqual([{ lot: 'grain', grams }]);
   });
 
   test('a batch without a first pour is deleted', async () => {

@@ -7,7 +7,16 @@ import type { Lot } from '../../kitchen/model.ts';
 import { useSave } from '../data/household.ts';
 import { today } from '../data/today.ts';
 
-export function ColdOverrule({ lot, onClose }: { lot: Lot; onClose(focus: string): void }) {
+export function ColdOverrule({
+  lot,
+  onClose,
+  onOverruled,
+}: {
+  lot: Lot;
+  onClose(focus: string): void;
+  /** Once the choice is made; it is being kept. */
+  onOverruled?(): void;
+}) {
   const save = useSave('lots');
   const [note, setNote] = useState('');
   const [fault, setFault] = useState('');
@@ -16,6 +25,7 @@ export function ColdOverrule({ lot, onClose }: { lot: Lot; onClose(focus: string
     event.preventDefault();
     try {
       save.mutate(overrule(lot, note, today()));
+      onOverruled?.();
       onClose('.overruled .quiet-button');
     } catch (error) {
       setFault(error instanceof Error ? error.message : String(error));

@@ -28,7 +28,8 @@ export function LotReach({ lot }: { lot: Lot }) {
           <ul className="reach-list">
             {reach.batches.map(({ batch, grams }) => (
               <li key={batch.id}>
-                <strong>{batch.name}</strong>, {whenOf(batch)}: {sayGrams(Math.max(0, grams))} of it
+                <a href={linkTo('weigh', batch.id)}>{batch.name}</a>, {whenOf(batch)}:{' '}
+                {sayGrams(Math.max(0, grams))} of it
               </li>
             ))}
           </ul>
@@ -57,7 +58,7 @@ export function LotReach({ lot }: { lot: Lot }) {
           <ul className="reach-list">
             {reach.maybe.map((batch) => (
               <li key={batch.id}>
-                <strong>{batch.name}</strong>, {whenOf(batch)}
+                <a href={linkTo('weigh', batch.id)}>{batch.name}</a>, {whenOf(batch)}
               </li>
             ))}
           </ul>
@@ -130,5 +131,6 @@ function AnimalName({ id, animals }: { id: string; animals: readonly Animal[] })
 
 function whenOf(batch: Batch): string {
   const began = dayInWords(batch.startedAt.slice(0, 10));
+  if (batch.givenUp) return `begun on ${began}, given up and not fed`;
   return batch.finishedAt === undefined ? `begun on ${began}, not finished` : `weighed on ${began}`;
 }

@@ -1,6 +1,6 @@
 /** One batch beside the scale, from the first gram to its record. */
 import { useQuery } from '@tanstack/react-query';
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Batch } from '../../kitchen/model.ts';
 import { put } from '../data/api.ts';
@@ -11,15 +11,22 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { newId } from '../data/new-id.ts';
 import { go, linkTo } from '../data/route.ts';
 import { today } from '../data/today.ts';
-import { pourLots } from '../mix/pour-lots.ts';
+import { useWakeLock } from '../data/wake-lock.ts';
+import { lotsFor, pourLots } from '../mix/pour-lots.ts';
 import {
   begunAgain,
   foodLines,
   gramWords,
+  insteadOf,
+  otherFoods,
   statusWords,
+  usedUp,
+  withAnyAmount,
   withMoreStock,
+  withNoMore,
   withoutLast,
   withPour,
+  withScaleStep,
 } from '../mix/weigh-out-view.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import type { Standing } from '../worker/weighing.ts';
@@ -30,6 +37,7 @@ import { WeighLost } from './WeighLost.tsx';
 import { WeighLots } from './WeighLots.tsx';
 import { WeighRecord } from './WeighRecord.tsx';
 import { WeighSaveLine } from './WeighSaveLine.tsx';
+import { WeighScale } from './WeighScale.tsx';
 import { WeighSheetPaper } from './WeighSheetPaper.tsx';
 import { WeighStep } from './WeighStep.tsx';
 import { WeighTold } from './WeighTold.tsx';
@@ -42,6 +50,9 @@ export function WeighBatch({ batch }: { batch: Batch }) {
   /** Whether something was poured on this page: then the next food takes the focus. */
   const went = useRef(false);
   const done = batch.finishedAt !== undefined;
+  /** Another food than the one asked for, which the keeper pours now. */
+  const [chosen, setChosen] = useState<string>();
+  useWakeLock(!done);
   const standing = useQuery({
     queryKey: ['standing', batch],
     queryFn: async (): Promise<Answer<Standing>> => engine.standing(batch),
@@ -53,10 +64,15 @@ export function WeighBatch({ batch }: { batch: Batch }) {
   const now = () => new Date().toISOString();
   const kept = { lots: house.lots, runs: house.dryingRuns, batches: house.batches };
 
-  function pour(food: string, grams: number, target: number) {
+  const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
+
+  /** @param noMore whether there is no more of it than that */
+  function pour(food: string, grams: number, target: number, noMore = false) {
     went.current = true;
-    const lots = pourLots(kept, food, grams, today());
-    keep(batch, withPour(batch, { food, lots, target, grams, at: now() }));
+    const lots = pourLots(kept, food, grams, { day: today(), groupOf, pours: batch.pours });
+    const after = withPour(batch, { food, lots, target, grams, at: now() });
+    keep(batch, noMore ? withNoMore(after, food) : after);
+    setChosen(undefined);
   }
   function finish(madeBy: string | undefined, reason?: string) {
     keep(batch, {
@@ -67,10 +83,10 @@ export function WeighBatch({ batch }: { batch: Batch }) {
     });
   }
   function close(note: string) {
-    keep(batch, { ...batch, accepted: { note, on: today() }, finishedAt: now() });
+    keep(batch, { ...batch, givenUp: { note, on: today() }, finishedAt: now() });
   }
-  function giveUp() {
-    if (batch.pours.length > 0) return close('Given up; not to be fed');
+  function giveUp(reason: string) {
+    if (batch.pours.length > 0) return close(reason || 'no reason was written');
     remove.mutate(batch.id, { onSuccess: () => go('weigh') });
   }
   /** The food of this bowl is gone, so its record stays, closed; the plan begins anew. */
@@ -78,7 +94,7 @@ export function WeighBatch({ batch }: { batch: Batch }) {
     const again = begunAgain(batch, newId(), now());
     await put('batches', again);
     write('batches', again);
-    close('Given up and started again; not to be fed');
+    close('started again with an empty bowl');
     go('weigh', again.id);
   }
 
@@ -114,7 +130,12 @@ export function WeighBatch({ batch }: { batch: Batch }) {
       </>
     );
 
-  const { state, next, told, total, names } = answer.value;
+  const { state, told, total, names } = answer.value;
+  const asked = answer.value.next;
+  const next = chosen === undefined ? asked : insteadOf(answer.value, batch, chosen);
+  const grow = (food: string, grams: number) => {
+    if (batch.stock?.[food] !== undefined) keep(batch, withMoreStock(batch, { [food]: grams }));
+  };
   const status = statusWords(answer.value, batch.grams);
   const last = batch.pours.at(-1);
   return (
@@ -141,6 +162,7 @@ export function WeighBatch({ batch }: { batch: Batch }) {
       )}
       {state.lost && (
         <WeighLost
+          focus={went.current}
           lost={state.lost}
           done={state.done}
           busy={waits}
@@ -161,10 +183,20 @@ export function WeighBatch({ batch }: { batch: Batch }) {
           step={batch.problem.scale_step_grams}
           outOfRange={state.lost !== undefined}
           busy={waits}
-          onPour={(grams) => pour(next.food, grams, next.target)}
-          focus={went.current}
+          onPour={(grams, noMore) => pour(next.food, grams, next.target, noMore)}
+          focus={went.current && !state.lost}
+          instead={chosen !== undefined}
+          asked={asked?.name}
+          others={otherFoods(batch, answer.value)}
+          onChoose={(food) => {
+            went.current = true;
+            setChosen(food);
+          }}
         >
-          <WeighLots kept={kept} food={next.food} grams={next.target} />
+          <WeighLots
+            lots={lotsFor(kept, next.food, next.target, { day: today(), groupOf })}
+            onOverruled={grow}
+          />
         </WeighStep>
       ) : (
         !state.lost && <WeighFinish total={total} busy={waits} finish={finish} />
@@ -175,7 +207,23 @@ export function WeighBatch({ batch }: { batch: Batch }) {
           written wrong
         </Button>
       )}
+      {usedUp(batch).map((food) => (
+        <p key={food} className="weigh-used-up">
+          No more of {names[food] ?? food}: it is not asked for again.{' '}
+          <Button
+            className="quiet-button"
+            isDisabled={waits}
+            onPress={() => keep(batch, withAnyAmount(batch, food))}
+          >
+            There is more of {names[food] ?? food} after all
+          </Button>
+        </p>
+      ))}
       <WeighList lines={foodLines(batch, answer.value)} />
+      <WeighScale
+        step={batch.problem.scale_step_grams}
+        onChange={(step) => !waits && keep(batch, withScaleStep(batch, step))}
+      />
       <WeighSheetPaper batch={batch} kept={kept} />
       <WeighGiveUp empty={!last} busy={waits || remove.isPending} giveUp={giveUp} />
       {remove.error && <p role="alert">Not deleted: {remove.error.message}</p>}

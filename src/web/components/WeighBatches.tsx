@@ -1,7 +1,7 @@
 /** A list of batches, each with the way into it. */
 import type { Batch } from '../../kitchen/model.ts';
 import { linkTo } from '../data/route.ts';
-import { gramWords, moment } from '../mix/weigh-out-view.ts';
+import { endWords, gramWords, moment } from '../mix/weigh-out-view.ts';
 
 export function WeighBatches(props: {
   title: string;
@@ -20,7 +20,7 @@ export function WeighBatches(props: {
               <small>
                 {moment(batch.finishedAt ?? batch.startedAt)}, {gramWords(poured)}
                 {batch.finishedAt === undefined && ` of ${gramWords(batch.grams)}`}
-                {batch.accepted && `; ${batch.accepted.note}`}
+                {endWords(batch) && `. ${endWords(batch)}`}
               </small>
             </li>
           );

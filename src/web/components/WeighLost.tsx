@@ -1,5 +1,5 @@
 /** What can no longer be saved, and what can be done now. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { Lost } from '../../kitchen/weigh-out.ts';
 import { useMaker, WeighMaker } from './WeighMaker.tsx';
@@ -12,8 +12,14 @@ export function WeighLost(props: {
   accept(reason: string, madeBy: string | undefined): void;
   grow: (() => void) | undefined;
   again(): Promise<void>;
+  /** Whether the news takes the focus, so that it is in sight. */
+  focus: boolean;
 }) {
-  const { lost, done, busy, accept, grow, again } = props;
+  const { lost, done, busy, accept, grow, again, focus } = props;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (focus) heading.current?.focus();
+  }, [focus]);
   const [reason, setReason] = useState('');
   const [asked, setAsked] = useState(false);
   const [sure, setSure] = useState(false);
@@ -22,7 +28,7 @@ export function WeighLost(props: {
   const missing = asked && reason.trim() === '';
   return (
     <section className="weigh-lost" aria-label="Out of range">
-      <h2>
+      <h2 ref={heading} tabIndex={-1}>
         <span aria-hidden="true">!</span> This cannot be brought into range
       </h2>
       <p role="alert">{lost.sentence}</p>

@@ -1,26 +1,49 @@
-/** Which lots the food to pour now comes from; nothing where the keeper keeps no lots of it. */
-import type { Kept } from '../../kitchen/cupboard.ts';
-import { today } from '../data/today.ts';
-import { pourLots } from '../mix/pour-lots.ts';
+/** Which lots the food to pour now comes from, and which may not be; nothing where the keeper keeps no lots of it. */
+import type { Allocation } from '../../kitchen/cupboard.ts';
+import { dayInWords } from '../../kitchen/days.ts';
 import { gramWords } from '../mix/weigh-out-view.ts';
+import { WeighPassed } from './WeighPassed.tsx';
 
-export function WeighLots({ kept, food, grams }: { kept: Kept; food: string; grams: number }) {
-  const known = kept.lots.filter((l) => l.food === food);
-  if (known.length === 0) return null;
-  const data = pourLots(kept, food, grams, today());
-  const held = data.reduce((sum, l) => sum + l.grams, 0);
-  const short = grams - held;
+export function WeighLots(props: {
+  lots: Allocation | undefined;
+  /** Once a lot may be weighed out after all; g that it holds. */
+  onOverruled(food: string, grams: number): void;
+}) {
+  const { lots } = props;
+  if (!lots) return null;
+  const { takes, short, passed, notes } = lots;
   return (
-    <p className="weigh-lots">
-      {data.length > 0 &&
-        `From ${data
-          .map((l) => {
-            const lot = known.find((k) => k.id === l.lot);
-            return `${lot?.name ?? l.lot} of ${lot?.boughtOn ?? 'an unknown day'} (${gramWords(l.grams)})`;
-          })
-          .join(', then ')}. `}
-      {short > 1e-6 &&
-        `No lot that may be weighed out holds the ${data.length > 0 ? 'rest' : 'food'}, ${gramWords(short)}.`}
-    </p>
+    <div className="weigh-lots">
+      {takes.length > 0 && (
+        <p>
+          From{' '}
+          {takes
+            .map(({ lot, grams }) => {
+              const name = lot.name.includes(dayInWords(lot.boughtOn))
+                ? lot.name
+                : `${lot.name}, ${dayInWords(lot.boughtOn)}`;
+              return takes.length === 1 && short === 0 ? name : `${name} (${gramWords(grams)})`;
+            })
+            .join(', then ')}
+          .
+        </p>
+      )}
+      {notes.map((note) => (
+        <p key={note} className="weigh-warn">
+          <span aria-hidden="true">!</span> {note}
+        </p>
+      ))}
+      {short > 0 && (
+        <>
+          <p className="weigh-warn">
+            <span aria-hidden="true">!</span>{' '}
+            {takes.length > 0
+              ? `No lot that may be weighed out holds the other ${gramWords(short)}.`
+              : 'No lot of it may be weighed out.'}
+          </p>
+          <WeighPassed passed={passed} onOverruled={props.onOverruled} />
+        </>
+      )}
+    </div>
   );
 }

@@ -1,12 +1,16 @@
 /** A finished batch: what is really in it, whether it is in range, what it holds, how it keeps, and its label. */
 import { useQuery } from '@tanstack/react-query';
+import { Fragment } from 'react';
 import { Button } from 'react-aria-components';
+import { joined } from '../../formulation/sentences.ts';
 import { contentWords } from '../../kitchen/batch.ts';
+import { type BatchLabel, cautionSentence } from '../../kitchen/batch-label.ts';
+import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { engine } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
-import { gramWords, moment } from '../mix/weigh-out-view.ts';
+import { endWords, gramWords, moment } from '../mix/weigh-out-view.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import type { BatchPapers } from '../worker/weighing.ts';
 import { WeighLabel } from './WeighLabel.tsx';
@@ -36,33 +40,47 @@ export function WeighRecord({ batch }: { batch: Batch }) {
 }
 
 function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
+  const { givenUp } = record;
+  const fit = record.inRange && !givenUp;
   return (
     <>
       <section className="weigh-card" aria-label="Verdict">
-        <p className={`weigh-status ${record.inRange ? 'as-planned' : 'out'}`} data-testid="record-state">
-          <span aria-hidden="true">{record.inRange ? '✓' : '!'}</span>{' '}
-          {record.inRange ? 'In range' : 'Out of range'}
+        <p className={`weigh-status ${fit ? 'as-planned' : 'out'}`} data-testid="record-state">
+          <span aria-hidden="true">{fit ? '✓' : '!'}</span>{' '}
+          {givenUp ? 'Given up: not to be fed' : record.inRange ? 'In range' : 'Out of range'}
         </p>
         <p>
-          {gramWords(record.grams)}, finished {moment(batch.finishedAt!)}
+          {gramWords(record.grams)}, {givenUp ? 'closed' : 'finished'} {moment(batch.finishedAt!)}
           {record.madeBy && `, made by ${record.madeBy}`}.
         </p>
-        {batch.accepted && <p>Noted when it was closed: {batch.accepted.note}.</p>}
-        <ul className="weigh-changes">
-          {record.sentences.map((s) => (
-            <li key={s}>{s}</li>
-          ))}
-        </ul>
-        <Button className="button" onPress={() => window.print()}>
-          Print the label
-        </Button>
+        {endWords(batch) && <p>{endWords(batch)}.</p>}
+        {givenUp ? (
+          <p>
+            It is no food in hand and reaches no animal. What was poured into it is gone from its lots, and it
+            is still found when a lot is followed.
+          </p>
+        ) : (
+          <>
+            <ul className="weigh-changes">
+              {record.sentences.map((s) => (
+                <li key={s}>{s}</li>
+              ))}
+            </ul>
+            <Button className="button" onPress={() => window.print()}>
+              Print the label
+            </Button>
+          </>
+        )}
       </section>
-      {label.cautions.length > 0 && (
+      {!givenUp && <Keeping label={label} />}
+      {!givenUp && label.cautions.length > 0 && (
         <section aria-label="Cautions">
           <h2>Cautions</h2>
           <ul className="weigh-changes">
             {label.cautions.map((c) => (
-              <li key={c}>{c}</li>
+              <li key={cautionSentence(c)}>
+                <strong>{joined(c.foods)}</strong>: {c.title}. {c.reason} {c.way}
+              </li>
             ))}
           </ul>
         </section>
@@ -81,7 +99,14 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           <tbody>
             {record.foods.map((f) => (
               <tr key={f.food} data-food={f.food}>
-                <th scope="row">{f.name}</th>
+                <th scope="row">
+                  {f.name}
+                  {f.lots.map(({ lot, grams }) => (
+                    <small key={lot.id} className="weigh-from">
+                      from <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>, {gramWords(grams)}
+                    </small>
+                  ))}
+                </th>
                 <td>{Number(f.grams.toFixed(2))}</td>
                 <td>{f.share.toFixed(1)}</td>
                 <td>{f.planned.toFixed(1)}</td>
@@ -107,23 +132,59 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           </tbody>
         </table>
       </section>
-      <section aria-label="Keeping and feeding">
-        <h2>Keeping and feeding</h2>
-        <p>
-          Use by <strong>{label.useBy.day}</strong>. {label.useBy.reason} <small>{label.useBy.source}</small>
-        </p>
-        <p>{label.moisture.sentence}</p>
-        {label.feeding.map((s) => (
-          <p key={s}>{s}</p>
-        ))}
-        <p>{label.lasts}</p>
-        {label.keep.map((k) => (
-          <p key={k.sentence}>
-            {k.sentence} <small>{k.source}</small>
-          </p>
-        ))}
-      </section>
-      <WeighLabel label={label} />
+      {!givenUp && <WeighLabel label={label} out={!record.inRange} />}
     </>
+  );
+}
+
+const MOIST = {
+  dry: ['✓', 'Dry enough to keep'],
+  unsure: ['?', 'Perhaps too damp to keep'],
+  damp: ['!', 'Too damp to keep'],
+} as const;
+
+/** Until when it is used, why, and how it is kept and fed. */
+function Keeping({ label }: { label: BatchLabel }) {
+  const { useBy, moisture } = label;
+  const [shape, words] = MOIST[moisture.state];
+  return (
+    <section className="weigh-keeping" aria-label="Keeping and feeding">
+      <h2>Keeping and feeding</h2>
+      <p className="weigh-use-by">
+        Use by <strong>{dayInWords(useBy.day)}</strong>
+      </p>
+      <p>{useBy.reason}</p>
+      {useBy.notes.map((note) => (
+        <p key={note} className="hint">
+          {note}
+        </p>
+      ))}
+      <p>
+        <strong>
+          <span aria-hidden="true">{shape}</span> {words}.
+        </strong>{' '}
+        {moisture.sentence}
+      </p>
+      <ul className="weigh-changes">
+        {[...label.feeding, label.lasts, ...label.keep.map((k) => k.sentence)].map((s) => (
+          <li key={s}>{s}</li>
+        ))}
+      </ul>
+      <details>
+        <summary>Where this comes from</summary>
+        <dl className="weigh-sources">
+          <dt>Use by</dt>
+          <dd>{useBy.source}</dd>
+          <dt>Moisture</dt>
+          <dd>{moisture.source}</dd>
+          {label.keep.map((k) => (
+            <Fragment key={k.sentence}>
+              <dt>{k.sentence}</dt>
+              <dd>{k.source}</dd>
+            </Fragment>
+          ))}
+        </dl>
+      </details>
+    </section>
   );
 }

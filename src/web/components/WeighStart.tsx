@@ -17,6 +17,8 @@ import type { Answer } from '../worker/formulation.worker.ts';
 import type { BatchPlan } from '../worker/weighing.ts';
 import { NumberInput } from './NumberInput.tsx';
 import { WeighBatches } from './WeighBatches.tsx';
+import { WeighPassed } from './WeighPassed.tsx';
+import { WeighScale } from './WeighScale.tsx';
 
 export function WeighStart({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();
@@ -26,9 +28,13 @@ export function WeighStart({ mix: kept }: { mix: Mix }) {
     [kept, house],
   );
   const [grams, setGrams] = useState(mix.problem.batch_grams);
+  const [step, setStep] = useState(mix.problem.scale_step_grams);
   const [fault, setFault] = useState<{ message: string; stock: boolean }>();
   const [busy, setBusy] = useState(false);
-  const problem = useMemo(() => ({ ...mix.problem, batch_grams: grams }), [mix.problem, grams]);
+  const problem = useMemo(
+    () => ({ ...mix.problem, batch_grams: grams, scale_step_grams: step }),
+    [mix.problem, grams, step],
+  );
   const shares = useMemo(
     () =>
       Object.fromEntries(
@@ -105,12 +111,13 @@ export function WeighStart({ mix: kept }: { mix: Mix }) {
         <NumberInput
           label="Weight of the batch"
           value={grams}
-          min={mix.problem.scale_step_grams}
-          step={mix.problem.scale_step_grams}
+          min={step}
+          step={step}
           unit="g"
           required
           onCommit={(v) => v !== undefined && setGrams(v)}
         />
+        <WeighScale step={step} onChange={setStep} />
         <p role="status" className={ready === false ? 'weigh-fault' : ''}>
           {plan === undefined
             ? 'Working…'
@@ -123,12 +130,19 @@ export function WeighStart({ mix: kept }: { mix: Mix }) {
         <Button className="big-button" isDisabled={!ready || busy} onPress={() => void begin(true)}>
           {busy ? 'Working it out…' : `Begin with ${gramWords(grams)}`}
         </Button>
+        {plan?.ok && plan.value.passed.length > 0 && (
+          <section className="weigh-waiting" aria-label="Lots that are not ready">
+            <h3>Not ready to weigh out</h3>
+            <p>These lots are not counted, and there is not enough of their foods without them.</p>
+            <WeighPassed passed={plan.value.passed} />
+          </section>
+        )}
         {fault && (
           <div role="alert" className="weigh-fault">
             <p>{fault.message}</p>
             {fault.stock && (
               <Button className="button" onPress={() => void begin(false)}>
-                Begin without counting the lots
+                I have what is missing: begin without counting the lots
               </Button>
             )}
           </div>

@@ -3,6 +3,7 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { Next } from '../../kitchen/weigh-out.ts';
 import { gramsOf, gramWords, type ScaleReads, shownTarget, toleranceWords } from '../mix/weigh-out-view.ts';
+import { Choice } from './Choice.tsx';
 import { readNumber } from './NumberInput.tsx';
 import { Radios } from './Radios.tsx';
 
@@ -20,8 +21,15 @@ export function WeighStep(props: {
   step: number;
   outOfRange: boolean;
   busy: boolean;
-  /** With the grams of this food; 0 leaves it out. */
-  onPour(grams: number): void;
+  /** With the grams of this food; 0 leaves it out. `noMore`: there is no more of it than that. */
+  onPour(grams: number, noMore?: boolean): void;
+  /** Whether the keeper chose this food in place of the one asked for, and the name of that. */
+  instead: boolean;
+  asked: string | undefined;
+  /** Foods that may be poured in its place, with words for each. */
+  others: readonly (readonly [id: string, words: string])[];
+  /** Undefined for the food asked for. */
+  onChoose(food: string | undefined): void;
   /** Whether the name of the food takes the focus. */
   focus: boolean;
   children: ReactNode;
@@ -41,16 +49,20 @@ export function WeighStep(props: {
   const input = useRef<HTMLInputElement>(null);
   const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
 
-  function poured() {
+  function poured(noMore = false) {
     if (busy) return;
     const read = gramsOf(readNumber(text), next.poured, reads);
     if ('fault' in read) {
-      setFault(read.fault);
+      setFault(
+        noMore && readNumber(text) === undefined
+          ? 'Write first what the scale shows of it, in g. Nothing at all? Press “Leave it out”.'
+          : read.fault,
+      );
       input.current?.focus();
       return;
     }
     setFault('');
-    onPour(read.grams);
+    onPour(read.grams, noMore);
   }
   function stepBy(by: number) {
     const from = readNumber(text) ?? (by > 0 ? 0 : shownTarget(next, reads));
@@ -60,7 +72,9 @@ export function WeighStep(props: {
 
   return (
     <section className="weigh-step" aria-labelledby="weigh-food">
-      <p className="weigh-kicker">{next.again ? 'More of' : 'Now'}</p>
+      <p className="weigh-kicker">
+        {props.instead ? `Instead of ${props.asked ?? 'ending here'}` : next.again ? 'More of' : 'Now'}
+      </p>
       <h2 id="weigh-food" ref={heading} tabIndex={-1}>
         {next.name}
       </h2>
@@ -71,9 +85,11 @@ export function WeighStep(props: {
         <p className="weigh-also">on the scale, {gramWords(next.target)} of it this food</p>
       )}
       <p className="weigh-tolerance" data-testid="tolerance">
-        {props.outOfRange
-          ? 'The nearest that can be done; the batch stays out of range.'
-          : toleranceWords(next, reads, planned)}
+        {props.instead
+          ? 'Pour what you will; the others follow. Poured already? Write what went in.'
+          : props.outOfRange
+            ? 'The nearest that can be done; the batch stays out of range.'
+            : toleranceWords(next, reads, planned)}
       </p>
       {props.children}
       <TextField
@@ -97,9 +113,36 @@ export function WeighStep(props: {
         <Input ref={input} inputMode="decimal" autoComplete="off" />
         <FieldError className="field-error">{fault}</FieldError>
       </TextField>
-      <Button className="big-button weigh-poured" isDisabled={busy} onPress={poured}>
+      <Button className="big-button weigh-poured" isDisabled={busy} onPress={() => poured()}>
         Poured
       </Button>
+      <div className="weigh-ways">
+        <Button className="button" isDisabled={busy} onPress={() => poured(true)}>
+          There is no more of it
+        </Button>
+        {props.instead ? (
+          <Button className="button" onPress={() => props.onChoose(undefined)}>
+            Back to {props.asked ?? 'the end'}
+          </Button>
+        ) : (
+          <Button
+            className="button"
+            isDisabled={busy}
+            onPress={() => (leaving ? onPour(0) : setLeaving(true))}
+          >
+            {leaving ? `Yes, do without ${next.again ? 'more of ' : ''}${next.name}` : 'Leave it out'}
+          </Button>
+        )}
+      </div>
+      {leaving && <p role="status">The others then make up for it, as far as they can.</p>}
+      {!props.instead && (
+        <Choice<string>
+          label="Another food went in, or goes first"
+          value=""
+          options={[['', 'Choose it here'] as const, ...props.others]}
+          onChange={(food) => food !== '' && props.onChoose(food)}
+        />
+      )}
       <Radios
         label="What the scale shows"
         value={reads}
@@ -110,14 +153,6 @@ export function WeighStep(props: {
           setFault('');
         }}
       />
-      <Button
-        className="quiet-button"
-        isDisabled={busy}
-        onPress={() => (leaving ? onPour(0) : setLeaving(true))}
-      >
-        {leaving ? `Yes, do without ${next.again ? 'more of ' : ''}${next.name}` : 'Leave it out'}
-      </Button>
-      {leaving && <p role="status">The others then make up for it, as far as they can.</p>}
     </section>
   );
 }

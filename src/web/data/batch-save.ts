@@ -129,8 +129,13 @@ export function useFreshBatches(): { readonly ready: boolean } {
 }
 
 function same(a: Batch, b: Batch): boolean {
-  const told = ({ pours, finishedAt }: Batch) =>
-    JSON.stringify([pours.map((p) => [p.food, p.grams, p.at]), finishedAt]);
+  const told = ({ pours, finishedAt, problem, stock }: Batch) =>
+    JSON.stringify([
+      pours.map((p) => [p.food, p.grams, p.at]),
+      finishedAt,
+      problem.scale_step_grams,
+      Object.entries(stock ?? {}).sort(([a], [b]) => (a < b ? -1 : 1)),
+    ]);
   return told(a) === told(b);
 }
 

@@ -8,14 +8,21 @@ import type { Standing } from '../worker/weighing.ts';
 import {
   batchesOf,
   begunAgain,
+  endWords,
   foodLines,
   gramsOf,
+  insteadOf,
+  otherFoods,
   shownTarget,
   statusWords,
   toleranceWords,
+  usedUp,
+  withAnyAmount,
   withMoreStock,
+  withNoMore,
   withoutLast,
   withPour,
+  withScaleStep,
 } from './weigh-out-view.ts';
 
 const next: Next = {
@@ -137,6 +144,7 @@ test('the list tells what is poured, what is now, what comes and what is left ou
     planned: { oats: 150, maize: 90, dill: 60, linseed: 0 },
     inBowl: { oats: 150, maize: 0, dill: 0, linseed: 0 },
     total: 150,
+    groups: {},
     names: { oats: 'Rolled oats', maize: 'Maize', dill: 'Dill, dried' },
   };
   const lines = (s: Standing) =>
@@ -191,4 +199,67 @@ describe('batches', () => {
     expect(withMoreStock(stocked, { oats: 10, maize: 5, dill: 7 }).stock).toEqual({ oats: 170, maize: 95 });
     expect(withMoreStock(batch, { oats: 10 })).toEqual(batch);
   });
+});
+
+describe('what there is no more of', () => {
+  const begun = withPour({ ...batch, stock: { oats: 100 } }, pour('oats', 20));
+
+  test('is not asked for again, until it is taken back with its entry or there is more after all', () => {
+    const out = withNoMore(begun, 'oats');
+    expect([usedUp(begun), usedUp(out)]).toEqual([[], ['oats']]);
+    expect(out.stock).toEqual({ oats: 20 });
+    expect(withoutLast(out)).toEqual({ ...batch, pours: [] });
+    expect(withAnyAmount(out, 'oats').stock).toBeUndefined();
+    expect(usedUp(withMoreStock(out, { oats: 5 }))).toEqual([]);
+  });
+
+  test('a batch begun again counts its lots without what was poured away', () => {
+    expect(begunAgain(begun, 'new', '2026-03-15T10:00:00.000Z').stock).toEqual({ oats: 80 });
+    const givenUp = {
+      ...begun,
+      givenUp: { note: 'spilt', on: '2026-03-15' },
+      finishedAt: '2026-03-15T10:00:00.000Z',
+    };
+    expect(begunAgain(givenUp, 'new', '2026-03-15T10:00:00.000Z')).not.toHaveProperty('givenUp');
+  });
+});
+
+test('another food than the one asked for stands with its own target and no promise', () => {
+  const standing: Standing = {
+    state: { ...state, targets: { oats: 150, maize: 90, dill: 0 } },
+    next: { ...next, food: 'maize' },
+    planned: { oats: 150, maize: 90, dill: 60 },
+    inBowl: { oats: 140, maize: 0, dill: 0 },
+    total: 140,
+    names: { oats: 'Rolled oats', maize: 'Maize', dill: 'Dill' },
+    groups: {},
+  };
+  const begun = withPour(batch, pour('oats', 140));
+  expect(insteadOf(standing, begun, 'oats')).toMatchObject({
+    target: 10,
+    reading: 150,
+    again: true,
+    poured: 140,
+  });
+  expect(insteadOf(standing, begun, 'dill')).toMatchObject({ name: 'Dill', target: 0, again: false });
+  expect(otherFoods(begun, standing).map(([, words]) => words)).toEqual([
+    'more of Rolled oats, 140 g in the bowl',
+    'Dill, left out now',
+  ]);
+});
+
+test('a scale with other steps is kept with the batch alone', () => {
+  const of = withScaleStep(batch, 0.1);
+  expect(of.problem.scale_step_grams).toBe(0.1);
+  expect(batch.problem.scale_step_grams).not.toBe(0.1);
+});
+
+test('how a batch ended is told', () => {
+  expect(endWords(batch)).toBe('');
+  expect(endWords({ ...batch, givenUp: { note: 'spilt', on: '2026-03-15' } })).toBe(
+    'Given up; not to be fed: spilt',
+  );
+  expect(endWords({ ...batch, accepted: { note: 'compost', on: '2026-03-15' } })).toMatch(
+    /out of range: compost/,
+  );
 });

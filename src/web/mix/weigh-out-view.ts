@@ -133,6 +133,12 @@ export function foodLines(batch: Batch, standing: Standing): FoodLine[] {
   });
 }
 
+/** How a batch ended, in a few words; empty where it is in range or still being weighed. */
+export function endWords(batch: Batch): string {
+  if (batch.givenUp) return `Given up; not to be fed: ${batch.givenUp.note}`;
+  return batch.accepted ? `Accepted out of range: ${batch.accepted.note}` : '';
+}
+
 /** The batches of a mix: those being weighed first, then the finished; the newest first in each. */
 export function batchesOf(
   mixId: string,
@@ -151,28 +157,110 @@ export function withPour(batch: Batch, pour: Pour): Batch {
   return { ...batch, pours: [...batch.pours, pour] };
 }
 
-/** The batch before its last entry, which was written wrong. */
+/** Steps in which kitchen scales read, g. */
+export const SCALE_STEPS: readonly number[] = [0.01, 0.1, 0.5, 1, 2, 5];
+
+/** The batch weighed on a scale that reads in other steps; its targets follow. @param step g */
+export function withScaleStep(batch: Batch, step: number): Batch {
+  return { ...batch, problem: { ...batch.problem, scale_step_grams: step } };
+}
+
+const pouredOf = (batch: Batch, food: string) =>
+  Number(
+    batch.pours
+      .filter((p) => p.food === food)
+      .reduce((sum, p) => sum + p.grams, 0)
+      .toPrecision(12),
+  );
+
+/** The batch with no more to come of a food than lies in the bowl: there is no more of it. */
+export function withNoMore(batch: Batch, food: string): Batch {
+  return { ...batch, stock: { ...batch.stock, [food]: Math.max(0, pouredOf(batch, food)) } };
+}
+
+/** Foods of which there is no more than what lies in the bowl, by their ids. */
+export function usedUp(batch: Batch): string[] {
+  return Object.entries(batch.stock ?? {}).flatMap(([food, grams]) =>
+    batch.pours.some((p) => p.food === food) && grams <= pouredOf(batch, food) + 1e-9 ? [food] : [],
+  );
+}
+
+/** The batch with any amount of a food to be had, whatever its lots are said to hold. */
+export function withAnyAmount(batch: Batch, food: string): Batch {
+  const { stock: { [food]: _gone, ...stock } = {}, ...rest } = batch;
+  return Object.keys(stock).length > 0 ? { ...rest, stock } : rest;
+}
+
+/** The batch before its last entry, which was written wrong; what was said with it, that there is no more, goes too. */
 export function withoutLast(batch: Batch): Batch {
-  return { ...batch, pours: batch.pours.slice(0, -1) };
+  const last = batch.pours.at(-1);
+  const said = last && usedUp(batch).includes(last.food);
+  const before = { ...batch, pours: batch.pours.slice(0, -1) };
+  return said ? withAnyAmount(before, last.food) : before;
 }
 
 /**
- * The same plan with an empty bowl, as a batch of its own.
+ * Another food of the batch than the one asked for, as the page shows it: poured in its place, or by mistake. Without
+ * amounts that keep the batch in range: the targets follow once it is poured.
+ */
+export function insteadOf(standing: Standing, batch: Batch, food: string): Next {
+  const { state, inBowl, total, names } = standing;
+  const target = Math.max(0, Number(((state.targets[food] ?? 0) - (inBowl[food] ?? 0)).toPrecision(12)));
+  return {
+    food,
+    name: names[food] ?? food,
+    target,
+    reading: Number((total + target).toPrecision(12)),
+    again: batch.pours.some((p) => p.food === food),
+    poured: total,
+    remaining: Number((state.total - total).toPrecision(12)),
+    sentence: '',
+  };
+}
+
+/** Foods that may be poured beside the one asked for: those still to come, then those poured, then those not planned. */
+export function otherFoods(
+  batch: Batch,
+  standing: Standing,
+): readonly (readonly [id: string, words: string])[] {
+  const { state, inBowl, planned, names, next } = standing;
+  const place = (food: string) =>
+    batch.pours.some((p) => p.food === food) ? 1 : (state.targets[food] ?? 0) > 0 ? 0 : 2;
+  const all = [...new Set([...batch.order, ...Object.keys(state.targets)])];
+  return all
+    .filter((food) => food !== next?.food)
+    .sort((a, b) => place(a) - place(b))
+    .map((food) => {
+      const name = names[food] ?? food;
+      const words = [
+        `${name}, ${gramWords(state.targets[food] ?? 0)} to come`,
+        `more of ${name}, ${gramWords(inBowl[food] ?? 0)} in the bowl`,
+        `${name}, ${(planned[food] ?? 0) > 0 ? 'left out now' : 'not planned'}`,
+      ];
+      return [food, words[place(food)]!] as const;
+    });
+}
+
+/**
+ * The same plan with an empty bowl, as a batch of its own. What was poured is gone, so its lots hold so much less.
  * @param now ISO 8601 time at which it begins
  */
 export function begunAgain(batch: Batch, id: string, now: string): Batch {
-  const { accepted: _reason, finishedAt: _end, ...plan } = batch;
-  return { ...plan, id, pours: [], startedAt: now };
+  const { accepted: _reason, givenUp: _why, finishedAt: _end, ...plan } = batch;
+  const stock =
+    batch.stock &&
+    Object.fromEntries(
+      Object.entries(batch.stock).map(([food, g]) => [food, Math.max(0, g - pouredOf(batch, food))]),
+    );
+  return { ...plan, ...(stock && { stock }), id, pours: [], startedAt: now };
 }
 
 /** The batch with its lots counted as holding so much more, g by food id. */
 export function withMoreStock(batch: Batch, needed: Readonly<Record<string, number>>): Batch {
   if (!batch.stock) return batch;
-  const poured = (food: string) =>
-    batch.pours.filter((p) => p.food === food).reduce((sum, p) => sum + p.grams, 0);
   const stock: Record<string, number> = { ...batch.stock };
   for (const [food, grams] of Object.entries(needed)) {
-    if (stock[food] !== undefined) stock[food] = Math.max(stock[food], poured(food)) + grams;
+    if (stock[food] !== undefined) stock[food] = Math.max(stock[food], pouredOf(batch, food)) + grams;
   }
   return { ...batch, stock };
 }

@@ -1,0 +1,16 @@
+/** In what steps the scale reads; the targets are whole steps of it. */
+import { SCALE_STEPS } from '../mix/weigh-out-view.ts';
+import { Choice } from './Choice.tsx';
+
+/** @param step g */
+export function WeighScale({ step, onChange }: { step: number; onChange(step: number): void }) {
+  const steps = [...new Set([...SCALE_STEPS, step])].sort((a, b) => a - b);
+  return (
+    <Choice
+      label="The scale reads in steps of"
+      value={String(step)}
+      options={steps.map((s) => [String(s), `${s} g`] as const)}
+      onChange={(words) => onChange(Number(words))}
+    />
+  );
+}
