@@ -223,7 +223,7 @@ describe('batchLabel', () => {
     expect(label.useBy.reason).toMatch(/Carrot, dried holds 12 % water/);
     expect(label.moisture.state).toBe('dry');
     expect(label.feeding).toEqual(['Ada: 5 g of the mix and 5 g Pellet a day.']);
-    expect(label.lasts).toBe('Lasts 40 days, until 2026-05-12.');
+    expect(label.lasts).toBe('Lasts 40 days, until 12 May 2026.');
     expect(label.keep.length).toBeGreaterThan(0);
   });
 
@@ -254,7 +254,7 @@ describe('weighSheet', () => {
         reference,
         targets: { oats: 121 },
         tolerance: (food) => (food === 'oats' ? [118, 125] : undefined),
-        lots: (food, grams) => allocate(kept, food, grams, { ready }),
+        lots: (food, grams) => allocate(kept, food, grams, ready),
       },
     );
     expect(sheet.lines.map((l) => [l.food, l.target, l.tolerance])).toEqual([

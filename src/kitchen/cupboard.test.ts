@@ -50,60 +50,49 @@ describe('leftOver', () => {
 describe('allocate', () => {
   it('gives what is asked or all there is, never more than a lot holds, in order', () => {
     fc.assert(
-      fc.property(
-        cupboards,
-        fc.double({ min: 0, max: 3000, noNaN: true }),
-        fc.constantFrom('expiry' as const, 'oldest' as const),
-        (all, grams, order) => {
-          const answer = allocate(all, 'oats', grams, { ready: byFrozen, order });
-          close(sum(answer.takes.map((t) => t.grams)) + answer.short, grams);
-          const left = new Map(leftOver(all).map((l) => [l.lot.id, l.grams]));
-          for (const { lot, grams: g } of answer.takes) {
-            expect(g).toBeGreaterThan(0);
-            expect(g).toBeLessThanOrEqual(left.get(lot.id)!);
-            expect([lot.food, lot.form === 'fresh', lot.barred, lot.frozen]).toEqual([
-              'oats',
-              false,
-              undefined,
-              false,
-            ]);
-          }
-          // Every lot but the last taken is emptied; short only when all are.
-          const emptied = answer.short > 0 ? answer.takes : answer.takes.slice(0, -1);
-          for (const { lot, grams: g } of emptied) expect(g).toBe(left.get(lot.id)!);
-          const key = (l: Lot) => (order === 'expiry' ? (l.bestBefore ?? '9999') : l.boughtOn);
-          for (let i = 1; i < answer.takes.length; i++)
-            expect(key(answer.takes[i - 1]!.lot) <= key(answer.takes[i]!.lot)).toBe(true);
-          // What is passed over and what may be taken is all that is left of the food.
-          if (answer.short > 0) {
-            const mine = leftOver(all).filter((l) => l.lot.food === 'oats');
-            close(
-              sum(answer.takes.map((t) => t.grams)) + sum(answer.passed.map((p) => p.grams)),
-              sum(mine.map((l) => l.grams)),
-            );
-          }
-        },
-      ),
+      fc.property(cupboards, fc.double({ min: 0, max: 3000, noNaN: true }), (all, grams) => {
+        const answer = allocate(all, 'oats', grams, byFrozen);
+        close(sum(answer.takes.map((t) => t.grams)) + answer.short, grams);
+        const left = new Map(leftOver(all).map((l) => [l.lot.id, l.grams]));
+        for (const { lot, grams: g } of answer.takes) {
+          expect(g).toBeGreaterThan(0);
+          expect(g).toBeLessThanOrEqual(left.get(lot.id)!);
+          expect([lot.food, lot.form === 'fresh', lot.barred, lot.frozen]).toEqual([
+            'oats',
+            false,
+            undefined,
+            false,
+          ]);
+        }
+        // Every lot but the last taken is emptied; short only when all are.
+        const emptied = answer.short > 0 ? answer.takes : answer.takes.slice(0, -1);
+        for (const { lot, grams: g } of emptied) expect(g).toBe(left.get(lot.id)!);
+        for (let i = 1; i < answer.takes.length; i++)
+          expect(answer.takes[i - 1]!.lot.boughtOn <= answer.takes[i]!.lot.boughtOn).toBe(true);
+        // What is passed over and what may be taken is all that is left of the food.
+        if (answer.short > 0) {
+          const mine = leftOver(all).filter((l) => l.lot.food === 'oats');
+          close(
+            sum(answer.takes.map((t) => t.grams)) + sum(answer.passed.map((p) => p.grams)),
+            sum(mine.map((l) => l.grams)),
+          );
+        }
+      }),
     );
   });
 
-  it('takes what expires first, or what is oldest', () => {
+  it('takes the oldest first; of one day what expires first, then what is open', () => {
     const all = kept(
+      lotOf({ id: 'new', boughtOn: '2026-02-01', bestBefore: '2026-03-10' }),
       lotOf({ id: 'old', boughtOn: '2026-01-01' }),
-      lotOf({ id: 'soon', boughtOn: '2026-02-01', bestBefore: '2026-05-01' }),
       lotOf({ id: 'opened', boughtOn: '2026-01-01', openedOn: '2026-02-03' }),
+      lotOf({ id: 'soon', boughtOn: '2026-01-01', bestBefore: '2026-05-01' }),
     );
-    const ids = (order: 'expiry' | 'oldest') =>
-      allocate(all, 'oats', 250, { ready: always, order }).takes.map((t) => [t.lot.id, t.grams]);
-    expect(ids('expiry')).toEqual([
+    expect(allocate(all, 'oats', 350, always).takes.map((t) => [t.lot.id, t.grams])).toEqual([
       ['soon', 100],
       ['opened', 100],
-      ['old', 50],
-    ]);
-    expect(ids('oldest')).toEqual([
-      ['opened', 100],
       ['old', 100],
-      ['soon', 50],
+      ['new', 50],
     ]);
   });
 
@@ -115,7 +104,7 @@ describe('allocate', () => {
       lotOf({ id: 'd', food: 'other' }),
       lotOf({ id: 'e', grams: 0 }),
     );
-    const answer = allocate(all, 'oats', 10, { ready: byFrozen });
+    const answer = allocate(all, 'oats', 10, byFrozen);
     expect(answer.short).toBe(10);
     expect(answer.passed.map((p) => [p.lot.id, p.why, p.wayOut])).toEqual([
       ['a', 'Not to be used any more since 2026-03-01: moths in it.', undefined],
@@ -129,7 +118,7 @@ describe('allocate', () => {
       lotOf({ id: 'a', grams: 10, bestBefore: '2026-02-28', form: 'dried' }),
       lotOf({ id: 'b', bestBefore: '2026-03-10' }),
     );
-    const answer = allocate(all, 'oats', 50, { ready: (lot) => mayBeWeighed(lot, '2026-03-01', 'seed') });
+    const answer = allocate(all, 'oats', 50, (lot) => mayBeWeighed(lot, '2026-03-01', 'seed'));
     expect(answer.takes.map((t) => [t.lot.id, t.grams])).toEqual([['a', 10]]);
     expect(answer.notes).toEqual([expect.stringMatching(/^oats: Best before/)]);
     expect(answer.passed.map((p) => p.lot.id)).toEqual(['b']);
@@ -138,11 +127,11 @@ describe('allocate', () => {
 
   it('never gives out what is barred, whatever readiness says', () => {
     const all = kept(lotOf({ id: 'a', barred: { why: 'recalled', on: '2026-03-01' } }));
-    expect(allocate(all, 'oats', 5, { ready: always }).takes).toEqual([]);
+    expect(allocate(all, 'oats', 5, always).takes).toEqual([]);
   });
 
   it('refuses what is no weight', () => {
-    expect(() => allocate(kept(), 'oats', Number.NaN, { ready: always })).toThrow(/grams needed of oats/);
+    expect(() => allocate(kept(), 'oats', Number.NaN, always)).toThrow(/grams needed of oats/);
   });
 });
 
@@ -159,7 +148,7 @@ describe('totals', () => {
           close(row.ready + row.waiting + row.fresh + row.barred, sum(mine.map((l) => l.grams)));
           close(row.barred, sum(mine.filter((l) => l.lot.barred).map((l) => l.grams)));
           // What counts as ready is just what an allocation can give.
-          const most = allocate(all, row.food, 1e6, { ready: byFrozen });
+          const most = allocate(all, row.food, 1e6, byFrozen);
           close(1e6 - most.short, row.ready);
         }
       }),

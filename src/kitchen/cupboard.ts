@@ -1,4 +1,4 @@
-/** What is left of each lot, and which lots a needed weight is taken from: what expires first, then what is oldest. */
+/** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
 import type { Batch, DryingRun, Lot } from './model.ts';
 
 /** All that says what came in and what went out. */
@@ -46,12 +46,6 @@ export function leftOver(kept: Kept): Left[] {
   });
 }
 
-/**
- * Which lot goes first. "expiry": the earliest best before, lots without one after those with one, then the oldest.
- * "oldest": the day it was bought. Opened before closed where all else is alike.
- */
-export type TakingOrder = 'expiry' | 'oldest';
-
 /** Whether a lot may be weighed out, as `mayBeWeighed` of `cold.ts` answers; `wayOut` says what to do instead. */
 export type Ready = (
   lot: Lot,
@@ -76,22 +70,15 @@ export interface Allocation {
   readonly notes: readonly string[];
 }
 
-/** How lots are chosen. */
-export interface Choosing {
-  readonly ready: Ready;
-  /** "expiry" unless given. */
-  readonly order?: TakingOrder;
-}
-
 /**
- * Takes a needed weight of a food from its lots, dry ones and those dried at home, the first in order first.
+ * Takes a needed weight of a food from its lots, dry ones and those dried at home, the oldest first.
  * @param grams needed, 0 or more
  * @throws RangeError where `grams` is no weight
  */
-export function allocate(kept: Kept, food: string, grams: number, choosing: Choosing): Allocation {
+export function allocate(kept: Kept, food: string, grams: number, ready: Ready): Allocation {
   if (!(Number.isFinite(grams) && grams >= 0))
     throw new RangeError(`grams needed of ${food} must be 0 or more, not ${grams}`);
-  const { usable, passed } = sorted(kept, food, choosing);
+  const { usable, passed } = sorted(kept, food, ready);
   const takes: { lot: Lot; grams: number }[] = [];
   let open = grams;
   for (const left of usable) {
@@ -106,14 +93,14 @@ export function allocate(kept: Kept, food: string, grams: number, choosing: Choo
     short: open > CRUMB ? open : 0,
     passed,
     notes: takes.flatMap(({ lot }) => {
-      const answer = choosing.ready(lot);
+      const answer = ready(lot);
       return answer.ok && answer.warning !== undefined ? [`${lot.name}: ${answer.warning}`] : [];
     }),
   };
 }
 
 /** Lots of a food that hold some, those that may be taken in order, the others with the reason. */
-function sorted(kept: Kept, food: string, { ready, order = 'expiry' }: Choosing) {
+function sorted(kept: Kept, food: string, ready: Ready) {
   const usable: Left[] = [];
   const passed: { lot: Lot; grams: number; why: string; wayOut?: string }[] = [];
   for (const left of leftOver(kept)) {
@@ -122,7 +109,7 @@ function sorted(kept: Kept, food: string, { ready, order = 'expiry' }: Choosing)
     if (no === undefined) usable.push(left);
     else passed.push({ lot: left.lot, grams: left.grams, ...no });
   }
-  return { usable: usable.sort((a, b) => before(a.lot, b.lot, order)), passed };
+  return { usable: usable.sort((a, b) => oldestFirst(a.lot, b.lot)), passed };
 }
 
 /** Why a lot is not taken; undefined where it may be. What is barred or fresh never is, whatever `ready` says. */
@@ -134,12 +121,12 @@ function refusal(lot: Lot, ready: Ready): { why: string; wayOut?: string } | und
   return { why: answer.why, ...(answer.wayOut !== undefined && { wayOut: answer.wayOut }) };
 }
 
-function before(a: Lot, b: Lot, order: TakingOrder): number {
+/** Sorts lots as they are used: by the day they were bought, then the earliest best before, then opened ones. */
+export function oldestFirst(a: Lot, b: Lot): number {
   const never = '9999-12-31';
-  const byExpiry = order === 'expiry' ? compare(a.bestBefore ?? never, b.bestBefore ?? never) : 0;
   return (
-    byExpiry ||
     compare(a.boughtOn, b.boughtOn) ||
+    compare(a.bestBefore ?? never, b.bestBefore ?? never) ||
     compare(a.openedOn ?? never, b.openedOn ?? never) ||
     compare(a.id, b.id)
   );

@@ -28,7 +28,7 @@ describe('feedingOf', () => {
     expect(animals[0]!.sentence).toBe('Ada: 4 g of the mix, 5 g Pellet and 20 g Cucumber a day.');
     expect(lasts!.days).toBeCloseTo(75, 9);
     expect(runsOutOn).toBe('2026-05-28');
-    expect(sentence).toBe('Lasts 75 days, until 2026-05-28.');
+    expect(sentence).toBe('Lasts 75 days, until 28 May 2026.');
   });
 
   it('adds up to the ration, and lasts as long as the grams go round', () => {
@@ -66,7 +66,7 @@ describe('feedingOf', () => {
     expect(some.animals[1]).not.toHaveProperty('mix');
     expect(some.animals[1]!.sentence).toMatch(/How much Bo is fed a day is not known/);
     expect(some.lasts).toEqual({ days: 10, atMost: true });
-    expect(some.sentence).toMatch(/at most 10 days, at the latest until 2026-03-24; how much Bo/);
+    expect(some.sentence).toMatch(/at most 10 days, at the latest until 24 March 2026; how much Bo/);
 
     const none = feedingOf({ problem: { beside: [pellet] }, animals: [bo], grams: 50, from: '2026-03-14' });
     expect(none).not.toHaveProperty('lasts');

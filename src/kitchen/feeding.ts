@@ -1,6 +1,6 @@
 /** Grams a day of mix, pellet and fresh food for every animal of a batch, and how long the batch lasts. */
 import { AIR_DRY_WATER, type Beside, type Problem } from '../formulation/problem.ts';
-import { plusDays } from './days.ts';
+import { dayInWords, plusDays } from './days.ts';
 import type { Day } from './model.ts';
 import { mixPartOf, wholeDays } from './runs-out.ts';
 
@@ -108,7 +108,7 @@ function lasting(
   const whole = wholeDays(grams, daily);
   const runsOutOn = plusDays(from, whole);
   const atMost = unknown.length > 0;
-  const sentence = `${atMost ? 'Lasts at most' : 'Lasts'} ${whole} ${whole === 1 ? 'day' : 'days'}, ${atMost ? 'at the latest ' : ''}until ${runsOutOn}${
+  const sentence = `${atMost ? 'Lasts at most' : 'Lasts'} ${whole} ${whole === 1 ? 'day' : 'days'}, ${atMost ? 'at the latest ' : ''}until ${dayInWords(runsOutOn)}${
     atMost ? `; how much ${unknown.join(' and ')} is fed is not known` : ''
   }.`;
   return { lasts: { days, atMost }, runsOutOn, sentence };

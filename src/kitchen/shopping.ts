@@ -5,7 +5,7 @@
  * "As mixed" is the weight of a food as it goes into the mix: dry as bought, or dried at home.
  */
 import type { Highs } from '../formulation/highs.ts';
-import { takenBy } from './cupboard.ts';
+import { oldestFirst, takenBy } from './cupboard.ts';
 import { dayInWords } from './days.ts';
 import type { Day, DryingRun, Lot, Offer } from './model.ts';
 import {
@@ -258,7 +258,7 @@ function planOf(food: ShoppingFood, needed: number, { cupboard, drying, on }: At
   const fromTrays: FromTrays[] = [];
   const passed: Passed[] = [];
   let open = needed;
-  for (const { lot, left } of oldestFirst(cupboard, food.food)) {
+  for (const { lot, left } of lotsOf(cupboard, food.food)) {
     if (left === 0) continue;
     const perGram = perGramOf(lot, food, on);
     if (typeof perGram === 'string') {
@@ -309,7 +309,7 @@ function perGramOf(lot: Lot, food: ShoppingFood, on: Day): number | string {
 
 const barredWhy = (lot: Lot) => (lot.barred ? `it is barred (${lot.barred.why})` : undefined);
 
-function oldestFirst(cupboard: readonly LotLeft[], food: string): LotLeft[] {
+function lotsOf(cupboard: readonly LotLeft[], food: string): LotLeft[] {
   const here = cupboard.filter(({ lot }) => lot.food === food);
   for (const { lot, left } of here) {
     if (!(Number.isFinite(lot.grams) && lot.grams > 0))
@@ -317,12 +317,7 @@ function oldestFirst(cupboard: readonly LotLeft[], food: string): LotLeft[] {
     if (!(left >= 0 && left <= lot.grams * (1 + 1e-9)))
       throw new RangeError(`lot ${lot.id}: what is left must be from 0 to its ${lot.grams} g, not ${left}`);
   }
-  const key = ({ lot }: LotLeft) => [lot.boughtOn, lot.bestBefore ?? '9999-12-31', lot.id];
-  return here.sort((a, b) => {
-    const [p, q] = [key(a), key(b)];
-    const at = p.findIndex((part, i) => part !== q[i]);
-    return at < 0 ? 0 : p[at]! < q[at]! ? -1 : 1;
-  });
+  return here.sort((a, b) => oldestFirst(a.lot, b.lot));
 }
 
 function lotNotes(food: ShoppingFood, lot: Lot, grams: number): string[] {

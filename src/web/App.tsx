@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { KITCHEN_PLACES, KitchenNav } from './components/KitchenNav.tsx';
+import { LooksDue } from './components/LooksDue.tsx';
 import { useHousehold } from './data/household.ts';
 import { MixDraftProvider } from './data/mix-draft.tsx';
 import { useRoute } from './data/route.ts';
@@ -39,6 +40,7 @@ export function App() {
   if (household.data) {
     screen = (
       <MixDraftProvider house={household.data}>
+        <LooksDue />
         {inKitchen && <KitchenNav here={place} />}
         {screenAt(inKitchen ? place : here, rest)}
       </MixDraftProvider>

@@ -7,11 +7,13 @@ import { put } from '../data/api.ts';
 import { useBatchSave } from '../data/batch-save.ts';
 import { engine } from '../data/engine.ts';
 import { useCacheWriter, useRemove } from '../data/household.ts';
+import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { newId } from '../data/new-id.ts';
 import { go, linkTo } from '../data/route.ts';
 import { today } from '../data/today.ts';
 import { useWakeLock } from '../data/wake-lock.ts';
+import { afterBatch } from '../mix/next-batch.ts';
 import { lotsFor, pourLots } from '../mix/pour-lots.ts';
 import {
   begunAgain,
@@ -47,6 +49,7 @@ export function WeighBatch({ batch }: { batch: Batch }) {
   const write = useCacheWriter();
   const remove = useRemove('batches');
   const { save, keep, retry } = useBatchSave(batch.id);
+  const { kitchen, change } = useKitchen();
   /** Whether something was poured on this page: then the next food takes the focus. */
   const went = useRef(false);
   const done = batch.finishedAt !== undefined;
@@ -81,6 +84,7 @@ export function WeighBatch({ batch }: { batch: Batch }) {
       ...(reason && { accepted: { note: reason, on: today() } }),
       finishedAt: now(),
     });
+    if (kitchen.next && kitchen.next.mixId === batch.mixId) change({ next: afterBatch(kitchen.next) });
   }
   function close(note: string) {
     keep(batch, { ...batch, givenUp: { note, on: today() }, finishedAt: now() });

@@ -12,6 +12,7 @@ import { newId } from '../data/new-id.ts';
 import { go, linkTo } from '../data/route.ts';
 import { today } from '../data/today.ts';
 import { eatersOf, withAnimals } from '../mix/eaters.ts';
+import { sizeOfNext } from '../mix/next-batch.ts';
 import { batchesOf, gramWords } from '../mix/weigh-out-view.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import type { BatchPlan } from '../worker/weighing.ts';
@@ -27,8 +28,11 @@ export function WeighStart({ mix: kept }: { mix: Mix }) {
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
     [kept, house],
   );
-  const [grams, setGrams] = useState(mix.problem.batch_grams);
   const [step, setStep] = useState(mix.problem.scale_step_grams);
+  const [grams, setGrams] = useState(() => {
+    const wanted = sizeOfNext(house, mix).grams ?? mix.problem.batch_grams;
+    return Number((Math.max(1, Math.round(wanted / step)) * step).toPrecision(12));
+  });
   const [fault, setFault] = useState<{ message: string; stock: boolean }>();
   const [busy, setBusy] = useState(false);
   const problem = useMemo(

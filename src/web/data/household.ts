@@ -25,6 +25,8 @@ export function useSave<K extends keyof Kept>(kind: K) {
   const client = useQueryClient();
   const write = useCacheWriter();
   return useMutation({
+    // One after the other: of two quick changes the later one is what is kept.
+    scope: { id: kind },
     mutationFn: (object: Kept[K]) => put(kind, object),
     onMutate: (object) => {
       const before = client.getQueryData<Household>(key);

@@ -14,7 +14,7 @@ export interface Due {
 /** Looks that a notification was sent for since the page was opened. */
 const told = new Set<string>();
 
-/** Shows what is due for as long as the screen is open. */
+/** Shows what is due for as long as the page is open. */
 export function useReminders(due: readonly Due[]): void {
   const first = due[0]?.words;
   useEffect(() => {

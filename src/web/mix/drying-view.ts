@@ -89,6 +89,14 @@ export function lookAt(run: DryingRun, now: number): Look | undefined {
   };
 }
 
+/** Looks that are due, each under a key of its own. @param now ms since 1970 */
+export function looksDue(house: Household, now: number): { readonly key: string; readonly words: string }[] {
+  return runLines(house).flatMap(({ run, name }) => {
+    const look = lookAt(run, now);
+    return look?.due ? [{ key: `${run.id} ${look.at}`, words: `Look and turn now: ${name}` }] : [];
+  });
+}
+
 /** "1 h 12 min"; whole minutes, a begun one counts. @param ms 0 or more */
 export function sayTime(ms: number): string {
   const minutes = Math.max(1, Math.ceil(ms / 60_000));

@@ -106,7 +106,7 @@ describe('lotsByFood', () => {
       }),
     );
   });
-  it('puts what expires first before what is older', () => {
+  it('puts what is older first', () => {
     const dried = { ...OATS, form: 'dried' } as const;
     const house = houseWith(
       { ...dried, id: 'old', boughtOn: '2026-01-01' },
@@ -115,8 +115,8 @@ describe('lotsByFood', () => {
     const [oats] = lotsByFood(house, DAY);
     expect(oats!.name).toBe('Rolled oats');
     expect(oats!.lots.map((l) => [l.lot.id, l.first])).toEqual([
-      ['soon', true],
-      ['old', false],
+      ['old', true],
+      ['soon', false],
     ]);
   });
 });

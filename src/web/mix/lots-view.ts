@@ -105,7 +105,7 @@ export function lotsByFood(house: Household, day: Day): FoodLots[] {
   const ready = readyIn(house, day);
   return totals(kept, ready)
     .map((total): FoodLots => {
-      const order = allocate(kept, total.food, Number.MAX_VALUE, { ready }).takes.map((t) => t.lot.id);
+      const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
       const place = (l: Left) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
       const mine = left.filter((l) => l.lot.food === total.food).sort((a, b) => place(a) - place(b));
       return {

@@ -18,6 +18,11 @@ export function nextBatchOf(house: Household, mix: Mix): NextBatch {
   return next?.mixId === mix.id ? next : { mixId: mix.id, pins: [] };
 }
 
+/** What is kept for the batch after one that was weighed out: its size stays, the days that were chosen are over. */
+export function afterBatch({ from: _from, until: _until, ...rest }: NextBatch): NextBatch {
+  return { ...rest, pins: [] };
+}
+
 /** Size of the next batch of a mix: the grams or days that were said, else the mix's own batch weight. */
 export function sizeOfNext(house: Household, mix: Mix): NextBatchSize {
   const { grams, days } = nextBatchOf(house, mix);

@@ -30,7 +30,7 @@ export function lotsFor(
   p: { readonly day: Day; readonly groupOf: GroupOf },
 ): Allocation | undefined {
   if (!kept.lots.some((l) => l.food === food)) return undefined;
-  return allocate(kept, food, Math.max(0, grams), { ready: weighableOn(p.day, p.groupOf) });
+  return allocate(kept, food, Math.max(0, grams), weighableOn(p.day, p.groupOf));
 }
 
 /**

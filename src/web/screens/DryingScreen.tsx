@@ -6,9 +6,8 @@ import { DryRun } from '../components/DryRun.tsx';
 import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { useNow } from '../data/now.ts';
-import { useReminders } from '../data/reminders.ts';
 import { linkTo } from '../data/route.ts';
-import { lookAt, runLines, toDry } from '../mix/drying-view.ts';
+import { looksDue, runLines, toDry } from '../mix/drying-view.ts';
 import '../styles/cupboard.css';
 import '../styles/drying.css';
 
@@ -21,11 +20,7 @@ export function DryingScreen({ shown }: { shown: string | undefined }) {
   const now = useNow();
   const runs = runLines(house);
   const fresh = toDry(house);
-  const dues = runs.flatMap((line) => {
-    const look = lookAt(line.run, now);
-    return look?.due ? [{ key: `${line.run.id} ${look.at}`, words: `Look and turn now: ${line.name}` }] : [];
-  });
-  useReminders(dues);
+  const dues = looksDue(house, now);
   const line = runs.find((r) => r.run.id === shown);
   const left = fresh.find((l) => l.lot.id === shown);
   // On a wide page something stands beside the list: what dries, else what is to dry.
