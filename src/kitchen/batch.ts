@@ -4,7 +4,7 @@ import { Formulation } from '../formulation/formulation.ts';
 import type { Ingredient, Problem } from '../formulation/problem.ts';
 import type { Evaluation } from '../formulation/result.ts';
 import type { FormulationOptions } from '../formulation/served.ts';
-import { NUTRIENTS, nutrient, type Tag, type Unit } from '../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, type Tag, type Unit, unitWord } from '../nutrition/nutrients.ts';
 import type { Kept } from './cupboard.ts';
 import { ingredientAt } from './drying.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from './model.ts';
@@ -125,8 +125,10 @@ export function batchRecord(
           ]
         : []),
       evaluation.verdict,
-      ...evaluation.breaches.map((b) => b.sentence),
-      ...evaluation.unsure.map((d) => d.sentence),
+      // The verdict itself says the first of them.
+      ...[...evaluation.breaches, ...evaluation.unsure]
+        .map(({ sentence }) => sentence)
+        .filter((sentence) => !evaluation.verdict.includes(sentence)),
     ],
     contents: contentLines(evaluation),
     cost: costOf(foods, batch.problem, p.kept),
@@ -254,8 +256,9 @@ function costOf(foods: readonly BatchFood[], problem: Problem, kept: Kept): Cost
 
 /** A content as people read it: "at least 12.3 g" where some of it is unknown. */
 export function contentWords(line: ContentLine): string {
-  const { unit } = nutrient(line.tag);
-  const value = `${Number(line.value.toPrecision(3))} ${unit}`;
+  // Nothing known of it is no amount of it.
+  if (line.atLeast && line.value === 0) return 'not known';
+  const value = `${Number(line.value.toPrecision(3))} ${unitWord(nutrient(line.tag).unit)}`;
   const spread = line.sd > 0 ? ` ± ${Number((1.96 * line.sd).toPrecision(2))}` : '';
   return line.atLeast ? `at least ${value}` : `${value}${spread}`;
 }

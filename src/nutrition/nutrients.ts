@@ -113,3 +113,8 @@ export function nearestTag(text: string): Tag | undefined {
 export function gramsPer(unit: Unit): number | undefined {
   return { g: 1, mg: 1e-3, ug: 1e-6, kcal: undefined, IU: undefined }[unit];
 }
+
+/** A unit as it is written for people. */
+export function unitWord(unit: Unit): string {
+  return unit === 'ug' ? 'µg' : unit;
+}

@@ -71,6 +71,7 @@ describe.each([
       .waitFor();
     await page.getByLabel('Room for dry goods').fill('3');
     await page.getByLabel('Room for dry goods').press('Enter');
+    await page.getByText('Why 4 days in the freezer').click();
     await page.getByText(/In the freezer 4 days, as is common practice/).waitFor();
     await page.getByRole('button', { name: 'Plan the cold' }).click();
     await page.getByText('10 March to 14 March').waitFor();

@@ -1,8 +1,7 @@
 /** One amount of a label: exactly, at least, at most, or between two figures. Blank is unknown. */
 import { useState } from 'react';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import type { Stated } from '../mix/label.ts';
-import { unitWord } from '../mix/windows.ts';
 import { NumberInput } from './NumberInput.tsx';
 
 const SAYINGS = {

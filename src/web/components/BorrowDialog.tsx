@@ -3,10 +3,10 @@ import { useQuery } from '@tanstack/react-query';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { Lent } from '../../foods/evidence.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import { engine } from '../data/engine.ts';
 import { tableNote } from '../mix/table-name.ts';
-import { figure, unitWord } from '../mix/windows.ts';
+import { figure } from '../mix/windows.ts';
 
 interface Props {
   own: OwnFood;

@@ -10,7 +10,7 @@ import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
 import { today } from '../data/today.ts';
-import { changedByPlan, coldDates, inFreezer, lotsForCold } from '../mix/lots-view.ts';
+import { changedByPlan, coldDates, dueInCold, inFreezer, lotsForCold, tickedNext } from '../mix/lots-view.ts';
 import { ColdFreezer } from './ColdFreezer.tsx';
 import { ColdSteps } from './ColdSteps.tsx';
 
@@ -51,6 +51,7 @@ export function ColdPlan() {
       ) : (
         plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
       )}
+      <TickAll lots={dueInCold(house, day)} />
       <ul className="cold-lots">
         {waiting.map((lot) => (
           <ColdLot
@@ -63,6 +64,40 @@ export function ColdPlan() {
         ))}
       </ul>
     </article>
+  );
+}
+
+/** Ticks off the step of every lot that has lasted long enough, in one press. */
+function TickAll({ lots }: { lots: readonly Lot[] }) {
+  const save = useSave('lots');
+  const [said, setSaid] = useState('');
+  const [busy, setBusy] = useState(false);
+
+  async function tick() {
+    if (busy) return;
+    setBusy(true);
+    try {
+      for (const lot of lots) await save.mutateAsync(tickedNext(lot, today()));
+      setSaid(`${lots.length} steps are ticked off.`);
+      focusWhenThere('.cold-page h2');
+    } catch {
+      setSaid(''); // `save.error` says why
+    } finally {
+      setBusy(false);
+    }
+  }
+
+  return (
+    <>
+      {lots.length > 1 && (
+        <Button className="button strong" onPress={() => void tick()}>
+          Tick off all {lots.length} that have lasted long enough
+        </Button>
+      )}
+      <p className={save.error ? 'field-error' : 'hint'} aria-live="polite">
+        {save.error ? save.error.message : said}
+      </p>
+    </>
   );
 }
 
@@ -138,20 +173,28 @@ function ColdLot({
           {tooBig.why} {tooBig.wayOut}
         </p>
       )}
-      {planned?.advice && (
-        <>
-          <p className={planned.advice.days > planned.advice.common ? 'notice-line' : 'hint'}>
-            {planned.advice.days > planned.advice.common && <strong>A big bag. </strong>}
-            In the freezer {planned.advice.sentence}
-            {planned.advice.days > planned.advice.common &&
-              ' Smaller bags, laid flat and apart, are through sooner.'}
-          </p>
-          <details>
-            <summary>Where this comes from</summary>
-            <p className="source">{planned.advice.source}</p>
-          </details>
-        </>
-      )}
+      {planned?.advice && <Advice advice={planned.advice} />}
     </li>
+  );
+}
+
+/** How long it lies in the freezer; in full at once only where that is longer than usual. */
+function Advice({ advice }: { advice: NonNullable<PlannedCold['advice']> }) {
+  const { days, common, sentence, source } = advice;
+  const big = days > common;
+  return (
+    <>
+      {big && (
+        <p className="notice-line">
+          <strong>A big bag. </strong>
+          In the freezer {sentence} Smaller bags, laid flat and apart, are through sooner.
+        </p>
+      )}
+      <details>
+        <summary>{big ? 'Where this comes from' : `Why ${days} days in the freezer`}</summary>
+        {!big && <p className="hint">In the freezer {sentence}</p>}
+        <p className="source">{source}</p>
+      </details>
+    </>
   );
 }

@@ -1,7 +1,9 @@
 /** How far the sources of one amount agree: a line for each, and what they come to together. */
+
 import { scaleLinear } from 'd3-scale';
 import type { Picture, PictureRow } from '../../foods/sources/picture.ts';
-import { figure, unitWord } from '../mix/windows.ts';
+import { unitWord } from '../../nutrition/nutrients.ts';
+import { figure } from '../mix/windows.ts';
 
 const WIDTH = 340;
 const LEFT = 8;

@@ -6,8 +6,14 @@ import { FIBRE_ESTIMATES } from '../../foods/fibre.ts';
 import { amountOf, type Food } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { toDryMatter } from '../../nutrition/amount.ts';
-import { NUTRIENTS, type Nutrient, type NutrientGroup, type Tag } from '../../nutrition/nutrients.ts';
-import { figure, unitWord } from '../mix/windows.ts';
+import {
+  NUTRIENTS,
+  type Nutrient,
+  type NutrientGroup,
+  type Tag,
+  unitWord,
+} from '../../nutrition/nutrients.ts';
+import { figure } from '../mix/windows.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
 

@@ -4,11 +4,11 @@ import { Button } from 'react-aria-components';
 import type { Food } from '../../foods/food.ts';
 import { type Form, type Formed, formOf } from '../../foods/forms/form-of.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
-import { NUTRIENTS } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, unitWord } from '../../nutrition/nutrients.ts';
 import { go } from '../data/route.ts';
 import { useSaveFood } from '../data/save-food.ts';
 import { ownFrom } from '../mix/own-food.ts';
-import { figure, unitWord } from '../mix/windows.ts';
+import { figure } from '../mix/windows.ts';
 import { Choice } from './Choice.tsx';
 import { NumberInput } from './NumberInput.tsx';
 

@@ -1,7 +1,7 @@
 /** Every nutrient of mix and ration, folded away until wanted. */
 import type { Evaluation } from '../../formulation/result.ts';
-import { NUTRIENTS, type Unit } from '../../nutrition/nutrients.ts';
-import { figure, unitWord } from '../mix/windows.ts';
+import { NUTRIENTS, type Unit, unitWord } from '../../nutrition/nutrients.ts';
+import { figure } from '../mix/windows.ts';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
   const rows = NUTRIENTS.flatMap((n) => {

@@ -1,7 +1,7 @@
 /** A profile to read: each bound with unit, basis and source. */
-import { nutrient } from '../../nutrition/nutrients.ts';
+import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
-import { boundsText, unitWord } from '../mix/windows.ts';
+import { boundsText } from '../mix/windows.ts';
 
 export const FIBRE_SENTENCE: Record<TargetProfile['fibre'], string> = {
   FIBTG: 'Its fibre range means total dietary fibre; a label’s crude fibre counts as a lower bound.',

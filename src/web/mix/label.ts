@@ -2,8 +2,7 @@
 import type { Composition, Figures } from '../../foods/food.ts';
 import { labelSpread } from '../../foods/variation.ts';
 import { perHundred } from '../../nutrition/amount.ts';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { unitWord } from './windows.ts';
+import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 
 /** What a label says of one amount. A guaranteed least or most is a bound, never a value. */
 export interface Stated {

@@ -14,12 +14,14 @@ import {
   coldDates,
   cupboardChanges,
   cupboardFoods,
+  dueInCold,
   inFreezer,
   keptOf,
   lotName,
   lotState,
   lotsByFood,
   lotsForCold,
+  tickedNext,
   withCupboard,
 } from './lots-view.ts';
 
@@ -122,6 +124,23 @@ describe('lotsByFood', () => {
 });
 
 describe('the cold of a household', () => {
+  it('ticks off what has lasted long enough, and nothing else', () => {
+    const step = (kind: 'freeze' | 'thaw', from: string, to: string) => ({ kind, from, to });
+    const cold = [step('freeze', '2026-03-01', '2026-03-05'), step('thaw', '2026-03-05', '2026-03-09')];
+    const house = houseWith(
+      { ...OATS, id: 'due', cold },
+      { ...OATS, id: 'later', cold: [step('freeze', '2026-03-03', '2026-03-07')] },
+      { ...OATS, id: 'none' },
+      { ...OATS, id: 'barred', cold, barred: { why: 'moths', on: '2026-03-02' } },
+    );
+    expect(dueInCold(house, '2026-03-04')).toEqual([]);
+    const due = dueInCold(house, '2026-03-06');
+    expect(due.map((l) => l.id)).toEqual(['due']);
+    const [first, second] = tickedNext(due[0]!, '2026-03-06').cold;
+    expect(first!.doneOn).toBe('2026-03-06');
+    expect([second!.from, second!.to, second!.doneOn]).toEqual(['2026-03-06', '2026-03-10', undefined]);
+  });
+
   it('is planned for what needs it, and planning twice changes nothing', () => {
     const house = houseWith(OATS, { ...OATS, id: 'b', form: 'dried' });
     const first = coldDates(house, FREEZER, DAY);

@@ -1,7 +1,7 @@
 /** What the cupboard's screen shows of lots: their state in words, their order, and what a mix may take over from them. */
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { Household, Mix } from '../../household/model.ts';
-import { mayBeWeighed, needsCold, readyOn, throughCold } from '../../kitchen/cold.ts';
+import { mayBeWeighed, needsCold, readyOn, throughCold, ticked } from '../../kitchen/cold.ts';
 import { type ColdPlan, type Freezer, planCold } from '../../kitchen/cold-plan.ts';
 import { allocate, type Kept, type Left, leftOver, totals } from '../../kitchen/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -137,6 +137,21 @@ export function lotsForCold(house: Household, day: Day): Lot[] {
     if (lot.barred || grams === 0 || (lot.overruled && !begun)) return [];
     return waitsForCold(lot, day, groups.get(lot.food)) ? [{ ...lot, grams }] : [];
   });
+}
+
+/** Lots of which the open step has lasted long enough by `day`. */
+export function dueInCold(house: Household, day: Day): Lot[] {
+  const waiting = new Set(lotsForCold(house, day).map((l) => l.id));
+  return house.lots.filter((lot) => waiting.has(lot.id) && coldState(lot, day).kind === 'due');
+}
+
+/** The lot with its open step ticked off. @throws RangeError as `ticked` */
+export function tickedNext(lot: Lot, day: Day): Lot {
+  return ticked(
+    lot,
+    lot.cold.findIndex((step) => step.doneOn === undefined),
+    day,
+  );
 }
 
 /** g that lie in the freezer for the cold on `day`: a freeze begun, not ticked off. */

@@ -3,9 +3,8 @@
  * and how much of it is known. An amount is an interval, never a bare number where something is missing.
  */
 import type { Evaluation, NutrientLine } from '../../formulation/result.ts';
-import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
-import { unitWord } from './windows.ts';
 
 /** Least and most something may be; equal where it is known. `coverage` is percent by weight. */
 export interface Interval {

@@ -2,7 +2,7 @@
 import type { Composition } from '../../foods/food.ts';
 import type { NutrientRule, Problem, RatioRule } from '../../formulation/problem.ts';
 import type { Evaluation } from '../../formulation/result.ts';
-import { nutrient, type Unit } from '../../nutrition/nutrients.ts';
+import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
 
 export interface WindowView {
   readonly key: string;
@@ -125,11 +125,6 @@ function finished(
     unsure: at?.unsure.some(about) ?? false,
     state: value === undefined ? 'unknown' : breached ? 'out' : 'in',
   };
-}
-
-/** The unit as people write it. */
-export function unitWord(unit: Unit): string {
-  return unit === 'ug' ? 'µg' : unit;
 }
 
 /** A number with as many decimals as its size deserves. */

@@ -2,9 +2,8 @@
 import type { Aim, CountRule, Measured, Objective, Problem } from '../../formulation/problem.ts';
 import { figure, joined } from '../../formulation/sentences.ts';
 import type { Mix } from '../../household/model.ts';
-import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import { groupName, withProblem } from './edits.ts';
-import { unitWord } from './windows.ts';
 
 /** As many as the problem format takes. */
 export const MOST_AIMS = 20;
