@@ -27,8 +27,7 @@ describe.each([
     bench = await openBench();
     page = await bench.page(size);
     await clock('2026-03-10');
-    await page.goto(`${bench.url}/#/mix`);
-    await page.getByRole('link', { name: 'Cupboard', exact: true }).click();
+    await page.goto(`${bench.url}/#/cupboard`);
   });
   afterAll(() => bench?.close());
 
