@@ -18,8 +18,11 @@ export function WeighPassed(props: {
       {props.passed.map(({ lot, grams, why, wayOut }) => (
         <li key={lot.id} data-lot={lot.id}>
           <p>
-            <span aria-hidden="true">✕</span> <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>,{' '}
-            {gramWords(grams)}: {why} {wayOut}
+            <span aria-hidden="true">✕</span> <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
+            {why.startsWith(`${lot.name} `)
+              ? `(${gramWords(grams)}) ${why.slice(lot.name.length + 1)}`
+              : `(${gramWords(grams)}): ${why}`}{' '}
+            {wayOut}
           </p>
           {!lot.barred &&
             lot.form !== 'fresh' &&
