@@ -95,7 +95,7 @@ export async function overflow(page: Page): Promise<number> {
   )) as number;
 }
 
-function freePort(): Promise<number> {
+export function freePort(): Promise<number> {
   return new Promise((found, reject) => {
     const probe = createServer();
     probe.once('error', reject);

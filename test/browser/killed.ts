@@ -1,11 +1,10 @@
 /** Processes that a test kills without warning: a server on a household file of its own, and browsers. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserServer, chromium, type Page } from 'playwright-core';
-import { PHONE } from './harness.ts';
+import { freePort, PHONE } from './harness.ts';
 
 const MAIN = resolve('dist/server/main.js');
 
@@ -99,15 +98,4 @@ async function killed(child: ChildProcess): Promise<void> {
   const gone = new Promise((done) => child.once('exit', done));
   child.kill('SIGKILL');
   await gone;
-}
-
-function freePort(): Promise<number> {
-  return new Promise((found, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => found(typeof address === 'object' && address ? address.port : 0));
-    });
-  });
 }

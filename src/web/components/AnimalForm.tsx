@@ -1,4 +1,5 @@
 /** An animal: its name, what it is, how old, which target it starts from, and what it is fed a day. */
+
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
@@ -8,6 +9,7 @@ import { allProfiles, useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { newId } from '../data/new-id.ts';
 import { Choice } from './Choice.tsx';
+import { FormFoot } from './FormFoot.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
 const OTHER = 'other';
@@ -153,19 +155,7 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
           {nameless ? 'Name is empty; give the animal a name.' : 'Species is empty; say what animal it is.'}
         </p>
       )}
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
-      <div className="button-row">
-        <Button type="submit" className="button strong">
-          Save animal
-        </Button>
-        <Button className="quiet-button" onPress={cancel}>
-          Cancel
-        </Button>
-      </div>
+      <FormFoot error={save.error} save="Save animal" onLeave={cancel} />
     </Form>
   );
 }

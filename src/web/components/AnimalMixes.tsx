@@ -1,7 +1,9 @@
 /** The mixes an animal is fed: ticked here, or at the mix itself. */
+
 import type { Animal, Mix } from '../../household/model.ts';
 import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
+import { Failed } from './Failed.tsx';
 
 export function AnimalMixes({ animal }: { animal: Animal }) {
   const { house, mix: atHand, change } = useMixDraft();
@@ -35,11 +37,7 @@ export function AnimalMixes({ animal }: { animal: Animal }) {
           </li>
         ))}
       </ul>
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
+      <Failed error={save.error} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 /** One animal: what it is and is fed, the mixes made for it, and what it refuses. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
@@ -9,6 +10,7 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { go, linkTo } from '../data/route.ts';
 import { AnimalMixes } from './AnimalMixes.tsx';
 import { AnimalRefusals } from './AnimalRefusals.tsx';
+import { AskFirst } from './AskFirst.tsx';
 
 export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void }) {
   const { house } = useMixDraft();
@@ -89,27 +91,15 @@ function Asking({ animal, onKeep }: { animal: Animal; onKeep(): void }) {
   }
 
   return (
-    <fieldset
-      className="asking"
-      onKeyDown={(e) => {
-        if (e.key === 'Escape') keep();
-      }}
+    <AskFirst
+      question={`Delete ${animal.name} for good?`}
+      error={erase.error}
+      keep={`Keep ${animal.name}`}
+      onKeep={keep}
+      lose={`Delete ${animal.name}`}
+      onLose={remove}
     >
-      <legend>Delete {animal.name} for good?</legend>
-      <p>What it refuses is forgotten. The mixes made for it stay.</p>
-      {erase.error && (
-        <p role="alert" className="field-error">
-          {erase.error.message}
-        </p>
-      )}
-      <div className="button-row">
-        <Button className="button keep" onPress={keep}>
-          Keep {animal.name}
-        </Button>
-        <Button className="quiet-button" onPress={remove}>
-          Delete {animal.name}
-        </Button>
-      </div>
-    </fieldset>
+      What it refuses is forgotten. The mixes made for it stay.
+    </AskFirst>
   );
 }

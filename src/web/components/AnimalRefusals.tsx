@@ -1,4 +1,5 @@
 /** What an animal will not eat: each food with the mixes that lose it. Kept at once. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
@@ -7,6 +8,7 @@ import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { refusableFoods, refusedFoods } from '../mix/refusals.ts';
 import { Choice } from './Choice.tsx';
+import { Failed } from './Failed.tsx';
 
 export function AnimalRefusals({ animal }: { animal: Animal }) {
   const { house } = useMixDraft();
@@ -73,11 +75,7 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
       <p className="sr-only" aria-live="polite">
         {said}
       </p>
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
+      <Failed error={save.error} />
     </section>
   );
 }

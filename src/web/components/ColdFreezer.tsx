@@ -1,6 +1,8 @@
 /** The freezer as the keeper has it: the room given to dry goods, and how cold it is. */
+
 import { useState } from 'react';
 import { useKitchen } from '../data/kitchen.ts';
+import { Failed } from './Failed.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
 export function ColdFreezer() {
@@ -47,11 +49,7 @@ export function ColdFreezer() {
           hint="Below zero, so with a minus: -18."
         />
       </div>
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
     </>
   );
 }

@@ -1,9 +1,11 @@
 /** What the keeper dries with: oven or dehydrator, its trays, and what it is usually set to. */
+
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import { useKitchen } from '../data/kitchen.ts';
 import { trayArea } from '../mix/drying-view.ts';
 import { asText, DryField, focusFault, readAbove0 } from './DryField.tsx';
+import { Failed } from './Failed.tsx';
 import { Radios } from './Radios.tsx';
 
 const DEVICES = [
@@ -104,11 +106,7 @@ export function DryDryer({ onDone }: { onDone?(): void }) {
           />
         )}
       </div>
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
       <Button type="submit" className="button">
         Keep the dryer
       </Button>

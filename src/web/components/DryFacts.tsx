@@ -4,25 +4,18 @@ import type { DryingRun } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/units.ts';
 import { sayWater } from '../mix/drying-view.ts';
 import { asText } from './DryField.tsx';
+import { Fact } from './Fact.tsx';
 
 export function DryFacts({ run, dried }: { run: DryingRun; dried: DriedRun }) {
   return (
     <>
       <dl className="animal-facts">
-        <div>
-          <dt>Yield</dt>
-          <dd>
-            {sayGrams(run.gramsAfter!)} of {sayGrams(run.gramsBefore)}: {asText(dried.yieldPercent)} %
-          </dd>
-        </div>
-        <div>
-          <dt>Water, with its 95 % interval</dt>
-          <dd>{sayWater(dried)}</dd>
-        </div>
-        <div>
-          <dt>Keeps at</dt>
-          <dd>{dried.keep.most} % water or less</dd>
-        </div>
+        <Fact
+          name="Yield"
+          words={`${sayGrams(run.gramsAfter!)} of ${sayGrams(run.gramsBefore)}: ${asText(dried.yieldPercent)} %`}
+        />
+        <Fact name="Water, with its 95 % interval" words={sayWater(dried)} />
+        <Fact name="Keeps at" words={`${dried.keep.most} % water or less`} />
       </dl>
       <p className="source">Limit: {dried.keep.source}</p>
       {dried.note && <p className="hint">{dried.note}</p>}

@@ -1,8 +1,10 @@
 /** Asks which fresh food a food of the mix is dried from, since how dry it gets follows from the water of that. */
+
 import { focusWhenThere } from '../data/focus.ts';
 import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { driedAtHome, driedFrom, PLANNED_MOISTURE, withDried } from '../mix/fresh-food.ts';
+import { Failed } from './Failed.tsx';
 import { FreshFoodChoice } from './FreshFoodChoice.tsx';
 
 /** @param food id of the dried food, as mixes name it @param name of it */
@@ -22,11 +24,7 @@ export function DryFreshChoice({ food, name }: { food: string; name: string }) {
       <h3 id="dry-fresh-title">Which fresh food is it?</h3>
       <p>How dry it is follows from the water that the fresh food holds.</p>
       <FreshFoodChoice food={food} name={name} dried={ref} suggest onChoose={take} />
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
       <p className="hint">
         Planned to {PLANNED_MOISTURE} % water when dry{' '}
         <span className="source">(common practice, no source)</span>.

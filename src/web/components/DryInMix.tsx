@@ -1,4 +1,5 @@
 /** What 100 g of the dried food hold beside what the mix counts, and the step that brings it into the mix. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DriedRun } from '../../kitchen/drying.ts';
@@ -9,6 +10,7 @@ import { useSaveFood } from '../data/save-food.ts';
 import { today } from '../data/today.ts';
 import { foodLines, ownAtMoisture, withMoisture } from '../mix/drying-view.ts';
 import { asText } from './DryField.tsx';
+import { Failed } from './Failed.tsx';
 
 /** Percent of water that make no difference worth a step. */
 const ALIKE = 0.05;
@@ -85,11 +87,7 @@ export function DryInMix({ food: id, dried }: { food: string; dried: DriedRun })
           Undo
         </Button>
       )}
-      {own.error && (
-        <p role="alert" className="field-error">
-          {own.error.message}
-        </p>
-      )}
+      <Failed error={own.error} />
       <p className="hint" aria-live="polite">
         {used && same && 'The mix has it; look there whether it is still in balance. '}
         Batches count with the water of their lots already; this is for what you plan.

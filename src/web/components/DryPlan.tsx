@@ -1,4 +1,5 @@
 /** Before a run: how much of a fresh lot, in how many loads, how hot and how long, as practised and as published. */
+
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import type { Left } from '../../kitchen/cupboard.ts';
@@ -20,6 +21,7 @@ import { DryCautions } from './DryCautions.tsx';
 import { DryDryer } from './DryDryer.tsx';
 import { asText, DryField, focusFault, readAbove0 } from './DryField.tsx';
 import { DryFreshChoice } from './DryFreshChoice.tsx';
+import { Failed } from './Failed.tsx';
 
 const KINDS = [
   ['vegetable', 'Vegetable, in pieces'],
@@ -310,11 +312,7 @@ function PlanForm({ left: { lot, grams: has } }: { left: Left }) {
         />
       </div>
       <DryCautions device={dryer.device} kind={kind} />
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
+      <Failed error={save.error} />
       <Button type="submit" className="big-button">
         {loads > 1 ? 'Start this load' : 'Start drying'}
       </Button>

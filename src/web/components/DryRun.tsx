@@ -1,4 +1,5 @@
 /** One run: while it dries, once it is weighed, and what came of it. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { takenBy } from '../../kitchen/cupboard.ts';
@@ -10,6 +11,7 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { go, linkTo } from '../data/route.ts';
 import { clockOf, kindOf, outcomeOf, type RunLine } from '../mix/drying-view.ts';
 import { cupboardFoods } from '../mix/lots-view.ts';
+import { AskFirst } from './AskFirst.tsx';
 import { DryCautions } from './DryCautions.tsx';
 import { DryEnd } from './DryEnd.tsx';
 import { DryFreshChoice } from './DryFreshChoice.tsx';
@@ -17,6 +19,8 @@ import { DryLooks } from './DryLooks.tsx';
 import { DryMark } from './DryMark.tsx';
 import { DryResult } from './DryResult.tsx';
 import { DryVerdict } from './DryVerdict.tsx';
+import { Fact } from './Fact.tsx';
+import { Failed } from './Failed.tsx';
 
 const STATE_WORDS = {
   drying: 'Drying',
@@ -47,11 +51,7 @@ export function DryRun({ line, now }: { line: RunLine; now: number }) {
       {state === 'drying' && <DryEnd {...parts} />}
       {state === 'weighed' && outcome && <DryVerdict {...parts} outcome={outcome} />}
       {state === 'done' && outcome && <DryResult {...parts} outcome={outcome} />}
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
+      <Failed error={save.error} />
       <dl className="animal-facts">
         <Fact name="Began" words={clockOf(run.startedAt, now)} />
         {run.endedAt && <Fact name="Ended" words={clockOf(run.endedAt, now)} />}
@@ -81,15 +81,6 @@ export function DryRun({ line, now }: { line: RunLine; now: number }) {
       )}
       {!line.dried && <Ending line={line} save={save} />}
     </article>
-  );
-}
-
-function Fact({ name, words }: { name: string; words: string }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{words}</dd>
-    </div>
   );
 }
 
@@ -126,31 +117,22 @@ function Ending({
 
   if (asking)
     return (
-      <fieldset className="asking dry-ending" onKeyDown={(e) => e.key === 'Escape' && keep()}>
-        <legend>{asking === 'lose' ? `Was ${name} thrown away?` : `Delete the run of ${name}?`}</legend>
-        <p>
-          {asking === 'lose'
-            ? 'The run ends and nothing of it comes into the cupboard. What it took from the lot stays used.'
-            : 'For a run begun by mistake: what it took is in the lot again.'}
-        </p>
-        {erase.error && (
-          <p role="alert" className="field-error">
-            {erase.error.message}
-          </p>
-        )}
-        <div className="button-row">
-          <Button className="button keep" onPress={keep}>
-            No, go back
-          </Button>
-          <Button className="quiet-button" onPress={asking === 'lose' ? lose : remove}>
-            {asking === 'lose' ? 'It was thrown away' : 'Delete the run'}
-          </Button>
-        </div>
-      </fieldset>
+      <AskFirst
+        question={asking === 'lose' ? `Was ${name} thrown away?` : `Delete the run of ${name}?`}
+        error={erase.error}
+        keep="No, go back"
+        onKeep={keep}
+        lose={asking === 'lose' ? 'It was thrown away' : 'Delete the run'}
+        onLose={asking === 'lose' ? lose : remove}
+      >
+        {asking === 'lose'
+          ? 'The run ends and nothing of it comes into the cupboard. What it took from the lot stays used.'
+          : 'For a run begun by mistake: what it took is in the lot again.'}
+      </AskFirst>
     );
   const ask = (what: 'lose' | 'delete') => {
     setAsking(what);
-    focusWhenThere('.dry-ending .keep');
+    focusWhenThere('.asking .keep');
   };
   return (
     <div className="button-row dry-ending">

@@ -1,4 +1,5 @@
 /** Weighed: dry, unsure or damp, and what may become of it. What is damp does not go into the cupboard. */
+
 import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import { CHECK_EVERY } from '../../kitchen/drying.ts';
@@ -12,6 +13,7 @@ import { DryFacts } from './DryFacts.tsx';
 import type { DryParts } from './DryLooks.tsx';
 import { DryMark } from './DryMark.tsx';
 import { DrySample } from './DrySample.tsx';
+import { Failed } from './Failed.tsx';
 
 const HEADS = {
   dry: 'Dry enough to keep',
@@ -170,11 +172,7 @@ export function DryVerdict(parts: DryParts & { outcome: Outcome }) {
           </Button>
         </div>
       )}
-      {lots.error && (
-        <p role="alert" className="field-error">
-          {lots.error.message}
-        </p>
-      )}
+      <Failed error={lots.error} />
     </section>
   );
 }

@@ -1,11 +1,13 @@
 /** Bars a lot: for what reason, in one press; what it reached is shown at once where it stood. */
+
 import { type FormEvent, useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Input, Label, TextField } from 'react-aria-components';
 import type { Lot } from '../../kitchen/model.ts';
 import { focusWhenThere } from '../data/focus.ts';
 import { useSave } from '../data/household.ts';
 import { today } from '../data/today.ts';
 import { BAR_REASONS, type BarReason, barWords } from '../mix/lots-view.ts';
+import { FormFoot } from './FormFoot.tsx';
 import { Radios } from './Radios.tsx';
 
 export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
@@ -45,19 +47,12 @@ export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
           The reason is not said: choose one of the three.
         </p>
       )}
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
-      <div className="button-row">
-        <Button type="submit" className="button strong">
-          Bar it and show what it reached
-        </Button>
-        <Button className="quiet-button" onPress={onClose}>
-          Leave it
-        </Button>
-      </div>
+      <FormFoot
+        error={save.error}
+        save="Bar it and show what it reached"
+        leave="Leave it"
+        onLeave={onClose}
+      />
     </form>
   );
 }

@@ -1,6 +1,7 @@
 /** A lot as it comes into the cupboard: of which food, how much as the pack says, from when and from whom. */
+
 import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { Button, FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
+import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
 import { leftOver } from '../../kitchen/cupboard.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { readPack, sayGrams, WeightError } from '../../kitchen/units.ts';
@@ -11,6 +12,7 @@ import { newId } from '../data/new-id.ts';
 import { today } from '../data/today.ts';
 import { cupboardFoods, keptOf, lotName } from '../mix/lots-view.ts';
 import { Choice } from './Choice.tsx';
+import { FormFoot } from './FormFoot.tsx';
 import { LotDate } from './LotDate.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
@@ -187,19 +189,7 @@ export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void 
           <span>Kept in the freezer</span>
         </label>
       </div>
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
-      <div className="button-row">
-        <Button type="submit" className="button strong">
-          Save lot
-        </Button>
-        <Button className="quiet-button" onPress={cancel}>
-          Cancel
-        </Button>
-      </div>
+      <FormFoot error={save.error} save="Save lot" onLeave={cancel} />
     </Form>
   );
 }

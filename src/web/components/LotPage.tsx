@@ -1,4 +1,5 @@
 /** One lot: how it stands, its days, its way through the cold, and where it went. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -9,7 +10,9 @@ import { useRemove } from '../data/household.ts';
 import { go } from '../data/route.ts';
 import { today } from '../data/today.ts';
 import type { CupboardFood, LotLine } from '../mix/lots-view.ts';
+import { AskFirst } from './AskFirst.tsx';
 import { ColdOfLot } from './ColdOfLot.tsx';
+import { Fact } from './Fact.tsx';
 import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
 import { LotReach } from './LotReach.tsx';
@@ -111,15 +114,6 @@ export function LotPage({
   );
 }
 
-function Fact({ name, words }: { name: string; words: string }) {
-  return (
-    <div>
-      <dt>{name}</dt>
-      <dd>{words}</dd>
-    </div>
-  );
-}
-
 /** The one question before a lot is deleted; the server refuses what was used. */
 function Deleting({ lot, onKeep }: { lot: Lot; onKeep(): void }) {
   const erase = useRemove('lots');
@@ -135,27 +129,15 @@ function Deleting({ lot, onKeep }: { lot: Lot; onKeep(): void }) {
   }
 
   return (
-    <fieldset
-      className="asking"
-      onKeyDown={(e) => {
-        if (e.key === 'Escape') onKeep();
-      }}
+    <AskFirst
+      question={`Delete ${lot.name} for good?`}
+      error={erase.error}
+      keep="Keep it"
+      onKeep={onKeep}
+      lose={`Delete ${lot.name}`}
+      onLose={remove}
     >
-      <legend>Delete {lot.name} for good?</legend>
-      <p>For a lot entered by mistake. A lot that is used up may stay: it is empty and can be traced.</p>
-      {erase.error && (
-        <p role="alert" className="field-error">
-          {erase.error.message}
-        </p>
-      )}
-      <div className="button-row">
-        <Button className="button keep" onPress={onKeep}>
-          Keep it
-        </Button>
-        <Button className="quiet-button" onPress={remove}>
-          Delete {lot.name}
-        </Button>
-      </div>
-    </fieldset>
+      For a lot entered by mistake. A lot that is used up may stay: it is empty and can be traced.
+    </AskFirst>
   );
 }

@@ -1,4 +1,5 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
+
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -10,6 +11,7 @@ import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
 import { barAdvice, keptOf } from '../mix/lots-view.ts';
+import { Failed } from './Failed.tsx';
 
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
@@ -96,11 +98,7 @@ export function LotReach({ lot }: { lot: Lot }) {
             when an animal that ate of it eats less, has loose droppings, breathes hard or seems ill. This is
             no veterinary advice.
           </p>
-          {save.error && (
-            <p role="alert" className="field-error">
-              {save.error.message}
-            </p>
-          )}
+          <Failed error={save.error} />
           <p className="hint">
             Barred on {dayInWords(lot.barred.on)}.{' '}
             <Button

@@ -1,4 +1,5 @@
 /** A dried, blanched, roasted or sprouted form of a food, where a source says what becomes of it. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Food } from '../../foods/food.ts';
@@ -10,6 +11,7 @@ import { useSaveFood } from '../data/save-food.ts';
 import { ownFrom } from '../mix/own-food.ts';
 import { figure } from '../mix/windows.ts';
 import { Choice } from './Choice.tsx';
+import { Failed } from './Failed.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
 const FORMS: readonly (readonly [Form, string])[] = [
@@ -97,11 +99,7 @@ export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
               )}
             </>
           )}
-          {error && (
-            <p role="alert" className="field-error">
-              {error.message}
-            </p>
-          )}
+          <Failed error={error} />
         </>
       )}
     </section>

@@ -1,4 +1,5 @@
 /** Kept versions of a mix: keep it as it stands, go back to one, compare two of them. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
@@ -12,6 +13,7 @@ import { today } from '../data/today.ts';
 import { broughtBack, versionName } from '../mix/version-name.ts';
 import { Choice } from './Choice.tsx';
 import { CompareMixes, type NamedSide } from './CompareMixes.tsx';
+import { Failed } from './Failed.tsx';
 
 /** Stands for the mix as it is now among the ids of versions. */
 const NOW = 'now';
@@ -57,11 +59,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
     <section className="versions" aria-label="Versions">
       <h2>Versions</h2>
       <KeepForm taken={rows.map((v) => v.name)} keep={keep} />
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
       {rows.length === 0 ? (
         <p className="hint">
           Nothing is kept yet. Keep the mix before you try something: you can then lay the two side by side,

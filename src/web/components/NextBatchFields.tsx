@@ -1,4 +1,5 @@
 /** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
+
 import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
 import { countOfDays } from '../../kitchen/days.ts';
@@ -8,6 +9,7 @@ import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
 import { nextBatchOf, sizeOfNext } from '../mix/next-batch.ts';
 import { type Eating, eatingOf, resized, sizeSentence } from '../mix/shopping-view.ts';
+import { Failed } from './Failed.tsx';
 import { NumberInput } from './NumberInput.tsx';
 import { Radios } from './Radios.tsx';
 
@@ -87,11 +89,7 @@ export function NextBatchFields({ mix }: { mix: Mix }) {
         )}
       </p>
       <Unknown eating={eating} needed={inDays} />
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 /** A food of the keeper's own: its name and kind, what its label says, and its list of ingredients. */
+
 import { useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { type Evidence, withEvidence } from '../../foods/evidence.ts';
@@ -11,6 +12,7 @@ import { useSaveFood } from '../data/save-food.ts';
 import { today } from '../data/today.ts';
 import { soleSource, sourceWith } from '../mix/label-source.ts';
 import { Choice } from './Choice.tsx';
+import { Failed } from './Failed.tsx';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
 import { IngredientPaste, MOST_INGREDIENT_TEXT } from './IngredientPaste.tsx';
 import { NameCautions } from './NameCautions.tsx';
@@ -135,11 +137,7 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
           the note above.
         </p>
       )}
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
       <div className="button-row">
         <Button type="submit" className="button strong" isPending={isPending}>
           Save food

@@ -1,4 +1,5 @@
 /** An own profile being changed; saved on request, and carried into the mix that uses it. */
+
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
@@ -7,6 +8,7 @@ import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { withProfile } from '../mix/edits.ts';
 import { Choice } from './Choice.tsx';
+import { Failed } from './Failed.tsx';
 import { NumberInput } from './NumberInput.tsx';
 import { boundKey, boundName, boundUnit, FIBRE_SENTENCE } from './ProfileTable.tsx';
 
@@ -110,11 +112,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           Name is empty; give the profile a name.
         </p>
       )}
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
+      <Failed error={save.error} />
       <div className="button-row">
         <Button className="button strong" isDisabled={!dirty || nameless || save.isPending} onPress={keep}>
           Save profile

@@ -1,4 +1,5 @@
 /** What is eaten when a food of the mix is left, how to be safe against it, and what may take a food's place. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
@@ -10,6 +11,7 @@ import { withHolds } from '../mix/edits.ts';
 import { mixesOf } from '../mix/refusals.ts';
 import { notRefusing, refusing } from '../mix/swaps.ts';
 import { AnswerState, BalanceFirst, useAnswer } from './Answered.tsx';
+import { Failed } from './Failed.tsx';
 import type { AdviceProps } from './MixAdvice.tsx';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
@@ -62,11 +64,7 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
           Take that back
         </Button>
       )}
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
       <RefusalSafety mix={mix} view={view} leftOut={ready ? asked.value : undefined} say={say} />
       {ready ? (
         <ul className="leaving-foods" aria-label="Foods of the mix" aria-busy={asked.working}>

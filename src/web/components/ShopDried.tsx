@@ -1,4 +1,5 @@
 /** Whether a food is bought as it is mixed, or fresh and dried at home: from what, how dry, and what is trimmed off. */
+
 import { useState } from 'react';
 import type { DriedAtHome } from '../../kitchen/model.ts';
 import { trimOf } from '../../kitchen/yields.ts';
@@ -8,6 +9,7 @@ import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
 import { driedFrom, freshFoodOf, withDried } from '../mix/fresh-food.ts';
+import { Failed } from './Failed.tsx';
 import { FreshFoodChoice } from './FreshFoodChoice.tsx';
 import { NumberInput } from './NumberInput.tsx';
 import { Radios } from './Radios.tsx';
@@ -100,11 +102,7 @@ export function ShopDried(props: { food: string; name: string; dried: string | u
           </div>
         </>
       )}
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
     </div>
   );
 }

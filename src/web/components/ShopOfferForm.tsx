@@ -1,12 +1,14 @@
 /** One offer of a seller, for one food: who sells it, in which pack, for how much. */
+
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
-import { Button, FieldError, Form, Input, Label, TextField } from 'react-aria-components';
+import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Offer } from '../../kitchen/model.ts';
 import { readPack, sayGrams, WeightError } from '../../kitchen/units.ts';
 import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { newId } from '../data/new-id.ts';
 import { sameSeller, sellerNames } from '../mix/shopping-view.ts';
+import { FormFoot } from './FormFoot.tsx';
 import { NumberInput } from './NumberInput.tsx';
 import { Radios } from './Radios.tsx';
 
@@ -129,19 +131,7 @@ export function ShopOfferForm({ food, name, offer, usual, drying, onDone }: Prop
           that.
         </p>
       )}
-      {save.error && (
-        <p role="alert" className="field-error">
-          {save.error.message}
-        </p>
-      )}
-      <div className="button-row">
-        <Button type="submit" className="button strong">
-          Save offer
-        </Button>
-        <Button className="quiet-button" onPress={onDone}>
-          Cancel
-        </Button>
-      </div>
+      <FormFoot error={save.error} save="Save offer" onLeave={onDone} />
     </Form>
   );
 }

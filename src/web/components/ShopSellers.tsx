@@ -1,7 +1,9 @@
 /** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
+
 import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { withTerms } from '../mix/shopping-view.ts';
+import { Failed } from './Failed.tsx';
 import { NumberInput } from './NumberInput.tsx';
 
 export function ShopSellers() {
@@ -45,11 +47,7 @@ export function ShopSellers() {
             </fieldset>
           );
         })}
-        {error && (
-          <p role="alert" className="field-error">
-            {error.message}
-          </p>
-        )}
+        <Failed error={error} />
       </details>
     </section>
   );

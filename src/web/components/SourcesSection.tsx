@@ -1,4 +1,5 @@
 /** Where an own food's figures come from: every source, how they agree, and which of them counts. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withEvidence } from '../../foods/evidence.ts';
@@ -12,6 +13,7 @@ import { useSaveFood } from '../data/save-food.ts';
 import { AddSource } from './AddSource.tsx';
 import { Choice } from './Choice.tsx';
 import { DisagreementPicture } from './DisagreementPicture.tsx';
+import { Failed } from './Failed.tsx';
 
 export function SourcesSection({ own }: { own: OwnFood }) {
   const { save, error } = useSaveFood();
@@ -52,11 +54,7 @@ export function SourcesSection({ own }: { own: OwnFood }) {
           </li>
         ))}
       </ul>
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
       {sources.length > 1 && <Agreement own={own} sources={sources} />}
       {adding ? (
         <AddSource

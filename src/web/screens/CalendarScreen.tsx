@@ -1,4 +1,5 @@
 /** Calendar: from buying to the bowl, forwards or backwards. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
@@ -10,7 +11,8 @@ import { CalExport } from '../components/CalExport.tsx';
 import { CalFrame } from '../components/CalFrame.tsx';
 import { CalList } from '../components/CalList.tsx';
 import { CalTimeline } from '../components/CalTimeline.tsx';
-import { Choice } from '../components/Choice.tsx';
+import { Failed } from '../components/Failed.tsx';
+import { MixChoice } from '../components/MixChoice.tsx';
 import { useEachMinute } from '../data/each-minute.ts';
 import { focusWhenThere } from '../data/focus.ts';
 import { useKitchen } from '../data/kitchen.ts';
@@ -26,21 +28,12 @@ import { FirstMix } from './FirstMix.tsx';
 
 export function CalendarScreen() {
   useEachMinute();
-  const { house, mix, choose } = useMixDraft();
+  const { mix } = useMixDraft();
   if (!mix) return <FirstMix />;
   return (
     <main id="main" className="page cal-page">
       <h1>Calendar</h1>
-      {house.mixes.length > 1 && (
-        <div className="fields">
-          <Choice
-            label="Mix"
-            value={mix.id}
-            options={house.mixes.map((m) => [m.id, m.name])}
-            onChange={choose}
-          />
-        </div>
-      )}
+      <MixChoice />
       <Calendar key={mix.id} kept={mix} day={today()} />
     </main>
   );
@@ -143,11 +136,7 @@ function Notices({ view, day }: { view: CalendarView; day: Day }) {
           </Button>
         </p>
       )}
-      {error && (
-        <p role="alert" className="field-error">
-          {error.message}
-        </p>
-      )}
+      <Failed error={error} />
     </>
   );
 }

@@ -1,10 +1,11 @@
 /** Today: what to do next, in one sentence, and what needs hands today. */
+
 import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { Choice } from '../components/Choice.tsx';
+import { MixChoice } from '../components/MixChoice.tsx';
 import { TodayErrands } from '../components/TodayErrands.tsx';
 import { TodayLeft } from '../components/TodayLeft.tsx';
 import { useEachMinute } from '../data/each-minute.ts';
@@ -21,22 +22,13 @@ import '../styles/calendar.css';
 
 export function TodayScreen() {
   useEachMinute();
-  const { house, mix, choose } = useMixDraft();
+  const { house, mix } = useMixDraft();
   const invented = inventedIn(house);
   return (
     <main id="main" className="page today-page">
       <h1>Today</h1>
       {mix ? <ForMix key={mix.id} kept={mix} /> : <NoMix />}
-      {house.mixes.length > 1 && mix && (
-        <div className="fields">
-          <Choice
-            label="Mix"
-            value={mix.id}
-            options={house.mixes.map((m) => [m.id, m.name])}
-            onChange={choose}
-          />
-        </div>
-      )}
+      <MixChoice />
       {invented.length > 0 && (
         <p className="notice-line">
           Made up for a start, to be changed or deleted: {invented.join(', ')}. The other foods and their
