@@ -4,13 +4,14 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
 import { leftOver } from '../../kitchen/cupboard.ts';
 import type { Lot } from '../../kitchen/model.ts';
-import { readPack, sayGrams, WeightError } from '../../kitchen/units.ts';
+import { sayGrams } from '../../kitchen/units.ts';
 import { focusWhenThere } from '../data/focus.ts';
 import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { newId } from '../data/new-id.ts';
 import { today } from '../data/today.ts';
 import { cupboardFoods, keptOf, lotName } from '../mix/lots-view.ts';
+import { packOf } from '../mix/pack.ts';
 import { Choice } from './Choice.tsx';
 import { FormFoot } from './FormFoot.tsx';
 import { LotDate } from './LotDate.tsx';
@@ -192,14 +193,4 @@ export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void 
       <FormFoot error={save.error} save="Save lot" onLeave={cancel} />
     </Form>
   );
-}
-
-/** The weight, or the sentence that says why it is none. */
-function packOf(text: string) {
-  try {
-    return readPack(text);
-  } catch (error) {
-    if (error instanceof WeightError) return error.message;
-    throw error;
-  }
 }

@@ -3,10 +3,11 @@
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Offer } from '../../kitchen/model.ts';
-import { readPack, sayGrams, WeightError } from '../../kitchen/units.ts';
+import { sayGrams } from '../../kitchen/units.ts';
 import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { newId } from '../data/new-id.ts';
+import { packOf } from '../mix/pack.ts';
 import { sameSeller, sellerNames } from '../mix/shopping-view.ts';
 import { FormFoot } from './FormFoot.tsx';
 import { NumberInput } from './NumberInput.tsx';
@@ -134,14 +135,4 @@ export function ShopOfferForm({ food, name, offer, usual, drying, onDone }: Prop
       <FormFoot error={save.error} save="Save offer" onLeave={onDone} />
     </Form>
   );
-}
-
-/** The weight, or the sentence that says why it is none. */
-function packOf(text: string): { grams: number } | string {
-  try {
-    return readPack(text);
-  } catch (error) {
-    if (error instanceof WeightError) return error.message;
-    throw error;
-  }
 }
