@@ -1,5 +1,6 @@
 /** Starts Pouchful: opens the household, fills it on the first run, listens on this machine alone. */
 import type { Server } from 'node:http';
+import { networkInterfaces } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -35,9 +36,14 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     });
     const server = createAdaptorServer({ fetch: app.fetch }) as Server;
     const port = await listen(server, host, options.port ?? portFrom(process.env.PORT, 'PORT') ?? FIRST_PORT);
-    const shown = host === '127.0.0.1' ? 'localhost' : host.includes(':') ? `[${host}]` : host;
+    const everywhere = host === '0.0.0.0' || host === '::';
+    const own = everywhere || host === '127.0.0.1';
+    const shown = own ? 'localhost' : host.includes(':') ? `[${host}]` : host;
     const url = `http://${shown}:${port}`;
     console.log(`Pouchful is at ${url}`);
+    if (everywhere)
+      for (const address of networkAddresses())
+        console.log(`On a phone in the same network: http://${address}:${port} (open to all who are in it)`);
     return { url, stop: () => stop(server, store.close) };
   } catch (error) {
     await store.close();
@@ -62,6 +68,14 @@ export function portFrom(text: string | undefined, name: string): number | undef
   const port = Number(text);
   if (Number.isInteger(port) && port >= 0 && port <= 65535) return port;
   throw new Error(`${name} is "${text}"; give a port number from 0 to 65535`);
+}
+
+/** Where other devices of the network find this machine, IPv4. */
+function networkAddresses(): string[] {
+  return Object.values(networkInterfaces())
+    .flatMap((all) => all ?? [])
+    .filter(({ family, internal }) => family === 'IPv4' && !internal)
+    .map(({ address }) => address);
 }
 
 /** Listens on the first port that is free, from `port` upward. */
