@@ -167,7 +167,7 @@ function ColdLot({
               : ''}
         </small>
       </h4>
-      {lot.cold.length > 0 && <ColdSteps lot={lot} day={day} />}
+      {lot.cold.length > 0 && <ColdSteps lot={lot} day={day} only="next" />}
       {tooBig && (
         <p className="notice-line">
           {tooBig.why} {tooBig.wayOut}

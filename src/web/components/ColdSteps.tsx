@@ -8,7 +8,8 @@ import { focusWhenThere } from '../data/focus.ts';
 import { useSave } from '../data/household.ts';
 import { today } from '../data/today.ts';
 
-export function ColdSteps({ lot, day }: { lot: Lot; day: Day }) {
+/** @param only the next step alone, where many lots stand below one another */
+export function ColdSteps({ lot, day, only }: { lot: Lot; day: Day; only?: 'next' }) {
   const save = useSave('lots');
   const [fault, setFault] = useState('');
   const next = lot.cold.findIndex((step) => step.doneOn === undefined);
@@ -35,6 +36,7 @@ export function ColdSteps({ lot, day }: { lot: Lot; day: Day }) {
         {lot.cold.map((step, i) => {
           const name = `${step.kind === 'freeze' ? 'Freeze' : 'Thaw'}, round ${Math.floor(i / 2) + 1}`;
           const done = step.doneOn !== undefined;
+          if (only === 'next' && i !== next) return null;
           return (
             <li
               // biome-ignore lint/suspicious/noArrayIndexKey: the place of a step is what it is known by
