@@ -268,6 +268,12 @@ describe('ways back and out', () => {
     await looksRight();
     await press(`Back to ${asked}`);
     expect(await foodNow()).toBe(asked);
+    await page
+      .getByLabel('Another food went in, or goes first')
+      .selectOption('A food that is not in this mix');
+    await page.getByText(/Take it out again, all of it/).waitFor();
+    expect(await foodNow()).toBe(asked);
+    await looksRight();
     await page.getByLabel('Another food went in, or goes first').selectOption({ index: 4 });
     await pour(await target());
     expect(await page.locator('.weigh-list li', { hasText: other }).getAttribute('data-state')).toBe(

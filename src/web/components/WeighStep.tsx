@@ -13,6 +13,9 @@ const OPTIONS: readonly (readonly [ScaleReads, string])[] = [
   ['bowl', 'all in the bowl'],
 ];
 
+/** Stands for a food that is none of the batch's. */
+const STRANGER = ' ';
+
 export function WeighStep(props: {
   next: Next;
   /** g of the batch as planned. */
@@ -46,6 +49,8 @@ export function WeighStep(props: {
   useEffect(() => {
     if (focus) heading.current?.focus();
   }, [focus]);
+  /** Whether a food went in that the mix does not name. */
+  const [stranger, setStranger] = useState(false);
   const input = useRef<HTMLInputElement>(null);
   const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
 
@@ -138,10 +143,23 @@ export function WeighStep(props: {
       {!props.instead && (
         <Choice<string>
           label="Another food went in, or goes first"
-          value=""
-          options={[['', 'Choose it here'] as const, ...props.others]}
-          onChange={(food) => food !== '' && props.onChoose(food)}
+          value={stranger ? STRANGER : ''}
+          options={[
+            ['', 'Choose it here'] as const,
+            ...props.others,
+            [STRANGER, 'A food that is not in this mix'] as const,
+          ]}
+          onChange={(food) => {
+            setStranger(food === STRANGER);
+            if (food !== '' && food !== STRANGER) props.onChoose(food);
+          }}
         />
+      )}
+      {stranger && (
+        <p role="status" className="weigh-warn">
+          <span aria-hidden="true">!</span> Take it out again, all of it, and go on. What the mix does not
+          know cannot be worked out: if some of it stays in, give up this batch below and start anew.
+        </p>
       )}
       <Radios
         label="What the scale shows"
