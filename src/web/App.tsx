@@ -90,7 +90,7 @@ function screenAt(place: string, rest: string | undefined): ReactNode {
     case 'targets':
       return <TargetsScreen shown={rest} />;
     case 'mix':
-      return <MixScreen />;
+      return <MixScreen shown={rest} />;
     case 'calendar':
       return <CalendarScreen />;
     case 'shopping':

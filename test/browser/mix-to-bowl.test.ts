@@ -232,7 +232,10 @@ test('the label prints on one page', async () => {
 test('the first page says when it runs out, and a bag is traced to the animal in one step', async () => {
   await onDay('2026-03-25', 'today');
   await page.getByText(/Batch 1 runs out on 17 May/).waitFor();
+  await page.getByText(/Change over to batch 1 slowly.*day 7 of 14 days/).waitFor();
   await station('today-fed');
+  await link('How much on each day').click();
+  await page.getByRole('tab', { name: 'Change-over', selected: true }).waitFor();
   const [batch] = (await kept()).batches;
   const oats = batch!.pours.find((p) => p.food === 'rolled-oats')!.lots[0]!;
   await page.goto(`${bench.url}/#/cupboard/${oats.lot}`);

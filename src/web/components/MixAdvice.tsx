@@ -32,6 +32,11 @@ const TABS = {
   change: 'Change-over',
 } as const;
 
+/** The tab that an address names; "why" where it names none. */
+export function adviceAt(shown: string | undefined): keyof typeof TABS {
+  return shown !== undefined && shown in TABS ? (shown as keyof typeof TABS) : 'why';
+}
+
 export function MixAdvice({
   kept,
   eaters,

@@ -66,7 +66,7 @@ describe('the next thing', () => {
     expect(next(house({ lots }))).toMatchObject({ to: ['cupboard', 'cold'] });
     const ready = lots.map((l) => ({ ...l, form: 'dried' as const }));
     expect(next(house({ lots: ready }))).toMatchObject({ to: ['weigh'] });
-    expect(next(house({ lots: ready, batches: [running] }))).toMatchObject({ to: ['mix'] });
+    expect(next(house({ lots: ready, batches: [running] }))).toMatchObject({ to: ['mix', 'change'] });
     const kitchen = [{ id: 'kitchen' as const, stepDays: { 'change-over': 0 } }];
     expect(next(house({ lots: ready, batches: [running], kitchen }))).toMatchObject({ to: ['weigh', 'b'] });
   });
@@ -174,5 +174,23 @@ describe('for today', () => {
     expect(nearUseBy('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
       /^Batch 3 was to be used by 9 March/,
     );
+  });
+
+  test('the change of food, as many days as the calendar gives it', () => {
+    const change = (on: string, days?: number) => {
+      const h = house({
+        batches: [batch],
+        ...(days !== undefined && {
+          kitchen: [{ id: 'kitchen' as const, stepDays: { 'change-over': days } }],
+        }),
+      });
+      return errandsOf(h, calendarOf(h, mix, on), on, `${on}T10:00:00.000Z`).find((e) => e.key === 'change b')
+        ?.words;
+    };
+    expect(change('2026-03-01')).toMatch(/^Change over to batch 1 slowly.*: day 1 of 14 days\./);
+    expect(change('2026-03-10')).toMatch(/day 10 of 14 days/);
+    expect(change('2026-03-15')).toBeUndefined();
+    expect(change('2026-03-10', 10)).toMatch(/day 10 of 10 days/);
+    expect(change('2026-03-10', 0)).toBeUndefined();
   });
 });

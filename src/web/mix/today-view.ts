@@ -1,10 +1,10 @@
 /** The first page: where the next thing is done, and what needs hands today. */
 import { joined } from '../../formulation/sentences.ts';
 import type { Household } from '../../household/model.ts';
-import type { StepKind } from '../../kitchen/calendar.ts';
+import { STEP_DAYS, type StepKind } from '../../kitchen/calendar.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar-sentences.ts';
 import { leftOver } from '../../kitchen/cupboard.ts';
-import { dayInWords, daysBetween } from '../../kitchen/days.ts';
+import { countOfDays, dayInWords, daysBetween } from '../../kitchen/days.ts';
 import { nextCheck } from '../../kitchen/drying.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { reachOf } from '../../kitchen/trace.ts';
@@ -38,7 +38,7 @@ const PLACES: Readonly<Record<StepKind, { readonly link: string; readonly to: Pl
   thaw: { link: 'Go to the freezer and the cold', to: ['cupboard', 'cold'] },
   dry: { link: 'Go to drying', to: ['drying'] },
   weigh: { link: 'Go to the scale', to: ['weigh'] },
-  'change-over': { link: 'Plan the change of food', to: ['mix'] },
+  'change-over': { link: 'Plan the change of food', to: ['mix', 'change'] },
 };
 
 /** The one sentence of the first page and where it is done. */
@@ -85,7 +85,25 @@ export function errandsOf(
     ...barredInBatches(house, view),
     ...looks(house, today, now),
     ...coldSteps(house, today),
+    ...changingOver(house, view, today),
     ...pastBest(house, today),
+  ];
+}
+
+/** The change of food to the batch that was finished last, for as many days as the calendar gives it. */
+function changingOver(house: Household, view: CalendarView | undefined, today: Day): Errand[] {
+  const { batch, name } = view?.present ?? {};
+  if (batch?.finishedAt === undefined) return [];
+  const days = house.kitchen[0]?.stepDays?.['change-over'] ?? STEP_DAYS['change-over'];
+  const day = daysBetween(dayAt(batch.finishedAt), today) + 1;
+  if (day < 1 || day > days) return [];
+  return [
+    {
+      key: `change ${batch.id}`,
+      words: `Change over to ${name} slowly, a little more of it each day: day ${day} of ${countOfDays(days)}. See a vet if an animal eats less or has loose droppings.`,
+      link: 'How much on each day',
+      to: ['mix', 'change'],
+    },
   ];
 }
 

@@ -1,12 +1,12 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { FoodPicker } from '../components/FoodPicker.tsx';
 import { GroupSection } from '../components/GroupSection.tsx';
 import { Micronutrients } from '../components/Micronutrients.tsx';
-import { MixAdvice, type OpenAdvice } from '../components/MixAdvice.tsx';
+import { adviceAt, MixAdvice, type OpenAdvice } from '../components/MixAdvice.tsx';
 import { MixAnimals } from '../components/MixAnimals.tsx';
 import { MixHead } from '../components/MixHead.tsx';
 import { MixSettings } from '../components/MixSettings.tsx';
@@ -16,6 +16,7 @@ import { PrintSheet } from '../components/PrintSheet.tsx';
 import { RemedyList } from '../components/RemedyList.tsx';
 import { STATE_WORDS, Verdict } from '../components/Verdict.tsx';
 import { useReferenceFoods } from '../data/engine.ts';
+import { focusWhenThere } from '../data/focus.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { useOutOfSight } from '../data/out-of-sight.ts';
@@ -26,10 +27,14 @@ import { useFormulation } from '../mix/useFormulation.ts';
 import { windowViews } from '../mix/windows.ts';
 import { FirstMix } from './FirstMix.tsx';
 
-export function MixScreen() {
+/** @param shown the advice to open at once, by its name in the address */
+export function MixScreen({ shown }: { shown: string | undefined }) {
   const { mix } = useMixDraft();
   /** Which advice is open: it stays open when another mix is taken up. */
-  const advice = useState<Key>('why');
+  const advice = useState<Key>(() => adviceAt(shown));
+  useEffect(() => {
+    if (shown !== undefined) focusWhenThere('.advice-tab[aria-selected="true"]');
+  }, [shown]);
   return mix ? <Workbench key={mix.id} mix={mix} advice={advice} /> : <FirstMix />;
 }
 
