@@ -187,3 +187,17 @@ test('make a plan, whatever state they are in', () => {
   ]);
   expect(() => suppliesOf([], [], [], 'today')).toThrow('today: "today" is no day');
 });
+
+test('a fresh lot counts for what it comes to once dried; for enough where that is not known', () => {
+  const carrot = { ...food('carrot', false, true), grams: 40 };
+  const lots = [lot('f', 'carrot', { form: 'fresh', grams: 200 })];
+  const routes = (need: Needed) =>
+    suppliesOf([need], lots, [], today).map((s) => [s.route, s.boughtOn !== undefined]);
+  expect(routes(carrot)).toEqual([['dry', true]]);
+  // 200 g come to 24 g of the 40: some has to be bought.
+  expect(routes({ ...carrot, perFresh: 0.12 })).toEqual([
+    ['dry', false],
+    ['dry', true],
+  ]);
+  expect(routes({ ...carrot, perFresh: 0.2 })).toEqual([['dry', true]]);
+});

@@ -16,13 +16,14 @@ export interface Needed {
   readonly dryAtHome: boolean;
   /** g that the batch takes of it, dry; absent where nobody has said: then whatever there is counts as enough. */
   readonly grams?: number;
+  /** g dried that 1 g of a fresh lot comes to, trimmings and all; absent where unknown: then a fresh lot counts as enough. */
+  readonly perFresh?: number;
 }
 
 /**
  * Supplies for a plan. A food with a lot that can be used goes on from where its lots stand; one without is bought.
  * Where the grams are known, lots are taken until there is enough, what is ready first and what is ready soonest next;
- * a food whose lots are not enough is bought as well. What a fresh lot will come to is not known here: it counts as
- * enough. Lots of one day that stand alike go together.
+ * a food whose lots are not enough is bought as well. Lots of one day that stand alike go together.
  * @param lots with what is left of each @param runs drying runs; the days of their times are days in UTC
  */
 export function suppliesOf(
@@ -78,7 +79,7 @@ export function suppliesOf(
 
 /** The lots that a food is taken from, and whether they hold enough. */
 function takenFor(need: Needed, usable: readonly Lot[]): { taken: readonly Lot[]; enough: boolean } {
-  const { grams } = need;
+  const { grams, perFresh } = need;
   if (grams === undefined) return { taken: usable, enough: usable.length > 0 };
   const taken: Lot[] = [];
   let open = grams;
@@ -86,7 +87,7 @@ function takenFor(need: Needed, usable: readonly Lot[]): { taken: readonly Lot[]
   for (const lot of soonest) {
     if (open <= CRUMB && taken.length > 0) break;
     taken.push(lot);
-    open -= lot.form === 'fresh' ? open : lot.grams;
+    open -= lot.form !== 'fresh' ? lot.grams : perFresh === undefined ? open : lot.grams * perFresh;
   }
   // In the order kept, so that a plan does not change its look with a tick.
   return { taken: usable.filter((l) => taken.includes(l)), enough: taken.length > 0 && open <= CRUMB };

@@ -1,6 +1,7 @@
 /** The page's end of the formulation worker. */
 import { useQuery } from '@tanstack/react-query';
 import { wrap } from 'comlink';
+import { useMemo } from 'react';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { FormulationWorker } from '../worker/formulation.worker.ts';
 import { latest } from './latest.ts';
@@ -35,5 +36,5 @@ export function useReferenceFoods(refs: readonly string[]): ReadonlyMap<string, 
     staleTime: forever,
     placeholderData: (before) => before,
   });
-  return new Map(data?.map((food) => [food.ref, food]));
+  return useMemo(() => new Map(data?.map((food) => [food.ref, food])), [data]);
 }

@@ -98,7 +98,7 @@ describe('the plan', () => {
   test('takes the foods with a share, each its way', () => {
     const shares = { ...mix.shares, millet: 0 };
     const driedAtHome = [{ food: 'carrot-dried', fresh: 'sr28:11124', moisture: 5 }];
-    const foods = foodsNeeded(house({ kitchen: kitchen({ driedAtHome }) }), { ...mix, shares });
+    const foods = foodsNeeded(house({ kitchen: kitchen({ driedAtHome }) }), { ...mix, shares }, new Map());
     expect(foods).toHaveLength(mix.problem.foods.length - 1);
     expect(foods.find((f) => f.id === 'rolled-oats')).toMatchObject({
       needsCold: true,
@@ -145,6 +145,55 @@ describe('the plan', () => {
   test('leaves out the change of food where it takes no days', () => {
     const view = calendarOf(house({ kitchen: kitchen({ stepDays: { 'change-over': 0 } }) }), mix, today);
     expect(view.plan.steps.at(-1)!.id).toBe('weigh');
+  });
+});
+
+describe('fresh food', () => {
+  const carrot = {
+    ref: 'fresh',
+    name: 'Carrot',
+    source: 's',
+    composition: { WATER: 88 },
+    sd: {},
+    refuse: 10,
+  };
+  const table = new Map([['fresh', carrot]]);
+  const dried = kitchen({ driedAtHome: [{ food: 'carrot-dried', fresh: 'fresh', moisture: 10 }] });
+  const carrots = (grams: number) => lot('carrot-dried', { form: 'fresh', grams });
+  const steps = (h: Household) =>
+    calendarOf(h, mix, today, table)
+      .plan.steps.filter((s) => s.goods.length === 1 && s.goods[0]!.food === 'carrot-dried')
+      .map((s) => [s.kind, s.state]);
+
+  test('counts for what it comes to: 15 g dried take about 125 g as bought', () => {
+    expect(steps(house({ kitchen: dried, lots: [carrots(130)] }))).toEqual([
+      ['buy', 'done'],
+      ['dry', 'open'],
+    ]);
+    expect(steps(house({ kitchen: dried, lots: [carrots(110)] }))).toEqual([
+      ['buy', 'open'],
+      ['buy', 'done'],
+      ['dry', 'open'],
+      ['dry', 'open'],
+    ]);
+  });
+
+  test('on the trays is on its way, not to be bought again', () => {
+    const run = {
+      id: 'r',
+      lot: 'lot-carrot-dried',
+      device: 'oven' as const,
+      celsius: 60,
+      startedAt: `${today}T06:00:00.000Z`,
+      trays: 1,
+      gramsBefore: 120,
+      gramsTaken: 130,
+      checks: [],
+    };
+    expect(steps(house({ kitchen: dried, lots: [carrots(130)], dryingRuns: [run] }))).toEqual([
+      ['buy', 'done'],
+      ['dry', 'begun'],
+    ]);
   });
 });
 

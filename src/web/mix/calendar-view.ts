@@ -12,15 +12,17 @@ import {
   WORDS,
 } from '../../kitchen/calendar.ts';
 import { moved as movedInCold, needsCold } from '../../kitchen/cold.ts';
-import { leftOver } from '../../kitchen/cupboard.ts';
+import { leftOver, takenBy } from '../../kitchen/cupboard.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../../kitchen/days.ts';
 import type { Batch, ColdStep, Day, Lot, Moment, NextBatch } from '../../kitchen/model.ts';
 import { mixPartOf, type RunsOut, runsOut } from '../../kitchen/runs-out.ts';
 import { type Needed, suppliesOf } from '../../kitchen/supplies.ts';
 import { sayGrams } from '../../kitchen/units.ts';
-import { driedAtHome } from './fresh-food.ts';
+import { driedPerBought, type FreshFood } from '../../kitchen/yields.ts';
+import { driedAtHome, freshFoodOf } from './fresh-food.ts';
 import { cupboardFoods, keptOf, lotsForCold } from './lots-view.ts';
 import { nextBatchOf, sizeOfNext } from './next-batch.ts';
+import { onTrays } from './shopping-view.ts';
 
 /** The batch that is being fed. */
 export interface PresentBatch {
@@ -44,6 +46,7 @@ export interface CalendarView {
   /** The first day that was given has passed: today counts. */
   readonly fromPassed: boolean;
   readonly mode: FrameMode;
+  readonly table: FreshTable;
 }
 
 /** Forwards from today or a day; backwards from the day on which the present batch runs out, or from a day. */
@@ -101,41 +104,65 @@ export function leftOn({ counted, runsOut: runs }: PresentBatch, day: Day): numb
   return Math.max(0, counted.grams - days * runs.gramsADay);
 }
 
+/** Fresh foods of the tables, by reference number; without an entry nobody knows what they come to once dried. */
+export type FreshTable = ReadonlyMap<string, FreshFood>;
+
 /** The foods that the next batch takes. @param mix with what its animals bring */
-export function foodsNeeded(house: Household, mix: Mix): Needed[] {
+export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): Needed[] {
   const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
   const { grams } = sizeOfNext(house, mix);
   return mix.problem.foods.flatMap((food): Needed[] => {
     const share = food.refused ? 0 : (mix.shares[food.id] ?? 0);
     if (!(share > 0)) return [];
+    const perFresh = perFreshOf(house, food.id, table);
     return [
       {
         id: food.id,
         name: food.name ?? food.id,
         needsCold: needsCold({ form: 'dry' }, groups.get(food.id)).needs,
         dryAtHome: driedAtHome(house, food.id) !== undefined,
+        ...(perFresh !== undefined && { perFresh }),
         ...(grams !== undefined && { grams: (grams * share) / 100 }),
       },
     ];
   });
 }
 
+/** g dried from 1 g of the fresh food as bought; undefined where its water, or what is trimmed off, is not known. */
+function perFreshOf(house: Household, food: string, table: FreshTable): number | undefined {
+  const how = driedAtHome(house, food);
+  const fresh = how && freshFoodOf(how.fresh, house.foods, table);
+  const water = fresh?.composition.WATER;
+  if (!how || !fresh || water === undefined || water <= how.moisture) return undefined;
+  return driedPerBought(fresh, how.moisture, how.trimLoss);
+}
+
 /**
  * The plan of the next batch, with the steps on the days that the keeper chose.
  * @param mix with what its animals bring
  */
-export function calendarOf(house: Household, mix: Mix, today: Day): CalendarView {
+export function calendarOf(
+  house: Household,
+  mix: Mix,
+  today: Day,
+  table: FreshTable = new Map(),
+): CalendarView {
   const next = nextBatchOf(house, mix);
   const present = presentOf(house, mix, today);
   const all = batchesFed(house, mix);
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
   const number = weighing ? all.indexOf(weighing) + 1 : all.length + 1;
   const days = house.kitchen[0]?.stepDays;
-  const lots = leftOver(keptOf(house)).flatMap(({ lot, grams }) => (grams > 0 ? [{ ...lot, grams }] : []));
+  const trays = onTrays(house);
+  const lots = leftOver(keptOf(house)).flatMap(({ lot, grams }) => {
+    // What lies on the trays is on its way.
+    const drying = trays.reduce((sum, t) => sum + (t.lot.id === lot.id ? takenBy(t.run) : 0), 0);
+    return grams + drying > 0 ? [{ ...lot, grams: grams + drying }] : [];
+  });
   const input: KitchenInput = {
     id: `${mix.id}-${number}`,
     name: `batch ${number}`,
-    supplies: suppliesOf(foodsNeeded(house, mix), lots, house.dryingRuns, today),
+    supplies: suppliesOf(foodsNeeded(house, mix, table), lots, house.dryingRuns, today),
     ...(days && { days }),
     changeOver: days?.['change-over'] !== 0,
     ...(weighing && { weighed: { from: dayAt(weighing.startedAt) } }),
@@ -149,6 +176,7 @@ export function calendarOf(house: Household, mix: Mix, today: Day): CalendarView
     dropped,
     mode,
     fromPassed,
+    table,
     ...(present && { present }),
     ...(weighing && { weighing }),
   };
@@ -249,11 +277,11 @@ export function moveStep(
   const { pins } = view.next;
   // Several tries at one step are one move.
   const before = pins.at(-1)?.step === id ? pins.slice(0, -1) : pins;
-  const base = calendarOf(withNext(house, { ...view.next, pins: before }), mix, today);
+  const base = calendarOf(withNext(house, { ...view.next, pins: before }), mix, today, view.table);
   const answer = moved(base.plan, id, day);
   if (!answer.ok) return answer;
   const next = { ...view.next, pins: [...before, { step: id, day }] };
-  const then = calendarOf(withNext(house, next), mix, today);
+  const then = calendarOf(withNext(house, next), mix, today, view.table);
   return { ok: true, next, lots: [], after: then, sentence: whatMoved(step, view, then) };
 }
 
@@ -318,7 +346,7 @@ function moveLots(
       }`,
     };
   }
-  const after = calendarOf(withLots(house, changed), mix, today);
+  const after = calendarOf(withLots(house, changed), mix, today, view.table);
   const fresh = after.dropped.filter((d) => !view.dropped.includes(d));
   return {
     ok: true,

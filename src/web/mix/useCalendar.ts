@@ -2,6 +2,7 @@
 import { useMemo } from 'react';
 import type { Mix } from '../../household/model.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { useReferenceFoods } from '../data/engine.ts';
 import { allProfiles } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { type CalendarView, calendarOf } from './calendar-view.ts';
@@ -17,13 +18,14 @@ export interface Calendar {
 
 export function useCalendar(kept: Mix, day: Day): Calendar {
   const { house } = useMixDraft();
+  const table = useReferenceFoods((house.kitchen[0]?.driedAtHome ?? []).map((d) => d.fresh));
   return useMemo(() => {
     const { mix } = withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house)));
     try {
-      return { mix, view: calendarOf(house, mix, day) };
+      return { mix, view: calendarOf(house, mix, day, table) };
     } catch (error) {
       if (error instanceof RangeError) return { mix, fault: error.message };
       throw error;
     }
-  }, [kept, house, day]);
+  }, [kept, house, day, table]);
 }
