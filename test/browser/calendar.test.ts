@@ -240,7 +240,7 @@ describe.each([
       .poll(async () => (await kept()).lots.find((l) => l.food === 'rolled-oats')!.cold.map((s) => s.from))
       .toEqual(['2026-03-08', '2026-03-12', '2026-03-16', '2026-03-22']);
     await open('cupboard/cold');
-    await page.getByText('22 March to 26 March').waitFor();
+    await page.getByText('900 g, ready on 26 March').waitFor();
     await open('today');
     await page.getByText(/Batch 1 runs out on 14 April; buy and freeze 16 foods by 14 March/).waitFor();
     await page.clock.setFixedTime(new Date('2026-03-12T10:00:00'));
