@@ -218,7 +218,8 @@ describe('what cannot be saved', () => {
     expect(page.url()).not.toBe(here);
     await page.getByRole('link', { name: 'All batches' }).click();
     const running = page.getByRole('region', { name: 'Being weighed' }).getByRole('link');
-    expect(await running.count()).toBe(1);
+    // The old one is closed once the server has it.
+    await expect.poll(() => running.count(), { timeout: 20_000 }).toBe(1);
     expect(await page.getByRole('region', { name: 'Finished' }).getByRole('link').count()).toBe(3);
     await looksRight();
     await running.click();

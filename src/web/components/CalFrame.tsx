@@ -1,5 +1,4 @@
 /** Which way the calendar is planned: forwards from a day, or backwards from one. */
-import { useEffect, useState } from 'react';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { useKitchen } from '../data/kitchen.ts';
@@ -8,17 +7,10 @@ import { LotDate } from './LotDate.tsx';
 import { Radios } from './Radios.tsx';
 
 export function CalFrame({ view, day }: { view: CalendarView; day: Day }) {
-  const { change, error } = useKitchen();
+  const { change } = useKitchen();
   const { mode, next, present, plan } = view;
   const runs = present?.runsOut;
-  /** Shown at once, before the plan that goes with it. */
-  const [wanted, setWanted] = useState<FrameMode>();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: once it is kept, or refused, what is kept shows
-  useEffect(() => setWanted(undefined), [mode, error]);
-  function set(to: FrameMode, on: Day) {
-    if (to !== mode) setWanted(to);
-    change({ next: withFrame(next, to, on) });
-  }
+  const set = (to: FrameMode, on: Day) => change({ next: withFrame(next, to, on) });
   const options: (readonly [FrameMode, string])[] = [
     ['today', 'From today, each step as early as can be'],
     ['from', 'From another day, each step as early as can be'],
@@ -36,7 +28,7 @@ export function CalFrame({ view, day }: { view: CalendarView; day: Day }) {
   const dayFor = (to: FrameMode): Day => (to === 'until' ? (plan.deadline ?? plan.end) : day);
   return (
     <section aria-label="How it is planned" className="cal-frame">
-      <Radios label="Plan" value={wanted ?? mode} options={options} onChange={(to) => set(to, dayFor(to))} />
+      <Radios label="Plan" value={mode} options={options} onChange={(to) => set(to, dayFor(to))} />
       {mode === 'from' && (
         <LotDate
           label="First day"

@@ -21,20 +21,32 @@ export function useCacheWriter() {
     );
 }
 
+/** What is saved, and the household as it stood before. */
+interface Saving<K extends keyof Kept> {
+  readonly object: Kept[K];
+  readonly before: Household | undefined;
+}
+
 export function useSave<K extends keyof Kept>(kind: K) {
   const client = useQueryClient();
   const write = useCacheWriter();
-  return useMutation({
+  const { mutate, mutateAsync, ...state } = useMutation<void, Error, Saving<K>>({
     // One after the other: of two quick changes the later one is what is kept.
     scope: { id: kind },
-    mutationFn: (object: Kept[K]) => put(kind, object),
-    onMutate: (object) => {
-      const before = client.getQueryData<Household>(key);
-      write(kind, object);
-      return before;
-    },
-    onError: (_error, _object, before) => putBack(client, kind, before),
+    mutationFn: ({ object }) => put(kind, object),
+    onError: (_error, { before }) => putBack(client, kind, before),
   });
+  /** Shown within the press itself: a radio that waits for a moment would spring back first. */
+  function begun(object: Kept[K]): Saving<K> {
+    const before = client.getQueryData<Household>(key);
+    write(kind, object);
+    return { object, before };
+  }
+  return {
+    ...state,
+    mutate: (object: Kept[K], done?: { onSuccess(): void }) => mutate(begun(object), done),
+    mutateAsync: (object: Kept[K]) => mutateAsync(begun(object)),
+  };
 }
 
 export function useRemove(kind: keyof Kept) {
