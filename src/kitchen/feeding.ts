@@ -1,5 +1,6 @@
 /** Grams a day of mix, pellet and fresh food for every animal of a batch, and how long the batch lasts. */
 import { AIR_DRY_WATER, type Beside, type Problem } from '../formulation/problem.ts';
+import { joined } from '../formulation/sentences.ts';
 import { dayInWords, plusDays } from './days.ts';
 import type { Day } from './model.ts';
 import { mixPartOf, wholeDays } from './runs-out.ts';
@@ -85,7 +86,7 @@ function daySentence(animal: Fed, mix: number, beside: DailyFeed['beside']): str
       b.grams === undefined ? `${b.name} (amount not known)` : `${tenths(b.grams)} g ${b.name}`,
     ),
   ];
-  const all = parts.length === 1 ? parts[0] : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  const all = joined(parts);
   return `${animal.name}: ${all} a day.`;
 }
 

@@ -5,6 +5,7 @@
  * "As mixed" is the weight of a food as it goes into the mix: dry as bought, or dried at home.
  */
 import type { Highs } from '../formulation/highs.ts';
+import { joined } from '../formulation/sentences.ts';
 import { oldestFirst, takenBy } from './cupboard.ts';
 import { dayInWords } from './days.ts';
 import type { Day, DryingRun, Lot, Offer } from './model.ts';
@@ -419,10 +420,6 @@ function boughtSentence(food: ShoppingFood, packs: readonly PacksOf[], leftOver:
       ? 'nothing is left over'
       : `${sayGrams(leftOver)} is left over${fresh ? ' once dried' : ''}`;
   return `${food.name}: buy ${joined(said)}; ${rest}.`;
-}
-
-function joined(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
 function summary(

@@ -1,5 +1,4 @@
 /** An animal: its name, what it is, how old, which target it starts from, and what it is fed a day. */
-
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';

@@ -1,5 +1,4 @@
 /** The mixes an animal is fed: ticked here, or at the mix itself. */
-
 import type { Animal, Mix } from '../../household/model.ts';
 import { useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';

@@ -1,5 +1,4 @@
 /** One animal: what it is and is fed, the mixes made for it, and what it refuses. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';

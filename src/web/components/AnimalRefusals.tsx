@@ -1,5 +1,4 @@
 /** What an animal will not eat: each food with the mixes that lose it. Kept at once. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';

@@ -1,6 +1,7 @@
 /** The plan as a list by day, with the step that is being moved opened in it. */
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { capital } from '../../formulation/sentences.ts';
 import type { Mix } from '../../household/model.ts';
 import { type PlannedStep, stepTitle } from '../../kitchen/calendar.ts';
 import { dayNumber } from '../../kitchen/days.ts';
@@ -113,7 +114,7 @@ function Item(props: {
     >
       <div className="cal-line">
         <span className="cal-words">
-          <strong>{title.charAt(0).toUpperCase() + title.slice(1)}</strong>
+          <strong>{capital(title)}</strong>
           <small>
             {spanInWords(step, day)}
             {step.state === 'begun' && ', has begun'}

@@ -1,5 +1,4 @@
 /** The freezer as the keeper has it: the room given to dry goods, and how cold it is. */
-
 import { useState } from 'react';
 import { useKitchen } from '../data/kitchen.ts';
 import { Failed } from './Failed.tsx';

@@ -67,25 +67,39 @@ export function ColdPlan() {
   );
 }
 
-/** Ticks off the step of every lot that has lasted long enough, in one press. */
-function TickAll({ lots }: { lots: readonly Lot[] }) {
+/** Keeps several lots, one after the other, and says so once all are kept. */
+function useKeepAll() {
   const save = useSave('lots');
   const [said, setSaid] = useState('');
   const [busy, setBusy] = useState(false);
 
-  async function tick() {
+  /** @param focus selector of the place that gets the keyboard */
+  async function keep(lots: readonly Lot[], words: string, focus: string) {
     if (busy) return;
     setBusy(true);
     try {
-      for (const lot of lots) await save.mutateAsync(tickedNext(lot, today()));
-      setSaid(`${lots.length} steps are ticked off.`);
-      focusWhenThere('.cold-page h2');
+      for (const lot of lots) await save.mutateAsync(lot);
+      setSaid(words);
+      focusWhenThere(focus);
     } catch {
       setSaid(''); // `save.error` says why
     } finally {
       setBusy(false);
     }
   }
+
+  return { keep, said, error: save.error };
+}
+
+/** Ticks off the step of every lot that has lasted long enough, in one press. */
+function TickAll({ lots }: { lots: readonly Lot[] }) {
+  const { keep, said, error } = useKeepAll();
+  const tick = () =>
+    keep(
+      lots.map((lot) => tickedNext(lot, today())),
+      `${lots.length} steps are ticked off.`,
+      '.cold-page h2',
+    );
 
   return (
     <>
@@ -94,8 +108,8 @@ function TickAll({ lots }: { lots: readonly Lot[] }) {
           Tick off all {lots.length} that have lasted long enough
         </Button>
       )}
-      <p className={save.error ? 'field-error' : 'hint'} aria-live="polite">
-        {save.error ? save.error.message : said}
+      <p className={error ? 'field-error' : 'hint'} aria-live="polite">
+        {error ? error.message : said}
       </p>
     </>
   );
@@ -109,34 +123,24 @@ function Planning({
   plan: { readonly lots: readonly PlannedCold[] };
   changed: readonly Lot[];
 }) {
-  const save = useSave('lots');
-  const [said, setSaid] = useState('');
-  const [busy, setBusy] = useState(false);
+  const { keep, said, error } = useKeepAll();
   const anew = changed.some((lot) => plan.lots.some((p) => p.lot === lot.id) && lot.cold.length > 0);
-
-  async function keep() {
-    if (busy) return;
-    setBusy(true);
-    try {
-      for (const lot of changed) await save.mutateAsync(lot);
-      setSaid(changed.length === 1 ? 'One lot has its days.' : `${changed.length} lots have their days.`);
-      focusWhenThere('.cold-lots .next .button');
-    } catch {
-      setSaid(''); // `save.error` says why
-    } finally {
-      setBusy(false);
-    }
-  }
+  const keepDays = () =>
+    keep(
+      changed,
+      changed.length === 1 ? 'One lot has its days.' : `${changed.length} lots have their days.`,
+      '.cold-lots .next .button',
+    );
 
   return (
     <>
       {changed.length > 0 && (
-        <Button className="button strong" onPress={() => void keep()}>
+        <Button className="button strong" onPress={() => void keepDays()}>
           {anew ? 'Plan the cold anew' : 'Plan the cold'}
         </Button>
       )}
       <p className="hint" aria-live="polite">
-        {save.error ? save.error.message : changed.length === 0 ? said || 'All days are planned.' : ''}
+        {error ? error.message : changed.length === 0 ? said || 'All days are planned.' : ''}
       </p>
     </>
   );

@@ -1,5 +1,4 @@
 /** How far the sources of one amount agree: a line for each, and what they come to together. */
-
 import { scaleLinear } from 'd3-scale';
 import type { Picture, PictureRow } from '../../foods/sources/picture.ts';
 import { unitWord } from '../../nutrition/nutrients.ts';

@@ -1,5 +1,4 @@
 /** What the keeper dries with: oven or dehydrator, its trays, and what it is usually set to. */
-
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import { useKitchen } from '../data/kitchen.ts';

@@ -1,5 +1,4 @@
 /** Asks which fresh food a food of the mix is dried from, since how dry it gets follows from the water of that. */
-
 import { focusWhenThere } from '../data/focus.ts';
 import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';

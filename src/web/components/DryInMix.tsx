@@ -1,5 +1,4 @@
 /** What 100 g of the dried food hold beside what the mix counts, and the step that brings it into the mix. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DriedRun } from '../../kitchen/drying.ts';

@@ -1,5 +1,4 @@
 /** What goes on, what is to dry, and what was dried; each leads to its page. */
-
 import type { Left } from '../../kitchen/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/units.ts';

@@ -1,5 +1,4 @@
 /** Before a run: how much of a fresh lot, in how many loads, how hot and how long, as practised and as published. */
-
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import type { Left } from '../../kitchen/cupboard.ts';

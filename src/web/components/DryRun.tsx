@@ -1,5 +1,4 @@
 /** One run: while it dries, once it is weighed, and what came of it. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { takenBy } from '../../kitchen/cupboard.ts';

@@ -1,5 +1,4 @@
 /** Weighed: dry, unsure or damp, and what may become of it. What is damp does not go into the cupboard. */
-
 import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import { CHECK_EVERY } from '../../kitchen/drying.ts';

@@ -1,5 +1,4 @@
 /** Bars a lot: for what reason, in one press; what it reached is shown at once where it stood. */
-
 import { type FormEvent, useState } from 'react';
 import { Input, Label, TextField } from 'react-aria-components';
 import type { Lot } from '../../kitchen/model.ts';

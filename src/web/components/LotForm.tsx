@@ -1,5 +1,4 @@
 /** A lot as it comes into the cupboard: of which food, how much as the pack says, from when and from whom. */
-
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
 import { leftOver } from '../../kitchen/cupboard.ts';

@@ -1,7 +1,7 @@
 /** One lot: how it stands, its days, its way through the cold, and where it went. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { capital } from '../../formulation/sentences.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/units.ts';
@@ -46,7 +46,7 @@ export function LotPage({
       </header>
       <p className={`lot-state big ${state.kind}`}>
         <LotMark kind={state.kind} />
-        <span>{state.words[0]!.toUpperCase() + state.words.slice(1)}</span>
+        <span>{capital(state.words)}</span>
       </p>
       {state.kind === 'past' && (
         <p className="notice-line">

@@ -1,5 +1,4 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
-
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
 import { dayInWords } from '../../kitchen/days.ts';

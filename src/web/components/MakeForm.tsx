@@ -1,5 +1,4 @@
 /** A dried, blanched, roasted or sprouted form of a food, where a source says what becomes of it. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Food } from '../../foods/food.ts';

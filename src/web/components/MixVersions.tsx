@@ -1,5 +1,4 @@
 /** Kept versions of a mix: keep it as it stands, go back to one, compare two of them. */
-
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';

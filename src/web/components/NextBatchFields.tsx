@@ -1,5 +1,4 @@
 /** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
-
 import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
 import { countOfDays } from '../../kitchen/days.ts';

@@ -1,5 +1,4 @@
 /** A food of the keeper's own: its name and kind, what its label says, and its list of ingredients. */
-
 import { useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { type Evidence, withEvidence } from '../../foods/evidence.ts';

@@ -1,5 +1,4 @@
 /** An own profile being changed; saved on request, and carried into the mix that uses it. */
-
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';

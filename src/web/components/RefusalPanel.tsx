@@ -1,5 +1,4 @@
 /** What is eaten when a food of the mix is left, how to be safe against it, and what may take a food's place. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';

@@ -1,5 +1,4 @@
 /** Whether a food is bought as it is mixed, or fresh and dried at home: from what, how dry, and what is trimmed off. */
-
 import { useState } from 'react';
 import type { DriedAtHome } from '../../kitchen/model.ts';
 import { trimOf } from '../../kitchen/yields.ts';

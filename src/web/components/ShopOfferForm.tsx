@@ -1,5 +1,4 @@
 /** One offer of a seller, for one food: who sells it, in which pack, for how much. */
-
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Offer } from '../../kitchen/model.ts';

@@ -8,6 +8,7 @@ import { useRemove, useSave } from '../data/household.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { driedAtHome } from '../mix/fresh-food.ts';
 import { money } from '../mix/shopping-view.ts';
+import { Failed } from './Failed.tsx';
 import { ShopOfferForm } from './ShopOfferForm.tsx';
 
 /** @param at selector of the food's place on the page */
@@ -101,11 +102,7 @@ export function ShopOffers(props: {
           </Button>
         )}
       </p>
-      {(erase.error ?? save.error) && (
-        <p role="alert" className="field-error">
-          {(erase.error ?? save.error)!.message}
-        </p>
-      )}
+      <Failed error={erase.error ?? save.error} />
       {editing === 'new' ? (
         form()
       ) : (

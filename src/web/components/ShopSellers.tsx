@@ -1,5 +1,4 @@
 /** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
-
 import { useKitchen } from '../data/kitchen.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { withTerms } from '../mix/shopping-view.ts';

@@ -1,5 +1,4 @@
 /** Where an own food's figures come from: every source, how they agree, and which of them counts. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withEvidence } from '../../foods/evidence.ts';

@@ -5,6 +5,7 @@ import { engine } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
 import type { CalendarView, PresentBatch } from '../mix/calendar-view.ts';
+import { keptOf } from '../mix/lots-view.ts';
 import { type Errand, errandsOf, nearUseBy } from '../mix/today-view.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import type { BatchPapers } from '../worker/weighing.ts';
@@ -60,11 +61,7 @@ function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefin
   const { data } = useQuery({
     queryKey: ['papers', batch, house.lots, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> =>
-      engine.batchPapers(
-        batch!,
-        { lots: house.lots, runs: house.dryingRuns, batches: house.batches },
-        house.animals,
-      ),
+      engine.batchPapers(batch!, keptOf(house), house.animals),
     enabled: batch !== undefined,
     staleTime: Number.POSITIVE_INFINITY,
   });

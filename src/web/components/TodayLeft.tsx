@@ -1,6 +1,7 @@
 /** What is left of the batch being fed: weighed, or all eaten. The day on which it runs out follows. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { capital } from '../../formulation/sentences.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/units.ts';
@@ -67,7 +68,7 @@ export function TodayLeft({ view, day }: { view: CalendarView | undefined; day: 
       )}
       <div className="button-row">
         <p aria-live="polite" className={save.error ? 'field-error' : 'hint'}>
-          {save.error ? save.error.message : said && said.words.charAt(0).toUpperCase() + said.words.slice(1)}
+          {save.error ? save.error.message : said && capital(said.words)}
         </p>
         {said && (
           <Button

@@ -13,6 +13,7 @@ import { newId } from '../data/new-id.ts';
 import { go, linkTo } from '../data/route.ts';
 import { today } from '../data/today.ts';
 import { useWakeLock } from '../data/wake-lock.ts';
+import { keptOf } from '../mix/lots-view.ts';
 import { afterBatch } from '../mix/next-batch.ts';
 import { lotsFor, pourLots } from '../mix/pour-lots.ts';
 import {
@@ -65,7 +66,7 @@ export function WeighBatch({ batch }: { batch: Batch }) {
   const answer = standing.data;
   const waits = save.is === 'saving' || save.is === 'failed';
   const now = () => new Date().toISOString();
-  const kept = { lots: house.lots, runs: house.dryingRuns, batches: house.batches };
+  const kept = keptOf(house);
 
   const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
 

@@ -1,6 +1,8 @@
 /** A list of batches, each with the way into it. */
+
 import type { Batch } from '../../kitchen/model.ts';
 import { linkTo } from '../data/route.ts';
+import { gramsMade } from '../mix/calendar-view.ts';
 import { endWords, gramWords, moment } from '../mix/weigh-out-view.ts';
 
 export function WeighBatches(props: {
@@ -13,7 +15,7 @@ export function WeighBatches(props: {
       <h2>{props.title}</h2>
       <ul className="weigh-batches">
         {props.batches.map((batch) => {
-          const poured = batch.pours.reduce((sum, p) => sum + p.grams, 0);
+          const poured = gramsMade(batch);
           return (
             <li key={batch.id}>
               <a href={linkTo('weigh', batch.id)}>{props.link(batch)}</a>

@@ -10,6 +10,7 @@ import type { Batch } from '../../kitchen/model.ts';
 import { engine } from '../data/engine.ts';
 import { useMixDraft } from '../data/mix-draft.tsx';
 import { linkTo } from '../data/route.ts';
+import { keptOf } from '../mix/lots-view.ts';
 import { endWords, gramWords, moment } from '../mix/weigh-out-view.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import type { BatchPapers } from '../worker/weighing.ts';
@@ -17,7 +18,7 @@ import { WeighLabel } from './WeighLabel.tsx';
 
 export function WeighRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
-  const kept = { lots: house.lots, runs: house.dryingRuns, batches: house.batches };
+  const kept = keptOf(house);
   const { data: answer, error } = useQuery({
     queryKey: ['papers', batch, house.lots, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),

@@ -1,6 +1,12 @@
-/** Today where the keeper is, ISO 8601: the date on the kitchen calendar, not that of Greenwich. */
-export function today(): string {
-  const now = new Date();
+/** Days where the keeper is, ISO 8601: the date on the kitchen calendar, not that of Greenwich. */
+
+/** @param at ISO 8601 time, or ms since 1970 */
+export function dayAt(at: string | number): string {
+  const date = new Date(at);
   const two = (n: number) => String(n).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
+
+export function today(): string {
+  return dayAt(Date.now());
 }

@@ -1,5 +1,5 @@
 /** The calendar of the next batch: what the household has turned into a plan, and a step of it put on another day. */
-import { joined } from '../../formulation/sentences.ts';
+import { capital, joined } from '../../formulation/sentences.ts';
 import type { Household, Mix } from '../../household/model.ts';
 import {
   type Frame,
@@ -14,11 +14,12 @@ import {
 import { moved as movedInCold, needsCold } from '../../kitchen/cold.ts';
 import { leftOver, takenBy } from '../../kitchen/cupboard.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../../kitchen/days.ts';
-import type { Batch, ColdStep, Day, Lot, Moment, NextBatch } from '../../kitchen/model.ts';
+import type { Batch, ColdStep, Day, Lot, NextBatch } from '../../kitchen/model.ts';
 import { mixPartOf, type RunsOut, runsOut } from '../../kitchen/runs-out.ts';
 import { type Needed, suppliesOf } from '../../kitchen/supplies.ts';
 import { sayGrams } from '../../kitchen/units.ts';
 import { driedPerBought, type FreshFood } from '../../kitchen/yields.ts';
+import { dayAt } from '../data/today.ts';
 import { driedAtHome, freshFoodOf } from './fresh-food.ts';
 import { cupboardFoods, keptOf, lotsForCold } from './lots-view.ts';
 import { nextBatchOf, sizeOfNext } from './next-batch.ts';
@@ -51,13 +52,6 @@ export interface CalendarView {
 
 /** Forwards from today or a day; backwards from the day on which the present batch runs out, or from a day. */
 export type FrameMode = 'today' | 'from' | 'runs-out' | 'until';
-
-/** The day of a moment where the keeper is. */
-export function dayAt(moment: Moment): Day {
-  const at = new Date(moment);
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
-}
 
 /** Batches of the mix or of its animals, not given up, the oldest first: "batch 1" is the first of them. */
 export function batchesFed(house: Household, mix: Mix): readonly Batch[] {
@@ -427,8 +421,6 @@ function whatMoved(step: PlannedStep, before: CalendarView, after: CalendarView)
 export function shortTitle({ kind, round }: Pick<PlannedStep, 'kind' | 'round'>): string {
   return round ? `${WORDS[kind]} ${round.number}` : WORDS[kind];
 }
-
-const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Lots of the plan that wait for the cold and have no days in the freezer, by name. */
 export function withoutColdDays(house: Household, plan: KitchenPlan): string[] {

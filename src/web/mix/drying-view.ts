@@ -3,6 +3,7 @@ import type { Composition, Food } from '../../foods/food.ts';
 import { atMoisture } from '../../foods/forms/drying.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { Ingredient } from '../../formulation/problem.ts';
+import { capital } from '../../formulation/sentences.ts';
 import type { Household, Mix, OwnFood } from '../../household/model.ts';
 import { type Left, leftOver, takenBy } from '../../kitchen/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -22,6 +23,7 @@ import {
 import type { Day, DryingRun, Lot, Moment } from '../../kitchen/model.ts';
 import type { FreshFood } from '../../kitchen/yields.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { dayAt } from '../data/today.ts';
 import { withProblem } from './edits.ts';
 import { cupboardFoods, keptOf, lotName } from './lots-view.ts';
 
@@ -111,14 +113,7 @@ export function clockOf(moment: Moment, now: number): string {
   const at = new Date(moment);
   const two = (n: number) => String(n).padStart(2, '0');
   const time = `${two(at.getHours())}:${two(at.getMinutes())}`;
-  return dayOfDate(at) === dayOfDate(new Date(now))
-    ? time
-    : `${time} on ${dayInWords(dayOfDate(at), dayOfDate(new Date(now)))}`;
-}
-
-function dayOfDate(date: Date): Day {
-  const two = (n: number) => String(n).padStart(2, '0');
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  return dayAt(moment) === dayAt(now) ? time : `${time} on ${dayInWords(dayAt(moment), dayAt(now))}`;
 }
 
 /**
@@ -219,7 +214,7 @@ function measuredWater(
 
 /** Begun with a capital letter, ended with a full stop. */
 export function sentence(text: string): string {
-  const whole = text[0]!.toUpperCase() + text.slice(1);
+  const whole = capital(text);
   return /[.!?]$/.test(whole) ? whole : `${whole}.`;
 }
 

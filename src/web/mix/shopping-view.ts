@@ -1,5 +1,6 @@
 /** What the shopping page shows: the question for the worker, prices in words, what was bought as lots, the list as text. */
 import type { Ingredient } from '../../formulation/problem.ts';
+import { joined } from '../../formulation/sentences.ts';
 import type { Animal, Household, Mix } from '../../household/model.ts';
 import { leftOver } from '../../kitchen/cupboard.ts';
 import { countOfDays } from '../../kitchen/days.ts';
@@ -285,7 +286,7 @@ export function sizeSentence(grams: number, { animals, gramsADay }: Eating): str
   const days = grams / gramsADay!;
   const whole = Math.floor(days + 1e-6);
   const names = animals.map((a) => a.name);
-  const who = names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+  const who = joined(names);
   const lasts =
     whole < 1 ? 'less than a day' : `${days - whole > 0.05 ? 'a little over ' : ''}${countOfDays(whole)}`;
   return `${lasts} for ${who}, ${names.length < 2 ? 'who eats' : 'who eat'} ${sayGrams(gramsADay!)} of it a day`;

@@ -1,5 +1,5 @@
 /** The first page: where the next thing is done, and what needs hands today. */
-import { joined } from '../../formulation/sentences.ts';
+import { capital, joined } from '../../formulation/sentences.ts';
 import type { Household } from '../../household/model.ts';
 import { STEP_DAYS, type StepKind } from '../../kitchen/calendar.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar-sentences.ts';
@@ -9,8 +9,9 @@ import { nextCheck } from '../../kitchen/drying.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { reachOf } from '../../kitchen/trace.ts';
 import { sayGrams } from '../../kitchen/units.ts';
-import { type CalendarView, dayAt, gramsMade, named } from './calendar-view.ts';
-import { runLines } from './drying-view.ts';
+import { dayAt } from '../data/today.ts';
+import { type CalendarView, gramsMade, named } from './calendar-view.ts';
+import { clockOf, runLines } from './drying-view.ts';
 import { keptOf, lotsByFood } from './lots-view.ts';
 
 /** A place of the client, as its address has it. */
@@ -148,13 +149,12 @@ function looks(house: Household, today: Day, now: Moment): Errand[] {
     if (next === undefined) return [];
     const due = Date.parse(next) <= Date.parse(now);
     if (!due && dayAt(next) !== today) return [];
-    const at = new Date(next);
-    const time = `${String(at.getHours()).padStart(2, '0')}:${String(at.getMinutes()).padStart(2, '0')}`;
+    const time = clockOf(next, Date.parse(now));
     return [
       {
         key: `look ${run.id}`,
         words: due
-          ? `Turn and check what dries: ${name}. It was due at ${time}${dayAt(next) === today ? '' : ` on ${dayInWords(dayAt(next), today)}`}.`
+          ? `Turn and check what dries: ${name}. It was due at ${time}.`
           : `Turn and check what dries at ${time}: ${name}.`,
         link: 'Go to this drying',
         to: ['drying', run.id],
@@ -238,7 +238,7 @@ export function nearUseBy(name: string, batch: string, useBy: Day, today: Day): 
       : `${name} is to be used by ${dayInWords(useBy, today)} (an estimate).`;
   return {
     key: `use by ${batch}`,
-    words: words.charAt(0).toUpperCase() + words.slice(1),
+    words: capital(words),
     link: 'See its record',
     to: ['weigh', batch],
     warns: true,

@@ -1,4 +1,5 @@
 /** What the page beside the scale says, and what a reading of the scale means. */
+import { capital } from '../../formulation/sentences.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import type { Next, State, Tolerance } from '../../kitchen/weigh-out.ts';
 import type { Standing } from '../worker/weighing.ts';
@@ -57,8 +58,6 @@ export function toleranceWords(next: Next, reads: ScaleReads, planned: number): 
   const first = `${capital(words(asPlanned))} keeps the ration in range`;
   return grown ? `${first}; ${words(grown)} if ${size(grown.total)}.` : `${first}.`;
 }
-
-const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 export interface StatusWords {
   readonly status: State['status'];

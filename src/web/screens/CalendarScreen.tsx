@@ -1,5 +1,4 @@
 /** Calendar: from buying to the bowl, forwards or backwards. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';

@@ -1,5 +1,4 @@
 /** Today: what to do next, in one sentence, and what needs hands today. */
-
 import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/result.ts';
