@@ -4,7 +4,7 @@
  * mixes. Prints medians and their ratio.
  */
 import { Formulation } from '../src/formulation/formulation.ts';
-import { loadHighs } from '../src/formulation/highs.ts';
+import { loadHighs } from '../src/formulation/solve/highs.ts';
 import { demoHousehold } from '../src/household/demo.ts';
 import { loadReference } from '../src/household/reference-file.ts';
 import { naiveWay } from './lib/naive.ts';

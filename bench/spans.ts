@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { build } from 'vite';
-import { loadHighs } from '../src/formulation/highs.ts';
+import { loadHighs } from '../src/formulation/solve/highs.ts';
 import { loadReference } from '../src/household/reference-file.ts';
 import { openBench } from '../test/browser/harness.ts';
 import { spansRun } from './lib/spans-run.ts';

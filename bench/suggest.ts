@@ -2,12 +2,13 @@
  * The best food to add out of the whole reference table: by pricing, beside trying each food in a solver that stays
  * warm. The same problems in one process; both must name the same least share.
  */
-import { Elastic } from '../src/formulation/elastic.ts';
-import { loadHighs } from '../src/formulation/highs.ts';
-import { stock } from '../src/formulation/larder.ts';
-import { parseProblem } from '../src/formulation/parse.ts';
-import { Ration, sidesOf } from '../src/formulation/sides.ts';
-import { leastShares } from '../src/formulation/suggest.ts';
+
+import { leastShares } from '../src/formulation/advice/price-foods.ts';
+import { foodAmounts } from '../src/formulation/amounts/food-amounts.ts';
+import { Elastic } from '../src/formulation/explain/elastic.ts';
+import { parseProblem } from '../src/formulation/problem/parse.ts';
+import { linearBounds, Ration } from '../src/formulation/solve/bounds.ts';
+import { loadHighs } from '../src/formulation/solve/highs.ts';
 import { demoProblem } from '../src/household/demo.ts';
 import { loadReference } from '../src/household/reference-file.ts';
 import { median, timed } from './lib/timing.ts';
@@ -18,7 +19,7 @@ const highs = await loadHighs();
 const demo = demoProblem();
 const all = Array.from({ length: reference.size }, (_, row) => reference.at(row)).map((f) => ({
   ref: f.ref,
-  stocked: stock({ id: f.ref, ref: f.ref, group: f.group }, reference),
+  stocked: foodAmounts({ id: f.ref, ref: f.ref, group: f.group }, reference),
 }));
 const times = { priced: [] as number[], tried: [] as number[] };
 let widest = 0;
@@ -30,9 +31,12 @@ for (let k = 0; k < PROBLEMS; k++) {
     foods: demo.foods.map((f) => (f.ref === 'sr28:12036' ? { ...f, min: 22 + 2 * k, max: 60 } : f)),
   };
   const { problem } = parseProblem(insisting, reference);
-  const foods = problem.foods.map((f) => stock(f, reference));
-  const beside = problem.beside.map((b) => ({ stocked: stock(b, reference), part: b.share_of_ration / 100 }));
-  const sides = sidesOf(problem, new Ration(foods, beside), [...foods.keys()], 0, new Map());
+  const foods = problem.foods.map((f) => foodAmounts(f, reference));
+  const beside = problem.beside.map((b) => ({
+    stocked: foodAmounts(b, reference),
+    part: b.share_of_ration / 100,
+  }));
+  const sides = linearBounds(problem, new Ration(foods, beside), [...foods.keys()], 0, new Map());
   const elastic = new Elastic(highs, foods.length, sides);
   const candidates = () => all.map((c) => ({ food: c.ref, content: elastic.contentOf(c.stocked) }));
   candidates();

@@ -3,7 +3,7 @@
  * poured, and correcting with going back to poured foods; the same errors, side by side. Then orders of pouring.
  * Simulated weigh-outs: every pour off by a normal error of the given relative sd, one pour grossly wrong.
  */
-import { loadHighs } from '../src/formulation/highs.ts';
+import { loadHighs } from '../src/formulation/solve/highs.ts';
 import { loadReference } from '../src/household/reference-file.ts';
 import { type Rates, rates, simulate, type Trial } from '../test/kitchen/success.ts';
 import { type WeighedMix, weighedMixes } from '../test/kitchen/weighing-mixes.ts';

@@ -1,4 +1,7 @@
-/** The house plan: a folder imports only from folders above it, and the folders of the domain touch nothing outside. */
+/**
+ * The house plan: a folder imports only from folders above it, a screen only from its own, nothing goes round in a
+ * circle, and the folders of the domain touch nothing outside.
+ */
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -18,8 +21,38 @@ const ORDER = [
   'web',
 ];
 const PURE = ORDER.slice(0, ORDER.indexOf('household'));
+/** What the household holds and what is reckoned over all of it: pure too, so the browser may have it. */
+const HOUSEHOLD_FOR_WEB = [join('household', 'model.ts'), join('household', 'reckon') + sep];
+/** The rooms of the formulation, in the order in which a problem goes through them. */
+const FORMULATION_ROOMS = ['problem', 'amounts', 'solve', 'explain', 'advice'];
+const KITCHEN_ROOMS = [
+  'freezing',
+  'drying',
+  'feeding',
+  'cupboard',
+  'shopping',
+  'calendar',
+  'batch',
+  'weighing',
+];
+const SCREENS = [
+  'today',
+  'foods',
+  'targets',
+  'mix',
+  'calendar',
+  'shopping',
+  'cupboard',
+  'drying',
+  'weigh-out',
+  'animals',
+];
+/** What every screen may use. */
+const WEB_COMMON = ['shared', 'store', 'worker'];
 /** The build step that makes the reference file runs in Node, never in the browser. */
 const BUILD_STEP = join('foods', 'build');
+const MOST_FILES_IN_A_WEB_FOLDER = 30;
+const MOST_LINES_IN_A_WEB_FILE = 300;
 
 interface Import {
   readonly file: string;
@@ -43,22 +76,61 @@ function importsOf(text: string): { target: string; typeOnly: boolean }[] {
 }
 
 const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' }).filter((f) => /\.tsx?$/.test(f));
-const imports: Import[] = files
-  .filter((file) => !/\.test\.tsx?$/.test(file))
-  .flatMap((file) =>
-    importsOf(readFileSync(join(SRC, file), 'utf8')).map((i) => ({
-      file,
-      folder: file.split(sep)[0]!,
-      ...i,
-    })),
-  );
+const shipped = files.filter((file) => !/\.test\.tsx?$/.test(file));
+const imports: Import[] = shipped.flatMap((file) =>
+  importsOf(readFileSync(join(SRC, file), 'utf8')).map((i) => ({
+    file,
+    folder: file.split(sep)[0]!,
+    ...i,
+  })),
+);
 
 /** Path inside src of what is imported, or undefined for a package. */
-function inside({ file, target }: Import): string | undefined {
+function inside({ file, target }: Pick<Import, 'file' | 'target'>): string | undefined {
   return target.startsWith('.') ? relative(SRC, resolve(SRC, dirname(file), target)) : undefined;
 }
 
 const say = ({ file, target }: Import) => `${file} imports ${target}`;
+
+/** The room of a path in one of the two big folders of the domain; undefined for a file that lies beside the rooms. */
+function roomOf(path: string, folder: string): string | undefined {
+  const parts = path.split(sep);
+  return parts[0] === folder && parts.length > 2 ? parts[1] : undefined;
+}
+
+/** Imports from one room of a folder into a room that comes later. */
+function againstTheOrder(folder: string, rooms: readonly string[]): string[] {
+  const wrong = imports.filter((i) => {
+    const path = inside(i);
+    const from = roomOf(i.file, folder);
+    const to = path === undefined ? undefined : roomOf(path, folder);
+    return from !== undefined && to !== undefined && rooms.indexOf(to) > rooms.indexOf(from);
+  });
+  return wrong.map(say);
+}
+
+/** Every group of files that import one another in a circle, types included (Tarjan 1972). */
+function circles(edges: ReadonlyMap<string, readonly string[]>): string[][] {
+  const index = new Map<string, number>();
+  const low = new Map<string, number>();
+  const stack: string[] = [];
+  const found: string[][] = [];
+  function visit(file: string): void {
+    const at = index.size;
+    index.set(file, at);
+    low.set(file, at);
+    stack.push(file);
+    for (const next of edges.get(file) ?? []) {
+      if (!index.has(next)) visit(next);
+      if (stack.includes(next)) low.set(file, Math.min(low.get(file)!, low.get(next)!));
+    }
+    if (low.get(file) !== at) return;
+    const circle = stack.splice(stack.indexOf(file));
+    if (circle.length > 1 || edges.get(file)?.includes(file)) found.push(circle.sort());
+  }
+  for (const file of edges.keys()) if (!index.has(file)) visit(file);
+  return found;
+}
 
 describe('the house plan', () => {
   it('finds imports to check', () => {
@@ -78,6 +150,12 @@ describe('the house plan', () => {
 
   it('has no folder outside the plan', () => {
     expect([...new Set(files.map((f) => f.split(sep)[0]))].filter((f) => !ORDER.includes(f!))).toEqual([]);
+    const rooms = (folder: string) => [
+      ...new Set(files.filter((f) => roomOf(f, folder) !== undefined).map((f) => roomOf(f, folder))),
+    ];
+    expect(rooms('formulation').sort()).toEqual([...FORMULATION_ROOMS].sort());
+    expect(rooms('kitchen').sort()).toEqual([...KITCHEN_ROOMS].sort());
+    expect(rooms('web').sort()).toEqual([...SCREENS, ...WEB_COMMON, 'app'].sort());
   });
 
   it('imports only from folders above', () => {
@@ -89,10 +167,57 @@ describe('the house plan', () => {
     expect(wrong.map(say)).toEqual([]);
   });
 
+  it('goes through the rooms of formulation and kitchen in their order', () => {
+    expect(againstTheOrder('formulation', FORMULATION_ROOMS)).toEqual([]);
+    expect(againstTheOrder('kitchen', KITCHEN_ROOMS)).toEqual([]);
+  });
+
+  it('has no circles', () => {
+    expect(
+      circles(
+        new Map([
+          ['a', ['b']],
+          ['b', ['c']],
+          ['c', ['a', 'd']],
+          ['d', []],
+        ]),
+      ),
+    ).toEqual([['a', 'b', 'c']]);
+    const edges = new Map(shipped.map((file) => [file, [] as string[]]));
+    for (const i of imports) {
+      const path = inside(i);
+      if (path !== undefined && edges.has(path)) edges.get(i.file)!.push(path);
+    }
+    expect(circles(edges)).toEqual([]);
+  });
+
   it('keeps Node out of the domain', () => {
+    const pure = (i: Import) =>
+      PURE.includes(i.folder) || i.file.startsWith(join('household', 'reckon') + sep);
     const wrong = imports.filter(
-      (i) => PURE.includes(i.folder) && !i.file.startsWith(BUILD_STEP + sep) && i.target.startsWith('node:'),
+      (i) => pure(i) && !i.file.startsWith(BUILD_STEP + sep) && i.target.startsWith('node:'),
     );
+    expect(wrong.map(say)).toEqual([]);
+  });
+
+  it('keeps clock and chance out of the domain', () => {
+    const wrong = shipped.filter((file) => {
+      const pure = PURE.includes(file.split(sep)[0]!) || file.startsWith(join('household', 'reckon') + sep);
+      if (!pure || file.startsWith(BUILD_STEP + sep)) return false;
+      const code = readFileSync(join(SRC, file), 'utf8')
+        .replace(/\/\*[\s\S]*?\*\//g, '')
+        .replace(/\/\/.*$/gm, '');
+      return /\bDate\.now\(|\bnew Date\(\)|\bperformance\.now\(|\bMath\.random\(|\bcrypto\./.test(code);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('lets reckoning see what the household holds, never how it is kept', () => {
+    const wrong = imports.filter((i) => {
+      const path = inside(i);
+      if (!i.file.startsWith(join('household', 'reckon') + sep) || path === undefined) return false;
+      return path.startsWith('household') && !HOUSEHOLD_FOR_WEB.some((p) => path.startsWith(p));
+    });
     expect(wrong.map(say)).toEqual([]);
   });
 
@@ -100,9 +225,38 @@ describe('the house plan', () => {
     const wrong = imports.filter((i) => {
       const path = inside(i);
       if (i.folder !== 'web' || path === undefined) return false;
-      if (path === join('household', 'model.ts')) return !i.typeOnly;
+      if (HOUSEHOLD_FOR_WEB.some((p) => path.startsWith(p))) return false;
       return ['household', 'server', 'cli'].includes(path.split(sep)[0]!);
     });
     expect(wrong.map(say)).toEqual([]);
+  });
+
+  it('keeps screens apart: each imports its own folder, what all share, and the domain', () => {
+    const wrong = imports.filter((i) => {
+      const path = inside(i);
+      if (i.folder !== 'web' || path === undefined || !path.startsWith(`web${sep}`)) return false;
+      const [, from] = i.file.split(sep);
+      const [, to] = path.split(sep);
+      if (from === 'app' || from === to) return false;
+      return !WEB_COMMON.includes(to!);
+    });
+    expect(wrong.map(say)).toEqual([]);
+  });
+
+  it('keeps folders and files of the client small', () => {
+    const inWeb = readdirSync(join(SRC, 'web'), { recursive: true, withFileTypes: true }).filter((e) =>
+      e.isFile(),
+    );
+    const counts = new Map<string, number>();
+    for (const e of inWeb) counts.set(e.parentPath, (counts.get(e.parentPath) ?? 0) + 1);
+    const full = [...counts].filter(([, n]) => n > MOST_FILES_IN_A_WEB_FOLDER);
+    expect(full.map(([folder, n]) => `${relative(SRC, folder)}: ${n} files`)).toEqual([]);
+    const long = inWeb.flatMap((e) => {
+      const lines = readFileSync(join(e.parentPath, e.name), 'utf8').split('\n').length - 1;
+      return lines > MOST_LINES_IN_A_WEB_FILE
+        ? [`${relative(SRC, join(e.parentPath, e.name))}: ${lines}`]
+        : [];
+    });
+    expect(long).toEqual([]);
   });
 });

@@ -1,9 +1,9 @@
 /** The naive way to formulate: each question written as LP text and given to a solver of its own. */
 import type { Reference } from '../../src/foods/reference.ts';
-import type { Highs } from '../../src/formulation/highs.ts';
-import { stock } from '../../src/formulation/larder.ts';
-import type { Problem } from '../../src/formulation/problem.ts';
-import { Ration, type Side, sidesOf } from '../../src/formulation/sides.ts';
+import { foodAmounts } from '../../src/formulation/amounts/food-amounts.ts';
+import type { Problem } from '../../src/formulation/problem/problem.ts';
+import { type LinearBound, linearBounds, Ration } from '../../src/formulation/solve/bounds.ts';
+import type { Highs } from '../../src/formulation/solve/highs.ts';
 
 export interface NaiveWay {
   /** Lowest and highest share of every food. */
@@ -13,10 +13,10 @@ export interface NaiveWay {
 }
 
 export function naiveWay(solver: Highs, reference: Reference, p: Problem): NaiveWay {
-  const foods = p.foods.map((f) => stock(f, reference));
-  const beside = p.beside.map((b) => ({ stocked: stock(b, reference), part: b.share_of_ration / 100 }));
+  const foods = p.foods.map((f) => foodAmounts(f, reference));
+  const beside = p.beside.map((b) => ({ stocked: foodAmounts(b, reference), part: b.share_of_ration / 100 }));
   const rows = p.foods.map((_, i) => i);
-  const sides = sidesOf(p, new Ration(foods, beside), rows, 0, new Map()).filter((s) =>
+  const sides = linearBounds(p, new Ration(foods, beside), rows, 0, new Map()).filter((s) =>
     s.pointer.startsWith('/rules/'),
   );
   const rules = rowsText(sides);
@@ -49,7 +49,7 @@ export function naiveWay(solver: Highs, reference: Reference, p: Problem): Naive
 }
 
 /** Rows in short lines, as the solver's reader wants them. */
-function rowsText(sides: readonly Side[]): string {
+function rowsText(sides: readonly LinearBound[]): string {
   return sides
     .map((s) => {
       const { g, h } = s.halfSpace(s.bound);

@@ -1,10 +1,10 @@
 /** All spans and the nearest mix of a mix of 30 foods, beside the naive way: the same questions in one process. */
 import type { Reference } from '../../src/foods/reference.ts';
-import type { Highs } from '../../src/formulation/highs.ts';
-import { PlainMixes } from '../../src/formulation/plain-mixes.ts';
-import type { Problem } from '../../src/formulation/problem.ts';
-import { served } from '../../src/formulation/served.ts';
-import { sidesOf } from '../../src/formulation/sides.ts';
+import type { Problem } from '../../src/formulation/problem/problem.ts';
+import { linearBounds } from '../../src/formulation/solve/bounds.ts';
+import { buildRation } from '../../src/formulation/solve/build-ration.ts';
+import { ContinuousMixSolver } from '../../src/formulation/solve/continuous-mix-solver.ts';
+import type { Highs } from '../../src/formulation/solve/highs.ts';
 import { demoProblem } from '../../src/household/demo.ts';
 import { naiveWay } from './naive.ts';
 import { median, timed } from './timing.ts';
@@ -32,13 +32,13 @@ function mixOf30(reference: Reference): Problem {
 /** @returns lines to print */
 export function spansRun(reference: Reference, highs: Highs): string[] {
   const problem = mixOf30(reference);
-  const { ration, open, caps, z } = served(problem, { reference, highs });
+  const { ration, open, caps, z } = buildRation(problem, { reference, highs });
   const n = open.length;
   const question = {
     highs,
     lower: new Float64Array(n),
     upper: Float64Array.from(problem.foods, (f) => f.max ?? 100),
-    sides: sidesOf(problem, ration, open, z, caps).filter((s) => s.pointer.startsWith('/rules/')),
+    sides: linearBounds(problem, ration, open, z, caps).filter((s) => s.pointer.startsWith('/rules/')),
     counts: [],
     aims: [],
     stock: new Float64Array(n),
@@ -54,7 +54,7 @@ export function spansRun(reference: Reference, highs: Highs): string[] {
     naiveNearest: [] as number[],
   };
   let widest = 0;
-  const mixes = new PlainMixes(question);
+  const mixes = new ContinuousMixSolver(question);
   mixes.best();
   for (let k = 0; k < ROUNDS; k++) {
     // Holding another food changes every span, so all are worked out anew.

@@ -1,6 +1,6 @@
 /** Runs {@link spansRun} in a browser's worker. Told where the server is; answers with the lines to print. */
 import { decodeReference } from '../../src/foods/reference.ts';
-import { loadHighs } from '../../src/formulation/highs.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { spansRun } from './spans-run.ts';
 
 /** The worker's own scope; Node's types do not know it. */

@@ -1,13 +1,13 @@
 /** `pouchful formulate`: a problem in, one JSON result (or a table for people) out. */
 import { readFileSync } from 'node:fs';
+import type { Substitutable } from '../formulation/advice/substitutes.ts';
 import { Formulation } from '../formulation/formulation.ts';
-import { loadHighs } from '../formulation/highs.ts';
-import type { LeftOut } from '../formulation/left-out.ts';
-import { parseProblem } from '../formulation/parse.ts';
-import { ProblemError } from '../formulation/problem.ts';
-import { parseJson } from '../formulation/read-json.ts';
-import type { Reason, Result } from '../formulation/result.ts';
-import type { Substitutable } from '../formulation/substitutes.ts';
+import { parseProblem } from '../formulation/problem/parse.ts';
+import { ProblemError } from '../formulation/problem/problem.ts';
+import { parseJson } from '../formulation/problem/read-json.ts';
+import type { Reason, Result } from '../formulation/problem/result.ts';
+import type { DropOne } from '../formulation/solve/drop-one.ts';
+import { loadHighs } from '../formulation/solve/highs.ts';
 import { loadReference } from '../household/reference-file.ts';
 import { table } from './table.ts';
 
@@ -28,7 +28,7 @@ export interface FormulateOptions {
 export type Advised = Result & {
   readonly reasons?: readonly Reason[];
   readonly swaps?: readonly Substitutable[];
-  readonly left_out?: LeftOut;
+  readonly left_out?: DropOne;
 };
 
 function advised(formulation: Formulation, { why, swaps }: FormulateOptions): Advised {
@@ -38,7 +38,7 @@ function advised(formulation: Formulation, { why, swaps }: FormulateOptions): Ad
     ...result,
     ...(why ? { reasons: formulation.why() } : {}),
     ...(swaps
-      ? { swaps: formulation.substitutes(result.shares), left_out: formulation.leftOut(result.shares) }
+      ? { swaps: formulation.substitutes(result.shares), left_out: formulation.dropOne(result.shares) }
       : {}),
   };
 }

@@ -1,9 +1,9 @@
 /** A result as a table for people. */
 
-import { aimWords } from '../formulation/aims.ts';
-import type { Problem } from '../formulation/problem.ts';
-import type { Balanced, CautionNote } from '../formulation/result.ts';
-import { capital, figure } from '../formulation/sentences.ts';
+import { capital, figure } from '../formulation/explain/sentences.ts';
+import type { Problem } from '../formulation/problem/problem.ts';
+import type { Balanced, CautionNote } from '../formulation/problem/result.ts';
+import { aimWords } from '../formulation/solve/aims.ts';
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
 import type { Advised } from './formulate.ts';
 

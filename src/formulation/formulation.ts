@@ -2,22 +2,16 @@
  * A live formulation: one problem, its solver kept warm. Every answer is a mix that keeps all rules, or the reason
  * why none does and what would mend it.
  */
-import { type AimLine, aimLines, stockOf } from './aims.ts';
-import { type ChangeOver, type ChangeOverPlan, changeOver } from './change-over.ts';
-import { boundsAt, keeps } from './choices.ts';
-import { ChosenMixes } from './chosen-mixes.ts';
-import { collided } from './collision.ts';
-import { type CountBound, countBoundsOf } from './counting.ts';
-import { doubts, evaluate } from './evaluate.ts';
-import { frontier, type Goal } from './frontier.ts';
-import { weighable } from './grams.ts';
-import { cautionNotes } from './heed.ts';
-import { stock } from './larder.ts';
-import { dropOneSides, type LeftOut, leftOut } from './left-out.ts';
-import type { Found, Mixes, MixesQuestion, Span } from './mixes.ts';
-import { PlainMixes } from './plain-mixes.ts';
-import { type Ingredient, type Problem, ProblemError } from './problem.ts';
-import { leavesShareOpen } from './ration-share.ts';
+
+import { frontier, type Goal } from './advice/frontier.ts';
+import { type Substitutable, type SubstituteQuestion, substitutes } from './advice/substitutes.ts';
+import { cautionNotes } from './amounts/apply-cautions.ts';
+import { type FoodAmounts, foodAmounts } from './amounts/food-amounts.ts';
+import { collided } from './explain/collision.ts';
+import { doubts, evaluate } from './explain/evaluate.ts';
+import { capital, conflictSentence, demand, joined } from './explain/sentences.ts';
+import { reasons } from './explain/why.ts';
+import { type Ingredient, type Problem, ProblemError } from './problem/problem.ts';
 import type {
   Best,
   CautionNote,
@@ -30,12 +24,23 @@ import type {
   Remedy,
   Result,
   Weighable,
-} from './result.ts';
-import { capital, conflictSentence, demand, joined } from './sentences.ts';
-import { type FormulationOptions, type Served, served, wantedShares } from './served.ts';
-import { type Bound, type Ration, type Side, shortfall, sidesOf } from './sides.ts';
-import { type Substitutable, type SubstituteQuestion, substitutes } from './substitutes.ts';
-import { reasons } from './why.ts';
+} from './problem/result.ts';
+import { type AimLine, aimLines, onHandOf } from './solve/aims.ts';
+import { type Bound, type LinearBound, linearBounds, type Ration, shortfall } from './solve/bounds.ts';
+import {
+  type BuiltRation,
+  buildRation,
+  type FormulationOptions,
+  wantedShares,
+} from './solve/build-ration.ts';
+import { ContinuousMixSolver } from './solve/continuous-mix-solver.ts';
+import { type CountBound, countBoundsOf } from './solve/counting.ts';
+import { type DropOne, dropOne, dropOneBounds } from './solve/drop-one.ts';
+import { weighable } from './solve/grams.ts';
+import { IntegerMixSolver } from './solve/integer-mix-solver.ts';
+import type { Found, MixQuestion, MixSolver, Span } from './solve/mix-solver.ts';
+import { boundsAt, keeps } from './solve/outer-approximation.ts';
+import { leavesShareOpen } from './solve/ration-share.ts';
 
 /** Shares in percent by food id. */
 export type Shares = Readonly<Record<string, number>>;
@@ -46,8 +51,9 @@ export class Formulation {
   private readonly ignored: readonly string[];
   /** Rows in `problem.foods` of the foods that are not refused: the columns of the model. */
   private readonly open: readonly number[];
-  private readonly ration: Ration;
-  private readonly sides: readonly Side[];
+  /** What is fed: the foods that are not refused, and what is fed beside them. */
+  readonly ration: Ration;
+  private readonly sides: readonly LinearBound[];
   /** Whether some food must be fed beyond what its caution allows; the sides then tell the collision. */
   private readonly crossed: boolean;
   /** Least and most share by column, percent. */
@@ -56,11 +62,11 @@ export class Formulation {
   private readonly wants: Float64Array;
   readonly counts: readonly CountBound[];
   private readonly aims: readonly AimLine[];
-  private readonly question: MixesQuestion;
-  private readonly mixes: Mixes;
+  private readonly question: MixQuestion;
+  private readonly mixes: MixSolver;
   private readonly counted: boolean;
   /** Share of the ration of each food beside the mix, and where it may be chosen, its span. */
-  private readonly besideShares: Served['besideShares'];
+  private readonly besideShares: BuiltRation['besideShares'];
   private kept: { readonly found: Found | undefined } | undefined;
   private solved: Result | undefined;
   private notes: readonly CautionNote[] | undefined;
@@ -73,7 +79,7 @@ export class Formulation {
     this.problem = problem;
     this.options = options;
     this.ignored = ignored;
-    const { open, caps, besideShares, ration, z } = served(problem, options);
+    const { open, caps, besideShares, ration, z } = buildRation(problem, options);
     if (open.length === 0) {
       throw new ProblemError(
         '/foods',
@@ -84,8 +90,8 @@ export class Formulation {
     this.besideShares = besideShares;
     this.ration = ration;
     this.sides = [
-      ...sidesOf(problem, ration, open, z, caps),
-      ...(problem.drop_one ? dropOneSides(problem, ration) : []),
+      ...linearBounds(problem, ration, open, z, caps),
+      ...(problem.drop_one ? dropOneBounds(problem, ration) : []),
     ];
     this.upper = Float64Array.from(this.open, (i) =>
       Math.min(problem.foods[i]!.max ?? 100, caps.get(i)?.max ?? 100),
@@ -103,15 +109,17 @@ export class Formulation {
       sides: this.ruleSides(),
       counts: this.counts,
       aims,
-      stock: stockOf(problem, this.open),
+      stock: onHandOf(problem, this.open),
       objective: problem.objective,
       wants: this.wants,
       prices: Float64Array.from(this.open, (i) => problem.foods[i]!.price_per_kg ?? 0),
     };
     this.mixes =
-      this.counts.length + aims.length > 0 ? new ChosenMixes(this.question) : new PlainMixes(this.question);
+      this.counts.length + aims.length > 0
+        ? new IntegerMixSolver(this.question)
+        : new ContinuousMixSolver(this.question);
     this.aims = aims;
-    this.counted = this.mixes instanceof ChosenMixes;
+    this.counted = this.mixes instanceof IntegerMixSolver;
   }
 
   /** The whole answer: shares, grams, spans and contents; or the conflict and its remedies. */
@@ -221,15 +229,14 @@ export class Formulation {
     return substitutes(this.problem, { reference, beside: this.ration.beside }, shares, question);
   }
 
-  /** From the present food to this mix over days. @param old per 100 g as fed */
-  changeOver(shares: Shares, old: Ingredient, plan?: ChangeOverPlan): ChangeOver {
-    const stocked = stock(old, this.options.reference, this.problem.variation);
-    return changeOver(this.problem, this.ration, this.vector(shares), stocked, plan);
+  /** A food as this problem counts it. @param food per 100 g as fed @throws ProblemError for an unknown `ref` */
+  amountsOf(food: Ingredient): FoodAmounts {
+    return foodAmounts(food, this.options.reference, this.problem.variation);
   }
 
   /** What is eaten when the animal leaves any one food. */
-  leftOut(shares: Shares): LeftOut {
-    return leftOut(this.problem, this.ration, this.vector(shares));
+  dropOne(shares: Shares): DropOne {
+    return dropOne(this.problem, this.ration, this.vector(shares));
   }
 
   dispose(): void {
@@ -242,7 +249,7 @@ export class Formulation {
   }
 
   /** All sides but the foods' own bounds, which stand in `lower` and `upper`. */
-  private ruleSides(): Side[] {
+  private ruleSides(): LinearBound[] {
     return this.sides.filter((s) => !s.pointer.startsWith('/foods/'));
   }
 
@@ -351,7 +358,8 @@ export class Formulation {
     return { grams: this.record((i) => Number((answer.steps[i]! * stepGrams).toPrecision(12)), 0) };
   }
 
-  private vector(shares: Shares): Float64Array {
+  /** Shares by column of `ration.foods`; a food left out counts as 0. */
+  vector(shares: Shares): Float64Array {
     return Float64Array.from(this.ration.foods, (f) => shares[f.id] ?? 0);
   }
 

@@ -1,8 +1,8 @@
 /** What the invented household must show: one thing to mend, and that it can be mended. */
 import { describe, expect, it } from 'vitest';
 import { Formulation } from '../formulation/formulation.ts';
-import { loadHighs } from '../formulation/highs.ts';
-import { parseProblem } from '../formulation/parse.ts';
+import { parseProblem } from '../formulation/problem/parse.ts';
+import { loadHighs } from '../formulation/solve/highs.ts';
 import { demoHousehold, demoProblem } from './demo.ts';
 import { loadReference } from './reference-file.ts';
 

@@ -5,8 +5,8 @@
  */
 import type { Composition } from '../foods/food.ts';
 import { labelSpread } from '../foods/variation.ts';
-import type { Ingredient, Problem, Rule } from '../formulation/problem.ts';
-import { rulesFrom } from '../formulation/rules-from-profile.ts';
+import type { Ingredient, Problem, Rule } from '../formulation/problem/problem.ts';
+import { rulesFrom } from '../formulation/problem/rules-from-profile.ts';
 import type { Tag } from '../nutrition/nutrients.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import type { Animal, Household, OwnFood } from './model.ts';

@@ -1,6 +1,6 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
 import type { Evidenced } from '../foods/evidence.ts';
-import type { Problem } from '../formulation/problem.ts';
+import type { Problem } from '../formulation/problem/problem.ts';
 import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
 import type { LifeStage } from '../targets/life-stage.ts';
 import type { TargetProfile } from '../targets/profile.ts';

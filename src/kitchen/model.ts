@@ -1,5 +1,5 @@
 /** What the kitchen deals in: lots in the cupboard, offers of sellers, drying runs, batches and what was poured. */
-import type { Problem } from '../formulation/problem.ts';
+import type { Problem } from '../formulation/problem/problem.ts';
 
 /** ISO 8601 calendar day: "2026-03-14". */
 export type Day = string;
@@ -7,7 +7,7 @@ export type Day = string;
 export type Moment = string;
 
 /** One round of the cold against grain insects: in the freezer, or out of it to thaw. */
-export interface ColdStep {
+export interface FreezeStep {
   readonly kind: 'freeze' | 'thaw';
   readonly from: Day;
   /** The day on which it ends and the next may begin. */
@@ -41,7 +41,7 @@ export interface Lot {
   /** For the whole lot, in the keeper's money. */
   readonly price?: number;
   /** The cold against insects; empty for what needs none. */
-  readonly cold: readonly ColdStep[];
+  readonly cold: readonly FreezeStep[];
   /** Weighed out though the cold is not done. */
   readonly overruled?: Overruled;
   /** Recalled, infested or spoiled: it is not weighed out any more. */

@@ -1,7 +1,7 @@
 /** What a batch prints: the sheet to weigh by and the label, each on one page, dark on white whatever the screen shows. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { loadHighs } from '../../src/formulation/highs.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';

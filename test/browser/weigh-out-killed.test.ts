@@ -6,11 +6,11 @@ import { request } from 'node:http';
 import { connect } from 'node:net';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Highs, loadHighs } from '../../src/formulation/highs.ts';
+import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
 import type { Household } from '../../src/household/model.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import type { Batch, Pour } from '../../src/kitchen/model.ts';
-import { WeighOut } from '../../src/kitchen/weigh-out.ts';
+import { WeighOut } from '../../src/kitchen/weighing/weigh-out.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';
 import { MortalBrowser, MortalServer } from './killed.ts';
 

@@ -1,10 +1,10 @@
 /** No unknown is ever read as zero: blank each amount of each demo food in turn, and the doubt must show. */
 import { expect, test } from 'vitest';
 import { Formulation } from '../../src/formulation/formulation.ts';
-import { loadHighs } from '../../src/formulation/highs.ts';
-import { parseProblem } from '../../src/formulation/parse.ts';
-import type { Problem } from '../../src/formulation/problem.ts';
-import type { NutrientLine } from '../../src/formulation/result.ts';
+import { parseProblem } from '../../src/formulation/problem/parse.ts';
+import type { Problem } from '../../src/formulation/problem/problem.ts';
+import type { NutrientLine } from '../../src/formulation/problem/result.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { demoHousehold } from '../../src/household/demo.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { NUTRIENTS, type Tag } from '../../src/nutrition/nutrients.ts';

@@ -1,7 +1,7 @@
 /** The command `pouchful formulate` as another program meets it: real process, real files, exit codes. */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
-import type { Balanced, Collision } from '../../src/formulation/result.ts';
+import type { Balanced, Collision } from '../../src/formulation/problem/result.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 
 function run(args: string[], input?: string) {

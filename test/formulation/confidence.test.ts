@@ -4,8 +4,8 @@ import { expect, test } from 'vitest';
 import type { ReferenceFood } from '../../src/foods/reference.ts';
 import { variationOf } from '../../src/foods/variation.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
-import { loadHighs } from '../../src/formulation/highs.ts';
-import { parseProblem } from '../../src/formulation/parse.ts';
+import { parseProblem } from '../../src/formulation/problem/parse.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { randomFrom } from './problems.ts';
 

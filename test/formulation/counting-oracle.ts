@@ -6,7 +6,7 @@
 import GLPK from 'glpk.js/node';
 import { solveQP } from 'quadprog';
 import type { Reference } from '../../src/foods/reference.ts';
-import type { Aim, CountRule, Measured } from '../../src/formulation/problem.ts';
+import type { Aim, CountRule, Measured } from '../../src/formulation/problem/problem.ts';
 import type { CountingProblem } from './counting-problems.ts';
 import { plainRows } from './oracle.ts';
 

@@ -3,7 +3,7 @@
  * around a mix of a few foods that keeps their rules or nearly keeps them, so that what is counted decides.
  */
 import type { ReferenceFood } from '../../src/foods/reference.ts';
-import type { Aim, Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem.ts';
+import type { Aim, Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
 import { type DrawnProblem, randomFrom } from './problems.ts';
 

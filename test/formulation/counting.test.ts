@@ -2,10 +2,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Reference } from '../../src/foods/reference.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
-import { type Highs, loadHighs } from '../../src/formulation/highs.ts';
-import { parseProblem } from '../../src/formulation/parse.ts';
-import type { Aim } from '../../src/formulation/problem.ts';
-import type { Best } from '../../src/formulation/result.ts';
+import { parseProblem } from '../../src/formulation/problem/parse.ts';
+import type { Aim } from '../../src/formulation/problem/problem.ts';
+import type { Best } from '../../src/formulation/problem/result.ts';
+import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import {
   type Answer,

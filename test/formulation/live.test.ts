@@ -1,8 +1,8 @@
 /** A moved slider: the others follow to the nearest mix that keeps the rules, at every point of every span. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Formulation } from '../../src/formulation/formulation.ts';
-import { type Highs, loadHighs } from '../../src/formulation/highs.ts';
-import type { Balanced, Following } from '../../src/formulation/result.ts';
+import type { Balanced, Following } from '../../src/formulation/problem/result.ts';
+import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
 import { demoHousehold } from '../../src/household/demo.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 

@@ -1,6 +1,6 @@
 /** Problems drawn from the real tables, for tests: repeatable from a seed. */
 import type { Reference, ReferenceFood } from '../../src/foods/reference.ts';
-import type { Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem.ts';
+import type { Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
 
 export interface DrawnProblem {

@@ -1,11 +1,11 @@
 /** The best food to add, found by pricing, is the one that trying every food of the tables finds. */
 import { expect, test } from 'vitest';
-import { Elastic } from '../../src/formulation/elastic.ts';
-import { loadHighs } from '../../src/formulation/highs.ts';
-import { stock } from '../../src/formulation/larder.ts';
-import { parseProblem } from '../../src/formulation/parse.ts';
-import { Ration, sidesOf } from '../../src/formulation/sides.ts';
-import { leastShares } from '../../src/formulation/suggest.ts';
+import { leastShares } from '../../src/formulation/advice/price-foods.ts';
+import { foodAmounts } from '../../src/formulation/amounts/food-amounts.ts';
+import { Elastic } from '../../src/formulation/explain/elastic.ts';
+import { parseProblem } from '../../src/formulation/problem/parse.ts';
+import { linearBounds, Ration } from '../../src/formulation/solve/bounds.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { drawProblem, fullyKnown } from './problems.ts';
 
@@ -13,7 +13,7 @@ const reference = loadReference();
 const pool = fullyKnown(reference);
 const stocked = pool.map((f) => ({
   ref: f.ref,
-  stocked: stock({ id: f.ref, ref: f.ref, group: f.group }, reference),
+  stocked: foodAmounts({ id: f.ref, ref: f.ref, group: f.group }, reference),
 }));
 
 test('on 3 drawn problems that no mix can solve, the five best foods are those of 4,000 single trials', {
@@ -24,13 +24,13 @@ test('on 3 drawn problems that no mix can solve, the five best foods are those o
   let helped = 0;
   for (let seed = 1; met < 3; seed++) {
     const { problem } = parseProblem(drawProblem(pool, seed, 'nearest'), reference);
-    const foods = problem.foods.map((f) => stock(f, reference));
+    const foods = problem.foods.map((f) => foodAmounts(f, reference));
     const beside = problem.beside.map((b) => ({
-      stocked: stock(b, reference),
+      stocked: foodAmounts(b, reference),
       part: b.share_of_ration / 100,
     }));
     const rows = foods.map((_, i) => i);
-    const sides = sidesOf(problem, new Ration(foods, beside), rows, 0, new Map());
+    const sides = linearBounds(problem, new Ration(foods, beside), rows, 0, new Map());
     const elastic = new Elastic(highs, foods.length, sides);
     if (elastic.possible(new Set(sides.keys()))) {
       elastic.dispose();

@@ -1,6 +1,6 @@
 /** Cupboards drawn at random for tests: lots, drying runs over them and batches poured from them. */
 import fc from 'fast-check';
-import type { Kept } from '../../src/kitchen/cupboard.ts';
+import type { CupboardContents } from '../../src/kitchen/cupboard/cupboard.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../../src/kitchen/model.ts';
 
 const FOODS = ['oats', 'carrot', 'linseed'] as const;
@@ -55,7 +55,7 @@ const grams = fc.double({ min: 0.5, max: 400, noNaN: true });
  * Up to eight lots; runs that dry any of them, even a dried one again; batches that pour any of them. More may be
  * taken than a lot holds, and a lot may be said to be dried in any run: records are not always sound.
  */
-export const cupboards: fc.Arbitrary<Kept> = fc
+export const cupboards: fc.Arbitrary<CupboardContents> = fc
   .record({
     lots: fc.array(
       fc.record({

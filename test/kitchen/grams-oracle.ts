@@ -5,8 +5,8 @@
 import GLPK from 'glpk.js/node';
 import type { Reference } from '../../src/foods/reference.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
-import type { Highs } from '../../src/formulation/highs.ts';
-import type { Problem } from '../../src/formulation/problem.ts';
+import type { Problem } from '../../src/formulation/problem/problem.ts';
+import type { Highs } from '../../src/formulation/solve/highs.ts';
 import { type PlainRow, plainRows } from '../formulation/oracle.ts';
 import type { DrawnProblem } from '../formulation/problems.ts';
 

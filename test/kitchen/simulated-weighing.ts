@@ -1,7 +1,7 @@
 /** A keeper at the scale who pours wrong, for tests: with the program's corrections, and weighing on without any. */
-import type { Problem } from '../../src/formulation/problem.ts';
+import type { Problem } from '../../src/formulation/problem/problem.ts';
 import type { Batch } from '../../src/kitchen/model.ts';
-import { WeighOut, type WeighOutOptions } from '../../src/kitchen/weigh-out.ts';
+import { WeighOut, type WeighOutOptions } from '../../src/kitchen/weighing/weigh-out.ts';
 
 /** What goes wrong in one weigh-out: a factor on every pour, and one pour that goes badly wrong. */
 export interface Slips {

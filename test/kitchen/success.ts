@@ -1,6 +1,6 @@
 /** How often weigh-outs end in range: with corrections, without any, and where an all-knowing solver could. */
 
-import type { WeighOutOptions } from '../../src/kitchen/weigh-out.ts';
+import type { WeighOutOptions } from '../../src/kitchen/weighing/weigh-out.ts';
 import { randomFrom } from '../formulation/problems.ts';
 import { inRange, leastOf } from './grams-oracle.ts';
 import { drawSlips, type Outcome, weighed } from './simulated-weighing.ts';

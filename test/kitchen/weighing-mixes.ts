@@ -1,12 +1,12 @@
 /** The mixes that are weighed out in tests and in the bench: the invented one, and some drawn from the real tables. */
 import type { Reference } from '../../src/foods/reference.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
-import type { Highs } from '../../src/formulation/highs.ts';
-import { parseProblem } from '../../src/formulation/parse.ts';
-import type { Problem } from '../../src/formulation/problem.ts';
+import { parseProblem } from '../../src/formulation/problem/parse.ts';
+import type { Problem } from '../../src/formulation/problem/problem.ts';
+import type { Highs } from '../../src/formulation/solve/highs.ts';
 import { demoProblem } from '../../src/household/demo.ts';
 import type { Batch } from '../../src/kitchen/model.ts';
-import { pourOrder } from '../../src/kitchen/pour-order.ts';
+import { pourOrder } from '../../src/kitchen/weighing/pour-order.ts';
 import { drawProblem, fullyKnown } from '../formulation/problems.ts';
 import { contentOracle, type Oracle, plainOracle } from './grams-oracle.ts';
 import { batchOf } from './simulated-weighing.ts';

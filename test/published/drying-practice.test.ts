@@ -1,8 +1,14 @@
 /** Drying and keeping at home, held against published figures. Each test names its source. */
 import { describe, expect, it } from 'vitest';
 import { loadReference } from '../../src/household/reference-file.ts';
-import { actualMoisture, CHECK_EVERY, dryEnough, planDrying, waysToDry } from '../../src/kitchen/drying.ts';
-import { dampDays, keepsBelow, MIX_MOISTURE, usableUntil } from '../../src/kitchen/keeping.ts';
+import { dampDays, MIX_MOISTURE, safeBelow, usableUntil } from '../../src/kitchen/batch/shelf-life.ts';
+import {
+  actualMoisture,
+  CHECK_EVERY,
+  dryEnough,
+  planDrying,
+  waysToDry,
+} from '../../src/kitchen/drying/drying.ts';
 
 const reference = loadReference();
 const celsius = (fahrenheit: number) => Math.round(((fahrenheit - 32) * 5) / 9);
@@ -87,7 +93,7 @@ describe('how long it keeps', () => {
 
   it('at 60 % relative humidity and 70 F maize holds 12.8 %, confectionery sunflower 9.6 %: the same', () => {
     expect(MIX_MOISTURE.most).toBeLessThanOrEqual(12.8);
-    expect(keepsBelow({ group: 'seed', name: 'Wheat', fat: 2 }).most).toBeLessThanOrEqual(13);
-    expect(keepsBelow({ group: 'seed', name: 'Sunflower seed', fat: 50 }).most).toBeLessThanOrEqual(10);
+    expect(safeBelow({ group: 'seed', name: 'Wheat', fat: 2 }).most).toBeLessThanOrEqual(13);
+    expect(safeBelow({ group: 'seed', name: 'Sunflower seed', fat: 50 }).most).toBeLessThanOrEqual(10);
   });
 });

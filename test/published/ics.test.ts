@@ -5,8 +5,7 @@
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, test, vi } from 'vitest';
-import { type KitchenInput, moved, planKitchen } from '../../src/kitchen/calendar.ts';
-import { plusDays } from '../../src/kitchen/days.ts';
+import { type KitchenInput, moved, planKitchen } from '../../src/kitchen/calendar/calendar.ts';
 import {
   asIcs,
   clean,
@@ -16,7 +15,8 @@ import {
   planEntries,
   type TimedEntry,
   uidOf,
-} from '../../src/kitchen/ics.ts';
+} from '../../src/kitchen/calendar/icalendar.ts';
+import { plusDays } from '../../src/kitchen/days.ts';
 
 const kitchen: KitchenInput = {
   id: 'plan-4',

@@ -3,7 +3,7 @@
  * the dollars spent on it each day. Figures and their carriers: stigler.json.
  */
 import { expect, test } from 'vitest';
-import { solveLinear } from '../../src/formulation/solver.ts';
+import { solveLinear } from '../../src/formulation/solve/linear-program.ts';
 import table from './stigler.json' with { type: 'json' };
 
 const solve = () =>

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { loadReference } from '../../src/household/reference-file.ts';
-import { driedPerBought, freshToBuy, TRIM_ROWS, trimOf } from '../../src/kitchen/yields.ts';
+import { driedPerBought, freshToBuy, TRIM_ROWS, trimOf } from '../../src/kitchen/drying/yields.ts';
 
 const reference = loadReference();
 const food = (ndb: string) => reference.get(`sr28:${ndb}`)!;

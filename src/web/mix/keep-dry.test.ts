@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
-import { MIX_MOISTURE } from '../../kitchen/keeping.ts';
+import { withProfile } from '../../household/reckon/mix-edits.ts';
+import { MIX_MOISTURE } from '../../kitchen/batch/shelf-life.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { withProfile } from './edits.ts';
 import { mostWater, withMostWater } from './keep-dry.ts';
 
 const mix = demoHousehold('2026-03-01T00:00:00Z').mixes[0]!;

@@ -1,6 +1,6 @@
 /** Minerals and vitamins against a target: what is known, what only the pellet brings, what cannot be told. */
 import { expect, test } from 'vitest';
-import type { Evaluation, NutrientLine } from '../../formulation/result.ts';
+import type { Evaluation, NutrientLine } from '../../formulation/problem/result.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { micronutrientRows } from './micronutrients.ts';
 

@@ -2,7 +2,7 @@
  * Minerals and vitamins of the ration against a target profile: what the mix brings, what only the pellet brings,
  * and how much of it is known. An amount is an interval, never a bare number where something is missing.
  */
-import type { Evaluation, NutrientLine } from '../../formulation/result.ts';
+import type { Evaluation, NutrientLine } from '../../formulation/problem/result.ts';
 import { NUTRIENTS, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Remedy } from '../../formulation/result.ts';
+import type { Remedy } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import {
   applied,

@@ -1,9 +1,9 @@
 /** What mends a mix that cannot be, sorted for a keeper: what was asked gives way before what the animal needs. */
-import type { Problem } from '../../formulation/problem.ts';
-import type { Addition, Change, Remedy, Statement } from '../../formulation/result.ts';
-import { unitWords, words } from '../../formulation/sides.ts';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import type { Addition, Change, Remedy, Statement } from '../../formulation/problem/result.ts';
+import { unitWords, words } from '../../formulation/solve/bounds.ts';
 import type { Mix } from '../../household/model.ts';
-import { addFood, groupName, patchFood, setAtPointer } from './edits.ts';
+import { addFood, groupName, patchFood, setAtPointer } from '../../household/reckon/mix-edits.ts';
 
 export interface SortedRemedies {
   /** Changes to what the keeper asked for: shares, groups, numbers of foods, amounts, safety against a food left. */

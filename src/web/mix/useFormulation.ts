@@ -1,12 +1,12 @@
 /** Keeps the worker's answers in step with the mix: how it stands, how far shares may move, what collides. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import type { Collision, Evaluation, Following } from '../../formulation/result.ts';
+import type { Collision, Evaluation, Following } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { engine, newestMove } from '../data/engine.ts';
-import { latest } from '../data/latest.ts';
-import { useMixDraft } from '../data/mix-draft.tsx';
+import { heldShares, withHolds, withOtherFibre } from '../../household/reckon/mix-edits.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { engine, newestMove } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import { heldShares, withHolds, withOtherFibre } from './edits.ts';
+import { latest } from '../worker/latest.ts';
 
 export type Span = readonly [number, number];
 

@@ -8,18 +8,18 @@ import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
 import { createFoodSearch } from '../../foods/search.ts';
 import { borrow, similarFoods } from '../../foods/similar.ts';
-import type { ChangeOverPlan } from '../../formulation/change-over.ts';
-import type { Eater } from '../../formulation/for-animals.ts';
+import type { Goal } from '../../formulation/advice/frontier.ts';
+import { type NotShared, type SharedMix, shareMix } from '../../formulation/advice/shared-base.ts';
+import type { SubstituteQuestion } from '../../formulation/advice/substitutes.ts';
 import { Formulation } from '../../formulation/formulation.ts';
-import type { Goal } from '../../formulation/frontier.ts';
-import { loadHighs } from '../../formulation/highs.ts';
-import { parseProblem } from '../../formulation/parse.ts';
-import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem.ts';
-import type { Evaluation, MoveResult, Result } from '../../formulation/result.ts';
-import { type NotShared, type SharedMix, shareMix } from '../../formulation/shared-base.ts';
-import type { SubstituteQuestion } from '../../formulation/substitutes.ts';
-import type { Kept } from '../../kitchen/cupboard.ts';
-import type { Fed } from '../../kitchen/feeding.ts';
+import type { Eater } from '../../formulation/problem/for-animals.ts';
+import { parseProblem } from '../../formulation/problem/parse.ts';
+import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
+import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
+import { loadHighs } from '../../formulation/solve/highs.ts';
+import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
+import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
+import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { type ShoppingAsked, type ShoppingTold, shoppingOf } from './shopping.ts';
@@ -97,25 +97,25 @@ const api = {
   substitutes: (problem: Problem, shares: Shares, question?: SubstituteQuestion) =>
     answer(problem, (f) => f.substitutes(shares, question)),
   /** What is eaten when one food is left. */
-  leftOut: (problem: Problem, shares: Shares) => answer(problem, (f) => f.leftOut(shares)),
+  dropOne: (problem: Problem, shares: Shares) => answer(problem, (f) => f.dropOne(shares)),
   /** From the present food to this mix over days. */
   changeOver: (problem: Problem, shares: Shares, old: Ingredient, plan: ChangeOverPlan) =>
-    answer(problem, (f) => f.changeOver(shares, old, plan)),
+    answer(problem, (f) => changeOverTo(f, shares, old, plan)),
   /** One base mix for several animals and what each gets added; the problem without its animals. */
   async share(problem: Problem, eaters: readonly Eater[]): Promise<Answer<SharedMix | NotShared>> {
     const parts = { reference: await reference, highs: await highs };
     return answer(problem, (f) => shareMix(f.problem, eaters, parts));
   },
   /** Whether a mix may be weighed out, in which order, and what there is of its foods. */
-  planBatch: (problem: Problem, shares: Shares, kept: Kept, day: Day) =>
+  planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
     answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
   /** Where a batch stands, and what its last pour did. */
   standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
   /** Record and label of a batch. */
-  batchPapers: (batch: Batch, kept: Kept, animals: readonly Fed[]) =>
+  batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts })),
   /** The sheet to weigh by on paper. */
-  weighSheet: (batch: Batch, kept: Kept, day: Day) =>
+  weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
     answerWith((parts) => sheetOf(batch, { kept, day, parts })),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {

@@ -1,16 +1,16 @@
 /** What the shopping page asks of the worker: the list, and whether the mix it is for may be fed. */
 import type { Reference } from '../../foods/reference.ts';
-import type { Highs } from '../../formulation/highs.ts';
-import type { Problem } from '../../formulation/problem.ts';
-import type { Evaluation } from '../../formulation/result.ts';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import type { Evaluation } from '../../formulation/problem/result.ts';
+import type { Highs } from '../../formulation/solve/highs.ts';
+import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
 import {
   type HomeDried,
   type ShoppingList,
   type ShoppingQuestion,
   shoppingList,
-} from '../../kitchen/shopping.ts';
-import type { FreshFood } from '../../kitchen/yields.ts';
+} from '../../kitchen/shopping/shopping.ts';
 
 /** Plain data; the worker finds the fresh foods by itself. */
 export interface ShoppingAsked extends Omit<ShoppingQuestion, 'foods'> {

@@ -1,16 +1,16 @@
 /** What the weigh-out page asks of the worker: a plan, where a batch stands, and its papers. */
 import type { Reference } from '../../foods/reference.ts';
-import type { Highs } from '../../formulation/highs.ts';
-import type { Problem } from '../../formulation/problem.ts';
-import { type BatchRecord, batchRecord, evaluateWith } from '../../kitchen/batch.ts';
-import { type BatchLabel, batchLabel, cautionsOf, type FoodsCaution } from '../../kitchen/batch-label.ts';
-import { type Allocation, type Kept, totals } from '../../kitchen/cupboard.ts';
-import { type Fed, feedingOf } from '../../kitchen/feeding.ts';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import type { Highs } from '../../formulation/solve/highs.ts';
+import { type GroupOf, lotsFor, weighableOn } from '../../household/reckon/take-from-lots.ts';
+import { type BatchRecord, batchRecord, evaluateWith } from '../../kitchen/batch/batch.ts';
+import { type BatchLabel, batchLabel, cautionsOf, type FoodsCaution } from '../../kitchen/batch/label.ts';
+import { type Allocation, type CupboardContents, totals } from '../../kitchen/cupboard/cupboard.ts';
+import { type FedAnimal, feedingOf } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
-import { type PourPlace, pourOrder } from '../../kitchen/pour-order.ts';
-import { type Next, type Poured, type State, WeighOut } from '../../kitchen/weigh-out.ts';
-import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weigh-sheet.ts';
-import { type GroupOf, lotsFor, weighableOn } from '../mix/pour-lots.ts';
+import { type PourPlace, pourOrder } from '../../kitchen/weighing/pour-order.ts';
+import { type Next, type Poured, type State, WeighOut } from '../../kitchen/weighing/weigh-out.ts';
+import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weighing/weigh-sheet.ts';
 
 export interface Parts {
   readonly reference: Reference;
@@ -61,7 +61,7 @@ export interface BatchPapers {
 export function planOf(
   problem: Problem,
   shares: Readonly<Record<string, number>>,
-  p: { readonly kept: Kept; readonly day: Day; readonly parts: Parts },
+  p: { readonly kept: CupboardContents; readonly day: Day; readonly parts: Parts },
 ): BatchPlan {
   const { breaches, total, verdict } = evaluateWith(p.parts)(problem, shares);
   const groupOf = groupsOf(problem, p.parts);
@@ -153,7 +153,7 @@ const nameIn = (ref: string | undefined, { reference }: Parts) =>
 /** Record and label of a batch. @throws RangeError where nothing is poured */
 export function papersOf(
   batch: Batch,
-  p: { readonly kept: Kept; readonly animals: readonly Fed[]; readonly parts: Parts },
+  p: { readonly kept: CupboardContents; readonly animals: readonly FedAnimal[]; readonly parts: Parts },
 ): BatchPapers {
   const { reference } = p.parts;
   const record = batchRecord(batch, { kept: p.kept, reference, evaluate: evaluateWith(p.parts) });
@@ -169,7 +169,7 @@ export function papersOf(
 /** The sheet to weigh by on paper: what is poured, and the targets as they stand now. @param p.day of the weighing */
 export function sheetOf(
   batch: Batch,
-  p: { readonly kept: Kept; readonly day: Day; readonly parts: Parts },
+  p: { readonly kept: CupboardContents; readonly day: Day; readonly parts: Parts },
 ): SheetPaper {
   const { reference } = p.parts;
   const { state, names } = standingOf(batch, p.parts);

@@ -1,0 +1,162 @@
+/**
+ * Two goals against each other: the mixes that are best in one for what they are in the other. Goal A is held at no
+ * more than each of a row of values between its best and what the best of B needs, and B is made best under it (the
+ * epsilon-constraint method: Haimes, Lasdon and Wismer 1971, IEEE Trans. Syst. Man Cybern. SMC-1:296-297), so every
+ * point is a true best, also where foods are counted.
+ */
+
+import type { Aim, Problem } from '../problem/problem.ts';
+import { type AimLine, aimLines } from '../solve/aims.ts';
+import type { Ration } from '../solve/bounds.ts';
+import { exact, type MixQuestion } from '../solve/mix-solver.ts';
+import { OuterApproximation } from '../solve/outer-approximation.ts';
+import { squaredDistance } from '../solve/vectors.ts';
+
+/** An aim of the problem, or nearness to the wanted shares, or variety (both as sums of squares, made least). */
+export type Goal = Aim | { readonly aim: 'near' | 'varied' };
+
+export interface FrontierPoint {
+  /** Percent by column. */
+  readonly x: Float64Array;
+  /** Each goal's own number; for "near" and "varied" the sum of squares. */
+  readonly a: number;
+  readonly b: number;
+}
+
+/** Slack on a held goal, relatively, so that the solver's last digits do not rule. */
+const SLACK = 1e-7;
+/** Points closer than this part of the whole range are one. */
+const SAME = 1e-4;
+
+interface Measured {
+  /** What is made least. */
+  cost(x: Float64Array): number;
+  /** In its own direction. */
+  value(x: Float64Array): number;
+  readonly target?: Float64Array;
+  readonly line?: AimLine;
+}
+
+export interface FrontierQuestion {
+  readonly problem: Problem;
+  readonly ration: Ration;
+  readonly open: readonly number[];
+  readonly mixes: MixQuestion;
+  readonly points: number;
+}
+
+/** @returns points from the best of A to the best of B, each with its mix; empty where no mix keeps the rules */
+export function frontier(question: FrontierQuestion, a: Goal, b: Goal): FrontierPoint[] {
+  const [first, second] = [a, b].map((goal) => measured(goal, question)) as [Measured, Measured];
+  const mixes =
+    first.target && second.target
+      ? between(question, first.target, second.target)
+      : first.target
+        ? along(question, second, first).reverse()
+        : along(question, first, second);
+  return distinct(mixes.map((x) => ({ x, a: first.value(x), b: second.value(x) })));
+}
+
+/** Mixes from the best of a linear goal, which is held step by step, to the best of any other. */
+function along(question: FrontierQuestion, held: Measured, other: Measured): Float64Array[] {
+  const from = lexicographic(question, held, other);
+  const to = lexicographic(question, other, held);
+  if (!from || !to) return [];
+  const [least, most] = [held.cost(from), held.cost(to)];
+  if (Math.abs(most - least) <= SAME * Math.max(1, Math.abs(least))) return [from, to];
+  const steps = Array.from({ length: question.points - 2 }, (_, k) => (k + 1) / (question.points - 1));
+  const inner = steps.flatMap((part) => under(question, held, least + (most - least) * part, other) ?? []);
+  return [from, ...inner, to];
+}
+
+/**
+ * Two sums of squares against each other: their weighted sum is the distance from a point between both targets. Where
+ * foods are counted this finds the points that some weight favours, which are all of them but for dents.
+ */
+function between(question: FrontierQuestion, first: Float64Array, second: Float64Array): Float64Array[] {
+  return Array.from({ length: question.points }, (_, k) => k / (question.points - 1)).flatMap((part) => {
+    const target = first.map((t, i) => (1 - part) * t + part * second[i]!);
+    return ask(question, (choices) => cleaned(choices.nearest(target))) ?? [];
+  });
+}
+
+/** The best of one goal, and among those of the other. */
+function lexicographic(
+  question: FrontierQuestion,
+  first: Measured,
+  second: Measured,
+): Float64Array | undefined {
+  const best = ask(question, (choices) => least(choices, first));
+  // The nearest mix is the only one as near.
+  if (!best || first.target) return best;
+  return under(question, first, first.cost(best), second) ?? best;
+}
+
+/** The best of `second` with `first`, which is linear, costing no more than `most`, and no more of it than that needs. */
+function under(
+  question: FrontierQuestion,
+  first: Measured,
+  most: number,
+  second: Measured,
+): Float64Array | undefined {
+  const x = ask(question, (choices) => {
+    hold(choices, first, most);
+    return least(choices, second);
+  });
+  if (!x || second.target) return x;
+  // Several mixes may be as good: the one that is best in the first is on the frontier, the others lie behind it.
+  const back = ask(question, (choices) => {
+    hold(choices, second, second.cost(x));
+    return least(choices, first);
+  });
+  return back ?? x;
+}
+
+function ask<T>({ mixes }: FrontierQuestion, work: (choices: OuterApproximation) => T): T {
+  const choices = new OuterApproximation({ ...mixes, aims: [] });
+  try {
+    return work(choices);
+  } finally {
+    choices.dispose();
+  }
+}
+
+function least(choices: OuterApproximation, { target, line }: Measured): Float64Array | undefined {
+  if (target) return cleaned(choices.nearest(target));
+  if (line!.shares) return cleaned(choices.cheapest(line!.shares));
+  const picked = choices.least(line!);
+  return picked && cleaned(choices.settle(picked));
+}
+
+function cleaned(found: { x: Float64Array; lower: Float64Array; upper: Float64Array } | undefined) {
+  return found && exact(found.x, found.lower, found.upper);
+}
+
+function hold(choices: OuterApproximation, { line }: Measured, most: number): void {
+  choices.hold(line!, most - line!.constant + SLACK * Math.max(1, Math.abs(most)));
+}
+
+function measured(goal: Goal, { problem, ration, open, mixes }: FrontierQuestion): Measured {
+  if (goal.aim === 'near' || goal.aim === 'varied') {
+    const target = goal.aim === 'near' ? mixes.wants : new Float64Array(mixes.wants.length);
+    const squares = (x: Float64Array) => squaredDistance(x, target);
+    return { cost: squares, value: squares, target };
+  }
+  const line = aimLines({ ...problem, aims: [goal as Aim] }, ration, open)[0]!;
+  return { cost: (x) => line.sign * line.value(x), value: line.value, line };
+}
+
+function distinct(points: readonly FrontierPoint[]): FrontierPoint[] {
+  const apart = (of: (p: FrontierPoint) => number) => {
+    const values = points.map(of);
+    const [least, most] = [Math.min(...values), Math.max(...values)];
+    return SAME * Math.max(most - least, 0.01 * Math.max(1, Math.abs(most)));
+  };
+  const [wide, high] = [apart((p) => p.a), apart((p) => p.b)];
+  const kept: FrontierPoint[] = [];
+  for (const p of points) {
+    const last = kept.at(-1);
+    if (!last || Math.abs(p.a - last.a) > wide || Math.abs(p.b - last.b) > high) kept.push(p);
+  }
+  return kept;
+}

@@ -1,0 +1,74 @@
+/**
+ * Which further food, out of thousands, makes a problem solvable with the least share of it.
+ *
+ * Every answer of the linear solver carries prices. For prices that no food of the mix can profit from, and any
+ * further food k that is worth `d_k` at them, a mix with a share s of it needs s d_k >= V, V the prices' own value:
+ * so s >= V / d_k, and where d_k <= 0 the food cannot help at all (the lemma of Farkas). One solve so bounds every
+ * food at once. Foods are tried in the order of their bound, each trial brings new prices that raise the bounds of
+ * all others, and the search ends when no bound lies below the shares found. Nothing is guessed: the best food is the
+ * one that solving anew with each of them would find.
+ */
+import type { Elastic } from '../explain/elastic.ts';
+
+export interface Candidate<T> {
+  readonly food: T;
+  /** What one percent of it adds to the sum and to each side, scaled as the elastic model's rows are. */
+  readonly content: Float64Array;
+}
+
+export interface Suggestion<T> {
+  readonly food: T;
+  /** Least share of it that suffices, percent of the mix. */
+  readonly share: number;
+}
+
+/** Foods whose bound lies this little below the best share found may be passed over, percent. */
+const INDIFFERENT = 1e-7;
+
+/** Where a confidence makes cones of the rules a trial takes many solves and bounds little: no more are then made. */
+const MOST_TRIALS_WITH_CONES = 10;
+
+/**
+ * The `wanted` foods that suffice with the least share, least first.
+ * @param allowed asked once of a food that is about to be tried; where it says no the food is passed over
+ */
+export function leastShares<T>(
+  elastic: Elastic,
+  candidates: readonly Candidate<T>[],
+  wanted: number,
+  allowed: (food: T) => boolean = () => true,
+): Suggestion<T>[] {
+  const answer = elastic.solve(new Set());
+  if (!answer) return [];
+  const bounds = new Float64Array(candidates.length);
+  const raise = (prices: ArrayLike<number>, worth: number) => {
+    candidates.forEach(({ content }, k) => {
+      if (bounds[k] === Number.POSITIVE_INFINITY) return;
+      let gain = 0;
+      for (let row = 0; row < content.length; row++) gain += content[row]! * prices[row]!;
+      const bound = gain > 1e-12 ? worth / gain : Number.POSITIVE_INFINITY;
+      if (bound > bounds[k]!) bounds[k] = bound;
+    });
+  };
+  raise(elastic.bySide(answer.prices), answer.total);
+  const found: Suggestion<T>[] = [];
+  const most = elastic.hasCones ? MOST_TRIALS_WITH_CONES : Number.POSITIVE_INFINITY;
+  for (let trials = 0; trials < most; trials++) {
+    let next = -1;
+    for (let k = 0; k < bounds.length; k++) if (next < 0 || bounds[k]! < bounds[next]!) next = k;
+    if (next < 0 || bounds[next]! > 100) break;
+    const last = found[wanted - 1]?.share ?? Number.POSITIVE_INFINITY;
+    if (bounds[next]! > last - INDIFFERENT) break;
+    const { food, content } = candidates[next]!;
+    bounds[next] = Number.POSITIVE_INFINITY;
+    if (!allowed(food)) continue;
+    const trial = elastic.leastShare(content);
+    if (trial.share !== undefined) {
+      found.push({ food, share: trial.share });
+      found.sort((a, b) => a.share - b.share);
+      found.length = Math.min(found.length, wanted);
+    }
+    if (trial.prices && trial.worth > 0) raise(trial.prices, trial.worth);
+  }
+  return found;
+}

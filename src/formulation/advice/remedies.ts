@@ -1,0 +1,223 @@
+/** What would mend a problem that no mix can solve: the least loosening of one bound, or one further food. */
+import type { Reference, ReferenceFood } from '../../foods/reference.ts';
+import { isCautioned } from '../amounts/apply-cautions.ts';
+import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
+import { type Elastic, KEPT } from '../explain/elastic.ts';
+import { joined } from '../explain/sentences.ts';
+import type { Problem } from '../problem/problem.ts';
+import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
+import type { LinearBound } from '../solve/bounds.ts';
+import { leastShares } from './price-foods.ts';
+
+/** Foods named that keepers really use, and further ones of the tables. */
+const MOST_USUAL = 5;
+const MOST_FURTHER = 3;
+
+/** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
+export const DAMPEST = 20;
+
+/** Every single bound of the conflict whose loosening suffices, least relative change first. */
+export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
+  return conflict
+    .filter((k) => !elastic.sides[k]!.because)
+    .flatMap((k) => loosen(elastic, k) ?? [])
+    .sort((a, b) => change(a) - change(b));
+}
+
+/** How far a bound is moved, relative to what it was. */
+export const change = ({ from, to }: Loosening) =>
+  Math.abs(Number(to) - Number(from)) / Math.max(1, Math.abs(Number(from)));
+
+/**
+ * Smallest loosening of one side with all others kept. A ratio's row turns with its bound, so the bound found is
+ * put in and the question asked again until it stands still.
+ */
+function loosen(elastic: Elastic, k: number): Loosening | undefined {
+  const side = elastic.sides[k]!;
+  const others = new Set([...elastic.sides.keys()].filter((other) => other !== k));
+  const all = new Set(elastic.sides.keys());
+  let bound = side.bound;
+  try {
+    for (let round = 0; round < 50; round++) {
+      const answer = elastic.solve(others, (j) => (j === k ? 1 : 0));
+      if (!answer) return undefined;
+      if (answer.missed[k]! <= KEPT && round > 0) break;
+      const next = side.value(answer.x);
+      if (!Number.isFinite(next)) return undefined;
+      bound = next;
+      elastic.rebound(k, bound);
+    }
+    // Rounded outwards to figures a person can type; a little wider where rounding met the edge.
+    for (let digits = 4; digits <= 9; digits++) {
+      const to = outwards(bound, side.side, digits);
+      if (!allowed(side, to)) continue;
+      elastic.rebound(k, to);
+      if (elastic.possible(all))
+        return {
+          kind: 'loosen',
+          pointer: side.pointer,
+          from: side.bound,
+          to,
+          sentence: loosenSentence(side, to),
+        };
+    }
+    return undefined;
+  } finally {
+    elastic.rebound(k, side.bound);
+  }
+}
+
+/**
+ * The least total loosening: several bounds each give way a little, together by less (relative to what they are) than
+ * one of them alone. Once of what the keeper asks for, with the target as it is, and once of the target and of splits.
+ * A bound that a caution set never gives way.
+ */
+export function loosenTogether(elastic: Elastic, problem: Problem): LooseningTogether[] {
+  const isTarget = ({ pointer }: LinearBound) => boundsContent(problem, pointer);
+  return [
+    ...together(elastic, (s) => !isTarget(s)),
+    ...together(elastic, (s) => !s.pointer.startsWith('/foods/')),
+  ];
+}
+
+/** Whether a pointer names a bound of a nutrient or a ratio: what the animal needs, not what the keeper asks for. */
+export function boundsContent(problem: Problem, pointer: string): boolean {
+  const [, list, row] = pointer.split('/');
+  const rule = list === 'rules' ? problem.rules[Number(row)] : undefined;
+  return rule !== undefined && ('nutrient' in rule || 'ratio' in rule);
+}
+
+function together(elastic: Elastic, mayGive: (side: LinearBound) => boolean): LooseningTogether[] {
+  const { sides } = elastic;
+  const rigid = new Set(sides.flatMap((s, k) => (s.because || !mayGive(s) ? [k] : [])));
+  const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(sides[k]!.bound));
+  const bounds = new Map<number, number>();
+  try {
+    for (let round = 0; round < 10; round++) {
+      const answer = elastic.solve(rigid, weight);
+      if (!answer) return [];
+      const missed = sides.flatMap((_, k) => (answer.missed[k]! > KEPT ? [k] : []));
+      if (missed.length === 0) break;
+      for (const k of missed) {
+        const to = outwards(sides[k]!.value(answer.x), sides[k]!.side, 4);
+        // A ratio over nothing has no bound that could be written.
+        if (!Number.isFinite(to)) return [];
+        if (!allowed(sides[k]!, to)) return [];
+        bounds.set(k, to);
+        elastic.rebound(k, to);
+      }
+    }
+  } finally {
+    for (const k of bounds.keys()) elastic.rebound(k, sides[k]!.bound);
+  }
+  // One bound alone stands among the single loosenings already.
+  if (bounds.size < 2) return [];
+  const changes = [...bounds].map(([k, to]) => ({ pointer: sides[k]!.pointer, from: sides[k]!.bound, to }));
+  const parts = [...bounds].map(([k, to]) =>
+    loosenSentence(sides[k]!, to)
+      .replace(/^Allow /, '')
+      .replace(/\.$/, ''),
+  );
+  return [{ kind: 'loosen-together', changes, sentence: `Allow ${joined(parts)}.` }];
+}
+
+export function outwards(bound: number, side: 'min' | 'max', digits: number): number {
+  const magnitude = 10 ** (digits - 1 - Math.floor(Math.log10(Math.max(Math.abs(bound), 1e-9))));
+  const widened = side === 'max' ? bound * (1 + 1e-9) + 1e-9 : bound * (1 - 1e-9) - 1e-9;
+  const rounded = side === 'max' ? Math.ceil(widened * magnitude) : Math.floor(widened * magnitude);
+  return Math.max(0, Number((rounded / magnitude).toPrecision(12)));
+}
+
+/** Whether the loosened bound may be written in the problem: shares and grams end at 100. */
+export function allowed(side: LinearBound, to: number): boolean {
+  return side.unit.startsWith('%') ? to <= 100 : true;
+}
+
+export function loosenSentence(side: LinearBound, to: number): string {
+  const limit = side.side === 'max' ? 'at most' : 'at least';
+  const unit = side.unit ? ` ${side.unit}` : '';
+  return `Allow ${side.subject} of ${limit} ${to}${unit} instead of ${side.bound}${unit}.`;
+}
+
+/**
+ * Foods, one of which would make the problem solvable, least share needed first: the best of those that keepers really
+ * use, and of the rest of the tables. Only foods dry enough, of which every ruled amount is known, and that the caution
+ * list neither blocks nor caps.
+ */
+export function additions(elastic: Elastic, problem: Problem, reference: Reference): Addition[] {
+  const taken = new Set(problem.foods.map((f) => f.ref));
+  const ruled = problem.rules.flatMap((r) =>
+    'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
+  );
+  const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
+  const candidates = dryFoods(reference, problem.variation)
+    // Advice must not rest on a missing figure.
+    .filter(
+      ({ food, stocked }) =>
+        !taken.has(food.ref) && ruled.every((tag) => stocked.amount(tag).status !== 'unknown'),
+    )
+    .map(({ food, stocked }) => ({ food, content: elastic.contentOf(stocked) }));
+  const allowed = (food: ReferenceFood) => !isCautioned(food.ref, problem, reference);
+  const plain = candidates.filter(({ food }) => food.plain);
+  const usual = leastShares(elastic, plain, MOST_USUAL, allowed);
+  // With cones each trial is slow: then the foods that keepers use are enough.
+  const others = elastic.hasCones ? [] : candidates.filter(({ food }) => !food.plain);
+  const further = leastShares(elastic, others, MOST_FURTHER, allowed);
+  const price = dearest(problem);
+  return [...usual, ...further]
+    .sort((a, b) => a.share - b.share)
+    .map(({ food, share }) => addition(food, share, ids, price));
+}
+
+export interface DryFood {
+  readonly food: ReferenceFood;
+  readonly stocked: FoodAmounts;
+}
+
+const dryFoodsOf = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
+
+/** Every food dry enough for a mix, with its amounts; gathered once for a reference. */
+export function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
+  const kept = dryFoodsOf.get(reference) ?? new Map<string, readonly DryFood[]>();
+  dryFoodsOf.set(reference, kept);
+  const key = variation ?? 'given';
+  let foods = kept.get(key);
+  if (!foods) {
+    foods = Array.from({ length: reference.size }, (_, row) => reference.at(row))
+      .filter((food) => (food.composition.WATER ?? 100) <= DAMPEST)
+      .map((food) => ({
+        food,
+        stocked: foodAmounts({ id: food.ref, ref: food.ref, group: food.group }, reference, variation),
+      }));
+    kept.set(key, foods);
+  }
+  return foods;
+}
+
+/** Where the cheapest mix is asked every food needs a price; a food not bought yet counts like the dearest one. */
+export function dearest(problem: Problem): number | undefined {
+  if (problem.objective !== 'cheapest') return undefined;
+  return Math.max(...problem.foods.map((f) => f.price_per_kg ?? 0));
+}
+
+export function addition(
+  food: ReferenceFood,
+  least: number,
+  ids: ReadonlySet<string>,
+  price: number | undefined,
+): Addition {
+  const share = Number((Math.ceil(least * 100 + 1e-6) / 100).toFixed(2));
+  const id = ids.has(food.ref) ? `${food.ref}+` : food.ref;
+  return {
+    kind: 'add',
+    sentence: `Add ${food.name} (${food.ref}): ${share} % of the mix is enough.${price === undefined ? '' : ` Its price is taken as ${price} per kg, like the dearest food; put in the real one.`}`,
+    food: {
+      id,
+      ref: food.ref,
+      name: food.name,
+      group: food.group,
+      ...(price === undefined ? {} : { price_per_kg: price }),
+    },
+    share,
+  };
+}

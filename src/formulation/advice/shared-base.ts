@@ -1,0 +1,266 @@
+import { capital, figure, joined } from '../explain/sentences.ts';
+import { Formulation, type Shares } from '../formulation.ts';
+import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
+import { type Problem, ProblemError } from '../problem/problem.ts';
+import { linearBounds } from '../solve/bounds.ts';
+import { buildRation, wantedShares } from '../solve/build-ration.ts';
+import {
+  type FedAnimal,
+  MOST_ADDED,
+  parts,
+  SharedBaseProgram,
+  type SharingOptions,
+} from './shared-base-program.ts';
+
+/** What one mix costs an animal beside the best mix of its own. */
+export interface SharingCost {
+  /** Part of the mix that would be other food in the best mix of its own, percent. */
+  readonly different: number;
+  /**
+   * How much further from the wanted shares, percent of the mix. Counted in parts of the mix and not in squares as
+   * the nearest mix is, so it can be a trifle below 0.
+   */
+  readonly further: number;
+  /** How much dearer per kg; left out where a food in either mix has no price. */
+  readonly dearer?: number;
+}
+
+export interface SharedAnimal {
+  readonly id: string;
+  readonly name: string;
+  /** Grams added to 100 g of the base, by food id; only what is added. */
+  readonly additions: Readonly<Record<string, number>>;
+  /** Percent of its mix, base and additions together; adds up to 100. */
+  readonly shares: Shares;
+  readonly cost: SharingCost;
+}
+
+export interface SharedMix {
+  readonly status: 'shared';
+  /** Percent by food id; adds up to 100. */
+  readonly base: Shares;
+  readonly animals: readonly SharedAnimal[];
+  /** How many additions are weighed, over all animals. */
+  readonly weighings: number;
+  /** Grams of them on 100 g of base for each animal. */
+  readonly weight: number;
+  /**
+   * The mix that suits all without additions, where there is one: that of {@link forAnimals}. It is the base, unless
+   * some animal misses in it the least share of a food that another refuses.
+   */
+  readonly one_mix: Shares | null;
+  /** Rules that a mix does not keep or that were not looked at, in sentences; empty where all were checked and hold. */
+  readonly unverified: readonly string[];
+  /** Whether fewer, or as many but lighter, additions are known not to do. */
+  readonly proved: boolean;
+  /** What else is to be known of the answer, in sentences; no rule is in question. */
+  readonly notes: readonly string[];
+  readonly sentence: string;
+}
+
+export interface NotShared {
+  readonly status: 'none';
+  /** Animals that have no mix even by themselves, and why; empty where only sharing is impossible. */
+  readonly without_mix: readonly { readonly id: string; readonly name: string; readonly verdict: string }[];
+  readonly sentence: string;
+}
+
+/** Rows are written this much larger, so that the solver keeps them finer than a mix is judged. */
+const FINER = 10;
+/** Costs below this are not worth a word: percent of a mix, and money per kg. */
+const WORTH_SAYING = { percent: 0.05, money: 0.005 };
+
+const OUT_OF_TIME = 'Fewer or lighter additions may do: the time for the search ran out.';
+const AIMS_LEFT = 'Aims are followed only where one mix suits all; here they were not.';
+const NOT_DROPPED =
+  'Whether the rules hold when one food is left was looked at only for the best mix of each animal.';
+
+/**
+ * Where one mix keeps every animal's rules (see {@link forAnimals}) it is the base and nothing is added; the problem's
+ * objective picks it, with its aims. Otherwise base and additions keep every animal's linear rules, with the shares of
+ * what is fed beside as written. A confidence, counting rules, least shares and grams of foods used are not sought
+ * there; every mix is judged under all rules of its animal, and what does not hold is said in `unverified`.
+ *
+ * A rule of the problem that is also in the profile of one animal and not of another binds only the first
+ * (see {@link forOneOf}).
+ * @throws RangeError without eaters
+ */
+export function shareMix(
+  problem: Problem,
+  eaters: readonly Eater[],
+  options: SharingOptions,
+): SharedMix | NotShared {
+  if (eaters.length === 0) throw new RangeError('eaters: there is none; give at least one animal');
+  const fed: FedAnimal[] = [];
+  const without: { id: string; name: string; verdict: string }[] = [];
+  try {
+    for (const eater of eaters) {
+      const own = feed(problem, eater, eaters, options);
+      if (typeof own === 'string') without.push({ id: eater.id, name: eater.name, verdict: own });
+      else fed.push(own);
+    }
+    if (without.length > 0) return { status: 'none', without_mix: without, sentence: aloneSentence(without) };
+    const oneMix = mixForAll(problem, eaters, options);
+    // What one refuses is left out for all, its least share too: for the others that may be a breach.
+    const suits = (mix: Shares) => fed.every((f) => f.formulation.evaluate(mix).breaches.length === 0);
+    const asOne = (mix: Shares) => ({ base: mix, additions: fed.map(() => ({})), proved: true });
+    if (oneMix && suits(oneMix)) return shared(problem, fed, asOne(oneMix), oneMix);
+    const blend = new SharedBaseProgram(problem, fed, options);
+    const found = blend.solve();
+    if (found) {
+      const way = { base: blend.base(found.x), additions: blend.additions(found.x), proved: found.proved };
+      return shared(problem, fed, way, oneMix ?? null);
+    }
+    if (oneMix) return shared(problem, fed, asOne(oneMix), oneMix);
+    return { status: 'none', without_mix: [], sentence: apartSentence(fed, blend.baseRows) };
+  } finally {
+    for (const { formulation } of fed) formulation.dispose();
+  }
+}
+
+/** An animal's own problem and best mix, or why it has none. */
+function feed(
+  problem: Problem,
+  eater: Eater,
+  eaters: readonly Eater[],
+  { reference, highs }: SharingOptions,
+): FedAnimal | string {
+  const own = forOneOf(problem, eater, eaters);
+  let formulation: Formulation;
+  try {
+    formulation = new Formulation(own, { reference, highs });
+  } catch (error) {
+    if (!(error instanceof ProblemError)) throw error;
+    return `${capital(error.message.slice(error.field.length + 2))}.`;
+  }
+  const best = formulation.solve();
+  if (best.status !== 'optimal') {
+    formulation.dispose();
+    return best.verdict;
+  }
+  const { open, caps, ration } = buildRation(own, { reference, highs });
+  const { foods } = ration;
+  // No spread: a confidence is judged afterwards.
+  const sides = linearBounds(own, ration, open, 0, caps);
+  const rows = sides.map((side) => {
+    const { g, h } = side.halfSpace(side.bound);
+    return new Map(open.map((row, column) => [row, FINER * (g[column]! - h / 100)]));
+  });
+  const most = new Map(
+    open.map((row) => [row, Math.min(own.foods[row]!.max ?? 100, caps.get(row)?.max ?? 100)]),
+  );
+  return { eater, formulation, best, open, foods, most, rows };
+}
+
+/** The best mix that suits all without additions. */
+function mixForAll(problem: Problem, eaters: readonly Eater[], options: SharingOptions): Shares | undefined {
+  let formulation: Formulation;
+  try {
+    formulation = new Formulation(forAnimals(problem, eaters).problem, options);
+  } catch (error) {
+    if (error instanceof ProblemError) return undefined;
+    throw error;
+  }
+  try {
+    // Whether there is any is asked first: why there is none would take long to answer, and nobody asks.
+    if (!formulation.feasible()) return undefined;
+    const result = formulation.solve();
+    return result.status === 'optimal' ? result.shares : undefined;
+  } finally {
+    formulation.dispose();
+  }
+}
+
+/** A base, and for each animal what is added. */
+interface Way {
+  readonly base: Shares;
+  readonly additions: readonly Readonly<Record<string, number>>[];
+  readonly proved: boolean;
+}
+
+function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: Shares | null): SharedMix {
+  const { base, additions, proved } = way;
+  const blended = base !== oneMix;
+  const animals = fed.map((f, k): SharedAnimal => {
+    const added = additions[k]!;
+    const shares = parts(
+      Object.fromEntries(problem.foods.map(({ id }) => [id, base[id]! + (added[id] ?? 0)])),
+    );
+    const { id, name } = f.eater;
+    return { id, name, additions: added, shares, cost: costOf(problem, f, shares) };
+  });
+  const grams = additions.flatMap((a) => Object.values(a));
+  const breaches = fed.flatMap(({ eater, formulation }, k) =>
+    formulation.evaluate(animals[k]!.shares).breaches.map((b) => `For ${eater.name}: ${b.sentence}`),
+  );
+  return {
+    status: 'shared',
+    base,
+    animals,
+    weighings: grams.length,
+    weight: grams.reduce((sum, v) => sum + v, 0),
+    one_mix: oneMix,
+    unverified: blended && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
+    proved,
+    notes: [...(proved ? [] : [OUT_OF_TIME]), ...(blended && problem.aims?.length ? [AIMS_LEFT] : [])],
+    sentence: sharedSentence(problem, fed, animals),
+  };
+}
+
+function costOf({ foods }: Problem, { best, open }: FedAnimal, shares: Shares): SharingCost {
+  const wants = wantedShares(open.map((row) => foods[row]!.want));
+  const apart = (mix: Shares, from: (row: number, i: number) => number) =>
+    open.reduce((sum, row, i) => sum + Math.abs(mix[foods[row]!.id]! - from(row, i)), 0) / 2;
+  const own = best.shares;
+  const priced = foods.every(
+    (f) => f.price_per_kg !== undefined || (shares[f.id]! === 0 && own[f.id]! === 0),
+  );
+  const price = (mix: Shares) =>
+    foods.reduce((sum, f) => sum + ((f.price_per_kg ?? 0) * mix[f.id]!) / 100, 0);
+  return {
+    different: apart(shares, (row) => own[foods[row]!.id]!),
+    further: apart(shares, (_, i) => wants[i]!) - apart(own, (_, i) => wants[i]!),
+    ...(priced && { dearer: price(shares) - price(own) }),
+  };
+}
+
+function sharedSentence(
+  problem: Problem,
+  fed: readonly FedAnimal[],
+  animals: readonly SharedAnimal[],
+): string {
+  const costs = animals.flatMap(({ name, cost }) => {
+    const words = costWords(problem, cost);
+    return words ? [`${name} ${words}`] : [];
+  });
+  const cost = costs.length > 0 ? joined(costs) : 'no animal anything';
+  const extras = animals.flatMap(({ name, additions }, k) => {
+    const given = Object.entries(additions).map(
+      ([id, grams]) => `${figure(grams)} g of ${fed[k]!.foods.find((f) => f.id === id)!.name}`,
+    );
+    return given.length > 0 ? [`${name} gets ${joined(given)}`] : [];
+  });
+  if (extras.length === 0) return `Sharing one mix costs ${cost}; nothing has to be weighed apart.`;
+  return `Sharing one base costs ${cost}; on 100 g of it ${extras.join('; ')}.`;
+}
+
+function costWords({ objective }: Problem, { different, further, dearer }: SharingCost): string | undefined {
+  if (objective === 'cheapest' && dearer !== undefined)
+    return dearer > WORTH_SAYING.money ? `${figure(dearer)} more per kg` : undefined;
+  const [percent, of] =
+    objective === 'nearest' ? [further, 'the wanted shares'] : [different, 'its own best mix'];
+  return percent > WORTH_SAYING.percent ? `${figure(percent)} % of ${of}` : undefined;
+}
+
+function aloneSentence(without: readonly { readonly name: string; readonly verdict: string }[]): string {
+  return without.map(({ name, verdict }) => `${name} has no mix even alone. ${verdict}`).join(' ');
+}
+
+function apartSentence(fed: readonly FedAnimal[], baseRows: readonly number[]): string {
+  const names = joined(fed.map((f) => f.eater.name));
+  const why =
+    baseRows.length === 0
+      ? `There is no food that ${names} may all eat`
+      : `No base can be made to suit ${names}, even with ${MOST_ADDED} g of any food added to 100 g of it`;
+  return `${why}; each has a mix of its own.`;
+}

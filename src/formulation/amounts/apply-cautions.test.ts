@@ -1,0 +1,87 @@
+/** Foods on the caution list are blocked or capped with a reason, and only a cap can be lifted, on record. */
+import { expect, test } from 'vitest';
+import { loadReference } from '../../household/reference-file.ts';
+import { Formulation } from '../formulation.ts';
+import { parseProblem } from '../problem/parse.ts';
+import { ProblemError } from '../problem/problem.ts';
+import { loadHighs } from '../solve/highs.ts';
+
+const reference = loadReference();
+const highs = await loadHighs();
+
+function posed(json: object) {
+  return new Formulation(parseProblem(json, reference).problem, { reference, highs });
+}
+
+const OATS = { id: 'oats', ref: 'sr28:20038' };
+const ALMOND = { id: 'almond', ref: 'sr28:12061', want: 50 };
+const ONION = { id: 'onion', ref: 'sr28:11284', want: 50 };
+const base = { rules: [], cautions: 'apply' };
+
+test('a food never to be fed stays out, whatever is wanted', () => {
+  const result = posed({ ...base, foods: [OATS, ONION] }).solve();
+  expect(result.status === 'optimal' && result.shares).toEqual({ oats: 100, onion: 0 });
+  const [note] = result.cautions;
+  expect(note).toMatchObject({ food: 'onion', applied: 'blocked', severity: 'never', pointer: '/foods/1' });
+  expect(note!.reason.length).toBeGreaterThan(20);
+  expect(note!.source.length).toBeGreaterThan(5);
+});
+
+test('no override opens a food never to be fed', () => {
+  const override = { caution: 'onion-family', note: 'I insist', on: '2026-11-25' };
+  const result = posed({ ...base, foods: [OATS, { ...ONION, override }] }).solve();
+  expect(result.status === 'optimal' && result.shares.onion).toBe(0);
+});
+
+test('a limited food is capped, its spans too, until the keeper lifts the limit on record', () => {
+  const capped = posed({ ...base, foods: [OATS, ALMOND] }).solve();
+  if (capped.status !== 'optimal') throw new Error('expected a mix');
+  const limit = capped.cautions[0]!.max_share!;
+  expect(capped.cautions[0]).toMatchObject({ food: 'almond', applied: 'capped' });
+  expect(capped.shares.almond).toBeCloseTo(limit, 6);
+  expect(capped.spans.almond![1]).toBeCloseTo(limit, 6);
+  const override = { caution: 'almond', note: 'the vet said so', on: '2026-11-25' };
+  const lifted = posed({ ...base, foods: [OATS, { ...ALMOND, override }] }).solve();
+  expect(lifted.status === 'optimal' && lifted.shares.almond).toBeCloseTo(50, 6);
+  expect(lifted.cautions[0]).toMatchObject({ applied: 'overridden' });
+});
+
+test('a share beyond the limit collides with the caution, which is named and never loosened', () => {
+  const result = posed({ ...base, foods: [OATS, { ...ALMOND, min: 30 }] }).solve();
+  if (result.status !== 'infeasible') throw new Error('expected a collision');
+  expect(result.conflict.map((c) => c.pointer).sort()).toEqual(['/foods/1', '/foods/1/min']);
+  expect(result.verdict).toContain('almond');
+  expect(result.remedies.map((r) => (r.kind === 'loosen' ? r.pointer : r.kind))).not.toContain('/foods/1');
+});
+
+test('without "apply" cautions are only named', () => {
+  const result = posed({ rules: [], foods: [OATS, ONION] }).solve();
+  expect(result.status === 'optimal' && result.shares.onion).toBeCloseTo(50, 6);
+  expect(result.cautions).toMatchObject([{ food: 'onion', applied: 'noted' }]);
+});
+
+test('a caution for dwarf hamsters holds for them alone', () => {
+  const foods = [OATS, { id: 'raisins', ref: 'sr28:09298', want: 50 }];
+  const share = (species: string) => {
+    const result = posed({ ...base, foods, species }).solve();
+    return result.status === 'optimal' ? result.shares.raisins! : Number.NaN;
+  };
+  expect(share('dwarf hamster')).toBeLessThan(share('golden hamster'));
+});
+
+test('nothing but foods never to be fed is bad input, with the way out', () => {
+  expect(() => posed({ ...base, foods: [ONION] })).toThrow(ProblemError);
+  expect(() => posed({ ...base, foods: [ONION] })).toThrow(/\/foods.*add a food/);
+});
+
+test('no advice names a food that is blocked or capped', () => {
+  // Only something very fat helps; almonds and other nuts would, and may not be named.
+  const result = posed({ ...base, foods: [OATS], rules: [{ nutrient: 'FAT', min: 15 }] }).solve();
+  if (result.status !== 'infeasible') throw new Error('expected a collision');
+  const added = result.remedies.flatMap((r) => (r.kind === 'add' ? [r.food] : []));
+  expect(added.length).toBeGreaterThan(0);
+  for (const food of added) {
+    const check = posed({ ...base, foods: [OATS, food] }).solve();
+    expect(check.cautions.filter((c) => c.applied !== 'noted')).toEqual([]);
+  }
+});

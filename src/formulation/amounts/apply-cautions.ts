@@ -1,0 +1,84 @@
+/**
+ * What the caution list says of the foods of a problem: blocked, capped, or only to be prepared with care.
+ * A cap may be lifted by the keeper's recorded choice; a block may not.
+ */
+import { block, cautionsFor } from '../../foods/cautions/find.ts';
+import type { Reference } from '../../foods/reference.ts';
+import type { Ingredient, Problem } from '../problem/problem.ts';
+import type { CautionNote } from '../problem/result.ts';
+
+/** The most a caution allows of a food, percent of the mix, and why. */
+export interface Cap {
+  readonly max: number;
+  readonly reason: string;
+}
+
+export interface AppliedCautions {
+  /** Rows in `problem.foods` that may not go in at all. */
+  readonly blocked: ReadonlySet<number>;
+  readonly caps: ReadonlyMap<number, Cap>;
+}
+
+export const NO_CAUTIONS: AppliedCautions = { blocked: new Set(), caps: new Map() };
+
+/** Blocks and caps for a problem that asks for them. */
+export function applyCautions(problem: Problem, reference: Reference): AppliedCautions {
+  if (problem.cautions !== 'apply') return NO_CAUTIONS;
+  const blocked = new Set<number>();
+  const caps = new Map<number, Cap>();
+  problem.foods.forEach((food, row) => {
+    const ruling = rulingOn(food, problem, reference);
+    if (ruling?.kind === 'block') blocked.add(row);
+    if (ruling?.kind === 'cap') caps.set(row, { max: ruling.maxShare, reason: ruling.reason });
+  });
+  return { blocked, caps };
+}
+
+/** Every caution on a food of the problem, and what was made of it. */
+export function cautionNotes(problem: Problem, reference: Reference): CautionNote[] {
+  const heeding = problem.cautions === 'apply';
+  return problem.foods.flatMap((food, row) =>
+    hitsOn(food, problem, reference).map(({ caution, found }): CautionNote => {
+      const lifted = caution.severity === 'limit' && food.override?.caution === caution.id;
+      const applied = {
+        never: 'blocked',
+        limit: lifted ? 'overridden' : 'capped',
+        prepare: 'noted',
+      } as const;
+      return {
+        pointer: `/foods/${row}`,
+        food: food.id,
+        caution: caution.id,
+        severity: caution.severity,
+        title: caution.title,
+        found,
+        reason: caution.reason,
+        way: caution.way,
+        source: caution.source,
+        ...(caution.maxShare === undefined ? {} : { max_share: caution.maxShare }),
+        applied: heeding ? applied[caution.severity] : 'noted',
+      };
+    }),
+  );
+}
+
+/** Whether the caution list blocks or caps a reference food, so that no advice names it. */
+export function isCautioned(ref: string, problem: Problem, reference: Reference): boolean {
+  return rulingOn({ id: ref, ref }, problem, reference) !== undefined;
+}
+
+function rulingOn(food: Ingredient, problem: Problem, reference: Reference) {
+  const hits = hitsOn(food, problem, reference);
+  const open = hits.filter(
+    ({ caution }) => !(caution.severity === 'limit' && food.override?.caution === caution.id),
+  );
+  return block(open);
+}
+
+function hitsOn(food: Ingredient, problem: Problem, reference: Reference) {
+  const known = food.ref === undefined ? undefined : reference.get(food.ref);
+  return cautionsFor(
+    { ref: food.ref, name: food.name ?? known?.name ?? food.id, tableName: known?.tableName },
+    problem.species,
+  );
+}

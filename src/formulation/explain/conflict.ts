@@ -1,0 +1,89 @@
+/**
+ * Why no mix can keep the rules: a smallest set of sides that collide. It is found by hitting sets: any colliding
+ * set must meet the complement of every set that can be kept, so the smallest hitting set that cannot be kept is
+ * a smallest conflict, and dropping any one of its members frees the rest.
+ */
+
+import type { Highs } from '../solve/highs.ts';
+import { solveLinearWith } from '../solve/linear-program.ts';
+import { type Elastic, KEPT } from './elastic.ts';
+
+/** Rounds of hitting sets before one is content with a conflict that is minimal but may not be the smallest. */
+const MOST_ROUNDS = 120;
+
+/** @returns positions in `elastic.sides`; empty when all sides can be kept together */
+export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
+  const all = [...elastic.sides.keys()];
+  if (elastic.possible(new Set(all))) return [];
+  const first = minimal(elastic, all);
+  if (first.length <= 1) return first;
+  const mustMeet: number[][] = [];
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const hit = hittingSet(mustMeet, elastic, highs);
+    if (!hit || hit.length >= first.length) return first;
+    const kept = keptWith(elastic, new Set(hit));
+    if (!kept) return minimal(elastic, hit);
+    mustMeet.push(all.filter((k) => !kept.has(k)));
+  }
+  return first;
+}
+
+function minimal(elastic: Elastic, sides: readonly number[]): number[] {
+  const order = [...sides].sort((a, b) => Number(isFoodBound(elastic, b)) - Number(isFoodBound(elastic, a)));
+  return deletionFilter(order, (kept) => elastic.possible(new Set(kept)));
+}
+
+/**
+ * Drops every member without which the rest still collide: what is left collides, and no part of it does.
+ * @param order members in the order in which one would rather be rid of them; food bounds first, so that rules remain
+ */
+export function deletionFilter(
+  order: readonly number[],
+  possible: (kept: readonly number[]) => boolean,
+): number[] {
+  let kept = [...order];
+  for (const k of order) {
+    const rest = kept.filter((other) => other !== k);
+    if (!possible(rest)) kept = rest;
+  }
+  return kept;
+}
+
+/** A large set of sides, holding `required`, that can be kept together; undefined when `required` cannot. */
+function keptWith(elastic: Elastic, required: ReadonlySet<number>): Set<number> | undefined {
+  const answer = elastic.solve(required);
+  if (!answer) return undefined;
+  const kept = new Set<number>(required);
+  answer.missed.forEach((miss, k) => {
+    if (miss <= KEPT) kept.add(k);
+  });
+  for (const k of elastic.sides.keys()) {
+    if (!kept.has(k) && elastic.possible(new Set([...kept, k]))) kept.add(k);
+  }
+  return kept;
+}
+
+/** Fewest sides that meet every given set; food bounds count a trifle more, so that rules are named where either would do. */
+function hittingSet(
+  sets: readonly (readonly number[])[],
+  elastic: Elastic,
+  highs: Highs,
+): number[] | undefined {
+  if (sets.length === 0) return [];
+  const m = elastic.sides.length;
+  const answer = solveLinearWith(highs, {
+    cost: elastic.sides.map((_, k) => (isFoodBound(elastic, k) ? 1 + 1 / (2 * m + 2) : 1)),
+    upper: new Array<number>(m).fill(1),
+    whole: new Array<boolean>(m).fill(true),
+    rows: sets.map((set) => {
+      const coefficients = new Array<number>(m).fill(0);
+      for (const k of set) coefficients[k] = 1;
+      return { coefficients, min: 1 };
+    }),
+  });
+  return answer.status === 'optimal' ? answer.x.flatMap((v, k) => (v > 0.5 ? [k] : [])) : undefined;
+}
+
+function isFoodBound(elastic: Elastic, k: number): boolean {
+  return elastic.sides[k]!.pointer.startsWith('/foods/');
+}

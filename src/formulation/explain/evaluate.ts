@@ -1,0 +1,232 @@
+/** How given shares stand: contents with their doubt, rules kept or broken, and one sentence that says it all. */
+
+import { normalBelow } from '../../nutrition/normal.ts';
+import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import type { CountedAmount, FoodAmounts } from '../amounts/food-amounts.ts';
+import type { Problem } from '../problem/problem.ts';
+import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
+import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
+import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
+
+/** A content within this part of its bound stands at it. */
+export const AT_BOUND = 1e-7;
+
+/** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
+export function evaluate(
+  problem: Problem,
+  ration: Ration,
+  sides: readonly Bound[],
+  x: ArrayLike<number>,
+  cautions: readonly CautionNote[],
+): Evaluation {
+  const total = Array.from(x).reduce((sum, v) => sum + v, 0);
+  const shares = total > 0 ? Float64Array.from(x, (v) => (v * 100) / total) : Float64Array.from(x);
+  const nutrients = contents(problem, ration, shares);
+  const { breaches, binding } = standing(sides, shares);
+  const { estimated, unsure } = doubts(problem, ration);
+  const used = new Set(
+    ration.foods
+      .filter((_, i) => shares[i]! > 0.005)
+      .map((f) => f.id)
+      .concat(ration.beside.map((b) => b.stocked.id)),
+  );
+  const verdict = verdictOf(
+    problem,
+    total,
+    breaches,
+    unsure.filter((d) => d.foods.some((f) => used.has(f))),
+  );
+  const in_range_chance = chances(problem, nutrients, ration, shares);
+  return {
+    total,
+    nutrients,
+    in_range_chance,
+    all_in_range_chance: Object.values(in_range_chance).reduce((all, p) => all * p, 1),
+    breaches,
+    binding,
+    estimated,
+    unsure,
+    cautions,
+    verdict,
+  };
+}
+
+/** Content of every nutrient that is known of anything fed, or that a rule names. */
+function contents(problem: Problem, ration: Ration, x: Float64Array): Evaluation['nutrients'] {
+  const named = new Set(
+    problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : 'ratio' in r ? r.ratio : [])),
+  );
+  const out: Partial<Record<Tag, NutrientLine>> = {};
+  for (const { tag } of NUTRIENTS) {
+    const line = content(tag, ration, x);
+    if (named.has(tag) || line.coverage > 0) out[tag] = line;
+  }
+  return out;
+}
+
+function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
+  const whole = (on: 'mix' | 'ration', of: (a: CountedAmount) => number) =>
+    valueAt(
+      ration.line(on, (f) => of(f.amount(tag))),
+      x,
+    );
+  const squares = (on: 'mix' | 'ration') => {
+    const { w } = ration.line(on, (f) => f.amount(tag).sd);
+    const mix = w.reduce((sum, v, i) => sum + (v * x[i]!) ** 2, 0);
+    return on === 'mix'
+      ? mix
+      : ration.beside.reduce((sum, b) => sum + (b.part * b.stocked.amount(tag).sd) ** 2, mix);
+  };
+  const coverage = (on: 'mix' | 'ration') =>
+    Math.min(
+      100,
+      whole(on, (a) => (a.status === 'unknown' ? 0 : 100)),
+    );
+  return {
+    mix: whole('mix', (a) => a.value),
+    ration: whole('ration', (a) => a.value),
+    low: whole('ration', (a) => a.low),
+    high: whole('ration', (a) => a.high),
+    coverage: coverage('ration'),
+    low_mix: whole('mix', (a) => a.low),
+    high_mix: whole('mix', (a) => a.high),
+    coverage_mix: coverage('mix'),
+    sd_mix: Math.sqrt(squares('mix')),
+    sd_ration: Math.sqrt(squares('ration')),
+  };
+}
+
+function standing(sides: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
+  const breaches: Breach[] = [];
+  const binding: Evaluation['binding'][number][] = [];
+  for (const side of sides) {
+    const actual = side.value(x);
+    const room =
+      (side.side === 'min' ? actual - side.bound : side.bound - actual) / Math.max(1, Math.abs(side.bound));
+    const { pointer, bound } = side;
+    if (!(room >= -AT_BOUND)) {
+      breaches.push({
+        pointer,
+        sentence: `${capital(breachSentence(side, actual))}.`,
+        actual,
+        bound,
+        side: side.side,
+      });
+    } else if (room <= AT_BOUND) {
+      binding.push({ pointer, sentence: bindingSentence(side) });
+    }
+  }
+  return { breaches, binding };
+}
+
+/** Chance of each ruled nutrient lying within all its windows, foods independent and normal; the least over its rules. */
+function chances(
+  problem: Problem,
+  nutrients: Evaluation['nutrients'],
+  ration: Ration,
+  x: Float64Array,
+): Evaluation['in_range_chance'] {
+  const out: Partial<Record<Tag, number>> = {};
+  const dry = {
+    mix: valueAt(ration.line('mix', dryPart), x),
+    ration: valueAt(ration.line('ration', dryPart), x),
+  };
+  for (const rule of problem.rules) {
+    if (!('nutrient' in rule)) continue;
+    const line = nutrients[rule.nutrient]!;
+    const on = rule.on ?? 'mix';
+    const per = rule.basis === 'DM' ? dry[on] : 1;
+    const mean = line[on];
+    const sd = on === 'mix' ? line.sd_mix : line.sd_ration;
+    const chance = within(
+      mean,
+      sd,
+      (rule.min ?? Number.NEGATIVE_INFINITY) * per,
+      (rule.max ?? Number.POSITIVE_INFINITY) * per,
+    );
+    out[rule.nutrient] = Math.min(out[rule.nutrient] ?? 1, chance);
+  }
+  return out;
+}
+
+function within(mean: number, sd: number, min: number, max: number): number {
+  const close = 1e-9 * Math.max(1, Math.abs(mean));
+  if (sd === 0) return mean >= min - close && mean <= max + close ? 1 : 0;
+  return normalBelow((max - mean) / sd) - normalBelow((min - mean) / sd);
+}
+
+/** Rules that rest on estimates, and on amounts that nobody knows. */
+export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'estimated' | 'unsure'> {
+  const estimated: Doubt[] = [];
+  const unsure: Doubt[] = [];
+  problem.rules.forEach((rule, i) => {
+    const tags = 'nutrient' in rule ? [rule.nutrient] : 'ratio' in rule ? rule.ratio : [];
+    const fed =
+      rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.stocked)] : ration.foods;
+    for (const tag of new Set(tags)) {
+      const of = (status: CountedAmount['status']) => fed.filter((f) => f.amount(tag).status === status);
+      const guessed = of('estimated');
+      const unknown = of('unknown');
+      const pointer = `/rules/${i}`;
+      if (guessed.length > 0) {
+        const sentence = `${capital(words(tag))} of ${names(guessed)} is an estimate.`;
+        estimated.push({ pointer, nutrient: tag, foods: guessed.map((f) => f.id), sentence });
+      }
+      if (unknown.length > 0)
+        unsure.push({
+          pointer,
+          nutrient: tag,
+          foods: unknown.map((f) => f.id),
+          sentence: unknownSentence(tag, unknown),
+        });
+    }
+  });
+  return { estimated, unsure };
+}
+
+function unknownSentence(tag: Tag, foods: readonly FoodAmounts[]): string {
+  const bounded = foods.every((f) => f.amount(tag).low > 0);
+  if (tag === 'FIBTG' && bounded) {
+    return `Dietary fibre of ${names(foods)} is not known; its crude fibre counts as the least it can be.`;
+  }
+  if (bounded) {
+    return `${capital(words(tag))} of ${names(foods)} is only guaranteed as a least; that counts, and it may hold more.`;
+  }
+  return `${capital(words(tag))} of ${names(foods)} is not known and counts as the least it can be.`;
+}
+
+function names(foods: readonly FoodAmounts[]): string {
+  return foods.length <= 3
+    ? joined(foods.map((f) => f.name))
+    : `${foods
+        .slice(0, 2)
+        .map((f) => f.name)
+        .join(', ')} and ${foods.length - 2} more foods`;
+}
+
+function verdictOf(
+  problem: Problem,
+  total: number,
+  breaches: readonly Breach[],
+  unsure: readonly Doubt[],
+): string {
+  const parts: string[] = [];
+  if (Math.abs(total - 100) > 1e-6)
+    parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
+  parts.push(
+    ...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)),
+  );
+  if (breaches.length > 3) parts.push(`${breaches.length - 3} more rules are broken`);
+  if (parts.length > 0) return `Out of range: ${parts.join('; ')}.`;
+  const subjects = new Set(
+    problem.rules.flatMap((r) => ('nutrient' in r ? [`${words(r.nutrient)} of the ${r.on ?? 'mix'}`] : [])),
+  );
+  return fitSentence(shorten([...subjects]), unsure);
+}
+
+/** "protein, fat and dietary fibre of the ration" rather than each with its "of the ration". */
+function shorten(subjects: readonly string[]): string[] {
+  const tail = ' of the ration';
+  if (subjects.length < 2 || !subjects.every((s) => s.endsWith(tail))) return [...subjects];
+  return subjects.map((s, i) => (i === subjects.length - 1 ? s : s.slice(0, -tail.length)));
+}

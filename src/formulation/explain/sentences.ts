@@ -1,0 +1,67 @@
+/** What the arithmetic says, in words for people. */
+import type { Doubt } from '../problem/result.ts';
+import type { Bound } from '../solve/bounds.ts';
+
+/** A number as people read it: no more decimals than matter. */
+export function figure(value: number): string {
+  const size = Math.abs(value);
+  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 0.1 || size === 0 ? 2 : 4;
+  return String(Number(value.toFixed(decimals)));
+}
+
+const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` ${unit}` : ''}`;
+
+/** "protein of the ration must be at least 17 %". */
+export function demand(side: Bound): string {
+  const limit = `${side.subject} must be ${side.side === 'min' ? 'at least' : 'at most'} ${withUnit(side.bound, side.unit)}`;
+  return side.because ? `${limit} (${side.because})` : limit;
+}
+
+/** "fat of the ration is 8.2 %, above the most allowed, 7 %". */
+export function breachSentence(side: Bound, actual: number): string {
+  const value = nearBound(actual, side.bound);
+  return side.side === 'max'
+    ? `${side.subject} is ${withUnit(value, side.unit)}, above the most allowed, ${withUnit(side.bound, side.unit)}`
+    : `${side.subject} is ${withUnit(value, side.unit)}, below the least allowed, ${withUnit(side.bound, side.unit)}`;
+}
+
+/** Enough decimals that a value just past its bound is not printed as the bound. */
+export function nearBound(actual: number, bound: number): string {
+  const short = figure(actual);
+  return Number(short) === bound ? String(Number(actual.toPrecision(8))) : short;
+}
+
+export function bindingSentence(side: Bound): string {
+  return capital(
+    `${side.subject} stands at its ${side.side === 'min' ? 'least' : 'most'}, ${withUnit(side.bound, side.unit)}.`,
+  );
+}
+
+export function conflictSentence(sides: readonly Bound[]): string {
+  if (sides.length === 0)
+    return 'No mix of these foods keeps every rule to the last digit; loosen any one of them a little.';
+  return `No mix of these foods can keep the rules: ${joined(sides.map(demand))}.`;
+}
+
+/** "Fit to feed ..." with what it rests on. */
+export function fitSentence(subjects: readonly string[], unsure: readonly Doubt[]): string {
+  const inRange =
+    subjects.length > 0
+      ? `${joined(subjects)} ${subjects.length === 1 ? 'is' : 'are'} in range`
+      : 'no rule is broken';
+  const doubts = [...new Set(unsure.map((d) => d.sentence))];
+  const rests =
+    doubts.length > 0
+      ? ` It rests on missing figures: ${doubts[0]!.replace(/\.$/, '')}${doubts.length > 1 ? `, and ${doubts.length - 1} more` : ''}.`
+      : '';
+  return `In range: ${inRange}.${rests}`;
+}
+
+export function joined(parts: readonly string[]): string {
+  if (parts.length <= 1) return parts[0] ?? '';
+  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+}
+
+export function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}

@@ -1,0 +1,156 @@
+/**
+ * Why the best mix is as it is: which bounds it stands at, what each costs, and what would come of letting it go a
+ * little. Prices are the solver's duals; what is said in words was worked out by solving again with the bound moved.
+ */
+
+import { outwards } from '../advice/remedies.ts';
+import type { Objective, Problem } from '../problem/problem.ts';
+import type { Reason } from '../problem/result.ts';
+import { type AimLine, aimWords } from '../solve/aims.ts';
+import type { Bound, LinearBound } from '../solve/bounds.ts';
+import type { Found } from '../solve/mix-solver.ts';
+import { AT_BOUND } from './evaluate.ts';
+import { capital, figure, joined } from './sentences.ts';
+
+/** How far a bound is let go to see what comes of it, part of the bound. */
+const STEP = 0.05;
+/** A gain smaller than this, relatively, is none. */
+const NO_GAIN = 1e-6;
+/** A share that moves less than this, percent, is not spoken of. */
+const MOVED = 0.1;
+const MOST_NAMED = 3;
+/** Where foods are counted every answer takes a while: so many bounds are tried. */
+const MOST_COUNTED = 6;
+
+export interface WhyQuestion {
+  readonly problem: Problem;
+  readonly found: Found;
+  /** All that can stand at its limit; sides of rules first, in the order of `found.prices`. */
+  readonly bounds: readonly Bound[];
+  /** Sides that `found.prices.sides` speaks of. */
+  readonly priced: readonly LinearBound[];
+  readonly names: readonly string[];
+  readonly aims: readonly AimLine[];
+  readonly counted: boolean;
+  /** The best mix with the bound at a pointer moved, or gone where `to` is undefined. */
+  resolve(pointer: string, to: number | undefined): Pick<Found, 'x' | 'objective'> | undefined;
+}
+
+/** One reason for each bound at which the best mix stands, what costs most first. */
+export function reasons(question: WhyQuestion): Reason[] {
+  const { bounds, found, counted } = question;
+  const binding = bounds.filter((b) => !b.because && standsAt(b, found.x));
+  return binding
+    .slice(0, counted ? MOST_COUNTED : binding.length)
+    .map((bound) => reasonOf(bound, question))
+    .sort((a, b) => b.gain - a.gain);
+}
+
+function standsAt({ value, bound, side }: Bound, x: Float64Array): boolean {
+  const actual = value(x);
+  const room = side === 'min' ? actual - bound : bound - actual;
+  return room <= AT_BOUND * Math.max(1, Math.abs(bound));
+}
+
+function reasonOf(bound: Bound, question: WhyQuestion): Reason {
+  const { found, resolve } = question;
+  const price = priceOf(bound, question);
+  const gone = resolve(bound.pointer, undefined);
+  const free = gone && bound.value(gone.x);
+  const base = { pointer: bound.pointer, from: bound.bound, ...(price === undefined ? {} : { price }) };
+  const limit = `${bound.subject} stands at its ${bound.side === 'min' ? 'least' : 'most'}, ${withUnit(bound.bound, bound)}`;
+  if (!gone || !betterment(gone, question)) {
+    return {
+      ...base,
+      gain: 0,
+      sentence: `${capital(limit)}, which costs nothing: without that limit the mix would be as good.`,
+    };
+  }
+  const to = nextBound(bound, free);
+  const moved = resolve(bound.pointer, to);
+  const better = moved && betterment(moved, question);
+  if (!moved || !better) {
+    return { ...base, gain: 0, sentence: `${capital(limit)}; letting it go a little changes nothing.` };
+  }
+  const changes = changed(found.x, moved.x, question.names);
+  const shares = changes.length > 0 ? `: ${joined(changes)}` : '';
+  const beyond =
+    free !== undefined && Number.isFinite(free) && figure(free) !== figure(to)
+      ? ` Without that limit it would come to rest at ${withUnit(Number(figure(free)), bound)}.`
+      : '';
+  const sentence = `${capital(limit)}. Letting it go to ${withUnit(to, bound)} would ${better.words}${shares}.${beyond}`;
+  return {
+    ...base,
+    to,
+    gain: better.gain,
+    objective: moved.objective,
+    ...(free === undefined ? {} : { free }),
+    sentence,
+  };
+}
+
+/** What one unit of the bound is worth: the solver's price of the row, turned into the bound's own unit. */
+function priceOf(bound: Bound, { found, priced }: WhyQuestion): number | undefined {
+  const k = priced.findIndex((s) => s.pointer === bound.pointer);
+  const dual = found.prices?.sides[k];
+  if (k < 0 || dual === undefined) return undefined;
+  const side = priced[k]!;
+  const missing = (b: number) => {
+    const { g, h, scale } = side.halfSpace(b);
+    return scale * (h - g.reduce((sum, v, i) => sum + v * found.x[i]!, 0));
+  };
+  // A row is a straight line in its bound, so a difference is exact.
+  const turn = missing(bound.bound + 0.5) - missing(bound.bound - 0.5);
+  return Math.abs((dual / side.halfSpace(bound.bound).scale) * turn);
+}
+
+/** The bound let go by a plain step, or just as far as it matters. */
+function nextBound({ bound, side, counts }: Bound & { counts?: string }, free: number | undefined): number {
+  if (counts === 'some' || counts === 'few') return bound + (side === 'max' ? 1 : -1);
+  const rough = Math.max(Math.abs(bound) * STEP, 1e-6);
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].map((s) => s * power).find((s) => s >= rough * 0.999)!;
+  const to = Number((side === 'max' ? bound + step : Math.max(0, bound - step)).toPrecision(9));
+  if (free === undefined || !Number.isFinite(free)) return to;
+  const further = side === 'max' ? to > free : to < free;
+  return further ? outwards(free, side, 3) : to;
+}
+
+function changed(before: Float64Array, after: Float64Array, names: readonly string[]): string[] {
+  return names
+    .map((name, i) => ({ name, from: before[i]!, to: after[i]! }))
+    .filter((c) => Math.abs(c.to - c.from) >= MOVED)
+    .sort((a, b) => Math.abs(b.to - b.from) - Math.abs(a.to - a.from))
+    .slice(0, MOST_NAMED)
+    .map(
+      ({ name, from, to }) =>
+        `${name} ${to > from ? 'up' : 'down'} from ${from.toFixed(1)} to ${to.toFixed(1)} %`,
+    );
+}
+
+/** What another mix has before the best one: first things first, so an aim before the objective. */
+function betterment(
+  other: Pick<Found, 'x' | 'objective'>,
+  { found, aims, problem }: WhyQuestion,
+): { gain: number; words: string } | undefined {
+  for (const { sign, value, give, aim } of aims) {
+    const [from, to] = [value(found.x), value(other.x)];
+    const gain = sign * (from - to);
+    if (gain > give + 3 * NO_GAIN * Math.max(1, Math.abs(from))) {
+      return { gain, words: `bring ${aimWords(aim)} from ${figure(from)} to ${figure(to)}` };
+    }
+  }
+  const gain = found.objective - other.objective;
+  if (gain <= NO_GAIN * Math.max(1, Math.abs(found.objective))) return undefined;
+  return { gain, words: betterWords(problem.objective, found.objective, other.objective) };
+}
+
+function betterWords(objective: Objective, from: number, to: number): string {
+  if (objective === 'cheapest') return `save ${figure((from - to) / 100)} per kg`;
+  if (objective === 'varied') return 'make the mix more varied';
+  return `bring the mix ${figure((1 - Math.sqrt(to / from)) * 100)} % nearer to what you want`;
+}
+
+function withUnit(value: number, { unit }: Bound): string {
+  return `${value}${unit ? ` ${unit}` : ''}`;
+}

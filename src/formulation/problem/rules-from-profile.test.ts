@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { profile } from '../../targets/profiles.ts';
+import { rulesFrom } from './rules-from-profile.ts';
+
+describe('rules from a profile', () => {
+  it('bind the ration unless told otherwise, with the source', () => {
+    expect(rulesFrom(profile('hamster-adult')!)[0]).toEqual({
+      nutrient: 'PROCNT',
+      min: 17,
+      max: 19,
+      on: 'ration',
+      source: 'common practice, no source',
+    });
+    expect(rulesFrom(profile('hamster-adult')!, 'mix').every((rule) => rule.on === 'mix')).toBe(true);
+  });
+
+  it('keep the basis and ratios', () => {
+    expect(rulesFrom(profile('mouse-nrc')!)[0]).toMatchObject({ nutrient: 'PROCNT', min: 20, basis: 'DM' });
+    const own = {
+      ...profile('hamster-adult')!,
+      bounds: [{ ratio: ['CA', 'P'], min: 1, basis: 'DM', source: 'mine' }],
+    } as const;
+    expect(rulesFrom(own)).toEqual([{ ratio: ['CA', 'P'], min: 1, on: 'ration', source: 'mine' }]);
+    expect(() => rulesFrom({ ...own, bounds: [{ min: 1, basis: 'DM', source: 'mine' }] })).toThrow('neither');
+  });
+});

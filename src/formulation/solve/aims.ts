@@ -1,0 +1,119 @@
+/** Preferences as lines to be made least, over the shares and over what is used, bought and taken from the cupboard. */
+
+import type { Aim, Problem } from '../problem/problem.ts';
+import type { Ration } from './bounds.ts';
+import { valueAt, words } from './bounds.ts';
+import { NO_SHARE } from './counting.ts';
+
+/** How far, relatively, an aim may fall short of its best so that the solver's last digits do not rule. */
+const AIM_SLACK = 1e-6;
+
+export interface AimLine {
+  readonly aim: Aim;
+  /** What one percent of each food costs, where the aim is about shares. */
+  readonly shares?: Float64Array;
+  /** What each food costs that is used, is bought, or what a percent out of the cupboard costs. */
+  readonly used?: number;
+  readonly bought?: number;
+  readonly stocked?: number;
+  /** Added to the lines above. */
+  readonly constant: number;
+  /** 1 where the aim's own number is made least, -1 where it is made most. */
+  readonly sign: 1 | -1;
+  /** How far it may fall short, in its own unit. */
+  readonly give: number;
+  /** The aim's own number: percent of the mix, number of foods, price per kg, or content. */
+  value(x: ArrayLike<number>): number;
+}
+
+/** What an aim's number is: "the number of foods", "the fat of the ration". */
+export function aimWords(aim: Aim): string {
+  switch (aim.aim) {
+    case 'liked':
+      return 'the share of liked foods';
+    case 'cupboard':
+      return 'what comes out of the cupboard, in percent of the mix,';
+    case 'few':
+      return 'the number of foods';
+    case 'few to buy':
+      return 'the number of foods to buy';
+    case 'cheap':
+      return 'the price per kg';
+    default:
+      if ('nutrient' in aim) return `the ${words(aim.nutrient)} of the ${aim.on ?? 'mix'}`;
+      return `the share of ${'group' in aim ? aim.group : aim.food}`;
+  }
+}
+
+/** What the cupboard holds of each food, percent of the batch; by column. */
+export function onHandOf(problem: Problem, open: readonly number[]): Float64Array {
+  return Float64Array.from(
+    open,
+    (row) => (100 * (problem.foods[row]!.on_hand_grams ?? 0)) / problem.batch_grams,
+  );
+}
+
+/** @param open rows in `problem.foods` of the columns */
+export function aimLines(problem: Problem, ration: Ration, open: readonly number[]): AimLine[] {
+  const stock = onHandOf(problem, open);
+  return (problem.aims ?? []).map((aim) => {
+    const give = aim.give ?? 0;
+    const line = (sign: 1 | -1, w: Float64Array, c = 0): AimLine => ({
+      aim,
+      sign,
+      give,
+      shares: w.map((v) => sign * v),
+      constant: sign * c,
+      value: (x) => valueAt({ w, c }, x),
+    });
+    const count = (x: ArrayLike<number>, beyond: ArrayLike<number>) =>
+      Array.from(x).filter((v, i) => v > beyond[i]! + NO_SHARE).length;
+    switch (aim.aim) {
+      case 'liked':
+        return line(
+          -1,
+          Float64Array.from(open, (row) => Number(problem.foods[row]!.liked === true)),
+        );
+      case 'cheap':
+        return line(
+          1,
+          Float64Array.from(open, (row) => (problem.foods[row]!.price_per_kg ?? 0) / 100),
+        );
+      case 'cupboard':
+        return {
+          aim,
+          sign: -1,
+          give,
+          stocked: -1,
+          constant: 0,
+          value: (x) => stock.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
+        };
+      case 'few': {
+        const none = new Float64Array(open.length);
+        return { aim, sign: 1, give, used: 1, constant: 0, value: (x) => count(x, none) };
+      }
+      case 'few to buy':
+        return { aim, sign: 1, give, bought: 1, constant: 0, value: (x) => count(x, stock) };
+      default: {
+        const sign = aim.aim === 'less' ? 1 : -1;
+        if ('nutrient' in aim) {
+          const { w, c } = ration.line(aim.on ?? 'mix', (f) => f.amount(aim.nutrient).value);
+          return line(sign, w, c);
+        }
+        const counts = (column: number) => {
+          const food = problem.foods[open[column]!]!;
+          return Number('group' in aim ? ration.foods[column]!.group === aim.group : food.id === aim.food);
+        };
+        return line(
+          sign,
+          Float64Array.from(open, (_, column) => counts(column)),
+        );
+      }
+    }
+  });
+}
+
+/** The most that an aim's cost (its number times its sign) may come to, once its best is known. */
+export function allowance(line: AimLine, best: number): number {
+  return best + line.give + AIM_SLACK * Math.max(1, Math.abs(best));
+}

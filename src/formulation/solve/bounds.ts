@@ -1,0 +1,287 @@
+/**
+ * Rules as half-spaces. A rule with both bounds is two sides, and so is a food with a least and a most share:
+ * each side can collide, be loosened and be named on its own, by JSON pointer.
+ */
+import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import type { Cap } from '../amounts/apply-cautions.ts';
+import type { FoodAmounts } from '../amounts/food-amounts.ts';
+import type { CountRule, On, Problem, Rule } from '../problem/problem.ts';
+import { dot } from './vectors.ts';
+
+export interface Spread {
+  readonly q: Float64Array;
+  readonly q0: number;
+}
+
+/** `g . x >= h` over the shares x (percent), scaled so that the largest |g| is 1. */
+export interface HalfSpace {
+  readonly g: Float64Array;
+  readonly h: number;
+  /** Where a confidence is asked, z x sd of each share's part, scaled as the row is: then `g . x - spread >= h`. */
+  readonly cone?: Spread;
+  /** What one unit of the scaled row is in the bound's own unit. */
+  readonly scale: number;
+}
+
+/** One bound of one rule, or of one food's share, as it is spoken of. */
+export interface Bound {
+  readonly pointer: string;
+  readonly side: 'min' | 'max';
+  readonly bound: number;
+  /** What the bound is about: "fat of the ration". */
+  readonly subject: string;
+  /** Unit printed after the bound. */
+  readonly unit: string;
+  /** Why it stands, where no rule of the keeper's put it there: a caution. Such a bound is not loosened. */
+  readonly because?: string;
+  /** The actual content, ratio, share or number, at the safe end where a confidence is asked. */
+  value(x: ArrayLike<number>): number;
+}
+
+/** A bound that is linear in the shares. */
+export interface LinearBound extends Bound {
+  /** The half-space for a given bound; a ratio's and a dry-matter rule's row turns with the bound. */
+  halfSpace(bound: number): HalfSpace;
+  /** What one percent of a further food adds to the row of {@link halfSpace}, before that is scaled. */
+  coefficient(bound: number, food: FoodAmounts): number;
+}
+
+/** A linear expression over the shares: constant + sum of w x share. */
+export interface Line {
+  readonly w: Float64Array;
+  readonly c: number;
+}
+
+/** What is fed, as lines over the shares: of the mix (shares/100) or of the ration (with what is fed beside). */
+export class Ration {
+  readonly foods: readonly FoodAmounts[];
+  readonly beside: readonly { readonly stocked: FoodAmounts; readonly part: number }[];
+  /** The mix's part of the ration, 0 to 1. */
+  readonly mixPart: number;
+
+  constructor(foods: readonly FoodAmounts[], beside: readonly { stocked: FoodAmounts; part: number }[]) {
+    this.foods = foods;
+    this.beside = beside;
+    this.mixPart = 1 - beside.reduce((sum, b) => sum + b.part, 0);
+  }
+
+  /** What one percent of a food in the mix adds to a content. */
+  weight(on: On, amount: number): number {
+    return ((on === 'mix' ? 1 : this.mixPart) * amount) / 100;
+  }
+
+  /** Content of something counted per food, as a line over the shares. */
+  line(on: On, of: (food: FoodAmounts) => number): Line {
+    return {
+      w: Float64Array.from(this.foods, (f) => this.weight(on, of(f))),
+      c: on === 'mix' ? 0 : this.beside.reduce((sum, b) => sum + b.part * of(b.stocked), 0),
+    };
+  }
+}
+
+/** Value of a line at given shares. */
+export function valueAt(line: Line, x: ArrayLike<number>): number {
+  let sum = line.c;
+  for (let i = 0; i < line.w.length; i++) sum += line.w[i]! * x[i]!;
+  return sum;
+}
+
+/** The part of a food that is not water, 0 to 1; unknown moisture counts as none. */
+export const dryPart = (f: FoodAmounts) => 1 - f.amount('WATER').value / 100;
+
+/**
+ * All sides of a problem: of its rules first, then of its foods' own bounds and of what a caution allows of them.
+ * @param caps by row in `problem.foods`
+ */
+export function linearBounds(
+  problem: Problem,
+  ration: Ration,
+  openFoods: readonly number[],
+  z: number,
+  caps: ReadonlyMap<number, Cap>,
+): LinearBound[] {
+  const sides: LinearBound[] = [];
+  problem.rules.forEach((rule, i) => {
+    // How many foods a mix has is no half-space: see counting.ts.
+    if ('count' in rule) return;
+    for (const side of ['min', 'max'] as const) {
+      const bound = rule[side];
+      if (bound !== undefined) sides.push(ruleBound(rule, `/rules/${i}/${side}`, side, bound, ration, z));
+    }
+  });
+  openFoods.forEach((row, column) => {
+    const food = problem.foods[row]!;
+    const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
+    const subject = `share of ${ration.foods[column]!.name}`;
+    // A food's own bound says nothing about foods that come in later.
+    const bounded = (pointer: string, side: 'min' | 'max', bound: number) =>
+      lineBound(pointer, side, bound, subject, '%', line, () => 0);
+    for (const side of ['min', 'max'] as const) {
+      const bound = food[side];
+      if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
+      sides.push(bounded(`/foods/${row}/${side}`, side, bound));
+    }
+    const cap = caps.get(row);
+    if (cap) sides.push({ ...bounded(`/foods/${row}`, 'max', cap.max), because: cap.reason });
+  });
+  return sides;
+}
+
+function ruleBound(
+  rule: Exclude<Rule, CountRule>,
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  ration: Ration,
+  z: number,
+): LinearBound {
+  const on = rule.on ?? 'mix';
+  if ('group' in rule) {
+    const of = (f: FoodAmounts) => (f.group === rule.group ? 100 : 0);
+    const subject = `${rule.group} share of the ${on}`;
+    return lineBound(pointer, side, bound, subject, '%', shareLine(ration, on, of), (f) =>
+      ration.weight(on, of(f)),
+    );
+  }
+  if ('food' in rule) {
+    const name = ration.foods.find((f) => f.id === rule.food)?.name ?? rule.food;
+    const of = (f: FoodAmounts) => (f.id === rule.food ? 100 : 0);
+    const subject = `share of ${name} in the ${on}`;
+    return lineBound(pointer, side, bound, subject, '%', shareLine(ration, on, of), (f) =>
+      ration.weight(on, of(f)),
+    );
+  }
+  if ('ratio' in rule) {
+    const [top, bottom] = rule.ratio;
+    const subject = `${words(top)} to ${words(bottom)} of the ${on}`;
+    return quotientBound(
+      pointer,
+      side,
+      bound,
+      subject,
+      '',
+      ration,
+      on,
+      (f) => f.amount(top).value,
+      denominatorOf(bottom),
+    );
+  }
+  const tag = rule.nutrient;
+  const unit = unitWords(tag, rule.basis === 'DM');
+  const subject = `${words(tag)} of the ${on}`;
+  const spread = z > 0 ? spreadOf(tag, on, ration, z) : undefined;
+  const of = (f: FoodAmounts) => f.amount(tag).value;
+  if (rule.basis === 'DM')
+    return quotientBound(pointer, side, bound, subject, unit, ration, on, of, dryPart, spread);
+  const weight = (f: FoodAmounts) => ration.weight(on, of(f));
+  return lineBound(pointer, side, bound, subject, unit, ration.line(on, of), weight, spread);
+}
+
+/** An unknown denominator of a ratio counts as the largest amount known of such foods. */
+export const denominatorOf = (tag: Tag) => (f: FoodAmounts) => {
+  const amount = f.amount(tag);
+  return amount.status === 'unknown' ? f.largest(tag) : amount.value;
+};
+
+/** z x sd of each food's part in the content, and of what is fed beside. */
+function spreadOf(tag: Tag, on: On, ration: Ration, z: number): Spread | undefined {
+  const { w } = ration.line(on, (f) => z * f.amount(tag).sd);
+  const beside = on === 'mix' ? [] : ration.beside.map((b) => z * b.part * b.stocked.amount(tag).sd);
+  const q0 = Math.hypot(...beside);
+  return q0 === 0 && w.every((v) => v === 0) ? undefined : { q: w, q0 };
+}
+
+/** How far a half-space is missed at given shares, scaled; at most 0 where it is kept. */
+export function shortfall(space: Pick<HalfSpace, 'g' | 'h' | 'cone'>, x: ArrayLike<number>): number {
+  return space.h - dot(space.g, x) + (space.cone ? spreadAt(space.cone, x) : 0);
+}
+
+/** The tangent plane at x of a half-space with a cone; undefined where x has no spread, and no plane is needed. */
+export function tangent(
+  { g, h, cone }: HalfSpace,
+  x: ArrayLike<number>,
+): Pick<HalfSpace, 'g' | 'h'> | undefined {
+  const length = cone ? spreadAt(cone, x) : 0;
+  if (!cone || length === 0) return undefined;
+  return { g: g.map((v, i) => v - (cone.q[i]! ** 2 * x[i]!) / length), h: h + cone.q0 ** 2 / length };
+}
+
+/** Length of the spread at given shares: z x sd of the content. */
+export function spreadAt(spread: Spread, x: ArrayLike<number>): number {
+  let sum = spread.q0 * spread.q0;
+  for (let i = 0; i < spread.q.length; i++) sum += (spread.q[i]! * x[i]!) ** 2;
+  return Math.sqrt(sum);
+}
+
+/** A side whose content is one line over the shares. */
+function lineBound(
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  subject: string,
+  unit: string,
+  line: Line,
+  weight: (food: FoodAmounts) => number,
+  spread?: Spread,
+): LinearBound {
+  const sign = side === 'min' ? 1 : -1;
+  const halfSpace = (b: number) => scaled(line.w, sign, sign * (b - line.c), spread);
+  const coefficient = (_: number, food: FoodAmounts) => sign * weight(food);
+  const value = (x: ArrayLike<number>) => valueAt(line, x) - (spread ? sign * spreadAt(spread, x) : 0);
+  return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
+}
+
+/** A side whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
+export function quotientBound(
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  subject: string,
+  unit: string,
+  ration: Ration,
+  on: On,
+  top: (f: FoodAmounts) => number,
+  bottom: (f: FoodAmounts) => number,
+  spread?: Spread,
+): LinearBound {
+  const sign = side === 'min' ? 1 : -1;
+  const halfSpace = (b: number) => {
+    const line = ration.line(on, (f) => top(f) - b * bottom(f));
+    return scaled(line.w, sign, -sign * line.c, spread);
+  };
+  const coefficient = (b: number, food: FoodAmounts) =>
+    sign * ration.weight(on, top(food) - b * bottom(food));
+  const over = ration.line(on, top);
+  const under = ration.line(on, bottom);
+  const value = (x: ArrayLike<number>) =>
+    (valueAt(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / valueAt(under, x);
+  return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
+}
+
+function scaled(w: Float64Array, sign: number, h: number, spread?: Spread): HalfSpace {
+  let scale = 0;
+  for (const v of w) scale = Math.max(scale, Math.abs(v));
+  // A rule that no share can move (all amounts unknown, or nothing but pellet fed) keeps its row as it is.
+  if (scale === 0) scale = Math.max(1, Math.abs(h));
+  const cone = spread && { q: spread.q.map((v) => v / scale), q0: spread.q0 / scale };
+  return { g: w.map((v) => (sign * v) / scale), h: h / scale, scale, cone };
+}
+
+/** A share counts foods of the mix alone, never what is fed beside it. */
+function shareLine(ration: Ration, on: On, of: (f: FoodAmounts) => number): Line {
+  return { w: ration.line(on, of).w, c: 0 };
+}
+
+/** A nutrient's name in the middle of a sentence. */
+export function words(tag: Tag): string {
+  const { name } = nutrient(tag);
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+/** The unit printed after a content: "%" for grams per 100 g. */
+export function unitWords(tag: Tag, dryMatter = false): string {
+  const { unit } = nutrient(tag);
+  const of = dryMatter ? ' of dry matter' : '';
+  if (unit === 'g') return `%${of}`;
+  return `${unit === 'ug' ? 'µg' : unit} per 100 g${of}`;
+}

@@ -1,0 +1,105 @@
+/** Mixes under linear rules and confidences: one {@link Polytope}, its solver kept warm. */
+import {
+  BUDGET_SLACK,
+  exact,
+  type Found,
+  type MixQuestion,
+  type MixSolver,
+  type Pins,
+  pinned,
+  type Span,
+  without,
+} from './mix-solver.ts';
+import { Polytope } from './polytope.ts';
+import { dot, squaredDistance } from './vectors.ts';
+
+export class ContinuousMixSolver implements MixSolver {
+  private readonly question: MixQuestion;
+  private readonly polytope: Polytope;
+  private spansKept: { readonly key: string; readonly spans: readonly Span[] } | undefined;
+
+  constructor(question: MixQuestion) {
+    this.question = question;
+    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.sides);
+  }
+
+  dispose(): void {
+    this.polytope.dispose();
+  }
+
+  feasible(): boolean {
+    this.pin(new Map());
+    return this.polytope.cheapest(new Float64Array(this.question.lower.length)).status === 'optimal';
+  }
+
+  best(): Found | undefined {
+    const { objective, wants } = this.question;
+    if (objective === 'cheapest') return this.cheapest();
+    return this.nearest(objective === 'varied' ? new Float64Array(wants.length) : wants, new Map());
+  }
+
+  nearest(target: Float64Array, pins: Pins): Found | undefined {
+    this.pin(pins);
+    const answer = this.polytope.nearest(target);
+    if (answer.status !== 'optimal') return undefined;
+    const found = this.found(answer.x);
+    return { ...found, objective: squaredDistance(found.x, target) };
+  }
+
+  /** Spans do not depend on where the shares stand, only on the rules and holds: a slider dragged on needs no new ones. */
+  spans(pins: Pins): readonly Span[] {
+    const key = JSON.stringify([...pins]);
+    if (this.spansKept?.key !== key) this.spansKept = { key, spans: this.freshSpans(pins) };
+    return this.spansKept.spans;
+  }
+
+  private freshSpans(pins: Pins): Span[] {
+    this.pin(pins);
+    const spans = Array.from(this.question.lower, (_, i) => this.polytope.span(i));
+    for (const i of pins.keys()) {
+      this.pin(without(pins, i));
+      spans[i] = this.polytope.span(i);
+    }
+    return spans;
+  }
+
+  /** Least cost, and among mixes of that cost the one nearest to what is wanted. */
+  private cheapest(): Found | undefined {
+    const { prices, highs, lower, upper, sides, wants } = this.question;
+    this.pin(new Map());
+    const answer = this.polytope.cheapest(prices);
+    if (answer.status !== 'optimal') return undefined;
+    const cost = dot(prices, answer.x);
+    const scale = Math.max(1e-12, ...prices);
+    const narrowed = new Polytope(highs, lower, upper, sides);
+    narrowed.require({
+      g: prices.map((p) => -p / scale),
+      h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale,
+    });
+    try {
+      const tie = narrowed.nearest(wants);
+      const x = tie.status === 'optimal' && this.polytope.holds(tie.x) ? tie.x : answer.x;
+      return this.priced(x);
+    } catch {
+      // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
+      return this.priced(answer.x);
+    } finally {
+      narrowed.dispose();
+    }
+  }
+
+  private priced(x: Float64Array): Found {
+    const found = this.found(x);
+    return { ...found, objective: dot(this.question.prices, found.x) };
+  }
+
+  private found(raw: Float64Array): Found {
+    const { lower, upper } = this.question;
+    const prices = this.polytope.prices();
+    return { x: exact(raw, lower, upper), objective: Number.NaN, gap: 0, lower, upper, prices };
+  }
+
+  private pin(pins: Pins): void {
+    this.polytope.setBounds(pinned(this.question.lower, pins), pinned(this.question.upper, pins));
+  }
+}

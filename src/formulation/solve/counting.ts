@@ -1,0 +1,101 @@
+/**
+ * Rules that count foods: how many are used, how many carry a given share, and the least share of a food that is
+ * used at all. They are no half-spaces: a food is in or out, and {@link Choices} decides which.
+ */
+
+import type { FoodAmounts } from '../amounts/food-amounts.ts';
+import { AT_BOUND } from '../explain/evaluate.ts';
+import type { Problem } from '../problem/problem.ts';
+import type { Bound } from './bounds.ts';
+
+/** A share of no more than this, percent, counts as none. */
+export const NO_SHARE = 1e-9;
+
+/** One bound of a counting rule. `columns` are the foods it counts. */
+export interface CountBound extends Bound {
+  /**
+   * "some": at least `bound` foods have `atLeast` percent each. "few": at most `bound` foods are used.
+   * "used": a food that is used has `atLeast` percent or more.
+   */
+  readonly counts: 'some' | 'few' | 'used';
+  readonly columns: readonly number[];
+  /** Percent of the mix; 0 for "few". */
+  readonly atLeast: number;
+}
+
+/**
+ * The counting bounds of a problem: of its rules, of its foods, and of what the scale can weigh.
+ * @param open rows in `problem.foods` of the columns @param foods by column
+ */
+export function countBoundsOf(
+  problem: Problem,
+  open: readonly number[],
+  foods: readonly FoodAmounts[],
+): CountBound[] {
+  const bounds: CountBound[] = [];
+  problem.rules.forEach((rule, i) => {
+    if (!('count' in rule)) return;
+    const { group, at_least = 0 } = rule.count;
+    const columns = foods.flatMap((f, column) => (group === undefined || f.group === group ? [column] : []));
+    const which = group === undefined ? 'foods' : `${group} foods`;
+    if (rule.min !== undefined && rule.min > 0) {
+      bounds.push({
+        pointer: `/rules/${i}/min`,
+        side: 'min',
+        bound: rule.min,
+        subject: `number of ${which} with ${at_least} % or more`,
+        unit: '',
+        counts: 'some',
+        columns,
+        atLeast: at_least,
+        value: (x) => columns.filter((c) => x[c]! >= at_least - AT_BOUND).length,
+      });
+    }
+    if (rule.max !== undefined) {
+      bounds.push({
+        pointer: `/rules/${i}/max`,
+        side: 'max',
+        bound: rule.max,
+        subject: `number of ${which}`,
+        unit: '',
+        counts: 'few',
+        columns,
+        atLeast: 0,
+        value: (x) => columns.filter((c) => x[c]! > NO_SHARE).length,
+      });
+    }
+  });
+  open.forEach((row, column) => {
+    const least = problem.foods[row]!.if_used;
+    if (least === undefined || least === 0) return;
+    bounds.push({
+      pointer: `/foods/${row}/if_used`,
+      side: 'min',
+      bound: least,
+      subject: `share of ${foods[column]!.name}, where it is used,`,
+      unit: '%',
+      counts: 'used',
+      columns: [column],
+      atLeast: least,
+      value: (x) => (x[column]! > NO_SHARE ? x[column]! : least),
+    });
+  });
+  const grams = problem.least_grams;
+  if (grams !== undefined) {
+    bounds.push({
+      pointer: '/least_grams',
+      side: 'min',
+      bound: grams,
+      subject: 'the smallest amount of a food',
+      unit: 'g',
+      counts: 'used',
+      columns: open.map((_, column) => column),
+      atLeast: (100 * grams) / problem.batch_grams,
+      value: (x) => {
+        const used = Array.from(x).filter((v) => v > NO_SHARE);
+        return used.length > 0 ? (Math.min(...used) * problem.batch_grams) / 100 : grams;
+      },
+    });
+  }
+  return bounds;
+}

@@ -1,0 +1,110 @@
+/** Mixes under counting rules and aims: foods are in or out, and {@link OuterApproximation} finds which. */
+
+import { NO_SHARE } from './counting.ts';
+import {
+  BUDGET_SLACK,
+  exact,
+  type Found,
+  type MixQuestion,
+  type MixSolver,
+  type Pins,
+  pinned,
+  type Span,
+  without,
+} from './mix-solver.ts';
+import { type Chosen, OuterApproximation } from './outer-approximation.ts';
+import { dot, squaredDistance } from './vectors.ts';
+
+export class IntegerMixSolver implements MixSolver {
+  private readonly question: MixQuestion;
+  private readonly spansKept = new Map<string, readonly Span[]>();
+
+  constructor(question: MixQuestion) {
+    this.question = question;
+  }
+
+  dispose(): void {}
+
+  feasible(): boolean {
+    return this.ask(new Map(), [], (choices) => choices.feasible());
+  }
+
+  best(): Found | undefined {
+    const { objective, wants, aims } = this.question;
+    if (objective === 'cheapest') return this.ask(new Map(), aims, (choices) => this.cheapest(choices));
+    return this.nearestWith(objective === 'varied' ? new Float64Array(wants.length) : wants, new Map(), aims);
+  }
+
+  nearest(target: Float64Array, pins: Pins): Found | undefined {
+    return this.nearestWith(target, this.reachable(pins), []);
+  }
+
+  spans(pins: Pins): readonly Span[] {
+    const key = JSON.stringify([...pins]);
+    const known = this.spansKept.get(key);
+    if (known) return known;
+    const free = this.ask(pins, [], (choices) =>
+      Array.from(this.question.lower, (_, i) => (pins.has(i) ? undefined : choices.span(i))),
+    );
+    const spans = free.map((span, i) => span ?? this.ask(without(pins, i), [], (choices) => choices.span(i)));
+    this.spansKept.clear();
+    this.spansKept.set(key, spans);
+    return spans;
+  }
+
+  /** A share held where a food that is used may not stand goes to the nearer end of the gap. */
+  private reachable(pins: Pins): Pins {
+    const least = new Float64Array(this.question.lower.length);
+    for (const { counts, columns, atLeast } of this.question.counts) {
+      if (counts === 'used') for (const i of columns) least[i] = Math.max(least[i]!, atLeast);
+    }
+    return new Map(
+      [...pins].map(([i, share]) => {
+        if (share <= NO_SHARE || share >= least[i]!) return [i, share];
+        return [i, share < least[i]! / 2 ? 0 : least[i]!];
+      }),
+    );
+  }
+
+  private nearestWith(target: Float64Array, pins: Pins, aims: MixQuestion['aims']): Found | undefined {
+    return this.ask(pins, aims, (choices) => {
+      const chosen = choices.nearest(target);
+      if (!chosen) return undefined;
+      const found = this.found(chosen);
+      return { ...found, objective: squaredDistance(found.x, target) };
+    });
+  }
+
+  /** Least cost, and among mixes of that cost the one nearest to what is wanted. */
+  private cheapest(choices: OuterApproximation): Found | undefined {
+    const { prices, wants } = this.question;
+    const first = choices.cheapest(prices);
+    if (!first) return undefined;
+    choices.hold({ shares: prices }, first.value + BUDGET_SLACK * Math.abs(first.value));
+    const priced = (chosen: Chosen): Found => {
+      const found = this.found(chosen);
+      return { ...found, objective: dot(prices, found.x), gap: first.gap };
+    };
+    try {
+      return priced(choices.nearest(wants) ?? first);
+    } catch {
+      // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
+      return priced(first);
+    }
+  }
+
+  private found({ x, gap, lower, upper }: Chosen): Found {
+    return { x: exact(x, lower, upper), objective: Number.NaN, gap, lower, upper };
+  }
+
+  private ask<T>(pins: Pins, aims: MixQuestion['aims'], question: (choices: OuterApproximation) => T): T {
+    const lower = pinned(this.question.lower, pins);
+    const upper = pinned(this.question.upper, pins);
+    const choices = new OuterApproximation({ ...this.question, lower, upper, aims });
+    try {
+      return question(choices);
+    } finally {
+      choices.dispose();
+    }
+  }
+}

@@ -1,0 +1,66 @@
+/** All mixes of a problem, asked for the best, the nearest and the spans: see {@link PlainMixes} and {@link ChosenMixes}. */
+
+import type { Objective } from '../problem/problem.ts';
+import type { IntegerQuestion } from './outer-approximation.ts';
+import type { Prices } from './polytope.ts';
+
+/** What is asked for, and how the best is judged. Food bounds belong in `lower` and `upper`, not in `sides`. */
+export interface MixQuestion extends IntegerQuestion {
+  readonly objective: Objective;
+  readonly wants: Float64Array;
+  /** Price per kg of each food; 0 where it is not known. */
+  readonly prices: Float64Array;
+}
+
+export interface Found {
+  readonly x: Float64Array;
+  readonly objective: number;
+  /** How far below `objective` the best may lie; 0 where it is proven. */
+  readonly gap: number;
+  /** What a bound costs, where no food is counted: see {@link Prices}. */
+  readonly prices?: Prices;
+  /** Bounds within which this choice of foods may move. */
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+}
+
+export type Span = readonly [number, number];
+/** Shares held, percent, by column. */
+export type Pins = ReadonlyMap<number, number>;
+
+export interface MixSolver {
+  feasible(): boolean;
+  /** The best mix; undefined where none keeps the rules. */
+  best(): Found | undefined;
+  /** The mix nearest to `target` with some shares held. */
+  nearest(target: Float64Array, pins: Pins): Found | undefined;
+  /** How far each share may move while the pinned others stay; NaN where the pins leave no mix. */
+  spans(pins: Pins): readonly Span[];
+  dispose(): void;
+}
+
+/** How much dearer, relatively, a mix may be that counts as equally cheap. */
+export const BUDGET_SLACK = 1e-8;
+
+/** Shares cleaned of the solver's last digits: within their bounds, and 100 in all. */
+export function exact(raw: Float64Array, lower: Float64Array, upper: Float64Array): Float64Array {
+  const x = raw.map((v, i) => {
+    const share = Math.min(upper[i]!, Math.max(lower[i]!, v));
+    return share < 1e-10 ? 0 : share;
+  });
+  const missing = 100 - x.reduce((a, b) => a + b, 0);
+  let roomiest = 0;
+  const room = (i: number) => Math.min(x[i]! - lower[i]!, upper[i]! - x[i]!);
+  for (let i = 1; i < x.length; i++) if (room(i) > room(roomiest)) roomiest = i;
+  x[roomiest]! += missing;
+  return x;
+}
+
+/** Bounds with some shares held. */
+export function pinned(bounds: Float64Array, pins: Pins): Float64Array {
+  return bounds.map((v, i) => pins.get(i) ?? v);
+}
+
+export function without(pins: Pins, i: number): Pins {
+  return new Map([...pins].filter(([other]) => other !== i));
+}

@@ -1,0 +1,258 @@
+/**
+ * The best mix where foods are in or out: counting rules and aims.
+ *
+ * A mixed-integer program (the master) chooses which foods are used, counted and bought; what is curved (the distance
+ * from a target, a confidence) it knows only by tangent planes, so its answer is a lower bound. For the foods that it
+ * chose a {@link Polytope} finds the best mix to full precision, which is an upper bound and lays new tangents. The two
+ * meet after a few rounds (outer approximation: Duran and Grossmann 1986, Math. Programming 36:307-339; the tangents of
+ * a food's square hold in their perspective form: Frangioni and Gentile 2006, Math. Programming 106:225-236).
+ */
+import { type AimLine, allowance } from './aims.ts';
+import type { LinearBound } from './bounds.ts';
+import type { CountBound } from './counting.ts';
+import { NO_SHARE } from './counting.ts';
+import type { Highs } from './highs.ts';
+import { type Cost, MasterProblem, type Picked } from './master-problem.ts';
+import { type Curve, Polytope } from './polytope.ts';
+import { dot, squaredDistance } from './vectors.ts';
+
+/** How near, relatively, upper and lower bound must come before the best mix is proven. */
+const GAP = 1e-7;
+const MOST_ROUNDS = 60;
+/** Where only the end of a share's span is asked, percent. */
+const SPAN_TOLERANCE = 1e-7;
+
+export interface IntegerQuestion {
+  readonly highs: Highs;
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+  /** Rule sides, and any other half-space that must hold. */
+  readonly sides: readonly LinearBound[];
+  readonly counts: readonly CountBound[];
+  readonly aims: readonly AimLine[];
+  /** What the cupboard holds, percent of the batch. */
+  readonly stock: Float64Array;
+}
+
+export interface Chosen {
+  readonly x: Float64Array;
+  readonly value: number;
+  /** How far, at most, the best mix may lie below `value`; 0 where it is proven best. */
+  readonly gap: number;
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+}
+
+export class OuterApproximation {
+  private readonly question: IntegerQuestion;
+  private readonly n: number;
+  private readonly polytope: Polytope;
+  /** Made when a question first needs it: many are settled by the polytope alone. */
+  private lazyMaster: MasterProblem | undefined;
+  /** The aims' bests, once worked out; undefined where no mix keeps the rules. */
+  private met: boolean | undefined;
+  /** Whether an aim about what is used, bought or in the cupboard is held, which only the master knows in full. */
+  private countsHeld = false;
+  private seen: { low: Float64Array; high: Float64Array } | undefined;
+
+  constructor(question: IntegerQuestion) {
+    this.question = question;
+    this.n = question.lower.length;
+    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.sides);
+  }
+
+  dispose(): void {
+    this.polytope.dispose();
+    this.lazyMaster?.dispose();
+  }
+
+  private get master(): MasterProblem {
+    this.lazyMaster ??= new MasterProblem(this.question, this.polytope);
+    return this.lazyMaster;
+  }
+
+  /** Whether any mix keeps every rule. */
+  feasible(): boolean {
+    return this.least({}) !== undefined;
+  }
+
+  /** The mix nearest to a target among those that meet the aims, first things first. */
+  nearest(target: Float64Array): Chosen | undefined {
+    if (!this.meetAims()) return undefined;
+    return this.refine(
+      () => this.master.near(target),
+      (polytope) => polytope.nearest(target),
+      (x) => squaredDistance(x, target),
+    );
+  }
+
+  /** The mix of least linear cost among those that meet the aims. */
+  cheapest(prices: Float64Array): Chosen | undefined {
+    if (!this.meetAims()) return undefined;
+    return this.refine(
+      () => ({ shares: prices }),
+      (polytope) => polytope.cheapest(prices),
+      (x) => dot(prices, x),
+    );
+  }
+
+  /** Holds a cost at no more than `most` from now on. */
+  hold(cost: Cost, most: number): void {
+    const { shares, stocked } = cost;
+    if (shares) {
+      let scale = 0;
+      for (const v of shares) scale = Math.max(scale, Math.abs(v));
+      if (scale > 0) this.polytope.require({ g: shares.map((v) => -v / scale), h: -most / scale });
+      return;
+    }
+    this.countsHeld = true;
+    this.master.hold(cost, most);
+    if (stocked) this.polytope.requireCurve(stockCurve(this.question.stock, -most));
+  }
+
+  /** The choice of foods that was picked, as a mix to full precision. */
+  settle(picked: Picked): Chosen | undefined {
+    const bounds = this.master.boundsOf(picked);
+    this.polytope.setBounds(bounds.lower, bounds.upper);
+    const answer = this.polytope.nearest(picked.x);
+    this.polytope.setBounds(this.question.lower, this.question.upper);
+    return answer.status === 'optimal' ? { x: answer.x, value: picked.value, gap: 0, ...bounds } : undefined;
+  }
+
+  /** Lowest and highest share of one food over all mixes that keep the rules, the aims aside. */
+  span(i: number): readonly [number, number] {
+    const end = (sign: 1 | -1) => {
+      const limit = sign === 1 ? this.question.lower[i]! : this.question.upper[i]!;
+      const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
+      if (met !== undefined && Math.abs(met - limit) <= SPAN_TOLERANCE) return limit;
+      const shares = new Float64Array(this.n);
+      shares[i] = sign;
+      const found = this.refine(
+        () => ({ shares }),
+        (polytope) => polytope.cheapest(shares, SPAN_TOLERANCE),
+        (x) => sign * x[i]!,
+      );
+      if (!found) return Number.NaN;
+      this.remember(found.x);
+      return found.x[i]!;
+    };
+    return [end(1), end(-1)];
+  }
+
+  /** The least of a cost over all mixes, by tangent planes alone: as good as the solver's tolerance. */
+  least(cost: Cost): Picked | undefined {
+    for (let round = 0; ; round++) {
+      const picked = this.master.solve(cost);
+      if (!picked) return undefined;
+      if (!this.polytope.separate(picked.x) || round >= MOST_ROUNDS * 5) return picked;
+    }
+  }
+
+  /** Brings each aim to its best and holds it there. */
+  private meetAims(): boolean {
+    if (this.met !== undefined) return this.met;
+    for (const line of this.question.aims) {
+      const picked = this.least(line);
+      if (!picked) {
+        this.met = false;
+        return false;
+      }
+      this.hold(line, allowance(line, picked.value + line.constant) - line.constant);
+    }
+    this.met = true;
+    return true;
+  }
+
+  private refine(
+    costOf: () => Cost,
+    solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
+    worth: (x: Float64Array) => number,
+  ): Chosen | undefined {
+    const { polytope } = this;
+    const { lower, upper } = this.question;
+    const relaxed = this.relaxed(solve);
+    if (relaxed === 'none') return undefined;
+    if (relaxed) return { x: relaxed, value: worth(relaxed), gap: 0, ...boundsAt(this.question, relaxed) };
+    const { master } = this;
+    const cost = costOf();
+    let best: Chosen | undefined;
+    let bound = Number.NEGATIVE_INFINITY;
+    for (let round = 0; round < MOST_ROUNDS; round++) {
+      const picked = master.solve(cost);
+      if (!picked) {
+        bound = Number.POSITIVE_INFINITY;
+        break;
+      }
+      bound = Math.max(bound, picked.bound);
+      if (best && !picked.proven) break;
+      if (best && best.value - bound <= GAP * Math.max(1, Math.abs(best.value))) break;
+      polytope.separate(picked.x);
+      master.touch(picked.x);
+      const chosen = master.boundsOf(picked);
+      polytope.setBounds(chosen.lower, chosen.upper);
+      const answer = solve(polytope);
+      polytope.setBounds(lower, upper);
+      if (answer.status === 'infeasible') {
+        // The master's own tolerances let it choose foods that cannot make a mix.
+        master.forbid(picked);
+        continue;
+      }
+      const value = worth(answer.x);
+      master.touch(answer.x);
+      if (!best || value < best.value) best = { x: answer.x, value, gap: 0, ...chosen };
+    }
+    if (!best) return undefined;
+    const open = best.value - bound;
+    return { ...best, gap: open <= GAP * Math.max(1, Math.abs(best.value)) ? 0 : open };
+  }
+
+  /** The best mix as if foods were not counted: where it keeps the counting rules all the same, it is the best. */
+  private relaxed(
+    solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
+  ): Float64Array | 'none' | undefined {
+    const answer = solve(this.polytope);
+    if (answer.status === 'infeasible') return 'none';
+    if (this.countsHeld) return undefined;
+    return this.question.counts.every((c) => keeps(c, answer.x)) ? answer.x : undefined;
+  }
+
+  private remember(x: Float64Array): void {
+    this.seen ??= { low: x.slice(), high: x.slice() };
+    for (let i = 0; i < this.n; i++) {
+      this.seen.low[i] = Math.min(this.seen.low[i]!, x[i]!);
+      this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
+    }
+  }
+}
+
+/** At least so much of the mix out of the cupboard: the sum of min(x, stock) is concave. */
+function stockCurve(stock: Float64Array, least: number): Curve {
+  return {
+    shortfall: (x) => least - stock.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
+    tangent: (x) => ({
+      g: stock.map((s, i) => Number(x[i]! < s)),
+      h: least - stock.reduce((sum, s, i) => sum + (x[i]! < s ? 0 : s), 0),
+    }),
+  };
+}
+
+/** Whether shares keep a counting bound. */
+export function keeps({ side, bound, value }: CountBound, x: ArrayLike<number>): boolean {
+  return side === 'min' ? value(x) >= bound * (1 - 1e-9) : value(x) <= bound;
+}
+
+/** Bounds under which given shares keep what they use: foods without a share are out. */
+export function boundsAt(
+  question: Pick<IntegerQuestion, 'lower' | 'upper' | 'counts'>,
+  x: ArrayLike<number>,
+) {
+  const lower = question.lower.slice();
+  const upper = question.upper.map((u, i) => (x[i]! > NO_SHARE ? u : Math.min(u, 0)));
+  for (const { counts, columns, atLeast } of question.counts) {
+    if (counts === 'few') continue;
+    for (const c of columns) {
+      if (x[c]! > NO_SHARE && x[c]! >= atLeast - 1e-7) lower[c] = Math.max(lower[c]!, atLeast);
+    }
+  }
+  return { lower, upper };
+}

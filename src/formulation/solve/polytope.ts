@@ -1,0 +1,353 @@
+/**
+ * All mixes that keep every rule: shares x with sum 100, column bounds and half-spaces, and where a confidence is
+ * asked, cones cut by tangent planes as they are met. One HiGHS model for linear costs and one for the nearest mix
+ * stay alive and are re-solved warm: only bounds and costs change.
+ */
+
+import { type HalfSpace, type LinearBound, shortfall, tangent } from './bounds.ts';
+import type { Highs } from './highs.ts';
+import { nearestPoint } from './min-norm.ts';
+import { dot, entries, sparse, squaredDistance } from './vectors.ts';
+
+/** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
+export const TOLERANCE = 1e-9;
+/** The solver's own usual tolerance, for what the finer one cannot settle. */
+const COARSE_TOLERANCE = 1e-7;
+/** How far a mix may lie outside a cone (scaled) before another tangent plane is laid. */
+const CONE_TOLERANCE = 1e-8;
+/** The same where only the end of a share's span is asked: some 1e-7 of a percent. */
+const SPAN_TOLERANCE = 1e-7;
+const MOST_CUTS = 400;
+/** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
+const MOST_QP_STEPS = 3000;
+
+type Model = ReturnType<Highs['createModel']>;
+type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
+
+/** What the last answer would gain if a bound gave way by one: for each side (scaled as its row is), and each share. */
+export interface Prices {
+  readonly sides: Float64Array;
+  readonly shares: Float64Array;
+}
+
+/** A row beyond the sum, `g . x >= h`: a side's half-space, or a tangent plane of what is curved. */
+export interface Row {
+  readonly g: Float64Array;
+  readonly h: number;
+}
+
+/** A convex bound that is no single half-space, kept by tangent planes laid where it is missed. */
+export interface Curve {
+  /** How far it is missed; at most 0 where it is kept. */
+  shortfall(x: ArrayLike<number>): number;
+  /** A plane that every mix keeps and that cuts x off. */
+  tangent(x: ArrayLike<number>): Row | undefined;
+}
+
+export class Polytope {
+  readonly n: number;
+  private readonly highs: Highs;
+  /** The sides' half-spaces, then rows and planes in the order in which they came up. */
+  private readonly allRows: Row[];
+  private readonly base: readonly HalfSpace[];
+  private readonly curves: (Curve & { readonly of: number })[];
+  private readonly required: Row[] = [];
+  /** Which of the base half-spaces each row belongs to; -1 for rows that came in later on their own. */
+  private readonly rowOf: number[];
+  private lastDuals: { readonly colDual: Float64Array; readonly rowDual: Float64Array } | undefined;
+  private lower: Float64Array;
+  private upper: Float64Array;
+  private linear?: Model;
+  private quadratic?: Model;
+  /** Lowest and highest shares among all mixes met so far under the present bounds. */
+  private seen: { low: Float64Array; high: Float64Array } | undefined;
+
+  /**
+   * @param lower least shares, percent @param upper most shares, percent
+   * @param sides rule sides; food bounds belong in `lower` and `upper`
+   */
+  constructor(highs: Highs, lower: Float64Array, upper: Float64Array, sides: readonly LinearBound[]) {
+    this.highs = highs;
+    this.n = lower.length;
+    this.lower = lower;
+    this.upper = upper;
+    this.base = sides.map((s) => s.halfSpace(s.bound));
+    this.allRows = [...this.base];
+    this.rowOf = this.base.map((_, k) => k);
+    this.curves = this.base.flatMap((space, k) =>
+      space.cone ? [{ of: k, shortfall: (x) => shortfall(space, x), tangent: (x) => tangent(space, x) }] : [],
+    );
+  }
+
+  /** All rows beyond the sum that have come up so far: they hold for every mix. The list only grows. */
+  get rows(): readonly Row[] {
+    return this.allRows;
+  }
+
+  /** Prices of the last answer, from the solver's duals; undefined before there is one. */
+  prices(): Prices | undefined {
+    if (!this.lastDuals) return undefined;
+    const { colDual, rowDual } = this.lastDuals;
+    const sides = new Float64Array(this.base.length);
+    // The sum comes first; a tangent plane's price is its side's.
+    this.rowOf.forEach((k, row) => {
+      if (k >= 0) sides[k]! += rowDual[row + 1] ?? 0;
+    });
+    return { sides, shares: colDual };
+  }
+
+  /** Adds a row that every mix must keep from now on. */
+  require(row: Row): void {
+    this.required.push(row);
+    this.cut(row);
+  }
+
+  /** Adds a convex bound that every mix must keep from now on. */
+  requireCurve(curve: Curve): void {
+    this.curves.push({ ...curve, of: -1 });
+  }
+
+  /** Lays tangent planes wherever the shares miss what is curved. @returns whether any was laid */
+  separate(x: ArrayLike<number>, tolerance = CONE_TOLERANCE): boolean {
+    let laid = false;
+    for (const curve of this.curves) {
+      const plane = curve.shortfall(x) > tolerance ? curve.tangent(x) : undefined;
+      if (!plane) continue;
+      laid = true;
+      this.cut(plane, curve.of);
+    }
+    return laid;
+  }
+
+  /** Narrows or widens the column bounds, keeping the basis. */
+  setBounds(lower: Float64Array, upper: Float64Array): void {
+    this.lower = lower;
+    this.upper = upper;
+    this.seen = undefined;
+    for (const model of [this.linear, this.quadratic]) {
+      model?.changeColsBounds({ kind: 'range', from: 0, to: this.n - 1 }, lower, upper);
+    }
+  }
+
+  /** A mix of least linear cost. */
+  cheapest(cost: ArrayLike<number>, coneTolerance = CONE_TOLERANCE): Answer {
+    this.linear ??= this.create(false);
+    const model = this.linear;
+    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(cost));
+    const answer = this.cutUntilKept(model, coneTolerance);
+    if (answer.status === 'optimal') this.remember(answer.x);
+    return answer;
+  }
+
+  /** The mix with the least sum of squared distances from `target`. */
+  nearest(target: ArrayLike<number>): Answer {
+    this.quadratic ??= this.create(true);
+    const model = this.quadratic;
+    model.changeColsCost(
+      { kind: 'range', from: 0, to: this.n - 1 },
+      Float64Array.from(target, (t) => -2 * t),
+    );
+    try {
+      const answer = this.cutUntilKept(model, CONE_TOLERANCE);
+      if (answer.status !== 'optimal') return answer;
+      return { status: 'optimal', x: this.polish(answer.x, target) };
+    } catch {
+      return this.nearestByCorners(target);
+    }
+  }
+
+  /** Where the quadratic solver comes to no answer: the same mix from linear questions, slower and surer. */
+  private nearestByCorners(target: ArrayLike<number>): Answer {
+    if (this.cheapest(new Float64Array(this.n)).status !== 'optimal') return { status: 'infeasible' };
+    const corner = (cost: Float64Array) => {
+      const answer = this.cheapest(cost);
+      if (answer.status !== 'optimal') throw new Error('the solver came to no answer');
+      return answer.x;
+    };
+    return { status: 'optimal', x: this.polish(nearestPoint(corner, Float64Array.from(target)), target) };
+  }
+
+  /** Lowest and highest share of one food over all mixes. The polytope must not be empty. */
+  span(i: number): readonly [number, number] {
+    const end = (sign: 1 | -1): number => {
+      const limit = sign === 1 ? this.lower[i]! : this.upper[i]!;
+      const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
+      // A mix already met that stands at the share's own bound proves that end without a solve.
+      if (met !== undefined && Math.abs(met - limit) <= TOLERANCE) return limit;
+      const cost = new Float64Array(this.n);
+      cost[i] = sign;
+      const answer = this.cheapest(cost, SPAN_TOLERANCE);
+      return answer.status === 'optimal' ? answer.x[i]! : Number.NaN;
+    };
+    return [end(1), end(-1)];
+  }
+
+  /** Whether given shares keep every side, bound and cone, and add up to 100. */
+  holds(x: ArrayLike<number>, tolerance = 1e-7): boolean {
+    let sum = 0;
+    for (let i = 0; i < this.n; i++) {
+      if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
+      sum += x[i]!;
+    }
+    return (
+      Math.abs(sum - 100) <= tolerance &&
+      this.base.every((space) => shortfall(space, x) <= tolerance) &&
+      this.required.every((row) => row.h - dot(row.g, x) <= tolerance)
+    );
+  }
+
+  dispose(): void {
+    this.linear?.dispose();
+    this.quadratic?.dispose();
+    this.linear = undefined;
+    this.quadratic = undefined;
+  }
+
+  private create(quadratic: boolean): Model {
+    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...this.allRows];
+    const { n } = this;
+    const model = this.highs.createModel({
+      numCols: n,
+      numRows: rows.length,
+      colCost: new Float64Array(n),
+      colLower: this.lower,
+      colUpper: this.upper,
+      rowLower: rows.map((r) => r.h),
+      rowUpper: rows.map((_, i) => (i === 0 ? 100 : Number.POSITIVE_INFINITY)),
+      matrix: sparse(
+        rows.map((r) => r.g),
+        n,
+      ),
+      ...(quadratic
+        ? {
+            hessian: {
+              format: 'triangular' as const,
+              dimension: n,
+              starts: Array.from({ length: n + 1 }, (_, i) => i),
+              indices: Array.from({ length: n }, (_, i) => i),
+              values: new Float64Array(n).fill(2),
+            },
+          }
+        : {}),
+    });
+    model.options.set({
+      output_flag: false,
+      presolve: 'off',
+      primal_feasibility_tolerance: TOLERANCE,
+      dual_feasibility_tolerance: TOLERANCE,
+      ...(quadratic
+        ? { qp_iteration_limit: MOST_QP_STEPS }
+        : { solver: 'simplex', small_matrix_value: 1e-12 }),
+    });
+    return model;
+  }
+
+  /** Runs a model, adding a tangent plane wherever a cone is missed, until none is. */
+  private cutUntilKept(model: Model, coneTolerance: number): Answer {
+    for (let round = 0; ; round++) {
+      const x = this.run(model);
+      if (!x) return { status: 'infeasible' };
+      if (!this.separate(x, coneTolerance) || round >= MOST_CUTS) return { status: 'optimal', x };
+    }
+  }
+
+  /** A tangent plane is valid for every mix, so both models may keep it. */
+  private cut(plane: Row, of = -1): void {
+    this.allRows.push(plane);
+    this.rowOf.push(of);
+    const kept = entries(plane.g);
+    for (const model of [this.linear, this.quadratic]) {
+      model?.addRow(plane.h, Number.POSITIVE_INFINITY, kept);
+    }
+  }
+
+  private run(model: Model): Float64Array | undefined {
+    const { modelStatus: code } = this.highs.constants;
+    const last = 2;
+    for (let attempt = 0; attempt <= last; attempt++) {
+      // A basis left from another question can trip the solver; it then starts afresh.
+      if (attempt > 0) model.clearSolver();
+      // Where almost no mix is left (a share held at the end of its span) the finest tolerance defeats it.
+      if (attempt === last) model.options.set('primal_feasibility_tolerance', COARSE_TOLERANCE);
+      try {
+        const { modelStatus } = model.run();
+        if (modelStatus === code.optimal) {
+          const { colValue, colDual, rowDual } = model.getSolution();
+          this.lastDuals = { colDual, rowDual };
+          return colValue;
+        }
+        if (modelStatus === code.infeasible && attempt > 0) return undefined;
+      } catch (error) {
+        if (attempt === last) throw error;
+      } finally {
+        if (attempt === last) model.options.set('primal_feasibility_tolerance', TOLERANCE);
+      }
+    }
+    throw new Error('the solver came to no answer');
+  }
+
+  /**
+   * The nearest mix to full precision: the solver tells which bounds and rows are met, and the projection onto them
+   * is worked out directly. Kept only when it is a mix and no further off.
+   */
+  private polish(x: Float64Array, target: ArrayLike<number>): Float64Array {
+    const close = 1e-6;
+    const fixed = Array.from(x, (v, i) =>
+      v - this.lower[i]! < close ? this.lower[i]! : this.upper[i]! - v < close ? this.upper[i]! : undefined,
+    );
+    const tight = this.allRows.filter((r) => Math.abs(dot(r.g, x) - r.h) < close);
+    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
+    const better = projected(target, fixed, rows);
+    if (!better) return x;
+    const before = squaredDistance(x, target);
+    const nearer = squaredDistance(better, target) <= before + 1e-6 * (1 + before);
+    return nearer && this.holds(better, 1e-8) ? better : x;
+  }
+
+  private remember(x: Float64Array): void {
+    if (!this.seen) {
+      this.seen = { low: x.slice(), high: x.slice() };
+      return;
+    }
+    for (let i = 0; i < this.n; i++) {
+      this.seen.low[i] = Math.min(this.seen.low[i]!, x[i]!);
+      this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
+    }
+  }
+}
+
+/**
+ * Projection of `target` onto `rows` (as equations) with some shares fixed: x = target + G' y over the free shares,
+ * G G' y = h - G target. Rows that depend on others are passed over by the pivoting. Undefined where it degenerates.
+ */
+function projected(
+  target: ArrayLike<number>,
+  fixed: readonly (number | undefined)[],
+  rows: readonly Row[],
+): Float64Array | undefined {
+  const free = fixed.flatMap((v, i) => (v === undefined ? [i] : []));
+  const start = Float64Array.from(fixed, (v, i) => v ?? target[i]!);
+  // Gram-Schmidt on the rows, twice for accuracy; each kept direction carries its right-hand side along.
+  const basis: { u: Float64Array; r: number }[] = [];
+  for (const row of rows) {
+    const u = Float64Array.from(free, (i) => row.g[i]!);
+    let r = row.h - dot(row.g, start);
+    const before = Math.sqrt(dot(u, u));
+    for (let pass = 0; pass < 2; pass++) {
+      for (const b of basis) {
+        const c = dot(b.u, u);
+        for (let i = 0; i < u.length; i++) u[i]! -= c * b.u[i]!;
+        r -= c * b.r;
+      }
+    }
+    const norm = Math.sqrt(dot(u, u));
+    if (norm <= 1e-9 * Math.max(1, before)) continue;
+    basis.push({ u: u.map((v) => v / norm), r: r / norm });
+  }
+  const x = start.slice();
+  for (const b of basis)
+    free.forEach((i, k) => {
+      x[i]! += b.r * b.u[k]!;
+    });
+  return x.every(Number.isFinite) ? x : undefined;
+}

@@ -1,0 +1,343 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { batchOf, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
+import { parseProblem } from '../../formulation/problem/parse.ts';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import type { CautionNote } from '../../formulation/problem/result.ts';
+import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
+import { loadReference } from '../../household/reference-file.ts';
+import { allocate, type CupboardContents } from '../cupboard/cupboard.ts';
+import { feedingOf } from '../feeding/feeding.ts';
+import type { Batch } from '../model.ts';
+import { paperTolerances, weighSheet } from '../weighing/weigh-sheet.ts';
+import { atActualMoisture, batchRecord, contentWords, type Evaluate, evaluateWith } from './batch.ts';
+import { batchLabel, cautionSentence, cautionsOf } from './label.ts';
+import { moistureRule } from './shelf-life.ts';
+
+const reference = loadReference();
+let evaluate: Evaluate;
+let highs: Highs;
+beforeAll(async () => {
+  highs = await loadHighs();
+  evaluate = evaluateWith({ reference, highs });
+});
+
+const problem: Problem = parseProblem(
+  {
+    foods: [
+      {
+        id: 'oats',
+        name: 'Oats',
+        group: 'seed',
+        composition: { WATER: 10, PROCNT: 14, FAT: 7 },
+        sd: { PROCNT: 1 },
+        price_per_kg: 3,
+      },
+      { id: 'peas', name: 'Peas', group: 'legume', composition: { WATER: 9, PROCNT: 24, FAT: 1 } },
+      {
+        id: 'carrot',
+        name: 'Carrot, dried',
+        group: 'vegetable',
+        composition: { WATER: 4, PROCNT: 8, FAT: 1.5 },
+      },
+      { id: 'nettle', name: 'Nettle', group: 'herb', composition: { WATER: 8 } },
+    ],
+    rules: [{ nutrient: 'PROCNT', min: 12, max: 16, on: 'mix' }],
+    beside: [{ id: 'pellet', name: 'Pellet', share_of_ration: 50, composition: { PROCNT: 18 } }],
+    batch_grams: 200,
+    scale_step_grams: 1,
+  },
+  reference,
+).problem;
+
+const kept: CupboardContents = {
+  lots: [
+    lotOf({ id: 'o1', name: 'Oats', grams: 300, price: 0.6, boughtOn: '2026-03-20' }),
+    lotOf({ id: 'c1', food: 'carrot', form: 'dried', grams: 100, moisture: 12, boughtOn: '2026-03-20' }),
+  ],
+  runs: [],
+  batches: [],
+};
+
+const batch: Batch = batchOf({
+  id: 'b1',
+  name: 'Spring mix',
+  problem,
+  shares: { oats: 60, peas: 20, carrot: 20 },
+  order: ['carrot', 'oats'],
+  grams: 200,
+  pours: [
+    pourOf({ food: 'oats', lots: [{ lot: 'o1', grams: 80 }], grams: 80 }),
+    pourOf({ food: 'carrot', lots: [{ lot: 'c1', grams: 40 }] }),
+    pourOf({ food: 'oats', lots: [{ lot: 'o1', grams: 40 }], grams: 42 }),
+    pourOf({ food: 'peas', grams: 38 }),
+  ],
+  animalIds: ['ada'],
+  madeBy: 'Robin',
+  startedAt: '2026-04-01T10:00:00Z',
+  finishedAt: '2026-04-02T09:00:00Z',
+});
+const recordOf = (b: Batch, from: CupboardContents = kept) =>
+  batchRecord(b, { kept: from, reference, evaluate });
+
+describe('batchRecord', () => {
+  it('tells what is in it: grams, shares, lots, who and when', () => {
+    const record = recordOf(batch);
+    expect(record).toMatchObject({ state: 'finished', madeBy: 'Robin', madeOn: '2026-04-02', grams: 200 });
+    expect(record.foods.map((f) => [f.food, f.planned, f.grams, f.share, f.unnamed])).toEqual([
+      ['oats', 60, 122, 61, 2],
+      ['carrot', 20, 40, 20, 0],
+      ['peas', 20, 38, 19, 38],
+    ]);
+    expect(record.foods[0]!.lots.map((l) => [l.lot.id, l.grams])).toEqual([['o1', 120]]);
+  });
+
+  it('counts a lot at the moisture it was measured to have', () => {
+    const record = recordOf(batch);
+    const factor = (100 - 12) / (100 - 4);
+    const protein = record.contents.find((c) => c.tag === 'PROCNT')!;
+    expect(protein.value).toBeCloseTo(0.61 * 14 + 0.2 * 8 * factor + 0.19 * 24, 9);
+    expect(protein.sd).toBeCloseTo(0.61, 9);
+    expect(record.contents.find((c) => c.tag === 'WATER')!.value).toBeCloseTo(6.1 + 2.4 + 1.71, 9);
+    expect(record.inRange).toBe(true);
+    expect(record.sentences[0]).toBe(record.evaluation.verdict);
+  });
+
+  it('says out of range where it is, and what rests on the unknown', () => {
+    const rich = { ...batch, pours: [pourOf({ food: 'peas', grams: 100 })] };
+    const record = recordOf(rich);
+    expect(record.inRange).toBe(false);
+    expect(record.sentences.join(' ')).toMatch(/[Pp]rotein/);
+    const herb = recordOf({ ...batch, pours: [...batch.pours, pourOf({ food: 'nettle', grams: 10 })] });
+    const protein = herb.contents.find((c) => c.tag === 'PROCNT')!;
+    expect(protein.atLeast).toBe(true);
+    expect(contentWords(protein)).toMatch(/^at least /);
+    expect(herb.sentences.some((s) => /Nettle/.test(s))).toBe(true);
+  });
+
+  it('counts what was poured though it is refused, and forbids what the caution list forbids', () => {
+    const refusing = {
+      ...problem,
+      foods: problem.foods.map((f) => (f.id === 'peas' ? { ...f, refused: true } : f)),
+    };
+    expect(recordOf({ ...batch, problem: refusing }).contents).toEqual(recordOf(batch).contents);
+    const onion = { id: 'onion', name: 'Onion', composition: { WATER: 4, PROCNT: 9 } };
+    const strict: Problem = { ...problem, cautions: 'apply', foods: [...problem.foods, onion] };
+    const record = recordOf({
+      ...batch,
+      problem: strict,
+      pours: [...batch.pours, pourOf({ food: 'onion', grams: 50 })],
+    });
+    expect(record.inRange).toBe(false);
+    expect(record.sentences[0]).toBe(
+      '20 % of the batch is food that the caution list forbids: do not feed it.',
+    );
+  });
+
+  it('tells of a mix too damp to keep, by the rule that formulation takes', () => {
+    const rules = [...problem.rules, moistureRule(10)];
+    const damp = parseProblem({ ...JSON.parse(JSON.stringify(problem)), rules }, reference).problem;
+    const record = recordOf({ ...batch, problem: damp });
+    expect(record.evaluation.breaches.map((b) => [b.pointer, b.bound])).toEqual([['/rules/1/max', 10]]);
+    expect(record.inRange).toBe(false);
+  });
+
+  it('costs at least what is known', () => {
+    const { cost } = recordOf(batch);
+    // 120 g of the lot, 2 g of oats at the usual price; carrot and peas have none.
+    expect(cost.known).toBeCloseTo((120 * 0.6) / 300 + 2 * 0.003, 12);
+    expect([cost.atLeast, cost.missing]).toEqual([true, ['Carrot, dried', 'Peas']]);
+    const all = recordOf({ ...batch, pours: [pourOf({ food: 'oats', grams: 100 })] }).cost;
+    expect([all.known, all.atLeast]).toEqual([0.3, false]);
+  });
+
+  it('makes shares of whatever was poured: they add up, and so do the grams', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.tuple(fc.constantFrom('oats', 'peas', 'carrot'), fc.double({ min: 0.1, max: 90, noNaN: true })),
+          {
+            minLength: 1,
+            maxLength: 8,
+          },
+        ),
+        (poured) => {
+          const pours = poured.map(([food, grams]) => pourOf({ food, grams }));
+          const evaluated = batchRecord(
+            { ...batch, pours },
+            { kept, reference, evaluate: (p, shares) => evaluateOnce(p, shares) },
+          );
+          const total = poured.reduce((sum, [, g]) => sum + g, 0);
+          const sum = (of: 'share' | 'grams') => evaluated.foods.reduce((s, f) => s + f[of], 0);
+          expect(Math.abs(sum('share') - 100)).toBeLessThan(1e-9);
+          expect(Math.abs(sum('grams') - total)).toBeLessThan(1e-9);
+          for (const f of evaluated.foods)
+            expect(Math.abs(f.share * total - 100 * f.grams)).toBeLessThan(1e-6);
+        },
+      ),
+      { numRuns: 50 },
+    );
+    function evaluateOnce(p: Problem, shares: Readonly<Record<string, number>>) {
+      const answer = evaluate(p, shares);
+      expect(Math.abs(answer.total - 100)).toBeLessThan(1e-9);
+      return answer;
+    }
+  });
+
+  it('asks for what is missing', () => {
+    expect(() => recordOf({ ...batch, pours: [] })).toThrow(/nothing is poured into batch b1/);
+    expect(() => recordOf({ ...batch, pours: [pourOf({ food: 'rice', grams: 3 })] })).toThrow(
+      /"rice" was poured/,
+    );
+    expect(() => recordOf(batch, { ...kept, lots: [] })).toThrow(/lot "o1" of oats is not kept/);
+  });
+});
+
+describe('atActualMoisture', () => {
+  it('takes the mean of the lots, and the food itself for what was not measured', () => {
+    const lots = [
+      { lot: lotOf({ id: 'a', moisture: 12 }), grams: 30 },
+      { lot: lotOf({ id: 'b', moisture: 8 }), grams: 10 },
+      { lot: lotOf({ id: 'c' }), grams: 10 },
+    ];
+    const moved = atActualMoisture(problem, [{ food: 'carrot', grams: 60, lots }], reference);
+    // 30 g at 12 %, 10 g at 8 %, 20 g at the food's own 4 %.
+    expect(moved.foods[2]!.composition!.WATER).toBeCloseTo((360 + 80 + 80) / 60, 12);
+    expect(moved.foods[0]).toBe(problem.foods[0]);
+  });
+});
+
+describe('batchLabel', () => {
+  it('says what it holds, until when, how to keep and how to feed', () => {
+    const record = recordOf(batch);
+    const feeding = feedingOf({
+      problem,
+      animals: [{ id: 'ada', name: 'Ada', dailyGrams: 10 }],
+      grams: record.grams,
+      from: record.madeOn,
+    });
+    const label = batchLabel(record, { feeding, reference });
+    expect(label.contents.map((c) => c.tag)).toEqual(['PROCNT', 'FAT', 'WATER']);
+    expect(label.foods[0]).toEqual({ name: 'Oats', share: 61 });
+    // Dried carrot at 12 % is damper than it keeps: 125 days, which is before its six months.
+    expect(label.useBy.day).toBe('2026-08-05');
+    expect(label.useBy.reason).toMatch(/Carrot, dried holds 12 % water/);
+    expect(label.moisture.state).toBe('dry');
+    expect(label.feeding).toEqual(['Ada: 5 g of the mix and 5 g Pellet a day.']);
+    expect(label.lasts).toBe('Lasts 40 days, until 12 May 2026.');
+    expect(label.keep.length).toBeGreaterThan(0);
+  });
+
+  it('carries the cautions of foods that are in it, and of no other', () => {
+    const withOnion = parseProblem(
+      {
+        ...JSON.parse(JSON.stringify(problem)),
+        foods: [...problem.foods, { id: 'onion', name: 'Onion', composition: { WATER: 4, PROCNT: 9 } }],
+      },
+      reference,
+    ).problem;
+    const feeding = feedingOf({ problem, animals: [], grams: 1, from: '2026-04-02' });
+    const label = (pours: Batch['pours']) =>
+      batchLabel(recordOf({ ...batch, problem: withOnion, pours }), { feeding, reference })
+        .cautions.map(cautionSentence)
+        .join(' ');
+    expect(label([...batch.pours, pourOf({ food: 'onion', grams: 5 })])).toMatch(/Onion:/);
+    expect(label(batch.pours)).not.toMatch(/Onion/);
+  });
+});
+
+describe('weighSheet', () => {
+  it('lists foods in the order of pouring, with targets, tolerances, lots and what is short', () => {
+    const ready = () => ({ ok: true }) as const;
+    const sheet = weighSheet(
+      { ...batch, pours: [] },
+      {
+        reference,
+        targets: { oats: 121 },
+        tolerance: (food) => (food === 'oats' ? [118, 125] : undefined),
+        lots: (food, grams) => allocate(kept, food, grams, ready),
+      },
+    );
+    expect(sheet.lines.map((l) => [l.food, l.target, l.tolerance])).toEqual([
+      ['carrot', 40, undefined],
+      ['oats', 121, [118, 125]],
+      ['peas', 40, undefined],
+    ]);
+    expect(sheet.lines[1]!.lots!.takes.map((t) => [t.lot.id, t.grams])).toEqual([['o1', 121]]);
+    expect(sheet.notes).toEqual(['Peas: 40 g short.']);
+  });
+
+  it('asks the lots only for what is not poured yet', () => {
+    const asked: Record<string, number> = {};
+    const sheet = weighSheet(batch, {
+      reference,
+      lots: (food, grams) => {
+        asked[food] = grams;
+        return undefined;
+      },
+    });
+    expect(asked).toEqual({ carrot: 0, oats: 0, peas: 2 });
+    // As poured; what gets more comes last. In the bowl there are 38 g of peas before.
+    expect(sheet.lines.map((l) => [l.food, l.poured, l.target, l.reading])).toEqual([
+      ['oats', 122, 122, 160],
+      ['carrot', 40, 40, 200],
+      ['peas', 38, 40, 202],
+    ]);
+  });
+});
+
+describe('cautionsOf', () => {
+  it('says once what is said of several foods, and nothing of foods that are not there', () => {
+    const note = (food: string, title: string) =>
+      ({ food, title, reason: 'It harms.', way: 'Boil it.' }) as CautionNote;
+    const notes = [
+      note('a', 'Raw pulses'),
+      note('b', 'Raw pulses'),
+      note('a', 'Salt'),
+      note('c', 'Raw pulses'),
+    ];
+    const found = cautionsOf(notes, (food) => ({ a: 'Peas', b: 'Lentils' })[food]);
+    expect(found.map((c) => [c.title, c.foods])).toEqual([
+      ['Raw pulses', ['Peas', 'Lentils']],
+      ['Salt', ['Peas']],
+    ]);
+    expect(cautionSentence(found[0]!)).toBe('Peas and Lentils: Raw pulses. It harms. Boil it.');
+  });
+});
+
+describe('a batch that was given up', () => {
+  it('is said to be so, with the reason', () => {
+    const record = recordOf({ ...batch, givenUp: { note: 'spilt', on: '2026-04-02' } });
+    expect([record.state, record.givenUp?.note]).toEqual(['given up', 'spilt']);
+  });
+});
+
+describe('paperTolerances', () => {
+  const grams = { oats: 120, peas: 40, carrot: 40 };
+
+  it('goes as far as the rules hold with all else as printed, and not a step further', () => {
+    for (const step of [1, 0.5]) {
+      const at = { problem: { ...problem, scale_step_grams: step } };
+      const spans = paperTolerances(at, grams, { reference, highs });
+      expect([...spans.keys()]).toEqual(['oats', 'peas', 'carrot']);
+      const protein = (bowl: Record<string, number>) => {
+        const total = bowl.oats! + bowl.peas! + bowl.carrot!;
+        return (14 * bowl.oats! + 24 * bowl.peas! + 8 * bowl.carrot!) / total;
+      };
+      const fits = (food: string, g: number) => {
+        const p = protein({ ...grams, [food]: g });
+        return p >= 12 - 1e-9 && p <= 16 + 1e-9;
+      };
+      for (const [food, [low, high]] of spans) {
+        expect(fits(food, low) && fits(food, high)).toBe(true);
+        if (low > step) expect(fits(food, low - step)).toBe(false);
+        if (high + step <= 200) expect(fits(food, high + step)).toBe(false);
+        for (const g of [low, high]) expect(Math.abs(g / step - Math.round(g / step))).toBeLessThan(1e-9);
+      }
+    }
+  });
+
+  it('promises nothing for a bowl out of range', () => {
+    expect(paperTolerances({ problem }, { peas: 100 }, { reference, highs }).size).toBe(0);
+  });
+});

@@ -1,0 +1,264 @@
+/** The record of a batch, running or finished: what is really in it, what that holds, what it cost, who made it when. */
+import type { Reference } from '../../foods/reference.ts';
+import { Formulation } from '../../formulation/formulation.ts';
+import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
+import type { Evaluation } from '../../formulation/problem/result.ts';
+import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
+import { NUTRIENTS, nutrient, type Tag, type Unit, unitWord } from '../../nutrition/nutrients.ts';
+import type { CupboardContents } from '../cupboard/cupboard.ts';
+import { ingredientAt } from '../drying/drying.ts';
+import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
+import { pricePerGram } from './trace.ts';
+
+/** One food of a batch. */
+export interface BatchFood {
+  readonly food: string;
+  readonly name: string;
+  /** Percent of the mix: as planned, and as weighed. */
+  readonly planned: number;
+  readonly share: number;
+  /** g on the scale. */
+  readonly grams: number;
+  readonly lots: readonly { readonly lot: Lot; readonly grams: number }[];
+  /** g for which no lot is named. */
+  readonly unnamed: number;
+}
+
+/** One content of the mix per 100 g as weighed, in the unit of the tagname. */
+export interface ContentLine {
+  readonly tag: Tag;
+  readonly name: string;
+  readonly unit: Unit;
+  readonly value: number;
+  /** Standard deviation, from the foods that give one. */
+  readonly sd: number;
+  /** Least and most it can be, what is unknown taken at both ends. */
+  readonly low: number;
+  readonly high: number;
+  /** Percent of the mix, by weight, for which the amount is known or estimated. */
+  readonly coverage: number;
+  /** Whether the value counts unknown amounts as nothing: there is at least so much. */
+  readonly atLeast: boolean;
+}
+
+/** What a batch cost, in the keeper's money. */
+export interface Cost {
+  /** Of all whose price is known. */
+  readonly known: number;
+  /** Foods of which some has no price: the batch cost at least `known`. */
+  readonly missing: readonly string[];
+  readonly atLeast: boolean;
+}
+
+export interface BatchRecord {
+  readonly id: string;
+  readonly name: string;
+  readonly state: 'weighing' | 'finished' | 'given up';
+  /** Why and when it was given up: it is not fed. */
+  readonly givenUp?: Overruled;
+  readonly madeBy?: string;
+  readonly startedAt: Moment;
+  readonly finishedAt?: Moment;
+  /** The day it was finished, or begun while it is weighed. */
+  readonly madeOn: Day;
+  /** g in all on the scale. */
+  readonly grams: number;
+  /** Foods poured, the largest share first. */
+  readonly foods: readonly BatchFood[];
+  /** Its problem, with foods at the moisture that their lots were measured to have. */
+  readonly problem: Problem;
+  readonly evaluation: Evaluation;
+  readonly inRange: boolean;
+  /** The verdict, every broken rule, and every rule that rests on what nobody knows. */
+  readonly sentences: readonly string[];
+  readonly contents: readonly ContentLine[];
+  readonly cost: Cost;
+  readonly animalIds: readonly string[];
+}
+
+/** How given shares of a problem stand; {@link evaluateWith} makes one. */
+export type Evaluate = (problem: Problem, shares: Readonly<Record<string, number>>) => Evaluation;
+
+/** Evaluates with a formulation made for the purpose and let go again. */
+export function evaluateWith(options: FormulationOptions): Evaluate {
+  return (problem, shares) => {
+    const formulation = new Formulation(problem, options);
+    try {
+      return formulation.evaluate(shares);
+    } finally {
+      formulation.dispose();
+    }
+  };
+}
+
+/**
+ * The record of a batch as it stands on the scale.
+ * @throws RangeError where nothing was poured, or a pour names a food or a lot that is not there
+ */
+export function batchRecord(
+  batch: Batch,
+  p: { readonly kept: CupboardContents; readonly reference: Reference; readonly evaluate: Evaluate },
+): BatchRecord {
+  const foods = batchFoods(batch, p.kept, p.reference);
+  const grams = foods.reduce((sum, f) => sum + f.grams, 0);
+  const problem = counting(atActualMoisture(batch.problem, foods, p.reference), foods);
+  const evaluation = p.evaluate(problem, Object.fromEntries(foods.map((f) => [f.food, f.share])));
+  const uncounted = 100 - evaluation.total;
+  return {
+    id: batch.id,
+    name: batch.name,
+    state: batch.givenUp ? 'given up' : batch.finishedAt === undefined ? 'weighing' : 'finished',
+    ...(batch.givenUp && { givenUp: batch.givenUp }),
+    ...(batch.madeBy !== undefined && { madeBy: batch.madeBy }),
+    startedAt: batch.startedAt,
+    ...(batch.finishedAt !== undefined && { finishedAt: batch.finishedAt }),
+    madeOn: (batch.finishedAt ?? batch.startedAt).slice(0, 10),
+    grams,
+    foods,
+    problem,
+    evaluation,
+    inRange: evaluation.breaches.length === 0 && !(uncounted > 1e-6),
+    sentences: [
+      ...(uncounted > 1e-6
+        ? [
+            `${Number(uncounted.toFixed(1))} % of the batch is food that the caution list forbids: do not feed it.`,
+          ]
+        : []),
+      evaluation.verdict,
+      // The verdict itself says the first of them.
+      ...[...evaluation.breaches, ...evaluation.unsure]
+        .map(({ sentence }) => sentence)
+        .filter((sentence) => !evaluation.verdict.includes(sentence)),
+    ],
+    contents: contentLines(evaluation),
+    cost: costOf(foods, batch.problem, p.kept),
+    animalIds: batch.animalIds,
+  };
+}
+
+/** The problem with every food that was poured counted, even one that an animal refuses: it is in the batch. */
+function counting(problem: Problem, poured: readonly BatchFood[]): Problem {
+  const there = new Set(poured.map((f) => f.food));
+  return {
+    ...problem,
+    foods: problem.foods.map((f) => (f.refused && there.has(f.id) ? { ...f, refused: false } : f)),
+  };
+}
+
+/** Less than this is rounding, g. */
+const CRUMB = 1e-6;
+
+function batchFoods(batch: Batch, kept: CupboardContents, reference: Reference): BatchFood[] {
+  const total = batch.pours.reduce((sum, pour) => sum + pour.grams, 0);
+  if (!(total > 0)) throw new RangeError(`nothing is poured into batch ${batch.id} yet; weigh a first food`);
+  const ingredients = new Map(batch.problem.foods.map((f) => [f.id, f]));
+  const lots = new Map(kept.lots.map((l) => [l.id, l]));
+  const ids = [...new Set(batch.pours.map((pour) => pour.food))];
+  return ids
+    .map((food): BatchFood => {
+      const ingredient = ingredients.get(food);
+      if (!ingredient)
+        throw new RangeError(
+          `batch ${batch.id}: "${food}" was poured and is not among the foods of its mix; add it to the mix or take it out again`,
+        );
+      const pours = batch.pours.filter((pour) => pour.food === food);
+      const taken = new Map<string, number>();
+      for (const pour of pours)
+        for (const { lot, grams } of pour.lots) taken.set(lot, (taken.get(lot) ?? 0) + grams);
+      const grams = pours.reduce((sum, pour) => sum + pour.grams, 0);
+      const named = [...taken].flatMap(([id, g]) => {
+        const lot = lots.get(id);
+        if (!lot)
+          throw new RangeError(
+            `batch ${batch.id}: lot "${id}" of ${food} is not kept; put it back or correct the batch`,
+          );
+        // All of it may have been taken out again.
+        return g > CRUMB ? [{ lot, grams: g }] : [];
+      });
+      return {
+        food,
+        name: nameOf(ingredient, reference),
+        planned: batch.shares[food] ?? 0,
+        share: (100 * grams) / total,
+        grams,
+        lots: named,
+        unnamed: Math.max(0, grams - named.reduce((sum, l) => sum + l.grams, 0)),
+      };
+    })
+    .sort((a, b) => b.grams - a.grams);
+}
+
+/** What a food of a problem is called. */
+export const nameOf = (food: Ingredient, reference: Reference) =>
+  food.name ?? (food.ref === undefined ? undefined : reference.get(food.ref)?.name) ?? food.id;
+
+/**
+ * The problem with every food at the moisture its lots were measured to have; where only some of it was measured,
+ * the rest counts as the food says. Foods of which nothing was measured stay as they are.
+ */
+export function atActualMoisture(
+  problem: Problem,
+  poured: readonly Pick<BatchFood, 'food' | 'grams' | 'lots'>[],
+  reference: Reference,
+): Problem {
+  const of = new Map(poured.map((p) => [p.food, p]));
+  return {
+    ...problem,
+    foods: problem.foods.map((food) => {
+      const measured = of.get(food.id)?.lots.filter(({ lot }) => lot.moisture !== undefined) ?? [];
+      const grams = measured.reduce((sum, l) => sum + l.grams, 0);
+      if (!(grams > 0)) return food;
+      const rest = Math.max(0, of.get(food.id)!.grams - grams);
+      const own = waterOf(food, reference);
+      const water = measured.reduce((sum, l) => sum + l.grams * l.lot.moisture!, 0);
+      // Of a rest whose moisture nobody knows, the measured part is the best that can be said.
+      const moisture = own === undefined ? water / grams : (water + rest * own) / (grams + rest);
+      return ingredientAt(food, moisture, reference);
+    }),
+  };
+}
+
+/** An amount of a food of a problem, g or its unit per 100 g; its own, else that of its row; undefined where unknown. */
+export function amountOf(food: Ingredient, tag: Tag, reference: Reference): number | undefined {
+  return (
+    food.composition?.[tag] ??
+    (food.ref === undefined ? undefined : reference.get(food.ref)?.composition[tag])
+  );
+}
+
+const waterOf = (food: Ingredient, reference: Reference) => amountOf(food, 'WATER', reference);
+
+function contentLines(evaluation: Evaluation): ContentLine[] {
+  return NUTRIENTS.flatMap(({ tag, name, unit }) => {
+    const line = evaluation.nutrients[tag];
+    if (!line) return [];
+    const { mix: value, sd_mix: sd, low_mix: low, high_mix: high, coverage_mix: coverage } = line;
+    return [{ tag, name, unit, value, sd, low, high, coverage, atLeast: coverage < 100 - 1e-6 }];
+  });
+}
+
+function costOf(foods: readonly BatchFood[], problem: Problem, kept: CupboardContents): Cost {
+  const perKg = new Map(problem.foods.map((f) => [f.id, f.price_per_kg]));
+  const missing: string[] = [];
+  let known = 0;
+  for (const { food, name, lots, unnamed } of foods) {
+    const usual = perKg.get(food);
+    const perGram = usual === undefined ? undefined : usual / 1000;
+    const parts = [
+      ...lots.map(({ lot, grams }) => ({ grams, price: pricePerGram(lot, kept) ?? perGram })),
+      ...(unnamed > 0 ? [{ grams: unnamed, price: perGram }] : []),
+    ];
+    for (const { grams, price } of parts) known += grams * (price ?? 0);
+    if (parts.some((part) => part.price === undefined && part.grams > 0)) missing.push(name);
+  }
+  return { known, missing, atLeast: missing.length > 0 };
+}
+
+/** A content as people read it: "at least 12.3 g" where some of it is unknown. */
+export function contentWords(line: ContentLine): string {
+  // Nothing known of it is no amount of it.
+  if (line.atLeast && line.value === 0) return 'not known';
+  const value = `${Number(line.value.toPrecision(3))} ${unitWord(nutrient(line.tag).unit)}`;
+  const spread = line.sd > 0 ? ` ± ${Number((1.96 * line.sd).toPrecision(2))}` : '';
+  return line.atLeast ? `at least ${value}` : `${value}${spread}`;
+}

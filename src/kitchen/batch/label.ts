@@ -1,0 +1,121 @@
+/** What a label of a batch says. Plain data: whoever prints it chooses the layout. */
+import type { Reference } from '../../foods/reference.ts';
+import { joined } from '../../formulation/explain/sentences.ts';
+import type { CautionNote } from '../../formulation/problem/result.ts';
+import type { Tag } from '../../nutrition/nutrients.ts';
+import type { Feeding } from '../feeding/feeding.ts';
+import type { Day } from '../model.ts';
+import { amountOf, type BatchRecord, type ContentLine } from './batch.ts';
+import {
+  type MixMoisture,
+  mixMoisture,
+  type Place,
+  type StorageAdvice,
+  type StoredFood,
+  storageAdvice,
+  type UseBy,
+  usableUntil,
+} from './shelf-life.ts';
+
+/** How the foods of a record keep, for `keeping.ts`. */
+export function shelfLifeOf(record: BatchRecord, reference: Reference): StoredFood[] {
+  const ingredients = new Map(record.problem.foods.map((f) => [f.id, f]));
+  return record.foods.map(({ food, name, share, lots }) => {
+    const ingredient = ingredients.get(food)!;
+    const group =
+      ingredient.group ?? (ingredient.ref === undefined ? undefined : reference.get(ingredient.ref)?.group);
+    const fat = amountOf(ingredient, 'FAT', reference);
+    const water = amountOf(ingredient, 'WATER', reference);
+    return {
+      food,
+      name,
+      ...(group !== undefined && { group }),
+      share,
+      ...(fat !== undefined && { fat }),
+      ...(water !== undefined && { water }),
+      lots: lots.map(({ lot }) => lot),
+    };
+  });
+}
+
+/** Contents that a label prints, in reading order. */
+const ON_LABEL: readonly Tag[] = ['PROCNT', 'FAT', 'FIBTG', 'FIBC', 'ASH', 'WATER', 'CA', 'P'];
+
+/** One caution and the foods of a batch that it is about. */
+export interface FoodsCaution {
+  readonly foods: readonly string[];
+  readonly title: string;
+  readonly reason: string;
+  /** How to prepare them, or what to take instead. */
+  readonly way: string;
+}
+
+/**
+ * Cautions by what they say, each with its foods: three pulses with one danger make one caution.
+ * @param nameOf name of a food; undefined for foods that are not in the batch
+ */
+export function cautionsOf(
+  notes: readonly CautionNote[],
+  nameOf: (food: string) => string | undefined,
+): FoodsCaution[] {
+  const found = new Map<string, { foods: string[]; title: string; reason: string; way: string }>();
+  for (const { food, title, reason, way } of notes) {
+    const name = nameOf(food);
+    if (name === undefined) continue;
+    const key = JSON.stringify([title, reason, way]);
+    const known = found.get(key) ?? { foods: [], title, reason, way };
+    found.set(key, known);
+    if (!known.foods.includes(name)) known.foods.push(name);
+  }
+  return [...found.values()];
+}
+
+/** A caution in full. */
+export const cautionSentence = (c: FoodsCaution) => `${joined(c.foods)}: ${c.title}. ${c.reason} ${c.way}`;
+
+/** What a label says. */
+export interface BatchLabel {
+  readonly name: string;
+  readonly batch: string;
+  readonly grams: number;
+  readonly madeOn: Day;
+  readonly madeBy?: string;
+  /** Foods, the largest share first, percent. */
+  readonly foods: readonly { readonly name: string; readonly share: number }[];
+  readonly contents: readonly ContentLine[];
+  readonly verdict: string;
+  readonly useBy: UseBy;
+  readonly moisture: MixMoisture;
+  readonly keep: readonly StorageAdvice[];
+  /** What the caution list says of its foods; foods of which it says the same stand together. */
+  readonly cautions: readonly FoodsCaution[];
+  /** Daily amounts, one sentence an animal; and how long the batch lasts. */
+  readonly feeding: readonly string[];
+  readonly lasts: string;
+}
+
+/** The data of a label. @param p.feeding as `feedingOf` gives it for this batch */
+export function batchLabel(
+  record: BatchRecord,
+  p: { readonly feeding: Feeding; readonly reference: Reference; readonly place?: Place },
+): BatchLabel {
+  const { evaluation } = record;
+  const keeping = shelfLifeOf(record, p.reference);
+  const names = new Map(record.foods.map((f) => [f.food, f.name]));
+  return {
+    name: record.name,
+    batch: record.id,
+    grams: record.grams,
+    madeOn: record.madeOn,
+    ...(record.madeBy !== undefined && { madeBy: record.madeBy }),
+    foods: record.foods.map(({ name, share }) => ({ name, share })),
+    contents: ON_LABEL.flatMap((tag) => record.contents.filter((line) => line.tag === tag)),
+    verdict: evaluation.verdict,
+    useBy: usableUntil(keeping, record.madeOn, p.place),
+    moisture: mixMoisture(evaluation.nutrients.WATER),
+    keep: storageAdvice(keeping, p.place),
+    cautions: cautionsOf(evaluation.cautions, (food) => names.get(food)),
+    feeding: p.feeding.animals.map((a) => a.sentence),
+    lasts: p.feeding.sentence,
+  };
+}

@@ -1,0 +1,261 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { lotOf } from '../../../test/kitchen/cupboards.ts';
+import type { NutrientLine } from '../../formulation/problem/result.ts';
+import { dayNumber } from '../days.ts';
+import data from './shelf-life.json' with { type: 'json' };
+import {
+  dampDays,
+  MIX_MOISTURE,
+  mixMoisture,
+  moistureRule,
+  plusMonths,
+  restingLimit,
+  type StoredFood,
+  safeBelow,
+  shelfKindOf,
+  storageAdvice,
+  usableUntil,
+} from './shelf-life.ts';
+
+const oats: StoredFood = {
+  food: 'oats',
+  name: 'Oats',
+  group: 'seed',
+  share: 60,
+  fat: 6.9,
+  water: 8.2,
+  lots: [],
+};
+const sunflower: StoredFood = {
+  food: 'sunflower',
+  name: 'Sunflower seed',
+  group: 'seed',
+  share: 10,
+  fat: 51,
+  water: 4.7,
+  lots: [],
+};
+const carrot: StoredFood = {
+  food: 'carrot',
+  name: 'Carrot',
+  group: 'vegetable',
+  share: 30,
+  fat: 1,
+  water: 8,
+  lots: [],
+};
+const mix = [oats, sunflower, carrot];
+
+const days = fc
+  .integer({ min: 19000, max: 22000 })
+  .map((n) => new Date(n * 86_400_000).toISOString().slice(0, 10));
+const lots = fc.array(
+  fc
+    .record({ boughtOn: days, bestBefore: fc.option(days, { nil: undefined }), frozen: fc.boolean() })
+    .map(({ boughtOn, bestBefore, frozen }) =>
+      lotOf({ id: `${boughtOn}${bestBefore}`, boughtOn, frozen, ...(bestBefore && { bestBefore }) }),
+    ),
+  { maxLength: 3 },
+);
+const foods: fc.Arbitrary<StoredFood> = fc.record({
+  food: fc.constantFrom('a', 'b', 'c'),
+  name: fc.constantFrom('Whole', 'Ground', 'Flaked'),
+  group: fc.constantFrom('seed', 'nut', 'legume', 'vegetable', 'herb', 'fruit', 'animal', 'odd'),
+  share: fc.constantFrom(0, 1, 20),
+  fat: fc.double({ min: 0, max: 60, noNaN: true }),
+  water: fc.double({ min: 0, max: 30, noNaN: true }),
+  lots,
+});
+const mixes = fc.array(foods, { minLength: 1, maxLength: 6 }).filter((m) => m.some((f) => f.share > 0));
+
+describe('the figures', () => {
+  it('know every kind twice: how long it keeps and how dry it must be, each with a source', () => {
+    expect(data.dryEnough.map((r) => r.kind).sort()).toEqual(data.kinds.map((r) => r.kind).sort());
+    for (const { kind, cupboard, freezer } of data.kinds)
+      expect([kind, freezer > cupboard]).toEqual([kind, true]);
+    for (const row of [...data.kinds, ...data.dryEnough, ...data.advice, data.mix, data.damp])
+      expect(row.source).toMatch(
+        /Extension|Agrodok|Beuchat|Sunflower Association|European Spice|common practice, no source|^as for|15-20 %/,
+      );
+  });
+
+  it('tell a food by its group, its fat and what was done to it', () => {
+    expect(shelfKindOf(oats)).toBe('grain');
+    expect(shelfKindOf({ ...oats, name: 'Oats, rolled' })).toBe('crushed grain');
+    expect(shelfKindOf(sunflower)).toBe('oil seed');
+    expect(shelfKindOf({ group: 'seed', name: 'Linseed, ground', fat: 42 })).toBe('crushed oil seed');
+    // A seed of unknown fat is taken for the sort that spoils sooner.
+    expect(shelfKindOf({ group: 'seed', name: 'Chia' })).toBe('oil seed');
+    expect(shelfKindOf({ group: 'nut', name: 'Walnut in the shell' })).toBe('nut in shell');
+    expect(shelfKindOf({ group: 'nut', name: 'Walnut' })).toBe('nut');
+    expect(shelfKindOf({ name: 'Something' })).toBe('other');
+    // "Groundnut" is not ground.
+    expect(shelfKindOf({ group: 'nut', name: 'Groundnut' })).toBe('nut');
+  });
+});
+
+describe('usableUntil', () => {
+  it('is that of the fattiest here, with the reason', () => {
+    const use = usableUntil(mix, '2026-03-14');
+    expect(use.day).toBe('2026-05-14');
+    expect(use.reason).toBe('Sunflower seed keeps about 2 months from mixing, as whole oil seeds do.');
+    expect([use.fattiest, use.dampest]).toEqual(['sunflower', 'oats']);
+    expect(use.notes).toEqual([]);
+  });
+
+  it('is never after the earliest best before of what went in, and the earliest of all limits', () => {
+    fc.assert(
+      fc.property(
+        mixes,
+        days,
+        fc.constantFrom('cupboard' as const, 'freezer' as const),
+        (all, madeOn, place) => {
+          const use = usableUntil(all, madeOn, place);
+          const used = all.filter((f) => f.share > 0);
+          for (const { bestBefore } of used.flatMap((f) => f.lots))
+            if (bestBefore !== undefined) expect(use.day <= bestBefore).toBe(true);
+          for (const limit of use.limits) expect(use.day <= limit.until).toBe(true);
+          expect(use.limits[0]).toMatchObject({ until: use.day, why: use.reason, source: use.source });
+          for (const limit of use.limits) expect(used.some((f) => f.food === limit.food)).toBe(true);
+          expect(use.notes.some((n) => /before it was made/.test(n))).toBe(use.day < madeOn);
+        },
+      ),
+    );
+  });
+
+  it('never grows with another ingredient, nor with a lot or with damp', () => {
+    fc.assert(
+      fc.property(mixes, foods, days, (all, more, madeOn) => {
+        const day = usableUntil(all, madeOn).day;
+        expect(usableUntil([...all, more], madeOn).day <= day).toBe(true);
+        const damper = all.map((f) => ({ ...f, water: f.water! + 5 }));
+        expect(usableUntil(damper, madeOn).day <= day).toBe(true);
+        const withoutLots = all.map((f) => ({ ...f, lots: [] }));
+        expect(day <= usableUntil(withoutLots, madeOn).day).toBe(true);
+      }),
+    );
+  });
+
+  it('counts what stood a while, and the freezer', () => {
+    const old = { ...carrot, lots: [lotOf({ id: 'l', boughtOn: '2025-10-01' })] };
+    expect(usableUntil([old], '2026-03-14').day).toBe('2026-04-01');
+    const frozen = { ...carrot, lots: [lotOf({ id: 'l', boughtOn: '2025-10-01', frozen: true })] };
+    expect(usableUntil([frozen], '2026-03-14').day).toBe('2026-09-14');
+    expect(usableUntil([sunflower], '2026-03-14', 'freezer').day).toBe('2026-09-14');
+    const printed = { ...carrot, lots: [lotOf({ id: 'l', bestBefore: '2026-03-20' })] };
+    expect(usableUntil([printed], '2026-03-14')).toMatchObject({
+      day: '2026-03-20',
+      source: 'printed on the pack',
+    });
+  });
+
+  it('lasts days where an ingredient is damp', () => {
+    const use = usableUntil([oats, { ...carrot, water: 14 }], '2026-03-14');
+    expect(use.day).toBe('2026-04-28');
+    expect(use.reason).toMatch(/Carrot holds 14 % water, above the 10 % at which it keeps: about 45 days/);
+  });
+
+  it('names what is not known, and refuses an empty mix', () => {
+    const { water: _, ...unknown } = oats;
+    expect(usableUntil([unknown], '2026-03-14').notes).toEqual([
+      'The moisture of Oats is not known and was not counted.',
+    ]);
+    expect(() => usableUntil([{ ...oats, share: 0 }], '2026-03-14')).toThrow(/nothing is in the mix/);
+  });
+});
+
+describe('damp food', () => {
+  it('lasts the shorter the damper it is, from its limit on', () => {
+    fc.assert(
+      fc.property(foods, fc.double({ min: 0, max: 10, noNaN: true }), (food, more) => {
+        const drier = dampDays(food);
+        const damper = dampDays({ ...food, water: food.water! + more });
+        expect(drier === undefined).toBe(food.water! <= safeBelow(food).most);
+        if (drier) expect(damper!.days).toBeLessThanOrEqual(drier.days);
+      }),
+    );
+  });
+});
+
+describe('moisture of a mix', () => {
+  const line = (m: number, sd = 0, coverage = 100): NutrientLine => ({
+    mix: m,
+    ration: m,
+    low: m,
+    high: m,
+    coverage,
+    low_mix: m,
+    high_mix: m,
+    coverage_mix: coverage,
+    sd_mix: sd,
+    sd_ration: sd,
+  });
+
+  it('is held against the limit, as sure as it is known', () => {
+    expect(mixMoisture(line(9, 0.5)).state).toBe('dry');
+    expect(mixMoisture(line(11.8, 0.5)).state).toBe('unsure');
+    expect(mixMoisture(line(12.1)).state).toBe('damp');
+    expect(mixMoisture(line(12)).state).toBe('dry');
+    expect(mixMoisture(line(9, 0, 80)).sentence).toMatch(/known for only 80 % of the mix/);
+    expect(mixMoisture(line(13, 0, 80)).sentence).toMatch(/at least 13 % water/);
+    expect(mixMoisture(undefined).state).toBe('unsure');
+  });
+
+  it('is a rule for formulation, with its source', () => {
+    expect(moistureRule()).toEqual({
+      nutrient: 'WATER',
+      max: MIX_MOISTURE.most,
+      on: 'mix',
+      source: MIX_MOISTURE.source,
+    });
+    expect(moistureRule(11)).toEqual({ nutrient: 'WATER', max: 11, on: 'mix', source: 'as the keeper says' });
+    expect(() => moistureRule(0)).toThrow(/must be above 0/);
+  });
+
+  it('rests between the limits of its foods, nearer to that of which there is more', () => {
+    expect(restingLimit([oats, carrot])).toBeCloseTo((60 * 12 + 30 * 10) / 90, 12);
+    fc.assert(
+      fc.property(mixes, (all) => {
+        const limits = all.filter((f) => f.share > 0).map((f) => safeBelow(f).most);
+        const resting = restingLimit(all);
+        expect(resting).toBeGreaterThanOrEqual(Math.min(...limits) - 1e-9);
+        expect(resting).toBeLessThanOrEqual(Math.max(...limits) + 1e-9);
+        // A mix of foods that are each dry enough is dry enough.
+        const total = all.reduce((sum, f) => sum + f.share, 0);
+        const water =
+          all.reduce((sum, f) => sum + f.share * Math.min(f.water!, safeBelow(f).most), 0) / total;
+        expect(water).toBeLessThanOrEqual(resting + 1e-9);
+      }),
+    );
+    expect(() => restingLimit([])).toThrow(/nothing is in the mix/);
+  });
+});
+
+it('advises the freezer only for what goes there, and against rancid fat only where there is some', () => {
+  const words = (foodsIn: StoredFood[], place?: 'freezer') =>
+    storageAdvice(foodsIn, place)
+      .map((a) => a.sentence)
+      .join(' ');
+  expect(words([carrot])).not.toMatch(/rancid|frozen jar/);
+  expect(words(mix)).toMatch(/rancid/);
+  expect(words([{ ...sunflower, share: 0 }, oats])).not.toMatch(/rancid/);
+  expect(words(mix, 'freezer')).toMatch(/frozen jar/);
+});
+
+describe('plusMonths', () => {
+  it('keeps the day of the month, or takes the last there is', () => {
+    expect(plusMonths('2026-01-31', 1)).toBe('2026-02-28');
+    expect(plusMonths('2028-01-31', 1)).toBe('2028-02-29');
+    expect(plusMonths('2026-11-15', 3)).toBe('2027-02-15');
+    fc.assert(
+      fc.property(days, fc.integer({ min: 0, max: 30 }), (day, months) => {
+        const later = plusMonths(day, months);
+        const gone = dayNumber(later) - dayNumber(day);
+        expect(gone).toBeGreaterThanOrEqual(months * 28);
+        expect(gone).toBeLessThanOrEqual(months * 31);
+        expect([Number(day.slice(8)), 28, 29, 30]).toContain(Number(later.slice(8)));
+      }),
+    );
+  });
+});

@@ -1,0 +1,166 @@
+/**
+ * Where a lot went and what a batch is made of, through drying too: fresh lot, drying run, dried lot, batch, animal.
+ * For a recall, an infestation, or a sick animal. What was weighed without naming a lot cannot be followed, and is
+ * said to be so.
+ */
+import { type CupboardContents, takenBy } from '../cupboard/cupboard.ts';
+import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
+
+/** Where a lot went. */
+export interface Reach {
+  readonly lot: Lot;
+  /** Drying runs it went into, and those that what it became went into. */
+  readonly runs: readonly DryingRun[];
+  /** Lots that were dried from it. */
+  readonly driedLots: readonly Lot[];
+  /** Batches that hold some of it, given-up ones too; g as poured, in the form poured. */
+  readonly batches: readonly { readonly batch: Batch; readonly grams: number }[];
+  /** Batches into which the same food was poured without naming lots for all of it: they may hold some. */
+  readonly maybe: readonly Batch[];
+  /** Animals those batches are fed to; of the first kind, and of the second kind only. A given-up batch is fed to none. */
+  readonly animalIds: readonly string[];
+  readonly maybeAnimalIds: readonly string[];
+}
+
+/** What a batch is made of. */
+export interface Origin {
+  readonly batch: Batch;
+  /** Lots poured into it, g of each as poured. */
+  readonly poured: readonly { readonly lot: Lot; readonly grams: number }[];
+  /** Lots that those were dried from, and the runs between. */
+  readonly driedFrom: readonly { readonly lot: Lot; readonly run: DryingRun }[];
+  /** Foods of which some was poured without naming a lot, g of it. */
+  readonly untraced: readonly { readonly food: string; readonly grams: number }[];
+}
+
+/** Less than this is rounding, g. */
+const CRUMB = 1e-6;
+
+/**
+ * Every batch and animal that a lot reached.
+ * @throws RangeError where no such lot is kept
+ */
+export function reachOf(id: string, kept: CupboardContents): Reach {
+  const lot = kept.lots.find((l) => l.id === id);
+  if (!lot) throw new RangeError(`no lot "${id}" is kept; take one of the cupboard's`);
+  const runsOf = groupedBy(kept.runs, (run) => run.lot);
+  const driedOf = groupedBy(
+    kept.lots.filter((l) => l.driedIn !== undefined),
+    (l) => l.driedIn!,
+  );
+  const lots = new Map([[id, lot]]);
+  const runs = new Map<string, DryingRun>();
+  // A Map walks over what is added while it is walked; what is in it already is not added again, so it ends.
+  for (const from of lots.keys())
+    for (const run of runsOf.get(from) ?? []) {
+      runs.set(run.id, run);
+      for (const dried of driedOf.get(run.id) ?? []) if (!lots.has(dried.id)) lots.set(dried.id, dried);
+    }
+
+  const batches = kept.batches.flatMap((batch) => {
+    const grams = sum(batch.pours.flatMap((p) => p.lots.filter((l) => lots.has(l.lot)).map((l) => l.grams)));
+    const named = batch.pours.some((p) => p.lots.some((l) => lots.has(l.lot)));
+    return named ? [{ batch, grams }] : [];
+  });
+  const sure = new Set(batches.map(({ batch }) => batch.id));
+  const foods = new Map(
+    [...lots.values()].filter((l) => l.form !== 'fresh').map((l) => [l.food, l.boughtOn]),
+  );
+  for (const l of lots.values()) {
+    const first = foods.get(l.food);
+    if (first !== undefined && l.form !== 'fresh' && l.boughtOn < first) foods.set(l.food, l.boughtOn);
+  }
+  const maybe = kept.batches.filter(
+    (batch) =>
+      !sure.has(batch.id) &&
+      batch.pours.some((p) => {
+        const since = foods.get(p.food);
+        return since !== undefined && p.at.slice(0, 10) >= since && unnamed(p) > CRUMB;
+      }),
+  );
+  const animalIds = [...new Set(batches.flatMap(({ batch }) => fedTo(batch)))];
+  return {
+    lot,
+    runs: [...runs.values()],
+    driedLots: [...lots.values()].filter((l) => l.id !== id),
+    batches,
+    maybe,
+    animalIds,
+    maybeAnimalIds: [...new Set(maybe.flatMap(fedTo))].filter((a) => !animalIds.includes(a)),
+  };
+}
+
+/**
+ * Every lot that went into a batch, and every lot those were dried from.
+ * @throws RangeError where no such batch is kept, or a pour names a lot that is not kept
+ */
+export function originOf(id: string, kept: CupboardContents): Origin {
+  const batch = kept.batches.find((b) => b.id === id);
+  if (!batch) throw new RangeError(`no batch "${id}" is kept`);
+  const lotOf = new Map(kept.lots.map((l) => [l.id, l]));
+  const runOf = new Map(kept.runs.map((r) => [r.id, r]));
+  const lot = (lotId: string, by: string): Lot => {
+    const found = lotOf.get(lotId);
+    if (!found)
+      throw new RangeError(`lot "${lotId}", named by ${by}, is not kept; put it back or correct ${by}`);
+    return found;
+  };
+  const grams = new Map<string, number>();
+  for (const pour of batch.pours)
+    for (const part of pour.lots) grams.set(part.lot, (grams.get(part.lot) ?? 0) + part.grams);
+  const poured = [...grams].map(([lotId, g]) => ({ lot: lot(lotId, `batch "${id}"`), grams: g }));
+
+  const driedFrom = new Map<string, { lot: Lot; run: DryingRun }>();
+  const seen = new Map(poured.map((p) => [p.lot.id, p.lot]));
+  for (const at of seen.values()) {
+    const run = at.driedIn === undefined ? undefined : runOf.get(at.driedIn);
+    if (!run || driedFrom.has(run.id)) continue;
+    const from = lot(run.lot, `drying run "${run.id}"`);
+    driedFrom.set(run.id, { lot: from, run });
+    if (!seen.has(from.id)) seen.set(from.id, from);
+  }
+
+  // What was taken out again without naming a lot counts against what was poured so.
+  const untraced = new Map<string, number>();
+  for (const pour of batch.pours) untraced.set(pour.food, (untraced.get(pour.food) ?? 0) + unnamed(pour));
+  return {
+    batch,
+    poured,
+    driedFrom: [...driedFrom.values()],
+    untraced: [...untraced].flatMap(([food, g]) => (g > CRUMB ? [{ food, grams: g }] : [])),
+  };
+}
+
+/**
+ * What g of a lot cost, in the keeper's money; a lot dried at home costs what went into it. Undefined where a price
+ * along the way is not known.
+ */
+export function pricePerGram(lot: Lot, kept: CupboardContents): number | undefined {
+  if (lot.price !== undefined) return lot.grams > 0 ? lot.price / lot.grams : undefined;
+  const run = kept.runs.find((r) => r.id === lot.driedIn);
+  const fresh = run && kept.lots.find((l) => l.id === run.lot);
+  // A lot said to be dried from itself has no price of its own.
+  if (!run || !fresh || fresh.price === undefined || !(fresh.grams > 0)) return undefined;
+  const dried = sum(kept.lots.filter((l) => l.driedIn === run.id).map((l) => l.grams));
+  return dried > 0 ? ((fresh.price / fresh.grams) * takenBy(run)) / dried : undefined;
+}
+
+/** Animals that eat of a batch. */
+const fedTo = (batch: Batch) => (batch.givenUp ? [] : batch.animalIds);
+
+/** g of a pour for which no lot is named. */
+function unnamed(pour: Pour): number {
+  return pour.grams - sum(pour.lots.map((l) => l.grams));
+}
+
+function groupedBy<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const group = groups.get(key(item));
+    if (group) group.push(item);
+    else groups.set(key(item), [item]);
+  }
+  return groups;
+}
+
+const sum = (values: readonly number[]) => values.reduce((total, v) => total + v, 0);

@@ -1,0 +1,204 @@
+/**
+ * Entries for other calendars: a file by RFC 5545 (iCalendar, September 2009), written by ical-generator, which counts
+ * octets, not letters, where it folds a line. What it leaves to its callers is done here: texts that the standard
+ * allows, names that stay the same from file to file, and the line break after the last line.
+ *
+ * The library draws a random id for each entry before ours takes its place. Browsers lend that to pages from https or
+ * localhost alone, so elsewhere it gets a stand-in while the file is made; nothing of it is in the file.
+ */
+import ical, {
+  type ICalAlarmData,
+  ICalAlarmRelatesTo,
+  ICalAlarmType,
+  type ICalEventData,
+  ICalEventTransparency,
+} from 'ical-generator';
+import { capital } from '../../formulation/explain/sentences.ts';
+import { countOfDays, dayInWords, dayNumber, plusDays } from '../days.ts';
+import type { Day, Moment } from '../model.ts';
+import { type KitchenPlan, type PlannedStep, stepTitle } from './calendar.ts';
+import { lastDay } from './sentences.ts';
+
+interface Entry {
+  /** What it is known by in all files; see {@link uidOf}. */
+  readonly uid: string;
+  readonly title: string;
+  readonly text: string;
+  readonly categories: readonly string[];
+}
+
+/** An entry for whole days. */
+export interface DayEntry extends Entry {
+  readonly from: Day;
+  /** The first day after it; at least one day after `from`. */
+  readonly to: Day;
+}
+
+/** An entry at a time of day, UTC in the file; calendars show it in the time of their place. */
+export interface TimedEntry extends Entry {
+  readonly at: Moment;
+  readonly minutes: number;
+}
+
+export interface IcsOptions {
+  /** When the file is made. A later file of the same plan takes the place of an earlier one. */
+  readonly stamp: Moment;
+  /** Whether calendars remind: at {@link REMIND_HOUR} of the first day, or at the time itself. */
+  readonly reminders?: boolean;
+}
+
+/** Hour of the first day at which a reminder for whole days comes. */
+export const REMIND_HOUR = 9;
+/** Minutes set aside to look at what dries, and to turn it (common practice, no source). */
+const CHECK_MINUTES = 15;
+const COMPANY = 'Pouchful';
+const PRODUCT = 'Kitchen calendar';
+
+/** A plan as a file. @throws RangeError where the stamp is no time */
+export function planAsIcs(plan: KitchenPlan, options: IcsOptions, more: readonly TimedEntry[] = []): string {
+  return asIcs([...planEntries(plan), ...more], options);
+}
+
+/** One entry for each step; a step of no days is shown on the day on which it falls due. */
+export function planEntries(plan: KitchenPlan): DayEntry[] {
+  return plan.steps.map((s) => ({
+    uid: uidOf(plan.input.id, s.id),
+    title: entryTitle(s, plan.input.name),
+    text: entryText(s, plan),
+    categories: [COMPANY, CATEGORY[s.kind]],
+    from: s.start,
+    to: s.days > 0 ? s.end : plusDays(s.start, 1),
+  }));
+}
+
+/** One entry for each look at what dries. @param times when to look, UTC */
+export function dryingEntries(
+  run: { readonly id: string; readonly name: string },
+  times: readonly Moment[],
+): TimedEntry[] {
+  return times.map((at, i) => ({
+    uid: uidOf(run.id, `check-${i + 1}`),
+    title: `Turn and check: ${run.name}`,
+    text: `Check ${i + 1} of ${times.length}. Done when nothing is soft or sticky (common practice, no source).`,
+    categories: [COMPANY, CATEGORY.dry],
+    at,
+    minutes: CHECK_MINUTES,
+  }));
+}
+
+/** What an entry is known by: from the ids of plan and step alone, so that a new file changes it and adds no other. */
+export function uidOf(plan: string, step: string): string {
+  return `${encodeURIComponent(clean(plan))}/${encodeURIComponent(clean(step))}@pouchful`;
+}
+
+/** Entries as a file, UTF-8. @throws RangeError where a time or a day is none, or an entry ends before it begins */
+export function asIcs(entries: readonly (DayEntry | TimedEntry)[], options: IcsOptions): string {
+  const stamp = instant(options.stamp, 'stamp');
+  return withRandomIds(() => written(entries, stamp, options));
+}
+
+function written(entries: readonly (DayEntry | TimedEntry)[], stamp: Date, options: IcsOptions): string {
+  const calendar = ical({ prodId: { company: COMPANY, product: PRODUCT, language: 'EN' } });
+  for (const entry of entries) {
+    const made = calendar.createEvent(event(entry, stamp));
+    // What it counts from is set by itself: the alarm's data are read without it.
+    if (options.reminders) made.createAlarm(alarm('at' in entry)).relatesTo(ICalAlarmRelatesTo.start);
+  }
+  // RFC 5545, 3.4: the last line ends like every other.
+  return `${calendar.toString()}\r\n`;
+}
+
+/** Runs what asks for `crypto.randomUUID`, also where there is none; what it would have drawn is not used. */
+function withRandomIds<T>(make: () => T): T {
+  if (typeof crypto.randomUUID === 'function') return make();
+  const randomUUID = () => '00000000-0000-4000-8000-000000000000';
+  Object.defineProperty(crypto, 'randomUUID', { value: randomUUID, configurable: true });
+  try {
+    return make();
+  } finally {
+    Reflect.deleteProperty(crypto, 'randomUUID');
+  }
+}
+
+const CATEGORY: Readonly<Record<PlannedStep['kind'], string>> = {
+  buy: 'Shopping',
+  freeze: 'Cold against insects',
+  thaw: 'Cold against insects',
+  dry: 'Drying',
+  weigh: 'Weighing',
+  'change-over': 'Change of food',
+};
+
+function event(entry: DayEntry | TimedEntry, stamp: Date): ICalEventData {
+  const timed = 'at' in entry;
+  const about = {
+    id: entry.uid,
+    stamp,
+    // RFC 5545, 3.8.7.4: a later revision has the greater number. Minutes of the stamp grow by themselves.
+    sequence: Math.floor(stamp.getTime() / 60_000),
+    summary: clean(entry.title),
+    description: clean(entry.text),
+    categories: entry.categories.map((name) => ({ name: clean(name) })),
+  };
+  if (timed) {
+    const start = instant(entry.at, `at of "${entry.title}"`);
+    if (!(entry.minutes > 0))
+      throw new RangeError(`minutes of "${entry.title}": ${entry.minutes} is not above 0`);
+    return { ...about, start, end: new Date(start.getTime() + entry.minutes * 60_000) };
+  }
+  const [from, to] = [dayNumber(entry.from, 'from'), dayNumber(entry.to, 'to')];
+  if (to <= from)
+    throw new RangeError(
+      `to of "${entry.title}": ${entry.to} is not after ${entry.from}; name the first day after it`,
+    );
+  return {
+    ...about,
+    start: new Date(`${entry.from}T00:00:00Z`),
+    end: new Date(`${entry.to}T00:00:00Z`),
+    allDay: true,
+    // Nobody is busy all day because something lies in the freezer.
+    transparency: ICalEventTransparency.TRANSPARENT,
+  };
+}
+
+function alarm(timed: boolean): ICalAlarmData {
+  return {
+    type: ICalAlarmType.display,
+    triggerAfter: timed ? 0 : REMIND_HOUR * 3600,
+  };
+}
+
+function entryTitle(step: PlannedStep, made: string): string {
+  const title = stepTitle(step);
+  const what = step.supply === undefined ? `${title}: ${made}` : title;
+  return capital(what);
+}
+
+function entryText(step: PlannedStep, plan: KitchenPlan): string {
+  const { goods, state, slack, critical } = step;
+  const lots = goods.flatMap((g) => (g.lot === undefined ? [] : [`${g.name}: lot ${g.lot}`]));
+  const pace = critical
+    ? 'On the critical path: a day lost here is a day lost for all.'
+    : `${countOfDays(slack)} between the earliest and the latest day.`;
+  return [
+    ...(goods.length > 0 ? [`For ${plan.input.name}: ${goods.map((g) => g.name).join(', ')}.`] : []),
+    ...lots,
+    ...(state === 'open' ? [`Begin by ${dayInWords(lastDay(plan, step), plan.start)}.`] : []),
+    state === 'done' ? 'Done.' : pace,
+  ].join('\n');
+}
+
+function instant(moment: Moment, field: string): Date {
+  const date = new Date(moment);
+  if (!/T.*(Z|[+-]\d{2}:\d{2})$/.test(moment) || Number.isNaN(date.getTime()))
+    throw new RangeError(`${field}: "${moment}" is no time; write it in UTC as 2026-03-14T09:30:00Z`);
+  return date;
+}
+
+/** A text as RFC 5545, 3.3.11 allows it: one kind of line break, no control characters but the tab, whole letters. */
+export function clean(text: string): string {
+  return text
+    .replace(/\r\n?/g, '\n')
+    .replace(/\p{Cc}/gu, (c) => (c === '\n' || c === '\t' ? c : ''))
+    .replace(/\p{Cs}/gu, '\uFFFD');
+}

@@ -1,0 +1,129 @@
+/** What a calendar has to deal with: the foods of a batch, by what is kept of them and how far that has come. */
+
+import { dayNumber } from '../days.ts';
+import type { Day, DryingRun, Lot } from '../model.ts';
+import type { Good, Progress, Supply } from './calendar.ts';
+
+/** Less than this is a rounding in the last place, not food, g. */
+const CRUMB = 1e-6;
+
+/** A food that the batch needs. */
+export interface Needed {
+  readonly id: string;
+  readonly name: string;
+  /** Whether it goes through the cold against insects before it is weighed out. */
+  readonly needsCold: boolean;
+  /** Whether it is bought fresh and dried at home. */
+  readonly dryAtHome: boolean;
+  /** g that the batch takes of it, dry; absent where nobody has said: then whatever there is counts as enough. */
+  readonly grams?: number;
+  /** g dried that 1 g of a fresh lot comes to, trimmings and all; absent where unknown: then a fresh lot counts as enough. */
+  readonly perFresh?: number;
+}
+
+/**
+ * Supplies for a plan. A food with a lot that can be used goes on from where its lots stand; one without is bought.
+ * Where the grams are known, lots are taken until there is enough, what is ready first and what is ready soonest next;
+ * a food whose lots are not enough is bought as well. Lots of one day that stand alike go together.
+ * @param lots with what is left of each @param runs drying runs; the days of their times are days in UTC
+ */
+export function suppliesOf(
+  foods: readonly Needed[],
+  lots: readonly Lot[],
+  runs: readonly DryingRun[],
+  today: Day,
+): Supply[] {
+  dayNumber(today, 'today');
+  const supplies = new Map<string, Supply>();
+  const add = (supply: Omit<Supply, 'id' | 'goods'>, good: Good) => {
+    const { route, boughtOn } = supply;
+    const word = { cold: 'dry-goods', dry: 'fresh-goods', ready: 'other-goods' }[route];
+    const alike = JSON.stringify(supply);
+    const there = supplies.get(alike);
+    const first = boughtOn === undefined ? word : `${word}-${boughtOn}`;
+    // Lots of one day that stand apart are told apart by the first of them.
+    const taken = [...supplies.values()].some((s) => s.id === first);
+    const id = there?.id ?? (taken ? `${first}-${good.lot ?? good.food}` : first);
+    supplies.set(alike, { ...supply, id, goods: [...(there?.goods ?? []), good] });
+  };
+  for (const need of foods) {
+    const { id: food, name, needsCold, dryAtHome } = need;
+    const usable = lots.filter((l) => l.food === food && !l.barred);
+    const { taken, enough } = takenFor(need, usable);
+    if (!enough) add({ route: dryAtHome ? 'dry' : needsCold ? 'cold' : 'ready' }, { food, name });
+    for (const lot of taken) {
+      const good = { food, name, lot: lot.id };
+      if (lot.form === 'fresh') {
+        const progress = dryingOf(lot, runs);
+        add({ route: 'dry', boughtOn: lot.boughtOn, ...(progress && { progress: [progress] }) }, good);
+      } else if (!lot.overruled && (lot.cold.length > 0 || (needsCold && lot.form === 'dry'))) {
+        const progress = coldOf(lot, today);
+        const cold = lot.cold.map(({ kind, from, to, doneOn }) => ({
+          kind,
+          days: Math.max(0, dayNumber(to) - dayNumber(from)),
+          ...(doneOn === undefined && { on: from }),
+        }));
+        add(
+          {
+            route: 'cold',
+            boughtOn: lot.boughtOn,
+            ...(cold.length > 0 && { cold }),
+            ...(progress.length > 0 && { progress }),
+          },
+          good,
+        );
+      } else add({ route: 'ready', boughtOn: lot.boughtOn }, good);
+    }
+  }
+  return [...supplies.values()];
+}
+
+/** The lots that a food is taken from, and whether they hold enough. */
+function takenFor(need: Needed, usable: readonly Lot[]): { taken: readonly Lot[]; enough: boolean } {
+  const { grams, perFresh } = need;
+  if (grams === undefined) return { taken: usable, enough: usable.length > 0 };
+  const taken: Lot[] = [];
+  let open = grams;
+  const soonest = [...usable].sort((a, b) => (readiness(a, need) < readiness(b, need) ? -1 : 1));
+  for (const lot of soonest) {
+    if (open <= CRUMB && taken.length > 0) break;
+    taken.push(lot);
+    open -= lot.form !== 'fresh' ? lot.grams : perFresh === undefined ? open : lot.grams * perFresh;
+  }
+  // In the order kept, so that a plan does not change its look with a tick.
+  return { taken: usable.filter((l) => taken.includes(l)), enough: taken.length > 0 && open <= CRUMB };
+}
+
+/** Sorts lots as text: ready, by the day on which they are through the cold, without such a day, fresh. */
+function readiness(lot: Lot, { needsCold }: Needed): string {
+  if (lot.form === 'fresh') return `3 ${lot.boughtOn} ${lot.id}`;
+  const waits =
+    !lot.overruled &&
+    (lot.cold.length > 0 ? lot.cold.some((s) => s.doneOn === undefined) : needsCold && lot.form === 'dry');
+  if (!waits) return `0 ${lot.boughtOn} ${lot.id}`;
+  return lot.cold.length > 0 ? `1 ${lot.cold.at(-1)!.to} ${lot.id}` : `2 ${lot.boughtOn} ${lot.id}`;
+}
+
+/** Rounds that are ticked off, and the one that goes on today. */
+function coldOf(lot: Lot, today: Day): Progress[] {
+  const progress: Progress[] = [];
+  for (const { from, doneOn } of lot.cold) {
+    // What was ticked off sooner than planned began sooner too.
+    const begin = doneOn !== undefined && doneOn < from ? doneOn : from;
+    if (doneOn !== undefined) progress.push({ from: begin, to: doneOn });
+    else {
+      if (from <= today) progress.push({ from });
+      break;
+    }
+  }
+  return progress;
+}
+
+/** How far the drying of a fresh lot has come; its first run begins it, and with the last one ended it is done. */
+function dryingOf(lot: Lot, runs: readonly DryingRun[]): Progress | undefined {
+  const own = runs.filter((r) => r.lot === lot.id);
+  if (own.length === 0) return undefined;
+  const from = own.map((r) => r.startedAt.slice(0, 10)).sort()[0]!;
+  const ends = own.flatMap((r) => (r.endedAt === undefined ? [] : [r.endedAt.slice(0, 10)])).sort();
+  return ends.length === own.length ? { from, to: ends.at(-1)! } : { from };
+}

@@ -1,0 +1,165 @@
+/** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
+import type { Batch, DryingRun, Lot } from '../model.ts';
+
+/** All that says what came in and what went out. */
+export interface CupboardContents {
+  readonly lots: readonly Lot[];
+  readonly runs: readonly DryingRun[];
+  readonly batches: readonly Batch[];
+}
+
+/** What is left of a lot, g. */
+export interface Left {
+  readonly lot: Lot;
+  /** Poured into batches or put to dry. */
+  readonly used: number;
+  /** What is left; never below 0. */
+  readonly grams: number;
+  /** How much more was weighed out than the lot is said to have held; 0 as a rule. */
+  readonly over: number;
+}
+
+/** Less than this is a rounding in the last place, not food, g. */
+const CRUMB = 1e-6;
+
+/** g that a drying run took from its lot, trimmings too. */
+export function takenBy(run: DryingRun): number {
+  return run.gramsTaken ?? run.gramsBefore;
+}
+
+/** What is left of every lot, in the order kept. */
+export function leftOver(kept: CupboardContents): Left[] {
+  const used = new Map<string, number>();
+  const take = (lot: string, grams: number) => used.set(lot, (used.get(lot) ?? 0) + grams);
+  for (const batch of kept.batches)
+    for (const pour of batch.pours) for (const { lot, grams } of pour.lots) take(lot, grams);
+  for (const run of kept.runs) take(run.lot, takenBy(run));
+  return kept.lots.map((lot) => {
+    const gone = used.get(lot.id) ?? 0;
+    const rest = lot.grams - gone;
+    return {
+      lot,
+      used: gone,
+      grams: rest > CRUMB ? rest : 0,
+      over: rest < -CRUMB ? -rest : 0,
+    };
+  });
+}
+
+/** Whether a lot may be weighed out, as `mayBeWeighed` of `cold.ts` answers; `wayOut` says what to do instead. */
+export type Ready = (
+  lot: Lot,
+) =>
+  | { readonly ok: true; readonly warning?: string }
+  | { readonly ok: false; readonly why: string; readonly wayOut?: string };
+
+export interface Allocation {
+  readonly food: string;
+  /** From which lots, in the order of taking; g of each, above 0. */
+  readonly takes: readonly { readonly lot: Lot; readonly grams: number }[];
+  /** g that no lot can give. */
+  readonly short: number;
+  /** Lots that hold some of the food and were passed over. */
+  readonly passed: readonly {
+    readonly lot: Lot;
+    readonly grams: number;
+    readonly why: string;
+    readonly wayOut?: string;
+  }[];
+  /** What to look at before weighing. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Takes a needed weight of a food from its lots, dry ones and those dried at home, the oldest first.
+ * @param grams needed, 0 or more
+ * @throws RangeError where `grams` is no weight
+ */
+export function allocate(kept: CupboardContents, food: string, grams: number, ready: Ready): Allocation {
+  if (!(Number.isFinite(grams) && grams >= 0))
+    throw new RangeError(`grams needed of ${food} must be 0 or more, not ${grams}`);
+  const { usable, passed } = sorted(kept, food, ready);
+  const takes: { lot: Lot; grams: number }[] = [];
+  let open = grams;
+  for (const left of usable) {
+    if (open <= CRUMB) break;
+    const taken = Math.min(open, left.grams);
+    takes.push({ lot: left.lot, grams: taken });
+    open -= taken;
+  }
+  return {
+    food,
+    takes,
+    short: open > CRUMB ? open : 0,
+    passed,
+    notes: takes.flatMap(({ lot }) => {
+      const answer = ready(lot);
+      return answer.ok && answer.warning !== undefined ? [`${lot.name}: ${answer.warning}`] : [];
+    }),
+  };
+}
+
+/** Lots of a food that hold some, those that may be taken in order, the others with the reason. */
+function sorted(kept: CupboardContents, food: string, ready: Ready) {
+  const usable: Left[] = [];
+  const passed: { lot: Lot; grams: number; why: string; wayOut?: string }[] = [];
+  for (const left of leftOver(kept)) {
+    if (left.lot.food !== food || left.grams === 0) continue;
+    const no = refusal(left.lot, ready);
+    if (no === undefined) usable.push(left);
+    else passed.push({ lot: left.lot, grams: left.grams, ...no });
+  }
+  return { usable: usable.sort((a, b) => oldestFirst(a.lot, b.lot)), passed };
+}
+
+/** Why a lot is not taken; undefined where it may be. What is barred or fresh never is, whatever `ready` says. */
+function refusal(lot: Lot, ready: Ready): { why: string; wayOut?: string } | undefined {
+  if (lot.barred) return { why: `Not to be used any more since ${lot.barred.on}: ${lot.barred.why}.` };
+  if (lot.form === 'fresh') return { why: 'It is fresh.', wayOut: 'Dry it before it goes into a mix.' };
+  const answer = ready(lot);
+  if (answer.ok) return undefined;
+  return { why: answer.why, ...(answer.wayOut !== undefined && { wayOut: answer.wayOut }) };
+}
+
+/** Sorts lots as they are used: by the day they were bought, then the earliest best before, then opened ones. */
+export function oldestFirst(a: Lot, b: Lot): number {
+  const never = '9999-12-31';
+  return (
+    compare(a.boughtOn, b.boughtOn) ||
+    compare(a.bestBefore ?? never, b.bestBefore ?? never) ||
+    compare(a.openedOn ?? never, b.openedOn ?? never) ||
+    compare(a.id, b.id)
+  );
+}
+
+const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+
+/** What there is of a food, g. The four parts add up to all that is left of it. */
+export interface Total {
+  readonly food: string;
+  /** Dry and ready to weigh out. */
+  readonly ready: number;
+  /** Dry, and not ready yet. */
+  readonly waiting: number;
+  /** To be dried; as weighed fresh. */
+  readonly fresh: number;
+  /** Recalled, infested or spoiled. */
+  readonly barred: number;
+}
+
+/** What there is of every food that has a lot, in the order in which foods first came. */
+export function totals(kept: CupboardContents, ready: Ready): Total[] {
+  const sums = new Map<string, { ready: number; waiting: number; fresh: number; barred: number }>();
+  for (const { lot, grams } of leftOver(kept)) {
+    const sum = sums.get(lot.food) ?? { ready: 0, waiting: 0, fresh: 0, barred: 0 };
+    sums.set(lot.food, sum);
+    sum[partOf(lot, ready)] += grams;
+  }
+  return [...sums].map(([food, sum]) => ({ food, ...sum }));
+}
+
+function partOf(lot: Lot, ready: Ready): 'ready' | 'waiting' | 'fresh' | 'barred' {
+  if (lot.barred) return 'barred';
+  if (lot.form === 'fresh') return 'fresh';
+  return ready(lot).ok ? 'ready' : 'waiting';
+}

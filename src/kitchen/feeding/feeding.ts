@@ -1,0 +1,119 @@
+/** Grams a day of mix, pellet and fresh food for every animal of a batch, and how long the batch lasts. */
+
+import { joined } from '../../formulation/explain/sentences.ts';
+import { AIR_DRY_WATER, type Beside, type Problem } from '../../formulation/problem/problem.ts';
+import { dayInWords, plusDays } from '../days.ts';
+import type { Day } from '../model.ts';
+import { mixPartOf, wholeDays } from './runs-out.ts';
+
+/** An animal as far as feeding needs it. */
+export interface FedAnimal {
+  readonly id: string;
+  readonly name: string;
+  /** Its whole ration of a day, g, fresh food counted as the mix counts it; absent where nobody has said. */
+  readonly dailyGrams?: number;
+}
+
+/** What one animal is fed a day, g as weighed; an amount is absent where it is not known. */
+export interface DailyFeed {
+  readonly animal: FedAnimal;
+  readonly mix?: number;
+  /** What is fed beside the mix, in the problem's order. */
+  readonly beside: readonly { readonly food: string; readonly name: string; readonly grams?: number }[];
+  readonly sentence: string;
+}
+
+export interface Feeding {
+  readonly animals: readonly DailyFeed[];
+  /** How many days the batch lasts, and whether that is the most it can, since some animal's amount is not known. */
+  readonly lasts?: { readonly days: number; readonly atMost: boolean };
+  /** The first day for which it no longer holds a whole day's food; absent where `lasts` is. */
+  readonly runsOutOn?: Day;
+  readonly sentence: string;
+}
+
+/**
+ * Daily amounts and how long a batch lasts.
+ * @param p.grams of the mix there are @param p.from first day of feeding
+ * @param p.water of a food fed beside, g per 100 g; asked only of what counts as air dry
+ * @param p.shares percent of the ration by food fed beside, where they were chosen; the problem's own else
+ * @throws RangeError naming the animal or the amount that is out of range
+ */
+export function feedingOf(p: {
+  readonly problem: Pick<Problem, 'beside'>;
+  readonly animals: readonly FedAnimal[];
+  readonly grams: number;
+  readonly from: Day;
+  readonly water?: (food: Beside) => number | undefined;
+  readonly shares?: Readonly<Record<string, number>>;
+}): Feeding {
+  const { problem, grams, water = (b) => b.composition?.WATER } = p;
+  if (!(Number.isFinite(grams) && grams >= 0))
+    throw new RangeError(`grams of the batch must be 0 or more, not ${grams}`);
+  const share = (b: Beside) => p.shares?.[b.id] ?? b.share_of_ration;
+  const mixPart = mixPartOf({ beside: problem.beside.map((b) => ({ ...b, share_of_ration: share(b) })) });
+  const animals = p.animals.map((animal): DailyFeed => {
+    const daily = animal.dailyGrams;
+    const names = problem.beside.map((b) => ({ food: b.id, name: b.name ?? b.id }));
+    if (daily === undefined)
+      return {
+        animal,
+        beside: names,
+        sentence: `How much ${animal.name} is fed a day is not known; write it with the animal.`,
+      };
+    if (!(Number.isFinite(daily) && daily > 0))
+      throw new RangeError(`dailyGrams of ${animal.name} must be above 0 g, not ${daily}`);
+    const mix = daily * mixPart;
+    const beside = problem.beside.map((b, i) => {
+      const part = countedPart(b, water(b));
+      return { ...names[i]!, ...(part !== undefined && { grams: (daily * share(b)) / 100 / part }) };
+    });
+    return { animal, mix, beside, sentence: daySentence(animal, mix, beside) };
+  });
+  return { animals, ...lasting(animals, grams, p.from) };
+}
+
+/** How much of a gram counts towards the ration; undefined where that rests on an unknown moisture. */
+function countedPart(food: Beside, water: number | undefined): number | undefined {
+  if (food.counts_as !== 'air dry') return 1;
+  if (water === undefined) return undefined;
+  return water <= AIR_DRY_WATER ? 1 : (100 - water) / (100 - AIR_DRY_WATER);
+}
+
+function daySentence(animal: FedAnimal, mix: number, beside: DailyFeed['beside']): string {
+  const parts = [
+    `${tenths(mix)} g of the mix`,
+    ...beside.map((b) =>
+      b.grams === undefined ? `${b.name} (amount not known)` : `${tenths(b.grams)} g ${b.name}`,
+    ),
+  ];
+  const all = joined(parts);
+  return `${animal.name}: ${all} a day.`;
+}
+
+function lasting(
+  animals: readonly DailyFeed[],
+  grams: number,
+  from: Day,
+): Pick<Feeding, 'lasts' | 'runsOutOn' | 'sentence'> {
+  if (animals.length === 0) return { sentence: 'No animal is named, so how long it lasts is not known.' };
+  const unknown = animals.filter((a) => a.mix === undefined).map((a) => a.animal.name);
+  const daily = animals.reduce((sum, a) => sum + (a.mix ?? 0), 0);
+  if (!(daily > 0))
+    return {
+      sentence:
+        unknown.length > 0
+          ? `How long it lasts is not known: nobody has said how much ${unknown.join(' and ')} is fed a day.`
+          : 'Nothing of the mix is fed, so it does not run out.',
+    };
+  const days = grams / daily;
+  const whole = wholeDays(grams, daily);
+  const runsOutOn = plusDays(from, whole);
+  const atMost = unknown.length > 0;
+  const sentence = `${atMost ? 'Lasts at most' : 'Lasts'} ${whole} ${whole === 1 ? 'day' : 'days'}, ${atMost ? 'at the latest ' : ''}until ${dayInWords(runsOutOn)}${
+    atMost ? `; how much ${unknown.join(' and ')} is fed is not known` : ''
+  }.`;
+  return { lasts: { days, atMost }, runsOutOn, sentence };
+}
+
+const tenths = (grams: number) => Number(grams.toFixed(1));

@@ -1,0 +1,92 @@
+/** When the present batch runs out: what is left of it, by what is eaten of it in a day. */
+
+import { capital } from '../../formulation/explain/sentences.ts';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import { dayInWords, plusDays } from '../days.ts';
+import type { Day } from '../model.ts';
+
+export interface Eater {
+  readonly name: string;
+  /** All that it is fed in a day, g as weighed; absent where nobody has said. */
+  readonly dailyGrams?: number;
+}
+
+export interface Present {
+  /** "batch 3". */
+  readonly name: string;
+  /** g that are left; absent where nobody has weighed them. */
+  readonly gramsLeft?: number;
+  /** The day on which they were weighed, before that day's food was taken. */
+  readonly weighedOn: Day;
+  readonly animals: readonly Eater[];
+  /** The mix's part of what is fed, above 0 to 1. */
+  readonly mixPart: number;
+}
+
+export type RunsOut =
+  | {
+      readonly status: 'known';
+      /**
+       * The first day on which what is left is not enough for the whole day. While the animals change over to another
+       * batch they eat less of this one: then it lasts longer.
+       */
+      readonly day: Day;
+      /** g of the batch that are eaten in a day. */
+      readonly gramsADay: number;
+      readonly sentence: string;
+    }
+  | {
+      readonly status: 'unknown';
+      /** What to enter, in sentences. */
+      readonly missing: readonly string[];
+      readonly sentence: string;
+    };
+
+/** The mix's part of the ration as a problem has it, 0 to 1: what the foods beside it leave. */
+export function mixPartOf(problem: Pick<Problem, 'beside'>): number {
+  return problem.beside.reduce((left, b) => left - b.share_of_ration / 100, 1);
+}
+
+/** For how many whole days there is food. A hair below a day's food is a day's food. @param gramsADay above 0 */
+export function wholeDays(grams: number, gramsADay: number): number {
+  return Math.floor((grams / gramsADay) * (1 + 1e-12) + 1e-9);
+}
+
+/**
+ * Unknown grams stay unknown: no day is guessed.
+ * @throws RangeError naming what is no weight or no part
+ */
+export function runsOut({ name, gramsLeft, weighedOn, animals, mixPart }: Present): RunsOut {
+  if (!(mixPart > 0 && mixPart <= 1))
+    throw new RangeError(
+      `mixPart: ${mixPart} is not above 0 and at most 1; give the mix's part of what is fed`,
+    );
+  if (gramsLeft !== undefined && !(gramsLeft >= 0 && Number.isFinite(gramsLeft)))
+    throw new RangeError(`gramsLeft: ${gramsLeft} is no weight; give the grams that are left, 0 or more`);
+  for (const { name: who, dailyGrams } of animals)
+    if (dailyGrams !== undefined && !(dailyGrams > 0 && Number.isFinite(dailyGrams)))
+      throw new RangeError(
+        `dailyGrams of ${who}: ${dailyGrams} is no weight; give the grams it is fed in a day`,
+      );
+  const missing = [
+    ...(gramsLeft === undefined ? [`Weigh what is left of ${name} and enter the grams.`] : []),
+    ...(animals.length === 0 ? [`Say which animals eat ${name}.`] : []),
+    ...animals.flatMap((a) =>
+      a.dailyGrams === undefined ? [`Enter the grams that ${a.name} is fed in a day.`] : [],
+    ),
+  ];
+  if (missing.length > 0 || gramsLeft === undefined)
+    return {
+      status: 'unknown',
+      missing,
+      sentence: `Nobody can say yet when ${name} runs out. ${missing.join(' ')}`,
+    };
+  const gramsADay = mixPart * animals.reduce((sum, a) => sum + a.dailyGrams!, 0);
+  const day = plusDays(weighedOn, wholeDays(gramsLeft, gramsADay));
+  return {
+    status: 'known',
+    day,
+    gramsADay,
+    sentence: `${capital(name)} runs out on ${dayInWords(day, weighedOn)}.`,
+  };
+}

@@ -1,0 +1,324 @@
+/**
+ * What is still to be poured, given what lies in the bowl, so that the batch ends in range. Poured food stays in the
+ * bowl. In this order, the first that serves:
+ *
+ * 1. All as planned, where that is in range and the batch comes out within {@link TOTAL_SLACK} of its planned weight.
+ * 2. The foods not yet poured change, at the planned total; if that cannot be, the batch grows by as little as can be,
+ *    and where it may not grow it comes out smaller. The mix is the nearest to the planned
+ *    shares (least sum of squared differences, as everywhere), then whole steps of the scale.
+ * 3. The same, with more of foods that were poured already. Taken also before a batch that would have to grow far.
+ * 4. None will do: the mix that misses the rules least, each miss in parts of its bound.
+ *
+ * It depends on what lies in the bowl alone, not on the way there: a batch reopened elsewhere stands at the same place.
+ */
+
+import { shortfall } from '../../formulation/solve/bounds.ts';
+import type { Highs } from '../../formulation/solve/highs.ts';
+import { Polytope } from '../../formulation/solve/polytope.ts';
+import { type BatchRules, sharesOf, sum } from './batch-rules.ts';
+import { GramSpace } from './gram-space.ts';
+import { cheaperSteps, keptSteps, nearestSteps, type StepsQuestion } from './whole-steps.ts';
+
+/** A batch that comes out within this part of its planned weight is as large as planned. Our choice, no source. */
+export const TOTAL_SLACK = 0.02;
+/** Least part of its planned weight that a batch is brought down to so that it stays in range. Our choice, no source. */
+const LEAST_TOTAL = 0.9;
+/** Going back to a food is asked for before a batch grows by more than this part beyond what going back would take. */
+const EASY_GROWTH = 0.1;
+/** Totals tried beyond the one that just suffices, where that leaves no whole steps: in steps of the scale. */
+const TRIES = [0, 1, 2, 3, 4, 6, 8, 12, 16, 24, 32];
+
+export interface CorrectionQuestion {
+  readonly highs: Highs;
+  readonly rules: BatchRules;
+  /** Planned grams by column, whole steps. */
+  readonly plan: Float64Array;
+  readonly plannedTotal: number;
+  readonly stepGrams: number;
+  /** The most the batch may take of each food in all, g: what the lots held when it began. */
+  readonly stock: Float64Array;
+  /** The most the batch may come to, g. */
+  readonly mostGrams: number;
+  /** Whether more may be poured of foods that were poured before. */
+  readonly goBack: boolean;
+}
+
+/** What lies in the bowl, g by column, and which foods have been poured (0 g of it poured: it is left out). */
+export interface Bowl {
+  readonly grams: Float64Array;
+  readonly poured: readonly boolean[];
+}
+
+export type Status = 'as planned' | 'corrected' | 'grown' | 'out';
+
+export interface Correction {
+  readonly status: Status;
+  /** g of each food in the end, whole steps added to the bowl. */
+  readonly grams: Float64Array;
+  readonly total: number;
+  /** Whether foods that were poured get more. */
+  readonly again: boolean;
+}
+
+/** Grams of the next food between which the batch can still be ended in range. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+export class Corrections {
+  readonly question: CorrectionQuestion;
+  private readonly leastShares: Float64Array;
+  private readonly planShares: Float64Array;
+  private readonly space: GramSpace;
+  private readonly polytope: Polytope;
+
+  /** @param used shares of the foods that are in; what counting rules need of them is kept */
+  constructor(question: CorrectionQuestion, used: ArrayLike<number>) {
+    this.question = question;
+    const { highs, rules, plan } = question;
+    this.leastShares = rules.leastShares(used);
+    this.planShares = sharesOf(plan) ?? new Float64Array(rules.size);
+    this.space = new GramSpace(highs, rules, this.leastShares);
+    this.polytope = new Polytope(highs, this.leastShares, rules.upper, rules.sides);
+  }
+
+  dispose(): void {
+    this.space.dispose();
+    this.polytope.dispose();
+  }
+
+  of(bowl: Bowl): Correction {
+    return this.asPlanned(bowl) ?? this.inRange(bowl) ?? this.leastMissed(bowl);
+  }
+
+  /**
+   * The mix of any fineness nearest to the planned shares, at a total; g by column.
+   * @param again whether foods that were poured may get more
+   */
+  nearest(bowl: Bowl, total: number, again: boolean): Float64Array | undefined {
+    const { upper } = this.question.rules;
+    const { lower: low, upper: high } = this.bounds(bowl, again);
+    const part = 100 / total;
+    const lower = low.map((g, i) => (high[i] === g ? g * part : Math.max(g * part, this.leastShares[i]!)));
+    const most = high.map((g, i) => (low[i] === g ? lower[i]! : Math.min(g * part, upper[i]!)));
+    if (lower.some((l, i) => l > most[i]! + 1e-9)) return undefined;
+    this.polytope.setBounds(
+      lower,
+      most.map((u, i) => Math.max(u, lower[i]!)),
+    );
+    const answer = this.polytope.nearest(this.planShares);
+    return answer.status === 'optimal' ? answer.x.map((v) => v / part) : undefined;
+  }
+
+  /**
+   * Between which grams, in the end, one food may lie so that the others can still bring the batch into range; those
+   * that were poured stay as they are.
+   * @param total the least and most that the batch may weigh, g
+   */
+  span(bowl: Bowl, food: number, total: readonly [number, number]): Span | undefined {
+    const bounds = { ...this.bounds(bowl, false, food), total };
+    const ends = [1, -1].map((sign) => this.space.least((i) => (i === food ? sign : 0), bounds)?.[food]);
+    const [low, high] = ends;
+    return low === undefined || high === undefined ? undefined : { low, high };
+  }
+
+  /** The total, the planned one if it can be, at which a food may end at given grams. */
+  totalWith(bowl: Bowl, food: number, grams: number): number | undefined {
+    const { lower, upper } = this.bounds(bowl, false, food);
+    lower[food] = grams;
+    upper[food] = grams;
+    return this.space.total(this.question.plannedTotal, { lower, upper, total: this.totals(bowl) });
+  }
+
+  /** The smallest batch that can be put right if the lots held more than they do, g by column. */
+  beyondLots(bowl: Bowl): Float64Array | undefined {
+    const { lower, upper } = this.bounds(bowl, true);
+    const open = upper.map((u) => (u > 0 ? Number.POSITIVE_INFINITY : 0));
+    const from = Math.max(this.question.plannedTotal, sum(bowl.grams));
+    return this.space.least(() => 1, { lower, upper: open, total: [from, Number.POSITIVE_INFINITY] });
+  }
+
+  /** Least and most that the batch may weigh in the end, g. */
+  totals(bowl: Bowl): [number, number] {
+    const { plannedTotal, mostGrams } = this.question;
+    const inBowl = sum(bowl.grams);
+    return [Math.max(inBowl, plannedTotal * LEAST_TOTAL), Math.max(inBowl, mostGrams)];
+  }
+
+  /** The total within which a batch counts as large as planned, g. */
+  plannedTotals(bowl: Bowl): [number, number] {
+    const { plannedTotal } = this.question;
+    const inBowl = sum(bowl.grams);
+    return [
+      Math.max(inBowl, plannedTotal * (1 - TOTAL_SLACK)),
+      Math.max(inBowl, plannedTotal * (1 + TOTAL_SLACK)),
+    ];
+  }
+
+  private asPlanned(bowl: Bowl): Correction | undefined {
+    const { rules, plan, plannedTotal, stock } = this.question;
+    const grams = plan.map((g, i) => (bowl.poured[i] ? bowl.grams[i]! : g));
+    const total = sum(grams);
+    const done = grams.every((g, i) => bowl.poured[i] || g === 0);
+    const near = done || Math.abs(total - plannedTotal) <= TOTAL_SLACK * plannedTotal + 1e-9;
+    const inLots = grams.every((g, i) => bowl.poured[i] || g <= stock[i]! + 1e-9);
+    if (!near || !inLots || !rules.hold(grams)) return undefined;
+    return { status: this.sized(total, true), grams, total, again: false };
+  }
+
+  private inRange(bowl: Bowl): Correction | undefined {
+    const { plannedTotal } = this.question;
+    const simple = this.simple(bowl);
+    if (simple) return simple;
+    const { goBack } = this.question;
+    const rest = this.total(bowl, false);
+    const easy = rest !== undefined && rest <= plannedTotal * (1 + EASY_GROWTH);
+    const back = easy || !goBack ? undefined : this.total(bowl, true);
+    const far = rest !== undefined && back !== undefined && rest > back + EASY_GROWTH * plannedTotal;
+    return (
+      (far ? undefined : this.settled(bowl, rest, false)) ??
+      (goBack ? this.settled(bowl, back ?? this.total(bowl, true), true) : undefined) ??
+      (far ? this.settled(bowl, rest, false) : undefined)
+    );
+  }
+
+  /** The whole steps nearest to the plan at its total, where they happen to keep the rules: nothing is nearer. */
+  private simple(bowl: Bowl): Correction | undefined {
+    const { rules, plannedTotal: total, plan } = this.question;
+    const whole = Number.isInteger(Number(((total - sum(bowl.grams)) / this.question.stepGrams).toFixed(6)));
+    const grams = whole ? nearestSteps(this.steps(bowl, total, false), plan) : undefined;
+    return grams && rules.hold(grams) ? { status: 'corrected', grams, total, again: false } : undefined;
+  }
+
+  /** The total at which the batch can be in range: as planned, else larger by as little as can be, else smaller. */
+  private total(bowl: Bowl, again: boolean): number | undefined {
+    return this.space.total(this.question.plannedTotal, {
+      ...this.bounds(bowl, again),
+      total: this.totals(bowl),
+    });
+  }
+
+  /** Whole steps at a total, or at one a little further from the planned. */
+  private settled(bowl: Bowl, wanted: number | undefined, again: boolean): Correction | undefined {
+    if (wanted === undefined) return undefined;
+    const { plannedTotal, stepGrams } = this.question;
+    const [least, most] = this.totals(bowl);
+    const inBowl = sum(bowl.grams);
+    const steps = (wanted - inBowl) / stepGrams;
+    const down = wanted < plannedTotal;
+    const first = down ? Math.floor(steps + 1e-6) : Math.ceil(steps - 1e-6);
+    for (const more of TRIES) {
+      const total = Number((inBowl + stepGrams * (first + (down ? -more : more))).toPrecision(12));
+      if (total < least - 1e-9 || total > most + 1e-9) return undefined;
+      const grams = this.stepsAt(bowl, total, again);
+      if (grams) return { status: this.sized(total, false), grams, total, again };
+    }
+    return undefined;
+  }
+
+  private stepsAt(bowl: Bowl, total: number, again: boolean): Float64Array | undefined {
+    const { rules, highs } = this.question;
+    const question = this.steps(bowl, total, again);
+    const target = this.planShares.map((share) => (share * total) / 100);
+    const plain = nearestSteps(question, target);
+    if (!plain) return undefined;
+    if (rules.hold(plain)) return plain;
+    if (sum(bowl.grams) > total - 1e-9) return undefined;
+    const exact = this.nearest(bowl, total, again);
+    return exact && keptSteps(question, exact, target, rules.spaces, highs);
+  }
+
+  private steps(bowl: Bowl, total: number, again: boolean): StepsQuestion {
+    const { rules, stepGrams } = this.question;
+    const { lower, upper } = this.bounds(bowl, again);
+    // A food's own bounds as grams of this total; what lies in the bowl already is not asked.
+    const fixed = (i: number) => upper[i] === lower[i];
+    return {
+      bowl: bowl.grams,
+      lower: lower.map((g, i) => (fixed(i) ? g : Math.max(g, (this.leastShares[i]! * total) / 100))),
+      upper: upper.map((g, i) =>
+        fixed(i) ? g : Math.max(lower[i]!, Math.min(g, (rules.upper[i]! * total) / 100)),
+      ),
+      total,
+      stepGrams,
+      holds: (grams) => rules.hold(grams),
+    };
+  }
+
+  /** The nearest to the plan among the mixes that miss the rules least. */
+  private leastMissed(bowl: Bowl): Correction {
+    const { plannedTotal, rules, highs, stepGrams } = this.question;
+    const [, most] = this.totals(bowl);
+    const bounds = this.bounds(bowl, this.question.goBack);
+    const inBowl = sum(bowl.grams);
+    const ceil = (total: number) => inBowl + stepGrams * Math.ceil((total - inBowl) / stepGrams - 1e-6);
+    const capable = Math.min(most, sum(bounds.upper));
+    const totals = [
+      ceil(Math.min(capable, Math.max(plannedTotal, inBowl))),
+      inBowl + stepGrams * Math.floor((capable - inBowl) / stepGrams + 1e-6),
+    ];
+    let best: { grams: Float64Array; miss: number; total: number } | undefined;
+    for (const total of new Set(totals)) {
+      if (total <= 0) continue;
+      const found = this.space.leastMiss(bounds, total);
+      if (found && (!best || found.miss < best.miss - 1e-6)) best = { ...found, total };
+    }
+    if (!best) return { status: 'out', grams: bowl.grams.slice(), total: inBowl, again: false };
+    const { total } = best;
+    const shares = sharesOf(best.grams)!;
+    const part = 100 / total;
+    const slack = 1e-7;
+    const lower = bounds.lower.map((g, i) => Math.min(shares[i]!, Math.max(g * part, this.leastShares[i]!)));
+    const upper = bounds.upper.map((g, i) => Math.max(shares[i]!, Math.min(g * part, rules.upper[i]!)));
+    const eased = rules.sides.map((side, k) => ({
+      ...side,
+      halfSpace: () => {
+        const space = rules.spaces[k]!;
+        return { ...space, h: space.h - Math.max(0, shortfall(space, shares)) - slack };
+      },
+    }));
+    const polytope = new Polytope(highs, lower, upper, eased);
+    try {
+      const answer = polytope.nearest(this.planShares);
+      const exact = answer.status === 'optimal' ? answer.x.map((v) => v / part) : best.grams;
+      const question = { ...bounds, bowl: bowl.grams, total, stepGrams, holds: () => true };
+      const rounded = nearestSteps(question, exact);
+      const end = rounded
+        ? cheaperSteps(question, rounded, (grams) => rules.miss(grams))
+        : bowl.grams.slice();
+      const again = end.some((g, i) => bowl.poured[i] === true && g > bowl.grams[i]! + 1e-9);
+      // Whole steps can happen to keep what no fine mix was found for.
+      const status = rules.hold(end) ? this.sized(sum(end), false) : 'out';
+      return { status, grams: end, total: sum(end), again };
+    } finally {
+      polytope.dispose();
+    }
+  }
+
+  private sized(total: number, planned: boolean): Status {
+    if (total > this.question.plannedTotal * (1 + TOTAL_SLACK) + 1e-9) return 'grown';
+    return planned ? 'as planned' : 'corrected';
+  }
+
+  /** @param again whether poured foods may get more @param next a food that may, although it was poured */
+  private bounds(bowl: Bowl, again: boolean, next = -1): Grams {
+    const { stock, rules, plan } = this.question;
+    const least = rules.problem.least_grams ?? 0;
+    const lower = bowl.grams.slice();
+    const upper = bowl.grams.slice();
+    bowl.grams.forEach((g, i) => {
+      // A food that was never planned, or was left out, stays out.
+      const out = g === 0 && (bowl.poured[i] || plan[i] === 0);
+      if (i !== next && (out || (bowl.poured[i] && !again))) return;
+      upper[i] = Math.max(g, stock[i]!);
+      if (!bowl.poured[i] && plan[i]! > 0) lower[i] = Math.min(upper[i]!, Math.max(g, least));
+    });
+    return { lower, upper };
+  }
+}
+
+interface Grams {
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+}

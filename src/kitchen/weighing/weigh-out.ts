@@ -1,0 +1,407 @@
+/**
+ * Weighing out a batch, food by food: what comes next, how much, between which amounts the batch stays in range, and
+ * after each pour what becomes of the rest. All of it follows from the batch's pours, so a batch reopened elsewhere
+ * stands at the same place.
+ */
+import type { Reference } from '../../foods/reference.ts';
+import { Formulation } from '../../formulation/formulation.ts';
+import { ProblemError } from '../../formulation/problem/problem.ts';
+import type { Evaluation, Statement } from '../../formulation/problem/result.ts';
+import type { Highs } from '../../formulation/solve/highs.ts';
+import type { Batch } from '../model.ts';
+import { BatchRules, sharesOf, sum } from './batch-rules.ts';
+import { type Correction, Corrections, type Status } from './correction.ts';
+import * as say from './sentences.ts';
+import { plannedSteps } from './whole-steps.ts';
+
+export interface WeighOutOptions {
+  readonly reference: Reference;
+  readonly highs: Highs;
+  /** The most the batch may take of a food in all, g by food id: what its lots held when the batch began. Without an entry, any amount. */
+  readonly stock?: Readonly<Record<string, number>>;
+  /** The most the batch may come to, g; twice the planned weight unless given. */
+  readonly mostGrams?: number;
+  /** Whether more may be asked for of foods that were poured before; true unless written. */
+  readonly goBack?: boolean;
+  /** Whether some of the food poured last may be taken out again (each food is poured into a bowl of its own first). */
+  readonly spoonBack?: boolean;
+}
+
+/** Grams to pour between which the batch can still be ended in range, in whole steps of the scale. */
+export interface Tolerance {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Next {
+  readonly food: string;
+  readonly name: string;
+  /** g to pour now: what a tared scale will show. */
+  readonly target: number;
+  /** What a scale that is not tared will show, g. */
+  readonly reading: number;
+  /** More of a food that was poured before. */
+  readonly again: boolean;
+  /** With the batch as large as planned; absent where that cannot be. */
+  readonly asPlanned?: Tolerance;
+  /** With a batch of another weight, which `total` g would be at the upper end; absent where it is no wider. */
+  readonly grown?: Tolerance & { readonly total: number };
+  /** g in the bowl, and g still to come with this food. */
+  readonly poured: number;
+  readonly remaining: number;
+  readonly sentence: string;
+}
+
+/** A food whose target is another than before the pour, g in the end. */
+export interface Changed {
+  readonly food: string;
+  readonly from: number;
+  readonly to: number;
+  /** It was poured before and gets more. */
+  readonly again: boolean;
+  readonly sentence: string;
+}
+
+/** Nothing that is allowed brings the batch into range: what will be missed, and the choices. */
+export interface Lost {
+  readonly missed: readonly Statement[];
+  readonly sentence: string;
+  /** The smallest batch that would be in range, and what is needed beyond the lots, g by food id. */
+  readonly larger?: {
+    readonly total: number;
+    readonly needed: Readonly<Record<string, number>>;
+    readonly sentence: string;
+  };
+  /** To accept it as it is, and to start again. */
+  readonly choices: readonly string[];
+}
+
+/** Some of the food poured last is taken out; noted as a pour of minus so many grams. */
+export interface SpoonBack {
+  readonly food: string;
+  readonly grams: number;
+  readonly sentence: string;
+}
+
+export interface State {
+  /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. */
+  readonly status: Status;
+  /** g by food id in the end, poured and to be poured. */
+  readonly targets: Readonly<Record<string, number>>;
+  /** g in the end. */
+  readonly total: number;
+  /** All is poured that should be. */
+  readonly done: boolean;
+  readonly lost?: Lost;
+}
+
+export interface Poured extends State {
+  readonly changed: readonly Changed[];
+  readonly spoonBack?: SpoonBack;
+  readonly sentence: string;
+}
+
+export interface Finished {
+  readonly inRange: boolean;
+  readonly evaluation: Evaluation;
+  /** g by food id. */
+  readonly grams: Readonly<Record<string, number>>;
+  readonly total: number;
+}
+
+export class WeighOut {
+  readonly batch: Batch;
+  /** g by food id as planned, whole steps of the scale. */
+  readonly planned: Readonly<Record<string, number>>;
+  private readonly options: WeighOutOptions;
+  private readonly rules: BatchRules;
+  private readonly step: number;
+  private readonly plan: Float64Array;
+  private readonly stock: Float64Array;
+  private readonly order: readonly number[];
+  private readonly bowl: { grams: Float64Array; poured: boolean[] };
+  private lastPoured: number | undefined;
+  private corrections: Corrections;
+  private kept: Correction | undefined;
+  private stateKept: State | undefined;
+
+  /** @throws ProblemError where the batch names foods its problem does not have, or a pour is no weight */
+  constructor(batch: Batch, options: WeighOutOptions) {
+    this.batch = batch;
+    this.options = options;
+    this.step = batch.problem.scale_step_grams;
+    this.rules = new BatchRules(batch.problem, options);
+    const { rules } = this;
+    if (!(batch.grams > 0))
+      throw new ProblemError('/grams', `a batch of ${batch.grams} g cannot be weighed; write its grams`);
+    const stock = options.stock ?? {};
+    this.stock = Float64Array.from(rules.ids, (id) => stock[id] ?? Number.POSITIVE_INFINITY);
+    this.plan = plannedSteps(
+      rules,
+      rules.vector(batch.shares, '/shares'),
+      batch.grams,
+      this.step,
+      options.highs,
+    );
+    this.planned = this.record(this.plan);
+    const ordered = batch.order.map((id, i) => rules.column(id, `/order/${i}`));
+    this.order = [...new Set([...ordered, ...rules.ids.keys()])];
+    this.bowl = { grams: new Float64Array(rules.size), poured: rules.ids.map(() => false) };
+    for (const [i, p] of batch.pours.entries()) this.take(p.food, p.grams, `/pours/${i}`);
+    this.corrections = this.fresh();
+  }
+
+  dispose(): void {
+    this.corrections.dispose();
+  }
+
+  /** Where the batch stands. */
+  state(): State {
+    this.stateKept ??= this.freshState();
+    return this.stateKept;
+  }
+
+  private freshState(): State {
+    const c = this.correction();
+    return {
+      status: c.status,
+      targets: this.record(c.grams),
+      total: c.total,
+      done: this.comingAfter(c) === undefined,
+      ...(c.status === 'out' ? { lost: this.lost(c) } : {}),
+    };
+  }
+
+  /** Id of the food to pour now; undefined where all is poured. */
+  upcoming(): string | undefined {
+    const i = this.comingAfter(this.correction());
+    return i === undefined ? undefined : this.rules.ids[i];
+  }
+
+  /** g of a food in the bowl; of all of them where none is named. */
+  inBowl(food?: string): number {
+    const { grams } = this.bowl;
+    return food === undefined ? clean(sum(grams)) : grams[this.rules.column(food, '/food')]!;
+  }
+
+  /** Whether what lies in the bowl keeps every rule, whatever is still to come. */
+  get inRange(): boolean {
+    return this.rules.hold(this.bowl.grams);
+  }
+
+  /** The food to pour now, how much, and between which amounts; undefined where all is poured. */
+  next(): Next | undefined {
+    const c = this.correction();
+    const i = this.comingAfter(c);
+    if (i === undefined) return undefined;
+    const { bowl, corrections } = this;
+    const inBowl = sum(bowl.grams);
+    const target = clean(c.grams[i]! - bowl.grams[i]!);
+    const again = bowl.poured[i]!;
+    const asPlanned = this.tolerance(i, corrections.plannedTotals(bowl), target);
+    const wide = this.tolerance(i, corrections.totals(bowl), target);
+    const wider = wide && (!asPlanned || wide.low < asPlanned.low || wide.high > asPlanned.high);
+    const total = wider ? corrections.totalWith(bowl, i, bowl.grams[i]! + wide.high) : undefined;
+    const grown = total === undefined ? undefined : { ...wide!, total: Math.round(total) };
+    const found = {
+      food: this.rules.ids[i]!,
+      name: this.rules.names[i]!,
+      target,
+      reading: clean(inBowl + target),
+      again,
+      ...(asPlanned ? { asPlanned } : {}),
+      ...(grown ? { grown } : {}),
+      poured: clean(inBowl),
+      remaining: clean(c.total - inBowl),
+    };
+    return { ...found, sentence: say.next(found, this.batch.grams) };
+  }
+
+  /**
+   * Notes a pour and works out the rest.
+   * @param grams on the scale; 0 leaves the food out; below 0 for what is taken out again of the food poured last
+   * @throws ProblemError where that is no weight, or the food is none of the batch's
+   */
+  pour(food: string, grams: number): Poured {
+    const before = this.correction();
+    const i = this.rules.column(food, '/food');
+    const roomBefore = this.options.spoonBack
+      ? this.corrections.span(this.bowl, i, this.corrections.plannedTotals(this.bowl))
+      : undefined;
+    const leftOut = this.take(food, grams, '/grams');
+    if (leftOut) {
+      this.corrections.dispose();
+      this.corrections = this.fresh();
+    }
+    this.kept = undefined;
+    this.stateKept = undefined;
+    const state = this.state();
+    const after = this.correction();
+    const changed = this.changes(before, after, i);
+    const spoonBack = roomBefore && this.spoonBack(i, grams, roomBefore.high, state);
+    const told = { food: this.rules.names[i]!, grams, changed, state, planned: this.batch.grams };
+    return { ...state, changed, ...(spoonBack ? { spoonBack } : {}), sentence: say.poured(told) };
+  }
+
+  /** How what lies in the bowl stands against the rules, whatever is still to come. */
+  finish(): Finished {
+    const { grams } = this.bowl;
+    return {
+      inRange: this.inRange,
+      evaluation: this.evaluated(grams),
+      grams: this.record(grams),
+      total: clean(sum(grams)),
+    };
+  }
+
+  /** The nearest mix to the plan, of any fineness, that the present targets are the whole steps of; g by food id. */
+  nearest(): Readonly<Record<string, number>> | undefined {
+    const { total, again, status } = this.correction();
+    if (status === 'out') return undefined;
+    const exact = this.corrections.nearest(this.bowl, total, again);
+    return exact && this.record(exact);
+  }
+
+  private correction(): Correction {
+    this.kept ??= this.corrections.of(this.bowl);
+    return this.kept;
+  }
+
+  /** The next food by the order: first those not poured yet, then those that get more. */
+  private comingAfter(c: Correction): number | undefined {
+    const lacks = (i: number) => c.grams[i]! - this.bowl.grams[i]! > this.step * 1e-6;
+    return this.order.find((i) => !this.bowl.poured[i] && lacks(i)) ?? this.order.find((i) => lacks(i));
+  }
+
+  /** Puts a pour into the bowl. @returns whether it leaves a food out for good */
+  private take(food: string, grams: number, field: string): boolean {
+    const i = this.rules.column(food, `${field}/food`);
+    if (!Number.isFinite(grams)) {
+      throw new ProblemError(`${field}/grams`, `${grams} is no weight; write what the scale shows, in g`);
+    }
+    const { bowl } = this;
+    if (grams < 0) {
+      if (this.lastPoured !== i) {
+        throw new ProblemError(
+          `${field}/grams`,
+          `${grams} g of ${this.rules.names[i]}: only the food poured last can be taken out again; pour at least 0 g`,
+        );
+      }
+      if (bowl.grams[i]! + grams < -1e-9) {
+        throw new ProblemError(
+          `${field}/grams`,
+          `${-grams} g cannot be taken out of ${bowl.grams[i]} g; take out less`,
+        );
+      }
+    }
+    bowl.grams[i] = Math.max(0, clean(bowl.grams[i]! + grams));
+    bowl.poured[i] = true;
+    if (grams > 0) this.lastPoured = i;
+    return bowl.grams[i] === 0;
+  }
+
+  private fresh(): Corrections {
+    const { bowl, plan } = this;
+    const used = plan.map((g, i) => (bowl.poured[i] && bowl.grams[i] === 0 ? 0 : g));
+    return new Corrections(
+      {
+        highs: this.options.highs,
+        rules: this.rules,
+        plan,
+        plannedTotal: clean(sum(plan)),
+        stepGrams: this.step,
+        stock: this.stock,
+        mostGrams: this.options.mostGrams ?? 2 * this.batch.grams,
+        goBack: this.options.goBack ?? true,
+      },
+      sharesOf(used) ?? used,
+    );
+  }
+
+  /** In whole steps to pour now; undefined where not even the target serves. */
+  private tolerance(i: number, total: readonly [number, number], target: number): Tolerance | undefined {
+    const span = this.corrections.span(this.bowl, i, total);
+    if (!span) return undefined;
+    const { step } = this;
+    const inBowl = this.bowl.grams[i]!;
+    const low = clean(step * Math.ceil((span.low - inBowl) / step - 1e-6));
+    const high = clean(step * Math.floor((span.high - inBowl) / step + 1e-6));
+    return low > high || high < target - 1e-9 ? undefined : { low: Math.max(0, low), high };
+  }
+
+  private changes(before: Correction, after: Correction, poured: number): Changed[] {
+    return this.order.flatMap((i) => {
+      const [from, to] = [before.grams[i]!, after.grams[i]!];
+      const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * 1e-6;
+      if (Math.abs(to - from) < this.step * 1e-6 || (i === poured && !again)) return [];
+      if (this.bowl.poured[i] && !again) return [];
+      const food = this.rules.ids[i]!;
+      const told = { name: this.rules.names[i]!, from, to, again, inBowl: this.bowl.grams[i]! };
+      return [{ food, from, to, again, sentence: say.changed(told) }];
+    });
+  }
+
+  private spoonBack(i: number, grams: number, most: number, state: State): SpoonBack | undefined {
+    if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
+    const { step, bowl } = this;
+    const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - 1e-6));
+    if (excess <= 0 || excess > bowl.grams[i]!) return undefined;
+    return { food: this.rules.ids[i]!, grams: excess, sentence: say.spoonBack(this.rules.names[i]!, excess) };
+  }
+
+  private lost(c: Correction): Lost {
+    const missed = this.evaluated(c.grams).breaches.map(({ pointer, sentence }) => ({ pointer, sentence }));
+    const more = this.corrections.beyondLots(this.bowl);
+    const needed = more && this.beyond(more);
+    const larger =
+      more && needed
+        ? {
+            total: Math.ceil(sum(more) - 1e-6),
+            needed: needed.byId,
+            sentence: say.larger(sum(more), needed.named),
+          }
+        : undefined;
+    return {
+      missed,
+      sentence: say.lost(missed),
+      ...(larger ? { larger } : {}),
+      choices: say.choices(larger !== undefined),
+    };
+  }
+
+  /** What a larger batch takes beyond what the lots hold, rounded up to the scale. */
+  private beyond(grams: ArrayLike<number>) {
+    const byId: Record<string, number> = {};
+    const named: { name: string; grams: number }[] = [];
+    for (let i = 0; i < this.rules.size; i++) {
+      const over = grams[i]! - Math.max(this.stock[i]!, this.bowl.grams[i]!);
+      if (!(over > 1e-6)) continue;
+      const g = clean(this.step * Math.ceil(over / this.step - 1e-6));
+      byId[this.rules.ids[i]!] = g;
+      named.push({ name: this.rules.names[i]!, grams: g });
+    }
+    return { byId, named };
+  }
+
+  private evaluated(grams: Float64Array): Evaluation {
+    const { reference, highs } = this.options;
+    const total = sum(grams);
+    // What the scale can weigh is asked of this batch, as large as it is.
+    const problem = { ...this.batch.problem, batch_grams: total > 0 ? total : this.batch.grams };
+    const formulation = new Formulation(problem, { reference, highs });
+    try {
+      const shares = sharesOf(grams);
+      return formulation.evaluate(shares ? this.record(shares) : {});
+    } finally {
+      formulation.dispose();
+    }
+  }
+
+  private record(values: ArrayLike<number>): Record<string, number> {
+    return Object.fromEntries(this.rules.ids.map((id, i) => [id, values[i]!]));
+  }
+}
+
+function clean(grams: number): number {
+  return Number(grams.toPrecision(12));
+}

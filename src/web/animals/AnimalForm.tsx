@@ -1,0 +1,164 @@
+/** An animal: its name, what it is, how old, which target it starts from, and what it is fed a day. */
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import type { Animal } from '../../household/model.ts';
+import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { FormFoot } from '../shared/FormFoot.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { allProfiles, useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
+
+const OTHER = 'other';
+
+export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: string): void }) {
+  const { house } = useMixDraft();
+  const save = useSave('animals');
+  const [name, setName] = useState(animal?.name ?? '');
+  const [species, setSpecies] = useState(animal?.species ?? SPECIES[0]!);
+  const [inWords, setInWords] = useState(!SPECIES.includes(species));
+  const [lifeStage, setLifeStage] = useState<LifeStage>(animal?.lifeStage ?? 'adult');
+  /** The profile chosen by hand; until then a new animal's follows its species and life stage. */
+  const [chosen, setChosen] = useState(animal?.profileId);
+  const [dailyGrams, setDailyGrams] = useState(animal?.dailyGrams);
+  const [tried, setTried] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const nameField = useRef<HTMLInputElement>(null);
+  const speciesField = useRef<HTMLInputElement>(null);
+  // From here one Tab leads to the name, and a screen reader says where it is.
+  useEffect(() => heading.current?.focus(), []);
+
+  const profiles = allProfiles(house);
+  const start = profileFor(species, lifeStage);
+  const profileId = chosen ?? start.profileId;
+  const matching = profiles.find((p) => p.id === start.profileId)!;
+  const changed = species.trim() !== animal?.species || lifeStage !== animal.lifeStage;
+  const nameless = name.trim() === '';
+  const kindless = species.trim() === '';
+
+  function cancel() {
+    onDone(animal?.id);
+    focusWhenThere(animal ? '.animal-page h2' : '.finder .list-head .button');
+  }
+
+  async function submit(event: FormEvent<HTMLFormElement>) {
+    event.preventDefault();
+    if (save.isPending) return;
+    setTried(true);
+    if (nameless) return nameField.current?.focus();
+    if (kindless) return speciesField.current?.focus();
+    const wrong = event.currentTarget.querySelector<HTMLElement>('.number input[aria-invalid]');
+    if (wrong) return wrong.focus();
+    const kept: Animal = {
+      id: animal?.id ?? newId(),
+      name: name.trim(),
+      species: species.trim(),
+      lifeStage,
+      profileId,
+      refuses: animal?.refuses ?? [],
+      dailyGrams,
+      invented: animal?.invented ?? false,
+    };
+    await save.mutateAsync(kept);
+    onDone(kept.id);
+    focusWhenThere('.animal-page h2');
+  }
+
+  return (
+    <Form className="animal-form" onSubmit={(e) => void submit(e).catch(() => {})}>
+      <h2 ref={heading} tabIndex={-1}>
+        {animal ? `Edit ${animal.name}` : 'New animal'}
+      </h2>
+      <div className="fields">
+        <TextField
+          className="wide"
+          value={name}
+          onChange={setName}
+          isInvalid={tried && nameless}
+          validationBehavior="aria"
+        >
+          <Label>Name</Label>
+          <Input ref={nameField} autoComplete="off" />
+        </TextField>
+        <Choice
+          label="Species"
+          value={inWords ? OTHER : species}
+          options={[...SPECIES.map((s) => [s, sentence(s)] as const), [OTHER, 'Another, in words'] as const]}
+          onChange={(next) => {
+            setInWords(next === OTHER);
+            setSpecies(next === OTHER ? '' : next);
+          }}
+        />
+        {inWords && (
+          <TextField
+            value={species}
+            onChange={setSpecies}
+            isInvalid={tried && kindless}
+            validationBehavior="aria"
+          >
+            <Label>Species in words</Label>
+            <Input ref={speciesField} autoComplete="off" />
+          </TextField>
+        )}
+        <Choice
+          label="Life stage"
+          value={lifeStage}
+          options={(Object.entries(LIFE_STAGES) as [LifeStage, string][]).map(
+            ([stage, words]) => [stage, sentence(words)] as const,
+          )}
+          onChange={setLifeStage}
+        />
+      </div>
+      <div className="fields">
+        <Choice
+          label="Target"
+          value={profileId}
+          options={profiles.map((p) => [p.id, p.name] as const)}
+          onChange={setChosen}
+        />
+        <NumberInput
+          label="Food a day"
+          unit="g"
+          min={0.1}
+          step={0.5}
+          decimals={1}
+          placeholder="not known"
+          value={dailyGrams}
+          onCommit={setDailyGrams}
+          hint={
+            species === 'golden hamster' && lifeStage === 'adult'
+              ? 'Dry food, mix and pellet together. Vets’ handouts commonly say 10 to 12 g for an adult golden hamster.'
+              : 'Dry food, mix and pellet together, as you weigh it. Leave it empty when you do not know.'
+          }
+        />
+      </div>
+      <div className="start-notes" aria-live="polite">
+        {chosen !== undefined && changed && profileId !== start.profileId && (
+          <div className="notice-line offer-target">
+            <span>This animal would start from another target: “{matching.name}”.</span>
+            <Button className="button small" onPress={() => setChosen(start.profileId)}>
+              Use “{matching.name}”
+            </Button>
+          </div>
+        )}
+        {start.notes.map((note) => (
+          <p key={note} className="hint">
+            {note}
+          </p>
+        ))}
+      </div>
+      {tried && (nameless || kindless) && (
+        <p role="alert" className="field-error">
+          {nameless ? 'Name is empty; give the animal a name.' : 'Species is empty; say what animal it is.'}
+        </p>
+      )}
+      <FormFoot error={save.error} save="Save animal" onLeave={cancel} />
+    </Form>
+  );
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,42 @@
+/** The mixes an animal is fed: ticked here, or at the mix itself. */
+import type { Animal, Mix } from '../../household/model.ts';
+import { Failed } from '../shared/Failed.tsx';
+import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+
+export function AnimalMixes({ animal }: { animal: Animal }) {
+  const { house, mix: atHand, change } = useMixDraft();
+  const save = useSave('mixes');
+
+  function feed(mix: Mix, fed: boolean) {
+    const next = (m: Mix): Mix => ({
+      ...m,
+      animalIds: [...m.animalIds.filter((id) => id !== animal.id), ...(fed ? [animal.id] : [])],
+    });
+    // The mix at hand may have changes on their way to the server; they and this are saved as one.
+    if (mix.id === atHand?.id) change(next);
+    else save.mutate({ ...next(mix), updatedAt: new Date().toISOString() });
+  }
+
+  return (
+    <section aria-label="Mixes">
+      <h3>Mixes it is fed</h3>
+      {house.mixes.length === 0 && <p className="empty">No mix is kept yet.</p>}
+      <ul className="ticks">
+        {house.mixes.map((m) => (
+          <li key={m.id}>
+            <label className="tick">
+              <input
+                type="checkbox"
+                checked={m.animalIds.includes(animal.id)}
+                onChange={(e) => feed(m, e.target.checked)}
+              />
+              <span>{m.name}</span>
+            </label>
+          </li>
+        ))}
+      </ul>
+      <Failed error={save.error} />
+    </section>
+  );
+}

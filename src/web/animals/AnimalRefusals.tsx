@@ -1,0 +1,85 @@
+/** What an animal will not eat: each food with the mixes that lose it. Kept at once. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Animal } from '../../household/model.ts';
+import { refusableFoods, refusedFoods } from '../../household/reckon/refusals.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+
+export function AnimalRefusals({ animal }: { animal: Animal }) {
+  const { house } = useMixDraft();
+  const save = useSave('animals');
+  const [picked, setPicked] = useState('');
+  const [said, setSaid] = useState('');
+  const refused = refusedFoods(house, animal);
+  const offered = refusableFoods(house, animal).filter((f) => !animal.refuses.includes(f.id));
+  const food = offered.find((f) => f.id === picked);
+
+  function add() {
+    if (!food) return;
+    save.mutate({ ...animal, refuses: [...animal.refuses, food.id] });
+    setSaid(`${food.name}: ${outOf(food.mixes)}.`);
+    setPicked('');
+    focusWhenThere('.refuse-add select');
+  }
+
+  function takeBack(id: string, name: string) {
+    save.mutate({ ...animal, refuses: animal.refuses.filter((r) => r !== id) });
+    setSaid(`${animal.name} may be fed ${name} again.`);
+    focusWhenThere('.refusals h3');
+  }
+
+  return (
+    <section className="refusals" aria-label="What it refuses">
+      <h3 tabIndex={-1}>What it refuses</h3>
+      {refused.length === 0 && <p className="empty">Nothing so far.</p>}
+      <ul className="refusal-list">
+        {refused.map((f) => (
+          <li key={f.id}>
+            <span>
+              {f.name} <small>{outOf(f.mixes)}</small>
+            </span>
+            <Button
+              className="quiet-button"
+              aria-label={`Take back ${f.name}`}
+              onPress={() => takeBack(f.id, f.name)}
+            >
+              Take back
+            </Button>
+          </li>
+        ))}
+      </ul>
+      {offered.length > 0 ? (
+        <div className="refuse-add">
+          <Choice
+            label="A food it will not eat"
+            value={picked}
+            options={[['', 'Choose…'], ...offered.map((f) => [f.id, f.name] as const)]}
+            onChange={setPicked}
+          />
+          <Button className="button" isDisabled={!food} onPress={add}>
+            Refuses it
+          </Button>
+        </div>
+      ) : (
+        <p className="hint">
+          {refused.length > 0
+            ? 'It refuses every food there is to choose.'
+            : 'Tick a mix it is fed, or add a food of your own; then choose from those foods here.'}
+        </p>
+      )}
+      <p className="sr-only" aria-live="polite">
+        {said}
+      </p>
+      <Failed error={save.error} />
+    </section>
+  );
+}
+
+/** "out of First mix, Winter mix"; the mixes that a refusal changes. */
+function outOf(mixes: readonly { name: string }[]): string {
+  return mixes.length > 0 ? `out of ${mixes.map((m) => m.name).join(', ')}` : 'in none of its mixes';
+}

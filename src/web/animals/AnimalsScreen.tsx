@@ -1,0 +1,78 @@
+/** Animals: whom the mixes are for, what each needs, is fed and refuses. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { LIFE_STAGES } from '../../targets/life-stage.ts';
+import { go, linkTo } from '../shared/route.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { AnimalForm } from './AnimalForm.tsx';
+import { AnimalPage } from './AnimalPage.tsx';
+
+const NEW = 'new';
+
+export function AnimalsScreen({ shown }: { shown: string | undefined }) {
+  const { house } = useMixDraft();
+  const [editing, setEditing] = useState(false);
+  const chosen = house.animals.find((a) => a.id === shown);
+  // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
+  const animal = chosen ?? (shown === NEW ? undefined : house.animals[0]);
+
+  function detail() {
+    if (shown === NEW) {
+      return <AnimalForm key={NEW} onDone={(id) => (id ? go('animals', id) : go('animals'))} />;
+    }
+    if (!animal) return <p className="empty">Add an animal to say what it needs and what it refuses.</p>;
+    if (editing) return <AnimalForm key={animal.id} animal={animal} onDone={() => setEditing(false)} />;
+    return (
+      <AnimalPage
+        key={animal.id}
+        animal={animal}
+        onEdit={() => {
+          go('animals', animal.id);
+          setEditing(true);
+        }}
+      />
+    );
+  }
+
+  return (
+    <main id="main" className={`foods-screen animals-screen ${chosen || shown === NEW ? 'has-detail' : ''}`}>
+      <section className="finder" aria-label="Animals">
+        <div className="list-head">
+          <h1>Animals</h1>
+          <Button
+            className="button small"
+            onPress={() => {
+              setEditing(false);
+              go('animals', NEW);
+            }}
+          >
+            New animal
+          </Button>
+        </div>
+        {house.animals.length === 0 && <p className="empty">No animal is kept yet.</p>}
+        <ul className="food-list">
+          {house.animals.map((a) => (
+            <li key={a.id}>
+              <a
+                href={linkTo('animals', a.id)}
+                aria-current={a.id === animal?.id ? 'true' : undefined}
+                onClick={() => setEditing(false)}
+              >
+                <span>{a.name}</span> {a.invented && <span className="tag">invented</span>}
+                <small>
+                  {a.species}, {LIFE_STAGES[a.lifeStage]}
+                </small>
+              </a>
+            </li>
+          ))}
+        </ul>
+      </section>
+      <section className="detail" aria-label="Animal">
+        <a className="back" href={linkTo('animals')} onClick={() => setEditing(false)}>
+          ‹ All animals
+        </a>
+        {detail()}
+      </section>
+    </main>
+  );
+}

@@ -1,0 +1,116 @@
+/** The frame: where one can go, and the screen one is on. */
+import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components';
+import { AnimalsScreen } from '../animals/AnimalsScreen.tsx';
+import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
+import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
+import { DryingScreen } from '../drying/DryingScreen.tsx';
+import { FoodsScreen } from '../foods/FoodsScreen.tsx';
+import { MixScreen } from '../mix/MixScreen.tsx';
+import { useRoute } from '../shared/route.ts';
+import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
+import { useHousehold } from '../store/household.ts';
+import { MixDraftProvider } from '../store/mix-draft.tsx';
+import { TargetsScreen } from '../targets/TargetsScreen.tsx';
+import { TodayScreen } from '../today/TodayScreen.tsx';
+import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
+import { ChecksDue } from './ChecksDue.tsx';
+import { KITCHEN_PLACES, KitchenNav } from './KitchenNav.tsx';
+import '../animals/animals.css';
+import './kitchen.css';
+
+const PLACES = [
+  ['today', 'Today'],
+  ['foods', 'Foods'],
+  ['targets', 'Targets'],
+  ['mix', 'Mix'],
+  ['calendar', 'Kitchen'],
+  ['animals', 'Animals'],
+] as const;
+/** What has no place of its own in the bar. */
+const INNER: readonly string[] = KITCHEN_PLACES.map(([place]) => place);
+
+export function App() {
+  const [place = 'today', rest] = useRoute();
+  const household = useHousehold();
+  const inKitchen = INNER.includes(place);
+  const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
+
+  let screen: ReactNode;
+  if (household.data) {
+    screen = (
+      <MixDraftProvider house={household.data}>
+        <ChecksDue />
+        {inKitchen && <KitchenNav here={place} />}
+        {screenAt(inKitchen ? place : here, rest)}
+      </MixDraftProvider>
+    );
+  } else {
+    screen = (
+      <main id="main" className="page">
+        <h1>{household.error ? 'The household could not be opened' : 'Opening the household…'}</h1>
+        {household.error && (
+          <>
+            <p role="alert">{household.error.message}</p>
+            <Button className="button" onPress={() => void household.refetch()}>
+              Try again
+            </Button>
+          </>
+        )}
+      </main>
+    );
+  }
+
+  return (
+    <>
+      <header className="bar">
+        <button type="button" className="skip" onClick={toMain}>
+          Skip to content
+        </button>
+        <a className="brand" href="#/today">
+          Pouchful
+        </a>
+        <nav aria-label="Main">
+          {PLACES.map(([p, words]) => (
+            <a key={p} href={`#/${p}`} aria-current={p === here ? 'page' : undefined}>
+              {words}
+            </a>
+          ))}
+        </nav>
+      </header>
+      {screen}
+    </>
+  );
+}
+
+function screenAt(place: string, rest: string | undefined): ReactNode {
+  switch (place) {
+    case 'foods':
+      return <FoodsScreen shown={rest} />;
+    case 'targets':
+      return <TargetsScreen shown={rest} />;
+    case 'mix':
+      return <MixScreen shown={rest} />;
+    case 'calendar':
+      return <CalendarScreen />;
+    case 'shopping':
+      return <ShoppingScreen />;
+    case 'cupboard':
+      return <CupboardScreen shown={rest} />;
+    case 'drying':
+      return <DryingScreen shown={rest} />;
+    case 'weigh':
+      return <WeighOutScreen shown={rest} />;
+    case 'animals':
+      return <AnimalsScreen shown={rest} />;
+    default:
+      return <TodayScreen />;
+  }
+}
+
+/** The address holds the screen after its "#", so the jump is made by hand. */
+function toMain() {
+  const main = document.getElementById('main');
+  main?.setAttribute('tabindex', '-1');
+  main?.focus();
+}

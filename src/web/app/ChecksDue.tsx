@@ -1,0 +1,18 @@
+/** Looks at what dries that are due: in the title of the page and as notifications, whichever screen is open. */
+import type { Household } from '../../household/model.ts';
+import { nextCheck } from '../../kitchen/drying/drying.ts';
+import { looksDue } from '../drying/view-model.ts';
+import { useNow } from '../shared/now.ts';
+import { useReminders } from '../shared/reminders.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+
+export function ChecksDue() {
+  const { house } = useMixDraft();
+  // While nothing dries, no clock runs.
+  return house.dryingRuns.some((run) => nextCheck(run) !== undefined) ? <Reminding house={house} /> : null;
+}
+
+function Reminding({ house }: { house: Household }) {
+  useReminders(looksDue(house, useNow()));
+  return null;
+}

@@ -1,0 +1,54 @@
+/** The plan as a file for other calendars, with the looks at what dries. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { looksOf, runLines } from '../drying/view-model.ts';
+import { saveAs } from '../shared/save-as.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import type { CalendarView } from './view-model.ts';
+
+export function ExportPlan({ view }: { view: CalendarView }) {
+  const { house } = useMixDraft();
+  const [reminders, setReminders] = useState(false);
+  const [said, setSaid] = useState<{ words: string; fault?: true }>();
+
+  async function save() {
+    try {
+      // Only who asks for the file has to wait for what writes it.
+      const { dryingEntries, planAsIcs } = await import('../../kitchen/calendar/icalendar.ts');
+      const stamp = new Date().toISOString();
+      const looks = runLines(house)
+        .filter(({ state }) => state === 'drying')
+        .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, looksOf(run)))
+        .filter((e) => e.at > stamp);
+      const text = planAsIcs(view.plan, { stamp, reminders }, looks);
+      const name = `pouchful-${view.plan.input.name.replace(/\s+/g, '-')}.ics`;
+      saveAs(name, 'text/calendar', text);
+      setSaid({ words: `Saved as ${name}: open it with your calendar.` });
+    } catch (error) {
+      setSaid({
+        words: `The file could not be made: ${error instanceof Error ? error.message : error}`,
+        fault: true,
+      });
+    }
+  }
+
+  return (
+    <section aria-label="For your own calendar" className="cal-export">
+      <h2>For your own calendar</h2>
+      <p className="hint">
+        A file that calendar programs read (.ics). A later file of the same batch takes the place of an
+        earlier one.
+      </p>
+      <label className="tick">
+        <input type="checkbox" checked={reminders} onChange={(e) => setReminders(e.target.checked)} />
+        <span>With a reminder at 9 in the morning of each first day</span>
+      </label>
+      <Button className="button" onPress={() => void save()}>
+        Save the calendar file
+      </Button>
+      <p aria-live="polite" className={said?.fault ? 'field-error' : 'hint'}>
+        {said?.words}
+      </p>
+    </section>
+  );
+}

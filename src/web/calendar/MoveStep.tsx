@@ -1,0 +1,120 @@
+/** One step put on another day: a date, a day earlier or later, and what that does to the others. */
+import { useEffect, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Mix } from '../../household/model.ts';
+import type { PlannedStep } from '../../kitchen/calendar/calendar.ts';
+import { lastDay } from '../../kitchen/calendar/sentences.ts';
+import { dayInWords, isDay, plusDays } from '../../kitchen/days.ts';
+import type { Day } from '../../kitchen/model.ts';
+import { DayInput } from '../shared/DayInput.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { linkTo } from '../shared/route.ts';
+import { useSave } from '../store/household.ts';
+import { useKitchen } from '../store/kitchen.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { type CalendarView, type MoveAnswer, moveStep } from './view-model.ts';
+
+interface Props {
+  mix: Mix;
+  view: CalendarView;
+  step: PlannedStep;
+  day: Day;
+  /** What the last move did. */
+  said: string;
+  onSaid(words: string): void;
+  onClose(): void;
+}
+
+export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props) {
+  const { house } = useMixDraft();
+  const { change, error } = useKitchen();
+  const save = useSave('lots');
+  const [refused, setRefused] = useState<Extract<MoveAnswer, { ok: false }>>();
+  const [busy, setBusy] = useState(false);
+  /** As typed: a day half written moves nothing. */
+  const [typed, setTyped] = useState<Day | undefined>(step.start);
+  useEffect(() => setTyped(step.start), [step.start]);
+
+  async function move(to: Day | undefined, then = 'h4') {
+    if (busy || to === undefined || !isDay(to) || to === step.start) return;
+    const answer = moveStep(house, mix, view, step.id, to, day);
+    if (!answer.ok) {
+      onSaid('');
+      setRefused(answer);
+      return;
+    }
+    setRefused(undefined);
+    if (answer.next) change({ next: answer.next });
+    setBusy(true);
+    try {
+      for (const lot of answer.lots) await save.mutateAsync(lot);
+      onSaid(answer.sentence);
+    } catch {
+      onSaid(''); // `save.error` says why
+    } finally {
+      setBusy(false);
+    }
+    // The item stands elsewhere in the list now, so it was drawn anew.
+    requestAnimationFrame(() => requestAnimationFrame(() => focusWhenThere(`.cal-move ${then}`)));
+  }
+
+  const words = (d: Day) => dayInWords(d, day);
+  const fault = error ?? save.error;
+  const latest = lastDay(view.plan, step);
+  return (
+    <div className="cal-move">
+      <h4 tabIndex={-1}>Begins on {words(step.start)}</h4>
+      <div aria-live="polite" className="cal-answer">
+        {said && <p>{said}</p>}
+        {refused && <p className="field-error">{refused.sentence}</p>}
+        {fault && <p className="field-error">{fault.message}</p>}
+      </div>
+      {refused && (
+        <div className="button-row">
+          {refused.firstDay !== undefined && refused.firstDay !== step.start && (
+            <Button className="button small" onPress={() => void move(refused.firstDay)}>
+              Take {words(refused.firstDay)}
+            </Button>
+          )}
+          {refused.room && <a href={linkTo('cupboard', 'cold')}>See all that goes into the freezer</a>}
+        </div>
+      )}
+      <form
+        className="cal-to"
+        onSubmit={(e) => {
+          e.preventDefault();
+          void move(typed);
+        }}
+      >
+        <DayInput label="Another day" value={typed} onChange={setTyped} />
+        <Button type="submit" className="button small">
+          Move it there
+        </Button>
+      </form>
+      <div className="button-row">
+        <Button
+          className="button small cal-earlier"
+          onPress={() => void move(plusDays(step.start, -1), '.cal-earlier')}
+        >
+          A day earlier
+        </Button>
+        <Button
+          className="button small cal-later"
+          onPress={() => void move(plusDays(step.start, 1), '.cal-later')}
+        >
+          A day later
+        </Button>
+        <Button className="quiet-button small" onPress={onClose}>
+          Done
+        </Button>
+      </div>
+      <p className="hint">
+        {!step.appointed && `From ${words(step.earliest)} on. `}
+        {latest >= step.earliest && `By ${words(latest)} at the latest. `}
+        {step.goods.length > 3 &&
+          step.supply !== undefined &&
+          `With ${step.goods.map((g) => g.name).join(', ')}.`}
+      </p>
+    </div>
+  );
+}

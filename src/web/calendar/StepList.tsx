@@ -1,0 +1,139 @@
+/** The plan as a list by day, with the step that is being moved opened in it. */
+import { useEffect, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { capital } from '../../formulation/explain/sentences.ts';
+import type { Mix } from '../../household/model.ts';
+import { type PlannedStep, stepTitle } from '../../kitchen/calendar/calendar.ts';
+import { dayNumber } from '../../kitchen/days.ts';
+import type { Day } from '../../kitchen/model.ts';
+import { focusWhenThere } from '../shared/focus.ts';
+import { MoveStep } from './MoveStep.tsx';
+import { byDay, type CalendarView, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
+
+interface Props {
+  mix: Mix;
+  view: CalendarView;
+  day: Day;
+  chosen: string | undefined;
+  choose(step: string | undefined): void;
+}
+
+export function StepList({ mix, view, day, chosen, choose }: Props) {
+  const { plan } = view;
+  /** Said beside the list: the step that was moved stands elsewhere in it now. */
+  const [said, setSaid] = useState('');
+  const done = plan.steps.filter((s) => s.state === 'done' && s.kind !== 'buy');
+  useEffect(() => {
+    if (chosen !== undefined) focusWhenThere('.cal-move h4');
+  }, [chosen]);
+  const item = (step: PlannedStep) => (
+    <Item
+      key={step.id}
+      step={step}
+      view={view}
+      day={day}
+      open={chosen === step.id}
+      onOpen={() => {
+        setSaid('');
+        choose(chosen === step.id ? undefined : step.id);
+      }}
+    >
+      {chosen === step.id && (
+        <MoveStep
+          mix={mix}
+          view={view}
+          step={step}
+          day={day}
+          said={said}
+          onSaid={setSaid}
+          onClose={() => {
+            setSaid('');
+            choose(undefined);
+            focusWhenThere(`[data-step="${CSS.escape(step.id)}"] .cal-change`);
+          }}
+        />
+      )}
+    </Item>
+  );
+  return (
+    <section className="cal-list" aria-label="Steps by day">
+      <h2 tabIndex={-1}>Step by step</h2>
+      {byDay(plan).map(({ day: on, steps }) => (
+        <section key={on} aria-label={dayWithWeekday(on, day)}>
+          <h3>
+            {dayWithWeekday(on, day)}
+            {on === day && ' (today)'}
+          </h3>
+          <ul>{steps.map(item)}</ul>
+        </section>
+      ))}
+      {plan.deadline !== undefined && (
+        <p className={plan.fits ? 'cal-deadline' : 'cal-deadline late'}>
+          <span aria-hidden="true">{plan.fits ? '✓' : '!'}</span> {dayWithWeekday(plan.deadline, day)}: the
+          day by which all has to be done.
+        </p>
+      )}
+      {done.length > 0 && (
+        <details>
+          <summary>Done so far ({done.length})</summary>
+          <ul>{done.map(item)}</ul>
+        </details>
+      )}
+    </section>
+  );
+}
+
+function Item(props: {
+  step: PlannedStep;
+  view: CalendarView;
+  day: Day;
+  open: boolean;
+  onOpen(): void;
+  children: React.ReactNode;
+}) {
+  const { step, view, day, open } = props;
+  const { plan, next } = view;
+  const [first, last] = spanOf(plan, day);
+  const part = (d: number) => (100 * (Math.min(last, Math.max(first, d)) - first)) / (last - first);
+  const left = part(dayNumber(step.start));
+  const width = part(dayNumber(step.end)) - left;
+  const critical = isCritical(plan, step);
+  const title = stepTitle(step);
+  const pinned = next.pins.some((p) => p.step === step.id);
+  return (
+    <li
+      data-step={step.id}
+      className={`cal-item ${step.kind}${critical ? ' critical' : ''}${open ? ' open' : ''}`}
+    >
+      <div className="cal-line">
+        <span className="cal-words">
+          <strong>{capital(title)}</strong>
+          <small>
+            {spanInWords(step, day)}
+            {step.state === 'begun' && ', has begun'}
+            {step.state === 'done' && ', done'}
+          </small>
+          <span className="cal-tags">
+            {critical && <span className="tag">◆ on the critical path</span>}
+            {step.appointed && <span className="tag">its day stands with the lot</span>}
+            {pinned && <span className="tag">your day</span>}
+          </span>
+        </span>
+        {step.state === 'open' && (
+          <Button
+            className="quiet-button small cal-change"
+            aria-expanded={open}
+            aria-label={`${open ? 'Close' : 'Change the day'}: ${title}`}
+            onPress={props.onOpen}
+          >
+            {open ? 'Close' : 'Change'}
+          </Button>
+        )}
+      </div>
+      <span className="cal-mini" aria-hidden="true">
+        <i style={{ left: `${left}%`, width: `max(4px, ${width}%)` }} />
+      </span>
+      {props.children}
+    </li>
+  );
+}

@@ -1,0 +1,90 @@
+/** Cupboard: every lot, how it stands, the cold it goes through, and what a barred one reached. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useEachMinute } from '../shared/each-minute.ts';
+import { go, linkTo } from '../shared/route.ts';
+import { today } from '../shared/today.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { FreezerPanel } from './FreezerPanel.tsx';
+import { LotAmounts } from './LotAmounts.tsx';
+import { LotForm } from './LotForm.tsx';
+import { LotList } from './LotList.tsx';
+import { LotPage } from './LotPage.tsx';
+import { cupboardFoods, lotsByFood, lotsForCold } from './view-model.ts';
+
+const NEW = 'new';
+const COLD = 'cold';
+
+export function CupboardScreen({ shown }: { shown: string | undefined }) {
+  const { house } = useMixDraft();
+  const [editing, setEditing] = useState(false);
+  useEachMinute();
+  const day = today();
+  const foods = lotsByFood(house, day);
+  const line = foods.flatMap((f) => f.lots).find((l) => l.lot.id === shown);
+  const waiting = lotsForCold(house, day).length;
+  const leave = () => setEditing(false);
+
+  function detail() {
+    if (shown === NEW)
+      return <LotForm key={NEW} onDone={(id) => (id ? go('cupboard', id) : go('cupboard'))} />;
+    if (!line) return <FreezerPanel />;
+    if (editing) return <LotForm key={line.lot.id} lot={line.lot} onDone={leave} />;
+    return (
+      <LotPage
+        key={line.lot.id}
+        line={line}
+        food={cupboardFoods(house).find((f) => f.id === line.lot.food)}
+        onEdit={() => setEditing(true)}
+      />
+    );
+  }
+
+  return (
+    <main
+      id="main"
+      className={`foods-screen cupboard-screen ${line || shown === NEW || shown === COLD ? 'has-detail' : ''}`}
+    >
+      <section className="finder" aria-label="Lots">
+        <div className="list-head">
+          <h1>Cupboard</h1>
+          <Button
+            className="button small"
+            onPress={() => {
+              leave();
+              go('cupboard', NEW);
+            }}
+          >
+            New lot
+          </Button>
+        </div>
+        <ul className="food-list">
+          <li>
+            <a
+              href={linkTo('cupboard', COLD)}
+              aria-current={!line && shown !== NEW ? 'true' : undefined}
+              onClick={leave}
+            >
+              <span>Freezer and cold</span>
+              <small>
+                {waiting === 0
+                  ? 'No lot needs it now'
+                  : waiting === 1
+                    ? 'One lot is to go through it'
+                    : `${waiting} lots are to go through it`}
+              </small>
+            </a>
+          </li>
+        </ul>
+        <LotList foods={foods} shown={line?.lot.id} pick={leave} />
+        <LotAmounts />
+      </section>
+      <section className="detail" aria-label="Lot">
+        <a className="back" href={linkTo('cupboard')} onClick={leave}>
+          ‹ The whole cupboard
+        </a>
+        {detail()}
+      </section>
+    </main>
+  );
+}

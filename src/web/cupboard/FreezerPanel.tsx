@@ -1,0 +1,204 @@
+/** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
+import { useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { dayInWords } from '../../kitchen/days.ts';
+import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
+import type { Lot } from '../../kitchen/model.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { focusWhenThere } from '../shared/focus.ts';
+import { linkTo } from '../shared/route.ts';
+import { today } from '../shared/today.ts';
+import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { FreezerSettings } from './FreezerSettings.tsx';
+import { FreezeSteps } from './FreezeSteps.tsx';
+import { changedByPlan, coldDates, dueInCold, inFreezer, lotsForCold, tickedNext } from './view-model.ts';
+
+export function FreezerPanel() {
+  const { house } = useMixDraft();
+  const day = today();
+  const freezer = house.kitchen[0]?.freezer;
+  const waiting = lotsForCold(house, day);
+  const dates = useMemo(() => freezer && coldDates(house, freezer, day), [house, freezer, day]);
+  const plan = dates && 'plan' in dates ? dates.plan : undefined;
+
+  return (
+    <article className="cold-page">
+      <h2 tabIndex={-1}>Freezer and cold</h2>
+      <p>
+        Dry goods can bring insects in as eggs or grubs. Keepers freeze them 3 to 4 days, thaw them 3 to 4
+        days, and do both once more: the thaw wakes what lived through the first frost.{' '}
+        <span className="source">(common practice, no source)</span>
+      </p>
+      <FreezerSettings />
+      {freezer && (
+        <p className="hint">
+          In it for the cold now: {sayGrams(inFreezer(house, day))} of {sayGrams(freezer.grams)}.
+        </p>
+      )}
+      {dates && 'fault' in dates && (
+        <p role="alert" className="field-error">
+          {dates.fault}
+        </p>
+      )}
+      <h3>Lots that need it</h3>
+      {waiting.length === 0 ? (
+        <p className="empty">None at present.</p>
+      ) : !freezer ? (
+        <p className="hint">
+          Say above how much the freezer holds and how cold it is; then the days can be planned.
+        </p>
+      ) : (
+        plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
+      )}
+      <TickAll lots={dueInCold(house, day)} />
+      <ul className="cold-lots">
+        {waiting.map((lot) => (
+          <ColdLot
+            key={lot.id}
+            lot={house.lots.find((l) => l.id === lot.id)!}
+            grams={lot.grams}
+            planned={plan?.lots.find((p) => p.lot === lot.id)}
+            tooBig={plan?.tooBig.find((t) => t.lot === lot.id)}
+          />
+        ))}
+      </ul>
+    </article>
+  );
+}
+
+/** Keeps several lots, one after the other, and says so once all are kept. */
+function useKeepAll() {
+  const save = useSave('lots');
+  const [said, setSaid] = useState('');
+  const [busy, setBusy] = useState(false);
+
+  /** @param focus selector of the place that gets the keyboard */
+  async function keep(lots: readonly Lot[], words: string, focus: string) {
+    if (busy) return;
+    setBusy(true);
+    try {
+      for (const lot of lots) await save.mutateAsync(lot);
+      setSaid(words);
+      focusWhenThere(focus);
+    } catch {
+      setSaid(''); // `save.error` says why
+    } finally {
+      setBusy(false);
+    }
+  }
+
+  return { keep, said, error: save.error };
+}
+
+/** Ticks off the step of every lot that has lasted long enough, in one press. */
+function TickAll({ lots }: { lots: readonly Lot[] }) {
+  const { keep, said, error } = useKeepAll();
+  const tick = () =>
+    keep(
+      lots.map((lot) => tickedNext(lot, today())),
+      `${lots.length} steps are ticked off.`,
+      '.cold-page h2',
+    );
+
+  return (
+    <>
+      {lots.length > 1 && (
+        <Button className="button strong" onPress={() => void tick()}>
+          Tick off all {lots.length} that have lasted long enough
+        </Button>
+      )}
+      <p className={error ? 'field-error' : 'hint'} aria-live="polite">
+        {error ? error.message : said}
+      </p>
+    </>
+  );
+}
+
+/** Keeps the planned days of every lot whose days are not those of the plan. */
+function Planning({
+  plan,
+  changed,
+}: {
+  plan: { readonly lots: readonly PlannedTreatment[] };
+  changed: readonly Lot[];
+}) {
+  const { keep, said, error } = useKeepAll();
+  const anew = changed.some((lot) => plan.lots.some((p) => p.lot === lot.id) && lot.cold.length > 0);
+  const keepDays = () =>
+    keep(
+      changed,
+      changed.length === 1 ? 'One lot has its days.' : `${changed.length} lots have their days.`,
+      '.cold-lots .next .button',
+    );
+
+  return (
+    <>
+      {changed.length > 0 && (
+        <Button className="button strong" onPress={() => void keepDays()}>
+          {anew ? 'Plan the cold anew' : 'Plan the cold'}
+        </Button>
+      )}
+      <p className="hint" aria-live="polite">
+        {error ? error.message : changed.length === 0 ? said || 'All days are planned.' : ''}
+      </p>
+    </>
+  );
+}
+
+function ColdLot({
+  lot,
+  grams,
+  planned,
+  tooBig,
+}: {
+  lot: Lot;
+  grams: number;
+  planned: PlannedTreatment | undefined;
+  tooBig: { readonly why: string; readonly wayOut: string } | undefined;
+}) {
+  const day = today();
+  return (
+    <li>
+      <h4>
+        <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
+        <small>
+          {sayGrams(grams)}
+          {lot.cold.length > 0
+            ? `, ready on ${dayInWords(lot.cold.at(-1)!.to, day)}`
+            : planned
+              ? `, could be ready on ${dayInWords(planned.readyOn, day)}`
+              : ''}
+        </small>
+      </h4>
+      {lot.cold.length > 0 && <FreezeSteps lot={lot} day={day} only="next" />}
+      {tooBig && (
+        <p className="notice-line">
+          {tooBig.why} {tooBig.wayOut}
+        </p>
+      )}
+      {planned?.advice && <Advice advice={planned.advice} />}
+    </li>
+  );
+}
+
+/** How long it lies in the freezer; in full at once only where that is longer than usual. */
+function Advice({ advice }: { advice: NonNullable<PlannedTreatment['advice']> }) {
+  const { days, common, sentence, source } = advice;
+  const big = days > common;
+  return (
+    <>
+      {big && (
+        <p className="notice-line">
+          <strong>A big bag. </strong>
+          In the freezer {sentence} Smaller bags, laid flat and apart, are through sooner.
+        </p>
+      )}
+      <details>
+        <summary>{big ? 'Where this comes from' : `Why ${days} days in the freezer`}</summary>
+        {!big && <p className="hint">In the freezer {sentence}</p>}
+        <p className="source">{source}</p>
+      </details>
+    </>
+  );
+}

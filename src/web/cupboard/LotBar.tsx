@@ -1,0 +1,57 @@
+/** Bars a lot: for what reason, in one press; what it reached is shown at once where it stood. */
+import { type FormEvent, useState } from 'react';
+import { Input, Label, TextField } from 'react-aria-components';
+import type { Lot } from '../../kitchen/model.ts';
+import { FormFoot } from '../shared/FormFoot.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { Radios } from '../shared/Radios.tsx';
+import { today } from '../shared/today.ts';
+import { useSave } from '../store/household.ts';
+import { BAR_REASONS, type BarReason, barWords } from './view-model.ts';
+
+export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
+  const save = useSave('lots');
+  const [reason, setReason] = useState<BarReason>();
+  const [note, setNote] = useState('');
+  const [tried, setTried] = useState(false);
+
+  function submit(event: FormEvent) {
+    event.preventDefault();
+    setTried(true);
+    if (reason === undefined || save.isPending) return;
+    save.mutate({ ...lot, barred: { why: barWords(reason, note), on: today() } });
+    focusWhenThere('.reach.barred h3');
+  }
+
+  return (
+    <form
+      className="asking"
+      onSubmit={submit}
+      onKeyDown={(e) => {
+        if (e.key === 'Escape') onClose();
+      }}
+    >
+      <Radios
+        label="Why is it not to be used any more?"
+        value={reason}
+        options={Object.entries(BAR_REASONS) as [BarReason, string][]}
+        onChange={setReason}
+      />
+      <TextField value={note} onChange={setNote}>
+        <Label>What you saw or were told, if you like</Label>
+        <Input autoComplete="off" maxLength={300} />
+      </TextField>
+      {tried && reason === undefined && (
+        <p role="alert" className="field-error">
+          The reason is not said: choose one of the three.
+        </p>
+      )}
+      <FormFoot
+        error={save.error}
+        save="Bar it and show what it reached"
+        leave="Leave it"
+        onLeave={onClose}
+      />
+    </form>
+  );
+}

@@ -1,0 +1,195 @@
+/** A lot as it comes into the cupboard: of which food, how much as the pack says, from when and from whom. */
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
+import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
+import type { Lot } from '../../kitchen/model.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { DayInput } from '../shared/DayInput.tsx';
+import { FormFoot } from '../shared/FormFoot.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { packOf } from '../shared/pack.ts';
+import { today } from '../shared/today.ts';
+import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
+import { cupboardFoods, keptOf, lotName } from './view-model.ts';
+
+const FORMS = [
+  ['dry', 'Bought dry'],
+  ['fresh', 'Fresh'],
+  ['dried', 'Dried at home'],
+] as const;
+
+export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void }) {
+  const { house } = useMixDraft();
+  const save = useSave('lots');
+  const foods = cupboardFoods(house);
+  const used = lot ? (leftOver(keptOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
+  const [food, setFood] = useState(lot?.food ?? '');
+  const [name, setName] = useState(lot?.name ?? '');
+  const weighed = lot ? sayGrams(lot.grams) : '';
+  const [weight, setWeight] = useState(weighed);
+  const [form, setForm] = useState<Lot['form']>(lot?.form ?? 'dry');
+  const [boughtOn, setBoughtOn] = useState<string | undefined>(lot?.boughtOn ?? today());
+  const [openedOn, setOpenedOn] = useState(lot?.openedOn);
+  const [bestBefore, setBestBefore] = useState(lot?.bestBefore);
+  const [frozen, setFrozen] = useState(lot?.frozen ?? false);
+  const [seller, setSeller] = useState(lot?.seller ?? '');
+  const [price, setPrice] = useState(lot?.price);
+  const [tried, setTried] = useState(false);
+  const [left, setLeft] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  // From here one Tab leads to the food, and a screen reader says where it is.
+  useEffect(() => heading.current?.focus(), []);
+
+  // What is shown is rounded: a weight nobody touched stays as it was.
+  const read = lot && weight === weighed ? { grams: lot.grams, count: 1, each: lot.grams } : packOf(weight);
+  const foodName = foods.find((f) => f.id === food)?.name ?? lot?.name;
+  const faults = {
+    food: food === '' ? 'Food is empty: choose what the lot is of.' : undefined,
+    weight:
+      typeof read !== 'string'
+        ? undefined
+        : weight.trim() === ''
+          ? 'Weight is empty: write it like 500 g, 1.5 kg, 12 x 40 g or 2 lb 4 oz.'
+          : `Weight ${read}.`,
+    bought: boughtOn === undefined ? 'Bought is empty: give the day, or about the day.' : undefined,
+    opened:
+      openedOn !== undefined && boughtOn !== undefined && openedOn < boughtOn
+        ? 'Opened is before bought: correct one of the two.'
+        : undefined,
+  };
+
+  function cancel() {
+    onDone(lot?.id);
+    focusWhenThere(lot ? '.lot-page h2' : '.finder .list-head .button');
+  }
+
+  async function submit(event: FormEvent<HTMLFormElement>) {
+    event.preventDefault();
+    if (save.isPending) return;
+    setTried(true);
+    const box = event.currentTarget;
+    const numberWrong = box.querySelector<HTMLElement>('.number input[aria-invalid]');
+    if (numberWrong) return numberWrong.focus();
+    if (Object.values(faults).some((f) => f !== undefined) || typeof read === 'string') {
+      requestAnimationFrame(() =>
+        box.querySelector<HTMLElement>('[data-invalid] select, [aria-invalid="true"]')?.focus(),
+      );
+      return;
+    }
+    const others = house.lots.filter((l) => l.id !== lot?.id).map((l) => l.name);
+    const kept: Lot = {
+      ...(lot ?? { id: newId(), cold: [] }),
+      food,
+      name: name.trim() || lotName(foodName!, boughtOn!, others),
+      grams: read.grams,
+      form,
+      boughtOn: boughtOn!,
+      openedOn,
+      bestBefore,
+      frozen,
+      seller: seller.trim() || undefined,
+      price,
+    };
+    await save.mutateAsync(kept);
+    onDone(kept.id);
+    focusWhenThere('.lot-page h2');
+  }
+
+  return (
+    <Form className="lot-form" onSubmit={(e) => void submit(e).catch(() => {})}>
+      <h2 ref={heading} tabIndex={-1}>
+        {lot ? `Edit ${lot.name}` : 'New lot'}
+      </h2>
+      <div className="fields">
+        {used > 0 ? (
+          <p className="wide hint">
+            Of {foodName}. Some was taken from it already, so its food stays as it is.
+          </p>
+        ) : (
+          <div
+            className="wide lot-choice"
+            data-invalid={tried && faults.food !== undefined ? true : undefined}
+          >
+            <Choice
+              label="Food"
+              value={food}
+              options={[
+                ['', 'Choose a food'],
+                ...foods.map((f) => [f.id, f.name] as const),
+                // A food that no mix names any more is still what this lot is of.
+                ...(lot && !foods.some((f) => f.id === lot.food)
+                  ? [[lot.food, `${lot.name} (in no mix)`] as const]
+                  : []),
+              ]}
+              onChange={setFood}
+            />
+            <p className="hint">Foods of your mixes, and your own. For another, add it to a mix first.</p>
+            {tried && faults.food && (
+              <p role="alert" className="field-error">
+                {faults.food}
+              </p>
+            )}
+          </div>
+        )}
+        <TextField
+          className="wide"
+          value={weight}
+          onChange={(next) => {
+            setWeight(next);
+            setLeft(false);
+          }}
+          onBlur={() => setLeft(weight.trim() !== '')}
+          isInvalid={(tried || left) && faults.weight !== undefined}
+          validationBehavior="aria"
+        >
+          <Label>Weight as on the pack</Label>
+          <Input autoComplete="off" placeholder="500 g, 2 lb 4 oz, 12 x 40 g" />
+          <Text slot="description" className="hint">
+            {typeof read !== 'string' && weight !== weighed
+              ? `${sayGrams(read.grams)}${read.count > 1 ? `: ${read.count} packs of ${sayGrams(read.each)}` : ''}`
+              : 'For fresh food, as you weigh it.'}
+          </Text>
+          <FieldError className="field-error">{faults.weight}</FieldError>
+        </TextField>
+        <TextField value={name} onChange={setName}>
+          <Label>Name</Label>
+          <Input autoComplete="off" placeholder={foodName ?? 'as the food'} maxLength={200} />
+        </TextField>
+        <Choice label="Form" value={form} options={FORMS} onChange={setForm} />
+        <DayInput
+          label={form === 'dried' ? 'Dried' : 'Bought'}
+          value={boughtOn}
+          onChange={setBoughtOn}
+          error={tried ? faults.bought : undefined}
+        />
+        <DayInput
+          label="Opened"
+          value={openedOn}
+          onChange={setOpenedOn}
+          error={tried ? faults.opened : undefined}
+        />
+        <DayInput label="Best before" value={bestBefore} onChange={setBestBefore} />
+        <TextField value={seller} onChange={setSeller}>
+          <Label>Seller</Label>
+          <Input autoComplete="off" maxLength={200} />
+        </TextField>
+        <NumberInput
+          label="Price of the whole lot"
+          min={0}
+          value={price}
+          onCommit={setPrice}
+          placeholder="not known"
+        />
+        <label className="tick">
+          <input type="checkbox" checked={frozen} onChange={(e) => setFrozen(e.target.checked)} />
+          <span>Kept in the freezer</span>
+        </label>
+      </div>
+      <FormFoot error={save.error} save="Save lot" onLeave={cancel} />
+    </Form>
+  );
+}

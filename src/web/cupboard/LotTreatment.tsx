@@ -1,0 +1,51 @@
+/** The cold for one lot: whether it needs it, its steps with a tick, and the keeper's choice to do without. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { FoodGroup } from '../../foods/food.ts';
+import { needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
+import type { Day, Lot } from '../../kitchen/model.ts';
+import { focusWhenThere } from '../shared/focus.ts';
+import { linkTo } from '../shared/route.ts';
+import { TreatmentOverride } from '../shared/TreatmentOverride.tsx';
+import { FreezeSteps } from './FreezeSteps.tsx';
+
+export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup | undefined; day: Day }) {
+  const [asking, setAsking] = useState(false);
+  const need = needsTreatment(lot, group);
+  const through = treatmentDone(lot, day);
+  const open = (lot.cold.length > 0 || need.needs) && !through;
+  return (
+    <section className="cold-of-lot">
+      <h3>The cold against insects</h3>
+      {lot.cold.length === 0 && <p>{need.why}</p>}
+      {lot.cold.length > 0 && <FreezeSteps lot={lot} day={day} />}
+      {through && <p>It is through the cold.</p>}
+      {open && lot.cold.length === 0 && !lot.overruled && (
+        <p>
+          Freeze it, thaw it, and both once more, 3 to 4 days each (common practice, no source).{' '}
+          <a href={linkTo('cupboard', 'cold')}>Plan its days in the freezer</a>
+        </p>
+      )}
+      {open && !lot.overruled && !asking && (
+        <Button
+          className="quiet-button ask-overrule"
+          onPress={() => {
+            setAsking(true);
+            focusWhenThere('.asking input');
+          }}
+        >
+          Weigh it out without the cold…
+        </Button>
+      )}
+      {(asking || lot.overruled) && (
+        <TreatmentOverride
+          lot={lot}
+          onClose={(focus) => {
+            setAsking(false);
+            focusWhenThere(focus);
+          }}
+        />
+      )}
+    </section>
+  );
+}

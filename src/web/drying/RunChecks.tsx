@@ -1,0 +1,137 @@
+/** While it dries: when to look next, the looks that were, and reminders elsewhere. */
+import { type FormEvent, useState } from 'react';
+import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import type { FreshFood } from '../../kitchen/drying/yields.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { focusWhenThere } from '../shared/focus.ts';
+import { useNotifications } from '../shared/reminders.ts';
+import type { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { downloadLooks } from './checks-file.ts';
+import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
+import { RunMark } from './RunMark.tsx';
+import { clockOf, lookAt, looksOf, outcomeOf, type RunLine, sayWater } from './view-model.ts';
+
+/** What the page of a run hands to its parts. */
+export interface DryParts {
+  readonly line: RunLine;
+  readonly fresh: FreshFood | undefined;
+  readonly scaleStep: number;
+  readonly now: number;
+  readonly save: ReturnType<typeof useSave<'dryingRuns'>>;
+}
+
+export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
+  const { run, name } = line;
+  const { house } = useMixDraft();
+  const [grams, setGrams] = useState('');
+  const [note, setNote] = useState('');
+  const [tried, setTried] = useState(false);
+  const [fault, setFault] = useState('');
+  const notes = useNotifications();
+  const look = lookAt(run, now)!;
+  const read = readAbove0(grams, 'Weight at this look', { optional: true });
+  const so =
+    read.value === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep, grams: read.value });
+  // Without the fresh food a weight is only kept; where it is known, it has to fit.
+  const error = read.fault ?? (so && !so.ok && fresh && !so.needsSample ? so.fault : undefined);
+
+  function record(event: FormEvent<HTMLFormElement>) {
+    event.preventDefault();
+    if (save.isPending) return;
+    if (error !== undefined) {
+      setTried(true);
+      return focusFault(event.currentTarget);
+    }
+    const check = {
+      at: new Date().toISOString(),
+      ...(read.value !== undefined && { grams: read.value }),
+      ...(note.trim() && { note: note.trim() }),
+    };
+    save.mutate(
+      { ...run, checks: [...run.checks, check] },
+      {
+        onSuccess: () => {
+          setGrams('');
+          setNote('');
+          setTried(false);
+          focusWhenThere('.dry-run h2');
+        },
+      },
+    );
+  }
+
+  return (
+    <>
+      <section className={`dry-next ${look.due ? 'due' : ''}`} aria-label="Next look">
+        <p className="dry-next-words">
+          <RunMark kind={look.due ? 'due' : 'drying'} />
+          <strong>{look.words}</strong>
+        </p>
+        <Form onSubmit={record}>
+          <div className="fields">
+            <LabelledNumber
+              label="Weight at this look, if you weigh it"
+              unit="g"
+              value={grams}
+              onChange={setGrams}
+              hint={so?.ok ? `About ${sayWater(so.value)} water by now.` : 'Without trays.'}
+              error={tried ? error : undefined}
+            />
+            <TextField value={note} onChange={setNote}>
+              <Label>Note, if you like</Label>
+              <Input autoComplete="off" maxLength={200} placeholder="still soft in the middle" />
+            </TextField>
+          </div>
+          <Button type="submit" className={look.due ? 'button strong' : 'button'}>
+            I looked and turned it
+          </Button>
+        </Form>
+      </section>
+      {run.checks.length > 0 && (
+        <section aria-label="Looks so far">
+          <h3>Looks so far</h3>
+          <ul className="reach-list">
+            {run.checks.map((check) => {
+              const at =
+                check.grams === undefined
+                  ? undefined
+                  : outcomeOf(house, run, fresh, { scaleStep, grams: check.grams });
+              return (
+                <li key={check.at}>
+                  {clockOf(check.at, now)}
+                  {check.grams !== undefined && `: ${sayGrams(check.grams)}`}
+                  {at?.ok && `, about ${sayWater(at.value)} water`}
+                  {check.note && <> · {check.note}</>}
+                </li>
+              );
+            })}
+          </ul>
+        </section>
+      )}
+      <div className="button-row">
+        <Button
+          className="quiet-button"
+          onPress={() => {
+            setFault('');
+            downloadLooks(run, name, looksOf(run)).catch((e) =>
+              setFault(e instanceof Error ? e.message : String(e)),
+            );
+          }}
+        >
+          Looks as a calendar file
+        </Button>
+        {notes.state === 'default' && (
+          <Button className="quiet-button" onPress={notes.ask}>
+            Notify me when a look is due
+          </Button>
+        )}
+      </div>
+      <p className="hint" aria-live="polite">
+        {notes.state === 'granted' && 'Notifications come as long as this page is open. '}
+        {notes.state === 'denied' && 'Notifications are turned off for this page in the browser. '}
+        {fault && `The calendar file could not be made: ${fault}`}
+      </p>
+    </>
+  );
+}

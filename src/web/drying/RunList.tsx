@@ -1,0 +1,95 @@
+/** What goes on, what is to dry, and what was dried; each leads to its page. */
+import type { Left } from '../../kitchen/cupboard/cupboard.ts';
+import { dayInWords } from '../../kitchen/days.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { linkTo } from '../shared/route.ts';
+import { RunMark } from './RunMark.tsx';
+import { clockOf, lookAt, type RunLine, sayWater } from './view-model.ts';
+
+export function RunList(props: {
+  runs: readonly RunLine[];
+  fresh: readonly Left[];
+  shown: string | undefined;
+  now: number;
+}) {
+  const { runs, fresh, shown, now } = props;
+  const open = runs.filter((r) => r.state === 'drying' || r.state === 'weighed');
+  const ended = runs.filter((r) => r.state === 'done' || r.state === 'lost');
+  return (
+    <>
+      {open.length > 0 && (
+        <section>
+          <h2>Drying now</h2>
+          <ul className="food-list">
+            {open.map((line) => (
+              <Line key={line.run.id} line={line} shown={shown} words={openWords(line, now)} now={now} />
+            ))}
+          </ul>
+        </section>
+      )}
+      <section>
+        <h2>To dry</h2>
+        {fresh.length === 0 ? (
+          <p className="empty">
+            Nothing fresh is in the cupboard. <a href={linkTo('cupboard', 'new')}>Add a new lot</a>, form
+            “Fresh”.
+          </p>
+        ) : (
+          <ul className="food-list">
+            {fresh.map(({ lot, grams }) => (
+              <li key={lot.id}>
+                <a href={linkTo('drying', lot.id)} aria-current={lot.id === shown ? 'true' : undefined}>
+                  <span>{lot.name}</span>
+                  <small>
+                    {sayGrams(grams)}
+                    {grams < lot.grams && ` left of ${sayGrams(lot.grams)}`}
+                    {lot.frozen && ', in the freezer'} · {lot.driedIn ? 'half dried' : 'bought'}{' '}
+                    {dayInWords(lot.boughtOn)}
+                  </small>
+                </a>
+              </li>
+            ))}
+          </ul>
+        )}
+      </section>
+      {ended.length > 0 && (
+        <section>
+          <h2>Finished</h2>
+          <ul className="food-list">
+            {ended.map((line) => (
+              <Line key={line.run.id} line={line} shown={shown} words={endedWords(line, now)} now={now} />
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}
+
+function Line(props: { line: RunLine; shown: string | undefined; words: string; now: number }) {
+  const { run, name, state } = props.line;
+  const due = lookAt(run, props.now)?.due === true;
+  return (
+    <li>
+      <a href={linkTo('drying', run.id)} aria-current={run.id === props.shown ? 'true' : undefined}>
+        <span>{name}</span>
+        <small className={`lot-state ${due ? 'dry-due' : ''}`}>
+          <RunMark kind={due ? 'due' : state} /> {props.words}
+        </small>
+      </a>
+    </li>
+  );
+}
+
+function openWords({ run, state }: RunLine, now: number): string {
+  return state === 'weighed' ? 'Weighed: say what becomes of it' : (lookAt(run, now)?.words ?? '');
+}
+
+function endedWords({ run, state, dried }: RunLine, now: number): string {
+  const when = clockOf(run.endedAt!, now);
+  if (state === 'lost') return `Thrown away, ${when}`;
+  const water = dried?.moisture === undefined ? '' : `, ${sayWater(exactly(dried.moisture))} water`;
+  return `${sayGrams(run.gramsBefore)} became ${sayGrams(run.gramsAfter!)}${water} · ${when}`;
+}
+
+const exactly = (moisture: number) => ({ moisture, low: moisture, high: moisture });

@@ -1,0 +1,148 @@
+/** One run: while it dries, once it is weighed, and what came of it. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { takenBy } from '../../kitchen/cupboard/cupboard.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { cupboardFoods } from '../cupboard/view-model.ts';
+import { AskFirst } from '../shared/AskFirst.tsx';
+import { Fact } from '../shared/Fact.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { go, linkTo } from '../shared/route.ts';
+import { useRemove, useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { DampnessVerdict } from './DampnessVerdict.tsx';
+import { DryingCautions } from './DryingCautions.tsx';
+import { EndRun } from './EndRun.tsx';
+import { FreshChoice } from './FreshChoice.tsx';
+import { RunChecks } from './RunChecks.tsx';
+import { RunMark } from './RunMark.tsx';
+import { RunResult } from './RunResult.tsx';
+import { useFreshFood } from './useFreshFood.ts';
+import { clockOf, kindOf, outcomeOf, type RunLine } from './view-model.ts';
+
+const STATE_WORDS = {
+  drying: 'Drying',
+  weighed: 'Weighed: say what becomes of it',
+  done: 'Finished',
+  lost: 'Thrown away',
+} as const;
+
+export function RunPage({ line, now }: { line: RunLine; now: number }) {
+  const { run, name, state, lot } = line;
+  const { house, mix } = useMixDraft();
+  const { said, fresh } = useFreshFood(lot?.food ?? '');
+  const save = useSave('dryingRuns');
+  const scaleStep = mix?.problem.scale_step_grams ?? 1;
+  const food = cupboardFoods(house).find((f) => f.id === lot?.food);
+  const outcome = run.gramsAfter === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep });
+  const parts = { line, fresh, scaleStep, now, save };
+
+  return (
+    <article className="dry-run">
+      <h2 tabIndex={-1}>{name}</h2>
+      <p className="lot-state big">
+        <RunMark kind={state} />
+        <span>{STATE_WORDS[state]}</span>
+      </p>
+      {state === 'drying' && <RunChecks {...parts} />}
+      {lot && !said && <FreshChoice food={lot.food} name={food?.name ?? lot.name} />}
+      {state === 'drying' && <EndRun {...parts} />}
+      {state === 'weighed' && outcome && <DampnessVerdict {...parts} outcome={outcome} />}
+      {state === 'done' && outcome && <RunResult {...parts} outcome={outcome} />}
+      <Failed error={save.error} />
+      <dl className="animal-facts">
+        <Fact name="Began" words={clockOf(run.startedAt, now)} />
+        {run.endedAt && <Fact name="Ended" words={clockOf(run.endedAt, now)} />}
+        <Fact
+          name={run.device === 'oven' ? 'Oven' : 'Dehydrator'}
+          words={`${run.celsius} °C, ${run.trays} ${run.trays === 1 ? 'tray' : 'trays'}${run.hours ? `, about ${run.hours} h` : ''}`}
+        />
+        <Fact
+          name="On the trays"
+          words={
+            takenBy(run) === run.gramsBefore
+              ? sayGrams(run.gramsBefore)
+              : `${sayGrams(run.gramsBefore)} of ${sayGrams(takenBy(run))} taken`
+          }
+        />
+        {lot && (
+          <div>
+            <dt>Lot</dt>
+            <dd>
+              <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>
+            </dd>
+          </div>
+        )}
+      </dl>
+      {state === 'drying' && (
+        <DryingCautions device={run.device} kind={run.kind ?? kindOf(house, lot?.food ?? '', fresh)} />
+      )}
+      {!line.dried && <Ending line={line} save={save} />}
+    </article>
+  );
+}
+
+/** The ways out that leave nothing in the cupboard: thrown away, or begun by mistake. */
+function Ending({
+  line: { run, name, state },
+  save,
+}: {
+  line: RunLine;
+  save: ReturnType<typeof useSave<'dryingRuns'>>;
+}) {
+  const erase = useRemove('dryingRuns');
+  const [asking, setAsking] = useState<'lose' | 'delete'>();
+  const keep = () => {
+    setAsking(undefined);
+    focusWhenThere('.dry-ending .quiet-button');
+  };
+
+  function lose() {
+    const at = new Date().toISOString();
+    const { gramsAfter: _, ...rest } = run;
+    save.mutate({ ...rest, checks: [...run.checks, { at, note: 'thrown away' }], endedAt: at });
+    setAsking(undefined);
+    focusWhenThere('.dry-run h2');
+  }
+  function remove() {
+    erase.mutate(run.id, {
+      onSuccess: () => {
+        go('drying');
+        focusWhenThere('.dry-screen .finder h1');
+      },
+    });
+  }
+
+  if (asking)
+    return (
+      <AskFirst
+        question={asking === 'lose' ? `Was ${name} thrown away?` : `Delete the run of ${name}?`}
+        error={erase.error}
+        keep="No, go back"
+        onKeep={keep}
+        lose={asking === 'lose' ? 'It was thrown away' : 'Delete the run'}
+        onLose={asking === 'lose' ? lose : remove}
+      >
+        {asking === 'lose'
+          ? 'The run ends and nothing of it comes into the cupboard. What it took from the lot stays used.'
+          : 'For a run begun by mistake: what it took is in the lot again.'}
+      </AskFirst>
+    );
+  const ask = (what: 'lose' | 'delete') => {
+    setAsking(what);
+    focusWhenThere('.asking .keep');
+  };
+  return (
+    <div className="button-row dry-ending">
+      {state !== 'lost' && (
+        <Button className="quiet-button" onPress={() => ask('lose')}>
+          Thrown away…
+        </Button>
+      )}
+      <Button className="quiet-button" onPress={() => ask('delete')}>
+        Delete this run…
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,144 @@
+/** One more source for a food: its label, or a row of the reference tables. */
+import { useState } from 'react';
+import { Button, Form, Input, Label, SearchField, TextField } from 'react-aria-components';
+import type { FoodSource } from '../../foods/sources/source.ts';
+import type { OwnFood } from '../../household/model.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { tableNote } from '../shared/table-name.ts';
+import { newId } from '../store/new-id.ts';
+import { useFoodSearch } from '../worker/engine.ts';
+import { FigureForm, type FigureResult } from './FigureForm.tsx';
+import { sourceFromReference } from './own-food.ts';
+
+interface Props {
+  own: OwnFood;
+  /** Called with the new source, or undefined when nothing is to be added. */
+  onDone(source: FoodSource | undefined): void;
+}
+
+export function AddSource({ own, onDone }: Props) {
+  const [from, setFrom] = useState<'label' | 'table'>('label');
+  return (
+    <section className="add-source" aria-label="Add a source">
+      <div className="fields">
+        <Choice
+          label="The source is"
+          value={from}
+          options={[
+            ['label', 'a label or a report'],
+            ['table', 'the reference tables'],
+          ]}
+          onChange={setFrom}
+        />
+      </div>
+      {from === 'label' ? <FromLabel own={own} onDone={onDone} /> : <FromTable own={own} onDone={onDone} />}
+    </section>
+  );
+}
+
+function FromLabel({ own, onDone }: Props) {
+  const [name, setName] = useState('');
+  const [samples, setSamples] = useState<number>();
+  const [date, setDate] = useState('');
+  const [result, setResult] = useState<FigureResult>();
+  const [tried, setTried] = useState(false);
+  const fault =
+    name.trim() === ''
+      ? 'Name of the source is empty; say where the figures come from.'
+      : !result || empty(result)
+        ? 'No amount was read; paste the label or fill in a field.'
+        : result.faults[0];
+
+  return (
+    <Form
+      onSubmit={(e) => {
+        e.preventDefault();
+        setTried(true);
+        if (fault !== undefined || !result) return;
+        const { figures, basis, printed } = result;
+        onDone({
+          id: newId(),
+          name: name.trim(),
+          ...(date && { date }),
+          ...(samples && { n: samples }),
+          basis,
+          ...figures,
+          ...(printed && { printed }),
+        });
+      }}
+    >
+      <div className="fields">
+        <TextField className="wide" value={name} onChange={setName}>
+          <Label>Name of the source</Label>
+          <Input placeholder="label of the second bag" />
+        </TextField>
+        <TextField value={date} onChange={setDate} type="date">
+          <Label>Date, if known</Label>
+          <Input />
+        </TextField>
+        <NumberInput
+          label="Samples, if known"
+          min={1}
+          max={100_000}
+          step={1}
+          decimals={0}
+          value={samples}
+          onCommit={(n) => setSamples(n === undefined ? undefined : Math.round(n))}
+        />
+      </div>
+      <FigureForm about={{ name: own.name, group: own.group, kind: own.kind }} onChange={setResult} />
+      {tried && fault && (
+        <p role="alert" className="field-error">
+          {fault}
+        </p>
+      )}
+      <div className="button-row">
+        <Button type="submit" className="button strong">
+          Add this source
+        </Button>
+        <Button className="quiet-button" onPress={() => onDone(undefined)}>
+          Cancel
+        </Button>
+      </div>
+    </Form>
+  );
+}
+
+function empty({ figures }: FigureResult): boolean {
+  return [figures.composition, figures.low, figures.high].every((a) => Object.keys(a ?? {}).length === 0);
+}
+
+function FromTable({ own, onDone }: Props) {
+  const [query, setQuery] = useState(own.name);
+  const { data: found = [] } = useFoodSearch(query, 12);
+  const there = new Set(own.evidence?.sources?.flatMap((s) => s.ref ?? []));
+  return (
+    <>
+      <SearchField value={query} onChange={setQuery} className="search">
+        <Label>Search the reference tables</Label>
+        <Input />
+      </SearchField>
+      <ul className="offers">
+        {found.map((f) => (
+          <li key={f.ref}>
+            <span className="offer-name">
+              {f.name} <small>{[tableNote(f), f.source].filter(Boolean).join(' · ')}</small>
+            </span>
+            <Button
+              className="button small"
+              isDisabled={there.has(f.ref)}
+              aria-label={`Add ${f.name}, ${f.source}, as a source`}
+              onPress={() => onDone(sourceFromReference(f))}
+            >
+              {there.has(f.ref) ? 'Is a source' : 'Add'}
+            </Button>
+          </li>
+        ))}
+      </ul>
+      <Button className="quiet-button" onPress={() => onDone(undefined)}>
+        Cancel
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,126 @@
+/** The figures of a food, by pasting its label or by filling in fields: two ways to the same result. */
+import { useEffect, useMemo, useState } from 'react';
+import type { FoodGroup } from '../../foods/food.ts';
+import type { FoodSource } from '../../foods/sources/source.ts';
+import { Radios } from '../shared/Radios.tsx';
+import { AmountFields } from './AmountFields.tsx';
+import { FigureWarnings } from './FigureWarnings.tsx';
+import { type Fault, faultsOf, impossible } from './label/faults.ts';
+import { LabelPaste } from './label/LabelPaste.tsx';
+import { countOf, figuresFrom, type LabelForm, statedFrom, withLabelSd } from './label/label.ts';
+import type { LabelFigures } from './label/source.ts';
+import { usePastedLabel } from './label/usePastedLabel.ts';
+
+export interface FigureResult extends LabelFigures {
+  /** What cannot be true or kept; nothing is to be saved while there is any. */
+  readonly faults: readonly string[];
+}
+
+type Way = 'paste' | 'fields';
+
+interface Props {
+  /** A source to change; absent for a new one. */
+  initial?: FoodSource;
+  about: { readonly name: string; readonly group?: FoodGroup; readonly kind: 'mix' | 'pellet' };
+  /** Undefined while nothing is entered. Give a function that stays the same. */
+  onChange(result: FigureResult | undefined): void;
+}
+
+const RECHECK = 'Check that line of the label, or use “Fill in fields”.';
+/** As much of a label as is kept. */
+const MOST_TEXT = 4000;
+
+export function FigureForm({ initial, about, onChange }: Props) {
+  const [start] = useState(() => ({ initial, kind: about.kind, form: startForm(initial) }));
+  const [way, setWay] = useState<Way>(initial && initial.printed === undefined ? 'fields' : 'paste');
+  const [form, setForm] = useState(start.form);
+  const pasted = usePastedLabel(start.initial);
+  const [carried, setCarried] = useState({ version: 0, amounts: 0 });
+  const { name, group, kind } = about;
+
+  const faults = useMemo((): Fault[] => {
+    if (way === 'fields') return faultsOf(form);
+    if (pasted.text.length > MOST_TEXT)
+      return [
+        {
+          message: `The label text is ${pasted.text.length} characters long and ${MOST_TEXT} can be kept; leave out the lines without figures.`,
+        },
+      ];
+    return impossible(pasted.figures, RECHECK);
+  }, [way, form, pasted.text, pasted.figures]);
+
+  const result = useMemo((): FigureResult | undefined => {
+    const printed = pasted.text.trim() === '' ? undefined : pasted.text;
+    const empty = way === 'paste' ? printed === undefined : Object.keys(form.amounts).length === 0;
+    if (empty) return undefined;
+    const unconvertible = way === 'fields' && faults.some((f) => f.tag === 'WATER');
+    const told =
+      way === 'paste' ? pasted.figures : figuresFrom(unconvertible ? { ...form, amounts: {} } : form);
+    const asBefore = way === 'fields' && form === start.form && start.initial;
+    return {
+      figures: withLabelSd(told, kind, kind === start.kind ? start.initial : undefined),
+      basis: way === 'paste' ? pasted.basis : asBefore ? asBefore.basis : form.basis,
+      ...(printed !== undefined && { printed }),
+      faults: faults.map((f) => f.message),
+    };
+  }, [way, form, faults, kind, start, pasted.text, pasted.figures, pasted.basis]);
+
+  useEffect(() => onChange(result), [result, onChange]);
+
+  /** Into the fields goes what was understood of the label, unless it was carried over already. */
+  function choose(next: Way) {
+    setWay(next);
+    if (next !== 'fields' || !pasted.takeChanged()) return;
+    const amounts = statedFrom(pasted.figures);
+    setForm({ quantity: 100, basis: 'as fed', amounts });
+    setCarried(({ version }) => ({ version: version + 1, amounts: countOf(pasted.figures) }));
+  }
+
+  return (
+    <section className="figure-form" aria-label="What the label says">
+      <Radios
+        label="What the label says"
+        value={way}
+        options={[
+          ['paste', 'Paste the label'],
+          ['fields', 'Fill in fields'],
+        ]}
+        onChange={choose}
+        className="ways"
+      />
+      {way === 'paste' ? (
+        <LabelPaste pasted={pasted} isInvalid={faults.length > 0} />
+      ) : (
+        <>
+          {carried.version > 0 && (
+            <p className="notice-line" role="status">
+              {carried.amounts} {carried.amounts === 1 ? 'amount was' : 'amounts were'} carried over from the
+              label, per 100 g as fed. What you change here counts; the text is kept with the food.
+            </p>
+          )}
+          <AmountFields key={carried.version} form={form} faults={faults} onChange={setForm} />
+        </>
+      )}
+      {faults.length > 0 && (
+        <div role="alert" className="field-error">
+          {faults.map((f) => (
+            <p key={f.message}>{f.message}</p>
+          ))}
+        </div>
+      )}
+      {result && (
+        <FigureWarnings
+          figures={result.figures}
+          name={name}
+          group={group}
+          kind={kind}
+          faulty={faults.length > 0}
+        />
+      )}
+    </section>
+  );
+}
+
+function startForm(initial: FoodSource | undefined): LabelForm {
+  return { quantity: 100, basis: 'as fed', amounts: initial ? statedFrom(initial) : {} };
+}

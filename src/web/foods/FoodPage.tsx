@@ -1,0 +1,147 @@
+/** One food: what to beware of, what it holds, where its figures come from, and what may be made of it. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { cautionsFor } from '../../foods/cautions/find.ts';
+import { withEvidence } from '../../foods/evidence.ts';
+import type { Food } from '../../foods/food.ts';
+import type { OwnFood } from '../../household/model.ts';
+import {
+  addFood,
+  groupName,
+  ingredientFromOwn,
+  ingredientFromReference,
+  usesOwnFood,
+} from '../../household/reckon/mix-edits.ts';
+import type { Tag } from '../../nutrition/nutrients.ts';
+import { CautionWords } from '../shared/CautionWords.tsx';
+import { go } from '../shared/route.ts';
+import { tableNote } from '../shared/table-name.ts';
+import { useRemove } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { useSaveFood } from '../store/save-food.ts';
+import { BorrowDialog } from './BorrowDialog.tsx';
+import { FoodAmounts } from './FoodAmounts.tsx';
+import { IngredientReading } from './label/IngredientPaste.tsx';
+import { MakeForm } from './MakeForm.tsx';
+import { ownFromReference } from './own-food.ts';
+import { SourcesSection } from './SourcesSection.tsx';
+
+interface Props {
+  food: Food & { tableName?: string; also?: readonly string[]; refuse?: number };
+  own?: OwnFood;
+  onEdit?(): void;
+}
+
+export function FoodPage({ food, own, onEdit }: Props) {
+  const { mix, change, house } = useMixDraft();
+  const erase = useRemove('foods');
+  const { save, error } = useSaveFood();
+  const [borrowing, setBorrowing] = useState<Tag>();
+  const inMix = mix?.problem.foods.some((f) => f.id === food.ref || f.ref === food.ref);
+  const users = own ? house.mixes.filter((m) => usesOwnFood(m, own.id)) : [];
+  const cautions = cautionsFor({ ...food, ref: own ? undefined : food.ref }, mix?.problem.species);
+  const ingredient = own ? ingredientFromOwn(own) : ingredientFromReference(food);
+
+  async function keepAsOwn() {
+    const made = ownFromReference(food);
+    await save(made);
+    go('foods', made.id);
+  }
+
+  function takeBack(tag: Tag) {
+    if (!own) return;
+    const { [tag]: _gone, ...borrowed } = own.evidence?.borrowed ?? {};
+    void save(withEvidence(own, { ...own.evidence, borrowed }));
+  }
+
+  return (
+    <article className="food-page">
+      <header>
+        <h2 tabIndex={-1}>
+          {food.name} {own?.invented && <span className="tag">invented</span>}
+        </h2>
+        <p className="hint">
+          {[
+            own?.kind === 'pellet' ? 'Complete pellet' : food.group && groupName(food.group),
+            food.tableName && tableNote({ name: food.name, tableName: food.tableName }),
+            food.source,
+          ]
+            .filter(Boolean)
+            .join(' · ')}
+        </p>
+      </header>
+      {cautions.length > 0 && (
+        <ul className="cautions" aria-label="Cautions">
+          {cautions.map(({ caution }) => (
+            <li key={caution.id} className={`caution-card ${caution.severity}`}>
+              <CautionWords caution={caution} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="button-row">
+        {mix && own?.kind !== 'pellet' && (
+          <Button
+            className="button"
+            isDisabled={inMix || cautions.some((c) => c.caution.severity === 'never')}
+            onPress={() => change((m) => addFood(m, ingredient))}
+          >
+            {inMix ? 'In the mix' : 'Add to mix'}
+          </Button>
+        )}
+        {own ? (
+          <>
+            <Button className="quiet-button" onPress={onEdit}>
+              Edit
+            </Button>
+            <Button
+              className="quiet-button"
+              isDisabled={users.length > 0}
+              onPress={() => erase.mutate(own.id, { onSuccess: () => go('foods') })}
+            >
+              Delete
+            </Button>
+            {users.length > 0 && (
+              <span className="hint">
+                Used in {users.map((m) => m.name).join(', ')}; remove it there to delete it.
+              </span>
+            )}
+          </>
+        ) : (
+          <Button className="quiet-button" onPress={() => void keepAsOwn().catch(() => {})}>
+            Keep as an own food, to add sources
+          </Button>
+        )}
+      </div>
+      {(erase.error ?? error) && (
+        <p role="alert" className="field-error">
+          {(erase.error ?? error)!.message}
+        </p>
+      )}
+      <FoodAmounts food={food} own={own} onBorrow={setBorrowing} onTakeBack={takeBack} />
+      {!own && <MakeForm food={food} />}
+      {own && <SourcesSection own={own} />}
+      {own?.evidence?.ingredients && (
+        <section aria-label="Ingredient list">
+          <h3>Ingredient list</h3>
+          <IngredientReading text={own.evidence.ingredients} species={mix?.problem.species} />
+        </section>
+      )}
+      {own && borrowing && (
+        <BorrowDialog
+          own={own}
+          tag={borrowing}
+          onClose={() => setBorrowing(undefined)}
+          onBorrow={(lent) =>
+            void save(
+              withEvidence(own, {
+                ...own.evidence,
+                borrowed: { ...own.evidence?.borrowed, [borrowing]: lent },
+              }),
+            ).catch(() => {})
+          }
+        />
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,144 @@
+/** Foods: find one, read its figures, keep one's own. */
+import { useState } from 'react';
+import { Button, Input, Label, SearchField } from 'react-aria-components';
+import type { ReferenceFood } from '../../foods/reference.ts';
+import type { OwnFood } from '../../household/model.ts';
+import { groupName, OTHER } from '../../household/reckon/mix-edits.ts';
+import { go, linkTo } from '../shared/route.ts';
+import { tableNote } from '../shared/table-name.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
+import { FoodPage } from './FoodPage.tsx';
+import { OwnFoodForm } from './OwnFoodForm.tsx';
+
+const NEW = 'new';
+
+export function FoodsScreen({ shown }: { shown: string | undefined }) {
+  const { house } = useMixDraft();
+  const [query, setQuery] = useState('');
+  const [editing, setEditing] = useState(false);
+  const { data: found = [], isPending, error } = useFoodSearch(query);
+  const byRef = useReferenceFoods(shown && shown !== NEW ? [shown] : []);
+  const words = query.trim().toLowerCase();
+  const mine = house.foods.filter((f) => f.name.toLowerCase().includes(words));
+  const own = house.foods.find((f) => f.id === shown);
+  const reference = shown ? byRef.get(shown) : undefined;
+
+  function detail() {
+    if (shown === NEW) return <OwnFoodForm key={NEW} onDone={(id) => (id ? go('foods', id) : go('foods'))} />;
+    if (own && editing) return <OwnFoodForm key={own.id} food={own} onDone={() => setEditing(false)} />;
+    if (own)
+      return (
+        <FoodPage key={own.id} food={{ ...own, ref: own.id }} own={own} onEdit={() => setEditing(true)} />
+      );
+    if (reference) return <FoodPage key={reference.ref} food={reference} />;
+    return undefined;
+  }
+  const page = detail();
+
+  return (
+    <main id="main" className={`foods-screen ${page ? 'has-detail' : ''}`}>
+      <section className="finder" aria-label="Find a food">
+        <h1>Foods</h1>
+        <SearchField value={query} onChange={setQuery} className="search">
+          <Label>Search foods</Label>
+          <Input placeholder="oats, lentils, dandelion…" />
+        </SearchField>
+        <p className="hint" aria-live="polite">
+          {error
+            ? error.message
+            : isPending
+              ? 'Loading the reference foods…'
+              : words
+                ? `${found.length + mine.length} found`
+                : 'Foods keepers use, by group'}
+        </p>
+        <section className="own-foods">
+          <div className="list-head">
+            <h2>Own foods and pellets</h2>
+            <Button className="button small" onPress={() => go('foods', NEW)}>
+              New food
+            </Button>
+          </div>
+          <FoodList foods={mine.map(ownLine)} shown={shown} pick={() => setEditing(false)} />
+        </section>
+        {words ? (
+          <section>
+            <h2>Reference foods</h2>
+            <FoodList foods={found.map(referenceLine)} shown={shown} />
+            {!isPending && found.length === 0 && (
+              <p>Nothing found. Try a shorter or plainer word, or add your own food.</p>
+            )}
+          </section>
+        ) : (
+          byGroup(found).map(([group, foods]) => (
+            <section key={group}>
+              <h2>{groupName(group)}</h2>
+              <FoodList foods={foods.map(referenceLine)} shown={shown} />
+            </section>
+          ))
+        )}
+      </section>
+      <section className="detail" aria-label="Food">
+        {page ? (
+          <>
+            <a className="back" href={linkTo('foods')}>
+              ‹ All foods
+            </a>
+            {page}
+          </>
+        ) : (
+          <p className="empty">Choose a food to see what it holds, or add your own from its label.</p>
+        )}
+      </section>
+    </main>
+  );
+}
+
+interface Line {
+  id: string;
+  name: string;
+  note: string;
+  invented?: boolean;
+}
+
+function FoodList({
+  foods,
+  shown,
+  pick,
+}: {
+  foods: readonly Line[];
+  shown: string | undefined;
+  pick?(): void;
+}) {
+  return (
+    <ul className="food-list">
+      {foods.map((f) => (
+        <li key={f.id}>
+          <a href={linkTo('foods', f.id)} aria-current={f.id === shown ? 'true' : undefined} onClick={pick}>
+            <span>{f.name}</span> {f.invented && <span className="tag">invented</span>}
+            <small>{f.note}</small>
+          </a>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function ownLine(f: OwnFood): Line {
+  const kind = f.kind === 'pellet' ? 'pellet' : f.group ? groupName(f.group) : 'own food';
+  return { id: f.id, name: f.name, note: kind, invented: f.invented };
+}
+
+function referenceLine(f: ReferenceFood): Line {
+  return { id: f.ref, name: f.name, note: tableNote(f) };
+}
+
+function byGroup(foods: readonly ReferenceFood[]): [string, ReferenceFood[]][] {
+  const groups = new Map<string, ReferenceFood[]>();
+  for (const food of foods) {
+    const group = food.group ?? OTHER;
+    groups.set(group, [...(groups.get(group) ?? []), food]);
+  }
+  return [...groups];
+}

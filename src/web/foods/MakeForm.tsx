@@ -1,0 +1,162 @@
+/** A dried, blanched, roasted or sprouted form of a food, where a source says what becomes of it. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Food } from '../../foods/food.ts';
+import { type Form, type Formed, formOf } from '../../foods/forms/form-of.ts';
+import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
+import { NUTRIENTS, unitWord } from '../../nutrition/nutrients.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { go } from '../shared/route.ts';
+import { figure } from '../shared/windows.ts';
+import { useSaveFood } from '../store/save-food.ts';
+import { ownFrom } from './own-food.ts';
+
+const FORMS: readonly (readonly [Form, string])[] = [
+  ['dried', 'dried'],
+  ['blanched', 'blanched or boiled'],
+  ['roasted', 'roasted'],
+  ['sprouted', 'sprouted'],
+];
+/** Home-dried vegetables keep at about this (common practice, no source). */
+const DRIED_MOISTURE = 10;
+/** A food at most this damp is dry already, g of water per 100 g (common practice, no source). */
+const DRY = 20;
+
+export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
+  const { save, error } = useSaveFood();
+  const [open, setOpen] = useState(false);
+  const water = food.composition.WATER;
+  const [form, setForm] = useState<Form>(water !== undefined && water <= DRY ? 'roasted' : 'dried');
+  const [moisture, setMoisture] = useState<number>();
+  const [before, setBefore] = useState<number>();
+  const [after, setAfter] = useState<number>();
+  const damp = moisture ?? (form === 'blanched' ? water : Math.min(DRIED_MOISTURE, (water ?? 0) / 2));
+  if (water === undefined)
+    return <p className="hint">A dried form cannot be worked out: the moisture of this food is unknown.</p>;
+  const made = open ? attempt(() => formOf(food, form, { moisture: damp!, before, after })) : undefined;
+  const fresh = form === 'dried' ? attempt(() => freshFor(100, food, damp!)) : undefined;
+
+  async function keep(formed: Formed) {
+    const own = ownFrom(food, `${food.name}, ${form}`, formed.figures, formed.source);
+    await save(own);
+    go('foods', own.id);
+  }
+
+  return (
+    <section className="make-form" aria-label="Make another form">
+      <Button className="quiet-button" aria-expanded={open} onPress={() => setOpen(!open)}>
+        Make its dried, blanched or roasted form
+      </Button>
+      {open && (
+        <>
+          <div className="fields">
+            <Choice label="Form" value={form} options={FORMS} onChange={setForm} />
+            {form !== 'sprouted' && (
+              <NumberInput
+                label="Moisture of the result"
+                unit="%"
+                min={0}
+                max={99}
+                required
+                value={damp}
+                onCommit={setMoisture}
+              />
+            )}
+            {form === 'blanched' && (
+              <>
+                <NumberInput label="Weight before" unit="g" min={0.1} value={before} onCommit={setBefore} />
+                <NumberInput
+                  label="Weight after, drained"
+                  unit="g"
+                  min={0.1}
+                  value={after}
+                  onCommit={setAfter}
+                />
+              </>
+            )}
+          </div>
+          {made && 'fault' in made && (
+            <p role="alert" className="field-error">
+              {made.fault}
+            </p>
+          )}
+          {made && 'formed' in made && !made.formed && <p>{made.reason}</p>}
+          {made && 'formed' in made && made.formed && (
+            <>
+              {fresh && !('fault' in fresh) && <Fresh needed={fresh} />}
+              <Preview made={made} />
+              <Button className="button strong" onPress={() => void keep(made).catch(() => {})}>
+                Keep “{food.name}, {form}”
+              </Button>
+              {form === 'dried' && (
+                <p className="caution">
+                  Drying at home: mind the hot oven and trays, dry until nothing is soft or damp, and throw
+                  away what smells or shows mould.
+                </p>
+              )}
+            </>
+          )}
+          <Failed error={error} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function Fresh({ needed }: { needed: FreshNeeded }) {
+  const bought = needed.purchased === undefined ? '' : `, ${figure(needed.purchased)} g as bought`;
+  return (
+    <p>
+      100 g dried takes {figure(needed.prepared)} g ready to dry{bought}. {needed.note}
+    </p>
+  );
+}
+
+function Preview({ made }: { made: Formed }) {
+  const { composition, sd, low, high } = made.figures;
+  const rows = NUTRIENTS.filter((n) => made.notes[n.tag] !== undefined);
+  return (
+    <details>
+      <summary>What it holds, and how each figure was reached ({rows.length})</summary>
+      <div className="table-scroll">
+        <table>
+          <tbody>
+            {rows.map(({ tag, name, unit }) => (
+              <tr key={tag}>
+                <th scope="row">{name}</th>
+                <td>
+                  {said(composition[tag], sd[tag], low?.[tag], high?.[tag], unitWord(unit))}
+                  <small className="note">{made.notes[tag]}</small>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function said(
+  value: number | undefined,
+  sd: number | undefined,
+  low: number | undefined,
+  high: number | undefined,
+  unit: string,
+): string {
+  if (value !== undefined) return `${figure(value)}${sd ? ` ± ${figure(sd)} sd` : ''} ${unit}`;
+  if (low !== undefined && high !== undefined) return `${figure(low)} to ${figure(high)} ${unit}`;
+  return 'unknown';
+}
+
+/** The answer, or what was wrong with the question, in words. */
+function attempt<T>(ask: () => T): T | { readonly fault: string } {
+  try {
+    return ask();
+  } catch (error) {
+    if (error instanceof RangeError) return { fault: error.message };
+    throw error;
+  }
+}

@@ -1,0 +1,150 @@
+/** A food of the keeper's own: its name and kind, what its label says, and its list of ingredients. */
+import { useEffect, useRef, useState } from 'react';
+import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { type Evidence, withEvidence } from '../../foods/evidence.ts';
+import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
+import type { OwnFood } from '../../household/model.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { today } from '../shared/today.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
+import { useSaveFood } from '../store/save-food.ts';
+import { FigureForm, type FigureResult } from './FigureForm.tsx';
+import { IngredientPaste, MOST_INGREDIENT_TEXT } from './label/IngredientPaste.tsx';
+import { soleSource, sourceWith } from './label/source.ts';
+import { NameCautions } from './NameCautions.tsx';
+
+export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: string): void }) {
+  const { mix } = useMixDraft();
+  const { save, error, isPending } = useSaveFood();
+  const [source] = useState(() => food && soleSource(food));
+  const [name, setName] = useState(food?.name ?? '');
+  const [kind, setKind] = useState<OwnFood['kind']>(food?.kind ?? 'mix');
+  const [group, setGroup] = useState<FoodGroup | ''>(food?.group ?? '');
+  const [price, setPrice] = useState(food?.pricePerKg);
+  const [words, setWords] = useState(source?.name ?? food?.source ?? 'label');
+  const [result, setResult] = useState<FigureResult>();
+  const [ingredients, setIngredients] = useState(food?.evidence?.ingredients ?? '');
+  const [tried, setTried] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const nameField = useRef<HTMLInputElement>(null);
+  // From here one Tab leads to the name, and a screen reader says where it is.
+  useEffect(() => heading.current?.focus(), []);
+
+  const sources = food?.evidence?.sources ?? [];
+  const several = sources.length > 1;
+  const nameless = name.trim() === '';
+  const faults = several ? [] : (result?.faults ?? []);
+  const listTooLong = ingredients.length > MOST_INGREDIENT_TEXT;
+
+  function evidence(): Evidence {
+    const { ingredients: _was, ...rest } = food?.evidence ?? {};
+    const list = ingredients.trim() === '' ? {} : { ingredients };
+    if (several) return { ...rest, ...list };
+    const about = { id: newId(), name: words, today: today(), before: source };
+    return { ...rest, ...list, sources: result ? [sourceWith(result, about)] : [] };
+  }
+
+  function cancel() {
+    onDone(food?.id);
+    focusWhenThere(food ? '.food-page h2' : '.finder .list-head button');
+  }
+
+  async function submit() {
+    setTried(true);
+    if (nameless) return nameField.current?.focus();
+    if (faults.length > 0 || listTooLong) return;
+    const bare: OwnFood = {
+      id: food?.id ?? newId(),
+      name: name.trim(),
+      kind,
+      group: group || undefined,
+      composition: {},
+      sd: {},
+      pricePerKg: price,
+      source: several ? (food?.source ?? '') : words,
+      invented: food?.invented ?? false,
+    };
+    const kept = withEvidence(bare, evidence());
+    await save(kept);
+    onDone(kept.id);
+    focusWhenThere('.food-page h2');
+  }
+
+  return (
+    <Form
+      className="own-form"
+      onSubmit={(e) => {
+        e.preventDefault();
+        submit().catch(() => {}); // `error` says why
+      }}
+    >
+      <h2 ref={heading} tabIndex={-1}>
+        {food ? `Edit ${food.name}` : 'New food'}
+      </h2>
+      <div className="fields">
+        <TextField className="wide" value={name} onChange={setName} isInvalid={tried && nameless}>
+          <Label>Name</Label>
+          <Input ref={nameField} autoComplete="off" />
+        </TextField>
+        <NameCautions name={name} species={mix?.problem.species} />
+        <Choice
+          label="Kind"
+          value={kind}
+          options={[
+            ['mix', 'Food for a mix'],
+            ['pellet', 'Complete pellet'],
+          ]}
+          onChange={setKind}
+        />
+        {kind === 'mix' && (
+          <Choice
+            label="Group"
+            value={group}
+            options={[['', 'None'], ...(Object.entries(FOOD_GROUPS) as [FoodGroup, string][])]}
+            onChange={setGroup}
+          />
+        )}
+        <NumberInput label="Price per kg" min={0} value={price} onCommit={setPrice} />
+        {!several && (
+          <TextField value={words} onChange={setWords}>
+            <Label>Where the figures come from</Label>
+            <Input autoComplete="off" />
+          </TextField>
+        )}
+      </div>
+      {several ? (
+        <p className="notice-line">
+          The figures of this food rest on {sources.length} sources. They are looked after on the food’s own
+          page, under “Where the figures come from”.
+        </p>
+      ) : (
+        <FigureForm initial={source} about={{ name, group: group || undefined, kind }} onChange={setResult} />
+      )}
+      <IngredientPaste text={ingredients} onChange={setIngredients} species={mix?.problem.species} />
+      {tried && nameless && (
+        <p role="alert" className="field-error">
+          Name is empty; give the food a name.
+        </p>
+      )}
+      {tried && (faults.length > 0 || listTooLong) && (
+        <p role="alert" className="field-error">
+          Not saved yet: {listTooLong ? 'the ingredient list is too long' : 'an amount cannot be true'}; see
+          the note above.
+        </p>
+      )}
+      <Failed error={error} />
+      <div className="button-row">
+        <Button type="submit" className="button strong" isPending={isPending}>
+          Save food
+        </Button>
+        <Button className="quiet-button" onPress={cancel}>
+          Cancel
+        </Button>
+      </div>
+    </Form>
+  );
+}

@@ -1,0 +1,189 @@
+/** The mix at hand: foods and shares on one side, windows and verdict on the other. */
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { Button, type Key } from 'react-aria-components';
+import type { Ingredient } from '../../formulation/problem/problem.ts';
+import type { Mix } from '../../household/model.ts';
+import { eatersOf, otherTarget, withAnimals } from '../../household/reckon/eaters.ts';
+import { addFood, foodsByGroup, withProfile } from '../../household/reckon/mix-edits.ts';
+import { FirstMix } from '../shared/FirstMix.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { windowViews } from '../shared/windows.ts';
+import { allProfiles } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { useReferenceFoods } from '../worker/engine.ts';
+import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
+import { besideBlend, besideTotal } from './beside/ration.ts';
+import { FoodPicker } from './FoodPicker.tsx';
+import { GroupSection } from './GroupSection.tsx';
+import { Micronutrients } from './Micronutrients.tsx';
+import { MixAnimals } from './MixAnimals.tsx';
+import { MixHead } from './MixHead.tsx';
+import { MixSettings } from './MixSettings.tsx';
+import { NutrientTable } from './NutrientTable.tsx';
+import { NutrientWindow } from './NutrientWindow.tsx';
+import { useOutOfSight } from './out-of-sight.ts';
+import { PrintSheet } from './PrintSheet.tsx';
+import { RemedyList } from './RemedyList.tsx';
+import { useFormulation } from './useFormulation.ts';
+import { STATE_WORDS, Verdict } from './Verdict.tsx';
+
+/** @param shown the advice to open at once, by its name in the address */
+export function MixScreen({ shown }: { shown: string | undefined }) {
+  const { mix } = useMixDraft();
+  /** Which advice is open: it stays open when another mix is taken up. */
+  const advice = useState<Key>(() => adviceAt(shown));
+  useEffect(() => {
+    if (shown !== undefined) focusWhenThere('.advice-tab[aria-selected="true"]');
+  }, [shown]);
+  return mix ? <Workbench key={mix.id} mix={mix} advice={advice} /> : <FirstMix />;
+}
+
+function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
+  const { house, change } = useMixDraft();
+  const profiles = useMemo(() => allProfiles(house), [house]);
+  const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
+  const bound = JSON.stringify(eaters);
+  const effective = useCallback((m: Mix) => withAnimals(m, JSON.parse(bound)).mix, [bound]);
+  const other = otherTarget(kept, house.animals, profiles);
+  const { mix, refusedBy } = useMemo(() => withAnimals(kept, JSON.parse(bound)), [kept, bound]);
+  const view = useFormulation(mix, effective);
+  const [sheet, setSheet] = useState(false);
+  const verdict = useRef<HTMLDivElement>(null);
+  const gone = useOutOfSight(verdict);
+  const { problem } = mix;
+  const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
+  const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
+  const notBeside = house.foods.filter((f) => !problem.beside.some((b) => b.id === f.id));
+  const nameById = (id: string) => nameOf(problem.foods.find((f) => f.id === id) ?? { id });
+  const foods = problem.foods.map((f) => ({
+    ...f,
+    group: f.group ?? (f.ref && known.get(f.ref)?.group) ?? undefined,
+  }));
+  const pellet = besideBlend(problem, view.evaluation, known);
+  const windows = windowViews(problem, view.evaluation, pellet?.known, pellet?.least);
+  const pelletName =
+    problem.beside.length > 0 ? problem.beside.map((b) => b.name ?? b.id).join(', ') : undefined;
+  const within = windows.filter((w) => w.state === 'in').length;
+  const top = useMemo(() => {
+    const highs = [...Object.values(view.spans ?? {}).map((s) => s[1]), ...Object.values(mix.shares)];
+    return Math.min(100, Math.max(10, Math.ceil(Math.max(0, ...highs) / 5) * 5));
+  }, [view.spans, mix.shares]);
+
+  return (
+    <div className={`mix-screen ${sheet ? 'sheet-open' : ''} ${gone ? 'verdict-gone' : ''}`}>
+      <main id="main">
+        <MixHead mix={mix} />
+        <div ref={verdict}>
+          <Verdict view={view} />
+        </div>
+        {view.collision && view.state !== 'in' && (
+          <RemedyList
+            collision={view.collision}
+            breaches={view.evaluation?.breaches ?? []}
+            mix={mix}
+            keptRules={kept.problem.rules.length}
+            nameOf={nameById}
+            mend={(change) => void view.edit(change, 'mend').then(() => view.balance())}
+          />
+        )}
+        <MixAnimals
+          mix={mix}
+          animals={house.animals}
+          refusedBy={refusedBy}
+          onChange={(animalIds) => change((m) => ({ ...m, animalIds }))}
+        />
+        {other && (
+          <p className="hint">
+            {other.name}’s own target is {other.profile.name}; this mix follows another.
+            <Button
+              className="quiet-button small"
+              onPress={() => void view.edit((m) => withProfile(m, other.profile))}
+            >
+              Follow {other.name}’s target
+            </Button>
+          </p>
+        )}
+        <MixSettings mix={mix} view={view} />
+        {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
+        <div className="groups">
+          {foodsByGroup(foods).map(([group, list]) => (
+            <GroupSection
+              key={group}
+              group={group}
+              foods={list}
+              mix={mix}
+              view={view}
+              top={top}
+              nameOf={nameOf}
+            />
+          ))}
+        </div>
+        <div className="total-line">
+          <FoodPicker mix={mix} own={notBeside} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
+          <span>
+            {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
+          </span>
+        </div>
+        <AdviceTabs open={advice} mix={mix} kept={kept} view={view} eaters={eaters} nameOf={nameById} />
+      </main>
+      <aside className="beside" aria-label="Nutrients">
+        <div className="strip">
+          <span className={`strip-state ${view.state}`}>
+            {view.state === 'none' ? 'No mix fits' : STATE_WORDS[view.state]}
+            <small>
+              {within} of {windows.length} windows kept
+            </small>
+          </span>
+          <Button
+            className="quiet-button sheet-toggle"
+            aria-expanded={sheet}
+            onPress={() => setSheet(!sheet)}
+          >
+            {sheet ? 'Close' : 'Nutrients'}
+          </Button>
+          <Button className="button" onPress={() => void view.balance()}>
+            Balance
+          </Button>
+        </div>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
+        <section className="windows" tabIndex={0} aria-label="Nutrient windows">
+          <h2>
+            Nutrient windows <small>pellet ■ mix ● ration ◆</small>
+          </h2>
+          {problem.beside.length > 1 && (
+            <p className="hint">“Pellet” stands for all that is fed beside the mix, together.</p>
+          )}
+          {view.state === 'in' && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
+            <p className="hint" data-testid="all-chance">
+              {chanceWords(view.evaluation.all_in_range_chance)}
+            </p>
+          )}
+          {windows.map((w) => (
+            <NutrientWindow key={w.key} view={w} pelletName={pelletName} />
+          ))}
+          <Micronutrients
+            evaluation={view.evaluation}
+            pelletPart={besideTotal(problem, view.evaluation) / 100}
+            profile={profiles.find((p) => p.id === mix.profileId)}
+            profiles={profiles}
+          />
+          <NutrientTable evaluation={view.evaluation} />
+        </section>
+      </aside>
+      <PrintSheet mix={mix} view={view} nameOf={nameOf} />
+    </div>
+  );
+}
+
+/** How sure all windows are at once, and what to do where that is little. */
+function chanceWords(chance: number): string {
+  const percent = Math.round(chance * 100);
+  const words = `Foods vary from bag to bag: all windows are kept at once with a chance of ${percent} %.`;
+  return percent < 80
+    ? `${words} To stay further from the bounds, ask for a confidence in the settings.`
+    : words;
+}
+
+function total(mix: Mix): number {
+  return mix.problem.foods.reduce((sum, f) => sum + (mix.shares[f.id] ?? 0), 0);
+}

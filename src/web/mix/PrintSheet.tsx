@@ -1,0 +1,50 @@
+/** What goes on paper: names, shares, grams and the verdict. Hidden on the screen. */
+import type { Ingredient } from '../../formulation/problem/problem.ts';
+import type { Mix } from '../../household/model.ts';
+import type { FormulationView } from './useFormulation.ts';
+import { STATE_WORDS, withoutWord } from './Verdict.tsx';
+
+export function PrintSheet({
+  mix,
+  view,
+  nameOf,
+}: {
+  mix: Mix;
+  view: FormulationView;
+  nameOf(f: Ingredient): string;
+}) {
+  const { foods, batch_grams: batch } = mix.problem;
+  const used = foods.filter((f) => (mix.shares[f.id] ?? 0) > 0.005);
+  return (
+    <div className="print-sheet" aria-hidden="true">
+      <h1>{mix.name}</h1>
+      <p>
+        {STATE_WORDS[view.state]}.{' '}
+        {withoutWord((view.state === 'none' ? view.collision : view.evaluation)?.verdict ?? '', view.state)}
+      </p>
+      <table>
+        <thead>
+          <tr>
+            <th>Food</th>
+            <th>Share</th>
+            <th>Grams of {batch}</th>
+            <th>Weighed</th>
+          </tr>
+        </thead>
+        <tbody>
+          {used.map((f) => (
+            <tr key={f.id}>
+              <td>{nameOf(f)}</td>
+              <td>{mix.shares[f.id]!.toFixed(1)} %</td>
+              <td>
+                {view.weighed?.grams?.[f.id] ?? `about ${((mix.shares[f.id]! * batch) / 100).toFixed(1)}`} g
+              </td>
+              <td>☐</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p>Not veterinary advice. A home mix never replaces a complete food.</p>
+    </div>
+  );
+}

@@ -1,0 +1,108 @@
+/** From the present food to this mix over days: what is fed now, how long it takes, and the plan. */
+import { useMemo, useState } from 'react';
+import { words } from '../../../../formulation/solve/bounds.ts';
+import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
+import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
+import { today } from '../../../shared/today.ts';
+import { useMixDraft } from '../../../store/mix-draft.tsx';
+import { engine } from '../../../worker/engine.ts';
+import type { AdviceProps } from '../AdviceTabs.tsx';
+import { type ChangeOverChoices, ChangeOverFields } from './ChangeOverFields.tsx';
+import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
+import { usePresentFood } from './ChangeOverPresent.tsx';
+import { type Blend, dailyFault, dailyGramsOf, planColumns, withoutFresh } from './change-over.ts';
+
+const AND = new Intl.ListFormat('en-GB');
+/** What was chosen for each mix, for as long as the page is open: a look at another tab loses nothing. */
+const chosen = new Map<string, ChangeOverChoices>();
+
+export function ChangeOverPanel({ mix, view }: AdviceProps) {
+  const { house } = useMixDraft();
+  const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
+  const usual = dailyGramsOf(mix.problem, animals);
+  const [choices, setChoices] = useState<ChangeOverChoices>(
+    () => chosen.get(mix.id) ?? { present: '', days: 14, start: today() },
+  );
+  // Two fields may be changed in one go: each change builds on the one before, not on what was last drawn.
+  const choose = (patch: Partial<ChangeOverChoices>) =>
+    setChoices((before) => {
+      const next = { ...before, ...patch };
+      chosen.set(mix.id, next);
+      return next;
+    });
+  const daily = choices.daily ?? usual?.grams;
+  const step = choices.step ?? mix.problem.scale_step_grams;
+  const present = usePresentFood(choices, mix);
+  const { problem, fresh } = useMemo(
+    () => withoutFresh(mix.problem, view.evaluation?.beside),
+    [mix.problem, view.evaluation?.beside],
+  );
+  const fault = daily === undefined ? undefined : dailyFault(daily, step);
+  const ready = view.state === 'in' && present.value && daily !== undefined && !fault && choices.start !== '';
+  const plan: ChangeOverPlan = {
+    days: choices.days,
+    dailyGrams: daily,
+    stepGrams: step,
+    start: choices.start,
+  };
+  const asked = useAnswer(
+    'change over',
+    ready ? { problem, shares: mix.shares, old: present.value!.food, plan } : undefined,
+    (q) => engine.changeOver(q.problem, q.shares, q.old, q.plan),
+  );
+
+  return (
+    <section className="change-over" aria-label="Change-over">
+      <div className="asked-head">
+        <h2>Change-over</h2>
+        <AnswerState working={present.working || asked.working} fault={present.fault ?? asked.fault} />
+      </div>
+      <p className="hint">
+        From the present food to this mix{problem.beside.length > 0 && ' and what is fed beside it'}, a little
+        more each day.
+      </p>
+      <ChangeOverFields
+        mix={mix}
+        choices={choices}
+        choose={choose}
+        daily={daily}
+        dailyFrom={choices.daily === undefined ? usual?.from : undefined}
+        dailyFault={fault}
+        step={step}
+      />
+      {fresh.length > 0 && (
+        <p>
+          Fresh food goes on as before: {AND.format(fresh.map((f) => f.name ?? f.id))}{' '}
+          {fresh.length === 1 ? 'is' : 'are'} in neither the grams nor the ranges of these days.
+        </p>
+      )}
+      {view.state !== 'in' && <BalanceFirst view={view} what="the plan is made" />}
+      {view.state === 'in' && choices.present === '' && <p>Choose what is fed now.</p>}
+      {view.state === 'in' && choices.present !== '' && daily === undefined && (
+        <p>Say how much is fed in a day.</p>
+      )}
+      {present.value && <Partly blend={present.value} />}
+      {ready && asked.value && (
+        <ChangeOverPlanView
+          plan={asked.value}
+          columns={planColumns(present.value!.food, mix.name, problem.beside, (f) => f.name ?? f.id)}
+          title={`${present.value!.food.name ?? ''} to ${mix.name}`}
+          daily={daily}
+          stale={asked.working}
+        />
+      )}
+    </section>
+  );
+}
+
+function Partly({ blend: { food, partly } }: { blend: Blend }) {
+  const shown = partly.slice(0, 6).map(words);
+  if (shown.length === 0) return null;
+  const more = partly.length - shown.length;
+  return (
+    <p className="hint">
+      Of some foods in {food.name} it is not known how much they hold of {AND.format(shown)}
+      {more > 0 && ` and ${more} more`}. What is known counts as the least it can be.
+    </p>
+  );
+}

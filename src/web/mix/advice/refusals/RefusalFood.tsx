@@ -1,0 +1,153 @@
+/** One food of the mix: what happens when it is left, who refuses it, and what can take its place. */
+import { useId } from 'react';
+import { Button } from 'react-aria-components';
+import type { Swap } from '../../../../formulation/advice/substitutes.ts';
+import type { Problem } from '../../../../formulation/problem/problem.ts';
+import type { Leaving } from '../../../../formulation/solve/drop-one.ts';
+import type { Animal } from '../../../../household/model.ts';
+import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { useMixDraft } from '../../../store/mix-draft.tsx';
+import { engine } from '../../../worker/engine.ts';
+import type { FormulationView } from '../../useFormulation.ts';
+import { breachWords, shareWords, withSwap } from './swaps.ts';
+
+/** Most swaps shown of the keeper's own foods, and as many of the tables. */
+const PER_FOOD = 4;
+
+interface Props {
+  leaving: Leaving;
+  name: string;
+  open: boolean;
+  toggle(): void;
+  /** What swaps are worked out for: foods that are held keep their shares. */
+  question: { readonly problem: Problem; readonly shares: Readonly<Record<string, number>> };
+  held: readonly string[];
+  /** Whether `leaving` is that of the mix before its last change. */
+  stale: boolean;
+  /** Those of the mix. */
+  animals: readonly Animal[];
+  refuse(animal: Animal): void;
+  view: FormulationView;
+  nameOf(id: string): string;
+  /** Called once a swap is made, with words that say so. */
+  swapped(words: string): void;
+}
+
+export function RefusalFood(props: Props) {
+  const { leaving, name, open, toggle, question, stale, animals, refuse } = props;
+  const panel = useId();
+  const { breaches } = leaving;
+  const wrong = breachWords(question.problem, breaches);
+  return (
+    <li className="leaving-food" data-food={leaving.food} data-safe={breaches.length === 0}>
+      <Button
+        className="leaving-head"
+        aria-expanded={open}
+        aria-controls={panel}
+        aria-label={`${name}, ${leaving.share.toFixed(1)} %: ${breaches.length === 0 ? 'may be left' : wrong}`}
+        onPress={toggle}
+      >
+        <span className="leaving-name">
+          {name} <small>{leaving.share.toFixed(1)} %</small>
+        </span>
+        <span className={`leaving-mark ${breaches.length === 0 ? 'fine' : 'breaks'}`}>
+          {breaches.length === 0 ? '✓ may be left' : `! ${wrong}`}
+        </span>
+      </Button>
+      <div id={panel} hidden={!open} className="leaving-more">
+        {open && (
+          <>
+            {breaches.length === 0 ? (
+              <p>Without it, what is eaten stays in range.</p>
+            ) : (
+              <ul className="leaving-breaches">
+                {breaches.map((b) => (
+                  <li key={b.pointer}>{b.sentence}</li>
+                ))}
+              </ul>
+            )}
+            <Substitutes {...props} />
+            {animals.length > 0 && (
+              <div className="button-row">
+                {animals.map((a) => (
+                  <Button key={a.id} className="button small" isDisabled={stale} onPress={() => refuse(a)}>
+                    {a.name} refuses this
+                  </Button>
+                ))}
+                <small>
+                  It then leaves every mix made for {animals.length === 1 ? 'it' : 'that animal'}.
+                </small>
+              </div>
+            )}
+          </>
+        )}
+      </div>
+    </li>
+  );
+}
+
+function Substitutes({ leaving, name, question, held, view, nameOf, swapped }: Props) {
+  const { change } = useMixDraft();
+  const food = leaving.food;
+  const isHeld = held.includes(food);
+  const asked = useAnswer('substitutes', isHeld ? undefined : { ...question, food }, (q) =>
+    engine.substitutes(q.problem, q.shares, { foods: [q.food], perFood: PER_FOOD }),
+  );
+  // The answer before was perhaps that of another food.
+  const found = asked.value?.find((s) => s.food === food);
+  const counted = question.problem.rules.some((r) => 'count' in r);
+  const nameOfSwap = (swap: Swap) => (swap.id === undefined ? swap.name : nameOf(swap.id));
+
+  function swap(other: Swap) {
+    const next = (m: Parameters<typeof withSwap>[0]) => withSwap(m, question.shares, food, other);
+    // Swaps keep every rule but those that count foods; where there are such, the mix goes on to the nearest in range.
+    if (counted) void view.edit(next, `swap ${food}`);
+    else change(next);
+    swapped(
+      `${name} is swapped for ${nameOfSwap(other)}; ${name} stays in the list at 0 %. Undo takes it back.`,
+    );
+  }
+
+  if (isHeld)
+    return (
+      <p className="hint">Its share is held. Let go of it, and what can take its place is listed here.</p>
+    );
+  return (
+    <>
+      <div className="asked-head">
+        <h3>What can take its place</h3>
+        <AnswerState {...asked} />
+      </div>
+      {found && found.swaps.length === 0 && <p>{found.sentence}</p>}
+      {held.length > 0 && <p className="hint">Foods that are held keep their shares in a swap.</p>}
+      <ul className="swap-list">
+        {found?.swaps.map((s) => (
+          <li key={s.id ?? s.ref}>
+            <span className="swap-words">
+              {nameOfSwap(s)} <span className="tag">{originOf(s)}</span>
+              <small>
+                {s.inMix ? 'further ' : ''}
+                {shareWords(s)}
+                {s.inMix && `, then ${s.becomes.toFixed(1)} % in all`}
+                {s.unsure.length > 0 && '; some of what it holds is not known, so the rules may not hold'}
+              </small>
+            </span>
+            <Button
+              className="button small"
+              isDisabled={asked.working}
+              aria-label={`Swap ${name} for ${nameOfSwap(s)}`}
+              onPress={() => swap(s)}
+            >
+              Swap
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function originOf(swap: Swap): string {
+  if (swap.inMix) return 'in the mix';
+  return swap.id === undefined ? 'from the tables' : 'listed, at 0 %';
+}

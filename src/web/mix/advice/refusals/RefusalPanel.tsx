@@ -1,0 +1,98 @@
+/** What is eaten when a food of the mix is left, how to be safe against it, and what may take a food's place. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Animal } from '../../../../household/model.ts';
+import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { mixesOf } from '../../../../household/reckon/refusals.ts';
+import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
+import { Failed } from '../../../shared/Failed.tsx';
+import { focusWhenThere } from '../../../shared/focus.ts';
+import { useSave } from '../../../store/household.ts';
+import { useMixDraft } from '../../../store/mix-draft.tsx';
+import { engine } from '../../../worker/engine.ts';
+import type { AdviceProps } from '../AdviceTabs.tsx';
+import { RefusalFood } from './RefusalFood.tsx';
+import { RefusalSafety } from './RefusalSafety.tsx';
+import { notRefusing, refusing } from './swaps.ts';
+
+export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
+  const { house } = useMixDraft();
+  const save = useSave('animals');
+  const [open, setOpen] = useState<string>();
+  const [said, say] = useState('');
+  const [refused, setRefused] = useState<{ animal: Animal; food: string; name: string }>();
+  const { problem, shares } = mix;
+  const ready = view.state === 'in';
+  const asked = useAnswer('left out', ready ? { problem, shares } : undefined, (q) =>
+    engine.dropOne(q.problem, q.shares),
+  );
+  const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
+  const foods = asked.value?.foods ?? [];
+  const rows = [...foods].sort((a, b) => b.breaches.length - a.breaches.length || b.share - a.share);
+  const error = save.error;
+
+  function refuse(animal: Animal, food: string) {
+    const name = nameOf(food);
+    const out = mixesOf(house.mixes, animal.id).filter((m) => m.problem.foods.some((f) => f.id === food));
+    save.mutate(refusing(animal, food));
+    setRefused({ animal, food, name });
+    setOpen(undefined);
+    say(`${animal.name} refuses ${name}: it is out of ${out.map((m) => m.name).join(', ')}.`);
+    focusWhenThere('.leaving h2');
+  }
+  function takeBack() {
+    if (!refused) return;
+    const now = house.animals.find((a) => a.id === refused.animal.id);
+    if (now) save.mutate(notRefusing(now, refused.food));
+    say(`${refused.animal.name} may be fed ${refused.name} again.`);
+    setRefused(undefined);
+    focusWhenThere('.leaving h2');
+  }
+
+  return (
+    <section className="leaving" aria-label="If a food is left">
+      <div className="asked-head">
+        <h2 tabIndex={-1}>If a food is left</h2>
+        <AnswerState {...asked} />
+      </div>
+      <div className="leaving-notice" aria-live="polite">
+        {said && <p>{said}</p>}
+      </div>
+      {refused && (
+        <Button className="quiet-button small" onPress={takeBack}>
+          Take that back
+        </Button>
+      )}
+      <Failed error={error} />
+      <RefusalSafety mix={mix} view={view} leftOut={ready ? asked.value : undefined} say={say} />
+      {ready ? (
+        <ul className="leaving-foods" aria-label="Foods of the mix" aria-busy={asked.working}>
+          {rows.map((leaving) => (
+            <RefusalFood
+              key={leaving.food}
+              leaving={leaving}
+              name={nameOf(leaving.food)}
+              open={open === leaving.food}
+              toggle={() => setOpen(open === leaving.food ? undefined : leaving.food)}
+              question={{ problem: withHolds(mix), shares }}
+              held={mix.held}
+              stale={asked.working}
+              animals={animals}
+              refuse={(animal) => refuse(animal, leaving.food)}
+              view={view}
+              nameOf={nameOf}
+              swapped={(words) => {
+                setOpen(undefined);
+                setRefused(undefined);
+                say(words);
+                focusWhenThere('.leaving h2');
+              }}
+            />
+          ))}
+        </ul>
+      ) : (
+        <BalanceFirst view={view} what="what happens when a food is left, and what can replace it, is told" />
+      )}
+    </section>
+  );
+}

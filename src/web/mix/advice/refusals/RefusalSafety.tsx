@@ -1,0 +1,93 @@
+/** Whether any one food may be left, and the wish that it may. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { DropOne } from '../../../../formulation/solve/drop-one.ts';
+import type { Mix } from '../../../../household/model.ts';
+import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { focusWhenThere } from '../../../shared/focus.ts';
+import { useMixDraft } from '../../../store/mix-draft.tsx';
+import { engine } from '../../../worker/engine.ts';
+import type { FormulationView } from '../../useFormulation.ts';
+import { withDropOne } from './swaps.ts';
+
+interface Props {
+  mix: Mix;
+  view: FormulationView;
+  /** Undefined while it is worked out, or where the mix is not in range. */
+  leftOut: DropOne | undefined;
+  say(words: string): void;
+}
+
+export function RefusalSafety({ mix, view, leftOut, say }: Props) {
+  const { change, current } = useMixDraft();
+  const [busy, setBusy] = useState(false);
+  /** Told at once; what collides takes the page a moment longer. */
+  const [impossible, setImpossible] = useState(false);
+  const wanted = mix.problem.drop_one === true;
+  const none = view.state === 'none' || (impossible && view.state !== 'in');
+
+  /** Wish and new shares in one step, so that one undo takes back both. */
+  async function makeSafe() {
+    setBusy(true);
+    setImpossible(false);
+    say('');
+    const before = current();
+    const answer = await engine.solve(withHolds(withDropOne(mix, true))).catch(() => undefined);
+    setBusy(false);
+    focusWhenThere('.leaving h2');
+    if (!answer?.ok) return say(answer?.message ?? 'The formulation did not answer; try again.');
+    if (current() !== before) return say('The mix has changed meanwhile; ask again.');
+    const result = answer.value;
+    if (result.status === 'optimal') {
+      change((m) => ({ ...withDropOne(m, true), shares: { ...m.shares, ...result.shares } }));
+      say('The mix is balanced anew: any one food may be left.');
+    } else {
+      setImpossible(true);
+      change((m) => withDropOne(m, true));
+    }
+  }
+  function giveUp() {
+    void view.edit((m) => withDropOne(m, false), 'drop one');
+    setImpossible(false);
+    focusWhenThere('.leaving h2');
+    say('The mix may go out of range when a food is left.');
+  }
+
+  return (
+    <div className="leaving-safety">
+      {leftOut && (
+        <p className="leaving-summary" data-safe={leftOut.safe}>
+          <span aria-hidden="true">{leftOut.safe ? '✓' : '!'}</span>{' '}
+          {leftOut.safe
+            ? leftOut.sentence
+            : 'The ration goes out of range when some foods are left; which ones, and how, is listed below.'}
+        </p>
+      )}
+      {wanted && none && (
+        <p>
+          No mix of these foods stays in range whichever one is left. What collides and what would mend it
+          stand near the top of this page; or give the wish up here.
+        </p>
+      )}
+      {wanted && !none && <p className="hint">It is asked of this mix that any one food may be left.</p>}
+      {wanted ? (
+        <Button className="button" onPress={giveUp}>
+          Give that up
+        </Button>
+      ) : (
+        (view.state === 'out' || leftOut?.safe === false) && (
+          <Button
+            className="button"
+            isDisabled={busy || view.state === 'working'}
+            onPress={() => void makeSafe()}
+          >
+            Make it safe
+          </Button>
+        )
+      )}
+      <p className="hint" role="status">
+        {busy ? 'Looking for a mix that stays in range whichever food is left…' : ''}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,169 @@
+/** Two goals against each other: every mix that is best in one for what it is in the other, as a line to walk along. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { Choice } from '../../../shared/Choice.tsx';
+import { focusWhenThere } from '../../../shared/focus.ts';
+import { useMixDraft } from '../../../store/mix-draft.tsx';
+import { engine, useReferenceFoods } from '../../../worker/engine.ts';
+import type { AdviceProps } from '../AdviceTabs.tsx';
+import { TradeOffPicture } from './TradeOffPicture.tsx';
+import { TradeOffPoint } from './TradeOffPoint.tsx';
+import { TradeOffTable } from './TradeOffTable.tsx';
+import {
+  openFoods,
+  presentPoint,
+  type TradeGoal,
+  tradeGoals,
+  tradePoints,
+  unknownIn,
+  usualPair,
+} from './trade-off.ts';
+
+export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
+  const { change } = useMixDraft();
+  const [asked, setAsked] = useState<readonly [string?, string?]>([]);
+  const [chosen, choose] = useState<{ question: string; index: number }>();
+  const [taken, setTaken] = useState('');
+  const known = useReferenceFoods(mix.problem.foods.flatMap((f) => f.ref ?? []));
+  const measured = {
+    problem: mix.problem,
+    open: openFoods(mix.problem, view.evaluation),
+    groups: Object.fromEntries(
+      mix.problem.foods.map((f) => [f.id, f.group ?? (f.ref && known.get(f.ref)?.group) ?? undefined]),
+    ),
+  };
+  const goals = tradeGoals(measured);
+  const pair = pairOf(goals, asked);
+  const question = view.fault ? undefined : { problem: withHolds(mix), a: pair[0].goal, b: pair[1].goal };
+  const answer = useAnswer('trade-off', question, async ({ problem, a, b }) => {
+    const begun = performance.now();
+    const found = await engine.frontier(problem, a, b);
+    if (!found.ok) return found;
+    return { ok: true, value: { a, b, points: found.value, seconds: (performance.now() - begun) / 1000 } };
+  });
+
+  // An answer to the pair asked before has other axes.
+  const fits = answer.value && same(answer.value.a, pair[0].goal) && same(answer.value.b, pair[1].goal);
+  const points = fits ? tradePoints(answer.value.points, pair, measured) : undefined;
+  const present = presentPoint(pair, measured, mix.shares, view.evaluation);
+  const key = JSON.stringify(question ?? '');
+  const index = chosen?.question === key ? chosen.index : undefined;
+  const look = (k: number) => {
+    choose({ question: key, index: k });
+    setTaken('');
+  };
+  const point = index === undefined ? undefined : points?.[index];
+  const unsure = unknownIn(pair, view.evaluation);
+
+  function ask(side: 0 | 1, goal: string) {
+    const keys: [string, string] = [pair[0].key, pair[1].key];
+    keys[side] = goal;
+    setAsked(keys);
+    setTaken('');
+  }
+
+  return (
+    <section className="trade-off" aria-labelledby="trade-off-heading">
+      <h2 id="trade-off-heading">Trade-offs</h2>
+      <p className="hint">
+        Two things wanted at once often pull apart. Each point below is a mix that keeps every rule and that
+        no mix beats in both; the points between show what a little more of one costs in the other.
+      </p>
+      <div className="fields trade-goals">
+        <Choice
+          label="One goal"
+          value={pair[0].key}
+          options={goals.map((g) => [g.key, g.name])}
+          onChange={(goal) => ask(0, goal)}
+        />
+        <Choice
+          label="Against"
+          value={pair[1].key}
+          options={goals.filter((g) => g.measures !== pair[0].measures).map((g) => [g.key, g.name])}
+          onChange={(goal) => ask(1, goal)}
+        />
+      </div>
+      {!goals.some((g) => g.key === 'cheap') && (
+        <p className="hint">Cost can be chosen once every food has a price (see the details of each food).</p>
+      )}
+      {unsure.map((g) => (
+        <p key={g.key} className="hint">
+          {g.axis}: figures are missing for a part of the foods, so it is at least what the picture shows.
+        </p>
+      ))}
+      <AnswerState {...answer} />
+      {view.fault && <p>The mix cannot be read as it stands; the verdict above says why.</p>}
+      {points && (
+        <div aria-busy={answer.working} className={answer.working ? 'stale' : undefined}>
+          {points.length === 0 && (
+            <p>No mix keeps these rules. What collides, and what mends it, is listed near the top.</p>
+          )}
+          {points.length === 1 && (
+            <p>
+              <strong>These two do not conflict:</strong> one mix is best in both.
+            </p>
+          )}
+          {points.length > 1 && (
+            <>
+              <TradeOffPicture pair={pair} points={points} present={present} chosen={index} choose={look} />
+              {!present && (
+                <p className="hint">Where the mix as it stands lies cannot be told: a figure is missing.</p>
+              )}
+              {present && view.state === 'out' && (
+                <p className="hint">
+                  The mix as it stands breaks a rule, so it may lie where no mix that keeps the rules can.
+                </p>
+              )}
+            </>
+          )}
+          {points.length === 1 && index === undefined && (
+            <Button className="button" onPress={() => look(0)}>
+              Look at that mix
+            </Button>
+          )}
+          {point && (
+            <TradeOffPoint
+              pair={pair}
+              point={point}
+              present={mix.shares}
+              nameOf={nameOf}
+              take={() => {
+                // The shares keep every rule as they are: nothing has to follow them.
+                change((m) => ({ ...m, shares: { ...m.shares, ...point.shares } }));
+                focusWhenThere('.trade-point[aria-pressed="true"]');
+                setTaken('Taken: the mix now has these shares. Undo brings the old ones back.');
+              }}
+            />
+          )}
+          <p className="trade-taken" aria-live="polite">
+            {taken}
+          </p>
+          {points.length > 1 && <TradeOffTable pair={pair} points={points} chosen={index} choose={look} />}
+          {answer.value && !answer.working && points.length > 0 && (
+            <p className="hint">
+              {points.length === 1 ? '1 mix' : `${points.length} mixes`}, worked out in{' '}
+              {answer.value.seconds.toFixed(1)} s. Every rule holds in each
+              {mix.held.length > 0 ? ', and held foods stay where they are' : ''}.
+            </p>
+          )}
+        </div>
+      )}
+    </section>
+  );
+}
+
+/** The two goals that were asked, as far as they still can be; else what is worth looking at first. */
+function pairOf(
+  goals: readonly TradeGoal[],
+  [a, b]: readonly [string?, string?],
+): readonly [TradeGoal, TradeGoal] {
+  const usual = usualPair(goals);
+  const first = goals.find((g) => g.key === a) ?? usual[0];
+  const apart = (g: TradeGoal) => g.measures !== first.measures;
+  const second = goals.find((g) => g.key === b && apart(g)) ?? [usual[1], usual[0]].find(apart)!;
+  return [first, second];
+}
+
+const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);

@@ -1,0 +1,169 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Problem } from '../../../../formulation/problem/problem.ts';
+import type { Evaluation } from '../../../../formulation/problem/result.ts';
+import {
+  effectiveNumber,
+  measure,
+  openFoods,
+  pointWords,
+  presentPoint,
+  shareChanges,
+  type TradeMix,
+  tradeGoals,
+  tradePoints,
+  unknownIn,
+  usualPair,
+} from './trade-off.ts';
+
+const problem: Problem = {
+  foods: [
+    { id: 'oats', group: 'seed', price_per_kg: 2, want: 50 },
+    { id: 'peas', group: 'legume', price_per_kg: 4 },
+    { id: 'dill', group: 'herb', price_per_kg: 30 },
+    { id: 'nuts', group: 'nut', refused: true },
+  ],
+  rules: [
+    { nutrient: 'FAT', max: 7, on: 'ration' },
+    { nutrient: 'FAT', max: 9, on: 'mix' },
+    { nutrient: 'FAT', min: 4, on: 'ration' },
+    { ratio: ['CA', 'P'], min: 1 },
+    { group: 'seed', min: 30 },
+  ],
+  beside: [],
+  objective: 'nearest',
+  confidence: 0,
+  batch_grams: 300,
+  scale_step_grams: 1,
+};
+const mix: TradeMix = {
+  problem,
+  open: ['oats', 'peas', 'dill'],
+  groups: { oats: 'seed', peas: 'legume', dill: 'herb', nuts: 'nut' },
+};
+const goalOf = (key: string) => tradeGoals(mix).find((g) => g.key === key)!;
+const line = { mix: 5, ration: 4.5, coverage: 100, coverage_mix: 100 };
+const evaluation = { nutrients: { FAT: line }, cautions: [] } as unknown as Evaluation;
+
+describe('the goals', () => {
+  test('contents that rules name, each once for the mix and once for the ration, and groups in use', () => {
+    const keys = tradeGoals(mix).map((g) => g.key);
+    expect(keys).toEqual([
+      'cheap',
+      'near',
+      'varied',
+      'less FAT ration',
+      'more FAT ration',
+      'less FAT mix',
+      'more FAT mix',
+      'less group seed',
+      'more group seed',
+      'less group legume',
+      'more group legume',
+      'less group herb',
+      'more group herb',
+    ]);
+    expect(goalOf('less FAT ration').name).toBe('less fat of the ration');
+  });
+
+  test('cost is asked only where every food that may be used has a price', () => {
+    const { price_per_kg: _, ...unpriced } = problem.foods[1]!;
+    const foods = [problem.foods[0]!, unpriced, ...problem.foods.slice(2)];
+    const without = { ...mix, problem: { ...problem, foods } };
+    expect(tradeGoals(without).some((g) => g.key === 'cheap')).toBe(false);
+    expect(usualPair(tradeGoals(without)).map((g) => g.key)).toEqual(['less FAT ration', 'near']);
+    expect(usualPair(tradeGoals(mix)).map((g) => g.key)).toEqual(['cheap', 'varied']);
+    const bare = { ...without, problem: { ...without.problem, rules: [] } };
+    expect(usualPair(tradeGoals(bare)).map((g) => g.key)).toEqual(['varied', 'near']);
+  });
+
+  test('a food that a caution keeps out is not open', () => {
+    const blocked = { cautions: [{ food: 'peas', applied: 'blocked' }] } as unknown as Evaluation;
+    expect(openFoods(problem, blocked)).toEqual(['oats', 'dill']);
+    expect(openFoods(problem, undefined)).toEqual(['oats', 'peas', 'dill']);
+  });
+});
+
+describe('a mix on an axis', () => {
+  const shares = { oats: 40, peas: 40, dill: 20 };
+
+  test('price, group, nearness and variety, worked out by hand', () => {
+    expect(measure(goalOf('cheap'), mix, shares, undefined)).toBeCloseTo(0.8 + 1.6 + 6, 12);
+    expect(measure(goalOf('less group legume'), mix, shares, undefined)).toBe(40);
+    // 50, 25 and 25 are wanted: 10 and 5 too little, 15 too much.
+    expect(measure(goalOf('near'), mix, shares, undefined)).toBe(15);
+    expect(measure(goalOf('varied'), mix, shares, undefined)).toBeCloseTo(10000 / 3600, 12);
+    expect(measure(goalOf('more FAT mix'), mix, shares, 6.5)).toBe(6.5);
+  });
+
+  test('a price that is not known leaves the present mix without a place', () => {
+    const foods = problem.foods.map((f) => ({ ...f, price_per_kg: undefined }) as (typeof problem.foods)[0]);
+    const unpriced = { ...mix, problem: { ...problem, foods } };
+    expect(measure(goalOf('cheap'), unpriced, shares, undefined)).toBeUndefined();
+    expect(presentPoint([goalOf('cheap'), goalOf('near')], unpriced, shares, evaluation)).toBeUndefined();
+  });
+
+  test('the present mix takes its contents from how it stands', () => {
+    const pair = [goalOf('less FAT ration'), goalOf('less FAT mix')] as const;
+    expect(presentPoint(pair, mix, shares, evaluation)).toEqual({ shares, a: 4.5, b: 5 });
+    expect(presentPoint(pair, mix, shares, undefined)).toBeUndefined();
+  });
+
+  test('points keep their order and are told in both units', () => {
+    const pair = [goalOf('less FAT ration'), goalOf('near')] as const;
+    const points = tradePoints(
+      [
+        { a: 4, b: 999, shares },
+        { a: 5, b: 0, shares: { oats: 50, peas: 25, dill: 25 } },
+      ],
+      pair,
+      mix,
+    );
+    expect(points.map(({ a, b }) => [a, b])).toEqual([
+      [4, 15],
+      [5, 0],
+    ]);
+    expect(pointWords(pair, points[0]!)).toBe(
+      'fat of the ration 4 %, differs from the wanted shares by 15 %',
+    );
+  });
+
+  test('a content with missing figures is named', () => {
+    const partly = { nutrients: { FAT: { ...line, coverage: 90 } } } as unknown as Evaluation;
+    const pair = [goalOf('less FAT ration'), goalOf('less FAT mix')];
+    expect(unknownIn(pair, partly).map((g) => g.key)).toEqual(['less FAT ration']);
+    expect(unknownIn(pair, evaluation)).toEqual([]);
+  });
+});
+
+describe('laws', () => {
+  const shares = fc.array(fc.double({ min: 0.001, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
+
+  test('n foods in equal parts are as varied as n foods, and no mix of n foods is more varied', () => {
+    fc.assert(
+      fc.property(shares, (s) => {
+        const n = s.length;
+        expect(effectiveNumber(s.map(() => 100 / n))).toBeCloseTo(n, 9);
+        expect(effectiveNumber(s)).toBeLessThanOrEqual(n * (1 + 1e-9));
+        expect(effectiveNumber(s)).toBeGreaterThanOrEqual(1 - 1e-9);
+      }),
+    );
+    expect(effectiveNumber([0, 0])).toBe(0);
+  });
+
+  test('what leaves some foods comes to the others', () => {
+    fc.assert(
+      fc.property(shares, shares, (s, t) => {
+        const whole = (list: number[]) => {
+          const sum = list.reduce((a, b) => a + b, 0);
+          return Object.fromEntries(list.map((v, i) => [`f${i}`, (100 * v) / sum]));
+        };
+        const changes = shareChanges(whole(s), whole(t), 0);
+        expect(changes.reduce((sum, c) => sum + c.to - c.from, 0)).toBeCloseTo(0, 8);
+        const moves = changes.map((c) => Math.abs(c.to - c.from));
+        expect(moves).toEqual([...moves].sort((a, b) => b - a));
+      }),
+    );
+    expect(shareChanges({ a: 50, b: 50 }, { a: 50.05, b: 49.95 })).toEqual([]);
+  });
+});

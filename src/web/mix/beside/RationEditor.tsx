@@ -1,0 +1,79 @@
+/** The whole ration: what is fed beside the mix, by share or by grams a day, and what is left for the mix. */
+import { useId, useState } from 'react';
+import type { Beside } from '../../../formulation/problem/problem.ts';
+import type { Mix } from '../../../household/model.ts';
+import { focusWhenThere } from '../../shared/focus.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { useReferenceFoods } from '../../worker/engine.ts';
+import type { FormulationView } from '../useFormulation.ts';
+import { RationBar } from './RationBar.tsx';
+import { RationDay } from './RationDay.tsx';
+import { RationPicker } from './RationPicker.tsx';
+import { RationRow } from './RationRow.tsx';
+import {
+  addBeside,
+  besideTotal,
+  compositionOf,
+  countedPart,
+  gramsOfShare,
+  removeBeside,
+  shareNow,
+} from './ration.ts';
+
+export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView }) {
+  const { house } = useMixDraft();
+  const heading = useId();
+  const [notice, say] = useState('');
+  const { beside, daily_grams } = mix.problem;
+  const known = useReferenceFoods(beside.flatMap((b) => b.ref ?? []));
+  const waterOf = (b: Beside) => compositionOf(b, known).WATER;
+  const nameOf = (b: Beside) => b.name ?? (b.ref && known.get(b.ref)?.name) ?? b.id;
+  const grams = (share: number, part: number) =>
+    daily_grams === undefined ? undefined : gramsOfShare(share, daily_grams, part);
+  const mixShare = 100 - besideTotal(mix.problem, view.evaluation);
+
+  return (
+    <section className="ration" aria-labelledby={heading}>
+      <h3 id={heading}>The whole ration</h3>
+      <RationBar
+        parts={[
+          { id: '', name: 'This mix', share: mixShare, grams: grams(mixShare, 1) },
+          ...beside.map((b) => {
+            const share = shareNow(b, view.evaluation);
+            return { id: b.id, name: nameOf(b), share, grams: grams(share, countedPart(b, waterOf(b))) };
+          }),
+        ]}
+      />
+      <RationDay mix={mix} view={view} animals={house.animals} waterOf={waterOf} say={say} />
+      <ul className="ration-list">
+        {beside.map((b) => (
+          <RationRow
+            key={b.id}
+            food={b}
+            name={nameOf(b)}
+            invented={house.foods.some((f) => f.id === b.id && f.invented)}
+            mix={mix}
+            view={view}
+            waterOf={waterOf}
+            onRemove={() => {
+              void view.edit((m) => removeBeside(m, b.id));
+              say(`${nameOf(b)} is no longer fed beside the mix.`);
+              focusWhenThere('.ration-add');
+            }}
+          />
+        ))}
+      </ul>
+      <RationPicker
+        mix={mix}
+        own={house.foods}
+        onAdd={(food) => {
+          void view.edit((m) => addBeside(m, food));
+          say(`${nameOf(food)} is fed beside the mix now.`);
+        }}
+      />
+      <p className="hint ration-notice" aria-live="polite">
+        {notice}
+      </p>
+    </section>
+  );
+}

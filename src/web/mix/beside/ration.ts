@@ -1,0 +1,258 @@
+/** What is fed beside the mix: shares and grams a day kept in step, the room left, and what all of it holds together. */
+import type { Composition } from '../../../foods/food.ts';
+import type { ReferenceFood } from '../../../foods/reference.ts';
+import { AIR_DRY_WATER, type Beside, type Problem } from '../../../formulation/problem/problem.ts';
+import type { Evaluation } from '../../../formulation/problem/result.ts';
+import type { Mix } from '../../../household/model.ts';
+import { withProblem } from '../../../household/reckon/mix-edits.ts';
+import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
+
+/** From this water on, g per 100 g, a food is taken for fresh (common practice, no source). */
+export const FRESH_WATER = 20;
+
+/** The mix has to be something: its least part of the ration, percent. */
+export const LEAST_MIX = 1;
+
+/** Moisture of a food, g per 100 g; undefined where nobody knows it. */
+export type WaterOf = (food: Beside) => number | undefined;
+
+/** What is known of a food fed beside: its own figures before those of the reference. */
+export function compositionOf(
+  food: Pick<Beside, 'ref' | 'composition'>,
+  known: ReadonlyMap<string, Pick<ReferenceFood, 'composition'>>,
+): Composition {
+  return { ...(food.ref === undefined ? undefined : known.get(food.ref)?.composition), ...food.composition };
+}
+
+/** Whether a food can be counted without its water: that needs its moisture. */
+export function canBeAirDry(water: number | undefined): water is number {
+  return water !== undefined && water < 100;
+}
+
+/** Grams that count towards the ration for one gram on the scale; 1 for all but fresh food counted air dry. */
+export function countedPart(food: Pick<Beside, 'counts_as'>, water: number | undefined): number {
+  if (food.counts_as !== 'air dry' || !canBeAirDry(water)) return 1;
+  return (100 - water) / (100 - AIR_DRY_WATER);
+}
+
+/** Percent of the ration. @param part of a gram that counts, see {@link countedPart} */
+export function shareOfGrams(grams: number, daily: number, part: number): number {
+  return (100 * grams * part) / daily;
+}
+
+/** Grams a day, as weighed. @param part of a gram that counts, see {@link countedPart} */
+export function gramsOfShare(share: number, daily: number, part: number): number {
+  return (share * daily) / (100 * part);
+}
+
+/** Most that one food beside the mix may take, percent of the ration: what the others and the mix leave. */
+export function roomFor(problem: Problem, id: string): number {
+  const others = problem.beside.reduce((sum, b) => sum + (b.id === id ? 0 : b.share_of_ration), 0);
+  return Math.max(0, 100 - LEAST_MIX - others);
+}
+
+/** Least whole ration of a day, g, for which the foods given in grams leave the mix its part; 0 where none is. */
+export function leastDaily(problem: Problem, waterOf: WaterOf): number {
+  let grams = 0;
+  let room = 100 - LEAST_MIX;
+  for (const b of problem.beside) {
+    if (b.grams_a_day === undefined) room -= b.share_of_ration;
+    else grams += b.grams_a_day * countedPart(b, waterOf(b));
+  }
+  return grams === 0 ? 0 : room > 0 ? (100 * grams) / room : Number.POSITIVE_INFINITY;
+}
+
+/** Adds a food beside the mix; one that is fed already, in the mix or beside it, is left as it stands. */
+export function addBeside(mix: Mix, food: Beside): Mix {
+  const { foods, beside } = mix.problem;
+  if ([...foods, ...beside].some((f) => f.id === food.id)) return mix;
+  return withBeside(mix, [...beside, food]);
+}
+
+export function removeBeside(mix: Mix, id: string): Mix {
+  return withBeside(
+    mix,
+    mix.problem.beside.filter((b) => b.id !== id),
+  );
+}
+
+/** Fed as a share of the ration. */
+export function byShare(mix: Mix, id: string, share: number): Mix {
+  return changed(mix, id, ({ grams_a_day: _, ...b }) => ({ ...b, share_of_ration: share }));
+}
+
+/** Fed by grams a day; without a whole ration of a day nothing changes, for the grams would say no share. */
+export function byGrams(mix: Mix, id: string, grams: number, waterOf: WaterOf): Mix {
+  const daily = mix.problem.daily_grams;
+  return daily === undefined
+    ? mix
+    : changed(mix, id, (b) => inStep({ ...b, grams_a_day: grams }, daily, waterOf));
+}
+
+/** Bounds within which the share may be chosen, percent; with neither it stays as written. */
+export function withChoice(mix: Mix, id: string, least: number | undefined, most: number | undefined): Mix {
+  return changed(mix, id, ({ share_min: _, share_max: __, ...b }) => ({
+    ...b,
+    ...(least !== undefined && { share_min: least }),
+    ...(most !== undefined && { share_max: most }),
+  }));
+}
+
+/** Counts a fresh food without its water, or as weighed; grams a day stay, their share follows. */
+export function countAirDry(mix: Mix, id: string, airDry: boolean, waterOf: WaterOf): Mix {
+  return changed(mix, id, ({ counts_as: _, ...b }) => {
+    const next: Beside = airDry ? { ...b, counts_as: 'air dry' } : b;
+    return inStep(next, mix.problem.daily_grams, waterOf);
+  });
+}
+
+/** The whole ration of a day: grams a day stay and their shares follow; without one, shares stay and grams go. */
+export function withDaily(mix: Mix, daily: number | undefined, waterOf: WaterOf): Mix {
+  const beside = mix.problem.beside.map((b) => {
+    if (daily !== undefined) return inStep(b, daily, waterOf);
+    const { grams_a_day: _, ...shared } = b;
+    return shared;
+  });
+  return withProblem(mix, { daily_grams: daily, beside });
+}
+
+function inStep(b: Beside, daily: number | undefined, waterOf: WaterOf): Beside {
+  if (b.grams_a_day === undefined || daily === undefined) return b;
+  return { ...b, share_of_ration: shareOfGrams(b.grams_a_day, daily, countedPart(b, waterOf(b))) };
+}
+
+function changed(mix: Mix, id: string, next: (b: Beside) => Beside): Mix {
+  return withBeside(
+    mix,
+    mix.problem.beside.map((b) => (b.id === id ? next(b) : b)),
+  );
+}
+
+function withBeside(mix: Mix, beside: readonly Beside[]): Mix {
+  return withProblem(mix, { beside });
+}
+
+/** Whether the share of a food beside the mix is left open. */
+export function isChosen(b: Beside): boolean {
+  return b.share_min !== undefined || b.share_max !== undefined;
+}
+
+/** Percent of the ration that a food beside the mix gets: as written, or as chosen once that is worked out. */
+export function shareNow(b: Beside, at: Pick<Evaluation, 'beside'> | undefined): number {
+  return (isChosen(b) ? at?.beside?.[b.id]?.share : undefined) ?? b.share_of_ration;
+}
+
+/** All that is fed beside the mix, percent of the ration. */
+export function besideTotal(
+  problem: Pick<Problem, 'beside'>,
+  at: Pick<Evaluation, 'beside'> | undefined,
+): number {
+  return problem.beside.reduce((sum, b) => sum + shareNow(b, at), 0);
+}
+
+/** Per 100 g of all that is fed beside the mix. */
+export interface Blend {
+  /** Amounts known of every part. */
+  readonly known: Composition;
+  /** Least amounts, where some part is not known or only from below. */
+  readonly least: Composition;
+}
+
+/** One part of a blend, any weights. */
+export interface BlendPart {
+  readonly weight: number;
+  readonly composition: Composition;
+  /** Guaranteed least amounts. */
+  readonly low?: Composition;
+  /** Counted without its water above {@link AIR_DRY_WATER}. */
+  readonly airDry?: boolean;
+}
+
+/**
+ * Several foods as one. An amount that one of them lacks is unknown of the whole, but the whole holds what the others
+ * bring at least. Dietary fibre is never less than crude fibre. Undefined where nothing has any weight.
+ */
+export function blend(parts: readonly BlendPart[]): Blend | undefined {
+  const used = parts.filter((p) => p.weight > 0);
+  const total = used.reduce((sum, p) => sum + p.weight, 0);
+  if (total === 0) return undefined;
+  const known: Partial<Record<Tag, number>> = {};
+  const least: Partial<Record<Tag, number>> = {};
+  for (const { tag } of NUTRIENTS) {
+    let sum = 0;
+    let whole = true;
+    for (const part of used) {
+      const value = counted(part, part.composition[tag], tag);
+      if (value === undefined) whole = false;
+      const low = value ?? counted(part, leastOf(part, tag), tag) ?? 0;
+      sum += (part.weight / total) * low;
+    }
+    if (whole) known[tag] = sum;
+    else if (sum > 0) least[tag] = sum;
+  }
+  return { known, least };
+}
+
+function leastOf({ composition, low }: BlendPart, tag: Tag): number | undefined {
+  const own = low?.[tag];
+  if (tag !== 'FIBTG') return own;
+  const crude = composition.FIBC ?? low?.FIBC;
+  return own === undefined ? crude : Math.max(own, crude ?? 0);
+}
+
+function counted(
+  { airDry, composition }: BlendPart,
+  value: number | undefined,
+  tag: Tag,
+): number | undefined {
+  const water = composition.WATER;
+  if (value === undefined || !airDry || !canBeAirDry(water) || water <= AIR_DRY_WATER) return value;
+  return tag === 'WATER' ? AIR_DRY_WATER : (value * (100 - AIR_DRY_WATER)) / (100 - water);
+}
+
+/** The blend of all that a problem feeds beside its mix, at the shares chosen. */
+export function besideBlend(
+  problem: Pick<Problem, 'beside'>,
+  at: Pick<Evaluation, 'beside'> | undefined,
+  known: ReadonlyMap<string, Pick<ReferenceFood, 'composition'>>,
+): Blend | undefined {
+  const alone = problem.beside.length === 1;
+  return blend(
+    problem.beside.map((b) => ({
+      // One food by itself has a content, whatever its share.
+      weight: alone ? 1 : shareNow(b, at),
+      composition: compositionOf(b, known),
+      low: b.low,
+      airDry: b.counts_as === 'air dry',
+    })),
+  );
+}
+
+/** "50 % pellet and 50 % mix", each by its name where several are fed beside. */
+export function rationWords(
+  problem: Pick<Problem, 'beside'>,
+  at: Pick<Evaluation, 'beside'> | undefined,
+  nameOf: (b: Beside) => string,
+): string {
+  if (problem.beside.length === 0) return 'mix only';
+  const parts = problem.beside.map((b) => `${percent(shareNow(b, at))} ${nameOf(b)}`);
+  const rest = `${percent(100 - besideTotal(problem, at))} mix`;
+  // Names of foods hold commas.
+  return parts.length === 1 ? `${parts[0]} and ${rest}` : `${parts.join('; ')}; and ${rest}`;
+}
+
+/** The number is kept on one line with its sign. */
+function percent(value: number): string {
+  return `${Number(value.toFixed(1))}\u00a0%`;
+}
+
+/** What the animals of a mix are fed a day, g, as a suggestion for the whole ration; undefined where nobody has said. */
+export function dailyOf(
+  animals: readonly { readonly id: string; readonly name: string; readonly dailyGrams?: number }[],
+  ids: readonly string[],
+): { names: string[]; sum: number; mean: number } | undefined {
+  const said = animals.filter((a) => ids.includes(a.id) && a.dailyGrams !== undefined);
+  if (said.length === 0) return undefined;
+  const sum = said.reduce((total, a) => total + a.dailyGrams!, 0);
+  return { names: said.map((a) => a.name), sum, mean: sum / said.length };
+}

@@ -1,0 +1,109 @@
+/** Which fresh food is bought and dried: suggested by the tables and by the name, or any other. */
+import { useState } from 'react';
+import { Button, Input, Label, SearchField } from 'react-aria-components';
+import type { ReferenceFood } from '../../foods/reference.ts';
+import { freshPairsOf, freshWords, looksFresh } from '../../household/reckon/fresh-food.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
+import { PickerDialog } from './PickerDialog.tsx';
+import { tableNote } from './table-name.ts';
+
+/** How many are suggested. */
+const MOST = 3;
+
+interface Props {
+  readonly food: string;
+  readonly name: string;
+  /** Reference number of the food as it is mixed. */
+  readonly dried: string | undefined;
+  /** Whether to suggest some at once. */
+  readonly suggest: boolean;
+  onChoose(fresh: string): void;
+}
+
+export function FreshFoodChoice({ food, name, dried, suggest, onChoose }: Props) {
+  const pairs = freshPairsOf(dried);
+  const paired = useReferenceFoods(pairs);
+  const words = freshWords(name);
+  const { data: found = [] } = useFoodSearch(words, 20);
+  const all = [...pairs.flatMap((p) => paired.get(p) ?? []), ...found.filter(looksFresh)];
+  const likely = [...new Map(all.map((f) => [f.ref, f])).values()].slice(0, MOST);
+  return (
+    <div className="fresh-choice">
+      {suggest && likely.length > 0 && (
+        <>
+          <p>Which fresh food is it dried from? These look like it:</p>
+          <ul>
+            {likely.map((f) => (
+              <li key={f.ref}>
+                <Button
+                  className="button small"
+                  aria-label={`Dry ${name} from ${f.name}`}
+                  onPress={() => onChoose(f.ref)}
+                >
+                  {f.name}
+                </Button>{' '}
+                <small>{noteOf(f)}</small>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <PickerDialog
+        label={suggest ? 'Find another fresh food' : 'Change the fresh food'}
+        title={`Fresh food for ${name}`}
+        className="small"
+      >
+        <Finder food={food} first={words} choose={onChoose} />
+      </PickerDialog>
+    </div>
+  );
+}
+
+function Finder(props: { food: string; first: string; choose(fresh: string): void }) {
+  const { house } = useMixDraft();
+  const [query, setQuery] = useState(props.first);
+  const { data: found = [], isFetching } = useFoodSearch(query, 40);
+  const words = query.trim().toLowerCase();
+  const own = house.foods.filter(
+    (f) => f.kind === 'mix' && f.id !== props.food && f.name.toLowerCase().includes(words),
+  );
+  const offers = [
+    ...own.map((f) => ({ id: f.id, name: f.name, note: `own food · ${waterWords(f.composition.WATER)}` })),
+    ...found.map((f) => ({ id: f.ref, name: f.name, note: noteOf(f) })),
+  ];
+  return (
+    <>
+      <SearchField value={query} onChange={setQuery} autoFocus className="search">
+        <Label>Search foods</Label>
+        <Input placeholder="carrots raw, dandelion greens raw…" />
+      </SearchField>
+      <p className="hint" aria-live="polite">
+        {isFetching ? 'Searching…' : `${offers.length} foods`}
+      </p>
+      <ul className="offers">
+        {offers.map(({ id, name, note }) => (
+          <li key={id}>
+            <span className="offer-name">
+              {name} <small>{note}</small>
+            </span>
+            <Button
+              slot="close"
+              className="button small"
+              aria-label={`Choose ${name}`}
+              onPress={() => props.choose(id)}
+            >
+              Choose
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+const waterWords = (water: number | undefined) =>
+  water === undefined ? 'water not known' : `${water} g water per 100 g`;
+
+const noteOf = (f: ReferenceFood) =>
+  [waterWords(f.composition.WATER), tableNote(f)].filter(Boolean).join(' · ');

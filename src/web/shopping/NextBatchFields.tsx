@@ -1,0 +1,124 @@
+/** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
+import { useState } from 'react';
+import type { Mix } from '../../household/model.ts';
+import { nextBatchOf, sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { countOfDays } from '../../kitchen/days.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { Failed } from '../shared/Failed.tsx';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { Radios } from '../shared/Radios.tsx';
+import { linkTo } from '../shared/route.ts';
+import { useKitchen } from '../store/kitchen.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { type Eating, eatingOf, resized, sizeSentence } from './view-model.ts';
+
+/** Days asked for where nothing lets them be worked out. */
+const FIRST_DAYS = 30;
+const MOST_DAYS = 3660;
+
+export function NextBatchFields({ mix }: { mix: Mix }) {
+  const { house } = useMixDraft();
+  const { change, error } = useKitchen();
+  const [fault, setFault] = useState('');
+  const next = nextBatchOf(house, mix);
+  const { grams } = sizeOfNext(house, mix);
+  const eating = eatingOf(mix, house.animals);
+  const { gramsADay } = eating;
+  const inDays = next.days !== undefined;
+  const keep = (size: { grams: number } | { days: number }) => {
+    setFault('');
+    change({ next: resized(next, size) });
+  };
+
+  function measure(by: 'grams' | 'days') {
+    const now = grams ?? mix.problem.batch_grams;
+    if (by === 'grams') return keep({ grams: Number(now.toFixed(1)) });
+    const days = gramsADay === undefined ? FIRST_DAYS : Math.round(now / gramsADay);
+    keep({ days: Math.min(MOST_DAYS, Math.max(1, days)) });
+  }
+
+  return (
+    <section className="next-batch" aria-label="Size of the batch">
+      <Radios
+        label="Size of the next batch"
+        value={inDays ? 'days' : 'grams'}
+        options={[
+          ['grams', 'In grams'],
+          ['days', 'In days'],
+        ]}
+        onChange={measure}
+      />
+      <div className="fields">
+        {inDays ? (
+          <NumberInput
+            key="days"
+            label="Days it is to last"
+            value={next.days}
+            min={1}
+            max={MOST_DAYS}
+            step={1}
+            required
+            error={fault}
+            onCommit={(days) => {
+              if (days === undefined) return;
+              if (Number.isInteger(days)) keep({ days });
+              else setFault(`Days it is to last: ${days} is not a whole number of days.`);
+            }}
+          />
+        ) : (
+          <NumberInput
+            key="grams"
+            label="Weight of the batch"
+            unit="g"
+            value={next.grams ?? mix.problem.batch_grams}
+            min={mix.problem.scale_step_grams}
+            max={1_000_000}
+            step={10}
+            required
+            onCommit={(g) => g !== undefined && keep({ grams: g })}
+          />
+        )}
+      </div>
+      <p className="next-size" role="status">
+        {grams !== undefined && (
+          <>
+            <strong>{sayGrams(grams)}</strong> of the mix
+            {gramsADay !== undefined && `: ${sizeSentence(grams, eating)}`}.
+          </>
+        )}
+      </p>
+      <Unknown eating={eating} needed={inDays} />
+      <Failed error={error} />
+    </section>
+  );
+}
+
+/** What must be known before days can be turned into grams, with the way there. */
+function Unknown({ eating, needed }: { eating: Eating; needed: boolean }) {
+  const { animals, unknown, mixPart } = eating;
+  if (!(mixPart > 0))
+    return (
+      <p className="notice-line">
+        What is fed beside the mix makes up the whole ration, so {countOfDays(1)} takes none of the mix.{' '}
+        <a href={linkTo('mix')}>Change the ration</a>.
+      </p>
+    );
+  if (animals.length === 0)
+    return needed ? (
+      <p className="notice-line">
+        This mix is made for no animal yet, so days say nothing about grams.{' '}
+        <a href={linkTo('mix')}>Choose its animals</a>, or give the batch in grams.
+      </p>
+    ) : null;
+  if (unknown.length === 0) return null;
+  return (
+    <ul className={needed ? 'next-unknown notice-line' : 'next-unknown hint'}>
+      {unknown.map(({ id, name }) => (
+        <li key={id}>
+          How much {name} eats a day is not known. <a href={linkTo('animals', id)}>Say it on {name}’s page</a>
+          {needed ? ', or give the batch in grams.' : ': then days and the price of a day are known.'}
+        </li>
+      ))}
+    </ul>
+  );
+}

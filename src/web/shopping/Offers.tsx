@@ -1,0 +1,115 @@
+/** The offers of one food: who sells it, what a kilogram costs there, and the form to add or change one. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { driedAtHome } from '../../household/reckon/fresh-food.ts';
+import type { Offer } from '../../kitchen/model.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { useRemove, useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { OfferForm } from './OfferForm.tsx';
+import { money } from './view-model.ts';
+
+/** @param at selector of the food's place on the page */
+export function Offers(props: {
+  food: string;
+  name: string;
+  at: string;
+  /** Id of the offer that is edited; "new" for one to add. */
+  editing: string | undefined;
+  onEdit(offer: string | undefined): void;
+}) {
+  const { food, name, at, editing, onEdit } = props;
+  const { house } = useMixDraft();
+  const erase = useRemove('offers');
+  const save = useSave('offers');
+  const [gone, setGone] = useState<Offer>();
+  const offers = house.offers.filter((o) => o.food === food);
+  const drying = driedAtHome(house, food) !== undefined;
+  const words = (o: Offer) =>
+    `${o.seller}, ${sayGrams(o.packGrams)}${o.form === 'fresh' ? ' fresh' : ''} for ${money(o.price)}`;
+  const done = () => {
+    onEdit(undefined);
+    focusWhenThere(`${at} .shop-add-offer`);
+  };
+  const form = (offer?: Offer) => (
+    <OfferForm
+      key={offer?.id ?? 'new'}
+      food={food}
+      name={name}
+      {...(offer && { offer })}
+      usual={drying ? 'fresh' : 'dry'}
+      drying={drying}
+      onDone={done}
+    />
+  );
+
+  return (
+    <div className="shop-offers">
+      <h4>Offers</h4>
+      {offers.length > 0 && (
+        <ul>
+          {offers.map((o) =>
+            editing === o.id ? (
+              <li key={o.id}>{form(o)}</li>
+            ) : (
+              <li key={o.id} className="shop-offer">
+                <span>
+                  {words(o)} <small>{money((o.price / o.packGrams) * 1000)} per kg as sold</small>
+                </span>
+                <span className="button-row">
+                  <Button
+                    className="quiet-button small"
+                    aria-label={`Change the offer: ${words(o)}`}
+                    onPress={() => onEdit(o.id)}
+                  >
+                    Change
+                  </Button>
+                  <Button
+                    className="quiet-button small"
+                    aria-label={`Delete the offer: ${words(o)}`}
+                    isDisabled={erase.isPending}
+                    onPress={() =>
+                      erase.mutate(o.id, {
+                        onSuccess: () => {
+                          setGone(o);
+                          focusWhenThere(`${at} .shop-add-offer`);
+                        },
+                      })
+                    }
+                  >
+                    Delete
+                  </Button>
+                </span>
+              </li>
+            ),
+          )}
+        </ul>
+      )}
+      <p className="hint" role="status">
+        {gone && `Deleted: ${words(gone)}.`}
+        {gone && (
+          <Button
+            className="quiet-button small"
+            onPress={() => {
+              save.mutate(gone);
+              setGone(undefined);
+              focusWhenThere(`${at} .shop-add-offer`);
+            }}
+          >
+            Put it back
+          </Button>
+        )}
+      </p>
+      <Failed error={erase.error ?? save.error} />
+      {editing === 'new' ? (
+        form()
+      ) : (
+        <Button className="button small shop-add-offer" onPress={() => onEdit('new')}>
+          Add an offer
+        </Button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+/** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
+
+import { Failed } from '../shared/Failed.tsx';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { useKitchen } from '../store/kitchen.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { withTerms } from './view-model.ts';
+
+export function Sellers() {
+  const { house } = useMixDraft();
+  const { kitchen, change, error } = useKitchen();
+  const all = kitchen.sellers ?? [];
+  const names = [...new Set([...house.offers.map((o) => o.seller), ...all.map((s) => s.seller)])].sort(
+    (a, b) => a.localeCompare(b, 'en'),
+  );
+  if (names.length === 0) return null;
+  return (
+    <section className="shop-sellers" aria-label="Sellers">
+      <details>
+        <summary>
+          Delivery and minimum order ({names.length === 1 ? 'one seller' : `${names.length} sellers`})
+        </summary>
+        <p className="hint">Left empty, a seller asks for neither.</p>
+        {names.map((seller) => {
+          const terms = all.find((s) => s.seller === seller) ?? { seller };
+          return (
+            <fieldset key={seller}>
+              <legend>{seller}</legend>
+              <div className="fields">
+                <NumberInput
+                  label="Delivery"
+                  min={0}
+                  max={1_000_000}
+                  value={terms.delivery}
+                  placeholder="none"
+                  onCommit={(delivery) => change({ sellers: withTerms(all, { ...terms, delivery }) })}
+                />
+                <NumberInput
+                  label="Minimum order"
+                  min={0}
+                  max={1_000_000}
+                  value={terms.minimumOrder}
+                  placeholder="none"
+                  onCommit={(minimumOrder) => change({ sellers: withTerms(all, { ...terms, minimumOrder }) })}
+                />
+              </div>
+            </fieldset>
+          );
+        })}
+        <Failed error={error} />
+      </details>
+    </section>
+  );
+}

@@ -1,0 +1,125 @@
+/** An own profile being changed; saved on request, and carried into the mix that uses it. */
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { withProfile } from '../../household/reckon/mix-edits.ts';
+import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { boundKey, boundName, boundUnit, FIBRE_SENTENCE } from './ProfileTable.tsx';
+
+export function ProfileEditor({ profile }: { profile: TargetProfile }) {
+  const { mix, change } = useMixDraft();
+  const save = useSave('profiles');
+  const [draft, setDraft] = useState(profile);
+  const [added, setAdded] = useState<Tag | ''>('');
+  const dirty = JSON.stringify(draft) !== JSON.stringify(profile);
+  const nameless = draft.name.trim() === '';
+  const missing = NUTRIENTS.filter((n) => !draft.bounds.some((b) => b.nutrient === n.tag));
+
+  const patchBound = (i: number, patch: Partial<TargetBound>) =>
+    setDraft((d) => ({ ...d, bounds: d.bounds.map((b, j) => (i === j ? { ...b, ...patch } : b)) }));
+
+  function add(tag: Tag | '') {
+    if (!tag) return;
+    setDraft((d) => ({
+      ...d,
+      bounds: [...d.bounds, { nutrient: tag, basis: 'as fed', source: 'own choice' }],
+    }));
+    setAdded('');
+  }
+
+  function keep() {
+    const bounds = draft.bounds.filter((b) => b.min !== undefined || b.max !== undefined);
+    const fibre: TargetProfile['fibre'] =
+      (['FIBTG', 'FIBC'] as const).find((tag) => bounds.some((b) => b.nutrient === tag)) ?? 'none';
+    const kept = { ...draft, name: draft.name.trim(), bounds, fibre };
+    save.mutate(kept, {
+      onSuccess: () => {
+        setDraft(kept);
+        if (mix?.profileId === kept.id) change((m) => withProfile(m, kept));
+      },
+    });
+  }
+
+  return (
+    <div className="profile-editor">
+      <div className="fields">
+        <TextField
+          className="wide"
+          value={draft.name}
+          onChange={(name) => setDraft({ ...draft, name })}
+          isInvalid={nameless}
+        >
+          <Label>Name</Label>
+          <Input />
+        </TextField>
+      </div>
+      <p className="hint">{FIBRE_SENTENCE[draft.fibre]}</p>
+      <ul className="bound-list">
+        {draft.bounds.map((b, i) => (
+          <li key={boundKey(b)}>
+            <div className="list-head">
+              <span>
+                <strong>{boundName(b)}</strong> <small>{boundUnit(b)}</small>
+              </span>
+              <Button
+                className="quiet-button"
+                aria-label={`Remove ${boundName(b)}`}
+                onPress={() => setDraft((d) => ({ ...d, bounds: d.bounds.filter((_, j) => j !== i) }))}
+              >
+                Remove
+              </Button>
+            </div>
+            <div className="fields">
+              <NumberInput
+                label={`${boundName(b)}, at least`}
+                min={0}
+                max={b.max}
+                decimals={4}
+                placeholder="none"
+                value={b.min}
+                onCommit={(min) => patchBound(i, { min })}
+              />
+              <NumberInput
+                label={`${boundName(b)}, at most`}
+                min={b.min ?? 0}
+                decimals={4}
+                placeholder="none"
+                value={b.max}
+                onCommit={(max) => patchBound(i, { max })}
+              />
+              <TextField value={b.source} onChange={(source) => patchBound(i, { source })}>
+                <Label>Source of {boundName(b).toLowerCase()}</Label>
+                <Input />
+              </TextField>
+            </div>
+          </li>
+        ))}
+      </ul>
+      <Choice
+        label="Add a nutrient"
+        value={added}
+        options={[['', 'Choose…'], ...missing.map((n): [Tag, string] => [n.tag, n.name])]}
+        onChange={add}
+      />
+      {nameless && (
+        <p role="alert" className="field-error">
+          Name is empty; give the profile a name.
+        </p>
+      )}
+      <Failed error={save.error} />
+      <div className="button-row">
+        <Button className="button strong" isDisabled={!dirty || nameless || save.isPending} onPress={keep}>
+          Save profile
+        </Button>
+        <span className="hint" aria-live="polite">
+          {save.isSuccess && !dirty ? 'Saved' : dirty ? 'Not saved yet' : ''}
+        </span>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+/** A profile to read: each bound with unit, basis and source. */
+import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
+import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
+import { boundsText } from '../shared/windows.ts';
+
+export const FIBRE_SENTENCE: Record<TargetProfile['fibre'], string> = {
+  FIBTG: 'Its fibre range means total dietary fibre; a label’s crude fibre counts as a lower bound.',
+  FIBC: 'Its fibre range means crude fibre, as pet food labels print it.',
+  none: 'It sets no bound on fibre.',
+};
+
+export function ProfileTable({ profile }: { profile: TargetProfile }) {
+  return (
+    <>
+      <p className="hint">{FIBRE_SENTENCE[profile.fibre]}</p>
+      <div className="table-scroll">
+        <table className="bounds">
+          <thead>
+            <tr>
+              <th scope="col">Nutrient</th>
+              <th scope="col">Bounds</th>
+              <th scope="col">Source</th>
+            </tr>
+          </thead>
+          <tbody>
+            {profile.bounds.map((b) => (
+              <tr key={boundKey(b)}>
+                <th scope="row">{boundName(b)}</th>
+                <td>
+                  {boundsText(b.min, b.max)} {boundUnit(b)}
+                </td>
+                <td className="source">{b.source}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}
+
+export function boundKey(b: TargetBound): string {
+  return `${b.nutrient ?? b.ratio?.join('/')} ${b.basis}`;
+}
+
+export function boundName(b: TargetBound): string {
+  if (b.ratio) return `${nutrient(b.ratio[0]).name} to ${nutrient(b.ratio[1]).name.toLowerCase()}`;
+  return b.nutrient ? nutrient(b.nutrient).name : 'Nothing';
+}
+
+export function boundUnit(b: TargetBound): string {
+  if (!b.nutrient) return 'to 1';
+  return `${unitWord(nutrient(b.nutrient).unit)} per 100 g ${b.basis === 'DM' ? 'dry matter' : 'as fed'}`;
+}

@@ -1,0 +1,70 @@
+/** What needs hands today, each with the way there. */
+import { useQuery } from '@tanstack/react-query';
+import type { Day } from '../../kitchen/model.ts';
+import type { CalendarView, PresentBatch } from '../calendar/view-model.ts';
+import { keptOf } from '../cupboard/view-model.ts';
+import { linkTo } from '../shared/route.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { engine } from '../worker/engine.ts';
+import type { Answer } from '../worker/formulation.worker.ts';
+import type { BatchPapers } from '../worker/weighing.ts';
+import { type Errand, errandsOf, nearUseBy } from './view-model.ts';
+
+interface Props {
+  view: CalendarView | undefined;
+  day: Day;
+  /** The mix, where it is out of range. */
+  out: string | undefined;
+}
+
+export function Errands({ view, day, out }: Props) {
+  const { house } = useMixDraft();
+  const useBy = useUseBy(view?.present, day);
+  const errands: Errand[] = [
+    ...errandsOf(house, view, day, new Date().toISOString()),
+    ...(useBy ? [useBy] : []),
+    ...(out === undefined
+      ? []
+      : [
+          {
+            key: 'out',
+            words: `${out} is out of range as it stands: balance it before the next batch is weighed.`,
+            link: 'Go to Mix',
+            to: ['mix'],
+          },
+        ]),
+  ];
+  if (errands.length === 0) return null;
+  return (
+    <section className="today-errands" aria-label="For today">
+      <h2>For today</h2>
+      <ul>
+        {errands.map((e) => (
+          <li key={e.key} className={e.warns && 'warns'}>
+            <span className="today-mark" aria-hidden="true">
+              {e.warns ? '!' : '•'}
+            </span>
+            <span>
+              {e.words} <a href={linkTo(...e.to)}>{e.link}</a>
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Asked of the worker once the page stands, for the batch being fed alone. */
+function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefined {
+  const { house } = useMixDraft();
+  const batch = present?.batch;
+  const { data } = useQuery({
+    queryKey: ['papers', batch, house.lots, house.animals],
+    queryFn: async (): Promise<Answer<BatchPapers>> =>
+      engine.batchPapers(batch!, keptOf(house), house.animals),
+    enabled: batch !== undefined,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  if (!present || !data?.ok) return undefined;
+  return nearUseBy(present.name, present.batch.id, data.value.label.useBy.day, day);
+}

@@ -1,0 +1,196 @@
+/** The first page: the one sentence's place, and what needs hands. */
+import { describe, expect, test } from 'vitest';
+import { demoHousehold } from '../../household/demo.ts';
+import type { Household } from '../../household/model.ts';
+import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
+import { calendarOf } from '../calendar/view-model.ts';
+import { errandsOf, inventedIn, isNew, nearUseBy, nextOf } from './view-model.ts';
+
+const today = '2026-03-10';
+const now = new Date('2026-03-10T10:00:00').toISOString();
+const demo = demoHousehold();
+const mix = demo.mixes[0]!;
+const house = (about: Partial<Household> = {}): Household => ({ ...demo, ...about });
+const view = (h: Household) => calendarOf(h, mix, today);
+const next = (h: Household) => nextOf(h, view(h), today);
+const errands = (h: Household) => errandsOf(h, view(h), today, now);
+
+const step = (kind: FreezeStep['kind'], from: string, to: string, doneOn?: string): FreezeStep => ({
+  kind,
+  from,
+  to,
+  ...(doneOn !== undefined && { doneOn }),
+});
+const lot = (food: string, about: Partial<Lot> = {}): Lot => ({
+  id: `lot-${food}`,
+  food,
+  name: food,
+  grams: 500,
+  form: 'dry',
+  boughtOn: '2026-03-01',
+  frozen: false,
+  cold: [],
+  ...about,
+});
+const batch: Batch = {
+  id: 'b',
+  mixId: mix.id,
+  name: 'First mix',
+  problem: mix.problem,
+  shares: mix.shares,
+  order: [],
+  grams: 300,
+  pours: [
+    {
+      food: 'millet',
+      lots: [{ lot: 'lot-millet', grams: 90 }],
+      target: 90,
+      grams: 90,
+      at: '2026-03-01T09:00:00',
+    },
+  ],
+  animalIds: mix.animalIds,
+  startedAt: '2026-03-01T09:00:00',
+  finishedAt: '2026-03-01T11:00:00',
+};
+const { finishedAt: _, ...running } = batch;
+
+describe('the next thing', () => {
+  test('has the place where it is done', () => {
+    expect(next(house())).toEqual({
+      sentence: 'Buy and freeze 18 foods today.',
+      link: 'Go to the shopping list',
+      to: ['shopping'],
+    });
+    const lots = mix.problem.foods.map((f) => lot(f.id));
+    expect(next(house({ lots }))).toMatchObject({ to: ['cupboard', 'cold'] });
+    const ready = lots.map((l) => ({ ...l, form: 'dried' as const }));
+    expect(next(house({ lots: ready }))).toMatchObject({ to: ['weigh'] });
+    expect(next(house({ lots: ready, batches: [running] }))).toMatchObject({ to: ['mix', 'change'] });
+    const kitchen = [{ id: 'kitchen' as const, stepDays: { 'change-over': 0 } }];
+    expect(next(house({ lots: ready, batches: [running], kitchen }))).toMatchObject({ to: ['weigh', 'b'] });
+  });
+
+  test('is to say what an animal is fed, where nobody has', () => {
+    const animals = demo.animals.map(({ dailyGrams: _, ...a }) => a);
+    expect(next(house({ animals, batches: [batch] }))).toEqual({
+      sentence: 'Nobody can say yet when batch 1 runs out. Enter the grams that Bramble is fed in a day.',
+      link: 'Go to Bramble',
+      to: ['animals', 'demo-animal'],
+    });
+    expect(next(house({ animals: [], batches: [batch] }))).toMatchObject({ to: ['mix'] });
+  });
+});
+
+describe('for today', () => {
+  test('nothing in a new household, which says what is made up', () => {
+    expect(errands(house())).toEqual([]);
+    expect(isNew(house())).toBe(true);
+    expect(isNew(house({ lots: [lot('millet')] }))).toBe(false);
+    expect(inventedIn(house())).toEqual(['Bramble', 'Invented pellet']);
+  });
+
+  test('a batch in the bowl, but none that was given up', () => {
+    const [errand] = errands(house({ batches: [running] }));
+    expect(errand).toMatchObject({
+      words: 'First mix is being weighed: 90 g of 300 g lie in the bowl.',
+      to: ['weigh', 'b'],
+    });
+    const given = { ...running, givenUp: { note: 'spilt', on: today } };
+    expect(errands(house({ batches: [given] }))).toEqual([]);
+  });
+
+  test('a barred lot in a batch that is fed, until that is eaten', () => {
+    const lots = [lot('millet', { barred: { why: 'infested', on: '2026-03-09' } })];
+    expect(errands(house({ lots, batches: [batch] }))[0]).toMatchObject({
+      words:
+        'millet is barred (infested) and went into First mix of 1 March. Do not feed it before you have looked into it.',
+      to: ['cupboard', 'lot-millet'],
+      warns: true,
+    });
+    const eaten = { ...batch, left: { grams: 0, on: today } };
+    expect(errands(house({ lots, batches: [eaten] }))).toEqual([]);
+  });
+
+  test('the cold: to be ticked off, begun today, and without days', () => {
+    const lots = [
+      lot('rolled-oats', { cold: [step('freeze', '2026-03-05', '2026-03-09')] }),
+      lot('millet', { cold: [step('freeze', '2026-03-10', '2026-03-14')] }),
+      lot('maize', {
+        cold: [
+          step('freeze', '2026-03-05', '2026-03-10', '2026-03-10'),
+          step('thaw', '2026-03-10', '2026-03-14'),
+        ],
+      }),
+      lot('linseed'),
+      lot('brown-rice', { cold: [step('freeze', '2026-03-12', '2026-03-16')] }),
+    ];
+    expect(errands(house({ lots })).map((e) => e.words)).toEqual([
+      'rolled-oats has been frozen or thawed long enough: tick off the step.',
+      'millet goes into the freezer today.',
+      'maize comes out of the freezer today.',
+      'linseed waits for the cold and has no days yet.',
+    ]);
+  });
+
+  test('a lot past its best before, while there is some of it', () => {
+    const past = lot('millet', { form: 'dried', bestBefore: '2026-03-09' });
+    expect(errands(house({ lots: [past] }))).toMatchObject([{ to: ['cupboard', 'lot-millet'], warns: true }]);
+    expect(errands(house({ lots: [{ ...past, bestBefore: today }] }))).toEqual([]);
+    expect(
+      errands(
+        house({ lots: [{ ...past, grams: 90 }], batches: [{ ...batch, left: { grams: 0, on: today } }] }),
+      ),
+    ).toEqual([]);
+  });
+
+  test('a look at what dries, when it is due and later today', () => {
+    const run = (startedAt: string) => ({
+      id: 'r',
+      lot: 'lot-carrot',
+      device: 'oven' as const,
+      celsius: 60,
+      startedAt: new Date(startedAt).toISOString(),
+      trays: 1,
+      gramsBefore: 400,
+      checks: [],
+    });
+    const at = (start: string) =>
+      errands(house({ lots: [lot('carrot', { form: 'fresh' })], dryingRuns: [run(start)] })).map(
+        (e) => e.words,
+      );
+    expect(at('2026-03-10T07:30:00')).toEqual(['Turn and check what dries: carrot. It was due at 09:30.']);
+    expect(at('2026-03-09T20:00:00')).toEqual([
+      'Turn and check what dries: carrot. It was due at 22:00 on 9 March.',
+    ]);
+    expect(at('2026-03-10T09:30:00')).toEqual(['Turn and check what dries at 11:30: carrot.']);
+  });
+
+  test('a batch near its use-by, or past it', () => {
+    expect(nearUseBy('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
+    expect(nearUseBy('batch 3', 'b', '2026-03-24', today)!.words).toBe(
+      'Batch 3 is to be used by 24 March (an estimate).',
+    );
+    expect(nearUseBy('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
+      /^Batch 3 was to be used by 9 March/,
+    );
+  });
+
+  test('the change of food, as many days as the calendar gives it', () => {
+    const change = (on: string, days?: number) => {
+      const h = house({
+        batches: [batch],
+        ...(days !== undefined && {
+          kitchen: [{ id: 'kitchen' as const, stepDays: { 'change-over': days } }],
+        }),
+      });
+      return errandsOf(h, calendarOf(h, mix, on), on, `${on}T10:00:00.000Z`).find((e) => e.key === 'change b')
+        ?.words;
+    };
+    expect(change('2026-03-01')).toMatch(/^Change over to batch 1 slowly.*: day 1 of 14 days\./);
+    expect(change('2026-03-10')).toMatch(/day 10 of 14 days/);
+    expect(change('2026-03-15')).toBeUndefined();
+    expect(change('2026-03-10', 10)).toMatch(/day 10 of 10 days/);
+    expect(change('2026-03-10', 0)).toBeUndefined();
+  });
+});

@@ -1,0 +1,29 @@
+/** A list of batches, each with the way into it. */
+
+import type { Batch } from '../../kitchen/model.ts';
+import { gramsMade } from '../calendar/view-model.ts';
+import { linkTo } from '../shared/route.ts';
+import { endWords, gramWords, moment } from './view-model.ts';
+
+export function BatchList(props: { title: string; batches: readonly Batch[]; link(batch: Batch): string }) {
+  return (
+    <section aria-label={props.title}>
+      <h2>{props.title}</h2>
+      <ul className="weigh-batches">
+        {props.batches.map((batch) => {
+          const poured = gramsMade(batch);
+          return (
+            <li key={batch.id}>
+              <a href={linkTo('weigh', batch.id)}>{props.link(batch)}</a>
+              <small>
+                {moment(batch.finishedAt ?? batch.startedAt)}, {gramWords(poured)}
+                {batch.finishedAt === undefined && ` of ${gramWords(batch.grams)}`}
+                {endWords(batch) && `. ${endWords(batch)}`}
+              </small>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,237 @@
+/** One batch beside the scale, from the first gram to its record. */
+import { useQuery } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { afterBatch } from '../../household/reckon/next-batch.ts';
+import { lotsFor, pourLots } from '../../household/reckon/take-from-lots.ts';
+import type { Batch } from '../../kitchen/model.ts';
+import { keptOf } from '../cupboard/view-model.ts';
+import { go, linkTo } from '../shared/route.ts';
+import { today } from '../shared/today.ts';
+import { put } from '../store/api.ts';
+import { useBatchSave } from '../store/batch-save.ts';
+import { useCacheWriter, useRemove } from '../store/household.ts';
+import { useKitchen } from '../store/kitchen.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
+import { engine } from '../worker/engine.ts';
+import type { Answer } from '../worker/formulation.worker.ts';
+import type { Standing } from '../worker/weighing.ts';
+import { BatchRecord } from './BatchRecord.tsx';
+import { FinishBatch } from './FinishBatch.tsx';
+import { GiveUpBatch } from './GiveUpBatch.tsx';
+import { LostBatch } from './LostBatch.tsx';
+import { PourList } from './PourList.tsx';
+import { PourLots } from './PourLots.tsx';
+import { PourStep } from './PourStep.tsx';
+import { SaveLine } from './SaveLine.tsx';
+import { ScaleStep } from './ScaleStep.tsx';
+import { Told } from './Told.tsx';
+import {
+  begunAgain,
+  foodLines,
+  gramWords,
+  insteadOf,
+  otherFoods,
+  statusWords,
+  usedUp,
+  withAnyAmount,
+  withMoreStock,
+  withNoMore,
+  withoutLast,
+  withPour,
+  withScaleStep,
+} from './view-model.ts';
+import { WeighSheetPaper } from './WeighSheetPaper.tsx';
+import { useWakeLock } from './wake-lock.ts';
+
+export function BatchPage({ batch }: { batch: Batch }) {
+  const { house } = useMixDraft();
+  const write = useCacheWriter();
+  const remove = useRemove('batches');
+  const { save, keep, retry } = useBatchSave(batch.id);
+  const { kitchen, change } = useKitchen();
+  /** Whether something was poured on this page: then the next food takes the focus. */
+  const went = useRef(false);
+  const done = batch.finishedAt !== undefined;
+  /** Another food than the one asked for, which the keeper pours now. */
+  const [chosen, setChosen] = useState<string>();
+  useWakeLock(!done);
+  const standing = useQuery({
+    queryKey: ['standing', batch],
+    queryFn: async (): Promise<Answer<Standing>> => engine.standing(batch),
+    staleTime: Number.POSITIVE_INFINITY,
+    enabled: !done,
+  });
+  const answer = standing.data;
+  const waits = save.is === 'saving' || save.is === 'failed';
+  const now = () => new Date().toISOString();
+  const kept = keptOf(house);
+
+  const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
+
+  /** @param noMore whether there is no more of it than that */
+  function pour(food: string, grams: number, target: number, noMore = false) {
+    went.current = true;
+    const lots = pourLots(kept, food, grams, { day: today(), groupOf, pours: batch.pours });
+    const after = withPour(batch, { food, lots, target, grams, at: now() });
+    keep(batch, noMore ? withNoMore(after, food) : after);
+    setChosen(undefined);
+  }
+  function finish(madeBy: string | undefined, reason?: string) {
+    keep(batch, {
+      ...batch,
+      ...(madeBy && { madeBy }),
+      ...(reason && { accepted: { note: reason, on: today() } }),
+      finishedAt: now(),
+    });
+    if (kitchen.next && kitchen.next.mixId === batch.mixId) change({ next: afterBatch(kitchen.next) });
+  }
+  function close(note: string) {
+    keep(batch, { ...batch, givenUp: { note, on: today() }, finishedAt: now() });
+  }
+  function giveUp(reason: string) {
+    if (batch.pours.length > 0) return close(reason || 'no reason was written');
+    remove.mutate(batch.id, { onSuccess: () => go('weigh') });
+  }
+  /** The food of this bowl is gone, so its record stays, closed; the plan begins anew. */
+  async function startAgain() {
+    const again = begunAgain(batch, newId(), now());
+    await put('batches', again);
+    write('batches', again);
+    close('started again with an empty bowl');
+    go('weigh', again.id);
+  }
+
+  if (done) return <BatchRecord batch={batch} />;
+  const head = (
+    <header className="weigh-head">
+      <p>
+        <a href={linkTo('weigh')}>All batches</a>
+      </p>
+      <h1>Weigh out: {batch.name}</h1>
+    </header>
+  );
+  if (!answer)
+    return (
+      <>
+        {head}
+        <SaveLine save={save} base={batch} retry={retry} />
+        <p role="status">
+          {standing.error
+            ? `The batch could not be worked out: ${standing.error.message}`
+            : 'Working out what comes next…'}
+        </p>
+      </>
+    );
+  if (!answer.ok)
+    return (
+      <>
+        {head}
+        <p role="alert">
+          {answer.field && `${answer.field}: `}
+          {answer.message}
+        </p>
+      </>
+    );
+
+  const { state, told, total, names } = answer.value;
+  const asked = answer.value.next;
+  const next = chosen === undefined ? asked : insteadOf(answer.value, batch, chosen);
+  const grow = (food: string, grams: number) => {
+    if (batch.stock?.[food] !== undefined) keep(batch, withMoreStock(batch, { [food]: grams }));
+  };
+  const status = statusWords(answer.value, batch.grams);
+  const last = batch.pours.at(-1);
+  return (
+    <>
+      {head}
+      <section className="weigh-total" aria-label="Running total">
+        <p>
+          <strong data-testid="running-total">{gramWords(total)}</strong> of {gramWords(state.total)} in the
+          bowl
+        </p>
+        <progress value={total} max={Math.max(state.total, total)} aria-label="Poured so far" />
+        <p className={`weigh-status ${status.status.replace(' ', '-')}`} data-testid="weigh-status">
+          <span aria-hidden="true">{status.shape}</span> {status.words}
+        </p>
+      </section>
+      <SaveLine save={save} base={batch} names={names} retry={retry} />
+      {told && (
+        <Told
+          told={told}
+          changedOnly={state.lost !== undefined}
+          busy={waits}
+          takeOut={(food, grams) => pour(food, -grams, 0)}
+        />
+      )}
+      {state.lost && (
+        <LostBatch
+          focus={went.current}
+          lost={state.lost}
+          done={state.done}
+          busy={waits}
+          accept={(reason, madeBy) => finish(madeBy, reason)}
+          grow={
+            state.lost.larger && batch.stock
+              ? () => keep(batch, withMoreStock(batch, state.lost!.larger!.needed))
+              : undefined
+          }
+          again={startAgain}
+        />
+      )}
+      {next ? (
+        <PourStep
+          key={`${next.food} ${batch.pours.length}`}
+          next={next}
+          planned={batch.grams}
+          step={batch.problem.scale_step_grams}
+          outOfRange={state.lost !== undefined}
+          busy={waits}
+          onPour={(grams, noMore) => pour(next.food, grams, next.target, noMore)}
+          focus={went.current && !state.lost}
+          instead={chosen !== undefined}
+          asked={asked?.name}
+          others={otherFoods(batch, answer.value)}
+          onChoose={(food) => {
+            went.current = true;
+            setChosen(food);
+          }}
+        >
+          <PourLots
+            lots={lotsFor(kept, next.food, next.target, { day: today(), groupOf })}
+            onOverruled={grow}
+          />
+        </PourStep>
+      ) : (
+        !state.lost && <FinishBatch total={total} busy={waits} finish={finish} />
+      )}
+      {last && (
+        <Button className="quiet-button" isDisabled={waits} onPress={() => keep(batch, withoutLast(batch))}>
+          Take back the last entry ({gramWords(last.grams)} of {names[last.food] ?? last.food}), it was
+          written wrong
+        </Button>
+      )}
+      {usedUp(batch).map((food) => (
+        <p key={food} className="weigh-used-up">
+          No more of {names[food] ?? food}: it is not asked for again.{' '}
+          <Button
+            className="quiet-button"
+            isDisabled={waits}
+            onPress={() => keep(batch, withAnyAmount(batch, food))}
+          >
+            There is more of {names[food] ?? food} after all
+          </Button>
+        </p>
+      ))}
+      <PourList lines={foodLines(batch, answer.value)} />
+      <ScaleStep
+        step={batch.problem.scale_step_grams}
+        onChange={(step) => !waits && keep(batch, withScaleStep(batch, step))}
+      />
+      <WeighSheetPaper batch={batch} kept={kept} />
+      <GiveUpBatch empty={!last} busy={waits || remove.isPending} giveUp={giveUp} />
+      {remove.error && <p role="alert">Not deleted: {remove.error.message}</p>}
+    </>
+  );
+}

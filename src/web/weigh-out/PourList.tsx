@@ -1,0 +1,35 @@
+/** What is done and what comes. */
+import { type FoodLine, gramWords } from './view-model.ts';
+
+const SHAPES = { poured: '✓', 'left out': '–', now: '▸', 'to come': '○' } as const;
+
+export function PourList({ lines }: { lines: readonly FoodLine[] }) {
+  const done = lines.filter((l) => l.state === 'poured' || l.state === 'left out').length;
+  return (
+    <section className="weigh-list" aria-label="All foods of the batch">
+      <h2>
+        All foods <small>{`${done} of ${lines.length} done`}</small>
+      </h2>
+      <ol>
+        {lines.map((line) => (
+          <li key={line.food} data-food={line.food} data-state={line.state}>
+            <span className="weigh-shape" aria-hidden="true">
+              {SHAPES[line.state]}
+            </span>
+            <span>
+              {line.name} <small>{line.state}</small>
+            </span>
+            <span className="weigh-grams">
+              {line.state === 'poured' || line.state === 'left out'
+                ? gramWords(line.poured)
+                : gramWords(line.target)}
+              {line.planned !== (line.state === 'poured' ? line.poured : line.target) && (
+                <small> planned {gramWords(line.planned)}</small>
+              )}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,46 @@
+/** What of the batch the server does not have yet, in sight until it has. */
+import { Button } from 'react-aria-components';
+import type { Batch } from '../../kitchen/model.ts';
+import type { BatchSave } from '../store/batch-save.ts';
+import { gramWords } from './view-model.ts';
+
+export function SaveLine(props: {
+  save: BatchSave;
+  base: Batch;
+  names?: Readonly<Record<string, string>>;
+  retry(): void;
+}) {
+  const { save, base, names, retry } = props;
+  if (save.is === 'idle') return <p className="weigh-save" role="status" />;
+  if (save.is === 'saving')
+    return (
+      <p className="weigh-save" role="status">
+        Saving {what(save.next, base, names)}…
+      </p>
+    );
+  if (save.is === 'overtaken')
+    return (
+      <p className="weigh-fault" role="alert">
+        Another device went on with this batch meanwhile, so {what(save.next, base, names)} was not noted.
+        What stands here is the batch as it is now; look into the bowl before you pour on.
+      </p>
+    );
+  return (
+    <div className="weigh-fault" role="alert">
+      <p>
+        <strong>Not saved yet, trying again:</strong> {what(save.next, base, names)}. {save.message}
+      </p>
+      <Button className="button" onPress={retry}>
+        Try now
+      </Button>
+    </div>
+  );
+}
+
+/** What was entered, in words. */
+function what(next: Batch, base: Batch, names?: Readonly<Record<string, string>>): string {
+  const last = next.pours.at(-1);
+  if (next.finishedAt !== undefined) return 'the end of the batch';
+  if (next.pours.length <= base.pours.length || !last) return 'your last change';
+  return `${gramWords(last.grams)} of ${names?.[last.food] ?? last.food}`;
+}

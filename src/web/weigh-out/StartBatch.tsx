@@ -1,0 +1,170 @@
+/** Before the first gram: batches of the mix to go on with, and a new one. */
+import { useQuery } from '@tanstack/react-query';
+import { useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Mix } from '../../household/model.ts';
+import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
+import { sizeOfNext } from '../../household/reckon/next-batch.ts';
+import type { Batch } from '../../kitchen/model.ts';
+import { NumberInput } from '../shared/NumberInput.tsx';
+import { go, linkTo } from '../shared/route.ts';
+import { today } from '../shared/today.ts';
+import { put } from '../store/api.ts';
+import { allProfiles, useCacheWriter } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
+import { engine } from '../worker/engine.ts';
+import type { Answer } from '../worker/formulation.worker.ts';
+import type { BatchPlan } from '../worker/weighing.ts';
+import { BatchList } from './BatchList.tsx';
+import { PassedLots } from './PassedLots.tsx';
+import { ScaleStep } from './ScaleStep.tsx';
+import { batchesOf, gramWords } from './view-model.ts';
+
+export function StartBatch({ mix: kept }: { mix: Mix }) {
+  const { house } = useMixDraft();
+  const write = useCacheWriter();
+  const mix = useMemo(
+    () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
+    [kept, house],
+  );
+  const [step, setStep] = useState(mix.problem.scale_step_grams);
+  const [grams, setGrams] = useState(() => {
+    const wanted = sizeOfNext(house, mix).grams ?? mix.problem.batch_grams;
+    return Number((Math.max(1, Math.round(wanted / step)) * step).toPrecision(12));
+  });
+  const [fault, setFault] = useState<{ message: string; stock: boolean }>();
+  const [busy, setBusy] = useState(false);
+  const problem = useMemo(
+    () => ({ ...mix.problem, batch_grams: grams, scale_step_grams: step }),
+    [mix.problem, grams, step],
+  );
+  const shares = useMemo(
+    () =>
+      Object.fromEntries(
+        problem.foods.flatMap(({ id, refused }) => {
+          const share = refused ? 0 : (mix.shares[id] ?? 0);
+          return share > 0 ? [[id, share]] : [];
+        }),
+      ),
+    [problem, mix.shares],
+  );
+  const { lots, dryingRuns: runs, batches } = house;
+  const plan = useQuery({
+    queryKey: ['plan batch', problem, shares, lots, runs, batches.length],
+    queryFn: async (): Promise<Answer<BatchPlan>> =>
+      engine.planBatch(problem, shares, { lots, runs, batches }, today()),
+    staleTime: Number.POSITIVE_INFINITY,
+  }).data;
+  const { running, finished } = batchesOf(mix.id, batches);
+
+  /** Makes the batch and keeps it before the first food is shown. */
+  async function begin(countLots: boolean) {
+    if (!plan?.ok) return;
+    setBusy(true);
+    setFault(undefined);
+    try {
+      const batch: Batch = {
+        id: newId(),
+        mixId: mix.id,
+        name: mix.name,
+        problem,
+        shares,
+        order: plan.value.order.map((p) => p.food),
+        grams,
+        pours: [],
+        animalIds: mix.animalIds.filter((id) => house.animals.some((a) => a.id === id)),
+        ...(countLots && Object.keys(plan.value.stock).length > 0 && { stock: plan.value.stock }),
+        startedAt: new Date().toISOString(),
+      };
+      const standing = await engine.standing(batch);
+      if (!standing.ok) throw new Error(standing.message);
+      const { lost } = standing.value.state;
+      if (lost) {
+        setFault({
+          message: `${lost.sentence}${lost.larger ? ` ${lost.larger.sentence}` : ''}`,
+          stock: batch.stock !== undefined,
+        });
+        return;
+      }
+      await put('batches', batch);
+      write('batches', batch);
+      go('weigh', batch.id);
+    } catch (error) {
+      setFault({
+        message: `The batch was not begun: ${error instanceof Error ? error.message : error}`,
+        stock: false,
+      });
+    } finally {
+      setBusy(false);
+    }
+  }
+
+  const ready = plan?.ok && plan.value.inRange;
+  return (
+    <>
+      <p>
+        <a href={linkTo('mix')}>Back to the mix</a>
+      </p>
+      <h1>Weigh out: {mix.name}</h1>
+      {running.length > 0 && (
+        <BatchList title="Being weighed" batches={running} link={(b) => `Go on weighing ${b.name}`} />
+      )}
+      <section className="weigh-card" aria-label="A new batch">
+        <h2>A new batch</h2>
+        <NumberInput
+          label="Weight of the batch"
+          value={grams}
+          min={step}
+          step={step}
+          unit="g"
+          required
+          onCommit={(v) => v !== undefined && setGrams(v)}
+        />
+        <ScaleStep step={step} onChange={setStep} />
+        <p role="status" className={ready === false ? 'weigh-fault' : ''}>
+          {plan === undefined
+            ? 'Working…'
+            : !plan.ok
+              ? `${plan.field ? `${plan.field}: ` : ''}${plan.message}`
+              : ready
+                ? plan.value.verdict
+                : `${plan.value.verdict} Balance the mix first; then it can be weighed out.`}
+        </p>
+        <Button className="big-button" isDisabled={!ready || busy} onPress={() => void begin(true)}>
+          {busy ? 'Working it out…' : `Begin with ${gramWords(grams)}`}
+        </Button>
+        {plan?.ok && plan.value.passed.length > 0 && (
+          <section className="weigh-waiting" aria-label="Lots that are not ready">
+            <h3>Not ready to weigh out</h3>
+            <p>These lots are not counted, and there is not enough of their foods without them.</p>
+            <PassedLots passed={plan.value.passed} />
+          </section>
+        )}
+        {fault && (
+          <div role="alert" className="weigh-fault">
+            <p>{fault.message}</p>
+            {fault.stock && (
+              <Button className="button" onPress={() => void begin(false)}>
+                I have what is missing: begin without counting the lots
+              </Button>
+            )}
+          </div>
+        )}
+        {ready && plan.ok && (
+          <details>
+            <summary>Why in this order</summary>
+            <ol className="weigh-order">
+              {plan.value.order.map((p) => (
+                <li key={p.food}>{p.sentence}</li>
+              ))}
+            </ol>
+          </details>
+        )}
+      </section>
+      {finished.length > 0 && (
+        <BatchList title="Finished" batches={finished} link={(b) => `Record of ${b.name}`} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,48 @@
+/** What the last pour did to the rest, one sentence each. */
+import { Button } from 'react-aria-components';
+import type { Standing } from '../worker/weighing.ts';
+
+/** So many changes are told at once; more are folded away, so that the next food stays in sight. */
+const FEW = 3;
+
+export function Told(props: {
+  told: NonNullable<Standing['told']>;
+  /** What cannot be saved is told elsewhere. */
+  changedOnly: boolean;
+  busy: boolean;
+  takeOut(food: string, grams: number): void;
+}) {
+  const { told, changedOnly, busy, takeOut } = props;
+  const { changed, spoonBack } = told;
+  const few = changed.length <= FEW;
+  return (
+    <section className="weigh-told" aria-label="After the last pour">
+      <p role="status">
+        {!changedOnly && told.sentence}
+        {few && ` ${changed.map((c) => c.sentence).join(' ')}`}
+      </p>
+      {!few && changed.length > 0 && (
+        <details>
+          <summary>{`What changes (${changed.length})`}</summary>
+          <ul className="weigh-changes">
+            {changed.map((c) => (
+              <li key={c.food}>{c.sentence}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {spoonBack && (
+        <div className="weigh-spoon">
+          <p>{spoonBack.sentence}</p>
+          <Button
+            className="button"
+            isDisabled={busy}
+            onPress={() => takeOut(spoonBack.food, spoonBack.grams)}
+          >
+            {spoonBack.grams} g taken out
+          </Button>
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,42 @@
+/** Weighing out: the batches of the mix at hand, or one batch beside the scale. */
+
+import { linkTo } from '../shared/route.ts';
+import { useFreshBatches } from '../store/batch-save.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { BatchPage } from './BatchPage.tsx';
+import { StartBatch } from './StartBatch.tsx';
+
+/** @param shown id of the batch; undefined for the batches of the mix */
+export function WeighOutScreen({ shown }: { shown: string | undefined }) {
+  const { house, mix } = useMixDraft();
+  const { ready } = useFreshBatches();
+  const batch = house.batches.find((b) => b.id === shown);
+  return (
+    <main id="main" className="page weigh-page">
+      {!ready ? (
+        <h1>Opening the batches…</h1>
+      ) : shown === undefined ? (
+        mix ? (
+          <StartBatch key={mix.id} mix={mix} />
+        ) : (
+          <NoMix words="There is no mix yet" />
+        )
+      ) : batch ? (
+        <BatchPage key={batch.id} batch={batch} />
+      ) : (
+        <NoMix words="This batch is not kept here" />
+      )}
+    </main>
+  );
+}
+
+function NoMix({ words }: { words: string }) {
+  return (
+    <>
+      <h1>{words}</h1>
+      <p>
+        <a href={linkTo('mix')}>Go to the mix</a>, and weigh out from there.
+      </p>
+    </>
+  );
+}

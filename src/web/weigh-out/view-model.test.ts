@@ -1,0 +1,265 @@
+/** What is said beside the scale, and what a reading means. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import type { Batch, Pour } from '../../kitchen/model.ts';
+import type { Next, State } from '../../kitchen/weighing/weigh-out.ts';
+import type { Standing } from '../worker/weighing.ts';
+import {
+  batchesOf,
+  begunAgain,
+  endWords,
+  foodLines,
+  gramsOf,
+  insteadOf,
+  otherFoods,
+  shownTarget,
+  statusWords,
+  toleranceWords,
+  usedUp,
+  withAnyAmount,
+  withMoreStock,
+  withNoMore,
+  withoutLast,
+  withPour,
+  withScaleStep,
+} from './view-model.ts';
+
+const next: Next = {
+  food: 'oats',
+  name: 'Rolled oats',
+  target: 15,
+  reading: 115,
+  again: false,
+  asPlanned: { low: 14, high: 17 },
+  poured: 100,
+  remaining: 200,
+  sentence: '',
+};
+const batch: Batch = {
+  id: 'b',
+  mixId: 'm',
+  name: 'First mix',
+  problem: {} as Problem,
+  shares: { oats: 50, maize: 30, dill: 20 },
+  order: ['oats', 'maize', 'dill'],
+  grams: 300,
+  pours: [],
+  animalIds: [],
+  startedAt: '2026-03-14T10:00:00.000Z',
+};
+const pour = (food: string, grams: number): Pour => ({
+  food,
+  grams,
+  lots: [],
+  target: Math.max(0, grams),
+  at: '2026-03-14T10:05:00.000Z',
+});
+const state: State = { status: 'as planned', targets: {}, total: 300, done: false };
+
+describe('a reading of the scale', () => {
+  test('poured as shown, it is the target, however the scale is read', () => {
+    for (const reads of ['food', 'bowl'] as const)
+      expect(gramsOf(shownTarget(next, reads), 100, reads)).toEqual({ grams: 15 });
+  });
+
+  test('of the whole bowl is the food and what lay there before', () => {
+    const tenths = fc.integer({ min: 1, max: 20_000 }).map((n) => n / 10);
+    fc.assert(
+      fc.property(tenths, tenths, (inBowl, grams) => {
+        const read = gramsOf(Number((inBowl + grams).toFixed(1)), inBowl, 'bowl');
+        expect('grams' in read && read.grams).toBeCloseTo(grams, 9);
+        expect(gramsOf(grams, inBowl, 'food')).toEqual({ grams });
+      }),
+    );
+  });
+
+  test('that is none is refused with the way out', () => {
+    const fault = (reading: number | undefined, reads: 'food' | 'bowl') => {
+      const read = gramsOf(reading, 100, reads);
+      return 'fault' in read ? read.fault : undefined;
+    };
+    expect(fault(undefined, 'food')).toMatch(/^Write what the scale shows/);
+    expect(fault(Number.NaN, 'food')).toMatch(/not a number/);
+    expect(fault(-1, 'food')).toMatch(/below 0/);
+    expect(fault(15, 'bowl')).toBe(
+      '15 g is less than the 100 g that lay in the bowl. If the scale was set to zero, choose “this food alone”.',
+    );
+    expect(fault(0, 'food')).toMatch(/Leave it out/);
+    expect(fault(100, 'bowl')).toMatch(/Leave it out/);
+  });
+});
+
+describe('the tolerance in words', () => {
+  test('follows what the scale shows', () => {
+    expect(toleranceWords(next, 'food', 300)).toBe('Anything from 14 to 17 g keeps the ration in range.');
+    expect(toleranceWords(next, 'bowl', 300)).toBe(
+      'Anything from 114 to 117 g on the scale keeps the ration in range.',
+    );
+  });
+
+  test('names the size of another batch, one weight alone, and where nothing serves', () => {
+    const grown = { low: 14, high: 40, total: 420 };
+    expect(toleranceWords({ ...next, grown }, 'food', 300)).toBe(
+      'Anything from 14 to 17 g keeps the ration in range; anything from 14 to 40 g if the batch may grow to 420 g.',
+    );
+    const { asPlanned: _, ...late } = next;
+    expect(toleranceWords({ ...late, grown: { ...grown, total: 280 } }, 'food', 300)).toBe(
+      'Anything from 14 to 40 g keeps the ration in range if the batch comes to 280 g.',
+    );
+    expect(toleranceWords({ ...next, asPlanned: { low: 15, high: 15 } }, 'food', 300)).toBe(
+      'Only 15 g keeps the ration in range.',
+    );
+    expect(toleranceWords({ ...next, asPlanned: { low: 0, high: 9 } }, 'food', 300)).toBe(
+      'Anything up to 9 g keeps the ration in range.',
+    );
+    expect(toleranceWords(late, 'food', 300)).toMatch(/^No amount/);
+  });
+});
+
+test('every state has words and a shape of its own', () => {
+  const all = (['as planned', 'corrected', 'grown', 'out'] as const).map((status) =>
+    statusWords({ state: { ...state, status, total: 360 }, planned: {} }, 300),
+  );
+  expect(new Set(all.map((s) => s.shape)).size).toBe(4);
+  expect(all.map((s) => s.words)).toEqual([
+    'As planned',
+    'Corrected: other targets, in range',
+    'Grown to 360 g: other targets, in range',
+    'Out of range',
+  ]);
+});
+
+test('a batch corrected before stays corrected, though the last pour changed nothing', () => {
+  const planned = { oats: 150, maize: 150 };
+  const of = (targets: Record<string, number>) => statusWords({ state: { ...state, targets }, planned }, 300);
+  expect(of({ oats: 160, maize: 140 }).status).toBe('corrected');
+  expect(of(planned).status).toBe('as planned');
+});
+
+test('the list tells what is poured, what is now, what comes and what is left out', () => {
+  const standing: Standing = {
+    state: { ...state, targets: { oats: 150, maize: 90, dill: 0, linseed: 0 } },
+    next: { ...next, food: 'maize' },
+    planned: { oats: 150, maize: 90, dill: 60, linseed: 0 },
+    inBowl: { oats: 150, maize: 0, dill: 0, linseed: 0 },
+    total: 150,
+    groups: {},
+    names: { oats: 'Rolled oats', maize: 'Maize', dill: 'Dill, dried' },
+  };
+  const lines = (s: Standing) =>
+    foodLines({ ...batch, pours: [pour('oats', 150)] }, s).map((l) => [l.name, l.state]);
+  expect(lines(standing)).toEqual([
+    ['Rolled oats', 'poured'],
+    ['Maize', 'now'],
+    ['Dill, dried', 'left out'],
+  ]);
+  const more = { ...standing, state: { ...standing.state, targets: { oats: 170, maize: 90, dill: 60 } } };
+  expect(lines(more).map((l) => l[1])).toEqual(['to come', 'now', 'to come']);
+});
+
+describe('batches', () => {
+  test('those being weighed and the finished, newest first, of this mix alone', () => {
+    const at = (id: string, startedAt: string, more: Partial<Batch> = {}) => ({
+      ...batch,
+      id,
+      startedAt,
+      ...more,
+    });
+    const end = { finishedAt: '2026-03-20T10:00:00.000Z' };
+    const found = batchesOf('m', [
+      at('old', '2026-03-01T10:00:00.000Z'),
+      at('new', '2026-03-02T10:00:00.000Z'),
+      at('done', '2026-03-03T10:00:00.000Z', end),
+      at('other', '2026-03-04T10:00:00.000Z', { mixId: 'n' }),
+    ]);
+    expect(found.running.map((b) => b.id)).toEqual(['new', 'old']);
+    expect(found.finished.map((b) => b.id)).toEqual(['done']);
+  });
+
+  test('an entry taken back leaves the batch as it was', () => {
+    expect(withoutLast(withPour(batch, pour('oats', 150)))).toEqual(batch);
+  });
+
+  test('begun again, nothing of the old bowl is left but the plan', () => {
+    const closed: Batch = {
+      ...withPour(batch, pour('oats', 500)),
+      accepted: { note: 'no', on: '2026-03-14' },
+      finishedAt: '2026-03-14T11:00:00.000Z',
+    };
+    expect(begunAgain(closed, 'c', '2026-03-15T10:00:00.000Z')).toEqual({
+      ...batch,
+      id: 'c',
+      startedAt: '2026-03-15T10:00:00.000Z',
+    });
+  });
+
+  test('more than the lots held is counted from what they held or from what is poured, whichever is more', () => {
+    const stocked = { ...withPour(batch, pour('oats', 160)), stock: { oats: 150, maize: 90 } };
+    expect(withMoreStock(stocked, { oats: 10, maize: 5, dill: 7 }).stock).toEqual({ oats: 170, maize: 95 });
+    expect(withMoreStock(batch, { oats: 10 })).toEqual(batch);
+  });
+});
+
+describe('what there is no more of', () => {
+  const begun = withPour({ ...batch, stock: { oats: 100 } }, pour('oats', 20));
+
+  test('is not asked for again, until it is taken back with its entry or there is more after all', () => {
+    const out = withNoMore(begun, 'oats');
+    expect([usedUp(begun), usedUp(out)]).toEqual([[], ['oats']]);
+    expect(out.stock).toEqual({ oats: 20 });
+    expect(withoutLast(out)).toEqual({ ...batch, pours: [] });
+    expect(withAnyAmount(out, 'oats').stock).toBeUndefined();
+    expect(usedUp(withMoreStock(out, { oats: 5 }))).toEqual([]);
+  });
+
+  test('a batch begun again counts its lots without what was poured away', () => {
+    expect(begunAgain(begun, 'new', '2026-03-15T10:00:00.000Z').stock).toEqual({ oats: 80 });
+    const givenUp = {
+      ...begun,
+      givenUp: { note: 'spilt', on: '2026-03-15' },
+      finishedAt: '2026-03-15T10:00:00.000Z',
+    };
+    expect(begunAgain(givenUp, 'new', '2026-03-15T10:00:00.000Z')).not.toHaveProperty('givenUp');
+  });
+});
+
+test('another food than the one asked for stands with its own target and no promise', () => {
+  const standing: Standing = {
+    state: { ...state, targets: { oats: 150, maize: 90, dill: 0 } },
+    next: { ...next, food: 'maize' },
+    planned: { oats: 150, maize: 90, dill: 60 },
+    inBowl: { oats: 140, maize: 0, dill: 0 },
+    total: 140,
+    names: { oats: 'Rolled oats', maize: 'Maize', dill: 'Dill' },
+    groups: {},
+  };
+  const begun = withPour(batch, pour('oats', 140));
+  expect(insteadOf(standing, begun, 'oats')).toMatchObject({
+    target: 10,
+    reading: 150,
+    again: true,
+    poured: 140,
+  });
+  expect(insteadOf(standing, begun, 'dill')).toMatchObject({ name: 'Dill', target: 0, again: false });
+  expect(otherFoods(begun, standing).map(([, words]) => words)).toEqual([
+    'more of Rolled oats, 140 g in the bowl',
+    'Dill, left out now',
+  ]);
+});
+
+test('a scale with other steps is kept with the batch alone', () => {
+  const of = withScaleStep(batch, 0.1);
+  expect(of.problem.scale_step_grams).toBe(0.1);
+  expect(batch.problem.scale_step_grams).not.toBe(0.1);
+});
+
+test('how a batch ended is told', () => {
+  expect(endWords(batch)).toBe('');
+  expect(endWords({ ...batch, givenUp: { note: 'spilt', on: '2026-03-15' } })).toBe(
+    'Given up; not to be fed: spilt',
+  );
+  expect(endWords({ ...batch, accepted: { note: 'compost', on: '2026-03-15' } })).toMatch(
+    /out of range: compost/,
+  );
+});

@@ -1,0 +1,265 @@
+/** What the page beside the scale says, and what a reading of the scale means. */
+import { capital } from '../../formulation/explain/sentences.ts';
+import type { Batch, Pour } from '../../kitchen/model.ts';
+import type { Next, State, Tolerance } from '../../kitchen/weighing/weigh-out.ts';
+import type { Standing } from '../worker/weighing.ts';
+
+/** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */
+export type ScaleReads = 'food' | 'bowl';
+
+/** Grams as people read them: no more places than there are. */
+export const gramWords = (g: number) => `${Number(g.toFixed(2))} g`;
+
+/** A time as people read it, where they are. @param at ISO 8601 */
+export function moment(at: string): string {
+  return new Date(at).toLocaleString('en-GB', { dateStyle: 'long', timeStyle: 'short' });
+}
+
+/** The number that the scale is to show for this food, g. */
+export function shownTarget(next: Next, reads: ScaleReads): number {
+  return reads === 'food' ? next.target : next.reading;
+}
+
+/** Grams of one food that a reading stands for, or what is wrong with the reading. @param inBowl g before the pour */
+export function gramsOf(
+  reading: number | undefined,
+  inBowl: number,
+  reads: ScaleReads,
+): { readonly grams: number } | { readonly fault: string } {
+  if (reading === undefined) return { fault: 'Write what the scale shows, in g.' };
+  if (!Number.isFinite(reading))
+    return { fault: 'That is not a number; write for example 15 or 15.5, in g.' };
+  const grams = Number((reads === 'food' ? reading : reading - inBowl).toPrecision(12));
+  if (grams < 0)
+    return {
+      fault:
+        reads === 'food'
+          ? `${gramWords(reading)} is below 0. Set the empty scale to zero and weigh again.`
+          : `${gramWords(reading)} is less than the ${gramWords(inBowl)} that lay in the bowl. If the scale was set to zero, choose “this food alone”.`,
+    };
+  if (grams === 0) return { fault: 'Nothing was poured. To do without this food, press “Leave it out”.' };
+  return { grams };
+}
+
+/** "Anything from 14 to 17 g keeps the ration in range." */
+export function toleranceWords(next: Next, reads: ScaleReads, planned: number): string {
+  const { asPlanned, grown } = next;
+  const on = reads === 'bowl' ? ' on the scale' : '';
+  const words = (t: Tolerance) => {
+    const [low, high] = reads === 'food' ? [t.low, t.high] : [next.poured + t.low, next.poured + t.high];
+    if (low === high) return `only ${gramWords(low)}${on}`;
+    if (t.low === 0) return `anything up to ${gramWords(high)}${on}`;
+    return `anything from ${Number(low.toFixed(2))} to ${gramWords(high)}${on}`;
+  };
+  const size = (total: number) =>
+    `the batch ${total > planned ? 'may grow to' : 'comes to'} ${gramWords(total)}`;
+  if (!asPlanned && !grown) return 'No amount of it brings the ration into range; this is the nearest.';
+  if (!asPlanned) return `${capital(words(grown!))} keeps the ration in range if ${size(grown!.total)}.`;
+  const first = `${capital(words(asPlanned))} keeps the ration in range`;
+  return grown ? `${first}; ${words(grown)} if ${size(grown.total)}.` : `${first}.`;
+}
+
+export interface StatusWords {
+  readonly status: State['status'];
+  readonly shape: string;
+  readonly words: string;
+}
+
+/**
+ * How the batch stands against its plan, as a shape and in words. A batch that was corrected before stays so, though
+ * the last pour changed nothing more.
+ * @param grams of the batch as planned
+ */
+export function statusWords(
+  { state, planned }: Pick<Standing, 'state' | 'planned'>,
+  grams: number,
+): StatusWords {
+  const other = Object.entries(state.targets).some(([food, g]) => Math.abs(g - (planned[food] ?? 0)) > 1e-9);
+  const status = state.status === 'as planned' && other ? 'corrected' : state.status;
+  switch (status) {
+    case 'as planned':
+      return { status, shape: '✓', words: 'As planned' };
+    case 'corrected':
+      return { status, shape: '↻', words: 'Corrected: other targets, in range' };
+    case 'grown': {
+      const size = `${state.total > grams ? 'Grown' : 'Changed'} to ${gramWords(state.total)}`;
+      return { status, shape: '▲', words: `${size}: other targets, in range` };
+    }
+    case 'out':
+      return { status, shape: '!', words: 'Out of range' };
+  }
+}
+
+/** One food of the list beside the scale. */
+export interface FoodLine {
+  readonly food: string;
+  readonly name: string;
+  readonly state: 'poured' | 'left out' | 'now' | 'to come';
+  /** g in the bowl. */
+  readonly poured: number;
+  /** g in the end, and as planned. */
+  readonly target: number;
+  readonly planned: number;
+}
+
+/** What is done and what comes, in the order of pouring; foods that are neither planned nor poured nor wanted are left out. */
+export function foodLines(batch: Batch, standing: Standing): FoodLine[] {
+  const { state, planned, inBowl, names, next } = standing;
+  const touched = new Set(batch.pours.map((p) => p.food));
+  const all = [...new Set([...batch.order, ...Object.keys(state.targets)])];
+  return all.flatMap((food): FoodLine[] => {
+    const line = {
+      food,
+      name: names[food] ?? food,
+      poured: inBowl[food] ?? 0,
+      target: state.targets[food] ?? 0,
+      planned: planned[food] ?? 0,
+    };
+    if (line.planned === 0 && line.target === 0 && !touched.has(food)) return [];
+    const is =
+      next?.food === food
+        ? 'now'
+        : touched.has(food)
+          ? line.target > line.poured + 1e-9
+            ? 'to come'
+            : line.poured > 0
+              ? 'poured'
+              : 'left out'
+          : line.target > 0
+            ? 'to come'
+            : 'left out';
+    return [{ ...line, state: is }];
+  });
+}
+
+/** How a batch ended, in a few words; empty where it is in range or still being weighed. */
+export function endWords(batch: Batch): string {
+  if (batch.givenUp) return `Given up; not to be fed: ${batch.givenUp.note}`;
+  return batch.accepted ? `Accepted out of range: ${batch.accepted.note}` : '';
+}
+
+/** The batches of a mix: those being weighed first, then the finished; the newest first in each. */
+export function batchesOf(
+  mixId: string,
+  batches: readonly Batch[],
+): { readonly running: readonly Batch[]; readonly finished: readonly Batch[] } {
+  const own = batches
+    .filter((b) => b.mixId === mixId)
+    .sort((a, b) => (a.startedAt < b.startedAt ? 1 : a.startedAt > b.startedAt ? -1 : 0));
+  return {
+    running: own.filter((b) => b.finishedAt === undefined),
+    finished: own.filter((b) => b.finishedAt !== undefined),
+  };
+}
+
+export function withPour(batch: Batch, pour: Pour): Batch {
+  return { ...batch, pours: [...batch.pours, pour] };
+}
+
+/** Steps in which kitchen scales read, g. */
+export const SCALE_STEPS: readonly number[] = [0.01, 0.1, 0.5, 1, 2, 5];
+
+/** The batch weighed on a scale that reads in other steps; its targets follow. @param step g */
+export function withScaleStep(batch: Batch, step: number): Batch {
+  return { ...batch, problem: { ...batch.problem, scale_step_grams: step } };
+}
+
+const pouredOf = (batch: Batch, food: string) =>
+  Number(
+    batch.pours
+      .filter((p) => p.food === food)
+      .reduce((sum, p) => sum + p.grams, 0)
+      .toPrecision(12),
+  );
+
+/** The batch with no more to come of a food than lies in the bowl: there is no more of it. */
+export function withNoMore(batch: Batch, food: string): Batch {
+  return { ...batch, stock: { ...batch.stock, [food]: Math.max(0, pouredOf(batch, food)) } };
+}
+
+/** Foods of which there is no more than what lies in the bowl, by their ids. */
+export function usedUp(batch: Batch): string[] {
+  return Object.entries(batch.stock ?? {}).flatMap(([food, grams]) =>
+    batch.pours.some((p) => p.food === food) && grams <= pouredOf(batch, food) + 1e-9 ? [food] : [],
+  );
+}
+
+/** The batch with any amount of a food to be had, whatever its lots are said to hold. */
+export function withAnyAmount(batch: Batch, food: string): Batch {
+  const { stock: { [food]: _gone, ...stock } = {}, ...rest } = batch;
+  return Object.keys(stock).length > 0 ? { ...rest, stock } : rest;
+}
+
+/** The batch before its last entry, which was written wrong; what was said with it, that there is no more, goes too. */
+export function withoutLast(batch: Batch): Batch {
+  const last = batch.pours.at(-1);
+  const said = last && usedUp(batch).includes(last.food);
+  const before = { ...batch, pours: batch.pours.slice(0, -1) };
+  return said ? withAnyAmount(before, last.food) : before;
+}
+
+/**
+ * Another food of the batch than the one asked for, as the page shows it: poured in its place, or by mistake. Without
+ * amounts that keep the batch in range: the targets follow once it is poured.
+ */
+export function insteadOf(standing: Standing, batch: Batch, food: string): Next {
+  const { state, inBowl, total, names } = standing;
+  const target = Math.max(0, Number(((state.targets[food] ?? 0) - (inBowl[food] ?? 0)).toPrecision(12)));
+  return {
+    food,
+    name: names[food] ?? food,
+    target,
+    reading: Number((total + target).toPrecision(12)),
+    again: batch.pours.some((p) => p.food === food),
+    poured: total,
+    remaining: Number((state.total - total).toPrecision(12)),
+    sentence: '',
+  };
+}
+
+/** Foods that may be poured beside the one asked for: those still to come, then those poured, then those not planned. */
+export function otherFoods(
+  batch: Batch,
+  standing: Standing,
+): readonly (readonly [id: string, words: string])[] {
+  const { state, inBowl, planned, names, next } = standing;
+  const place = (food: string) =>
+    batch.pours.some((p) => p.food === food) ? 1 : (state.targets[food] ?? 0) > 0 ? 0 : 2;
+  const all = [...new Set([...batch.order, ...Object.keys(state.targets)])];
+  return all
+    .filter((food) => food !== next?.food)
+    .sort((a, b) => place(a) - place(b))
+    .map((food) => {
+      const name = names[food] ?? food;
+      const words = [
+        `${name}, ${gramWords(state.targets[food] ?? 0)} to come`,
+        `more of ${name}, ${gramWords(inBowl[food] ?? 0)} in the bowl`,
+        `${name}, ${(planned[food] ?? 0) > 0 ? 'left out now' : 'not planned'}`,
+      ];
+      return [food, words[place(food)]!] as const;
+    });
+}
+
+/**
+ * The same plan with an empty bowl, as a batch of its own. What was poured is gone, so its lots hold so much less.
+ * @param now ISO 8601 time at which it begins
+ */
+export function begunAgain(batch: Batch, id: string, now: string): Batch {
+  const { accepted: _reason, givenUp: _why, finishedAt: _end, ...plan } = batch;
+  const stock =
+    batch.stock &&
+    Object.fromEntries(
+      Object.entries(batch.stock).map(([food, g]) => [food, Math.max(0, g - pouredOf(batch, food))]),
+    );
+  return { ...plan, ...(stock && { stock }), id, pours: [], startedAt: now };
+}
+
+/** The batch with its lots counted as holding so much more, g by food id. */
+export function withMoreStock(batch: Batch, needed: Readonly<Record<string, number>>): Batch {
+  if (!batch.stock) return batch;
+  const stock: Record<string, number> = { ...batch.stock };
+  for (const [food, grams] of Object.entries(needed)) {
+    if (stock[food] !== undefined) stock[food] = Math.max(stock[food], pouredOf(batch, food)) + grams;
+  }
+  return { ...batch, stock };
+}
