@@ -3,15 +3,16 @@
  * why none does and what would mend it.
  */
 
+import { collided } from './advice/collision.ts';
 import { frontier, type Goal } from './advice/frontier.ts';
 import { type Substitutable, type SubstituteQuestion, substitutes } from './advice/substitutes.ts';
 import { cautionNotes } from './amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from './amounts/food-amounts.ts';
-import { collided } from './explain/collision.ts';
+import { type DropOne, dropOne } from './explain/drop-one.ts';
 import { doubts, evaluate } from './explain/evaluate.ts';
 import { capital, conflictSentence, demand, joined } from './explain/sentences.ts';
 import { reasons } from './explain/why.ts';
-import { type Ingredient, type Problem, ProblemError } from './problem/problem.ts';
+import { type Ingredient, type Problem, ProblemError, type Shares } from './problem/problem.ts';
 import type {
   Best,
   CautionNote,
@@ -35,15 +36,12 @@ import {
 } from './solve/build-ration.ts';
 import { ContinuousMixSolver } from './solve/continuous-mix-solver.ts';
 import { type CountBound, countBoundsOf } from './solve/counting.ts';
-import { type DropOne, dropOne, dropOneBounds } from './solve/drop-one.ts';
+import { dropOneBounds } from './solve/drop-one.ts';
 import { weighable } from './solve/grams.ts';
 import { IntegerMixSolver } from './solve/integer-mix-solver.ts';
 import type { Found, MixQuestion, MixSolver, Span } from './solve/mix-solver.ts';
 import { boundsAt, keeps } from './solve/outer-approximation.ts';
 import { leavesShareOpen } from './solve/ration-share.ts';
-
-/** Shares in percent by food id. */
-export type Shares = Readonly<Record<string, number>>;
 
 export class Formulation {
   readonly problem: Problem;

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Composition, Figures, Food } from '../food.ts';
 import { decodeReference, type Reference } from '../reference.ts';
-import { type About, type CheckName, checkFigures } from './checks.ts';
+import { type About, checkFigures } from './checks.ts';
+import type { CheckName } from './warning.ts';
 
 let reference: Reference;
 beforeAll(() => {

@@ -3,6 +3,7 @@ import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
 import { type Elastic, KEPT } from '../explain/elastic.ts';
+import { outwards } from '../explain/outwards.ts';
 import { joined } from '../explain/sentences.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
@@ -119,13 +120,6 @@ function together(elastic: Elastic, mayGive: (side: LinearBound) => boolean): Lo
       .replace(/\.$/, ''),
   );
   return [{ kind: 'loosen-together', changes, sentence: `Allow ${joined(parts)}.` }];
-}
-
-export function outwards(bound: number, side: 'min' | 'max', digits: number): number {
-  const magnitude = 10 ** (digits - 1 - Math.floor(Math.log10(Math.max(Math.abs(bound), 1e-9))));
-  const widened = side === 'max' ? bound * (1 + 1e-9) + 1e-9 : bound * (1 - 1e-9) - 1e-9;
-  const rounded = side === 'max' ? Math.ceil(widened * magnitude) : Math.floor(widened * magnitude);
-  return Math.max(0, Number((rounded / magnitude).toPrecision(12)));
 }
 
 /** Whether the loosened bound may be written in the problem: shares and grams end at 100. */

@@ -4,9 +4,9 @@
  */
 import type { Reference } from '../../foods/reference.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import type { Formulation, Shares } from '../formulation.ts';
+import type { Formulation } from '../formulation.ts';
 import type { Eater } from '../problem/for-animals.ts';
-import type { Problem } from '../problem/problem.ts';
+import type { Problem, Shares } from '../problem/problem.ts';
 import type { Balanced } from '../problem/result.ts';
 import { wantedShares } from '../solve/build-ration.ts';
 import type { Highs } from '../solve/highs.ts';

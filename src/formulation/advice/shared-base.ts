@@ -1,7 +1,7 @@
 import { capital, figure, joined } from '../explain/sentences.ts';
-import { Formulation, type Shares } from '../formulation.ts';
+import { Formulation } from '../formulation.ts';
 import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
-import { type Problem, ProblemError } from '../problem/problem.ts';
+import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
 import { linearBounds } from '../solve/bounds.ts';
 import { buildRation, wantedShares } from '../solve/build-ration.ts';
 import {

@@ -6,10 +6,8 @@ import type { CountedAmount, FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
+import { AT_BOUND } from '../solve/tolerances.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
-
-/** A content within this part of its bound stands at it. */
-export const AT_BOUND = 1e-7;
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
 export function evaluate(

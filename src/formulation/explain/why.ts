@@ -3,13 +3,13 @@
  * little. Prices are the solver's duals; what is said in words was worked out by solving again with the bound moved.
  */
 
-import { outwards } from '../advice/remedies.ts';
 import type { Objective, Problem } from '../problem/problem.ts';
 import type { Reason } from '../problem/result.ts';
 import { type AimLine, aimWords } from '../solve/aims.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { Found } from '../solve/mix-solver.ts';
-import { AT_BOUND } from './evaluate.ts';
+import { AT_BOUND } from '../solve/tolerances.ts';
+import { outwards } from './outwards.ts';
 import { capital, figure, joined } from './sentences.ts';
 
 /** How far a bound is let go to see what comes of it, part of the bound. */

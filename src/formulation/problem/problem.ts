@@ -154,6 +154,9 @@ export interface Problem {
   readonly scale_step_grams: number;
 }
 
+/** Shares in percent of the mix by food id. */
+export type Shares = Readonly<Record<string, number>>;
+
 /** Bad input: `field` is a JSON pointer ("/foods/3/min"); the message names field, value and way out. */
 export class ProblemError extends Error {
   readonly field: string;

@@ -4,9 +4,9 @@
  */
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import { AT_BOUND } from '../explain/evaluate.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Bound } from './bounds.ts';
+import { AT_BOUND } from './tolerances.ts';
 
 /** A share of no more than this, percent, counts as none. */
 export const NO_SHARE = 1e-9;

@@ -4,7 +4,7 @@
  */
 
 import type { CountBound } from './counting.ts';
-import type { IntegerQuestion } from './outer-approximation.ts';
+import type { IntegerQuestion } from './integer-question.ts';
 import type { Polytope, Row } from './polytope.ts';
 import { dot, entries, sparse } from './vectors.ts';
 

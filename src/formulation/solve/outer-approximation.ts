@@ -7,11 +7,10 @@
  * meet after a few rounds (outer approximation: Duran and Grossmann 1986, Math. Programming 36:307-339; the tangents of
  * a food's square hold in their perspective form: Frangioni and Gentile 2006, Math. Programming 106:225-236).
  */
-import { type AimLine, allowance } from './aims.ts';
-import type { LinearBound } from './bounds.ts';
+import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
 import { NO_SHARE } from './counting.ts';
-import type { Highs } from './highs.ts';
+import type { IntegerQuestion } from './integer-question.ts';
 import { type Cost, MasterProblem, type Picked } from './master-problem.ts';
 import { type Curve, Polytope } from './polytope.ts';
 import { dot, squaredDistance } from './vectors.ts';
@@ -21,18 +20,6 @@ const GAP = 1e-7;
 const MOST_ROUNDS = 60;
 /** Where only the end of a share's span is asked, percent. */
 const SPAN_TOLERANCE = 1e-7;
-
-export interface IntegerQuestion {
-  readonly highs: Highs;
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
-  /** Rule sides, and any other half-space that must hold. */
-  readonly sides: readonly LinearBound[];
-  readonly counts: readonly CountBound[];
-  readonly aims: readonly AimLine[];
-  /** What the cupboard holds, percent of the batch. */
-  readonly stock: Float64Array;
-}
 
 export interface Chosen {
   readonly x: Float64Array;

@@ -10,13 +10,13 @@
  */
 
 import type { FoodAmounts } from '../../formulation/amounts/food-amounts.ts';
-import { AT_BOUND } from '../../formulation/explain/evaluate.ts';
 import { breachSentence, capital, joined, nearBound } from '../../formulation/explain/sentences.ts';
-import type { Formulation, Shares } from '../../formulation/formulation.ts';
-import type { Ingredient, Problem, Rule } from '../../formulation/problem/problem.ts';
+import type { Formulation } from '../../formulation/formulation.ts';
+import type { Ingredient, Problem, Rule, Shares } from '../../formulation/problem/problem.ts';
 import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
+import { AT_BOUND } from '../../formulation/solve/tolerances.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 
 /** Days that a change takes: the least, the usual and the most (common practice, no source). */

@@ -1,15 +1,15 @@
 /** What collides in a problem that no mix can solve, and what would mend it: each remedy verified by solving again. */
 
-import { additions, boundsContent, loosenings, loosenTogether } from '../advice/remedies.ts';
+import { smallestConflict } from '../explain/conflict.ts';
+import { Elastic } from '../explain/elastic.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Loosening, Remedy } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { FormulationOptions } from '../solve/build-ration.ts';
 import type { CountBound } from '../solve/counting.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
-import { smallestConflict } from './conflict.ts';
 import { CountedConflict } from './counted-conflict.ts';
-import { Elastic } from './elastic.ts';
+import { additions, boundsContent, loosenings, loosenTogether } from './remedies.ts';
 
 export interface CollisionQuestion {
   readonly problem: Problem;

@@ -7,11 +7,12 @@ import type { Tag } from '../../nutrition/nutrients.ts';
 import { foodAmounts } from '../amounts/food-amounts.ts';
 import { parseProblem } from '../problem/parse.ts';
 import type { Problem } from '../problem/problem.ts';
-import { linearBounds, Ration } from './bounds.ts';
-import { boundsWithout, dropOne, dropOneBounds } from './drop-one.ts';
-import { type Highs, loadHighs } from './highs.ts';
-import { Polytope } from './polytope.ts';
-import { dot } from './vectors.ts';
+import { linearBounds, Ration } from '../solve/bounds.ts';
+import { boundsWithout, dropOneBounds } from '../solve/drop-one.ts';
+import { type Highs, loadHighs } from '../solve/highs.ts';
+import { Polytope } from '../solve/polytope.ts';
+import { dot } from '../solve/vectors.ts';
+import { dropOne } from './drop-one.ts';
 
 const reference = loadReference();
 const pool = fullyKnown(reference).filter((f) => (f.composition.WATER ?? 100) <= 40);

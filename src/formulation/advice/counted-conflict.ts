@@ -3,23 +3,16 @@
  * elastic program says nothing: each question is asked of {@link OuterApproximation} with the bounds in question alone.
  */
 import type { Reference } from '../../foods/reference.ts';
-import {
-  addition,
-  allowed,
-  change,
-  dearest,
-  dryFoods,
-  loosenSentence,
-  outwards,
-} from '../advice/remedies.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
+import { deletionFilter } from '../explain/conflict.ts';
+import { outwards } from '../explain/outwards.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { CountBound } from '../solve/counting.ts';
 import type { Highs } from '../solve/highs.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
-import { deletionFilter } from './conflict.ts';
+import { addition, allowed, change, dearest, dryFoods, loosenSentence } from './remedies.ts';
 
 /** Further foods that are tried, and that are named. */
 const MOST_TRIED = 40;
