@@ -16,17 +16,15 @@ import { type LinearAnswer, type LinearModel, solveLinearWith } from '../solve/l
 export const MOST_ADDED = 100;
 /** Less than this, g to 100 g of base, is the solver's dust and not an addition. */
 const DUST = 1e-8;
-const SECONDS = 1.2;
-/** Parts of the time for each question. */
-const PATIENCE = { number: 2 / 3, weight: 1 / 3 };
+/**
+ * Simplex iterations for each question: what is found by then stands, and is not proved. Measured: with 6 to 9 foods
+ * every one of 100 draws is proved, with some 28 foods 397 of 400; a second is some 4,000.
+ */
+const MOST_ITERATIONS = { number: 3000, weight: 1500 };
+
 export interface SharingOptions {
   readonly reference: Reference;
   readonly highs: Highs;
-  /**
-   * Most time for the search for fewer and for lighter additions, 1.2 unless given. Where it runs out, what is found
-   * by then stands, and {@link SharedMix.proved} is false.
-   */
-  readonly seconds?: number;
 }
 
 /** An animal with its own problem, formulated. */
@@ -202,7 +200,7 @@ export class SharedBaseProgram {
         rows: [...rows, ...needed],
         upper: [...this.baseRows.map(() => 100), ...most, ...this.added.map(() => 1)],
         whole: flags(() => 1).map((v) => v === 1),
-        timeLimitSeconds: PATIENCE[by] * (this.options.seconds ?? SECONDS),
+        mostIterations: MOST_ITERATIONS[by],
       });
       if (status === 'infeasible') return { proved: true };
       const chosen = new Set(this.added.flatMap((_, j) => (x[n + m + j]! > 0.5 ? [j] : [])));

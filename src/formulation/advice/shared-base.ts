@@ -70,7 +70,7 @@ const FINER = 10;
 /** Costs below this are not worth a word: percent of a mix, and money per kg. */
 const WORTH_SAYING = { percent: 0.05, money: 0.005 };
 
-const OUT_OF_TIME = 'Fewer or lighter additions may do: the time for the search ran out.';
+const NOT_PROVED = 'Fewer or lighter additions may do: the search was ended before that was settled.';
 const AIMS_LEFT = 'Aims are followed only where one mix suits all; here they were not.';
 const NOT_DROPPED =
   'Whether the rules hold when one food is left was looked at only for the best mix of each animal.';
@@ -202,7 +202,7 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
     one_mix: oneMix,
     unverified: blended && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
     proved,
-    notes: [...(proved ? [] : [OUT_OF_TIME]), ...(blended && problem.aims?.length ? [AIMS_LEFT] : [])],
+    notes: [...(proved ? [] : [NOT_PROVED]), ...(blended && problem.aims?.length ? [AIMS_LEFT] : [])],
     sentence: sharedSentence(problem, fed, animals),
   };
 }

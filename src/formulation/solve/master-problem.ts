@@ -5,6 +5,7 @@
 
 import type { CountBound } from './counting.ts';
 import type { IntegerQuestion } from './integer-question.ts';
+import { endingAfter } from './iteration-limit.ts';
 import type { Polytope, Row } from './polytope.ts';
 import { dot, entries, sparse } from './vectors.ts';
 
@@ -30,8 +31,11 @@ export interface Picked {
 }
 
 const TOLERANCE = 1e-9;
-/** A choice not proven best by then is taken with the gap that is left. */
-const SECONDS = 6;
+/**
+ * A choice not proven best after so many simplex iterations is taken with the gap that is left. Of 150 mixes measured,
+ * of 4 to 38 foods with counting rules and aims, none takes more than 2,000; a second is some 7,000.
+ */
+const MOST_ITERATIONS = 40_000;
 /** Where the tangents of each square are laid at first, as parts of the greatest share. */
 const FIRST_TANGENTS = [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1];
 /** Tangents closer to each other than this, percent, are as good as one. */
@@ -92,7 +96,6 @@ export class MasterProblem {
       small_matrix_value: 1e-12,
       // Restarts cost these small programs more than they bring (measured: up to twice the time).
       mip_allow_restart: false,
-      time_limit: SECONDS,
     });
   }
 
@@ -106,13 +109,13 @@ export class MasterProblem {
       this.addRow(this.polytopeRow(this.polytope.rows[this.rowsTaken]!));
     }
     const { model } = this;
+    const { highs } = this.question;
     model.changeColsCost({ kind: 'range', from: 0, to: this.width - 1 }, this.costRow(cost));
-    const { modelStatus: code } = this.question.highs.constants;
+    const { modelStatus: code } = highs.constants;
     for (const fresh of [false, true]) {
       if (fresh) model.clearSolver();
-      model.zeroAllClocks();
-      const { modelStatus } = model.run();
-      const known = modelStatus === code.optimal || modelStatus === code.timeLimit;
+      const { modelStatus } = model.run(endingAfter(highs, MOST_ITERATIONS));
+      const known = modelStatus === code.optimal || modelStatus === code.interrupted;
       if (known && model.info.get('primal_solution_status') === 2)
         return this.picked(cost, modelStatus === code.optimal);
       // A basis left from another question can trip the solver; it then starts afresh.
