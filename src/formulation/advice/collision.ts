@@ -2,6 +2,7 @@
 
 import { smallestConflict } from '../explain/conflict.ts';
 import { Elastic } from '../explain/elastic.ts';
+import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Loosening, Remedy } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
@@ -9,7 +10,7 @@ import type { FormulationOptions } from '../solve/build-ration.ts';
 import type { CountBound } from '../solve/counting.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
 import { CountedConflict } from './counted-conflict.ts';
-import { additions, boundsContent, loosenings, loosenTogether } from './remedies.ts';
+import { additions, loosenings, loosenTogether } from './remedies.ts';
 
 export interface CollisionQuestion {
   readonly problem: Problem;

@@ -6,6 +6,7 @@ import type { Reference } from '../../foods/reference.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
 import { deletionFilter } from '../explain/conflict.ts';
 import { outwards } from '../explain/outwards.ts';
+import { ruleAt } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
@@ -61,7 +62,7 @@ export class CountedConflict {
       .map((k) => this.counts[k - this.sides.length])
       .find((c) => c?.counts === 'some');
     if (!some) return [];
-    const rule = problem.rules[Number(some.pointer.split('/')[2])];
+    const rule = ruleAt(problem, some.pointer);
     const group = rule && 'count' in rule ? rule.count.group : undefined;
     const taken = new Set(problem.foods.map((f) => f.ref));
     const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));

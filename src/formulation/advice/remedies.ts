@@ -5,6 +5,7 @@ import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
 import { type Elastic, KEPT } from '../explain/elastic.ts';
 import { outwards } from '../explain/outwards.ts';
 import { joined } from '../explain/sentences.ts';
+import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
 import type { LinearBound } from '../solve/bounds.ts';
@@ -79,13 +80,6 @@ export function loosenTogether(elastic: Elastic, problem: Problem): LooseningTog
     ...together(elastic, (s) => !isTarget(s)),
     ...together(elastic, (s) => !s.pointer.startsWith('/foods/')),
   ];
-}
-
-/** Whether a pointer names a bound of a nutrient or a ratio: what the animal needs, not what the keeper asks for. */
-export function boundsContent(problem: Problem, pointer: string): boolean {
-  const [, list, row] = pointer.split('/');
-  const rule = list === 'rules' ? problem.rules[Number(row)] : undefined;
-  return rule !== undefined && ('nutrient' in rule || 'ratio' in rule);
 }
 
 function together(elastic: Elastic, mayGive: (side: LinearBound) => boolean): LooseningTogether[] {

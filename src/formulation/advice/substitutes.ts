@@ -12,7 +12,7 @@ import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { applyCautions, isCautioned, NO_CAUTIONS } from '../amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
-import { figure, joined } from '../explain/sentences.ts';
+import { eitherOf, figure, joined } from '../explain/sentences.ts';
 import type { Problem, Shares } from '../problem/problem.ts';
 import { type HalfSpace, linearBounds, Ration, words } from '../solve/bounds.ts';
 import { besideAmounts, sdsFromMean } from '../solve/build-ration.ts';
@@ -146,10 +146,6 @@ export function substitutes(
         : `No other food can take the place of ${food.name} with every rule kept; balance the mix without it to see why.`;
     return [{ food: food.id, share, swaps, sentence }];
   });
-}
-
-function eitherOf(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
 }
 
 /** Shares after a swap: all of `food` out, `share` percent more of `other`, the rest in their proportions. */

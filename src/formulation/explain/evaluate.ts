@@ -194,12 +194,8 @@ function unknownSentence(tag: Tag, foods: readonly FoodAmounts[]): string {
 }
 
 function names(foods: readonly FoodAmounts[]): string {
-  return foods.length <= 3
-    ? joined(foods.map((f) => f.name))
-    : `${foods
-        .slice(0, 2)
-        .map((f) => f.name)
-        .join(', ')} and ${foods.length - 2} more foods`;
+  const all = foods.map((f) => f.name);
+  return joined(all.length <= 3 ? all : [...all.slice(0, 2), `${all.length - 2} more foods`]);
 }
 
 function verdictOf(

@@ -57,9 +57,17 @@ export function fitSentence(subjects: readonly string[], unsure: readonly Doubt[
   return `In range: ${inRange}.${rests}`;
 }
 
+const AND = new Intl.ListFormat('en-GB');
+const OR = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+
+/** "a, b and c"; nothing for an empty list. */
 export function joined(parts: readonly string[]): string {
-  if (parts.length <= 1) return parts[0] ?? '';
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return AND.format(parts);
+}
+
+/** "a, b or c"; nothing for an empty list. */
+export function eitherOf(parts: readonly string[]): string {
+  return OR.format(parts);
 }
 
 export function capital(sentence: string): string {

@@ -7,22 +7,6 @@ import { rulesFrom } from '../../formulation/problem/rules-from-profile.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import type { Mix, OwnFood } from '../model.ts';
 
-/** The value at a JSON pointer ("/rules/0/max") replaced; undefined takes it out. */
-export function setAtPointer<T>(whole: T, pointer: string, value: unknown): T {
-  const parts = pointer
-    .split('/')
-    .slice(1)
-    .map((p) => p.replaceAll('~1', '/').replaceAll('~0', '~'));
-  return replaced(whole, parts, value) as T;
-}
-
-function replaced(at: unknown, [head, ...rest]: string[], value: unknown): unknown {
-  if (head === undefined) return value;
-  if (Array.isArray(at)) return at.map((v, i) => (String(i) === head ? replaced(v, rest, value) : v));
-  const object = (at ?? {}) as Record<string, unknown>;
-  return { ...object, [head]: replaced(object[head], rest, value) };
-}
-
 export function withProblem(mix: Mix, patch: Partial<Problem>): Mix {
   return { ...mix, problem: { ...mix.problem, ...patch } };
 }

@@ -15,6 +15,7 @@ import type { Formulation } from '../../formulation/formulation.ts';
 import type { Ingredient, Problem, Rule, Shares } from '../../formulation/problem/problem.ts';
 import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
+import { largestRemainder } from '../../formulation/solve/largest-remainder.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
 import { AT_BOUND } from '../../formulation/solve/tolerances.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
@@ -397,15 +398,8 @@ function inSteps(part: number, ration: Ration, total: number): number[] {
   const rest = total - first;
   const fresh = [mix, ...beside];
   const sum = fresh.reduce((a, b) => a + b, 0);
-  const ideal = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
-  // A hair below a whole step is that step.
-  const steps = ideal.map((v) => Math.floor(v + 1e-9));
-  const order = ideal
-    .map((v, k) => ({ k, left: v - steps[k]! }))
-    .sort((a, b) => b.left - a.left || a.k - b.k);
-  const missing = rest - steps.reduce((a, b) => a + b, 0);
-  for (let n = 0; n < missing; n++) steps[order[n]!.k]!++;
-  return [first, ...steps];
+  const parts = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
+  return [first, ...largestRemainder(parts, rest)];
 }
 
 function named(ration: Ration, amounts: readonly number[]): Record<string, number> {
