@@ -42,6 +42,7 @@ import { IntegerMixSolver } from './solve/integer-mix-solver.ts';
 import type { Found, MixQuestion, MixSolver, Span } from './solve/mix-solver.ts';
 import { boundsAt, keeps } from './solve/outer-approximation.ts';
 import { leavesShareOpen } from './solve/ration-share.ts';
+import { STEPS_TOLERANCE } from './solve/tolerances.ts';
 
 export class Formulation {
   readonly problem: Problem;
@@ -343,10 +344,12 @@ export class Formulation {
     const { batch_grams: batchGrams, scale_step_grams: stepGrams } = this.problem;
     const spaces = this.ruleSides().map((s) => s.halfSpace(s.bound));
     const within = (shares: ArrayLike<number>) =>
-      Array.from(shares).every((v, i) => v >= this.lower[i]! - 1e-8 && v <= this.upper[i]! + 1e-8);
+      Array.from(shares).every(
+        (v, i) => v >= this.lower[i]! - STEPS_TOLERANCE && v <= this.upper[i]! + STEPS_TOLERANCE,
+      );
     const holds = (shares: ArrayLike<number>) =>
       within(shares) &&
-      spaces.every((space) => shortfall(space, shares) <= 1e-8) &&
+      spaces.every((space) => shortfall(space, shares) <= STEPS_TOLERANCE) &&
       this.counts.every((c) => keeps(c, shares));
     const answer = weighable(
       { shares: x, ...choice, batchGrams, stepGrams, holds, rows: spaces },

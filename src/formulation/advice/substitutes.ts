@@ -16,12 +16,10 @@ import { eitherOf, figure, joined } from '../explain/sentences.ts';
 import type { Problem, Shares } from '../problem/problem.ts';
 import { type HalfSpace, linearBounds, Ration, words } from '../solve/bounds.ts';
 import { besideAmounts, sdsFromMean } from '../solve/build-ration.ts';
-import { NO_SHARE } from '../solve/counting.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
+import { NO_SHARE, SOLVER_TOLERANCE, WHOLE_MIX } from '../solve/tolerances.ts';
 import { DAMPEST } from './remedies.ts';
 
-/** A row may be missed by this much (scaled), as by the solver's own mixes. */
-const TOLERANCE = 1e-9;
 /** Less than this of a food, percent, is neither swapped nor proposed. */
 const SMALLEST = 0.005;
 const PER_FOOD = 5;
@@ -105,7 +103,7 @@ export function substitutes(
   const pantry = pantryOf(problem, reference, beside);
   const x = Float64Array.from(pantry.foods, (f, k) => (pantry.refs[k] ? 0 : (shares[f.id] ?? 0)));
   const total = x.reduce((sum, v) => sum + v, 0);
-  if (!(Math.abs(total - 100) <= 1e-6)) {
+  if (!(Math.abs(total - 100) <= WHOLE_MIX)) {
     throw new RangeError(
       `shares: the foods that may be fed add up to ${Number(total.toFixed(4))} %, not 100 %; balance the mix first`,
     );
@@ -118,7 +116,7 @@ export function substitutes(
   const mix = pantry.foods.flatMap((_, k) => (x[k]! > NO_SHARE ? [k] : []));
   // Foods that must be in and are not: no swap keeps the rules, unless it brings in the only one.
   const missing = pantry.foods.flatMap((_, k) =>
-    x[k]! <= NO_SHARE && pantry.lower[k]! > TOLERANCE ? [k] : [],
+    x[k]! <= NO_SHARE && pantry.lower[k]! > SOLVER_TOLERANCE ? [k] : [],
   );
   return pantry.foods.flatMap((food, i): Substitutable[] => {
     const share = x[i]!;
@@ -322,12 +320,12 @@ class Span {
 
   /** Ends that have crossed by no more than the arithmetic's own error are one point. */
   get empty(): boolean {
-    return this.low > this.high + TOLERANCE;
+    return this.low > this.high + SOLVER_TOLERANCE;
   }
 
   /** Keeps the s with p + q s >= 0. */
   keep(p: number, q: number): void {
-    const room = p + TOLERANCE;
+    const room = p + SOLVER_TOLERANCE;
     if (Math.abs(q) <= 1e-13) {
       if (room < 0) this.none();
     } else if (q > 0) this.low = Math.max(this.low, -room / q);
@@ -339,7 +337,7 @@ class Span {
    * one span; it ends where the square of the line meets v.
    */
   keepBeyondRoot(p: number, q: number, v: Quadratic): void {
-    const room = p + TOLERANCE;
+    const room = p + SOLVER_TOLERANCE;
     const a = q * q - v.square;
     const b = 2 * room * q - v.linear;
     const c = room * room - v.constant;

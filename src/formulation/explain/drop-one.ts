@@ -3,9 +3,8 @@ import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Breach } from '../problem/result.ts';
 import type { LinearBound, Ration } from '../solve/bounds.ts';
-import { NO_SHARE } from '../solve/counting.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
-import { AT_BOUND } from '../solve/tolerances.ts';
+import { AT_BOUND, NO_SHARE } from '../solve/tolerances.ts';
 import { breachSentence, joined } from './sentences.ts';
 
 /** What leaving one food does. */

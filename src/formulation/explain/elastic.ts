@@ -7,12 +7,11 @@
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
 import type { Highs } from '../solve/highs.ts';
+import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { entries, sparse } from '../solve/vectors.ts';
 
-/** A side counts as kept when it is missed by no more than this (scaled). */
+/** A side counts as kept when it is missed by no more than this (scaled): twice what a cone may be missed by. */
 export const KEPT = 2e-8;
-/** How far outside a cone (scaled) is still inside; the solver itself keeps its rows no finer than 1e-9. */
-const CONE_TOLERANCE = 1e-8;
 const MOST_CUTS = 300;
 
 type Model = ReturnType<Highs['createModel']>;
@@ -206,9 +205,9 @@ export class Elastic {
       output_flag: false,
       presolve: 'off',
       solver: 'simplex',
-      small_matrix_value: 1e-12,
-      primal_feasibility_tolerance: 1e-9,
-      dual_feasibility_tolerance: 1e-9,
+      small_matrix_value: SMALLEST_FACTOR,
+      primal_feasibility_tolerance: SOLVER_TOLERANCE,
+      dual_feasibility_tolerance: SOLVER_TOLERANCE,
     });
     return model;
   }

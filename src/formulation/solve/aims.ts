@@ -3,7 +3,7 @@
 import type { Aim, Problem } from '../problem/problem.ts';
 import type { Ration } from './bounds.ts';
 import { valueAt, words } from './bounds.ts';
-import { NO_SHARE } from './counting.ts';
+import { NO_SHARE } from './tolerances.ts';
 
 /** How far, relatively, an aim may fall short of its best so that the solver's last digits do not rule. */
 const AIM_SLACK = 1e-6;

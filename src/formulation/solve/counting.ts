@@ -6,10 +6,7 @@
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Bound } from './bounds.ts';
-import { AT_BOUND } from './tolerances.ts';
-
-/** A share of no more than this, percent, counts as none. */
-export const NO_SHARE = 1e-9;
+import { AT_BOUND, NO_SHARE } from './tolerances.ts';
 
 /** One bound of a counting rule. `columns` are the foods it counts. */
 export interface CountBound extends Bound {

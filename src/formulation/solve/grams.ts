@@ -6,6 +6,7 @@
  */
 import type { Highs } from './highs.ts';
 import { solveLinearWith } from './linear-program.ts';
+import { WHOLE_STEP } from './tolerances.ts';
 
 export interface GramsQuestion {
   /** Shares in percent. */
@@ -41,8 +42,8 @@ export function weighable(question: GramsQuestion, highs: Highs): GramsAnswer {
   }
   const n = shares.length;
   const steps = (percent: number) => (percent / 100) * total;
-  const low = Array.from({ length: n }, (_, i) => Math.ceil(steps(lower[i]!) - 1e-9));
-  const high = Array.from({ length: n }, (_, i) => Math.floor(steps(upper[i]!) + 1e-9));
+  const low = Array.from({ length: n }, (_, i) => Math.ceil(steps(lower[i]!) - WHOLE_STEP));
+  const high = Array.from({ length: n }, (_, i) => Math.floor(steps(upper[i]!) + WHOLE_STEP));
   const target = Array.from({ length: n }, (_, i) => steps(shares[i]!));
   const back = (k: readonly number[]) => Float64Array.from(k, (v) => (100 * v) / total);
   const found = nearestFirst(target, low, high, total, (k) => question.holds(back(k)));

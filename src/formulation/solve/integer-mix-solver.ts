@@ -1,6 +1,5 @@
 /** Mixes under counting rules and aims: foods are in or out, and {@link OuterApproximation} finds which. */
 
-import { NO_SHARE } from './counting.ts';
 import {
   BUDGET_SLACK,
   exact,
@@ -13,6 +12,7 @@ import {
   without,
 } from './mix-solver.ts';
 import { type Chosen, OuterApproximation } from './outer-approximation.ts';
+import { NO_SHARE } from './tolerances.ts';
 import { dot, squaredDistance } from './vectors.ts';
 
 export class IntegerMixSolver implements MixSolver {

@@ -1,5 +1,4 @@
-/** Closer to a whole step from below than this is that step: sums of shares carry such errors. */
-const HAIR = 1e-9;
+import { WHOLE_STEP } from './tolerances.ts';
 
 /**
  * Whole steps for parts that together come to `total` steps, by largest remainder (Hamilton's method): each part is
@@ -8,7 +7,7 @@ const HAIR = 1e-9;
  */
 export function largestRemainder(parts: readonly number[], total: number): number[] {
   const rows = parts.map((part, k) => {
-    const whole = Math.floor(part + HAIR);
+    const whole = Math.floor(part + WHOLE_STEP);
     return { k, whole, lost: part - whole };
   });
   const missing = total - rows.reduce((sum, r) => sum + r.whole, 0);

@@ -1,6 +1,7 @@
 /** A small linear (or mixed-integer) program solved afresh; for one-off questions. Live mixes use {@link Polytope}. */
 import { type Highs, loadHighs } from './highs.ts';
 import { endingAfter } from './iteration-limit.ts';
+import { PROVEN_GAP } from './tolerances.ts';
 import { sparse } from './vectors.ts';
 
 export interface LinearModel {
@@ -43,7 +44,7 @@ export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer 
     ...(model.whole ? { integrality: model.whole.map((w) => (w ? 1 : 0) as 0 | 1) } : {}),
   });
   try {
-    solver.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-9 });
+    solver.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: PROVEN_GAP });
     const { mostIterations: most } = model;
     const { modelStatus } = solver.run(most === undefined ? undefined : endingAfter(highs, most));
     const { modelStatus: code } = highs.constants;

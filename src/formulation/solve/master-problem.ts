@@ -7,6 +7,7 @@ import type { CountBound } from './counting.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import { endingAfter } from './iteration-limit.ts';
 import type { Polytope, Row } from './polytope.ts';
+import { PROVEN_GAP, SMALLEST_FACTOR, SOLVER_TOLERANCE } from './tolerances.ts';
 import { dot, entries, sparse } from './vectors.ts';
 
 /** A linear cost, made least: each part by food, or one number for all foods. */
@@ -30,7 +31,6 @@ export interface Picked {
   readonly columns: Float64Array;
 }
 
-const TOLERANCE = 1e-9;
 /**
  * A choice not proven best after so many simplex iterations is taken with the gap that is left. Of 150 mixes measured,
  * of 4 to 38 foods with counting rules and aims, none takes more than 2,000; a second is some 7,000.
@@ -89,11 +89,11 @@ export class MasterProblem {
     this.model.options.set({
       output_flag: false,
       mip_rel_gap: 0,
-      mip_abs_gap: 1e-9,
-      mip_feasibility_tolerance: TOLERANCE,
-      primal_feasibility_tolerance: TOLERANCE,
-      dual_feasibility_tolerance: TOLERANCE,
-      small_matrix_value: 1e-12,
+      mip_abs_gap: PROVEN_GAP,
+      mip_feasibility_tolerance: SOLVER_TOLERANCE,
+      primal_feasibility_tolerance: SOLVER_TOLERANCE,
+      dual_feasibility_tolerance: SOLVER_TOLERANCE,
+      small_matrix_value: SMALLEST_FACTOR,
       // Restarts cost these small programs more than they bring (measured: up to twice the time).
       mip_allow_restart: false,
     });

@@ -9,17 +9,17 @@
  */
 import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
-import { NO_SHARE } from './counting.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import { type Cost, MasterProblem, type Picked } from './master-problem.ts';
 import { type Curve, Polytope } from './polytope.ts';
+import { AT_BOUND, NO_SHARE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, squaredDistance } from './vectors.ts';
 
 /** How near, relatively, upper and lower bound must come before the best mix is proven. */
 const GAP = 1e-7;
+/** A number or a least share is kept when missed by no more than this part of it. */
+const COUNTED = 1e-9;
 const MOST_ROUNDS = 60;
-/** Where only the end of a share's span is asked, percent. */
-const SPAN_TOLERANCE = 1e-7;
 
 export interface Chosen {
   readonly x: Float64Array;
@@ -225,7 +225,7 @@ function stockCurve(stock: Float64Array, least: number): Curve {
 
 /** Whether shares keep a counting bound. */
 export function keeps({ side, bound, value }: CountBound, x: ArrayLike<number>): boolean {
-  return side === 'min' ? value(x) >= bound * (1 - 1e-9) : value(x) <= bound;
+  return side === 'min' ? value(x) >= bound * (1 - COUNTED) : value(x) <= bound;
 }
 
 /** Bounds under which given shares keep what they use: foods without a share are out. */
@@ -238,7 +238,7 @@ export function boundsAt(
   for (const { counts, columns, atLeast } of question.counts) {
     if (counts === 'few') continue;
     for (const c of columns) {
-      if (x[c]! > NO_SHARE && x[c]! >= atLeast - 1e-7) lower[c] = Math.max(lower[c]!, atLeast);
+      if (x[c]! > NO_SHARE && x[c]! >= atLeast - AT_BOUND) lower[c] = Math.max(lower[c]!, atLeast);
     }
   }
   return { lower, upper };

@@ -7,16 +7,17 @@
 import { type HalfSpace, type LinearBound, shortfall, tangent } from './bounds.ts';
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
+import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, entries, sparse, squaredDistance } from './vectors.ts';
 
-/** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
-export const TOLERANCE = 1e-9;
 /** The solver's own usual tolerance, for what the finer one cannot settle. */
 const COARSE_TOLERANCE = 1e-7;
-/** How far a mix may lie outside a cone (scaled) before another tangent plane is laid. */
-const CONE_TOLERANCE = 1e-8;
-/** The same where only the end of a share's span is asked: some 1e-7 of a percent. */
-const SPAN_TOLERANCE = 1e-7;
+/** Given shares keep a bound or a row that they miss by no more than this. */
+const HELD = 1e-7;
+/** A share or a row this near to its bound is taken for one that stands at it, when a mix is polished. */
+const MET = 1e-6;
+/** A polished mix counts where it keeps everything this well. */
+const POLISHED = 1e-8;
 const MOST_CUTS = 400;
 /** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
 const MOST_QP_STEPS = 3000;
@@ -173,7 +174,7 @@ export class Polytope {
       const limit = sign === 1 ? this.lower[i]! : this.upper[i]!;
       const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
       // A mix already met that stands at the share's own bound proves that end without a solve.
-      if (met !== undefined && Math.abs(met - limit) <= TOLERANCE) return limit;
+      if (met !== undefined && Math.abs(met - limit) <= SOLVER_TOLERANCE) return limit;
       const cost = new Float64Array(this.n);
       cost[i] = sign;
       const answer = this.cheapest(cost, SPAN_TOLERANCE);
@@ -183,7 +184,7 @@ export class Polytope {
   }
 
   /** Whether given shares keep every side, bound and cone, and add up to 100. */
-  holds(x: ArrayLike<number>, tolerance = 1e-7): boolean {
+  holds(x: ArrayLike<number>, tolerance = HELD): boolean {
     let sum = 0;
     for (let i = 0; i < this.n; i++) {
       if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
@@ -233,11 +234,11 @@ export class Polytope {
     model.options.set({
       output_flag: false,
       presolve: 'off',
-      primal_feasibility_tolerance: TOLERANCE,
-      dual_feasibility_tolerance: TOLERANCE,
+      primal_feasibility_tolerance: SOLVER_TOLERANCE,
+      dual_feasibility_tolerance: SOLVER_TOLERANCE,
       ...(quadratic
         ? { qp_iteration_limit: MOST_QP_STEPS }
-        : { solver: 'simplex', small_matrix_value: 1e-12 }),
+        : { solver: 'simplex', small_matrix_value: SMALLEST_FACTOR }),
     });
     return model;
   }
@@ -280,7 +281,7 @@ export class Polytope {
       } catch (error) {
         if (attempt === last) throw error;
       } finally {
-        if (attempt === last) model.options.set('primal_feasibility_tolerance', TOLERANCE);
+        if (attempt === last) model.options.set('primal_feasibility_tolerance', SOLVER_TOLERANCE);
       }
     }
     throw new Error('the solver came to no answer');
@@ -291,17 +292,16 @@ export class Polytope {
    * is worked out directly. Kept only when it is a mix and no further off.
    */
   private polish(x: Float64Array, target: ArrayLike<number>): Float64Array {
-    const close = 1e-6;
     const fixed = Array.from(x, (v, i) =>
-      v - this.lower[i]! < close ? this.lower[i]! : this.upper[i]! - v < close ? this.upper[i]! : undefined,
+      v - this.lower[i]! < MET ? this.lower[i]! : this.upper[i]! - v < MET ? this.upper[i]! : undefined,
     );
-    const tight = this.allRows.filter((r) => Math.abs(dot(r.g, x) - r.h) < close);
+    const tight = this.allRows.filter((r) => Math.abs(dot(r.g, x) - r.h) < MET);
     const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
     const better = projected(target, fixed, rows);
     if (!better) return x;
     const before = squaredDistance(x, target);
     const nearer = squaredDistance(better, target) <= before + 1e-6 * (1 + before);
-    return nearer && this.holds(better, 1e-8) ? better : x;
+    return nearer && this.holds(better, POLISHED) ? better : x;
   }
 
   private remember(x: Float64Array): void {
