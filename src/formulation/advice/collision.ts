@@ -17,7 +17,7 @@ export interface CollisionQuestion {
   readonly options: FormulationOptions;
   /** Number of foods that may be used. */
   readonly n: number;
-  readonly sides: readonly LinearBound[];
+  readonly linear: readonly LinearBound[];
   readonly counts: readonly CountBound[];
   /** Whether the problem can be solved with a remedy applied. */
   mends(remedy: Remedy): boolean;
@@ -30,16 +30,23 @@ export interface Collided {
 }
 
 export function collided(question: CollisionQuestion): Collided {
-  return linear(question) ?? counted(question);
+  return collidedLinear(question) ?? collidedCounted(question);
 }
 
 /** What collides where foods are not counted; undefined where nothing does. */
-function linear({ problem, options, n, sides, counts, mends }: CollisionQuestion): Collided | undefined {
-  const elastic = new Elastic(options.highs, n, sides);
+function collidedLinear({
+  problem,
+  options,
+  n,
+  linear,
+  counts,
+  mends,
+}: CollisionQuestion): Collided | undefined {
+  const elastic = new Elastic(options.highs, n, linear);
   try {
     const conflict = smallestConflict(elastic, options.highs);
     if (conflict.length === 0 && counts.length > 0) return undefined;
-    const bounds = conflict.map((k) => elastic.sides[k]!);
+    const bounds = conflict.map((k) => elastic.bounds[k]!);
     const remedies = [
       ...loosenings(elastic, conflict),
       ...loosenTogether(elastic, problem),
@@ -52,8 +59,8 @@ function linear({ problem, options, n, sides, counts, mends }: CollisionQuestion
   }
 }
 
-function counted({ problem, options, n, sides, counts, mends }: CollisionQuestion): Collided {
-  const conflict = new CountedConflict(options.highs, n, sides, counts);
+function collidedCounted({ problem, options, n, linear, counts, mends }: CollisionQuestion): Collided {
+  const conflict = new CountedConflict(options.highs, n, linear, counts);
   const remedies = [...conflict.loosenings(), ...givingUpDropOne(conflict.bounds)].filter(mends);
   return {
     bounds: conflict.bounds,

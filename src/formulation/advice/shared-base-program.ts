@@ -1,5 +1,5 @@
 /**
- * A base mix and additions for each animal as one program: fewest additions, then lightest, then the best base. A side
+ * A base mix and additions for each animal as one program: fewest additions, then lightest, then the best base. A bound
  * `g . x >= h` on mixes that add up to 100 is written `(g - h/100) . x >= 0`, which holds for a mix of any weight.
  */
 import type { Reference } from '../../foods/reference.ts';
@@ -37,7 +37,7 @@ export interface FedAnimal {
   readonly foods: readonly FoodAmounts[];
   /** Most of each in its mix, percent, by row in `problem.foods`. */
   readonly most: ReadonlyMap<number, number>;
-  /** Its sides over a mix of any weight: `row . mix >= 0`, by row in `problem.foods`. */
+  /** Its bounds over a mix of any weight: `row . mix >= 0`, by row in `problem.foods`. */
   readonly rows: readonly ReadonlyMap<number, number>[];
 }
 
@@ -74,8 +74,8 @@ export class SharedBaseProgram {
     this.rows = [
       { coefficients: this.row((_, isBase) => (isBase ? 1 : 0)), min: 100, max: 100 },
       ...fed.flatMap((f, animal) =>
-        f.rows.map((side) => ({
-          coefficients: this.row((row, isBase, of) => (isBase || of === animal ? (side.get(row) ?? 0) : 0)),
+        f.rows.map((rule) => ({
+          coefficients: this.row((row, isBase, of) => (isBase || of === animal ? (rule.get(row) ?? 0) : 0)),
           min: 0,
         })),
       ),

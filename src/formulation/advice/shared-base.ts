@@ -105,14 +105,18 @@ export function shareMix(
     const suits = (mix: Shares) => fed.every((f) => f.formulation.evaluate(mix).breaches.length === 0);
     const asOne = (mix: Shares) => ({ base: mix, additions: fed.map(() => ({})), proved: true });
     if (oneMix && suits(oneMix)) return shared(problem, fed, asOne(oneMix), oneMix);
-    const blend = new SharedBaseProgram(problem, fed, options);
-    const found = blend.solve();
+    const program = new SharedBaseProgram(problem, fed, options);
+    const found = program.solve();
     if (found) {
-      const way = { base: blend.base(found.x), additions: blend.additions(found.x), proved: found.proved };
+      const way = {
+        base: program.base(found.x),
+        additions: program.additions(found.x),
+        proved: found.proved,
+      };
       return shared(problem, fed, way, oneMix ?? null);
     }
     if (oneMix) return shared(problem, fed, asOne(oneMix), oneMix);
-    return { status: 'none', without_mix: [], sentence: apartSentence(fed, blend.baseRows) };
+    return { status: 'none', without_mix: [], sentence: apartSentence(fed, program.baseRows) };
   } finally {
     for (const { formulation } of fed) formulation.dispose();
   }
@@ -141,9 +145,9 @@ function feed(
   const { open, caps, ration } = buildRation(own, { reference, highs });
   const { foods } = ration;
   // No spread: a confidence is judged afterwards.
-  const sides = linearBounds(own, ration, open, 0, caps);
-  const rows = sides.map((side) => {
-    const { g, h } = side.halfSpace(side.bound);
+  const bounds = linearBounds(own, ration, open, 0, caps);
+  const rows = bounds.map((bound) => {
+    const { g, h } = bound.halfSpace(bound.bound);
     return new Map(open.map((row, column) => [row, FINER * (g[column]! - h / 100)]));
   });
   const most = new Map(
@@ -180,7 +184,7 @@ interface Way {
 
 function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: Shares | null): SharedMix {
   const { base, additions, proved } = way;
-  const blended = base !== oneMix;
+  const withAdditions = base !== oneMix;
   const animals = fed.map((f, k): SharedAnimal => {
     const added = additions[k]!;
     const shares = parts(
@@ -200,9 +204,9 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
     weighings: grams.length,
     weight: grams.reduce((sum, v) => sum + v, 0),
     one_mix: oneMix,
-    unverified: blended && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
+    unverified: withAdditions && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
     proved,
-    notes: [...(proved ? [] : [NOT_PROVED]), ...(blended && problem.aims?.length ? [AIMS_LEFT] : [])],
+    notes: [...(proved ? [] : [NOT_PROVED]), ...(withAdditions && problem.aims?.length ? [AIMS_LEFT] : [])],
     sentence: sharedSentence(problem, fed, animals),
   };
 }

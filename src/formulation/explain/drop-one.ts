@@ -36,19 +36,19 @@ export function dropOne(problem: Problem, ration: Ration, x: ArrayLike<number>):
   const foods = ration.foods.flatMap((food, column): Leaving[] => {
     const share = shares[column]!;
     if (share <= NO_SHARE) return [];
-    const breaches = boundsWithout(problem, ration, food).flatMap((side) => breachOf(side, food, shares));
+    const breaches = boundsWithout(problem, ration, food).flatMap((bound) => breachOf(bound, food, shares));
     return [{ food: food.id, name: food.name, share, breaches }];
   });
   const missed = foods.filter((f) => f.breaches.length > 0);
   return { safe: missed.length === 0, foods, sentence: summary(missed) };
 }
 
-function breachOf(side: LinearBound, left: FoodAmounts, x: Float64Array): Breach[] {
-  const actual = side.value(x);
-  const room = side.side === 'min' ? actual - side.bound : side.bound - actual;
-  if (room >= -AT_BOUND * Math.max(1, Math.abs(side.bound))) return [];
-  const sentence = `Without ${left.name}, ${breachSentence(side, actual)}.`;
-  return [{ pointer: side.pointer, sentence, actual, bound: side.bound, side: side.side }];
+function breachOf(bound: LinearBound, left: FoodAmounts, x: Float64Array): Breach[] {
+  const actual = bound.value(x);
+  const room = bound.side === 'min' ? actual - bound.bound : bound.bound - actual;
+  if (room >= -AT_BOUND * Math.max(1, Math.abs(bound.bound))) return [];
+  const sentence = `Without ${left.name}, ${breachSentence(bound, actual)}.`;
+  return [{ pointer: bound.pointer, sentence, actual, bound: bound.bound, side: bound.side }];
 }
 
 function summary(missed: readonly Leaving[]): string {

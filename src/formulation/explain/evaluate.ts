@@ -13,20 +13,20 @@ import { bindingSentence, breachSentence, capital, fitSentence, joined } from '.
 export function evaluate(
   problem: Problem,
   ration: Ration,
-  sides: readonly Bound[],
+  bounds: readonly Bound[],
   x: ArrayLike<number>,
   cautions: readonly CautionNote[],
 ): Evaluation {
   const total = Array.from(x).reduce((sum, v) => sum + v, 0);
   const shares = total > 0 ? Float64Array.from(x, (v) => (v * 100) / total) : Float64Array.from(x);
   const nutrients = contents(problem, ration, shares);
-  const { breaches, binding } = standing(sides, shares);
+  const { breaches, binding } = standing(bounds, shares);
   const { estimated, unsure } = doubts(problem, ration);
   const used = new Set(
     ration.foods
       .filter((_, i) => shares[i]! > 0.005)
       .map((f) => f.id)
-      .concat(ration.beside.map((b) => b.stocked.id)),
+      .concat(ration.beside.map((b) => b.food.id)),
   );
   const verdict = verdictOf(
     problem,
@@ -73,7 +73,7 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
     const mix = w.reduce((sum, v, i) => sum + (v * x[i]!) ** 2, 0);
     return on === 'mix'
       ? mix
-      : ration.beside.reduce((sum, b) => sum + (b.part * b.stocked.amount(tag).sd) ** 2, mix);
+      : ration.beside.reduce((sum, b) => sum + (b.part * b.food.amount(tag).sd) ** 2, mix);
   };
   const coverage = (on: 'mix' | 'ration') =>
     Math.min(
@@ -94,24 +94,17 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
   };
 }
 
-function standing(sides: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
+function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
   const breaches: Breach[] = [];
   const binding: Evaluation['binding'][number][] = [];
-  for (const side of sides) {
-    const actual = side.value(x);
-    const room =
-      (side.side === 'min' ? actual - side.bound : side.bound - actual) / Math.max(1, Math.abs(side.bound));
-    const { pointer, bound } = side;
+  for (const b of bounds) {
+    const { pointer, bound, side } = b;
+    const actual = b.value(x);
+    const room = (side === 'min' ? actual - bound : bound - actual) / Math.max(1, Math.abs(bound));
     if (!(room >= -AT_BOUND)) {
-      breaches.push({
-        pointer,
-        sentence: `${capital(breachSentence(side, actual))}.`,
-        actual,
-        bound,
-        side: side.side,
-      });
+      breaches.push({ pointer, sentence: `${capital(breachSentence(b, actual))}.`, actual, bound, side });
     } else if (room <= AT_BOUND) {
-      binding.push({ pointer, sentence: bindingSentence(side) });
+      binding.push({ pointer, sentence: bindingSentence(b) });
     }
   }
   return { breaches, binding };
@@ -159,8 +152,7 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
   const unsure: Doubt[] = [];
   problem.rules.forEach((rule, i) => {
     const tags = 'nutrient' in rule ? [rule.nutrient] : 'ratio' in rule ? rule.ratio : [];
-    const fed =
-      rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.stocked)] : ration.foods;
+    const fed = rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.food)] : ration.foods;
     for (const tag of new Set(tags)) {
       const of = (status: CountedAmount['status']) => fed.filter((f) => f.amount(tag).status === status);
       const guessed = of('estimated');

@@ -1,6 +1,6 @@
 /**
  * Rules that count foods: how many are used, how many carry a given share, and the least share of a food that is
- * used at all. They are no half-spaces: a food is in or out, and {@link Choices} decides which.
+ * used at all. They are no half-spaces: a food is in or out, and {@link OuterApproximation} decides which.
  */
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';

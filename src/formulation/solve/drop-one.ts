@@ -34,7 +34,7 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
     return (['min', 'max'] as const).flatMap((end): LinearBound[] => {
       const bound = rule[end];
       if (bound === undefined) return [];
-      const side = quotientBound(
+      const linear = quotientBound(
         `/rules/${i}/${end}`,
         end,
         bound,
@@ -46,25 +46,25 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
         eaten(bottom),
       );
       const value = (x: ArrayLike<number>) => {
-        const content = valueAt(weight, x) <= NOTHING ? bound : side.value(x);
+        const content = valueAt(weight, x) <= NOTHING ? bound : linear.value(x);
         return Number.isNaN(content) ? bound : content;
       };
-      return [{ ...side, value }];
+      return [{ ...linear, value }];
     });
   });
 }
 
 /**
- * What `drop_one` adds to a problem: one side for each food and each bound of a nutrient or ratio rule. A mix that
+ * What `drop_one` adds to a problem: one bound for each food and each bound of a nutrient or ratio rule. A mix that
  * keeps them all stays in range whichever one food is left. They are linear, so they go beside the problem's own
- * sides as they are; a further food counts as eaten in each of them.
+ * bounds as they are; a further food counts as eaten in each of them.
  */
 export function dropOneBounds(problem: Problem, ration: Ration): LinearBound[] {
   return ration.foods.flatMap((left) =>
-    boundsWithout(problem, ration, left).map((side) => ({
-      ...side,
+    boundsWithout(problem, ration, left).map((bound) => ({
+      ...bound,
       pointer: DROP_ONE,
-      subject: `${side.subject} without ${left.name}`,
+      subject: `${bound.subject} without ${left.name}`,
       because: 'every food may be left',
     })),
   );

@@ -9,10 +9,10 @@ export interface IntegerQuestion {
   readonly highs: Highs;
   readonly lower: Float64Array;
   readonly upper: Float64Array;
-  /** Rule sides, and any other half-space that must hold. */
-  readonly sides: readonly LinearBound[];
+  /** Linear bounds of the rules, and any other half-space that must hold. */
+  readonly bounds: readonly LinearBound[];
   readonly counts: readonly CountBound[];
   readonly aims: readonly AimLine[];
   /** What the cupboard holds, percent of the batch. */
-  readonly stock: Float64Array;
+  readonly onHand: Float64Array;
 }

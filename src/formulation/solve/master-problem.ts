@@ -1,5 +1,5 @@
 /**
- * The mixed-integer program behind {@link Choices}. Columns: the share of each food, its square, whether it is used,
+ * The mixed-integer program behind {@link OuterApproximation}. Columns: the share of each food, its square, whether it is used,
  * whether it counts for each rule that counts, what of it comes from the cupboard, and whether it must be bought.
  */
 
@@ -17,7 +17,7 @@ export interface Cost {
   readonly constant?: number;
   readonly used?: number;
   readonly bought?: number;
-  readonly stocked?: number;
+  readonly fromCupboard?: number;
 }
 
 export interface Picked {
@@ -157,13 +157,13 @@ export class MasterProblem {
 
   /** What a choice leaves of each share's bounds. */
   boundsOf({ columns }: Picked): { lower: Float64Array; upper: Float64Array } {
-    const { counts, stock } = this.question;
+    const { counts, onHand } = this.question;
     const lower = this.question.lower.slice();
     const upper = this.question.upper.slice();
     const on = (column: number) => columns[column]! > 0.5;
     for (let i = 0; i < this.n; i++) {
       if (!on(this.used(i))) upper[i] = 0;
-      if (!on(this.bought(i))) upper[i] = Math.min(upper[i]!, stock[i]!);
+      if (!on(this.bought(i))) upper[i] = Math.min(upper[i]!, onHand[i]!);
     }
     for (const { counts: kind, columns: members, atLeast } of counts) {
       if (kind !== 'used') continue;
@@ -177,7 +177,7 @@ export class MasterProblem {
 
   private readonly square = (i: number) => this.n + i;
   private readonly used = (i: number) => 2 * this.n + i;
-  private readonly stocked = (i: number) => 3 * this.n + i;
+  private readonly fromCupboard = (i: number) => 3 * this.n + i;
   private readonly bought = (i: number) => 4 * this.n + i;
   private readonly counted = (k: number, i: number) => (5 + k) * this.n + i;
 
@@ -189,13 +189,13 @@ export class MasterProblem {
     return { x: columns.slice(0, this.n), value, bound: bound + constant, proven, columns };
   }
 
-  private costRow({ shares, squares = 0, used = 0, stocked = 0, bought = 0 }: Cost): Float64Array {
+  private costRow({ shares, squares = 0, used = 0, fromCupboard = 0, bought = 0 }: Cost): Float64Array {
     const row = new Float64Array(this.width);
     for (let i = 0; i < this.n; i++) {
       row[i] = shares?.[i] ?? 0;
       row[this.square(i)] = squares;
       row[this.used(i)] = used;
-      row[this.stocked(i)] = stocked;
+      row[this.fromCupboard(i)] = fromCupboard;
       row[this.bought(i)] = bought;
     }
     return row;
@@ -203,7 +203,7 @@ export class MasterProblem {
 
   private columnBounds() {
     const { n, width, question } = this;
-    const { lower: least, upper: most, counts, aims, stock } = question;
+    const { lower: least, upper: most, counts, aims, onHand } = question;
     const lower = new Float64Array(width);
     const upper = new Float64Array(width).fill(1);
     const choosesUsed = aims.some((a) => a.used) || counts.some((c) => c.counts !== 'some');
@@ -213,7 +213,7 @@ export class MasterProblem {
       upper[this.square(i)] = Number.POSITIVE_INFINITY;
       // What nobody asks is settled at once: every food may be used, and bought.
       lower[this.used(i)] = Number(!choosesUsed);
-      upper[this.stocked(i)] = stock[i]!;
+      upper[this.fromCupboard(i)] = onHand[i]!;
       lower[this.bought(i)] = Number(!choosesBought);
     }
     this.counters.forEach(({ columns }, k) => {
@@ -224,7 +224,7 @@ export class MasterProblem {
 
   private firstRows(): MasterRow[] {
     const { n, question } = this;
-    const { upper, counts, stock } = question;
+    const { upper, counts, onHand } = question;
     const rows: MasterRow[] = [];
     const row = (
       entries: readonly (readonly [number, number])[],
@@ -252,7 +252,7 @@ export class MasterProblem {
       row(
         [
           [i, 1],
-          [this.stocked(i), -1],
+          [this.fromCupboard(i), -1],
         ],
         0,
       );
@@ -261,7 +261,7 @@ export class MasterProblem {
           [this.bought(i), upper[i]!],
           [i, -1],
         ],
-        -stock[i]!,
+        -onHand[i]!,
       );
     }
     for (const { counts: kind, columns, atLeast, bound } of counts) {

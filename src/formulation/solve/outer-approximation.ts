@@ -45,7 +45,7 @@ export class OuterApproximation {
   constructor(question: IntegerQuestion) {
     this.question = question;
     this.n = question.lower.length;
-    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.sides);
+    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.bounds);
   }
 
   dispose(): void {
@@ -85,7 +85,7 @@ export class OuterApproximation {
 
   /** Holds a cost at no more than `most` from now on. */
   hold(cost: Cost, most: number): void {
-    const { shares, stocked } = cost;
+    const { shares, fromCupboard } = cost;
     if (shares) {
       let scale = 0;
       for (const v of shares) scale = Math.max(scale, Math.abs(v));
@@ -94,7 +94,7 @@ export class OuterApproximation {
     }
     this.countsHeld = true;
     this.master.hold(cost, most);
-    if (stocked) this.polytope.requireCurve(stockCurve(this.question.stock, -most));
+    if (fromCupboard) this.polytope.requireCurve(cupboardCurve(this.question.onHand, -most));
   }
 
   /** The choice of foods that was picked, as a mix to full precision. */
@@ -212,13 +212,13 @@ export class OuterApproximation {
   }
 }
 
-/** At least so much of the mix out of the cupboard: the sum of min(x, stock) is concave. */
-function stockCurve(stock: Float64Array, least: number): Curve {
+/** At least so much of the mix out of the cupboard: the sum of min(x, onHand) is concave. */
+function cupboardCurve(onHand: Float64Array, least: number): Curve {
   return {
-    shortfall: (x) => least - stock.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
+    shortfall: (x) => least - onHand.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
     tangent: (x) => ({
-      g: stock.map((s, i) => Number(x[i]! < s)),
-      h: least - stock.reduce((sum, s, i) => sum + (x[i]! < s ? 0 : s), 0),
+      g: onHand.map((s, i) => Number(x[i]! < s)),
+      h: least - onHand.reduce((sum, s, i) => sum + (x[i]! < s ? 0 : s), 0),
     }),
   };
 }

@@ -25,13 +25,13 @@ const MOST_QP_STEPS = 3000;
 type Model = ReturnType<Highs['createModel']>;
 type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
 
-/** What the last answer would gain if a bound gave way by one: for each side (scaled as its row is), and each share. */
+/** What the last answer would gain if a bound gave way by one: for each bound (scaled as its row is), and each share. */
 export interface Prices {
-  readonly sides: Float64Array;
+  readonly bounds: Float64Array;
   readonly shares: Float64Array;
 }
 
-/** A row beyond the sum, `g . x >= h`: a side's half-space, or a tangent plane of what is curved. */
+/** A row beyond the sum, `g . x >= h`: a bound's half-space, or a tangent plane of what is curved. */
 export interface Row {
   readonly g: Float64Array;
   readonly h: number;
@@ -48,7 +48,7 @@ export interface Curve {
 export class Polytope {
   readonly n: number;
   private readonly highs: Highs;
-  /** The sides' half-spaces, then rows and planes in the order in which they came up. */
+  /** The bounds' half-spaces, then rows and planes in the order in which they came up. */
   private readonly allRows: Row[];
   private readonly base: readonly HalfSpace[];
   private readonly curves: (Curve & { readonly of: number })[];
@@ -65,14 +65,14 @@ export class Polytope {
 
   /**
    * @param lower least shares, percent @param upper most shares, percent
-   * @param sides rule sides; food bounds belong in `lower` and `upper`
+   * @param bounds of rules; those of foods belong in `lower` and `upper`
    */
-  constructor(highs: Highs, lower: Float64Array, upper: Float64Array, sides: readonly LinearBound[]) {
+  constructor(highs: Highs, lower: Float64Array, upper: Float64Array, bounds: readonly LinearBound[]) {
     this.highs = highs;
     this.n = lower.length;
     this.lower = lower;
     this.upper = upper;
-    this.base = sides.map((s) => s.halfSpace(s.bound));
+    this.base = bounds.map((s) => s.halfSpace(s.bound));
     this.allRows = [...this.base];
     this.rowOf = this.base.map((_, k) => k);
     this.curves = this.base.flatMap((space, k) =>
@@ -89,12 +89,12 @@ export class Polytope {
   prices(): Prices | undefined {
     if (!this.lastDuals) return undefined;
     const { colDual, rowDual } = this.lastDuals;
-    const sides = new Float64Array(this.base.length);
-    // The sum comes first; a tangent plane's price is its side's.
+    const bounds = new Float64Array(this.base.length);
+    // The sum comes first; a tangent plane's price is its bound's.
     this.rowOf.forEach((k, row) => {
-      if (k >= 0) sides[k]! += rowDual[row + 1] ?? 0;
+      if (k >= 0) bounds[k]! += rowDual[row + 1] ?? 0;
     });
-    return { sides, shares: colDual };
+    return { bounds, shares: colDual };
   }
 
   /** Adds a row that every mix must keep from now on. */
@@ -183,7 +183,7 @@ export class Polytope {
     return [end(1), end(-1)];
   }
 
-  /** Whether given shares keep every side, bound and cone, and add up to 100. */
+  /** Whether given shares keep every row, bound and cone, and add up to 100. */
   holds(x: ArrayLike<number>, tolerance = HELD): boolean {
     let sum = 0;
     for (let i = 0; i < this.n; i++) {

@@ -295,7 +295,7 @@ function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>, old: F
           top: valueAt(ration.line('mix', measure.top), shares),
           bottom: valueAt(ration.line('mix', measure.bottom), shares),
         },
-        beside: ration.beside.map((b) => sums(b.stocked)),
+        beside: ration.beside.map((b) => sums(b.food)),
       });
     }
   });
@@ -403,7 +403,7 @@ function inSteps(part: number, ration: Ration, total: number): number[] {
 }
 
 function named(ration: Ration, amounts: readonly number[]): Record<string, number> {
-  return Object.fromEntries(ration.beside.map((b, k) => [b.stocked.id, amounts[k]!]));
+  return Object.fromEntries(ration.beside.map((b, k) => [b.food.id, amounts[k]!]));
 }
 
 function breachOf(b: BlendBound, parts: Parts): Breach[] {
