@@ -13,10 +13,14 @@ export interface Spread {
   readonly q0: number;
 }
 
-/** `g . x >= h` over the shares x (percent), scaled so that the largest |g| is 1. */
-export interface HalfSpace {
+/** `g . x >= h` over the shares x (percent): a bound's half-space, or a tangent plane of what is curved. */
+export interface Row {
   readonly g: Float64Array;
   readonly h: number;
+}
+
+/** A bound's row, scaled so that the largest |g| is 1. */
+export interface HalfSpace extends Row {
   /** Where a confidence is asked, z x sd of each share's part, scaled as the row is: then `g . x - spread >= h`. */
   readonly cone?: Spread;
   /** What one unit of the scaled row is in the bound's own unit. */
@@ -197,10 +201,7 @@ export function shortfall(space: Pick<HalfSpace, 'g' | 'h' | 'cone'>, x: ArrayLi
 }
 
 /** The tangent plane at x of a half-space with a cone; undefined where x has no spread, and no plane is needed. */
-export function tangent(
-  { g, h, cone }: HalfSpace,
-  x: ArrayLike<number>,
-): Pick<HalfSpace, 'g' | 'h'> | undefined {
+export function tangent({ g, h, cone }: HalfSpace, x: ArrayLike<number>): Row | undefined {
   const length = cone ? spreadAt(cone, x) : 0;
   if (!cone || length === 0) return undefined;
   return { g: g.map((v, i) => v - (cone.q[i]! ** 2 * x[i]!) / length), h: h + cone.q0 ** 2 / length };

@@ -10,7 +10,8 @@
 import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
 import type { IntegerQuestion } from './integer-question.ts';
-import { type Cost, MasterProblem, type Picked } from './master-problem.ts';
+import type { Cost } from './master-layout.ts';
+import { MasterProblem, type Picked } from './master-problem.ts';
 import { type Curve, Polytope } from './polytope.ts';
 import { AT_BOUND, NO_SHARE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, squaredDistance } from './vectors.ts';

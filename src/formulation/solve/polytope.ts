@@ -4,9 +4,10 @@
  * stay alive and are re-solved warm: only bounds and costs change.
  */
 
-import { type HalfSpace, type LinearBound, shortfall, tangent } from './bounds.ts';
+import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from './bounds.ts';
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
+import { polished } from './projection.ts';
 import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, entries, sparse, squaredDistance } from './vectors.ts';
 
@@ -14,10 +15,9 @@ import { dot, entries, sparse, squaredDistance } from './vectors.ts';
 const COARSE_TOLERANCE = 1e-7;
 /** Given shares keep a bound or a row that they miss by no more than this. */
 const HELD = 1e-7;
-/** A share or a row this near to its bound is taken for one that stands at it, when a mix is polished. */
-const MET = 1e-6;
-/** A polished mix counts where it keeps everything this well. */
+/** A polished mix counts where it keeps everything this well, and is no further off than this, relatively. */
 const POLISHED = 1e-8;
+const NO_FURTHER = 1e-6;
 const MOST_CUTS = 400;
 /** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
 const MOST_QP_STEPS = 3000;
@@ -29,12 +29,6 @@ type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { reado
 export interface Prices {
   readonly bounds: Float64Array;
   readonly shares: Float64Array;
-}
-
-/** A row beyond the sum, `g . x >= h`: a bound's half-space, or a tangent plane of what is curved. */
-export interface Row {
-  readonly g: Float64Array;
-  readonly h: number;
 }
 
 /** A convex bound that is no single half-space, kept by tangent planes laid where it is missed. */
@@ -287,20 +281,13 @@ export class Polytope {
     throw new Error('the solver came to no answer');
   }
 
-  /**
-   * The nearest mix to full precision: the solver tells which bounds and rows are met, and the projection onto them
-   * is worked out directly. Kept only when it is a mix and no further off.
-   */
+  /** The nearest mix to full precision; kept only where it is a mix and no further off. */
   private polish(x: Float64Array, target: ArrayLike<number>): Float64Array {
-    const fixed = Array.from(x, (v, i) =>
-      v - this.lower[i]! < MET ? this.lower[i]! : this.upper[i]! - v < MET ? this.upper[i]! : undefined,
-    );
-    const tight = this.allRows.filter((r) => Math.abs(dot(r.g, x) - r.h) < MET);
-    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
-    const better = projected(target, fixed, rows);
+    const sum = { g: new Float64Array(this.n).fill(1), h: 100 };
+    const better = polished(x, target, { lower: this.lower, upper: this.upper, sum, rows: this.allRows });
     if (!better) return x;
     const before = squaredDistance(x, target);
-    const nearer = squaredDistance(better, target) <= before + 1e-6 * (1 + before);
+    const nearer = squaredDistance(better, target) <= before + NO_FURTHER * (1 + before);
     return nearer && this.holds(better, POLISHED) ? better : x;
   }
 
@@ -314,40 +301,4 @@ export class Polytope {
       this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
     }
   }
-}
-
-/**
- * Projection of `target` onto `rows` (as equations) with some shares fixed: x = target + G' y over the free shares,
- * G G' y = h - G target. Rows that depend on others are passed over by the pivoting. Undefined where it degenerates.
- */
-function projected(
-  target: ArrayLike<number>,
-  fixed: readonly (number | undefined)[],
-  rows: readonly Row[],
-): Float64Array | undefined {
-  const free = fixed.flatMap((v, i) => (v === undefined ? [i] : []));
-  const start = Float64Array.from(fixed, (v, i) => v ?? target[i]!);
-  // Gram-Schmidt on the rows, twice for accuracy; each kept direction carries its right-hand side along.
-  const basis: { u: Float64Array; r: number }[] = [];
-  for (const row of rows) {
-    const u = Float64Array.from(free, (i) => row.g[i]!);
-    let r = row.h - dot(row.g, start);
-    const before = Math.sqrt(dot(u, u));
-    for (let pass = 0; pass < 2; pass++) {
-      for (const b of basis) {
-        const c = dot(b.u, u);
-        for (let i = 0; i < u.length; i++) u[i]! -= c * b.u[i]!;
-        r -= c * b.r;
-      }
-    }
-    const norm = Math.sqrt(dot(u, u));
-    if (norm <= 1e-9 * Math.max(1, before)) continue;
-    basis.push({ u: u.map((v) => v / norm), r: r / norm });
-  }
-  const x = start.slice();
-  for (const b of basis)
-    free.forEach((i, k) => {
-      x[i]! += b.r * b.u[k]!;
-    });
-  return x.every(Number.isFinite) ? x : undefined;
 }
