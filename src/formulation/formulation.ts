@@ -149,10 +149,10 @@ export class Formulation {
   }
 
   /** Two goals against each other: the mixes that are best in one for what they are in the other. */
-  frontier(a: Goal, b: Goal, points = 15): { a: number; b: number; shares: Shares }[] {
+  frontier(a: Goal, b: Goal): { a: number; b: number; shares: Shares }[] {
     if (this.model.crossed) return [];
     const { problem, ration, open, question } = this.model;
-    return frontier({ problem, ration, open, mixes: question, points }, a, b).map(({ x, ...values }) => ({
+    return frontier({ problem, ration, open, mixes: question }, a, b).map(({ x, ...values }) => ({
       ...values,
       shares: byFood(this.model, (i) => x[i]!, 0),
     }));

@@ -9,10 +9,9 @@ import { besideLike } from './beside.ts';
 import { round, told, type Warning } from './warning.ts';
 
 export interface About {
+  /** It also tells whether the food is dried. */
   readonly name?: string;
   readonly group?: FoodGroup;
-  /** Whether the food is dried; found from the name where absent. */
-  readonly dried?: boolean;
   /** A food of the tables that should be much the same. */
   readonly like?: Food;
 }
@@ -34,7 +33,7 @@ const DRIED_WORDS =
 
 /** Warnings about figures per 100 g as fed, each in a sentence or two with the figures. Empty when nothing is odd. */
 export function checkFigures(figures: Figures, about: About = {}): readonly Warning[] {
-  const dried = about.dried ?? (about.name !== undefined && DRIED_WORDS.test(about.name));
+  const dried = about.name !== undefined && DRIED_WORDS.test(about.name);
   return [
     ...boundsCross(figures),
     ...sumOver(figures),

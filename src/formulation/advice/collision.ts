@@ -12,7 +12,7 @@ import { DROP_ONE } from '../solve/drop-one.ts';
 import { CountedConflict } from './counted-conflict.ts';
 import { additions, loosenings, loosenTogether } from './remedies.ts';
 
-export interface CollisionQuestion {
+interface CollisionQuestion {
   readonly problem: Problem;
   readonly options: FormulationOptions;
   /** Number of foods that may be used. */
@@ -23,7 +23,7 @@ export interface CollisionQuestion {
   mends(remedy: Remedy): boolean;
 }
 
-export interface Collided {
+interface Collided {
   /** A smallest set of bounds that collide. */
   readonly bounds: readonly Bound[];
   readonly remedies: readonly Remedy[];

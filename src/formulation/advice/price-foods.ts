@@ -10,13 +10,13 @@
  */
 import type { Elastic } from '../explain/elastic.ts';
 
-export interface Candidate<T> {
+interface Candidate<T> {
   readonly food: T;
   /** What one percent of it adds to the sum and to each bound, scaled as the elastic model's rows are. */
   readonly content: Float64Array;
 }
 
-export interface Suggestion<T> {
+interface Suggestion<T> {
   readonly food: T;
   /** Least share of it that suffices, percent of the mix. */
   readonly share: number;

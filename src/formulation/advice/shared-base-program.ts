@@ -2,14 +2,12 @@
  * A base mix and additions for each animal as one program: fewest additions, then lightest, then the best base. A bound
  * `g . x >= h` on mixes that add up to 100 is written `(g - h/100) . x >= 0`, which holds for a mix of any weight.
  */
-import type { Reference } from '../../foods/reference.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Formulation } from '../formulation.ts';
 import type { Eater } from '../problem/for-animals.ts';
 import type { Problem, Shares } from '../problem/problem.ts';
 import type { Balanced } from '../problem/result.ts';
-import { wantedShares } from '../solve/build-ration.ts';
-import type { Highs } from '../solve/highs.ts';
+import { type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
 import { type LinearAnswer, type LinearModel, solveLinearWith } from '../solve/linear-program.ts';
 
 /** Most that is added for one animal, g to 100 g of base: with more, the base would be the smaller part of its mix. */
@@ -21,11 +19,6 @@ const DUST = 1e-8;
  * every one of 100 draws is proved, with some 28 foods 397 of 400; a second is some 4,000.
  */
 const MOST_ITERATIONS = { number: 3000, weight: 1500 };
-
-export interface SharingOptions {
-  readonly reference: Reference;
-  readonly highs: Highs;
-}
 
 /** An animal with its own problem, formulated. */
 export interface FedAnimal {
@@ -52,13 +45,13 @@ export class SharedBaseProgram {
   /** Rows in `problem.foods` of what may be in the base: foods that all may eat. */
   readonly baseRows: readonly number[];
   private readonly problem: Problem;
-  private readonly options: SharingOptions;
+  private readonly options: FormulationOptions;
   /** Animal and row in `problem.foods` of each addition, and the most it can weigh, g to 100 g of base. */
   private readonly added: readonly { readonly animal: number; readonly row: number; readonly most: number }[];
   private readonly animals: number;
   private readonly rows: LinearModel['rows'];
 
-  constructor(problem: Problem, fed: readonly FedAnimal[], options: SharingOptions) {
+  constructor(problem: Problem, fed: readonly FedAnimal[], options: FormulationOptions) {
     this.problem = problem;
     this.options = options;
     this.animals = fed.length;

@@ -3,14 +3,8 @@ import { Formulation } from '../formulation.ts';
 import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
 import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
 import { linearBounds } from '../solve/bounds.ts';
-import { buildRation, wantedShares } from '../solve/build-ration.ts';
-import {
-  type FedAnimal,
-  MOST_ADDED,
-  parts,
-  SharedBaseProgram,
-  type SharingOptions,
-} from './shared-base-program.ts';
+import { buildRation, type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
+import { type FedAnimal, MOST_ADDED, parts, SharedBaseProgram } from './shared-base-program.ts';
 
 /** What one mix costs an animal beside the best mix of its own. */
 export interface SharingCost {
@@ -25,7 +19,7 @@ export interface SharingCost {
   readonly dearer?: number;
 }
 
-export interface SharedAnimal {
+interface SharedAnimal {
   readonly id: string;
   readonly name: string;
   /** Grams added to 100 g of the base, by food id; only what is added. */
@@ -88,7 +82,7 @@ const NOT_DROPPED =
 export function shareMix(
   problem: Problem,
   eaters: readonly Eater[],
-  options: SharingOptions,
+  options: FormulationOptions,
 ): SharedMix | NotShared {
   if (eaters.length === 0) throw new RangeError('eaters: there is none; give at least one animal');
   const fed: FedAnimal[] = [];
@@ -127,7 +121,7 @@ function feed(
   problem: Problem,
   eater: Eater,
   eaters: readonly Eater[],
-  { reference, highs }: SharingOptions,
+  { reference, highs }: FormulationOptions,
 ): FedAnimal | string {
   const own = forOneOf(problem, eater, eaters);
   let formulation: Formulation;
@@ -157,7 +151,11 @@ function feed(
 }
 
 /** The best mix that suits all without additions. */
-function mixForAll(problem: Problem, eaters: readonly Eater[], options: SharingOptions): Shares | undefined {
+function mixForAll(
+  problem: Problem,
+  eaters: readonly Eater[],
+  options: FormulationOptions,
+): Shares | undefined {
   let formulation: Formulation;
   try {
     formulation = new Formulation(forAnimals(problem, eaters).problem, options);

@@ -27,10 +27,10 @@ export interface SubstituteQuestion {
   readonly foods?: readonly string[];
 }
 
-export interface SubstituteParts {
+interface SubstituteParts {
   readonly reference: Reference;
-  /** What is fed beside the mix, where its shares were chosen; as the problem writes them unless given. */
-  readonly beside?: Ration['beside'];
+  /** What is fed beside the mix. */
+  readonly beside: Ration['beside'];
 }
 
 /** One food in another's place. */

@@ -5,7 +5,7 @@ import { applyCautions, NO_CAUTIONS } from '../amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import { type HalfSpace, type LinearBound, linearBounds, Ration } from '../solve/bounds.ts';
-import { besideAmounts, sdsFromMean } from '../solve/build-ration.ts';
+import { sdsFromMean } from '../solve/build-ration.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
 import { type DryFood, usualDryFoods } from './dry-foods.ts';
 
@@ -25,26 +25,15 @@ export interface SwapModel {
   readonly leaving: readonly HalfSpace[];
 }
 
-/** @param beside what is fed beside the mix, where its shares were chosen; as the problem writes them unless given */
-export function swapModelOf(
-  problem: Problem,
-  reference: Reference,
-  beside: Ration['beside'] | undefined,
-): SwapModel {
+/** @param beside what is fed beside the mix */
+export function swapModelOf(problem: Problem, reference: Reference, beside: Ration['beside']): SwapModel {
   const advice = applyCautions({ ...problem, cautions: 'apply' }, reference);
   const { blocked, caps } = problem.cautions === 'apply' ? advice : NO_CAUTIONS;
   const open = problem.foods.flatMap((f, row) => (f.refused || blocked.has(row) ? [] : [row]));
   const own = open.map((row) => foodAmounts(problem.foods[row]!, reference, problem.variation));
   const tables = candidates(problem, reference);
   const foods = [...own, ...tables.map((t) => t.amounts)];
-  const ration = new Ration(
-    foods,
-    beside ??
-      besideAmounts(problem, reference).map((food, row) => ({
-        food,
-        part: problem.beside[row]!.share_of_ration / 100,
-      })),
-  );
+  const ration = new Ration(foods, beside);
   const byColumn = (of: (row: number) => number, further: number) =>
     Float64Array.from(foods, (_, k) => (k < open.length ? of(open[k]!) : further));
   const weighable = (100 * (problem.least_grams ?? 0)) / problem.batch_grams;

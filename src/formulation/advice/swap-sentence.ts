@@ -3,7 +3,7 @@ import type { Tag } from '../../nutrition/nutrients.ts';
 import { figure, joined } from '../explain/sentences.ts';
 import { words } from '../solve/bounds.ts';
 
-export interface SwapWords {
+interface SwapWords {
   /** Name of the food that goes, and its share, percent. */
   readonly out: string;
   readonly taken: number;

@@ -13,7 +13,7 @@ export interface Cap {
   readonly reason: string;
 }
 
-export interface AppliedCautions {
+interface AppliedCautions {
   /** Rows in `problem.foods` that may not go in at all. */
   readonly blocked: ReadonlySet<number>;
   readonly caps: ReadonlyMap<number, Cap>;

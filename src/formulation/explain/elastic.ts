@@ -16,7 +16,7 @@ const MOST_CUTS = 300;
 
 type Model = ReturnType<Highs['createModel']>;
 
-export interface ElasticAnswer {
+interface ElasticAnswer {
   readonly x: Float64Array;
   /** How far each bound is missed, scaled. */
   readonly missed: Float64Array;

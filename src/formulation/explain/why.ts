@@ -22,7 +22,7 @@ const MOST_NAMED = 3;
 /** Where foods are counted every answer takes a while: so many bounds are tried. */
 const MOST_COUNTED = 6;
 
-export interface WhyQuestion {
+interface WhyQuestion {
   readonly problem: Problem;
   readonly found: Found;
   /** All that can stand at its limit; those of rules first, in the order of `found.prices`. */

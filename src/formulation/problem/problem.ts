@@ -47,7 +47,7 @@ export interface RatioRule extends Read<typeof ratioRuleSchema> {}
 /** Sum of the shares of a group, percent of what `on` names. */
 export interface GroupRule extends Read<typeof groupRuleSchema> {}
 /** Share of one food, percent of what `on` names. */
-export interface ShareRule extends Read<typeof shareRuleSchema> {}
+interface ShareRule extends Read<typeof shareRuleSchema> {}
 /**
  * Number of foods in the mix: at least `min` of them with `at_least` percent each, at most `max` with any share.
  * `group` counts the foods of one group only.

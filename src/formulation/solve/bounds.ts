@@ -208,7 +208,7 @@ export function tangent({ g, h, cone }: HalfSpace, x: ArrayLike<number>): Row | 
 }
 
 /** Length of the spread at given shares: z x sd of the content. */
-export function spreadAt(spread: Spread, x: ArrayLike<number>): number {
+function spreadAt(spread: Spread, x: ArrayLike<number>): number {
   let sum = spread.q0 * spread.q0;
   for (let i = 0; i < spread.q.length; i++) sum += (spread.q[i]! * x[i]!) ** 2;
   return Math.sqrt(sum);

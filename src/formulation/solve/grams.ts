@@ -21,7 +21,7 @@ export interface GramsQuestion {
   readonly rows: readonly { readonly g: ArrayLike<number>; readonly h: number }[];
 }
 
-export type GramsAnswer = { readonly steps: number[] } | { readonly conflict: string };
+type GramsAnswer = { readonly steps: number[] } | { readonly conflict: string };
 
 /** How many mixes of whole steps are tried before the program is asked. */
 const MOST_TRIES = 250;

@@ -1,5 +1,5 @@
 /** A small linear (or mixed-integer) program solved afresh; for one-off questions. Live mixes use {@link Polytope}. */
-import { type Highs, loadHighs } from './highs.ts';
+import type { Highs } from './highs.ts';
 import { endingAfter } from './iteration-limit.ts';
 import { PROVEN_GAP } from './tolerances.ts';
 import { sparse } from './vectors.ts';
@@ -61,9 +61,4 @@ export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer 
   } finally {
     solver.dispose();
   }
-}
-
-/** {@link solveLinearWith} on a solver of its own. */
-export async function solveLinear(model: LinearModel): Promise<LinearAnswer> {
-  return solveLinearWith(await loadHighs(), model);
 }

@@ -14,7 +14,7 @@ import { Polytope } from './polytope.ts';
 /** The mix has to be something: least part of the ration, percent. */
 const LEAST_MIX = 1;
 
-export interface RationQuestion {
+interface RationQuestion {
   readonly highs: Highs;
   readonly problem: Problem;
   /** Rows in `problem.foods` of the foods that may be used, and those foods. */

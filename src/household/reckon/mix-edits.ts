@@ -64,7 +64,7 @@ export function withProfile(mix: Mix, profile: TargetProfile): Mix {
   const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r || 'count' in r || isDryRule(r));
   return {
     ...withProblem(mix, {
-      rules: [...rulesFrom(profile, 'ration'), ...kept],
+      rules: [...rulesFrom(profile), ...kept],
       species: mix.problem.species ?? profile.species,
     }),
     profileId: profile.id,
@@ -183,7 +183,7 @@ export function newMix(id: string, name: string, profile: TargetProfile): Mix {
     profileId: profile.id,
     problem: {
       foods: [],
-      rules: rulesFrom(profile, 'ration') as Rule[],
+      rules: rulesFrom(profile) as Rule[],
       beside: [],
       objective: 'nearest',
       confidence: 0,
