@@ -1,7 +1,7 @@
 /** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
 import { z } from '@hono/zod-openapi';
+import { amount, id, name, percent, problemSchema, words } from '../formulation/problem/schema.ts';
 import type { KitchenThings } from '../household/kitchen-store.ts';
-import { amount, id, name, percent, problemSchema, words } from './schemas.ts';
 
 const day = z.iso.date();
 const moment = z.iso.datetime();

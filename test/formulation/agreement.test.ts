@@ -2,7 +2,8 @@
 import { solveQP } from 'quadprog';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Reference } from '../../src/foods/reference.ts';
-import { applyRemedy, Formulation } from '../../src/formulation/formulation.ts';
+import { applyRemedy } from '../../src/formulation/advice/apply-remedy.ts';
+import { Formulation } from '../../src/formulation/formulation.ts';
 import { parseProblem } from '../../src/formulation/problem/parse.ts';
 import type { Problem } from '../../src/formulation/problem/problem.ts';
 import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';

@@ -26,7 +26,7 @@ test('on 3 drawn problems that no mix can solve, the five best foods are those o
     const { problem } = parseProblem(drawProblem(pool, seed, 'nearest'), reference);
     const foods = problem.foods.map((f) => foodAmounts(f, reference));
     const beside = problem.beside.map((b) => ({
-      stocked: foodAmounts(b, reference),
+      food: foodAmounts(b, reference),
       part: b.share_of_ration / 100,
     }));
     const rows = foods.map((_, i) => i);

@@ -9,8 +9,9 @@ import {
 } from '../../../test/formulation/problems.ts';
 import { leastSquares, plainWants } from '../../../test/formulation/squares-oracle.ts';
 import { loadReference } from '../../household/reference-file.ts';
-import { Formulation, type Shares } from '../formulation.ts';
+import { Formulation } from '../formulation.ts';
 import { parseProblem } from '../problem/parse.ts';
+import type { Shares } from '../problem/problem.ts';
 import { type Highs, loadHighs } from '../solve/highs.ts';
 import type { Goal } from './frontier.ts';
 

@@ -10,13 +10,14 @@
  */
 
 import type { FoodAmounts } from '../../formulation/amounts/food-amounts.ts';
-import { AT_BOUND } from '../../formulation/explain/evaluate.ts';
 import { breachSentence, capital, joined, nearBound } from '../../formulation/explain/sentences.ts';
-import type { Formulation, Shares } from '../../formulation/formulation.ts';
-import type { Ingredient, Problem, Rule } from '../../formulation/problem/problem.ts';
+import type { Formulation } from '../../formulation/formulation.ts';
+import type { Ingredient, Problem, Rule, Shares } from '../../formulation/problem/problem.ts';
 import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
+import { largestRemainder } from '../../formulation/solve/largest-remainder.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
+import { AT_BOUND } from '../../formulation/solve/tolerances.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 
 /** Days that a change takes: the least, the usual and the most (common practice, no source). */
@@ -294,7 +295,7 @@ function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>, old: F
           top: valueAt(ration.line('mix', measure.top), shares),
           bottom: valueAt(ration.line('mix', measure.bottom), shares),
         },
-        beside: ration.beside.map((b) => sums(b.stocked)),
+        beside: ration.beside.map((b) => sums(b.food)),
       });
     }
   });
@@ -397,19 +398,12 @@ function inSteps(part: number, ration: Ration, total: number): number[] {
   const rest = total - first;
   const fresh = [mix, ...beside];
   const sum = fresh.reduce((a, b) => a + b, 0);
-  const ideal = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
-  // A hair below a whole step is that step.
-  const steps = ideal.map((v) => Math.floor(v + 1e-9));
-  const order = ideal
-    .map((v, k) => ({ k, left: v - steps[k]! }))
-    .sort((a, b) => b.left - a.left || a.k - b.k);
-  const missing = rest - steps.reduce((a, b) => a + b, 0);
-  for (let n = 0; n < missing; n++) steps[order[n]!.k]!++;
-  return [first, ...steps];
+  const parts = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
+  return [first, ...largestRemainder(parts, rest)];
 }
 
 function named(ration: Ration, amounts: readonly number[]): Record<string, number> {
-  return Object.fromEntries(ration.beside.map((b, k) => [b.stocked.id, amounts[k]!]));
+  return Object.fromEntries(ration.beside.map((b, k) => [b.food.id, amounts[k]!]));
 }
 
 function breachOf(b: BlendBound, parts: Parts): Breach[] {
