@@ -1,6 +1,6 @@
 /** What is said beside the scale. */
 import { joined } from '../../formulation/explain/sentences.ts';
-import type { Changed, Next, State, Tolerance } from './weigh-out.ts';
+import type { Changed, Next, State, Tolerance } from './weigh-state.ts';
 
 const grams = (g: number) => `${Number(g.toFixed(2))} g`;
 

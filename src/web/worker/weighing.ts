@@ -9,8 +9,9 @@ import { type Allocation, type CupboardContents, totals } from '../../kitchen/cu
 import { type FedAnimal, feedingOf } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { type PourPlace, pourOrder } from '../../kitchen/weighing/pour-order.ts';
-import { type Next, type Poured, type State, WeighOut } from '../../kitchen/weighing/weigh-out.ts';
+import { WeighOut } from '../../kitchen/weighing/weigh-out.ts';
 import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weighing/weigh-sheet.ts';
+import type { Next, Poured, State } from '../../kitchen/weighing/weigh-state.ts';
 
 export interface Parts {
   readonly reference: Reference;
