@@ -1,5 +1,11 @@
 /** Arithmetic of calendar days (ISO 8601, "2026-03-14"): no clock, no time zones, no daylight saving. */
-import type { Day } from './model.ts';
+import type { Day, Moment } from './model.ts';
+
+/**
+ * The day on the keeper's own calendar at some moment. A moment is kept in UTC, so its text names the wrong day for an
+ * evening in America or a morning in Asia; only who knows where the keeper is can say the day, and passes this in.
+ */
+export type DayAt = (at: Moment) => Day;
 
 const DAY_MS = 86_400_000;
 const MONTHS = [

@@ -6,6 +6,7 @@ import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { NUTRIENTS, nutrient, type Tag, type Unit, unitWord } from '../../nutrition/nutrients.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
+import type { DayAt } from '../days.ts';
 import { ingredientAt } from '../drying/drying.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
 import { pricePerGram } from './trace.ts';
@@ -93,11 +94,17 @@ export function evaluateWith(options: FormulationOptions): Evaluate {
 
 /**
  * The record of a batch as it stands on the scale.
+ * @param p.dayAt the keeper's calendar: it says on which day the batch was made
  * @throws RangeError where nothing was poured, or a pour names a food or a lot that is not there
  */
 export function batchRecord(
   batch: Batch,
-  p: { readonly kept: CupboardContents; readonly reference: Reference; readonly evaluate: Evaluate },
+  p: {
+    readonly kept: CupboardContents;
+    readonly reference: Reference;
+    readonly evaluate: Evaluate;
+    readonly dayAt: DayAt;
+  },
 ): BatchRecord {
   const foods = batchFoods(batch, p.kept, p.reference);
   const grams = foods.reduce((sum, f) => sum + f.grams, 0);
@@ -112,7 +119,7 @@ export function batchRecord(
     ...(batch.madeBy !== undefined && { madeBy: batch.madeBy }),
     startedAt: batch.startedAt,
     ...(batch.finishedAt !== undefined && { finishedAt: batch.finishedAt }),
-    madeOn: (batch.finishedAt ?? batch.startedAt).slice(0, 10),
+    madeOn: p.dayAt(batch.finishedAt ?? batch.startedAt),
     grams,
     foods,
     problem,

@@ -4,6 +4,7 @@
  * said to be so.
  */
 import { type CupboardContents, takenBy } from '../cupboard/cupboard.ts';
+import type { DayAt } from '../days.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
 
 /** Where a lot went. */
@@ -38,9 +39,10 @@ const CRUMB = 1e-6;
 
 /**
  * Every batch and animal that a lot reached.
+ * @param dayAt the keeper's calendar: a batch poured before the day a lot came in cannot hold any of it
  * @throws RangeError where no such lot is kept
  */
-export function reachOf(id: string, kept: CupboardContents): Reach {
+export function reachOf(id: string, kept: CupboardContents, dayAt: DayAt): Reach {
   const lot = kept.lots.find((l) => l.id === id);
   if (!lot) throw new RangeError(`no lot "${id}" is kept; take one of the cupboard's`);
   const runsOf = groupedBy(kept.runs, (run) => run.lot);
@@ -75,7 +77,7 @@ export function reachOf(id: string, kept: CupboardContents): Reach {
       !sure.has(batch.id) &&
       batch.pours.some((p) => {
         const since = foods.get(p.food);
-        return since !== undefined && p.at.slice(0, 10) >= since && unnamed(p) > CRUMB;
+        return since !== undefined && dayAt(p.at) >= since && unnamed(p) > CRUMB;
       }),
   );
   const animalIds = [...new Set(batches.flatMap(({ batch }) => fedTo(batch)))];

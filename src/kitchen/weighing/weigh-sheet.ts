@@ -3,6 +3,7 @@ import type { Reference } from '../../foods/reference.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
+import type { DayAt } from '../days.ts';
 import type { Batch, Day } from '../model.ts';
 import { BatchRules } from './batch-rules.ts';
 
@@ -38,6 +39,7 @@ export interface WeighSheet {
 
 /**
  * The sheet to weigh a batch by.
+ * @param p.dayAt the keeper's calendar: it says on which day weighing began
  * @param p.targets g by food, whole steps of the scale; share x batch weight where not given
  * @param p.tolerance g from which to which a food may lie @param p.lots which lots a weight comes from
  */
@@ -45,6 +47,7 @@ export function weighSheet(
   batch: Batch,
   p: {
     readonly reference: Reference;
+    readonly dayAt: DayAt;
     readonly targets?: Readonly<Record<string, number>>;
     readonly tolerance?: (food: string) => readonly [low: number, high: number] | undefined;
     readonly lots?: (food: string, grams: number) => Allocation | undefined;
@@ -95,7 +98,7 @@ export function weighSheet(
   return {
     batch: batch.id,
     name: batch.name,
-    begunOn: batch.startedAt.slice(0, 10),
+    begunOn: p.dayAt(batch.startedAt),
     ...(batch.madeBy !== undefined && { madeBy: batch.madeBy }),
     grams: lines.at(-1)?.reading ?? 0,
     lines,

@@ -156,7 +156,7 @@ export function calendarOf(
   const input: KitchenInput = {
     id: `${mix.id}-${number}`,
     name: `batch ${number}`,
-    supplies: suppliesOf(foodsNeeded(house, mix, table), lots, house.dryingRuns, today),
+    supplies: suppliesOf(foodsNeeded(house, mix, table), lots, house.dryingRuns, today, dayAt),
     ...(days && { days }),
     changeOver: days?.['change-over'] !== 0,
     ...(weighing && { weighed: { from: dayAt(weighing.startedAt) } }),

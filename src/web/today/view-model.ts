@@ -124,7 +124,7 @@ function barredInBatches(house: Household, view: CalendarView | undefined): Erra
   const kept = keptOf(house);
   return house.lots.flatMap((lot): Errand[] => {
     if (!lot.barred) return [];
-    const fed = reachOf(lot.id, kept).batches.filter(
+    const fed = reachOf(lot.id, kept, dayAt).batches.filter(
       ({ batch }) =>
         !batch.givenUp &&
         batch.left?.grams !== 0 &&

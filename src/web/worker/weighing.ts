@@ -12,6 +12,7 @@ import { type PourPlace, pourOrder } from '../../kitchen/weighing/pour-order.ts'
 import { WeighOut } from '../../kitchen/weighing/weigh-out.ts';
 import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weighing/weigh-sheet.ts';
 import type { Next, Poured, State } from '../../kitchen/weighing/weigh-state.ts';
+import { dayAt } from '../shared/today.ts';
 
 export interface Parts {
   readonly reference: Reference;
@@ -157,7 +158,7 @@ export function papersOf(
   p: { readonly kept: CupboardContents; readonly animals: readonly FedAnimal[]; readonly parts: Parts },
 ): BatchPapers {
   const { reference } = p.parts;
-  const record = batchRecord(batch, { kept: p.kept, reference, evaluate: evaluateWith(p.parts) });
+  const record = batchRecord(batch, { kept: p.kept, reference, evaluate: evaluateWith(p.parts), dayAt });
   const feeding = feedingOf({
     problem: batch.problem,
     animals: p.animals.filter((a) => batch.animalIds.includes(a.id)),
@@ -183,6 +184,7 @@ export function sheetOf(
   );
   const sheet = weighSheet(batch, {
     reference,
+    dayAt,
     targets: state.targets,
     tolerance: (food) => (touched.has(food) ? undefined : tolerances.get(food)),
     lots: (food, grams) => lotsFor(p.kept, food, grams, { day: p.day, groupOf }),
