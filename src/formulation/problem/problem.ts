@@ -58,14 +58,11 @@ export interface Beside extends Described {
   readonly share_min?: number;
   readonly share_max?: number;
   /**
-   * "air dry": a fresh food, counted without its water above {@link AIR_DRY_WATER}. Ranges as fed are meant for dry
+   * "air dry": a fresh food, counted without its water above that of air-dry food (`nutrition/air-dry.ts`). Ranges as fed are meant for dry
    * food; a slice of cucumber does not lower the protein that the animal gets.
    */
   readonly counts_as?: 'air dry';
 }
-
-/** Water of air-dry food, g per 100 g: the moisture at which feed tables state their ranges (NRC 1995, 10 %). */
-export const AIR_DRY_WATER = 10;
 
 interface Bounds {
   readonly min?: number;
