@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayNumber, dayOf, plusDays } from '../days.ts';
+import { CHANGE_DAYS } from '../feeding/change-over.ts';
 import {
   type Frame,
   type KitchenInput,
@@ -8,6 +9,7 @@ import {
   moved,
   type PlannedStep,
   planKitchen,
+  SHORTEST_DAYS,
   STEP_DAYS,
   type Supply,
   stepTitle,
@@ -77,7 +79,7 @@ describe('forwards from a day', () => {
     expect(until('2026-03-03')).toMatchObject({
       fits: false,
       spare: -1,
-      shortest: { end: '2026-02-24', fits: true },
+      shortest: { end: '2026-02-21', fits: true },
     });
     expect(until('2026-02-20')).toMatchObject({ fits: false, shortest: { fits: false } });
   });
@@ -103,7 +105,14 @@ describe('backwards from a day', () => {
     const plan = planKitchen(kitchen, { from: '2026-02-21', until: '2026-03-14' });
     expect(plan).toMatchObject({ start: '2026-02-21', end: '2026-03-24', fits: false, spare: -10 });
     expect(at(plan, 'weigh')).toMatchObject({ slack: -10, critical: true });
-    expect(plan.shortest).toEqual({ end: '2026-03-16', fits: false });
+    expect(plan.shortest).toEqual({ end: '2026-03-13', fits: true });
+    const later = planKitchen(kitchen, { from: '2026-02-23', until: '2026-03-14' });
+    expect(later.shortest).toEqual({ end: '2026-03-15', fits: false });
+  });
+
+  test('the shortest change of food is that of a plan for the change itself', () => {
+    expect(SHORTEST_DAYS['change-over']).toBe(CHANGE_DAYS.least);
+    expect(CHANGE_DAYS.least).toBe(7);
   });
 });
 

@@ -37,7 +37,14 @@ export const STEP_DAYS: StepDays = {
   'change-over': CHANGE_DAYS.usual,
 };
 /** The shortest that is still common practice (no source). */
-export const SHORTEST_DAYS: StepDays = { buy: 0, freeze: 3, thaw: 3, dry: 1, weigh: 1, 'change-over': 10 };
+export const SHORTEST_DAYS: StepDays = {
+  buy: 0,
+  freeze: 3,
+  thaw: 3,
+  dry: 1,
+  weigh: 1,
+  'change-over': CHANGE_DAYS.least,
+};
 /** Twice into the cold and out, since eggs inside kernels outlive the first time (common practice, no source). */
 export const FREEZE_ROUNDS = 2;
 /** Longer than any step of a kitchen: more is a slip of the pen. */
