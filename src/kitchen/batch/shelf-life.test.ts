@@ -2,14 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import type { NutrientLine } from '../../formulation/problem/result.ts';
-import { dayNumber } from '../days.ts';
+import { dayOf } from '../days.ts';
 import data from './shelf-life.json' with { type: 'json' };
 import {
   dampDays,
   MIX_MOISTURE,
   mixMoisture,
   moistureRule,
-  plusMonths,
   restingLimit,
   type StoredFood,
   safeBelow,
@@ -47,9 +46,7 @@ const carrot: StoredFood = {
 };
 const mix = [oats, sunflower, carrot];
 
-const days = fc
-  .integer({ min: 19000, max: 22000 })
-  .map((n) => new Date(n * 86_400_000).toISOString().slice(0, 10));
+const days = fc.integer({ min: 19000, max: 22000 }).map(dayOf);
 const lots = fc.array(
   fc
     .record({ boughtOn: days, bestBefore: fc.option(days, { nil: undefined }), frozen: fc.boolean() })
@@ -241,21 +238,4 @@ it('advises the freezer only for what goes there, and against rancid fat only wh
   expect(words(mix)).toMatch(/rancid/);
   expect(words([{ ...sunflower, share: 0 }, oats])).not.toMatch(/rancid/);
   expect(words(mix, 'freezer')).toMatch(/frozen jar/);
-});
-
-describe('plusMonths', () => {
-  it('keeps the day of the month, or takes the last there is', () => {
-    expect(plusMonths('2026-01-31', 1)).toBe('2026-02-28');
-    expect(plusMonths('2028-01-31', 1)).toBe('2028-02-29');
-    expect(plusMonths('2026-11-15', 3)).toBe('2027-02-15');
-    fc.assert(
-      fc.property(days, fc.integer({ min: 0, max: 30 }), (day, months) => {
-        const later = plusMonths(day, months);
-        const gone = dayNumber(later) - dayNumber(day);
-        expect(gone).toBeGreaterThanOrEqual(months * 28);
-        expect(gone).toBeLessThanOrEqual(months * 31);
-        expect([Number(day.slice(8)), 28, 29, 30]).toContain(Number(later.slice(8)));
-      }),
-    );
-  });
 });

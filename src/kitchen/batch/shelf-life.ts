@@ -6,7 +6,7 @@
 import type { Rule } from '../../formulation/problem/problem.ts';
 import type { NutrientLine } from '../../formulation/problem/result.ts';
 import { normalBelow } from '../../nutrition/normal.ts';
-import { dayInWords, dayNumber, dayOf } from '../days.ts';
+import { dayInWords, dayNumber, plusDays, plusMonths } from '../days.ts';
 import type { Day, Lot } from '../model.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
@@ -170,7 +170,7 @@ function limitsOf(food: StoredFood, madeOn: Day, place: Place): ShelfLimit[] {
   const damp = dampDays(food);
   if (damp && place === 'cupboard')
     limit(
-      dayOf(dayNumber(madeOn) + damp.days),
+      plusDays(madeOn, damp.days),
       `${food.name} holds ${tenths(food.water!)} % water, above the ${damp.most} % at which it keeps: about ${damp.days} days.`,
       damp.source,
     );
@@ -292,14 +292,6 @@ export function storageAdvice(mix: readonly StoredFood[], place: Place = 'cupboa
   return data.advice
     .filter(({ store }) => store === 'any' || (store === 'fatty' && fatty) || store === place)
     .map(({ sentence, source }) => ({ sentence, source }));
-}
-
-/** The day some months later; the last of the month where that month is shorter. */
-export function plusMonths(day: Day, months: number): Day {
-  const from = new Date(dayNumber(day) * 86_400_000);
-  const [year, month] = [from.getUTCFullYear(), from.getUTCMonth() + months];
-  const last = new Date(Date.UTC(year, month + 1, 0)).getUTCDate();
-  return new Date(Date.UTC(year, month, Math.min(from.getUTCDate(), last))).toISOString().slice(0, 10);
 }
 
 function largest(

@@ -14,7 +14,7 @@ import ical, {
   ICalEventTransparency,
 } from 'ical-generator';
 import { capital } from '../../formulation/explain/sentences.ts';
-import { countOfDays, dayInWords, dayNumber, plusDays } from '../days.ts';
+import { countOfDays, dayInWords, instant, midnight, plusDays, plusHours } from '../days.ts';
 import type { Day, Moment } from '../model.ts';
 import { type KitchenPlan, type PlannedStep, stepTitle } from './calendar.ts';
 import { lastDay } from './sentences.ts';
@@ -141,20 +141,21 @@ function event(entry: DayEntry | TimedEntry, stamp: Date): ICalEventData {
     categories: entry.categories.map((name) => ({ name: clean(name) })),
   };
   if (timed) {
-    const start = instant(entry.at, `at of "${entry.title}"`);
+    const field = `at of "${entry.title}"`;
     if (!(entry.minutes > 0))
       throw new RangeError(`minutes of "${entry.title}": ${entry.minutes} is not above 0`);
-    return { ...about, start, end: new Date(start.getTime() + entry.minutes * 60_000) };
+    const end = plusHours(entry.at, entry.minutes / 60, field);
+    return { ...about, start: instant(entry.at, field), end: instant(end, field) };
   }
-  const [from, to] = [dayNumber(entry.from, 'from'), dayNumber(entry.to, 'to')];
-  if (to <= from)
+  const [start, end] = [midnight(entry.from, 'from'), midnight(entry.to, 'to')];
+  if (end <= start)
     throw new RangeError(
       `to of "${entry.title}": ${entry.to} is not after ${entry.from}; name the first day after it`,
     );
   return {
     ...about,
-    start: new Date(`${entry.from}T00:00:00Z`),
-    end: new Date(`${entry.to}T00:00:00Z`),
+    start,
+    end,
     allDay: true,
     // Nobody is busy all day because something lies in the freezer.
     transparency: ICalEventTransparency.TRANSPARENT,
@@ -186,13 +187,6 @@ function entryText(step: PlannedStep, plan: KitchenPlan): string {
     ...(state === 'open' ? [`Begin by ${dayInWords(lastDay(plan, step), plan.start)}.`] : []),
     state === 'done' ? 'Done.' : pace,
   ].join('\n');
-}
-
-function instant(moment: Moment, field: string): Date {
-  const date = new Date(moment);
-  if (!/T.*(Z|[+-]\d{2}:\d{2})$/.test(moment) || Number.isNaN(date.getTime()))
-    throw new RangeError(`${field}: "${moment}" is no time; write it in UTC as 2026-03-14T09:30:00Z`);
-  return date;
 }
 
 /** A text as RFC 5545, 3.3.11 allows it: one kind of line break, no control characters but the tab, whole letters. */

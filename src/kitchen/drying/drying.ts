@@ -9,6 +9,7 @@ import type { Reference } from '../../foods/reference.ts';
 import { spreadOf } from '../../foods/variation.ts';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import { normalBelow } from '../../nutrition/normal.ts';
+import { plusHours } from '../days.ts';
 import type { Day, DryingRun, DryingSample, Lot, Moment } from '../model.ts';
 import data from './drying.json' with { type: 'json' };
 
@@ -406,14 +407,6 @@ export function ingredientAt(
   const { composition, sd, low, high } = atMoisture(figures, moisture);
   const { WATER: _, ...spread } = sd;
   return { ...food, composition, sd: spread, ...(low && { low }), ...(high && { high }) };
-}
-
-/** The moment some hours later. */
-function plusHours(moment: Moment, hours: number): Moment {
-  const ms = Date.parse(moment);
-  if (Number.isNaN(ms))
-    throw new RangeError(`"${moment}" is no time; write it as ISO 8601 in UTC, such as 2026-03-14T09:30:00Z`);
-  return new Date(ms + hours * 3_600_000).toISOString();
 }
 
 function above0(value: number, what: string): number {

@@ -18,6 +18,8 @@ import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { dayNumber, plusDays } from '../days.ts';
+import type { Day } from '../model.ts';
 
 /** Days that a change takes: the least, the usual and the most (common practice, no source). */
 export const CHANGE_DAYS = { least: 7, usual: 14, most: 21 } as const;
@@ -39,8 +41,8 @@ export interface ChangeOverPlan {
   readonly dailyGrams?: number;
   /** Step of the scale, g; 0.1 unless given. */
   readonly stepGrams?: number;
-  /** First day, ISO 8601 (2026-12-01). */
-  readonly start?: string;
+  /** First day. */
+  readonly start?: Day;
 }
 
 /** What is fed in one day: the old food, the new mix, and each food beside it by id. */
@@ -53,8 +55,8 @@ export interface FedPart {
 export interface ChangeDay {
   /** 1 for the first. */
   readonly day: number;
-  /** ISO 8601, where a start was given. */
-  readonly date?: string;
+  /** Where a start was given. */
+  readonly date?: Day;
   /** The new ration's part, 0 to 1. */
   readonly part: number;
   /** Parts of all that is fed, 1 together. */
@@ -172,7 +174,7 @@ export function changeOver(
     const breaches = bounds.flatMap((b) => breachOf(b, planned));
     return {
       day: d + 1,
-      ...(start === undefined ? {} : { date: dayAfter(start, d) }),
+      ...(start === undefined ? {} : { date: plusDays(start, d) }),
       part,
       parts: { old: planned.old, mix: planned.mix, beside: named(ration, planned.beside) },
       grams: {
@@ -222,19 +224,8 @@ function checked(problem: Problem, plan: ChangeOverPlan) {
     throw new RangeError(
       `dailyGrams: ${dailyGrams} g is no whole number of ${stepGrams} g steps; choose a multiple of the step`,
     );
-  if (start !== undefined) dayAfter(start, 0);
+  if (start !== undefined) dayNumber(start, 'start');
   return { days, firstMost, mostStep, steps, stepGrams, start };
-}
-
-/** A date some days on, ISO 8601, by the calendar alone. */
-function dayAfter(start: string, days: number): string {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(start);
-  const [year, month, day] = (match ?? []).slice(1).map(Number);
-  const wrong = () => new RangeError(`start: "${start}" is no date; write it as 2026-12-01`);
-  if (year === undefined || month === undefined || day === undefined) throw wrong();
-  const iso = (d: number) => new Date(Date.UTC(year, month - 1, d)).toISOString().slice(0, 10);
-  if (iso(day) !== start) throw wrong();
-  return iso(day + days);
 }
 
 /** One bound of a rule as a line in the parts of what is fed: kept where sign (top - bound bottom) >= 0. */
