@@ -17,6 +17,7 @@ import {
   uidOf,
 } from '../../src/kitchen/calendar/icalendar.ts';
 import { plusDays } from '../../src/kitchen/days.ts';
+import { withRandomIds } from '../../src/web/shared/random-ids.ts';
 
 const kitchen: KitchenInput = {
   id: 'plan-4',
@@ -321,7 +322,7 @@ test('where the page lends no random ids, the file is the same, and none is left
   const { getRandomValues } = crypto;
   vi.stubGlobal('crypto', { getRandomValues: getRandomValues.bind(crypto) });
   try {
-    expect(planAsIcs(plan, { stamp, reminders: true }, checks)).toBe(file);
+    expect(withRandomIds(() => planAsIcs(plan, { stamp, reminders: true }, checks))).toBe(file);
     expect('randomUUID' in crypto).toBe(false);
   } finally {
     vi.unstubAllGlobals();

@@ -3,8 +3,8 @@
  * octets, not letters, where it folds a line. What it leaves to its callers is done here: texts that the standard
  * allows, names that stay the same from file to file, and the line break after the last line.
  *
- * The library draws a random id for each entry before ours takes its place. Browsers lend that to pages from https or
- * localhost alone, so elsewhere it gets a stand-in while the file is made; nothing of it is in the file.
+ * The library draws a random id for each entry before ours takes its place; nothing of it is in the file. Browsers
+ * lend random ids to pages from https or localhost alone: elsewhere the page has to lend a stand-in.
  */
 import ical, {
   type ICalAlarmData,
@@ -94,10 +94,6 @@ export function uidOf(plan: string, step: string): string {
 /** Entries as a file, UTF-8. @throws RangeError where a time or a day is none, or an entry ends before it begins */
 export function asIcs(entries: readonly (DayEntry | TimedEntry)[], options: IcsOptions): string {
   const stamp = instant(options.stamp, 'stamp');
-  return withRandomIds(() => written(entries, stamp, options));
-}
-
-function written(entries: readonly (DayEntry | TimedEntry)[], stamp: Date, options: IcsOptions): string {
   const calendar = ical({ prodId: { company: COMPANY, product: PRODUCT, language: 'EN' } });
   for (const entry of entries) {
     const made = calendar.createEvent(event(entry, stamp));
@@ -106,18 +102,6 @@ function written(entries: readonly (DayEntry | TimedEntry)[], stamp: Date, optio
   }
   // RFC 5545, 3.4: the last line ends like every other.
   return `${calendar.toString()}\r\n`;
-}
-
-/** Runs what asks for `crypto.randomUUID`, also where there is none; what it would have drawn is not used. */
-function withRandomIds<T>(make: () => T): T {
-  if (typeof crypto.randomUUID === 'function') return make();
-  const randomUUID = () => '00000000-0000-4000-8000-000000000000';
-  Object.defineProperty(crypto, 'randomUUID', { value: randomUUID, configurable: true });
-  try {
-    return make();
-  } finally {
-    Reflect.deleteProperty(crypto, 'randomUUID');
-  }
 }
 
 const CATEGORY: Readonly<Record<PlannedStep['kind'], string>> = {
