@@ -14,7 +14,7 @@ import type { Batch } from '../model.ts';
 import { paperTolerances, weighSheet } from '../weighing/weigh-sheet.ts';
 import { atActualMoisture, batchRecord, contentWords, type Evaluate, evaluateWith } from './batch.ts';
 import { batchLabel, cautionSentence, cautionsOf } from './label.ts';
-import { moistureRule } from './shelf-life.ts';
+import { moistureRule } from './mix-moisture.ts';
 
 const reference = loadReference();
 let evaluate: Evaluate;

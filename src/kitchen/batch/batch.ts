@@ -7,7 +7,7 @@ import type { FormulationOptions } from '../../formulation/solve/build-ration.ts
 import { NUTRIENTS, nutrient, type Tag, type Unit, unitWord } from '../../nutrition/nutrients.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
-import { ingredientAt } from '../drying/drying.ts';
+import { ingredientAt } from '../drying/ingredient-at.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
 import { pricePerGram } from './trace.ts';
 

@@ -16,8 +16,9 @@ import ical, {
 import { capital } from '../../formulation/explain/sentences.ts';
 import { countOfDays, dayInWords, instant, midnight, plusDays, plusHours } from '../days.ts';
 import type { Day, Moment } from '../model.ts';
-import { type KitchenPlan, type PlannedStep, stepTitle } from './calendar.ts';
+import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
 import { lastDay } from './sentences.ts';
+import { stepTitle } from './step-words.ts';
 
 interface Entry {
   /** What it is known by in all files; see {@link uidOf}. */

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { runsOut } from '../feeding/runs-out.ts';
-import { type KitchenInput, moved, planKitchen } from './calendar.ts';
+import type { KitchenInput } from './kitchen-plan.ts';
+import { moved } from './move-step.ts';
+import { planKitchen } from './plan-kitchen.ts';
 import { lastDay, nextThing, planSentences } from './sentences.ts';
 
 const present = {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import type { DryingRun, FreezeStep, Lot } from '../model.ts';
-import { moved, planKitchen } from './calendar.ts';
+import { moved } from './move-step.ts';
+import { planKitchen } from './plan-kitchen.ts';
 import { type Needed, suppliesOf } from './supplies.ts';
 
 const food = (id: string, needsCold = true, dryAtHome = false): Needed => ({

@@ -1,21 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
-import type { NutrientLine } from '../../formulation/problem/result.ts';
 import { dayOf } from '../days.ts';
+import { type StoredFood, safeBelow, shelfKindOf } from './shelf-kind.ts';
 import data from './shelf-life.json' with { type: 'json' };
-import {
-  dampDays,
-  MIX_MOISTURE,
-  mixMoisture,
-  moistureRule,
-  restingLimit,
-  type StoredFood,
-  safeBelow,
-  shelfKindOf,
-  storageAdvice,
-  usableUntil,
-} from './shelf-life.ts';
+import { storageAdvice } from './storage-advice.ts';
+import { dampDays, usableUntil } from './use-by.ts';
 
 const oats: StoredFood = {
   food: 'oats',
@@ -172,60 +162,6 @@ describe('damp food', () => {
         if (drier) expect(damper!.days).toBeLessThanOrEqual(drier.days);
       }),
     );
-  });
-});
-
-describe('moisture of a mix', () => {
-  const line = (m: number, sd = 0, coverage = 100): NutrientLine => ({
-    mix: m,
-    ration: m,
-    low: m,
-    high: m,
-    coverage,
-    low_mix: m,
-    high_mix: m,
-    coverage_mix: coverage,
-    sd_mix: sd,
-    sd_ration: sd,
-  });
-
-  it('is held against the limit, as sure as it is known', () => {
-    expect(mixMoisture(line(9, 0.5)).state).toBe('dry');
-    expect(mixMoisture(line(11.8, 0.5)).state).toBe('unsure');
-    expect(mixMoisture(line(12.1)).state).toBe('damp');
-    expect(mixMoisture(line(12)).state).toBe('dry');
-    expect(mixMoisture(line(9, 0, 80)).sentence).toMatch(/known for only 80 % of the mix/);
-    expect(mixMoisture(line(13, 0, 80)).sentence).toMatch(/at least 13 % water/);
-    expect(mixMoisture(undefined).state).toBe('unsure');
-  });
-
-  it('is a rule for formulation, with its source', () => {
-    expect(moistureRule()).toEqual({
-      nutrient: 'WATER',
-      max: MIX_MOISTURE.most,
-      on: 'mix',
-      source: MIX_MOISTURE.source,
-    });
-    expect(moistureRule(11)).toEqual({ nutrient: 'WATER', max: 11, on: 'mix', source: 'as the keeper says' });
-    expect(() => moistureRule(0)).toThrow(/must be above 0/);
-  });
-
-  it('rests between the limits of its foods, nearer to that of which there is more', () => {
-    expect(restingLimit([oats, carrot])).toBeCloseTo((60 * 12 + 30 * 10) / 90, 12);
-    fc.assert(
-      fc.property(mixes, (all) => {
-        const limits = all.filter((f) => f.share > 0).map((f) => safeBelow(f).most);
-        const resting = restingLimit(all);
-        expect(resting).toBeGreaterThanOrEqual(Math.min(...limits) - 1e-9);
-        expect(resting).toBeLessThanOrEqual(Math.max(...limits) + 1e-9);
-        // A mix of foods that are each dry enough is dry enough.
-        const total = all.reduce((sum, f) => sum + f.share, 0);
-        const water =
-          all.reduce((sum, f) => sum + f.share * Math.min(f.water!, safeBelow(f).most), 0) / total;
-        expect(water).toBeLessThanOrEqual(resting + 1e-9);
-      }),
-    );
-    expect(() => restingLimit([])).toThrow(/nothing is in the mix/);
   });
 });
 
