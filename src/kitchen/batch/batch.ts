@@ -9,6 +9,7 @@ import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import { ingredientAt } from '../drying/ingredient-at.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
+import { tenths } from '../rounding.ts';
 import { pricePerGram } from './trace.ts';
 
 /** One food of a batch. */
@@ -127,9 +128,7 @@ export function batchRecord(
     inRange: evaluation.breaches.length === 0 && !(uncounted > 1e-6),
     sentences: [
       ...(uncounted > 1e-6
-        ? [
-            `${Number(uncounted.toFixed(1))} % of the batch is food that the caution list forbids: do not feed it.`,
-          ]
+        ? [`${tenths(uncounted)} % of the batch is food that the caution list forbids: do not feed it.`]
         : []),
       evaluation.verdict,
       // The verdict itself says the first of them.

@@ -1,3 +1,10 @@
+/**
+ * The plan of a kitchen: from buying to the day on which only the new batch is fed, forwards from a day or backwards
+ * from the day on which the present batch runs out. What takes longest sets the pace: its critical path.
+ *
+ * What is bought dry is frozen against insects and thawed, twice over; what is bought fresh is dried; then all of it is
+ * weighed out, and the animals change over. How long each takes is the keeper's to say.
+ */
 import { dayNumber, dayOf } from '../days.ts';
 import type { Day } from '../model.ts';
 import { Network, type Starts } from './critical-path.ts';

@@ -1,5 +1,6 @@
 /** What to watch while the food changes. Nothing here is veterinary advice. */
-/** What to watch while the food changes. */
+
+/** One thing to watch. */
 export interface ChangeCaution {
   readonly id: string;
   readonly sentence: string;

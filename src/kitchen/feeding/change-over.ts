@@ -16,6 +16,7 @@ import type { Statement } from '../../formulation/problem/result.ts';
 import type { Ration } from '../../formulation/solve/bounds.ts';
 import { dayNumber, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
+import { clean } from '../rounding.ts';
 import { blend, boundsOf, breachOf, spanOfParts } from './blend-bounds.ts';
 import { CHANGE_CAUTIONS, type ChangeCaution } from './change-cautions.ts';
 import { CHANGE_DAYS } from './change-days.ts';
@@ -26,6 +27,7 @@ import { partsByDay } from './parts-by-day.ts';
 const FIRST_MOST = 1 / 4;
 /** What scales for the kitchen show at best where nothing is said of the keeper's, g (common practice, no source). */
 const FINE_STEP = 0.1;
+
 export interface ChangeOverPlan {
   /** Whole days until only the new ration is fed, 7 to 21; 14 unless given. */
   readonly days?: number;
@@ -93,7 +95,7 @@ export function changeOver(
       beside: whole.slice(2).map((k) => k / steps),
     };
     const planned = blend(part, ration);
-    const grams = (k: number) => Number((k * stepGrams).toPrecision(12));
+    const grams = (k: number) => clean(k * stepGrams);
     const breaches = bounds.flatMap((b) => breachOf(b, planned));
     return {
       day: d + 1,

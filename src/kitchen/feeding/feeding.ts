@@ -5,6 +5,7 @@ import type { Beside, Problem } from '../../formulation/problem/problem.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
+import { tenths } from '../rounding.ts';
 import { mixPartOf, wholeDays } from './runs-out.ts';
 
 /** An animal as far as feeding needs it. */
@@ -115,5 +116,3 @@ function lasting(
   }.`;
   return { lasts: { days, atMost }, runsOutOn, sentence };
 }
-
-const tenths = (grams: number) => Number(grams.toFixed(1));

@@ -1,4 +1,5 @@
 /** The part of the new ration on each day of a change. */
+
 /** Parts as near as this are the same: the arithmetic is no finer. */
 const CLOSE = 1e-12;
 

@@ -1,4 +1,5 @@
 /** How many days at a temperature kill the insects of the store room. */
+
 /** Days at a temperature that no insect was found to survive, and who found it. */
 export interface Lethal {
   /** Temperature of the insects, °C, and days there; warmest first. */

@@ -1,4 +1,5 @@
 /** How many grams of mix a batch is: as said, or from what the animals eat in so many days. */
+
 /** The batch: g, or what these animals eat in so many days. */
 export type BatchSize =
   | { readonly grams: number }

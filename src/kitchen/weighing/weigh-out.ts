@@ -4,13 +4,16 @@
  * stands at the same place.
  */
 import type { Reference } from '../../foods/reference.ts';
-import { Formulation } from '../../formulation/formulation.ts';
 import { ProblemError } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
+import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
+import { clean } from '../rounding.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
 import { type Correction, Corrections } from './correction.ts';
+import { plannedTotalsOf, totalsOf } from './correction-question.ts';
+import { MixingBowl } from './mixing-bowl.ts';
 import * as say from './sentences.ts';
 import type { Changed, Finished, Lost, Next, Poured, SpoonBack, State, Tolerance } from './weigh-state.ts';
 import { plannedSteps } from './whole-steps.ts';
@@ -38,8 +41,7 @@ export class WeighOut {
   private readonly plan: Float64Array;
   private readonly stock: Float64Array;
   private readonly order: readonly number[];
-  private readonly bowl: { grams: Float64Array; poured: boolean[] };
-  private lastPoured: number | undefined;
+  private readonly bowl: MixingBowl;
   private corrections: Corrections;
   private kept: Correction | undefined;
   private stateKept: State | undefined;
@@ -65,7 +67,7 @@ export class WeighOut {
     this.planned = this.record(this.plan);
     const ordered = batch.order.map((id, i) => rules.column(id, `/order/${i}`));
     this.order = [...new Set([...ordered, ...rules.ids.keys()])];
-    this.bowl = { grams: new Float64Array(rules.size), poured: rules.ids.map(() => false) };
+    this.bowl = new MixingBowl(rules.names);
     for (const [i, p] of batch.pours.entries()) this.take(p.food, p.grams, `/pours/${i}`);
     this.corrections = this.fresh();
   }
@@ -117,8 +119,8 @@ export class WeighOut {
     const inBowl = sum(bowl.grams);
     const target = clean(c.grams[i]! - bowl.grams[i]!);
     const again = bowl.poured[i]!;
-    const asPlanned = this.tolerance(i, corrections.plannedTotals(bowl), target);
-    const wide = this.tolerance(i, corrections.totals(bowl), target);
+    const asPlanned = this.tolerance(i, plannedTotalsOf(corrections.question, bowl), target);
+    const wide = this.tolerance(i, totalsOf(corrections.question, bowl), target);
     const wider = wide && (!asPlanned || wide.low < asPlanned.low || wide.high > asPlanned.high);
     const total = wider ? corrections.totalWith(bowl, i, bowl.grams[i]! + wide.high) : undefined;
     const grown = total === undefined ? undefined : { ...wide!, total: Math.round(total) };
@@ -145,7 +147,7 @@ export class WeighOut {
     const before = this.correction();
     const i = this.rules.column(food, '/food');
     const roomBefore = this.options.spoonBack
-      ? this.corrections.span(this.bowl, i, this.corrections.plannedTotals(this.bowl))
+      ? this.corrections.span(this.bowl, i, plannedTotalsOf(this.corrections.question, this.bowl))
       : undefined;
     const leftOut = this.take(food, grams, '/grams');
     if (leftOut) {
@@ -194,29 +196,7 @@ export class WeighOut {
 
   /** Puts a pour into the bowl. @returns whether it leaves a food out for good */
   private take(food: string, grams: number, field: string): boolean {
-    const i = this.rules.column(food, `${field}/food`);
-    if (!Number.isFinite(grams)) {
-      throw new ProblemError(`${field}/grams`, `${grams} is no weight; write what the scale shows, in g`);
-    }
-    const { bowl } = this;
-    if (grams < 0) {
-      if (this.lastPoured !== i) {
-        throw new ProblemError(
-          `${field}/grams`,
-          `${grams} g of ${this.rules.names[i]}: only the food poured last can be taken out again; pour at least 0 g`,
-        );
-      }
-      if (bowl.grams[i]! + grams < -1e-9) {
-        throw new ProblemError(
-          `${field}/grams`,
-          `${-grams} g cannot be taken out of ${bowl.grams[i]} g; take out less`,
-        );
-      }
-    }
-    bowl.grams[i] = Math.max(0, clean(bowl.grams[i]! + grams));
-    bowl.poured[i] = true;
-    if (grams > 0) this.lastPoured = i;
-    return bowl.grams[i] === 0;
+    return this.bowl.take(this.rules.column(food, `${field}/food`), grams, `${field}/grams`);
   }
 
   private fresh(): Corrections {
@@ -307,20 +287,11 @@ export class WeighOut {
     const total = sum(grams);
     // What the scale can weigh is asked of this batch, as large as it is.
     const problem = { ...this.batch.problem, batch_grams: total > 0 ? total : this.batch.grams };
-    const formulation = new Formulation(problem, { reference, highs });
-    try {
-      const shares = sharesOf(grams);
-      return formulation.evaluate(shares ? this.record(shares) : {});
-    } finally {
-      formulation.dispose();
-    }
+    const shares = sharesOf(grams);
+    return evaluateWith({ reference, highs })(problem, shares ? this.record(shares) : {});
   }
 
   private record(values: ArrayLike<number>): Record<string, number> {
     return Object.fromEntries(this.rules.ids.map((id, i) => [id, values[i]!]));
   }
-}
-
-function clean(grams: number): number {
-  return Number(grams.toPrecision(12));
 }

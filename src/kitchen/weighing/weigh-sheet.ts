@@ -5,6 +5,7 @@ import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, Day } from '../model.ts';
+import { clean, tenths } from '../rounding.ts';
 import { BatchRules } from './batch-rules.ts';
 
 /** One line of the sheet to weigh by. */
@@ -76,7 +77,7 @@ export function weighSheet(
     if (!ingredient)
       throw new RangeError(`batch ${batch.id}: "${food}" has a share and is not among the foods of its mix`);
     const target = touched.includes(food) && !more.includes(food) ? poured : wanted;
-    reading = Number((reading + target - (more.includes(food) ? poured : 0)).toPrecision(12));
+    reading = clean(reading + target - (more.includes(food) ? poured : 0));
     const tolerance = p.tolerance?.(food);
     const lots = p.lots?.(food, Math.max(0, target - poured));
     return [
@@ -149,5 +150,3 @@ export function paperTolerances(
 
 /** Less than this is rounding, g. */
 const CRUMB = 1e-6;
-const clean = (grams: number) => Number(grams.toPrecision(12));
-const tenths = (value: number) => Number(value.toFixed(1));

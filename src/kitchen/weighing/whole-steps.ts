@@ -4,6 +4,7 @@ import type { HalfSpace } from '../../formulation/solve/bounds.ts';
 import { weighable } from '../../formulation/solve/grams.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { dot } from '../../formulation/solve/vectors.ts';
+import { clean } from '../rounding.ts';
 import { type BatchRules, sum } from './batch-rules.ts';
 
 export interface StepsQuestion {
@@ -86,7 +87,7 @@ export function keptSteps(
       shares: columns.map((i) => Math.max(0, part(exact[i]! - bowl[i]!))),
       lower: columns.map((i) => part(lower[i]! - bowl[i]!)),
       upper: columns.map((i) => part(Math.min(upper[i]!, total) - bowl[i]!)),
-      batchGrams: Number((Math.round(rest / stepGrams) * stepGrams).toPrecision(12)),
+      batchGrams: clean(Math.round(rest / stepGrams) * stepGrams),
       stepGrams,
       holds: (parts) => question.holds(grams(parts)),
       rows: spaces.map(({ g, h }) => ({
@@ -204,9 +205,4 @@ function poured({ bowl, stepGrams }: StepsQuestion, columns: readonly number[], 
     y[i] = clean(y[i]! + k[j]! * stepGrams);
   });
   return y;
-}
-
-/** Without the last digits that sums of steps leave. */
-function clean(grams: number): number {
-  return Number(grams.toPrecision(12));
 }
