@@ -10,6 +10,7 @@ import type { DayAt } from '../days.ts';
 import { ingredientAt } from '../drying/ingredient-at.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
 import { tenths } from '../rounding.ts';
+import { COMPLETE, CRUMB } from '../tolerances.ts';
 import { pricePerGram } from './trace.ts';
 
 /** One food of a batch. */
@@ -125,9 +126,9 @@ export function batchRecord(
     foods,
     problem,
     evaluation,
-    inRange: evaluation.breaches.length === 0 && !(uncounted > 1e-6),
+    inRange: evaluation.breaches.length === 0 && !(uncounted > COMPLETE),
     sentences: [
-      ...(uncounted > 1e-6
+      ...(uncounted > COMPLETE
         ? [`${tenths(uncounted)} % of the batch is food that the caution list forbids: do not feed it.`]
         : []),
       evaluation.verdict,
@@ -150,9 +151,6 @@ function counting(problem: Problem, poured: readonly BatchFood[]): Problem {
     foods: problem.foods.map((f) => (f.refused && there.has(f.id) ? { ...f, refused: false } : f)),
   };
 }
-
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
 
 function batchFoods(batch: Batch, kept: CupboardContents, reference: Reference): BatchFood[] {
   const total = batch.pours.reduce((sum, pour) => sum + pour.grams, 0);
@@ -239,7 +237,7 @@ function contentLines(evaluation: Evaluation): ContentLine[] {
     const line = evaluation.nutrients[tag];
     if (!line) return [];
     const { mix: value, sd_mix: sd, low_mix: low, high_mix: high, coverage_mix: coverage } = line;
-    return [{ tag, name, unit, value, sd, low, high, coverage, atLeast: coverage < 100 - 1e-6 }];
+    return [{ tag, name, unit, value, sd, low, high, coverage, atLeast: coverage < 100 - COMPLETE }];
   });
 }
 

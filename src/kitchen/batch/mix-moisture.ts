@@ -4,6 +4,7 @@ import type { Rule } from '../../formulation/problem/problem.ts';
 import type { NutrientLine } from '../../formulation/problem/result.ts';
 import { normalBelow } from '../../nutrition/normal.ts';
 import { tenths } from '../rounding.ts';
+import { COMPLETE, SURE } from '../tolerances.ts';
 import { type StoredFood, safeBelow } from './shelf-kind.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
@@ -51,7 +52,7 @@ export function mixMoisture(water: NutrientLine | undefined, most = MIX_MOISTURE
   const moisture = water?.mix ?? 0;
   const sd = water?.sd_mix ?? 0;
   const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;
-  const known = water !== undefined && water.coverage_mix > 100 - 1e-6;
+  const known = water !== undefined && water.coverage_mix > 100 - COMPLETE;
   const answer = { moisture, sd, most, chance, source };
   // What is known can only grow by what is not, so too damp is too damp.
   if (moisture > most)
@@ -78,6 +79,3 @@ export function mixMoisture(water: NutrientLine | undefined, most = MIX_MOISTURE
     sentence: `The mix holds about ${tenths(moisture)} % water and keeps (at most ${most} %).`,
   };
 }
-
-/** How sure "dry" must be. */
-const SURE = 0.975;

@@ -6,6 +6,7 @@
 import { type CupboardContents, takenBy } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
+import { CRUMB } from '../tolerances.ts';
 
 /** Where a lot went. */
 export interface Reach {
@@ -33,9 +34,6 @@ export interface Origin {
   /** Foods of which some was poured without naming a lot, g of it. */
   readonly untraced: readonly { readonly food: string; readonly grams: number }[];
 }
-
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
 
 /**
  * Every batch and animal that a lot reached.

@@ -2,10 +2,8 @@
 
 import { type DayAt, dayNumber } from '../days.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
+import { CRUMB } from '../tolerances.ts';
 import type { Good, Progress, Supply } from './kitchen-plan.ts';
-
-/** Less than this is a rounding in the last place, not food, g. */
-const CRUMB = 1e-6;
 
 /** A food that the batch needs. */
 export interface Needed {

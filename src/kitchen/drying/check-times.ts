@@ -2,6 +2,7 @@
 
 import { plusHours } from '../days.ts';
 import type { DryingRun, Moment } from '../model.ts';
+import { WHOLE } from '../tolerances.ts';
 import data from './drying.json' with { type: 'json' };
 import { above0 } from './moisture.ts';
 
@@ -14,7 +15,7 @@ export const CHECK_EVERY: { readonly hours: number; readonly source: string } = 
 /** When to look and turn: every {@link CHECK_EVERY} hours, the last at the end of the time. */
 export function checkTimes(startedAt: Moment, hours: number): Moment[] {
   above0(hours, 'hours of drying');
-  const count = Math.ceil(hours / CHECK_EVERY.hours - 1e-9);
+  const count = Math.ceil(hours / CHECK_EVERY.hours - WHOLE);
   return Array.from({ length: count }, (_, i) =>
     plusHours(startedAt, Math.min(hours, (i + 1) * CHECK_EVERY.hours)),
   );

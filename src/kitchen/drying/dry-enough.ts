@@ -2,6 +2,7 @@
 
 import { normalBelow } from '../../nutrition/normal.ts';
 import { tenths } from '../rounding.ts';
+import { SURE } from '../tolerances.ts';
 import { type DryKind, KEEPS } from './drying-practice.ts';
 import type { ActualMoisture } from './moisture.ts';
 
@@ -15,9 +16,6 @@ export interface KeepVerdict {
   readonly chance: number;
   readonly sentence: string;
 }
-
-/** How sure "dry" must be: what a 95 % interval leaves below its upper end. */
-const SURE = 0.975;
 
 /** Holds the moisture after drying against the limit for its kind. */
 export function dryEnough(actual: Pick<ActualMoisture, 'moisture' | 'sd'>, kind: DryKind): KeepVerdict {

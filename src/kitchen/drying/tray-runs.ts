@@ -1,4 +1,6 @@
 /** How often the trays must be filled to dry some fresh grams. */
+
+import { WHOLE } from '../tolerances.ts';
 import {
   type Device,
   type DryingCaution,
@@ -62,7 +64,7 @@ export function planDrying(p: {
     runs: loads.map((load) => {
       const capacity = above0(load.gramsPerDm2, 'load in g per dm2') * trays.dm2 * trays.count;
       // A hair too much (a rounding in the last place) is no reason for another run.
-      const count = Math.max(1, Math.ceil(grams / capacity - 1e-9));
+      const count = Math.max(1, Math.ceil(grams / capacity - WHOLE));
       return { load, capacity, grams: Array.from({ length: count }, () => grams / count) };
     }),
     cautions: dryingCautions(device),

@@ -17,6 +17,7 @@ import type { Ration } from '../../formulation/solve/bounds.ts';
 import { dayNumber, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { clean } from '../rounding.ts';
+import { SAME, WHOLE } from '../tolerances.ts';
 import { blend, boundsOf, breachOf, spanOfParts } from './blend-bounds.ts';
 import { CHANGE_CAUTIONS, type ChangeCaution } from './change-cautions.ts';
 import { CHANGE_DAYS } from './change-days.ts';
@@ -131,11 +132,11 @@ function checked(problem: Problem, plan: ChangeOverPlan) {
     throw new RangeError(`firstMost: ${firstMost} is not above 0 and at most 1; give a part such as 0.25`);
   const mostStep = plan.mostStep ?? 2 / days;
   // 1 / days itself may come with a rounding error.
-  if (!(mostStep >= 1 / days - 1e-9 && mostStep <= 1))
+  if (!(mostStep >= 1 / days - SAME && mostStep <= 1))
     throw new RangeError(
       `mostStep: ${mostStep} is not from 1/${days} (an even step) to 1; choose a part between`,
     );
-  if (firstMost + (days - 1) * mostStep < 1 - 1e-9)
+  if (firstMost + (days - 1) * mostStep < 1 - SAME)
     throw new RangeError(
       `mostStep: with steps of ${mostStep} after a first day of ${firstMost} the change takes more than ${days} days; allow larger steps or more days`,
     );
@@ -145,7 +146,7 @@ function checked(problem: Problem, plan: ChangeOverPlan) {
   if (!(stepGrams > 0 && Number.isFinite(stepGrams)))
     throw new RangeError(`stepGrams: ${stepGrams} is no step of a scale; give it in grams, such as 0.1`);
   const steps = Math.round(dailyGrams / stepGrams);
-  if (steps === 0 || Math.abs(steps * stepGrams - dailyGrams) > 1e-9 * dailyGrams)
+  if (steps === 0 || Math.abs(steps * stepGrams - dailyGrams) > SAME * dailyGrams)
     throw new RangeError(
       `dailyGrams: ${dailyGrams} g is no whole number of ${stepGrams} g steps; choose a multiple of the step`,
     );
@@ -165,7 +166,7 @@ function inSteps(part: number, ration: Ration, total: number): number[] {
   const sum = fresh.reduce((a, b) => a + b, 0);
   const ideal = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
   // A hair below a whole step is that step.
-  const steps = ideal.map((v) => Math.floor(v + 1e-9));
+  const steps = ideal.map((v) => Math.floor(v + WHOLE));
   const order = ideal
     .map((v, k) => ({ k, left: v - steps[k]! }))
     .sort((a, b) => b.left - a.left || a.k - b.k);

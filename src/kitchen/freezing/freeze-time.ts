@@ -2,6 +2,8 @@
  * How long a bag of a dry good must lie in the freezer: until its core is cold, and then as long as that kills insects
  * there; no less than is common practice.
  */
+
+import { WHOLE } from '../tolerances.ts';
 import { type Cooling, casesOf, daysTo, GOODS, type Range } from './cooling.ts';
 import { holdingDays, LETHAL } from './lethal-cold.ts';
 
@@ -49,7 +51,7 @@ export function freezeAdvice(
     throw new RangeError(
       `Air of ${cooling.air} °C is too warm to kill insects in a known time: set the freezer to -18 °C or colder.`,
     );
-  const needed = Math.ceil(best.cooling.high + best.holding - 1e-9);
+  const needed = Math.ceil(best.cooling.high + best.holding - WHOLE);
   const days = Math.max(common, needed);
   const core = `${best.core.toString().replace('-', '−')} °C`;
   const hold = `${plain(best.holding)} at ${core} or colder`;

@@ -4,6 +4,7 @@ import { oldestFirst, takenBy } from '../cupboard/cupboard.ts';
 import { dayInWords } from '../days.ts';
 import { driedFromPrepared } from '../drying/yields.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
+import { SAME } from '../tolerances.ts';
 import { fromFreshLot, notDried, type ShoppingFood } from './home-dried.ts';
 import { sayGrams } from './pack-weight.ts';
 
@@ -131,7 +132,7 @@ function lotsOf(cupboard: readonly LotLeft[], food: string): LotLeft[] {
   for (const { lot, left } of here) {
     if (!(Number.isFinite(lot.grams) && lot.grams > 0))
       throw new RangeError(`lot ${lot.id}: grams must be above 0, not ${lot.grams}`);
-    if (!(left >= 0 && left <= lot.grams * (1 + 1e-9)))
+    if (!(left >= 0 && left <= lot.grams * (1 + SAME)))
       throw new RangeError(`lot ${lot.id}: what is left must be from 0 to its ${lot.grams} g, not ${left}`);
   }
   return here.sort((a, b) => oldestFirst(a.lot, b.lot));

@@ -15,6 +15,7 @@
 import { shortfall } from '../../formulation/solve/bounds.ts';
 import { Polytope } from '../../formulation/solve/polytope.ts';
 import { clean } from '../rounding.ts';
+import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { sharesOf, sum } from './batch-rules.ts';
 import {
   type Bowl,
@@ -84,7 +85,7 @@ export class Corrections {
     const part = 100 / total;
     const lower = low.map((g, i) => (high[i] === g ? g * part : Math.max(g * part, this.leastShares[i]!)));
     const most = high.map((g, i) => (low[i] === g ? lower[i]! : Math.min(g * part, upper[i]!)));
-    if (lower.some((l, i) => l > most[i]! + 1e-9)) return undefined;
+    if (lower.some((l, i) => l > most[i]! + SAME)) return undefined;
     this.polytope.setBounds(
       lower,
       most.map((u, i) => Math.max(u, lower[i]!)),
@@ -130,8 +131,8 @@ export class Corrections {
     const grams = plan.map((g, i) => (bowl.poured[i] ? bowl.grams[i]! : g));
     const total = sum(grams);
     const done = grams.every((g, i) => bowl.poured[i] || g === 0);
-    const near = done || Math.abs(total - plannedTotal) <= TOTAL_SLACK * plannedTotal + 1e-9;
-    const inLots = grams.every((g, i) => bowl.poured[i] || g <= stock[i]! + 1e-9);
+    const near = done || Math.abs(total - plannedTotal) <= TOTAL_SLACK * plannedTotal + SAME;
+    const inLots = grams.every((g, i) => bowl.poured[i] || g <= stock[i]! + SAME);
     if (!near || !inLots || !rules.hold(grams)) return undefined;
     return { status: this.sized(total, true), grams, total, again: false };
   }
@@ -176,10 +177,10 @@ export class Corrections {
     const inBowl = sum(bowl.grams);
     const steps = (wanted - inBowl) / stepGrams;
     const down = wanted < plannedTotal;
-    const first = down ? Math.floor(steps + 1e-6) : Math.ceil(steps - 1e-6);
+    const first = down ? Math.floor(steps + NEAR_STEP) : Math.ceil(steps - NEAR_STEP);
     for (const more of TRIES) {
       const total = clean(inBowl + stepGrams * (first + (down ? -more : more)));
-      if (total < least - 1e-9 || total > most + 1e-9) return undefined;
+      if (total < least - SAME || total > most + SAME) return undefined;
       const grams = this.stepsAt(bowl, total, again);
       if (grams) return { status: this.sized(total, false), grams, total, again };
     }
@@ -193,7 +194,7 @@ export class Corrections {
     const plain = nearestSteps(question, target);
     if (!plain) return undefined;
     if (rules.hold(plain)) return plain;
-    if (sum(bowl.grams) > total - 1e-9) return undefined;
+    if (sum(bowl.grams) > total - SAME) return undefined;
     const exact = this.nearest(bowl, total, again);
     return exact && keptSteps(question, exact, target, rules.spaces, highs);
   }
@@ -221,11 +222,11 @@ export class Corrections {
     const [, most] = totalsOf(this.question, bowl);
     const bounds = boundsOf(this.question, bowl, this.question.goBack);
     const inBowl = sum(bowl.grams);
-    const ceil = (total: number) => inBowl + stepGrams * Math.ceil((total - inBowl) / stepGrams - 1e-6);
+    const ceil = (total: number) => inBowl + stepGrams * Math.ceil((total - inBowl) / stepGrams - NEAR_STEP);
     const capable = Math.min(most, sum(bounds.upper));
     const totals = [
       ceil(Math.min(capable, Math.max(plannedTotal, inBowl))),
-      inBowl + stepGrams * Math.floor((capable - inBowl) / stepGrams + 1e-6),
+      inBowl + stepGrams * Math.floor((capable - inBowl) / stepGrams + NEAR_STEP),
     ];
     let best: { grams: Float64Array; miss: number; total: number } | undefined;
     for (const total of new Set(totals)) {
@@ -256,7 +257,7 @@ export class Corrections {
       const end = rounded
         ? cheaperSteps(question, rounded, (grams) => rules.miss(grams))
         : bowl.grams.slice();
-      const again = end.some((g, i) => bowl.poured[i] === true && g > bowl.grams[i]! + 1e-9);
+      const again = end.some((g, i) => bowl.poured[i] === true && g > bowl.grams[i]! + SAME);
       // Whole steps can happen to keep what no fine mix was found for.
       const status = rules.hold(end) ? this.sized(sum(end), false) : 'out';
       return { status, grams: end, total: sum(end), again };
@@ -266,7 +267,7 @@ export class Corrections {
   }
 
   private sized(total: number, planned: boolean): Status {
-    if (total > this.question.plannedTotal * (1 + TOTAL_SLACK) + 1e-9) return 'grown';
+    if (total > this.question.plannedTotal * (1 + TOTAL_SLACK) + SAME) return 'grown';
     return planned ? 'as planned' : 'corrected';
   }
 }

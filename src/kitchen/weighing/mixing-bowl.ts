@@ -1,6 +1,7 @@
 /** The bowl on the scale: what was poured into it, food by food. */
 import { ProblemError } from '../../formulation/problem/problem.ts';
 import { clean } from '../rounding.ts';
+import { SAME } from '../tolerances.ts';
 import type { Bowl } from './correction-question.ts';
 
 export class MixingBowl implements Bowl {
@@ -32,7 +33,7 @@ export class MixingBowl implements Bowl {
         field,
         `${grams} g of ${this.names[i]}: only the food poured last can be taken out again; pour at least 0 g`,
       );
-    if (grams < 0 && before + grams < -1e-9)
+    if (grams < 0 && before + grams < -SAME)
       throw new ProblemError(field, `${-grams} g cannot be taken out of ${before} g; take out less`);
     const after = Math.max(0, clean(before + grams));
     this.grams[i] = after;

@@ -10,6 +10,7 @@ import type { Highs } from '../../formulation/solve/highs.ts';
 import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
 import { clean } from '../rounding.ts';
+import { CRUMB, NEAR_STEP, SAME } from '../tolerances.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
 import { type Correction, Corrections } from './correction.ts';
 import { plannedTotalsOf, totalsOf } from './correction-question.ts';
@@ -190,7 +191,7 @@ export class WeighOut {
 
   /** The next food by the order: first those not poured yet, then those that get more. */
   private comingAfter(c: Correction): number | undefined {
-    const lacks = (i: number) => c.grams[i]! - this.bowl.grams[i]! > this.step * 1e-6;
+    const lacks = (i: number) => c.grams[i]! - this.bowl.grams[i]! > this.step * NEAR_STEP;
     return this.order.find((i) => !this.bowl.poured[i] && lacks(i)) ?? this.order.find((i) => lacks(i));
   }
 
@@ -223,16 +224,16 @@ export class WeighOut {
     if (!span) return undefined;
     const { step } = this;
     const inBowl = this.bowl.grams[i]!;
-    const low = clean(step * Math.ceil((span.low - inBowl) / step - 1e-6));
-    const high = clean(step * Math.floor((span.high - inBowl) / step + 1e-6));
-    return low > high || high < target - 1e-9 ? undefined : { low: Math.max(0, low), high };
+    const low = clean(step * Math.ceil((span.low - inBowl) / step - NEAR_STEP));
+    const high = clean(step * Math.floor((span.high - inBowl) / step + NEAR_STEP));
+    return low > high || high < target - SAME ? undefined : { low: Math.max(0, low), high };
   }
 
   private changes(before: Correction, after: Correction, poured: number): Changed[] {
     return this.order.flatMap((i) => {
       const [from, to] = [before.grams[i]!, after.grams[i]!];
-      const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * 1e-6;
-      if (Math.abs(to - from) < this.step * 1e-6 || (i === poured && !again)) return [];
+      const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * NEAR_STEP;
+      if (Math.abs(to - from) < this.step * NEAR_STEP || (i === poured && !again)) return [];
       if (this.bowl.poured[i] && !again) return [];
       const food = this.rules.ids[i]!;
       const told = { name: this.rules.names[i]!, from, to, again, inBowl: this.bowl.grams[i]! };
@@ -243,7 +244,7 @@ export class WeighOut {
   private spoonBack(i: number, grams: number, most: number, state: State): SpoonBack | undefined {
     if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
     const { step, bowl } = this;
-    const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - 1e-6));
+    const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));
     if (excess <= 0 || excess > bowl.grams[i]!) return undefined;
     return { food: this.rules.ids[i]!, grams: excess, sentence: say.spoonBack(this.rules.names[i]!, excess) };
   }
@@ -255,7 +256,7 @@ export class WeighOut {
     const larger =
       more && needed
         ? {
-            total: Math.ceil(sum(more) - 1e-6),
+            total: Math.ceil(sum(more) - NEAR_STEP),
             needed: needed.byId,
             sentence: say.larger(sum(more), needed.named),
           }
@@ -274,8 +275,8 @@ export class WeighOut {
     const named: { name: string; grams: number }[] = [];
     for (let i = 0; i < this.rules.size; i++) {
       const over = grams[i]! - Math.max(this.stock[i]!, this.bowl.grams[i]!);
-      if (!(over > 1e-6)) continue;
-      const g = clean(this.step * Math.ceil(over / this.step - 1e-6));
+      if (!(over > CRUMB)) continue;
+      const g = clean(this.step * Math.ceil(over / this.step - NEAR_STEP));
       byId[this.rules.ids[i]!] = g;
       named.push({ name: this.rules.names[i]!, grams: g });
     }

@@ -6,6 +6,7 @@ import type { Allocation } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, Day } from '../model.ts';
 import { clean, tenths } from '../rounding.ts';
+import { CRUMB, NEAR_STEP } from '../tolerances.ts';
 import { BatchRules } from './batch-rules.ts';
 
 /** One line of the sheet to weigh by. */
@@ -142,11 +143,8 @@ export function paperTolerances(
       if (!(g > 0)) return [];
       // Down to one step of it: none at all would be another mix.
       const down = Math.max(0, Math.round(g / step) - 1);
-      const up = Math.max(0, Math.floor((most - g) / step + CRUMB));
+      const up = Math.max(0, Math.floor((most - g) / step + NEAR_STEP));
       return [[food, [furthest(i, -step, down), furthest(i, step, up)] as const] as const];
     }),
   );
 }
-
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
