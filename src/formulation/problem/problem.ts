@@ -37,9 +37,6 @@ export interface Ingredient extends Read<typeof ingredientSchema> {}
 /** A food fed beside the mix (pellet, fresh food, treat); `share_of_ration` is percent of the ration as weighed. */
 export interface Beside extends Read<typeof besideSchema> {}
 
-/** Water of air-dry food, g per 100 g: the moisture at which feed tables state their ranges (NRC 1995, 10 %). */
-export const AIR_DRY_WATER = 10;
-
 /** Content per 100 g (of dry matter with basis "DM"), in the unit of the tagname. */
 export interface NutrientRule extends Read<typeof nutrientRuleSchema> {}
 /** First over second, amounts as their units stand (both in mg for CA and P). */

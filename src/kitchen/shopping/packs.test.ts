@@ -3,7 +3,8 @@ import GLPK from 'glpk.js/node';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import type { Offer } from '../model.ts';
-import { choosePacks, type Need, type PackAim, type Seller } from './packs.ts';
+import { choosePacks, type PackAim } from './packs.ts';
+import type { Need, Seller } from './usable-offers.ts';
 
 let highs: Highs;
 beforeAll(async () => {

@@ -1,22 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
-import type { NutrientLine } from '../../formulation/problem/result.ts';
-import { dayNumber } from '../days.ts';
+import { dayOf } from '../days.ts';
+import { type StoredFood, safeBelow, shelfKindOf } from './shelf-kind.ts';
 import data from './shelf-life.json' with { type: 'json' };
-import {
-  dampDays,
-  MIX_MOISTURE,
-  mixMoisture,
-  moistureRule,
-  plusMonths,
-  restingLimit,
-  type StoredFood,
-  safeBelow,
-  shelfKindOf,
-  storageAdvice,
-  usableUntil,
-} from './shelf-life.ts';
+import { storageAdvice } from './storage-advice.ts';
+import { dampDays, usableUntil } from './use-by.ts';
 
 const oats: StoredFood = {
   food: 'oats',
@@ -47,9 +36,7 @@ const carrot: StoredFood = {
 };
 const mix = [oats, sunflower, carrot];
 
-const days = fc
-  .integer({ min: 19000, max: 22000 })
-  .map((n) => new Date(n * 86_400_000).toISOString().slice(0, 10));
+const days = fc.integer({ min: 19000, max: 22000 }).map(dayOf);
 const lots = fc.array(
   fc
     .record({ boughtOn: days, bestBefore: fc.option(days, { nil: undefined }), frozen: fc.boolean() })
@@ -178,60 +165,6 @@ describe('damp food', () => {
   });
 });
 
-describe('moisture of a mix', () => {
-  const line = (m: number, sd = 0, coverage = 100): NutrientLine => ({
-    mix: m,
-    ration: m,
-    low: m,
-    high: m,
-    coverage,
-    low_mix: m,
-    high_mix: m,
-    coverage_mix: coverage,
-    sd_mix: sd,
-    sd_ration: sd,
-  });
-
-  it('is held against the limit, as sure as it is known', () => {
-    expect(mixMoisture(line(9, 0.5)).state).toBe('dry');
-    expect(mixMoisture(line(11.8, 0.5)).state).toBe('unsure');
-    expect(mixMoisture(line(12.1)).state).toBe('damp');
-    expect(mixMoisture(line(12)).state).toBe('dry');
-    expect(mixMoisture(line(9, 0, 80)).sentence).toMatch(/known for only 80 % of the mix/);
-    expect(mixMoisture(line(13, 0, 80)).sentence).toMatch(/at least 13 % water/);
-    expect(mixMoisture(undefined).state).toBe('unsure');
-  });
-
-  it('is a rule for formulation, with its source', () => {
-    expect(moistureRule()).toEqual({
-      nutrient: 'WATER',
-      max: MIX_MOISTURE.most,
-      on: 'mix',
-      source: MIX_MOISTURE.source,
-    });
-    expect(moistureRule(11)).toEqual({ nutrient: 'WATER', max: 11, on: 'mix', source: 'as the keeper says' });
-    expect(() => moistureRule(0)).toThrow(/must be above 0/);
-  });
-
-  it('rests between the limits of its foods, nearer to that of which there is more', () => {
-    expect(restingLimit([oats, carrot])).toBeCloseTo((60 * 12 + 30 * 10) / 90, 12);
-    fc.assert(
-      fc.property(mixes, (all) => {
-        const limits = all.filter((f) => f.share > 0).map((f) => safeBelow(f).most);
-        const resting = restingLimit(all);
-        expect(resting).toBeGreaterThanOrEqual(Math.min(...limits) - 1e-9);
-        expect(resting).toBeLessThanOrEqual(Math.max(...limits) + 1e-9);
-        // A mix of foods that are each dry enough is dry enough.
-        const total = all.reduce((sum, f) => sum + f.share, 0);
-        const water =
-          all.reduce((sum, f) => sum + f.share * Math.min(f.water!, safeBelow(f).most), 0) / total;
-        expect(water).toBeLessThanOrEqual(resting + 1e-9);
-      }),
-    );
-    expect(() => restingLimit([])).toThrow(/nothing is in the mix/);
-  });
-});
-
 it('advises the freezer only for what goes there, and against rancid fat only where there is some', () => {
   const words = (foodsIn: StoredFood[], place?: 'freezer') =>
     storageAdvice(foodsIn, place)
@@ -241,21 +174,4 @@ it('advises the freezer only for what goes there, and against rancid fat only wh
   expect(words(mix)).toMatch(/rancid/);
   expect(words([{ ...sunflower, share: 0 }, oats])).not.toMatch(/rancid/);
   expect(words(mix, 'freezer')).toMatch(/frozen jar/);
-});
-
-describe('plusMonths', () => {
-  it('keeps the day of the month, or takes the last there is', () => {
-    expect(plusMonths('2026-01-31', 1)).toBe('2026-02-28');
-    expect(plusMonths('2028-01-31', 1)).toBe('2028-02-29');
-    expect(plusMonths('2026-11-15', 3)).toBe('2027-02-15');
-    fc.assert(
-      fc.property(days, fc.integer({ min: 0, max: 30 }), (day, months) => {
-        const later = plusMonths(day, months);
-        const gone = dayNumber(later) - dayNumber(day);
-        expect(gone).toBeGreaterThanOrEqual(months * 28);
-        expect(gone).toBeLessThanOrEqual(months * 31);
-        expect([Number(day.slice(8)), 28, 29, 30]).toContain(Number(later.slice(8)));
-      }),
-    );
-  });
 });
