@@ -2,6 +2,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 describe.each([
   ['desktop', DESKTOP],
@@ -11,6 +12,7 @@ describe.each([
   let page: Page;
   let versions: Locator;
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
