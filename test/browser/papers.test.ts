@@ -119,7 +119,7 @@ describe('the sheet to weigh by', () => {
     const asked = performance.now();
     await page.getByRole('button', { name: 'Print the sheet to weigh by' }).click();
     await expect.poll(() => page.evaluate('Boolean(window.printed)')).toBe(true);
-    expect(performance.now() - asked).toBeLessThan(3000);
+    expect(performance.now() - asked).toBeLessThan(15_000);
     await picture('sheet');
     expect([await pages('A4'), await pages('Letter')]).toEqual([1, 1]);
     const { text, outside, pale, ground } = await printed();
