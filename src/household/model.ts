@@ -73,3 +73,9 @@ export interface Household {
   /** One entry at most: what the kitchen has. */
   readonly kitchen: readonly Kitchen[];
 }
+
+/** The kinds of objects a household keeps, by the name of their list. */
+export type Kind = keyof Household;
+
+/** One object of a kind, known by its id. */
+export type Kept<K extends Kind> = Household[K][number];

@@ -1,7 +1,5 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { Animal, Household, Mix, MixVersion, OwnFood } from '../../household/model.ts';
-import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../../kitchen/model.ts';
-import type { TargetProfile } from '../../targets/profile.ts';
+import type { Household, Kept, Kind } from '../../household/model.ts';
 
 export class ApiError extends Error {
   readonly field?: string;
@@ -27,30 +25,12 @@ async function send(path: string, init?: RequestInit): Promise<Response> {
   throw new ApiError(response.status, body.message ?? `The server answered ${response.status}.`, body.field);
 }
 
-/** What is kept one by one, by the name its address has. */
-export interface KeptObjects {
-  foods: OwnFood;
-  profiles: TargetProfile;
-  animals: Animal;
-  mixes: Mix;
-  versions: MixVersion;
-  lots: Lot;
-  offers: Offer;
-  dryingRuns: DryingRun;
-  batches: Batch;
-  kitchen: Kitchen;
-}
-
 export async function fetchHousehold(): Promise<Household> {
   return (await send('/api/household')).json();
 }
 
 /** Stores one object. With `leaving`, the request outlives the page. */
-export async function put<K extends keyof KeptObjects>(
-  kind: K,
-  object: KeptObjects[K],
-  leaving = false,
-): Promise<void> {
+export async function put<K extends Kind>(kind: K, object: Kept<K>, leaving = false): Promise<void> {
   const body = JSON.stringify(object);
   // Browsers refuse keepalive bodies over 64 KiB.
   const keepalive = leaving && body.length < 60_000;
@@ -62,6 +42,6 @@ export async function put<K extends keyof KeptObjects>(
   });
 }
 
-export async function remove(kind: keyof KeptObjects, id: string): Promise<void> {
+export async function remove(kind: Kind, id: string): Promise<void> {
   await send(`/api/${kind}/${encodeURIComponent(id)}`, { method: 'DELETE' });
 }
