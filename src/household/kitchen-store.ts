@@ -1,8 +1,9 @@
 /** The kitchen's things on disk: lots, offers, drying runs and batches, each kept whole. */
 import type { Transaction } from 'kysely';
-import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
+import { batchTag } from '../kitchen/batch/batch-tag.ts';
+import type { Batch, DryingRun, Kitchen, Lot, Offer, Pour } from '../kitchen/model.ts';
 import type { Tables } from './schema.ts';
-import { StoreError } from './store-error.ts';
+import { BatchOvertaken, StoreError } from './store-error.ts';
 
 type Tx = Transaction<Tables>;
 
@@ -62,6 +63,73 @@ export async function putKitchen<K extends keyof KitchenThings>(
     .values(row)
     .onConflict((on) => on.column('id').doUpdateSet(row))
     .execute();
+}
+
+/** One entry at the scale. */
+export interface PourEntry {
+  /** In the order in which they were poured. */
+  readonly pours: readonly Pour[];
+  /** g that there are of each food from now on, where that was said with it: there is no more of a food. */
+  readonly stock?: Batch['stock'];
+}
+
+/** Most pours of one batch. */
+export const MOST_POURS = 1000;
+
+/**
+ * Adds pours to a batch. A pour that it has already (same food, grams and time) is not added again, so an entry whose
+ * answer was lost may be sent anew.
+ * @param seen tag of the batch as its sender last saw it; without it, the pours go onto whatever stands there
+ * @returns the batch as it stands
+ */
+export async function addPours(
+  tx: Tx,
+  id: string,
+  { pours, stock }: PourEntry,
+  seen: string | undefined,
+): Promise<Batch> {
+  const batch = await readBatch(tx, id);
+  if (!batch) throw new StoreError('missing', '/id', `no batch has the id "${id}"; keep the batch first`);
+  const all = [...batch.pours];
+  for (const pour of pours) if (!all.some((there) => samePour(there, pour))) all.push(pour);
+  if (all.length === batch.pours.length) return batch;
+  refuseOvertaken(batch, seen);
+  if (batch.finishedAt !== undefined) {
+    throw new BatchOvertaken('finished', batch, 'the batch is finished; nothing is poured into it any more');
+  }
+  if (all.length > MOST_POURS)
+    throw new StoreError('invalid', '/pours', `a batch has at most ${MOST_POURS} pours; finish this one`);
+  const next = { ...batch, pours: all, ...(stock && { stock }) };
+  await putKitchen(tx, 'batches', next);
+  return next;
+}
+
+/**
+ * Writes a batch if it still stands as its sender last saw it, or stands so already.
+ * @param seen tag of the batch as its sender last saw it
+ */
+export async function putBatchUnlessOvertaken(tx: Tx, next: Batch, seen: string): Promise<void> {
+  const batch = await readBatch(tx, next.id);
+  if (!batch)
+    throw new StoreError('missing', '/id', `no batch has the id "${next.id}"; it may have been deleted`);
+  if (batchTag(batch) !== batchTag(next)) refuseOvertaken(batch, seen);
+  await putKitchen(tx, 'batches', next);
+}
+
+async function readBatch(tx: Tx, id: string): Promise<Batch | undefined> {
+  const row = await tx.selectFrom('batches').select('body').where('id', '=', id).executeTakeFirst();
+  return row && (JSON.parse(row.body) as Batch);
+}
+
+const samePour = (a: Pour, b: Pour) => a.food === b.food && a.grams === b.grams && a.at === b.at;
+
+function refuseOvertaken(batch: Batch, seen: string | undefined): void {
+  if (seen === undefined || seen === batchTag(batch)) return;
+  throw new BatchOvertaken(
+    'changed',
+    batch,
+    'another device went on with this batch; look at how it stands now',
+  );
 }
 
 export async function deleteKitchen(tx: Tx, kind: keyof KitchenThings, id: string): Promise<void> {

@@ -6,12 +6,16 @@ import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import type { Batch } from '../kitchen/model.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import {
+  addPours,
   deleteKitchen,
   KITCHEN_KINDS,
   type KitchenThings,
+  type PourEntry,
+  putBatchUnlessOvertaken,
   putKitchen,
   readKitchen,
 } from './kitchen-store.ts';
@@ -33,7 +37,7 @@ import {
 } from './schema.ts';
 import { StoreError } from './store-error.ts';
 
-export { StoreError } from './store-error.ts';
+export { BatchOvertaken, StoreError } from './store-error.ts';
 
 /** What a household keeps. Each `put` writes the whole item, new or in place of the one with its id. */
 export interface Store {
@@ -65,6 +69,21 @@ export interface Store {
   putKitchen<K extends keyof KitchenThings>(kind: K, thing: KitchenThings[K]): Promise<void>;
   /** @throws StoreError when there is none, or a batch or a drying run took from the lot */
   deleteKitchen(kind: keyof KitchenThings, id: string): Promise<void>;
+  /**
+   * Adds pours to a batch; those that it has already are not added again.
+   * @param seen tag of the batch as its sender last saw it (`batchTag`); without it, they go onto whatever stands there
+   * @returns the batch as it stands
+   * @throws BatchOvertaken when it stands otherwise, or is finished
+   * @throws StoreError when there is none, or it would have too many pours
+   */
+  addPours(batchId: string, entry: PourEntry, seen?: string): Promise<Batch>;
+  /**
+   * Writes a batch that still stands as its sender last saw it.
+   * @param seen tag of the batch as its sender last saw it (`batchTag`)
+   * @throws BatchOvertaken when it stands otherwise
+   * @throws StoreError when there is none
+   */
+  putBatchUnlessOvertaken(batch: Batch, seen: string): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -78,7 +97,7 @@ type Tx = Transaction<Tables>;
 export function openStore(path: string): Store {
   const { file, isNew } = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
-  const write = (work: (tx: Tx) => Promise<void>) => db.transaction().execute(work);
+  const write = <T>(work: (tx: Tx) => Promise<T>) => db.transaction().execute(work);
   return {
     household: () => db.transaction().execute(readAll),
     isNew,
@@ -105,6 +124,8 @@ export function openStore(path: string): Store {
     deleteVersion: (id) => write((tx) => deleteOne(tx, 'mix_versions', id)),
     putKitchen: (kind, thing) => write((tx) => putKitchen(tx, kind, thing)),
     deleteKitchen: (kind, id) => write((tx) => deleteKitchen(tx, kind, id)),
+    addPours: (batchId, entry, seen) => write((tx) => addPours(tx, batchId, entry, seen)),
+    putBatchUnlessOvertaken: (batch, seen) => write((tx) => putBatchUnlessOvertaken(tx, batch, seen)),
     close: () => db.destroy(),
   };
 }

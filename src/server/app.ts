@@ -7,9 +7,13 @@ import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import { KITCHEN_KINDS, type KitchenThings } from '../household/kitchen-store.ts';
 import { type Store, StoreError } from '../household/store.ts';
+import type { Batch } from '../kitchen/model.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
 import { householdSchema } from './household-schema.ts';
-import { KITCHEN_SCHEMAS } from './kitchen-schemas.ts';
+import { ifMatchHeaders, tagSeen } from './if-match.ts';
+import { json } from './json.ts';
+import { KITCHEN_SCHEMAS, overtakenSchema } from './kitchen-schemas.ts';
+import { pourRoute } from './pour-route.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 import {
@@ -85,10 +89,14 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
       app,
       kind,
       KITCHEN_SCHEMAS[kind] as z.ZodType<KitchenThings[typeof kind]>,
-      (thing) => store.putKitchen(kind, thing),
+      (thing, seen) =>
+        seen === undefined
+          ? store.putKitchen(kind, thing)
+          : store.putBatchUnlessOvertaken(thing as Batch, seen),
       (id) => store.deleteKitchen(kind, id),
     );
   }
+  pourRoute(app, store);
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {
@@ -104,15 +112,19 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
   return app;
 }
 
-/** `PUT` and `DELETE` of one kind of thing. */
+/**
+ * `PUT` and `DELETE` of one kind of thing.
+ * @param put its second argument is the tag that the sender of a batch last saw
+ */
 function keep<T extends { id: string }>(
   app: OpenAPIHono,
   kind: string,
   schema: z.ZodType<T>,
-  put: (item: T) => Promise<void>,
+  put: (item: T, seen?: string) => Promise<void>,
   remove: (id: string) => Promise<void>,
 ): void {
   const path = `/api/${kind}/{id}` as const;
+  const mayBeOvertaken = kind === 'batches';
   const refused = {
     400: json(errorSchema, 'Wrong input; the field says where'),
     404: json(errorSchema, 'Not there'),
@@ -122,8 +134,16 @@ function keep<T extends { id: string }>(
     createRoute({
       method: 'put',
       path,
-      request: { params: idParams, body: { required: true, content: { 'application/json': { schema } } } },
-      responses: { 204: { description: 'Written' }, ...refused },
+      request: {
+        params: idParams,
+        body: { required: true, content: { 'application/json': { schema } } },
+        ...(mayBeOvertaken && { headers: ifMatchHeaders }),
+      },
+      responses: {
+        204: { description: 'Written' },
+        ...refused,
+        ...(mayBeOvertaken && { 412: json(overtakenSchema, 'It stands otherwise than its sender saw it') }),
+      },
     }),
     async (c) => {
       const item = c.req.valid('json') as T;
@@ -134,7 +154,7 @@ function keep<T extends { id: string }>(
           400,
         );
       }
-      await put(item);
+      await put(item, mayBeOvertaken ? tagSeen(c.req.header('if-match')) : undefined);
       return c.body(null, 204);
     },
   );
@@ -168,8 +188,4 @@ function client(app: OpenAPIHono, webDir: string): void {
     if (!existsSync(index)) return c.text('The browser client is not built yet. Run: npm start', 503);
     return c.html(readFileSync(index, 'utf8'), 200, { 'Cache-Control': 'no-cache' });
   });
-}
-
-function json<S extends z.ZodType>(schema: S, description: string) {
-  return { description, content: { 'application/json': { schema } } };
 }
