@@ -2,6 +2,7 @@
 import type { Transaction } from 'kysely';
 import { batchTag } from '../kitchen/batch/batch-tag.ts';
 import type { Batch, DryingRun, Kitchen, Lot, Offer, Pour } from '../kitchen/model.ts';
+import type { PourEntry } from './model.ts';
 import type { Tables } from './schema.ts';
 import { BatchOvertaken, StoreError } from './store-error.ts';
 
@@ -63,14 +64,6 @@ export async function putKitchen<K extends keyof KitchenThings>(
     .values(row)
     .onConflict((on) => on.column('id').doUpdateSet(row))
     .execute();
-}
-
-/** One entry at the scale. */
-export interface PourEntry {
-  /** In the order in which they were poured. */
-  readonly pours: readonly Pour[];
-  /** g that there are of each food from now on, where that was said with it: there is no more of a food. */
-  readonly stock?: Batch['stock'];
 }
 
 /** Most pours of one batch. */

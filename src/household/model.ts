@@ -1,7 +1,7 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
 import type { Evidenced } from '../foods/evidence.ts';
 import type { Problem } from '../formulation/problem/problem.ts';
-import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
+import type { Batch, DryingRun, Kitchen, Lot, Offer, Pour } from '../kitchen/model.ts';
 import type { LifeStage } from '../targets/life-stage.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 
@@ -79,3 +79,11 @@ export type Kind = keyof Household;
 
 /** One object of a kind, known by its id. */
 export type Kept<K extends Kind> = Household[K][number];
+
+/** One entry at the scale, to be added to a batch. */
+export interface PourEntry {
+  /** In the order in which they were poured. */
+  readonly pours: readonly Pour[];
+  /** g that there are of each food from now on, where that was said with it: there is no more of one. */
+  readonly stock?: Batch['stock'];
+}

@@ -14,13 +14,12 @@ import {
   deleteKitchen,
   KITCHEN_KINDS,
   type KitchenThings,
-  type PourEntry,
   putBatchUnlessOvertaken,
   putKitchen,
   readKitchen,
 } from './kitchen-store.ts';
 import { migrate } from './migrations.ts';
-import type { Animal, Household, Mix, MixVersion, OwnFood } from './model.ts';
+import type { Animal, Household, Mix, MixVersion, OwnFood, PourEntry } from './model.ts';
 import {
   animalFrom,
   animalRow,

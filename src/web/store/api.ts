@@ -1,15 +1,19 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { Household, Kept, Kind } from '../../household/model.ts';
+import type { Household, Kept, Kind, PourEntry } from '../../household/model.ts';
+import type { Batch } from '../../kitchen/model.ts';
 
 export class ApiError extends Error {
   readonly field?: string;
   /** HTTP status; 0 when the server could not be reached. */
   readonly status: number;
-  constructor(status: number, message: string, field?: string) {
+  /** The batch as it stands, where another device went on with it. */
+  readonly batch?: Batch;
+  constructor(status: number, message: string, { field, batch }: { field?: string; batch?: Batch } = {}) {
     super(message);
     this.name = 'ApiError';
     this.status = status;
     this.field = field;
+    this.batch = batch;
   }
 }
 
@@ -21,8 +25,12 @@ async function send(path: string, init?: RequestInit): Promise<Response> {
     throw new ApiError(0, 'The Pouchful server does not answer. Is it still running?');
   }
   if (response.ok) return response;
-  const body = (await response.json().catch(() => ({}))) as { field?: string; message?: string };
-  throw new ApiError(response.status, body.message ?? `The server answered ${response.status}.`, body.field);
+  const body = (await response.json().catch(() => ({}))) as {
+    field?: string;
+    message?: string;
+    batch?: Batch;
+  };
+  throw new ApiError(response.status, body.message ?? `The server answered ${response.status}.`, body);
 }
 
 export async function fetchHousehold(): Promise<Household> {
@@ -40,6 +48,32 @@ export async function put<K extends Kind>(kind: K, object: Kept<K>, leaving = fa
     body,
     keepalive,
   });
+}
+
+/**
+ * Stores a batch that still stands as the page saw it.
+ * @param seen its tag as the page saw it
+ */
+export async function putUnlessOvertaken(batch: Batch, seen: string): Promise<void> {
+  await send(`/api/batches/${encodeURIComponent(batch.id)}`, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/json', 'if-match': `"${seen}"` },
+    body: JSON.stringify(batch),
+  });
+}
+
+/**
+ * Adds pours to a batch that still stands as the page saw it; those that it has already are not added again.
+ * @param seen its tag as the page saw it
+ * @returns the batch as it stands
+ */
+export async function postPours(id: string, entry: PourEntry, seen: string): Promise<Batch> {
+  const answer = await send(`/api/batches/${encodeURIComponent(id)}/pours`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', 'if-match': `"${seen}"` },
+    body: JSON.stringify(entry),
+  });
+  return answer.json();
 }
 
 export async function remove(kind: Kind, id: string): Promise<void> {
