@@ -2,35 +2,37 @@
  * Saves the newest version of one thing, a little after the last change, one request at a time.
  * A failed save is kept, shown and tried again; nothing is dropped but older versions of the same thing.
  */
+import { backoff } from './backoff.ts';
+
 export type SaveState =
   | { readonly is: 'saved' }
   | { readonly is: 'saving' }
   | { readonly is: 'failed'; readonly message: string };
 
+/** From the last change to its save, ms. */
+const DELAY = 400;
+
 export class Autosave<T> {
   readonly #save: (thing: T, leaving: boolean) => Promise<void>;
   readonly #show: (state: SaveState) => void;
-  readonly #delay: number;
   #pending: { thing: T } | undefined;
-  #busy = false;
+  #underWay = 0;
+  /** Number of the newest version sent. */
+  #newest = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #failures = 0;
 
-  constructor(
-    save: (thing: T, leaving: boolean) => Promise<void>,
-    show: (state: SaveState) => void,
-    delay = 400,
-  ) {
+  /** @param save stores a version; with `leaving`, by a request that outlives the page */
+  constructor(save: (thing: T, leaving: boolean) => Promise<void>, show: (state: SaveState) => void) {
     this.#save = save;
     this.#show = show;
-    this.#delay = delay;
   }
 
   /** Keeps `thing` as the version to save. */
   queue(thing: T): void {
     this.#pending = { thing };
     this.#show({ is: 'saving' });
-    this.#later(this.#delay);
+    this.#later(DELAY);
   }
 
   /** Saves now what waits; with `leaving`, by a request that outlives the page. */
@@ -46,21 +48,25 @@ export class Autosave<T> {
 
   async #run(leaving: boolean): Promise<void> {
     const pending = this.#pending;
-    if (!pending || (this.#busy && !leaving)) return;
+    if (!pending || (this.#underWay > 0 && !leaving)) return;
     this.#pending = undefined;
-    this.#busy = true;
+    this.#underWay += 1;
+    this.#newest += 1;
+    const version = this.#newest;
     try {
       await this.#save(pending.thing, leaving);
       this.#failures = 0;
-      if (!this.#pending) this.#show({ is: 'saved' });
+      if (!this.#pending && version === this.#newest) this.#show({ is: 'saved' });
     } catch (error) {
-      this.#pending ??= pending;
-      this.#failures += 1;
-      this.#show({ is: 'failed', message: error instanceof Error ? error.message : String(error) });
+      // On leaving, a newer version may be on its way already: then this one is saved no more.
+      if (version === this.#newest) {
+        this.#pending ??= pending;
+        this.#failures += 1;
+        this.#show({ is: 'failed', message: error instanceof Error ? error.message : String(error) });
+      }
     } finally {
-      this.#busy = false;
-      if (this.#pending)
-        this.#later(this.#failures ? Math.min(30_000, 1000 * 2 ** this.#failures) : this.#delay);
+      this.#underWay -= 1;
+      if (this.#pending) this.#later(this.#failures > 0 ? backoff(this.#failures) : DELAY);
     }
   }
 }
