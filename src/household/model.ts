@@ -86,4 +86,14 @@ export interface PourEntry {
   readonly pours: readonly Pour[];
   /** g that there are of each food from now on, where that was said with it: there is no more of one. */
   readonly stock?: Batch['stock'];
+  /** Tag of the batch as it was last seen (`batchTag`); without it, the pours go onto whatever stands there. */
+  readonly seen?: string;
+}
+
+/** What became of an entry at the scale. */
+export interface PourAnswer {
+  /** Whether its pours are in the batch; not where another device went on with it first. */
+  readonly added: boolean;
+  /** As it stands. */
+  readonly batch: Batch;
 }

@@ -13,12 +13,12 @@ export class StoreError extends Error {
   }
 }
 
-/** A batch that another device went on with, or finished: what was to be written does not fit it any more. */
+/** A batch that another device went on with: what was to be written does not fit it any more. */
 export class BatchOvertaken extends StoreError {
   /** As it stands. */
   readonly batch: Batch;
-  constructor(kind: 'finished' | 'changed', batch: Batch, message: string) {
-    super(kind, '', message);
+  constructor(batch: Batch) {
+    super('changed', '', 'another device went on with this batch; look at how it stands now');
     this.batch = batch;
   }
 }

@@ -5,7 +5,8 @@ import { serveStatic } from '@hono/node-server/serve-static';
 import { createRoute, OpenAPIHono, type z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
-import { KITCHEN_KINDS, type KitchenThings } from '../household/kitchen-store.ts';
+import { KITCHEN_KINDS } from '../household/kitchen-store.ts';
+import type { Kept } from '../household/model.ts';
 import { type Store, StoreError } from '../household/store.ts';
 import type { Batch } from '../kitchen/model.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
@@ -85,14 +86,14 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
   keep(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
   keep(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
   for (const kind of KITCHEN_KINDS) {
-    keep<KitchenThings[typeof kind]>(
+    keep<Kept<typeof kind>>(
       app,
       kind,
-      KITCHEN_SCHEMAS[kind] as z.ZodType<KitchenThings[typeof kind]>,
-      (thing, seen) =>
+      KITCHEN_SCHEMAS[kind] as z.ZodType<Kept<typeof kind>>,
+      (object, seen) =>
         seen === undefined
-          ? store.putKitchen(kind, thing)
-          : store.putBatchUnlessOvertaken(thing as Batch, seen),
+          ? store.putKitchen(kind, object)
+          : store.putBatchUnlessOvertaken(object as Batch, seen),
       (id) => store.deleteKitchen(kind, id),
     );
   }
@@ -113,7 +114,7 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
 }
 
 /**
- * `PUT` and `DELETE` of one kind of thing.
+ * `PUT` and `DELETE` of one kind of object.
  * @param put its second argument is the tag that the sender of a batch last saw
  */
 function keep<T extends { id: string }>(

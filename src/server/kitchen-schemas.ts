@@ -1,6 +1,8 @@
 /** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
 import { z } from '@hono/zod-openapi';
-import { type KitchenThings, MOST_POURS } from '../household/kitchen-store.ts';
+import { MOST_POURS } from '../household/batch-store.ts';
+import type { KitchenKind } from '../household/kitchen-store.ts';
+import { TAG } from './if-match.ts';
 import { amount, errorSchema, id, name, percent, problemSchema, words } from './schemas.ts';
 
 const day = z.iso.date();
@@ -96,6 +98,14 @@ export const pourEntrySchema = z
       description:
         'g that there are of each food from now on, where there is no more of one; as before if left out',
     }),
+    seen: z
+      .string()
+      .min(1)
+      .max(100)
+      .optional()
+      .openapi({
+        description: `Tag of the batch as the sender last saw it: ${TAG}. Where it stands otherwise, nothing is added. Left out, it is not compared.`,
+      }),
   })
   .openapi('PourEntry');
 
@@ -166,7 +176,17 @@ const kitchenSchema = z
   })
   .openapi('Kitchen');
 
-/** A batch that stands otherwise than the sender saw it, or is finished already. */
+/** What became of an entry at the scale. */
+export const pourAnswerSchema = z
+  .object({
+    added: z.boolean().openapi({
+      description: 'Whether the pours are in the batch; not where another device went on with it first',
+    }),
+    batch: batchSchema.openapi({ description: 'The batch as it stands' }),
+  })
+  .openapi('PourAnswer');
+
+/** A batch that another device went on with. */
 export const overtakenSchema = errorSchema
   .extend({ batch: batchSchema.openapi({ description: 'The batch as it stands' }) })
   .openapi('Overtaken');
@@ -178,4 +198,4 @@ export const KITCHEN_SCHEMAS = {
   dryingRuns: dryingRunSchema,
   batches: batchSchema,
   kitchen: kitchenSchema,
-} satisfies Record<keyof KitchenThings, z.ZodType>;
+} satisfies Record<KitchenKind, z.ZodType>;

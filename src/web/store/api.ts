@@ -1,5 +1,5 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { Household, Kept, Kind, PourEntry } from '../../household/model.ts';
+import type { Household, Kept, Kind, PourAnswer, PourEntry } from '../../household/model.ts';
 import type { Batch } from '../../kitchen/model.ts';
 
 export class ApiError extends Error {
@@ -62,15 +62,11 @@ export async function putUnlessOvertaken(batch: Batch, seen: string): Promise<vo
   });
 }
 
-/**
- * Adds pours to a batch that still stands as the page saw it; those that it has already are not added again.
- * @param seen its tag as the page saw it
- * @returns the batch as it stands
- */
-export async function postPours(id: string, entry: PourEntry, seen: string): Promise<Batch> {
-  const answer = await send(`/api/batches/${encodeURIComponent(id)}/pours`, {
+/** Adds pours to a batch; those that it has already are not added again. */
+export async function postPours(batchId: string, entry: PourEntry): Promise<PourAnswer> {
+  const answer = await send(`/api/batches/${encodeURIComponent(batchId)}/pours`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json', 'if-match': `"${seen}"` },
+    headers: { 'content-type': 'application/json' },
     body: JSON.stringify(entry),
   });
   return answer.json();

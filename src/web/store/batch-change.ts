@@ -25,7 +25,10 @@ export async function sendChange({ base, next }: BatchChange): Promise<ChangeOut
   const seen = batchTag(base);
   const added = addedPours(base, next);
   try {
-    if (added) return { batch: await postPours(next.id, added, seen), overtaken: false };
+    if (added) {
+      const answer = await postPours(next.id, { ...added, seen });
+      return { batch: answer.batch, overtaken: !answer.added };
+    }
     await putUnlessOvertaken(next, seen);
   } catch (error) {
     if (!(error instanceof ApiError)) throw error;

@@ -1,6 +1,7 @@
 /** The household as this page holds it, in the query cache: read and changed without asking the server. */
 import type { QueryClient } from '@tanstack/react-query';
 import type { Household, Kept, Kind, Mix } from '../../household/model.ts';
+import { toldAtOnce } from './queries.ts';
 
 export const HOUSEHOLD_KEY = ['household'] as const;
 
@@ -15,19 +16,24 @@ export function cachedObject<K extends Kind>(client: QueryClient, kind: K, id: s
   return list?.find((o) => o.id === id);
 }
 
-/** Puts an object in the place of the one with its id, or at the end of its list. */
+/** Puts an object in the place of the one with its id, or at the end of its list; seen within the press that does it. */
 export function writeCached<K extends Kind>(client: QueryClient, kind: K, object: Kept<K>): void {
-  changeCached(client, (house) => {
-    const list: readonly Kept<K>[] = house[kind];
-    const known = list.some((o) => o.id === object.id);
-    return {
-      ...house,
-      [kind]: known ? list.map((o) => (o.id === object.id ? object : o)) : [...list, object],
-    };
-  });
+  toldAtOnce(() =>
+    changeCached(client, (house) => {
+      const list: readonly Kept<K>[] = house[kind];
+      const known = list.some((o) => o.id === object.id);
+      return {
+        ...house,
+        [kind]: known ? list.map((o) => (o.id === object.id ? object : o)) : [...list, object],
+      };
+    }),
+  );
 }
 
-/** Removes an object and what the server removes with it. */
+/**
+ * Removes an object and what the server removes with it. Seen a timer later: the page of the object is still there to
+ * hear that the deletion was made, and goes elsewhere.
+ */
 export function removeCached(client: QueryClient, kind: Kind, id: string): void {
   changeCached(client, (house) => without(house, kind, id));
 }

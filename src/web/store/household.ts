@@ -27,7 +27,7 @@ export function useSave<K extends Kind>(kind: K) {
     mutationFn: ({ object }) => put(kind, object),
     onError: (_error, saving) => takeBack(client, kind, saving),
   });
-  // Shown within the press itself: a radio that waits for a moment would spring back first.
+  // Shown within the press itself.
   return {
     ...state,
     mutate: (object: Kept<K>, done?: { onSuccess(): void }) =>

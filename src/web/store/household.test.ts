@@ -1,5 +1,6 @@
 /** Saving an object of the household: shown at once, taken back when the server refuses it, one after the other. */
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { notifyManager, QueryClient, QueryClientProvider, QueryObserver } from '@tanstack/react-query';
+import { createElement } from 'react';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { Household } from '../../household/model.ts';
@@ -71,15 +72,10 @@ function Caller({ call }: { call(): void }) {
 /** What a hook gives to the component that uses it. */
 function hook<T>(use: () => T): T {
   let given: T | undefined;
-  renderToString(
-    <QueryClientProvider client={client}>
-      <Caller
-        call={() => {
-          given = use();
-        }}
-      />
-    </QueryClientProvider>,
-  );
+  const call = () => {
+    given = use();
+  };
+  renderToString(createElement(QueryClientProvider, { client }, createElement(Caller, { call })));
   return given as T;
 }
 
@@ -105,6 +101,22 @@ it('shows what is saved within the call, and keeps it once the server has it', a
     ['a', 2],
     ['b', 5],
   ]);
+});
+
+it('is heard of within the call, so that what was pressed shows as pressed', async () => {
+  household([lot('a', 1)]);
+  const observer = new QueryObserver<Household>(client, { queryKey: ['household'], enabled: false });
+  let heard: number | undefined;
+  // As useQuery listens.
+  const listener = notifyManager.batchCalls(() => {
+    heard = observer.getCurrentResult().data?.lots[0]?.grams;
+  });
+  const stop = observer.subscribe(listener);
+  const { mutate } = hook(() => useSave('lots'));
+  mutate(lot('a', 2));
+  expect(heard).toBe(2);
+  await answered(204);
+  stop();
 });
 
 it('sends one after the other, in the order in which they were made', async () => {
