@@ -33,13 +33,13 @@ import { StoreError } from './store-error.ts';
 
 export { BatchOvertaken, StoreError } from './store-error.ts';
 
-/** What a household keeps. Each `put` writes the whole item, new or in place of the one with its id. */
+/** What a household keeps. Each `put` writes a whole object, new or in the place of the one with its id. */
 export interface Store {
   /** Everything, as it stood at one moment. */
   household(): Promise<Household>;
   /** Whether this opening made the file, so that nothing was ever kept here. */
   readonly isNew: boolean;
-  /** Writes all items of a household in one transaction. */
+  /** Writes all objects of a household in one transaction. */
   putAll(household: Household): Promise<void>;
   putFood(food: OwnFood): Promise<void>;
   putProfile(profile: TargetProfile): Promise<void>;
@@ -255,6 +255,6 @@ function isBuiltIn(profileId: string): boolean {
   return PROFILES.some((p) => p.id === profileId);
 }
 
-function named(things: readonly { name: string }[], one = 'mix', several = 'mixes'): string {
-  return `the ${things.length === 1 ? one : several} ${things.map((t) => `"${t.name}"`).join(', ')}`;
+function named(objects: readonly { name: string }[], one = 'mix', several = 'mixes'): string {
+  return `the ${objects.length === 1 ? one : several} ${objects.map((o) => `"${o.name}"`).join(', ')}`;
 }

@@ -80,13 +80,13 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
     // The store gives read-only lists, zod's types are writable; the JSON is the same.
     async (c) => c.json((await store.household()) as z.infer<typeof householdSchema>, 200),
   );
-  keep(app, 'foods', foodSchema, store.putFood, store.deleteFood);
-  keep(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
-  keep(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
-  keep(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
-  keep(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
+  objectRoutes(app, 'foods', foodSchema, store.putFood, store.deleteFood);
+  objectRoutes(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
+  objectRoutes(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
+  objectRoutes(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
+  objectRoutes(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
   for (const kind of KITCHEN_KINDS) {
-    keep<Kept<typeof kind>>(
+    objectRoutes<Kept<typeof kind>>(
       app,
       kind,
       KITCHEN_SCHEMAS[kind] as z.ZodType<Kept<typeof kind>>,
@@ -117,11 +117,11 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
  * `PUT` and `DELETE` of one kind of object.
  * @param put its second argument is the tag that the sender of a batch last saw
  */
-function keep<T extends { id: string }>(
+function objectRoutes<T extends { id: string }>(
   app: OpenAPIHono,
   kind: string,
   schema: z.ZodType<T>,
-  put: (item: T, seen?: string) => Promise<void>,
+  put: (object: T, seen?: string) => Promise<void>,
   remove: (id: string) => Promise<void>,
 ): void {
   const path = `/api/${kind}/{id}` as const;
@@ -147,15 +147,15 @@ function keep<T extends { id: string }>(
       },
     }),
     async (c) => {
-      const item = c.req.valid('json') as T;
+      const object = c.req.valid('json') as T;
       const id = c.req.param('id')!;
-      if (item.id !== id) {
+      if (object.id !== id) {
         return c.json(
-          { field: '/id', message: `/id is "${item.id}" but the address says "${id}"; make them the same` },
+          { field: '/id', message: `/id is "${object.id}" but the address says "${id}"; make them the same` },
           400,
         );
       }
-      await put(item, mayBeOvertaken ? tagSeen(c.req.header('if-match')) : undefined);
+      await put(object, mayBeOvertaken ? tagSeen(c.req.header('if-match')) : undefined);
       return c.body(null, 204);
     },
   );

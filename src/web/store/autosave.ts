@@ -1,6 +1,6 @@
 /**
- * Saves the newest version of one thing, a little after the last change, one request at a time.
- * A failed save is kept, shown and tried again; nothing is dropped but older versions of the same thing.
+ * Saves the newest version of one object, a little after the last change, one request at a time.
+ * A failed save is kept, shown and tried again; nothing is dropped but older versions of the same object.
  */
 import { backoff } from './backoff.ts';
 
@@ -13,9 +13,9 @@ export type SaveState =
 const DELAY = 400;
 
 export class Autosave<T> {
-  readonly #save: (thing: T, leaving: boolean) => Promise<void>;
+  readonly #save: (version: T, leaving: boolean) => Promise<void>;
   readonly #show: (state: SaveState) => void;
-  #pending: { thing: T } | undefined;
+  #pending: { version: T } | undefined;
   #underWay = 0;
   /** Number of the newest version sent. */
   #newest = 0;
@@ -23,14 +23,14 @@ export class Autosave<T> {
   #failures = 0;
 
   /** @param save stores a version; with `leaving`, by a request that outlives the page */
-  constructor(save: (thing: T, leaving: boolean) => Promise<void>, show: (state: SaveState) => void) {
+  constructor(save: (version: T, leaving: boolean) => Promise<void>, show: (state: SaveState) => void) {
     this.#save = save;
     this.#show = show;
   }
 
-  /** Keeps `thing` as the version to save. */
-  queue(thing: T): void {
-    this.#pending = { thing };
+  /** Keeps `version` as the one to save. */
+  queue(version: T): void {
+    this.#pending = { version };
     this.#show({ is: 'saving' });
     this.#later(DELAY);
   }
@@ -52,14 +52,14 @@ export class Autosave<T> {
     this.#pending = undefined;
     this.#underWay += 1;
     this.#newest += 1;
-    const version = this.#newest;
+    const number = this.#newest;
     try {
-      await this.#save(pending.thing, leaving);
+      await this.#save(pending.version, leaving);
       this.#failures = 0;
-      if (!this.#pending && version === this.#newest) this.#show({ is: 'saved' });
+      if (!this.#pending && number === this.#newest) this.#show({ is: 'saved' });
     } catch (error) {
       // On leaving, a newer version may be on its way already: then this one is saved no more.
-      if (version === this.#newest) {
+      if (number === this.#newest) {
         this.#pending ??= pending;
         this.#failures += 1;
         this.#show({ is: 'failed', message: error instanceof Error ? error.message : String(error) });

@@ -1,4 +1,4 @@
-/** What the kitchen has and works on: one thing, changed a field at a time. */
+/** What the kitchen has and works on: one object, changed a field at a time. */
 import { useQueryClient } from '@tanstack/react-query';
 import type { Kitchen } from '../../kitchen/model.ts';
 import { useSave } from './household.ts';
