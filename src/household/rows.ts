@@ -1,5 +1,4 @@
 /** Reading, writing and deleting rows, the same for every table whose rows are objects with an id. */
-
 import type { Tables, Tx } from './schema.ts';
 import { StoreError } from './store-error.ts';
 
@@ -17,7 +16,7 @@ const NOUNS = {
 } as const;
 
 /** The tables whose rows are objects with an id. */
-export type ObjectTable = keyof typeof NOUNS;
+type ObjectTable = keyof typeof NOUNS;
 
 /** Kysely cannot type a query over one of several tables; they are alike in what is used here. */
 const asOne = (table: ObjectTable) => table as 'kitchen';
