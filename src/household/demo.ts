@@ -11,8 +11,8 @@ import type { Tag } from '../nutrition/nutrients.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import type { Animal, Household, OwnFood } from './model.ts';
 
-/** The profile that a new mix starts from. */
-export const DEFAULT_PROFILE = 'hamster-adult';
+/** The profile that the mix and the animal keep to. */
+const DEFAULT_PROFILE = 'hamster-adult';
 
 const SHARE = 5;
 

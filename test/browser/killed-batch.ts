@@ -1,8 +1,9 @@
 /** A batch that is weighed out while its server or browser is killed: every entry of it, and how it stands in between. */
 
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
-import type { Household } from '../../src/household/model.ts';
+import type { Household, PourEntry } from '../../src/household/model.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
+import { batchTag } from '../../src/kitchen/batch/batch-tag.ts';
 import type { Batch, Pour } from '../../src/kitchen/model.ts';
 import { WeighOut } from '../../src/kitchen/weighing/weigh-out.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';
@@ -51,13 +52,20 @@ export function pouredFoods(batch: Batch, count: number): Batch {
   return now;
 }
 
-/** Stores a batch and reads the answer. */
-export async function put(batch: Batch, on: MortalServer): Promise<void> {
-  const answer = await fetch(`${on.url}/api/batches/${batch.id}`, {
-    method: 'PUT',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(batch),
-  });
+/** The request of a page that saw the batch before: what was poured by itself, anything else as the whole batch. */
+export function requestFor(batch: Batch, before?: Batch): { method: string; path: string; body: string } {
+  const path = `/api/batches/${batch.id}`;
+  const pours = before ? batch.pours.slice(before.pours.length) : [];
+  if (!before || pours.length === 0) return { method: 'PUT', path, body: JSON.stringify(batch) };
+  const entry: PourEntry = { pours, seen: batchTag(before) };
+  return { method: 'POST', path: `${path}/pours`, body: JSON.stringify(entry) };
+}
+
+/** Stores a batch and reads the answer. @param before the batch as the page saw it, where it only adds pours */
+export async function put(batch: Batch, on: MortalServer, before?: Batch): Promise<void> {
+  const { method, path, body } = requestFor(batch, before);
+  const headers = { 'content-type': 'application/json' };
+  const answer = await fetch(`${on.url}${path}`, { method, headers, body });
   if (!answer.ok) throw new Error(`batch ${batch.id} is not kept: ${await answer.text()}`);
 }
 

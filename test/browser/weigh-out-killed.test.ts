@@ -7,7 +7,7 @@ import { connect } from 'node:net';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { MortalServer } from './killed.ts';
-import { onDisk, plan, poured, pouredNext, put, standing } from './killed-batch.ts';
+import { onDisk, plan, poured, pouredNext, put, requestFor, standing } from './killed-batch.ts';
 
 const server = new MortalServer();
 beforeAll(() => server.start());
@@ -15,36 +15,37 @@ afterAll(() => server.end());
 
 /** Begins to store a batch and lets the server die before any answer is read. */
 const CUTS = {
-  async 'with half of it sent'(batch: Batch) {
-    const body = JSON.stringify(batch);
+  async 'with half of it sent'(before: Batch, next: Batch) {
+    const { method, path, body } = requestFor(next, before);
     const { port, hostname } = new URL(server.url);
     const socket = connect(Number(port), hostname);
     socket.on('error', () => {});
     await new Promise<void>((sent) =>
       socket.write(
-        `PUT /api/batches/${batch.id} HTTP/1.1\r\nhost: ${hostname}:${port}\r\ncontent-type: application/json\r\ncontent-length: ${Buffer.byteLength(body)}\r\n\r\n${body.slice(0, body.length / 2)}`,
+        `${method} ${path} HTTP/1.1\r\nhost: ${hostname}:${port}\r\ncontent-type: application/json\r\ncontent-length: ${Buffer.byteLength(body)}\r\n\r\n${body.slice(0, body.length / 2)}`,
         () => sent(),
       ),
     );
     await server.kill();
     socket.destroy();
   },
-  'as soon as it is sent': (batch: Batch) => cutAfter(batch, 0),
-  'while it is written': (batch: Batch) => cutAfter(batch, 4),
-  'just before it is answered': (batch: Batch) => cutAfter(batch, 12),
+  'as soon as it is sent': (before: Batch, next: Batch) => cutAfter(before, next, 0),
+  'while it is written': (before: Batch, next: Batch) => cutAfter(before, next, 4),
+  'just before it is answered': (before: Batch, next: Batch) => cutAfter(before, next, 12),
 };
 type Cut = keyof typeof CUTS;
 
 /** The wait is the moment of death; whatever the server got done by then, the test holds. */
-async function cutAfter(batch: Batch, ms: number) {
+async function cutAfter(before: Batch, next: Batch, ms: number) {
+  const { method, path, body } = requestFor(next, before);
   const sent = new Promise<void>((done) => {
     const asked = request(
-      `${server.url}/api/batches/${batch.id}`,
-      { method: 'PUT', headers: { 'content-type': 'application/json' } },
+      `${server.url}${path}`,
+      { method, headers: { 'content-type': 'application/json' } },
       (answer) => answer.resume(),
     );
     asked.on('error', () => {});
-    asked.end(JSON.stringify(batch), () => done());
+    asked.end(body, () => done());
   });
   await sent;
   await new Promise((done) => setTimeout(done, ms));
@@ -107,7 +108,7 @@ test.each(
   ),
 )('%s', async (_, { before, next, cut }) => {
   await put(before, server);
-  await CUTS[cut](next);
+  await CUTS[cut](before, next);
   await server.start();
   const found = await onDisk(next.id, server);
   const wasKept = told(found) === told(next);
@@ -116,7 +117,7 @@ test.each(
   expect(told(found)).toBe(told(wasKept ? next : before));
   if (cut === 'with half of it sent') expect(wasKept).toBe(false);
 
-  await put(next, server);
+  await put(next, server, before);
   await server.killAndStart();
   const again = await onDisk(next.id, server);
   expect(standing(again)).toEqual(standing(next));

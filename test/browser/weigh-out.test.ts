@@ -116,7 +116,7 @@ describe('from the first gram to the last', () => {
   });
 
   test('nothing is lost while the server does not answer', async () => {
-    await page.route('**/api/batches/*', (route) => route.abort());
+    await page.route('**/api/batches/**', (route) => route.abort());
     const [food, grams, before] = [await foodNow(), await target(), await total()];
     await reading().fill(String(grams));
     await press('Poured');
@@ -129,7 +129,7 @@ describe('from the first gram to the last', () => {
     await page.reload();
     await page.getByText('Not saved yet, trying again:').waitFor();
     expect((await kept())[0]!.pours).toHaveLength(3);
-    await page.unroute('**/api/batches/*');
+    await page.unroute('**/api/batches/**');
     await press('Try now');
     await expect.poll(total).toBe(before + grams);
     expect((await kept())[0]!.pours).toHaveLength(4);
