@@ -6,11 +6,12 @@ import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.t
 import { today } from '../../../shared/today.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
-import { type ChangeOverChoices, ChangeOverFields } from './ChangeOverFields.tsx';
+import type { AdviceProps } from '../advice-props.ts';
+import { ChangeOverFields } from './ChangeOverFields.tsx';
 import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
-import { usePresentFood } from './ChangeOverPresent.tsx';
 import { type Blend, dailyFault, dailyGramsOf, planColumns, withoutFresh } from './change-over.ts';
+import type { ChangeOverChoices } from './choices.ts';
+import { usePresentFood } from './present-food.ts';
 
 const AND = new Intl.ListFormat('en-GB');
 /** What was chosen for each mix, for as long as the page is open: a look at another tab loses nothing. */

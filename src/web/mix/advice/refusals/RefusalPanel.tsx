@@ -10,7 +10,7 @@ import { focusWhenThere } from '../../../shared/focus.ts';
 import { useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
 import { notRefusing, refusing } from './swaps.ts';

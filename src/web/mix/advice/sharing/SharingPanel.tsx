@@ -5,7 +5,7 @@ import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { linkTo } from '../../../shared/route.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { SharingBase } from './SharingBase.tsx';
 import { sharingEaters } from './sharing.ts';
 

@@ -7,7 +7,7 @@ import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { TradeOffPicture } from './TradeOffPicture.tsx';
 import { TradeOffPoint } from './TradeOffPoint.tsx';
 import { TradeOffTable } from './TradeOffTable.tsx';

@@ -5,7 +5,7 @@ import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import { heldAt } from '../../remedies.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { shareChanges } from '../trade-off/trade-off.ts';
 import { WhyReason } from './WhyReason.tsx';
 

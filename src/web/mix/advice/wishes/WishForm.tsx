@@ -5,7 +5,7 @@ import type { Aim } from '../../../../formulation/problem/problem.ts';
 import { groupName } from '../../../../household/reckon/mix-edits.ts';
 import { nutrient } from '../../../../nutrition/nutrients.ts';
 import { Choice } from '../../../shared/Choice.tsx';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import {
   addAim,
   aimFault,

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import type { Aim } from '../../../../formulation/problem/problem.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { aimKey, aimLacks, aimUnit, aimWords, giveOf, moveAim, removeAim, valueWords } from './wishes.ts';
 
 type Props = AdviceProps & { say(notice: string): void };

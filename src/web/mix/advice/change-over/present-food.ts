@@ -7,16 +7,15 @@ import { type Asked, useAnswer } from '../../../shared/Answered.tsx';
 import { allProfiles } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../../../worker/engine.ts';
-import type { ChangeOverChoices } from './ChangeOverFields.tsx';
 import { type Blend, blendOf, otherMixes, withoutFresh } from './change-over.ts';
+import { type ChangeOverChoices, TABLE } from './choices.ts';
 
-/** What the value of a choice begins with; the id or reference number follows. */
-export const OWN = 'own ';
-export const TABLE = 'table ';
-export const MIX_ALONE = 'mix ';
-export const RATION = 'ration ';
+/** What a choice begins with for a food of the keeper's or one fed beside, and for another mix; its id follows. */
+const OWN = 'own ';
+const MIX_ALONE = 'mix ';
+const RATION = 'ration ';
 
-export interface PresentOption {
+interface PresentOption {
   readonly value: string;
   readonly name: string;
 }
