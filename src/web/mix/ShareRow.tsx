@@ -3,12 +3,13 @@ import { useState } from 'react';
 import { Button, Label, Slider, SliderThumb, SliderTrack, ToggleButton } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../formulation/problem/result.ts';
+import type { Span } from '../../formulation/solve/mix-solver.ts';
 import { hold, refuse, removeFood } from '../../household/reckon/mix-edits.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { FoodDetails } from './FoodDetails.tsx';
 import { HoldIcon } from './icons.tsx';
 import { MixCautions } from './MixCautions.tsx';
-import type { FormulationView, Span } from './useFormulation.ts';
+import type { FormulationView } from './useFormulation.ts';
 
 interface Props {
   food: Ingredient;
