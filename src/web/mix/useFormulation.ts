@@ -6,7 +6,7 @@ import type { Mix } from '../../household/model.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine, newestMove } from '../worker/engine.ts';
 import { latest } from '../worker/latest.ts';
-import { EvaluationKeeper, type Fault, type Standing } from './live/evaluation-keeper.ts';
+import { EvaluationKeeper, type Fault, type Known } from './live/evaluation-keeper.ts';
 import { balance, edit, type Moved, move } from './live/moves.ts';
 import { type OtherFibre, useGrams, useOtherFibre } from './live/useAtRest.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
@@ -47,7 +47,7 @@ const TOTAL_SLACK = 1e-6;
  */
 export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): FormulationView {
   const { change, current: kept } = useMixDraft();
-  const [{ evaluation, fault }, show] = useState<Standing>({});
+  const [{ evaluation, fault }, show] = useState<Known>({});
   const [notice, say] = useState('');
   const [keeper] = useState(
     () =>

@@ -17,14 +17,14 @@ export interface Fault {
 }
 
 /** What is known of the mix: after a fault the last evaluation stays. */
-export interface Standing {
+export interface Known {
   readonly evaluation?: Evaluation;
   readonly fault?: Fault;
 }
 
 export class EvaluationKeeper {
   readonly #ask: (problem: Problem, shares: Shares) => Promise<Answer<Evaluation> | undefined>;
-  readonly #show: (standing: Standing) => void;
+  readonly #show: (standing: Known) => void;
   #known: (At & { readonly evaluation: Evaluation }) | undefined;
   #asked: At | undefined;
 
@@ -34,7 +34,7 @@ export class EvaluationKeeper {
    */
   constructor(
     ask: (problem: Problem, shares: Shares) => Promise<Answer<Evaluation> | undefined>,
-    show: (standing: Standing) => void,
+    show: (standing: Known) => void,
   ) {
     this.#ask = ask;
     this.#show = show;

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { Evaluation, Following, Result } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
-import { EvaluationKeeper, type Standing } from './evaluation-keeper.ts';
+import { EvaluationKeeper, type Known } from './evaluation-keeper.ts';
 import { balance, edit, type Moved, move } from './moves.ts';
 
 const MIX: Mix = {
@@ -46,7 +46,7 @@ const answered = (shares: Following['shares'], verdict: string): Result => {
 function page(answers: readonly Result[], mix = MIX) {
   let kept = mix;
   const asked: string[] = [];
-  const shown: Standing[] = [];
+  const shown: Known[] = [];
   const left = [...answers];
   const ask = async (what: string) => {
     asked.push(what);

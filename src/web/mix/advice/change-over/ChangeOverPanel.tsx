@@ -1,6 +1,7 @@
 /** From the present food to this mix over days: what is fed now, how long it takes, and the plan. */
 import { useMemo, useState } from 'react';
 import { words } from '../../../../formulation/solve/bounds.ts';
+import { dailyGramsOf, type MixAsFood, withoutFresh } from '../../../../household/reckon/change-over.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
 import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
 import { today } from '../../../shared/today.ts';
@@ -9,8 +10,8 @@ import { engine } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { ChangeOverFields } from './ChangeOverFields.tsx';
 import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
-import { type Blend, dailyFault, dailyGramsOf, planColumns, withoutFresh } from './change-over.ts';
 import type { ChangeOverChoices } from './choices.ts';
+import { dailyFault, planColumns } from './plan-columns.ts';
 import { usePresentFood } from './present-food.ts';
 
 const AND = new Intl.ListFormat('en-GB');
@@ -96,7 +97,7 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
   );
 }
 
-function Partly({ blend: { food, partly } }: { blend: Blend }) {
+function Partly({ blend: { food, partly } }: { blend: MixAsFood }) {
   const shown = partly.slice(0, 6).map(words);
   if (shown.length === 0) return null;
   const more = partly.length - shown.length;

@@ -5,7 +5,7 @@ import { createPortal } from 'react-dom';
 import { dayInWords } from '../../../../kitchen/days.ts';
 import type { ChangeOver } from '../../../../kitchen/feeding/change-over.ts';
 import { ChangeOverPicture } from './ChangeOverPicture.tsx';
-import { type PlanColumn, STANDINGS, shortDay, standingOf } from './change-over.ts';
+import { type PlanColumn, STANDINGS, shortDay, standingOf } from './plan-columns.ts';
 
 /** On the page's body while only the plan goes on paper; see refusals.css. */
 const PRINTING = 'printing-plan';

@@ -1,13 +1,18 @@
 /** The present food of a change-over: a food of the keeper's, one of the tables, or another mix as a blend. */
 import type { Ingredient } from '../../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../../household/model.ts';
+import {
+  type MixAsFood,
+  mixAsFood,
+  otherMixes,
+  withoutFresh,
+} from '../../../../household/reckon/change-over.ts';
 import { eatersOf, withAnimals } from '../../../../household/reckon/eaters.ts';
 import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix-edits.ts';
 import { type Asked, useAnswer } from '../../../shared/Answered.tsx';
 import { allProfiles } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../../../worker/engine.ts';
-import { type Blend, blendOf, otherMixes, withoutFresh } from './change-over.ts';
 import { type ChangeOverChoices, TABLE } from './choices.ts';
 
 /** What a choice begins with for a food of the keeper's or one fed beside, and for another mix; its id follows. */
@@ -42,7 +47,7 @@ export function usePresentOptions(mix: Mix): PresentOption[] {
   ];
 }
 
-export function usePresentFood({ present }: ChangeOverChoices, mix: Mix): Asked<Blend> {
+export function usePresentFood({ present }: ChangeOverChoices, mix: Mix): Asked<MixAsFood> {
   const { house } = useMixDraft();
   const ref = present.startsWith(TABLE) ? present.slice(TABLE.length) : undefined;
   const table = useReferenceFoods(ref === undefined ? [] : [ref]).get(ref ?? '');
@@ -58,11 +63,11 @@ export function usePresentFood({ present }: ChangeOverChoices, mix: Mix): Asked<
     // Not an id that is fed beside: a mix is a food of its own here.
     const blend =
       evaluated.value && !evaluated.working
-        ? blendOf(`mix ${other.id}`, other.name, evaluated.value.nutrients, on)
+        ? mixAsFood(`mix ${other.id}`, other.name, evaluated.value.nutrients, on)
         : undefined;
     return { ...evaluated, value: blend };
   }
-  const whole = (food: Ingredient): Asked<Blend> => ({
+  const whole = (food: Ingredient): Asked<MixAsFood> => ({
     value: { food, partly: [] },
     working: false,
     fault: undefined,

@@ -5,11 +5,12 @@ import type { Swap } from '../../../../formulation/advice/substitutes.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Leaving } from '../../../../formulation/solve/drop-one.ts';
 import type { Animal } from '../../../../household/model.ts';
+import { withSwap } from '../../../../household/reckon/swaps.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
-import { breachWords, shareWords, withSwap } from './swaps.ts';
+import { breachWords, shareWords } from './swap-words.ts';
 
 /** Most swaps shown of the keeper's own foods, and as many of the tables. */
 const PER_FOOD = 4;

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import type { Animal } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
 import { mixesOf } from '../../../../household/reckon/refusals.ts';
+import { notRefusing, refusing } from '../../../../household/reckon/swaps.ts';
 import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
@@ -13,7 +14,6 @@ import { engine } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
-import { notRefusing, refusing } from './swaps.ts';
 
 export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   const { house } = useMixDraft();

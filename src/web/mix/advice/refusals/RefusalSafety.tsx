@@ -4,11 +4,11 @@ import { Button } from 'react-aria-components';
 import type { DropOne } from '../../../../formulation/solve/drop-one.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { withDropOne } from '../../../../household/reckon/swaps.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
-import { withDropOne } from './swaps.ts';
 
 interface Props {
   mix: Mix;

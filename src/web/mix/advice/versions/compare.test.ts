@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Ingredient, Problem, Rule } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation, NutrientLine } from '../../../../formulation/problem/result.ts';
-import { compareMixes, effectiveFoods, type Side } from './compare.ts';
+import { type ComparedMix, compareMixes, effectiveFoods } from './compare.ts';
 
 const problem = (foods: readonly Ingredient[], rules: readonly Rule[] = []): Problem => ({
   foods,
@@ -40,7 +40,7 @@ const line = (mix: number, ration: number, part: Partial<NutrientLine> = {}): Nu
   sd_ration: 0,
   ...part,
 });
-const side = (p: Problem, shares: Record<string, number>, e: Partial<Evaluation> = {}): Side => ({
+const side = (p: Problem, shares: Record<string, number>, e: Partial<Evaluation> = {}): ComparedMix => ({
   problem: p,
   shares,
   evaluation: evaluation(e),

@@ -1,10 +1,10 @@
 /** Why the balanced mix is as it is: the bounds it stands at, what each costs, and how to let one go. */
 import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { heldAt } from '../../../../household/reckon/mix-remedies.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import { heldAt } from '../../remedies.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { shareChanges } from '../trade-off/trade-off.ts';
 import { WhyReason } from './WhyReason.tsx';

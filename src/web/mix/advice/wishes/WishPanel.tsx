@@ -7,7 +7,7 @@ import type { AdviceProps } from '../advice-props.ts';
 import { WishCounts } from './WishCounts.tsx';
 import { WishForm } from './WishForm.tsx';
 import { WishList } from './WishList.tsx';
-import { gapWords, OBJECTIVES } from './wishes.ts';
+import { gapWords, OBJECTIVES } from './wish-words.ts';
 
 export function WishPanel(props: AdviceProps) {
   const { mix, view } = props;

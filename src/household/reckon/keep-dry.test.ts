@@ -1,9 +1,10 @@
+/** The bound on the water of a mix, set, changed and taken out. */
 import { describe, expect, test } from 'vitest';
-import { demoHousehold } from '../../household/demo.ts';
-import { withProfile } from '../../household/reckon/mix-edits.ts';
 import { MIX_MOISTURE } from '../../kitchen/batch/shelf-life.ts';
 import { PROFILES } from '../../targets/profiles.ts';
+import { demoHousehold } from '../demo.ts';
 import { mostWater, withMostWater } from './keep-dry.ts';
+import { withProfile } from './mix-edits.ts';
 
 const mix = demoHousehold('2026-03-01T00:00:00Z').mixes[0]!;
 

@@ -1,12 +1,12 @@
 /** One base for several animals, as it is weighed: whole steps, whole batch, nothing lost to rounding unseen. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SharedMix } from '../../../../formulation/advice/shared-base.ts';
-import { forOneOf } from '../../../../formulation/problem/for-animals.ts';
-import { demoHousehold } from '../../../../household/demo.ts';
-import { eatersOf } from '../../../../household/reckon/eaters.ts';
-import { PROFILES } from '../../../../targets/profiles.ts';
-import { costWords, portionsNear, sharingEaters, sharingView } from './sharing.ts';
+import type { SharedMix } from '../../formulation/advice/shared-base.ts';
+import { forOneOf } from '../../formulation/problem/for-animals.ts';
+import { PROFILES } from '../../targets/profiles.ts';
+import { demoHousehold } from '../demo.ts';
+import { eatersOf } from './eaters.ts';
+import { portionsNear, sharingEaters, weighSharing } from './sharing.ts';
 
 const house = demoHousehold();
 const demo = house.mixes[0]!;
@@ -67,7 +67,7 @@ describe('what is weighed', () => {
   test('the base is the whole batch in whole steps, each food within a step of its share', () => {
     fc.assert(
       fc.property(base, scale, (shares, [batch, step]) => {
-        const { base: grams } = sharingView(shared(shares, {}), problem(batch!, step!));
+        const { base: grams } = weighSharing(shared(shares, {}), problem(batch!, step!));
         const total = Object.values(grams).reduce((a, b) => a + b, 0);
         expect(total).toBeCloseTo(batch!, 9);
         for (const [id, share] of Object.entries(shares)) {
@@ -81,7 +81,7 @@ describe('what is weighed', () => {
 
   test('additions are whole steps, one at least, and rounding is told', () => {
     const at = (per100: number, step: number) =>
-      sharingView(shared({ f: 100 }, { g: per100 }), problem(300, step)).portions[0]!;
+      weighSharing(shared({ f: 100 }, { g: per100 }), problem(300, step)).portions[0]!;
     expect(at(2, 1)).toMatchObject({
       rounded: false,
       additions: [{ food: 'g', per100: 2, inBatch: 6, weighed: 6 }],
@@ -92,7 +92,7 @@ describe('what is weighed', () => {
   });
 
   test('shares as weighed make a whole, a food of the base that is added to as well counted once', () => {
-    const view = sharingView(shared({ f: 50, g: 50 }, { g: 10 }), problem(300, 1));
+    const view = weighSharing(shared({ f: 50, g: 50 }, { g: 10 }), problem(300, 1));
     const { sharesAsWeighed } = view.portions[0]!;
     expect(sharesAsWeighed.f).toBeCloseTo((100 * 150) / 330, 9);
     expect(sharesAsWeighed.g).toBeCloseTo((100 * 180) / 330, 9);
@@ -102,7 +102,7 @@ describe('what is weighed', () => {
 test('steps near by are tried, the nearest first, and never less than one step', () => {
   const mix = shared({ f: 100 }, { g: 2.1, h: 0.1 });
   const tried = portionsNear(mix, problem(300, 1), 0);
-  expect(tried[0]).toEqual(sharingView(mix, problem(300, 1)).portions[0]);
+  expect(tried[0]).toEqual(weighSharing(mix, problem(300, 1)).portions[0]);
   const grams = tried.map((p) => p.additions.map((a) => a.weighed));
   expect(grams).toContainEqual([7, 1]);
   expect(grams).toContainEqual([5, 2]);
@@ -110,12 +110,4 @@ test('steps near by are tried, the nearest first, and never less than one step',
   expect(Math.max(...off.slice(0, 5))).toBeLessThanOrEqual(1);
   expect(grams.every(([, h]) => h! >= 1)).toBe(true);
   expect(portionsNear(shared({ f: 100 }, {}), problem(300, 1), 0)).toHaveLength(1);
-});
-
-test('what sharing costs is said, and no price where none is known', () => {
-  expect(costWords({ different: 0, further: 0 })).toBe('Its mix is as the best mix of its own would be.');
-  expect(costWords({ different: 12.34, further: 1, dearer: 0.5 })).toBe(
-    '12.3 % of its mix is other food than in the best mix of its own, and it is 0.50 dearer per kg.',
-  );
-  expect(costWords({ different: 12, further: 1, dearer: -0.5 })).toContain('0.50 cheaper per kg');
 });

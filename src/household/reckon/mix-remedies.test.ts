@@ -1,15 +1,8 @@
+/** Remedies as a mix can take them: what the keeper asked gives way first. */
 import { describe, expect, test } from 'vitest';
 import type { Remedy } from '../../formulation/problem/result.ts';
-import type { Mix } from '../../household/model.ts';
-import {
-  applied,
-  changeWords,
-  heldAt,
-  insisted,
-  sortedRemedies,
-  tableOf,
-  wishedInstead,
-} from './remedies.ts';
+import type { Mix } from '../model.ts';
+import { heldAt, insisted, sortedRemedies, wishedInstead, withRemedy } from './mix-remedies.ts';
 
 const mix: Mix = {
   id: 'm',
@@ -79,13 +72,13 @@ describe('remedies', () => {
   });
 
   test('every change of a remedy is written', () => {
-    const { rules } = applied(mix, together).problem;
+    const { rules } = withRemedy(mix, together).problem;
     expect(rules.slice(0, 2)).toEqual([
       { nutrient: 'FAT', max: 9, on: 'ration' },
       { group: 'seed', max: 61 },
     ]);
-    expect(applied(mix, barley).shares.barley).toBe(0);
-    expect(applied(mix, loosen('/drop_one', true, false)).problem.drop_one).toBe(false);
+    expect(withRemedy(mix, barley).shares.barley).toBe(0);
+    expect(withRemedy(mix, loosen('/drop_one', true, false)).problem.drop_one).toBe(false);
   });
 
   test('least shares become wishes, a held food aside', () => {
@@ -97,20 +90,5 @@ describe('remedies', () => {
     expect([oats!.min, oats!.want]).toEqual([undefined, 15]);
     expect([linseed!.min, linseed!.want, linseed!.max]).toEqual([undefined, 20, 30]);
     expect(dill).toBe(mix.problem.foods[2]);
-  });
-
-  test('changes and tables in words', () => {
-    const name = (id: string) => id.toUpperCase();
-    const said = (pointer: string, from: number, to: number) =>
-      changeWords(mix.problem, { pointer, from, to }, name);
-    expect(said('/rules/0/max', 7, 9)).toBe('fat of the ration at most 9 % instead of 7 %');
-    expect(said('/rules/2/min', 1, 0.9)).toBe('calcium to phosphorus of the mix at least 0.9 instead of 1');
-    expect(said('/rules/1/max', 50, 61)).toBe(
-      'share of Seeds and grains of the mix at most 61 % instead of 50 %',
-    );
-    expect(said('/foods/0/min', 15, 9)).toBe('share of OATS at least 9 % instead of 15 %');
-    expect(said('/least_grams', 5, 2)).toBe('the smallest amount of a food at least 2 g instead of 5 g');
-    expect(tableOf('sr28:01173')).toBe('USDA SR28, number 01173');
-    expect(tableOf('pub:hemp-seed-whole')).toBe('published figures');
   });
 });

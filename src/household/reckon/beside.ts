@@ -1,11 +1,8 @@
-/** What is fed beside the mix: shares and grams a day kept in step, the room left, and what all of it holds together. */
-import type { Composition } from '../../../foods/food.ts';
-import type { ReferenceFood } from '../../../foods/reference.ts';
-import { AIR_DRY_WATER, type Beside, type Problem } from '../../../formulation/problem/problem.ts';
-import type { Evaluation } from '../../../formulation/problem/result.ts';
-import type { Mix } from '../../../household/model.ts';
-import { withProblem } from '../../../household/reckon/mix-edits.ts';
-import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
+/** What is fed beside the mix: shares and grams a day kept in step, and the room left. */
+import { AIR_DRY_WATER, type Beside, type Problem } from '../../formulation/problem/problem.ts';
+import type { Evaluation } from '../../formulation/problem/result.ts';
+import type { Mix } from '../model.ts';
+import { withProblem } from './mix-edits.ts';
 
 /** From this water on, g per 100 g, a food is taken for fresh (common practice, no source). */
 export const FRESH_WATER = 20;
@@ -15,14 +12,6 @@ export const LEAST_MIX = 1;
 
 /** Moisture of a food, g per 100 g; undefined where nobody knows it. */
 export type WaterOf = (food: Beside) => number | undefined;
-
-/** What is known of a food fed beside: its own figures before those of the reference. */
-export function compositionOf(
-  food: Pick<Beside, 'ref' | 'composition'>,
-  known: ReadonlyMap<string, Pick<ReferenceFood, 'composition'>>,
-): Composition {
-  return { ...(food.ref === undefined ? undefined : known.get(food.ref)?.composition), ...food.composition };
-}
 
 /** Whether a food can be counted without its water: that needs its moisture. */
 export function canBeAirDry(water: number | undefined): water is number {
@@ -148,102 +137,6 @@ export function besideTotal(
   at: Pick<Evaluation, 'beside'> | undefined,
 ): number {
   return problem.beside.reduce((sum, b) => sum + shareNow(b, at), 0);
-}
-
-/** Per 100 g of all that is fed beside the mix. */
-export interface Blend {
-  /** Amounts known of every part. */
-  readonly known: Composition;
-  /** Least amounts, where some part is not known or only from below. */
-  readonly least: Composition;
-}
-
-/** One part of a blend, any weights. */
-export interface BlendPart {
-  readonly weight: number;
-  readonly composition: Composition;
-  /** Guaranteed least amounts. */
-  readonly low?: Composition;
-  /** Counted without its water above {@link AIR_DRY_WATER}. */
-  readonly airDry?: boolean;
-}
-
-/**
- * Several foods as one. An amount that one of them lacks is unknown of the whole, but the whole holds what the others
- * bring at least. Dietary fibre is never less than crude fibre. Undefined where nothing has any weight.
- */
-export function blend(parts: readonly BlendPart[]): Blend | undefined {
-  const used = parts.filter((p) => p.weight > 0);
-  const total = used.reduce((sum, p) => sum + p.weight, 0);
-  if (total === 0) return undefined;
-  const known: Partial<Record<Tag, number>> = {};
-  const least: Partial<Record<Tag, number>> = {};
-  for (const { tag } of NUTRIENTS) {
-    let sum = 0;
-    let whole = true;
-    for (const part of used) {
-      const value = counted(part, part.composition[tag], tag);
-      if (value === undefined) whole = false;
-      const low = value ?? counted(part, leastOf(part, tag), tag) ?? 0;
-      sum += (part.weight / total) * low;
-    }
-    if (whole) known[tag] = sum;
-    else if (sum > 0) least[tag] = sum;
-  }
-  return { known, least };
-}
-
-function leastOf({ composition, low }: BlendPart, tag: Tag): number | undefined {
-  const own = low?.[tag];
-  if (tag !== 'FIBTG') return own;
-  const crude = composition.FIBC ?? low?.FIBC;
-  return own === undefined ? crude : Math.max(own, crude ?? 0);
-}
-
-function counted(
-  { airDry, composition }: BlendPart,
-  value: number | undefined,
-  tag: Tag,
-): number | undefined {
-  const water = composition.WATER;
-  if (value === undefined || !airDry || !canBeAirDry(water) || water <= AIR_DRY_WATER) return value;
-  return tag === 'WATER' ? AIR_DRY_WATER : (value * (100 - AIR_DRY_WATER)) / (100 - water);
-}
-
-/** The blend of all that a problem feeds beside its mix, at the shares chosen. */
-export function besideBlend(
-  problem: Pick<Problem, 'beside'>,
-  at: Pick<Evaluation, 'beside'> | undefined,
-  known: ReadonlyMap<string, Pick<ReferenceFood, 'composition'>>,
-): Blend | undefined {
-  const alone = problem.beside.length === 1;
-  return blend(
-    problem.beside.map((b) => ({
-      // One food by itself has a content, whatever its share.
-      weight: alone ? 1 : shareNow(b, at),
-      composition: compositionOf(b, known),
-      low: b.low,
-      airDry: b.counts_as === 'air dry',
-    })),
-  );
-}
-
-/** "50 % pellet and 50 % mix", each by its name where several are fed beside. */
-export function rationWords(
-  problem: Pick<Problem, 'beside'>,
-  at: Pick<Evaluation, 'beside'> | undefined,
-  nameOf: (b: Beside) => string,
-): string {
-  if (problem.beside.length === 0) return 'mix only';
-  const parts = problem.beside.map((b) => `${percent(shareNow(b, at))} ${nameOf(b)}`);
-  const rest = `${percent(100 - besideTotal(problem, at))} mix`;
-  // Names of foods hold commas.
-  return parts.length === 1 ? `${parts[0]} and ${rest}` : `${parts.join('; ')}; and ${rest}`;
-}
-
-/** The number is kept on one line with its sign. */
-function percent(value: number): string {
-  return `${Number(value.toFixed(1))}\u00a0%`;
 }
 
 /** What the animals of a mix are fed a day, g, as a suggestion for the whole ration; undefined where nobody has said. */

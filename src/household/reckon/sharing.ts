@@ -1,9 +1,8 @@
-/** One base mix for several animals, as the keeper reads and weighs it. */
-
-import type { SharedMix, SharingCost } from '../../../../formulation/advice/shared-base.ts';
-import { type Eater, forOneOf } from '../../../../formulation/problem/for-animals.ts';
-import type { Problem } from '../../../../formulation/problem/problem.ts';
-import type { Animal, Mix } from '../../../../household/model.ts';
+/** One base mix for several animals, as the keeper weighs it. */
+import type { SharedMix } from '../../formulation/advice/shared-base.ts';
+import { type Eater, forOneOf } from '../../formulation/problem/for-animals.ts';
+import type { Problem } from '../../formulation/problem/problem.ts';
+import type { Animal, Mix } from '../model.ts';
 
 /**
  * The eaters of a mix with the rules that each has of its own. An animal with the mix's own target brings the nutrient
@@ -17,7 +16,7 @@ export function sharingEaters(mix: Mix, eaters: readonly Eater[], animals: reado
 }
 
 /** One thing to add for one animal. */
-export interface AdditionRow {
+export interface WeighedAddition {
   /** Id of the food. */
   readonly food: string;
   /** Grams to 100 g of base. */
@@ -28,35 +27,36 @@ export interface AdditionRow {
   readonly weighed: number;
 }
 
-export interface PortionView {
+export interface WeighedPortion {
   readonly id: string;
   readonly name: string;
-  readonly additions: readonly AdditionRow[];
+  readonly additions: readonly WeighedAddition[];
   /** Whether a weight had to be rounded to the scale. */
   readonly rounded: boolean;
   /** Percent by food id of base and additions as weighed, 100 in all. */
   readonly sharesAsWeighed: Readonly<Record<string, number>>;
 }
 
-export interface SharingView {
+export interface WeighedSharing {
   /** Grams of each food in the batch of base, whole steps of the scale; foods that weigh something. */
   readonly base: Readonly<Record<string, number>>;
-  readonly portions: readonly PortionView[];
+  readonly portions: readonly WeighedPortion[];
 }
 
 /** What to weigh: the batch of base, and for each animal what is added to such a batch. */
-export function sharingView(shared: SharedMix, problem: Problem): SharingView {
+export function weighSharing(shared: SharedMix, problem: Problem): WeighedSharing {
   const base = inSteps(shared.base, problem.batch_grams, problem.scale_step_grams);
   return { base, portions: shared.animals.map((_, k) => portionAt(shared, problem, base, k, [])) };
 }
 
 /** Most further tries for an animal: each is one question to the worker. */
 const TRIES = 80;
+
 /** Most steps of the scale that an addition may be off what was worked out. */
 const OFF = [0, 1, -1, 2, -2, 3];
 
 /** The portion of one animal in steps near the additions worked out: the nearest first, where rounding breaks a rule. */
-export function portionsNear(shared: SharedMix, problem: Problem, animal: number): PortionView[] {
+export function portionsNear(shared: SharedMix, problem: Problem, animal: number): WeighedPortion[] {
   const base = inSteps(shared.base, problem.batch_grams, problem.scale_step_grams);
   const { length } = Object.keys(shared.animals[animal]!.additions);
   let offs: readonly (readonly number[])[] = [[]];
@@ -73,13 +73,13 @@ export function portionsNear(shared: SharedMix, problem: Problem, animal: number
 function portionAt(
   shared: SharedMix,
   { batch_grams: batch, scale_step_grams: step }: Problem,
-  base: SharingView['base'],
+  base: WeighedSharing['base'],
   animal: number,
   off: readonly number[],
-): PortionView {
+): WeighedPortion {
   const { id, name, additions } = shared.animals[animal]!;
 
-  const rows = Object.entries(additions).map(([food, per100], k): AdditionRow => {
+  const rows = Object.entries(additions).map(([food, per100], k): WeighedAddition => {
     const inBatch = (per100 * batch) / 100;
     return {
       food,
@@ -103,16 +103,6 @@ function portionAt(
 /** The problem of each animal by itself, in the order of the eaters. */
 export function problemsApart(problem: Problem, eaters: readonly Eater[]): Problem[] {
   return eaters.map((e) => forOneOf(problem, e, eaters));
-}
-
-/** What sharing costs an animal, in a sentence. */
-export function costWords({ different, dearer }: SharingCost): string {
-  const price =
-    dearer === undefined || Math.abs(dearer) < 0.005
-      ? ''
-      : `, and it is ${Math.abs(dearer).toFixed(2)} ${dearer > 0 ? 'dearer' : 'cheaper'} per kg`;
-  if (different < 0.05) return `Its mix is as the best mix of its own would be${price}.`;
-  return `${figure(different)} % of its mix is other food than in the best mix of its own${price}.`;
 }
 
 /** Whole steps by largest remainder: together as many as the batch holds. */
@@ -144,8 +134,3 @@ function inSteps(
 
 /** Without the dust of binary fractions: 3 steps of 0.1 g are 0.3 g. */
 const tidy = (grams: number) => Number(grams.toPrecision(12));
-
-/** Two decimals where they say something. */
-export function figure(value: number): string {
-  return String(Number(value.toFixed(value < 1 ? 2 : 1)));
-}

@@ -1,31 +1,19 @@
-/** The change-over as it is read and weighed: blends that hide nothing unknown, columns that add up to the day. */
-import fc from 'fast-check';
+/** A mix as one food that hides nothing unknown, and a problem as the days of a change count it. */
 import { describe, expect, test } from 'vitest';
-import { Formulation } from '../../../../formulation/formulation.ts';
-import type { Beside, Ingredient } from '../../../../formulation/problem/problem.ts';
-import type { NutrientLine } from '../../../../formulation/problem/result.ts';
-import { loadHighs } from '../../../../formulation/solve/highs.ts';
-import { demoHousehold } from '../../../../household/demo.ts';
-import { besideFromOwn, ingredientFromOwn } from '../../../../household/reckon/mix-edits.ts';
-import { loadReference } from '../../../../household/reference-file.ts';
-import { changeOverTo } from '../../../../kitchen/feeding/change-over.ts';
-import {
-  blendOf,
-  dailyFault,
-  dailyGramsOf,
-  isSameFood,
-  otherMixes,
-  planColumns,
-  shortDay,
-  standingOf,
-  withoutFresh,
-} from './change-over.ts';
+import { Formulation } from '../../formulation/formulation.ts';
+import type { Beside } from '../../formulation/problem/problem.ts';
+import type { NutrientLine } from '../../formulation/problem/result.ts';
+import { loadHighs } from '../../formulation/solve/highs.ts';
+import { changeOverTo } from '../../kitchen/feeding/change-over.ts';
+import { demoHousehold } from '../demo.ts';
+import { loadReference } from '../reference-file.ts';
+import { dailyGramsOf, isSameFood, mixAsFood, otherMixes, withoutFresh } from './change-over.ts';
+import { besideFromOwn, ingredientFromOwn } from './mix-edits.ts';
 
 const parts = { reference: loadReference(), highs: await loadHighs() };
 const house = demoHousehold();
 const demo = house.mixes[0]!;
 const pellet = house.foods[0]!;
-const name = (f: Ingredient | Beside) => f.name ?? f.id;
 
 const line = (part: Partial<NutrientLine>): NutrientLine => ({
   mix: 0,
@@ -49,7 +37,7 @@ describe('a mix as one food', () => {
   };
 
   test('what is known of a part of it is a bound, what is known of none of it is no figure at all', () => {
-    const { food, partly } = blendOf('m', 'Winter mix', nutrients, 'mix');
+    const { food, partly } = mixAsFood('m', 'Winter mix', nutrients, 'mix');
     expect(food).toEqual({
       id: 'm',
       name: 'Winter mix',
@@ -61,14 +49,17 @@ describe('a mix as one food', () => {
   });
 
   test('with what is fed beside it, the figures are those of the ration', () => {
-    expect(blendOf('m', 'Winter mix', nutrients, 'ration').food.composition).toEqual({ PROCNT: 17, CA: 500 });
+    expect(mixAsFood('m', 'Winter mix', nutrients, 'ration').food.composition).toEqual({
+      PROCNT: 17,
+      CA: 500,
+    });
   });
 
   test('a change from a mix to itself leaves every day as it is', () => {
     const formulation = new Formulation(demo.problem, parts);
     const best = formulation.solve();
     if (best.status !== 'optimal') throw new Error('the demonstration mix has no answer');
-    const { food } = blendOf('m', 'Same', best.nutrients, 'ration');
+    const { food } = mixAsFood('m', 'Same', best.nutrients, 'ration');
     const plan = changeOverTo(formulation, best.shares, food, { dailyGrams: 12, days: 7 });
     formulation.dispose();
     expect(plan.days_in_range).toBe(7);
@@ -126,45 +117,6 @@ describe('the columns', () => {
   if (best.status !== 'optimal') throw new Error('the demonstration mix has no answer');
   const old = ingredientFromOwn(pellet);
 
-  test('the present food that is also fed beside is one weight, and every day adds up', () => {
-    const plan = changeOverTo(formulation, best.shares, old, { dailyGrams: 12, days: 10, stepGrams: 0.5 });
-    const columns = planColumns(old, 'First mix', demo.problem.beside, name);
-    expect(columns.map((c) => [c.name, c.kind, c.both])).toEqual([
-      ['Invented pellet', 'old', true],
-      ['First mix', 'mix', false],
-    ]);
-    for (const day of plan.days) {
-      expect(columns.reduce((sum, c) => sum + c.grams(day), 0)).toBeCloseTo(12, 9);
-      expect(columns.reduce((sum, c) => sum + c.part(day), 0)).toBeCloseTo(1, 9);
-    }
-    expect(columns[0]!.grams(plan.days.at(-1)!)).toBe(6);
-  });
-
-  test('whatever is fed now, for however long, every day adds up', () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 7, max: 21 }),
-        fc.constantFrom(0.1, 0.5, 1, 2),
-        fc.integer({ min: 2, max: 20 }),
-        fc.boolean(),
-        (days, step, steps, same) => {
-          const from = same ? old : { id: 'oats', name: 'Oats', ref: 'sr28:20038' };
-          const daily = Number((step * steps).toPrecision(12));
-          const plan = changeOverTo(formulation, best.shares, from, {
-            dailyGrams: daily,
-            days,
-            stepGrams: step,
-          });
-          const columns = planColumns(from, 'M', demo.problem.beside, name);
-          expect(columns).toHaveLength(same ? 2 : 3);
-          for (const day of plan.days)
-            expect(columns.reduce((sum, c) => sum + c.grams(day), 0)).toBeCloseTo(daily, 9);
-        },
-      ),
-      { numRuns: 40 },
-    );
-  });
-
   test('foods are the same by id, or by number where neither has figures of its own', () => {
     expect(isSameFood(old, besideFromOwn(pellet, 50))).toBe(true);
     expect(isSameFood({ id: 'a', ref: 'sr28:20038' }, { id: 'b', ref: 'sr28:20038' })).toBe(true);
@@ -185,28 +137,8 @@ test('grams a day come from the mix, else from the first animal that has any, el
   expect(dailyGramsOf(demo.problem, [])).toBeUndefined();
 });
 
-test('grams that the scale cannot show are named with the nearest that it can', () => {
-  expect(dailyFault(12, 1)).toBeUndefined();
-  expect(dailyFault(0.3, 0.1)).toBeUndefined();
-  expect(dailyFault(12.5, 1)).toBe(
-    '12.5 g is no whole number of 1 g steps: take 12 g or 13 g, or a finer scale step.',
-  );
-  expect(dailyFault(0.4, 1)).toContain('take 1 g,');
-});
-
 test('other mixes are offered where their shares make a whole', () => {
   const mix = { ...demo, id: 'b' };
   const short = { ...demo, id: 'c', shares: { ...demo.shares, millet: 0 } };
   expect(otherMixes({ mixes: [demo, mix, short] }, demo).map((m) => m.id)).toEqual(['b']);
-});
-
-test('a day that only the rounding takes out is told apart', () => {
-  expect(standingOf({ in_range: true, in_range_as_weighed: true })).toBe('fine');
-  expect(standingOf({ in_range: false, in_range_as_weighed: true })).toBe('fine');
-  expect(standingOf({ in_range: true, in_range_as_weighed: false })).toBe('near');
-  expect(standingOf({ in_range: false, in_range_as_weighed: false })).toBe('breaks');
-});
-
-test('a date is said as on a kitchen calendar', () => {
-  expect(shortDay('2026-12-01')).toBe('Tue 1 Dec');
 });
