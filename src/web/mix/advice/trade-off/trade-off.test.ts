@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import {
-  effectiveNumber,
   measure,
   openFoods,
   pointWords,
@@ -138,18 +137,6 @@ describe('a mix on an axis', () => {
 
 describe('laws', () => {
   const shares = fc.array(fc.double({ min: 0.001, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
-
-  test('n foods in equal parts are as varied as n foods, and no mix of n foods is more varied', () => {
-    fc.assert(
-      fc.property(shares, (s) => {
-        const n = s.length;
-        expect(effectiveNumber(s.map(() => 100 / n))).toBeCloseTo(n, 9);
-        expect(effectiveNumber(s)).toBeLessThanOrEqual(n * (1 + 1e-9));
-        expect(effectiveNumber(s)).toBeGreaterThanOrEqual(1 - 1e-9);
-      }),
-    );
-    expect(effectiveNumber([0, 0])).toBe(0);
-  });
 
   test('what leaves some foods comes to the others', () => {
     fc.assert(

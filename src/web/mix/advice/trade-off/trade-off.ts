@@ -1,14 +1,13 @@
 /** Two goals of a mix against each other, in the units that a keeper thinks in. */
 import type { Goal } from '../../../../formulation/advice/frontier.ts';
+import { effectiveFoods } from '../../../../formulation/explain/diversity.ts';
 import { figure } from '../../../../formulation/explain/sentences.ts';
+import type { Shares } from '../../../../formulation/formulation.ts';
 import type { Ingredient, Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import { unitWords, words } from '../../../../formulation/solve/bounds.ts';
 import { wantedShares } from '../../../../formulation/solve/build-ration.ts';
 import { groupName } from '../../../../household/reckon/mix-edits.ts';
-
-/** Percent by food id. */
-export type Shares = Readonly<Record<string, number>>;
 
 /** A goal, and what is printed of it. */
 export interface TradeGoal {
@@ -146,7 +145,7 @@ export function measure(
 ): number | undefined {
   const foods = openOf(problem, open);
   const share = (f: Ingredient) => shares[f.id] ?? 0;
-  if (goal.aim === 'varied') return effectiveNumber(problem.foods.map(share));
+  if (goal.aim === 'varied') return effectiveFoods(foods.map(share));
   if (goal.aim === 'near') {
     const wants = wantedShares(foods.map((f) => f.want));
     const apart = foods.reduce((sum, f, i) => sum + Math.abs(share(f) - wants[i]!), 0);
@@ -161,16 +160,6 @@ export function measure(
     return problem.foods.reduce((sum, f) => sum + (groups[f.id] === goal.group ? share(f) : 0), 0);
   }
   return value;
-}
-
-/**
- * So many foods in equal parts would be as varied: 10,000 over the sum of the squared shares in percent (the Hill
- * number of order 2: Hill 1973, Ecology 54:427-432). 0 for no shares.
- */
-export function effectiveNumber(shares: readonly number[]): number {
-  const total = shares.reduce((sum, s) => sum + s, 0);
-  const squares = shares.reduce((sum, s) => sum + s * s, 0);
-  return squares === 0 ? 0 : total ** 2 / squares;
 }
 
 /** The points of a frontier on the two axes. */

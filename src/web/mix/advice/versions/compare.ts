@@ -1,4 +1,5 @@
 /** Two mixes side by side, as rows for a picture: foods, ruled contents, price, chance and variety. */
+import { effectiveFoods } from '../../../../formulation/explain/diversity.ts';
 import type {
   Ingredient,
   NutrientRule,
@@ -97,17 +98,6 @@ const WHOLE = 99.5;
  */
 export function compareMixes(a: ComparedMix, b: ComparedMix): Comparison {
   return { foods: foodRows(a, b), windows: windowRows(a, b), whole: { a: whole(a), b: whole(b) } };
-}
-
-/**
- * How many foods in equal shares would be as varied: 10,000 / sum of squared shares in percent. The Hill number of
- * order 2 (Hill 1973, Diversity and evenness, Ecology 54:427-432). Shares count by their part of the sum.
- * @returns undefined where all shares are 0
- */
-export function effectiveFoods(shares: readonly number[]): number | undefined {
-  const sum = shares.reduce((s, v) => s + v, 0);
-  const squares = shares.reduce((s, v) => s + v * v, 0);
-  return squares > 0 ? (sum * sum) / squares : undefined;
 }
 
 /** Share of a food as fed: none of a refused food, nor of one that must not be fed. */
