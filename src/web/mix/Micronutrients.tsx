@@ -2,19 +2,20 @@
 import { useState } from 'react';
 import { joined } from '../../formulation/explain/sentences.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
-import type { TargetProfile } from '../../targets/profile.ts';
-import { Choice } from '../shared/Choice.tsx';
-import { boundsText, figure } from '../shared/windows.ts';
 import {
   bindsMicronutrients,
   type Interval,
+  type Judgement,
   type MicronutrientRow,
   micronutrientRows,
-  type Standing,
-} from './micronutrients.ts';
+} from '../../household/reckon/micronutrients.ts';
+import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
+import type { TargetProfile } from '../../targets/profile.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { boundsText, figure } from '../shared/windows.ts';
 
 const PARTS = { mineral: 'Minerals', vitamin: 'Vitamins', fat: 'Essential fats' } as const;
-const WORDS: Record<Standing, string> = {
+const WORDS: Record<Judgement, string> = {
   meets: 'meets the target',
   short: 'short',
   over: 'too much',
@@ -44,7 +45,7 @@ export function Micronutrients({
   const [chosen, setChosen] = useState<string>();
   const against = comparable.find((p) => p.id === chosen) ?? own;
   const rows = evaluation ? micronutrientRows(evaluation, pelletPart, against) : [];
-  const only = rows.filter((r) => r.onlyPellet).map((r) => inSentence(r.title));
+  const only = rows.filter((r) => r.onlyPellet).map((r) => inSentence(titleOf(r)));
   return (
     <details className="micronutrients">
       <summary>Minerals and vitamins ({rows.length})</summary>
@@ -89,15 +90,17 @@ export function Micronutrients({
 function Row({ row }: { row: MicronutrientRow }) {
   const { min, max } = row;
   return (
-    <li className={`micro ${row.standing.replace(' ', '-')}`} data-nutrient={row.key}>
+    <li className={`micro ${row.judgement.replace(' ', '-')}`} data-nutrient={row.key}>
       <div className="micro-head">
-        <strong>{row.title}</strong>
+        <strong>{titleOf(row)}</strong>
         <span className="micro-target" title={row.source}>
           {min === undefined && max === undefined
-            ? row.unit
-            : `${boundsText(rounded(min), rounded(max))} ${row.unit}`}
+            ? unitOf(row)
+            : `${boundsText(rounded(min), rounded(max))} ${unitOf(row)}`}
         </span>
-        {WORDS[row.standing] && <span className={`chip ${CHIP[row.standing]}`}>{WORDS[row.standing]}</span>}
+        {WORDS[row.judgement] && (
+          <span className={`chip ${CHIP[row.judgement]}`}>{WORDS[row.judgement]}</span>
+        )}
       </div>
       {row.brought && min !== undefined && <Bar row={row} min={min} />}
       <dl>
@@ -109,7 +112,17 @@ function Row({ row }: { row: MicronutrientRow }) {
   );
 }
 
-const CHIP: Record<Standing, string> = {
+function titleOf({ key }: MicronutrientRow): string {
+  return key === 'CA:P' ? 'Calcium to phosphorus' : nutrient(key).name;
+}
+
+/** The unit with what it is per. */
+function unitOf({ key, basis }: MicronutrientRow): string {
+  if (key === 'CA:P') return 'to 1';
+  return `${unitWord(nutrient(key).unit)} per 100 g${basis === 'DM' ? ' dry matter' : ''}`;
+}
+
+const CHIP: Record<Judgement, string> = {
   meets: 'in',
   short: 'out',
   over: 'out',
@@ -130,7 +143,7 @@ function Said({ term, of }: { term: string; of: Interval }) {
 }
 
 /** "at least 3.2", "3.2", "unknown"; never a bare number where figures are missing. */
-export function spoken({ low, high, coverage }: Interval): string {
+function spoken({ low, high, coverage }: Interval): string {
   if (coverage <= 0.5 && low === 0) return 'unknown';
   if (coverage >= 99.5 && high - low <= 0.01 * high) return figure((low + high) / 2);
   return coverage >= 99.5 ? `${figure(low)} to ${figure(high)}` : `at least ${figure(low)}`;

@@ -42,17 +42,17 @@ test('what is fed beside the mix follows from ration and mix', () => {
   const ca = row(at({ CA: line([100, 100], [1000, 1000], [100, 100]) }), 'CA');
   expect(ca.pellet).toEqual({ low: 1000, high: 1000, coverage: 100 });
   expect(ca.brought).toEqual({ mix: 50, pellet: 500 });
-  expect(ca).toMatchObject({ standing: 'meets', onlyPellet: true });
+  expect(ca).toMatchObject({ judgement: 'meets', onlyPellet: true });
 });
 
 test('a target inside the interval cannot be told, and a target above all of it is missed', () => {
-  expect(row(at({ VITD: line([0, 0], [0, 10], [100, 0]) }), 'VITD').standing).toBe('cannot tell');
-  expect(row(at({ CA: line([100, 100], [100, 200], [100, 0]) }), 'CA').standing).toBe('short');
+  expect(row(at({ VITD: line([0, 0], [0, 10], [100, 0]) }), 'VITD').judgement).toBe('cannot tell');
+  expect(row(at({ CA: line([100, 100], [100, 200], [100, 0]) }), 'CA').judgement).toBe('short');
 });
 
 test('a target of which nothing is known is shown, and not as short', () => {
   const iodine = row(at({}), 'ID');
-  expect(iodine.standing).toBe('cannot tell');
+  expect(iodine.judgement).toBe('cannot tell');
   expect(iodine.ration.coverage).toBe(0);
   expect(iodine.onlyPellet).toBe(false);
 });
@@ -62,7 +62,7 @@ test('a target on dry matter is compared on dry matter', () => {
   const zn = row(at({ WATER: water, ZN: line([4.5, 4.5], [4.5, 4.5], [100, 100]) }), 'ZN');
   expect(zn.ration.low).toBeCloseTo(5, 12);
   expect(zn.pellet!.low).toBeCloseTo(5, 12);
-  expect(zn.standing).toBe('meets');
+  expect(zn.judgement).toBe('meets');
 });
 
 test('calcium to phosphorus is least calcium over most phosphorus, and the other way', () => {

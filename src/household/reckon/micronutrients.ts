@@ -3,7 +3,7 @@
  * and how much of it is known. An amount is an interval, never a bare number where something is missing.
  */
 import type { Evaluation, NutrientLine } from '../../formulation/problem/result.ts';
-import { NUTRIENTS, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 
 /** Least and most something may be; equal where it is known. `coverage` is percent by weight. */
@@ -13,14 +13,14 @@ export interface Interval {
   readonly coverage: number;
 }
 
-export type Standing = 'meets' | 'short' | 'over' | 'cannot tell' | 'no target';
+/** What can be said of a content against its target; "cannot tell" where what is unknown decides. */
+export type Judgement = 'meets' | 'short' | 'over' | 'cannot tell' | 'no target';
 
 export interface MicronutrientRow {
-  readonly key: string;
-  readonly title: string;
+  readonly key: Tag | 'CA:P';
   readonly part: 'mineral' | 'vitamin' | 'fat';
-  /** Unit with its basis. */
-  readonly unit: string;
+  /** What 100 g are of: the bounds and amounts are per 100 g as fed or of dry matter; a ratio has no unit. */
+  readonly basis: 'as fed' | 'DM';
   readonly min?: number;
   readonly max?: number;
   readonly source?: string;
@@ -30,7 +30,7 @@ export interface MicronutrientRow {
   readonly pellet: Interval | undefined;
   /** Least parts of 100 g of ration that come from the mix and from the pellet; undefined for a ratio. */
   readonly brought: { readonly mix: number; readonly pellet: number } | undefined;
-  readonly standing: Standing;
+  readonly judgement: Judgement;
   /** The mix by itself is not known to meet the target, and with the pellet the ration does or may. */
   readonly onlyPellet: boolean;
 }
@@ -62,10 +62,9 @@ export function micronutrientRows(
     const dm = bound?.basis === 'DM';
     rows.push({
       key: tag,
-      title: nutrient(tag).name,
       part: group as MicronutrientRow['part'],
-      unit: `${unitWord(nutrient(tag).unit)} per 100 g${dm ? ' dry matter' : ''}`,
-      ...standingOf(line, pelletPart, bound, dm ? at.nutrients.WATER : undefined),
+      basis: dm ? 'DM' : 'as fed',
+      ...judge(line, pelletPart, bound, dm ? at.nutrients.WATER : undefined),
       min: bound?.min,
       max: bound?.max,
       source: bound?.source,
@@ -79,11 +78,11 @@ function isMicro(tag: Tag): boolean {
   return group === 'mineral' || group === 'vitamin' || tag === 'F18D2CN6' || tag === 'F18D3N3';
 }
 
-type Judged = Pick<MicronutrientRow, 'mix' | 'ration' | 'pellet' | 'brought' | 'standing' | 'onlyPellet'>;
+type Judged = Pick<MicronutrientRow, 'mix' | 'ration' | 'pellet' | 'brought' | 'judgement' | 'onlyPellet'>;
 
 const NOTHING: Interval = { low: 0, high: Number.POSITIVE_INFINITY, coverage: 0 };
 
-function standingOf(
+function judge(
   line: NutrientLine | undefined,
   pelletPart: number,
   bound: { min?: number; max?: number } | undefined,
@@ -91,13 +90,13 @@ function standingOf(
 ): Judged {
   if (!line) {
     const pellet = pelletPart > 0 ? NOTHING : undefined;
-    const standing = bound ? 'cannot tell' : 'no target';
+    const judgement = bound ? 'cannot tell' : 'no target';
     return {
       mix: NOTHING,
       ration: NOTHING,
       pellet,
       brought: { mix: 0, pellet: 0 },
-      standing,
+      judgement,
       onlyPellet: false,
     };
   }
@@ -109,7 +108,7 @@ function standingOf(
   // Moisture of what is fed beside follows from that of ration and mix, as its amounts do.
   const dryPellet = pelletPart > 0 ? (dryRation - (1 - pelletPart) * dryMix) / pelletPart : 1;
   const pellet = part && per(part, dryPellet > 0 ? dryPellet : 1);
-  const standing = judged(ration, bound);
+  const judgement = judged(ration, bound);
   const short = bound?.min !== undefined && judged(mix, { min: bound.min }) !== 'meets';
   return {
     mix,
@@ -119,8 +118,8 @@ function standingOf(
       mix: ((1 - pelletPart) * line.low_mix) / dryRation,
       pellet: (line.low - (1 - pelletPart) * line.low_mix) / dryRation,
     },
-    standing,
-    onlyPellet: short && pelletPart > 0 && (standing === 'meets' || standing === 'cannot tell'),
+    judgement,
+    onlyPellet: short && pelletPart > 0 && (judgement === 'meets' || judgement === 'cannot tell'),
   };
 }
 
@@ -148,7 +147,7 @@ function per(interval: Interval, dry: number): Interval {
 /** Last digits of sums are no shortfall. */
 const SLACK = 1e-9;
 
-function judged({ low, high }: Interval, bound: { min?: number; max?: number } | undefined): Standing {
+function judged({ low, high }: Interval, bound: { min?: number; max?: number } | undefined): Judgement {
   if (bound === undefined || (bound.min === undefined && bound.max === undefined)) return 'no target';
   const { min = 0, max = Number.POSITIVE_INFINITY } = bound;
   if (high < min * (1 - SLACK)) return 'short';
@@ -172,9 +171,8 @@ function calciumToPhosphorus(
   const ration = over(ca, p);
   return {
     key: 'CA:P',
-    title: 'Calcium to phosphorus',
     part: 'mineral',
-    unit: 'to 1',
+    basis: 'as fed',
     min: bound?.min,
     max: bound?.max,
     source: bound?.source,
@@ -182,7 +180,7 @@ function calciumToPhosphorus(
     ration,
     pellet: besides[0] && besides[1] && over(besides[0], besides[1]),
     brought: undefined,
-    standing: judged(ration, bound),
+    judgement: judged(ration, bound),
     onlyPellet: false,
   };
 }
