@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { readLabel } from '../../../foods/label/read.ts';
 import { questionsOf } from './questions.ts';
+import { readLabel } from './read.ts';
 
 const LABEL = 'Fibre 9 g per serving\nProtein 4 g per serving';
 

@@ -1,6 +1,6 @@
 /** The food of the tables that a keeper's own food, going by its name, should be much the same as. */
-import type { FoodGroup } from '../../foods/food.ts';
-import type { ReferenceFood } from '../../foods/reference.ts';
+import type { FoodGroup } from './food.ts';
+import type { ReferenceFood } from './reference.ts';
 
 /** Words that a label leaves out, since what is sold dry goes without saying. */
 const UNSAID = new Set(['raw', 'dry', 'whole', 'shelled']);

@@ -1,7 +1,9 @@
 /** What no label can truly say: parts that outweigh the whole, bounds that cross, dry matter without moisture. */
-import type { Figures } from '../../../foods/food.ts';
-import { gramsPer, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
-import { figuresFrom, type LabelForm, short, words } from './label.ts';
+
+import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { amountWords, shortNumber } from '../figure-words.ts';
+import type { Figures } from '../food.ts';
+import { figuresFrom, type LabelForm } from './form.ts';
 
 /** A fault in words, with the way out; `tag` names the field it is about. */
 export type Fault = { readonly tag?: Tag; readonly message: string };
@@ -45,7 +47,7 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
         return [
           {
             tag,
-            message: `${name} comes to ${short(value)} ${unit} in 100 g, more than the food weighs. ${wayOut}`,
+            message: `${name} comes to ${shortNumber(value)} ${unit} in 100 g, more than the food weighs. ${wayOut}`,
           },
         ];
     }
@@ -55,7 +57,10 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
     const value = composition[tag];
     if (from > to || (value !== undefined && (value < from || value > to)))
       return [
-        { tag, message: `${nutrient(tag).name} is given as ${words(told, tag)}; both cannot be. ${wayOut}` },
+        {
+          tag,
+          message: `${nutrient(tag).name} is given as ${amountWords(told, tag)}; both cannot be. ${wayOut}`,
+        },
       ];
   }
   const fibre = Math.max(least('FIBTG') ?? 0, least('FIBC') ?? 0);
@@ -63,17 +68,19 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
   const sum = APART.reduce((s, tag) => s + (least(tag) ?? 0), carbohydrate);
   if (sum > TOTAL_AT_MOST) {
     const parts = APART.filter((t) => least(t) !== undefined).map(
-      (t) => `${nutrient(t).name.toLowerCase()} ${short(least(t)!)}`,
+      (t) => `${nutrient(t).name.toLowerCase()} ${shortNumber(least(t)!)}`,
     );
-    if (carbohydrate) parts.push(`carbohydrate with fibre ${short(carbohydrate)}`);
-    return [{ message: `The parts add up to ${short(sum)} g in 100 g: ${parts.join(', ')}. ${wayOut}` }];
+    if (carbohydrate) parts.push(`carbohydrate with fibre ${shortNumber(carbohydrate)}`);
+    return [
+      { message: `The parts add up to ${shortNumber(sum)} g in 100 g: ${parts.join(', ')}. ${wayOut}` },
+    ];
   }
   const crude = least('FIBC');
   if (crude !== undefined && composition.FIBTG !== undefined && crude > composition.FIBTG) {
     return [
       {
         tag: 'FIBC',
-        message: `Crude fibre (${short(crude)}) is above dietary fibre (${short(composition.FIBTG)}), of which it is a part; check which of the two the label prints.`,
+        message: `Crude fibre (${shortNumber(crude)}) is above dietary fibre (${shortNumber(composition.FIBTG)}), of which it is a part; check which of the two the label prints.`,
       },
     ];
   }

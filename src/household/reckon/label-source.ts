@@ -1,12 +1,12 @@
 /** The source behind a food that its keeper typed or pasted from a label. */
-import { lenders } from '../../../foods/evidence.ts';
-import type { Composition, Figures } from '../../../foods/food.ts';
-import type { FoodSource } from '../../../foods/sources/source.ts';
-import type { OwnFood } from '../../../household/model.ts';
-import { countOf, sameFigures } from './label.ts';
+import { lenders } from '../../foods/evidence.ts';
+import { countOf, sameFigures } from '../../foods/figures.ts';
+import type { Composition, Figures } from '../../foods/food.ts';
+import type { FoodSource } from '../../foods/sources/source.ts';
+import type { OwnFood } from '../model.ts';
 
 /** Figures as read from a label or typed in fields. */
-export interface LabelFigures {
+export interface GivenFigures {
   readonly figures: Figures;
   readonly basis: 'as fed' | 'dry matter';
   /** The label as pasted. */
@@ -39,7 +39,7 @@ export function soleSource(food: OwnFood): FoodSource | undefined {
  * @param today ISO 8601 date
  */
 export function sourceWith(
-  { figures, basis, printed }: LabelFigures,
+  { figures, basis, printed }: GivenFigures,
   { id, name, today, before }: { id: string; name: string; today: string; before?: FoodSource },
 ): FoodSource {
   const known = before && sameFigures(before, figures) ? before : undefined;

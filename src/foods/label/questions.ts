@@ -1,6 +1,6 @@
 /** The questions a label leaves, answered ones too, so that an answer can still be changed. */
-import { readLabel } from '../../../foods/label/read.ts';
-import type { Answers, Question } from '../../../foods/label/reading.ts';
+import { readLabel } from './read.ts';
+import type { Answers, Question } from './reading.ts';
 
 /**
  * Every question of the label that is open or answered, each as first asked. An answer may raise a further question,

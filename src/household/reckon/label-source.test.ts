@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { OwnFood } from '../../../household/model.ts';
-import { soleSource, sourceWith } from './source.ts';
+import type { OwnFood } from '../model.ts';
+import { soleSource, sourceWith } from './label-source.ts';
 
 const FOOD: OwnFood = {
   id: 'f',

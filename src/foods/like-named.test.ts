@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { ReferenceFood } from '../../foods/reference.ts';
 import { likeNamed } from './like-named.ts';
+import type { ReferenceFood } from './reference.ts';
 
 const food = (name: string, group: ReferenceFood['group'], plain = true): ReferenceFood => ({
   ref: `x:${name}`,

@@ -1,16 +1,11 @@
+/** A label typed field by field: figures per 100 g, what cannot be true of them, and their words. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { labelSpread } from '../../../foods/variation.ts';
+import { amountWords } from '../figure-words.ts';
+import { countOf, sameFigures } from '../figures.ts';
+import { labelSpread } from '../variation.ts';
 import { faultsOf, impossible } from './faults.ts';
-import {
-  countOf,
-  figuresFrom,
-  type LabelForm,
-  sameFigures,
-  statedFrom,
-  withLabelSd,
-  words,
-} from './label.ts';
+import { figuresFrom, type LabelForm, statedFrom, withLabelSd } from './form.ts';
 
 const exact = (amounts: Record<string, number>): LabelForm['amounts'] =>
   Object.fromEntries(Object.entries(amounts).map(([tag, value]) => [tag, { value }]));
@@ -98,8 +93,8 @@ test('bounds count too: least amounts add up, and bounds that cross cannot be', 
 
 test('words say value, bound or unknown', () => {
   const told = { composition: { PROCNT: 14.5, SE: 12 }, sd: {}, low: { FAT: 4 } };
-  expect(words(told, 'PROCNT')).toBe('14.5 g');
-  expect(words(told, 'SE')).toBe('12 µg');
-  expect(words(told, 'FAT')).toBe('at least 4 g');
-  expect(words(told, 'ASH')).toBe('unknown');
+  expect(amountWords(told, 'PROCNT')).toBe('14.5 g');
+  expect(amountWords(told, 'SE')).toBe('12 µg');
+  expect(amountWords(told, 'FAT')).toBe('at least 4 g');
+  expect(amountWords(told, 'ASH')).toBe('unknown');
 });
