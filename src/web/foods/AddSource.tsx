@@ -10,6 +10,7 @@ import { tableNote } from '../shared/table-name.ts';
 import { newId } from '../store/new-id.ts';
 import { useFoodSearch } from '../worker/engine.ts';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
+import '../shared/styles/offers.css';
 
 interface Props {
   own: OwnFood;

@@ -11,6 +11,7 @@ import { AmountFields } from './AmountFields.tsx';
 import { FigureWarnings } from './FigureWarnings.tsx';
 import { LabelPaste } from './label/LabelPaste.tsx';
 import { usePastedLabel } from './label/usePastedLabel.ts';
+import './label/label.css';
 
 export interface FigureResult extends GivenFigures {
   /** What cannot be true or kept; nothing is to be saved while there is any. */

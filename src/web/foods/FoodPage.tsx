@@ -27,6 +27,9 @@ import { FoodAmounts } from './FoodAmounts.tsx';
 import { IngredientReading } from './label/IngredientPaste.tsx';
 import { MakeForm } from './MakeForm.tsx';
 import { SourcesSection } from './SourcesSection.tsx';
+import '../shared/styles/cautions.css';
+import './foods.css';
+import './composition.css';
 
 interface Props {
   food: Food & { tableName?: string; also?: readonly string[]; refuse?: number };

@@ -14,6 +14,7 @@ import { OBJECTIVES } from './advice/wishes/wish-words.ts';
 import { RationEditor } from './beside/RationEditor.tsx';
 import { rationWords } from './beside/ration-words.ts';
 import type { FormulationView } from './useFormulation.ts';
+import './MixSettings.css';
 
 const CONFIDENCES = [
   ['0', 'None, averages count'],

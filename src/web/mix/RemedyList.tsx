@@ -18,6 +18,7 @@ import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { engine } from '../worker/engine.ts';
 import { changeWords, tableOf } from './remedy-words.ts';
+import './RemedyList.css';
 
 interface Props {
   collision: Collision;

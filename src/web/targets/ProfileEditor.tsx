@@ -10,6 +10,7 @@ import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { boundKey, boundName, boundUnit, FIBRE_SENTENCE } from './ProfileTable.tsx';
+import './targets.css';
 
 export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   const { mix, change } = useMixDraft();

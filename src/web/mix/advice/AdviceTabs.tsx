@@ -11,6 +11,7 @@ import { TradeOffPanel } from './trade-off/TradeOffPanel.tsx';
 import { MixVersions } from './versions/MixVersions.tsx';
 import { WhyPanel } from './why/WhyPanel.tsx';
 import { WishPanel } from './wishes/WishPanel.tsx';
+import './advice.css';
 
 /** The tab that is open, and the way to open another. */
 export type OpenAdvice = readonly [Key, Dispatch<SetStateAction<Key>>];

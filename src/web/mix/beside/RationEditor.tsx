@@ -19,6 +19,7 @@ import { RationBar } from './RationBar.tsx';
 import { RationDay } from './RationDay.tsx';
 import { RationPicker } from './RationPicker.tsx';
 import { RationRow } from './RationRow.tsx';
+import './ration.css';
 
 export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { house } = useMixDraft();

@@ -8,7 +8,7 @@ import { besideFromOwn, ingredientFromReference } from '../../../household/recko
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch } from '../../worker/engine.ts';
-import { OfferList } from '../OfferList.tsx';
+import { OfferList } from '../foods/OfferList.tsx';
 
 /** What a food beside begins with, percent of the ration; a pellet is half of it (common practice, no source). */
 const START = { pellet: 50, dry: 5, fresh: 1 } as const;

@@ -13,6 +13,7 @@ import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
 import type { ChangeOverChoices } from './choices.ts';
 import { dailyFault, planColumns } from './plan-columns.ts';
 import { usePresentFood } from './present-food.ts';
+import './change-over.css';
 
 const AND = new Intl.ListFormat('en-GB');
 /** What was chosen for each mix, for as long as the page is open: a look at another tab loses nothing. */

@@ -14,6 +14,7 @@ import { engine } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
+import './refusals.css';
 
 export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   const { house } = useMixDraft();

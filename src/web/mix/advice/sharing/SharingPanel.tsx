@@ -8,6 +8,7 @@ import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { SharingBase } from './SharingBase.tsx';
+import './sharing.css';
 
 export function SharingPanel({
   kept,

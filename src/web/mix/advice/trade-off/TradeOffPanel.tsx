@@ -20,6 +20,7 @@ import {
   unknownIn,
   usualPair,
 } from './trade-off.ts';
+import './trade-off.css';
 
 export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
   const { change } = useMixDraft();

@@ -13,6 +13,7 @@ import { newId } from '../../../store/new-id.ts';
 import { engine } from '../../../worker/engine.ts';
 import { CompareMixes, type NamedSide } from './CompareMixes.tsx';
 import { broughtBack, versionName } from './version-name.ts';
+import './versions.css';
 
 /** Stands for the mix as it is now among the ids of versions. */
 const NOW = 'now';

@@ -8,6 +8,7 @@ import { engine } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { shareChanges } from '../trade-off/trade-off.ts';
 import { WhyReason } from './WhyReason.tsx';
+import './why.css';
 
 export function WhyPanel({ mix, view, nameOf }: AdviceProps) {
   const { mix: kept } = useMixDraft();

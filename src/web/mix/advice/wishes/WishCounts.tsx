@@ -16,6 +16,7 @@ import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
 import type { FormulationView } from '../../useFormulation.ts';
 import { countFault, countWords } from './count-words.ts';
+import '../../nutrients/chip.css';
 
 interface Props {
   mix: Mix;

@@ -8,6 +8,7 @@ import { WishCounts } from './WishCounts.tsx';
 import { WishForm } from './WishForm.tsx';
 import { WishList } from './WishList.tsx';
 import { gapWords, OBJECTIVES } from './wish-words.ts';
+import './wishes.css';
 
 export function WishPanel(props: AdviceProps) {
   const { mix, view } = props;

@@ -1,15 +1,16 @@
 /** One food of the mix: its share as slider and number, the span it may move in, its grams, hold and details. */
 import { useState } from 'react';
 import { Button, Label, Slider, SliderThumb, SliderTrack, ToggleButton } from 'react-aria-components';
-import type { Ingredient } from '../../formulation/problem/problem.ts';
-import type { CautionNote } from '../../formulation/problem/result.ts';
-import type { Span } from '../../formulation/solve/mix-solver.ts';
-import { hold, refuse, removeFood } from '../../household/reckon/mix-edits.ts';
-import { NumberInput } from '../shared/NumberInput.tsx';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
+import type { CautionNote } from '../../../formulation/problem/result.ts';
+import type { Span } from '../../../formulation/solve/mix-solver.ts';
+import { hold, refuse, removeFood } from '../../../household/reckon/mix-edits.ts';
+import { NumberInput } from '../../shared/NumberInput.tsx';
+import { HoldIcon } from '../icons.tsx';
+import type { FormulationView } from '../useFormulation.ts';
 import { FoodDetails } from './FoodDetails.tsx';
-import { HoldIcon } from './icons.tsx';
 import { MixCautions } from './MixCautions.tsx';
-import type { FormulationView } from './useFormulation.ts';
+import './ShareRow.css';
 
 interface Props {
   food: Ingredient;

@@ -1,5 +1,6 @@
 /** Foods to choose from: a search field, and a list in which each can be taken by one press. */
 import { Button, Input, Label, SearchField } from 'react-aria-components';
+import '../../shared/styles/offers.css';
 
 export interface OfferedFood {
   readonly id: string;

@@ -1,7 +1,7 @@
 /** Every nutrient of mix and ration, folded away until wanted. */
-import type { Evaluation } from '../../formulation/problem/result.ts';
-import { NUTRIENTS, type Unit, unitWord } from '../../nutrition/nutrients.ts';
-import { figure } from '../shared/windows.ts';
+import type { Evaluation } from '../../../formulation/problem/result.ts';
+import { NUTRIENTS, type Unit, unitWord } from '../../../nutrition/nutrients.ts';
+import { figure } from '../../shared/windows.ts';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
   const rows = NUTRIENTS.flatMap((n) => {

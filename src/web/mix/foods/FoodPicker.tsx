@@ -1,16 +1,16 @@
 /** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
 import { useState } from 'react';
-import type { Ingredient } from '../../formulation/problem/problem.ts';
-import type { Mix, OwnFood } from '../../household/model.ts';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
+import type { Mix, OwnFood } from '../../../household/model.ts';
 import {
   groupName,
   ingredientFromOwn,
   ingredientFromReference,
   OTHER,
-} from '../../household/reckon/mix-edits.ts';
-import { PickerDialog } from '../shared/PickerDialog.tsx';
-import { tableNote } from '../shared/table-name.ts';
-import { useFoodSearch } from '../worker/engine.ts';
+} from '../../../household/reckon/mix-edits.ts';
+import { PickerDialog } from '../../shared/PickerDialog.tsx';
+import { tableNote } from '../../shared/table-name.ts';
+import { useFoodSearch } from '../../worker/engine.ts';
 import { OfferList } from './OfferList.tsx';
 
 interface Props {

@@ -1,13 +1,14 @@
 /** A group of foods with its total, its window and its rows; folds away. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { GroupRule, Ingredient } from '../../formulation/problem/problem.ts';
-import type { Mix } from '../../household/model.ts';
-import { groupName, OTHER, withGroupWindow } from '../../household/reckon/mix-edits.ts';
-import { NumberInput } from '../shared/NumberInput.tsx';
-import { boundsText } from '../shared/windows.ts';
+import type { GroupRule, Ingredient } from '../../../formulation/problem/problem.ts';
+import type { Mix } from '../../../household/model.ts';
+import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix-edits.ts';
+import { NumberInput } from '../../shared/NumberInput.tsx';
+import { boundsText } from '../../shared/windows.ts';
+import type { FormulationView } from '../useFormulation.ts';
 import { ShareRow } from './ShareRow.tsx';
-import type { FormulationView } from './useFormulation.ts';
+import './GroupSection.css';
 
 interface Props {
   group: string;

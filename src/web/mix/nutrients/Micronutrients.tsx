@@ -1,18 +1,20 @@
 /** Calcium, phosphorus, minerals and vitamins beside a target: what the mix brings, and what only the pellet does. */
 import { useState } from 'react';
-import { joined } from '../../formulation/explain/sentences.ts';
-import type { Evaluation } from '../../formulation/problem/result.ts';
+import { joined } from '../../../formulation/explain/sentences.ts';
+import type { Evaluation } from '../../../formulation/problem/result.ts';
 import {
   bindsMicronutrients,
   type Interval,
   type Judgement,
   type MicronutrientRow,
   micronutrientRows,
-} from '../../household/reckon/micronutrients.ts';
-import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
-import type { TargetProfile } from '../../targets/profile.ts';
-import { Choice } from '../shared/Choice.tsx';
-import { boundsText, figure } from '../shared/windows.ts';
+} from '../../../household/reckon/micronutrients.ts';
+import { nutrient, unitWord } from '../../../nutrition/nutrients.ts';
+import type { TargetProfile } from '../../../targets/profile.ts';
+import { Choice } from '../../shared/Choice.tsx';
+import { boundsText, figure } from '../../shared/windows.ts';
+import './chip.css';
+import './Micronutrients.css';
 
 const PARTS = { mineral: 'Minerals', vitamin: 'Vitamins', fat: 'Essential fats' } as const;
 const WORDS: Record<Judgement, string> = {

@@ -1,14 +1,15 @@
 /** The keeper's own bounds, wishes, price and stock of one food of the mix, and the ways to take it out. */
 import { Button } from 'react-aria-components';
-import { FOOD_GROUPS } from '../../foods/food.ts';
-import type { Ingredient } from '../../formulation/problem/problem.ts';
-import type { CautionNote } from '../../formulation/problem/result.ts';
-import type { Span } from '../../formulation/solve/mix-solver.ts';
-import { patchFood, refuse, removeFood } from '../../household/reckon/mix-edits.ts';
-import { Choice } from '../shared/Choice.tsx';
-import { NumberInput } from '../shared/NumberInput.tsx';
+import { FOOD_GROUPS } from '../../../foods/food.ts';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
+import type { CautionNote } from '../../../formulation/problem/result.ts';
+import type { Span } from '../../../formulation/solve/mix-solver.ts';
+import { patchFood, refuse, removeFood } from '../../../household/reckon/mix-edits.ts';
+import { Choice } from '../../shared/Choice.tsx';
+import { NumberInput } from '../../shared/NumberInput.tsx';
+import type { FormulationView } from '../useFormulation.ts';
 import { MixCautions } from './MixCautions.tsx';
-import type { FormulationView } from './useFormulation.ts';
+import './FoodDetails.css';
 
 export function FoodDetails(props: {
   food: Ingredient;

@@ -1,12 +1,14 @@
 /** What the caution list says of one food of the mix, and the keeper's recorded choice where it is a limit. */
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import type { Ingredient } from '../../formulation/problem/problem.ts';
-import type { CautionNote } from '../../formulation/problem/result.ts';
-import { patchFood } from '../../household/reckon/mix-edits.ts';
-import { CautionWords } from '../shared/CautionWords.tsx';
-import { today } from '../shared/today.ts';
-import type { FormulationView } from './useFormulation.ts';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
+import type { CautionNote } from '../../../formulation/problem/result.ts';
+import { patchFood } from '../../../household/reckon/mix-edits.ts';
+import { CautionWords } from '../../shared/CautionWords.tsx';
+import { today } from '../../shared/today.ts';
+import type { FormulationView } from '../useFormulation.ts';
+import '../../shared/styles/cautions.css';
+import './MixCautions.css';
 
 export function MixCautions({
   food,

@@ -1,6 +1,9 @@
 /** One nutrient: the allowed window as a band through three lanes, with pellet, mix and ration in theirs. */
 import { scaleLinear } from 'd3-scale';
-import { boundsText, figure, type WindowView } from '../shared/windows.ts';
+import { boundsText, figure, type WindowView } from '../../shared/windows.ts';
+import '../../shared/styles/mark.css';
+import './chip.css';
+import './NutrientWindow.css';
 
 const WIDTH = 340;
 const LEFT = 52;
