@@ -13,7 +13,7 @@ export interface Stated {
   readonly high?: number;
 }
 
-export type StatedAmounts = Readonly<Partial<Record<Tag, Stated>>>;
+type StatedAmounts = Readonly<Partial<Record<Tag, Stated>>>;
 
 export interface LabelForm {
   /** The quantity the label's amounts are for, grams. */

@@ -15,7 +15,7 @@ export function compositionOf(
 }
 
 /** Per 100 g of all that is fed beside the mix. */
-export interface Blend {
+interface Blend {
   /** Amounts known of every part. */
   readonly known: Composition;
   /** Least amounts, where some part is not known or only from below. */
@@ -23,7 +23,7 @@ export interface Blend {
 }
 
 /** One part of a blend, any weights. */
-export interface BlendPart {
+interface BlendPart {
   readonly weight: number;
   readonly composition: Composition;
   /** Guaranteed least amounts. */

@@ -5,7 +5,7 @@ import type { BesideShares, Evaluation, NutrientLine } from '../../formulation/p
 import type { Tag } from '../../nutrition/nutrients.ts';
 import type { Animal, Household, Mix } from '../model.ts';
 
-/** Covered wholly, but for the arithmetic. */
+/** From this part of the weight on, percent, an amount is known of all of it; less by rounding errors alone. */
 const WHOLE = 100 - 1e-6;
 
 export interface MixAsFood {

@@ -4,7 +4,7 @@ import type { Addition, Change, Remedy, Statement } from '../../formulation/prob
 import type { Mix } from '../model.ts';
 import { addFood, patchFood, setAtPointer } from './mix-edits.ts';
 
-export interface SortedRemedies {
+interface SortedRemedies {
   /** Changes to what the keeper asked for: shares, groups, numbers of foods, amounts, safety against a food left. */
   readonly asked: readonly Remedy[];
   /** Foods to add. */

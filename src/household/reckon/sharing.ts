@@ -16,7 +16,7 @@ export function sharingEaters(mix: Mix, eaters: readonly Eater[], animals: reado
 }
 
 /** One thing to add for one animal. */
-export interface WeighedAddition {
+interface WeighedAddition {
   /** Id of the food. */
   readonly food: string;
   /** Grams to 100 g of base. */
@@ -37,7 +37,7 @@ export interface WeighedPortion {
   readonly sharesAsWeighed: Readonly<Record<string, number>>;
 }
 
-export interface WeighedSharing {
+interface WeighedSharing {
   /** Grams of each food in the batch of base, whole steps of the scale; foods that weigh something. */
   readonly base: Readonly<Record<string, number>>;
   readonly portions: readonly WeighedPortion[];

@@ -29,7 +29,7 @@ interface Props {
 }
 
 const RECHECK = 'Check that line of the label, or use “Fill in fields”.';
-/** As much of a label as is kept. */
+/** Most characters of a label that the store keeps. */
 const MOST_TEXT = 4000;
 
 export function FigureForm({ initial, about, onChange }: Props) {

@@ -6,7 +6,7 @@ import { likeNamed } from '../../foods/like-named.ts';
 import { useSettled } from '../shared/settled.ts';
 import { useFoodSearch } from '../worker/engine.ts';
 
-/** Already said by a fault, in other words. */
+/** Warnings left out while a fault is shown: the fault says the same in other words. */
 const SAID_BY_FAULT = ['sum', 'bounds', 'fibre'];
 /** More moisture than any dry food has, percent. */
 const FRESH = 50;

@@ -6,7 +6,7 @@ import { useSettled } from '../../shared/settled.ts';
 import { markedText } from './marked-text.ts';
 import './label.css';
 
-/** As much of a list as is kept. */
+/** Most characters of a list of ingredients that the store keeps. */
 export const MOST_INGREDIENT_TEXT = 4000;
 
 interface Props {

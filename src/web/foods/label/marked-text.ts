@@ -1,11 +1,11 @@
 /** A text cut where marks begin and end, so that it can be drawn with its found words marked. */
-export interface TextSpan {
+interface TextSpan {
   /** First character, and the one after the last. */
   readonly start: number;
   readonly end: number;
 }
 
-export interface Piece {
+interface Piece {
   readonly text: string;
   /** Whether any mark covers it. */
   readonly marked: boolean;

@@ -2,7 +2,7 @@
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import '../../shared/styles/offers.css';
 
-export interface OfferedFood {
+interface OfferedFood {
   readonly id: string;
   readonly name: string;
   /** What else helps to choose: its group, where it comes from. */

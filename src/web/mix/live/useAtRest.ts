@@ -15,7 +15,7 @@ export interface OtherFibre {
 
 type At = Pick<Mix, 'problem' | 'shares'>;
 
-/** How long a mix must stand still, ms: about as long as a dragged slider rests between two moves. */
+/** How long a mix must stand still, ms: longer than a dragged slider rests between two moves. */
 const STILL = 220;
 
 /** Whole steps of the scale; undefined while they are worked out, and for a mix out of range. */

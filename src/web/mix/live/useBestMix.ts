@@ -8,7 +8,7 @@ import { engine } from '../../worker/engine.ts';
 /** What the best mix comes to and how far that is proven. */
 export type Best = Pick<Following, 'objective' | 'gap' | 'aims'>;
 
-export interface BestMix {
+interface BestMix {
   readonly spans: Following['spans'] | undefined;
   readonly collision: Collision | undefined;
   /** Undefined while it is sought, and where there is none. */
@@ -16,7 +16,7 @@ export interface BestMix {
   collided(collision: Collision): void;
 }
 
-/** Rules still stand like this while they are typed, ms. */
+/** How long rules and holds must stay unchanged before the best mix is sought, ms. */
 const STILL = 60;
 
 export function useBestMix(mix: Mix): BestMix {

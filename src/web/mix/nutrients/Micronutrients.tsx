@@ -118,7 +118,7 @@ function titleOf({ key }: MicronutrientRow): string {
   return key === 'CA:P' ? 'Calcium to phosphorus' : nutrient(key).name;
 }
 
-/** The unit with what it is per. */
+/** The unit of an amount, with the quantity that the amount is in. */
 function unitOf({ key, basis }: MicronutrientRow): string {
   if (key === 'CA:P') return 'to 1';
   return `${unitWord(nutrient(key).unit)} per 100 g${basis === 'DM' ? ' dry matter' : ''}`;

@@ -12,7 +12,7 @@ import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 import { breachWords, shareWords } from './swap-words.ts';
 
-/** Most swaps shown of the keeper's own foods, and as many of the tables. */
+/** Most swaps shown with foods of the mix or the keeper's, and most with foods of the tables. */
 const PER_FOOD = 4;
 
 interface Props {
@@ -25,7 +25,7 @@ interface Props {
   held: readonly string[];
   /** Whether `leaving` is that of the mix before its last change. */
   stale: boolean;
-  /** Those of the mix. */
+  /** The animals that the mix is made for. */
   animals: readonly Animal[];
   refuse(animal: Animal): void;
   view: FormulationView;

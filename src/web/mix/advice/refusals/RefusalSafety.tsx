@@ -21,7 +21,7 @@ interface Props {
 export function RefusalSafety({ mix, view, leftOut, say }: Props) {
   const { change, current } = useMixDraft();
   const [busy, setBusy] = useState(false);
-  /** Told at once; what collides takes the page a moment longer. */
+  /** No mix is safe: shown as soon as the worker says so, while the page still works out which rules collide. */
   const [impossible, setImpossible] = useState(false);
   const wanted = mix.problem.drop_one === true;
   const none = view.state === 'none' || (impossible && view.state !== 'in');

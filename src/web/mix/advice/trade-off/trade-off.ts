@@ -188,7 +188,7 @@ export function presentPoint(
   return a === undefined || b === undefined ? undefined : { shares, a, b };
 }
 
-export interface ShareChange {
+interface ShareChange {
   readonly id: string;
   readonly from: number;
   readonly to: number;
@@ -203,7 +203,7 @@ export function shareChanges(from: Shares, to: Shares, least = 0.1): ShareChange
 }
 
 /** A value on an axis, for people: "5.25 per kg", "11.4 foods in equal parts". */
-export function valueWords(goal: TradeGoal, value: number): string {
+function valueWords(goal: TradeGoal, value: number): string {
   return `${figure(value)} ${unitOf(goal)}`;
 }
 

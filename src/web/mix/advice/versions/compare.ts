@@ -18,7 +18,7 @@ export interface ComparedMix {
 }
 
 /** The same thing of the first and of the second mix. */
-export interface Pair<T> {
+interface Pair<T> {
   readonly a: T;
   readonly b: T;
 }

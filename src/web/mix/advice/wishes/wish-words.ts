@@ -103,7 +103,7 @@ const LAST: Readonly<Record<Objective, string>> = {
 };
 
 /**
- * What is not proven of the best mix; undefined where it is proven best.
+ * How far the best mix may still be from the best there is, where that is not proven; undefined where it is.
  * @param gap and @param objective as the result gives them, for "cheapest" in price per kg times percent
  */
 export function gapWords(objective: Objective, value: number, gap: number | undefined): string | undefined {
