@@ -12,7 +12,7 @@ import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 import { breachWords, shareWords } from './swap-words.ts';
 
-/** Most swaps shown with foods of the mix or the keeper's, and most with foods of the tables. */
+/** Most swaps shown for a food: so many with the keeper's own foods, and as many with foods of the tables. */
 const PER_FOOD = 4;
 
 interface Props {

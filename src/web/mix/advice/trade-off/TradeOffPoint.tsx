@@ -1,7 +1,8 @@
 /** One of the best mixes: both values, and what would change against the mix as it stands. */
 import { Button } from 'react-aria-components';
 import type { Shares } from '../../../../formulation/formulation.ts';
-import { pointWords, shareChanges, type TradeGoal, type TradePoint } from './trade-off.ts';
+import { shareChanges } from '../../../../household/reckon/shares.ts';
+import { pointWords, type TradeGoal, type TradePoint } from './trade-off.ts';
 
 const MOST_SHOWN = 6;
 

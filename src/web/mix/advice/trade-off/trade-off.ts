@@ -43,12 +43,6 @@ export interface TradeMix {
   readonly groups: Readonly<Record<string, string | undefined>>;
 }
 
-/** Foods that may be used: those that the animal refuses, or that may never be fed, are out. */
-export function openFoods({ foods }: Problem, evaluation: Evaluation | undefined): string[] {
-  const blocked = new Set(evaluation?.cautions.filter((c) => c.applied === 'blocked').map((c) => c.food));
-  return foods.filter((f) => !f.refused && !blocked.has(f.id)).map((f) => f.id);
-}
-
 /** The goals that a mix can be asked: cost only where every price is known, contents that a rule names. */
 export function tradeGoals({ problem, open, groups }: TradeMix): TradeGoal[] {
   const foods = openOf(problem, open);
@@ -186,20 +180,6 @@ export function presentPoint(
   const a = measure(first, mix, shares, content(first));
   const b = measure(second, mix, shares, content(second));
   return a === undefined || b === undefined ? undefined : { shares, a, b };
-}
-
-interface ShareChange {
-  readonly id: string;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Shares that move by at least `least` percentage points, the largest move first. */
-export function shareChanges(from: Shares, to: Shares, least = 0.1): ShareChange[] {
-  return Object.keys({ ...from, ...to })
-    .map((id) => ({ id, from: from[id] ?? 0, to: to[id] ?? 0 }))
-    .filter((c) => Math.abs(c.to - c.from) >= least)
-    .sort((a, b) => Math.abs(b.to - b.from) - Math.abs(a.to - a.from));
 }
 
 /** A value on an axis, for people: "5.25 per kg", "11.4 foods in equal parts". */

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import type { Mix, MixVersion } from '../../../../household/model.ts';
+import { broughtBack } from '../../../../household/reckon/versions.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { today } from '../../../shared/today.ts';
@@ -12,7 +13,7 @@ import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { newId } from '../../../store/new-id.ts';
 import { engine } from '../../../worker/engine.ts';
 import { CompareMixes, type NamedSide } from './CompareMixes.tsx';
-import { broughtBack, versionName } from './version-name.ts';
+import { versionName } from './version-name.ts';
 import './versions.css';
 
 /** Stands for the mix as it is now among the ids of versions. */
