@@ -1,3 +1,4 @@
+/** Two goals of a mix against each other: which goals there are, where mixes lie on their axes, and the words for it. */
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
