@@ -16,8 +16,11 @@ import {
   countedPart,
   dailyOf,
   gramsOfShare,
+  isFresh,
   LEAST_MIX,
   leastDaily,
+  ownBeside,
+  referenceBeside,
   removeBeside,
   roomFor,
   shareNow,
@@ -133,6 +136,25 @@ describe('room', () => {
     expect(twice.problem.beside.map((b) => b.share_of_ration)).toEqual([50, 1]);
     expect(addBeside(mix, { ...cucumber, id: mix.problem.foods[0]!.id })).toBe(mix);
     expect(removeBeside(twice, pellet.id).problem.beside.map((b) => b.id)).toEqual(['cucumber']);
+  });
+});
+
+describe('what is added', () => {
+  const own = demo.foods.find((f) => f.kind === 'pellet')!;
+  const empty = { ...mix.problem, beside: [] };
+
+  it('begins with half the ration for a pellet, with little for others, and with no more than there is room', () => {
+    expect(ownBeside(own, empty).share_of_ration).toBe(50);
+    expect(ownBeside({ ...own, kind: 'mix' }, empty).share_of_ration).toBe(5);
+    const full = byShare(mix, pellet.id, 97).problem;
+    expect(referenceBeside(reference.get('sr28:20038')!, full).share_of_ration).toBe(2);
+  });
+
+  it('counts air dry where it is fresh, and has an id of its own', () => {
+    const raw = referenceBeside(reference.get('sr28:11205')!, empty);
+    expect(raw).toMatchObject({ id: 'beside-sr28-11205', share_of_ration: 1, counts_as: 'air dry' });
+    expect(referenceBeside(reference.get('sr28:20038')!, empty)).not.toHaveProperty('counts_as');
+    expect(isFresh(undefined)).toBe(false);
   });
 });
 

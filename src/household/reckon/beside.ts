@@ -1,11 +1,12 @@
 /** What is fed beside the mix: shares and grams a day kept in step, and the room left. */
+import type { ReferenceFood } from '../../foods/reference.ts';
 import { AIR_DRY_WATER, type Beside, type Problem } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
-import type { Mix } from '../model.ts';
-import { withProblem } from './mix-edits.ts';
+import type { Mix, OwnFood } from '../model.ts';
+import { besideFromOwn, ingredientFromReference, withProblem } from './mix-edits.ts';
 
 /** From this water on, g per 100 g, a food is taken for fresh (common practice, no source). */
-export const FRESH_WATER = 20;
+const FRESH_WATER = 20;
 
 /** The mix has to be something: its least part of the ration, percent. */
 export const LEAST_MIX = 1;
@@ -16,6 +17,11 @@ export type WaterOf = (food: Beside) => number | undefined;
 /** Whether a food can be counted without its water: that needs its moisture. */
 export function canBeAirDry(water: number | undefined): water is number {
   return water !== undefined && water < 100;
+}
+
+/** Whether a food is taken for fresh; one of unknown moisture is not. @param water g per 100 g */
+export function isFresh(water: number | undefined): boolean {
+  return canBeAirDry(water) && water >= FRESH_WATER;
 }
 
 /** Grams that count towards the ration for one gram on the scale; 1 for all but fresh food counted air dry. */
@@ -49,6 +55,32 @@ export function leastDaily(problem: Problem, waterOf: WaterOf): number {
     else grams += b.grams_a_day * countedPart(b, waterOf(b));
   }
   return grams === 0 ? 0 : room > 0 ? (100 * grams) / room : Number.POSITIVE_INFINITY;
+}
+
+/** What a food beside begins with, percent of the ration; a pellet is half of it (common practice, no source). */
+const START = { pellet: 50, dry: 5, fresh: 1 } as const;
+
+/** Id of a reference food fed beside: the same food may be in the mix too, so here it has an id of its own. */
+export function besideId(food: ReferenceFood): string {
+  return `beside-${ingredientFromReference(food).id}`;
+}
+
+/** A food of the keeper's as it begins beside the mix, as far as there is room; a fresh one counts air dry. */
+export function ownBeside(food: OwnFood, problem: Problem): Beside {
+  const fresh = isFresh(food.composition.WATER);
+  const start = fresh ? START.fresh : food.kind === 'pellet' ? START.pellet : START.dry;
+  return airDry(besideFromOwn(food, Math.min(start, roomFor(problem, food.id))), fresh);
+}
+
+/** A reference food as it begins beside the mix, as far as there is room; a fresh one counts air dry. */
+export function referenceBeside(food: ReferenceFood, problem: Problem): Beside {
+  const fresh = isFresh(food.composition.WATER);
+  const share_of_ration = Math.min(fresh ? START.fresh : START.dry, roomFor(problem, besideId(food)));
+  return airDry({ id: besideId(food), name: food.name, ref: food.ref, share_of_ration }, fresh);
+}
+
+function airDry(food: Beside, fresh: boolean): Beside {
+  return fresh ? { ...food, counts_as: 'air dry' } : food;
 }
 
 /** Adds a food beside the mix; one that is fed already, in the mix or beside it, is left as it stands. */
