@@ -1,5 +1,4 @@
 /** An amount of a food in words. */
-
 import { nutrient, type Tag, unitWord } from '../nutrition/nutrients.ts';
 import type { Figures } from './food.ts';
 

@@ -1,5 +1,4 @@
 /** Figures of a food: plain, counted and compared. */
-
 import type { Tag } from '../nutrition/nutrients.ts';
 import type { Composition, Figures } from './food.ts';
 

@@ -1,5 +1,4 @@
 /** What no label can truly say: parts that outweigh the whole, bounds that cross, dry matter without moisture. */
-
 import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { amountWords, shortNumber } from '../figure-words.ts';
 import type { Figures } from '../food.ts';

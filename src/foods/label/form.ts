@@ -1,5 +1,4 @@
 /** From what a label prints, typed field by field, to figures per 100 g as fed. */
-
 import { perHundred } from '../../nutrition/amount.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { plainFigures } from '../figures.ts';

@@ -1,5 +1,4 @@
 /** The rule that a mix is dry enough to keep: one bound on its water. */
-
 import { moistureRule } from '../../kitchen/batch/shelf-life.ts';
 import type { Mix } from '../model.ts';
 import { isDryRule, withProblem } from './mix-edits.ts';

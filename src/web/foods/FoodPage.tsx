@@ -1,5 +1,4 @@
 /** One food: what to beware of, what it holds, where its figures come from, and what may be made of it. */
-
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cautionsFor } from '../../foods/cautions/find.ts';

@@ -1,5 +1,4 @@
 /** What a label comes to: every amount in 100 g as fed, with the print it follows from where the two differ. */
-
 import { amountWords, shortNumber } from '../../../foods/figure-words.ts';
 import { countOf } from '../../../foods/figures.ts';
 import type { Figures } from '../../../foods/food.ts';

@@ -6,11 +6,11 @@ import { CompareWindows, stateWords, valueWords, windowWords } from './CompareWi
 import { type ComparedMix, type Comparison, compareMixes, type RuleStanding, type Whole } from './compare.ts';
 
 /** A mix to compare, under the name it is shown by. */
-export interface NamedSide extends ComparedMix {
+export interface NamedMix extends ComparedMix {
   readonly name: string;
 }
 
-export function CompareMixes({ a, b }: { a: NamedSide; b: NamedSide }) {
+export function CompareMixes({ a, b }: { a: NamedMix; b: NamedMix }) {
   const { foods, windows, whole } = compareMixes(a, b);
   const unnamed = [a, b].flatMap((s) => s.problem.foods.flatMap((f) => (f.name || !f.ref ? [] : f.ref)));
   const known = useReferenceFoods(unnamed);

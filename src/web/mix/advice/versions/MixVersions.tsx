@@ -12,7 +12,7 @@ import { allProfiles, useRemove, useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { newId } from '../../../store/new-id.ts';
 import { engine } from '../../../worker/engine.ts';
-import { CompareMixes, type NamedSide } from './CompareMixes.tsx';
+import { CompareMixes, type NamedMix } from './CompareMixes.tsx';
 import { versionName } from './version-name.ts';
 import './versions.css';
 
@@ -238,11 +238,11 @@ function Pair({ ids, mix, evaluation, versions }: PairProps) {
     ));
   const [a, b] = sides.map((s) => s.side);
   if (!a?.evaluation || !b?.evaluation) return <p className="hint">Working it out…</p>;
-  return <CompareMixes a={a as NamedSide} b={b as NamedSide} />;
+  return <CompareMixes a={a as NamedMix} b={b as NamedMix} />;
 }
 
 type Worked = {
-  side: (Omit<NamedSide, 'evaluation'> & Partial<NamedSide>) | undefined;
+  side: (Omit<NamedMix, 'evaluation'> & Partial<NamedMix>) | undefined;
   fault: string | undefined;
 };
 
