@@ -176,8 +176,10 @@ export function dailyOf(
   animals: readonly { readonly id: string; readonly name: string; readonly dailyGrams?: number }[],
   ids: readonly string[],
 ): { names: string[]; sum: number; mean: number } | undefined {
-  const said = animals.filter((a) => ids.includes(a.id) && a.dailyGrams !== undefined);
+  const said = animals.flatMap(({ id, name, dailyGrams: grams }) =>
+    ids.includes(id) && grams !== undefined ? [{ name, grams }] : [],
+  );
   if (said.length === 0) return undefined;
-  const sum = said.reduce((total, a) => total + a.dailyGrams!, 0);
+  const sum = said.reduce((total, a) => total + a.grams, 0);
   return { names: said.map((a) => a.name), sum, mean: sum / said.length };
 }

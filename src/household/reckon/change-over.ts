@@ -85,8 +85,9 @@ export function dailyGramsOf(
   animals: readonly Animal[],
 ): { grams: number; from: string } | undefined {
   if (problem.daily_grams !== undefined) return { grams: problem.daily_grams, from: 'as this mix says' };
-  const fed = animals.find((a) => a.dailyGrams !== undefined);
-  return fed && { grams: fed.dailyGrams!, from: `what ${fed.name} is fed` };
+  for (const { name, dailyGrams } of animals)
+    if (dailyGrams !== undefined) return { grams: dailyGrams, from: `what ${name} is fed` };
+  return undefined;
 }
 
 /** Whether two foods are one and the same, so that they are weighed together. */

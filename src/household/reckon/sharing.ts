@@ -46,7 +46,7 @@ interface WeighedSharing {
 /** What to weigh: the batch of base, and for each animal what is added to such a batch. */
 export function weighSharing(shared: SharedMix, problem: Problem): WeighedSharing {
   const base = inSteps(shared.base, problem.batch_grams, problem.scale_step_grams);
-  return { base, portions: shared.animals.map((_, k) => portionAt(shared, problem, base, k, [])) };
+  return { base, portions: shared.animals.map((animal) => portionAt(animal, problem, base, [])) };
 }
 
 /** Most further tries for an animal: each is one question to the worker. */
@@ -55,10 +55,17 @@ const TRIES = 80;
 /** Most steps of the scale that an addition may be off what was worked out. */
 const OFF = [0, 1, -1, 2, -2, 3];
 
-/** The portion of one animal in steps near the additions worked out: the nearest first, where rounding breaks a rule. */
+/**
+ * The portion of one animal in steps near the additions worked out, the nearest first: one of them may keep a rule that
+ * rounding to the nearest steps breaks.
+ * @param animal its place among the animals of the shared mix
+ * @throws RangeError where there is no such animal
+ */
 export function portionsNear(shared: SharedMix, problem: Problem, animal: number): WeighedPortion[] {
   const base = inSteps(shared.base, problem.batch_grams, problem.scale_step_grams);
-  const { length } = Object.keys(shared.animals[animal]!.additions);
+  const eater = shared.animals[animal];
+  if (!eater) throw new RangeError(`no animal ${animal} shares this mix`);
+  const { length } = Object.keys(eater.additions);
   let offs: readonly (readonly number[])[] = [[]];
   const far = (off: readonly number[]) => off.reduce((sum, v) => sum + Math.abs(v), 0);
   for (let n = 0; n < length; n++)
@@ -66,19 +73,16 @@ export function portionsNear(shared: SharedMix, problem: Problem, animal: number
       .flatMap((off) => OFF.map((o) => [...off, o]))
       .sort((a, b) => far(a) - far(b))
       .slice(0, TRIES);
-  return offs.map((off) => portionAt(shared, problem, base, animal, off));
+  return offs.map((off) => portionAt(eater, problem, base, off));
 }
 
 /** @param off steps of the scale that each addition is away from its nearest step; 0 where none is given */
 function portionAt(
-  shared: SharedMix,
+  { id, name, additions }: SharedMix['animals'][number],
   { batch_grams: batch, scale_step_grams: step }: Problem,
   base: WeighedSharing['base'],
-  animal: number,
   off: readonly number[],
 ): WeighedPortion {
-  const { id, name, additions } = shared.animals[animal]!;
-
   const rows = Object.entries(additions).map(([food, per100], k): WeighedAddition => {
     const inBatch = (per100 * batch) / 100;
     return {

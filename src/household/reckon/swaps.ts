@@ -17,6 +17,7 @@ export function broughtIn(swap: Pick<Swap, 'ref' | 'name' | 'group'>): Ingredien
  * @param mix as it is kept
  * @param shares as the swap was worked out for, percent by food id, 100 in all
  * @param food id of the food that goes
+ * @throws RangeError where the swap names neither a food of the mix nor one of the tables
  */
 export function withSwap(
   mix: Mix,
@@ -27,8 +28,9 @@ export function withSwap(
   const further = broughtIn(swap);
   const next = further ? addFood(mix, further) : mix;
   const other = further
-    ? next.problem.foods.find((f) => f.id === further.id || f.ref === further.ref)!.id
-    : swap.id!;
+    ? next.problem.foods.find((f) => f.id === further.id || f.ref === further.ref)?.id
+    : swap.id;
+  if (other === undefined) throw new RangeError(`the swap "${swap.name}" names no food`);
   return {
     ...next,
     shares: swapped(shares, food, other, swap.share),

@@ -50,12 +50,12 @@ export function removeAim(mix: Mix, key: string): Mix {
 
 /** One place up (-1) or down (1); at the end of the list it stays. */
 export function moveAim(mix: Mix, key: string, by: -1 | 1): Mix {
-  const aims = [...(mix.problem.aims ?? [])];
+  const aims = mix.problem.aims ?? [];
   const from = aims.findIndex((a) => aimKey(a) === key);
   const to = from + by;
-  if (from < 0 || to < 0 || to >= aims.length) return mix;
-  [aims[from], aims[to]] = [aims[to]!, aims[from]!];
-  return withAims(mix, aims);
+  const aim = aims[from];
+  if (!aim || to < 0 || to >= aims.length) return mix;
+  return withAims(mix, aims.toSpliced(from, 1).toSpliced(to, 0, aim));
 }
 
 /** @param give how far it may be left from its best, in its unit; undefined for not at all */
