@@ -11,9 +11,22 @@ story();
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page();
+  await page.addInitScript(RECORD_QUESTIONS);
   await page.goto(`${bench.url}/#/mix`);
 });
 afterAll(() => bench?.close());
+
+/** Keeps what the page asks of the formulation worker, as "move {problem}", in `window.asked`. */
+const RECORD_QUESTIONS = `
+  window.asked = [];
+  const post = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function (message, ...rest) {
+    if (message.type === 'APPLY')
+      window.asked.push(message.path.join('.') + ' ' + JSON.stringify(message.argumentList[0]?.value));
+    return post.call(this, message, ...rest);
+  };`;
+
+const asked = async () => (await page.evaluate('window.asked')) as string[];
 
 const verdictIs = (state: string, on = page) =>
   on.waitForSelector(`[data-testid="verdict"][data-state="${state}"]`);
@@ -59,6 +72,20 @@ describe('a mix is balanced and moved', () => {
     const after = await shares();
     const total = Object.values(after).reduce((a, b) => a + b, 0);
     expect(Math.abs(total - 100)).toBeLessThan(1.1);
+  });
+
+  test('how a moved mix stands comes with the move and is not asked for again', async () => {
+    await expect.poll(() => page.locator('.grams.about').count()).toBe(0);
+    await page.evaluate('window.asked = []');
+    const before = Number(await share('Millet').inputValue());
+    await slider('Millet').press('ArrowRight');
+    // Grams are the last to be asked for, once the mix stands still.
+    await expect.poll(async () => (await asked()).some((q) => q.startsWith('grams '))).toBe(true);
+    expect(Number(await share('Millet').inputValue())).toBeCloseTo(before + 0.1, 1);
+    const questions = await asked();
+    const move = questions.find((q) => q.startsWith('move '))!;
+    expect(questions).toContain(move.replace('move', 'grams'));
+    expect(questions).not.toContain(move.replace('move', 'evaluate'));
   });
 
   test('a typed share beyond the span is brought to the span, and the screen says so', async () => {

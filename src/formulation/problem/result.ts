@@ -133,19 +133,13 @@ export interface Best {
   readonly shares: Readonly<Record<string, number>>;
 }
 
-/** A mix that keeps every rule, not yet in grams. */
-export interface Following extends Best {
+/**
+ * A mix that keeps every rule, not yet in grams, with what an {@link Evaluation} says of it: `total` would be 100 and
+ * `breaches` empty.
+ */
+export interface Following extends Best, Omit<Evaluation, 'total' | 'breaches'> {
   readonly status: 'optimal';
-  readonly beside?: BesideShares;
   readonly spans: Readonly<Record<string, readonly [number, number]>>;
-  readonly nutrients: Evaluation['nutrients'];
-  readonly in_range_chance: Evaluation['in_range_chance'];
-  readonly all_in_range_chance: number;
-  readonly binding: readonly Statement[];
-  readonly estimated: readonly Doubt[];
-  readonly unsure: readonly Doubt[];
-  readonly cautions: readonly CautionNote[];
-  readonly verdict: string;
   /** Pointers of fields that no rule of the format knows; they were not read. */
   readonly ignored: readonly string[];
 }

@@ -15,25 +15,13 @@ import { TargetsScreen } from '../targets/TargetsScreen.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
 import { ChecksDue } from './ChecksDue.tsx';
-import { KITCHEN_PLACES, KitchenNav } from './KitchenNav.tsx';
-import '../animals/animals.css';
-import './kitchen.css';
-
-const PLACES = [
-  ['today', 'Today'],
-  ['foods', 'Foods'],
-  ['targets', 'Targets'],
-  ['mix', 'Mix'],
-  ['calendar', 'Kitchen'],
-  ['animals', 'Animals'],
-] as const;
-/** What has no place of its own in the bar. */
-const INNER: readonly string[] = KITCHEN_PLACES.map(([place]) => place);
+import { isInKitchen, KitchenNav, PLACES } from './navigation.tsx';
+import './frame.css';
 
 export function App() {
   const [place = 'today', rest] = useRoute();
   const household = useHousehold();
-  const inKitchen = INNER.includes(place);
+  const inKitchen = isInKitchen(place);
   const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
 
   let screen: ReactNode;

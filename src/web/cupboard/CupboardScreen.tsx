@@ -11,6 +11,8 @@ import { LotForm } from './LotForm.tsx';
 import { LotList } from './LotList.tsx';
 import { LotPage } from './LotPage.tsx';
 import { cupboardFoods, lotsByFood, lotsForCold } from './view-model.ts';
+import '../shared/styles/list-detail.css';
+import './cupboard.css';
 
 const NEW = 'new';
 const COLD = 'cold';

@@ -9,6 +9,7 @@ import { PlanRun } from './PlanRun.tsx';
 import { RunList } from './RunList.tsx';
 import { RunPage } from './RunPage.tsx';
 import { looksDue, runLines, toDry } from './view-model.ts';
+import '../shared/styles/list-detail.css';
 import '../cupboard/cupboard.css';
 import './drying.css';
 

@@ -3,13 +3,14 @@ import { useState } from 'react';
 import { Button, Form, Input, Label, SearchField, TextField } from 'react-aria-components';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
+import { sourceFromReference } from '../../household/reckon/own-food.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { tableNote } from '../shared/table-name.ts';
 import { newId } from '../store/new-id.ts';
 import { useFoodSearch } from '../worker/engine.ts';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
-import { sourceFromReference } from './own-food.ts';
+import '../shared/styles/offers.css';
 
 interface Props {
   own: OwnFood;
@@ -129,7 +130,7 @@ function FromTable({ own, onDone }: Props) {
               className="button small"
               isDisabled={there.has(f.ref)}
               aria-label={`Add ${f.name}, ${f.source}, as a source`}
-              onPress={() => onDone(sourceFromReference(f))}
+              onPress={() => onDone(sourceFromReference(f, newId()))}
             >
               {there.has(f.ref) ? 'Is a source' : 'Add'}
             </Button>

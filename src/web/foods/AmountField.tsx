@@ -1,8 +1,8 @@
 /** One amount of a label: exactly, at least, at most, or between two figures. Blank is unknown. */
 import { useState } from 'react';
+import type { Stated } from '../../foods/label/form.ts';
 import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import type { Stated } from './label/label.ts';
 
 const SAYINGS = {
   exactly: 'exactly',

@@ -1,11 +1,12 @@
 /** What a label says, field by field, for whatever quantity it prints. */
 import { useState } from 'react';
+import { amountWords } from '../../foods/figure-words.ts';
+import type { Fault } from '../../foods/label/faults.ts';
+import { figuresFrom, type LabelForm, type Stated } from '../../foods/label/form.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { AmountField } from './AmountField.tsx';
-import type { Fault } from './label/faults.ts';
-import { figuresFrom, type LabelForm, type Stated, words } from './label/label.ts';
 
 const MAIN: readonly Tag[] = ['WATER', 'PROCNT', 'FAT', 'FIBC', 'FIBTG', 'ASH', 'CHOCDF', 'SUGAR', 'CA', 'P'];
 const TAGS = NUTRIENTS.map((n) => n.tag);
@@ -37,7 +38,7 @@ export function AmountFields({ form, faults, onChange }: Props) {
     });
 
   const field = (tag: Tag) => {
-    const said = tag === 'WATER' || !converted ? 'unknown' : words(figures, tag);
+    const said = tag === 'WATER' || !converted ? 'unknown' : amountWords(figures, tag);
     const worked = said === 'unknown' ? undefined : `= ${said} in 100 g as fed`;
     return (
       <AmountField

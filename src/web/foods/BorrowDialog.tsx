@@ -7,6 +7,8 @@ import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { figure } from '../shared/windows.ts';
 import { engine } from '../worker/engine.ts';
+import '../shared/PickerDialog.css';
+import '../shared/styles/offers.css';
 
 interface Props {
   own: OwnFood;

@@ -3,6 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import type { Picture, PictureRow } from '../../foods/sources/picture.ts';
 import { unitWord } from '../../nutrition/nutrients.ts';
 import { figure } from '../shared/windows.ts';
+import '../shared/styles/mark.css';
 
 const WIDTH = 340;
 const LEFT = 8;

@@ -1,17 +1,19 @@
 /** The figures of a food, by pasting its label or by filling in fields: two ways to the same result. */
 import { useEffect, useMemo, useState } from 'react';
+import { countOf } from '../../foods/figures.ts';
 import type { FoodGroup } from '../../foods/food.ts';
+import { type Fault, faultsOf, impossible } from '../../foods/label/faults.ts';
+import { figuresFrom, type LabelForm, statedFrom, withLabelSd } from '../../foods/label/form.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
+import type { GivenFigures } from '../../household/reckon/label-source.ts';
 import { Radios } from '../shared/Radios.tsx';
 import { AmountFields } from './AmountFields.tsx';
 import { FigureWarnings } from './FigureWarnings.tsx';
-import { type Fault, faultsOf, impossible } from './label/faults.ts';
 import { LabelPaste } from './label/LabelPaste.tsx';
-import { countOf, figuresFrom, type LabelForm, statedFrom, withLabelSd } from './label/label.ts';
-import type { LabelFigures } from './label/source.ts';
 import { usePastedLabel } from './label/usePastedLabel.ts';
+import './label/label.css';
 
-export interface FigureResult extends LabelFigures {
+export interface FigureResult extends GivenFigures {
   /** What cannot be true or kept; nothing is to be saved while there is any. */
   readonly faults: readonly string[];
 }
@@ -27,7 +29,7 @@ interface Props {
 }
 
 const RECHECK = 'Check that line of the label, or use “Fill in fields”.';
-/** As much of a label as is kept. */
+/** Most characters of a label that the store keeps. */
 const MOST_TEXT = 4000;
 
 export function FigureForm({ initial, about, onChange }: Props) {

@@ -2,11 +2,11 @@
 import { useMemo } from 'react';
 import type { Figures, FoodGroup } from '../../foods/food.ts';
 import { checkFigures } from '../../foods/label/checks.ts';
+import { likeNamed } from '../../foods/like-named.ts';
 import { useSettled } from '../shared/settled.ts';
 import { useFoodSearch } from '../worker/engine.ts';
-import { likeNamed } from './like-named.ts';
 
-/** Already said by a fault, in other words. */
+/** Warnings left out while a fault is shown: the fault says the same in other words. */
 const SAID_BY_FAULT = ['sum', 'bounds', 'fibre'];
 /** More moisture than any dry food has, percent. */
 const FRESH = 50;

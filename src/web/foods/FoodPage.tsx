@@ -12,19 +12,23 @@ import {
   ingredientFromReference,
   usesOwnFood,
 } from '../../household/reckon/mix-edits.ts';
+import { ownFromReference } from '../../household/reckon/own-food.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { CautionWords } from '../shared/CautionWords.tsx';
 import { go } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { useRemove } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { BorrowDialog } from './BorrowDialog.tsx';
 import { FoodAmounts } from './FoodAmounts.tsx';
 import { IngredientReading } from './label/IngredientPaste.tsx';
 import { MakeForm } from './MakeForm.tsx';
-import { ownFromReference } from './own-food.ts';
 import { SourcesSection } from './SourcesSection.tsx';
+import '../shared/styles/cautions.css';
+import './foods.css';
+import './composition.css';
 
 interface Props {
   food: Food & { tableName?: string; also?: readonly string[]; refuse?: number };
@@ -43,7 +47,7 @@ export function FoodPage({ food, own, onEdit }: Props) {
   const ingredient = own ? ingredientFromOwn(own) : ingredientFromReference(food);
 
   async function keepAsOwn() {
-    const made = ownFromReference(food);
+    const made = ownFromReference(food, newId);
     await save(made);
     go('foods', made.id);
   }

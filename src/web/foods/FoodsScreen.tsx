@@ -10,6 +10,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
 import { FoodPage } from './FoodPage.tsx';
 import { OwnFoodForm } from './OwnFoodForm.tsx';
+import '../shared/styles/list-detail.css';
 
 const NEW = 'new';
 

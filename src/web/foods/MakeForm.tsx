@@ -4,14 +4,15 @@ import { Button } from 'react-aria-components';
 import type { Food } from '../../foods/food.ts';
 import { type Form, type Formed, formOf } from '../../foods/forms/form-of.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
+import { ownFrom } from '../../household/reckon/own-food.ts';
 import { NUTRIENTS, unitWord } from '../../nutrition/nutrients.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go } from '../shared/route.ts';
 import { figure } from '../shared/windows.ts';
+import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
-import { ownFrom } from './own-food.ts';
 
 const FORMS: readonly (readonly [Form, string])[] = [
   ['dried', 'dried'],
@@ -39,7 +40,8 @@ export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
   const fresh = form === 'dried' ? attempt(() => freshFor(100, food, damp!)) : undefined;
 
   async function keep(formed: Formed) {
-    const own = ownFrom(food, `${food.name}, ${form}`, formed.figures, formed.source);
+    const { figures, source } = formed;
+    const own = ownFrom(food, { name: `${food.name}, ${form}`, figures, source, newId });
     await save(own);
     go('foods', own.id);
   }

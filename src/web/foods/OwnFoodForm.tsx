@@ -4,6 +4,7 @@ import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { type Evidence, withEvidence } from '../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
+import { soleSource, sourceWith } from '../../household/reckon/label-source.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -14,7 +15,6 @@ import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
 import { IngredientPaste, MOST_INGREDIENT_TEXT } from './label/IngredientPaste.tsx';
-import { soleSource, sourceWith } from './label/source.ts';
 import { NameCautions } from './NameCautions.tsx';
 
 export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: string): void }) {

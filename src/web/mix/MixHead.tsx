@@ -8,6 +8,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { historyKey, undoesTyping } from './history-keys.ts';
 import { SaveBadge } from './SaveBadge.tsx';
+import './MixHead.css';
 
 export function MixHead({ mix }: { mix: Mix }) {
   const { house, change, choose, create, undo, redo, save, retry } = useMixDraft();

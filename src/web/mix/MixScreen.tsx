@@ -3,6 +3,8 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { besideTotal } from '../../household/reckon/beside.ts';
+import { besideBlend } from '../../household/reckon/beside-blend.ts';
 import { eatersOf, otherTarget, withAnimals } from '../../household/reckon/eaters.ts';
 import { addFood, foodsByGroup, withProfile } from '../../household/reckon/mix-edits.ts';
 import { FirstMix } from '../shared/FirstMix.tsx';
@@ -12,20 +14,20 @@ import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
-import { besideBlend, besideTotal } from './beside/ration.ts';
-import { FoodPicker } from './FoodPicker.tsx';
-import { GroupSection } from './GroupSection.tsx';
-import { Micronutrients } from './Micronutrients.tsx';
+import { FoodPicker } from './foods/FoodPicker.tsx';
+import { GroupSection } from './foods/GroupSection.tsx';
 import { MixAnimals } from './MixAnimals.tsx';
 import { MixHead } from './MixHead.tsx';
 import { MixSettings } from './MixSettings.tsx';
-import { NutrientTable } from './NutrientTable.tsx';
-import { NutrientWindow } from './NutrientWindow.tsx';
+import { Micronutrients } from './nutrients/Micronutrients.tsx';
+import { NutrientTable } from './nutrients/NutrientTable.tsx';
+import { NutrientWindow } from './nutrients/NutrientWindow.tsx';
 import { useOutOfSight } from './out-of-sight.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { RemedyList } from './RemedyList.tsx';
 import { useFormulation } from './useFormulation.ts';
 import { STATE_WORDS, Verdict } from './Verdict.tsx';
+import './MixScreen.css';
 
 /** @param shown the advice to open at once, by its name in the address */
 export function MixScreen({ shown }: { shown: string | undefined }) {

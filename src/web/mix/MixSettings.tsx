@@ -3,17 +3,18 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Beside } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { mostWater, withMostWater } from '../../household/reckon/keep-dry.ts';
 import { isDryRule, withProblem, withProfile } from '../../household/reckon/mix-edits.ts';
 import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { OBJECTIVES } from './advice/wishes/wishes.ts';
+import { OBJECTIVES } from './advice/wishes/wish-words.ts';
 import { RationEditor } from './beside/RationEditor.tsx';
-import { rationWords } from './beside/ration.ts';
-import { mostWater, withMostWater } from './keep-dry.ts';
+import { rationWords } from './beside/ration-words.ts';
 import type { FormulationView } from './useFormulation.ts';
+import './MixSettings.css';
 
 const CONFIDENCES = [
   ['0', 'None, averages count'],

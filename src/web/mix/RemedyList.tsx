@@ -7,20 +7,20 @@ import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Collision, Remedy, Statement } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { groupName, hold, OTHER, withHolds, withoutRule } from '../../household/reckon/mix-edits.ts';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { focusWhenThere } from '../shared/focus.ts';
-import { engine } from '../worker/engine.ts';
 import {
-  applied,
   changesOf,
-  changeWords,
   heldAt,
   insisted,
   isForeign,
   sortedRemedies,
-  tableOf,
   wishedInstead,
-} from './remedies.ts';
+  withRemedy,
+} from '../../household/reckon/mix-remedies.ts';
+import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { focusWhenThere } from '../shared/focus.ts';
+import { engine } from '../worker/engine.ts';
+import { changeWords, tableOf } from './remedy-words.ts';
+import './RemedyList.css';
 
 interface Props {
   collision: Collision;
@@ -68,7 +68,7 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
       remedy={remedy}
       mix={mix}
       nameOf={nameOf}
-      act={() => mend((m) => applied(m, remedy))}
+      act={() => mend((m) => withRemedy(m, remedy))}
     />
   );
 

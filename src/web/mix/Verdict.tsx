@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components';
 import { StateIcon } from './icons.tsx';
 import type { FormulationView } from './useFormulation.ts';
+import './Verdict.css';
 
 export const STATE_WORDS: Record<FormulationView['state'], string> = {
   in: 'In range',

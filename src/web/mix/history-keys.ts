@@ -1,7 +1,7 @@
 /** The keys for undo and redo: Ctrl or Cmd with Z, with Shift+Z, and Ctrl+Y. */
 
 /** What is read of a pressed key; a KeyboardEvent of a browser is one. */
-export interface Pressed {
+interface Pressed {
   readonly key: string;
   readonly ctrlKey: boolean;
   readonly metaKey: boolean;

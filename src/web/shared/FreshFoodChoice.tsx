@@ -7,6 +7,8 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
 import { PickerDialog } from './PickerDialog.tsx';
 import { tableNote } from './table-name.ts';
+import './styles/offers.css';
+import './FreshFoodChoice.css';
 
 /** How many are suggested. */
 const MOST = 3;

@@ -1,6 +1,7 @@
 /** A button that opens a dialog over the page, to be left by "Done". */
 import type { ReactNode } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import './PickerDialog.css';
 
 export function PickerDialog(props: {
   label: string;

@@ -1,5 +1,6 @@
 /** One of a few, all in sight: the platform's own radio buttons, moved with the arrows. */
 import { type ReactNode, useId } from 'react';
+import './Radios.css';
 
 export function Radios<T extends string>(props: {
   label: ReactNode;

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { withProfile } from '../../household/reckon/mix-edits.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { finishProfile } from '../../targets/finish-profile.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
@@ -10,6 +11,7 @@ import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { boundKey, boundName, boundUnit, FIBRE_SENTENCE } from './ProfileTable.tsx';
+import './targets.css';
 
 export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   const { mix, change } = useMixDraft();
@@ -33,10 +35,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   }
 
   function keep() {
-    const bounds = draft.bounds.filter((b) => b.min !== undefined || b.max !== undefined);
-    const fibre: TargetProfile['fibre'] =
-      (['FIBTG', 'FIBC'] as const).find((tag) => bounds.some((b) => b.nutrient === tag)) ?? 'none';
-    const kept = { ...draft, name: draft.name.trim(), bounds, fibre };
+    const kept = finishProfile(draft);
     save.mutate(kept, {
       onSuccess: () => {
         setDraft(kept);

@@ -8,6 +8,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { ProfileEditor } from './ProfileEditor.tsx';
 import { ProfileTable } from './ProfileTable.tsx';
+import '../shared/styles/list-detail.css';
 
 export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const { house, mix, change } = useMixDraft();

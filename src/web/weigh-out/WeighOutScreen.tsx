@@ -5,6 +5,7 @@ import { useFreshBatches } from '../store/fresh-batches.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { BatchPage } from './BatchPage.tsx';
 import { StartBatch } from './StartBatch.tsx';
+import './weigh-out.css';
 
 /** @param shown id of the batch; undefined for the batches of the mix */
 export function WeighOutScreen({ shown }: { shown: string | undefined }) {

@@ -14,6 +14,7 @@ import type { SubstituteQuestion } from '../../formulation/advice/substitutes.ts
 import { Formulation } from '../../formulation/formulation.ts';
 import type { Eater } from '../../formulation/problem/for-animals.ts';
 import { parseProblem } from '../../formulation/problem/parse.ts';
+import type { Shares } from '../../formulation/problem/problem.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
 import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
@@ -27,7 +28,6 @@ import { type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
-export type Shares = Readonly<Record<string, number>>;
 
 const KEPT = 4;
 const live = new Map<string, Formulation>();

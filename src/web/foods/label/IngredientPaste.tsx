@@ -4,8 +4,9 @@ import { Label, Text, TextArea, TextField } from 'react-aria-components';
 import { type Flag, readIngredients } from '../../../foods/ingredients/read-ingredients.ts';
 import { useSettled } from '../../shared/settled.ts';
 import { markedText } from './marked-text.ts';
+import './label.css';
 
-/** As much of a list as is kept. */
+/** Most characters of a list of ingredients that the store keeps. */
 export const MOST_INGREDIENT_TEXT = 4000;
 
 interface Props {

@@ -1,8 +1,9 @@
 /** What a label comes to: every amount in 100 g as fed, with the print it follows from where the two differ. */
+import { amountWords, shortNumber } from '../../../foods/figure-words.ts';
+import { countOf } from '../../../foods/figures.ts';
 import type { Figures } from '../../../foods/food.ts';
 import type { ReadAmount } from '../../../foods/label/reading.ts';
 import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
-import { countOf, short, words } from './label.ts';
 
 interface Props {
   figures: Figures;
@@ -14,7 +15,7 @@ interface Props {
 }
 
 export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
-  const rows = NUTRIENTS.filter(({ tag }) => words(figures, tag) !== 'unknown' || waiting.has(tag));
+  const rows = NUTRIENTS.filter(({ tag }) => amountWords(figures, tag) !== 'unknown' || waiting.has(tag));
   return (
     <section className="label-figures" aria-label="What this comes to">
       <h4>What this comes to</h4>
@@ -35,11 +36,11 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
           </thead>
           <tbody>
             {rows.map(({ tag, name }) => (
-              <tr key={tag} className={words(figures, tag) === 'unknown' ? 'unknown' : ''}>
+              <tr key={tag} className={amountWords(figures, tag) === 'unknown' ? 'unknown' : ''}>
                 <th scope="row">{name}</th>
                 <td>
-                  {words(figures, tag)}
-                  {words(figures, tag) === 'unknown' && <small> (waits for an answer)</small>}
+                  {amountWords(figures, tag)}
+                  {amountWords(figures, tag) === 'unknown' && <small> (waits for an answer)</small>}
                 </td>
                 <td>{printed(tag, amounts)}</td>
               </tr>
@@ -75,7 +76,7 @@ function printed(tag: Tag, amounts: readonly ReadAmount[]): string {
       if (figure === undefined) return a.heard;
       const both = a.value === undefined && a.low !== undefined && a.high !== undefined;
       const guarantee = a.value !== undefined || both ? '' : a.low !== undefined ? 'min. ' : 'max. ';
-      const amount = `${guarantee}${short(figure)}${both ? ` to ${short(a.high!)}` : ''} ${a.unit === 'ug' ? 'µg' : a.unit}`;
+      const amount = `${guarantee}${shortNumber(figure)}${both ? ` to ${shortNumber(a.high!)}` : ''} ${a.unit === 'ug' ? 'µg' : a.unit}`;
       const of = a.unit === '%' || a.per.grams === undefined ? '' : ` in ${a.per.grams} g`;
       return `${amount}${of}${a.per.basis === 'dry matter' ? ' of dry matter' : ''}${a.as === 'salt' ? ' of salt' : ''}`;
     });

@@ -1,11 +1,11 @@
 /** A text cut where marks begin and end, so that it can be drawn with its found words marked. */
-export interface Span {
+interface TextSpan {
   /** First character, and the one after the last. */
   readonly start: number;
   readonly end: number;
 }
 
-export interface Piece {
+interface Piece {
   readonly text: string;
   /** Whether any mark covers it. */
   readonly marked: boolean;
@@ -14,7 +14,7 @@ export interface Piece {
 }
 
 /** The pieces joined are the text again; marks may overlap, empty ones and those outside the text are left out. */
-export function markedText(text: string, spans: readonly Span[]): Piece[] {
+export function markedText(text: string, spans: readonly TextSpan[]): Piece[] {
   const kept = spans
     .map((s, index) => ({ ...s, index }))
     .filter((s) => s.start < s.end && s.end <= text.length && s.start >= 0);

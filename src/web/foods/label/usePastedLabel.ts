@@ -1,13 +1,13 @@
 /** A label as it is pasted and its questions answered: read as the typing pauses, figures at every moment. */
 import { useMemo, useRef, useState } from 'react';
+import { countOf, plainFigures, sameFigures } from '../../../foods/figures.ts';
 import type { Figures } from '../../../foods/food.ts';
 import { figuresOf } from '../../../foods/label/figures.ts';
+import { questionsOf } from '../../../foods/label/questions.ts';
 import { readLabel } from '../../../foods/label/read.ts';
 import type { Answers, LabelReading, Question } from '../../../foods/label/reading.ts';
 import type { FoodSource } from '../../../foods/sources/source.ts';
 import { useSettled } from '../../shared/settled.ts';
-import { countOf, plainFigures, sameFigures } from './label.ts';
-import { questionsOf } from './questions.ts';
 
 export interface PastedLabel {
   readonly text: string;

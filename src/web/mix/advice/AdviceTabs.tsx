@@ -3,7 +3,7 @@ import type { Dispatch, SetStateAction } from 'react';
 import { type Key, Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { Eater } from '../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../household/model.ts';
-import type { FormulationView } from '../useFormulation.ts';
+import type { AdviceProps } from './advice-props.ts';
 import { ChangeOverPanel } from './change-over/ChangeOverPanel.tsx';
 import { RefusalPanel } from './refusals/RefusalPanel.tsx';
 import { SharingPanel } from './sharing/SharingPanel.tsx';
@@ -11,13 +11,7 @@ import { TradeOffPanel } from './trade-off/TradeOffPanel.tsx';
 import { MixVersions } from './versions/MixVersions.tsx';
 import { WhyPanel } from './why/WhyPanel.tsx';
 import { WishPanel } from './wishes/WishPanel.tsx';
-
-export interface AdviceProps {
-  /** The mix with what its animals bring. */
-  readonly mix: Mix;
-  readonly view: FormulationView;
-  nameOf(id: string): string;
-}
+import './advice.css';
 
 /** The tab that is open, and the way to open another. */
 export type OpenAdvice = readonly [Key, Dispatch<SetStateAction<Key>>];

@@ -2,9 +2,9 @@
 import { Button } from 'react-aria-components';
 import { joined } from '../../../formulation/explain/sentences.ts';
 import type { Animal, Mix } from '../../../household/model.ts';
+import { dailyOf, leastDaily, type WaterOf, withDaily } from '../../../household/reckon/beside.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
-import { dailyOf, leastDaily, type WaterOf, withDaily } from './ration.ts';
 
 interface Props {
   mix: Mix;

@@ -2,6 +2,15 @@
 import { useId, useState } from 'react';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
+import {
+  addBeside,
+  besideTotal,
+  countedPart,
+  gramsOfShare,
+  removeBeside,
+  shareNow,
+} from '../../../household/reckon/beside.ts';
+import { compositionOf } from '../../../household/reckon/beside-blend.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { useReferenceFoods } from '../../worker/engine.ts';
@@ -10,15 +19,7 @@ import { RationBar } from './RationBar.tsx';
 import { RationDay } from './RationDay.tsx';
 import { RationPicker } from './RationPicker.tsx';
 import { RationRow } from './RationRow.tsx';
-import {
-  addBeside,
-  besideTotal,
-  compositionOf,
-  countedPart,
-  gramsOfShare,
-  removeBeside,
-  shareNow,
-} from './ration.ts';
+import './ration.css';
 
 export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { house } = useMixDraft();

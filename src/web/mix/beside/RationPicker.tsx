@@ -1,18 +1,12 @@
 /** Dialog to add what is fed beside the mix: the keeper's pellets and foods, and the reference foods. */
 import { useState } from 'react';
-import type { ReferenceFood } from '../../../foods/reference.ts';
-import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
+import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
-import { besideFromOwn, ingredientFromReference } from '../../../household/reckon/mix-edits.ts';
-import { canBeAirDry } from '../../../nutrition/air-dry.ts';
+import { besideId, isFresh, ownBeside, referenceBeside, roomFor } from '../../../household/reckon/beside.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch } from '../../worker/engine.ts';
-import { OfferList } from '../OfferList.tsx';
-import { FRESH_WATER, roomFor } from './ration.ts';
-
-/** What a food beside begins with, percent of the ration; a pellet is half of it (common practice, no source). */
-const START = { pellet: 50, dry: 5, fresh: 1 } as const;
+import { OfferList } from '../foods/OfferList.tsx';
 
 interface Props {
   mix: Mix;
@@ -52,10 +46,12 @@ function Finder({ mix, own, onAdd }: Props) {
   const offers = [
     ...mine
       .toSorted((a, b) => Number(b.kind === 'pellet') - Number(a.kind === 'pellet'))
-      .map((f) => offered(f.id, f.name, kindOf(f), () => fromOwn(f, mix.problem))),
+      .map((f) => offered(f.id, f.name, kindOf(f), () => ownBeside(f, mix.problem))),
     ...found.map((f) => {
       const note = [isFresh(f.composition.WATER) && 'fresh', !f.plain && tableNote(f)];
-      return offered(idOf(f), f.name, note.filter(Boolean).join(' · '), () => fromReference(f, mix.problem));
+      return offered(besideId(f), f.name, note.filter(Boolean).join(' · '), () =>
+        referenceBeside(f, mix.problem),
+      );
     }),
   ];
   return (
@@ -67,29 +63,4 @@ function Finder({ mix, own, onAdd }: Props) {
       onQuery={setQuery}
     />
   );
-}
-
-/** The same food may be in the mix too, so beside it has an id of its own. */
-function idOf(food: ReferenceFood): string {
-  return `beside-${ingredientFromReference(food).id}`;
-}
-
-function isFresh(water: number | undefined): boolean {
-  return canBeAirDry(water) && water >= FRESH_WATER;
-}
-
-function fromOwn(food: OwnFood, problem: Problem): Beside {
-  const fresh = isFresh(food.composition.WATER);
-  const start = fresh ? START.fresh : food.kind === 'pellet' ? START.pellet : START.dry;
-  return airDry(besideFromOwn(food, Math.min(start, roomFor(problem, food.id))), fresh);
-}
-
-function fromReference(food: ReferenceFood, problem: Problem): Beside {
-  const fresh = isFresh(food.composition.WATER);
-  const share_of_ration = Math.min(fresh ? START.fresh : START.dry, roomFor(problem, idOf(food)));
-  return airDry({ id: idOf(food), name: food.name, ref: food.ref, share_of_ration }, fresh);
-}
-
-function airDry(food: Beside, fresh: boolean): Beside {
-  return fresh ? { ...food, counts_as: 'air dry' } : food;
 }

@@ -3,10 +3,6 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
-import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
-import { Choice } from '../../shared/Choice.tsx';
-import { NumberInput } from '../../shared/NumberInput.tsx';
-import type { FormulationView } from '../useFormulation.ts';
 import {
   byGrams,
   byShare,
@@ -17,7 +13,11 @@ import {
   roomFor,
   type WaterOf,
   withChoice,
-} from './ration.ts';
+} from '../../../household/reckon/beside.ts';
+import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
+import { Choice } from '../../shared/Choice.tsx';
+import { NumberInput } from '../../shared/NumberInput.tsx';
+import type { FormulationView } from '../useFormulation.ts';
 
 interface Props {
   food: Beside;

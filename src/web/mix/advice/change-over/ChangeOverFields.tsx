@@ -8,18 +8,8 @@ import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
 import { tableNote } from '../../../shared/table-name.ts';
 import { useFoodSearch, useReferenceFoods } from '../../../worker/engine.ts';
-import { TABLE, usePresentOptions } from './ChangeOverPresent.tsx';
-
-export interface ChangeOverChoices {
-  /** What is fed now, as the list of choices writes it; '' while nothing is chosen. */
-  readonly present: string;
-  readonly days: number;
-  /** ISO 8601 date. */
-  readonly start: string;
-  /** Grams a day and step of the scale; those of the mix and its animals unless chosen. */
-  readonly daily?: number;
-  readonly step?: number;
-}
+import { type ChangeOverChoices, TABLE } from './choices.ts';
+import { usePresentOptions } from './present-food.ts';
 
 interface Props {
   mix: Mix;

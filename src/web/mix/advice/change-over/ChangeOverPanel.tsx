@@ -2,16 +2,19 @@
 import { useMemo, useState } from 'react';
 import { joined } from '../../../../formulation/explain/sentences.ts';
 import { words } from '../../../../formulation/solve/bounds.ts';
+import { dailyGramsOf, type MixAsFood, withoutFresh } from '../../../../household/reckon/change-over.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
 import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
 import { today } from '../../../shared/today.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
-import { type ChangeOverChoices, ChangeOverFields } from './ChangeOverFields.tsx';
+import type { AdviceProps } from '../advice-props.ts';
+import { ChangeOverFields } from './ChangeOverFields.tsx';
 import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
-import { usePresentFood } from './ChangeOverPresent.tsx';
-import { type Blend, dailyFault, dailyGramsOf, planColumns, withoutFresh } from './change-over.ts';
+import type { ChangeOverChoices } from './choices.ts';
+import { dailyFault, planColumns } from './plan-columns.ts';
+import { usePresentFood } from './present-food.ts';
+import './change-over.css';
 
 /** What was chosen for each mix, for as long as the page is open: a look at another tab loses nothing. */
 const chosen = new Map<string, ChangeOverChoices>();
@@ -95,7 +98,7 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
   );
 }
 
-function Partly({ blend: { food, partly } }: { blend: Blend }) {
+function Partly({ blend: { food, partly } }: { blend: MixAsFood }) {
   const shown = partly.slice(0, 6).map(words);
   if (shown.length === 0) return null;
   const more = partly.length - shown.length;

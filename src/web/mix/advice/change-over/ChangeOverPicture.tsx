@@ -2,7 +2,7 @@
 import { scaleBand, scaleLinear } from 'd3-scale';
 import { useId } from 'react';
 import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
-import { type PlanColumn, STANDINGS, type Standing, standingOf } from './change-over.ts';
+import { type DayStanding, type PlanColumn, STANDINGS, standingOf } from './plan-columns.ts';
 
 const WIDTH = 360;
 const LEFT = 40;
@@ -80,7 +80,7 @@ export function ChangeOverPicture({ days, columns }: Props) {
             {c.name}
           </span>
         ))}
-        {(Object.keys(STANDINGS) as Standing[])
+        {(Object.keys(STANDINGS) as DayStanding[])
           .filter((s) => days.some((d) => standingOf(d) === s))
           .map((s) => (
             <span key={s} className="change-key">

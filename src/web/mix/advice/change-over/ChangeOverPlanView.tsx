@@ -5,9 +5,9 @@ import { createPortal } from 'react-dom';
 import { dayInWords } from '../../../../kitchen/days.ts';
 import type { ChangeOver } from '../../../../kitchen/feeding/change-over.ts';
 import { ChangeOverPicture } from './ChangeOverPicture.tsx';
-import { type PlanColumn, STANDINGS, shortDay, standingOf } from './change-over.ts';
+import { type PlanColumn, STANDINGS, shortDay, standingOf } from './plan-columns.ts';
 
-/** On the page's body while only the plan goes on paper; see refusals.css. */
+/** On the page's body while only the plan goes on paper; see change-over.css. */
 const PRINTING = 'printing-plan';
 
 interface Props {

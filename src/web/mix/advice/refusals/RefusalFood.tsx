@@ -5,13 +5,14 @@ import type { Swap } from '../../../../formulation/advice/substitutes.ts';
 import type { Leaving } from '../../../../formulation/explain/drop-one.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Animal } from '../../../../household/model.ts';
+import { withSwap } from '../../../../household/reckon/swaps.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
-import { breachWords, shareWords, withSwap } from './swaps.ts';
+import { breachWords, shareWords } from './swap-words.ts';
 
-/** Most swaps shown of the keeper's own foods, and as many of the tables. */
+/** Most swaps shown for a food: so many with the keeper's own foods, and as many with foods of the tables. */
 const PER_FOOD = 4;
 
 interface Props {
@@ -24,7 +25,7 @@ interface Props {
   held: readonly string[];
   /** Whether `leaving` is that of the mix before its last change. */
   stale: boolean;
-  /** Those of the mix. */
+  /** The animals that the mix is made for. */
   animals: readonly Animal[];
   refuse(animal: Animal): void;
   view: FormulationView;

@@ -4,16 +4,17 @@ import { Button } from 'react-aria-components';
 import type { Animal } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
 import { mixesOf } from '../../../../household/reckon/refusals.ts';
+import { notRefusing, refusing } from '../../../../household/reckon/swaps.ts';
 import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
-import { notRefusing, refusing } from './swaps.ts';
+import './refusals.css';
 
 export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   const { house } = useMixDraft();

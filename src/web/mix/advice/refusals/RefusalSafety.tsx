@@ -4,11 +4,11 @@ import { Button } from 'react-aria-components';
 import type { DropOne } from '../../../../formulation/explain/drop-one.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { withDropOne } from '../../../../household/reckon/swaps.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
-import { withDropOne } from './swaps.ts';
 
 interface Props {
   mix: Mix;
@@ -21,7 +21,7 @@ interface Props {
 export function RefusalSafety({ mix, view, leftOut, say }: Props) {
   const { change, current } = useMixDraft();
   const [busy, setBusy] = useState(false);
-  /** Told at once; what collides takes the page a moment longer. */
+  /** No mix is safe: shown as soon as the worker says so, while the page still works out which rules collide. */
   const [impossible, setImpossible] = useState(false);
   const wanted = mix.problem.drop_one === true;
   const none = view.state === 'none' || (impossible && view.state !== 'in');

@@ -6,17 +6,23 @@ import { joined } from '../../../../formulation/explain/sentences.ts';
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
+import {
+  portionsNear,
+  problemsApart,
+  type WeighedPortion,
+  weighSharing,
+} from '../../../../household/reckon/sharing.ts';
 import { useAnswer } from '../../../shared/Answered.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { Answer } from '../../../worker/formulation.worker.ts';
 import type { FormulationView } from '../../useFormulation.ts';
-import { costWords, figure, type PortionView, portionsNear, problemsApart, sharingView } from './sharing.ts';
+import { costWords, figure } from './sharing-words.ts';
 
 /** What one animal gets, and how base and additions as weighed stand under its rules. */
 interface Weighed {
-  readonly portion: PortionView;
+  readonly portion: WeighedPortion;
   readonly standing: Evaluation;
 }
 
@@ -34,7 +40,7 @@ interface Props {
 export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Props) {
   const { change } = useMixDraft();
   const [said, say] = useState('');
-  const { base, portions } = sharingView(shared, problem);
+  const { base, portions } = weighSharing(shared, problem);
   const blended = shared.weighings > 0;
   const weighed = useAnswer(
     'weighed apart',
@@ -142,7 +148,7 @@ export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Pr
 }
 
 function Portion(props: {
-  portion: PortionView;
+  portion: WeighedPortion;
   cost: string;
   batch: number;
   step: number;

@@ -1,13 +1,14 @@
 /** One base mix for the animals of this mix, and what each of them gets added. */
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../../household/model.ts';
+import { sharingEaters } from '../../../../household/reckon/sharing.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { linkTo } from '../../../shared/route.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { SharingBase } from './SharingBase.tsx';
-import { sharingEaters } from './sharing.ts';
+import './sharing.css';
 
 export function SharingPanel({
   kept,

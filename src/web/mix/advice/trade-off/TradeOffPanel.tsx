@@ -2,24 +2,18 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { openFoods } from '../../../../household/reckon/shares.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../../../worker/engine.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { TradeOffPicture } from './TradeOffPicture.tsx';
 import { TradeOffPoint } from './TradeOffPoint.tsx';
 import { TradeOffTable } from './TradeOffTable.tsx';
-import {
-  openFoods,
-  presentPoint,
-  type TradeGoal,
-  tradeGoals,
-  tradePoints,
-  unknownIn,
-  usualPair,
-} from './trade-off.ts';
+import { presentPoint, type TradeGoal, tradeGoals, tradePoints, unknownIn, usualPair } from './trade-off.ts';
+import './trade-off.css';
 
 export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
   const { change } = useMixDraft();

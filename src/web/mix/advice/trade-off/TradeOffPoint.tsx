@@ -1,6 +1,8 @@
 /** One of the best mixes: both values, and what would change against the mix as it stands. */
 import { Button } from 'react-aria-components';
-import { pointWords, type Shares, shareChanges, type TradeGoal, type TradePoint } from './trade-off.ts';
+import type { Shares } from '../../../../formulation/problem/problem.ts';
+import { shareChanges } from '../../../../household/reckon/shares.ts';
+import { pointWords, type TradeGoal, type TradePoint } from './trade-off.ts';
 
 const MOST_SHOWN = 6;
 

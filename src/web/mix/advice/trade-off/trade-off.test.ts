@@ -1,14 +1,12 @@
-import fc from 'fast-check';
+/** Two goals of a mix against each other: which goals there are, where mixes lie on their axes, and the words for it. */
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
+import { openFoods } from '../../../../household/reckon/shares.ts';
 import {
-  effectiveNumber,
   measure,
-  openFoods,
   pointWords,
   presentPoint,
-  shareChanges,
   type TradeMix,
   tradeGoals,
   tradePoints,
@@ -133,37 +131,5 @@ describe('a mix on an axis', () => {
     const pair = [goalOf('less FAT ration'), goalOf('less FAT mix')];
     expect(unknownIn(pair, partly).map((g) => g.key)).toEqual(['less FAT ration']);
     expect(unknownIn(pair, evaluation)).toEqual([]);
-  });
-});
-
-describe('laws', () => {
-  const shares = fc.array(fc.double({ min: 0.001, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
-
-  test('n foods in equal parts are as varied as n foods, and no mix of n foods is more varied', () => {
-    fc.assert(
-      fc.property(shares, (s) => {
-        const n = s.length;
-        expect(effectiveNumber(s.map(() => 100 / n))).toBeCloseTo(n, 9);
-        expect(effectiveNumber(s)).toBeLessThanOrEqual(n * (1 + 1e-9));
-        expect(effectiveNumber(s)).toBeGreaterThanOrEqual(1 - 1e-9);
-      }),
-    );
-    expect(effectiveNumber([0, 0])).toBe(0);
-  });
-
-  test('what leaves some foods comes to the others', () => {
-    fc.assert(
-      fc.property(shares, shares, (s, t) => {
-        const whole = (list: number[]) => {
-          const sum = list.reduce((a, b) => a + b, 0);
-          return Object.fromEntries(list.map((v, i) => [`f${i}`, (100 * v) / sum]));
-        };
-        const changes = shareChanges(whole(s), whole(t), 0);
-        expect(changes.reduce((sum, c) => sum + c.to - c.from, 0)).toBeCloseTo(0, 8);
-        const moves = changes.map((c) => Math.abs(c.to - c.from));
-        expect(moves).toEqual([...moves].sort((a, b) => b - a));
-      }),
-    );
-    expect(shareChanges({ a: 50, b: 50 }, { a: 50.05, b: 49.95 })).toEqual([]);
   });
 });

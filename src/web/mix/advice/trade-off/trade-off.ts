@@ -1,14 +1,12 @@
 /** Two goals of a mix against each other, in the units that a keeper thinks in. */
 import type { Goal } from '../../../../formulation/advice/frontier.ts';
+import { effectiveFoods } from '../../../../formulation/explain/diversity.ts';
 import { figure } from '../../../../formulation/explain/sentences.ts';
-import type { Ingredient, Problem } from '../../../../formulation/problem/problem.ts';
+import type { Ingredient, Problem, Shares } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import { unitWords, words } from '../../../../formulation/solve/bounds.ts';
 import { wantedShares } from '../../../../formulation/solve/build-ration.ts';
 import { groupName } from '../../../../household/reckon/mix-edits.ts';
-
-/** Percent by food id. */
-export type Shares = Readonly<Record<string, number>>;
 
 /** A goal, and what is printed of it. */
 export interface TradeGoal {
@@ -42,12 +40,6 @@ export interface TradeMix {
   readonly open: readonly string[];
   /** Group of each food, also where the food has it from the tables. */
   readonly groups: Readonly<Record<string, string | undefined>>;
-}
-
-/** Foods that may be used: those that the animal refuses, or that may never be fed, are out. */
-export function openFoods({ foods }: Problem, evaluation: Evaluation | undefined): string[] {
-  const blocked = new Set(evaluation?.cautions.filter((c) => c.applied === 'blocked').map((c) => c.food));
-  return foods.filter((f) => !f.refused && !blocked.has(f.id)).map((f) => f.id);
 }
 
 /** The goals that a mix can be asked: cost only where every price is known, contents that a rule names. */
@@ -146,7 +138,7 @@ export function measure(
 ): number | undefined {
   const foods = openOf(problem, open);
   const share = (f: Ingredient) => shares[f.id] ?? 0;
-  if (goal.aim === 'varied') return effectiveNumber(problem.foods.map(share));
+  if (goal.aim === 'varied') return effectiveFoods(foods.map(share));
   if (goal.aim === 'near') {
     const wants = wantedShares(foods.map((f) => f.want));
     const apart = foods.reduce((sum, f, i) => sum + Math.abs(share(f) - wants[i]!), 0);
@@ -161,16 +153,6 @@ export function measure(
     return problem.foods.reduce((sum, f) => sum + (groups[f.id] === goal.group ? share(f) : 0), 0);
   }
   return value;
-}
-
-/**
- * So many foods in equal parts would be as varied: 10,000 over the sum of the squared shares in percent (the Hill
- * number of order 2: Hill 1973, Ecology 54:427-432). 0 for no shares.
- */
-export function effectiveNumber(shares: readonly number[]): number {
-  const total = shares.reduce((sum, s) => sum + s, 0);
-  const squares = shares.reduce((sum, s) => sum + s * s, 0);
-  return squares === 0 ? 0 : total ** 2 / squares;
 }
 
 /** The points of a frontier on the two axes. */
@@ -199,22 +181,8 @@ export function presentPoint(
   return a === undefined || b === undefined ? undefined : { shares, a, b };
 }
 
-export interface ShareChange {
-  readonly id: string;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Shares that move by at least `least` percentage points, the largest move first. */
-export function shareChanges(from: Shares, to: Shares, least = 0.1): ShareChange[] {
-  return Object.keys({ ...from, ...to })
-    .map((id) => ({ id, from: from[id] ?? 0, to: to[id] ?? 0 }))
-    .filter((c) => Math.abs(c.to - c.from) >= least)
-    .sort((a, b) => Math.abs(b.to - b.from) - Math.abs(a.to - a.from));
-}
-
 /** A value on an axis, for people: "5.25 per kg", "11.4 foods in equal parts". */
-export function valueWords(goal: TradeGoal, value: number): string {
+function valueWords(goal: TradeGoal, value: number): string {
   return `${figure(value)} ${unitOf(goal)}`;
 }
 

@@ -3,14 +3,14 @@ import { useReferenceFoods } from '../../../worker/engine.ts';
 import { CompareSign, type Of } from './CompareMark.tsx';
 import { CompareShares, signed } from './CompareShares.tsx';
 import { CompareWindows, stateWords, valueWords, windowWords } from './CompareWindows.tsx';
-import { type Comparison, compareMixes, type Side, type Standing, type Whole } from './compare.ts';
+import { type ComparedMix, type Comparison, compareMixes, type RuleStanding, type Whole } from './compare.ts';
 
 /** A mix to compare, under the name it is shown by. */
-export interface NamedSide extends Side {
+export interface NamedMix extends ComparedMix {
   readonly name: string;
 }
 
-export function CompareMixes({ a, b }: { a: NamedSide; b: NamedSide }) {
+export function CompareMixes({ a, b }: { a: NamedMix; b: NamedMix }) {
   const { foods, windows, whole } = compareMixes(a, b);
   const unnamed = [a, b].flatMap((s) => s.problem.foods.flatMap((f) => (f.name || !f.ref ? [] : f.ref)));
   const known = useReferenceFoods(unnamed);
@@ -168,6 +168,6 @@ function Figures({
   );
 }
 
-function standingWords(at: Standing): string {
+function standingWords(at: RuleStanding): string {
   return `${valueWords(at)} ${stateWords(at)}${at.unsure && at.value !== undefined ? ', as far as known' : ''}`;
 }

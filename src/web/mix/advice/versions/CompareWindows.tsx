@@ -2,7 +2,7 @@
 import { scaleLinear } from 'd3-scale';
 import { boundsText, figure } from '../../../shared/windows.ts';
 import { CompareMark, CompareSign, type Of } from './CompareMark.tsx';
-import type { Standing, WindowRow } from './compare.ts';
+import type { RuleStanding, WindowRow } from './compare.ts';
 
 const LANE = 24;
 const LEFT = 4;
@@ -67,7 +67,7 @@ function Row({ row, names }: { row: WindowRow; names: Record<Of, string> }) {
   );
 }
 
-function Lane({ of, at, x, top }: { of: Of; at: Standing; x(value: number): number; top: number }) {
+function Lane({ of, at, x, top }: { of: Of; at: RuleStanding; x(value: number): number; top: number }) {
   const { min, max, value } = at;
   const from = min === undefined ? 0 : x(min);
   const to = max === undefined ? 100 : x(max);
@@ -104,19 +104,19 @@ function Lane({ of, at, x, top }: { of: Of; at: Standing; x(value: number): numb
 
 /** The window both have, or the one that has it; where they differ, both. */
 export function windowWords({ at: { a, b } }: WindowRow): string {
-  const words = (s: Standing) => boundsText(s.min, s.max);
+  const words = (s: RuleStanding) => boundsText(s.min, s.max);
   if (a.state === 'not asked') return words(b);
   if (b.state === 'not asked' || words(a) === words(b)) return words(a);
   return `${words(a)} (in the second ${words(b)})`;
 }
 
-export function valueWords({ value, atLeast, state }: Standing): string {
+export function valueWords({ value, atLeast, state }: RuleStanding): string {
   if (value === undefined) return state === 'not asked' ? 'unknown,' : 'unknown';
   return `${atLeast ? '≥ ' : ''}${figure(value)}`;
 }
 
 /** "✓ in, 93 %": sign and word, so that colour is not needed. */
-export function stateWords({ state, chance }: Standing): string {
+export function stateWords({ state, chance }: RuleStanding): string {
   if (state === 'not asked') return 'no rule';
   if (state === 'unknown') return '';
   const word = state === 'in' ? '✓ in' : '! out';

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import type { Mix, MixVersion } from '../../../../household/model.ts';
+import { broughtBack } from '../../../../household/reckon/versions.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { today } from '../../../shared/today.ts';
@@ -11,8 +12,9 @@ import { allProfiles, useRemove, useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { newId } from '../../../store/new-id.ts';
 import { engine } from '../../../worker/engine.ts';
-import { CompareMixes, type NamedSide } from './CompareMixes.tsx';
-import { broughtBack, versionName } from './version-name.ts';
+import { CompareMixes, type NamedMix } from './CompareMixes.tsx';
+import { versionName } from './version-name.ts';
+import './versions.css';
 
 /** Stands for the mix as it is now among the ids of versions. */
 const NOW = 'now';
@@ -236,11 +238,11 @@ function Pair({ ids, mix, evaluation, versions }: PairProps) {
     ));
   const [a, b] = sides.map((s) => s.side);
   if (!a?.evaluation || !b?.evaluation) return <p className="hint">Working it out…</p>;
-  return <CompareMixes a={a as NamedSide} b={b as NamedSide} />;
+  return <CompareMixes a={a as NamedMix} b={b as NamedMix} />;
 }
 
 type Worked = {
-  side: (Omit<NamedSide, 'evaluation'> & Partial<NamedSide>) | undefined;
+  side: (Omit<NamedMix, 'evaluation'> & Partial<NamedMix>) | undefined;
   fault: string | undefined;
 };
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Ingredient, Problem, Rule } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation, NutrientLine } from '../../../../formulation/problem/result.ts';
-import { compareMixes, effectiveFoods, type Side } from './compare.ts';
+import { type ComparedMix, compareMixes } from './compare.ts';
 
 const problem = (foods: readonly Ingredient[], rules: readonly Rule[] = []): Problem => ({
   foods,
@@ -40,7 +40,7 @@ const line = (mix: number, ration: number, part: Partial<NutrientLine> = {}): Nu
   sd_ration: 0,
   ...part,
 });
-const side = (p: Problem, shares: Record<string, number>, e: Partial<Evaluation> = {}): Side => ({
+const side = (p: Problem, shares: Record<string, number>, e: Partial<Evaluation> = {}): ComparedMix => ({
   problem: p,
   shares,
   evaluation: evaluation(e),
@@ -139,28 +139,6 @@ describe('foods', () => {
       ['oats', 'both'],
       ['garlic', 'a'],
     ]);
-  });
-});
-
-describe('variety', () => {
-  test('foods in equal shares count in full, whatever they add up to', () => {
-    expect(effectiveFoods([20, 20, 20, 20, 20])).toBeCloseTo(5, 12);
-    expect(effectiveFoods([3, 3])).toBeCloseTo(2, 12);
-    expect(effectiveFoods([50, 25, 25])).toBeCloseTo(10_000 / (2500 + 625 + 625), 12);
-    expect(effectiveFoods([0, 0])).toBeUndefined();
-    expect(effectiveFoods([])).toBeUndefined();
-  });
-
-  test('lies between one and the number of foods, and does not change with the scale', () => {
-    const shares = fc.array(fc.double({ min: 0.01, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
-    fc.assert(
-      fc.property(shares, fc.double({ min: 0.1, max: 10, noNaN: true }), (x, k) => {
-        const n = effectiveFoods(x)!;
-        expect(n).toBeGreaterThanOrEqual(1 - 1e-9);
-        expect(n).toBeLessThanOrEqual(x.length + 1e-9);
-        expect(effectiveFoods(x.map((v) => v * k))!).toBeCloseTo(n, 8);
-      }),
-    );
   });
 });
 

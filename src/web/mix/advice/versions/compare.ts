@@ -1,4 +1,5 @@
 /** Two mixes side by side, as rows for a picture: foods, ruled contents, price, chance and variety. */
+import { effectiveFoods } from '../../../../formulation/explain/diversity.ts';
 import type {
   Ingredient,
   NutrientRule,
@@ -9,7 +10,7 @@ import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import { type WindowView, windowViews } from '../../../shared/windows.ts';
 
 /** One of the two: a mix at given shares, and how it stands. */
-export interface Side {
+export interface ComparedMix {
   readonly problem: Problem;
   /** Percent by food id. */
   readonly shares: Readonly<Record<string, number>>;
@@ -17,7 +18,7 @@ export interface Side {
 }
 
 /** The same thing of the first and of the second mix. */
-export interface Pair<T> {
+interface Pair<T> {
   readonly a: T;
   readonly b: T;
 }
@@ -35,7 +36,7 @@ export interface FoodRow {
 }
 
 /** How one mix stands against one rule; bounds are absent where it has no such rule. */
-export interface Standing {
+export interface RuleStanding {
   readonly min?: number;
   readonly max?: number;
   /** Content of what the rule is on, in the row's unit; undefined where nothing is known of it. */
@@ -54,7 +55,7 @@ export interface WindowRow {
   readonly title: string;
   readonly unit: string;
   readonly on: 'mix' | 'ration';
-  readonly at: Pair<Standing>;
+  readonly at: Pair<RuleStanding>;
 }
 
 /** Price of a kilogram of the mix, or the foods without a price that keep it from being known. */
@@ -95,29 +96,18 @@ const WHOLE = 99.5;
  * Foods are the same where their id is, or else their reference number; rules where they bind the same content of
  * the same thing on the same basis.
  */
-export function compareMixes(a: Side, b: Side): Comparison {
+export function compareMixes(a: ComparedMix, b: ComparedMix): Comparison {
   return { foods: foodRows(a, b), windows: windowRows(a, b), whole: { a: whole(a), b: whole(b) } };
 }
 
-/**
- * How many foods in equal shares would be as varied: 10,000 / sum of squared shares in percent. The Hill number of
- * order 2 (Hill 1973, Diversity and evenness, Ecology 54:427-432). Shares count by their part of the sum.
- * @returns undefined where all shares are 0
- */
-export function effectiveFoods(shares: readonly number[]): number | undefined {
-  const sum = shares.reduce((s, v) => s + v, 0);
-  const squares = shares.reduce((s, v) => s + v * v, 0);
-  return squares > 0 ? (sum * sum) / squares : undefined;
-}
-
 /** Share of a food as fed: none of a refused food, nor of one that must not be fed. */
-function fed({ shares, evaluation }: Side, food: Ingredient): number {
+function fed({ shares, evaluation }: ComparedMix, food: Ingredient): number {
   const share = shares[food.id] ?? 0;
   const out = food.refused || evaluation.cautions.some((c) => c.food === food.id && c.applied === 'blocked');
   return out || share <= USED ? 0 : share;
 }
 
-function foodRows(a: Side, b: Side): FoodRow[] {
+function foodRows(a: ComparedMix, b: ComparedMix): FoodRow[] {
   const known = new Set(b.problem.foods.map((f) => f.id));
   const twins = new Map<string, Ingredient>();
   for (const food of a.problem.foods) twins.set(`id ${food.id}`, food);
@@ -143,7 +133,7 @@ function foodRows(a: Side, b: Side): FoodRow[] {
   return rows.sort((x, y) => y.difference - x.difference || y.share.b - x.share.b);
 }
 
-function windowRows(a: Side, b: Side): WindowRow[] {
+function windowRows(a: ComparedMix, b: ComparedMix): WindowRow[] {
   const rulesOf = { a: contentRules(a.problem), b: contentRules(b.problem) };
   const views = {
     a: windowViews(a.problem, a.evaluation, undefined),
@@ -151,7 +141,7 @@ function windowRows(a: Side, b: Side): WindowRow[] {
   };
   return [...new Set([...rulesOf.b.keys(), ...rulesOf.a.keys()])].map((key) => {
     const rule = (rulesOf.b.get(key) ?? rulesOf.a.get(key))!.rule;
-    const seen = (side: Side, of: 'a' | 'b'): Drawn => {
+    const seen = (side: ComparedMix, of: 'a' | 'b'): Drawn => {
       const own = rulesOf[of].get(key);
       const view = own && views[of].find((v) => v.key === `/rules/${own.index}`);
       const coverage = coverageOf(side.evaluation, rule);
@@ -170,7 +160,7 @@ interface Drawn {
   readonly asked: boolean;
 }
 
-function standing({ view, asked, coverage, rule }: Drawn): Standing {
+function standing({ view, asked, coverage, rule }: Drawn): RuleStanding {
   const value = coverage > 0 ? view[view.on] : undefined;
   const told = { value, atLeast: value !== undefined && 'nutrient' in rule && coverage < WHOLE };
   if (!asked) return { ...told, state: 'not asked', unsure: false, chance: undefined };
@@ -187,7 +177,7 @@ function coverageOf({ nutrients }: Evaluation, rule: NutrientRule | RatioRule): 
 }
 
 /** The content a rule is about, in a mix that has no such rule. */
-function unasked({ problem, evaluation }: Side, rule: NutrientRule | RatioRule): WindowView {
+function unasked({ problem, evaluation }: ComparedMix, rule: NutrientRule | RatioRule): WindowView {
   const { min: _min, max: _max, ...open } = rule;
   const still = { ...evaluation, breaches: [], estimated: [], unsure: [] };
   return windowViews({ ...problem, rules: [open] }, still, undefined)[0]!;
@@ -207,7 +197,7 @@ function contentRules(problem: Problem): Map<string, { rule: NutrientRule | Rati
   return found;
 }
 
-function whole(side: Side): Whole {
+function whole(side: ComparedMix): Whole {
   const { problem, evaluation } = side;
   const used = problem.foods.flatMap((food) => {
     const share = fed(side, food);

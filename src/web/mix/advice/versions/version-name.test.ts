@@ -1,10 +1,6 @@
-/** Names of kept versions, and what going back to one brings. */
+/** Names of kept versions. */
 import { expect, test } from 'vitest';
-import { rulesFrom } from '../../../../formulation/problem/rules-from-profile.ts';
-import type { Mix } from '../../../../household/model.ts';
-import { newMix, withProfile } from '../../../../household/reckon/mix-edits.ts';
-import { PROFILES } from '../../../../targets/profiles.ts';
-import { broughtBack, versionName } from './version-name.ts';
+import { versionName } from './version-name.ts';
 
 test('a name that is taken gets a number', () => {
   expect(versionName('2026-11-25', [])).toBe('25 November 2026');
@@ -12,28 +8,4 @@ test('a name that is taken gets a number', () => {
     '25 November 2026 (3)',
   );
   expect(versionName('2026-11-25', ['25 November 2026 (2)'])).toBe('25 November 2026');
-});
-
-const [first, second] = PROFILES as [(typeof PROFILES)[number], (typeof PROFILES)[number]];
-const mix: Mix = { ...newMix('m', 'Mix', first), held: ['oats', 'gone'] };
-
-test('problem and shares come back, the name stays, and foods no longer known are not held', () => {
-  const version = { problem: { ...mix.problem, foods: [{ id: 'oats' }] }, shares: { oats: 100 } };
-  const back = broughtBack({ ...mix, name: 'Renamed' }, version, PROFILES);
-  expect(back.problem).toBe(version.problem);
-  expect(back.shares).toBe(version.shares);
-  expect(back.held).toEqual(['oats']);
-  expect(back.name).toBe('Renamed');
-  expect(back.id).toBe('m');
-});
-
-test('the target is the one whose rules the version has, in whatever order their fields are', () => {
-  const turned = rulesFrom(first).map((r) => Object.fromEntries(Object.entries(r).reverse()) as typeof r);
-  const version = { problem: { ...mix.problem, rules: turned }, shares: {} };
-  expect(broughtBack(withProfile(mix, second), version, PROFILES).profileId).toBe(first.id);
-});
-
-test('rules of no target leave the target as it is', () => {
-  const version = { problem: { ...mix.problem, rules: [] }, shares: {} };
-  expect(broughtBack(withProfile(mix, second), version, PROFILES).profileId).toBe(second.id);
 });

@@ -1,9 +1,5 @@
-/** Names and dates of kept versions, and what a version brings back into its mix. */
-import type { Rule } from '../../../../formulation/problem/problem.ts';
-import { rulesFrom } from '../../../../formulation/problem/rules-from-profile.ts';
-import type { Mix, MixVersion } from '../../../../household/model.ts';
+/** Names of kept versions. */
 import { dayInWords } from '../../../../kitchen/days.ts';
-import type { TargetProfile } from '../../../../targets/profile.ts';
 
 /**
  * A name for a version kept on this day that no other has: "25 November 2026", then "25 November 2026 (2)".
@@ -14,36 +10,4 @@ export function versionName(day: string, taken: readonly string[]): string {
   let free = name;
   for (let n = 2; taken.includes(free); n++) free = `${name} (${n})`;
   return free;
-}
-
-/**
- * The mix with a version's problem and shares. Foods that the version does not know are no longer held; where its
- * rules are those of another target, that target is the mix's again.
- */
-export function broughtBack(
-  mix: Mix,
-  version: Pick<MixVersion, 'problem' | 'shares'>,
-  profiles: readonly TargetProfile[],
-): Mix {
-  const { problem, shares } = version;
-  const ids = new Set(problem.foods.map((f) => f.id));
-  const rules = new Set(problem.rules.map(written));
-  const made = (p: TargetProfile) => rulesFrom(p).every((r) => rules.has(written(r)));
-  const fitting = profiles.filter((p) => p.bounds.length > 0 && made(p));
-  const most = fitting.reduce<TargetProfile | undefined>(
-    (best, p) => (best && best.bounds.length >= p.bounds.length ? best : p),
-    fitting.find((p) => p.id === mix.profileId),
-  );
-  return {
-    ...mix,
-    problem,
-    shares,
-    held: mix.held.filter((id) => ids.has(id)),
-    profileId: most?.id ?? mix.profileId,
-  };
-}
-
-/** A rule in one way of writing: its fields may come back from the store in another order. */
-function written(rule: Rule): string {
-  return JSON.stringify(rule, Object.keys(rule).sort());
 }

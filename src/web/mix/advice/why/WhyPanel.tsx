@@ -1,13 +1,14 @@
 /** Why the balanced mix is as it is: the bounds it stands at, what each costs, and how to let one go. */
 import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
+import { heldAt } from '../../../../household/reckon/mix-remedies.ts';
+import { shareChanges } from '../../../../household/reckon/shares.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
-import { heldAt } from '../../remedies.ts';
-import type { AdviceProps } from '../AdviceTabs.tsx';
-import { shareChanges } from '../trade-off/trade-off.ts';
+import type { AdviceProps } from '../advice-props.ts';
 import { WhyReason } from './WhyReason.tsx';
+import './why.css';
 
 export function WhyPanel({ mix, view, nameOf }: AdviceProps) {
   const { mix: kept } = useMixDraft();

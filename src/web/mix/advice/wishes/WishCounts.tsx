@@ -4,19 +4,19 @@ import { Button } from 'react-aria-components';
 import type { CountRule } from '../../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { groupName, withoutRule, withProblem } from '../../../../household/reckon/mix-edits.ts';
+import {
+  addCount,
+  countRules,
+  groupsOf,
+  type PlacedCount,
+  replaceCount,
+} from '../../../../household/reckon/wishes.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
 import type { FormulationView } from '../../useFormulation.ts';
-import {
-  addCount,
-  countFault,
-  countRules,
-  countWords,
-  groupsOf,
-  type PlacedCount,
-  replaceCount,
-} from './wishes.ts';
+import { countFault, countWords } from './count-words.ts';
+import '../../nutrients/chip.css';
 
 interface Props {
   mix: Mix;

@@ -3,18 +3,11 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Aim } from '../../../../formulation/problem/problem.ts';
 import { groupName } from '../../../../household/reckon/mix-edits.ts';
+import { addAim, measurable } from '../../../../household/reckon/wishes.ts';
 import { nutrient } from '../../../../nutrition/nutrients.ts';
 import { Choice } from '../../../shared/Choice.tsx';
-import type { AdviceProps } from '../AdviceTabs.tsx';
-import {
-  addAim,
-  aimFault,
-  aimWords,
-  measurable,
-  measuredFrom,
-  SIMPLE_AIMS,
-  type SimpleAim,
-} from './wishes.ts';
+import type { AdviceProps } from '../advice-props.ts';
+import { aimFault, aimWords, measuredFrom, SIMPLE_AIMS, type SimpleAim } from './wish-words.ts';
 
 const KINDS: readonly (readonly [Aim['aim'], string])[] = [
   ...(Object.entries(SIMPLE_AIMS) as [SimpleAim, string][]),

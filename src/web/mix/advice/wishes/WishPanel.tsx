@@ -3,11 +3,12 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withProblem } from '../../../../household/reckon/mix-edits.ts';
 import { Choice } from '../../../shared/Choice.tsx';
-import type { AdviceProps } from '../AdviceTabs.tsx';
+import type { AdviceProps } from '../advice-props.ts';
 import { WishCounts } from './WishCounts.tsx';
 import { WishForm } from './WishForm.tsx';
 import { WishList } from './WishList.tsx';
-import { gapWords, OBJECTIVES } from './wishes.ts';
+import { gapWords, OBJECTIVES } from './wish-words.ts';
+import './wishes.css';
 
 export function WishPanel(props: AdviceProps) {
   const { mix, view } = props;

@@ -1,0 +1,23 @@
+/** The evaluation that comes with a mix in range, so that nobody needs to ask for it again. */
+import type { Evaluation, Following } from '../problem/result.ts';
+
+/**
+ * How a mix stands that a solve or a move answered. Such a mix adds up to 100 % and breaks no rule, so an answer leaves
+ * out `total` and `breaches`: they are written in here. The rest is what `Formulation.evaluate` says of its shares.
+ */
+export function evaluationOf(answer: Following): Evaluation {
+  const { nutrients, in_range_chance, all_in_range_chance, binding, estimated, unsure, cautions } = answer;
+  return {
+    total: 100,
+    nutrients,
+    in_range_chance,
+    all_in_range_chance,
+    breaches: [],
+    binding,
+    estimated,
+    unsure,
+    cautions,
+    verdict: answer.verdict,
+    ...(answer.beside && { beside: answer.beside }),
+  };
+}

@@ -1,0 +1,61 @@
+/** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
+import { useState } from 'react';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
+import type { Mix, OwnFood } from '../../../household/model.ts';
+import {
+  groupName,
+  ingredientFromOwn,
+  ingredientFromReference,
+  OTHER,
+} from '../../../household/reckon/mix-edits.ts';
+import { PickerDialog } from '../../shared/PickerDialog.tsx';
+import { tableNote } from '../../shared/table-name.ts';
+import { useFoodSearch } from '../../worker/engine.ts';
+import { OfferList } from './OfferList.tsx';
+
+interface Props {
+  mix: Mix;
+  own: readonly OwnFood[];
+  onAdd(food: Ingredient): void;
+}
+
+export function FoodPicker(props: Props) {
+  return (
+    <PickerDialog label="Add a food" title="Add a food">
+      <Finder {...props} />
+    </PickerDialog>
+  );
+}
+
+function Finder({ mix, own, onAdd }: Props) {
+  const [query, setQuery] = useState('');
+  const { data: found = [], isFetching } = useFoodSearch(query, 40);
+  const words = query.trim().toLowerCase();
+  const mine = own.filter((f) => f.kind === 'mix' && f.name.toLowerCase().includes(words));
+  const inMix = new Set(mix.problem.foods.flatMap((f) => [f.id, f.ref ?? f.id]));
+  const offered = (id: string, name: string, group: string | undefined, note: string) => ({
+    id,
+    name,
+    note: [groupName(group ?? OTHER), note].filter(Boolean).join(' · '),
+    there: inMix.has(id) ? 'In the mix' : undefined,
+  });
+  const offers = [
+    ...mine.map((f) => ({
+      ...offered(f.id, f.name, f.group, 'own food'),
+      take: () => onAdd(ingredientFromOwn(f)),
+    })),
+    ...found.map((f) => ({
+      ...offered(f.ref, f.name, f.group, f.plain ? '' : tableNote(f)),
+      take: () => onAdd(ingredientFromReference(f)),
+    })),
+  ];
+  return (
+    <OfferList
+      query={query}
+      placeholder="oats, lentils, dandelion…"
+      searching={isFetching}
+      offers={offers}
+      onQuery={setQuery}
+    />
+  );
+}

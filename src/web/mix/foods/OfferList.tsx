@@ -1,0 +1,54 @@
+/** Foods to choose from: a search field, and a list in which each can be taken by one press. */
+import { Button, Input, Label, SearchField } from 'react-aria-components';
+import '../../shared/styles/offers.css';
+
+interface OfferedFood {
+  readonly id: string;
+  readonly name: string;
+  /** What else helps to choose: its group, where it comes from. */
+  readonly note: string;
+  /** Where the food is already, in place of "Add"; it cannot be taken again. */
+  readonly there?: string;
+  /** Why not, where it cannot be taken though it is not there. */
+  readonly barred?: boolean;
+  take(): void;
+}
+
+interface Props {
+  readonly query: string;
+  readonly placeholder: string;
+  readonly searching: boolean;
+  readonly offers: readonly OfferedFood[];
+  onQuery(query: string): void;
+}
+
+export function OfferList({ query, placeholder, searching, offers, onQuery }: Props) {
+  return (
+    <>
+      <SearchField value={query} onChange={onQuery} autoFocus className="search">
+        <Label>Search foods</Label>
+        <Input placeholder={placeholder} />
+      </SearchField>
+      <p className="hint" aria-live="polite">
+        {searching ? 'Searching…' : `${offers.length} foods`}
+      </p>
+      <ul className="offers">
+        {offers.map(({ id, name, note, there, barred, take }) => (
+          <li key={id}>
+            <span className="offer-name">
+              {name} <small>{note}</small>
+            </span>
+            <Button
+              className="button small"
+              isDisabled={there !== undefined || barred}
+              aria-label={there ? `${name}: ${there}` : `Add ${name}`}
+              onPress={take}
+            >
+              {there ?? 'Add'}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,110 @@
+/** What the keeper does to a live mix: balance it, move one share, change its rules or foods. */
+import { evaluationOf } from '../../../formulation/explain/evaluation-of.ts';
+import type { Problem, Shares } from '../../../formulation/problem/problem.ts';
+import type { Collision, Following, MoveResult, Result } from '../../../formulation/problem/result.ts';
+import type { Mix } from '../../../household/model.ts';
+import { heldShares, withHolds } from '../../../household/reckon/mix-edits.ts';
+import type { Answer } from '../../worker/formulation.worker.ts';
+import type { EvaluationKeeper } from './evaluation-keeper.ts';
+
+/** What moves ask of the formulation worker. */
+interface MoveEngine {
+  solve(problem: Problem): Promise<Answer<Result>>;
+  move(problem: Problem, from: Shares, held: Shares): Promise<Answer<MoveResult>>;
+  /** A move while a slider is dragged: undefined where a newer one overtook it. */
+  newestMove(
+    problem: Problem,
+    from: Shares,
+    held: Shares,
+    moving: string,
+  ): Promise<Answer<MoveResult> | undefined>;
+}
+
+/** The mix that is moved, and who must hear of it. */
+export interface Moved {
+  readonly engine: MoveEngine;
+  readonly keeper: EvaluationKeeper;
+  /** The mix as it is kept at this moment, without what its animals bring. */
+  kept(): Mix | undefined;
+  /** Brings what its animals bring to a mix as it is kept. */
+  effective(mix: Mix): Mix;
+  change(next: (mix: Mix) => Mix, step?: string): void;
+  /** Says a short word to screen readers. */
+  say(notice: string): void;
+  /** Told when no mix can keep the rules. */
+  collided(collision: Collision): void;
+}
+
+/** Goes to the best mix of all; holds stay. */
+export async function balance(m: Moved): Promise<void> {
+  const now = current(m);
+  if (!now) return;
+  const problem = withHolds(now);
+  const answer = await m.engine.solve(problem);
+  if (!answer.ok) return m.keeper.fail(answer);
+  if (answer.value.status === 'infeasible') {
+    m.collided(answer.value);
+    m.say('No mix can keep these rules. What collides is listed below the verdict.');
+    return;
+  }
+  // With holds this is the evaluation of another problem than the mix's, in which each of them counts as a bound.
+  take(m, { ...now, problem }, answer.value);
+  m.change((mix) => withShares(mix, answer.value as Following));
+  m.say('Balanced.');
+}
+
+/**
+ * Moves one share; the others follow.
+ * @param from shares when the slider was taken hold of: the others stay as near to them as the rules allow
+ */
+export async function move(m: Moved, id: string, share: number, from: Shares): Promise<void> {
+  const now = current(m);
+  if (!now) return;
+  const held = { ...heldShares(now), [id]: share };
+  const answer = await m.engine.newestMove(now.problem, { ...from, [id]: share }, held, id);
+  if (!answer) return;
+  if (!answer.ok) return m.keeper.fail(answer);
+  const result = answer.value;
+  if (result.status === 'optimal') take(m, now, result);
+  const next = result.status === 'optimal' ? result : { shares: { [id]: share } };
+  m.change((mix) => withShares(mix, next), `move ${id}`);
+}
+
+/**
+ * Changes rules or foods.
+ * @param follows whether the mix was in range: it then goes on to the nearest one that is
+ */
+export async function edit(
+  m: Moved,
+  next: (mix: Mix) => Mix,
+  { step = 'edit', follows }: { step: string | undefined; follows: boolean },
+): Promise<void> {
+  m.say('');
+  m.change(next, step);
+  const kept = m.kept();
+  if (!follows || !kept) return;
+  const changed = m.effective(kept);
+  const answer = await m.engine
+    .move(changed.problem, changed.shares, heldShares(changed))
+    .catch(() => undefined);
+  if (!answer?.ok || answer.value.status !== 'optimal') return;
+  const followed = answer.value;
+  // What was changed again in the meantime is not overwritten.
+  if (m.kept()?.problem !== kept.problem) return;
+  take(m, changed, followed);
+  m.change((mix) => withShares(mix, followed), step);
+}
+
+function current(m: Moved): Mix | undefined {
+  const kept = m.kept();
+  return kept && m.effective(kept);
+}
+
+/** Keeps the evaluation that came with an answer, so that it is not asked for again. */
+function take({ keeper }: Moved, mix: Mix, answer: Following): void {
+  keeper.came(mix.problem, answer.shares, evaluationOf(answer));
+}
+
+function withShares(mix: Mix, { shares }: { readonly shares: Shares }): Mix {
+  return { ...mix, shares: { ...mix.shares, ...shares } };
+}

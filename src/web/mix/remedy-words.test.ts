@@ -1,0 +1,49 @@
+/** Changes of a remedy in words. */
+import { describe, expect, test } from 'vitest';
+import type { Mix } from '../../household/model.ts';
+import { changeWords, tableOf } from './remedy-words.ts';
+
+const mix: Mix = {
+  id: 'm',
+  name: 'Mix',
+  animalIds: [],
+  profileId: 'p',
+  problem: {
+    foods: [
+      { id: 'oats', min: 15, want: 5 },
+      { id: 'linseed', min: 20, max: 30 },
+      { id: 'dill', min: 5 },
+      { id: 'peas', refused: true, min: 2 },
+    ],
+    rules: [
+      { nutrient: 'FAT', max: 7, on: 'ration' },
+      { group: 'seed', max: 50 },
+      { ratio: ['CA', 'P'], min: 1 },
+    ],
+    beside: [],
+    objective: 'nearest',
+    confidence: 0,
+    batch_grams: 300,
+    scale_step_grams: 1,
+  },
+  shares: { oats: 60, linseed: 30, dill: 10 },
+  held: ['dill'],
+  updatedAt: '2026-01-01T00:00:00.000Z',
+};
+
+describe('remedies', () => {
+  test('changes and tables in words', () => {
+    const name = (id: string) => id.toUpperCase();
+    const said = (pointer: string, from: number, to: number) =>
+      changeWords(mix.problem, { pointer, from, to }, name);
+    expect(said('/rules/0/max', 7, 9)).toBe('fat of the ration at most 9 % instead of 7 %');
+    expect(said('/rules/2/min', 1, 0.9)).toBe('calcium to phosphorus of the mix at least 0.9 instead of 1');
+    expect(said('/rules/1/max', 50, 61)).toBe(
+      'share of Seeds and grains of the mix at most 61 % instead of 50 %',
+    );
+    expect(said('/foods/0/min', 15, 9)).toBe('share of OATS at least 9 % instead of 15 %');
+    expect(said('/least_grams', 5, 2)).toBe('the smallest amount of a food at least 2 g instead of 5 g');
+    expect(tableOf('sr28:01173')).toBe('USDA SR28, number 01173');
+    expect(tableOf('pub:hemp-seed-whole')).toBe('published figures');
+  });
+});
