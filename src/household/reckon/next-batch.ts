@@ -42,3 +42,12 @@ export function sizeOfNext(house: Household, mix: Mix): NextBatchSize {
     throw error;
   }
 }
+
+/** The plan with its size said another way, in g or in days; what else it says stays. */
+export function resized(
+  before: NextBatch,
+  size: { readonly grams: number } | { readonly days: number },
+): NextBatch {
+  const { grams: _g, days: _d, ...rest } = before;
+  return { ...rest, ...size };
+}

@@ -14,16 +14,18 @@ import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { gramWords } from '../weigh-out/view-model.ts';
 import { DaysFields } from './DaysFields.tsx';
 import { ExportPlan } from './ExportPlan.tsx';
 import { PlanFrame } from './PlanFrame.tsx';
 import { StepList } from './StepList.tsx';
 import { Timeline } from './Timeline.tsx';
 import { useCalendar } from './useCalendar.ts';
-import { type CalendarView, overdue, readyFoods, shortTitle, withoutColdDays } from './view-model.ts';
 import './calendar.css';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import { overdue, readyFoods, withoutColdDays } from '../../household/reckon/plan-notices.ts';
+import { shortTitle } from '../../household/reckon/step-changes.ts';
 import { FirstMix } from '../shared/FirstMix.tsx';
+import { gramWords } from '../shared/gram-words.ts';
 
 export function CalendarScreen() {
   useEachMinute();

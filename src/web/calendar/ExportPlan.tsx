@@ -1,10 +1,11 @@
 /** The plan as a file for other calendars, with the looks at what dries. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { looksOf, runLines } from '../drying/view-model.ts';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import { looksOf } from '../../household/reckon/drying-checks.ts';
+import { runLines } from '../../household/reckon/drying-runs.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import type { CalendarView } from './view-model.ts';
 
 export function ExportPlan({ view }: { view: CalendarView }) {
   const { house } = useMixDraft();

@@ -2,6 +2,8 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import { type MoveAnswer, moveStep } from '../../household/reckon/move-step.ts';
 import type { PlannedStep } from '../../kitchen/calendar/calendar.ts';
 import { lastDay } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords, isDay, plusDays } from '../../kitchen/days.ts';
@@ -12,7 +14,6 @@ import { linkTo } from '../shared/route.ts';
 import { useSave } from '../store/household.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { type CalendarView, type MoveAnswer, moveStep } from './view-model.ts';
 
 interface Props {
   mix: Mix;

@@ -3,12 +3,13 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Mix } from '../../household/model.ts';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
 import { type PlannedStep, stepTitle } from '../../kitchen/calendar/calendar.ts';
 import { dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { MoveStep } from './MoveStep.tsx';
-import { byDay, type CalendarView, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
+import { byDay, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
 
 interface Props {
   mix: Mix;

@@ -1,12 +1,12 @@
 /** The calendar of the mix at hand, worked out anew when the household or the day changes. */
 import { useMemo } from 'react';
 import type { Mix } from '../../household/model.ts';
+import { type CalendarView, calendarOf } from '../../household/reckon/batch-calendar.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
-import { type CalendarView, calendarOf } from './view-model.ts';
 
 export interface Calendar {
   /** The mix with what its animals bring. */

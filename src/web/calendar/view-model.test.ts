@@ -2,23 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household, Mix } from '../../household/model.ts';
+import { calendarOf } from '../../household/reckon/batch-calendar.ts';
+import { foodsNeeded } from '../../household/reckon/foods-needed.ts';
+import { moveStep } from '../../household/reckon/move-step.ts';
+import { withFrame } from '../../household/reckon/plan-frame.ts';
+import { overdue, readyFoods, withoutColdDays } from '../../household/reckon/plan-notices.ts';
+import { leftOn, presentOf } from '../../household/reckon/present-batch.ts';
 import { planKitchen } from '../../kitchen/calendar/calendar.ts';
 import type { Batch, FreezeStep, Kitchen, Lot } from '../../kitchen/model.ts';
-import {
-  byDay,
-  calendarOf,
-  dayWithWeekday,
-  foodsNeeded,
-  leftOn,
-  moveStep,
-  overdue,
-  presentOf,
-  readyFoods,
-  rowsOf,
-  spanOf,
-  withFrame,
-  withoutColdDays,
-} from './view-model.ts';
+import { byDay, dayWithWeekday, rowsOf, spanOf } from './view-model.ts';
 
 const today = '2026-03-10';
 const demo = demoHousehold();

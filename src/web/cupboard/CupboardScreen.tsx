@@ -1,6 +1,9 @@
 /** Cupboard: every lot, how it stands, the cold it goes through, and what a barred one reached. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
+import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
+import { lotsForCold } from '../../household/reckon/lots-to-freeze.ts';
 import { useEachMinute } from '../shared/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -10,7 +13,6 @@ import { LotAmounts } from './LotAmounts.tsx';
 import { LotForm } from './LotForm.tsx';
 import { LotList } from './LotList.tsx';
 import { LotPage } from './LotPage.tsx';
-import { cupboardFoods, lotsByFood, lotsForCold } from './view-model.ts';
 
 const NEW = 'new';
 const COLD = 'cold';

@@ -1,6 +1,9 @@
 /** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { changedByPlan, coldDates } from '../../household/reckon/freezer-days.ts';
+import { inFreezer } from '../../household/reckon/freezer-load.ts';
+import { dueInCold, lotsForCold, tickedNext } from '../../household/reckon/lots-to-freeze.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
@@ -12,7 +15,6 @@ import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { FreezerSettings } from './FreezerSettings.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
-import { changedByPlan, coldDates, dueInCold, inFreezer, lotsForCold, tickedNext } from './view-model.ts';
 
 export function FreezerPanel() {
   const { house } = useMixDraft();

@@ -1,9 +1,10 @@
 /** The lots of the cupboard by food, first to be used first, each with what is left and how it stands. */
+
+import type { FoodLots, LotLine } from '../../household/reckon/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { linkTo } from '../shared/route.ts';
 import { LotMark } from './LotMark.tsx';
-import type { FoodLots, LotLine } from './view-model.ts';
 
 export function LotList({
   foods,

@@ -1,5 +1,4 @@
-/** The state of a lot as a shape, beside its words: no two states have the same one. */
-import type { LotStateKind } from './view-model.ts';
+import type { LotStateKind } from '../../household/reckon/lot-state.ts';
 
 const SHAPES: Readonly<Record<LotStateKind, string>> = {
   /** a tick */

@@ -2,6 +2,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
+import type { CupboardFood } from '../../household/reckon/lot-foods.ts';
+import type { LotLine } from '../../household/reckon/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -15,7 +17,6 @@ import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
 import { LotReach } from './LotReach.tsx';
 import { LotTreatment } from './LotTreatment.tsx';
-import type { CupboardFood, LotLine } from './view-model.ts';
 
 const FORM_WORDS = { dry: 'bought dry', fresh: 'fresh', dried: 'dried at home' } as const;
 

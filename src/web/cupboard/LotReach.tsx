@@ -1,7 +1,9 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
+import { keptOf } from '../../household/reckon/contents.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
+import { barAdvice } from '../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -10,7 +12,6 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { barAdvice, keptOf } from './view-model.ts';
 
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();

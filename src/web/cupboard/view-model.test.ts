@@ -3,27 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { batchOf, cupboards, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household } from '../../household/model.ts';
+import { keptOf } from '../../household/reckon/contents.ts';
+import { changedByPlan, coldDates } from '../../household/reckon/freezer-days.ts';
+import { inFreezer } from '../../household/reckon/freezer-load.ts';
+import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
+import { lotName } from '../../household/reckon/lot-name.ts';
+import { lotState } from '../../household/reckon/lot-state.ts';
+import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
+import { dueInCold, lotsForCold, tickedNext } from '../../household/reckon/lots-to-freeze.ts';
+import { cupboardChanges, withCupboard } from '../../household/reckon/on-hand.ts';
+import { barAdvice, barWords } from '../../kitchen/cupboard/barred.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import { plusDays } from '../../kitchen/days.ts';
 import { tickedStep } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Lot } from '../../kitchen/model.ts';
-import {
-  barAdvice,
-  barWords,
-  changedByPlan,
-  coldDates,
-  cupboardChanges,
-  cupboardFoods,
-  dueInCold,
-  inFreezer,
-  keptOf,
-  lotName,
-  lotState,
-  lotsByFood,
-  lotsForCold,
-  tickedNext,
-  withCupboard,
-} from './view-model.ts';
 
 const DAY = '2026-03-10';
 const FREEZER = { grams: 1000, celsius: -18 };

@@ -1,6 +1,8 @@
 /** Weighed: dry, unsure or damp, and what may become of it. What is damp does not go into the cupboard. */
 import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
+import { driedOn, lotFrom } from '../../household/reckon/dried-lot.ts';
+import type { Outcome } from '../../household/reckon/drying-outcome.ts';
 import { CHECK_EVERY } from '../../kitchen/drying/drying.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { Failed } from '../shared/Failed.tsx';
@@ -12,7 +14,6 @@ import { MoistureSample } from './MoistureSample.tsx';
 import type { DryParts } from './RunChecks.tsx';
 import { RunFacts } from './RunFacts.tsx';
 import { RunMark } from './RunMark.tsx';
-import { driedOn, lotFrom, type Outcome } from './view-model.ts';
 
 const HEADS = {
   dry: 'Dry enough to keep',

@@ -8,9 +8,10 @@ import { DryerSettings } from './DryerSettings.tsx';
 import { PlanRun } from './PlanRun.tsx';
 import { RunList } from './RunList.tsx';
 import { RunPage } from './RunPage.tsx';
-import { looksDue, runLines, toDry } from './view-model.ts';
+import { looksDue } from './view-model.ts';
 import '../cupboard/cupboard.css';
 import './drying.css';
+import { runLines, toDry } from '../../household/reckon/drying-runs.ts';
 
 const DRYER = 'dryer';
 

@@ -1,12 +1,15 @@
 /** Before a run: how much of a fresh lot, in how many loads, how hot and how long, as practised and as published. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
+import { presetCelsius, presetWay } from '../../household/reckon/dryer-presets.ts';
+import { nextLoadOf } from '../../household/reckon/drying-loads.ts';
+import { kindOf } from '../../household/reckon/drying-outcome.ts';
+import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
 import { CHECK_EVERY, type DryKind, planDrying } from '../../kitchen/drying/drying.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { cupboardFoods } from '../cupboard/view-model.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -20,7 +23,7 @@ import { DryingCautions } from './DryingCautions.tsx';
 import { FreshChoice } from './FreshChoice.tsx';
 import { asText, focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { useFreshFood } from './useFreshFood.ts';
-import { kindOf, nextLoadOf, presetCelsius, presetWay, span } from './view-model.ts';
+import { span } from './view-model.ts';
 
 const KINDS = [
   ['vegetable', 'Vegetable, in pieces'],

@@ -1,8 +1,12 @@
 /** While it dries: when to look next, the looks that were, and reminders elsewhere. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { looksOf } from '../../household/reckon/drying-checks.ts';
+import { outcomeOf } from '../../household/reckon/drying-outcome.ts';
+import type { RunLine } from '../../household/reckon/drying-runs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { clockOf } from '../shared/clock.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useNotifications } from '../shared/reminders.ts';
 import type { useSave } from '../store/household.ts';
@@ -10,7 +14,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { downloadLooks } from './checks-file.ts';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { RunMark } from './RunMark.tsx';
-import { clockOf, lookAt, looksOf, outcomeOf, type RunLine, sayWater } from './view-model.ts';
+import { lookAt, sayWater } from './view-model.ts';
 
 /** What the page of a run hands to its parts. */
 export interface DryParts {

@@ -1,10 +1,13 @@
 /** What goes on, what is to dry, and what was dried; each leads to its page. */
+
+import type { RunLine } from '../../household/reckon/drying-runs.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { clockOf } from '../shared/clock.ts';
 import { linkTo } from '../shared/route.ts';
 import { RunMark } from './RunMark.tsx';
-import { clockOf, lookAt, type RunLine, sayWater } from './view-model.ts';
+import { lookAt, sayWater } from './view-model.ts';
 
 export function RunList(props: {
   runs: readonly RunLine[];

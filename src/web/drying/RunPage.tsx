@@ -1,10 +1,13 @@
 /** One run: while it dries, once it is weighed, and what came of it. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { kindOf, outcomeOf } from '../../household/reckon/drying-outcome.ts';
+import type { RunLine } from '../../household/reckon/drying-runs.ts';
+import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
 import { takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { cupboardFoods } from '../cupboard/view-model.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
+import { clockOf } from '../shared/clock.ts';
 import { Fact } from '../shared/Fact.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -19,7 +22,6 @@ import { RunChecks } from './RunChecks.tsx';
 import { RunMark } from './RunMark.tsx';
 import { RunResult } from './RunResult.tsx';
 import { useFreshFood } from './useFreshFood.ts';
-import { clockOf, kindOf, outcomeOf, type RunLine } from './view-model.ts';
 
 const STATE_WORDS = {
   drying: 'Drying',

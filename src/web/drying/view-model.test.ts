@@ -2,30 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household, OwnFood } from '../../household/model.ts';
+import { driedOn, lotFrom } from '../../household/reckon/dried-lot.ts';
+import { presetCelsius, presetWay } from '../../household/reckon/dryer-presets.ts';
+import { looksOf } from '../../household/reckon/drying-checks.ts';
+import { nextLoadOf } from '../../household/reckon/drying-loads.ts';
+import { kindOf, outcomeOf } from '../../household/reckon/drying-outcome.ts';
+import { runLines, toDry } from '../../household/reckon/drying-runs.ts';
+import { ownAtMoisture, withMoisture } from '../../household/reckon/measured-moisture.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import { nextCheck, waysToDry } from '../../kitchen/drying/drying.ts';
 import type { DryingRun, Lot } from '../../kitchen/model.ts';
-import {
-  clockOf,
-  driedOn,
-  foodLines,
-  kindOf,
-  lookAt,
-  looksOf,
-  lotFrom,
-  nextLoadOf,
-  outcomeOf,
-  ownAtMoisture,
-  presetCelsius,
-  presetWay,
-  runLines,
-  sayTime,
-  sayWater,
-  toDry,
-  trayArea,
-  withMoisture,
-} from './view-model.ts';
+import { clockOf, sayTime } from '../shared/clock.ts';
+import { foodLines, lookAt, sayWater, trayArea } from './view-model.ts';
 
 const reference = loadReference();
 const table = new Map(['sr28:11124', 'sr28:11683'].map((ref) => [ref, reference.get(ref)!]));

@@ -1,10 +1,11 @@
 /** What was bought goes into the cupboard as lots; told at the foot of the page, and taken back while it is new. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
+import { type Bought, boughtLots } from '../../household/reckon/purchased-lots.ts';
 import { needsTreatment } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { cupboardFoods } from '../cupboard/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -12,7 +13,6 @@ import { put } from '../store/api.ts';
 import { useCacheWriter, useRemove } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
-import { type Bought, boughtLots } from './view-model.ts';
 
 interface Told {
   readonly kept: readonly Lot[];

@@ -2,12 +2,13 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { driedAtHome, freshFoodOf } from '../../household/reckon/fresh-food.ts';
+import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
+import { lotState } from '../../household/reckon/lot-state.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import type { ShoppingLine } from '../../kitchen/shopping/shopping.ts';
-import { cupboardFoods, lotState } from '../cupboard/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';

@@ -1,7 +1,8 @@
 /** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
 import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
-import { nextBatchOf, sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { type Eating, eatingOf } from '../../household/reckon/eating.ts';
+import { nextBatchOf, resized, sizeOfNext } from '../../household/reckon/next-batch.ts';
 import { countOfDays } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';
@@ -10,7 +11,7 @@ import { Radios } from '../shared/Radios.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { type Eating, eatingOf, resized, sizeSentence } from './view-model.ts';
+import { sizeSentence } from './view-model.ts';
 
 /** Days asked for where nothing lets them be worked out. */
 const FIRST_DAYS = 30;

@@ -4,29 +4,27 @@ import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household, Mix } from '../../household/model.ts';
+import { eatingOf } from '../../household/reckon/eating.ts';
+import { resized } from '../../household/reckon/next-batch.ts';
+import { onTrays } from '../../household/reckon/on-trays.ts';
+import { boughtLots } from '../../household/reckon/purchased-lots.ts';
+import { sameSeller, sellerNames, withTerms } from '../../household/reckon/sellers.ts';
+import { sharesToBuy } from '../../household/reckon/shares-to-buy.ts';
+import { shoppingQuestion } from '../../household/reckon/shopping-question.ts';
 import type { DryingRun, Offer } from '../../kitchen/model.ts';
 import { type ShoppingList, type ShoppingQuestion, shoppingList } from '../../kitchen/shopping/shopping.ts';
 import {
-  boughtLots,
-  eatingOf,
   leftWords,
   linePrice,
   listText,
   noFreshWords,
-  onTrays,
   orderPacks,
   packWords,
   pricesOf,
   priceWords,
-  resized,
-  sameSeller,
-  sellerNames,
-  sharesToBuy,
-  shoppingQuestion,
   sizeSentence,
   toBuyWords,
   toPayWords,
-  withTerms,
 } from './view-model.ts';
 
 const DAY = '2026-03-10';

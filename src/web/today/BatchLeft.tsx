@@ -2,10 +2,12 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import { gramsMade } from '../../household/reckon/batches.ts';
+import { leftOn } from '../../household/reckon/present-batch.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { type CalendarView, gramsMade, leftOn } from '../calendar/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';

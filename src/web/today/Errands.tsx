@@ -1,8 +1,9 @@
 /** What needs hands today, each with the way there. */
 import { useQuery } from '@tanstack/react-query';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import { keptOf } from '../../household/reckon/contents.ts';
+import type { PresentBatch } from '../../household/reckon/present-batch.ts';
 import type { Day } from '../../kitchen/model.ts';
-import type { CalendarView, PresentBatch } from '../calendar/view-model.ts';
-import { keptOf } from '../cupboard/view-model.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';

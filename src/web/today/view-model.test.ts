@@ -2,8 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household } from '../../household/model.ts';
+import { calendarOf } from '../../household/reckon/batch-calendar.ts';
 import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
-import { calendarOf } from '../calendar/view-model.ts';
 import { errandsOf, inventedIn, isNew, nearUseBy, nextOf } from './view-model.ts';
 
 const today = '2026-03-10';

@@ -1,6 +1,11 @@
 /** The first page: where the next thing is done, and what needs hands today. */
 import { capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
+import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import { gramsMade } from '../../household/reckon/batches.ts';
+import { keptOf } from '../../household/reckon/contents.ts';
+import { runLines } from '../../household/reckon/drying-runs.ts';
+import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { STEP_DAYS, type StepKind } from '../../kitchen/calendar/calendar.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
@@ -9,9 +14,8 @@ import { countOfDays, dayInWords, daysBetween } from '../../kitchen/days.ts';
 import { nextCheck } from '../../kitchen/drying/drying.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { type CalendarView, gramsMade, named } from '../calendar/view-model.ts';
-import { keptOf, lotsByFood } from '../cupboard/view-model.ts';
-import { clockOf, runLines } from '../drying/view-model.ts';
+import { clockOf } from '../shared/clock.ts';
+import { named } from '../shared/named.ts';
 import { dayAt } from '../shared/today.ts';
 
 /** A place of the client, as its address has it. */

@@ -2,10 +2,21 @@
 import { useQuery } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import {
+  begunAgain,
+  usedUp,
+  withAnyAmount,
+  withMoreStock,
+  withNoMore,
+  withoutLast,
+  withPour,
+  withScaleStep,
+} from '../../household/reckon/batch-edits.ts';
+import { keptOf } from '../../household/reckon/contents.ts';
 import { afterBatch } from '../../household/reckon/next-batch.ts';
 import { lotsFor, pourLots } from '../../household/reckon/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { keptOf } from '../cupboard/view-model.ts';
+import { gramWords } from '../shared/gram-words.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { put } from '../store/api.ts';
@@ -27,21 +38,7 @@ import { PourStep } from './PourStep.tsx';
 import { SaveLine } from './SaveLine.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
 import { Told } from './Told.tsx';
-import {
-  begunAgain,
-  foodLines,
-  gramWords,
-  insteadOf,
-  otherFoods,
-  statusWords,
-  usedUp,
-  withAnyAmount,
-  withMoreStock,
-  withNoMore,
-  withoutLast,
-  withPour,
-  withScaleStep,
-} from './view-model.ts';
+import { foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { WeighSheetPaper } from './WeighSheetPaper.tsx';
 import { useWakeLock } from './wake-lock.ts';
 

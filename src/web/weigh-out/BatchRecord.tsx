@@ -3,18 +3,19 @@ import { useQuery } from '@tanstack/react-query';
 import { Fragment } from 'react';
 import { Button } from 'react-aria-components';
 import { joined } from '../../formulation/explain/sentences.ts';
+import { keptOf } from '../../household/reckon/contents.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { keptOf } from '../cupboard/view-model.ts';
+import { gramWords } from '../shared/gram-words.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import type { BatchPapers } from '../worker/weighing.ts';
 import { PrintedLabel } from './PrintedLabel.tsx';
-import { endWords, gramWords, moment } from './view-model.ts';
+import { endWords, moment } from './view-model.ts';
 
 export function BatchRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();

@@ -3,9 +3,11 @@ import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import { batchesOf } from '../../household/reckon/batches.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { gramWords } from '../shared/gram-words.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -19,7 +21,6 @@ import type { BatchPlan } from '../worker/weighing.ts';
 import { BatchList } from './BatchList.tsx';
 import { PassedLots } from './PassedLots.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
-import { batchesOf, gramWords } from './view-model.ts';
 
 export function StartBatch({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();

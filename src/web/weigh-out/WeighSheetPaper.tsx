@@ -6,11 +6,11 @@ import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import type { WeighLine } from '../../kitchen/weighing/weigh-sheet.ts';
+import { gramWords } from '../shared/gram-words.ts';
 import { today } from '../shared/today.ts';
 import { engine } from '../worker/engine.ts';
 import type { SheetPaper } from '../worker/weighing.ts';
 import { useMaker } from './Maker.tsx';
-import { gramWords } from './view-model.ts';
 
 export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardContents }) {
   const [sheet, setSheet] = useState<SheetPaper>();

@@ -2,12 +2,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../formulation/problem/problem.ts';
+import {
+  begunAgain,
+  usedUp,
+  withAnyAmount,
+  withMoreStock,
+  withNoMore,
+  withoutLast,
+  withPour,
+  withScaleStep,
+} from '../../household/reckon/batch-edits.ts';
+import { batchesOf } from '../../household/reckon/batches.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import type { Next, State } from '../../kitchen/weighing/weigh-out.ts';
 import type { Standing } from '../worker/weighing.ts';
 import {
-  batchesOf,
-  begunAgain,
   endWords,
   foodLines,
   gramsOf,
@@ -16,13 +25,6 @@ import {
   shownTarget,
   statusWords,
   toleranceWords,
-  usedUp,
-  withAnyAmount,
-  withMoreStock,
-  withNoMore,
-  withoutLast,
-  withPour,
-  withScaleStep,
 } from './view-model.ts';
 
 const next: Next = {

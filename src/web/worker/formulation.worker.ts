@@ -17,12 +17,13 @@ import { parseProblem } from '../../formulation/problem/parse.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
 import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
+import type { ShoppingAsked } from '../../household/reckon/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
 import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { type ShoppingAsked, type ShoppingTold, shoppingOf } from './shopping.ts';
+import { type ShoppingTold, shoppingOf } from './shopping.ts';
 import { type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */

@@ -1,25 +1,11 @@
 /** What the shopping page asks of the worker: the list, and whether the mix it is for may be fed. */
 import type { Reference } from '../../foods/reference.ts';
-import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
+import type { ShoppingAsked } from '../../household/reckon/shopping-question.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
-import {
-  type HomeDried,
-  type ShoppingList,
-  type ShoppingQuestion,
-  shoppingList,
-} from '../../kitchen/shopping/shopping.ts';
-
-/** Plain data; the worker finds the fresh foods by itself. */
-export interface ShoppingAsked extends Omit<ShoppingQuestion, 'foods'> {
-  readonly problem: Problem;
-  readonly foods: readonly { readonly food: string; readonly name: string }[];
-  readonly driedAtHome: readonly DriedAtHome[];
-  /** The keeper's own foods among the fresh ones. */
-  readonly own: readonly FreshFood[];
-}
+import { type HomeDried, type ShoppingList, shoppingList } from '../../kitchen/shopping/shopping.ts';
 
 export interface ShoppingTold {
   readonly list: ShoppingList;
