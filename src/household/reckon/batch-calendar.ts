@@ -6,15 +6,15 @@ import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Day, NextBatch } from '../../kitchen/model.ts';
 import { dayAt } from '../../web/shared/today.ts';
 import type { Household, Mix } from '../model.ts';
-import { batchesFed } from './batches.ts';
-import { keptOf } from './contents.ts';
+import { batchesFor } from './batches.ts';
+import { contentsOf } from './contents.ts';
 import { type FreshTable, foodsNeeded } from './foods-needed.ts';
 import { nextBatchOf } from './next-batch.ts';
 import { onTrays } from './on-trays.ts';
 import { type FrameMode, frameOf } from './plan-frame.ts';
 import { type PresentBatch, presentOf } from './present-batch.ts';
 
-export interface CalendarView {
+export interface BatchCalendar {
   readonly plan: KitchenPlan;
   /** What the kitchen keeps of it, with the steps that could still be put on their days. */
   readonly next: NextBatch;
@@ -38,15 +38,15 @@ export function calendarOf(
   mix: Mix,
   today: Day,
   table: FreshTable = new Map(),
-): CalendarView {
+): BatchCalendar {
   const next = nextBatchOf(house, mix);
   const present = presentOf(house, mix, today);
-  const all = batchesFed(house, mix);
+  const all = batchesFor(house, mix);
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
   const number = weighing ? all.indexOf(weighing) + 1 : all.length + 1;
   const days = house.kitchen[0]?.stepDays;
   const trays = onTrays(house);
-  const lots = leftOver(keptOf(house)).flatMap(({ lot, grams }) => {
+  const lots = leftOver(contentsOf(house)).flatMap(({ lot, grams }) => {
     // What lies on the trays is on its way.
     const drying = trays.reduce((sum, t) => sum + (t.lot.id === lot.id ? takenBy(t.run) : 0), 0);
     return grams + drying > 0 ? [{ ...lot, grams: grams + drying }] : [];

@@ -3,7 +3,7 @@ import type { Batch } from '../../kitchen/model.ts';
 import type { Household, Mix } from '../model.ts';
 
 /** Batches of the mix or of its animals, not given up, the oldest first: "batch 1" is the first of them. */
-export function batchesFed(house: Household, mix: Mix): readonly Batch[] {
+export function batchesFor(house: Household, mix: Mix): readonly Batch[] {
   const fed = (b: Batch) => b.mixId === mix.id || b.animalIds.some((id) => mix.animalIds.includes(id));
   return house.batches
     .filter((b) => !b.givenUp && fed(b))

@@ -6,7 +6,7 @@ import type { DryingRun, Moment } from '../../kitchen/model.ts';
  * All looks of a run for a calendar: those that were, then those to come till the expected end, at least the next.
  * The first stay the same from file to file, so that a later file changes entries and adds no others.
  */
-export function looksOf(run: DryingRun): Moment[] {
+export function checkMoments(run: DryingRun): Moment[] {
   const next = nextCheck(run);
   const been = run.checks.map((c) => c.at);
   if (next === undefined) return been;

@@ -2,7 +2,7 @@
 import { leftOver, takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import type { Household } from '../model.ts';
-import { keptOf } from './contents.ts';
+import { contentsOf } from './contents.ts';
 
 /** What comes next of a lot that was to be dried in several loads. */
 export interface NextLoad {
@@ -21,7 +21,7 @@ export function nextLoadOf(house: Household, lot: Lot): NextLoad | undefined {
     .sort((a, b) => a.load!.n - b.load!.n);
   const last = runs.at(-1);
   if (!last?.load || last.load.n >= last.load.of) return undefined;
-  const left = leftOver(keptOf(house)).find((l) => l.lot.id === lot.id)?.grams ?? 0;
+  const left = leftOver(contentsOf(house)).find((l) => l.lot.id === lot.id)?.grams ?? 0;
   const each = takenBy(last);
   const taken = Math.min(left, each * (last.load.of - last.load.n));
   if (!(taken > 0)) return undefined;

@@ -2,7 +2,7 @@
 import { type Left, leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import type { DryingRun, Lot } from '../../kitchen/model.ts';
 import type { Household } from '../model.ts';
-import { keptOf } from './contents.ts';
+import { contentsOf } from './contents.ts';
 
 /** "weighed": nobody has said yet what becomes of it; "lost": thrown away. */
 export type RunState = 'drying' | 'weighed' | 'done' | 'lost';
@@ -18,8 +18,8 @@ export interface RunLine {
 }
 
 /** Fresh lots that hold some, not those barred; what thaws or spoils first is the keeper's to say. */
-export function toDry(house: Household): Left[] {
-  return leftOver(keptOf(house)).filter((l) => l.lot.form === 'fresh' && l.grams > 0 && !l.lot.barred);
+export function lotsToDry(house: Household): Left[] {
+  return leftOver(contentsOf(house)).filter((l) => l.lot.form === 'fresh' && l.grams > 0 && !l.lot.barred);
 }
 
 /** All runs, the last begun first. */
@@ -32,7 +32,7 @@ export function runLines(house: Household): RunLine[] {
       return {
         run,
         name: `${lot?.name ?? 'Food of a lot that is gone'}${load}`,
-        state: stateOf(run),
+        state: runState(run),
         ...(lot && { lot }),
         ...(dried && { dried }),
       };
@@ -40,7 +40,7 @@ export function runLines(house: Household): RunLine[] {
     .sort((a, b) => (a.run.startedAt < b.run.startedAt ? 1 : a.run.startedAt > b.run.startedAt ? -1 : 0));
 }
 
-function stateOf(run: DryingRun): RunState {
+function runState(run: DryingRun): RunState {
   if (run.endedAt !== undefined) return run.gramsAfter === undefined ? 'lost' : 'done';
   return run.gramsAfter === undefined ? 'drying' : 'weighed';
 }

@@ -4,7 +4,7 @@ import { driedPerBought, type FreshFood } from '../../kitchen/drying/yields.ts';
 import { needsTreatment } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Household, Mix } from '../model.ts';
 import { driedAtHome, freshFoodOf } from './fresh-food.ts';
-import { cupboardFoods } from './lot-foods.ts';
+import { groupsIn } from './lot-foods.ts';
 import { sizeOfNext } from './next-batch.ts';
 
 /** Fresh foods of the tables, by reference number; without an entry nobody knows what they come to once dried. */
@@ -12,7 +12,7 @@ export type FreshTable = ReadonlyMap<string, FreshFood>;
 
 /** The foods that the next batch takes. @param mix with what its animals bring */
 export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): Needed[] {
-  const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
+  const groupOf = groupsIn(house);
   const { grams } = sizeOfNext(house, mix);
   return mix.problem.foods.flatMap((food): Needed[] => {
     const share = food.refused ? 0 : (mix.shares[food.id] ?? 0);
@@ -22,7 +22,7 @@ export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): Need
       {
         id: food.id,
         name: food.name ?? food.id,
-        needsCold: needsTreatment({ form: 'dry' }, groups.get(food.id)).needs,
+        needsCold: needsTreatment({ form: 'dry' }, groupOf(food.id)).needs,
         dryAtHome: driedAtHome(house, food.id) !== undefined,
         ...(perFresh !== undefined && { perFresh }),
         ...(grams !== undefined && { grams: (grams * share) / 100 }),

@@ -2,24 +2,24 @@
 import { type Freezer, type FreezerSchedule, planFreezer } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Day, FreezeStep, Lot } from '../../kitchen/model.ts';
 import type { Household } from '../model.ts';
-import { cupboardFoods } from './lot-foods.ts';
-import { lotsForCold } from './lots-to-freeze.ts';
+import { groupsIn } from './lot-foods.ts';
+import { lotsToFreeze } from './lots-to-freeze.ts';
 
 /** The dates that suit all those lots today, or the sentence that says why there are none. */
-export function coldDates(
+export function freezerDays(
   house: Household,
   freezer: Freezer,
   day: Day,
 ): { readonly plan: FreezerSchedule } | { readonly fault: string } {
-  const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
+  const groupOf = groupsIn(house);
   const { freeze, thaw } = house.kitchen[0]?.stepDays ?? {};
   try {
     return {
-      plan: planFreezer(lotsForCold(house, day), freezer, {
+      plan: planFreezer(lotsToFreeze(house, day), freezer, {
         notBefore: day,
         ...(freeze !== undefined && { freezeDays: freeze }),
         ...(thaw !== undefined && { thawDays: thaw }),
-        groupOf: (lot) => groups.get(lot.food),
+        groupOf: (lot) => groupOf(lot.food),
       }),
     };
   } catch (error) {
@@ -41,8 +41,10 @@ function sameSteps(a: readonly FreezeStep[], b: readonly FreezeStep[]): boolean 
   return (
     a.length === b.length &&
     a.every((s, i) => {
-      const other = b[i]!;
-      return s.kind === other.kind && s.from === other.from && s.to === other.to && s.doneOn === other.doneOn;
+      const other = b[i];
+      return (
+        s.kind === other?.kind && s.from === other.from && s.to === other.to && s.doneOn === other.doneOn
+      );
     })
   );
 }

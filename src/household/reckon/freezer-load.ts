@@ -1,51 +1,74 @@
-/** What lies in the freezer for the freeze treatment on a day, and whether it has room for more. */
+/**
+ * What the freeze treatment puts into the freezer. A lot lies in it from the day on which a freeze begins to the day
+ * on which it ends. A step that should be over and is not ticked off goes on until today, and those after it wait.
+ */
 import { daysBetween, plusDays } from '../../kitchen/days.ts';
-import type { Day, Lot } from '../../kitchen/model.ts';
+import type { Day, FreezeStep, Lot } from '../../kitchen/model.ts';
 import type { Household } from '../model.ts';
-import { lotsForCold } from './lots-to-freeze.ts';
+import { openStep } from './lot-state.ts';
+import { lotsToFreeze } from './lots-to-freeze.ts';
 
-/** g that lie in the freezer for the cold on `day`: a freeze begun, not ticked off. */
-export function inFreezer(house: Household, day: Day): number {
-  return lotsForCold(house, day)
+/** g that lie in the freezer now: of every lot whose open step is a freeze that has begun, until it is ticked off. */
+export function gramsInFreezer(house: Household, today: Day): number {
+  return lotsToFreeze(house, today)
     .filter((lot) => {
-      const step = lot.cold.find((each) => each.doneOn === undefined);
-      return step?.kind === 'freeze' && step.from <= day;
+      const step = openStep(lot);
+      return step?.kind === 'freeze' && step.from <= today;
     })
     .reduce((sum, lot) => sum + lot.grams, 0);
 }
 
-export function withLots(house: Household, changed: readonly Lot[]): Household {
-  return { ...house, lots: house.lots.map((l) => changed.find((c) => c.id === l.id) ?? l) };
-}
-
 /**
- * The first day on which lots with these days make the freezer too full: of the days on which one of them lies in it
- * that did not before. Undefined where nobody knows its room.
+ * The first day on which lots with other days would make the freezer too full: of the days, from today on, on which
+ * one of them lies in it that did not before. Undefined where there is none, or nobody knows its room.
+ * @param changed lots of the household with other days
  */
-export function overfull(
+export function firstOverfullDay(
   house: Household,
   changed: readonly Lot[],
   today: Day,
-): { day: Day; grams: number; room: number } | undefined {
+): { readonly day: Day; readonly grams: number; readonly room: number } | undefined {
   const room = house.kitchen[0]?.freezer?.grams;
   if (room === undefined) return undefined;
-  const all = lotsForCold(withLots(house, changed), today);
+  const all = lotsToFreeze(withLots(house, changed), today);
   const added = changed.flatMap((lot) => {
-    const before = new Set(frozenDays(house.lots.find((l) => l.id === lot.id) ?? { cold: [] }));
-    return frozenDays(lot).filter((day) => !before.has(day));
+    const before = house.lots.find((l) => l.id === lot.id);
+    return daysInFreezer(lot, today).filter((day) => !before || !liesInFreezer(before, day, today));
   });
   for (const day of [...new Set(added)].sort()) {
-    const grams = all.reduce((sum, l) => sum + (frozenDays(l).includes(day) ? l.grams : 0), 0);
+    const grams = all.reduce((sum, lot) => sum + (liesInFreezer(lot, day, today) ? lot.grams : 0), 0);
     if (grams > room * (1 + 1e-9)) return { day, grams, room };
   }
   return undefined;
 }
 
-/** Days on which a lot is to lie in the freezer for the cold. */
-function frozenDays({ cold }: Pick<Lot, 'cold'>): Day[] {
-  return cold.flatMap(({ kind, doneOn, from, to }) =>
-    kind === 'freeze' && doneOn === undefined
+/** The household with some of its lots changed. */
+export function withLots(house: Household, changed: readonly Lot[]): Household {
+  return { ...house, lots: house.lots.map((l) => changed.find((c) => c.id === l.id) ?? l) };
+}
+
+function liesInFreezer(lot: Lot, day: Day, today: Day): boolean {
+  return stepsToCome(lot, today).some((s) => s.kind === 'freeze' && s.from <= day && day < s.to);
+}
+
+function daysInFreezer(lot: Lot, today: Day): Day[] {
+  return stepsToCome(lot, today).flatMap(({ kind, from, to }) =>
+    kind === 'freeze'
       ? Array.from({ length: Math.max(0, daysBetween(from, to)) }, (_, i) => plusDays(from, i))
       : [],
   );
+}
+
+/** The steps not ticked off, as they can still be: the first ends today at the soonest, the others follow it. */
+function stepsToCome({ cold }: Pick<Lot, 'cold'>, today: Day): FreezeStep[] {
+  const steps: FreezeStep[] = [];
+  let end: Day | undefined;
+  for (const step of cold) {
+    if (step.doneOn !== undefined) continue;
+    const late = end === undefined ? 0 : Math.max(0, daysBetween(step.from, end));
+    const to = plusDays(step.to, late);
+    steps.push({ kind: step.kind, from: plusDays(step.from, late), to: to < today ? today : to });
+    end = to < today ? today : to;
+  }
+  return steps;
 }

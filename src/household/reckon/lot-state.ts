@@ -1,59 +1,63 @@
 /** How a lot stands on a day: ready to weigh out, in its freeze treatment, barred, used up. */
 import type { FoodGroup } from '../../foods/food.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
-import { dayInWords } from '../../kitchen/days.ts';
 import {
   mayBeWeighed,
   needsTreatment,
   readyOn,
   treatmentDone,
 } from '../../kitchen/freezing/freeze-treatment.ts';
-import type { Day, Lot } from '../../kitchen/model.ts';
+import type { Day, FreezeStep, Lot } from '../../kitchen/model.ts';
 
 /**
  * "ready" and "past" (past its best before, to be looked at) may be weighed out; "cold": in the freezer or thawing;
- * "due": a step is over and not ticked off; "waits": the cold is still to begin, or no dates are planned.
+ * "due": a step is over and not ticked off; "waits": the treatment is still to begin, or no dates are planned.
  */
 export type LotStateKind = 'ready' | 'past' | 'cold' | 'due' | 'waits' | 'fresh' | 'barred' | 'empty';
 
 export interface LotState {
   readonly kind: LotStateKind;
-  /** A few words that stand for themselves. */
-  readonly words: string;
+  /** Its best before lies before the day; of what is barred, empty or fresh it is not asked. */
+  readonly pastBest?: true;
+  /** It may be weighed out only because the keeper overruled the freeze treatment. */
+  readonly overruled?: true;
+  /** The first step of its treatment that is not ticked off, where it is in it. */
+  readonly step?: FreezeStep;
+  /** The day from which it is through its treatment, where that has days. */
+  readonly readyOn?: Day;
 }
 
-/** The state of a lot on `day`. @param group of its food; see `needsCold` */
-export function lotState({ lot, grams }: Left, day: Day, group?: FoodGroup): LotState {
-  if (lot.barred) return { kind: 'barred', words: `barred, ${lot.barred.why}` };
-  if (grams === 0) return { kind: 'empty', words: 'used up' };
-  if (lot.form === 'fresh') return { kind: 'fresh', words: 'fresh: to be dried' };
-  const past = lot.bestBefore !== undefined && lot.bestBefore < day;
-  const also = past ? `; past its best before, ${dayInWords(lot.bestBefore!, day)}` : '';
-  if (mayBeWeighed(lot, day, group).ok) {
-    const overruled = lot.overruled && waitsForCold(lot, day, group) ? 'ready, the cold overruled' : 'ready';
-    return past ? { kind: 'past', words: `${overruled}${also}` } : { kind: 'ready', words: overruled };
-  }
-  return { ...coldState(lot, day), words: `${coldState(lot, day).words}${also}` };
+/** The state of a lot on `day`. @param group of its food; see `needsTreatment` */
+export function lotState({ lot, grams }: Pick<Left, 'lot' | 'grams'>, day: Day, group?: FoodGroup): LotState {
+  if (lot.barred) return { kind: 'barred' };
+  if (grams === 0) return { kind: 'empty' };
+  if (lot.form === 'fresh') return { kind: 'fresh' };
+  const pastBest = isPastBest(lot, day) && { pastBest: true as const };
+  if (!mayBeWeighed(lot, day, group).ok) return { ...treatmentState(lot, day), ...pastBest };
+  const overruled = lot.overruled && awaitsTreatment(lot, day, group) && { overruled: true as const };
+  return { kind: pastBest ? 'past' : 'ready', ...pastBest, ...overruled };
 }
 
-export function coldState(lot: Lot, day: Day): LotState {
-  const step = lot.cold.find((each) => each.doneOn === undefined);
-  if (!step)
-    return lot.cold.length === 0
-      ? { kind: 'waits', words: 'waits for the cold: no dates yet' }
-      : { kind: 'cold', words: `in the cold until ${dayInWords(readyOn(lot)!, day)}` };
-  if (step.from > day)
-    return {
-      kind: 'waits',
-      words: `${step.kind === 'freeze' ? 'waits for the freezer: goes in' : 'waits to thaw: comes out'} on ${dayInWords(step.from, day)}`,
-    };
-  const what = step.kind === 'freeze' ? 'in the freezer' : 'thawing';
-  if (step.to <= day) return { kind: 'due', words: `${what} long enough: tick it off` };
-  const ready = readyOn(lot)!;
-  const then = ready === step.to ? 'then ready' : `ready on ${dayInWords(ready, day)}`;
-  return { kind: 'cold', words: `${what} until ${dayInWords(step.to, day)}, ${then}` };
+/** Whether the best before of a lot lies before a day. */
+export function isPastBest({ bestBefore }: Pick<Lot, 'bestBefore'>, day: Day): boolean {
+  return bestBefore !== undefined && bestBefore < day;
 }
 
-export function waitsForCold(lot: Lot, day: Day, group: FoodGroup | undefined): boolean {
+/** The first step of a lot's treatment that is not ticked off. */
+export function openStep({ cold }: Pick<Lot, 'cold'>): FreezeStep | undefined {
+  return cold.find((step) => step.doneOn === undefined);
+}
+
+/** Where a lot is in its treatment, which is not over. */
+function treatmentState(lot: Lot, day: Day): LotState {
+  const step = openStep(lot);
+  const ready = readyOn(lot);
+  const known = { ...(step && { step }), ...(ready !== undefined && { readyOn: ready }) };
+  if (!step) return { kind: lot.cold.length === 0 ? 'waits' : 'cold', ...known };
+  return { kind: step.from > day ? 'waits' : step.to <= day ? 'due' : 'cold', ...known };
+}
+
+/** Whether a lot has to go through the freeze treatment, or is in it, and is not through it on a day. */
+export function awaitsTreatment(lot: Lot, day: Day, group: FoodGroup | undefined): boolean {
   return (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
 }

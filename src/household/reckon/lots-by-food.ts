@@ -1,11 +1,11 @@
 /** All lots by food, in the order in which they are used. */
 import { allocate, type Left, leftOver, totals } from '../../kitchen/cupboard/cupboard.ts';
-import { mayBeWeighed } from '../../kitchen/freezing/freeze-treatment.ts';
-import type { Day, Lot } from '../../kitchen/model.ts';
+import type { Day } from '../../kitchen/model.ts';
 import type { Household } from '../model.ts';
-import { keptOf } from './contents.ts';
-import { cupboardFoods } from './lot-foods.ts';
+import { contentsOf } from './contents.ts';
+import { cupboardFoods, groupsIn } from './lot-foods.ts';
 import { type LotState, lotState } from './lot-state.ts';
+import { weighableOn } from './weighable.ts';
 
 export interface LotLine extends Left {
   readonly state: LotState;
@@ -26,32 +26,27 @@ export interface FoodLots {
 
 /** All lots by food, foods by name. */
 export function lotsByFood(house: Household, day: Day): FoodLots[] {
-  const kept = keptOf(house);
+  const kept = contentsOf(house);
   const foods = new Map(cupboardFoods(house).map((f) => [f.id, f]));
   const left = leftOver(kept);
-  const ready = readyIn(house, day);
+  const ready = weighableOn(day, groupsIn(house));
   return totals(kept, ready)
     .map((total): FoodLots => {
+      const food = foods.get(total.food);
       const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
       const place = (l: Left) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
       const mine = left.filter((l) => l.lot.food === total.food).sort((a, b) => place(a) - place(b));
       return {
         food: total.food,
-        name: foods.get(total.food)?.name ?? mine[0]!.lot.name,
+        name: food?.name ?? mine[0]?.lot.name ?? total.food,
         ready: total.ready,
         all: total.ready + total.waiting + total.fresh,
         lots: mine.map((l) => ({
           ...l,
-          state: lotState(l, day, foods.get(total.food)?.group),
+          state: lotState(l, day, food?.group),
           first: mine.length > 1 && l.lot.id === order[0],
         })),
       };
     })
     .sort((a, b) => a.name.localeCompare(b.name, 'en'));
-}
-
-/** Whether a lot of this household may be weighed out on a day. */
-export function readyIn(house: Household, day: Day) {
-  const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
-  return (lot: Lot) => mayBeWeighed(lot, day, groups.get(lot.food));
 }

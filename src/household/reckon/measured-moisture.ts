@@ -9,15 +9,15 @@ import type { Day } from '../../kitchen/model.ts';
 import type { Mix, OwnFood } from '../model.ts';
 import { withProblem } from './mix-edits.ts';
 
-export type Table = ReadonlyMap<string, ReferenceFood>;
+export type FoodTable = ReadonlyMap<string, ReferenceFood>;
 
 /** What a mix counts a food with. */
-export function countedIn(food: Ingredient, table: Table): Composition {
+export function countedIn(food: Ingredient, table: FoodTable): Composition {
   return { ...(food.ref && table.get(food.ref)?.composition), ...food.composition };
 }
 
 /** The mix with one of its foods at the moisture it was measured to have. */
-export function withMoisture(mix: Mix, food: string, moisture: number, table: Table): Mix {
+export function withMoisture(mix: Mix, food: string, moisture: number, table: FoodTable): Mix {
   return withProblem(mix, {
     foods: mix.problem.foods.map((f) => (f.id === food ? ingredientAt(f, moisture, table) : f)),
   });

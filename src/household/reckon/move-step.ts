@@ -2,12 +2,12 @@
 import { capital } from '../../formulation/explain/sentences.ts';
 import { moved, type PlannedStep, stepTitle } from '../../kitchen/calendar/calendar.ts';
 import { dayInWords, plusDays } from '../../kitchen/days.ts';
-import { movedStep as movedInCold } from '../../kitchen/freezing/freeze-treatment.ts';
+import { movedStep } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, FreezeStep, Lot, NextBatch } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import type { Household, Mix } from '../model.ts';
-import { type CalendarView, calendarOf } from './batch-calendar.ts';
-import { overfull, withLots } from './freezer-load.ts';
+import { type BatchCalendar, calendarOf } from './batch-calendar.ts';
+import { firstOverfullDay, withLots } from './freezer-load.ts';
 import { shortTitle, whatMoved } from './step-changes.ts';
 
 export type MoveAnswer =
@@ -17,7 +17,7 @@ export type MoveAnswer =
       readonly next?: NextBatch;
       /** Lots with their new days, where those change. */
       readonly lots: readonly Lot[];
-      readonly after: CalendarView;
+      readonly after: BatchCalendar;
       /** What it did, in a sentence or two. */
       readonly sentence: string;
     }
@@ -38,13 +38,13 @@ export type MoveAnswer =
 export function moveStep(
   house: Household,
   mix: Mix,
-  view: CalendarView,
+  view: BatchCalendar,
   id: string,
   day: Day,
   today: Day,
 ): MoveAnswer {
   const step = view.plan.steps.find((s) => s.id === id)!;
-  const lots = step.state === 'open' ? lotsInCold(house, step) : [];
+  const lots = step.state === 'open' ? lotsOfStep(house, step) : [];
   if (lots.length > 0) return moveLots(house, mix, view, step, lots, day, today);
   const { pins } = view.next;
   // Several tries at one step are one move.
@@ -63,7 +63,7 @@ const withNext = (house: Household, next: NextBatch): Household => ({
 });
 
 /** The lots of a freeze or a thaw that are in the cupboard; none for what is still to be bought. */
-function lotsInCold(house: Household, step: PlannedStep): Lot[] {
+function lotsOfStep(house: Household, step: PlannedStep): Lot[] {
   if (step.kind !== 'freeze' && step.kind !== 'thaw') return [];
   const ids = new Set(step.goods.flatMap((g) => g.lot ?? []));
   return house.lots.filter((l) => ids.has(l.id));
@@ -72,7 +72,7 @@ function lotsInCold(house: Household, step: PlannedStep): Lot[] {
 function moveLots(
   house: Household,
   mix: Mix,
-  view: CalendarView,
+  view: BatchCalendar,
   step: PlannedStep,
   lots: readonly Lot[],
   day: Day,
@@ -102,12 +102,12 @@ function moveLots(
           ? `${cannot}: ${shortTitle(before)} before it lasts until ${words(soonest)}; that is the first day possible, unless you move that step first.`
           : `${cannot}: the first day possible is ${words(soonest)}.`,
     };
-  const on = (d: Day) => withDays.map((l) => movedInCold(l, index, d));
+  const on = (d: Day) => withDays.map((l) => movedStep(l, index, d));
   const changed = on(day);
-  const full = overfull(house, changed, today);
+  const full = firstOverfullDay(house, changed, today);
   if (full) {
     const free = Array.from({ length: MOST_TRIES }, (_, i) => plusDays(day, i + 1)).find(
-      (d) => !overfull(house, on(d), today),
+      (d) => !firstOverfullDay(house, on(d), today),
     );
     return {
       ok: false,

@@ -2,9 +2,10 @@
 import { totals } from '../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../kitchen/model.ts';
 import type { Household, Mix } from '../model.ts';
-import { keptOf } from './contents.ts';
-import { readyIn } from './lots-by-food.ts';
+import { contentsOf } from './contents.ts';
+import { groupsIn } from './lot-foods.ts';
 import { withProblem } from './mix-edits.ts';
+import { weighableOn } from './weighable.ts';
 
 /** What differs between a mix's "in the cupboard" and what may be weighed out today, g; foods without a lot are left. */
 export function cupboardChanges(
@@ -12,7 +13,9 @@ export function cupboardChanges(
   mix: Mix,
   day: Day,
 ): { readonly food: string; readonly name: string; readonly from?: number; readonly to: number }[] {
-  const ready = new Map(totals(keptOf(house), readyIn(house, day)).map((t) => [t.food, t.ready]));
+  const ready = new Map(
+    totals(contentsOf(house), weighableOn(day, groupsIn(house))).map((t) => [t.food, t.ready]),
+  );
   return mix.problem.foods.flatMap((f) => {
     const to = ready.get(f.id);
     if (to === undefined || to === f.on_hand_grams) return [];

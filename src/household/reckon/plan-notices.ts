@@ -4,7 +4,7 @@ import type { Day } from '../../kitchen/model.ts';
 import type { Household } from '../model.ts';
 
 /** Lots of the plan that wait for the cold and have no days in the freezer, by name. */
-export function withoutColdDays(house: Household, plan: KitchenPlan): string[] {
+export function lotsWithoutDays(house: Household, plan: KitchenPlan): string[] {
   const ids = new Set(
     plan.steps.flatMap((s) =>
       s.kind === 'freeze' || s.kind === 'thaw' ? s.goods.flatMap((g) => g.lot ?? []) : [],
@@ -14,7 +14,7 @@ export function withoutColdDays(house: Household, plan: KitchenPlan): string[] {
 }
 
 /** Steps in the cold that should be over and are not ticked off. */
-export function overdue(plan: KitchenPlan, today: Day): PlannedStep[] {
+export function overdueFreezeSteps(plan: KitchenPlan, today: Day): PlannedStep[] {
   return plan.steps.filter(
     (s) => s.state === 'begun' && (s.kind === 'freeze' || s.kind === 'thaw') && s.end <= today,
   );

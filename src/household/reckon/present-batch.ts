@@ -4,7 +4,7 @@ import { mixPartOf, type RunsOut, runsOut } from '../../kitchen/feeding/runs-out
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { dayAt } from '../../web/shared/today.ts';
 import type { Household, Mix } from '../model.ts';
-import { batchesFed, gramsMade } from './batches.ts';
+import { batchesFor, gramsMade } from './batches.ts';
 
 /** The batch that is being fed. */
 export interface PresentBatch {
@@ -18,7 +18,7 @@ export interface PresentBatch {
 
 /** The last finished batch that is not used up; an older one only while it still lasts. */
 export function presentOf(house: Household, mix: Mix, today: Day): PresentBatch | undefined {
-  const all = batchesFed(house, mix);
+  const all = batchesFor(house, mix);
   const finished = all
     .filter((b) => b.finishedAt !== undefined)
     .sort((a, b) => (a.finishedAt! < b.finishedAt! ? 1 : -1));

@@ -4,7 +4,7 @@ import type { PacksOf } from '../../kitchen/shopping/packs.ts';
 import { lotName } from './lot-name.ts';
 
 /** Packs of one offer, and the name of their food. */
-export interface Bought {
+export interface Purchase {
   readonly name: string;
   readonly packs: PacksOf;
 }
@@ -14,8 +14,8 @@ export interface Bought {
  * through the cold together. Two offers are two lots, so that each keeps its seller and its price.
  * @param taken names of the lots there are @param id makes one anew at each call
  */
-export function boughtLots(
-  bought: readonly Bought[],
+export function purchasedLots(
+  bought: readonly Purchase[],
   p: { readonly on: Day; readonly taken: readonly string[]; id(): string },
 ): Lot[] {
   const taken = [...p.taken];

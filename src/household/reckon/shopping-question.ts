@@ -6,7 +6,7 @@ import type { Day, DriedAtHome } from '../../kitchen/model.ts';
 import type { PackAim } from '../../kitchen/shopping/packs.ts';
 import type { BatchSize, ShoppingQuestion } from '../../kitchen/shopping/shopping.ts';
 import type { Household, Mix } from '../model.ts';
-import { keptOf } from './contents.ts';
+import { contentsOf } from './contents.ts';
 import { ownFresh } from './fresh-food.ts';
 import { onTrays } from './on-trays.ts';
 import { sharesToBuy } from './shares-to-buy.ts';
@@ -42,7 +42,7 @@ export function shoppingQuestion(
               ...(dailyGrams !== undefined && { dailyGrams }),
             })),
           },
-    cupboard: leftOver(keptOf(house))
+    cupboard: leftOver(contentsOf(house))
       .filter(({ lot }) => wanted.has(lot.food))
       // More may have been put back than was taken: then the lot holds what came in.
       .map(({ lot, grams }) => ({ lot, left: Math.min(grams, lot.grams) })),

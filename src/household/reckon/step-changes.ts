@@ -3,7 +3,7 @@ import { capital, joined } from '../../formulation/explain/sentences.ts';
 import { type KitchenPlan, type PlannedStep, stepTitle, WORDS } from '../../kitchen/calendar/calendar.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
-import type { CalendarView } from './batch-calendar.ts';
+import type { BatchCalendar } from './batch-calendar.ts';
 
 export interface Change {
   readonly step: PlannedStep;
@@ -20,7 +20,7 @@ export function changesBetween(before: KitchenPlan, after: KitchenPlan): Change[
   });
 }
 
-export function whatMoved(step: PlannedStep, before: CalendarView, after: CalendarView): string {
+export function whatMoved(step: PlannedStep, before: BatchCalendar, after: BatchCalendar): string {
   const words = (d: Day) => dayInWords(d, after.plan.end);
   const changes = changesBetween(before.plan, after.plan);
   const self = after.plan.steps.find((s) => s.id === step.id);

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Lot, Pour } from '../../kitchen/model.ts';
+import { asGroup } from './lot-foods.ts';
 import { lotsFor, pourLots } from './take-from-lots.ts';
 
 const lot = (id: string, grams: number, more: Partial<Lot> = {}): Lot => ({
@@ -41,9 +42,9 @@ test('a barred lot is not booked, and neither is what was left out or taken back
   );
 });
 
-describe('the cold', () => {
+describe('the freeze treatment', () => {
   const grain = lot('a', 50, { food: 'oats', form: 'dry' });
-  const foodOf = (group: string | undefined) => ({ day, groupOf: () => group, pours: [] });
+  const foodOf = (group: string | undefined) => ({ day, groupOf: () => asGroup(group), pours: [] });
 
   test('dry goods that need it are not taken before it, and the reason and the way out are told', () => {
     expect(pourLots(kept(grain), 'oats', 5, foodOf('seed'))).toEqual([]);

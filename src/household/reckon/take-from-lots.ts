@@ -1,31 +1,11 @@
 /** The lots that a pour comes from, and those that what is taken out again goes back to. */
-import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
-import {
-  type Allocation,
-  allocate,
-  type CupboardContents,
-  type Ready,
-} from '../../kitchen/cupboard/cupboard.ts';
-import { mayBeWeighed } from '../../kitchen/freezing/freeze-treatment.ts';
+import { type Allocation, allocate, type CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Day, Pour } from '../../kitchen/model.ts';
+import type { GroupOf } from './lot-foods.ts';
+import { weighableOn } from './weighable.ts';
 
 /** Less than this is rounding, g. */
 const CRUMB = 1e-6;
-
-/** Group of a food by its id, where one is known. */
-export type GroupOf = (food: string) => string | undefined;
-
-/** Whether a lot may be weighed out on a day, by what its food needs. */
-export function weighableOn(day: Day, groupOf: GroupOf): Ready {
-  return (lot) => {
-    const group = groupOf(lot.food);
-    return mayBeWeighed(
-      lot,
-      day,
-      group !== undefined && group in FOOD_GROUPS ? (group as FoodGroup) : undefined,
-    );
-  };
-}
 
 /** Where a weight of a food comes from on a day; undefined where the keeper keeps no lot of it. */
 export function lotsFor(

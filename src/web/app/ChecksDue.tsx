@@ -1,7 +1,7 @@
 /** Looks at what dries that are due: in the title of the page and as notifications, whichever screen is open. */
 import type { Household } from '../../household/model.ts';
 import { nextCheck } from '../../kitchen/drying/drying.ts';
-import { looksDue } from '../drying/view-model.ts';
+import { checksDue } from '../drying/view-model.ts';
 import { useNow } from '../shared/now.ts';
 import { useReminders } from '../shared/reminders.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -13,6 +13,6 @@ export function ChecksDue() {
 }
 
 function Reminding({ house }: { house: Household }) {
-  useReminders(looksDue(house, useNow()));
+  useReminders(checksDue(house, useNow()));
   return null;
 }

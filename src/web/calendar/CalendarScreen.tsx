@@ -21,8 +21,8 @@ import { StepList } from './StepList.tsx';
 import { Timeline } from './Timeline.tsx';
 import { useCalendar } from './useCalendar.ts';
 import './calendar.css';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
-import { overdue, readyFoods, withoutColdDays } from '../../household/reckon/plan-notices.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
+import { lotsWithoutDays, overdueFreezeSteps, readyFoods } from '../../household/reckon/plan-notices.ts';
 import { shortTitle } from '../../household/reckon/step-changes.ts';
 import { FirstMix } from '../shared/FirstMix.tsx';
 import { gramWords } from '../shared/gram-words.ts';
@@ -87,12 +87,12 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
 }
 
 /** What stands in the way, or was dropped, each with its way out. */
-function Notices({ view, day }: { view: CalendarView; day: Day }) {
+function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
   const { house } = useMixDraft();
   const { change, error } = useKitchen();
   const { plan, dropped, next } = view;
-  const late = overdue(plan, day);
-  const without = withoutColdDays(house, plan);
+  const late = overdueFreezeSteps(plan, day);
+  const without = lotsWithoutDays(house, plan);
   const animals = view.present?.runsOut.status === 'unknown';
   return (
     <>

@@ -1,13 +1,13 @@
 /** The plan as a file for other calendars, with the looks at what dries. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
-import { looksOf } from '../../household/reckon/drying-checks.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
+import { checkMoments } from '../../household/reckon/drying-checks.ts';
 import { runLines } from '../../household/reckon/drying-runs.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
-export function ExportPlan({ view }: { view: CalendarView }) {
+export function ExportPlan({ view }: { view: BatchCalendar }) {
   const { house } = useMixDraft();
   const [reminders, setReminders] = useState(false);
   const [said, setSaid] = useState<{ words: string; fault?: true }>();
@@ -19,7 +19,7 @@ export function ExportPlan({ view }: { view: CalendarView }) {
       const stamp = new Date().toISOString();
       const looks = runLines(house)
         .filter(({ state }) => state === 'drying')
-        .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, looksOf(run)))
+        .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, checkMoments(run)))
         .filter((e) => e.at > stamp);
       const text = planAsIcs(view.plan, { stamp, reminders }, looks);
       const name = `pouchful-${view.plan.input.name.replace(/\s+/g, '-')}.ics`;

@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
 import { type MoveAnswer, moveStep } from '../../household/reckon/move-step.ts';
 import type { PlannedStep } from '../../kitchen/calendar/calendar.ts';
 import { lastDay } from '../../kitchen/calendar/sentences.ts';
@@ -17,7 +17,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 
 interface Props {
   mix: Mix;
-  view: CalendarView;
+  view: BatchCalendar;
   step: PlannedStep;
   day: Day;
   /** What the last move did. */

@@ -1,6 +1,6 @@
 /** Which way the calendar is planned: forwards from a day, or backwards from one. */
 
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
 import { type FrameMode, withFrame } from '../../household/reckon/plan-frame.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
@@ -8,7 +8,7 @@ import { DayInput } from '../shared/DayInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 
-export function PlanFrame({ view, day }: { view: CalendarView; day: Day }) {
+export function PlanFrame({ view, day }: { view: BatchCalendar; day: Day }) {
   const { change } = useKitchen();
   const { mode, next, present, plan } = view;
   const runs = present?.runsOut;

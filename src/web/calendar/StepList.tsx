@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Mix } from '../../household/model.ts';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
 import { type PlannedStep, stepTitle } from '../../kitchen/calendar/calendar.ts';
 import { dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
@@ -13,7 +13,7 @@ import { byDay, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-m
 
 interface Props {
   mix: Mix;
-  view: CalendarView;
+  view: BatchCalendar;
   day: Day;
   chosen: string | undefined;
   choose(step: string | undefined): void;
@@ -86,7 +86,7 @@ export function StepList({ mix, view, day, chosen, choose }: Props) {
 
 function Item(props: {
   step: PlannedStep;
-  view: CalendarView;
+  view: BatchCalendar;
   day: Day;
   open: boolean;
   onOpen(): void;

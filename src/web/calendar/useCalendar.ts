@@ -1,7 +1,7 @@
 /** The calendar of the mix at hand, worked out anew when the household or the day changes. */
 import { useMemo } from 'react';
 import type { Mix } from '../../household/model.ts';
-import { type CalendarView, calendarOf } from '../../household/reckon/batch-calendar.ts';
+import { type BatchCalendar, calendarOf } from '../../household/reckon/batch-calendar.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { allProfiles } from '../store/household.ts';
@@ -11,7 +11,7 @@ import { useReferenceFoods } from '../worker/engine.ts';
 export interface Calendar {
   /** The mix with what its animals bring. */
   readonly mix: Mix;
-  readonly view?: CalendarView;
+  readonly view?: BatchCalendar;
   /** Why there is no plan. */
   readonly fault?: string;
 }

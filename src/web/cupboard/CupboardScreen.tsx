@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
 import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
-import { lotsForCold } from '../../household/reckon/lots-to-freeze.ts';
+import { lotsToFreeze } from '../../household/reckon/lots-to-freeze.ts';
 import { useEachMinute } from '../shared/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -24,7 +24,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const day = today();
   const foods = lotsByFood(house, day);
   const line = foods.flatMap((f) => f.lots).find((l) => l.lot.id === shown);
-  const waiting = lotsForCold(house, day).length;
+  const waiting = lotsToFreeze(house, day).length;
   const leave = () => setEditing(false);
 
   function detail() {
@@ -36,6 +36,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
       <LotPage
         key={line.lot.id}
         line={line}
+        day={day}
         food={cupboardFoods(house).find((f) => f.id === line.lot.food)}
         onEdit={() => setEditing(true)}
       />
@@ -78,7 +79,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
             </a>
           </li>
         </ul>
-        <LotList foods={foods} shown={line?.lot.id} pick={leave} />
+        <LotList foods={foods} shown={line?.lot.id} day={day} pick={leave} />
         <LotAmounts />
       </section>
       <section className="detail" aria-label="Lot">

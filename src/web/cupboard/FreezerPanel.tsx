@@ -1,9 +1,9 @@
 /** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { changedByPlan, coldDates } from '../../household/reckon/freezer-days.ts';
-import { inFreezer } from '../../household/reckon/freezer-load.ts';
-import { dueInCold, lotsForCold, tickedNext } from '../../household/reckon/lots-to-freeze.ts';
+import { changedByPlan, freezerDays } from '../../household/reckon/freezer-days.ts';
+import { gramsInFreezer } from '../../household/reckon/freezer-load.ts';
+import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/lots-to-freeze.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
@@ -20,8 +20,8 @@ export function FreezerPanel() {
   const { house } = useMixDraft();
   const day = today();
   const freezer = house.kitchen[0]?.freezer;
-  const waiting = lotsForCold(house, day);
-  const dates = useMemo(() => freezer && coldDates(house, freezer, day), [house, freezer, day]);
+  const waiting = lotsToFreeze(house, day);
+  const dates = useMemo(() => freezer && freezerDays(house, freezer, day), [house, freezer, day]);
   const plan = dates && 'plan' in dates ? dates.plan : undefined;
 
   return (
@@ -35,7 +35,7 @@ export function FreezerPanel() {
       <FreezerSettings />
       {freezer && (
         <p className="hint">
-          In it for the cold now: {sayGrams(inFreezer(house, day))} of {sayGrams(freezer.grams)}.
+          In it for the cold now: {sayGrams(gramsInFreezer(house, day))} of {sayGrams(freezer.grams)}.
         </p>
       )}
       {dates && 'fault' in dates && (
@@ -53,10 +53,10 @@ export function FreezerPanel() {
       ) : (
         plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
       )}
-      <TickAll lots={dueInCold(house, day)} />
+      <TickAll lots={lotsToTick(house, day)} />
       <ul className="cold-lots">
         {waiting.map((lot) => (
-          <ColdLot
+          <LotToFreeze
             key={lot.id}
             lot={house.lots.find((l) => l.id === lot.id)!}
             grams={lot.grams}
@@ -148,7 +148,7 @@ function Planning({
   );
 }
 
-function ColdLot({
+function LotToFreeze({
   lot,
   grams,
   planned,

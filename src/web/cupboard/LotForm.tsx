@@ -1,7 +1,7 @@
 /** A lot as it comes into the cupboard: of which food, how much as the pack says, from when and from whom. */
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
-import { keptOf } from '../../household/reckon/contents.ts';
+import { contentsOf } from '../../household/reckon/contents.ts';
 import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
 import { lotName } from '../../household/reckon/lot-name.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
@@ -28,7 +28,7 @@ export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void 
   const { house } = useMixDraft();
   const save = useSave('lots');
   const foods = cupboardFoods(house);
-  const used = lot ? (leftOver(keptOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
+  const used = lot ? (leftOver(contentsOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
   const [food, setFood] = useState(lot?.food ?? '');
   const [name, setName] = useState(lot?.name ?? '');
   const weighed = lot ? sayGrams(lot.grams) : '';

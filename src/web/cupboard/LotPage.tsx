@@ -5,13 +5,13 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import type { CupboardFood } from '../../household/reckon/lot-foods.ts';
 import type { LotLine } from '../../household/reckon/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
-import type { Lot } from '../../kitchen/model.ts';
+import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { lotWords } from '../shared/lot-words.ts';
 import { go } from '../shared/route.ts';
-import { today } from '../shared/today.ts';
 import { useRemove } from '../store/household.ts';
 import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
@@ -22,10 +22,12 @@ const FORM_WORDS = { dry: 'bought dry', fresh: 'fresh', dried: 'dried at home' }
 
 export function LotPage({
   line,
+  day,
   food,
   onEdit,
 }: {
   line: LotLine;
+  day: Day;
   food: CupboardFood | undefined;
   onEdit(): void;
 }) {
@@ -47,7 +49,7 @@ export function LotPage({
       </header>
       <p className={`lot-state big ${state.kind}`}>
         <LotMark kind={state.kind} />
-        <span>{capital(state.words)}</span>
+        <span>{capital(lotWords(lot, state, day))}</span>
       </p>
       {state.kind === 'past' && (
         <p className="notice-line">
@@ -104,7 +106,7 @@ export function LotPage({
       </div>
       {asking === 'bar' && !lot.barred && <LotBar lot={lot} onClose={() => back('.ask-bar')} />}
       {asking === 'delete' && <Deleting lot={lot} onKeep={() => back('.ask-delete')} />}
-      {!lot.barred && grams > 0 && <LotTreatment lot={lot} group={food?.group} day={today()} />}
+      {!lot.barred && grams > 0 && <LotTreatment lot={lot} group={food?.group} day={day} />}
       {!lot.barred && (
         <details>
           <summary>Where it went</summary>

@@ -1,7 +1,7 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
-import { keptOf } from '../../household/reckon/contents.ts';
+import { contentsOf } from '../../household/reckon/contents.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { barAdvice } from '../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -16,7 +16,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
   const save = useSave('lots');
-  const reach = reachOf(lot.id, keptOf(house));
+  const reach = reachOf(lot.id, contentsOf(house));
   const advice = lot.barred && barAdvice(lot.barred.why);
   const nowhere = reach.batches.length + reach.runs.length + reach.maybe.length === 0;
 

@@ -8,10 +8,10 @@ import { DryerSettings } from './DryerSettings.tsx';
 import { PlanRun } from './PlanRun.tsx';
 import { RunList } from './RunList.tsx';
 import { RunPage } from './RunPage.tsx';
-import { looksDue } from './view-model.ts';
+import { checksDue } from './view-model.ts';
 import '../cupboard/cupboard.css';
 import './drying.css';
-import { runLines, toDry } from '../../household/reckon/drying-runs.ts';
+import { lotsToDry, runLines } from '../../household/reckon/drying-runs.ts';
 
 const DRYER = 'dryer';
 
@@ -21,8 +21,8 @@ export function DryingScreen({ shown }: { shown: string | undefined }) {
   const { kitchen } = useKitchen();
   const now = useNow();
   const runs = runLines(house);
-  const fresh = toDry(house);
-  const dues = looksDue(house, now);
+  const fresh = lotsToDry(house);
+  const dues = checksDue(house, now);
   const line = runs.find((r) => r.run.id === shown);
   const left = fresh.find((l) => l.lot.id === shown);
   // On a wide page something stands beside the list: what dries, else what is to dry.

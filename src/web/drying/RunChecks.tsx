@@ -1,7 +1,7 @@
 /** While it dries: when to look next, the looks that were, and reminders elsewhere. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
-import { looksOf } from '../../household/reckon/drying-checks.ts';
+import { checkMoments } from '../../household/reckon/drying-checks.ts';
 import { outcomeOf } from '../../household/reckon/drying-outcome.ts';
 import type { RunLine } from '../../household/reckon/drying-runs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
@@ -11,10 +11,10 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { useNotifications } from '../shared/reminders.ts';
 import type { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { downloadLooks } from './checks-file.ts';
+import { downloadChecks } from './checks-file.ts';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { RunMark } from './RunMark.tsx';
-import { lookAt, sayWater } from './view-model.ts';
+import { checkLine, sayWater } from './view-model.ts';
 
 /** What the page of a run hands to its parts. */
 export interface DryParts {
@@ -33,7 +33,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
   const [tried, setTried] = useState(false);
   const [fault, setFault] = useState('');
   const notes = useNotifications();
-  const look = lookAt(run, now)!;
+  const look = checkLine(run, now)!;
   const read = readAbove0(grams, 'Weight at this look', { optional: true });
   const so =
     read.value === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep, grams: read.value });
@@ -118,7 +118,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
           className="quiet-button"
           onPress={() => {
             setFault('');
-            downloadLooks(run, name, looksOf(run)).catch((e) =>
+            downloadChecks(run, name, checkMoments(run)).catch((e) =>
               setFault(e instanceof Error ? e.message : String(e)),
             );
           }}

@@ -7,7 +7,7 @@ import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { clockOf } from '../shared/clock.ts';
 import { linkTo } from '../shared/route.ts';
 import { RunMark } from './RunMark.tsx';
-import { lookAt, sayWater } from './view-model.ts';
+import { checkLine, sayWater } from './view-model.ts';
 
 export function RunList(props: {
   runs: readonly RunLine[];
@@ -71,7 +71,7 @@ export function RunList(props: {
 
 function Line(props: { line: RunLine; shown: string | undefined; words: string; now: number }) {
   const { run, name, state } = props.line;
-  const due = lookAt(run, props.now)?.due === true;
+  const due = checkLine(run, props.now)?.due === true;
   return (
     <li>
       <a href={linkTo('drying', run.id)} aria-current={run.id === props.shown ? 'true' : undefined}>
@@ -85,7 +85,7 @@ function Line(props: { line: RunLine; shown: string | undefined; words: string; 
 }
 
 function openWords({ run, state }: RunLine, now: number): string {
-  return state === 'weighed' ? 'Weighed: say what becomes of it' : (lookAt(run, now)?.words ?? '');
+  return state === 'weighed' ? 'Weighed: say what becomes of it' : (checkLine(run, now)?.words ?? '');
 }
 
 function endedWords({ run, state, dried }: RunLine, now: number): string {

@@ -3,7 +3,7 @@ import type { DryingRun, Moment } from '../../kitchen/model.ts';
 import { saveAs } from '../shared/save-as.ts';
 
 /** Downloads the looks as an .ics file with reminders. @throws Error where the browser cannot make it */
-export async function downloadLooks(
+export async function downloadChecks(
   run: Pick<DryingRun, 'id'>,
   name: string,
   times: readonly Moment[],

@@ -1,14 +1,14 @@
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Household } from '../../household/model.ts';
 import { runLines } from '../../household/reckon/drying-runs.ts';
-import { countedIn, type Table } from '../../household/reckon/measured-moisture.ts';
+import { countedIn, type FoodTable } from '../../household/reckon/measured-moisture.ts';
 import { type DriedRun, ingredientAt, nextCheck } from '../../kitchen/drying/drying.ts';
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { clockOf, sayTime } from '../shared/clock.ts';
 
 /** The next look at a run that goes on. */
-export interface Look {
+export interface CheckLine {
   readonly at: Moment;
   readonly due: boolean;
   /** "Look and turn at 14:30, in 1 h 12 min". */
@@ -16,7 +16,7 @@ export interface Look {
 }
 
 /** @param now ms since 1970 */
-export function lookAt(run: DryingRun, now: number): Look | undefined {
+export function checkLine(run: DryingRun, now: number): CheckLine | undefined {
   const at = nextCheck(run);
   if (at === undefined) return undefined;
   const ms = Date.parse(at) - now;
@@ -31,9 +31,9 @@ export function lookAt(run: DryingRun, now: number): Look | undefined {
 }
 
 /** Looks that are due, each under a key of its own. @param now ms since 1970 */
-export function looksDue(house: Household, now: number): { readonly key: string; readonly words: string }[] {
+export function checksDue(house: Household, now: number): { readonly key: string; readonly words: string }[] {
   return runLines(house).flatMap(({ run, name }) => {
-    const look = lookAt(run, now);
+    const look = checkLine(run, now);
     return look?.due ? [{ key: `${run.id} ${look.at}`, words: `Look and turn now: ${name}` }] : [];
   });
 }
@@ -72,7 +72,7 @@ export interface FoodLine {
 const SHOWN: readonly Tag[] = ['WATER', 'PROCNT', 'FAT', 'FIBTG', 'FIBC', 'CA', 'P'];
 
 /** A line for each content that one of the three gives. */
-export function foodLines(food: Ingredient, dried: DriedRun, table: Table): FoodLine[] {
+export function foodLines(food: Ingredient, dried: DriedRun, table: FoodTable): FoodLine[] {
   const now = countedIn(food, table);
   const damp = ingredientAt(food, dried.moisture, table).composition ?? {};
   const fresh = dried.figures.composition;

@@ -28,7 +28,7 @@ import { Totals } from './Totals.tsx';
 import { listText, orderPacks } from './view-model.ts';
 import './shopping.css';
 import { eatingOf } from '../../household/reckon/eating.ts';
-import { lotsForCold } from '../../household/reckon/lots-to-freeze.ts';
+import { lotsToFreeze } from '../../household/reckon/lots-to-freeze.ts';
 import { sharesToBuy } from '../../household/reckon/shares-to-buy.ts';
 import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping-question.ts';
 
@@ -77,7 +77,7 @@ function Shop({ kept }: { kept: Mix }) {
     engine.shopping(q),
   );
   const list = question && value?.list;
-  const waiting = lotsForCold(house, day).length;
+  const waiting = lotsToFreeze(house, day).length;
   const refOf = (food: string) => mix.problem.foods.find((f) => f.id === food)?.ref;
 
   /** What is bought apart from the rest of an order with terms leaves the rest to an order of its own. */

@@ -2,7 +2,7 @@
 
 import { joined } from '../../formulation/explain/sentences.ts';
 import type { Eating } from '../../household/reckon/eating.ts';
-import type { Bought } from '../../household/reckon/purchased-lots.ts';
+import type { Purchase } from '../../household/reckon/purchased-lots.ts';
 import { countOfDays } from '../../kitchen/days.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -24,7 +24,7 @@ export function packWords({ packs, offer }: Pick<PacksOf, 'packs' | 'offer'>): s
 }
 
 /** What one seller's order holds, in the order of the list. */
-export function orderPacks(list: ShoppingList, seller: string): Bought[] {
+export function orderPacks(list: ShoppingList, seller: string): Purchase[] {
   return list.lines.flatMap((line) =>
     line.packs.filter((p) => p.offer.seller === seller).map((packs) => ({ name: line.name, packs })),
   );

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
 import { gramsMade } from '../../household/reckon/batches.ts';
 import { leftOn } from '../../household/reckon/present-batch.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -12,7 +12,7 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 
-export function BatchLeft({ view, day }: { view: CalendarView | undefined; day: Day }) {
+export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day: Day }) {
   const save = useSave('batches');
   const [said, setSaid] = useState<{ words: string; before: Batch }>();
   const present = view?.present;
@@ -89,7 +89,7 @@ export function BatchLeft({ view, day }: { view: CalendarView | undefined; day: 
   );
 }
 
-function Counted({ view, day }: { view: CalendarView; day: Day }) {
+function Counted({ view, day }: { view: BatchCalendar; day: Day }) {
   const { counted, name } = view.present!;
   const left = leftOn(view.present!, day);
   return (

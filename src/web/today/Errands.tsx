@@ -1,18 +1,18 @@
 /** What needs hands today, each with the way there. */
 import { useQuery } from '@tanstack/react-query';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
-import { keptOf } from '../../household/reckon/contents.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
+import type { BatchPapers } from '../../household/reckon/batch-papers.ts';
+import { contentsOf } from '../../household/reckon/contents.ts';
 import type { PresentBatch } from '../../household/reckon/present-batch.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { BatchPapers } from '../worker/weighing.ts';
 import { type Errand, errandsOf, nearUseBy } from './view-model.ts';
 
 interface Props {
-  view: CalendarView | undefined;
+  view: BatchCalendar | undefined;
   day: Day;
   /** The mix, where it is out of range. */
   out: string | undefined;
@@ -62,7 +62,7 @@ function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefin
   const { data } = useQuery({
     queryKey: ['papers', batch, house.lots, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> =>
-      engine.batchPapers(batch!, keptOf(house), house.animals),
+      engine.batchPapers(batch!, contentsOf(house), house.animals),
     enabled: batch !== undefined,
     staleTime: Number.POSITIVE_INFINITY,
   });

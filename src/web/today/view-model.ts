@@ -1,9 +1,9 @@
 /** The first page: where the next thing is done, and what needs hands today. */
 import { capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
-import type { CalendarView } from '../../household/reckon/batch-calendar.ts';
+import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
 import { gramsMade } from '../../household/reckon/batches.ts';
-import { keptOf } from '../../household/reckon/contents.ts';
+import { contentsOf } from '../../household/reckon/contents.ts';
 import { runLines } from '../../household/reckon/drying-runs.ts';
 import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
@@ -47,7 +47,7 @@ const PLACES: Readonly<Record<StepKind, { readonly link: string; readonly to: Pl
 };
 
 /** The one sentence of the first page and where it is done. */
-export function nextOf(house: Household, view: CalendarView, today: Day): NextWords {
+export function nextOf(house: Household, view: BatchCalendar, today: Day): NextWords {
   const { plan, present, weighing } = view;
   const sentence = nextThing(plan, today);
   if (present?.runsOut.status === 'unknown') {
@@ -81,22 +81,22 @@ export function inventedIn(house: Household): string[] {
  */
 export function errandsOf(
   house: Household,
-  view: CalendarView | undefined,
+  view: BatchCalendar | undefined,
   today: Day,
   now: Moment,
 ): Errand[] {
   return [
     ...beingWeighed(house),
     ...barredInBatches(house, view),
-    ...looks(house, today, now),
-    ...coldSteps(house, today),
+    ...dryingChecks(house, today, now),
+    ...freezeSteps(house, today),
     ...changingOver(house, view, today),
     ...pastBest(house, today),
   ];
 }
 
 /** The change of food to the batch that was finished last, for as many days as the calendar gives it. */
-function changingOver(house: Household, view: CalendarView | undefined, today: Day): Errand[] {
+function changingOver(house: Household, view: BatchCalendar | undefined, today: Day): Errand[] {
   const { batch, name } = view?.present ?? {};
   if (batch?.finishedAt === undefined) return [];
   const days = house.kitchen[0]?.stepDays?.['change-over'] ?? STEP_DAYS['change-over'];
@@ -124,8 +124,8 @@ function beingWeighed(house: Household): Errand[] {
 }
 
 /** Barred lots in batches that are not used up. */
-function barredInBatches(house: Household, view: CalendarView | undefined): Errand[] {
-  const kept = keptOf(house);
+function barredInBatches(house: Household, view: BatchCalendar | undefined): Errand[] {
+  const kept = contentsOf(house);
   return house.lots.flatMap((lot): Errand[] => {
     if (!lot.barred) return [];
     const fed = reachOf(lot.id, kept).batches.filter(
@@ -147,7 +147,7 @@ function barredInBatches(house: Household, view: CalendarView | undefined): Erra
   });
 }
 
-function looks(house: Household, today: Day, now: Moment): Errand[] {
+function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
   return runLines(house).flatMap(({ run, name }): Errand[] => {
     const next = nextCheck(run);
     if (next === undefined) return [];
@@ -168,7 +168,7 @@ function looks(house: Household, today: Day, now: Moment): Errand[] {
 }
 
 /** Steps in the cold to tick off, those that begin today, and lots that have no days yet. */
-function coldSteps(house: Household, today: Day): Errand[] {
+function freezeSteps(house: Household, today: Day): Errand[] {
   const lines = lotsByFood(house, today).flatMap((f) => f.lots);
   const of = (test: (lot: Lot, kind: string) => boolean) =>
     lines.filter((l) => test(l.lot, l.state.kind)).map((l) => l.lot);
@@ -217,7 +217,7 @@ function coldSteps(house: Household, today: Day): Errand[] {
 }
 
 function pastBest(house: Household, today: Day): Errand[] {
-  const past = leftOver(keptOf(house)).filter(
+  const past = leftOver(contentsOf(house)).filter(
     ({ lot, grams }) => grams > 0 && !lot.barred && lot.bestBefore !== undefined && lot.bestBefore < today,
   );
   return past.map(({ lot }) => ({

@@ -12,7 +12,8 @@ import {
   withPour,
   withScaleStep,
 } from '../../household/reckon/batch-edits.ts';
-import { keptOf } from '../../household/reckon/contents.ts';
+import type { Standing } from '../../household/reckon/batch-standing.ts';
+import { contentsOf } from '../../household/reckon/contents.ts';
 import { afterBatch } from '../../household/reckon/next-batch.ts';
 import { lotsFor, pourLots } from '../../household/reckon/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
@@ -27,7 +28,6 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { Standing } from '../worker/weighing.ts';
 import { BatchRecord } from './BatchRecord.tsx';
 import { FinishBatch } from './FinishBatch.tsx';
 import { GiveUpBatch } from './GiveUpBatch.tsx';
@@ -63,7 +63,7 @@ export function BatchPage({ batch }: { batch: Batch }) {
   const answer = standing.data;
   const waits = save.is === 'saving' || save.is === 'failed';
   const now = () => new Date().toISOString();
-  const kept = keptOf(house);
+  const kept = contentsOf(house);
 
   const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
 

@@ -3,7 +3,8 @@ import { useQuery } from '@tanstack/react-query';
 import { Fragment } from 'react';
 import { Button } from 'react-aria-components';
 import { joined } from '../../formulation/explain/sentences.ts';
-import { keptOf } from '../../household/reckon/contents.ts';
+import type { BatchPapers } from '../../household/reckon/batch-papers.ts';
+import { contentsOf } from '../../household/reckon/contents.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -13,13 +14,12 @@ import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { BatchPapers } from '../worker/weighing.ts';
 import { PrintedLabel } from './PrintedLabel.tsx';
 import { endWords, moment } from './view-model.ts';
 
 export function BatchRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
-  const kept = keptOf(house);
+  const kept = contentsOf(house);
   const { data: answer, error } = useQuery({
     queryKey: ['papers', batch, house.lots, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),

@@ -16,15 +16,19 @@ import type { Eater } from '../../formulation/problem/for-animals.ts';
 import { parseProblem } from '../../formulation/problem/parse.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
 import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
+import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
+import { papersOf } from '../../household/reckon/batch-papers.ts';
+import { planOf } from '../../household/reckon/batch-plan.ts';
 import type { ShoppingAsked } from '../../household/reckon/shopping-question.ts';
+import { sheetOf } from '../../household/reckon/weigh-paper.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
 import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { type ShoppingTold, shoppingOf } from './shopping.ts';
-import { type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
+import { standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -70,7 +74,7 @@ async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<
 }
 
 /** As {@link answer}, for what needs the reference foods and the solver alone. */
-async function answerWith<T>(ask: (parts: Parts) => T): Promise<Answer<T>> {
+async function answerWith<T>(ask: (parts: FormulationOptions) => T): Promise<Answer<T>> {
   return answered(async () => ask({ reference: await reference, highs: await highs }));
 }
 
@@ -117,7 +121,7 @@ const api = {
     answerWith((parts) => papersOf(batch, { kept, animals, parts })),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => sheetOf(batch, { kept, day, parts })),
+    answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts) })),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
     const parts = { reference: await reference, highs: await highs };
