@@ -12,6 +12,7 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { MixChoice } from '../shared/MixChoice.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { useCalendar } from '../shared/useCalendar.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DaysFields } from './DaysFields.tsx';
@@ -19,13 +20,16 @@ import { ExportPlan } from './ExportPlan.tsx';
 import { PlanFrame } from './PlanFrame.tsx';
 import { StepList } from './StepList.tsx';
 import { Timeline } from './Timeline.tsx';
-import { useCalendar } from './useCalendar.ts';
 import './calendar.css';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import { lotsWithoutDays, overdueFreezeSteps, readyFoods } from '../../household/reckon/plan-notices.ts';
-import { shortTitle } from '../../household/reckon/step-changes.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import {
+  lotsWithoutDays,
+  overdueFreezeSteps,
+  readyFoods,
+} from '../../household/reckon/calendar/plan-notices.ts';
+import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
 import { FirstMix } from '../shared/FirstMix.tsx';
-import { gramWords } from '../shared/gram-words.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 
 export function CalendarScreen() {
   useEachMinute();

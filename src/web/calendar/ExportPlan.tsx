@@ -1,9 +1,9 @@
 /** The plan as a file for other calendars, with the looks at what dries. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import { checkMoments } from '../../household/reckon/drying-checks.ts';
-import { runLines } from '../../household/reckon/drying-runs.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { checkMoments } from '../../household/reckon/drying/drying-checks.ts';
+import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 

@@ -2,8 +2,8 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import { type MoveAnswer, moveStep } from '../../household/reckon/move-step.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { type MoveAnswer, moveStep } from '../../household/reckon/calendar/move-step.ts';
 import type { PlannedStep } from '../../kitchen/calendar/calendar.ts';
 import { lastDay } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords, isDay, plusDays } from '../../kitchen/days.ts';

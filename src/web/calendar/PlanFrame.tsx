@@ -1,7 +1,7 @@
 /** Which way the calendar is planned: forwards from a day, or backwards from one. */
 
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import { type FrameMode, withFrame } from '../../household/reckon/plan-frame.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { type FrameMode, withFrame } from '../../household/reckon/calendar/plan-frame.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { DayInput } from '../shared/DayInput.tsx';

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Mix } from '../../household/model.ts';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { type PlannedStep, stepTitle } from '../../kitchen/calendar/calendar.ts';
 import { dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';

@@ -1,6 +1,6 @@
 /** From a household to a calendar: what counts as the present batch, days that stand with lots, and moves. */
 import { describe, expect, test } from 'vitest';
-import { readyFoods } from '../../household/reckon/plan-notices.ts';
+import { readyFoods } from '../../household/reckon/calendar/plan-notices.ts';
 import { planKitchen } from '../../kitchen/calendar/calendar.ts';
 import { byDay, dayWithWeekday, rowsOf, spanOf } from './view-model.ts';
 

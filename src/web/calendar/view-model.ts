@@ -3,7 +3,7 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import { type KitchenPlan, type PlannedStep, WORDS } from '../../kitchen/calendar/calendar.ts';
 import { dayInWords, dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
-import { named } from '../shared/named.ts';
+import { named } from '../shared/words/named.ts';
 
 export interface Row {
   readonly id: string;

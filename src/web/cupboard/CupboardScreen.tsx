@@ -1,9 +1,9 @@
 /** Cupboard: every lot, how it stands, the cold it goes through, and what a barred one reached. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
-import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
-import { lotsToFreeze } from '../../household/reckon/lots-to-freeze.ts';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { useEachMinute } from '../shared/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';

@@ -1,9 +1,9 @@
 /** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { changedByPlan, freezerDays } from '../../household/reckon/freezer-days.ts';
-import { gramsInFreezer } from '../../household/reckon/freezer-load.ts';
-import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/lots-to-freeze.ts';
+import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/freezer-days.ts';
+import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts';
+import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';

@@ -1,9 +1,9 @@
 /** A lot as it comes into the cupboard: of which food, how much as the pack says, from when and from whom. */
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
-import { contentsOf } from '../../household/reckon/contents.ts';
-import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
-import { lotName } from '../../household/reckon/lot-name.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { lotName } from '../../household/reckon/cupboard/lot-name.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';

@@ -1,11 +1,11 @@
 /** The lots of the cupboard by food, first to be used first, each with what is left and how it stands. */
 
-import type { FoodLots, LotLine } from '../../household/reckon/lots-by-food.ts';
+import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { lotWords } from '../shared/lot-words.ts';
 import { linkTo } from '../shared/route.ts';
+import { lotWords } from '../shared/words/lot-words.ts';
 import { LotMark } from './LotMark.tsx';
 
 export function LotList({

@@ -1,4 +1,4 @@
-import type { LotStateKind } from '../../household/reckon/lot-state.ts';
+import type { LotStateKind } from '../../household/reckon/cupboard/lot-state.ts';
 
 const SHAPES: Readonly<Record<LotStateKind, string>> = {
   /** a tick */

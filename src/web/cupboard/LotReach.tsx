@@ -1,7 +1,7 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
-import { contentsOf } from '../../household/reckon/contents.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { barAdvice } from '../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../kitchen/days.ts';

@@ -1,8 +1,8 @@
 /** Weighed: dry, unsure or damp, and what may become of it. What is damp does not go into the cupboard. */
 import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
-import { driedOn, lotFrom } from '../../household/reckon/dried-lot.ts';
-import type { Outcome } from '../../household/reckon/drying-outcome.ts';
+import { driedOn, lotFrom } from '../../household/reckon/drying/dried-lot.ts';
+import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
 import { CHECK_EVERY } from '../../kitchen/drying/drying.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { Failed } from '../shared/Failed.tsx';

@@ -11,7 +11,7 @@ import { RunPage } from './RunPage.tsx';
 import { checksDue } from './view-model.ts';
 import '../cupboard/cupboard.css';
 import './drying.css';
-import { lotsToDry, runLines } from '../../household/reckon/drying-runs.ts';
+import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
 
 const DRYER = 'dryer';
 

@@ -1,10 +1,10 @@
 /** Before a run: how much of a fresh lot, in how many loads, how hot and how long, as practised and as published. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
-import { presetCelsius, presetWay } from '../../household/reckon/dryer-presets.ts';
-import { nextLoadOf } from '../../household/reckon/drying-loads.ts';
-import { kindOf } from '../../household/reckon/drying-outcome.ts';
-import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { presetCelsius, presetWay } from '../../household/reckon/drying/dryer-presets.ts';
+import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
+import { kindOf } from '../../household/reckon/drying/drying-outcome.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
 import { CHECK_EVERY, type DryKind, planDrying } from '../../kitchen/drying/drying.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';

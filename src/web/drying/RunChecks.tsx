@@ -1,14 +1,14 @@
 /** While it dries: when to look next, the looks that were, and reminders elsewhere. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
-import { checkMoments } from '../../household/reckon/drying-checks.ts';
-import { outcomeOf } from '../../household/reckon/drying-outcome.ts';
-import type { RunLine } from '../../household/reckon/drying-runs.ts';
+import { checkMoments } from '../../household/reckon/drying/drying-checks.ts';
+import { outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
+import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { clockOf } from '../shared/clock.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useNotifications } from '../shared/reminders.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import type { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { downloadChecks } from './checks-file.ts';

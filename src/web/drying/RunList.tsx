@@ -1,11 +1,11 @@
 /** What goes on, what is to dry, and what was dried; each leads to its page. */
 
-import type { RunLine } from '../../household/reckon/drying-runs.ts';
+import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { clockOf } from '../shared/clock.ts';
 import { linkTo } from '../shared/route.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import { RunMark } from './RunMark.tsx';
 import { checkLine, sayWater } from './view-model.ts';
 

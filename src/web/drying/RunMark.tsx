@@ -1,4 +1,4 @@
-import type { RunState } from '../../household/reckon/drying-runs.ts';
+import type { RunState } from '../../household/reckon/drying/drying-runs.ts';
 
 const SHAPES: Readonly<Record<RunState | 'due', string>> = {
   /** a clock */

@@ -1,17 +1,17 @@
 /** One run: while it dries, once it is weighed, and what came of it. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { kindOf, outcomeOf } from '../../household/reckon/drying-outcome.ts';
-import type { RunLine } from '../../household/reckon/drying-runs.ts';
-import { cupboardFoods } from '../../household/reckon/lot-foods.ts';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { kindOf, outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
+import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import { takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
-import { clockOf } from '../shared/clock.ts';
 import { Fact } from '../shared/Fact.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { go, linkTo } from '../shared/route.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DampnessVerdict } from './DampnessVerdict.tsx';

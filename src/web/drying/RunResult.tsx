@@ -1,7 +1,7 @@
 /** A finished run: what it came to, where it is kept, and what it holds now beside what the mix counts. */
 
-import { nextLoadOf } from '../../household/reckon/drying-loads.ts';
-import type { Outcome } from '../../household/reckon/drying-outcome.ts';
+import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
+import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';

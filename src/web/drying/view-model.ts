@@ -1,11 +1,11 @@
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Household } from '../../household/model.ts';
-import { runLines } from '../../household/reckon/drying-runs.ts';
-import { countedIn, type FoodTable } from '../../household/reckon/measured-moisture.ts';
+import { runLines } from '../../household/reckon/drying/drying-runs.ts';
+import { countedIn, type FoodTable } from '../../household/reckon/drying/measured-moisture.ts';
 import { type DriedRun, ingredientAt, nextCheck } from '../../kitchen/drying/drying.ts';
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { clockOf, sayTime } from '../shared/clock.ts';
+import { clockOf, sayTime } from '../shared/words/clock.ts';
 
 /** The next look at a run that goes on. */
 export interface CheckLine {

@@ -1,8 +1,8 @@
 /** What was bought goes into the cupboard as lots; told at the foot of the page, and taken back while it is new. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { groupsIn } from '../../household/reckon/lot-foods.ts';
-import { type Purchase, purchasedLots } from '../../household/reckon/purchased-lots.ts';
+import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
+import { type Purchase, purchasedLots } from '../../household/reckon/shopping/purchased-lots.ts';
 import { needsTreatment } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';

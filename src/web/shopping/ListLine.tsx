@@ -1,18 +1,18 @@
 /** One food of the list: needed, from which lots, still to buy, in which packs, what is left over and what it costs. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
+import { lotState } from '../../household/reckon/cupboard/lot-state.ts';
 import { driedAtHome, freshFoodOf } from '../../household/reckon/fresh-food.ts';
-import { groupsIn } from '../../household/reckon/lot-foods.ts';
-import { lotState } from '../../household/reckon/lot-state.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import type { ShoppingLine } from '../../kitchen/shopping/shopping.ts';
 import { focusWhenThere } from '../shared/focus.ts';
-import { lotWords } from '../shared/lot-words.ts';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { lotWords } from '../shared/words/lot-words.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
 import type { Buying } from './BoughtPacks.tsx';

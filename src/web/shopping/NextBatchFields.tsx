@@ -1,8 +1,8 @@
 /** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
 import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
-import { type Eating, eatingOf } from '../../household/reckon/eating.ts';
 import { nextBatchOf, resized, sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { type Eating, eatingOf } from '../../household/reckon/shopping/eating.ts';
 import { countOfDays } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';

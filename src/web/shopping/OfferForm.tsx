@@ -1,7 +1,7 @@
 /** One offer of a seller, for one food: who sells it, in which pack, for how much. */
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
-import { sameSeller, sellerNames } from '../../household/reckon/sellers.ts';
+import { sameSeller, sellerNames } from '../../household/reckon/shopping/sellers.ts';
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';

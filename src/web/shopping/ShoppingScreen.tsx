@@ -27,10 +27,10 @@ import { Sellers } from './Sellers.tsx';
 import { Totals } from './Totals.tsx';
 import { listText, orderPacks } from './view-model.ts';
 import './shopping.css';
-import { eatingOf } from '../../household/reckon/eating.ts';
-import { lotsToFreeze } from '../../household/reckon/lots-to-freeze.ts';
-import { sharesToBuy } from '../../household/reckon/shares-to-buy.ts';
-import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping-question.ts';
+import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
+import { eatingOf } from '../../household/reckon/shopping/eating.ts';
+import { sharesToBuy } from '../../household/reckon/shopping/shares-to-buy.ts';
+import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping/shopping-question.ts';
 
 const AIM = 'pouchful.shopping-aim';
 

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import { demoHousehold } from '../../household/demo.ts';
-import { eatingOf } from '../../household/reckon/eating.ts';
+import { eatingOf } from '../../household/reckon/shopping/eating.ts';
 import type { Offer } from '../../kitchen/model.ts';
 import { type ShoppingList, type ShoppingQuestion, shoppingList } from '../../kitchen/shopping/shopping.ts';
 import {

@@ -1,8 +1,8 @@
 /** What the shopping page shows: the question for the worker, prices in words, what was bought as lots, the list as text. */
 
 import { joined } from '../../formulation/explain/sentences.ts';
-import type { Eating } from '../../household/reckon/eating.ts';
-import type { Purchase } from '../../household/reckon/purchased-lots.ts';
+import type { Eating } from '../../household/reckon/shopping/eating.ts';
+import type { Purchase } from '../../household/reckon/shopping/purchased-lots.ts';
 import { countOfDays } from '../../kitchen/days.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';

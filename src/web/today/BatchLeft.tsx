@@ -2,9 +2,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import { gramsMade } from '../../household/reckon/batches.ts';
-import { leftOn } from '../../household/reckon/present-batch.ts';
+import { gramsMade } from '../../household/reckon/batch/batches.ts';
+import { leftOn } from '../../household/reckon/batch/present-batch.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';

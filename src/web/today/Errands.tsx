@@ -1,9 +1,9 @@
 /** What needs hands today, each with the way there. */
 import { useQuery } from '@tanstack/react-query';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import type { BatchPapers } from '../../household/reckon/batch-papers.ts';
-import { contentsOf } from '../../household/reckon/contents.ts';
-import type { PresentBatch } from '../../household/reckon/present-batch.ts';
+import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
+import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';

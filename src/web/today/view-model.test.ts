@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household } from '../../household/model.ts';
-import { calendarOf } from '../../household/reckon/batch-calendar.ts';
+import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
 import { errandsOf, inventedIn, isNew, nearUseBy, nextOf } from './view-model.ts';
 

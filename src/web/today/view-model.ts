@@ -1,11 +1,11 @@
 /** The first page: where the next thing is done, and what needs hands today. */
 import { capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
-import type { BatchCalendar } from '../../household/reckon/batch-calendar.ts';
-import { gramsMade } from '../../household/reckon/batches.ts';
-import { contentsOf } from '../../household/reckon/contents.ts';
-import { runLines } from '../../household/reckon/drying-runs.ts';
-import { lotsByFood } from '../../household/reckon/lots-by-food.ts';
+import { gramsMade } from '../../household/reckon/batch/batches.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { STEP_DAYS, type StepKind } from '../../kitchen/calendar/calendar.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
@@ -14,9 +14,9 @@ import { countOfDays, dayInWords, daysBetween } from '../../kitchen/days.ts';
 import { nextCheck } from '../../kitchen/drying/drying.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { clockOf } from '../shared/clock.ts';
-import { named } from '../shared/named.ts';
 import { dayAt } from '../shared/today.ts';
+import { clockOf } from '../shared/words/clock.ts';
+import { named } from '../shared/words/named.ts';
 
 /** A place of the client, as its address has it. */
 export type Place = readonly string[];

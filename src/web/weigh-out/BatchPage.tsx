@@ -11,15 +11,15 @@ import {
   withoutLast,
   withPour,
   withScaleStep,
-} from '../../household/reckon/batch-edits.ts';
-import type { Standing } from '../../household/reckon/batch-standing.ts';
-import { contentsOf } from '../../household/reckon/contents.ts';
+} from '../../household/reckon/batch/batch-edits.ts';
+import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
 import { afterBatch } from '../../household/reckon/next-batch.ts';
-import { lotsFor, pourLots } from '../../household/reckon/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { gramWords } from '../shared/gram-words.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { put } from '../store/api.ts';
 import { useBatchSave } from '../store/batch-save.ts';
 import { useCacheWriter, useRemove } from '../store/household.ts';

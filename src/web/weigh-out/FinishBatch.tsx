@@ -1,6 +1,6 @@
 /** All is poured and in range: who made it, and the end. */
 import { Button } from 'react-aria-components';
-import { gramWords } from '../shared/gram-words.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function FinishBatch(props: {

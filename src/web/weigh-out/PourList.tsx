@@ -1,6 +1,6 @@
 /** What is done and what comes. */
 
-import { gramWords } from '../shared/gram-words.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import type { FoodLine } from './view-model.ts';
 
 const SHAPES = { poured: '✓', 'left out': '–', now: '▸', 'to come': '○' } as const;

@@ -1,7 +1,7 @@
 /** Which lots the food to pour now comes from, and which may not be; nothing where the keeper keeps no lots of it. */
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
-import { gramWords } from '../shared/gram-words.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { PassedLots } from './PassedLots.tsx';
 
 export function PourLots(props: {

@@ -3,9 +3,9 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { Next } from '../../kitchen/weighing/weigh-out.ts';
 import { Choice } from '../shared/Choice.tsx';
-import { gramWords } from '../shared/gram-words.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { gramsOf, type ScaleReads, shownTarget, toleranceWords } from './view-model.ts';
 
 const READS = 'pouchful.scale';

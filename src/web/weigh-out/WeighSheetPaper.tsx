@@ -2,13 +2,13 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { joined } from '../../formulation/explain/sentences.ts';
-import type { SheetPaper } from '../../household/reckon/weigh-paper.ts';
+import type { SheetPaper } from '../../household/reckon/batch/weigh-paper.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import type { WeighLine } from '../../kitchen/weighing/weigh-sheet.ts';
-import { gramWords } from '../shared/gram-words.ts';
 import { today } from '../shared/today.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { engine } from '../worker/engine.ts';
 import { useMaker } from './Maker.tsx';
 

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../formulation/problem/problem.ts';
-import { withPour, withScaleStep } from '../../household/reckon/batch-edits.ts';
-import type { Standing } from '../../household/reckon/batch-standing.ts';
+import { withPour, withScaleStep } from '../../household/reckon/batch/batch-edits.ts';
+import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import type { Next, State } from '../../kitchen/weighing/weigh-out.ts';
 import {

@@ -1,9 +1,9 @@
 /** What the page beside the scale says, and what a reading of the scale means. */
 import { capital } from '../../formulation/explain/sentences.ts';
-import type { Standing } from '../../household/reckon/batch-standing.ts';
+import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import type { Next, State, Tolerance } from '../../kitchen/weighing/weigh-out.ts';
-import { gramWords } from '../shared/gram-words.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 
 /** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */
 export type ScaleReads = 'food' | 'bowl';

@@ -18,10 +18,10 @@ import { type Ingredient, type Problem, ProblemError } from '../../formulation/p
 import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
-import { papersOf } from '../../household/reckon/batch-papers.ts';
-import { planOf } from '../../household/reckon/batch-plan.ts';
-import type { ShoppingAsked } from '../../household/reckon/shopping-question.ts';
-import { sheetOf } from '../../household/reckon/weigh-paper.ts';
+import { papersOf } from '../../household/reckon/batch/batch-papers.ts';
+import { planOf } from '../../household/reckon/batch/batch-plan.ts';
+import { sheetOf } from '../../household/reckon/batch/weigh-paper.ts';
+import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
 import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';

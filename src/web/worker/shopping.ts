@@ -2,7 +2,7 @@
 import type { Reference } from '../../foods/reference.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
-import type { ShoppingAsked } from '../../household/reckon/shopping-question.ts';
+import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
 import { type HomeDried, type ShoppingList, shoppingList } from '../../kitchen/shopping/shopping.ts';

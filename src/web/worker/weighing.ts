@@ -1,6 +1,6 @@
 /** Where a batch stands, asked again after each pour: the worker keeps the batch that is being weighed. */
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
-import { type Standing, standingAfter } from '../../household/reckon/batch-standing.ts';
+import { type Standing, standingAfter } from '../../household/reckon/batch/batch-standing.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { WeighOut } from '../../kitchen/weighing/weigh-out.ts';
 

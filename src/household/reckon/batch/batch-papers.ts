@@ -1,0 +1,33 @@
+/** The papers of a batch: its record and its label. */
+
+import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
+import { type BatchRecord, batchRecord, evaluateWith } from '../../../kitchen/batch/batch.ts';
+import { type BatchLabel, batchLabel } from '../../../kitchen/batch/label.ts';
+import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
+import { type FedAnimal, feedingOf } from '../../../kitchen/feeding/feeding.ts';
+import type { Batch } from '../../../kitchen/model.ts';
+
+export interface BatchPapers {
+  readonly record: BatchRecord;
+  readonly label: BatchLabel;
+}
+
+/** Record and label of a batch. @throws RangeError where nothing is poured */
+export function papersOf(
+  batch: Batch,
+  p: {
+    readonly kept: CupboardContents;
+    readonly animals: readonly FedAnimal[];
+    readonly parts: FormulationOptions;
+  },
+): BatchPapers {
+  const { reference } = p.parts;
+  const record = batchRecord(batch, { kept: p.kept, reference, evaluate: evaluateWith(p.parts) });
+  const feeding = feedingOf({
+    problem: batch.problem,
+    animals: p.animals.filter((a) => batch.animalIds.includes(a.id)),
+    grams: record.grams,
+    from: record.madeOn,
+  });
+  return { record, label: batchLabel(record, { feeding, reference }) };
+}
