@@ -28,6 +28,7 @@ import {
   readyFoods,
 } from '../../household/reckon/calendar/plan-notices.ts';
 import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
+import { AnswerState } from '../shared/Answered.tsx';
 import { FirstMix } from '../shared/FirstMix.tsx';
 import { gramWords } from '../shared/words/gram-words.ts';
 
@@ -49,7 +50,9 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
   const { mix, view, fault } = useCalendar(kept, day);
   const [chosen, setChosen] = useState<string>();
   if (!view)
-    return (
+    return fault === undefined ? (
+      <AnswerState working fault={undefined} />
+    ) : (
       <p role="alert" className="field-error">
         {fault}
       </p>
@@ -61,7 +64,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
         is something to plan.
       </p>
     );
-  const { grams } = sizeOfNext(house, mix);
+  const { grams } = sizeOfNext(house, mix, view.under.chosenFor(mix.problem));
   const { plan } = view;
   return (
     <>

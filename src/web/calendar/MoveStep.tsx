@@ -38,7 +38,7 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
 
   async function move(to: Day | undefined, then = 'h4') {
     if (busy || to === undefined || !isDay(to) || to === step.start) return;
-    const answer = moveStep(house, mix, view, step.id, to, day);
+    const answer = moveStep(house, mix, view, step.id, to);
     if (!answer.ok) {
       onSaid('');
       setRefused(answer);

@@ -14,6 +14,7 @@ import { FirstMix } from '../shared/FirstMix.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { useChosenShares } from '../shared/useChosenShares.ts';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../worker/engine.ts';
@@ -69,10 +70,14 @@ function Shop({ kept }: { kept: Mix }) {
   );
   const known = useReferenceFoods(mix.problem.foods.flatMap((f) => f.ref ?? []));
   const nameOf = (f: Ingredient) => f.name ?? (f.ref && known.get(f.ref)?.name) ?? f.id;
-  const { size, grams } = sizeOfNext(house, kept);
+  const { chosenFor, working: choosing } = useChosenShares([mix.problem]);
+  const chosen = chosenFor(mix.problem);
+  const { size, grams } = sizeOfNext(house, kept, chosen);
   const { shares, total, whole } = sharesToBuy(mix);
   const question =
-    whole && grams !== undefined ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf }) : undefined;
+    whole && grams !== undefined && !choosing
+      ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf })
+      : undefined;
   const { value, working, fault } = useAnswer<ShoppingAsked, ShoppingTold>('shopping', question, (q) =>
     engine.shopping(q),
   );
@@ -93,7 +98,7 @@ function Shop({ kept }: { kept: Mix }) {
     <>
       <div className="shop-columns">
         <div className="shop-aside">
-          <NextBatchFields mix={kept} />
+          <NextBatchFields mix={kept} chosen={chosen} />
           {!whole && (
             <p className="notice-line">
               The shares of this mix add up to {Number(total.toFixed(2))} %, not 100, so nobody can say what
@@ -121,7 +126,7 @@ function Shop({ kept }: { kept: Mix }) {
                   before you buy for it.
                 </p>
               )}
-              {list && <Totals list={list} eating={eatingOf(mix, house.animals)} />}
+              {list && <Totals list={list} eating={eatingOf(mix, house.animals, chosen)} />}
               {waiting > 0 && (
                 <p className="hint">
                   {waiting === 1 ? 'One lot' : `${waiting} lots`} in the cupboard still{' '}

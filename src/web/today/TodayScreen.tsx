@@ -91,7 +91,7 @@ function ForMix({ kept }: { kept: Mix }) {
         ) : (
           next && <Next {...next} />
         )}
-        {!view && (
+        {fault !== undefined && (
           <p role="alert" className="field-error">
             {fault}
           </p>

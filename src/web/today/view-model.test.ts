@@ -1,5 +1,7 @@
 /** The first page: the one sentence's place, and what needs hands. */
+
 import { describe, expect, test } from 'vitest';
+import { under } from '../../../test/kitchen/calendar-house.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
@@ -11,7 +13,7 @@ const now = new Date('2026-03-10T10:00:00').toISOString();
 const demo = demoHousehold();
 const mix = demo.mixes[0]!;
 const house = (about: Partial<Household> = {}): Household => ({ ...demo, ...about });
-const view = (h: Household) => calendarOf(h, mix, today);
+const view = (h: Household) => calendarOf(h, mix, under(today));
 const next = (h: Household) => nextOf(h, view(h), today);
 const errands = (h: Household) => errandsOf(h, view(h), today, now);
 
@@ -184,8 +186,9 @@ describe('for today', () => {
           kitchen: [{ id: 'kitchen' as const, stepDays: { 'change-over': days } }],
         }),
       });
-      return errandsOf(h, calendarOf(h, mix, on), on, `${on}T10:00:00.000Z`).find((e) => e.key === 'change b')
-        ?.words;
+      return errandsOf(h, calendarOf(h, mix, under(on)), on, `${on}T10:00:00.000Z`).find(
+        (e) => e.key === 'change b',
+      )?.words;
     };
     expect(change('2026-03-01')).toMatch(/^Change over to batch 1 slowly.*: day 1 of 14 days\./);
     expect(change('2026-03-10')).toMatch(/day 10 of 14 days/);

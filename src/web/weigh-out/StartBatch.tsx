@@ -7,10 +7,13 @@ import type { BatchPlan } from '../../household/reckon/batch/batch-plan.ts';
 import { batchesOf } from '../../household/reckon/batch/batches.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
+import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { AnswerState } from '../shared/Answered.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { useChosenShares } from '../shared/useChosenShares.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 import { put } from '../store/api.ts';
 import { allProfiles, useCacheWriter } from '../store/household.ts';
@@ -24,14 +27,23 @@ import { ScaleStep } from './ScaleStep.tsx';
 
 export function StartBatch({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();
-  const write = useCacheWriter();
   const mix = useMemo(
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
     [kept, house],
   );
+  const { chosenFor, working } = useChosenShares([mix.problem]);
+  // How much is weighed out may rest on the shares: it is asked for once they are known.
+  if (working) return <AnswerState working fault={undefined} />;
+  return <Start mix={mix} chosen={chosenFor(mix.problem)} />;
+}
+
+/** @param props.mix with what its animals bring */
+function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) {
+  const { house } = useMixDraft();
+  const write = useCacheWriter();
   const [step, setStep] = useState(mix.problem.scale_step_grams);
   const [grams, setGrams] = useState(() => {
-    const wanted = sizeOfNext(house, mix).grams ?? mix.problem.batch_grams;
+    const wanted = sizeOfNext(house, mix, chosen).grams ?? mix.problem.batch_grams;
     return Number((Math.max(1, Math.round(wanted / step)) * step).toPrecision(12));
   });
   const [fault, setFault] = useState<{ message: string; stock: boolean }>();

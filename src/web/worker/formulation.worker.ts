@@ -24,6 +24,7 @@ import { sheetOf } from '../../household/reckon/batch/weigh-paper.ts';
 import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
+import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
@@ -119,6 +120,8 @@ const api = {
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts })),
+  /** Shares of what is fed beside the mix, chosen where they are open. */
+  chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
     answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts) })),

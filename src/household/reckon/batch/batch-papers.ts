@@ -1,9 +1,10 @@
 /** The papers of a batch: its record and its label. */
 
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
-import { type BatchRecord, batchRecord, evaluateWith } from '../../../kitchen/batch/batch.ts';
+import { amountOf, type BatchRecord, batchRecord, evaluateWith } from '../../../kitchen/batch/batch.ts';
 import { type BatchLabel, batchLabel } from '../../../kitchen/batch/label.ts';
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
+import { chosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import { type FedAnimal, feedingOf } from '../../../kitchen/feeding/feeding.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 
@@ -28,6 +29,8 @@ export function papersOf(
     animals: p.animals.filter((a) => batch.animalIds.includes(a.id)),
     grams: record.grams,
     from: record.madeOn,
+    shares: chosenShares(batch.problem, p.parts),
+    water: (food) => amountOf(food, 'WATER', reference),
   });
   return { record, label: batchLabel(record, { feeding, reference }) };
 }

@@ -2,8 +2,8 @@
 import { dayNumber } from '../../../kitchen/days.ts';
 import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
-import { dayAt } from '../../../web/shared/today.ts';
 import type { Household, Mix } from '../../model.ts';
+import type { Circumstances } from '../calendar/circumstances.ts';
 import { batchesFor, gramsMade } from './batches.ts';
 
 /** The batch that is being fed. */
@@ -17,18 +17,22 @@ export interface PresentBatch {
 }
 
 /** The last finished batch that is not used up; an older one only while it still lasts. */
-export function presentOf(house: Household, mix: Mix, today: Day): PresentBatch | undefined {
+export function presentOf(
+  house: Household,
+  mix: Mix,
+  { today, dayAt, chosenFor }: Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>,
+): PresentBatch | undefined {
   const all = batchesFor(house, mix);
   const finished = all
-    .filter((b) => b.finishedAt !== undefined)
-    .sort((a, b) => (a.finishedAt! < b.finishedAt! ? 1 : -1));
-  for (const batch of finished) {
+    .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
+    .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
+  for (const { batch, finishedAt } of finished) {
     const name = `batch ${all.indexOf(batch) + 1}`;
-    const mixPart = mixPartOf(batch.problem);
+    const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
     if (batch.left?.grams === 0 || !(mixPart > 0)) continue;
     const counted = batch.left
       ? { ...batch.left, weighed: true }
-      : { grams: gramsMade(batch), on: dayAt(batch.finishedAt!), weighed: false };
+      : { grams: gramsMade(batch), on: dayAt(finishedAt), weighed: false };
     const runs = runsOut({
       name,
       gramsLeft: counted.grams,
@@ -36,7 +40,7 @@ export function presentOf(house: Household, mix: Mix, today: Day): PresentBatch 
       animals: house.animals.filter((a) => batch.animalIds.includes(a.id)),
       mixPart: Math.min(1, mixPart),
     });
-    const newest = batch === finished[0];
+    const newest = batch === finished[0]?.batch;
     if (newest || (runs.status === 'known' && runs.day > today))
       return { batch, name, counted, runsOut: runs };
   }

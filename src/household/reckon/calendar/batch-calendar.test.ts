@@ -1,53 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import type { Batch, Kitchen, Lot } from '../../../kitchen/model.ts';
-import { demoHousehold } from '../../demo.ts';
-import type { Household, Mix } from '../../model.ts';
+import { batch, house, kitchen, lot, mix, today, under } from '../../../../test/kitchen/calendar-house.ts';
+import type { Batch } from '../../../kitchen/model.ts';
+import type { Household } from '../../model.ts';
 import { calendarOf } from './batch-calendar.ts';
 import { foodsNeeded } from './foods-needed.ts';
 import { withFrame } from './plan-frame.ts';
-
-const today = '2026-03-10';
-
-const demo = demoHousehold();
-
-const mix: Mix = demo.mixes[0]!;
-
-const house = (about: Partial<Household> = {}): Household => ({ ...demo, ...about });
-
-const kitchen = (about: Partial<Kitchen>): Kitchen[] => [{ id: 'kitchen', ...about }];
-
-const lot = (food: string, about: Partial<Lot> = {}): Lot => ({
-  id: `lot-${food}`,
-  food,
-  name: food,
-  grams: 500,
-  form: 'dry',
-  boughtOn: '2026-03-08',
-  frozen: false,
-  cold: [],
-  ...about,
-});
-
-const batch = (id: string, on: string, about: Partial<Batch> = {}): Batch => ({
-  id,
-  mixId: mix.id,
-  name: mix.name,
-  problem: mix.problem,
-  shares: mix.shares,
-  order: [],
-  grams: 300,
-  pours: [{ food: 'millet', lots: [], target: 300, grams: 300, at: `${on}T09:00:00` }],
-  animalIds: mix.animalIds,
-  startedAt: `${on}T09:00:00`,
-  finishedAt: `${on}T11:00:00`,
-  ...about,
-});
 
 describe('the plan', () => {
   test('takes the foods with a share, each its way', () => {
     const shares = { ...mix.shares, millet: 0 };
     const driedAtHome = [{ food: 'carrot-dried', fresh: 'sr28:11124', moisture: 5 }];
-    const foods = foodsNeeded(house({ kitchen: kitchen({ driedAtHome }) }), { ...mix, shares }, new Map());
+    const foods = foodsNeeded(house({ kitchen: kitchen({ driedAtHome }) }), { ...mix, shares }, under(today));
     expect(foods).toHaveLength(mix.problem.foods.length - 1);
     expect(foods.find((f) => f.id === 'rolled-oats')).toMatchObject({
       needsCold: true,
@@ -60,8 +23,12 @@ describe('the plan', () => {
 
   test('goes forwards from today, or from a day that has not passed', () => {
     const from = (day: string) =>
-      calendarOf(house({ kitchen: kitchen({ next: { mixId: mix.id, from: day, pins: [] } }) }), mix, today);
-    expect(calendarOf(house(), mix, today)).toMatchObject({ mode: 'today', plan: { start: today } });
+      calendarOf(
+        house({ kitchen: kitchen({ next: { mixId: mix.id, from: day, pins: [] } }) }),
+        mix,
+        under(today),
+      );
+    expect(calendarOf(house(), mix, under(today))).toMatchObject({ mode: 'today', plan: { start: today } });
     expect(from('2026-03-20')).toMatchObject({
       mode: 'from',
       plan: { start: '2026-03-20' },
@@ -74,7 +41,7 @@ describe('the plan', () => {
     const next = withFrame({ mixId: mix.id, pins: [], from: today }, 'runs-out', today);
     expect(next).toEqual({ mixId: mix.id, pins: [], untilRunsOut: true });
     const at = (batches: readonly Batch[]) =>
-      calendarOf(house({ batches, kitchen: kitchen({ next }) }), mix, today);
+      calendarOf(house({ batches, kitchen: kitchen({ next }) }), mix, under(today));
     expect(at([batch('a', '2026-03-01')]).plan).toMatchObject({ deadline: '2026-04-20', end: '2026-04-20' });
     expect(at([batch('a', '2026-03-05')]).plan.deadline).toBe('2026-04-24');
     // Nothing is fed: there is no such day, so it goes forwards.
@@ -83,7 +50,7 @@ describe('the plan', () => {
 
   test('of a batch being weighed is of that batch', () => {
     const { finishedAt: _, ...running } = batch('b', '2026-03-09');
-    const view = calendarOf(house({ batches: [batch('a', '2026-03-01'), running] }), mix, today);
+    const view = calendarOf(house({ batches: [batch('a', '2026-03-01'), running] }), mix, under(today));
     expect(view.plan.input.name).toBe('batch 2');
     expect(view.plan.steps.map((s) => [s.id, s.state])).toEqual([
       ['weigh', 'begun'],
@@ -92,7 +59,11 @@ describe('the plan', () => {
   });
 
   test('leaves out the change of food where it takes no days', () => {
-    const view = calendarOf(house({ kitchen: kitchen({ stepDays: { 'change-over': 0 } }) }), mix, today);
+    const view = calendarOf(
+      house({ kitchen: kitchen({ stepDays: { 'change-over': 0 } }) }),
+      mix,
+      under(today),
+    );
     expect(view.plan.steps.at(-1)!.id).toBe('weigh');
   });
 });
@@ -110,7 +81,7 @@ describe('fresh food', () => {
   const dried = kitchen({ driedAtHome: [{ food: 'carrot-dried', fresh: 'fresh', moisture: 10 }] });
   const carrots = (grams: number) => lot('carrot-dried', { form: 'fresh', grams });
   const steps = (h: Household) =>
-    calendarOf(h, mix, today, table)
+    calendarOf(h, mix, under(today, { table }))
       .plan.steps.filter((s) => s.goods.length === 1 && s.goods[0]!.food === 'carrot-dried')
       .map((s) => [s.kind, s.state]);
 

@@ -8,15 +8,15 @@ import {
 import { suppliesOf } from '../../../kitchen/calendar/supplies.ts';
 import { leftOver, takenBy } from '../../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
-import type { Batch, Day, NextBatch } from '../../../kitchen/model.ts';
-import { dayAt } from '../../../web/shared/today.ts';
+import type { Batch, NextBatch } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import { batchesFor } from '../batch/batches.ts';
 import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import { nextBatchOf } from '../next-batch.ts';
-import { type FreshTable, foodsNeeded } from './foods-needed.ts';
+import type { Circumstances } from './circumstances.ts';
+import { foodsNeeded } from './foods-needed.ts';
 import { type FrameMode, frameOf } from './plan-frame.ts';
 
 export interface BatchCalendar {
@@ -31,21 +31,18 @@ export interface BatchCalendar {
   /** The first day that was given has passed: today counts. */
   readonly fromPassed: boolean;
   readonly mode: FrameMode;
-  readonly table: FreshTable;
+  /** What it was worked out under. */
+  readonly under: Circumstances;
 }
 
 /**
  * The plan of the next batch, with the steps on the days that the keeper chose.
  * @param mix with what its animals bring
  */
-export function calendarOf(
-  house: Household,
-  mix: Mix,
-  today: Day,
-  table: FreshTable = new Map(),
-): BatchCalendar {
+export function calendarOf(house: Household, mix: Mix, under: Circumstances): BatchCalendar {
+  const { today } = under;
   const next = nextBatchOf(house, mix);
-  const present = presentOf(house, mix, today);
+  const present = presentOf(house, mix, under);
   const all = batchesFor(house, mix);
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
   const number = weighing ? all.indexOf(weighing) + 1 : all.length + 1;
@@ -59,10 +56,10 @@ export function calendarOf(
   const input: KitchenInput = {
     id: `${mix.id}-${number}`,
     name: `batch ${number}`,
-    supplies: suppliesOf(foodsNeeded(house, mix, table), lots, house.dryingRuns, today),
+    supplies: suppliesOf(foodsNeeded(house, mix, under), lots, house.dryingRuns, today),
     ...(days && { days }),
     changeOver: days?.['change-over'] !== 0,
-    ...(weighing && { weighed: { from: dayAt(weighing.startedAt) } }),
+    ...(weighing && { weighed: { from: under.dayAt(weighing.startedAt) } }),
     ...(present && { present: { name: present.name, runsOut: present.runsOut } }),
   };
   const { frame, mode, fromPassed } = frameOf(next, present?.runsOut, today);
@@ -73,7 +70,7 @@ export function calendarOf(
     dropped,
     mode,
     fromPassed,
-    table,
+    under,
     ...(present && { present }),
     ...(weighing && { weighing }),
   };

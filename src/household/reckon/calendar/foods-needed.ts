@@ -1,19 +1,21 @@
 /** The foods that the next batch takes, and the way each of them goes. */
 import type { Needed } from '../../../kitchen/calendar/supplies.ts';
-import { driedPerBought, type FreshFood } from '../../../kitchen/drying/yields.ts';
+import { driedPerBought } from '../../../kitchen/drying/yields.ts';
 import { needsTreatment } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Household, Mix } from '../../model.ts';
 import { groupsIn } from '../cupboard/lot-foods.ts';
 import { driedAtHome, freshFoodOf } from '../fresh-food.ts';
 import { sizeOfNext } from '../next-batch.ts';
-
-/** Fresh foods of the tables, by reference number; without an entry nobody knows what they come to once dried. */
-export type FreshTable = ReadonlyMap<string, FreshFood>;
+import type { Circumstances, FreshTable } from './circumstances.ts';
 
 /** The foods that the next batch takes. @param mix with what its animals bring */
-export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): Needed[] {
+export function foodsNeeded(
+  house: Household,
+  mix: Mix,
+  { table, chosenFor }: Pick<Circumstances, 'table' | 'chosenFor'>,
+): Needed[] {
   const groupOf = groupsIn(house);
-  const { grams } = sizeOfNext(house, mix);
+  const { grams } = sizeOfNext(house, mix, chosenFor(mix.problem));
   return mix.problem.foods.flatMap((food): Needed[] => {
     const share = food.refused ? 0 : (mix.shares[food.id] ?? 0);
     if (!(share > 0)) return [];

@@ -1,44 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import type { FreezeStep, Kitchen, Lot } from '../../../kitchen/model.ts';
-import { demoHousehold } from '../../demo.ts';
+import { house, kitchen, lot, mix, rounds, today, under } from '../../../../test/kitchen/calendar-house.ts';
 import type { Household, Mix } from '../../model.ts';
 import { calendarOf } from './batch-calendar.ts';
 import { moveStep } from './move-step.ts';
 import { lotsWithoutDays, overdueFreezeSteps } from './plan-notices.ts';
 
-const today = '2026-03-10';
-
-const demo = demoHousehold();
-
-const mix: Mix = demo.mixes[0]!;
-
-const house = (about: Partial<Household> = {}): Household => ({ ...demo, ...about });
-
-const kitchen = (about: Partial<Kitchen>): Kitchen[] => [{ id: 'kitchen', ...about }];
-
-const rounds = (days: readonly string[], done = 0): FreezeStep[] =>
-  (['freeze', 'thaw', 'freeze', 'thaw'] as const).map((kind, i) => ({
-    kind,
-    from: days[i]!,
-    to: days[i + 1]!,
-    ...(i < done && { doneOn: days[i + 1]! }),
-  }));
-
-const lot = (food: string, about: Partial<Lot> = {}): Lot => ({
-  id: `lot-${food}`,
-  food,
-  name: food,
-  grams: 500,
-  form: 'dry',
-  boughtOn: '2026-03-08',
-  frozen: false,
-  cold: [],
-  ...about,
-});
-
 describe('a step on another day', () => {
-  const at = (h: Household) => calendarOf(h, mix, today);
-  const move = (h: Household, id: string, day: string) => moveStep(h, mix, at(h), id, day, today);
+  const at = (h: Household) => calendarOf(h, mix, under(today));
+  const move = (h: Household, id: string, day: string) => moveStep(h, mix, at(h), id, day);
 
   test('is kept with the plan and comes out the same when it is read again', () => {
     const answer = move(house(), 'thaw-1:dry-goods', '2026-03-17');
@@ -92,10 +61,10 @@ describe('lots with days in the freezer', () => {
   const two: Mix = { ...mix, shares };
   const full = house({ lots: [oats, millet], kitchen: kitchen({ freezer: { grams: 1000, celsius: -18 } }) });
   const move = (h: Household, step: string, day: string) =>
-    moveStep(h, two, calendarOf(h, two, today), step, day, today);
+    moveStep(h, two, calendarOf(h, two, under(today)), step, day);
 
   test('show on those days, and are moved with the lots', () => {
-    const view = calendarOf(full, two, today);
+    const view = calendarOf(full, two, under(today));
     expect(view.plan.steps.filter((s) => s.supply === id && s.kind !== 'buy').map((s) => s.start)).toEqual(
       days.slice(0, 4),
     );
@@ -129,7 +98,7 @@ describe('lots with days in the freezer', () => {
 
   test('without days get those of the plan once one of them is moved', () => {
     const bare = house({ lots: [lot('rolled-oats')] });
-    const view = calendarOf(bare, two, today);
+    const view = calendarOf(bare, two, under(today));
     expect(lotsWithoutDays(bare, view.plan)).toEqual(['rolled-oats']);
     const answer = move(bare, `freeze-2:${id}`, '2026-03-19');
     expect(answer.ok && answer.lots[0]!.cold.map((s) => [s.from, s.to])).toEqual([
@@ -148,7 +117,7 @@ describe('lots with days in the freezer', () => {
         }),
       ],
     });
-    const view = calendarOf(late, two, today);
+    const view = calendarOf(late, two, under(today));
     expect(overdueFreezeSteps(view.plan, today).map((s) => s.id)).toEqual([`freeze-1:${id}`]);
     // Bought millet sets the pace; the oats, five days late, come after 22 March.
     expect(view.plan.steps.find((s) => s.id === 'weigh')!.start).toBe('2026-03-26');

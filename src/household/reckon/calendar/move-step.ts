@@ -33,27 +33,21 @@ export type MoveAnswer =
 /**
  * One step put on another day. A step of lots that are in the cupboard moves the days that are kept with those lots,
  * as far as the freezer has room; any other is kept with the plan.
- * @param mix with what its animals bring
+ * @param mix with what its animals bring @throws RangeError where the plan has no such step
  */
-export function moveStep(
-  house: Household,
-  mix: Mix,
-  view: BatchCalendar,
-  id: string,
-  day: Day,
-  today: Day,
-): MoveAnswer {
-  const step = view.plan.steps.find((s) => s.id === id)!;
+export function moveStep(house: Household, mix: Mix, view: BatchCalendar, id: string, day: Day): MoveAnswer {
+  const step = view.plan.steps.find((s) => s.id === id);
+  if (!step) throw new RangeError(`the plan has no step "${id}"`);
   const lots = step.state === 'open' ? lotsOfStep(house, step) : [];
-  if (lots.length > 0) return moveLots(house, mix, view, step, lots, day, today);
+  if (lots.length > 0) return moveLots(house, mix, view, step, lots, day);
   const { pins } = view.next;
   // Several tries at one step are one move.
   const before = pins.at(-1)?.step === id ? pins.slice(0, -1) : pins;
-  const base = calendarOf(withNext(house, { ...view.next, pins: before }), mix, today, view.table);
+  const base = calendarOf(withNext(house, { ...view.next, pins: before }), mix, view.under);
   const answer = moved(base.plan, id, day);
   if (!answer.ok) return answer;
   const next = { ...view.next, pins: [...before, { step: id, day }] };
-  const then = calendarOf(withNext(house, next), mix, today, view.table);
+  const then = calendarOf(withNext(house, next), mix, view.under);
   return { ok: true, next, lots: [], after: then, sentence: whatMoved(step, view, then) };
 }
 
@@ -76,9 +70,9 @@ function moveLots(
   step: PlannedStep,
   lots: readonly Lot[],
   day: Day,
-  today: Day,
 ): MoveAnswer {
-  const { plan } = view;
+  const { plan, under } = view;
+  const { today } = under;
   const words = (d: Day) => dayInWords(d, plan.end);
   const rounds = plan.steps.filter(
     (s) => s.supply === step.supply && (s.kind === 'freeze' || s.kind === 'thaw'),
@@ -118,7 +112,7 @@ function moveLots(
       }`,
     };
   }
-  const after = calendarOf(withLots(house, changed), mix, today, view.table);
+  const after = calendarOf(withLots(house, changed), mix, view.under);
   const fresh = after.dropped.filter((d) => !view.dropped.includes(d));
   return {
     ok: true,

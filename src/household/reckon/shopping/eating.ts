@@ -1,4 +1,5 @@
 /** What the animals of a mix eat of it in a day. */
+import type { ChosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import { mixPartOf } from '../../../kitchen/feeding/runs-out.ts';
 import type { Animal, Mix } from '../../model.ts';
 
@@ -13,10 +14,15 @@ export interface Eating {
   readonly gramsADay?: number;
 }
 
-export function eatingOf(mix: Pick<Mix, 'animalIds' | 'problem'>, all: readonly Animal[]): Eating {
+/** @param all animals of the household @param chosen shares of what is fed beside the mix, where they are chosen */
+export function eatingOf(
+  mix: Pick<Mix, 'animalIds' | 'problem'>,
+  all: readonly Animal[],
+  chosen?: ChosenShares,
+): Eating {
   const animals = all.filter((a) => mix.animalIds.includes(a.id));
   const unknown = animals.filter((a) => a.dailyGrams === undefined);
-  const mixPart = mixPartOf(mix.problem);
+  const mixPart = mixPartOf(mix.problem, chosen);
   const gramsADay = animals.reduce((sum, a) => sum + (a.dailyGrams ?? 0), 0) * mixPart;
   const known = unknown.length === 0 && gramsADay > 0;
   return { animals, unknown, mixPart, ...(known && { gramsADay }) };
