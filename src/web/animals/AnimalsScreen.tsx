@@ -6,6 +6,7 @@ import { go, linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalForm } from './AnimalForm.tsx';
 import { AnimalPage } from './AnimalPage.tsx';
+import './animals.css';
 
 const NEW = 'new';
 

@@ -16,7 +16,6 @@ import { TodayScreen } from '../today/TodayScreen.tsx';
 import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
 import { ChecksDue } from './ChecksDue.tsx';
 import { KITCHEN_PLACES, KitchenNav } from './KitchenNav.tsx';
-import '../animals/animals.css';
 import './kitchen.css';
 
 const PLACES = [

@@ -2,8 +2,8 @@
 import type { Household } from '../../household/model.ts';
 import { nextCheck } from '../../kitchen/drying/drying.ts';
 import { checksDue } from '../drying/view-model.ts';
-import { useNow } from '../shared/now.ts';
-import { useReminders } from '../shared/reminders.ts';
+import { useNow } from '../shared/hooks/now.ts';
+import { useReminders } from '../shared/hooks/reminders.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
 export function ChecksDue() {

@@ -1,8 +1,8 @@
+import './base.css';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
-import './base.css';
 import '../mix/mix.css';
 import '../foods/foods.css';
 import '../foods/composition.css';
@@ -12,8 +12,6 @@ import '../mix/advice/versions/versions.css';
 import '../mix/advice/wishes/wishes.css';
 import '../mix/advice/refusals/refusals.css';
 import '../mix/advice/why/why.css';
-import '../weigh-out/weigh-out.css';
-import '../cupboard/cupboard.css';
 import './print.css';
 
 const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });

@@ -1,26 +1,9 @@
 /** Calendar: from buying to the bowl, forwards or backwards. */
+import './calendar.css';
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
-import { sizeOfNext } from '../../household/reckon/next-batch.ts';
-import { planSentences } from '../../kitchen/calendar/sentences.ts';
-import { dayInWords } from '../../kitchen/days.ts';
-import type { Day } from '../../kitchen/model.ts';
-import { useEachMinute } from '../shared/each-minute.ts';
-import { Failed } from '../shared/Failed.tsx';
-import { focusWhenThere } from '../shared/focus.ts';
-import { MixChoice } from '../shared/MixChoice.tsx';
-import { linkTo } from '../shared/route.ts';
-import { today } from '../shared/today.ts';
-import { useCalendar } from '../shared/useCalendar.ts';
-import { useKitchen } from '../store/kitchen.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
-import { DaysFields } from './DaysFields.tsx';
-import { ExportPlan } from './ExportPlan.tsx';
-import { PlanFrame } from './PlanFrame.tsx';
-import { StepList } from './StepList.tsx';
-import { Timeline } from './Timeline.tsx';
-import './calendar.css';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import {
   lotsWithoutDays,
@@ -28,9 +11,27 @@ import {
   readyFoods,
 } from '../../household/reckon/calendar/plan-notices.ts';
 import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
-import { AnswerState } from '../shared/Answered.tsx';
-import { FirstMix } from '../shared/FirstMix.tsx';
+import { sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { planSentences } from '../../kitchen/calendar/sentences.ts';
+import { dayInWords } from '../../kitchen/days.ts';
+import type { Day } from '../../kitchen/model.ts';
+import { AnswerState } from '../shared/answer.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
+import { useCalendar } from '../shared/hooks/useCalendar.ts';
+import { FirstMix } from '../shared/mix/FirstMix.tsx';
+import { MixChoice } from '../shared/mix/MixChoice.tsx';
+import { linkTo } from '../shared/route.ts';
+import { today } from '../shared/today.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
+import { useKitchen } from '../store/kitchen.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { DaysFields } from './DaysFields.tsx';
+import { ExportPlan } from './ExportPlan.tsx';
+import { PlanFrame } from './PlanFrame.tsx';
+import { StepList } from './StepList.tsx';
+import { Timeline } from './Timeline.tsx';
 
 export function CalendarScreen() {
   useEachMinute();

@@ -10,6 +10,7 @@ import type { Day } from '../../kitchen/model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { MoveStep } from './MoveStep.tsx';
 import { byDay, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
+import './steps.css';
 
 interface Props {
   mix: Mix;

@@ -8,6 +8,7 @@ import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/calendar.t
 import { dayInWords, dayNumber, dayOf } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { isCritical, rowsOf, spanOf } from './view-model.ts';
+import './timeline.css';
 
 /** Days between two lines: weeks, so many that their names have room. */
 const MOST_LINES = 7;

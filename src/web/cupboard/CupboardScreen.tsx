@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components';
 import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
 import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
-import { useEachMinute } from '../shared/each-minute.ts';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -13,6 +13,7 @@ import { LotAmounts } from './LotAmounts.tsx';
 import { LotForm } from './LotForm.tsx';
 import { LotList } from './LotList.tsx';
 import { LotPage } from './LotPage.tsx';
+import './cupboard.css';
 
 const NEW = 'new';
 const COLD = 'cold';

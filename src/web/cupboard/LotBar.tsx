@@ -8,6 +8,7 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { Radios } from '../shared/Radios.tsx';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
+import '../shared/asking.css';
 
 export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
   const save = useSave('lots');

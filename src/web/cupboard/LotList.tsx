@@ -4,8 +4,8 @@ import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { lotWords } from '../shared/lots/lot-words.ts';
 import { linkTo } from '../shared/route.ts';
-import { lotWords } from '../shared/words/lot-words.ts';
 import { LotMark } from './LotMark.tsx';
 
 export function LotList({

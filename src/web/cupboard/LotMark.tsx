@@ -1,4 +1,5 @@
 import type { LotStateKind } from '../../household/reckon/cupboard/lot-state.ts';
+import '../shared/lots/lots.css';
 
 const SHAPES: Readonly<Record<LotStateKind, string>> = {
   /** a tick */

@@ -12,6 +12,7 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import '../shared/lots/lots.css';
 
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();

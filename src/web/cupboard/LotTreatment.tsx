@@ -5,8 +5,8 @@ import type { FoodGroup } from '../../foods/food.ts';
 import { needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
+import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { linkTo } from '../shared/route.ts';
-import { TreatmentOverride } from '../shared/TreatmentOverride.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
 
 export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup | undefined; day: Day }) {

@@ -1,6 +1,7 @@
 /** Drying: runs on the trays, looks in time, and the moisture that the scale tells. */
 
-import { useNow } from '../shared/now.ts';
+import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
+import { useNow } from '../shared/hooks/now.ts';
 import { linkTo } from '../shared/route.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -9,9 +10,7 @@ import { PlanRun } from './PlanRun.tsx';
 import { RunList } from './RunList.tsx';
 import { RunPage } from './RunPage.tsx';
 import { checksDue } from './view-model.ts';
-import '../cupboard/cupboard.css';
 import './drying.css';
-import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
 
 const DRYER = 'dryer';
 

@@ -7,7 +7,7 @@ import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { focusWhenThere } from '../shared/focus.ts';
-import { useNotifications } from '../shared/reminders.ts';
+import { useNotifications } from '../shared/hooks/reminders.ts';
 import { clockOf } from '../shared/words/clock.ts';
 import type { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -15,6 +15,7 @@ import { downloadChecks } from './checks-file.ts';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { RunMark } from './RunMark.tsx';
 import { checkLine, sayWater } from './view-model.ts';
+import '../shared/lots/lots.css';
 
 /** What the page of a run hands to its parts. */
 export interface DryParts {

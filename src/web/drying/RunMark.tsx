@@ -1,4 +1,5 @@
 import type { RunState } from '../../household/reckon/drying/drying-runs.ts';
+import '../shared/lots/lots.css';
 
 const SHAPES: Readonly<Record<RunState | 'due', string>> = {
   /** a clock */

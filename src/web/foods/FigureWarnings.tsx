@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import type { Figures, FoodGroup } from '../../foods/food.ts';
 import { checkFigures } from '../../foods/label/checks.ts';
-import { useSettled } from '../shared/settled.ts';
+import { useSettled } from '../shared/hooks/settled.ts';
 import { useFoodSearch } from '../worker/engine.ts';
 import { likeNamed } from './like-named.ts';
 

@@ -5,7 +5,7 @@ import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { eatersOf, otherTarget, withAnimals } from '../../household/reckon/eaters.ts';
 import { addFood, foodsByGroup, withProfile } from '../../household/reckon/mix-edits.ts';
-import { FirstMix } from '../shared/FirstMix.tsx';
+import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { windowViews } from '../shared/windows.ts';
 import { allProfiles } from '../store/household.ts';

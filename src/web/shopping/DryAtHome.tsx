@@ -12,6 +12,7 @@ import { linkTo } from '../shared/route.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
+import '../shared/asking.css';
 
 /** @param food id, as mixes name it @param dried reference number of the food as it is mixed @param at selector of its place */
 export function DryAtHome(props: { food: string; name: string; dried: string | undefined; at: string }) {

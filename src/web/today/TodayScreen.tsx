@@ -3,21 +3,19 @@ import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { newMix } from '../../household/reckon/mix-edits.ts';
-import { PROFILES } from '../../targets/profiles.ts';
-import { useEachMinute } from '../shared/each-minute.ts';
-import { MixChoice } from '../shared/MixChoice.tsx';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
+import { useCalendar } from '../shared/hooks/useCalendar.ts';
+import { MixChoice } from '../shared/mix/MixChoice.tsx';
+import { useFirstMix } from '../shared/mix/useFirstMix.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
-import { useCalendar } from '../shared/useCalendar.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
 import { inventedIn, isNew, type NextWords, nextOf } from './view-model.ts';
-import '../calendar/calendar.css';
+import './today.css';
 
 export function TodayScreen() {
   useEachMinute();
@@ -43,7 +41,7 @@ export function TodayScreen() {
 }
 
 function NoMix() {
-  const { create } = useMixDraft();
+  const start = useFirstMix();
   return (
     <section className="today-next" aria-label="Next">
       <p className="today-sentence">No mix is kept yet.</p>
@@ -51,7 +49,7 @@ function NoMix() {
       <Button
         className="big-button"
         onPress={() => {
-          create(newMix(newId(), 'My mix', PROFILES[0]!));
+          start();
           go('mix');
         }}
       >

@@ -16,6 +16,7 @@ import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { PrintedLabel } from './PrintedLabel.tsx';
 import { endWords, moment } from './view-model.ts';
+import './record.css';
 
 export function BatchRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();

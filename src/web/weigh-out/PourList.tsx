@@ -2,6 +2,7 @@
 
 import { gramWords } from '../shared/words/gram-words.ts';
 import type { FoodLine } from './view-model.ts';
+import './pour-list.css';
 
 const SHAPES = { poured: '✓', 'left out': '–', now: '▸', 'to come': '○' } as const;
 

@@ -7,6 +7,7 @@ import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { gramWords } from '../shared/words/gram-words.ts';
 import { gramsOf, type ScaleReads, shownTarget, toleranceWords } from './view-model.ts';
+import './pour-step.css';
 
 const READS = 'pouchful.scale';
 const OPTIONS: readonly (readonly [ScaleReads, string])[] = [

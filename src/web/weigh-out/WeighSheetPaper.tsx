@@ -11,6 +11,7 @@ import { today } from '../shared/today.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 import { engine } from '../worker/engine.ts';
 import { useMaker } from './Maker.tsx';
+import './sheet.css';
 
 export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardContents }) {
   const [sheet, setSheet] = useState<SheetPaper>();

@@ -5,7 +5,7 @@ import { figuresOf } from '../../../foods/label/figures.ts';
 import { readLabel } from '../../../foods/label/read.ts';
 import type { Answers, LabelReading, Question } from '../../../foods/label/reading.ts';
 import type { FoodSource } from '../../../foods/sources/source.ts';
-import { useSettled } from '../../shared/settled.ts';
+import { useSettled } from '../../shared/hooks/settled.ts';
 import { countOf, plainFigures, sameFigures } from './label.ts';
 import { questionsOf } from './questions.ts';
 

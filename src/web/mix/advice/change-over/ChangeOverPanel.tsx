@@ -2,10 +2,11 @@
 import { useMemo, useState } from 'react';
 import { words } from '../../../../formulation/solve/bounds.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
-import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { today } from '../../../shared/today.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
+import { BalanceFirst } from '../../BalanceFirst.tsx';
 import type { AdviceProps } from '../AdviceTabs.tsx';
 import { type ChangeOverChoices, ChangeOverFields } from './ChangeOverFields.tsx';
 import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';

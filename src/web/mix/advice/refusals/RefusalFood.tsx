@@ -5,7 +5,7 @@ import type { Swap } from '../../../../formulation/advice/substitutes.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Leaving } from '../../../../formulation/solve/drop-one.ts';
 import type { Animal } from '../../../../household/model.ts';
-import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';

@@ -5,7 +5,7 @@ import type { SharedMix } from '../../../../formulation/advice/shared-base.ts';
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
-import { useAnswer } from '../../../shared/Answered.tsx';
+import { useAnswer } from '../../../shared/answer.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';

@@ -1,7 +1,7 @@
 /** Why the balanced mix is as it is: the bounds it stands at, what each costs, and how to let one go. */
 import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
-import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import { heldAt } from '../../remedies.ts';

@@ -1,9 +1,7 @@
-/** Questions to the formulation worker from a panel: asked once the mix stands still, old answers never shown as new. */
+/** Answers of the worker to a panel's question: asked for once the question stands still, an old one never shown as new. */
 import { useQuery } from '@tanstack/react-query';
-import { Button } from 'react-aria-components';
-import type { FormulationView } from '../mix/useFormulation.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import { useSettled } from './settled.ts';
+import { useSettled } from './hooks/settled.ts';
 
 /** How long the mix must stand still before the worker is asked, ms. */
 const STILL = 300;
@@ -61,24 +59,5 @@ export function AnswerState({ working, fault }: Pick<Asked<unknown>, 'working' |
         </p>
       )}
     </>
-  );
-}
-
-/** Stands where a panel needs a mix in range and there is none. */
-export function BalanceFirst({ view, what }: { view: FormulationView; what: string }) {
-  if (view.state === 'working') return <AnswerState working fault={undefined} />;
-  return (
-    <div className="balance-first">
-      <p>
-        {view.state === 'none'
-          ? `No mix keeps these rules. What collides, and what mends it, is listed near the top; ${what} after that.`
-          : `The mix is not in range as it stands. Balance it first; ${what} after that.`}
-      </p>
-      {view.state === 'out' && (
-        <Button className="button" onPress={() => void view.balance()}>
-          Balance it
-        </Button>
-      )}
-    </div>
   );
 }

@@ -1,6 +1,6 @@
 /** Which mix is at hand, where there are several. */
-import { useMixDraft } from '../store/mix-draft.tsx';
-import { Choice } from './Choice.tsx';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { Choice } from '../Choice.tsx';
 
 export function MixChoice() {
   const { house, mix, choose } = useMixDraft();

@@ -1,14 +1,14 @@
 /** The calendar of the mix at hand, worked out anew when the household or the day changes. */
 import { useMemo } from 'react';
-import type { Mix } from '../../household/model.ts';
-import { batchesFor } from '../../household/reckon/batch/batches.ts';
-import { type BatchCalendar, calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
-import type { Day } from '../../kitchen/model.ts';
-import { allProfiles } from '../store/household.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
-import { useReferenceFoods } from '../worker/engine.ts';
-import { dayAt } from './today.ts';
+import type { Mix } from '../../../household/model.ts';
+import { batchesFor } from '../../../household/reckon/batch/batches.ts';
+import { type BatchCalendar, calendarOf } from '../../../household/reckon/calendar/batch-calendar.ts';
+import { eatersOf, withAnimals } from '../../../household/reckon/eaters.ts';
+import type { Day } from '../../../kitchen/model.ts';
+import { allProfiles } from '../../store/household.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { useReferenceFoods } from '../../worker/engine.ts';
+import { dayAt } from '../today.ts';
 import { useChosenShares } from './useChosenShares.ts';
 
 export interface Calendar {

@@ -1,11 +1,12 @@
 /** The keeper's choice to weigh a lot out before the cold is done: takes a reason, is kept, and can be taken back. */
 import { type FormEvent, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import { dayInWords } from '../../kitchen/days.ts';
-import { overrule } from '../../kitchen/freezing/freeze-treatment.ts';
-import type { Lot } from '../../kitchen/model.ts';
-import { useSave } from '../store/household.ts';
-import { today } from './today.ts';
+import { dayInWords } from '../../../kitchen/days.ts';
+import { overrule } from '../../../kitchen/freezing/freeze-treatment.ts';
+import type { Lot } from '../../../kitchen/model.ts';
+import { useSave } from '../../store/household.ts';
+import { today } from '../today.ts';
+import '../asking.css';
 
 export function TreatmentOverride({
   lot,

@@ -1,10 +1,10 @@
 /** The shares of what is fed beside a mix, where they are left open; worked out by the worker. */
 import { useQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
-import type { Problem } from '../../formulation/problem/problem.ts';
-import { leavesShareOpen } from '../../formulation/solve/ration-share.ts';
-import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
-import { engine } from '../worker/engine.ts';
+import type { Problem } from '../../../formulation/problem/problem.ts';
+import { leavesShareOpen } from '../../../formulation/solve/ration-share.ts';
+import type { ChosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
+import { engine } from '../../worker/engine.ts';
 
 export interface ChosenFor {
   /** Undefined where a problem leaves no share open, and where nothing could be worked out. */

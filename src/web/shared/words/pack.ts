@@ -1,5 +1,5 @@
 /** A weight as packs print it, typed by hand. */
-import { readPack, WeightError } from '../../kitchen/shopping/pack-weight.ts';
+import { readPack, WeightError } from '../../../kitchen/shopping/pack-weight.ts';
 
 /** The weight, or the sentence that says why it is none. */
 export function packOf(text: string): ReturnType<typeof readPack> | string {
