@@ -1,5 +1,4 @@
 /** The batch that the kitchen prepares: which mix, how much of it, and how that follows from what the animals eat. */
-
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { mixPartOf } from '../../kitchen/feeding/runs-out.ts';
 import type { NextBatch } from '../../kitchen/model.ts';

@@ -1,4 +1,5 @@
 /** Calendar: from buying to the bowl, forwards or backwards. */
+import { STEPS_IN_PRACTICE } from '../../kitchen/advice.ts';
 import './calendar.css';
 
 import { useState } from 'react';
@@ -86,10 +87,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
       <Ready names={readyFoods(plan)} />
       <DaysFields />
       <ExportPlan view={view} />
-      <p className="hint cal-foot">
-        The cold, the drying and the change of food as common practice has them (no source): freeze 3 to 4
-        days, thaw 3 to 4 days, both twice; change over in 10 to 14 days.
-      </p>
+      <p className="hint cal-foot">{STEPS_IN_PRACTICE}</p>
     </>
   );
 }

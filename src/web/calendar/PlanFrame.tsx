@@ -1,5 +1,4 @@
 /** Which way the calendar is planned: forwards from a day, or backwards from one. */
-
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { type FrameMode, withFrame } from '../../household/reckon/calendar/plan-frame.ts';
 import { dayInWords } from '../../kitchen/days.ts';

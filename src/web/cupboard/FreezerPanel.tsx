@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/freezer-days.ts';
 import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts';
 import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
+import { FREEZE_TREATMENT } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
@@ -28,9 +29,7 @@ export function FreezerPanel() {
     <article className="cold-page">
       <h2 tabIndex={-1}>Freezer and cold</h2>
       <p>
-        Dry goods can bring insects in as eggs or grubs. Keepers freeze them 3 to 4 days, thaw them 3 to 4
-        days, and do both once more: the thaw wakes what lived through the first frost.{' '}
-        <span className="source">(common practice, no source)</span>
+        {FREEZE_TREATMENT.sentence} <span className="source">({FREEZE_TREATMENT.source})</span>
       </p>
       <FreezerSettings />
       {freezer && (

@@ -1,5 +1,4 @@
 /** The lots of the cupboard by food, first to be used first, each with what is left and how it stands. */
-
 import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';

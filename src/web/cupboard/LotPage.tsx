@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { PAST_BEST_BEFORE } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -53,8 +54,7 @@ export function LotPage({
       </p>
       {state.kind === 'past' && (
         <p className="notice-line">
-          Look at it in good light before you use it: dust, webs, clumps or a musty smell mean that it is not
-          fed. Bar it then. <span className="source">(common practice, no source)</span>
+          {PAST_BEST_BEFORE.sentence} <span className="source">({PAST_BEST_BEFORE.source})</span>
         </p>
       )}
       {lot.barred && <LotReach lot={lot} />}

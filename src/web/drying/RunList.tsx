@@ -1,5 +1,4 @@
 /** What goes on, what is to dry, and what was dried; each leads to its page. */
-
 import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';

@@ -1,5 +1,4 @@
 /** A finished run: what it came to, where it is kept, and what it holds now beside what the mix counts. */
-
 import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
 import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
 import { dayInWords } from '../../kitchen/days.ts';

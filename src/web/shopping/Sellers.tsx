@@ -1,5 +1,4 @@
 /** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
-
 import { withTerms } from '../../household/reckon/shopping/sellers.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';

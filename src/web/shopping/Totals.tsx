@@ -1,5 +1,4 @@
 /** What is to pay now, and what the batch, a kilogram and a day of it cost. */
-
 import type { Eating } from '../../household/reckon/shopping/eating.ts';
 import type { ShoppingList } from '../../kitchen/shopping/shopping.ts';
 import { pricesOf, toPayWords } from './view-model.ts';

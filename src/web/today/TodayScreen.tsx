@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
+import { NOT_A_VET } from '../../kitchen/advice.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useCalendar } from '../shared/hooks/useCalendar.ts';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
@@ -32,10 +33,7 @@ export function TodayScreen() {
           figures are real.
         </p>
       )}
-      <p className="hint today-foot">
-        Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14
-        days (common practice, no source); see a vet on weight loss or illness.
-      </p>
+      <p className="hint today-foot">{NOT_A_VET}</p>
     </main>
   );
 }

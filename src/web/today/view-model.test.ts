@@ -1,5 +1,4 @@
 /** The first page: the one sentence's place, and what needs hands. */
-
 import { describe, expect, test } from 'vitest';
 import { under } from '../../../test/kitchen/calendar-house.ts';
 import { demoHousehold } from '../../household/demo.ts';

@@ -1,5 +1,4 @@
 /** A list of batches, each with the way into it. */
-
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { linkTo } from '../shared/route.ts';

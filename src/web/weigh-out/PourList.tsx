@@ -1,5 +1,4 @@
 /** What is done and what comes. */
-
 import { gramWords } from '../shared/words/gram-words.ts';
 import type { FoodLine } from './view-model.ts';
 import './pour-list.css';

@@ -1,5 +1,4 @@
 /** The papers of a batch: its record and its label. */
-
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { amountOf, type BatchRecord, batchRecord, evaluateWith } from '../../../kitchen/batch/batch.ts';
 import { type BatchLabel, batchLabel } from '../../../kitchen/batch/label.ts';

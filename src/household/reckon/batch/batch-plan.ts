@@ -1,5 +1,4 @@
 /** What must be known before the first food of a batch is poured. */
-
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';

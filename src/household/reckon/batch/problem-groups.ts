@@ -1,5 +1,4 @@
 /** The groups of the foods of a problem. */
-
 import type { Reference } from '../../../foods/reference.ts';
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import { asGroup, type GroupOf } from '../cupboard/lot-foods.ts';

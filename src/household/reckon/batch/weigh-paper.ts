@@ -1,5 +1,4 @@
 /** The sheet to weigh a batch by on paper. */
-
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';
 import { cautionsOf, type FoodsCaution } from '../../../kitchen/batch/label.ts';
