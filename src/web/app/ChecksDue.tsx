@@ -1,4 +1,4 @@
-/** Looks at what dries that are due: in the title of the page and as notifications, whichever screen is open. */
+/** Checks of what dries that are due: in the title of the page and as notifications, whichever screen is open. */
 import type { Household } from '../../household/model.ts';
 import { nextCheck } from '../../kitchen/drying/drying.ts';
 import { checksDue } from '../drying/view-model.ts';

@@ -1,4 +1,4 @@
-/** The plan as a file for other calendars, with the looks at what dries. */
+/** The plan as a file for other calendars, with the checks of what dries. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
@@ -17,11 +17,11 @@ export function ExportPlan({ view }: { view: BatchCalendar }) {
       // Only who asks for the file has to wait for what writes it.
       const { dryingEntries, planAsIcs } = await import('../../kitchen/calendar/icalendar.ts');
       const stamp = new Date().toISOString();
-      const looks = runLines(house)
+      const checks = runLines(house)
         .filter(({ state }) => state === 'drying')
         .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, checkMoments(run)))
         .filter((e) => e.at > stamp);
-      const text = planAsIcs(view.plan, { stamp, reminders }, looks);
+      const text = planAsIcs(view.plan, { stamp, reminders }, checks);
       const name = `pouchful-${view.plan.input.name.replace(/\s+/g, '-')}.ics`;
       saveAs(name, 'text/calendar', text);
       setSaid({ words: `Saved as ${name}: open it with your calendar.` });

@@ -1,4 +1,4 @@
-/** Cupboard: every lot, how it stands, the cold it goes through, and what a barred one reached. */
+/** Cupboard: every lot, how it stands, the freeze treatment it goes through, and what a barred one reached. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
@@ -16,7 +16,7 @@ import { LotPage } from './LotPage.tsx';
 import './cupboard.css';
 
 const NEW = 'new';
-const COLD = 'cold';
+const FREEZER = 'cold';
 
 export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
@@ -47,7 +47,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   return (
     <main
       id="main"
-      className={`foods-screen cupboard-screen ${line || shown === NEW || shown === COLD ? 'has-detail' : ''}`}
+      className={`foods-screen cupboard-screen ${line || shown === NEW || shown === FREEZER ? 'has-detail' : ''}`}
     >
       <section className="finder" aria-label="Lots">
         <div className="list-head">
@@ -65,7 +65,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
         <ul className="food-list">
           <li>
             <a
-              href={linkTo('cupboard', COLD)}
+              href={linkTo('cupboard', FREEZER)}
               aria-current={!line && shown !== NEW ? 'true' : undefined}
               onClick={leave}
             >

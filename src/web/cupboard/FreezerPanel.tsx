@@ -1,4 +1,4 @@
-/** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
+/** Freezer and freeze treatment: what must go through it, on which days, one press to plan, and a tick for each step. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/freezer-days.ts';
@@ -6,6 +6,7 @@ import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts'
 import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { FREEZE_TREATMENT } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
+import { readyOn } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -166,7 +167,7 @@ function LotToFreeze({
         <small>
           {sayGrams(grams)}
           {lot.cold.length > 0
-            ? `, ready on ${dayInWords(lot.cold.at(-1)!.to, day)}`
+            ? `, ready on ${dayInWords(readyOn(lot) ?? day, day)}`
             : planned
               ? `, could be ready on ${dayInWords(planned.readyOn, day)}`
               : ''}

@@ -1,4 +1,4 @@
-/** One lot: how it stands, its days, its way through the cold, and where it went. */
+/** One lot: how it stands, its days, its freeze treatment, and where it went. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';

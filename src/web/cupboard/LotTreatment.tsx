@@ -1,4 +1,4 @@
-/** The cold for one lot: whether it needs it, its steps with a tick, and the keeper's choice to do without. */
+/** The freeze treatment of one lot: whether it needs it, its steps with a tick, and the keeper's choice to do without. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FoodGroup } from '../../foods/food.ts';

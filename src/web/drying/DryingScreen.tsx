@@ -1,4 +1,4 @@
-/** Drying: runs on the trays, looks in time, and the moisture that the scale tells. */
+/** Drying: runs on the trays, checks in time, and the moisture that the scale tells. */
 import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { useNow } from '../shared/hooks/now.ts';
 import { linkTo } from '../shared/route.ts';

@@ -1,4 +1,4 @@
-/** While it dries: when to look next, the looks that were, and reminders elsewhere. */
+/** While it dries: when to check next, the checks that were made, and reminders elsewhere. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { checkMoments } from '../../household/reckon/drying/drying-checks.ts';
@@ -34,7 +34,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
   const [tried, setTried] = useState(false);
   const [fault, setFault] = useState('');
   const notes = useNotifications();
-  const look = checkLine(run, now)!;
+  const check = checkLine(run, now)!;
   const read = readAbove0(grams, 'Weight at this look', { optional: true });
   const so =
     read.value === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep, grams: read.value });
@@ -68,10 +68,10 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
 
   return (
     <>
-      <section className={`dry-next ${look.due ? 'due' : ''}`} aria-label="Next look">
+      <section className={`dry-next ${check.due ? 'due' : ''}`} aria-label="Next look">
         <p className="dry-next-words">
-          <RunMark kind={look.due ? 'due' : 'drying'} />
-          <strong>{look.words}</strong>
+          <RunMark kind={check.due ? 'due' : 'drying'} />
+          <strong>{check.words}</strong>
         </p>
         <Form onSubmit={record}>
           <div className="fields">
@@ -88,7 +88,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
               <Input autoComplete="off" maxLength={200} placeholder="still soft in the middle" />
             </TextField>
           </div>
-          <Button type="submit" className={look.due ? 'button strong' : 'button'}>
+          <Button type="submit" className={check.due ? 'button strong' : 'button'}>
             I looked and turned it
           </Button>
         </Form>

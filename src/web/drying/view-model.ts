@@ -7,7 +7,7 @@ import type { DryingRun, Moment } from '../../kitchen/model.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { clockOf, sayTime } from '../shared/words/clock.ts';
 
-/** The next look at a run that goes on. */
+/** The next check of a run that goes on. */
 export interface CheckLine {
   readonly at: Moment;
   readonly due: boolean;
@@ -30,11 +30,11 @@ export function checkLine(run: DryingRun, now: number): CheckLine | undefined {
   };
 }
 
-/** Looks that are due, each under a key of its own. @param now ms since 1970 */
+/** Checks that are due, each under a key of its own. @param now ms since 1970 */
 export function checksDue(house: Household, now: number): { readonly key: string; readonly words: string }[] {
   return runLines(house).flatMap(({ run, name }) => {
-    const look = checkLine(run, now);
-    return look?.due ? [{ key: `${run.id} ${look.at}`, words: `Look and turn now: ${name}` }] : [];
+    const check = checkLine(run, now);
+    return check?.due ? [{ key: `${run.id} ${check.at}`, words: `Look and turn now: ${name}` }] : [];
   });
 }
 

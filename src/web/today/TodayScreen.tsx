@@ -1,8 +1,10 @@
 /** Today: what to do next, in one sentence, and what needs hands today. */
+
 import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
+import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import { NOT_A_VET } from '../../kitchen/advice.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useCalendar } from '../shared/hooks/useCalendar.ts';
@@ -15,7 +17,7 @@ import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
-import { inventedIn, isNew, type NextWords, nextOf } from './view-model.ts';
+import { type NextWords, nextOf } from './view-model.ts';
 import './today.css';
 
 export function TodayScreen() {

@@ -1,11 +1,13 @@
 /** The first page: the one sentence's place, and what needs hands. */
+
 import { describe, expect, test } from 'vitest';
 import { under } from '../../../test/kitchen/calendar-house.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
+import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
-import { errandsOf, inventedIn, isNew, nearUseBy, nextOf } from './view-model.ts';
+import { errandsOf, nextOf, useByErrand } from './view-model.ts';
 
 const today = '2026-03-10';
 const now = new Date('2026-03-10T10:00:00').toISOString();
@@ -168,11 +170,11 @@ describe('for today', () => {
   });
 
   test('a batch near its use-by, or past it', () => {
-    expect(nearUseBy('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
-    expect(nearUseBy('batch 3', 'b', '2026-03-24', today)!.words).toBe(
+    expect(useByErrand('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
+    expect(useByErrand('batch 3', 'b', '2026-03-24', today)!.words).toBe(
       'Batch 3 is to be used by 24 March (an estimate).',
     );
-    expect(nearUseBy('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
+    expect(useByErrand('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
       /^Batch 3 was to be used by 9 March/,
     );
   });

@@ -2,15 +2,15 @@
 import { capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
+import { nearUseBy } from '../../household/reckon/batch/near-use-by.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
-import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
-import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { changeOverDay } from '../../household/reckon/calendar/change-over-day.ts';
+import { barredInUse, lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
+import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
-import { reachOf } from '../../kitchen/batch/trace.ts';
-import { STEP_DAYS, type StepKind } from '../../kitchen/calendar/calendar.ts';
+import type { StepKind } from '../../kitchen/calendar/calendar.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
-import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
-import { countOfDays, dayInWords, daysBetween } from '../../kitchen/days.ts';
+import { countOfDays, dayInWords } from '../../kitchen/days.ts';
 import { nextCheck } from '../../kitchen/drying/drying.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -65,16 +65,6 @@ export function nextOf(house: Household, view: BatchCalendar, today: Day): NextW
   return { sentence, ...PLACES[step.kind] };
 }
 
-/** A household in which nothing was bought, dried or weighed yet. */
-export function isNew(house: Household): boolean {
-  return house.lots.length + house.batches.length + house.dryingRuns.length === 0;
-}
-
-/** What is made up for a start, by name. */
-export function inventedIn(house: Household): string[] {
-  return [...house.animals, ...house.foods].flatMap((o) => (o.invented ? [o.name] : []));
-}
-
 /**
  * What needs hands today, the most pressing first.
  * @param now ISO 8601 time, UTC @param view of the mix at hand; absent where it has none
@@ -90,22 +80,20 @@ export function errandsOf(
     ...barredInBatches(house, view),
     ...dryingChecks(house, today, now),
     ...freezeSteps(house, today),
-    ...changingOver(house, view, today),
+    ...changingOver(house, view),
     ...pastBest(house, today),
   ];
 }
 
 /** The change of food to the batch that was finished last, for as many days as the calendar gives it. */
-function changingOver(house: Household, view: BatchCalendar | undefined, today: Day): Errand[] {
-  const { batch, name } = view?.present ?? {};
-  if (batch?.finishedAt === undefined) return [];
-  const days = house.kitchen[0]?.stepDays?.['change-over'] ?? STEP_DAYS['change-over'];
-  const day = daysBetween(dayAt(batch.finishedAt), today) + 1;
-  if (day < 1 || day > days) return [];
+function changingOver(house: Household, view: BatchCalendar | undefined): Errand[] {
+  const present = view?.present;
+  const change = present && changeOverDay(house, present, view.under);
+  if (!change) return [];
   return [
     {
-      key: `change ${batch.id}`,
-      words: `Change over to ${name} slowly, a little more of it each day: day ${day} of ${countOfDays(days)}. See a vet if an animal eats less or has loose droppings.`,
+      key: `change ${present.batch.id}`,
+      words: `Change over to ${present.name} slowly, a little more of it each day: day ${change.day} of ${countOfDays(change.of)}. See a vet if an animal eats less or has loose droppings.`,
       link: 'How much on each day',
       to: ['mix', 'change'],
     },
@@ -123,28 +111,14 @@ function beingWeighed(house: Household): Errand[] {
     }));
 }
 
-/** Barred lots in batches that are not used up. */
 function barredInBatches(house: Household, view: BatchCalendar | undefined): Errand[] {
-  const kept = contentsOf(house);
-  return house.lots.flatMap((lot): Errand[] => {
-    if (!lot.barred) return [];
-    const fed = reachOf(lot.id, kept).batches.filter(
-      ({ batch }) =>
-        !batch.givenUp &&
-        batch.left?.grams !== 0 &&
-        (batch.finishedAt === undefined || batch.id === view?.present?.batch.id),
-    );
-    if (fed.length === 0) return [];
-    return [
-      {
-        key: `barred ${lot.id}`,
-        words: `${lot.name} is barred (${lot.barred.why}) and went into ${joined(fed.map(({ batch }) => `${batch.name} of ${dayInWords(dayAt(batch.startedAt), lot.barred!.on)}`))}. Do not feed it before you have looked into it.`,
-        link: 'See what it reached',
-        to: ['cupboard', lot.id],
-        warns: true,
-      },
-    ];
-  });
+  return barredInUse(house, view?.present?.batch).map(({ lot, barred, batches }) => ({
+    key: `barred ${lot.id}`,
+    words: `${lot.name} is barred (${barred.why}) and went into ${joined(batches.map((batch) => `${batch.name} of ${dayInWords(dayAt(batch.startedAt), barred.on)}`))}. Do not feed it before you have looked into it.`,
+    link: 'See what it reached',
+    to: ['cupboard', lot.id],
+    warns: true,
+  }));
 }
 
 function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
@@ -167,12 +141,9 @@ function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
   });
 }
 
-/** Steps in the cold to tick off, those that begin today, and lots that have no days yet. */
+/** Steps of the freeze treatment to tick off, those that begin today, and lots that have no days yet. */
 function freezeSteps(house: Household, today: Day): Errand[] {
-  const lines = lotsByFood(house, today).flatMap((f) => f.lots);
-  const of = (test: (lot: Lot, kind: string) => boolean) =>
-    lines.filter((l) => test(l.lot, l.state.kind)).map((l) => l.lot);
-  const nextStep = (lot: Lot) => lot.cold.find((s) => s.doneOn === undefined);
+  const { due, goIn, comeOut, withoutDays } = treatmentToday(house, today);
   const errand = (
     key: string,
     lots: readonly Lot[],
@@ -188,28 +159,22 @@ function freezeSteps(house: Household, today: Day): Errand[] {
             to: ['cupboard', 'cold'],
           },
         ];
-  const begins = (kind: 'freeze' | 'thaw') =>
-    of((l, state) => state === 'cold' && nextStep(l)?.kind === kind && nextStep(l)?.from === today);
   return [
     ...errand(
       'cold due',
-      of((_, state) => state === 'due'),
+      due,
       (names, many) =>
         `${names} ${many ? 'have' : 'has'} been frozen or thawed long enough: tick off the step.`,
     ),
-    ...errand(
-      'cold in',
-      begins('freeze'),
-      (names, many) => `${names} ${many ? 'go' : 'goes'} into the freezer today.`,
-    ),
+    ...errand('cold in', goIn, (names, many) => `${names} ${many ? 'go' : 'goes'} into the freezer today.`),
     ...errand(
       'cold out',
-      begins('thaw'),
+      comeOut,
       (names, many) => `${names} ${many ? 'come' : 'comes'} out of the freezer today.`,
     ),
     ...errand(
       'cold none',
-      of((l, state) => state === 'waits' && l.cold.length === 0),
+      withoutDays,
       (names, many) =>
         `${names} ${many ? 'wait' : 'waits'} for the cold and ${many ? 'have' : 'has'} no days yet.`,
     ),
@@ -217,27 +182,21 @@ function freezeSteps(house: Household, today: Day): Errand[] {
 }
 
 function pastBest(house: Household, today: Day): Errand[] {
-  const past = leftOver(contentsOf(house)).filter(
-    ({ lot, grams }) => grams > 0 && !lot.barred && lot.bestBefore !== undefined && lot.bestBefore < today,
-  );
-  return past.map(({ lot }) => ({
-    key: `past ${lot.id}`,
-    words: `${lot.name} is past its best before, ${dayInWords(lot.bestBefore!, today)}: look at it and smell it before you use it.`,
+  return lotsPastBest(house, today).map(({ id, name, bestBefore = today }) => ({
+    key: `past ${id}`,
+    words: `${name} is past its best before, ${dayInWords(bestBefore, today)}: look at it and smell it before you use it.`,
     link: 'See the lot',
-    to: ['cupboard', lot.id],
+    to: ['cupboard', id],
     warns: true,
   }));
 }
 
-/** From so many days before its use-by a batch is spoken of (our own choice, no source). */
-const NEAR_DAYS = 14;
-
 /** What is said of a batch near or past the day by which it is to be used. @param name "batch 3" */
-export function nearUseBy(name: string, batch: string, useBy: Day, today: Day): Errand | undefined {
-  const left = daysBetween(today, useBy);
-  if (left > NEAR_DAYS) return undefined;
+export function useByErrand(name: string, batch: string, useBy: Day, today: Day): Errand | undefined {
+  const near = nearUseBy(useBy, today);
+  if (!near) return undefined;
   const words =
-    left < 0
+    near === 'past'
       ? `${name} was to be used by ${dayInWords(useBy, today)}: an estimate, but do not feed it without looking, and better make a new one.`
       : `${name} is to be used by ${dayInWords(useBy, today)} (an estimate).`;
   return {

@@ -75,7 +75,7 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           </>
         )}
       </section>
-      {!givenUp && <Keeping label={label} />}
+      {!givenUp && <ShelfLife label={label} />}
       {!givenUp && label.cautions.length > 0 && (
         <section aria-label="Cautions">
           <h2>Cautions</h2>
@@ -147,7 +147,7 @@ const MOIST = {
 } as const;
 
 /** Until when it is used, why, and how it is kept and fed. */
-function Keeping({ label }: { label: BatchLabel }) {
+function ShelfLife({ label }: { label: BatchLabel }) {
   const { useBy, moisture } = label;
   const [shape, words] = MOIST[moisture.state];
   return (

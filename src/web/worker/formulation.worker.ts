@@ -21,6 +21,7 @@ import { loadHighs } from '../../formulation/solve/highs.ts';
 import { papersOf } from '../../household/reckon/batch/batch-papers.ts';
 import { planOf } from '../../household/reckon/batch/batch-plan.ts';
 import { sheetOf } from '../../household/reckon/batch/weigh-paper.ts';
+import { type ShoppingTold, shoppingOf } from '../../household/reckon/shopping/shopping-answer.ts';
 import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
@@ -28,7 +29,6 @@ import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { type ShoppingTold, shoppingOf } from './shopping.ts';
 import { standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */

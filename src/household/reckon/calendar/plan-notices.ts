@@ -3,7 +3,7 @@ import type { KitchenPlan, PlannedStep } from '../../../kitchen/calendar/calenda
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 
-/** Lots of the plan that wait for the cold and have no days in the freezer, by name. */
+/** Lots of the plan that wait for the freeze treatment and have no days in the freezer, by name. */
 export function lotsWithoutDays(house: Household, plan: KitchenPlan): string[] {
   const ids = new Set(
     plan.steps.flatMap((s) =>
@@ -13,7 +13,7 @@ export function lotsWithoutDays(house: Household, plan: KitchenPlan): string[] {
   return house.lots.flatMap((l) => (ids.has(l.id) && l.cold.length === 0 ? [l.name] : []));
 }
 
-/** Steps in the cold that should be over and are not ticked off. */
+/** Steps of the freeze treatment that should be over and are not ticked off. */
 export function overdueFreezeSteps(plan: KitchenPlan, today: Day): PlannedStep[] {
   return plan.steps.filter(
     (s) => s.state === 'begun' && (s.kind === 'freeze' || s.kind === 'thaw') && s.end <= today,

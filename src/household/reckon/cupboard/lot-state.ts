@@ -10,10 +10,10 @@ import {
 import type { Day, FreezeStep, Lot } from '../../../kitchen/model.ts';
 
 /**
- * "ready" and "past" (past its best before, to be looked at) may be weighed out; "cold": in the freezer or thawing;
+ * "ready" and "past" (past its best before, to be looked at) may be weighed out; "treatment": in the freezer or thawing;
  * "due": a step is over and not ticked off; "waits": the treatment is still to begin, or no dates are planned.
  */
-export type LotStateKind = 'ready' | 'past' | 'cold' | 'due' | 'waits' | 'fresh' | 'barred' | 'empty';
+export type LotStateKind = 'ready' | 'past' | 'treatment' | 'due' | 'waits' | 'fresh' | 'barred' | 'empty';
 
 export interface LotState {
   readonly kind: LotStateKind;
@@ -53,8 +53,8 @@ function treatmentState(lot: Lot, day: Day): LotState {
   const step = openStep(lot);
   const ready = readyOn(lot);
   const known = { ...(step && { step }), ...(ready !== undefined && { readyOn: ready }) };
-  if (!step) return { kind: lot.cold.length === 0 ? 'waits' : 'cold', ...known };
-  return { kind: step.from > day ? 'waits' : step.to <= day ? 'due' : 'cold', ...known };
+  if (!step) return { kind: lot.cold.length === 0 ? 'waits' : 'treatment', ...known };
+  return { kind: step.from > day ? 'waits' : step.to <= day ? 'due' : 'treatment', ...known };
 }
 
 /** Whether a lot has to go through the freeze treatment, or is in it, and is not through it on a day. */

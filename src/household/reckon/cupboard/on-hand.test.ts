@@ -41,7 +41,7 @@ describe('the cupboard in a mix', () => {
         };
         const [change] = cupboardChanges(house, mix, DAY);
         const open = leftOver(contentsOf(house)).filter(
-          // None of these lots was through the cold, so only what was dried at home is ready.
+          // None of these lots was through the freeze treatment, so only what was dried at home is ready.
           ({ lot }) => lot.food === 'oats' && lot.form === 'dried' && !lot.barred,
         );
         if (all.lots.some((l) => l.food === 'oats'))

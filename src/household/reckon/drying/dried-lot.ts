@@ -34,7 +34,7 @@ export function lotFrom(
   return { ...lot, frozen: true, ...(p.frozen === 'damp' && { form: 'fresh' as const }) };
 }
 
-/** The run dried on: what it weighed stands as a look, and the next look is so long after it. */
+/** The run dried on: what it weighed is kept as a check, and the next check is due as long after it as after any other. */
 export function driedOn(run: DryingRun, at: Moment): DryingRun {
   const { gramsAfter, endedAt: _, ...rest } = run;
   if (gramsAfter === undefined) return run;

@@ -3,7 +3,7 @@ import { CHECK_EVERY, checkTimes, nextCheck } from '../../../kitchen/drying/dryi
 import type { DryingRun, Moment } from '../../../kitchen/model.ts';
 
 /**
- * All looks of a run for a calendar: those that were, then those to come till the expected end, at least the next.
+ * All checks of a run for a calendar: those that were made, then those to come till the expected end, at least the next.
  * The first stay the same from file to file, so that a later file changes entries and adds no others.
  */
 export function checkMoments(run: DryingRun): Moment[] {
@@ -13,7 +13,7 @@ export function checkMoments(run: DryingRun): Moment[] {
   const end = Date.parse(run.startedAt) + (run.hours ?? CHECK_EVERY.hours) * 3_600_000;
   const last = Date.parse(next) - CHECK_EVERY.hours * 3_600_000;
   const hours = (end - last) / 3_600_000;
-  // What takes less than a look, or longer than it was to, still gets its next look.
+  // A run shorter than the time between checks, or longer than was expected, still gets its next check.
   if (hours <= CHECK_EVERY.hours) return [...been, next];
   return [...been, ...checkTimes(new Date(last).toISOString(), hours)];
 }

@@ -11,7 +11,7 @@ export interface Purchase {
 
 /**
  * What was bought, as lots: one for all packs of an offer, since they come in on one day from one seller and go
- * through the cold together. Two offers are two lots, so that each keeps its seller and its price.
+ * through the freeze treatment together. Two offers are two lots, so that each keeps its seller and its price.
  * @param taken names of the lots there are @param id makes one anew at each call
  */
 export function purchasedLots(

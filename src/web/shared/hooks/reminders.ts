@@ -5,13 +5,13 @@
 import { useEffect, useState } from 'react';
 
 export interface Due {
-  /** The same for one look as long as it is due. */
+  /** The same for one check as long as it is due. */
   readonly key: string;
   /** "Look and turn: Carrot". */
   readonly words: string;
 }
 
-/** Looks that a notification was sent for since the page was opened. */
+/** Checks that a notification was sent for since the page was opened. */
 const told = new Set<string>();
 
 /** Shows what is due for as long as the page is open. */

@@ -1,4 +1,4 @@
-/** The keeper's choice to weigh a lot out before the cold is done: takes a reason, is kept, and can be taken back. */
+/** The keeper's choice to weigh a lot out before the freeze treatment is done: takes a reason, is kept, and can be taken back. */
 import { type FormEvent, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { dayInWords } from '../../../kitchen/days.ts';

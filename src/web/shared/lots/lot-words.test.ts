@@ -27,7 +27,7 @@ describe('the state of a lot in words', () => {
       words: 'waits for the freezer: goes in on 10 March',
     });
     expect(state({ cold })).toEqual({
-      kind: 'cold',
+      kind: 'treatment',
       words: 'in the freezer until 14 March, ready on 18 March',
     });
     expect(state({ cold }, '2026-03-14').kind).toBe('due');

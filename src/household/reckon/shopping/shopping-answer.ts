@@ -1,11 +1,11 @@
-/** What the shopping page asks of the worker: the list, and whether the mix it is for may be fed. */
-import type { Reference } from '../../foods/reference.ts';
-import type { Evaluation } from '../../formulation/problem/result.ts';
-import type { Highs } from '../../formulation/solve/highs.ts';
-import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
-import type { FreshFood } from '../../kitchen/drying/yields.ts';
-import type { DriedAtHome } from '../../kitchen/model.ts';
-import { type HomeDried, type ShoppingList, shoppingList } from '../../kitchen/shopping/shopping.ts';
+/** The answer to a shopping question: the list, and whether the mix that it is for may be fed. */
+import type { Reference } from '../../../foods/reference.ts';
+import type { Evaluation } from '../../../formulation/problem/result.ts';
+import type { Highs } from '../../../formulation/solve/highs.ts';
+import type { FreshFood } from '../../../kitchen/drying/yields.ts';
+import type { DriedAtHome } from '../../../kitchen/model.ts';
+import { type HomeDried, type ShoppingList, shoppingList } from '../../../kitchen/shopping/shopping.ts';
+import type { ShoppingAsked } from './shopping-question.ts';
 
 export interface ShoppingTold {
   readonly list: ShoppingList;
