@@ -9,7 +9,7 @@ import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import { type Errand, errandsOf, useByErrand } from './view-model.ts';
+import { type Errand, errandsOf, nearUseByErrand } from './view-model.ts';
 
 interface Props {
   view: BatchCalendar | undefined;
@@ -67,5 +67,5 @@ function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefin
     staleTime: Number.POSITIVE_INFINITY,
   });
   if (!present || !data?.ok) return undefined;
-  return useByErrand(present.name, present.batch.id, data.value.label.useBy.day, day);
+  return nearUseByErrand(present.name, present.batch.id, data.value.label.useBy.day, day);
 }

@@ -7,7 +7,7 @@ import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
-import { errandsOf, nextOf, useByErrand } from './view-model.ts';
+import { errandsOf, nearUseByErrand, nextOf } from './view-model.ts';
 
 const today = '2026-03-10';
 const now = new Date('2026-03-10T10:00:00').toISOString();
@@ -170,11 +170,11 @@ describe('for today', () => {
   });
 
   test('a batch near its use-by, or past it', () => {
-    expect(useByErrand('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
-    expect(useByErrand('batch 3', 'b', '2026-03-24', today)!.words).toBe(
+    expect(nearUseByErrand('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
+    expect(nearUseByErrand('batch 3', 'b', '2026-03-24', today)!.words).toBe(
       'Batch 3 is to be used by 24 March (an estimate).',
     );
-    expect(useByErrand('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
+    expect(nearUseByErrand('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
       /^Batch 3 was to be used by 9 March/,
     );
   });

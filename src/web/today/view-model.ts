@@ -192,7 +192,7 @@ function pastBest(house: Household, today: Day): Errand[] {
 }
 
 /** What is said of a batch near or past the day by which it is to be used. @param name "batch 3" */
-export function useByErrand(name: string, batch: string, useBy: Day, today: Day): Errand | undefined {
+export function nearUseByErrand(name: string, batch: string, useBy: Day, today: Day): Errand | undefined {
   const near = nearUseBy(useBy, today);
   if (!near) return undefined;
   const words =

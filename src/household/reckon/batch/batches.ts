@@ -13,6 +13,9 @@ export function batchesFor(house: Household, mix: Mix): readonly Batch[] {
 /** g that lie in a batch. */
 export const gramsMade = (batch: Batch) => batch.pours.reduce((sum, p) => sum + p.grams, 0);
 
+/** Whether somebody said that a batch is all eaten. */
+export const isUsedUp = (batch: Batch) => batch.left?.grams === 0;
+
 /** The batches of a mix: those being weighed first, then the finished; the newest first in each. */
 export function batchesOf(
   mixId: string,

@@ -4,7 +4,7 @@ import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-
 import type { Batch, Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { batchesFor, gramsMade } from './batches.ts';
+import { batchesFor, gramsMade, isUsedUp } from './batches.ts';
 
 /** The batch that is being fed. */
 export interface PresentBatch {
@@ -29,7 +29,7 @@ export function presentOf(
   for (const { batch, finishedAt } of finished) {
     const name = `batch ${all.indexOf(batch) + 1}`;
     const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
-    if (batch.left?.grams === 0 || !(mixPart > 0)) continue;
+    if (isUsedUp(batch) || !(mixPart > 0)) continue;
     const counted = batch.left
       ? { ...batch.left, weighed: true }
       : { grams: gramsMade(batch), on: dayAt(finishedAt), weighed: false };

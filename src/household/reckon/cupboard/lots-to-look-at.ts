@@ -3,6 +3,7 @@ import { reachOf } from '../../../kitchen/batch/trace.ts';
 import { leftOver } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Day, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { isUsedUp } from '../batch/batches.ts';
 import { contentsOf } from './contents.ts';
 import { isPastBest } from './lot-state.ts';
 
@@ -29,9 +30,7 @@ export function barredInUse(house: Household, present: Batch | undefined): Barre
       .batches.map(({ batch }) => batch)
       .filter(
         (batch) =>
-          !batch.givenUp &&
-          batch.left?.grams !== 0 &&
-          (batch.finishedAt === undefined || batch.id === present?.id),
+          !batch.givenUp && !isUsedUp(batch) && (batch.finishedAt === undefined || batch.id === present?.id),
       );
     return batches.length > 0 ? [{ lot, barred: lot.barred, batches }] : [];
   });

@@ -1,7 +1,7 @@
 /** The calendar of the mix at hand, worked out anew when the household or the day changes. */
 import { useMemo } from 'react';
 import type { Mix } from '../../../household/model.ts';
-import { batchesFor } from '../../../household/reckon/batch/batches.ts';
+import { batchesFor, isUsedUp } from '../../../household/reckon/batch/batches.ts';
 import { type BatchCalendar, calendarOf } from '../../../household/reckon/calendar/batch-calendar.ts';
 import { eatersOf, withAnimals } from '../../../household/reckon/eaters.ts';
 import type { Day } from '../../../kitchen/model.ts';
@@ -26,7 +26,7 @@ export function useCalendar(kept: Mix, day: Day): Calendar {
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
     [kept, house],
   );
-  const fed = batchesFor(house, mix).filter((b) => b.finishedAt !== undefined && b.left?.grams !== 0);
+  const fed = batchesFor(house, mix).filter((b) => b.finishedAt !== undefined && !isUsedUp(b));
   const { chosenFor, working } = useChosenShares([mix.problem, ...fed.map((b) => b.problem)]);
   return useMemo(() => {
     if (working) return { mix };
