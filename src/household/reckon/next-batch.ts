@@ -5,7 +5,7 @@ import type { NextBatch } from '../../kitchen/model.ts';
 import { type BatchSize, batchGrams } from '../../kitchen/shopping/shopping.ts';
 import type { Household, Mix } from '../model.ts';
 
-export interface NextBatchSize {
+interface NextBatchSize {
   readonly size: BatchSize;
   /** g of the mix; absent where it cannot be worked out. */
   readonly grams?: number;

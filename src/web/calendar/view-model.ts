@@ -1,4 +1,4 @@
-/** The calendar of the next batch: what the household has turned into a plan, and a step of it put on another day. */
+/** The picture and the list of the calendar: rows, days, and spans of time in words. */
 import { capital } from '../../formulation/explain/sentences.ts';
 import { type KitchenPlan, type PlannedStep, WORDS } from '../../kitchen/calendar/calendar.ts';
 import { dayInWords, dayNumber } from '../../kitchen/days.ts';

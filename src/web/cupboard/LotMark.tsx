@@ -1,3 +1,4 @@
+/** The state of a lot as a shape, beside its words: no two states have the same one. */
 import type { LotStateKind } from '../../household/reckon/cupboard/lot-state.ts';
 import '../shared/lots/lots.css';
 

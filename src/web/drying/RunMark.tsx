@@ -1,3 +1,4 @@
+/** The state of a run as a shape, beside its words: no two states have the same one. */
 import type { RunState } from '../../household/reckon/drying/drying-runs.ts';
 import '../shared/lots/lots.css';
 

@@ -1,3 +1,4 @@
+/** What the drying screen says: when to check a run, water in words, and what its food holds. */
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Household } from '../../household/model.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
@@ -8,7 +9,7 @@ import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { clockOf, sayTime } from '../shared/words/clock.ts';
 
 /** The next check of a run that goes on. */
-export interface CheckLine {
+interface CheckLine {
   readonly at: Moment;
   readonly due: boolean;
   /** "Look and turn at 14:30, in 1 h 12 min". */

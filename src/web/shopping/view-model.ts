@@ -1,4 +1,4 @@
-/** What the shopping page shows: the question for the worker, prices in words, what was bought as lots, the list as text. */
+/** What the shopping page says: prices and packs in words, and the list as text. */
 import { joined } from '../../formulation/explain/sentences.ts';
 import type { Eating } from '../../household/reckon/shopping/eating.ts';
 import type { Purchase } from '../../household/reckon/shopping/purchased-lots.ts';

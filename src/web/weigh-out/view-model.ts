@@ -57,7 +57,7 @@ export function toleranceWords(next: Next, reads: ScaleReads, planned: number): 
   return grown ? `${first}; ${words(grown)} if ${size(grown.total)}.` : `${first}.`;
 }
 
-export interface StatusWords {
+interface StatusWords {
   readonly status: State['status'];
   readonly shape: string;
   readonly words: string;

@@ -5,14 +5,14 @@ import { dayInWords } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { BatchCalendar } from './batch-calendar.ts';
 
-export interface Change {
+interface Change {
   readonly step: PlannedStep;
   readonly from: Day;
   readonly to: Day;
 }
 
 /** Steps that lie elsewhere than before. */
-export function changesBetween(before: KitchenPlan, after: KitchenPlan): Change[] {
+function changesBetween(before: KitchenPlan, after: KitchenPlan): Change[] {
   const starts = new Map(before.steps.map((s) => [s.id, s.start]));
   return after.steps.flatMap((step) => {
     const from = starts.get(step.id);
@@ -20,6 +20,7 @@ export function changesBetween(before: KitchenPlan, after: KitchenPlan): Change[
   });
 }
 
+/** What a move did to the step and to those after it, in a sentence or two. */
 export function whatMoved(step: PlannedStep, before: BatchCalendar, after: BatchCalendar): string {
   const words = (d: Day) => dayInWords(d, after.plan.end);
   const changes = changesBetween(before.plan, after.plan);

@@ -14,7 +14,7 @@ export function lotsPastBest(house: Household, day: Day): Lot[] {
   );
 }
 
-export interface BarredInUse {
+interface BarredInUse {
   readonly lot: Lot;
   readonly barred: NonNullable<Lot['barred']>;
   /** Batches it went into that are being weighed or fed. */

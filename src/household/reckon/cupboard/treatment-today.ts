@@ -3,7 +3,7 @@ import type { Day, FreezeStep, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { lotsByFood } from './lots-by-food.ts';
 
-export interface TreatmentToday {
+interface TreatmentToday {
   /** A step has lasted long enough and is to be ticked off. */
   readonly due: readonly Lot[];
   /** A freeze, or a thaw, begins today. */

@@ -9,6 +9,7 @@ import type { Day } from '../../../kitchen/model.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 import { withProblem } from '../mix-edits.ts';
 
+/** Foods of the tables, by reference number. */
 export type FoodTable = ReadonlyMap<string, ReferenceFood>;
 
 /** What a mix counts a food with. */

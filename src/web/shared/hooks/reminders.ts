@@ -4,7 +4,7 @@
  */
 import { useEffect, useState } from 'react';
 
-export interface Due {
+interface Due {
   /** The same for one check as long as it is due. */
   readonly key: string;
   /** "Look and turn: Carrot". */

@@ -6,7 +6,7 @@ import { leavesShareOpen } from '../../../formulation/solve/ration-share.ts';
 import type { ChosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import { engine } from '../../worker/engine.ts';
 
-export interface ChosenFor {
+interface ChosenFor {
   /** Undefined where a problem leaves no share open, and where nothing could be worked out. */
   chosenFor(problem: Problem): ChosenShares | undefined;
   /** Whether an answer is still on its way. */
