@@ -3,11 +3,11 @@ import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
 import { eatingOf } from '../../household/reckon/shopping/eating.ts';
-import { sharesToBuy } from '../../household/reckon/shopping/shares-to-buy.ts';
 import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
 import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping/shopping-question.ts';
 import type { PackAim } from '../../kitchen/shopping/packs.ts';
@@ -73,7 +73,7 @@ function Shop({ kept }: { kept: Mix }) {
   const { chosenFor, working: choosing } = useChosenShares([mix.problem]);
   const chosen = chosenFor(mix.problem);
   const { size, grams } = sizeOfNext(house, kept, chosen);
-  const { shares, total, whole } = sharesToBuy(mix);
+  const { shares, total, whole } = usedShares(mix);
   const question =
     whole && grams !== undefined && !choosing
       ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf })

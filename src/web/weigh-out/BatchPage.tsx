@@ -4,6 +4,8 @@ import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import {
   begunAgain,
+  finished,
+  givenUp,
   usedUp,
   withAnyAmount,
   withMoreStock,
@@ -76,16 +78,12 @@ export function BatchPage({ batch }: { batch: Batch }) {
     setChosen(undefined);
   }
   function finish(madeBy: string | undefined, reason?: string) {
-    keep(batch, {
-      ...batch,
-      ...(madeBy && { madeBy }),
-      ...(reason && { accepted: { note: reason, on: today() } }),
-      finishedAt: now(),
-    });
+    const accepted = reason ? { note: reason, on: today() } : undefined;
+    keep(batch, finished(batch, { at: now(), ...(madeBy && { madeBy }), ...(accepted && { accepted }) }));
     if (kitchen.next && kitchen.next.mixId === batch.mixId) change({ next: afterBatch(kitchen.next) });
   }
   function close(note: string) {
-    keep(batch, { ...batch, givenUp: { note, on: today() }, finishedAt: now() });
+    keep(batch, givenUp(batch, { at: now(), why: { note, on: today() } }));
   }
   function giveUp(reason: string) {
     if (batch.pours.length > 0) return close(reason || 'no reason was written');

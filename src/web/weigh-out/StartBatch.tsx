@@ -5,10 +5,11 @@ import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
 import type { BatchPlan } from '../../household/reckon/batch/batch-plan.ts';
 import { batchesOf } from '../../household/reckon/batch/batches.ts';
+import { inScaleSteps, newBatch } from '../../household/reckon/batch/new-batch.ts';
+import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
-import type { Batch } from '../../kitchen/model.ts';
 import { AnswerState } from '../shared/answer.tsx';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
@@ -44,7 +45,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
   const [step, setStep] = useState(mix.problem.scale_step_grams);
   const [grams, setGrams] = useState(() => {
     const wanted = sizeOfNext(house, mix, chosen).grams ?? mix.problem.batch_grams;
-    return Number((Math.max(1, Math.round(wanted / step)) * step).toPrecision(12));
+    return inScaleSteps(wanted, step);
   });
   const [fault, setFault] = useState<{ message: string; stock: boolean }>();
   const [busy, setBusy] = useState(false);
@@ -52,16 +53,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
     () => ({ ...mix.problem, batch_grams: grams, scale_step_grams: step }),
     [mix.problem, grams, step],
   );
-  const shares = useMemo(
-    () =>
-      Object.fromEntries(
-        problem.foods.flatMap(({ id, refused }) => {
-          const share = refused ? 0 : (mix.shares[id] ?? 0);
-          return share > 0 ? [[id, share]] : [];
-        }),
-      ),
-    [problem, mix.shares],
-  );
+  const { shares } = useMemo(() => usedShares({ problem, shares: mix.shares }), [problem, mix.shares]);
   const { lots, dryingRuns: runs, batches } = house;
   const plan = useQuery({
     queryKey: ['plan batch', problem, shares, lots, runs, batches.length],
@@ -77,19 +69,15 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
     setBusy(true);
     setFault(undefined);
     try {
-      const batch: Batch = {
+      const batch = newBatch(mix, {
         id: newId(),
-        mixId: mix.id,
-        name: mix.name,
+        startedAt: new Date().toISOString(),
         problem,
         shares,
         order: plan.value.order.map((p) => p.food),
-        grams,
-        pours: [],
-        animalIds: mix.animalIds.filter((id) => house.animals.some((a) => a.id === id)),
-        ...(countLots && Object.keys(plan.value.stock).length > 0 && { stock: plan.value.stock }),
-        startedAt: new Date().toISOString(),
-      };
+        animals: house.animals,
+        ...(countLots && { stock: plan.value.stock }),
+      });
       const standing = await engine.standing(batch);
       if (!standing.ok) throw new Error(standing.message);
       const { lost } = standing.value.state;

@@ -1,5 +1,5 @@
 /** A batch while it is weighed out: its pours, and what there is of its foods. Each change is a function from one batch to the next. */
-import type { Batch, Pour } from '../../../kitchen/model.ts';
+import type { Batch, Moment, Overruled, Pour } from '../../../kitchen/model.ts';
 
 export function withPour(batch: Batch, pour: Pour): Batch {
   return { ...batch, pours: [...batch.pours, pour] };
@@ -42,6 +42,24 @@ export function withoutLast(batch: Batch): Batch {
   const said = last && usedUp(batch).includes(last.food);
   const before = { ...batch, pours: batch.pours.slice(0, -1) };
   return said ? withAnyAmount(before, last.food) : before;
+}
+
+/** The batch when its last food is in. @param p.accepted why it is fed though it is out of range */
+export function finished(
+  batch: Batch,
+  p: { readonly at: Moment; readonly madeBy?: string; readonly accepted?: Overruled },
+): Batch {
+  return {
+    ...batch,
+    ...(p.madeBy && { madeBy: p.madeBy }),
+    ...(p.accepted && { accepted: p.accepted }),
+    finishedAt: p.at,
+  };
+}
+
+/** The batch closed before it was complete: it is not fed. */
+export function givenUp(batch: Batch, p: { readonly at: Moment; readonly why: Overruled }): Batch {
+  return { ...batch, givenUp: p.why, finishedAt: p.at };
 }
 
 /**

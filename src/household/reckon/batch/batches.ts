@@ -10,6 +10,11 @@ export function batchesFor(house: Household, mix: Mix): readonly Batch[] {
     .sort((a, b) => (a.startedAt < b.startedAt ? -1 : a.startedAt > b.startedAt ? 1 : 0));
 }
 
+/** "batch 3": the third of them. @param fed as {@link batchesFor} has them @param batch one of them; the next where absent */
+export function batchName(fed: readonly Batch[], batch?: Batch): string {
+  return `batch ${batch ? fed.indexOf(batch) + 1 : fed.length + 1}`;
+}
+
 /** g that lie in a batch. */
 export const gramsMade = (batch: Batch) => batch.pours.reduce((sum, p) => sum + p.grams, 0);
 

@@ -4,7 +4,7 @@ import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-
 import type { Batch, Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { batchesFor, gramsMade, isUsedUp } from './batches.ts';
+import { batchesFor, batchName, gramsMade, isUsedUp } from './batches.ts';
 
 /** The batch that is being fed. */
 export interface PresentBatch {
@@ -27,7 +27,7 @@ export function presentOf(
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
   for (const { batch, finishedAt } of finished) {
-    const name = `batch ${all.indexOf(batch) + 1}`;
+    const name = batchName(all, batch);
     const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
     if (isUsedUp(batch) || !(mixPart > 0)) continue;
     const counted = batch.left

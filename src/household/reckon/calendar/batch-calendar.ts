@@ -10,7 +10,7 @@ import { leftOver, takenBy } from '../../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Batch, NextBatch } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
-import { batchesFor } from '../batch/batches.ts';
+import { batchesFor, batchName } from '../batch/batches.ts';
 import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
@@ -45,7 +45,6 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
   const present = presentOf(house, mix, under);
   const all = batchesFor(house, mix);
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
-  const number = weighing ? all.indexOf(weighing) + 1 : all.length + 1;
   const days = house.kitchen[0]?.stepDays;
   const trays = onTrays(house);
   const lots = leftOver(contentsOf(house)).flatMap(({ lot, grams }) => {
@@ -54,8 +53,8 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
     return grams + drying > 0 ? [{ ...lot, grams: grams + drying }] : [];
   });
   const input: KitchenInput = {
-    id: `${mix.id}-${number}`,
-    name: `batch ${number}`,
+    id: `${mix.id}-${weighing ? all.indexOf(weighing) + 1 : all.length + 1}`,
+    name: batchName(all, weighing),
     supplies: suppliesOf(foodsNeeded(house, mix, under), lots, house.dryingRuns, today),
     ...(days && { days }),
     changeOver: days?.['change-over'] !== 0,

@@ -3,6 +3,7 @@ import type { Needed } from '../../../kitchen/calendar/supplies.ts';
 import { driedPerBought } from '../../../kitchen/drying/yields.ts';
 import { needsTreatment } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Household, Mix } from '../../model.ts';
+import { usedShares } from '../batch/used-shares.ts';
 import { groupsIn } from '../cupboard/lot-foods.ts';
 import { driedAtHome, freshFoodOf } from '../fresh-food.ts';
 import { sizeOfNext } from '../next-batch.ts';
@@ -16,9 +17,10 @@ export function foodsNeeded(
 ): Needed[] {
   const groupOf = groupsIn(house);
   const { grams } = sizeOfNext(house, mix, chosenFor(mix.problem));
+  const { shares } = usedShares(mix);
   return mix.problem.foods.flatMap((food): Needed[] => {
-    const share = food.refused ? 0 : (mix.shares[food.id] ?? 0);
-    if (!(share > 0)) return [];
+    const share = shares[food.id];
+    if (share === undefined) return [];
     const perFresh = perFreshOf(house, food.id, table);
     return [
       {

@@ -3,8 +3,8 @@ import { lotOf } from '../../../../test/kitchen/cupboards.ts';
 import type { DryingRun, Offer } from '../../../kitchen/model.ts';
 import { demoHousehold } from '../../demo.ts';
 import type { Household, Mix } from '../../model.ts';
+import { usedShares } from '../batch/used-shares.ts';
 import { onTrays } from '../drying/on-trays.ts';
-import { sharesToBuy } from './shares-to-buy.ts';
 import { shoppingQuestion } from './shopping-question.ts';
 
 const DAY = '2026-03-10';
@@ -58,8 +58,8 @@ describe('the question', () => {
     const foods = mix.problem.foods.map((f) => (f.id === 'millet' ? { ...f, refused: true } : f));
     const less = { ...mix, problem: { ...mix.problem, foods } };
     expect(ask(less).foods.map((f) => f.food)).not.toContain('millet');
-    expect(sharesToBuy(less)).toMatchObject({ total: 95, whole: false });
-    expect(sharesToBuy(mix)).toMatchObject({ total: 100, whole: true });
+    expect(usedShares(less)).toMatchObject({ total: 95, whole: false });
+    expect(usedShares(mix)).toMatchObject({ total: 100, whole: true });
   });
 
   it('counts what lies on the trays until its lot is there or it is over', () => {

@@ -6,10 +6,10 @@ import type { Day, DriedAtHome } from '../../../kitchen/model.ts';
 import type { PackAim } from '../../../kitchen/shopping/packs.ts';
 import type { BatchSize, ShoppingQuestion } from '../../../kitchen/shopping/shopping.ts';
 import type { Household, Mix } from '../../model.ts';
+import { usedShares } from '../batch/used-shares.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import { ownFresh } from '../fresh-food.ts';
-import { sharesToBuy } from './shares-to-buy.ts';
 
 /** The question for the worker. @param size of the batch @param nameOf the name of a food for people */
 export function shoppingQuestion(
@@ -22,7 +22,7 @@ export function shoppingQuestion(
     nameOf(food: Ingredient): string;
   },
 ): ShoppingAsked {
-  const { shares } = sharesToBuy(mix);
+  const { shares } = usedShares(mix);
   const foods = mix.problem.foods.filter((f) => shares[f.id] !== undefined);
   const wanted = new Set(foods.map((f) => f.id));
   const kitchen = house.kitchen[0];

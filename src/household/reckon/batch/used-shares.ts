@@ -1,8 +1,8 @@
-/** The shares of a mix that are bought for. */
+/** The shares of a mix that are bought for and weighed out. */
 import type { Mix } from '../../model.ts';
 
-/** The shares that are bought for, percent by food id, and what they add up to. */
-export function sharesToBuy({ problem, shares }: Pick<Mix, 'problem' | 'shares'>): {
+/** Shares above 0 of foods that are not refused, percent by food id, and what they add up to. */
+export function usedShares({ problem, shares }: Pick<Mix, 'problem' | 'shares'>): {
   readonly shares: Readonly<Record<string, number>>;
   readonly total: number;
   /** Whether they make a whole mix. */
