@@ -130,7 +130,7 @@ function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
     const time = clockOf(next, Date.parse(now));
     return [
       {
-        key: `look ${run.id}`,
+        key: `check ${run.id}`,
         words: due
           ? `Turn and check what dries: ${name}. It was due at ${time}.`
           : `Turn and check what dries at ${time}: ${name}.`,
