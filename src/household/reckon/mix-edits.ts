@@ -4,6 +4,7 @@ import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { Beside, GroupRule, Ingredient, Problem, Rule } from '../../formulation/problem/problem.ts';
 import { rulesFrom } from '../../formulation/problem/rules-from-profile.ts';
+import type { Moment } from '../../kitchen/model.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import type { Mix, OwnFood } from '../model.ts';
 
@@ -174,8 +175,17 @@ export function foodsByGroup(foods: readonly Ingredient[]): [string, Ingredient[
   return [...groups].filter(([, list]) => list.length > 0);
 }
 
-/** An empty mix to begin with: no foods, the profile's rules, half pellet where there is one. */
-export function newMix(id: string, name: string, profile: TargetProfile): Mix {
+/**
+ * An empty mix to begin with: no foods, the profile's rules, nothing fed beside it.
+ * @param p.at the moment at which it is made
+ */
+export function newMix(p: {
+  readonly id: string;
+  readonly name: string;
+  readonly profile: TargetProfile;
+  readonly at: Moment;
+}): Mix {
+  const { id, name, profile, at } = p;
   return {
     id,
     name,
@@ -195,6 +205,6 @@ export function newMix(id: string, name: string, profile: TargetProfile): Mix {
     },
     shares: {},
     held: [],
-    updatedAt: new Date().toISOString(),
+    updatedAt: at,
   };
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { NextBatch } from '../../kitchen/model.ts';
 import { demoHousehold } from '../demo.ts';
 import type { Household } from '../model.ts';
-import { afterBatch, nextBatchOf, sizeOfNext } from './next-batch.ts';
+import { afterBatch, nextBatchOf, resized, sizeOfNext } from './next-batch.ts';
 
 const demo = demoHousehold();
 const mix = { ...demo.mixes[0]!, animalIds: [demo.animals[0]!.id] };
@@ -44,4 +44,11 @@ describe('the next batch', () => {
       pins: [],
     });
   });
+});
+
+test('said in another measure leaves the rest of the plan', () => {
+  const pins = [{ step: 'buy', day: '2026-03-10' }];
+  const before = { mixId: 'm', grams: 300, until: '2026-04-01', pins };
+  expect(resized(before, { days: 30 })).toEqual({ mixId: 'm', days: 30, until: '2026-04-01', pins });
+  expect(resized({ mixId: 'm', days: 30, pins }, { grams: 5 })).toEqual({ mixId: 'm', grams: 5, pins });
 });

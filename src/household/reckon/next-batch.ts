@@ -1,11 +1,11 @@
 /** The batch that the kitchen prepares: which mix, how much of it, and how that follows from what the animals eat. */
-
+import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { mixPartOf } from '../../kitchen/feeding/runs-out.ts';
 import type { NextBatch } from '../../kitchen/model.ts';
 import { type BatchSize, batchGrams } from '../../kitchen/shopping/batch-grams.ts';
 import type { Household, Mix } from '../model.ts';
 
-export interface NextBatchSize {
+interface NextBatchSize {
   readonly size: BatchSize;
   /** g of the mix; absent where it cannot be worked out. */
   readonly grams?: number;
@@ -24,8 +24,11 @@ export function afterBatch({ from: _from, until: _until, ...rest }: NextBatch): 
   return { ...rest, pins: [] };
 }
 
-/** Size of the next batch of a mix: the grams or days that were said, else the mix's own batch weight. */
-export function sizeOfNext(house: Household, mix: Mix): NextBatchSize {
+/**
+ * Size of the next batch of a mix: the grams or days that were said, else the mix's own batch weight.
+ * @param chosen shares of what is fed beside it, where they are chosen
+ */
+export function sizeOfNext(house: Household, mix: Mix, chosen?: ChosenShares): NextBatchSize {
   const { grams, days } = nextBatchOf(house, mix);
   const size: BatchSize =
     days === undefined
@@ -33,7 +36,7 @@ export function sizeOfNext(house: Household, mix: Mix): NextBatchSize {
       : {
           days,
           animals: house.animals.filter((a) => mix.animalIds.includes(a.id)),
-          mixPart: mixPartOf(mix.problem),
+          mixPart: mixPartOf(mix.problem, chosen),
         };
   try {
     return { size, grams: batchGrams(size) };
@@ -41,4 +44,13 @@ export function sizeOfNext(house: Household, mix: Mix): NextBatchSize {
     if (error instanceof RangeError) return { size, fault: error.message };
     throw error;
   }
+}
+
+/** The plan with its size said another way, in g or in days; what else it says stays. */
+export function resized(
+  before: NextBatch,
+  size: { readonly grams: number } | { readonly days: number },
+): NextBatch {
+  const { grams: _g, days: _d, ...rest } = before;
+  return { ...rest, ...size };
 }

@@ -6,7 +6,7 @@ export function mixesOf(mixes: readonly Mix[], animalId: string): Mix[] {
   return mixes.filter((m) => m.animalIds.includes(animalId));
 }
 
-export interface RefusableFood {
+interface RefusableFood {
   readonly id: string;
   readonly name: string;
   /** The animal's mixes that name it, and so lose it. */

@@ -7,7 +7,10 @@ import { newMix, withProfile } from './mix-edits.ts';
 import { broughtBack } from './versions.ts';
 
 const [first, second] = PROFILES as [(typeof PROFILES)[number], (typeof PROFILES)[number]];
-const mix: Mix = { ...newMix('m', 'Mix', first), held: ['oats', 'gone'] };
+const mix: Mix = {
+  ...newMix({ id: 'm', name: 'Mix', profile: first, at: '2026-03-10T10:00:00.000Z' }),
+  held: ['oats', 'gone'],
+};
 
 test('problem and shares come back, the name stays, and foods no longer known are not held', () => {
   const version = { problem: { ...mix.problem, foods: [{ id: 'oats' }] }, shares: { oats: 100 } };

@@ -6,6 +6,7 @@ import { airDryPart } from '../../nutrition/air-dry.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { tenths } from '../rounding.ts';
+import type { ChosenShares } from './chosen-shares.ts';
 import { mixPartOf, wholeDays } from './runs-out.ts';
 
 /** An animal as far as feeding needs it. */
@@ -47,13 +48,13 @@ export function feedingOf(p: {
   readonly grams: number;
   readonly from: Day;
   readonly water?: (food: Beside) => number | undefined;
-  readonly shares?: Readonly<Record<string, number>>;
+  readonly shares?: ChosenShares;
 }): Feeding {
   const { problem, grams, water = (b) => b.composition?.WATER } = p;
   if (!(Number.isFinite(grams) && grams >= 0))
     throw new RangeError(`grams of the batch must be 0 or more, not ${grams}`);
   const share = (b: Beside) => p.shares?.[b.id] ?? b.share_of_ration;
-  const mixPart = mixPartOf({ beside: problem.beside.map((b) => ({ ...b, share_of_ration: share(b) })) });
+  const mixPart = mixPartOf(problem, p.shares);
   const animals = p.animals.map((animal): DailyFeed => {
     const daily = animal.dailyGrams;
     const names = problem.beside.map((b) => ({ food: b.id, name: b.name ?? b.id }));

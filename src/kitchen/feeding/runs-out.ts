@@ -5,6 +5,7 @@ import type { Problem } from '../../formulation/problem/problem.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { WHOLE } from '../tolerances.ts';
+import type { ChosenShares } from './chosen-shares.ts';
 
 export interface Eater {
   readonly name: string;
@@ -43,9 +44,12 @@ export type RunsOut =
       readonly sentence: string;
     };
 
-/** The mix's part of the ration as a problem has it, 0 to 1: what the foods beside it leave. */
-export function mixPartOf(problem: Pick<Problem, 'beside'>): number {
-  return problem.beside.reduce((left, b) => left - b.share_of_ration / 100, 1);
+/**
+ * The mix's part of the ration, 0 to 1: what the foods beside it leave.
+ * @param chosen their shares, where they were chosen; as the problem writes them else
+ */
+export function mixPartOf(problem: Pick<Problem, 'beside'>, chosen?: ChosenShares): number {
+  return problem.beside.reduce((left, b) => left - (chosen?.[b.id] ?? b.share_of_ration) / 100, 1);
 }
 
 /** For how many whole days there is food. A hair below a day's food is a day's food. @param gramsADay above 0 */

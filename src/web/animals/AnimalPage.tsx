@@ -10,6 +10,7 @@ import { allProfiles, useRemove } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalMixes } from './AnimalMixes.tsx';
 import { AnimalRefusals } from './AnimalRefusals.tsx';
+import '../shared/Fact.css';
 
 export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void }) {
   const { house } = useMixDraft();

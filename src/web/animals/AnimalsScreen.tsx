@@ -6,7 +6,6 @@ import { go, linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalForm } from './AnimalForm.tsx';
 import { AnimalPage } from './AnimalPage.tsx';
-import '../shared/styles/list-detail.css';
 import './animals.css';
 
 const NEW = 'new';

@@ -1,9 +1,9 @@
-/** Looks at what dries that are due: in the title of the page and as notifications, whichever screen is open. */
+/** Checks of what dries that are due: in the title of the page and as notifications, whichever screen is open. */
 import type { Household } from '../../household/model.ts';
 import { nextCheck } from '../../kitchen/drying/check-times.ts';
-import { looksDue } from '../drying/view-model.ts';
-import { useNow } from '../shared/now.ts';
-import { useReminders } from '../shared/reminders.ts';
+import { checksDue } from '../drying/view-model.ts';
+import { useNow } from '../shared/hooks/now.ts';
+import { useReminders } from '../shared/hooks/reminders.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
 export function ChecksDue() {
@@ -13,6 +13,6 @@ export function ChecksDue() {
 }
 
 function Reminding({ house }: { house: Household }) {
-  useReminders(looksDue(house, useNow()));
+  useReminders(checksDue(house, useNow()));
   return null;
 }

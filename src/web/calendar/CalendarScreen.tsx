@@ -1,29 +1,38 @@
 /** Calendar: from buying to the bowl, forwards or backwards. */
+import { STEPS_IN_PRACTICE } from '../../kitchen/advice.ts';
+import './calendar.css';
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import {
+  lotsWithoutDays,
+  overdueFreezeSteps,
+  readyFoods,
+} from '../../household/reckon/calendar/plan-notices.ts';
+import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
 import { planSentences } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
-import { useEachMinute } from '../shared/each-minute.ts';
+import { AnswerState } from '../shared/answer.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
-import { MixChoice } from '../shared/MixChoice.tsx';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
+import { useCalendar } from '../shared/hooks/useCalendar.ts';
+import { FirstMix } from '../shared/mix/FirstMix.tsx';
+import { MixChoice } from '../shared/mix/MixChoice.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { gramWords } from '../weigh-out/view-model.ts';
 import { DaysFields } from './DaysFields.tsx';
 import { ExportPlan } from './ExportPlan.tsx';
 import { PlanFrame } from './PlanFrame.tsx';
 import { StepList } from './StepList.tsx';
 import { Timeline } from './Timeline.tsx';
-import { useCalendar } from './useCalendar.ts';
-import { type CalendarView, overdue, readyFoods, shortTitle, withoutColdDays } from './view-model.ts';
-import './calendar.css';
-import { FirstMix } from '../shared/FirstMix.tsx';
 
 export function CalendarScreen() {
   useEachMinute();
@@ -43,7 +52,9 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
   const { mix, view, fault } = useCalendar(kept, day);
   const [chosen, setChosen] = useState<string>();
   if (!view)
-    return (
+    return fault === undefined ? (
+      <AnswerState working fault={undefined} />
+    ) : (
       <p role="alert" className="field-error">
         {fault}
       </p>
@@ -55,7 +66,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
         is something to plan.
       </p>
     );
-  const { grams } = sizeOfNext(house, mix);
+  const { grams } = sizeOfNext(house, mix, view.under.chosenFor(mix.problem));
   const { plan } = view;
   return (
     <>
@@ -76,21 +87,18 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
       <Ready names={readyFoods(plan)} />
       <DaysFields />
       <ExportPlan view={view} />
-      <p className="hint cal-foot">
-        The cold, the drying and the change of food as common practice has them (no source): freeze 3 to 4
-        days, thaw 3 to 4 days, both twice; change over in 10 to 14 days.
-      </p>
+      <p className="hint cal-foot">{STEPS_IN_PRACTICE}</p>
     </>
   );
 }
 
 /** What stands in the way, or was dropped, each with its way out. */
-function Notices({ view, day }: { view: CalendarView; day: Day }) {
+function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
   const { house } = useMixDraft();
   const { change, error } = useKitchen();
   const { plan, dropped, next } = view;
-  const late = overdue(plan, day);
-  const without = withoutColdDays(house, plan);
+  const late = overdueFreezeSteps(plan, day);
+  const without = lotsWithoutDays(house, plan);
   const animals = view.present?.runsOut.status === 'unknown';
   return (
     <>

@@ -1,15 +1,16 @@
+/** How long each kind of step takes, with what is usual beside it. */
+import { SHORT_TREATMENT, STEP_PRACTICE } from '../../kitchen/advice.ts';
 import { SHORTEST_DAYS, STEP_DAYS, type StepKind } from '../../kitchen/calendar/step-days.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 
-const PRACTICE = '(common practice, no source)';
-const FIELDS: readonly (readonly [StepKind, string, string])[] = [
-  ['buy', 'Buying', '0: into the freezer or the oven on the day it is bought.'],
-  ['freeze', 'Freezing, each time', `3 to 4 days ${PRACTICE}; big bags take longer.`],
-  ['thaw', 'Thawing, each time', `3 to 4 days ${PRACTICE}.`],
-  ['dry', 'Drying', `About 6 hours in a fan oven, so one day ${PRACTICE}.`],
-  ['weigh', 'Weighing out', 'One day.'],
-  ['change-over', 'Changing over', `10 to 14 days ${PRACTICE}; 0 where the animals know all of it.`],
+const FIELDS: readonly (readonly [StepKind, string])[] = [
+  ['buy', 'Buying'],
+  ['freeze', 'Freezing, each time'],
+  ['thaw', 'Thawing, each time'],
+  ['dry', 'Drying'],
+  ['weigh', 'Weighing out'],
+  ['change-over', 'Changing over'],
 ];
 
 export function DaysFields() {
@@ -32,7 +33,7 @@ export function DaysFields() {
         planned anew; a big bag is given more.
       </p>
       <div className="fields">
-        {FIELDS.map(([kind, label, hint]) => (
+        {FIELDS.map(([kind, label]) => (
           <NumberInput
             key={kind}
             label={label}
@@ -43,15 +44,11 @@ export function DaysFields() {
             decimals={0}
             value={own[kind] ?? STEP_DAYS[kind]}
             onCommit={(days) => keep(kind, days === undefined ? undefined : Math.round(days))}
-            hint={hint}
+            hint={STEP_PRACTICE[kind]}
           />
         ))}
       </div>
-      {short.length > 0 && (
-        <p className="notice-line">
-          Less than 3 days is shorter than common practice: eggs inside the kernels may live through it.
-        </p>
-      )}
+      {short.length > 0 && <p className="notice-line">{SHORT_TREATMENT}</p>}
     </details>
   );
 }

@@ -1,13 +1,14 @@
-/** The plan as a file for other calendars, with the looks at what dries. */
+/** The plan as a file for other calendars, with the checks of what dries. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { looksOf, runLines } from '../drying/view-model.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { checkMoments } from '../../household/reckon/drying/drying-checks.ts';
+import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import type { CalendarView } from './view-model.ts';
 
-export function ExportPlan({ view }: { view: CalendarView }) {
+export function ExportPlan({ view }: { view: BatchCalendar }) {
   const { house } = useMixDraft();
   const [reminders, setReminders] = useState(false);
   const [said, setSaid] = useState<{ words: string; fault?: true }>();
@@ -17,11 +18,11 @@ export function ExportPlan({ view }: { view: CalendarView }) {
       // Only who asks for the file has to wait for what writes it.
       const { dryingEntries, planAsIcs } = await import('../../kitchen/calendar/icalendar.ts');
       const stamp = new Date().toISOString();
-      const looks = runLines(house)
+      const checks = runLines(house)
         .filter(({ state }) => state === 'drying')
-        .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, looksOf(run)))
+        .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, checkMoments(run)))
         .filter((e) => e.at > stamp);
-      const text = withRandomIds(() => planAsIcs(view.plan, { stamp, reminders }, looks));
+      const text = withRandomIds(() => planAsIcs(view.plan, { stamp, reminders }, checks));
       const name = `pouchful-${view.plan.input.name.replace(/\s+/g, '-')}.ics`;
       saveAs(name, 'text/calendar', text);
       setSaid({ words: `Saved as ${name}: open it with your calendar.` });

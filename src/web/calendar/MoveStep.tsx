@@ -2,6 +2,8 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { type MoveAnswer, moveStep } from '../../household/reckon/calendar/move-step.ts';
 import type { PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { lastDay } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords, isDay, plusDays } from '../../kitchen/days.ts';
@@ -12,11 +14,10 @@ import { linkTo } from '../shared/route.ts';
 import { useSave } from '../store/household.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { type CalendarView, type MoveAnswer, moveStep } from './view-model.ts';
 
 interface Props {
   mix: Mix;
-  view: CalendarView;
+  view: BatchCalendar;
   step: PlannedStep;
   day: Day;
   /** What the last move did. */
@@ -37,7 +38,7 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
 
   async function move(to: Day | undefined, then = 'h4') {
     if (busy || to === undefined || !isDay(to) || to === step.start) return;
-    const answer = moveStep(house, mix, view, step.id, to, day);
+    const answer = moveStep(house, mix, view, step.id, to);
     if (!answer.ok) {
       onSaid('');
       setRefused(answer);

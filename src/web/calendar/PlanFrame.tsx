@@ -1,12 +1,13 @@
 /** Which way the calendar is planned: forwards from a day, or backwards from one. */
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { type FrameMode, withFrame } from '../../household/reckon/calendar/plan-frame.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { DayInput } from '../shared/DayInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { useKitchen } from '../store/kitchen.ts';
-import { type CalendarView, type FrameMode, withFrame } from './view-model.ts';
 
-export function PlanFrame({ view, day }: { view: CalendarView; day: Day }) {
+export function PlanFrame({ view, day }: { view: BatchCalendar; day: Day }) {
   const { change } = useKitchen();
   const { mode, next, present, plan } = view;
   const runs = present?.runsOut;

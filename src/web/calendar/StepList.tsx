@@ -3,17 +3,19 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Mix } from '../../household/model.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import type { PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { stepTitle } from '../../kitchen/calendar/step-words.ts';
 import { dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { MoveStep } from './MoveStep.tsx';
-import { byDay, type CalendarView, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
+import { byDay, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
+import './steps.css';
 
 interface Props {
   mix: Mix;
-  view: CalendarView;
+  view: BatchCalendar;
   day: Day;
   chosen: string | undefined;
   choose(step: string | undefined): void;
@@ -86,7 +88,7 @@ export function StepList({ mix, view, day, chosen, choose }: Props) {
 
 function Item(props: {
   step: PlannedStep;
-  view: CalendarView;
+  view: BatchCalendar;
   day: Day;
   open: boolean;
   onOpen(): void;

@@ -3,10 +3,12 @@
  * The list below it says the same; the picture is for the eye and the mouse.
  */
 import { scaleLinear } from 'd3-scale';
+import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
 import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { dayInWords, dayNumber, dayOf } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
-import { isCritical, rowsOf, shortTitle, spanOf } from './view-model.ts';
+import { isCritical, rowsOf, spanOf } from './view-model.ts';
+import './timeline.css';
 
 /** Days between two lines: weeks, so many that their names have room. */
 const MOST_LINES = 7;

@@ -1,7 +1,10 @@
-/** Cupboard: every lot, how it stands, the cold it goes through, and what a barred one reached. */
+/** Cupboard: every lot, how it stands, the freeze treatment it goes through, and what a barred one reached. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useEachMinute } from '../shared/each-minute.ts';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -10,12 +13,10 @@ import { LotAmounts } from './LotAmounts.tsx';
 import { LotForm } from './LotForm.tsx';
 import { LotList } from './LotList.tsx';
 import { LotPage } from './LotPage.tsx';
-import { cupboardFoods, lotsByFood, lotsForCold } from './view-model.ts';
-import '../shared/styles/list-detail.css';
 import './cupboard.css';
 
 const NEW = 'new';
-const COLD = 'cold';
+const FREEZER = 'cold';
 
 export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
@@ -24,7 +25,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const day = today();
   const foods = lotsByFood(house, day);
   const line = foods.flatMap((f) => f.lots).find((l) => l.lot.id === shown);
-  const waiting = lotsForCold(house, day).length;
+  const waiting = lotsToFreeze(house, day).length;
   const leave = () => setEditing(false);
 
   function detail() {
@@ -36,6 +37,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
       <LotPage
         key={line.lot.id}
         line={line}
+        day={day}
         food={cupboardFoods(house).find((f) => f.id === line.lot.food)}
         onEdit={() => setEditing(true)}
       />
@@ -45,7 +47,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   return (
     <main
       id="main"
-      className={`foods-screen cupboard-screen ${line || shown === NEW || shown === COLD ? 'has-detail' : ''}`}
+      className={`foods-screen cupboard-screen ${line || shown === NEW || shown === FREEZER ? 'has-detail' : ''}`}
     >
       <section className="finder" aria-label="Lots">
         <div className="list-head">
@@ -63,7 +65,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
         <ul className="food-list">
           <li>
             <a
-              href={linkTo('cupboard', COLD)}
+              href={linkTo('cupboard', FREEZER)}
               aria-current={!line && shown !== NEW ? 'true' : undefined}
               onClick={leave}
             >
@@ -78,7 +80,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
             </a>
           </li>
         </ul>
-        <LotList foods={foods} shown={line?.lot.id} pick={leave} />
+        <LotList foods={foods} shown={line?.lot.id} day={day} pick={leave} />
         <LotAmounts />
       </section>
       <section className="detail" aria-label="Lot">

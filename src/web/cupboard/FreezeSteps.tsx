@@ -1,4 +1,4 @@
-/** A lot's steps through the cold with their days; the next one has a button to tick it off. */
+/** A lot's steps of the freeze treatment with their days; the next one has a button to tick it off. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { dayInWords } from '../../kitchen/days.ts';

@@ -1,7 +1,12 @@
-/** Freezer and cold: what must go through it, on which days, one press to plan, and a tick for each step. */
+/** Freezer and freeze treatment: what must go through it, on which days, one press to plan, and a tick for each step. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/freezer-days.ts';
+import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts';
+import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
+import { FREEZE_TREATMENT } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
+import { readyOn } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -12,28 +17,25 @@ import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { FreezerSettings } from './FreezerSettings.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
-import { changedByPlan, coldDates, dueInCold, inFreezer, lotsForCold, tickedNext } from './view-model.ts';
 
 export function FreezerPanel() {
   const { house } = useMixDraft();
   const day = today();
   const freezer = house.kitchen[0]?.freezer;
-  const waiting = lotsForCold(house, day);
-  const dates = useMemo(() => freezer && coldDates(house, freezer, day), [house, freezer, day]);
+  const waiting = lotsToFreeze(house, day);
+  const dates = useMemo(() => freezer && freezerDays(house, freezer, day), [house, freezer, day]);
   const plan = dates && 'plan' in dates ? dates.plan : undefined;
 
   return (
     <article className="cold-page">
       <h2 tabIndex={-1}>Freezer and cold</h2>
       <p>
-        Dry goods can bring insects in as eggs or grubs. Keepers freeze them 3 to 4 days, thaw them 3 to 4
-        days, and do both once more: the thaw wakes what lived through the first frost.{' '}
-        <span className="source">(common practice, no source)</span>
+        {FREEZE_TREATMENT.sentence} <span className="source">({FREEZE_TREATMENT.source})</span>
       </p>
       <FreezerSettings />
       {freezer && (
         <p className="hint">
-          In it for the cold now: {sayGrams(inFreezer(house, day))} of {sayGrams(freezer.grams)}.
+          In it for the cold now: {sayGrams(gramsInFreezer(house, day))} of {sayGrams(freezer.grams)}.
         </p>
       )}
       {dates && 'fault' in dates && (
@@ -51,10 +53,10 @@ export function FreezerPanel() {
       ) : (
         plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
       )}
-      <TickAll lots={dueInCold(house, day)} />
+      <TickAll lots={lotsToTick(house, day)} />
       <ul className="cold-lots">
         {waiting.map((lot) => (
-          <ColdLot
+          <LotToFreeze
             key={lot.id}
             lot={house.lots.find((l) => l.id === lot.id)!}
             grams={lot.grams}
@@ -146,7 +148,7 @@ function Planning({
   );
 }
 
-function ColdLot({
+function LotToFreeze({
   lot,
   grams,
   planned,
@@ -165,7 +167,7 @@ function ColdLot({
         <small>
           {sayGrams(grams)}
           {lot.cold.length > 0
-            ? `, ready on ${dayInWords(lot.cold.at(-1)!.to, day)}`
+            ? `, ready on ${dayInWords(readyOn(lot) ?? day, day)}`
             : planned
               ? `, could be ready on ${dayInWords(planned.readyOn, day)}`
               : ''}

@@ -1,11 +1,11 @@
 /** Takes what the lots hold over into the mix at hand, as what is "in the cupboard" of its foods. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { cupboardChanges, withCupboard } from '../../household/reckon/cupboard/on-hand.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { cupboardChanges, withCupboard } from './view-model.ts';
 
 export function LotAmounts() {
   const { house, mix, change } = useMixDraft();

@@ -1,13 +1,14 @@
 /** Bars a lot: for what reason, in one press; what it reached is shown at once where it stood. */
 import { type FormEvent, useState } from 'react';
 import { Input, Label, TextField } from 'react-aria-components';
+import { BAR_REASONS, type BarReason, barWords } from '../../kitchen/cupboard/barred.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { Radios } from '../shared/Radios.tsx';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
-import { BAR_REASONS, type BarReason, barWords } from './view-model.ts';
+import '../shared/asking.css';
 
 export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
   const save = useSave('lots');

@@ -1,6 +1,9 @@
 /** A lot as it comes into the cupboard: of which food, how much as the pack says, from when and from whom. */
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { lotName } from '../../household/reckon/cupboard/lot-name.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -9,12 +12,11 @@ import { DayInput } from '../shared/DayInput.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import { packOf } from '../shared/pack.ts';
 import { today } from '../shared/today.ts';
+import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
-import { cupboardFoods, keptOf, lotName } from './view-model.ts';
 
 const FORMS = [
   ['dry', 'Bought dry'],
@@ -26,7 +28,7 @@ export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void 
   const { house } = useMixDraft();
   const save = useSave('lots');
   const foods = cupboardFoods(house);
-  const used = lot ? (leftOver(keptOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
+  const used = lot ? (leftOver(contentsOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
   const [food, setFood] = useState(lot?.food ?? '');
   const [name, setName] = useState(lot?.name ?? '');
   const weighed = lot ? sayGrams(lot.grams) : '';

@@ -1,17 +1,21 @@
 /** The lots of the cupboard by food, first to be used first, each with what is left and how it stands. */
+import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
+import type { Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { lotWords } from '../shared/lots/lot-words.ts';
 import { linkTo } from '../shared/route.ts';
 import { LotMark } from './LotMark.tsx';
-import type { FoodLots, LotLine } from './view-model.ts';
 
 export function LotList({
   foods,
   shown,
+  day,
   pick,
 }: {
   foods: readonly FoodLots[];
   shown: string | undefined;
+  day: Day;
   pick(): void;
 }) {
   if (foods.length === 0)
@@ -38,7 +42,7 @@ export function LotList({
               <span>{line.lot.name}</span>
               {line.first && <span className="tag">use first</span>}
               <small className="lot-state">
-                <LotMark kind={line.state.kind} /> {line.state.words}
+                <LotMark kind={line.state.kind} /> {lotWords(line.lot, line.state, day)}
               </small>
               <small>{factsOf(line)}</small>
             </a>

@@ -1,5 +1,6 @@
 /** The state of a lot as a shape, beside its words: no two states have the same one. */
-import type { LotStateKind } from './view-model.ts';
+import type { LotStateKind } from '../../household/reckon/cupboard/lot-state.ts';
+import '../shared/lots/lots.css';
 
 const SHAPES: Readonly<Record<LotStateKind, string>> = {
   /** a tick */
@@ -7,7 +8,7 @@ const SHAPES: Readonly<Record<LotStateKind, string>> = {
   /** a sign to look out */
   past: 'M10 3 L18 17 H2 z M10 8 v4 M10 14.2 v1',
   /** frost */
-  cold: 'M10 2 V18 M3 6 L17 14 M17 6 L3 14',
+  treatment: 'M10 2 V18 M3 6 L17 14 M17 6 L3 14',
   /** a box to tick */
   due: 'M4 4 H16 V16 H4 z M10 7 v6 M7 10 h6',
   /** sand in a glass */

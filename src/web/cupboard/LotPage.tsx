@@ -1,30 +1,34 @@
-/** One lot: how it stands, its days, its way through the cold, and where it went. */
+/** One lot: how it stands, its days, its freeze treatment, and where it went. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
+import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
+import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { PAST_BEST_BEFORE } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
-import type { Lot } from '../../kitchen/model.ts';
+import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { lotWords } from '../shared/lots/lot-words.ts';
 import { go } from '../shared/route.ts';
-import { today } from '../shared/today.ts';
 import { useRemove } from '../store/household.ts';
 import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
 import { LotReach } from './LotReach.tsx';
 import { LotTreatment } from './LotTreatment.tsx';
-import type { CupboardFood, LotLine } from './view-model.ts';
 
 const FORM_WORDS = { dry: 'bought dry', fresh: 'fresh', dried: 'dried at home' } as const;
 
 export function LotPage({
   line,
+  day,
   food,
   onEdit,
 }: {
   line: LotLine;
+  day: Day;
   food: CupboardFood | undefined;
   onEdit(): void;
 }) {
@@ -46,12 +50,11 @@ export function LotPage({
       </header>
       <p className={`lot-state big ${state.kind}`}>
         <LotMark kind={state.kind} />
-        <span>{capital(state.words)}</span>
+        <span>{capital(lotWords(lot, state, day))}</span>
       </p>
       {state.kind === 'past' && (
         <p className="notice-line">
-          Look at it in good light before you use it: dust, webs, clumps or a musty smell mean that it is not
-          fed. Bar it then. <span className="source">(common practice, no source)</span>
+          {PAST_BEST_BEFORE.sentence} <span className="source">({PAST_BEST_BEFORE.source})</span>
         </p>
       )}
       {lot.barred && <LotReach lot={lot} />}
@@ -103,7 +106,7 @@ export function LotPage({
       </div>
       {asking === 'bar' && !lot.barred && <LotBar lot={lot} onClose={() => back('.ask-bar')} />}
       {asking === 'delete' && <Deleting lot={lot} onKeep={() => back('.ask-delete')} />}
-      {!lot.barred && grams > 0 && <LotTreatment lot={lot} group={food?.group} day={today()} />}
+      {!lot.barred && grams > 0 && <LotTreatment lot={lot} group={food?.group} day={day} />}
       {!lot.barred && (
         <details>
           <summary>Where it went</summary>

@@ -1,7 +1,9 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
+import { barAdvice } from '../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -11,12 +13,12 @@ import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { barAdvice, keptOf } from './view-model.ts';
+import '../shared/lots/lots.css';
 
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
   const save = useSave('lots');
-  const reach = reachOf(lot.id, keptOf(house), dayAt);
+  const reach = reachOf(lot.id, contentsOf(house), dayAt);
   const advice = lot.barred && barAdvice(lot.barred.why);
   const nowhere = reach.batches.length + reach.runs.length + reach.maybe.length === 0;
 

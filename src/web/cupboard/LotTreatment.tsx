@@ -1,12 +1,13 @@
-/** The cold for one lot: whether it needs it, its steps with a tick, and the keeper's choice to do without. */
+/** The freeze treatment of one lot: whether it needs it, its steps with a tick, and the keeper's choice to do without. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FoodGroup } from '../../foods/food.ts';
+import { FREEZE_ONE_LOT } from '../../kitchen/advice.ts';
 import { needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
+import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { linkTo } from '../shared/route.ts';
-import { TreatmentOverride } from '../shared/TreatmentOverride.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
 
 export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup | undefined; day: Day }) {
@@ -22,7 +23,7 @@ export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup |
       {through && <p>It is through the cold.</p>}
       {open && lot.cold.length === 0 && !lot.overruled && (
         <p>
-          Freeze it, thaw it, and both once more, 3 to 4 days each (common practice, no source).{' '}
+          {FREEZE_ONE_LOT.sentence} ({FREEZE_ONE_LOT.source}).{' '}
           <a href={linkTo('cupboard', 'cold')}>Plan its days in the freezer</a>
         </p>
       )}

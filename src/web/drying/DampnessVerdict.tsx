@@ -1,6 +1,9 @@
 /** Weighed: dry, unsure or damp, and what may become of it. What is damp does not go into the cupboard. */
 import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
+import { driedOn, lotFrom } from '../../household/reckon/drying/dried-lot.ts';
+import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
+import { DAMP_FOOD } from '../../kitchen/advice.ts';
 import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { Failed } from '../shared/Failed.tsx';
@@ -12,7 +15,6 @@ import { MoistureSample } from './MoistureSample.tsx';
 import type { DryParts } from './RunChecks.tsx';
 import { RunFacts } from './RunFacts.tsx';
 import { RunMark } from './RunMark.tsx';
-import { driedOn, lotFrom, type Outcome } from './view-model.ts';
 
 const HEADS = {
   dry: 'Dry enough to keep',
@@ -90,12 +92,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
       <RunFacts run={run} dried={outcome.value} />
       {keep.state !== 'dry' && (
         <p className="notice-line">
-          Damp food moulds in the jar. Mould poisons survive drying and harm the liver in traces; what shows
-          mould is thrown away whole, not dried on.{' '}
-          <span className="source">
-            (EFSA CONTAM Panel 2018, of aflatoxins; throwing away: University of Georgia Extension, packaging
-            and storing dried foods)
-          </span>
+          {DAMP_FOOD.sentence} <span className="source">({DAMP_FOOD.source})</span>
         </p>
       )}
       {keep.state === 'dry' && (

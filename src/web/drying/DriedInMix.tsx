@@ -1,6 +1,7 @@
 /** What 100 g of the dried food hold beside what the mix counts, and the step that brings it into the mix. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { ownAtMoisture, withMoisture } from '../../household/reckon/drying/measured-moisture.ts';
 import type { DriedRun } from '../../kitchen/drying/finished-run.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -9,7 +10,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { useSaveFood } from '../store/save-food.ts';
 import { useReferenceFoods } from '../worker/engine.ts';
 import { asText } from './LabelledNumber.tsx';
-import { foodLines, ownAtMoisture, withMoisture } from './view-model.ts';
+import { foodLines } from './view-model.ts';
 
 /** Percent of water that make no difference worth a step. */
 const ALIKE = 0.05;

@@ -1,3 +1,5 @@
+/** What to heed while it dries: the oven, the pieces, dust. */
+import { LEAF_DUST } from '../../kitchen/advice.ts';
 import { type Device, type DryKind, dryingCautions } from '../../kitchen/drying/drying-practice.ts';
 
 export function DryingCautions({ device, kind }: { device: Device; kind: DryKind }) {
@@ -20,8 +22,7 @@ export function DryingCautions({ device, kind }: { device: Device; kind: DryKind
           ))}
           {dusty && (
             <li>
-              Dry leaves break to dust: leave them in pieces, and sieve the dust off before they go into a
-              mix; it is bad for small airways. <span className="source">(common practice, no source)</span>
+              {LEAF_DUST.sentence} <span className="source">({LEAF_DUST.source})</span>
             </li>
           )}
         </ul>

@@ -1,6 +1,6 @@
-/** Drying: runs on the trays, looks in time, and the moisture that the scale tells. */
-
-import { useNow } from '../shared/now.ts';
+/** Drying: runs on the trays, checks in time, and the moisture that the scale tells. */
+import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
+import { useNow } from '../shared/hooks/now.ts';
 import { linkTo } from '../shared/route.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -8,9 +8,7 @@ import { DryerSettings } from './DryerSettings.tsx';
 import { PlanRun } from './PlanRun.tsx';
 import { RunList } from './RunList.tsx';
 import { RunPage } from './RunPage.tsx';
-import { looksDue, runLines, toDry } from './view-model.ts';
-import '../shared/styles/list-detail.css';
-import '../cupboard/cupboard.css';
+import { checksDue } from './view-model.ts';
 import './drying.css';
 
 const DRYER = 'dryer';
@@ -21,8 +19,8 @@ export function DryingScreen({ shown }: { shown: string | undefined }) {
   const { kitchen } = useKitchen();
   const now = useNow();
   const runs = runLines(house);
-  const fresh = toDry(house);
-  const dues = looksDue(house, now);
+  const fresh = lotsToDry(house);
+  const dues = checksDue(house, now);
   const line = runs.find((r) => r.run.id === shown);
   const left = fresh.find((l) => l.lot.id === shown);
   // On a wide page something stands beside the list: what dries, else what is to dry.

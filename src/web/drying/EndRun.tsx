@@ -1,12 +1,12 @@
 /** The end of a run: the weight after, and a sample where the fresh food's water is not known. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
+import { outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { MoistureSample } from './MoistureSample.tsx';
 import type { DryParts } from './RunChecks.tsx';
-import { outcomeOf } from './view-model.ts';
 
 export function EndRun({ line, fresh, scaleStep, save, now }: DryParts) {
   const { run } = line;

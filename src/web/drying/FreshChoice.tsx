@@ -1,6 +1,11 @@
 /** Asks which fresh food a food of the mix is dried from, since how dry it gets follows from the water of that. */
-
-import { driedAtHome, driedFrom, PLANNED_MOISTURE, withDried } from '../../household/reckon/fresh-food.ts';
+import {
+  driedAtHome,
+  driedFrom,
+  PLANNED_MOISTURE,
+  PLANNED_MOISTURE_SOURCE,
+  withDried,
+} from '../../household/reckon/fresh-food.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { FreshFoodChoice } from '../shared/FreshFoodChoice.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -27,7 +32,7 @@ export function FreshChoice({ food, name }: { food: string; name: string }) {
       <Failed error={error} />
       <p className="hint">
         Planned to {PLANNED_MOISTURE} % water when dry{' '}
-        <span className="source">(common practice, no source)</span>.
+        <span className="source">({PLANNED_MOISTURE_SOURCE})</span>.
       </p>
     </section>
   );

@@ -1,10 +1,11 @@
 /** A small sample dried till it loses no more weight: it says the water, exact but for the scale. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
+import { sentence } from '../../household/reckon/drying/drying-outcome.ts';
+import { sampleAdvice } from '../../kitchen/advice.ts';
 import { freshMoistureBySample, moistureOfSample } from '../../kitchen/drying/moisture.ts';
 import { asText, focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import type { DryParts } from './RunChecks.tsx';
-import { sentence } from './view-model.ts';
 
 /** Of the dried food once the run is weighed, else of the fresh one. */
 export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
@@ -36,12 +37,11 @@ export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
     save.mutate({ ...run, sample });
   }
 
+  const advice = sampleAdvice(of === undefined);
   return (
     <Form className="dry-sample" onSubmit={keep}>
       <p>
-        Take some 20 g {of === undefined ? 'of the fresh food, cut small' : 'of it'}, weigh it, and dry it at
-        about 100 °C till two weighings an hour apart are alike{' '}
-        <span className="source">(common practice, no source)</span>.{' '}
+        {advice.sentence} <span className="source">({advice.source})</span>.{' '}
         {of !== undefined && 'Put it back with the rest then.'}
       </p>
       <div className="fields">

@@ -1,16 +1,21 @@
-/** While it dries: when to look next, the looks that were, and reminders elsewhere. */
+/** While it dries: when to check next, the checks that were made, and reminders elsewhere. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { checkMoments } from '../../household/reckon/drying/drying-checks.ts';
+import { outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
+import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { focusWhenThere } from '../shared/focus.ts';
-import { useNotifications } from '../shared/reminders.ts';
+import { useNotifications } from '../shared/hooks/reminders.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import type { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { downloadLooks } from './checks-file.ts';
+import { downloadChecks } from './checks-file.ts';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { RunMark } from './RunMark.tsx';
-import { clockOf, lookAt, looksOf, outcomeOf, type RunLine, sayWater } from './view-model.ts';
+import { checkLine, sayWater } from './view-model.ts';
+import '../shared/lots/lots.css';
 
 /** What the page of a run hands to its parts. */
 export interface DryParts {
@@ -29,7 +34,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
   const [tried, setTried] = useState(false);
   const [fault, setFault] = useState('');
   const notes = useNotifications();
-  const look = lookAt(run, now)!;
+  const check = checkLine(run, now)!;
   const read = readAbove0(grams, 'Weight at this look', { optional: true });
   const so =
     read.value === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep, grams: read.value });
@@ -63,10 +68,10 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
 
   return (
     <>
-      <section className={`dry-next ${look.due ? 'due' : ''}`} aria-label="Next look">
+      <section className={`dry-next ${check.due ? 'due' : ''}`} aria-label="Next look">
         <p className="dry-next-words">
-          <RunMark kind={look.due ? 'due' : 'drying'} />
-          <strong>{look.words}</strong>
+          <RunMark kind={check.due ? 'due' : 'drying'} />
+          <strong>{check.words}</strong>
         </p>
         <Form onSubmit={record}>
           <div className="fields">
@@ -83,7 +88,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
               <Input autoComplete="off" maxLength={200} placeholder="still soft in the middle" />
             </TextField>
           </div>
-          <Button type="submit" className={look.due ? 'button strong' : 'button'}>
+          <Button type="submit" className={check.due ? 'button strong' : 'button'}>
             I looked and turned it
           </Button>
         </Form>
@@ -114,7 +119,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
           className="quiet-button"
           onPress={() => {
             setFault('');
-            downloadLooks(run, name, looksOf(run)).catch((e) =>
+            downloadChecks(run, name, checkMoments(run)).catch((e) =>
               setFault(e instanceof Error ? e.message : String(e)),
             );
           }}

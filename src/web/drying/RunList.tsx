@@ -1,10 +1,12 @@
 /** What goes on, what is to dry, and what was dried; each leads to its page. */
+import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { linkTo } from '../shared/route.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import { RunMark } from './RunMark.tsx';
-import { clockOf, lookAt, type RunLine, sayWater } from './view-model.ts';
+import { checkLine, sayWater } from './view-model.ts';
 
 export function RunList(props: {
   runs: readonly RunLine[];
@@ -68,7 +70,7 @@ export function RunList(props: {
 
 function Line(props: { line: RunLine; shown: string | undefined; words: string; now: number }) {
   const { run, name, state } = props.line;
-  const due = lookAt(run, props.now)?.due === true;
+  const due = checkLine(run, props.now)?.due === true;
   return (
     <li>
       <a href={linkTo('drying', run.id)} aria-current={run.id === props.shown ? 'true' : undefined}>
@@ -82,7 +84,7 @@ function Line(props: { line: RunLine; shown: string | undefined; words: string; 
 }
 
 function openWords({ run, state }: RunLine, now: number): string {
-  return state === 'weighed' ? 'Weighed: say what becomes of it' : (lookAt(run, now)?.words ?? '');
+  return state === 'weighed' ? 'Weighed: say what becomes of it' : (checkLine(run, now)?.words ?? '');
 }
 
 function endedWords({ run, state, dried }: RunLine, now: number): string {

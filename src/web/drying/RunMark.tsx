@@ -1,5 +1,6 @@
 /** The state of a run as a shape, beside its words: no two states have the same one. */
-import type { RunState } from './view-model.ts';
+import type { RunState } from '../../household/reckon/drying/drying-runs.ts';
+import '../shared/lots/lots.css';
 
 const SHAPES: Readonly<Record<RunState | 'due', string>> = {
   /** a clock */

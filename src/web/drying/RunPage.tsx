@@ -1,14 +1,17 @@
 /** One run: while it dries, once it is weighed, and what came of it. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { kindOf, outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
+import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import { takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { cupboardFoods } from '../cupboard/view-model.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { go, linkTo } from '../shared/route.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DampnessVerdict } from './DampnessVerdict.tsx';
@@ -19,7 +22,6 @@ import { RunChecks } from './RunChecks.tsx';
 import { RunMark } from './RunMark.tsx';
 import { RunResult } from './RunResult.tsx';
 import { useFreshFood } from './useFreshFood.ts';
-import { clockOf, kindOf, outcomeOf, type RunLine } from './view-model.ts';
 
 const STATE_WORDS = {
   drying: 'Drying',

@@ -1,11 +1,12 @@
 /** A finished run: what it came to, where it is kept, and what it holds now beside what the mix counts. */
+import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
+import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DriedInMix } from './DriedInMix.tsx';
 import type { DryParts } from './RunChecks.tsx';
 import { RunFacts } from './RunFacts.tsx';
-import { nextLoadOf, type Outcome } from './view-model.ts';
 
 export function RunResult({ line, outcome }: DryParts & { outcome: Outcome }) {
   const { run, lot, dried } = line;

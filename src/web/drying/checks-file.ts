@@ -1,10 +1,10 @@
-/** The looks of a drying run as a file for other calendars, made on the page. */
+/** The checks of a drying run as a file for other calendars, made on the page. */
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
 import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 
-/** Downloads the looks as an .ics file with reminders. @throws Error where the browser cannot make it */
-export async function downloadLooks(
+/** Downloads the checks as an .ics file with reminders. @throws Error where the browser cannot make it */
+export async function downloadChecks(
   run: Pick<DryingRun, 'id'>,
   name: string,
   times: readonly Moment[],

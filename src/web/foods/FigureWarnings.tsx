@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import type { Figures, FoodGroup } from '../../foods/food.ts';
 import { checkFigures } from '../../foods/label/checks.ts';
 import { likeNamed } from '../../foods/like-named.ts';
-import { useSettled } from '../shared/settled.ts';
+import { useSettled } from '../shared/hooks/settled.ts';
 import { useFoodSearch } from '../worker/engine.ts';
 
 /** Warnings left out while a fault is shown: the fault says the same in other words. */

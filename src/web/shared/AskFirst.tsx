@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { Failed } from './Failed.tsx';
+import './asking.css';
 
 export function AskFirst(props: {
   question: string;

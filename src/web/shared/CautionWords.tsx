@@ -5,7 +5,7 @@ const SEVERITY = {
   prepare: 'Prepare first',
 } as const;
 
-export interface CautionText {
+interface CautionText {
   readonly severity: keyof typeof SEVERITY;
   readonly title: string;
   readonly reason: string;

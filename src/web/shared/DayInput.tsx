@@ -1,6 +1,7 @@
 /** A day, picked or typed in the browser's own field; empty is unknown. */
 import { useId } from 'react';
 import type { Day } from '../../kitchen/model.ts';
+import './DayInput.css';
 
 export function DayInput(props: {
   label: string;

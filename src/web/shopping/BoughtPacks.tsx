@@ -1,10 +1,11 @@
 /** What was bought goes into the cupboard as lots; told at the foot of the page, and taken back while it is new. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
+import { type Purchase, purchasedLots } from '../../household/reckon/shopping/purchased-lots.ts';
 import { needsTreatment } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { cupboardFoods } from '../cupboard/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -12,7 +13,6 @@ import { put } from '../store/api.ts';
 import { useCacheWriter, useRemove } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
-import { type Bought, boughtLots } from './view-model.ts';
 
 interface Told {
   readonly kept: readonly Lot[];
@@ -27,7 +27,7 @@ export interface Buying {
   readonly busy: boolean;
   readonly told: Told | undefined;
   /** Keeps what was bought. @param back selector of the place that gets the keyboard @param note said with it */
-  buy(bought: readonly Bought[], back: string, note?: string): Promise<void>;
+  buy(bought: readonly Purchase[], back: string, note?: string): Promise<void>;
   retry(): Promise<void>;
   undo(): Promise<void>;
   close(): void;
@@ -65,7 +65,7 @@ export function useBuying(): Buying {
       if (busy) return;
       focusWhenThere(back);
       const taken = house.lots.map((l) => l.name);
-      await keep(boughtLots(bought, { on: today(), taken, id: newId }), [], note);
+      await keep(purchasedLots(bought, { on: today(), taken, id: newId }), [], note);
     },
     async retry() {
       if (busy || !told) return;
@@ -102,9 +102,8 @@ export function useBuying(): Buying {
 export function BoughtPacks({ buying }: { buying: Buying }) {
   const { house } = useMixDraft();
   const { told, busy } = buying;
-  const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
-  const inCold =
-    told?.what === 'bought' && told.kept.some((l) => needsTreatment(l, groups.get(l.food)).needs);
+  const groupOf = groupsIn(house);
+  const toFreeze = told?.what === 'bought' && told.kept.some((l) => needsTreatment(l, groupOf(l.food)).needs);
   return (
     <section className={told ? 'shop-told' : 'shop-told-none'} aria-label="Bought just now">
       <div role="status" className="shop-told-words" tabIndex={-1}>
@@ -141,7 +140,7 @@ export function BoughtPacks({ buying }: { buying: Buying }) {
               Undo
             </Button>
           )}
-          {inCold && <a href={linkTo('cupboard', 'cold')}>Plan its days in the freezer</a>}
+          {toFreeze && <a href={linkTo('cupboard', 'cold')}>Plan its days in the freezer</a>}
           <Button className="quiet-button" onPress={() => buying.close()}>
             Close
           </Button>

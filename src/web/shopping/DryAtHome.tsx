@@ -1,6 +1,12 @@
 /** Whether a food is bought as it is mixed, or fresh and dried at home: from what, how dry, and what is trimmed off. */
 import { useState } from 'react';
-import { driedFrom, freshFoodOf, withDried } from '../../household/reckon/fresh-food.ts';
+import {
+  driedFrom,
+  freshFoodOf,
+  PLANNED_MOISTURE,
+  PLANNED_MOISTURE_SOURCE,
+  withDried,
+} from '../../household/reckon/fresh-food.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
 import { Failed } from '../shared/Failed.tsx';
@@ -12,6 +18,7 @@ import { linkTo } from '../shared/route.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
+import '../shared/asking.css';
 
 /** @param food id, as mixes name it @param dried reference number of the food as it is mixed @param at selector of its place */
 export function DryAtHome(props: { food: string; name: string; dried: string | undefined; at: string }) {
@@ -80,7 +87,7 @@ export function DryAtHome(props: { food: string; name: string; dried: string | u
               step={1}
               decimals={1}
               required
-              hint="10 is common practice, no source."
+              hint={`${PLANNED_MOISTURE} is ${PLANNED_MOISTURE_SOURCE}.`}
               onCommit={(m) => m !== undefined && keep({ ...how, moisture: m })}
             />
             <NumberInput

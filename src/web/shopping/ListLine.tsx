@@ -1,14 +1,16 @@
 /** One food of the list: needed, from which lots, still to buy, in which packs, what is left over and what it costs. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
+import { lotState } from '../../household/reckon/cupboard/lot-state.ts';
 import { driedAtHome, freshFoodOf } from '../../household/reckon/fresh-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import type { ShoppingLine } from '../../kitchen/shopping/shopping-list.ts';
-import { cupboardFoods, lotState } from '../cupboard/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
+import { lotWords } from '../shared/lots/lot-words.ts';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -153,11 +155,12 @@ function FromCupboard({ line }: { line: ShoppingLine }) {
   const { fromLots, fromTrays, passed } = line;
   if (fromLots.length + fromTrays.length + passed.length === 0) return null;
   const day = today();
-  const group = cupboardFoods(house).find((f) => f.id === line.food)?.group;
-  const state = (lot: Lot) => {
+  const group = groupsIn(house)(line.food);
+  const wordsOf = (lot: Lot) => {
     if (lot.form === 'fresh') return 'fresh: dry it first';
-    const { kind, words } = lotState({ lot, used: 0, grams: 1, over: 0 }, day, group);
-    return kind === 'ready' ? undefined : words;
+    // Of a lot that the list takes from, some is left.
+    const state = lotState({ lot, grams: 1 }, day, group);
+    return state.kind === 'ready' ? undefined : lotWords(lot, state, day);
   };
   return (
     <ul className="shop-lots" aria-label={`${line.name} in the cupboard`}>
@@ -165,7 +168,9 @@ function FromCupboard({ line }: { line: ShoppingLine }) {
         <li key={lot.id}>
           {sayGrams(grams)} from <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>
           {lot.form === 'fresh' && `, ${sayGrams(asMixed)} once dried`}{' '}
-          <small>{[`bought ${dayInWords(lot.boughtOn, day)}`, state(lot)].filter(Boolean).join('; ')}</small>
+          <small>
+            {[`bought ${dayInWords(lot.boughtOn, day)}`, wordsOf(lot)].filter(Boolean).join('; ')}
+          </small>
         </li>
       ))}
       {fromTrays.map(({ run, lot, asMixed }) => (

@@ -1,8 +1,10 @@
 /** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
 import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
-import { nextBatchOf, sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { nextBatchOf, resized, sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { type Eating, eatingOf } from '../../household/reckon/shopping/eating.ts';
 import { countOfDays } from '../../kitchen/days.ts';
+import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
@@ -10,19 +12,20 @@ import { Radios } from '../shared/Radios.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { type Eating, eatingOf, resized, sizeSentence } from './view-model.ts';
+import { sizeSentence } from './view-model.ts';
 
 /** Days asked for where nothing lets them be worked out. */
 const FIRST_DAYS = 30;
 const MOST_DAYS = 3660;
 
-export function NextBatchFields({ mix }: { mix: Mix }) {
+/** @param chosen shares of what is fed beside the mix, where they are chosen */
+export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) {
   const { house } = useMixDraft();
   const { change, error } = useKitchen();
   const [fault, setFault] = useState('');
   const next = nextBatchOf(house, mix);
-  const { grams } = sizeOfNext(house, mix);
-  const eating = eatingOf(mix, house.animals);
+  const { grams } = sizeOfNext(house, mix, chosen);
+  const eating = eatingOf(mix, house.animals, chosen);
   const { gramsADay } = eating;
   const inDays = next.days !== undefined;
   const keep = (size: { grams: number } | { days: number }) => {

@@ -1,16 +1,16 @@
 /** One offer of a seller, for one food: who sells it, in which pack, for how much. */
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, TextField } from 'react-aria-components';
+import { sameSeller, sellerNames } from '../../household/reckon/shopping/sellers.ts';
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import { packOf } from '../shared/pack.ts';
 import { Radios } from '../shared/Radios.tsx';
+import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
-import { sameSeller, sellerNames } from './view-model.ts';
 
 interface Props {
   readonly food: string;

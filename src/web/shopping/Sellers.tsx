@@ -1,10 +1,9 @@
 /** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
-
+import { withTerms } from '../../household/reckon/shopping/sellers.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { withTerms } from './view-model.ts';
 
 export function Sellers() {
   const { house } = useMixDraft();

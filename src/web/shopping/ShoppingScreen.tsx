@@ -3,22 +3,26 @@ import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { usedShares } from '../../household/reckon/batch/used-shares.ts';
+import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { eatingOf } from '../../household/reckon/shopping/eating.ts';
+import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
+import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping/shopping-question.ts';
 import type { PackAim } from '../../kitchen/shopping/packs.ts';
 import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
-import { lotsForCold } from '../cupboard/view-model.ts';
-import { AnswerState, useAnswer } from '../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../shared/answer.tsx';
 import { Choice } from '../shared/Choice.tsx';
-import { useEachMinute } from '../shared/each-minute.ts';
-import { FirstMix } from '../shared/FirstMix.tsx';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
+import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
+import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../worker/engine.ts';
-import type { ShoppingAsked, ShoppingTold } from '../worker/shopping.ts';
 import { BoughtPacks, useBuying } from './BoughtPacks.tsx';
 import { ListLine } from './ListLine.tsx';
 import { ListPaper } from './ListPaper.tsx';
@@ -26,7 +30,7 @@ import { NextBatchFields } from './NextBatchFields.tsx';
 import { Orders } from './Orders.tsx';
 import { Sellers } from './Sellers.tsx';
 import { Totals } from './Totals.tsx';
-import { eatingOf, listText, orderPacks, sharesToBuy, shoppingQuestion } from './view-model.ts';
+import { listText, orderPacks } from './view-model.ts';
 import './shopping.css';
 
 const AIM = 'pouchful.shopping-aim';
@@ -66,15 +70,19 @@ function Shop({ kept }: { kept: Mix }) {
   );
   const known = useReferenceFoods(mix.problem.foods.flatMap((f) => f.ref ?? []));
   const nameOf = (f: Ingredient) => f.name ?? (f.ref && known.get(f.ref)?.name) ?? f.id;
-  const { size, grams } = sizeOfNext(house, kept);
-  const { shares, total, whole } = sharesToBuy(mix);
+  const { chosenFor, working: choosing } = useChosenShares([mix.problem]);
+  const chosen = chosenFor(mix.problem);
+  const { size, grams } = sizeOfNext(house, kept, chosen);
+  const { shares, total, whole } = usedShares(mix);
   const question =
-    whole && grams !== undefined ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf }) : undefined;
+    whole && grams !== undefined && !choosing
+      ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf })
+      : undefined;
   const { value, working, fault } = useAnswer<ShoppingAsked, ShoppingTold>('shopping', question, (q) =>
     engine.shopping(q),
   );
   const list = question && value?.list;
-  const waiting = lotsForCold(house, day).length;
+  const waiting = lotsToFreeze(house, day).length;
   const refOf = (food: string) => mix.problem.foods.find((f) => f.id === food)?.ref;
 
   /** What is bought apart from the rest of an order with terms leaves the rest to an order of its own. */
@@ -90,7 +98,7 @@ function Shop({ kept }: { kept: Mix }) {
     <>
       <div className="shop-columns">
         <div className="shop-aside">
-          <NextBatchFields mix={kept} />
+          <NextBatchFields mix={kept} chosen={chosen} />
           {!whole && (
             <p className="notice-line">
               The shares of this mix add up to {Number(total.toFixed(2))} %, not 100, so nobody can say what
@@ -118,7 +126,7 @@ function Shop({ kept }: { kept: Mix }) {
                   before you buy for it.
                 </p>
               )}
-              {list && <Totals list={list} eating={eatingOf(mix, house.animals)} />}
+              {list && <Totals list={list} eating={eatingOf(mix, house.animals, chosen)} />}
               {waiting > 0 && (
                 <p className="hint">
                   {waiting === 1 ? 'One lot' : `${waiting} lots`} in the cupboard still{' '}

@@ -1,6 +1,6 @@
 /** What is to pay now, and what the batch, a kilogram and a day of it cost. */
+import type { Eating } from '../../household/reckon/shopping/eating.ts';
 import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
-import type { Eating } from './view-model.ts';
 import { pricesOf, toPayWords } from './view-model.ts';
 
 export function Totals({ list, eating }: { list: ShoppingList; eating: Eating }) {

@@ -2,15 +2,17 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
+import { gramsMade } from '../../household/reckon/batch/batches.ts';
+import { leftOn } from '../../household/reckon/batch/present-batch.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import { type CalendarView, gramsMade, leftOn } from '../calendar/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 
-export function BatchLeft({ view, day }: { view: CalendarView | undefined; day: Day }) {
+export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day: Day }) {
   const save = useSave('batches');
   const [said, setSaid] = useState<{ words: string; before: Batch }>();
   const present = view?.present;
@@ -87,7 +89,7 @@ export function BatchLeft({ view, day }: { view: CalendarView | undefined; day: 
   );
 }
 
-function Counted({ view, day }: { view: CalendarView; day: Day }) {
+function Counted({ view, day }: { view: BatchCalendar; day: Day }) {
   const { counted, name } = view.present!;
   const left = leftOn(view.present!, day);
   return (

@@ -1,17 +1,18 @@
 /** What needs hands today, each with the way there. */
 import { useQuery } from '@tanstack/react-query';
+import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
+import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts';
+import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
-import type { CalendarView, PresentBatch } from '../calendar/view-model.ts';
-import { keptOf } from '../cupboard/view-model.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { BatchPapers } from '../worker/weighing.ts';
-import { type Errand, errandsOf, nearUseBy } from './view-model.ts';
+import { type Errand, errandsOf, nearUseByErrand } from './view-model.ts';
 
 interface Props {
-  view: CalendarView | undefined;
+  view: BatchCalendar | undefined;
   day: Day;
   /** The mix, where it is out of range. */
   out: string | undefined;
@@ -61,10 +62,10 @@ function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefin
   const { data } = useQuery({
     queryKey: ['papers', batch, house.lots, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> =>
-      engine.batchPapers(batch!, keptOf(house), house.animals),
+      engine.batchPapers(batch!, contentsOf(house), house.animals),
     enabled: batch !== undefined,
     staleTime: Number.POSITIVE_INFINITY,
   });
   if (!present || !data?.ok) return undefined;
-  return nearUseBy(present.name, present.batch.id, data.value.label.useBy.day, day);
+  return nearUseByErrand(present.name, present.batch.id, data.value.label.useBy.day, day);
 }

@@ -1,23 +1,24 @@
 /** Today: what to do next, in one sentence, and what needs hands today. */
+
 import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { newMix } from '../../household/reckon/mix-edits.ts';
-import { PROFILES } from '../../targets/profiles.ts';
-import { useCalendar } from '../calendar/useCalendar.ts';
-import { useEachMinute } from '../shared/each-minute.ts';
-import { MixChoice } from '../shared/MixChoice.tsx';
+import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
+import { NOT_A_VET } from '../../kitchen/advice.ts';
+import { useEachMinute } from '../shared/hooks/each-minute.ts';
+import { useCalendar } from '../shared/hooks/useCalendar.ts';
+import { MixChoice } from '../shared/mix/MixChoice.tsx';
+import { useFirstMix } from '../shared/mix/useFirstMix.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
-import { inventedIn, isNew, type NextWords, nextOf } from './view-model.ts';
-import '../calendar/calendar.css';
+import { type NextWords, nextOf } from './view-model.ts';
+import './today.css';
 
 export function TodayScreen() {
   useEachMinute();
@@ -34,16 +35,13 @@ export function TodayScreen() {
           figures are real.
         </p>
       )}
-      <p className="hint today-foot">
-        Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14
-        days (common practice, no source); see a vet on weight loss or illness.
-      </p>
+      <p className="hint today-foot">{NOT_A_VET}</p>
     </main>
   );
 }
 
 function NoMix() {
-  const { create } = useMixDraft();
+  const start = useFirstMix();
   return (
     <section className="today-next" aria-label="Next">
       <p className="today-sentence">No mix is kept yet.</p>
@@ -51,7 +49,7 @@ function NoMix() {
       <Button
         className="big-button"
         onPress={() => {
-          create(newMix(newId(), 'My mix', PROFILES[0]!));
+          start();
           go('mix');
         }}
       >
@@ -91,7 +89,7 @@ function ForMix({ kept }: { kept: Mix }) {
         ) : (
           next && <Next {...next} />
         )}
-        {!view && (
+        {fault !== undefined && (
           <p role="alert" className="field-error">
             {fault}
           </p>

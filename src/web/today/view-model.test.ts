@@ -1,17 +1,20 @@
 /** The first page: the one sentence's place, and what needs hands. */
+
 import { describe, expect, test } from 'vitest';
+import { under } from '../../../test/kitchen/calendar-house.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household } from '../../household/model.ts';
+import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
+import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
-import { calendarOf } from '../calendar/view-model.ts';
-import { errandsOf, inventedIn, isNew, nearUseBy, nextOf } from './view-model.ts';
+import { errandsOf, nearUseByErrand, nextOf } from './view-model.ts';
 
 const today = '2026-03-10';
 const now = new Date('2026-03-10T10:00:00').toISOString();
 const demo = demoHousehold();
 const mix = demo.mixes[0]!;
 const house = (about: Partial<Household> = {}): Household => ({ ...demo, ...about });
-const view = (h: Household) => calendarOf(h, mix, today);
+const view = (h: Household) => calendarOf(h, mix, under(today));
 const next = (h: Household) => nextOf(h, view(h), today);
 const errands = (h: Household) => errandsOf(h, view(h), today, now);
 
@@ -167,11 +170,11 @@ describe('for today', () => {
   });
 
   test('a batch near its use-by, or past it', () => {
-    expect(nearUseBy('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
-    expect(nearUseBy('batch 3', 'b', '2026-03-24', today)!.words).toBe(
+    expect(nearUseByErrand('batch 3', 'b', '2026-03-25', today)).toBeUndefined();
+    expect(nearUseByErrand('batch 3', 'b', '2026-03-24', today)!.words).toBe(
       'Batch 3 is to be used by 24 March (an estimate).',
     );
-    expect(nearUseBy('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
+    expect(nearUseByErrand('batch 3', 'b', '2026-03-09', today)!.words).toMatch(
       /^Batch 3 was to be used by 9 March/,
     );
   });
@@ -184,8 +187,9 @@ describe('for today', () => {
           kitchen: [{ id: 'kitchen' as const, stepDays: { 'change-over': days } }],
         }),
       });
-      return errandsOf(h, calendarOf(h, mix, on), on, `${on}T10:00:00.000Z`).find((e) => e.key === 'change b')
-        ?.words;
+      return errandsOf(h, calendarOf(h, mix, under(on)), on, `${on}T10:00:00.000Z`).find(
+        (e) => e.key === 'change b',
+      )?.words;
     };
     expect(change('2026-03-01')).toMatch(/^Change over to batch 1 slowly.*: day 1 of 14 days\./);
     expect(change('2026-03-10')).toMatch(/day 10 of 14 days/);

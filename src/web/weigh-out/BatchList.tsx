@@ -1,9 +1,9 @@
 /** A list of batches, each with the way into it. */
-
+import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { gramsMade } from '../calendar/view-model.ts';
 import { linkTo } from '../shared/route.ts';
-import { endWords, gramWords, moment } from './view-model.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
+import { endWords, moment } from './view-model.ts';
 
 export function BatchList(props: { title: string; batches: readonly Batch[]; link(batch: Batch): string }) {
   return (

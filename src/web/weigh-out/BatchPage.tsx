@@ -2,12 +2,26 @@
 import { useQuery } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import {
+  begunAgain,
+  finished,
+  givenUp,
+  usedUp,
+  withAnyAmount,
+  withMoreStock,
+  withNoMore,
+  withoutLast,
+  withPour,
+  withScaleStep,
+} from '../../household/reckon/batch/batch-edits.ts';
+import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
 import { afterBatch } from '../../household/reckon/next-batch.ts';
-import { lotsFor, pourLots } from '../../household/reckon/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { keptOf } from '../cupboard/view-model.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { put } from '../store/api.ts';
 import { useBatchSave } from '../store/batch-save.ts';
 import { useCacheWriter, useRemove } from '../store/household.ts';
@@ -16,7 +30,6 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { Standing } from '../worker/weighing.ts';
 import { BatchRecord } from './BatchRecord.tsx';
 import { FinishBatch } from './FinishBatch.tsx';
 import { GiveUpBatch } from './GiveUpBatch.tsx';
@@ -27,21 +40,7 @@ import { PourStep } from './PourStep.tsx';
 import { SaveLine } from './SaveLine.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
 import { Told } from './Told.tsx';
-import {
-  begunAgain,
-  foodLines,
-  gramWords,
-  insteadOf,
-  otherFoods,
-  statusWords,
-  usedUp,
-  withAnyAmount,
-  withMoreStock,
-  withNoMore,
-  withoutLast,
-  withPour,
-  withScaleStep,
-} from './view-model.ts';
+import { foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { WeighSheetPaper } from './WeighSheetPaper.tsx';
 import { useWakeLock } from './wake-lock.ts';
 
@@ -66,7 +65,7 @@ export function BatchPage({ batch }: { batch: Batch }) {
   const answer = standing.data;
   const waits = save.is === 'saving' || save.is === 'failed';
   const now = () => new Date().toISOString();
-  const kept = keptOf(house);
+  const kept = contentsOf(house);
 
   const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
 
@@ -79,16 +78,12 @@ export function BatchPage({ batch }: { batch: Batch }) {
     setChosen(undefined);
   }
   function finish(madeBy: string | undefined, reason?: string) {
-    keep(batch, {
-      ...batch,
-      ...(madeBy && { madeBy }),
-      ...(reason && { accepted: { note: reason, on: today() } }),
-      finishedAt: now(),
-    });
+    const accepted = reason ? { note: reason, on: today() } : undefined;
+    keep(batch, finished(batch, { at: now(), ...(madeBy && { madeBy }), ...(accepted && { accepted }) }));
     if (kitchen.next && kitchen.next.mixId === batch.mixId) change({ next: afterBatch(kitchen.next) });
   }
   function close(note: string) {
-    keep(batch, { ...batch, givenUp: { note, on: today() }, finishedAt: now() });
+    keep(batch, givenUp(batch, { at: now(), why: { note, on: today() } }));
   }
   function giveUp(reason: string) {
     if (batch.pours.length > 0) return close(reason || 'no reason was written');

@@ -3,22 +3,24 @@ import { useQuery } from '@tanstack/react-query';
 import { Fragment } from 'react';
 import { Button } from 'react-aria-components';
 import { joined } from '../../formulation/explain/sentences.ts';
+import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { keptOf } from '../cupboard/view-model.ts';
 import { linkTo } from '../shared/route.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { BatchPapers } from '../worker/weighing.ts';
 import { PrintedLabel } from './PrintedLabel.tsx';
-import { endWords, gramWords, moment } from './view-model.ts';
+import { endWords, moment } from './view-model.ts';
+import './record.css';
 
 export function BatchRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
-  const kept = keptOf(house);
+  const kept = contentsOf(house);
   const { data: answer, error } = useQuery({
     queryKey: ['papers', batch, house.lots, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),
@@ -73,7 +75,7 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           </>
         )}
       </section>
-      {!givenUp && <Keeping label={label} />}
+      {!givenUp && <ShelfLife label={label} />}
       {!givenUp && label.cautions.length > 0 && (
         <section aria-label="Cautions">
           <h2>Cautions</h2>
@@ -145,7 +147,7 @@ const MOIST = {
 } as const;
 
 /** Until when it is used, why, and how it is kept and fed. */
-function Keeping({ label }: { label: BatchLabel }) {
+function ShelfLife({ label }: { label: BatchLabel }) {
   const { useBy, moisture } = label;
   const [shape, words] = MOIST[moisture.state];
   return (

@@ -1,7 +1,7 @@
 /** All is poured and in range: who made it, and the end. */
 import { Button } from 'react-aria-components';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { Maker, useMaker } from './Maker.tsx';
-import { gramWords } from './view-model.ts';
 
 export function FinishBatch(props: {
   total: number;

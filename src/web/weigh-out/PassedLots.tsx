@@ -2,9 +2,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
+import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { linkTo } from '../shared/route.ts';
-import { TreatmentOverride } from '../shared/TreatmentOverride.tsx';
-import { gramWords } from './view-model.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 
 export function PassedLots(props: {
   passed: Allocation['passed'];

@@ -1,5 +1,7 @@
 /** What is done and what comes. */
-import { type FoodLine, gramWords } from './view-model.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
+import type { FoodLine } from './view-model.ts';
+import './pour-list.css';
 
 const SHAPES = { poured: '✓', 'left out': '–', now: '▸', 'to come': '○' } as const;
 

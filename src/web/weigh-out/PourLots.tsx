@@ -1,8 +1,8 @@
 /** Which lots the food to pour now comes from, and which may not be; nothing where the keeper keeps no lots of it. */
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { PassedLots } from './PassedLots.tsx';
-import { gramWords } from './view-model.ts';
 
 export function PourLots(props: {
   lots: Allocation | undefined;

@@ -5,7 +5,9 @@ import type { Next } from '../../kitchen/weighing/weigh-state.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
-import { gramsOf, gramWords, type ScaleReads, shownTarget, toleranceWords } from './view-model.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
+import { gramsOf, type ScaleReads, shownTarget, toleranceWords } from './view-model.ts';
+import './pour-step.css';
 
 const READS = 'pouchful.scale';
 const OPTIONS: readonly (readonly [ScaleReads, string])[] = [

@@ -3,7 +3,8 @@ import { joined } from '../../formulation/explain/sentences.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
-import { gramWords } from './view-model.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
+import './label.css';
 
 export function PrintedLabel({ label, out }: { label: BatchLabel; out: boolean }) {
   return (

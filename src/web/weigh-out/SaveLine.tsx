@@ -1,8 +1,8 @@
 /** What of the batch the server does not have yet, in sight until it has. */
 import { Button } from 'react-aria-components';
 import type { Batch } from '../../kitchen/model.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import type { BatchSave } from '../store/batch-saver.ts';
-import { gramWords } from './view-model.ts';
 
 export function SaveLine(props: {
   save: BatchSave;

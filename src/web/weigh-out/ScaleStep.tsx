@@ -1,5 +1,4 @@
 /** In what steps the scale reads; the targets are whole steps of it. */
-
 import { Choice } from '../shared/Choice.tsx';
 import { SCALE_STEPS } from './view-model.ts';
 

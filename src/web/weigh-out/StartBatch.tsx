@@ -3,35 +3,49 @@ import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import type { BatchPlan } from '../../household/reckon/batch/batch-plan.ts';
+import { batchesOf } from '../../household/reckon/batch/batches.ts';
+import { inScaleSteps, newBatch } from '../../household/reckon/batch/new-batch.ts';
+import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
-import type { Batch } from '../../kitchen/model.ts';
+import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
+import { AnswerState } from '../shared/answer.tsx';
+import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { put } from '../store/api.ts';
 import { allProfiles, useCacheWriter } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import type { BatchPlan } from '../worker/weighing.ts';
 import { BatchList } from './BatchList.tsx';
 import { PassedLots } from './PassedLots.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
-import { batchesOf, gramWords } from './view-model.ts';
 
 export function StartBatch({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();
-  const write = useCacheWriter();
   const mix = useMemo(
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
     [kept, house],
   );
+  const { chosenFor, working } = useChosenShares([mix.problem]);
+  // How much is weighed out may rest on the shares: it is asked for once they are known.
+  if (working) return <AnswerState working fault={undefined} />;
+  return <Start mix={mix} chosen={chosenFor(mix.problem)} />;
+}
+
+/** @param props.mix with what its animals bring */
+function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) {
+  const { house } = useMixDraft();
+  const write = useCacheWriter();
   const [step, setStep] = useState(mix.problem.scale_step_grams);
   const [grams, setGrams] = useState(() => {
-    const wanted = sizeOfNext(house, mix).grams ?? mix.problem.batch_grams;
-    return Number((Math.max(1, Math.round(wanted / step)) * step).toPrecision(12));
+    const wanted = sizeOfNext(house, mix, chosen).grams ?? mix.problem.batch_grams;
+    return inScaleSteps(wanted, step);
   });
   const [fault, setFault] = useState<{ message: string; stock: boolean }>();
   const [busy, setBusy] = useState(false);
@@ -39,16 +53,7 @@ export function StartBatch({ mix: kept }: { mix: Mix }) {
     () => ({ ...mix.problem, batch_grams: grams, scale_step_grams: step }),
     [mix.problem, grams, step],
   );
-  const shares = useMemo(
-    () =>
-      Object.fromEntries(
-        problem.foods.flatMap(({ id, refused }) => {
-          const share = refused ? 0 : (mix.shares[id] ?? 0);
-          return share > 0 ? [[id, share]] : [];
-        }),
-      ),
-    [problem, mix.shares],
-  );
+  const { shares } = useMemo(() => usedShares({ problem, shares: mix.shares }), [problem, mix.shares]);
   const { lots, dryingRuns: runs, batches } = house;
   const plan = useQuery({
     queryKey: ['plan batch', problem, shares, lots, runs, batches.length],
@@ -64,19 +69,15 @@ export function StartBatch({ mix: kept }: { mix: Mix }) {
     setBusy(true);
     setFault(undefined);
     try {
-      const batch: Batch = {
+      const batch = newBatch(mix, {
         id: newId(),
-        mixId: mix.id,
-        name: mix.name,
+        startedAt: new Date().toISOString(),
         problem,
         shares,
         order: plan.value.order.map((p) => p.food),
-        grams,
-        pours: [],
-        animalIds: mix.animalIds.filter((id) => house.animals.some((a) => a.id === id)),
-        ...(countLots && Object.keys(plan.value.stock).length > 0 && { stock: plan.value.stock }),
-        startedAt: new Date().toISOString(),
-      };
+        animals: house.animals,
+        ...(countLots && { stock: plan.value.stock }),
+      });
       const standing = await engine.standing(batch);
       if (!standing.ok) throw new Error(standing.message);
       const { lost } = standing.value.state;

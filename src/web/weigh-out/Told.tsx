@@ -1,6 +1,6 @@
 /** What the last pour did to the rest, one sentence each. */
 import { Button } from 'react-aria-components';
-import type { Standing } from '../worker/weighing.ts';
+import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 
 /** So many changes are told at once; more are folded away, so that the next food stays in sight. */
 const FEW = 3;

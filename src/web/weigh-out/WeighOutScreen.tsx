@@ -1,5 +1,7 @@
 /** Weighing out: the batches of the mix at hand, or one batch beside the scale. */
 
+import './weigh-out.css';
+
 import { linkTo } from '../shared/route.ts';
 import { useFreshBatches } from '../store/fresh-batches.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';

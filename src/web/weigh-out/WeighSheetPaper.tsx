@@ -2,15 +2,16 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { joined } from '../../formulation/explain/sentences.ts';
+import type { SheetPaper } from '../../household/reckon/batch/weigh-paper.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import type { WeighLine } from '../../kitchen/weighing/weigh-sheet.ts';
 import { today } from '../shared/today.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 import { engine } from '../worker/engine.ts';
-import type { SheetPaper } from '../worker/weighing.ts';
 import { useMaker } from './Maker.tsx';
-import { gramWords } from './view-model.ts';
+import './sheet.css';
 
 export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardContents }) {
   const [sheet, setSheet] = useState<SheetPaper>();

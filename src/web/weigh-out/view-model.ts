@@ -1,14 +1,12 @@
 /** What the page beside the scale says, and what a reading of the scale means. */
 import { capital } from '../../formulation/explain/sentences.ts';
-import type { Batch, Pour } from '../../kitchen/model.ts';
+import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import type { Batch } from '../../kitchen/model.ts';
 import type { Next, State, Tolerance } from '../../kitchen/weighing/weigh-state.ts';
-import type { Standing } from '../worker/weighing.ts';
+import { gramWords } from '../shared/words/gram-words.ts';
 
 /** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */
 export type ScaleReads = 'food' | 'bowl';
-
-/** Grams as people read them: no more places than there are. */
-export const gramWords = (g: number) => `${Number(g.toFixed(2))} g`;
 
 /** A time as people read it, where they are. @param at ISO 8601 */
 export function moment(at: string): string {
@@ -59,7 +57,7 @@ export function toleranceWords(next: Next, reads: ScaleReads, planned: number): 
   return grown ? `${first}; ${words(grown)} if ${size(grown.total)}.` : `${first}.`;
 }
 
-export interface StatusWords {
+interface StatusWords {
   readonly status: State['status'];
   readonly shape: string;
   readonly words: string;
@@ -138,65 +136,8 @@ export function endWords(batch: Batch): string {
   return batch.accepted ? `Accepted out of range: ${batch.accepted.note}` : '';
 }
 
-/** The batches of a mix: those being weighed first, then the finished; the newest first in each. */
-export function batchesOf(
-  mixId: string,
-  batches: readonly Batch[],
-): { readonly running: readonly Batch[]; readonly finished: readonly Batch[] } {
-  const own = batches
-    .filter((b) => b.mixId === mixId)
-    .sort((a, b) => (a.startedAt < b.startedAt ? 1 : a.startedAt > b.startedAt ? -1 : 0));
-  return {
-    running: own.filter((b) => b.finishedAt === undefined),
-    finished: own.filter((b) => b.finishedAt !== undefined),
-  };
-}
-
-export function withPour(batch: Batch, pour: Pour): Batch {
-  return { ...batch, pours: [...batch.pours, pour] };
-}
-
 /** Steps in which kitchen scales read, g. */
 export const SCALE_STEPS: readonly number[] = [0.01, 0.1, 0.5, 1, 2, 5];
-
-/** The batch weighed on a scale that reads in other steps; its targets follow. @param step g */
-export function withScaleStep(batch: Batch, step: number): Batch {
-  return { ...batch, problem: { ...batch.problem, scale_step_grams: step } };
-}
-
-const pouredOf = (batch: Batch, food: string) =>
-  Number(
-    batch.pours
-      .filter((p) => p.food === food)
-      .reduce((sum, p) => sum + p.grams, 0)
-      .toPrecision(12),
-  );
-
-/** The batch with no more to come of a food than lies in the bowl: there is no more of it. */
-export function withNoMore(batch: Batch, food: string): Batch {
-  return { ...batch, stock: { ...batch.stock, [food]: Math.max(0, pouredOf(batch, food)) } };
-}
-
-/** Foods of which there is no more than what lies in the bowl, by their ids. */
-export function usedUp(batch: Batch): string[] {
-  return Object.entries(batch.stock ?? {}).flatMap(([food, grams]) =>
-    batch.pours.some((p) => p.food === food) && grams <= pouredOf(batch, food) + 1e-9 ? [food] : [],
-  );
-}
-
-/** The batch with any amount of a food to be had, whatever its lots are said to hold. */
-export function withAnyAmount(batch: Batch, food: string): Batch {
-  const { stock: { [food]: _gone, ...stock } = {}, ...rest } = batch;
-  return Object.keys(stock).length > 0 ? { ...rest, stock } : rest;
-}
-
-/** The batch before its last entry, which was written wrong; what was said with it, that there is no more, goes too. */
-export function withoutLast(batch: Batch): Batch {
-  const last = batch.pours.at(-1);
-  const said = last && usedUp(batch).includes(last.food);
-  const before = { ...batch, pours: batch.pours.slice(0, -1) };
-  return said ? withAnyAmount(before, last.food) : before;
-}
 
 /**
  * Another food of the batch than the one asked for, as the page shows it: poured in its place, or by mistake. Without
@@ -238,28 +179,4 @@ export function otherFoods(
       ];
       return [food, words[place(food)]!] as const;
     });
-}
-
-/**
- * The same plan with an empty bowl, as a batch of its own. What was poured is gone, so its lots hold so much less.
- * @param now ISO 8601 time at which it begins
- */
-export function begunAgain(batch: Batch, id: string, now: string): Batch {
-  const { accepted: _reason, givenUp: _why, finishedAt: _end, ...plan } = batch;
-  const stock =
-    batch.stock &&
-    Object.fromEntries(
-      Object.entries(batch.stock).map(([food, g]) => [food, Math.max(0, g - pouredOf(batch, food))]),
-    );
-  return { ...plan, ...(stock && { stock }), id, pours: [], startedAt: now };
-}
-
-/** The batch with its lots counted as holding so much more, g by food id. */
-export function withMoreStock(batch: Batch, needed: Readonly<Record<string, number>>): Batch {
-  if (!batch.stock) return batch;
-  const stock: Record<string, number> = { ...batch.stock };
-  for (const [food, grams] of Object.entries(needed)) {
-    if (stock[food] !== undefined) stock[food] = Math.max(stock[food], pouredOf(batch, food)) + grams;
-  }
-  return { ...batch, stock };
 }

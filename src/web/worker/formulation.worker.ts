@@ -17,14 +17,21 @@ import { parseProblem } from '../../formulation/problem/parse.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
 import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
+import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
+import { papersOf } from '../../household/reckon/batch/batch-papers.ts';
+import { planOf } from '../../household/reckon/batch/batch-plan.ts';
+import { sheetOf } from '../../household/reckon/batch/weigh-paper.ts';
+import { type ShoppingTold, shoppingOf } from '../../household/reckon/shopping/shopping-answer.ts';
+import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
+import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { type ShoppingAsked, type ShoppingTold, shoppingOf } from './shopping.ts';
-import { type Parts, papersOf, planOf, sheetOf, standingOf } from './weighing.ts';
+import { dayAt } from '../shared/today.ts';
+import { standingOf } from './weighing.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -69,7 +76,7 @@ async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<
 }
 
 /** As {@link answer}, for what needs the reference foods and the solver alone. */
-async function answerWith<T>(ask: (parts: Parts) => T): Promise<Answer<T>> {
+async function answerWith<T>(ask: (parts: FormulationOptions) => T): Promise<Answer<T>> {
   return answered(async () => ask({ reference: await reference, highs: await highs }));
 }
 
@@ -113,10 +120,12 @@ const api = {
   standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
-    answerWith((parts) => papersOf(batch, { kept, animals, parts })),
+    answerWith((parts) => papersOf(batch, { kept, animals, parts, dayAt })),
+  /** Shares of what is fed beside the mix, chosen where they are open. */
+  chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => sheetOf(batch, { kept, day, parts })),
+    answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts), dayAt })),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
     const parts = { reference: await reference, highs: await highs };

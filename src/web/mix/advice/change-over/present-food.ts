@@ -9,7 +9,7 @@ import {
 } from '../../../../household/reckon/change-over.ts';
 import { eatersOf, withAnimals } from '../../../../household/reckon/eaters.ts';
 import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix-edits.ts';
-import { type Asked, useAnswer } from '../../../shared/Answered.tsx';
+import { type Asked, useAnswer } from '../../../shared/answer.tsx';
 import { allProfiles } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine, useReferenceFoods } from '../../../worker/engine.ts';

@@ -6,7 +6,7 @@ import type { Leaving } from '../../../../formulation/explain/drop-one.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Animal } from '../../../../household/model.ts';
 import { withSwap } from '../../../../household/reckon/swaps.ts';
-import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';

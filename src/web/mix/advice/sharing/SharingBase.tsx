@@ -12,7 +12,7 @@ import {
   type WeighedPortion,
   weighSharing,
 } from '../../../../household/reckon/sharing.ts';
-import { useAnswer } from '../../../shared/Answered.tsx';
+import { useAnswer } from '../../../shared/answer.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';

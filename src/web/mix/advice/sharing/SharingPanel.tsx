@@ -2,7 +2,7 @@
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { sharingEaters } from '../../../../household/reckon/sharing.ts';
-import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { linkTo } from '../../../shared/route.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';

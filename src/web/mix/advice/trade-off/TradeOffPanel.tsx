@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
 import { openFoods } from '../../../../household/reckon/shares.ts';
-import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';

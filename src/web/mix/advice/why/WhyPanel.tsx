@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
 import { heldAt } from '../../../../household/reckon/mix-remedies.ts';
 import { shareChanges } from '../../../../household/reckon/shares.ts';
-import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
+import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';

@@ -1,0 +1,74 @@
+/**
+ * What the freeze treatment puts into the freezer. A lot lies in it from the day on which a freeze begins to the day
+ * on which it ends. A step that should be over and is not ticked off goes on until today, and those after it wait.
+ */
+import { daysBetween, plusDays } from '../../../kitchen/days.ts';
+import type { Day, FreezeStep, Lot } from '../../../kitchen/model.ts';
+import type { Household } from '../../model.ts';
+import { openStep } from './lot-state.ts';
+import { lotsToFreeze } from './lots-to-freeze.ts';
+
+/** g that lie in the freezer now: of every lot whose open step is a freeze that has begun, until it is ticked off. */
+export function gramsInFreezer(house: Household, today: Day): number {
+  return lotsToFreeze(house, today)
+    .filter((lot) => {
+      const step = openStep(lot);
+      return step?.kind === 'freeze' && step.from <= today;
+    })
+    .reduce((sum, lot) => sum + lot.grams, 0);
+}
+
+/**
+ * The first day on which lots with other days would make the freezer too full: of the days, from today on, on which
+ * one of them lies in it that did not before. Undefined where there is none, or nobody knows its room.
+ * @param changed lots of the household with other days
+ */
+export function firstOverfullDay(
+  house: Household,
+  changed: readonly Lot[],
+  today: Day,
+): { readonly day: Day; readonly grams: number; readonly room: number } | undefined {
+  const room = house.kitchen[0]?.freezer?.grams;
+  if (room === undefined) return undefined;
+  const all = lotsToFreeze(withLots(house, changed), today);
+  const added = changed.flatMap((lot) => {
+    const before = house.lots.find((l) => l.id === lot.id);
+    return daysInFreezer(lot, today).filter((day) => !before || !liesInFreezer(before, day, today));
+  });
+  for (const day of [...new Set(added)].sort()) {
+    const grams = all.reduce((sum, lot) => sum + (liesInFreezer(lot, day, today) ? lot.grams : 0), 0);
+    if (grams > room * (1 + 1e-9)) return { day, grams, room };
+  }
+  return undefined;
+}
+
+/** The household with some of its lots changed. */
+export function withLots(house: Household, changed: readonly Lot[]): Household {
+  return { ...house, lots: house.lots.map((l) => changed.find((c) => c.id === l.id) ?? l) };
+}
+
+function liesInFreezer(lot: Lot, day: Day, today: Day): boolean {
+  return stepsToCome(lot, today).some((s) => s.kind === 'freeze' && s.from <= day && day < s.to);
+}
+
+function daysInFreezer(lot: Lot, today: Day): Day[] {
+  return stepsToCome(lot, today).flatMap(({ kind, from, to }) =>
+    kind === 'freeze'
+      ? Array.from({ length: Math.max(0, daysBetween(from, to)) }, (_, i) => plusDays(from, i))
+      : [],
+  );
+}
+
+/** The steps not ticked off, as they can still be: the first ends today at the soonest, the others follow it. */
+function stepsToCome({ cold }: Pick<Lot, 'cold'>, today: Day): FreezeStep[] {
+  const steps: FreezeStep[] = [];
+  let end: Day | undefined;
+  for (const step of cold) {
+    if (step.doneOn !== undefined) continue;
+    const late = end === undefined ? 0 : Math.max(0, daysBetween(step.from, end));
+    const to = plusDays(step.to, late);
+    steps.push({ kind: step.kind, from: plusDays(step.from, late), to: to < today ? today : to });
+    end = to < today ? today : to;
+  }
+  return steps;
+}

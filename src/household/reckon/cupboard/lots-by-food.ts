@@ -1,0 +1,52 @@
+/** All lots by food, in the order in which they are used. */
+import { allocate, type Left, leftOver, totals } from '../../../kitchen/cupboard/cupboard.ts';
+import type { Day } from '../../../kitchen/model.ts';
+import type { Household } from '../../model.ts';
+import { contentsOf } from './contents.ts';
+import { cupboardFoods, groupsIn } from './lot-foods.ts';
+import { type LotState, lotState } from './lot-state.ts';
+import { weighableOn } from './weighable.ts';
+
+export interface LotLine extends Left {
+  readonly state: LotState;
+  /** The next to be weighed out of its food. */
+  readonly first: boolean;
+}
+
+export interface FoodLots {
+  readonly food: string;
+  readonly name: string;
+  /** g that may be weighed out today. */
+  readonly ready: number;
+  /** g of it in all, but what is barred. */
+  readonly all: number;
+  /** In the order in which they are used; those that may not be used behind them. */
+  readonly lots: readonly LotLine[];
+}
+
+/** All lots by food, foods by name. */
+export function lotsByFood(house: Household, day: Day): FoodLots[] {
+  const kept = contentsOf(house);
+  const foods = new Map(cupboardFoods(house).map((f) => [f.id, f]));
+  const left = leftOver(kept);
+  const ready = weighableOn(day, groupsIn(house));
+  return totals(kept, ready)
+    .map((total): FoodLots => {
+      const food = foods.get(total.food);
+      const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
+      const place = (l: Left) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
+      const mine = left.filter((l) => l.lot.food === total.food).sort((a, b) => place(a) - place(b));
+      return {
+        food: total.food,
+        name: food?.name ?? mine[0]?.lot.name ?? total.food,
+        ready: total.ready,
+        all: total.ready + total.waiting + total.fresh,
+        lots: mine.map((l) => ({
+          ...l,
+          state: lotState(l, day, food?.group),
+          first: mine.length > 1 && l.lot.id === order[0],
+        })),
+      };
+    })
+    .sort((a, b) => a.name.localeCompare(b.name, 'en'));
+}

@@ -1,0 +1,46 @@
+/** What is to dry, and where each drying run stands. */
+import { type Left, leftOver } from '../../../kitchen/cupboard/cupboard.ts';
+import type { DryingRun, Lot } from '../../../kitchen/model.ts';
+import type { Household } from '../../model.ts';
+import { contentsOf } from '../cupboard/contents.ts';
+
+/** "weighed": nobody has said yet what becomes of it; "lost": thrown away. */
+export type RunState = 'drying' | 'weighed' | 'done' | 'lost';
+
+export interface RunLine {
+  readonly run: DryingRun;
+  readonly name: string;
+  readonly state: RunState;
+  /** The fresh food it is made of. */
+  readonly lot?: Lot;
+  /** What it left in the cupboard or the freezer. */
+  readonly dried?: Lot;
+}
+
+/** Fresh lots that hold some, not those barred; what thaws or spoils first is the keeper's to say. */
+export function lotsToDry(house: Household): Left[] {
+  return leftOver(contentsOf(house)).filter((l) => l.lot.form === 'fresh' && l.grams > 0 && !l.lot.barred);
+}
+
+/** All runs, the last begun first. */
+export function runLines(house: Household): RunLine[] {
+  return house.dryingRuns
+    .map((run): RunLine => {
+      const lot = house.lots.find((l) => l.id === run.lot);
+      const dried = house.lots.find((l) => l.driedIn === run.id);
+      const load = run.load && run.load.of > 1 ? `, load ${run.load.n} of ${run.load.of}` : '';
+      return {
+        run,
+        name: `${lot?.name ?? 'Food of a lot that is gone'}${load}`,
+        state: runState(run),
+        ...(lot && { lot }),
+        ...(dried && { dried }),
+      };
+    })
+    .sort((a, b) => (a.run.startedAt < b.run.startedAt ? 1 : a.run.startedAt > b.run.startedAt ? -1 : 0));
+}
+
+function runState(run: DryingRun): RunState {
+  if (run.endedAt !== undefined) return run.gramsAfter === undefined ? 'lost' : 'done';
+  return run.gramsAfter === undefined ? 'drying' : 'weighed';
+}

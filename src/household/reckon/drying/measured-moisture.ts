@@ -1,0 +1,40 @@
+/** A food of a mix, or of the keeper's own, at the moisture that it was measured to have. */
+import type { Composition } from '../../../foods/food.ts';
+import { atMoisture } from '../../../foods/forms/drying.ts';
+import type { ReferenceFood } from '../../../foods/reference.ts';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
+import { dayInWords } from '../../../kitchen/days.ts';
+import { ingredientAt } from '../../../kitchen/drying/ingredient-at.ts';
+import type { Day } from '../../../kitchen/model.ts';
+import type { Mix, OwnFood } from '../../model.ts';
+import { withProblem } from '../mix-edits.ts';
+
+/** Foods of the tables, by reference number. */
+export type FoodTable = ReadonlyMap<string, ReferenceFood>;
+
+/** What a mix counts a food with. */
+export function countedIn(food: Ingredient, table: FoodTable): Composition {
+  return { ...(food.ref && table.get(food.ref)?.composition), ...food.composition };
+}
+
+/** The mix with one of its foods at the moisture it was measured to have. */
+export function withMoisture(mix: Mix, food: string, moisture: number, table: FoodTable): Mix {
+  return withProblem(mix, {
+    foods: mix.problem.foods.map((f) => (f.id === food ? ingredientAt(f, moisture, table) : f)),
+  });
+}
+
+/**
+ * The keeper's own food at that moisture. What its sources print stays as it was: the figures that count follow
+ * from them no more, and the words that name the source say so.
+ */
+export function ownAtMoisture(food: OwnFood, moisture: number, on: Day): OwnFood {
+  const known = food.composition.WATER !== undefined;
+  const figures = known
+    ? atMoisture(food, moisture)
+    : { composition: { ...food.composition, WATER: moisture }, sd: food.sd };
+  const { WATER: _, ...sd } = figures.sd;
+  const said = food.source.replace(/; at [\d.]+ % water as dried on .*$/, '');
+  const water = Number(moisture.toFixed(1));
+  return { ...food, ...figures, sd, source: `${said}; at ${water} % water as dried on ${dayInWords(on)}` };
+}

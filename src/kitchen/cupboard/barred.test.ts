@@ -1,0 +1,9 @@
+import { expect, it } from 'vitest';
+import { barAdvice, barWords } from './barred.ts';
+
+it('keeps the reason and the note, and advises by the reason', () => {
+  expect(barWords('infested', ' moths ')).toBe('infested: moths');
+  expect(barWords('recalled', '')).toBe('recalled');
+  expect(barAdvice('spoiled: green')?.words).toMatch(/Throw all of it away/);
+  expect(barAdvice('smells odd')).toBeUndefined();
+});

@@ -1,0 +1,191 @@
+/** The form that begins a run: how much of a lot, how thick on the trays, how hot and how long. */
+import { type FormEvent, useState } from 'react';
+import { Button, Form } from 'react-aria-components';
+import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
+import { kindOf } from '../../household/reckon/drying/drying-outcome.ts';
+import { newRun } from '../../household/reckon/drying/new-run.ts';
+import type { Left } from '../../kitchen/cupboard/cupboard.ts';
+import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
+import { trimOf } from '../../kitchen/drying/yields.ts';
+import type { Kitchen } from '../../kitchen/model.ts';
+import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { Choice } from '../shared/Choice.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { go } from '../shared/route.ts';
+import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { newId } from '../store/new-id.ts';
+import { DryingCautions } from './DryingCautions.tsx';
+import { asText, focusFault, LabelledNumber } from './LabelledNumber.tsx';
+import { type PlanEntries, readPlan } from './plan-entries.ts';
+import { TrayLoads } from './TrayLoads.tsx';
+import { useFreshFood } from './useFreshFood.ts';
+import { WaysToDry } from './WaysToDry.tsx';
+
+const KINDS = [
+  ['vegetable', 'Vegetable, in pieces'],
+  ['leaf', 'Leafy vegetable'],
+  ['herb', 'Herb or flower'],
+  ['fruit', 'Fruit'],
+] as const;
+
+export function PlanForm({
+  left: { lot, grams: has },
+  dryer,
+}: {
+  left: Left;
+  dryer: NonNullable<Kitchen['dryer']>;
+}) {
+  const { house } = useMixDraft();
+  const save = useSave('dryingRuns');
+  const { fresh, trimLoss } = useFreshFood(lot.food);
+  const next = nextLoadOf(house, lot);
+  const [typed, setTyped] = useState<PlanEntries>(() => ({
+    taken: asText(next?.taken ?? has),
+    ready: asText(next?.ready),
+    kind: kindOf(house, lot.food, fresh),
+    load: 0,
+    perDm2: '',
+  }));
+  const [tried, setTried] = useState(false);
+  const type = (change: Partial<PlanEntries>) => setTyped((before) => ({ ...before, ...change }));
+  const trim = fresh && lot.moisture === undefined ? trimOf(fresh, trimLoss) : undefined;
+  const read = readPlan(typed, {
+    has,
+    dryer,
+    ...(trim?.trimLoss !== undefined && { trimLoss: trim.trimLoss }),
+  });
+  const { loads, guess, way, faults } = read;
+  const shown = (fault: string | undefined) => (tried ? fault : undefined);
+
+  async function start(event: FormEvent<HTMLFormElement>) {
+    event.preventDefault();
+    if (save.isPending) return;
+    setTried(true);
+    const { taken, ready, each, celsius, hours } = read.values;
+    const wrong = Object.values(faults).some((f) => f !== undefined);
+    if (
+      wrong ||
+      taken === undefined ||
+      ready === undefined ||
+      each === undefined ||
+      celsius === undefined ||
+      hours === undefined
+    )
+      return focusFault(event.currentTarget);
+    const run = newRun(dryer, {
+      id: newId(),
+      lot: lot.id,
+      startedAt: new Date().toISOString(),
+      taken,
+      ready,
+      onTrays: each,
+      loads,
+      done: next?.done ?? 0,
+      kind: typed.kind,
+      celsius,
+      hours,
+    });
+    await save.mutateAsync(run);
+    go('drying', run.id);
+    focusWhenThere('.dry-run h2');
+  }
+
+  return (
+    <Form className="dry-form" onSubmit={(e) => void start(e).catch(() => {})}>
+      {next && (
+        <p className="notice-line">
+          {next.done === 1 ? 'One load is' : `${next.done} loads are`} done. The rest of what was planned is{' '}
+          {sayGrams(next.taken)}.
+        </p>
+      )}
+      <h3>How much</h3>
+      <div className="fields">
+        <LabelledNumber
+          label="Taken from the lot"
+          unit="g"
+          value={typed.taken}
+          onChange={(taken) => type({ taken })}
+          error={shown(faults.taken)}
+        />
+        <LabelledNumber
+          label="Trimmed and ready"
+          unit="g"
+          value={typed.ready}
+          onChange={(ready) => type({ ready })}
+          placeholder={guess === undefined ? '' : `about ${asText(guess, 0)}`}
+          hint="As your scale says: how dry it gets is worked out from it."
+          error={shown(faults.ready)}
+        />
+        <Choice
+          label="Kind"
+          value={typed.kind}
+          options={KINDS}
+          onChange={(kind) => type({ kind, load: 0, way: undefined, celsius: undefined, hours: undefined })}
+        />
+      </div>
+      {trim && (
+        <p className="hint">
+          Estimate: {trim.note}
+          {guess !== undefined && ` That leaves about ${sayGrams(guess)}.`}
+        </p>
+      )}
+
+      <TrayLoads dryer={dryer} load={typed.load} read={read} onChoose={(load) => type({ load })} />
+      {typed.load === 'own' && (
+        <LabelledNumber
+          label="Grams on 1 dm²"
+          unit="g"
+          value={typed.perDm2}
+          onChange={(perDm2) => type({ perDm2 })}
+          error={shown(faults.per)}
+        />
+      )}
+      {loads > 1 && (
+        <div className="fields">
+          <LabelledNumber
+            label="On the trays now"
+            unit="g"
+            value={read.shown.each}
+            onChange={(each) => type({ each })}
+            hint={`The first of ${loads} loads; keep the rest cold. The next starts when this one ends.`}
+            error={shown(faults.each)}
+          />
+        </div>
+      )}
+
+      <WaysToDry
+        ways={read.ways}
+        at={read.wayAt}
+        onChoose={(chosen) => type({ way: chosen, celsius: undefined, hours: undefined })}
+      />
+      <div className="fields">
+        <LabelledNumber
+          label="Temperature"
+          unit="°C"
+          value={read.shown.celsius}
+          onChange={(celsius) => type({ celsius })}
+          error={shown(faults.celsius)}
+        />
+        <LabelledNumber
+          label="Time"
+          unit="h"
+          value={read.shown.hours}
+          onChange={(hours) => type({ hours })}
+          hint={
+            way.hours[1] > way.hours[0]
+              ? `It may take up to ${way.hours[1]} h; a look every ${CHECK_EVERY.hours} h goes on till you weigh it dry.`
+              : `A look every ${CHECK_EVERY.hours} h.`
+          }
+          error={shown(faults.hours)}
+        />
+      </div>
+      <DryingCautions device={dryer.device} kind={typed.kind} />
+      <Failed error={save.error} />
+      <Button type="submit" className="big-button">
+        {loads > 1 ? 'Start this load' : 'Start drying'}
+      </Button>
+    </Form>
+  );
+}

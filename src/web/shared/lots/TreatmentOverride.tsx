@@ -1,0 +1,79 @@
+/** The keeper's choice to weigh a lot out before the freeze treatment is done: takes a reason, is kept, and can be taken back. */
+import { type FormEvent, useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { dayInWords } from '../../../kitchen/days.ts';
+import { overrule } from '../../../kitchen/freezing/freeze-treatment.ts';
+import type { Lot } from '../../../kitchen/model.ts';
+import { useSave } from '../../store/household.ts';
+import { today } from '../today.ts';
+import '../asking.css';
+
+export function TreatmentOverride({
+  lot,
+  onClose,
+  onOverruled,
+}: {
+  lot: Lot;
+  onClose(focus: string): void;
+  /** Once the choice is made; it is being kept. */
+  onOverruled?(): void;
+}) {
+  const save = useSave('lots');
+  const [note, setNote] = useState('');
+  const [fault, setFault] = useState('');
+
+  function submit(event: FormEvent) {
+    event.preventDefault();
+    try {
+      save.mutate(overrule(lot, note, today()));
+      onOverruled?.();
+      onClose('.overruled .quiet-button');
+    } catch (error) {
+      setFault(error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  if (lot.overruled)
+    return (
+      <p className="notice-line overruled">
+        You chose on {dayInWords(lot.overruled.on)} to weigh it out without the cold: “{lot.overruled.note}”.{' '}
+        <Button
+          className="quiet-button"
+          onPress={() => {
+            save.mutate({ ...lot, overruled: undefined });
+            onClose('.ask-overrule');
+          }}
+        >
+          Wait for the cold after all
+        </Button>
+      </p>
+    );
+  return (
+    <form
+      className="asking"
+      onSubmit={submit}
+      onKeyDown={(e) => {
+        if (e.key === 'Escape') onClose('.ask-overrule');
+      }}
+    >
+      <p>Insects may lie in it as eggs or grubs; what lives in one jar goes on to the next.</p>
+      <TextField value={note} onChange={setNote}>
+        <Label>Why it is weighed out all the same; it is kept with the lot</Label>
+        <Input autoComplete="off" maxLength={300} />
+      </TextField>
+      {fault && (
+        <p role="alert" className="field-error">
+          {fault}
+        </p>
+      )}
+      <div className="button-row">
+        <Button type="submit" className="button">
+          Weigh it out without the cold
+        </Button>
+        <Button className="quiet-button" onPress={() => onClose('.ask-overrule')}>
+          Leave it
+        </Button>
+      </div>
+    </form>
+  );
+}

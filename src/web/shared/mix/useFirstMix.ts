@@ -1,0 +1,14 @@
+/** Begins the first mix, with the first of the target profiles that come with the program. */
+import { newMix } from '../../../household/reckon/mix-edits.ts';
+import { PROFILES } from '../../../targets/profiles.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { newId } from '../../store/new-id.ts';
+
+export function useFirstMix(): () => void {
+  const { create } = useMixDraft();
+  return () => {
+    const [profile] = PROFILES;
+    if (!profile) throw new Error('no target profile comes with the program');
+    create(newMix({ id: newId(), name: 'My mix', profile, at: new Date().toISOString() }));
+  };
+}
