@@ -105,7 +105,7 @@ function under(
     return least(search, second);
   });
   if (!x || second.target) return x;
-  // Several mixes may be as good: the one that is best in the first is on the frontier, the others lie behind it.
+  // Several mixes may be as good: only the one that is best in the first is on the frontier.
   const back = ask(question, (search) => {
     hold(search, second, second.cost(x));
     return least(search, first);

@@ -1,5 +1,5 @@
 /**
- * Why the best mix is as it is: which bounds it stands at, what each costs, and what would come of letting it go a
+ * Why the best mix is as it is: which bounds it stands at, what each costs, and what would come of loosening it a
  * little. Prices are the solver's duals; what is said in words was worked out by solving again with the bound moved.
  */
 
@@ -12,7 +12,7 @@ import { AT_BOUND } from '../solve/tolerances.ts';
 import { outwards } from './outwards.ts';
 import { capital, figure, joined } from './sentences.ts';
 
-/** How far a bound is let go to see what comes of it, part of the bound. */
+/** How far a bound is loosened to see what comes of it, part of the bound. */
 const STEP = 0.05;
 /** A gain smaller than this, relatively, is none. */
 const NO_GAIN = 1e-6;
@@ -104,7 +104,7 @@ function priceOf(bound: Bound, { found, priced }: WhyQuestion): number | undefin
   return Math.abs((dual / row.halfSpace(bound.bound).scale) * turn);
 }
 
-/** The bound let go by a plain step, or just as far as it matters. */
+/** The bound loosened by a round step, or just as far as it matters. */
 function nextBound({ bound, side, counts }: Bound & { counts?: string }, free: number | undefined): number {
   if (counts === 'some' || counts === 'few') return bound + (side === 'max' ? 1 : -1);
   const rough = Math.max(Math.abs(bound) * STEP, 1e-6);
