@@ -17,7 +17,7 @@ export const FOOD_GROUPS: Readonly<Record<FoodGroup, string>> = {
 /** Amounts per 100 g as fed, in the unit of the tagname; a tag that is absent is unknown, never zero. */
 export type Composition = Partial<Record<Tag, number>>;
 
-/** What is said of 100 g of a food as fed. A tag in none of these is unknown. */
+/** Amounts of 100 g of a food as fed, from a table, a label or a keeper. A tag in none of these is unknown. */
 export interface Figures {
   readonly composition: Composition;
   /** Standard deviations, same units. */

@@ -1,4 +1,4 @@
-/** The shouted, shortened titles of SR28's abbreviated table, made readable. */
+/** The titles of SR28's abbreviated table, in capitals and shortened there, made readable. */
 
 /** Shortened words by how they are written out; those that could mean two things are left alone. */
 const WORDS: Readonly<Record<string, string>> = {

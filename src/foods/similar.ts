@@ -53,7 +53,7 @@ function likest(figures: Figures, foods: readonly ReferenceFood[], tag: Tag, lim
     .slice(0, limit);
 }
 
-/** Undefined where the two share fewer than two proximates. The nutrient that is looked for is no likeness. */
+/** Undefined where the two share fewer than two proximates. The nutrient that is looked for is left out of the comparison. */
 function distanceOf(a: Composition, b: Composition, sought: Tag): number | undefined {
   const dry = dryScale(a, b);
   const [f, g] = dry ?? [1, 1];

@@ -17,15 +17,7 @@ import type { Ingredient, Problem, Shares } from './problem/problem.ts';
 import type { Best, Collision, Evaluation, MoveResult, Reason, Result, Weighable } from './problem/result.ts';
 import type { Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
-import {
-  allBounds,
-  byColumn,
-  byFood,
-  countsFoods,
-  type MixModel,
-  mixModelOf,
-  solverFor,
-} from './solve/mix-model.ts';
+import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { boundsAt } from './solve/outer-approximation.ts';
 import { weighMix } from './solve/weigh-mix.ts';
@@ -137,13 +129,8 @@ export class Formulation {
     if (!found) return [];
     const { problem, model } = this;
     return reasons({
-      problem,
+      model,
       found,
-      bounds: allBounds(model),
-      priced: model.question.bounds,
-      names: model.ration.foods.map((f) => f.name),
-      aims: model.question.aims,
-      counted: countsFoods(model.question),
       resolve: (pointer, to) => this.ask(setAtPointer(problem, pointer, to), (moved) => moved.solver.best()),
     });
   }
@@ -151,8 +138,7 @@ export class Formulation {
   /** Two goals against each other: the mixes that are best in one for what they are in the other. */
   frontier(a: Goal, b: Goal): { a: number; b: number; shares: Shares }[] {
     if (this.model.crossed) return [];
-    const { problem, ration, open, question } = this.model;
-    return frontier({ problem, ration, open, mixes: question }, a, b).map(({ x, ...values }) => ({
+    return frontier(this.model, a, b).map(({ x, ...values }) => ({
       ...values,
       shares: byFood(this.model, (i) => x[i]!, 0),
     }));

@@ -114,7 +114,7 @@ export class CountedConflict {
     );
   }
 
-  /** The best content that the others allow; a ratio's row turns with its reached, so it is asked until it stands still. */
+  /** The best content that the others allow; a ratio's row changes with its bound, so it is asked until convergence. */
   private loosenLinear(k: number): Loosening | undefined {
     const bound = this.linear[k]!;
     const reached = this.ask(this.others(k), [], (search) => {

@@ -5,10 +5,10 @@
  * point is a true best, also where foods are counted.
  */
 
-import type { Aim, Problem } from '../problem/problem.ts';
+import type { Aim } from '../problem/problem.ts';
 import { type AimLine, aimLines } from '../solve/aims.ts';
-import type { Ration } from '../solve/bounds.ts';
-import { exact, type MixQuestion } from '../solve/mix-solver.ts';
+import type { MixModel } from '../solve/mix-model.ts';
+import { exact } from '../solve/mix-solver.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
 import { squaredDistance } from '../solve/vectors.ts';
 
@@ -39,34 +39,27 @@ interface Measured {
   readonly line?: AimLine;
 }
 
-interface FrontierQuestion {
-  readonly problem: Problem;
-  readonly ration: Ration;
-  readonly open: readonly number[];
-  readonly mixes: MixQuestion;
-}
-
 /** @returns points from the best of A to the best of B, each with its mix; empty where no mix keeps the rules */
-export function frontier(question: FrontierQuestion, a: Goal, b: Goal): FrontierPoint[] {
-  const [first, second] = [a, b].map((goal) => measured(goal, question)) as [Measured, Measured];
+export function frontier(model: MixModel, a: Goal, b: Goal): FrontierPoint[] {
+  const [first, second] = [a, b].map((goal) => measured(goal, model)) as [Measured, Measured];
   const mixes =
     first.target && second.target
-      ? between(question, first.target, second.target)
+      ? between(model, first.target, second.target)
       : first.target
-        ? along(question, second, first).reverse()
-        : along(question, first, second);
+        ? along(model, second, first).reverse()
+        : along(model, first, second);
   return distinct(mixes.map((x) => ({ x, a: first.value(x), b: second.value(x) })));
 }
 
 /** Mixes from the best of a linear goal, which is held step by step, to the best of any other. */
-function along(question: FrontierQuestion, held: Measured, other: Measured): Float64Array[] {
-  const from = lexicographic(question, held, other);
-  const to = lexicographic(question, other, held);
+function along(model: MixModel, held: Measured, other: Measured): Float64Array[] {
+  const from = lexicographic(model, held, other);
+  const to = lexicographic(model, other, held);
   if (!from || !to) return [];
   const [least, most] = [held.cost(from), held.cost(to)];
   if (Math.abs(most - least) <= SAME * Math.max(1, Math.abs(least))) return [from, to];
   const steps = Array.from({ length: POINTS - 2 }, (_, k) => (k + 1) / (POINTS - 1));
-  const inner = steps.flatMap((part) => under(question, held, least + (most - least) * part, other) ?? []);
+  const inner = steps.flatMap((part) => under(model, held, least + (most - least) * part, other) ?? []);
   return [from, ...inner, to];
 }
 
@@ -74,47 +67,38 @@ function along(question: FrontierQuestion, held: Measured, other: Measured): Flo
  * Two sums of squares against each other: their weighted sum is the distance from a point between both targets. Where
  * foods are counted this finds the points that some weight favours, which are all of them but for dents.
  */
-function between(question: FrontierQuestion, first: Float64Array, second: Float64Array): Float64Array[] {
+function between(model: MixModel, first: Float64Array, second: Float64Array): Float64Array[] {
   return Array.from({ length: POINTS }, (_, k) => k / (POINTS - 1)).flatMap((part) => {
     const target = first.map((t, i) => (1 - part) * t + part * second[i]!);
-    return ask(question, (search) => cleaned(search.nearest(target))) ?? [];
+    return ask(model, (search) => cleaned(search.nearest(target))) ?? [];
   });
 }
 
 /** The best of one goal, and among those of the other. */
-function lexicographic(
-  question: FrontierQuestion,
-  first: Measured,
-  second: Measured,
-): Float64Array | undefined {
-  const best = ask(question, (search) => least(search, first));
+function lexicographic(model: MixModel, first: Measured, second: Measured): Float64Array | undefined {
+  const best = ask(model, (search) => least(search, first));
   // The nearest mix is the only one as near.
   if (!best || first.target) return best;
-  return under(question, first, first.cost(best), second) ?? best;
+  return under(model, first, first.cost(best), second) ?? best;
 }
 
 /** The best of `second` with `first`, which is linear, costing no more than `most`, and no more of it than that needs. */
-function under(
-  question: FrontierQuestion,
-  first: Measured,
-  most: number,
-  second: Measured,
-): Float64Array | undefined {
-  const x = ask(question, (search) => {
+function under(model: MixModel, first: Measured, most: number, second: Measured): Float64Array | undefined {
+  const x = ask(model, (search) => {
     hold(search, first, most);
     return least(search, second);
   });
   if (!x || second.target) return x;
-  // Several mixes may be as good: the one that is best in the first is on the frontier, the others lie behind it.
-  const back = ask(question, (search) => {
+  // Several mixes may be as good: only the one that is best in the first is on the frontier.
+  const back = ask(model, (search) => {
     hold(search, second, second.cost(x));
     return least(search, first);
   });
   return back ?? x;
 }
 
-function ask<T>({ mixes }: FrontierQuestion, work: (search: OuterApproximation) => T): T {
-  const search = new OuterApproximation({ ...mixes, aims: [] });
+function ask<T>({ question }: MixModel, work: (search: OuterApproximation) => T): T {
+  const search = new OuterApproximation({ ...question, aims: [] });
   try {
     return work(search);
   } finally {
@@ -137,9 +121,9 @@ function hold(search: OuterApproximation, { line }: Measured, most: number): voi
   search.hold(line!, most - line!.constant + SLACK * Math.max(1, Math.abs(most)));
 }
 
-function measured(goal: Goal, { problem, ration, open, mixes }: FrontierQuestion): Measured {
+function measured(goal: Goal, { problem, ration, open, question }: MixModel): Measured {
   if (goal.aim === 'near' || goal.aim === 'varied') {
-    const target = goal.aim === 'near' ? mixes.wants : new Float64Array(mixes.wants.length);
+    const target = goal.aim === 'near' ? question.wants : new Float64Array(question.wants.length);
     const squares = (x: Float64Array) => squaredDistance(x, target);
     return { cost: squares, value: squares, target };
   }

@@ -28,8 +28,8 @@ export const change = ({ from, to }: Loosening) =>
   Math.abs(Number(to) - Number(from)) / Math.max(1, Math.abs(Number(from)));
 
 /**
- * Smallest loosening of one bound with all others kept. A ratio's row turns with its reached, so the reached found is
- * put in and the question asked again until it stands still.
+ * Smallest loosening of one bound with all others kept. A ratio's row changes with its bound, so the bound found is put
+ * in and the question asked again until convergence.
  */
 function loosen(elastic: Elastic, k: number): Loosening | undefined {
   const bound = elastic.bounds[k]!;
@@ -92,7 +92,7 @@ function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): L
       if (missed.length === 0) break;
       for (const k of missed) {
         const to = outwards(bounds[k]!.value(answer.x), bounds[k]!.side, 4);
-        // A ratio over nothing has no bound that could be written.
+        // The ratio of a mix without the second nutrient is no number that could be written.
         if (!Number.isFinite(to)) return [];
         if (!allowed(bounds[k]!, to)) return [];
         widened.set(k, to);

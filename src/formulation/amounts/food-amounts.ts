@@ -37,8 +37,8 @@ const Z95 = 1.96;
 /** How many times its least a range's most may be, so that its middle stands for it (common practice, no source). */
 const WIDEST = 2;
 
-/** What is said of a food, whoever says it. */
-interface Said {
+/** Amounts from label or table, before anything is estimated. */
+interface GivenAmounts {
   value(tag: Tag): number | undefined;
   low(tag: Tag): number | undefined;
   high(tag: Tag): number | undefined;
@@ -62,7 +62,7 @@ export function foodAmounts(
   const largest = (tag: Tag) => largestKnown(reference, tag, ref, own);
   const givenSd = (tag: Tag) =>
     food.sd?.[tag] ?? (food.composition?.[tag] === undefined ? ref?.sd[tag] : undefined);
-  const said: Said = {
+  const given: GivenAmounts = {
     value: (tag) => food.composition?.[tag] ?? ref?.composition[tag],
     low: (tag) => food.low?.[tag],
     high: (tag) => food.high?.[tag],
@@ -76,7 +76,7 @@ export function foodAmounts(
   const amount = (tag: Tag) => {
     let counted = cache.get(tag);
     if (!counted) {
-      counted = count(tag, said);
+      counted = count(tag, given);
       cache.set(tag, counted);
     }
     return counted;
@@ -103,45 +103,45 @@ export function airDry(food: FoodAmounts): FoodAmounts {
   return { ...food, amount };
 }
 
-function count(tag: Tag, said: Said): CountedAmount {
-  const value = said.value(tag);
+function count(tag: Tag, given: GivenAmounts): CountedAmount {
+  const value = given.value(tag);
   if (value !== undefined) {
-    const sd = said.sd(tag, value);
-    if (said.borrowed[tag] === undefined) return { status: 'known', value, low: value, high: value, sd };
+    const sd = given.sd(tag, value);
+    if (given.borrowed[tag] === undefined) return { status: 'known', value, low: value, high: value, sd };
     return { status: 'estimated', value, low: Math.max(0, value - Z95 * sd), high: value + Z95 * sd, sd };
   }
-  const least = said.low(tag);
-  const greatest = said.high(tag);
+  const least = given.low(tag);
+  const greatest = given.high(tag);
   if (least !== undefined && greatest !== undefined && least <= greatest && greatest <= WIDEST * least) {
     // A narrow range says no more than that any value in it may be the one; a wide one has no sensible middle.
     const middle = (least + greatest) / 2;
     const sd = (greatest - least) / Math.sqrt(12);
     return { status: 'estimated', value: middle, low: least, high: greatest, sd };
   }
-  return fibre(tag, said) ?? unknown(tag, said, least ?? 0);
+  return fibre(tag, given) ?? unknown(tag, given, least ?? 0);
 }
 
-/** What one measure of fibre says of the other; undefined where it says nothing. */
-function fibre(tag: Tag, said: Said): CountedAmount | undefined {
+/** One measure of fibre from the other; undefined where neither is given. */
+function fibre(tag: Tag, given: GivenAmounts): CountedAmount | undefined {
   // Dietary fibre is never less than crude fibre, so a label's crude fibre bounds it from below.
   if (tag === 'FIBTG') {
-    const crude = said.value('FIBC') ?? said.low('FIBC');
-    return crude === undefined ? undefined : unknown(tag, said, Math.max(crude, said.low(tag) ?? 0));
+    const crude = given.value('FIBC') ?? given.low('FIBC');
+    return crude === undefined ? undefined : unknown(tag, given, Math.max(crude, given.low(tag) ?? 0));
   }
-  const dietary = said.value('FIBTG');
-  const ratio = FIBRE_ESTIMATES[said.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
+  const dietary = given.value('FIBTG');
+  const ratio = FIBRE_ESTIMATES[given.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
   if (tag !== 'FIBC' || dietary === undefined || !ratio) return undefined;
   const [low, high] = [dietary * ratio.low, dietary * ratio.high];
   // The bounds are the least and the greatest pair published: read as two standard deviations either way.
-  const sd = said.variation === 'published' ? (high - low) / 4 : 0;
+  const sd = given.variation === 'published' ? (high - low) / 4 : 0;
   return { status: 'estimated', value: dietary * ratio.mean, low, high, sd };
 }
 
 /** An amount nobody knows: it counts as the least it can be. */
-function unknown(tag: Tag, said: Said, least: number): CountedAmount {
+function unknown(tag: Tag, given: GivenAmounts, least: number): CountedAmount {
   const most = Math.min(
-    said.high(tag) ?? Number.POSITIVE_INFINITY,
-    mostPossible(tag, said.value, () => said.most(tag)),
+    given.high(tag) ?? Number.POSITIVE_INFINITY,
+    mostPossible(tag, given.value, () => given.most(tag)),
   );
   return { status: 'unknown', value: least, low: least, high: Math.max(least, most), sd: 0 };
 }

@@ -8,7 +8,7 @@ import type { Highs } from '../solve/highs.ts';
 import { solveLinearWith } from '../solve/linear-program.ts';
 import { type Elastic, KEPT } from './elastic.ts';
 
-/** Rounds of hitting sets before one is content with a conflict that is minimal but may not be the smallest. */
+/** Rounds of hitting sets; after them a conflict is taken that is minimal but may not be the smallest. */
 const MOST_ROUNDS = 120;
 
 /** @returns positions in `elastic.bounds`; empty when all bounds can be kept together */

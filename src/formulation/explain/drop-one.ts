@@ -1,4 +1,4 @@
-/** What comes of it when the animal leaves one food of the mix lying, food by food and in a sentence. */
+/** Which rules break when the animal leaves one food of the mix uneaten: food by food, and in a sentence. */
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Breach } from '../problem/result.ts';

@@ -106,7 +106,7 @@ export class Elastic {
     return this.solve(required, () => 0) !== undefined;
   }
 
-  /** The row of a bound for another bound (a loosened one, a ratio's turned one). */
+  /** Puts another number in a bound's place: its row changes with it. */
   rebound(k: number, bound: number): void {
     const space = this.bounds[k]!.halfSpace(bound);
     this.spaces[k] = space;
@@ -131,7 +131,7 @@ export class Elastic {
     return content;
   }
 
-  /** Prices of the model's rows, those of tangent planes told to their bound: one for the sum and one for each bound. */
+  /** Prices of the model's rows, those of tangent planes added to their bound's: one for the sum and one for each bound. */
   byBound(prices: ArrayLike<number>): Float64Array {
     const told = new Float64Array(this.bounds.length + 1);
     told[0] = prices[0]!;
@@ -142,8 +142,8 @@ export class Elastic {
   }
 
   /**
-   * Least share of a further food with every bound kept, undefined when it does not help; and prices, told by bound,
-   * with their worth, that bound the share of any other food (see `suggest.ts`).
+   * Least share of a further food with every bound kept, undefined when it does not help; and prices, by bound,
+   * with their worth, that bound the share of any other food (see `price-foods.ts`).
    */
   leastShare(content: ArrayLike<number>): Trial {
     const { model, n } = this;

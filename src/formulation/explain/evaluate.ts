@@ -1,4 +1,4 @@
-/** How given shares stand: contents with their doubt, rules kept or broken, and one sentence that says it all. */
+/** How given shares stand: contents and how sure they are, rules kept or broken, and a verdict in one sentence. */
 
 import { normalBelow } from '../../nutrition/normal.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';

@@ -1,18 +1,19 @@
 /**
- * Why the best mix is as it is: which bounds it stands at, what each costs, and what would come of letting it go a
+ * Why the best mix is as it is: which bounds it stands at, what each costs, and what would come of loosening it a
  * little. Prices are the solver's duals; what is said in words was worked out by solving again with the bound moved.
  */
 
-import type { Objective, Problem } from '../problem/problem.ts';
+import type { Objective } from '../problem/problem.ts';
 import type { Reason } from '../problem/result.ts';
-import { type AimLine, aimWords } from '../solve/aims.ts';
-import type { Bound, LinearBound } from '../solve/bounds.ts';
+import { aimWords } from '../solve/aims.ts';
+import type { Bound } from '../solve/bounds.ts';
+import { allBounds, countsFoods, type MixModel } from '../solve/mix-model.ts';
 import type { Found } from '../solve/mix-solver.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { outwards } from './outwards.ts';
 import { capital, figure, joined } from './sentences.ts';
 
-/** How far a bound is let go to see what comes of it, part of the bound. */
+/** How far a bound is loosened to see what comes of it, part of the bound. */
 const STEP = 0.05;
 /** A gain smaller than this, relatively, is none. */
 const NO_GAIN = 1e-6;
@@ -23,25 +24,19 @@ const MOST_NAMED = 3;
 const MOST_COUNTED = 6;
 
 interface WhyQuestion {
-  readonly problem: Problem;
+  readonly model: MixModel;
+  /** The best mix. */
   readonly found: Found;
-  /** All that can stand at its limit; those of rules first, in the order of `found.prices`. */
-  readonly bounds: readonly Bound[];
-  /** Bounds that `found.prices.bounds` speaks of. */
-  readonly priced: readonly LinearBound[];
-  readonly names: readonly string[];
-  readonly aims: readonly AimLine[];
-  readonly counted: boolean;
   /** The best mix with the bound at a pointer moved, or gone where `to` is undefined. */
   resolve(pointer: string, to: number | undefined): Pick<Found, 'x' | 'objective'> | undefined;
 }
 
 /** One reason for each bound at which the best mix stands, what costs most first. */
 export function reasons(question: WhyQuestion): Reason[] {
-  const { bounds, found, counted } = question;
-  const binding = bounds.filter((b) => !b.because && standsAt(b, found.x));
+  const { model, found } = question;
+  const binding = allBounds(model).filter((b) => !b.because && standsAt(b, found.x));
   return binding
-    .slice(0, counted ? MOST_COUNTED : binding.length)
+    .slice(0, countsFoods(model.question) ? MOST_COUNTED : binding.length)
     .map((bound) => reasonOf(bound, question))
     .sort((a, b) => b.gain - a.gain);
 }
@@ -53,7 +48,8 @@ function standsAt({ value, bound, side }: Bound, x: Float64Array): boolean {
 }
 
 function reasonOf(bound: Bound, question: WhyQuestion): Reason {
-  const { found, resolve } = question;
+  const { model, found, resolve } = question;
+  const names = model.ration.foods.map((f) => f.name);
   const price = priceOf(bound, question);
   const gone = resolve(bound.pointer, undefined);
   const free = gone && bound.value(gone.x);
@@ -72,7 +68,7 @@ function reasonOf(bound: Bound, question: WhyQuestion): Reason {
   if (!moved || !better) {
     return { ...base, gain: 0, sentence: `${capital(limit)}; letting it go a little changes nothing.` };
   }
-  const changes = changed(found.x, moved.x, question.names);
+  const changes = changed(found.x, moved.x, names);
   const shares = changes.length > 0 ? `: ${joined(changes)}` : '';
   const beyond =
     free !== undefined && Number.isFinite(free) && figure(free) !== figure(to)
@@ -90,7 +86,8 @@ function reasonOf(bound: Bound, question: WhyQuestion): Reason {
 }
 
 /** What one unit of the bound is worth: the solver's price of the row, turned into the bound's own unit. */
-function priceOf(bound: Bound, { found, priced }: WhyQuestion): number | undefined {
+function priceOf(bound: Bound, { found, model }: WhyQuestion): number | undefined {
+  const priced = model.question.bounds;
   const k = priced.findIndex((s) => s.pointer === bound.pointer);
   const dual = found.prices?.bounds[k];
   if (k < 0 || dual === undefined) return undefined;
@@ -104,7 +101,7 @@ function priceOf(bound: Bound, { found, priced }: WhyQuestion): number | undefin
   return Math.abs((dual / row.halfSpace(bound.bound).scale) * turn);
 }
 
-/** The bound let go by a plain step, or just as far as it matters. */
+/** The bound loosened by a round step, or just as far as it matters. */
 function nextBound({ bound, side, counts }: Bound & { counts?: string }, free: number | undefined): number {
   if (counts === 'some' || counts === 'few') return bound + (side === 'max' ? 1 : -1);
   const rough = Math.max(Math.abs(bound) * STEP, 1e-6);
@@ -131,9 +128,9 @@ function changed(before: Float64Array, after: Float64Array, names: readonly stri
 /** What another mix has before the best one: first things first, so an aim before the objective. */
 function betterment(
   other: Pick<Found, 'x' | 'objective'>,
-  { found, aims, problem }: WhyQuestion,
+  { found, model }: WhyQuestion,
 ): { gain: number; words: string } | undefined {
-  for (const { sign, value, give, aim } of aims) {
+  for (const { sign, value, give, aim } of model.question.aims) {
     const [from, to] = [value(found.x), value(other.x)];
     const gain = sign * (from - to);
     if (gain > give + 3 * NO_GAIN * Math.max(1, Math.abs(from))) {
@@ -142,7 +139,7 @@ function betterment(
   }
   const gain = found.objective - other.objective;
   if (gain <= NO_GAIN * Math.max(1, Math.abs(found.objective))) return undefined;
-  return { gain, words: betterWords(problem.objective, found.objective, other.objective) };
+  return { gain, words: betterWords(model.problem.objective, found.objective, other.objective) };
 }
 
 function betterWords(objective: Objective, from: number, to: number): string {

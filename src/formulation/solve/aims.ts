@@ -1,4 +1,4 @@
-/** Preferences as lines to be made least, over the shares and over what is used, bought and taken from the cupboard. */
+/** Preferences as linear costs: of shares, of foods used or bought, and of what comes out of the cupboard. */
 
 import type { Aim, Problem } from '../problem/problem.ts';
 import type { Ration } from './bounds.ts';
@@ -16,7 +16,7 @@ export interface AimLine {
   readonly used?: number;
   readonly bought?: number;
   readonly fromCupboard?: number;
-  /** Added to the lines above. */
+  /** Added to the costs above. */
   readonly constant: number;
   /** 1 where the aim's own number is made least, -1 where it is made most. */
   readonly sign: 1 | -1;

@@ -44,7 +44,7 @@ export interface Bound {
 
 /** A bound that is linear in the shares. */
 export interface LinearBound extends Bound {
-  /** The half-space for a given bound; a ratio's and a dry-matter rule's row turns with the bound. */
+  /** The half-space for a given bound; the row of a ratio or of a dry-matter rule changes with the bound. */
   halfSpace(bound: number): HalfSpace;
   /** What one percent of a further food adds to the row of {@link halfSpace}, before that is scaled. */
   coefficient(bound: number, food: FoodAmounts): number;

@@ -1,5 +1,5 @@
 /**
- * What an animal eats that leaves one food lying: the rest of the mix, and all that is fed beside it. The rules on
+ * What an animal eats that leaves one food uneaten: the rest of the mix, and all that is fed beside it. The rules on
  * nutrients and ratios are asked of that; how the mix is split into groups and foods is not.
  *
  * Means alone count here: where the problem asks a confidence, it holds for the whole mix and not for what is left of

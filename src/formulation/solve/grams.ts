@@ -4,6 +4,7 @@
  * nearest. Where many rules are tight that takes too many tries: steps are then exchanged between foods until the
  * rules are kept, and as near as exchanges bring them; a mixed-integer program has the last word on "there are none".
  */
+import { Heap } from './heap.ts';
 import type { Highs } from './highs.ts';
 import { solveLinearWith } from './linear-program.ts';
 import { WHOLE_STEP } from './tolerances.ts';
@@ -70,9 +71,12 @@ function nearestFirst(
 ): number[] | undefined {
   const first = allot(target, low, high, total);
   if (!first) return undefined;
-  const queue: Branch[] = [{ low, high, ...first }];
-  for (let tries = 0; tries < MOST_TRIES && queue.length > 0; tries++) {
-    const { steps, low: lo, high: hi } = pop(queue);
+  const queue = new Heap<Branch>();
+  queue.push({ low, high, ...first });
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    const nearest = queue.pop();
+    if (!nearest) return undefined;
+    const { steps, low: lo, high: hi } = nearest;
     if (keeps(steps)) return steps;
     const boxLow = lo.slice();
     const boxHigh = hi.slice();
@@ -83,7 +87,7 @@ function nearestFirst(
         if (up) l[i] = steps[i]! + 1;
         else h[i] = steps[i]! - 1;
         const next = l[i]! <= h[i]! ? allot(target, l, h, total) : undefined;
-        if (next) push(queue, { low: l, high: h, ...next });
+        if (next) queue.push({ low: l, high: h, ...next });
       }
       boxLow[i] = steps[i]!;
       boxHigh[i] = steps[i]!;
@@ -211,34 +215,4 @@ function byProgram(question: GramsQuestion, highs: Highs, grid: Grid): GramsAnsw
 
 function unit(n: number, length: number, of: (i: number) => number): number[] {
   return Array.from({ length }, (_, i) => (i < n ? of(i) : 0));
-}
-
-// ---- a small binary heap, cheapest first ----
-
-function push(queue: Branch[], branch: Branch): void {
-  queue.push(branch);
-  let i = queue.length - 1;
-  while (i > 0) {
-    const parent = (i - 1) >> 1;
-    if (queue[parent]!.cost <= queue[i]!.cost) return;
-    [queue[parent], queue[i]] = [queue[i]!, queue[parent]!];
-    i = parent;
-  }
-}
-
-function pop(queue: Branch[]): Branch {
-  const top = queue[0]!;
-  const last = queue.pop()!;
-  if (queue.length === 0) return top;
-  queue[0] = last;
-  for (let i = 0; ; ) {
-    const left = 2 * i + 1;
-    const right = left + 1;
-    let least = i;
-    if (left < queue.length && queue[left]!.cost < queue[least]!.cost) least = left;
-    if (right < queue.length && queue[right]!.cost < queue[least]!.cost) least = right;
-    if (least === i) return top;
-    [queue[i], queue[least]] = [queue[least]!, queue[i]!];
-    i = least;
-  }
 }

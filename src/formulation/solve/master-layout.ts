@@ -74,7 +74,7 @@ export class MasterLayout {
     for (let i = 0; i < n; i++) {
       [lower[i], upper[i]] = [least[i]!, most[i]!];
       upper[this.square(i)] = Number.POSITIVE_INFINITY;
-      // What nobody asks is settled at once: every food may be used, and bought.
+      // Where no rule and no aim asks whether a food is used or bought, it may be: the column is fixed.
       lower[this.used(i)] = Number(!choosesUsed);
       upper[this.fromCupboard(i)] = onHand[i]!;
       lower[this.bought(i)] = Number(!choosesBought);

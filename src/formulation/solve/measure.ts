@@ -1,4 +1,4 @@
-/** What a rule on a nutrient or a ratio measures: one sum over what is eaten, divided by another. */
+/** Nutrient and ratio rules as quotients, for a mix, for a part of it, or for two foods fed together. */
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { NutrientRule, On, RatioRule } from '../problem/problem.ts';
 import { denominatorOf, dryPart, unitWords, words } from './bounds.ts';
@@ -14,7 +14,7 @@ export interface Measure {
   bottom(food: FoodAmounts): number;
 }
 
-/** How a rule measures, the same for the whole mix, for a part of it and for a blend with another food. */
+/** How a rule measures, the same for the whole mix, for a part of it and together with another food. */
 export function measureOf(rule: NutrientRule | RatioRule): Measure {
   const on = rule.on ?? 'mix';
   if ('ratio' in rule) {
