@@ -3,21 +3,20 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** The files of more than some ten seconds, longest first. */
 const LONGEST = [
-  'test/browser/refusals',
   'test/browser/wishes',
-  'test/browser/weigh-out-killed',
+  'test/browser/refusals',
+  'test/browser/weigh-out-browser-killed',
   'test/browser/mix',
   'test/browser/shopping',
   'test/kitchen/weigh-out',
-  'test/browser/weigh-out-browser-killed',
-  'test/browser/versions',
-  'test/browser/mix-to-bowl',
-  'test/browser/weigh-out',
-  'test/browser/label',
   'test/browser/calendar',
+  'test/browser/weigh-out',
+  'test/browser/versions',
+  'test/browser/label',
+  'test/browser/weigh-out-killed',
+  'test/browser/mix-to-bowl',
   'test/formulation/command',
   'test/formulation/counting',
-  'test/formulation/agreement',
 ];
 
 /** Place in the list; files that are not in it come after those that are. */
