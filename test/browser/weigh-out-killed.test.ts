@@ -7,9 +7,8 @@ import { connect } from 'node:net';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
-import type { Household, PourEntry } from '../../src/household/model.ts';
+import type { Household } from '../../src/household/model.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
-import { batchTag } from '../../src/kitchen/batch/batch-tag.ts';
 import type { Batch, Pour } from '../../src/kitchen/model.ts';
 import { WeighOut } from '../../src/kitchen/weighing/weigh-out.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';
@@ -37,20 +36,13 @@ async function onDisk(id: string, on = server): Promise<Batch | undefined> {
   return house.batches.find((b) => b.id === id);
 }
 
-/** The request of a page that saw the acknowledged batch: what was poured by itself, anything else as the whole batch. */
-function requestFor(batch: Batch): { method: string; path: string; body: string } {
-  const path = `/api/batches/${batch.id}`;
-  const pours = batch.id === acknowledged.id ? batch.pours.slice(acknowledged.pours.length) : [];
-  if (pours.length === 0) return { method: 'PUT', path, body: JSON.stringify(batch) };
-  const entry: PourEntry = { pours, seen: batchTag(acknowledged) };
-  return { method: 'POST', path: `${path}/pours`, body: JSON.stringify(entry) };
-}
-
 /** Stores a batch and reads the answer. */
 async function put(batch: Batch, on = server): Promise<void> {
-  const { method, path, body } = requestFor(batch);
-  const headers = { 'content-type': 'application/json' };
-  const answer = await fetch(`${on.url}${path}`, { method, headers, body });
+  const answer = await fetch(`${on.url}/api/batches/${batch.id}`, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(batch),
+  });
   expect(answer.ok, await answer.text()).toBe(true);
 }
 
@@ -81,13 +73,13 @@ const poured = (batch: Batch, grams: number, food: string, target: number): Batc
 /** Begins to store a batch and lets the server die before any answer is read. */
 const CUTS = {
   async 'with half of it sent'(batch: Batch) {
-    const { method, path, body } = requestFor(batch);
+    const body = JSON.stringify(batch);
     const { port, hostname } = new URL(server.url);
     const socket = connect(Number(port), hostname);
     socket.on('error', () => {});
     await new Promise<void>((sent) =>
       socket.write(
-        `${method} ${path} HTTP/1.1\r\nhost: ${hostname}:${port}\r\ncontent-type: application/json\r\ncontent-length: ${Buffer.byteLength(body)}\r\n\r\n${body.slice(0, body.length / 2)}`,
+        `PUT /api/batches/${batch.id} HTTP/1.1\r\nhost: ${hostname}:${port}\r\ncontent-type: application/json\r\ncontent-length: ${Buffer.byteLength(body)}\r\n\r\n${body.slice(0, body.length / 2)}`,
         () => sent(),
       ),
     );
@@ -100,15 +92,14 @@ const CUTS = {
 };
 
 async function cutAfter(batch: Batch, ms: number) {
-  const { method, path, body } = requestFor(batch);
   const sent = new Promise<void>((done) => {
     const asked = request(
-      `${server.url}${path}`,
-      { method, headers: { 'content-type': 'application/json' } },
+      `${server.url}/api/batches/${batch.id}`,
+      { method: 'PUT', headers: { 'content-type': 'application/json' } },
       (answer) => answer.resume(),
     );
     asked.on('error', () => {});
-    asked.end(body, () => done());
+    asked.end(JSON.stringify(batch), () => done());
   });
   await sent;
   await new Promise((done) => setTimeout(done, ms));
