@@ -85,7 +85,7 @@ export function demoProblem(): Problem {
     foods: FOODS.map(
       ([ref, name, group]): Ingredient => ({ id: idOf(name), name, ref, group, max: 15, want: SHARE }),
     ),
-    rules: [...rulesFrom(profile, 'ration'), ...SPLIT],
+    rules: [...rulesFrom(profile), ...SPLIT],
     beside: [
       {
         id: PELLET.id,

@@ -1,6 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { countOfDays, dayInWords, dayNumber, dayOf, daysBetween, isDay, plusDays } from './days.ts';
+import {
+  countOfDays,
+  dayInWords,
+  dayNumber,
+  dayOf,
+  daysBetween,
+  instant,
+  isDay,
+  midnight,
+  plusDays,
+  plusHours,
+  plusMonths,
+} from './days.ts';
 
 const day = fc.integer({ min: -700_000, max: 2_900_000 }).map(dayOf);
 const step = fc.integer({ min: -5000, max: 5000 });
@@ -47,5 +59,42 @@ describe('days', () => {
     expect(dayInWords('2027-01-04', '2026-11-30')).toBe('4 January 2027');
     expect(dayInWords('2026-12-31')).toBe('31 December 2026');
     expect([countOfDays(1), countOfDays(3), countOfDays(0)]).toEqual(['1 day', '3 days', '0 days']);
+  });
+});
+
+describe('some months later', () => {
+  test('keeps the day of the month, or takes the last there is', () => {
+    expect(plusMonths('2026-01-31', 1)).toBe('2026-02-28');
+    expect(plusMonths('2028-01-31', 1)).toBe('2028-02-29');
+    expect(plusMonths('2027-12-31', 2)).toBe('2028-02-29');
+    expect(plusMonths('2099-11-30', 3)).toBe('2100-02-28');
+    expect(plusMonths('2028-02-29', 12)).toBe('2029-02-28');
+    expect(plusMonths('2028-02-29', 48)).toBe('2032-02-29');
+    expect(plusMonths('2026-03-31', 1)).toBe('2026-04-30');
+    expect(plusMonths('2026-11-15', 3)).toBe('2027-02-15');
+    expect(plusMonths('2026-03-31', 0)).toBe('2026-03-31');
+    fc.assert(
+      fc.property(day, fc.integer({ min: 0, max: 30 }), (d, months) => {
+        const later = plusMonths(d, months);
+        const gone = dayNumber(later) - dayNumber(d);
+        expect(gone).toBeGreaterThanOrEqual(months * 28);
+        expect(gone).toBeLessThanOrEqual(months * 31);
+        expect([Number(d.slice(8)), 28, 29, 30]).toContain(Number(later.slice(8)));
+      }),
+    );
+  });
+});
+
+describe('moments', () => {
+  test('some hours later, over midnight, month ends and leap days', () => {
+    expect(plusHours('2026-03-14T09:30:00Z', 1.5)).toBe('2026-03-14T11:00:00.000Z');
+    expect(plusHours('2028-02-28T23:30:00Z', 1)).toBe('2028-02-29T00:30:00.000Z');
+    expect(plusHours('2026-12-31T23:59:00Z', 7 / 60)).toBe('2027-01-01T00:06:00.000Z');
+    expect(midnight('2028-02-29').toISOString()).toBe('2028-02-29T00:00:00.000Z');
+  });
+
+  test.each(['soon', '2026-03-14', '2026-03-14T09:30', '2026-02-30T25:00:00Z'])('"%s" is none', (text) => {
+    expect(() => instant(text, 'stamp')).toThrow(`stamp: "${text}" is no time`);
+    expect(() => plusHours(text, 1)).toThrow(RangeError);
   });
 });

@@ -1,7 +1,17 @@
-/** Arithmetic of calendar days (ISO 8601, "2026-03-14"): no clock, no time zones, no daylight saving. */
-import type { Day } from './model.ts';
+/**
+ * Arithmetic of calendar days (ISO 8601, "2026-03-14") and of moments (UTC, "2026-03-14T09:30:00Z"): no clock, no time
+ * zones, no daylight saving.
+ */
+import type { Day, Moment } from './model.ts';
+
+/**
+ * The day on the keeper's own calendar at some moment. A moment is kept in UTC, so its text names the wrong day for an
+ * evening in America or a morning in Asia; only who knows where the keeper is can say the day, and passes this in.
+ */
+export type DayAt = (at: Moment) => Day;
 
 const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
 const MONTHS = [
   'January',
   'February',
@@ -47,6 +57,18 @@ export function plusDays(day: Day, days: number): Day {
   return dayOf(dayNumber(day) + days);
 }
 
+/** The day some months later; the last of the month where that month is shorter. */
+export function plusMonths(day: Day, months: number): Day {
+  const firstOf = (later: number) => {
+    // `Date.UTC` would read the years 0 to 99 as 1900 to 1999.
+    const date = midnight(`${day.slice(0, 8)}01`);
+    date.setUTCMonth(date.getUTCMonth() + later);
+    return date.getTime() / DAY_MS;
+  };
+  const date = dayNumber(day) - firstOf(0);
+  return dayOf(Math.min(firstOf(months) + date, firstOf(months + 1) - 1));
+}
+
 /** Days from one to another; negative where the other lies before. */
 export function daysBetween(from: Day, to: Day): number {
   return dayNumber(to) - dayNumber(from);
@@ -63,4 +85,22 @@ export function dayInWords(day: Day, beside?: Day): string {
 /** "1 day", "3 days". */
 export function countOfDays(days: number): string {
   return `${days} ${days === 1 ? 'day' : 'days'}`;
+}
+
+/** The first moment of a day in UTC. @param field named in the error @throws RangeError where the text is no day */
+export function midnight(day: Day, field = 'day'): Date {
+  return new Date(dayNumber(day, field) * DAY_MS);
+}
+
+/** A moment as a date of the language. @param field named in the error @throws RangeError where the text is no time */
+export function instant(moment: Moment, field: string): Date {
+  const date = new Date(moment);
+  if (!/T.*(Z|[+-]\d{2}:\d{2})$/.test(moment) || Number.isNaN(date.getTime()))
+    throw new RangeError(`${field}: "${moment}" is no time; write it in UTC as 2026-03-14T09:30:00Z`);
+  return date;
+}
+
+/** The moment so many hours later. @param field named in the error @throws RangeError where the text is no time */
+export function plusHours(moment: Moment, hours: number, field = 'time'): Moment {
+  return new Date(Math.round(instant(moment, field).getTime() + hours * HOUR_MS)).toISOString();
 }

@@ -23,7 +23,16 @@ export function atwaterGeneral(p: { protein: number; fat: number; carbohydrate: 
   return 4 * p.protein + 9 * p.fat + 4 * p.carbohydrate;
 }
 
-/** Protein counted with another nitrogen factor: oats at 5.83 become crude protein at 6.25. */
+/**
+ * Protein counted with another nitrogen factor: oats at 5.83 become crude protein at 6.25.
+ * @param from factor that the amount was counted with @param to factor that is wanted, both above 0
+ * @throws RangeError where a factor is none
+ */
 export function rescaleProtein(protein: number, from: number, to = 6.25): number {
+  for (const factor of [from, to])
+    if (!(factor > 0 && Number.isFinite(factor)))
+      throw new RangeError(
+        `a nitrogen factor must be above 0, not ${factor}; foods have 5.18 to 6.38 (Jones 1931)`,
+      );
   return (protein * to) / from;
 }

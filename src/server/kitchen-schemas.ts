@@ -1,9 +1,10 @@
 /** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
 import { z } from '@hono/zod-openapi';
+import { amount, id, name, percent, problemSchema, words } from '../formulation/problem/schema.ts';
 import { MOST_POURS } from '../household/batch-store.ts';
 import type { KitchenKind } from '../household/kitchen-store.ts';
 import { TAG } from './if-match.ts';
-import { amount, errorSchema, id, name, percent, problemSchema, words } from './schemas.ts';
+import { errorSchema } from './schemas.ts';
 
 const day = z.iso.date();
 const moment = z.iso.datetime();

@@ -1,5 +1,6 @@
 /** Errors as the server says them: which field, what it holds, and the way out. */
 import type { z } from '@hono/zod-openapi';
+import { pointerOf } from '../formulation/problem/json-pointer.ts';
 import { BatchOvertaken, type StoreError } from '../household/store.ts';
 import type { Batch } from '../kitchen/model.ts';
 
@@ -17,7 +18,7 @@ export interface Refusal {
 export function refusalOfInput(error: z.core.$ZodError, input: unknown): Refusal {
   const issue = deepest(error.issues[0]!);
   const path = issue.code === 'unrecognized_keys' ? [...issue.path, issue.keys[0]!] : issue.path;
-  const field = path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+  const field = pointerOf(path);
   const value = path.reduce<unknown>(
     (at, step) => (at as Record<PropertyKey, unknown> | undefined)?.[step],
     input,

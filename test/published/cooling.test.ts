@@ -10,7 +10,7 @@
  * those of `src/kitchen/data/cold-goods.json`, none of them fitted to these runs.
  */
 import { describe, expect, it } from 'vitest';
-import { coreCoolingDays } from '../../src/kitchen/freezing/freeze-time.ts';
+import { coreCoolingDays } from '../../src/kitchen/freezing/cooling.ts';
 
 const RUNS = [
   [-11.0, 11.0],

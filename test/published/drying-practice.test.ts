@@ -1,14 +1,14 @@
 /** Drying and keeping at home, held against published figures. Each test names its source. */
 import { describe, expect, it } from 'vitest';
 import { loadReference } from '../../src/household/reference-file.ts';
-import { dampDays, MIX_MOISTURE, safeBelow, usableUntil } from '../../src/kitchen/batch/shelf-life.ts';
-import {
-  actualMoisture,
-  CHECK_EVERY,
-  dryEnough,
-  planDrying,
-  waysToDry,
-} from '../../src/kitchen/drying/drying.ts';
+import { MIX_MOISTURE } from '../../src/kitchen/batch/mix-moisture.ts';
+import { safeBelow } from '../../src/kitchen/batch/shelf-kind.ts';
+import { dampDays, usableUntil } from '../../src/kitchen/batch/use-by.ts';
+import { CHECK_EVERY } from '../../src/kitchen/drying/check-times.ts';
+import { dryEnough } from '../../src/kitchen/drying/dry-enough.ts';
+import { waysToDry } from '../../src/kitchen/drying/drying-practice.ts';
+import { actualMoisture } from '../../src/kitchen/drying/moisture.ts';
+import { planDrying } from '../../src/kitchen/drying/tray-runs.ts';
 
 const reference = loadReference();
 const celsius = (fahrenheit: number) => Math.round(((fahrenheit - 32) * 5) / 9);

@@ -5,7 +5,6 @@
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, test, vi } from 'vitest';
-import { type KitchenInput, moved, planKitchen } from '../../src/kitchen/calendar/calendar.ts';
 import {
   asIcs,
   clean,
@@ -16,7 +15,11 @@ import {
   type TimedEntry,
   uidOf,
 } from '../../src/kitchen/calendar/icalendar.ts';
+import type { KitchenInput } from '../../src/kitchen/calendar/kitchen-plan.ts';
+import { moved } from '../../src/kitchen/calendar/move-step.ts';
+import { planKitchen } from '../../src/kitchen/calendar/plan-kitchen.ts';
 import { plusDays } from '../../src/kitchen/days.ts';
+import { withRandomIds } from '../../src/web/shared/random-ids.ts';
 
 const kitchen: KitchenInput = {
   id: 'plan-4',
@@ -321,7 +324,7 @@ test('where the page lends no random ids, the file is the same, and none is left
   const { getRandomValues } = crypto;
   vi.stubGlobal('crypto', { getRandomValues: getRandomValues.bind(crypto) });
   try {
-    expect(planAsIcs(plan, { stamp, reminders: true }, checks)).toBe(file);
+    expect(withRandomIds(() => planAsIcs(plan, { stamp, reminders: true }, checks))).toBe(file);
     expect('randomUUID' in crypto).toBe(false);
   } finally {
     vi.unstubAllGlobals();

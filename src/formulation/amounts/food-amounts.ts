@@ -6,8 +6,9 @@ import { FIBRE_ESTIMATES } from '../../foods/fibre.ts';
 import { FOOD_GROUPS } from '../../foods/food.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { spreadOf } from '../../foods/variation.ts';
+import { airDryFactor, airDryWater } from '../../nutrition/air-dry.ts';
 import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { AIR_DRY_WATER, type Beside, type Ingredient, type Variation } from '../problem/problem.ts';
+import type { Beside, Ingredient, Variation } from '../problem/problem.ts';
 
 /** One amount per 100 g as fed, unit of the tagname. */
 export interface CountedAmount {
@@ -84,17 +85,19 @@ export function foodAmounts(
 }
 
 /**
- * A fresh food counted as if its water were that of dry food ({@link AIR_DRY_WATER}): every other amount rises in
+ * A fresh food counted as if its water were that of dry food ({@link airDryWater}): every other amount rises in
  * proportion to the dry matter. A food that is dry already stays as it is.
  */
 export function airDry(food: FoodAmounts): FoodAmounts {
   const water = food.amount('WATER').value;
-  if (water <= AIR_DRY_WATER) return food;
-  const factor = (100 - AIR_DRY_WATER) / (100 - water);
+  const factor = airDryFactor(water);
+  if (factor === 1) return food;
   const amount = (tag: Tag): CountedAmount => {
     const { status, value, low, high, sd } = food.amount(tag);
-    if (tag === 'WATER')
-      return { status, value: AIR_DRY_WATER, low: AIR_DRY_WATER, high: AIR_DRY_WATER, sd: 0 };
+    if (tag === 'WATER') {
+      const counted = airDryWater(water);
+      return { status, value: counted, low: counted, high: counted, sd: 0 };
+    }
     return { status, value: value * factor, low: low * factor, high: high * factor, sd: sd * factor };
   };
   return { ...food, amount };

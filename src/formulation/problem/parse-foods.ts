@@ -1,7 +1,8 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
 import type { Reference } from '../../foods/reference.ts';
+import { airDryPart } from '../../nutrition/air-dry.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { AIR_DRY_WATER, type Beside, type Ingredient, type Override, ProblemError } from './problem.ts';
+import { type Beside, type Ingredient, type Override, ProblemError } from './problem.ts';
 import {
   choice,
   type Fields,
@@ -113,8 +114,8 @@ function shareOfDay(grams: number, at: string, daily: number | undefined, water:
       'needs "daily_grams", the whole ration of a day; write it, or give "share_of_ration"',
     );
   }
-  const dry = typeof water === 'number' ? (100 - water) / (100 - AIR_DRY_WATER) : 1;
-  const share = (100 * grams * dry) / daily;
+  const part = airDryPart(typeof water === 'number' ? water : undefined);
+  const share = (100 * grams * part) / daily;
   if (share > 100) {
     throw new ProblemError(
       `${at}/grams_a_day`,

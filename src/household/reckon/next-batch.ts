@@ -2,7 +2,7 @@
 
 import { mixPartOf } from '../../kitchen/feeding/runs-out.ts';
 import type { NextBatch } from '../../kitchen/model.ts';
-import { type BatchSize, batchGrams } from '../../kitchen/shopping/shopping.ts';
+import { type BatchSize, batchGrams } from '../../kitchen/shopping/batch-grams.ts';
 import type { Household, Mix } from '../model.ts';
 
 export interface NextBatchSize {

@@ -1,18 +1,20 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { batchOf, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
+import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import { parseProblem } from '../../formulation/problem/parse.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../formulation/problem/result.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import { allocate, type CupboardContents } from '../cupboard/cupboard.ts';
+import type { DayAt } from '../days.ts';
 import { feedingOf } from '../feeding/feeding.ts';
 import type { Batch } from '../model.ts';
 import { paperTolerances, weighSheet } from '../weighing/weigh-sheet.ts';
 import { atActualMoisture, batchRecord, contentWords, type Evaluate, evaluateWith } from './batch.ts';
 import { batchLabel, cautionSentence, cautionsOf } from './label.ts';
-import { moistureRule } from './shelf-life.ts';
+import { moistureRule } from './mix-moisture.ts';
 
 const reference = loadReference();
 let evaluate: Evaluate;
@@ -77,8 +79,8 @@ const batch: Batch = batchOf({
   startedAt: '2026-04-01T10:00:00Z',
   finishedAt: '2026-04-02T09:00:00Z',
 });
-const recordOf = (b: Batch, from: CupboardContents = kept) =>
-  batchRecord(b, { kept: from, reference, evaluate });
+const recordOf = (b: Batch, from: CupboardContents = kept, dayAt: DayAt = utcDay) =>
+  batchRecord(b, { kept: from, reference, evaluate, dayAt });
 
 describe('batchRecord', () => {
   it('tells what is in it: grams, shares, lots, who and when', () => {
@@ -165,7 +167,7 @@ describe('batchRecord', () => {
           const pours = poured.map(([food, grams]) => pourOf({ food, grams }));
           const evaluated = batchRecord(
             { ...batch, pours },
-            { kept, reference, evaluate: (p, shares) => evaluateOnce(p, shares) },
+            { kept, reference, evaluate: (p, shares) => evaluateOnce(p, shares), dayAt: utcDay },
           );
           const total = poured.reduce((sum, [, g]) => sum + g, 0);
           const sum = (of: 'share' | 'grams') => evaluated.foods.reduce((s, f) => s + f[of], 0);
@@ -253,6 +255,7 @@ describe('weighSheet', () => {
       { ...batch, pours: [] },
       {
         reference,
+        dayAt: utcDay,
         targets: { oats: 121 },
         tolerance: (food) => (food === 'oats' ? [118, 125] : undefined),
         lots: (food, grams) => allocate(kept, food, grams, ready),
@@ -271,6 +274,7 @@ describe('weighSheet', () => {
     const asked: Record<string, number> = {};
     const sheet = weighSheet(batch, {
       reference,
+      dayAt: utcDay,
       lots: (food, grams) => {
         asked[food] = grams;
         return undefined;
@@ -283,6 +287,36 @@ describe('weighSheet', () => {
       ['carrot', 40, 40, 200],
       ['peas', 38, 40, 202],
     ]);
+  });
+});
+
+describe('the day of a batch', () => {
+  const weighed = { ...batch, pours: batch.pours.map((p) => ({ ...p, at: '2026-04-02T02:00:00Z' })) };
+  const feeding = feedingOf({ problem, animals: [], grams: 200, from: '2026-04-01' });
+  const dated = (times: Pick<Batch, 'startedAt' | 'finishedAt'>, zone: string) => {
+    const dayAt = dayIn(zone);
+    const record = recordOf({ ...weighed, ...times }, kept, dayAt);
+    const label = batchLabel(record, { feeding, reference });
+    return {
+      sheet: weighSheet({ ...weighed, ...times }, { reference, dayAt }).begunOn,
+      record: record.madeOn,
+      label: label.madeOn,
+      mixed: label.useBy.limits.filter((l) => l.why.includes('from mixing')).map((l) => l.until.slice(8)),
+    };
+  };
+
+  it.each([
+    // Ten in the evening of the 1st.
+    ['America/New_York', '2026-04-02T02:00:00Z', '2026-04-01'],
+    // Half past seven in the morning of the 2nd.
+    ['Asia/Tokyo', '2026-04-01T22:30:00Z', '2026-04-02'],
+    ['UTC', '2026-04-01T22:30:00Z', '2026-04-01'],
+  ])('is that of the keeper’s own calendar, in %s', (zone, at, day) => {
+    const { mixed, ...days } = dated({ startedAt: at, finishedAt: at }, zone);
+    expect(days).toEqual({ sheet: day, record: day, label: day });
+    // Whole months from mixing end on the day of the month on which they began.
+    expect(mixed.length).toBeGreaterThan(0);
+    expect([...new Set(mixed)]).toEqual([day.slice(8)]);
   });
 });
 

@@ -6,8 +6,11 @@ import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { NUTRIENTS, nutrient, type Tag, type Unit, unitWord } from '../../nutrition/nutrients.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
-import { ingredientAt } from '../drying/drying.ts';
+import type { DayAt } from '../days.ts';
+import { ingredientAt } from '../drying/ingredient-at.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
+import { tenths } from '../rounding.ts';
+import { COMPLETE, CRUMB } from '../tolerances.ts';
 import { pricePerGram } from './trace.ts';
 
 /** One food of a batch. */
@@ -93,11 +96,17 @@ export function evaluateWith(options: FormulationOptions): Evaluate {
 
 /**
  * The record of a batch as it stands on the scale.
+ * @param p.dayAt the keeper's calendar: it says on which day the batch was made
  * @throws RangeError where nothing was poured, or a pour names a food or a lot that is not there
  */
 export function batchRecord(
   batch: Batch,
-  p: { readonly kept: CupboardContents; readonly reference: Reference; readonly evaluate: Evaluate },
+  p: {
+    readonly kept: CupboardContents;
+    readonly reference: Reference;
+    readonly evaluate: Evaluate;
+    readonly dayAt: DayAt;
+  },
 ): BatchRecord {
   const foods = batchFoods(batch, p.kept, p.reference);
   const grams = foods.reduce((sum, f) => sum + f.grams, 0);
@@ -112,17 +121,15 @@ export function batchRecord(
     ...(batch.madeBy !== undefined && { madeBy: batch.madeBy }),
     startedAt: batch.startedAt,
     ...(batch.finishedAt !== undefined && { finishedAt: batch.finishedAt }),
-    madeOn: (batch.finishedAt ?? batch.startedAt).slice(0, 10),
+    madeOn: p.dayAt(batch.finishedAt ?? batch.startedAt),
     grams,
     foods,
     problem,
     evaluation,
-    inRange: evaluation.breaches.length === 0 && !(uncounted > 1e-6),
+    inRange: evaluation.breaches.length === 0 && !(uncounted > COMPLETE),
     sentences: [
-      ...(uncounted > 1e-6
-        ? [
-            `${Number(uncounted.toFixed(1))} % of the batch is food that the caution list forbids: do not feed it.`,
-          ]
+      ...(uncounted > COMPLETE
+        ? [`${tenths(uncounted)} % of the batch is food that the caution list forbids: do not feed it.`]
         : []),
       evaluation.verdict,
       // The verdict itself says the first of them.
@@ -144,9 +151,6 @@ function counting(problem: Problem, poured: readonly BatchFood[]): Problem {
     foods: problem.foods.map((f) => (f.refused && there.has(f.id) ? { ...f, refused: false } : f)),
   };
 }
-
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
 
 function batchFoods(batch: Batch, kept: CupboardContents, reference: Reference): BatchFood[] {
   const total = batch.pours.reduce((sum, pour) => sum + pour.grams, 0);
@@ -233,7 +237,7 @@ function contentLines(evaluation: Evaluation): ContentLine[] {
     const line = evaluation.nutrients[tag];
     if (!line) return [];
     const { mix: value, sd_mix: sd, low_mix: low, high_mix: high, coverage_mix: coverage } = line;
-    return [{ tag, name, unit, value, sd, low, high, coverage, atLeast: coverage < 100 - 1e-6 }];
+    return [{ tag, name, unit, value, sd, low, high, coverage, atLeast: coverage < 100 - COMPLETE }];
   });
 }
 

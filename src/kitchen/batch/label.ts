@@ -6,19 +6,13 @@ import type { Tag } from '../../nutrition/nutrients.ts';
 import type { Feeding } from '../feeding/feeding.ts';
 import type { Day } from '../model.ts';
 import { amountOf, type BatchRecord, type ContentLine } from './batch.ts';
-import {
-  type MixMoisture,
-  mixMoisture,
-  type Place,
-  type StorageAdvice,
-  type StoredFood,
-  storageAdvice,
-  type UseBy,
-  usableUntil,
-} from './shelf-life.ts';
+import { type MixMoisture, mixMoisture } from './mix-moisture.ts';
+import type { Place, StoredFood } from './shelf-kind.ts';
+import { type StorageAdvice, storageAdvice } from './storage-advice.ts';
+import { type UseBy, usableUntil } from './use-by.ts';
 
-/** How the foods of a record keep, for `keeping.ts`. */
-export function shelfLifeOf(record: BatchRecord, reference: Reference): StoredFood[] {
+/** How the foods of a record keep, for `use-by.ts`. */
+export function storedFoods(record: BatchRecord, reference: Reference): StoredFood[] {
   const ingredients = new Map(record.problem.foods.map((f) => [f.id, f]));
   return record.foods.map(({ food, name, share, lots }) => {
     const ingredient = ingredients.get(food)!;
@@ -100,7 +94,7 @@ export function batchLabel(
   p: { readonly feeding: Feeding; readonly reference: Reference; readonly place?: Place },
 ): BatchLabel {
   const { evaluation } = record;
-  const keeping = shelfLifeOf(record, p.reference);
+  const stored = storedFoods(record, p.reference);
   const names = new Map(record.foods.map((f) => [f.food, f.name]));
   return {
     name: record.name,
@@ -111,9 +105,9 @@ export function batchLabel(
     foods: record.foods.map(({ name, share }) => ({ name, share })),
     contents: ON_LABEL.flatMap((tag) => record.contents.filter((line) => line.tag === tag)),
     verdict: evaluation.verdict,
-    useBy: usableUntil(keeping, record.madeOn, p.place),
+    useBy: usableUntil(stored, record.madeOn, p.place),
     moisture: mixMoisture(evaluation.nutrients.WATER),
-    keep: storageAdvice(keeping, p.place),
+    keep: storageAdvice(stored, p.place),
     cautions: cautionsOf(evaluation.cautions, (food) => names.get(food)),
     feeding: p.feeding.animals.map((a) => a.sentence),
     lasts: p.feeding.sentence,

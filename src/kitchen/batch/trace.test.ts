@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { batchOf, cupboards, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
+import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DryingRun } from '../model.ts';
 import { originOf, pricePerGram, reachOf } from './trace.ts';
@@ -66,7 +67,7 @@ function cameFrom(lot: string, from: string, all: CupboardContents, depth = 10):
 
 describe('reachOf', () => {
   it('follows a fresh lot through drying to batches and animals', () => {
-    const reach = reachOf('fresh', kept);
+    const reach = reachOf('fresh', kept, utcDay);
     expect(reach.runs.map((r) => r.id)).toEqual(['run']);
     expect(reach.driedLots.map((l) => l.id)).toEqual(['dried']);
     expect(reach.batches.map((b) => [b.batch.id, b.grams])).toEqual([['one', 45]]);
@@ -74,7 +75,7 @@ describe('reachOf', () => {
   });
 
   it('names batches that may hold some, since their lots were not written down', () => {
-    const reach = reachOf('fresh', kept);
+    const reach = reachOf('fresh', kept, utcDay);
     // "early" was poured before there was any dried carrot.
     expect(reach.maybe.map((b) => b.id)).toEqual(['two']);
     expect(reach.maybeAnimalIds).toEqual(['cleo']);
@@ -85,7 +86,7 @@ describe('reachOf', () => {
       fc.property(cupboards, (all) => {
         for (const lot of all.lots) {
           const reached = naiveReach(lot.id, all);
-          const reach = reachOf(lot.id, all);
+          const reach = reachOf(lot.id, all, utcDay);
           expect(new Set([lot.id, ...reach.driedLots.map((l) => l.id)])).toEqual(reached);
           expect(new Set(reach.runs)).toEqual(new Set(all.runs.filter((r) => reached.has(r.lot))));
           const holds = all.batches.filter((b) =>
@@ -104,8 +105,21 @@ describe('reachOf', () => {
     );
   });
 
+  it('asks the keeper’s own calendar whether a batch was poured before the lot came in', () => {
+    const poured = (at: string): CupboardContents => ({
+      lots: [lotOf({ id: 'oats', boughtOn: '2026-04-02' })],
+      runs: [],
+      batches: [batchOf({ id: 'b', pours: [pourOf({ food: 'oats', grams: 5, at })] })],
+    });
+    const maybe = (at: string, zone: string) => reachOf('oats', poured(at), dayIn(zone)).maybe.length;
+    // The evening of the 1st in New York; the morning of the 2nd in Tokyo.
+    expect(maybe('2026-04-02T02:00:00Z', 'America/New_York')).toBe(0);
+    expect(maybe('2026-04-01T22:30:00Z', 'Asia/Tokyo')).toBe(1);
+    expect(maybe('2026-04-01T22:30:00Z', 'UTC')).toBe(0);
+  });
+
   it('refuses a lot that is not kept', () => {
-    expect(() => reachOf('gone', kept)).toThrow(/no lot "gone" is kept/);
+    expect(() => reachOf('gone', kept, utcDay)).toThrow(/no lot "gone" is kept/);
   });
 });
 
@@ -127,7 +141,7 @@ describe('originOf', () => {
           const { poured, driedFrom } = originOf(batch.id, all);
           const origin = new Set([...poured, ...driedFrom].map((o) => o.lot.id));
           for (const lot of all.lots) {
-            const reaches = reachOf(lot.id, all).batches.some((b) => b.batch.id === batch.id);
+            const reaches = reachOf(lot.id, all, utcDay).batches.some((b) => b.batch.id === batch.id);
             expect([lot.id, origin.has(lot.id)]).toEqual([lot.id, reaches]);
             expect(reaches).toBe(poured.some((p) => cameFrom(p.lot.id, lot.id, all)));
           }
@@ -171,7 +185,7 @@ describe('a batch that was given up', () => {
   };
 
   it('is still named as holding the lot, and reaches no animal', () => {
-    const [before, after] = [reachOf('dried', kept), reachOf('dried', givenUp)];
+    const [before, after] = [reachOf('dried', kept, utcDay), reachOf('dried', givenUp, utcDay)];
     expect(after.batches.map((b) => [b.batch.id, b.grams])).toEqual(
       before.batches.map((b) => [b.batch.id, b.grams]),
     );

@@ -4,7 +4,9 @@
  * said to be so.
  */
 import { type CupboardContents, takenBy } from '../cupboard/cupboard.ts';
+import type { DayAt } from '../days.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
+import { CRUMB } from '../tolerances.ts';
 
 /** Where a lot went. */
 export interface Reach {
@@ -33,14 +35,12 @@ export interface Origin {
   readonly untraced: readonly { readonly food: string; readonly grams: number }[];
 }
 
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
-
 /**
  * Every batch and animal that a lot reached.
+ * @param dayAt the keeper's calendar: a batch poured before the day a lot came in cannot hold any of it
  * @throws RangeError where no such lot is kept
  */
-export function reachOf(id: string, kept: CupboardContents): Reach {
+export function reachOf(id: string, kept: CupboardContents, dayAt: DayAt): Reach {
   const lot = kept.lots.find((l) => l.id === id);
   if (!lot) throw new RangeError(`no lot "${id}" is kept; take one of the cupboard's`);
   const runsOf = groupedBy(kept.runs, (run) => run.lot);
@@ -75,7 +75,7 @@ export function reachOf(id: string, kept: CupboardContents): Reach {
       !sure.has(batch.id) &&
       batch.pours.some((p) => {
         const since = foods.get(p.food);
-        return since !== undefined && p.at.slice(0, 10) >= since && unnamed(p) > CRUMB;
+        return since !== undefined && dayAt(p.at) >= since && unnamed(p) > CRUMB;
       }),
   );
   const animalIds = [...new Set(batches.flatMap(({ batch }) => fedTo(batch)))];

@@ -3,8 +3,8 @@
  * octets, not letters, where it folds a line. What it leaves to its callers is done here: texts that the standard
  * allows, names that stay the same from file to file, and the line break after the last line.
  *
- * The library draws a random id for each entry before ours takes its place. Browsers lend that to pages from https or
- * localhost alone, so elsewhere it gets a stand-in while the file is made; nothing of it is in the file.
+ * The library draws a random id for each entry before ours takes its place; nothing of it is in the file. Browsers
+ * lend random ids to pages from https or localhost alone: elsewhere the page has to lend a stand-in.
  */
 import ical, {
   type ICalAlarmData,
@@ -14,10 +14,11 @@ import ical, {
   ICalEventTransparency,
 } from 'ical-generator';
 import { capital } from '../../formulation/explain/sentences.ts';
-import { countOfDays, dayInWords, dayNumber, plusDays } from '../days.ts';
+import { countOfDays, dayInWords, instant, midnight, plusDays, plusHours } from '../days.ts';
 import type { Day, Moment } from '../model.ts';
-import { type KitchenPlan, type PlannedStep, stepTitle } from './calendar.ts';
+import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
 import { lastDay } from './sentences.ts';
+import { stepTitle } from './step-words.ts';
 
 interface Entry {
   /** What it is known by in all files; see {@link uidOf}. */
@@ -94,10 +95,6 @@ export function uidOf(plan: string, step: string): string {
 /** Entries as a file, UTF-8. @throws RangeError where a time or a day is none, or an entry ends before it begins */
 export function asIcs(entries: readonly (DayEntry | TimedEntry)[], options: IcsOptions): string {
   const stamp = instant(options.stamp, 'stamp');
-  return withRandomIds(() => written(entries, stamp, options));
-}
-
-function written(entries: readonly (DayEntry | TimedEntry)[], stamp: Date, options: IcsOptions): string {
   const calendar = ical({ prodId: { company: COMPANY, product: PRODUCT, language: 'EN' } });
   for (const entry of entries) {
     const made = calendar.createEvent(event(entry, stamp));
@@ -106,18 +103,6 @@ function written(entries: readonly (DayEntry | TimedEntry)[], stamp: Date, optio
   }
   // RFC 5545, 3.4: the last line ends like every other.
   return `${calendar.toString()}\r\n`;
-}
-
-/** Runs what asks for `crypto.randomUUID`, also where there is none; what it would have drawn is not used. */
-function withRandomIds<T>(make: () => T): T {
-  if (typeof crypto.randomUUID === 'function') return make();
-  const randomUUID = () => '00000000-0000-4000-8000-000000000000';
-  Object.defineProperty(crypto, 'randomUUID', { value: randomUUID, configurable: true });
-  try {
-    return make();
-  } finally {
-    Reflect.deleteProperty(crypto, 'randomUUID');
-  }
 }
 
 const CATEGORY: Readonly<Record<PlannedStep['kind'], string>> = {
@@ -141,20 +126,21 @@ function event(entry: DayEntry | TimedEntry, stamp: Date): ICalEventData {
     categories: entry.categories.map((name) => ({ name: clean(name) })),
   };
   if (timed) {
-    const start = instant(entry.at, `at of "${entry.title}"`);
+    const field = `at of "${entry.title}"`;
     if (!(entry.minutes > 0))
       throw new RangeError(`minutes of "${entry.title}": ${entry.minutes} is not above 0`);
-    return { ...about, start, end: new Date(start.getTime() + entry.minutes * 60_000) };
+    const end = plusHours(entry.at, entry.minutes / 60, field);
+    return { ...about, start: instant(entry.at, field), end: instant(end, field) };
   }
-  const [from, to] = [dayNumber(entry.from, 'from'), dayNumber(entry.to, 'to')];
-  if (to <= from)
+  const [start, end] = [midnight(entry.from, 'from'), midnight(entry.to, 'to')];
+  if (end <= start)
     throw new RangeError(
       `to of "${entry.title}": ${entry.to} is not after ${entry.from}; name the first day after it`,
     );
   return {
     ...about,
-    start: new Date(`${entry.from}T00:00:00Z`),
-    end: new Date(`${entry.to}T00:00:00Z`),
+    start,
+    end,
     allDay: true,
     // Nobody is busy all day because something lies in the freezer.
     transparency: ICalEventTransparency.TRANSPARENT,
@@ -186,13 +172,6 @@ function entryText(step: PlannedStep, plan: KitchenPlan): string {
     ...(state === 'open' ? [`Begin by ${dayInWords(lastDay(plan, step), plan.start)}.`] : []),
     state === 'done' ? 'Done.' : pace,
   ].join('\n');
-}
-
-function instant(moment: Moment, field: string): Date {
-  const date = new Date(moment);
-  if (!/T.*(Z|[+-]\d{2}:\d{2})$/.test(moment) || Number.isNaN(date.getTime()))
-    throw new RangeError(`${field}: "${moment}" is no time; write it in UTC as 2026-03-14T09:30:00Z`);
-  return date;
 }
 
 /** A text as RFC 5545, 3.3.11 allows it: one kind of line break, no control characters but the tab, whole letters. */

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { runsOut } from '../feeding/runs-out.ts';
-import { type KitchenInput, moved, planKitchen } from './calendar.ts';
+import type { KitchenInput } from './kitchen-plan.ts';
+import { moved } from './move-step.ts';
+import { planKitchen } from './plan-kitchen.ts';
 import { lastDay, nextThing, planSentences } from './sentences.ts';
 
 const present = {
@@ -110,11 +112,11 @@ describe('the plan in sentences', () => {
     const { days: _, ...usual } = kitchen;
     expect(planSentences(planKitchen(usual, { from: '2026-02-18', until: '2026-03-15' })).slice(3)).toEqual([
       'It does not fit: the animals are used to batch 4 on 21 March, 6 days after 15 March.',
-      'With the shortest times that are common practice (no source) it would end on 13 March and fit: give the steps fewer days.',
+      'With the shortest times that are common practice (no source) it would end on 10 March and fit: give the steps fewer days.',
     ]);
     expect(planSentences(planKitchen(usual, { from: '2026-02-28', until: '2026-03-15' })).slice(3)).toEqual([
       'It does not fit: the animals are used to batch 4 on 31 March, 16 days after 15 March.',
-      'Even with the shortest times that are common practice (no source) it ends on 23 March.',
+      'Even with the shortest times that are common practice (no source) it ends on 20 March.',
       'Feed the complete pellet alone on the days without batch 3 (common practice, no source), or make a small batch of what is ready.',
     ]);
   });

@@ -2,7 +2,9 @@
 import { capital, joined } from '../../formulation/explain/sentences.ts';
 import { countOfDays, dayInWords, dayNumber, dayOf } from '../days.ts';
 import type { Day } from '../model.ts';
-import { type KitchenPlan, type PlannedStep, type StepKind, WORDS } from './calendar.ts';
+import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
+import type { StepKind } from './step-days.ts';
+import { WORDS } from './step-words.ts';
 
 type Naming = (what: string, made: string) => string;
 

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import type { DryingRun, FreezeStep, Lot } from '../model.ts';
-import { moved, planKitchen } from './calendar.ts';
+import { moved } from './move-step.ts';
+import { planKitchen } from './plan-kitchen.ts';
 import { type Needed, suppliesOf } from './supplies.ts';
 
 const food = (id: string, needsCold = true, dryAtHome = false): Needed => ({
@@ -36,7 +38,7 @@ const today = '2026-02-05';
 
 test('foods without a lot are bought, each its way', () => {
   const foods = [food('oats'), food('carrot', false, true), food('grubs', false), food('millet')];
-  expect(suppliesOf(foods, [], [], today)).toEqual([
+  expect(suppliesOf(foods, [], [], today, utcDay)).toEqual([
     {
       id: 'dry-goods',
       route: 'cold',
@@ -56,7 +58,7 @@ test('lots go on from where they stand; those that stand alike go together', () 
     lot('L2', 'millet', { cold: rounds('2026-02-05') }),
     lot('L3', 'spelt', { cold: rounds() }),
   ];
-  const supplies = suppliesOf([food('oats'), food('millet'), food('spelt')], lots, [], today);
+  const supplies = suppliesOf([food('oats'), food('millet'), food('spelt')], lots, [], today, utcDay);
   expect(supplies.map((s) => [s.id, s.goods.map((g) => g.lot), s.progress])).toEqual([
     [
       'dry-goods-2026-02-01',
@@ -74,9 +76,21 @@ test('lots go on from where they stand; those that stand alike go together', () 
 });
 
 test('a step planned for another day has not begun', () => {
-  const [supply] = suppliesOf([food('oats')], [lot('L1', 'oats', { cold: rounds() })], [], '2026-01-31');
+  const [supply] = suppliesOf(
+    [food('oats')],
+    [lot('L1', 'oats', { cold: rounds() })],
+    [],
+    '2026-01-31',
+    utcDay,
+  );
   expect(supply).not.toHaveProperty('progress');
-  const [onTheDay] = suppliesOf([food('oats')], [lot('L1', 'oats', { cold: rounds() })], [], '2026-02-01');
+  const [onTheDay] = suppliesOf(
+    [food('oats')],
+    [lot('L1', 'oats', { cold: rounds() })],
+    [],
+    '2026-02-01',
+    utcDay,
+  );
   expect(onTheDay).toMatchObject({ progress: [{ from: '2026-02-01' }] });
 });
 
@@ -87,7 +101,13 @@ test('barred lots are bought anew; ready ones are not frozen again; overruled on
     lot('L3', 'spelt', { overruled: { note: 'from the freezer of the mill', on: '2026-02-03' } }),
     lot('L4', 'rye'),
   ];
-  const supplies = suppliesOf([food('oats'), food('carrot'), food('spelt'), food('rye')], lots, [], today);
+  const supplies = suppliesOf(
+    [food('oats'), food('carrot'), food('spelt'), food('rye')],
+    lots,
+    [],
+    today,
+    utcDay,
+  );
   expect(supplies.map((s) => [s.route, s.boughtOn, s.goods.map((g) => g.food)])).toEqual([
     ['cold', undefined, ['oats']],
     ['ready', '2026-02-01', ['carrot', 'spelt']],
@@ -102,7 +122,7 @@ test('where the grams are known, what is ready goes first, and what is missing i
     lot('L3', 'oats', { grams: 500 }),
   ];
   const of = (grams: number) =>
-    suppliesOf([{ ...food('oats'), grams }], lots, [], today).map((s) => s.goods.map((g) => g.lot));
+    suppliesOf([{ ...food('oats'), grams }], lots, [], today, utcDay).map((s) => s.goods.map((g) => g.lot));
   expect(of(40)).toEqual([['L2']]);
   expect(of(41)).toEqual([['L1'], ['L2']]);
   expect(of(640)).toEqual([['L1'], ['L2'], ['L3']]);
@@ -112,6 +132,7 @@ test('where the grams are known, what is ready goes first, and what is missing i
     [lot('L4', 'oats', { form: 'fresh' })],
     [],
     today,
+    utcDay,
   );
   expect(fresh.map((s) => s.goods[0]!.lot)).toEqual(['L4']);
 });
@@ -122,6 +143,7 @@ test('days that are set down with a lot stay; weighing waits for what was not ti
     [lot('L1', 'oats', { cold: rounds('2026-02-04') })],
     [],
     '2026-02-10',
+    utcDay,
   );
   const input = { id: 'p', name: 'batch 4', supplies };
   const plan = planKitchen(input, { from: '2026-02-10' });
@@ -164,7 +186,13 @@ test('drying goes on until the last run has ended', () => {
     ...(endedAt !== undefined && { endedAt }),
   });
   const fresh = (runs: DryingRun[]) =>
-    suppliesOf([food('carrot', false, true)], [lot('L1', 'carrot', { form: 'fresh' })], runs, today)[0];
+    suppliesOf(
+      [food('carrot', false, true)],
+      [lot('L1', 'carrot', { form: 'fresh' })],
+      runs,
+      today,
+      utcDay,
+    )[0];
   expect(fresh([])).not.toHaveProperty('progress');
   expect(fresh([run('a', '2026-02-04T16:00:00Z'), run('b')])).toMatchObject({
     route: 'dry',
@@ -175,24 +203,44 @@ test('drying goes on until the last run has ended', () => {
   });
 });
 
+test('runs began and ended on the days of the keeper’s own calendar', () => {
+  const run: DryingRun = {
+    id: 'a',
+    lot: 'L1',
+    device: 'oven',
+    celsius: 90,
+    startedAt: '2026-02-04T02:00:00Z',
+    trays: 2,
+    gramsBefore: 400,
+    checks: [],
+    endedAt: '2026-02-04T22:00:00Z',
+  };
+  const lots = [lot('L1', 'carrot', { form: 'fresh' })];
+  const progress = (zone: string) =>
+    suppliesOf([food('carrot', false, true)], lots, [run], today, dayIn(zone))[0]?.progress;
+  // The evening of the 3rd to the afternoon of the 4th; the noon of the 4th to the morning of the 5th.
+  expect(progress('America/New_York')).toEqual([{ from: '2026-02-03', to: '2026-02-04' }]);
+  expect(progress('Asia/Tokyo')).toEqual([{ from: '2026-02-04', to: '2026-02-05' }]);
+});
+
 test('make a plan, whatever state they are in', () => {
   const lots = [
     lot('L1', 'oats', { cold: rounds('2026-02-05', '2026-02-04') }),
     lot('L2', 'millet', { cold: rounds('2026-02-04', '2026-02-07', '2026-02-10', '2026-02-13') }),
   ];
-  const supplies = suppliesOf([food('oats'), food('millet'), food('rye')], lots, [], '2026-02-14');
+  const supplies = suppliesOf([food('oats'), food('millet'), food('rye')], lots, [], '2026-02-14', utcDay);
   const plan = planKitchen({ id: 'p', name: 'batch 4', supplies }, { from: '2026-02-14' });
   expect(plan.steps.filter((s) => s.state === 'begun').map((s) => s.id)).toEqual([
     'freeze-2:dry-goods-2026-02-01',
   ]);
-  expect(() => suppliesOf([], [], [], 'today')).toThrow('today: "today" is no day');
+  expect(() => suppliesOf([], [], [], 'today', utcDay)).toThrow('today: "today" is no day');
 });
 
 test('a fresh lot counts for what it comes to once dried; for enough where that is not known', () => {
   const carrot = { ...food('carrot', false, true), grams: 40 };
   const lots = [lot('f', 'carrot', { form: 'fresh', grams: 200 })];
   const routes = (need: Needed) =>
-    suppliesOf([need], lots, [], today).map((s) => [s.route, s.boughtOn !== undefined]);
+    suppliesOf([need], lots, [], today, utcDay).map((s) => [s.route, s.boughtOn !== undefined]);
   expect(routes(carrot)).toEqual([['dry', true]]);
   // 200 g come to 24 g of the 40: some has to be bought.
   expect(routes({ ...carrot, perFresh: 0.12 })).toEqual([

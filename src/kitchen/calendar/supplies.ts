@@ -1,11 +1,9 @@
 /** What a calendar has to deal with: the foods of a batch, by what is kept of them and how far that has come. */
 
-import { dayNumber } from '../days.ts';
+import { type DayAt, dayNumber } from '../days.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
-import type { Good, Progress, Supply } from './calendar.ts';
-
-/** Less than this is a rounding in the last place, not food, g. */
-const CRUMB = 1e-6;
+import { CRUMB } from '../tolerances.ts';
+import type { Good, Progress, Supply } from './kitchen-plan.ts';
 
 /** A food that the batch needs. */
 export interface Needed {
@@ -25,13 +23,15 @@ export interface Needed {
  * Supplies for a plan. A food with a lot that can be used goes on from where its lots stand; one without is bought.
  * Where the grams are known, lots are taken until there is enough, what is ready first and what is ready soonest next;
  * a food whose lots are not enough is bought as well. Lots of one day that stand alike go together.
- * @param lots with what is left of each @param runs drying runs; the days of their times are days in UTC
+ * @param lots with what is left of each @param runs drying runs @param dayAt the keeper's calendar: it says on which days
+ * runs began and ended
  */
 export function suppliesOf(
   foods: readonly Needed[],
   lots: readonly Lot[],
   runs: readonly DryingRun[],
   today: Day,
+  dayAt: DayAt,
 ): Supply[] {
   dayNumber(today, 'today');
   const supplies = new Map<string, Supply>();
@@ -54,7 +54,7 @@ export function suppliesOf(
     for (const lot of taken) {
       const good = { food, name, lot: lot.id };
       if (lot.form === 'fresh') {
-        const progress = dryingOf(lot, runs);
+        const progress = dryingOf(lot, runs, dayAt);
         add({ route: 'dry', boughtOn: lot.boughtOn, ...(progress && { progress: [progress] }) }, good);
       } else if (!lot.overruled && (lot.cold.length > 0 || (needsCold && lot.form === 'dry'))) {
         const progress = coldOf(lot, today);
@@ -120,10 +120,10 @@ function coldOf(lot: Lot, today: Day): Progress[] {
 }
 
 /** How far the drying of a fresh lot has come; its first run begins it, and with the last one ended it is done. */
-function dryingOf(lot: Lot, runs: readonly DryingRun[]): Progress | undefined {
+function dryingOf(lot: Lot, runs: readonly DryingRun[], dayAt: DayAt): Progress | undefined {
   const own = runs.filter((r) => r.lot === lot.id);
   if (own.length === 0) return undefined;
-  const from = own.map((r) => r.startedAt.slice(0, 10)).sort()[0]!;
-  const ends = own.flatMap((r) => (r.endedAt === undefined ? [] : [r.endedAt.slice(0, 10)])).sort();
+  const from = own.map((r) => dayAt(r.startedAt)).sort()[0]!;
+  const ends = own.flatMap((r) => (r.endedAt === undefined ? [] : [dayAt(r.endedAt)])).sort();
   return ends.length === own.length ? { from, to: ends.at(-1)! } : { from };
 }

@@ -1,5 +1,6 @@
 /** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
 import type { Batch, DryingRun, Lot } from '../model.ts';
+import { CRUMB } from '../tolerances.ts';
 
 /** All that says what came in and what went out. */
 export interface CupboardContents {
@@ -18,9 +19,6 @@ export interface Left {
   /** How much more was weighed out than the lot is said to have held; 0 as a rule. */
   readonly over: number;
 }
-
-/** Less than this is a rounding in the last place, not food, g. */
-const CRUMB = 1e-6;
 
 /** g that a drying run took from its lot, trimmings too. */
 export function takenBy(run: DryingRun): number {

@@ -1,9 +1,11 @@
 /** Grams a day of mix, pellet and fresh food for every animal of a batch, and how long the batch lasts. */
 
 import { joined } from '../../formulation/explain/sentences.ts';
-import { AIR_DRY_WATER, type Beside, type Problem } from '../../formulation/problem/problem.ts';
+import type { Beside, Problem } from '../../formulation/problem/problem.ts';
+import { airDryPart } from '../../nutrition/air-dry.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
+import { tenths } from '../rounding.ts';
 import { mixPartOf, wholeDays } from './runs-out.ts';
 
 /** An animal as far as feeding needs it. */
@@ -76,8 +78,7 @@ export function feedingOf(p: {
 /** How much of a gram counts towards the ration; undefined where that rests on an unknown moisture. */
 function countedPart(food: Beside, water: number | undefined): number | undefined {
   if (food.counts_as !== 'air dry') return 1;
-  if (water === undefined) return undefined;
-  return water <= AIR_DRY_WATER ? 1 : (100 - water) / (100 - AIR_DRY_WATER);
+  return water === undefined ? undefined : airDryPart(water);
 }
 
 function daySentence(animal: FedAnimal, mix: number, beside: DailyFeed['beside']): string {
@@ -115,5 +116,3 @@ function lasting(
   }.`;
   return { lasts: { days, atMost }, runsOutOn, sentence };
 }
-
-const tenths = (grams: number) => Number(grams.toFixed(1));

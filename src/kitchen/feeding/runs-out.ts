@@ -4,6 +4,7 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
+import { WHOLE } from '../tolerances.ts';
 
 export interface Eater {
   readonly name: string;
@@ -49,7 +50,7 @@ export function mixPartOf(problem: Pick<Problem, 'beside'>): number {
 
 /** For how many whole days there is food. A hair below a day's food is a day's food. @param gramsADay above 0 */
 export function wholeDays(grams: number, gramsADay: number): number {
-  return Math.floor((grams / gramsADay) * (1 + 1e-12) + 1e-9);
+  return Math.floor((grams / gramsADay) * (1 + 1e-12) + WHOLE);
 }
 
 /**

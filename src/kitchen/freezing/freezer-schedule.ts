@@ -2,14 +2,9 @@
 import type { FoodGroup } from '../../foods/food.ts';
 import { dayInWords, dayNumber, dayOf } from '../days.ts';
 import type { Day, FreezeStep, Lot } from '../model.ts';
-import {
-  type Bag,
-  COMMON_DAYS,
-  type FreezeAdvice,
-  freezeAdvice,
-  GOODS,
-  type GoodKind,
-} from './freeze-time.ts';
+import { SAME } from '../tolerances.ts';
+import { type Bag, GOODS, type GoodKind } from './cooling.ts';
+import { COMMON_DAYS, type FreezeAdvice, freezeAdvice } from './freeze-time.ts';
 import { needsTreatment, readyOn } from './freeze-treatment.ts';
 
 /** A freezer: the room that the keeper gives to dry goods, in litres or in grams (one of them), and its air. */
@@ -109,7 +104,7 @@ export function planFreezer(
   }
 
   const fits = (size: number, from: number, to: number) => {
-    for (let day = from; day < to; day++) if ((load.get(day) ?? 0) + size > room * (1 + 1e-9)) return false;
+    for (let day = from; day < to; day++) if ((load.get(day) ?? 0) + size > room * (1 + SAME)) return false;
     return true;
   };
   const put = (size: number, from: number, to: number) => {

@@ -17,6 +17,7 @@ import {
 import { type CountBound, countBoundsOf } from '../../formulation/solve/counting.ts';
 import { dropOneBounds } from '../../formulation/solve/drop-one.ts';
 import { boundsAt, keeps } from '../../formulation/solve/outer-approximation.ts';
+import { SAME } from '../tolerances.ts';
 
 /** How far (scaled) a rule may be missed and still counts as kept: as in formulation. */
 const KEPT = 1e-8;
@@ -96,7 +97,7 @@ export class BatchRules {
     const least = this.problem.least_grams ?? 0;
     for (let i = 0; i < this.size; i++) {
       if (shares[i]! < this.lower[i]! - KEPT || shares[i]! > this.upper[i]! + KEPT) return false;
-      if (grams[i]! > 0 && grams[i]! < least * (1 - 1e-9)) return false;
+      if (grams[i]! > 0 && grams[i]! < least * (1 - SAME)) return false;
     }
     return (
       this.spaces.every((space) => shortfall(space, shares) <= KEPT) &&

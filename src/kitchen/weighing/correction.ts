@@ -13,41 +13,24 @@
  */
 
 import { shortfall } from '../../formulation/solve/bounds.ts';
-import type { Highs } from '../../formulation/solve/highs.ts';
 import { Polytope } from '../../formulation/solve/polytope.ts';
-import { type BatchRules, sharesOf, sum } from './batch-rules.ts';
+import { clean } from '../rounding.ts';
+import { NEAR_STEP, SAME } from '../tolerances.ts';
+import { sharesOf, sum } from './batch-rules.ts';
+import {
+  type Bowl,
+  boundsOf,
+  type CorrectionQuestion,
+  TOTAL_SLACK,
+  totalsOf,
+} from './correction-question.ts';
 import { GramSpace } from './gram-space.ts';
 import { cheaperSteps, keptSteps, nearestSteps, type StepsQuestion } from './whole-steps.ts';
 
-/** A batch that comes out within this part of its planned weight is as large as planned. Our choice, no source. */
-export const TOTAL_SLACK = 0.02;
-/** Least part of its planned weight that a batch is brought down to so that it stays in range. Our choice, no source. */
-const LEAST_TOTAL = 0.9;
 /** Going back to a food is asked for before a batch grows by more than this part beyond what going back would take. */
 const EASY_GROWTH = 0.1;
 /** Totals tried beyond the one that just suffices, where that leaves no whole steps: in steps of the scale. */
 const TRIES = [0, 1, 2, 3, 4, 6, 8, 12, 16, 24, 32];
-
-export interface CorrectionQuestion {
-  readonly highs: Highs;
-  readonly rules: BatchRules;
-  /** Planned grams by column, whole steps. */
-  readonly plan: Float64Array;
-  readonly plannedTotal: number;
-  readonly stepGrams: number;
-  /** The most the batch may take of each food in all, g: what the lots held when it began. */
-  readonly stock: Float64Array;
-  /** The most the batch may come to, g. */
-  readonly mostGrams: number;
-  /** Whether more may be poured of foods that were poured before. */
-  readonly goBack: boolean;
-}
-
-/** What lies in the bowl, g by column, and which foods have been poured (0 g of it poured: it is left out). */
-export interface Bowl {
-  readonly grams: Float64Array;
-  readonly poured: readonly boolean[];
-}
 
 export type Status = 'as planned' | 'corrected' | 'grown' | 'out';
 
@@ -98,11 +81,11 @@ export class Corrections {
    */
   nearest(bowl: Bowl, total: number, again: boolean): Float64Array | undefined {
     const { upper } = this.question.rules;
-    const { lower: low, upper: high } = this.bounds(bowl, again);
+    const { lower: low, upper: high } = boundsOf(this.question, bowl, again);
     const part = 100 / total;
     const lower = low.map((g, i) => (high[i] === g ? g * part : Math.max(g * part, this.leastShares[i]!)));
     const most = high.map((g, i) => (low[i] === g ? lower[i]! : Math.min(g * part, upper[i]!)));
-    if (lower.some((l, i) => l > most[i]! + 1e-9)) return undefined;
+    if (lower.some((l, i) => l > most[i]! + SAME)) return undefined;
     this.polytope.setBounds(
       lower,
       most.map((u, i) => Math.max(u, lower[i]!)),
@@ -117,7 +100,7 @@ export class Corrections {
    * @param total the least and most that the batch may weigh, g
    */
   span(bowl: Bowl, food: number, total: readonly [number, number]): Span | undefined {
-    const bounds = { ...this.bounds(bowl, false, food), total };
+    const bounds = { ...boundsOf(this.question, bowl, false, food), total };
     const ends = [1, -1].map((sign) => this.space.least((i) => (i === food ? sign : 0), bounds)?.[food]);
     const [low, high] = ends;
     return low === undefined || high === undefined ? undefined : { low, high };
@@ -125,35 +108,22 @@ export class Corrections {
 
   /** The total, the planned one if it can be, at which a food may end at given grams. */
   totalWith(bowl: Bowl, food: number, grams: number): number | undefined {
-    const { lower, upper } = this.bounds(bowl, false, food);
+    const { lower, upper } = boundsOf(this.question, bowl, false, food);
     lower[food] = grams;
     upper[food] = grams;
-    return this.space.total(this.question.plannedTotal, { lower, upper, total: this.totals(bowl) });
+    return this.space.total(this.question.plannedTotal, {
+      lower,
+      upper,
+      total: totalsOf(this.question, bowl),
+    });
   }
 
   /** The smallest batch that can be put right if the lots held more than they do, g by column. */
   beyondLots(bowl: Bowl): Float64Array | undefined {
-    const { lower, upper } = this.bounds(bowl, true);
+    const { lower, upper } = boundsOf(this.question, bowl, true);
     const open = upper.map((u) => (u > 0 ? Number.POSITIVE_INFINITY : 0));
     const from = Math.max(this.question.plannedTotal, sum(bowl.grams));
     return this.space.least(() => 1, { lower, upper: open, total: [from, Number.POSITIVE_INFINITY] });
-  }
-
-  /** Least and most that the batch may weigh in the end, g. */
-  totals(bowl: Bowl): [number, number] {
-    const { plannedTotal, mostGrams } = this.question;
-    const inBowl = sum(bowl.grams);
-    return [Math.max(inBowl, plannedTotal * LEAST_TOTAL), Math.max(inBowl, mostGrams)];
-  }
-
-  /** The total within which a batch counts as large as planned, g. */
-  plannedTotals(bowl: Bowl): [number, number] {
-    const { plannedTotal } = this.question;
-    const inBowl = sum(bowl.grams);
-    return [
-      Math.max(inBowl, plannedTotal * (1 - TOTAL_SLACK)),
-      Math.max(inBowl, plannedTotal * (1 + TOTAL_SLACK)),
-    ];
   }
 
   private asPlanned(bowl: Bowl): Correction | undefined {
@@ -161,8 +131,8 @@ export class Corrections {
     const grams = plan.map((g, i) => (bowl.poured[i] ? bowl.grams[i]! : g));
     const total = sum(grams);
     const done = grams.every((g, i) => bowl.poured[i] || g === 0);
-    const near = done || Math.abs(total - plannedTotal) <= TOTAL_SLACK * plannedTotal + 1e-9;
-    const inLots = grams.every((g, i) => bowl.poured[i] || g <= stock[i]! + 1e-9);
+    const near = done || Math.abs(total - plannedTotal) <= TOTAL_SLACK * plannedTotal + SAME;
+    const inLots = grams.every((g, i) => bowl.poured[i] || g <= stock[i]! + SAME);
     if (!near || !inLots || !rules.hold(grams)) return undefined;
     return { status: this.sized(total, true), grams, total, again: false };
   }
@@ -194,8 +164,8 @@ export class Corrections {
   /** The total at which the batch can be in range: as planned, else larger by as little as can be, else smaller. */
   private total(bowl: Bowl, again: boolean): number | undefined {
     return this.space.total(this.question.plannedTotal, {
-      ...this.bounds(bowl, again),
-      total: this.totals(bowl),
+      ...boundsOf(this.question, bowl, again),
+      total: totalsOf(this.question, bowl),
     });
   }
 
@@ -203,14 +173,14 @@ export class Corrections {
   private settled(bowl: Bowl, wanted: number | undefined, again: boolean): Correction | undefined {
     if (wanted === undefined) return undefined;
     const { plannedTotal, stepGrams } = this.question;
-    const [least, most] = this.totals(bowl);
+    const [least, most] = totalsOf(this.question, bowl);
     const inBowl = sum(bowl.grams);
     const steps = (wanted - inBowl) / stepGrams;
     const down = wanted < plannedTotal;
-    const first = down ? Math.floor(steps + 1e-6) : Math.ceil(steps - 1e-6);
+    const first = down ? Math.floor(steps + NEAR_STEP) : Math.ceil(steps - NEAR_STEP);
     for (const more of TRIES) {
-      const total = Number((inBowl + stepGrams * (first + (down ? -more : more))).toPrecision(12));
-      if (total < least - 1e-9 || total > most + 1e-9) return undefined;
+      const total = clean(inBowl + stepGrams * (first + (down ? -more : more)));
+      if (total < least - SAME || total > most + SAME) return undefined;
       const grams = this.stepsAt(bowl, total, again);
       if (grams) return { status: this.sized(total, false), grams, total, again };
     }
@@ -224,14 +194,14 @@ export class Corrections {
     const plain = nearestSteps(question, target);
     if (!plain) return undefined;
     if (rules.hold(plain)) return plain;
-    if (sum(bowl.grams) > total - 1e-9) return undefined;
+    if (sum(bowl.grams) > total - SAME) return undefined;
     const exact = this.nearest(bowl, total, again);
     return exact && keptSteps(question, exact, target, rules.spaces, highs);
   }
 
   private steps(bowl: Bowl, total: number, again: boolean): StepsQuestion {
     const { rules, stepGrams } = this.question;
-    const { lower, upper } = this.bounds(bowl, again);
+    const { lower, upper } = boundsOf(this.question, bowl, again);
     // A food's own bounds as grams of this total; what lies in the bowl already is not asked.
     const fixed = (i: number) => upper[i] === lower[i];
     return {
@@ -249,14 +219,14 @@ export class Corrections {
   /** The nearest to the plan among the mixes that miss the rules least. */
   private leastMissed(bowl: Bowl): Correction {
     const { plannedTotal, rules, highs, stepGrams } = this.question;
-    const [, most] = this.totals(bowl);
-    const bounds = this.bounds(bowl, this.question.goBack);
+    const [, most] = totalsOf(this.question, bowl);
+    const bounds = boundsOf(this.question, bowl, this.question.goBack);
     const inBowl = sum(bowl.grams);
-    const ceil = (total: number) => inBowl + stepGrams * Math.ceil((total - inBowl) / stepGrams - 1e-6);
+    const ceil = (total: number) => inBowl + stepGrams * Math.ceil((total - inBowl) / stepGrams - NEAR_STEP);
     const capable = Math.min(most, sum(bounds.upper));
     const totals = [
       ceil(Math.min(capable, Math.max(plannedTotal, inBowl))),
-      inBowl + stepGrams * Math.floor((capable - inBowl) / stepGrams + 1e-6),
+      inBowl + stepGrams * Math.floor((capable - inBowl) / stepGrams + NEAR_STEP),
     ];
     let best: { grams: Float64Array; miss: number; total: number } | undefined;
     for (const total of new Set(totals)) {
@@ -287,7 +257,7 @@ export class Corrections {
       const end = rounded
         ? cheaperSteps(question, rounded, (grams) => rules.miss(grams))
         : bowl.grams.slice();
-      const again = end.some((g, i) => bowl.poured[i] === true && g > bowl.grams[i]! + 1e-9);
+      const again = end.some((g, i) => bowl.poured[i] === true && g > bowl.grams[i]! + SAME);
       // Whole steps can happen to keep what no fine mix was found for.
       const status = rules.hold(end) ? this.sized(sum(end), false) : 'out';
       return { status, grams: end, total: sum(end), again };
@@ -297,28 +267,7 @@ export class Corrections {
   }
 
   private sized(total: number, planned: boolean): Status {
-    if (total > this.question.plannedTotal * (1 + TOTAL_SLACK) + 1e-9) return 'grown';
+    if (total > this.question.plannedTotal * (1 + TOTAL_SLACK) + SAME) return 'grown';
     return planned ? 'as planned' : 'corrected';
   }
-
-  /** @param again whether poured foods may get more @param next a food that may, although it was poured */
-  private bounds(bowl: Bowl, again: boolean, next = -1): Grams {
-    const { stock, rules, plan } = this.question;
-    const least = rules.problem.least_grams ?? 0;
-    const lower = bowl.grams.slice();
-    const upper = bowl.grams.slice();
-    bowl.grams.forEach((g, i) => {
-      // A food that was never planned, or was left out, stays out.
-      const out = g === 0 && (bowl.poured[i] || plan[i] === 0);
-      if (i !== next && (out || (bowl.poured[i] && !again))) return;
-      upper[i] = Math.max(g, stock[i]!);
-      if (!bowl.poured[i] && plan[i]! > 0) lower[i] = Math.min(upper[i]!, Math.max(g, least));
-    });
-    return { lower, upper };
-  }
-}
-
-interface Grams {
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
 }

@@ -1,6 +1,7 @@
 /** What is said beside the scale. */
 import { joined } from '../../formulation/explain/sentences.ts';
-import type { Changed, Next, State, Tolerance } from './weigh-out.ts';
+import { NEAR_STEP } from '../tolerances.ts';
+import type { Changed, Next, State, Tolerance } from './weigh-state.ts';
 
 const grams = (g: number) => `${Number(g.toFixed(2))} g`;
 
@@ -73,7 +74,7 @@ export function lost(missed: readonly { sentence: string }[]): string {
 }
 
 export function larger(total: number, needed: readonly { name: string; grams: number }[]): string {
-  const size = `A batch of ${grams(Math.ceil(total - 1e-6))} would be in range`;
+  const size = `A batch of ${grams(Math.ceil(total - NEAR_STEP))} would be in range`;
   if (needed.length === 0) return `${size}.`;
   return `${size}; it takes ${joined(needed.map((n) => `${grams(n.grams)} of ${n.name}`))} beyond what the lots hold.`;
 }

@@ -4,14 +4,19 @@
  * stands at the same place.
  */
 import type { Reference } from '../../foods/reference.ts';
-import { Formulation } from '../../formulation/formulation.ts';
 import { ProblemError } from '../../formulation/problem/problem.ts';
-import type { Evaluation, Statement } from '../../formulation/problem/result.ts';
+import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
+import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
+import { clean } from '../rounding.ts';
+import { CRUMB, NEAR_STEP, SAME } from '../tolerances.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
-import { type Correction, Corrections, type Status } from './correction.ts';
+import { type Correction, Corrections } from './correction.ts';
+import { plannedTotalsOf, totalsOf } from './correction-question.ts';
+import { MixingBowl } from './mixing-bowl.ts';
 import * as say from './sentences.ts';
+import type { Changed, Finished, Lost, Next, Poured, SpoonBack, State, Tolerance } from './weigh-state.ts';
 import { plannedSteps } from './whole-steps.ts';
 
 export interface WeighOutOptions {
@@ -27,88 +32,6 @@ export interface WeighOutOptions {
   readonly spoonBack?: boolean;
 }
 
-/** Grams to pour between which the batch can still be ended in range, in whole steps of the scale. */
-export interface Tolerance {
-  readonly low: number;
-  readonly high: number;
-}
-
-export interface Next {
-  readonly food: string;
-  readonly name: string;
-  /** g to pour now: what a tared scale will show. */
-  readonly target: number;
-  /** What a scale that is not tared will show, g. */
-  readonly reading: number;
-  /** More of a food that was poured before. */
-  readonly again: boolean;
-  /** With the batch as large as planned; absent where that cannot be. */
-  readonly asPlanned?: Tolerance;
-  /** With a batch of another weight, which `total` g would be at the upper end; absent where it is no wider. */
-  readonly grown?: Tolerance & { readonly total: number };
-  /** g in the bowl, and g still to come with this food. */
-  readonly poured: number;
-  readonly remaining: number;
-  readonly sentence: string;
-}
-
-/** A food whose target is another than before the pour, g in the end. */
-export interface Changed {
-  readonly food: string;
-  readonly from: number;
-  readonly to: number;
-  /** It was poured before and gets more. */
-  readonly again: boolean;
-  readonly sentence: string;
-}
-
-/** Nothing that is allowed brings the batch into range: what will be missed, and the choices. */
-export interface Lost {
-  readonly missed: readonly Statement[];
-  readonly sentence: string;
-  /** The smallest batch that would be in range, and what is needed beyond the lots, g by food id. */
-  readonly larger?: {
-    readonly total: number;
-    readonly needed: Readonly<Record<string, number>>;
-    readonly sentence: string;
-  };
-  /** To accept it as it is, and to start again. */
-  readonly choices: readonly string[];
-}
-
-/** Some of the food poured last is taken out; noted as a pour of minus so many grams. */
-export interface SpoonBack {
-  readonly food: string;
-  readonly grams: number;
-  readonly sentence: string;
-}
-
-export interface State {
-  /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. */
-  readonly status: Status;
-  /** g by food id in the end, poured and to be poured. */
-  readonly targets: Readonly<Record<string, number>>;
-  /** g in the end. */
-  readonly total: number;
-  /** All is poured that should be. */
-  readonly done: boolean;
-  readonly lost?: Lost;
-}
-
-export interface Poured extends State {
-  readonly changed: readonly Changed[];
-  readonly spoonBack?: SpoonBack;
-  readonly sentence: string;
-}
-
-export interface Finished {
-  readonly inRange: boolean;
-  readonly evaluation: Evaluation;
-  /** g by food id. */
-  readonly grams: Readonly<Record<string, number>>;
-  readonly total: number;
-}
-
 export class WeighOut {
   readonly batch: Batch;
   /** g by food id as planned, whole steps of the scale. */
@@ -119,8 +42,7 @@ export class WeighOut {
   private readonly plan: Float64Array;
   private readonly stock: Float64Array;
   private readonly order: readonly number[];
-  private readonly bowl: { grams: Float64Array; poured: boolean[] };
-  private lastPoured: number | undefined;
+  private readonly bowl: MixingBowl;
   private corrections: Corrections;
   private kept: Correction | undefined;
   private stateKept: State | undefined;
@@ -146,7 +68,7 @@ export class WeighOut {
     this.planned = this.record(this.plan);
     const ordered = batch.order.map((id, i) => rules.column(id, `/order/${i}`));
     this.order = [...new Set([...ordered, ...rules.ids.keys()])];
-    this.bowl = { grams: new Float64Array(rules.size), poured: rules.ids.map(() => false) };
+    this.bowl = new MixingBowl(rules.names);
     for (const [i, p] of batch.pours.entries()) this.take(p.food, p.grams, `/pours/${i}`);
     this.corrections = this.fresh();
   }
@@ -198,8 +120,8 @@ export class WeighOut {
     const inBowl = sum(bowl.grams);
     const target = clean(c.grams[i]! - bowl.grams[i]!);
     const again = bowl.poured[i]!;
-    const asPlanned = this.tolerance(i, corrections.plannedTotals(bowl), target);
-    const wide = this.tolerance(i, corrections.totals(bowl), target);
+    const asPlanned = this.tolerance(i, plannedTotalsOf(corrections.question, bowl), target);
+    const wide = this.tolerance(i, totalsOf(corrections.question, bowl), target);
     const wider = wide && (!asPlanned || wide.low < asPlanned.low || wide.high > asPlanned.high);
     const total = wider ? corrections.totalWith(bowl, i, bowl.grams[i]! + wide.high) : undefined;
     const grown = total === undefined ? undefined : { ...wide!, total: Math.round(total) };
@@ -226,7 +148,7 @@ export class WeighOut {
     const before = this.correction();
     const i = this.rules.column(food, '/food');
     const roomBefore = this.options.spoonBack
-      ? this.corrections.span(this.bowl, i, this.corrections.plannedTotals(this.bowl))
+      ? this.corrections.span(this.bowl, i, plannedTotalsOf(this.corrections.question, this.bowl))
       : undefined;
     const leftOut = this.take(food, grams, '/grams');
     if (leftOut) {
@@ -269,35 +191,13 @@ export class WeighOut {
 
   /** The next food by the order: first those not poured yet, then those that get more. */
   private comingAfter(c: Correction): number | undefined {
-    const lacks = (i: number) => c.grams[i]! - this.bowl.grams[i]! > this.step * 1e-6;
+    const lacks = (i: number) => c.grams[i]! - this.bowl.grams[i]! > this.step * NEAR_STEP;
     return this.order.find((i) => !this.bowl.poured[i] && lacks(i)) ?? this.order.find((i) => lacks(i));
   }
 
   /** Puts a pour into the bowl. @returns whether it leaves a food out for good */
   private take(food: string, grams: number, field: string): boolean {
-    const i = this.rules.column(food, `${field}/food`);
-    if (!Number.isFinite(grams)) {
-      throw new ProblemError(`${field}/grams`, `${grams} is no weight; write what the scale shows, in g`);
-    }
-    const { bowl } = this;
-    if (grams < 0) {
-      if (this.lastPoured !== i) {
-        throw new ProblemError(
-          `${field}/grams`,
-          `${grams} g of ${this.rules.names[i]}: only the food poured last can be taken out again; pour at least 0 g`,
-        );
-      }
-      if (bowl.grams[i]! + grams < -1e-9) {
-        throw new ProblemError(
-          `${field}/grams`,
-          `${-grams} g cannot be taken out of ${bowl.grams[i]} g; take out less`,
-        );
-      }
-    }
-    bowl.grams[i] = Math.max(0, clean(bowl.grams[i]! + grams));
-    bowl.poured[i] = true;
-    if (grams > 0) this.lastPoured = i;
-    return bowl.grams[i] === 0;
+    return this.bowl.take(this.rules.column(food, `${field}/food`), grams, `${field}/grams`);
   }
 
   private fresh(): Corrections {
@@ -324,16 +224,16 @@ export class WeighOut {
     if (!span) return undefined;
     const { step } = this;
     const inBowl = this.bowl.grams[i]!;
-    const low = clean(step * Math.ceil((span.low - inBowl) / step - 1e-6));
-    const high = clean(step * Math.floor((span.high - inBowl) / step + 1e-6));
-    return low > high || high < target - 1e-9 ? undefined : { low: Math.max(0, low), high };
+    const low = clean(step * Math.ceil((span.low - inBowl) / step - NEAR_STEP));
+    const high = clean(step * Math.floor((span.high - inBowl) / step + NEAR_STEP));
+    return low > high || high < target - SAME ? undefined : { low: Math.max(0, low), high };
   }
 
   private changes(before: Correction, after: Correction, poured: number): Changed[] {
     return this.order.flatMap((i) => {
       const [from, to] = [before.grams[i]!, after.grams[i]!];
-      const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * 1e-6;
-      if (Math.abs(to - from) < this.step * 1e-6 || (i === poured && !again)) return [];
+      const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * NEAR_STEP;
+      if (Math.abs(to - from) < this.step * NEAR_STEP || (i === poured && !again)) return [];
       if (this.bowl.poured[i] && !again) return [];
       const food = this.rules.ids[i]!;
       const told = { name: this.rules.names[i]!, from, to, again, inBowl: this.bowl.grams[i]! };
@@ -344,7 +244,7 @@ export class WeighOut {
   private spoonBack(i: number, grams: number, most: number, state: State): SpoonBack | undefined {
     if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
     const { step, bowl } = this;
-    const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - 1e-6));
+    const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));
     if (excess <= 0 || excess > bowl.grams[i]!) return undefined;
     return { food: this.rules.ids[i]!, grams: excess, sentence: say.spoonBack(this.rules.names[i]!, excess) };
   }
@@ -356,7 +256,7 @@ export class WeighOut {
     const larger =
       more && needed
         ? {
-            total: Math.ceil(sum(more) - 1e-6),
+            total: Math.ceil(sum(more) - NEAR_STEP),
             needed: needed.byId,
             sentence: say.larger(sum(more), needed.named),
           }
@@ -375,8 +275,8 @@ export class WeighOut {
     const named: { name: string; grams: number }[] = [];
     for (let i = 0; i < this.rules.size; i++) {
       const over = grams[i]! - Math.max(this.stock[i]!, this.bowl.grams[i]!);
-      if (!(over > 1e-6)) continue;
-      const g = clean(this.step * Math.ceil(over / this.step - 1e-6));
+      if (!(over > CRUMB)) continue;
+      const g = clean(this.step * Math.ceil(over / this.step - NEAR_STEP));
       byId[this.rules.ids[i]!] = g;
       named.push({ name: this.rules.names[i]!, grams: g });
     }
@@ -388,20 +288,11 @@ export class WeighOut {
     const total = sum(grams);
     // What the scale can weigh is asked of this batch, as large as it is.
     const problem = { ...this.batch.problem, batch_grams: total > 0 ? total : this.batch.grams };
-    const formulation = new Formulation(problem, { reference, highs });
-    try {
-      const shares = sharesOf(grams);
-      return formulation.evaluate(shares ? this.record(shares) : {});
-    } finally {
-      formulation.dispose();
-    }
+    const shares = sharesOf(grams);
+    return evaluateWith({ reference, highs })(problem, shares ? this.record(shares) : {});
   }
 
   private record(values: ArrayLike<number>): Record<string, number> {
     return Object.fromEntries(this.rules.ids.map((id, i) => [id, values[i]!]));
   }
-}
-
-function clean(grams: number): number {
-  return Number(grams.toPrecision(12));
 }

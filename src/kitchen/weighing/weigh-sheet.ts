@@ -3,7 +3,10 @@ import type { Reference } from '../../foods/reference.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
+import type { DayAt } from '../days.ts';
 import type { Batch, Day } from '../model.ts';
+import { clean, tenths } from '../rounding.ts';
+import { CRUMB, NEAR_STEP } from '../tolerances.ts';
 import { BatchRules } from './batch-rules.ts';
 
 /** One line of the sheet to weigh by. */
@@ -38,6 +41,7 @@ export interface WeighSheet {
 
 /**
  * The sheet to weigh a batch by.
+ * @param p.dayAt the keeper's calendar: it says on which day weighing began
  * @param p.targets g by food, whole steps of the scale; share x batch weight where not given
  * @param p.tolerance g from which to which a food may lie @param p.lots which lots a weight comes from
  */
@@ -45,6 +49,7 @@ export function weighSheet(
   batch: Batch,
   p: {
     readonly reference: Reference;
+    readonly dayAt: DayAt;
     readonly targets?: Readonly<Record<string, number>>;
     readonly tolerance?: (food: string) => readonly [low: number, high: number] | undefined;
     readonly lots?: (food: string, grams: number) => Allocation | undefined;
@@ -73,7 +78,7 @@ export function weighSheet(
     if (!ingredient)
       throw new RangeError(`batch ${batch.id}: "${food}" has a share and is not among the foods of its mix`);
     const target = touched.includes(food) && !more.includes(food) ? poured : wanted;
-    reading = Number((reading + target - (more.includes(food) ? poured : 0)).toPrecision(12));
+    reading = clean(reading + target - (more.includes(food) ? poured : 0));
     const tolerance = p.tolerance?.(food);
     const lots = p.lots?.(food, Math.max(0, target - poured));
     return [
@@ -95,7 +100,7 @@ export function weighSheet(
   return {
     batch: batch.id,
     name: batch.name,
-    begunOn: batch.startedAt.slice(0, 10),
+    begunOn: p.dayAt(batch.startedAt),
     ...(batch.madeBy !== undefined && { madeBy: batch.madeBy }),
     grams: lines.at(-1)?.reading ?? 0,
     lines,
@@ -138,13 +143,8 @@ export function paperTolerances(
       if (!(g > 0)) return [];
       // Down to one step of it: none at all would be another mix.
       const down = Math.max(0, Math.round(g / step) - 1);
-      const up = Math.max(0, Math.floor((most - g) / step + CRUMB));
+      const up = Math.max(0, Math.floor((most - g) / step + NEAR_STEP));
       return [[food, [furthest(i, -step, down), furthest(i, step, up)] as const] as const];
     }),
   );
 }
-
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
-const clean = (grams: number) => Number(grams.toPrecision(12));
-const tenths = (value: number) => Number(value.toFixed(1));

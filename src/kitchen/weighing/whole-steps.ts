@@ -4,6 +4,8 @@ import type { HalfSpace } from '../../formulation/solve/bounds.ts';
 import { weighable } from '../../formulation/solve/grams.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { dot } from '../../formulation/solve/vectors.ts';
+import { clean } from '../rounding.ts';
+import { SAME, WHOLE } from '../tolerances.ts';
 import { type BatchRules, sum } from './batch-rules.ts';
 
 export interface StepsQuestion {
@@ -86,7 +88,7 @@ export function keptSteps(
       shares: columns.map((i) => Math.max(0, part(exact[i]! - bowl[i]!))),
       lower: columns.map((i) => part(lower[i]! - bowl[i]!)),
       upper: columns.map((i) => part(Math.min(upper[i]!, total) - bowl[i]!)),
-      batchGrams: Number((Math.round(rest / stepGrams) * stepGrams).toPrecision(12)),
+      batchGrams: clean(Math.round(rest / stepGrams) * stepGrams),
       stepGrams,
       holds: (parts) => question.holds(grams(parts)),
       rows: spaces.map(({ g, h }) => ({
@@ -135,9 +137,9 @@ function nearer(question: StepsQuestion, grams: Float64Array, target: ArrayLike<
   for (let moves = 0; moves < 200; moves++) {
     const gains: { from: number; to: number; gain: number }[] = [];
     for (const from of columns) {
-      if (y[from]! - stepGrams < lower[from]! - 1e-9) continue;
+      if (y[from]! - stepGrams < lower[from]! - SAME) continue;
       for (const to of columns) {
-        if (to === from || y[to]! + stepGrams > upper[to]! + 1e-9) continue;
+        if (to === from || y[to]! + stepGrams > upper[to]! + SAME) continue;
         // d/dstep of the squares: taken from `from`, given to `to`.
         const gain = 2 * (y[from]! - target[from]! - (y[to]! - target[to]!)) - 2 * stepGrams;
         if (gain > 1e-9) gains.push({ from, to, gain });
@@ -170,9 +172,9 @@ export function cheaperSteps(
     const now = cost(y);
     let best = { from: -1, to: -1, cost: now - 1e-9 };
     for (const from of columns) {
-      if (y[from]! - stepGrams < lower[from]! - 1e-9) continue;
+      if (y[from]! - stepGrams < lower[from]! - SAME) continue;
       for (const to of columns) {
-        if (to === from || y[to]! + stepGrams > upper[to]! + 1e-9) continue;
+        if (to === from || y[to]! + stepGrams > upper[to]! + SAME) continue;
         y[from]! -= stepGrams;
         y[to]! += stepGrams;
         const tried = cost(y);
@@ -189,11 +191,11 @@ export function cheaperSteps(
 }
 
 function gridOf({ bowl, lower, upper, total, stepGrams }: StepsQuestion): Grid {
-  const columns = Array.from(bowl.keys()).filter((i) => upper[i]! > bowl[i]! + 1e-9);
+  const columns = Array.from(bowl.keys()).filter((i) => upper[i]! > bowl[i]! + SAME);
   return {
     columns,
-    low: columns.map((i) => Math.ceil((lower[i]! - bowl[i]!) / stepGrams - 1e-9)),
-    high: columns.map((i) => Math.floor((Math.min(upper[i]!, total) - bowl[i]!) / stepGrams + 1e-9)),
+    low: columns.map((i) => Math.ceil((lower[i]! - bowl[i]!) / stepGrams - WHOLE)),
+    high: columns.map((i) => Math.floor((Math.min(upper[i]!, total) - bowl[i]!) / stepGrams + WHOLE)),
     steps: Math.round((total - sum(bowl)) / stepGrams),
   };
 }
@@ -204,9 +206,4 @@ function poured({ bowl, stepGrams }: StepsQuestion, columns: readonly number[], 
     y[i] = clean(y[i]! + k[j]! * stepGrams);
   });
   return y;
-}
-
-/** Without the last digits that sums of steps leave. */
-function clean(grams: number): number {
-  return Number(grams.toPrecision(12));
 }

@@ -1,6 +1,6 @@
 /** Looks at what dries that are due: in the title of the page and as notifications, whichever screen is open. */
 import type { Household } from '../../household/model.ts';
-import { nextCheck } from '../../kitchen/drying/drying.ts';
+import { nextCheck } from '../../kitchen/drying/check-times.ts';
 import { looksDue } from '../drying/view-model.ts';
 import { useNow } from '../shared/now.ts';
 import { useReminders } from '../shared/reminders.ts';

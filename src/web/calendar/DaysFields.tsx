@@ -1,5 +1,4 @@
-/** How long each kind of step takes, with what is usual beside it. */
-import { SHORTEST_DAYS, STEP_DAYS, type StepKind } from '../../kitchen/calendar/calendar.ts';
+import { SHORTEST_DAYS, STEP_DAYS, type StepKind } from '../../kitchen/calendar/step-days.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { looksOf, runLines } from '../drying/view-model.ts';
+import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import type { CalendarView } from './view-model.ts';
@@ -20,7 +21,7 @@ export function ExportPlan({ view }: { view: CalendarView }) {
         .filter(({ state }) => state === 'drying')
         .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, looksOf(run)))
         .filter((e) => e.at > stamp);
-      const text = planAsIcs(view.plan, { stamp, reminders }, looks);
+      const text = withRandomIds(() => planAsIcs(view.plan, { stamp, reminders }, looks));
       const name = `pouchful-${view.plan.input.name.replace(/\s+/g, '-')}.ics`;
       saveAs(name, 'text/calendar', text);
       setSaid({ words: `Saved as ${name}: open it with your calendar.` });

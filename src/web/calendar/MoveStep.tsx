@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
-import type { PlannedStep } from '../../kitchen/calendar/calendar.ts';
+import type { PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { lastDay } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords, isDay, plusDays } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';

@@ -3,7 +3,7 @@
  * The list below it says the same; the picture is for the eye and the mouse.
  */
 import { scaleLinear } from 'd3-scale';
-import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/calendar.ts';
+import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { dayInWords, dayNumber, dayOf } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { isCritical, rowsOf, shortTitle, spanOf } from './view-model.ts';

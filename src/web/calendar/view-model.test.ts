@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household, Mix } from '../../household/model.ts';
-import { planKitchen } from '../../kitchen/calendar/calendar.ts';
+import { planKitchen } from '../../kitchen/calendar/plan-kitchen.ts';
 import type { Batch, FreezeStep, Kitchen, Lot } from '../../kitchen/model.ts';
 import {
   byDay,

@@ -3,16 +3,10 @@ import { capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Household, Mix } from '../../household/model.ts';
 import { driedAtHome, freshFoodOf } from '../../household/reckon/fresh-food.ts';
 import { nextBatchOf, sizeOfNext } from '../../household/reckon/next-batch.ts';
-import {
-  type Frame,
-  type KitchenInput,
-  type KitchenPlan,
-  moved,
-  type PlannedStep,
-  planKitchen,
-  stepTitle,
-  WORDS,
-} from '../../kitchen/calendar/calendar.ts';
+import type { Frame, KitchenInput, KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
+import { moved } from '../../kitchen/calendar/move-step.ts';
+import { planKitchen } from '../../kitchen/calendar/plan-kitchen.ts';
+import { stepTitle, WORDS } from '../../kitchen/calendar/step-words.ts';
 import { type Needed, suppliesOf } from '../../kitchen/calendar/supplies.ts';
 import { leftOver, takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../../kitchen/days.ts';
@@ -156,7 +150,7 @@ export function calendarOf(
   const input: KitchenInput = {
     id: `${mix.id}-${number}`,
     name: `batch ${number}`,
-    supplies: suppliesOf(foodsNeeded(house, mix, table), lots, house.dryingRuns, today),
+    supplies: suppliesOf(foodsNeeded(house, mix, table), lots, house.dryingRuns, today, dayAt),
     ...(days && { days }),
     changeOver: days?.['change-over'] !== 0,
     ...(weighing && { weighed: { from: dayAt(weighing.startedAt) } }),

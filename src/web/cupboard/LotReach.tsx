@@ -8,6 +8,7 @@ import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
+import { dayAt } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { barAdvice, keptOf } from './view-model.ts';
@@ -15,7 +16,7 @@ import { barAdvice, keptOf } from './view-model.ts';
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
   const save = useSave('lots');
-  const reach = reachOf(lot.id, keptOf(house));
+  const reach = reachOf(lot.id, keptOf(house), dayAt);
   const advice = lot.barred && barAdvice(lot.barred.why);
   const nowhere = reach.batches.length + reach.runs.length + reach.maybe.length === 0;
 
@@ -127,7 +128,7 @@ function AnimalName({ id, animals }: { id: string; animals: readonly Animal[] })
 }
 
 function whenOf(batch: Batch): string {
-  const began = dayInWords(batch.startedAt.slice(0, 10));
+  const began = dayInWords(dayAt(batch.startedAt));
   if (batch.givenUp) return `begun on ${began}, given up and not fed`;
   return batch.finishedAt === undefined ? `begun on ${began}, not finished` : `weighed on ${began}`;
 }

@@ -1,7 +1,7 @@
 /** Weighed: dry, unsure or damp, and what may become of it. What is damp does not go into the cupboard. */
 import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
-import { CHECK_EVERY } from '../../kitchen/drying/drying.ts';
+import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';

@@ -1,7 +1,7 @@
 /** What 100 g of the dried food hold beside what the mix counts, and the step that brings it into the mix. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { DriedRun } from '../../kitchen/drying/drying.ts';
+import type { DriedRun } from '../../kitchen/drying/finished-run.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';

@@ -1,5 +1,4 @@
-/** What to heed while it dries: the oven, the pieces, dust. */
-import { type Device, type DryKind, dryingCautions } from '../../kitchen/drying/drying.ts';
+import { type Device, type DryKind, dryingCautions } from '../../kitchen/drying/drying-practice.ts';
 
 export function DryingCautions({ device, kind }: { device: Device; kind: DryKind }) {
   const dusty = kind === 'herb' || kind === 'leaf';

@@ -1,7 +1,7 @@
 /** A small sample dried till it loses no more weight: it says the water, exact but for the scale. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
-import { freshMoistureBySample, moistureOfSample } from '../../kitchen/drying/drying.ts';
+import { freshMoistureBySample, moistureOfSample } from '../../kitchen/drying/moisture.ts';
 import { asText, focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import type { DryParts } from './RunChecks.tsx';
 import { sentence } from './view-model.ts';

@@ -2,7 +2,9 @@
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import type { Left } from '../../kitchen/cupboard/cupboard.ts';
-import { CHECK_EVERY, type DryKind, planDrying } from '../../kitchen/drying/drying.ts';
+import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
+import type { DryKind } from '../../kitchen/drying/drying-practice.ts';
+import { planDrying } from '../../kitchen/drying/tray-runs.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';

@@ -1,5 +1,4 @@
-/** What the weights of a run say, in figures: yield, water with its interval, and the limit with its source. */
-import type { DriedRun } from '../../kitchen/drying/drying.ts';
+import type { DriedRun } from '../../kitchen/drying/finished-run.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Fact } from '../shared/Fact.tsx';

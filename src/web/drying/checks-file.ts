@@ -1,5 +1,6 @@
 /** The looks of a drying run as a file for other calendars, made on the page. */
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
+import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 
 /** Downloads the looks as an .ics file with reminders. @throws Error where the browser cannot make it */
@@ -9,9 +10,8 @@ export async function downloadLooks(
   times: readonly Moment[],
 ): Promise<void> {
   const { asIcs, dryingEntries } = await import('../../kitchen/calendar/icalendar.ts');
-  const text = asIcs(dryingEntries({ id: run.id, name }, times), {
-    stamp: new Date().toISOString(),
-    reminders: true,
-  });
+  const text = withRandomIds(() =>
+    asIcs(dryingEntries({ id: run.id, name }, times), { stamp: new Date().toISOString(), reminders: true }),
+  );
   saveAs('drying-looks.ics', 'text/calendar', text);
 }

@@ -4,7 +4,8 @@ import { demoHousehold } from '../../household/demo.ts';
 import type { Household, OwnFood } from '../../household/model.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
-import { nextCheck, waysToDry } from '../../kitchen/drying/drying.ts';
+import { nextCheck } from '../../kitchen/drying/check-times.ts';
+import { waysToDry } from '../../kitchen/drying/drying-practice.ts';
 import type { DryingRun, Lot } from '../../kitchen/model.ts';
 import {
   clockOf,

@@ -8,19 +8,11 @@ import type { Household, Mix, OwnFood } from '../../household/model.ts';
 import { withProblem } from '../../household/reckon/mix-edits.ts';
 import { type Left, leftOver, takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
-import {
-  CHECK_EVERY,
-  checkTimes,
-  type DriedRun,
-  type DryKind,
-  driedLot,
-  dryKindOf,
-  finishedRun,
-  freshMoistureBySample,
-  ingredientAt,
-  nextCheck,
-  type Way,
-} from '../../kitchen/drying/drying.ts';
+import { CHECK_EVERY, checkTimes, nextCheck } from '../../kitchen/drying/check-times.ts';
+import { type DryKind, dryKindOf, type Way } from '../../kitchen/drying/drying-practice.ts';
+import { type DriedRun, driedLot, finishedRun } from '../../kitchen/drying/finished-run.ts';
+import { ingredientAt } from '../../kitchen/drying/ingredient-at.ts';
+import { freshMoistureBySample } from '../../kitchen/drying/moisture.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import type { Day, DryingRun, Lot, Moment } from '../../kitchen/model.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';

@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components';
 import type { Beside } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { isDryRule, withProblem, withProfile } from '../../household/reckon/mix-edits.ts';
-import { MIX_MOISTURE } from '../../kitchen/batch/shelf-life.ts';
+import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { allProfiles } from '../store/household.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../household/demo.ts';
 import { withProfile } from '../../household/reckon/mix-edits.ts';
-import { MIX_MOISTURE } from '../../kitchen/batch/shelf-life.ts';
+import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { mostWater, withMostWater } from './keep-dry.ts';
 

@@ -1,7 +1,7 @@
 /** The rule that a mix is dry enough to keep: one bound on its water. */
 import type { Mix } from '../../household/model.ts';
 import { isDryRule, withProblem } from '../../household/reckon/mix-edits.ts';
-import { moistureRule } from '../../kitchen/batch/shelf-life.ts';
+import { moistureRule } from '../../kitchen/batch/mix-moisture.ts';
 
 /** Most water that the mix may hold, g per 100 g; undefined where nothing bounds it. */
 export function mostWater(mix: Mix): number | undefined {

@@ -6,7 +6,7 @@ import { dayInWords } from '../../kitchen/days.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import type { ShoppingLine } from '../../kitchen/shopping/shopping.ts';
+import type { ShoppingLine } from '../../kitchen/shopping/shopping-list.ts';
 import { cupboardFoods, lotState } from '../cupboard/view-model.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';

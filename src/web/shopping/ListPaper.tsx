@@ -1,7 +1,7 @@
 /** The shopping list on paper: by seller, with a box to tick. Hidden on the screen. */
 
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import type { ShoppingList } from '../../kitchen/shopping/shopping.ts';
+import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import { money, orderPacks, orderTotal, packWords, toBuyWords } from './view-model.ts';
 
 export function ListPaper({ list, title }: { list: ShoppingList; title: string }) {

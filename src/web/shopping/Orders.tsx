@@ -1,6 +1,6 @@
 /** What goes to each seller, bought in one press. */
 import { Button } from 'react-aria-components';
-import type { ShoppingList } from '../../kitchen/shopping/shopping.ts';
+import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import type { Buying } from './BoughtPacks.tsx';
 import { money, orderPacks, orderTotal, packWords } from './view-model.ts';

@@ -6,7 +6,7 @@ import type { Mix } from '../../household/model.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/eaters.ts';
 import { sizeOfNext } from '../../household/reckon/next-batch.ts';
 import type { PackAim } from '../../kitchen/shopping/packs.ts';
-import type { ShoppingList } from '../../kitchen/shopping/shopping.ts';
+import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import { lotsForCold } from '../cupboard/view-model.ts';
 import { AnswerState, useAnswer } from '../shared/Answered.tsx';
 import { Choice } from '../shared/Choice.tsx';

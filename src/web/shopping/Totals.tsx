@@ -1,5 +1,5 @@
 /** What is to pay now, and what the batch, a kilogram and a day of it cost. */
-import type { ShoppingList } from '../../kitchen/shopping/shopping.ts';
+import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import type { Eating } from './view-model.ts';
 import { pricesOf, toPayWords } from './view-model.ts';
 

@@ -5,7 +5,11 @@ import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import type { Household, Mix } from '../../household/model.ts';
 import type { DryingRun, Offer } from '../../kitchen/model.ts';
-import { type ShoppingList, type ShoppingQuestion, shoppingList } from '../../kitchen/shopping/shopping.ts';
+import {
+  type ShoppingList,
+  type ShoppingQuestion,
+  shoppingList,
+} from '../../kitchen/shopping/shopping-list.ts';
 import {
   boughtLots,
   eatingOf,

@@ -9,9 +9,11 @@ import { countOfDays } from '../../kitchen/days.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { mixPartOf } from '../../kitchen/feeding/runs-out.ts';
 import type { Day, Lot, NextBatch, SellerTerms } from '../../kitchen/model.ts';
+import type { OnTrays } from '../../kitchen/shopping/at-hand.ts';
+import type { BatchSize } from '../../kitchen/shopping/batch-grams.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import type { Order, PackAim, PacksOf } from '../../kitchen/shopping/packs.ts';
-import type { BatchSize, OnTrays, ShoppingLine, ShoppingList } from '../../kitchen/shopping/shopping.ts';
+import type { ShoppingLine, ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import { keptOf, lotName } from '../cupboard/view-model.ts';
 import type { ShoppingAsked } from '../worker/shopping.ts';
 

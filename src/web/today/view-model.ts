@@ -2,11 +2,11 @@
 import { capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
-import { STEP_DAYS, type StepKind } from '../../kitchen/calendar/calendar.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
+import { STEP_DAYS, type StepKind } from '../../kitchen/calendar/step-days.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import { countOfDays, dayInWords, daysBetween } from '../../kitchen/days.ts';
-import { nextCheck } from '../../kitchen/drying/drying.ts';
+import { nextCheck } from '../../kitchen/drying/check-times.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { type CalendarView, gramsMade, named } from '../calendar/view-model.ts';
@@ -124,7 +124,7 @@ function barredInBatches(house: Household, view: CalendarView | undefined): Erra
   const kept = keptOf(house);
   return house.lots.flatMap((lot): Errand[] => {
     if (!lot.barred) return [];
-    const fed = reachOf(lot.id, kept).batches.filter(
+    const fed = reachOf(lot.id, kept, dayAt).batches.filter(
       ({ batch }) =>
         !batch.givenUp &&
         batch.left?.grams !== 0 &&

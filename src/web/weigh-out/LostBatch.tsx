@@ -1,7 +1,7 @@
 /** What can no longer be saved, and what can be done now. */
 import { useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
-import type { Lost } from '../../kitchen/weighing/weigh-out.ts';
+import type { Lost } from '../../kitchen/weighing/weigh-state.ts';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function LostBatch(props: {

@@ -1,7 +1,7 @@
 /** The food to pour now: how much, between which amounts, and what the scale shows. */
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
-import type { Next } from '../../kitchen/weighing/weigh-out.ts';
+import type { Next } from '../../kitchen/weighing/weigh-state.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
-import type { Next, State } from '../../kitchen/weighing/weigh-out.ts';
+import type { Next, State } from '../../kitchen/weighing/weigh-state.ts';
 import type { Standing } from '../worker/weighing.ts';
 import {
   batchesOf,

@@ -1,7 +1,7 @@
 /** What the page beside the scale says, and what a reading of the scale means. */
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
-import type { Next, State, Tolerance } from '../../kitchen/weighing/weigh-out.ts';
+import type { Next, State, Tolerance } from '../../kitchen/weighing/weigh-state.ts';
 import type { Standing } from '../worker/weighing.ts';
 
 /** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */

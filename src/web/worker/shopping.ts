@@ -5,12 +5,12 @@ import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
+import type { HomeDried } from '../../kitchen/shopping/home-dried.ts';
 import {
-  type HomeDried,
   type ShoppingList,
   type ShoppingQuestion,
   shoppingList,
-} from '../../kitchen/shopping/shopping.ts';
+} from '../../kitchen/shopping/shopping-list.ts';
 
 /** Plain data; the worker finds the fresh foods by itself. */
 export interface ShoppingAsked extends Omit<ShoppingQuestion, 'foods'> {

@@ -9,8 +9,10 @@ import { type Allocation, type CupboardContents, totals } from '../../kitchen/cu
 import { type FedAnimal, feedingOf } from '../../kitchen/feeding/feeding.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { type PourPlace, pourOrder } from '../../kitchen/weighing/pour-order.ts';
-import { type Next, type Poured, type State, WeighOut } from '../../kitchen/weighing/weigh-out.ts';
+import { WeighOut } from '../../kitchen/weighing/weigh-out.ts';
 import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weighing/weigh-sheet.ts';
+import type { Next, Poured, State } from '../../kitchen/weighing/weigh-state.ts';
+import { dayAt } from '../shared/today.ts';
 
 export interface Parts {
   readonly reference: Reference;
@@ -156,7 +158,7 @@ export function papersOf(
   p: { readonly kept: CupboardContents; readonly animals: readonly FedAnimal[]; readonly parts: Parts },
 ): BatchPapers {
   const { reference } = p.parts;
-  const record = batchRecord(batch, { kept: p.kept, reference, evaluate: evaluateWith(p.parts) });
+  const record = batchRecord(batch, { kept: p.kept, reference, evaluate: evaluateWith(p.parts), dayAt });
   const feeding = feedingOf({
     problem: batch.problem,
     animals: p.animals.filter((a) => batch.animalIds.includes(a.id)),
@@ -182,6 +184,7 @@ export function sheetOf(
   );
   const sheet = weighSheet(batch, {
     reference,
+    dayAt,
     targets: state.targets,
     tolerance: (food) => (touched.has(food) ? undefined : tolerances.get(food)),
     lots: (food, grams) => lotsFor(p.kept, food, grams, { day: p.day, groupOf }),

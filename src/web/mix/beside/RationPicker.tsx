@@ -4,11 +4,12 @@ import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
 import { besideFromOwn, ingredientFromReference } from '../../../household/reckon/mix-edits.ts';
+import { canBeAirDry } from '../../../nutrition/air-dry.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch } from '../../worker/engine.ts';
 import { OfferList } from '../OfferList.tsx';
-import { canBeAirDry, FRESH_WATER, roomFor } from './ration.ts';
+import { FRESH_WATER, roomFor } from './ration.ts';
 
 /** What a food beside begins with, percent of the ration; a pellet is half of it (common practice, no source). */
 const START = { pellet: 50, dry: 5, fresh: 1 } as const;

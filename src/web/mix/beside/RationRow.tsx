@@ -1,15 +1,15 @@
 /** One food fed beside the mix: how much of it, whether its share may be chosen, and whether its water counts. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { AIR_DRY_WATER, type Beside } from '../../../formulation/problem/problem.ts';
+import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
+import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 import {
   byGrams,
   byShare,
-  canBeAirDry,
   countAirDry,
   countedPart,
   gramsOfShare,

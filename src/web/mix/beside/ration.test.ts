@@ -9,6 +9,7 @@ import { loadHighs } from '../../../formulation/solve/highs.ts';
 import { demoHousehold } from '../../../household/demo.ts';
 import type { Mix } from '../../../household/model.ts';
 import { loadReference } from '../../../household/reference-file.ts';
+import { feedingOf } from '../../../kitchen/feeding/feeding.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
 import {
   addBeside,
@@ -105,6 +106,28 @@ describe('shares and grams', () => {
     expect(countedPart({ counts_as: 'air dry' }, water)).toBeCloseTo((100 - water) / 90, 12);
     expect(countedPart({}, water)).toBe(1);
     expect(countedPart({ counts_as: 'air dry' }, undefined)).toBe(1);
+  });
+
+  it('a food drier than air-dry food counts as it is, on the screen as in the formulation and in the bowl', () => {
+    const crisp: Beside = {
+      id: 'crisp',
+      name: 'Crisp bread',
+      composition: { WATER: 4, PROCNT: 12 },
+      share_of_ration: 20,
+      grams_a_day: 2,
+      counts_as: 'air dry',
+    };
+    expect(countedPart(crisp, 4)).toBe(1);
+    const { problem } = parseProblem({ ...mix.problem, daily_grams: 10, beside: [crisp] }, reference);
+    expect(problem.beside[0]!.share_of_ration).toBe(20);
+    expect(besideBlend(problem, undefined, known)!.known).toMatchObject({ WATER: 4, PROCNT: 12 });
+    const [ada] = feedingOf({
+      problem,
+      animals: [{ id: 'ada', name: 'Ada', dailyGrams: 10 }],
+      grams: 100,
+      from: '2026-03-14',
+    }).animals;
+    expect(ada!.beside[0]!.grams).toBeCloseTo(2, 12);
   });
 });
 

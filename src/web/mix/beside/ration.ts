@@ -1,10 +1,11 @@
 /** What is fed beside the mix: shares and grams a day kept in step, the room left, and what all of it holds together. */
 import type { Composition } from '../../../foods/food.ts';
 import type { ReferenceFood } from '../../../foods/reference.ts';
-import { AIR_DRY_WATER, type Beside, type Problem } from '../../../formulation/problem/problem.ts';
+import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { withProblem } from '../../../household/reckon/mix-edits.ts';
+import { airDryFactor, airDryPart, airDryWater } from '../../../nutrition/air-dry.ts';
 import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
 
 /** From this water on, g per 100 g, a food is taken for fresh (common practice, no source). */
@@ -24,15 +25,9 @@ export function compositionOf(
   return { ...(food.ref === undefined ? undefined : known.get(food.ref)?.composition), ...food.composition };
 }
 
-/** Whether a food can be counted without its water: that needs its moisture. */
-export function canBeAirDry(water: number | undefined): water is number {
-  return water !== undefined && water < 100;
-}
-
 /** Grams that count towards the ration for one gram on the scale; 1 for all but fresh food counted air dry. */
 export function countedPart(food: Pick<Beside, 'counts_as'>, water: number | undefined): number {
-  if (food.counts_as !== 'air dry' || !canBeAirDry(water)) return 1;
-  return (100 - water) / (100 - AIR_DRY_WATER);
+  return food.counts_as === 'air dry' ? airDryPart(water) : 1;
 }
 
 /** Percent of the ration. @param part of a gram that counts, see {@link countedPart} */
@@ -164,7 +159,7 @@ export interface BlendPart {
   readonly composition: Composition;
   /** Guaranteed least amounts. */
   readonly low?: Composition;
-  /** Counted without its water above {@link AIR_DRY_WATER}. */
+  /** Counted without its water above that of air-dry food. */
   readonly airDry?: boolean;
 }
 
@@ -206,8 +201,8 @@ function counted(
   tag: Tag,
 ): number | undefined {
   const water = composition.WATER;
-  if (value === undefined || !airDry || !canBeAirDry(water) || water <= AIR_DRY_WATER) return value;
-  return tag === 'WATER' ? AIR_DRY_WATER : (value * (100 - AIR_DRY_WATER)) / (100 - water);
+  if (value === undefined || !airDry) return value;
+  return tag === 'WATER' ? airDryWater(value) : value * airDryFactor(water);
 }
 
 /** The blend of all that a problem feeds beside its mix, at the shares chosen. */

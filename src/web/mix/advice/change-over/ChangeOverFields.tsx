@@ -2,7 +2,7 @@
 import { useId, useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { Mix } from '../../../../household/model.ts';
-import { CHANGE_DAYS } from '../../../../kitchen/feeding/change-over.ts';
+import { CHANGE_DAYS } from '../../../../kitchen/feeding/change-days.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';

@@ -1,7 +1,7 @@
 /** The days of a change-over as bars: what is fed of each food, and whether the day is in range. */
 import { scaleBand, scaleLinear } from 'd3-scale';
 import { useId } from 'react';
-import type { ChangeDay } from '../../../../kitchen/feeding/change-over.ts';
+import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
 import { type PlanColumn, STANDINGS, type Standing, standingOf } from './change-over.ts';
 
 const WIDTH = 360;

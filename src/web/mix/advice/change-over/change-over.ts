@@ -3,7 +3,7 @@ import type { Composition } from '../../../../foods/food.ts';
 import type { Beside, Ingredient, Problem } from '../../../../formulation/problem/problem.ts';
 import type { BesideShares, Evaluation, NutrientLine } from '../../../../formulation/problem/result.ts';
 import type { Animal, Household, Mix } from '../../../../household/model.ts';
-import type { ChangeDay } from '../../../../kitchen/feeding/change-over.ts';
+import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
 import type { Tag } from '../../../../nutrition/nutrients.ts';
 
 /** Covered wholly, but for the arithmetic. */

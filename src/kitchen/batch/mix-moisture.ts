@@ -1,0 +1,81 @@
+/** Whether a mix is dry enough to keep, and the rule of a formulation that it is. */
+
+import type { Rule } from '../../formulation/problem/problem.ts';
+import type { NutrientLine } from '../../formulation/problem/result.ts';
+import { normalBelow } from '../../nutrition/normal.ts';
+import { tenths } from '../rounding.ts';
+import { COMPLETE, SURE } from '../tolerances.ts';
+import { type StoredFood, safeBelow } from './shelf-kind.ts';
+import data from './shelf-life.json' with { type: 'json' };
+
+/** Most moisture of a mix that keeps, g per 100 g. */
+export const MIX_MOISTURE: { readonly most: number; readonly source: string } = data.mix;
+
+/** The rule that a mix keeps, as formulation takes it. @param most instead of the limit above, g per 100 g */
+export function moistureRule(most = MIX_MOISTURE.most): Rule {
+  if (!(most > 0 && most < 100))
+    throw new RangeError(`the most moisture of a mix must be above 0 and below 100 g per 100 g, not ${most}`);
+  const source = most === MIX_MOISTURE.most ? MIX_MOISTURE.source : 'as the keeper says';
+  return { nutrient: 'WATER', max: most, on: 'mix', source };
+}
+
+/**
+ * The moisture at which a mix comes to rest when every ingredient in it is just dry enough. In a closed jar all come
+ * to one relative humidity, so damp ones lend water to dry ones; at the humidity that is safe for each, the mix
+ * holds the mean of their limits, by share.
+ */
+export function restingLimit(mix: readonly Pick<StoredFood, 'group' | 'fat' | 'name' | 'share'>[]): number {
+  const total = mix.reduce((sum, i) => sum + i.share, 0);
+  if (!(total > 0)) throw new RangeError('nothing is in the mix, so it has no limit; give a share above 0');
+  return mix.reduce((sum, i) => sum + i.share * safeBelow(i).most, 0) / total;
+}
+
+/** Whether a mix is dry enough to keep. */
+export interface MixMoisture {
+  readonly state: 'dry' | 'unsure' | 'damp';
+  readonly moisture: number;
+  readonly sd: number;
+  readonly most: number;
+  /** Chance that it is at most that; of the foods whose moisture is known. */
+  readonly chance: number;
+  readonly source: string;
+  readonly sentence: string;
+}
+
+/**
+ * Holds the moisture of a mix against the safe limit.
+ * @param water the mix's line for WATER, as an evaluation gives it; undefined where nothing is known of it
+ * @param most the limit, g per 100 g
+ */
+export function mixMoisture(water: NutrientLine | undefined, most = MIX_MOISTURE.most): MixMoisture {
+  const { source } = MIX_MOISTURE;
+  const moisture = water?.mix ?? 0;
+  const sd = water?.sd_mix ?? 0;
+  const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;
+  const known = water !== undefined && water.coverage_mix > 100 - COMPLETE;
+  const answer = { moisture, sd, most, chance, source };
+  // What is known can only grow by what is not, so too damp is too damp.
+  if (moisture > most)
+    return {
+      ...answer,
+      state: 'damp',
+      sentence: `The mix holds ${known ? 'about' : 'at least'} ${tenths(moisture)} % water, above the ${most} % at which it keeps: dry the dampest foods on, use less of them, or keep it in the freezer.`,
+    };
+  if (!known)
+    return {
+      ...answer,
+      state: 'unsure',
+      sentence: `Moisture is known for only ${Math.floor(water?.coverage_mix ?? 0)} % of the mix, so nobody can say whether it keeps.`,
+    };
+  if (chance < SURE)
+    return {
+      ...answer,
+      state: 'unsure',
+      sentence: `The mix holds about ${tenths(moisture)} % water; it may be more than the ${most} % at which it keeps. Keep it in a glass and look for damp.`,
+    };
+  return {
+    ...answer,
+    state: 'dry',
+    sentence: `The mix holds about ${tenths(moisture)} % water and keeps (at most ${most} %).`,
+  };
+}

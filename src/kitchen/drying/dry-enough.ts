@@ -1,0 +1,40 @@
+/** Whether a dried food is dry enough to keep, and what to do where it is not. */
+
+import { normalBelow } from '../../nutrition/normal.ts';
+import { tenths } from '../rounding.ts';
+import { SURE } from '../tolerances.ts';
+import { type DryKind, KEEPS } from './drying-practice.ts';
+import type { ActualMoisture } from './moisture.ts';
+
+/** Whether a dried food is dry enough to keep. */
+export interface KeepVerdict {
+  readonly state: 'dry' | 'unsure' | 'damp';
+  /** Most moisture at which it keeps, g per 100 g, and its source. */
+  readonly most: number;
+  readonly source: string;
+  /** Chance that it is at most that, moisture taken as normal. */
+  readonly chance: number;
+  readonly sentence: string;
+}
+
+/** Holds the moisture after drying against the limit for its kind. */
+export function dryEnough(actual: Pick<ActualMoisture, 'moisture' | 'sd'>, kind: DryKind): KeepVerdict {
+  const { most, source } = KEEPS.find((k) => k.kind === kind)!;
+  const { moisture, sd } = actual;
+  const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;
+  const limit = { most, source, chance };
+  const is = `It holds about ${tenths(moisture)} % water`;
+  if (moisture > most)
+    return {
+      state: 'damp',
+      ...limit,
+      sentence: `${is}, above the ${most} % at which it keeps: not dry enough to keep. Dry it on and weigh again, or freeze it.`,
+    };
+  if (chance >= SURE)
+    return { state: 'dry', ...limit, sentence: `${is}: dry enough to keep (at most ${most} %).` };
+  return {
+    state: 'unsure',
+    ...limit,
+    sentence: `${is}, but it may be more than the ${most} % at which it keeps. Dry on until a cooled piece breaks, keep it in a glass for a week and look for damp, or dry a small sample till it loses no more weight.`,
+  };
+}

@@ -1,0 +1,119 @@
+/** Moisture by weighing: before and after drying, or of a small sample dried out. */
+
+import type { DryingSample } from '../model.ts';
+import { tenths } from '../rounding.ts';
+
+/** Standard deviations that reach to the ends of a 95 % interval. */
+const Z95 = 1.96;
+
+/** Moisture that follows from weighing before and after, g water per 100 g. */
+export interface ActualMoisture {
+  readonly moisture: number;
+  readonly sd: number;
+  /** The 95 % interval, within 0 to 100. */
+  readonly low: number;
+  readonly high: number;
+  /** Dried weight, percent of the fresh. */
+  readonly yieldPercent: number;
+  /** What to know of the figure, where there is something. */
+  readonly note?: string;
+}
+
+/**
+ * Moisture after drying: dry matter stays, so 100 - (before / after) x (100 - fresh moisture).
+ *
+ * A small doubt in the fresh moisture becomes a large one, since it is multiplied by before / after. Drying a sample
+ * till it loses no more takes that doubt away ({@link moistureOfSample}).
+ * @param p.before g on the trays at the start @param p.after g at the end
+ * @param p.freshMoisture g water per 100 g of the fresh food, 0 to below 100 @param p.freshSd its standard deviation
+ * @param p.scaleStep of the scale, g; a reading lies anywhere within half a step, so its sd is step / sqrt(12)
+ * @throws RangeError where the two weights cannot both be right
+ */
+export function actualMoisture(p: {
+  readonly before: number;
+  readonly after: number;
+  readonly freshMoisture: number;
+  readonly freshSd?: number;
+  readonly scaleStep?: number;
+}): ActualMoisture {
+  const { freshSd = 0, scaleStep = 0 } = p;
+  const before = above0(p.before, 'weight before');
+  const after = above0(p.after, 'weight after');
+  if (!(p.freshMoisture >= 0 && p.freshMoisture < 100))
+    throw new RangeError(
+      `moisture of the fresh food must be from 0 to below 100 g per 100 g, not ${p.freshMoisture}`,
+    );
+  if (!(freshSd >= 0)) throw new RangeError(`sd of the fresh moisture must be 0 or more, not ${freshSd}`);
+  if (!(scaleStep >= 0)) throw new RangeError(`step of the scale must be 0 or more, not ${scaleStep}`);
+  if (after >= before)
+    throw new RangeError(
+      `weight after (${after} g) is not below the weight before (${before} g): drying takes water out; were the two swapped, or was a tray weighed with it?`,
+    );
+  const dryPart = 100 - p.freshMoisture;
+  const ratio = before / after;
+  const moisture = 100 - ratio * dryPart;
+  const ofScale = scaleStep / Math.sqrt(12);
+  const sd = Math.hypot(ratio * freshSd, (dryPart / after) * ofScale, ((ratio * dryPart) / after) * ofScale);
+  const yieldPercent = 100 / ratio;
+  // Rounding in the last place is not a contradiction.
+  if (moisture + Z95 * sd < -1e-9) {
+    const least = (before * dryPart) / 100;
+    throw new RangeError(
+      `weight after (${after} g) is less than the dry matter of the fresh food (${tenths(least)} g of ${before} g at ${p.freshMoisture} % moisture): weigh again, count what fell through or was eaten, or give the moisture of this fresh food, which must have been damper`,
+    );
+  }
+  const interval = {
+    low: Math.max(0, moisture - Z95 * sd),
+    high: Math.max(0, Math.min(100, moisture + Z95 * sd)),
+  };
+  if (moisture >= 0) return { moisture, sd, ...interval, yieldPercent };
+  return {
+    moisture: 0,
+    sd,
+    ...interval,
+    yieldPercent,
+    note: 'It weighs a little less than the table says of its dry matter, so the fresh food was damper than the table, or some was lost; counted as 0 % moisture.',
+  };
+}
+
+/**
+ * Moisture of a food from a small sample dried until it loses no more weight.
+ * @param before g of the sample @param dry g when it loses no more
+ */
+export function moistureOfSample(before: number, dry: number): number {
+  above0(before, 'weight of the sample');
+  above0(dry, 'weight of the dry sample');
+  if (dry > before)
+    throw new RangeError(
+      `the dry sample (${dry} g) is heavier than the fresh one (${before} g); weigh again`,
+    );
+  return 100 * (1 - dry / before);
+}
+
+/**
+ * Moisture of the fresh food by a dried-out sample of it, or of what became of it; the sd is that of the scale alone.
+ * Of a sample taken while it dried, the dry matter of the whole load follows, and from that the water it began with.
+ * @param sample weights in g; `of` is what the load weighed when it was taken
+ * @param gramsBefore g of the load at the start
+ * @throws RangeError where a weight is none, or the weights contradict each other
+ */
+export function freshMoistureBySample(
+  sample: DryingSample,
+  gramsBefore: number,
+): { readonly moisture: number; readonly sd: number } {
+  const { before, dry, of = gramsBefore, step = 0 } = sample;
+  const moisture = moistureOfSample(before, dry);
+  above0(gramsBefore, 'weight before');
+  if (!(above0(of, 'weight of the load when the sample was taken') <= gramsBefore))
+    throw new RangeError(
+      `the load weighed ${of} g when the sample was taken, more than the ${gramsBefore} g at the start; correct one of the two`,
+    );
+  const share = of / gramsBefore;
+  const sd = ((100 * step) / Math.sqrt(12)) * Math.hypot(1 / before, dry / before ** 2);
+  return { moisture: 100 - share * (100 - moisture), sd: share * sd };
+}
+
+export function above0(value: number, what: string): number {
+  if (!(Number.isFinite(value) && value > 0)) throw new RangeError(`${what} must be above 0, not ${value}`);
+  return value;
+}

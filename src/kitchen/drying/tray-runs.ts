@@ -1,0 +1,72 @@
+/** How often the trays must be filled to dry some fresh grams. */
+
+import { WHOLE } from '../tolerances.ts';
+import {
+  type Device,
+  type DryingCaution,
+  type DryKind,
+  dryingCautions,
+  LOADS,
+  type Load,
+  type Way,
+  waysToDry,
+} from './drying-practice.ts';
+import { above0 } from './moisture.ts';
+
+export interface Trays {
+  readonly count: number;
+  /** Area of one tray, dm2 (a tray of 40 x 30 cm has 12). */
+  readonly dm2: number;
+}
+
+/** The runs that one tray load makes of some fresh grams. */
+export interface Runs {
+  readonly load: Load;
+  /** Most that fits on the trays at once, g. */
+  readonly capacity: number;
+  /** g of each run; the runs are alike, since a thinner layer dries faster. */
+  readonly grams: readonly number[];
+}
+
+export interface DryingPlan {
+  readonly kind: DryKind;
+  readonly ways: readonly Way[];
+  /** By the loads known of: common practice, published, or the keeper's own alone. */
+  readonly runs: readonly Runs[];
+  readonly cautions: readonly DryingCaution[];
+}
+
+/**
+ * How often the trays must be filled.
+ * @param p.grams fresh food ready to dry, g, above 0
+ * @param p.gramsPerDm2 the keeper's own load, instead of those listed
+ * @throws RangeError naming what is out of range
+ */
+export function planDrying(p: {
+  readonly grams: number;
+  readonly kind: DryKind;
+  readonly device: Device;
+  readonly trays: Trays;
+  readonly gramsPerDm2?: number;
+}): DryingPlan {
+  const { grams, kind, device, trays } = p;
+  above0(grams, 'grams of fresh food');
+  above0(trays.dm2, 'area of a tray in dm2');
+  if (!(Number.isInteger(trays.count) && trays.count > 0))
+    throw new RangeError(`number of trays must be a whole number above 0, not ${trays.count}`);
+  const loads: readonly Load[] =
+    p.gramsPerDm2 === undefined
+      ? LOADS.filter((load) => load.kind === kind)
+      : [{ kind, known: 'common practice', gramsPerDm2: p.gramsPerDm2, source: 'as the keeper says' }];
+  return {
+    kind,
+    ways: waysToDry(kind, device),
+    runs: loads.map((load) => {
+      const capacity = above0(load.gramsPerDm2, 'load in g per dm2') * trays.dm2 * trays.count;
+      // A hair too much (a rounding in the last place) is no reason for another run.
+      const count = Math.max(1, Math.ceil(grams / capacity - WHOLE));
+      return { load, capacity, grams: Array.from({ length: count }, () => grams / count) };
+    }),
+    cautions: dryingCautions(device),
+  };
+}

@@ -1,0 +1,95 @@
+/** A change of food in sentences: on which days it is in range, and what is out of range on which days, and why. */
+
+import { joined, nearBound } from '../../formulation/explain/sentences.ts';
+import type { Breach, Statement } from '../../formulation/problem/result.ts';
+import type { Ration } from '../../formulation/solve/bounds.ts';
+import type { Day } from '../model.ts';
+import { type BlendBound, blend, roomOf, sumsOf } from './blend-bounds.ts';
+
+export interface ChangeDay {
+  /** 1 for the first. */
+  readonly day: number;
+  /** Where a start was given. */
+  readonly date?: Day;
+  /** The new ration's part, 0 to 1. */
+  readonly part: number;
+  /** Parts of all that is fed, 1 together. */
+  readonly parts: FedPart;
+  /** Whole steps of the scale, the day's grams together. */
+  readonly grams: FedPart;
+  /** Whether the parts as planned keep every rule that can be asked. */
+  readonly in_range: boolean;
+  /** The same of the rounded grams. */
+  readonly in_range_as_weighed: boolean;
+  /** Rules that the planned parts break. */
+  readonly breaches: readonly Breach[];
+}
+
+/** What is fed in one day: the old food, the new mix, and each food beside it by id. */
+export interface FedPart {
+  readonly old: number;
+  readonly mix: number;
+  readonly beside: Readonly<Record<string, number>>;
+}
+
+/** One bound that is missed, on which days, and whose fault it is. */
+export interface ChangeReason extends Statement {
+  /** First and last such day. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** "Day 1 to 4: protein is below 17 %, since the old food holds 13 %." A straight line is out at one end only. */
+export function reason(b: BlendBound, list: readonly ChangeDay[], ration: Ration): ChangeReason[] {
+  const out = list.filter((d) => d.breaches.some((breach) => breach.pointer === b.pointer));
+  const [first, last] = [out[0]?.day, out.at(-1)?.day];
+  if (first === undefined || last === undefined) return [];
+  const { measure, bound, side, pointer } = b;
+  const unit = measure.unit && ` ${measure.unit}`;
+  const holds = unit ? 'holds' : 'has';
+  const ends = (
+    [
+      ['the old food', 0],
+      ['the new ration', 1],
+    ] as const
+  ).flatMap(([who, part]) => {
+    const parts = blend(part, ration);
+    if (roomOf(b, parts) >= 0) return [];
+    const { top, bottom } = sumsOf(b, parts);
+    return [`${who} ${holds} ${nearBound(top / bottom, bound)}${unit}`];
+  });
+  const when = first === last ? `Day ${first}` : `Day ${first} to ${last}`;
+  const how = `${measure.subject} is ${side === 'min' ? 'below' : 'above'} ${bound}${unit}`;
+  return [{ pointer, from: first, to: last, sentence: `${when}: ${how}, since ${joined(ends)}.` }];
+}
+
+export function overall(
+  list: readonly ChangeDay[],
+  asked: number,
+  unchecked: number,
+  stepGrams: number,
+): string {
+  const missing =
+    unchecked > 0
+      ? ` ${unchecked === 1 ? 'One rule' : `${unchecked} rules`} cannot be checked meanwhile.`
+      : '';
+  if (asked === 0) return `No rule can be asked of these days.${missing}`;
+  const kept = list.filter((d) => d.in_range);
+  const [first, last] = [kept[0]?.day, kept.at(-1)?.day];
+  const coarse = list.filter((d) => d.in_range && !d.in_range_as_weighed).map((d) => d.day);
+  const rounded =
+    coarse.length > 0
+      ? ` Weighed in steps of ${stepGrams} g, ${coarse.length === 1 ? 'day' : 'days'} ${joined(coarse.map(String))} ${coarse.length === 1 ? 'falls' : 'fall'} just outside.`
+      : '';
+  return `${whenInRange(first, last, list.length)}${rounded}${missing}`;
+}
+
+function whenInRange(first: number | undefined, last: number | undefined, days: number): string {
+  if (first === undefined || last === undefined) return 'Out of range on every day.';
+  if (first === 1 && last === days) return 'In range on every day.';
+  if (first === days) return `In range on the last day, day ${days}.`;
+  if (last === days) return `In range from day ${first} on.`;
+  return first === last
+    ? `In range on day ${first} only.`
+    : `In range from day ${first} to day ${last} only.`;
+}

@@ -1,0 +1,151 @@
+/** What the cupboard and the trays give of one food of a batch, and what is left to buy of it. */
+
+import { oldestFirst, takenBy } from '../cupboard/cupboard.ts';
+import { dayInWords } from '../days.ts';
+import { driedFromPrepared } from '../drying/yields.ts';
+import type { Day, DryingRun, Lot } from '../model.ts';
+import { SAME } from '../tolerances.ts';
+import { fromFreshLot, notDried, type ShoppingFood } from './home-dried.ts';
+import { sayGrams } from './pack-weight.ts';
+
+/** What is left of a lot: what came in less what was poured or dried. */
+export interface LotLeft {
+  readonly lot: Lot;
+  /** g in its form. */
+  readonly left: number;
+}
+
+/** A drying run that is not over, and the fresh lot it dries. */
+export interface OnTrays {
+  readonly run: DryingRun;
+  readonly lot: Lot;
+}
+
+export interface FromLot {
+  readonly lot: Lot;
+  /** g taken, in the form of the lot. */
+  readonly grams: number;
+  /** The same, as mixed. */
+  readonly asMixed: number;
+  /** What that much of the lot cost; absent where its price is unknown. */
+  readonly price?: number;
+}
+
+/** What a drying run that is not over will give. */
+export interface FromTrays extends OnTrays {
+  /** g of it that the batch takes, once dried. */
+  readonly asMixed: number;
+  /** What that much of the lot cost; absent where its price is unknown. */
+  readonly price?: number;
+}
+
+/** A lot or drying run of the food that is not counted. */
+export interface Passed {
+  readonly lot: Lot;
+  /** g that are left, in the form of the lot; on the trays, as they were put there. */
+  readonly grams: number;
+  readonly onTrays?: true;
+  /** In words, without a capital or a full stop. */
+  readonly why: string;
+}
+
+/** One food before anything is bought. */
+export interface Plan {
+  readonly food: ShoppingFood;
+  readonly needed: number;
+  readonly fromLots: readonly FromLot[];
+  readonly fromTrays: readonly FromTrays[];
+  readonly passed: readonly Passed[];
+  readonly toBuy: number;
+  readonly sentences: readonly string[];
+}
+
+/** Below a milligram nothing is bought: it is the rounding of the sum, not a want. */
+export const NOTHING = 0.001;
+
+/** What there is, and the day on which it is looked at. */
+interface AtHand {
+  readonly cupboard: readonly LotLeft[];
+  readonly drying: readonly OnTrays[];
+  readonly on: Day;
+}
+
+export function planOf(food: ShoppingFood, needed: number, { cupboard, drying, on }: AtHand): Plan {
+  const sentences: string[] = [];
+  const fromLots: FromLot[] = [];
+  const fromTrays: FromTrays[] = [];
+  const passed: Passed[] = [];
+  let open = needed;
+  for (const { lot, left } of lotsOf(cupboard, food.food)) {
+    if (left === 0) continue;
+    const perGram = perGramOf(lot, food, on);
+    if (typeof perGram === 'string') {
+      passed.push({ lot, grams: left, why: perGram });
+      sentences.push(
+        `${sayGrams(left)} of ${food.name} bought on ${lot.boughtOn} is not counted: ${perGram}.`,
+      );
+      continue;
+    }
+    if (open < NOTHING) continue;
+    const grams = Math.min(left, open / perGram);
+    open = Math.max(0, open - grams * perGram);
+    fromLots.push({ lot, grams, asMixed: grams * perGram, ...priced(lot, grams) });
+    sentences.push(...lotNotes(food, lot, grams));
+  }
+  for (const { run, lot } of drying) {
+    if (lot.food !== food.food) continue;
+    const why = barredWhy(lot) ?? notDried(food);
+    if (why !== undefined) {
+      passed.push({ lot, grams: run.gramsBefore, onTrays: true, why });
+      sentences.push(`${sayGrams(run.gramsBefore)} of ${food.name} on the trays is not counted: ${why}.`);
+      continue;
+    }
+    if (open < NOTHING) continue;
+    const gives = driedFromPrepared(run.gramsBefore, food.dried!.fresh, food.dried!.moisture);
+    const asMixed = Math.min(gives, open);
+    open -= asMixed;
+    // The trimmings were paid for with the rest.
+    fromTrays.push({ run, lot, asMixed, ...priced(lot, takenBy(run) * (asMixed / gives)) });
+    sentences.push(`${sayGrams(asMixed)} of ${food.name} comes from what is on the trays now.`);
+  }
+  return { food, needed, fromLots, fromTrays, passed, toBuy: open < NOTHING ? 0 : open, sentences };
+}
+
+const priced = (lot: Lot, grams: number) =>
+  lot.price === undefined ? {} : { price: (lot.price / lot.grams) * grams };
+
+/** g as mixed that 1 g of a lot gives, or why it is not counted. */
+function perGramOf(lot: Lot, food: ShoppingFood, on: Day): number | string {
+  const barred = barredWhy(lot);
+  if (barred !== undefined) return barred;
+  if (lot.bestBefore !== undefined && lot.bestBefore < on)
+    return `it was best before ${dayInWords(lot.bestBefore)}; look at it and smell it before you keep it`;
+  if (lot.form !== 'fresh') return 1;
+  const perGram = fromFreshLot(food);
+  return typeof perGram === 'string' ? `it is fresh, and ${perGram}` : perGram;
+}
+
+const barredWhy = (lot: Lot) => (lot.barred ? `it is barred (${lot.barred.why})` : undefined);
+
+function lotsOf(cupboard: readonly LotLeft[], food: string): LotLeft[] {
+  const here = cupboard.filter(({ lot }) => lot.food === food);
+  for (const { lot, left } of here) {
+    if (!(Number.isFinite(lot.grams) && lot.grams > 0))
+      throw new RangeError(`lot ${lot.id}: grams must be above 0, not ${lot.grams}`);
+    if (!(left >= 0 && left <= lot.grams * (1 + SAME)))
+      throw new RangeError(`lot ${lot.id}: what is left must be from 0 to its ${lot.grams} g, not ${left}`);
+  }
+  return here.sort((a, b) => oldestFirst(a.lot, b.lot));
+}
+
+function lotNotes(food: ShoppingFood, lot: Lot, grams: number): string[] {
+  const notes: string[] = [];
+  if (lot.form === 'fresh')
+    notes.push(`Dry ${sayGrams(grams)} of fresh ${food.name} bought on ${lot.boughtOn} first.`);
+  const cold = lot.cold.filter((step) => step.doneOn === undefined).at(-1);
+  if (cold && !lot.overruled)
+    notes.push(
+      `${food.name} bought on ${lot.boughtOn} is still in the cold against insects; it may be weighed out after ${cold.to}.`,
+    );
+  return notes;
+}

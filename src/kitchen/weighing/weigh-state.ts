@@ -1,0 +1,85 @@
+/** What stands beside the scale at any moment of a weigh-out: plain data that the screen shows. */
+import type { Evaluation, Statement } from '../../formulation/problem/result.ts';
+import type { Status } from './correction.ts';
+
+/** Grams to pour between which the batch can still be ended in range, in whole steps of the scale. */
+export interface Tolerance {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Next {
+  readonly food: string;
+  readonly name: string;
+  /** g to pour now: what a tared scale will show. */
+  readonly target: number;
+  /** What a scale that is not tared will show, g. */
+  readonly reading: number;
+  /** More of a food that was poured before. */
+  readonly again: boolean;
+  /** With the batch as large as planned; absent where that cannot be. */
+  readonly asPlanned?: Tolerance;
+  /** With a batch of another weight, which `total` g would be at the upper end; absent where it is no wider. */
+  readonly grown?: Tolerance & { readonly total: number };
+  /** g in the bowl, and g still to come with this food. */
+  readonly poured: number;
+  readonly remaining: number;
+  readonly sentence: string;
+}
+
+/** A food whose target is another than before the pour, g in the end. */
+export interface Changed {
+  readonly food: string;
+  readonly from: number;
+  readonly to: number;
+  /** It was poured before and gets more. */
+  readonly again: boolean;
+  readonly sentence: string;
+}
+
+/** Nothing that is allowed brings the batch into range: what will be missed, and the choices. */
+export interface Lost {
+  readonly missed: readonly Statement[];
+  readonly sentence: string;
+  /** The smallest batch that would be in range, and what is needed beyond the lots, g by food id. */
+  readonly larger?: {
+    readonly total: number;
+    readonly needed: Readonly<Record<string, number>>;
+    readonly sentence: string;
+  };
+  /** To accept it as it is, and to start again. */
+  readonly choices: readonly string[];
+}
+
+/** Some of the food poured last is taken out; noted as a pour of minus so many grams. */
+export interface SpoonBack {
+  readonly food: string;
+  readonly grams: number;
+  readonly sentence: string;
+}
+
+export interface State {
+  /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. */
+  readonly status: Status;
+  /** g by food id in the end, poured and to be poured. */
+  readonly targets: Readonly<Record<string, number>>;
+  /** g in the end. */
+  readonly total: number;
+  /** All is poured that should be. */
+  readonly done: boolean;
+  readonly lost?: Lost;
+}
+
+export interface Poured extends State {
+  readonly changed: readonly Changed[];
+  readonly spoonBack?: SpoonBack;
+  readonly sentence: string;
+}
+
+export interface Finished {
+  readonly inRange: boolean;
+  readonly evaluation: Evaluation;
+  /** g by food id. */
+  readonly grams: Readonly<Record<string, number>>;
+  readonly total: number;
+}
