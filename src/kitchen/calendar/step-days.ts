@@ -36,7 +36,7 @@ export const SHORTEST_DAYS: StepDays = {
   'change-over': CHANGE_DAYS.least,
 };
 
-/** Twice into the cold and out, since eggs inside kernels outlive the first time (common practice, no source). */
+/** Twice into the freezer and out, since eggs inside kernels outlive the first time (common practice, no source). */
 export const FREEZE_ROUNDS = 2;
 
 /** Longer than any step of a kitchen: more is a slip of the pen. */

@@ -16,7 +16,7 @@ export type Device = DryingRun['device'];
 export type HowKnown = 'common practice' | 'published';
 
 /** How hot, how long and till when. */
-export interface Way {
+export interface DryingWay {
   readonly kind: DryKind;
   readonly known: HowKnown;
   /** Only for this device; absent where it holds for both. */
@@ -30,7 +30,7 @@ export interface Way {
 }
 
 /** How much fresh food goes on a tray. */
-export interface Load {
+export interface TrayLoad {
   readonly kind: DryKind;
   readonly known: HowKnown;
   readonly gramsPerDm2: number;
@@ -50,9 +50,9 @@ export interface DryingCaution {
   readonly source: string;
 }
 
-const WAYS = data.ways as unknown as readonly Way[];
+const WAYS = data.ways as unknown as readonly DryingWay[];
 
-export const LOADS = data.loads as readonly Load[];
+export const LOADS = data.loads as readonly TrayLoad[];
 
 export const KEEPS = data.keeps as readonly Keeps[];
 
@@ -64,7 +64,7 @@ export function dryKindOf(group: FoodGroup | undefined): DryKind {
 }
 
 /** Ways to dry that kind with that device: common practice and published, in this order. */
-export function waysToDry(kind: DryKind, device: Device): Way[] {
+export function waysToDry(kind: DryKind, device: Device): DryingWay[] {
   return WAYS.filter((way) => way.kind === kind && (way.device ?? device) === device);
 }
 

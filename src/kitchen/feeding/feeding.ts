@@ -6,15 +6,7 @@ import { airDryPart } from '../../nutrition/air-dry.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { tenths } from '../rounding.ts';
-import { mixPartOf, wholeDays } from './runs-out.ts';
-
-/** An animal as far as feeding needs it. */
-export interface FedAnimal {
-  readonly id: string;
-  readonly name: string;
-  /** Its whole ration of a day, g, fresh food counted as the mix counts it; absent where nobody has said. */
-  readonly dailyGrams?: number;
-}
+import { type FedAnimal, mixPartOf, wholeDays } from './runs-out.ts';
 
 /** What one animal is fed a day, g as weighed; an amount is absent where it is not known. */
 export interface DailyFeed {

@@ -1,7 +1,7 @@
 /** Which offers count for what is needed, and why the others do not. */
 import type { Offer } from '../model.ts';
 
-export interface Need {
+export interface PackNeed {
   readonly food: string;
   /** g still to buy, as mixed; 0 or more. */
   readonly grams: number;
@@ -17,20 +17,20 @@ export interface Seller {
 }
 
 /** An offer that counts: what a pack gives, g as mixed. */
-export interface Usable {
+export interface UsableOffer {
   readonly offer: Offer;
   readonly gives: number;
 }
 
 /** Offers of wanted foods that count, by id, and those that do not. */
-export function sorted(
-  wanted: readonly Need[],
+export function sortedOffers(
+  wanted: readonly PackNeed[],
   offers: readonly Offer[],
   sellers: ReadonlyMap<string, Seller>,
   gives: (offer: Offer) => number | string,
-): { usable: Usable[]; refused: { offer: Offer; why: string }[] } {
+): { usable: UsableOffer[]; refused: { offer: Offer; why: string }[] } {
   const foods = new Set(wanted.map((n) => n.food));
-  const counted: Usable[] = [];
+  const counted: UsableOffer[] = [];
   const refused: { offer: Offer; why: string }[] = [];
   for (const offer of [...offers].sort((a, b) => byText(a.id, b.id))) {
     if (!foods.has(offer.food)) continue;
@@ -54,7 +54,7 @@ export function sorted(
 }
 
 export function whyNot(
-  need: Need,
+  need: PackNeed,
   name: string,
   offers: readonly Offer[],
   refused: readonly { offer: Offer; why: string }[],
@@ -64,7 +64,7 @@ export function whyNot(
   return `${name} is offered, but cannot be counted: ${[...reasons].join('; ')}.`;
 }
 
-export function checkNeeds(needs: readonly Need[]): void {
+export function checkNeeds(needs: readonly PackNeed[]): void {
   const seen = new Set<string>();
   for (const { food, grams } of needs) {
     if (!(Number.isFinite(grams) && grams >= 0))

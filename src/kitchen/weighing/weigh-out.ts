@@ -16,7 +16,16 @@ import { type Correction, Corrections } from './correction.ts';
 import { plannedTotalsOf, totalsOf } from './correction-question.ts';
 import { MixingBowl } from './mixing-bowl.ts';
 import * as say from './sentences.ts';
-import type { Changed, Finished, Lost, Next, Poured, SpoonBack, State, Tolerance } from './weigh-state.ts';
+import type {
+  ChangedTarget,
+  Finished,
+  Lost,
+  NextPour,
+  Poured,
+  SpoonBack,
+  Tolerance,
+  WeighState,
+} from './weigh-state.ts';
 import { plannedSteps } from './whole-steps.ts';
 
 export interface WeighOutOptions {
@@ -45,7 +54,7 @@ export class WeighOut {
   private readonly bowl: MixingBowl;
   private corrections: Corrections;
   private kept: Correction | undefined;
-  private stateKept: State | undefined;
+  private stateKept: WeighState | undefined;
 
   /** @throws ProblemError where the batch names foods its problem does not have, or a pour is no weight */
   constructor(batch: Batch, options: WeighOutOptions) {
@@ -78,12 +87,12 @@ export class WeighOut {
   }
 
   /** Where the batch stands. */
-  state(): State {
+  state(): WeighState {
     this.stateKept ??= this.freshState();
     return this.stateKept;
   }
 
-  private freshState(): State {
+  private freshState(): WeighState {
     const c = this.correction();
     return {
       status: c.status,
@@ -112,7 +121,7 @@ export class WeighOut {
   }
 
   /** The food to pour now, how much, and between which amounts; undefined where all is poured. */
-  next(): Next | undefined {
+  next(): NextPour | undefined {
     const c = this.correction();
     const i = this.comingAfter(c);
     if (i === undefined) return undefined;
@@ -229,7 +238,7 @@ export class WeighOut {
     return low > high || high < target - SAME ? undefined : { low: Math.max(0, low), high };
   }
 
-  private changes(before: Correction, after: Correction, poured: number): Changed[] {
+  private changes(before: Correction, after: Correction, poured: number): ChangedTarget[] {
     return this.order.flatMap((i) => {
       const [from, to] = [before.grams[i]!, after.grams[i]!];
       const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * NEAR_STEP;
@@ -241,7 +250,7 @@ export class WeighOut {
     });
   }
 
-  private spoonBack(i: number, grams: number, most: number, state: State): SpoonBack | undefined {
+  private spoonBack(i: number, grams: number, most: number, state: WeighState): SpoonBack | undefined {
     if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
     const { step, bowl } = this;
     const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));

@@ -101,12 +101,12 @@ describe('the plan', () => {
     const foods = foodsNeeded(house({ kitchen: kitchen({ driedAtHome }) }), { ...mix, shares }, new Map());
     expect(foods).toHaveLength(mix.problem.foods.length - 1);
     expect(foods.find((f) => f.id === 'rolled-oats')).toMatchObject({
-      needsCold: true,
+      needsTreatment: true,
       dryAtHome: false,
       grams: 15,
     });
     expect(foods.find((f) => f.id === 'carrot-dried')).toMatchObject({ dryAtHome: true });
-    expect(foods.find((f) => f.id === 'dried-mealworm')).toMatchObject({ needsCold: false });
+    expect(foods.find((f) => f.id === 'dried-mealworm')).toMatchObject({ needsTreatment: false });
   });
 
   test('goes forwards from today, or from a day that has not passed', () => {
@@ -319,7 +319,7 @@ describe('lots with days in the freezer', () => {
 describe('what is shown', () => {
   const supplies = [
     { id: 'old', route: 'ready' as const, boughtOn: '2026-01-01', goods: [{ food: 'a', name: 'Oats' }] },
-    { id: 'new', route: 'cold' as const, goods: ['b', 'c', 'd'].map((food) => ({ food, name: food })) },
+    { id: 'new', route: 'freeze' as const, goods: ['b', 'c', 'd'].map((food) => ({ food, name: food })) },
   ];
   const plan = planKitchen({ id: 'p', name: 'batch 4', supplies }, { from: today });
 

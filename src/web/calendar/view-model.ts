@@ -6,8 +6,8 @@ import { nextBatchOf, sizeOfNext } from '../../household/reckon/next-batch.ts';
 import type { Frame, KitchenInput, KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { moved } from '../../kitchen/calendar/move-step.ts';
 import { planKitchen } from '../../kitchen/calendar/plan-kitchen.ts';
-import { stepTitle, WORDS } from '../../kitchen/calendar/step-words.ts';
-import { type Needed, suppliesOf } from '../../kitchen/calendar/supplies.ts';
+import { STEP_WORDS, stepTitle } from '../../kitchen/calendar/step-words.ts';
+import { type NeededFood, suppliesOf } from '../../kitchen/calendar/supplies.ts';
 import { leftOver, takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../../kitchen/days.ts';
 import { driedPerBought, type FreshFood } from '../../kitchen/drying/yields.ts';
@@ -96,10 +96,10 @@ export function leftOn({ counted, runsOut: runs }: PresentBatch, day: Day): numb
 export type FreshTable = ReadonlyMap<string, FreshFood>;
 
 /** The foods that the next batch takes. @param mix with what its animals bring */
-export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): Needed[] {
+export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): NeededFood[] {
   const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
   const { grams } = sizeOfNext(house, mix);
-  return mix.problem.foods.flatMap((food): Needed[] => {
+  return mix.problem.foods.flatMap((food): NeededFood[] => {
     const share = food.refused ? 0 : (mix.shares[food.id] ?? 0);
     if (!(share > 0)) return [];
     const perFresh = perFreshOf(house, food.id, table);
@@ -107,7 +107,7 @@ export function foodsNeeded(house: Household, mix: Mix, table: FreshTable): Need
       {
         id: food.id,
         name: food.name ?? food.id,
-        needsCold: needsTreatment({ form: 'dry' }, groups.get(food.id)).needs,
+        needsTreatment: needsTreatment({ form: 'dry' }, groups.get(food.id)).needs,
         dryAtHome: driedAtHome(house, food.id) !== undefined,
         ...(perFresh !== undefined && { perFresh }),
         ...(grams !== undefined && { grams: (grams * share) / 100 }),
@@ -413,7 +413,7 @@ function whatMoved(step: PlannedStep, before: CalendarView, after: CalendarView)
 
 /** "freeze 1", "weigh out". */
 export function shortTitle({ kind, round }: Pick<PlannedStep, 'kind' | 'round'>): string {
-  return round ? `${WORDS[kind]} ${round.number}` : WORDS[kind];
+  return round ? `${STEP_WORDS[kind]} ${round.number}` : STEP_WORDS[kind];
 }
 
 /** Lots of the plan that wait for the cold and have no days in the freezer, by name. */
@@ -447,7 +447,7 @@ export function rowsOf(plan: KitchenPlan): Row[] {
     return [{ id: supply.id, title: named(supply.goods.map((g) => g.name)), bars }];
   });
   const shared = plan.steps.filter((s) => s.supply === undefined);
-  return [...supplies, ...shared.map((s) => ({ id: s.id, title: capital(WORDS[s.kind]), bars: [s] }))];
+  return [...supplies, ...shared.map((s) => ({ id: s.id, title: capital(STEP_WORDS[s.kind]), bars: [s] }))];
 }
 
 /** Foods that only wait to be weighed out. */

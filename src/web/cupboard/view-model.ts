@@ -5,7 +5,7 @@ import { withProblem } from '../../household/reckon/mix-edits.ts';
 import {
   allocate,
   type CupboardContents,
-  type Left,
+  type LotStock,
   leftOver,
   totals,
 } from '../../kitchen/cupboard/cupboard.ts';
@@ -57,7 +57,7 @@ export function cupboardFoods(house: Household): CupboardFood[] {
 }
 
 /** The state of a lot on `day`. @param group of its food; see `needsCold` */
-export function lotState({ lot, grams }: Left, day: Day, group?: FoodGroup): LotState {
+export function lotState({ lot, grams }: LotStock, day: Day, group?: FoodGroup): LotState {
   if (lot.barred) return { kind: 'barred', words: `barred, ${lot.barred.why}` };
   if (grams === 0) return { kind: 'empty', words: 'used up' };
   if (lot.form === 'fresh') return { kind: 'fresh', words: 'fresh: to be dried' };
@@ -92,7 +92,7 @@ function waitsForCold(lot: Lot, day: Day, group: FoodGroup | undefined): boolean
   return (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
 }
 
-export interface LotLine extends Left {
+export interface LotLine extends LotStock {
   readonly state: LotState;
   /** The next to be weighed out of its food. */
   readonly first: boolean;
@@ -118,7 +118,7 @@ export function lotsByFood(house: Household, day: Day): FoodLots[] {
   return totals(kept, ready)
     .map((total): FoodLots => {
       const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
-      const place = (l: Left) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
+      const place = (l: LotStock) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
       const mine = left.filter((l) => l.lot.food === total.food).sort((a, b) => place(a) - place(b));
       return {
         food: total.food,

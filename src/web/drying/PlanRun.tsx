@@ -1,7 +1,7 @@
 /** Before a run: how much of a fresh lot, in how many loads, how hot and how long, as practised and as published. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
-import type { Left } from '../../kitchen/cupboard/cupboard.ts';
+import type { LotStock } from '../../kitchen/cupboard/cupboard.ts';
 import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
 import type { DryKind } from '../../kitchen/drying/drying-practice.ts';
 import { planDrying } from '../../kitchen/drying/tray-runs.ts';
@@ -31,7 +31,7 @@ const KINDS = [
   ['fruit', 'Fruit'],
 ] as const;
 
-export function PlanRun({ left }: { left: Left }) {
+export function PlanRun({ left }: { left: LotStock }) {
   const { lot, grams } = left;
   const { house } = useMixDraft();
   const { kitchen } = useKitchen();
@@ -62,7 +62,7 @@ export function PlanRun({ left }: { left: Left }) {
   );
 }
 
-function PlanForm({ left: { lot, grams: has } }: { left: Left }) {
+function PlanForm({ left: { lot, grams: has } }: { left: LotStock }) {
   const { house } = useMixDraft();
   const { kitchen } = useKitchen();
   const dryer = kitchen.dryer!;

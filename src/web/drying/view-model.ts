@@ -6,10 +6,10 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Household, Mix, OwnFood } from '../../household/model.ts';
 import { withProblem } from '../../household/reckon/mix-edits.ts';
-import { type Left, leftOver, takenBy } from '../../kitchen/cupboard/cupboard.ts';
+import { type LotStock, leftOver, takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { CHECK_EVERY, checkTimes, nextCheck } from '../../kitchen/drying/check-times.ts';
-import { type DryKind, dryKindOf, type Way } from '../../kitchen/drying/drying-practice.ts';
+import { type DryingWay, type DryKind, dryKindOf } from '../../kitchen/drying/drying-practice.ts';
 import { type DriedRun, driedLot, finishedRun } from '../../kitchen/drying/finished-run.ts';
 import { ingredientAt } from '../../kitchen/drying/ingredient-at.ts';
 import { freshMoistureBySample } from '../../kitchen/drying/moisture.ts';
@@ -33,7 +33,7 @@ export interface RunLine {
 }
 
 /** Fresh lots that hold some, not those barred; what thaws or spoils first is the keeper's to say. */
-export function toDry(house: Household): Left[] {
+export function toDry(house: Household): LotStock[] {
   return leftOver(keptOf(house)).filter((l) => l.lot.form === 'fresh' && l.grams > 0 && !l.lot.barred);
 }
 
@@ -257,7 +257,7 @@ export function driedOn(run: DryingRun, at: Moment): DryingRun {
 }
 
 /** The way that suits what the dryer is usually set to; else, for herbs, the published one; else the first. */
-export function presetWay(ways: readonly Way[], kind: DryKind, usual: number | undefined): number {
+export function presetWay(ways: readonly DryingWay[], kind: DryKind, usual: number | undefined): number {
   const fits = ways.findIndex((w) => usual !== undefined && usual >= w.celsius[0] && usual <= w.celsius[1]);
   if (fits >= 0) return fits;
   const published = ways.findIndex((w) => w.known === 'published');
@@ -265,7 +265,7 @@ export function presetWay(ways: readonly Way[], kind: DryKind, usual: number | u
 }
 
 /** Temperature of a way: the usual one where the way allows it, else its upper end. */
-export function presetCelsius(way: Way, usual: number | undefined): number {
+export function presetCelsius(way: DryingWay, usual: number | undefined): number {
   const [low, high] = way.celsius;
   return usual !== undefined && usual >= low && usual <= high ? usual : high;
 }

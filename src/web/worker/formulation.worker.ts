@@ -19,7 +19,7 @@ import type { Evaluation, MoveResult, Result } from '../../formulation/problem/r
 import { loadHighs } from '../../formulation/solve/highs.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
-import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
+import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { type ShoppingAsked, type ShoppingTold, shoppingOf } from './shopping.ts';

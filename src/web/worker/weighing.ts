@@ -6,12 +6,13 @@ import { type GroupOf, lotsFor, weighableOn } from '../../household/reckon/take-
 import { type BatchRecord, batchRecord, evaluateWith } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, batchLabel, cautionsOf, type FoodsCaution } from '../../kitchen/batch/label.ts';
 import { type Allocation, type CupboardContents, totals } from '../../kitchen/cupboard/cupboard.ts';
-import { type FedAnimal, feedingOf } from '../../kitchen/feeding/feeding.ts';
+import { feedingOf } from '../../kitchen/feeding/feeding.ts';
+import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { type PourPlace, pourOrder } from '../../kitchen/weighing/pour-order.ts';
 import { WeighOut } from '../../kitchen/weighing/weigh-out.ts';
 import { paperTolerances, type WeighSheet, weighSheet } from '../../kitchen/weighing/weigh-sheet.ts';
-import type { Next, Poured, State } from '../../kitchen/weighing/weigh-state.ts';
+import type { NextPour, Poured, WeighState } from '../../kitchen/weighing/weigh-state.ts';
 import { dayAt } from '../shared/today.ts';
 
 export interface Parts {
@@ -34,8 +35,8 @@ export interface BatchPlan {
 
 /** Where a batch stands: all that the page beside the scale shows. */
 export interface Standing {
-  readonly state: State;
-  readonly next?: Next;
+  readonly state: WeighState;
+  readonly next?: NextPour;
   /** What the last pour did; absent before the first. */
   readonly told?: Pick<Poured, 'sentence' | 'changed' | 'spoonBack'>;
   /** g by food id. */
