@@ -125,7 +125,7 @@ export interface Offer {
   readonly form: 'dry' | 'fresh';
 }
 
-export interface DryingCheck {
+interface DryingCheck {
   readonly at: Moment;
   readonly grams?: number;
   readonly note?: string;

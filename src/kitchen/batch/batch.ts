@@ -14,7 +14,7 @@ import { COMPLETE, CRUMB } from '../tolerances.ts';
 import { pricePerGram } from './trace.ts';
 
 /** One food of a batch. */
-export interface BatchFood {
+interface BatchFood {
   readonly food: string;
   readonly name: string;
   /** Percent of the mix: as planned, and as weighed. */
@@ -45,7 +45,7 @@ export interface ContentLine {
 }
 
 /** What a batch cost, in the keeper's money. */
-export interface BatchCost {
+interface BatchCost {
   /** Of all whose price is known. */
   readonly known: number;
   /** Foods of which some has no price: the batch cost at least `known`. */

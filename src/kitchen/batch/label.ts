@@ -12,7 +12,7 @@ import { type StorageAdvice, storageAdvice } from './storage-advice.ts';
 import { type UseBy, usableUntil } from './use-by.ts';
 
 /** How the foods of a record keep, for `use-by.ts`. */
-export function storedFoods(record: BatchRecord, reference: Reference): StoredFood[] {
+function storedFoods(record: BatchRecord, reference: Reference): StoredFood[] {
   const ingredients = new Map(record.problem.foods.map((f) => [f.id, f]));
   return record.foods.map(({ food, name, share, lots }) => {
     const ingredient = ingredients.get(food)!;

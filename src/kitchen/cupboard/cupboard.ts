@@ -133,7 +133,7 @@ export function oldestFirst(a: Lot, b: Lot): number {
 const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What there is of a food, g. The four parts add up to all that is left of it. */
-export interface FoodTotal {
+interface FoodTotal {
   readonly food: string;
   /** Dry and ready to weigh out. */
   readonly ready: number;

@@ -13,7 +13,7 @@ export type DryKind = 'vegetable' | 'leaf' | 'herb' | 'fruit';
 export type Device = DryingRun['device'];
 
 /** Whether a figure is what the trade does or what a publication says. */
-export type HowKnown = 'common practice' | 'published';
+type HowKnown = 'common practice' | 'published';
 
 /** How hot, how long and till when. */
 export interface DryingWay {

@@ -20,7 +20,7 @@ export interface Trays {
 }
 
 /** The runs that one tray load makes of some fresh grams. */
-export interface TrayRuns {
+interface TrayRuns {
   readonly load: TrayLoad;
   /** Most that fits on the trays at once, g. */
   readonly capacity: number;

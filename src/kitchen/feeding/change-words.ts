@@ -26,7 +26,7 @@ export interface ChangeDay {
 }
 
 /** What is fed in one day: the old food, the new mix, and each food beside it by id. */
-export interface FedPart {
+interface FedPart {
   readonly old: number;
   readonly mix: number;
   readonly beside: Readonly<Record<string, number>>;

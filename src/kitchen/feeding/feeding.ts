@@ -9,7 +9,7 @@ import { tenths } from '../rounding.ts';
 import { type FedAnimal, mixPartOf, wholeDays } from './runs-out.ts';
 
 /** What one animal is fed a day, g as weighed; an amount is absent where it is not known. */
-export interface DailyFeed {
+interface DailyFeed {
   readonly animal: FedAnimal;
   readonly mix?: number;
   /** What is fed beside the mix, in the problem's order. */

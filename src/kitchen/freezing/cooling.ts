@@ -17,7 +17,7 @@ export interface Estimate {
 type Triple = readonly [low: number, mid: number, high: number];
 
 /** Thermal figures of a kind of dry good, each as low, middle, high. */
-export interface ThermalFigures {
+interface ThermalFigures {
   readonly name: string;
   /** W/(m K), in bulk */
   readonly conductivity: Triple;
@@ -49,7 +49,7 @@ export type Bag = { readonly grams?: number; readonly stack?: readonly [number, 
  * (Energies 2021, 14, 5953: 1.15 and 5.45). Less in the cold, and the wrapping and the shelf insulate: 5 to 10; with
  * a fan 10 to 25 (both from memory).
  */
-export const SURFACE = { still: [5, 7, 10], fan: [10, 15, 25] } as const satisfies Record<string, Triple>;
+const SURFACE = { still: [5, 7, 10], fan: [10, 15, 25] } as const satisfies Record<string, Triple>;
 
 /** Where a bag cools. */
 export interface Cooling {

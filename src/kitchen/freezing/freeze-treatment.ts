@@ -8,7 +8,7 @@ import { dayInWords, dayNumber, daysBetween, plusDays } from '../days.ts';
 import type { Day, FreezeStep, Lot } from '../model.ts';
 
 /** Whether a lot needs the freeze treatment, with a sentence that says why. */
-export interface TreatmentNeed {
+interface TreatmentNeed {
   readonly needs: boolean;
   readonly why: string;
 }
@@ -103,7 +103,7 @@ export function overrule<L extends Pick<Lot, 'name' | 'overruled'>>(lot: L, note
   return { ...lot, overruled: { note: note.trim(), on } };
 }
 
-export type MayBeWeighed =
+type MayBeWeighed =
   | { readonly ok: true; readonly warning?: string }
   | { readonly ok: false; readonly why: string; readonly wayOut: string };
 

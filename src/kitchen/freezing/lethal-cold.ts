@@ -1,7 +1,7 @@
 /** How many days at a temperature kill the insects of the store room. */
 
 /** Days at a temperature that no insect was found to survive, and who found it. */
-export interface LethalTimes {
+interface LethalTimes {
   /** Temperature of the insects, °C, and days there; warmest first. */
   readonly points: readonly (readonly [celsius: number, days: number])[];
   readonly source: string;

@@ -25,7 +25,7 @@ import {
 /** "cost": least money, then least left over. "waste": least left over, then least money. */
 export type PackAim = 'cost' | 'waste';
 
-export interface PackOptions {
+interface PackOptions {
   readonly aim: PackAim;
   readonly sellers?: readonly Seller[];
   /**
@@ -59,7 +59,7 @@ export interface Order {
 }
 
 /** One food that is bought, g as mixed. */
-export interface FoodBought {
+interface FoodBought {
   readonly food: string;
   readonly needed: number;
   readonly bought: number;

@@ -44,7 +44,7 @@ export interface Correction {
 }
 
 /** Grams of the next food between which the batch can still be ended in range. */
-export interface GramSpan {
+interface GramSpan {
   readonly low: number;
   readonly high: number;
 }
