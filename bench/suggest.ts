@@ -33,7 +33,7 @@ for (let k = 0; k < PROBLEMS; k++) {
   const { problem } = parseProblem(insisting, reference);
   const foods = problem.foods.map((f) => foodAmounts(f, reference));
   const beside = problem.beside.map((b) => ({
-    stocked: foodAmounts(b, reference),
+    food: foodAmounts(b, reference),
     part: b.share_of_ration / 100,
   }));
   const sides = linearBounds(problem, new Ration(foods, beside), [...foods.keys()], 0, new Map());

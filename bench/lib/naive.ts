@@ -14,7 +14,7 @@ export interface NaiveWay {
 
 export function naiveWay(solver: Highs, reference: Reference, p: Problem): NaiveWay {
   const foods = p.foods.map((f) => foodAmounts(f, reference));
-  const beside = p.beside.map((b) => ({ stocked: foodAmounts(b, reference), part: b.share_of_ration / 100 }));
+  const beside = p.beside.map((b) => ({ food: foodAmounts(b, reference), part: b.share_of_ration / 100 }));
   const rows = p.foods.map((_, i) => i);
   const sides = linearBounds(p, new Ration(foods, beside), rows, 0, new Map()).filter((s) =>
     s.pointer.startsWith('/rules/'),

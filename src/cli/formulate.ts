@@ -1,47 +1,18 @@
 /** `pouchful formulate`: a problem in, one JSON result (or a table for people) out. */
 import { readFileSync } from 'node:fs';
-import type { Substitutable } from '../formulation/advice/substitutes.ts';
 import { Formulation } from '../formulation/formulation.ts';
 import { parseProblem } from '../formulation/problem/parse.ts';
 import { ProblemError } from '../formulation/problem/problem.ts';
 import { parseJson } from '../formulation/problem/read-json.ts';
-import type { Reason, Result } from '../formulation/problem/result.ts';
-import type { DropOne } from '../formulation/solve/drop-one.ts';
 import { loadHighs } from '../formulation/solve/highs.ts';
 import { loadReference } from '../household/reference-file.ts';
+import { advised, type FormulateOptions } from './advised.ts';
 import { table } from './table.ts';
 
 /** Exit codes: a mix was found; bad input; no mix can keep the rules. */
 const FOUND = 0;
 const BAD_INPUT = 2;
 const NO_MIX = 3;
-
-export interface FormulateOptions {
-  readonly pretty?: boolean;
-  /** Adds `reasons`: the bounds the mix stands at and what each costs. */
-  readonly why?: boolean;
-  /** Adds `swaps`: what can take each food's place; and `left_out`: what is eaten when one food is left. */
-  readonly swaps?: boolean;
-}
-
-/** A result with the advice that was asked for. */
-export type Advised = Result & {
-  readonly reasons?: readonly Reason[];
-  readonly swaps?: readonly Substitutable[];
-  readonly left_out?: DropOne;
-};
-
-function advised(formulation: Formulation, { why, swaps }: FormulateOptions): Advised {
-  const result = formulation.solve();
-  if (result.status !== 'optimal') return result;
-  return {
-    ...result,
-    ...(why ? { reasons: formulation.why() } : {}),
-    ...(swaps
-      ? { swaps: formulation.substitutes(result.shares), left_out: formulation.dropOne(result.shares) }
-      : {}),
-  };
-}
 
 /**
  * Formulates the problem in `file` ("-" for standard input) and prints the result.

@@ -3,9 +3,9 @@
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import type { FormulateOptions } from './advised.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
-import type { FormulateOptions } from './formulate.ts';
 import { listTargets, showTarget } from './targets.ts';
 
 /** Wrong input: one line on stderr, exit code 2. */

@@ -5,7 +5,7 @@ import type { Problem } from '../formulation/problem/problem.ts';
 import type { Balanced, CautionNote } from '../formulation/problem/result.ts';
 import { aimWords } from '../formulation/solve/aims.ts';
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
-import type { Advised } from './formulate.ts';
+import type { Advised } from './advised.ts';
 
 const CAUTION =
   'Not veterinary advice. A home mix never replaces a complete food; change foods slowly; see a vet on weight loss or illness.';

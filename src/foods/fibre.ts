@@ -5,7 +5,7 @@
  */
 import estimates from './data/fibre-estimates.json' with { type: 'json' };
 
-export interface FibreRatio {
+interface FibreRatio {
   /** Crude over dietary fibre: middle, least and most, each above 0 and not above 1. */
   readonly mean: number;
   readonly low: number;

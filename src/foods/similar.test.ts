@@ -147,5 +147,5 @@ describe('the error of borrowing', () => {
       expect(inside, kind).toBeGreaterThan(0.87);
       expect(inside, kind).toBeLessThan(0.93);
     }
-  }, 20_000);
+  });
 });

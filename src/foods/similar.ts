@@ -10,7 +10,7 @@ import { type VariationClass, variationClass } from './variation-class.ts';
 /** What foods are compared by, g per 100 g of dry matter. */
 const PROXIMATES = ['PROCNT', 'FAT', 'FIBTG', 'FIBC', 'ASH', 'CHOCDF'] as const satisfies readonly Tag[];
 
-export interface Similar {
+interface Similar {
   readonly food: ReferenceFood;
   /** Root mean square difference of the proximates that both know, g per 100 g of dry matter. */
   readonly distance: number;

@@ -11,8 +11,8 @@ import type { Tag } from '../nutrition/nutrients.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import type { Animal, Household, OwnFood } from './model.ts';
 
-/** The profile that a new mix starts from. */
-export const DEFAULT_PROFILE = 'hamster-adult';
+/** The profile that the mix and the animal keep to. */
+const DEFAULT_PROFILE = 'hamster-adult';
 
 const SHARE = 5;
 
@@ -85,7 +85,7 @@ export function demoProblem(): Problem {
     foods: FOODS.map(
       ([ref, name, group]): Ingredient => ({ id: idOf(name), name, ref, group, max: 15, want: SHARE }),
     ),
-    rules: [...rulesFrom(profile, 'ration'), ...SPLIT],
+    rules: [...rulesFrom(profile), ...SPLIT],
     beside: [
       {
         id: PELLET.id,

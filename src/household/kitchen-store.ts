@@ -1,22 +1,9 @@
-/** The kitchen's things on disk: lots, offers, drying runs and batches, each kept whole. */
-import type { Transaction } from 'kysely';
-import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
-import type { Tables } from './schema.ts';
+/** The kitchen's objects on disk: lots, offers, drying runs, batches and the kitchen itself, each a row of JSON. */
+import type { Batch, DryingRun } from '../kitchen/model.ts';
+import type { Kept } from './model.ts';
+import { allRows, deleteRow, hasRow, putRow } from './rows.ts';
+import type { Tx } from './schema.ts';
 import { StoreError } from './store-error.ts';
-
-type Tx = Transaction<Tables>;
-
-/** The kitchen's kinds of things, by the name of their list in a household. */
-export interface KitchenThings {
-  lots: Lot;
-  offers: Offer;
-  dryingRuns: DryingRun;
-  batches: Batch;
-  kitchen: Kitchen;
-}
-
-/** All five are of one shape, so one stands for the others where a query is typed. */
-type WholeName = 'lots';
 
 const TABLES = {
   lots: 'lots',
@@ -24,91 +11,57 @@ const TABLES = {
   dryingRuns: 'drying_runs',
   batches: 'batches',
   kitchen: 'kitchen',
-} as unknown as Record<keyof KitchenThings, WholeName>;
-
-export const KITCHEN_KINDS = Object.keys(TABLES) as readonly (keyof KitchenThings)[];
-
-const NOUNS = {
-  lots: 'lot',
-  offers: 'offer',
-  dryingRuns: 'drying run',
-  batches: 'batch',
-  kitchen: 'kitchen',
 } as const;
 
-/** The list of one kind, in the order in which its things were first kept. */
-export async function readKitchen<K extends keyof KitchenThings>(
-  tx: Tx,
-  kind: K,
-): Promise<KitchenThings[K][]> {
-  const rows = await tx
-    .selectFrom(TABLES[kind] as WholeName)
-    .select('body')
-    .orderBy('rowid' as 'id')
-    .execute();
-  return rows.map(({ body }) => JSON.parse(body) as KitchenThings[K]);
+/** The kinds of the kitchen's objects, by the name of their list in a household. */
+export type KitchenKind = keyof typeof TABLES;
+
+export const KITCHEN_KINDS = Object.keys(TABLES) as readonly KitchenKind[];
+
+/** The list of one kind, in the order in which its objects were first kept. */
+export async function readKitchen<K extends KitchenKind>(tx: Tx, kind: K): Promise<Kept<K>[]> {
+  const rows = await allRows(tx, TABLES[kind]);
+  return rows.map(({ body }) => JSON.parse(body) as Kept<K>);
 }
 
-export async function putKitchen<K extends keyof KitchenThings>(
-  tx: Tx,
-  kind: K,
-  thing: KitchenThings[K],
-): Promise<void> {
-  if (kind === 'batches') await knownAnimals(tx, thing as Batch);
-  if (kind === 'dryingRuns') await knownLot(tx, thing as DryingRun);
-  const row = { id: thing.id, body: JSON.stringify(thing) };
-  await tx
-    .insertInto(TABLES[kind] as WholeName)
-    .values(row)
-    .onConflict((on) => on.column('id').doUpdateSet(row))
-    .execute();
+/** @throws StoreError when a new batch names an animal, or a drying run a lot, that is not there */
+export async function putKitchen<K extends KitchenKind>(tx: Tx, kind: K, object: Kept<K>): Promise<void> {
+  if (kind === 'batches') await requireAnimals(tx, object as Batch);
+  if (kind === 'dryingRuns') await requireLot(tx, object as DryingRun);
+  await putRow(tx, TABLES[kind], { id: object.id, body: JSON.stringify(object) });
 }
 
-export async function deleteKitchen(tx: Tx, kind: keyof KitchenThings, id: string): Promise<void> {
-  if (kind === 'lots') await unusedLot(tx, id);
-  const { numDeletedRows } = await tx
-    .deleteFrom(TABLES[kind] as WholeName)
-    .where('id', '=', id)
-    .executeTakeFirst();
-  if (numDeletedRows === 0n) {
+/** @throws StoreError when there is none, or something was taken from the lot */
+export async function deleteKitchen(tx: Tx, kind: KitchenKind, id: string): Promise<void> {
+  if (kind === 'lots') await refuseUsedLot(tx, id);
+  await deleteRow(tx, TABLES[kind], id);
+}
+
+/** A batch just begun must name animals that are there; one that was fed keeps its animals after they are gone. */
+async function requireAnimals(tx: Tx, batch: Batch): Promise<void> {
+  if (await hasRow(tx, 'batches', batch.id)) return;
+  for (const [i, id] of batch.animalIds.entries()) {
+    if (await hasRow(tx, 'animals', id)) continue;
     throw new StoreError(
-      'missing',
-      '/id',
-      `no ${NOUNS[kind]} has the id "${id}"; it may have been deleted already`,
+      'invalid',
+      `/animalIds/${i}`,
+      `no animal has the id "${id}"; add it first, or leave it out`,
     );
   }
 }
 
-/** A batch just begun must name animals that are there; one that was fed keeps its animals after they are gone. */
-async function knownAnimals(tx: Tx, batch: Batch): Promise<void> {
-  const before = await tx.selectFrom('batches').select('id').where('id', '=', batch.id).executeTakeFirst();
-  if (before) return;
-  for (const [i, id] of batch.animalIds.entries()) {
-    const animal = await tx.selectFrom('animals').select('id').where('id', '=', id).executeTakeFirst();
-    if (!animal) {
-      throw new StoreError(
-        'invalid',
-        `/animalIds/${i}`,
-        `no animal has the id "${id}"; add it first, or leave it out`,
-      );
-    }
-  }
-}
-
-async function knownLot(tx: Tx, run: DryingRun): Promise<void> {
-  const lot = await tx.selectFrom('lots').select('id').where('id', '=', run.lot).executeTakeFirst();
-  if (!lot)
-    throw new StoreError('invalid', '/lot', `no lot has the id "${run.lot}"; add the fresh food first`);
+async function requireLot(tx: Tx, run: DryingRun): Promise<void> {
+  if (await hasRow(tx, 'lots', run.lot)) return;
+  throw new StoreError('invalid', '/lot', `no lot has the id "${run.lot}"; add the fresh food first`);
 }
 
 /** What went into a batch or a drying run must stay traceable: a lot that is used up is empty, not deleted. */
-async function unusedLot(tx: Tx, id: string): Promise<void> {
-  const batches = (await readKitchen(tx, 'batches')).filter((b) =>
-    b.pours.some((p) => p.lots.some((l) => l.lot === id)),
-  );
-  const runs = (await readKitchen(tx, 'dryingRuns')).filter((r) => r.lot === id);
-  if (batches.length + runs.length === 0) return;
-  const where = batches.length > 0 ? `the batch "${batches[0]!.name}"` : 'a drying run';
+async function refuseUsedLot(tx: Tx, id: string): Promise<void> {
+  const batches = await readKitchen(tx, 'batches');
+  const batch = batches.find((b) => b.pours.some((p) => p.lots.some((l) => l.lot === id)));
+  const runs = await readKitchen(tx, 'dryingRuns');
+  if (!batch && !runs.some((r) => r.lot === id)) return;
+  const where = batch ? `the batch "${batch.name}"` : 'a drying run';
   throw new StoreError(
     'in use',
     '/id',

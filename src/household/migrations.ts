@@ -87,7 +87,7 @@ const STEPS: readonly string[] = [
   );
   CREATE INDEX mix_versions_by_mix ON mix_versions (mix_id);
   `,
-  // The kitchen's things, each kept whole; they are read and written one at a time and searched in memory.
+  // The kitchen's objects, each as JSON: they are read and written one at a time and searched in memory.
   `
   CREATE TABLE lots (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));
   CREATE TABLE offers (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));

@@ -1,7 +1,7 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
 import type { Evidenced } from '../foods/evidence.ts';
 import type { Problem } from '../formulation/problem/problem.ts';
-import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
+import type { Batch, DryingRun, Kitchen, Lot, Offer, Pour } from '../kitchen/model.ts';
 import type { LifeStage } from '../targets/life-stage.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 
@@ -72,4 +72,28 @@ export interface Household {
   readonly batches: readonly Batch[];
   /** One entry at most: what the kitchen has. */
   readonly kitchen: readonly Kitchen[];
+}
+
+/** The kinds of objects a household keeps, by the name of their list. */
+export type Kind = keyof Household;
+
+/** One object of a kind, known by its id. */
+export type Kept<K extends Kind> = Household[K][number];
+
+/** One entry at the scale, to be added to a batch. */
+export interface PourEntry {
+  /** In the order in which they were poured. */
+  readonly pours: readonly Pour[];
+  /** g that there are of each food from now on, where that was said with it: there is no more of one. */
+  readonly stock?: Batch['stock'];
+  /** Tag of the batch as it was last seen (`batchTag`); without it, the pours go onto whatever stands there. */
+  readonly seen?: string;
+}
+
+/** What became of an entry at the scale. */
+export interface PourAnswer {
+  /** Whether its pours are in the batch; not where another device went on with it first. */
+  readonly added: boolean;
+  /** As it stands. */
+  readonly batch: Batch;
 }

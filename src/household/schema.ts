@@ -1,10 +1,10 @@
 /** The tables as Kysely sees them, and the way from a row to the household's types and back. */
-import type { Selectable } from 'kysely';
+import type { Selectable, Transaction } from 'kysely';
 import type { FoodGroup } from '../foods/food.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 import type { Animal, Mix, MixVersion, OwnFood } from './model.ts';
 
-export interface FoodsTable {
+interface FoodsTable {
   id: string;
   name: string;
   kind: OwnFood['kind'];
@@ -19,7 +19,7 @@ export interface FoodsTable {
   evidence: string;
 }
 
-export interface ProfilesTable {
+interface ProfilesTable {
   id: string;
   name: string;
   species: string;
@@ -29,7 +29,7 @@ export interface ProfilesTable {
   bounds: string;
 }
 
-export interface AnimalsTable {
+interface AnimalsTable {
   id: string;
   name: string;
   species: string;
@@ -40,7 +40,7 @@ export interface AnimalsTable {
   invented: 0 | 1;
 }
 
-export interface MixesTable {
+interface MixesTable {
   id: string;
   name: string;
   profile_id: string;
@@ -50,19 +50,19 @@ export interface MixesTable {
   held: string;
 }
 
-export interface MixFoodsTable {
+interface MixFoodsTable {
   mix_id: string;
   food_id: string;
 }
 
-export interface MixAnimalsTable {
+interface MixAnimalsTable {
   mix_id: string;
   animal_id: string;
   /** Place in the mix's list, from 0. */
   place: number;
 }
 
-export interface MixVersionsTable {
+interface MixVersionsTable {
   id: string;
   mix_id: string;
   name: string;
@@ -71,18 +71,18 @@ export interface MixVersionsTable {
   kept_at: string;
 }
 
-/** Kept whole as JSON. */
-export interface WholeTable {
+/** An object of the kitchen as JSON. */
+interface JsonTable {
   id: string;
   body: string;
 }
 
 export interface Tables {
-  lots: WholeTable;
-  offers: WholeTable;
-  drying_runs: WholeTable;
-  batches: WholeTable;
-  kitchen: WholeTable;
+  lots: JsonTable;
+  offers: JsonTable;
+  drying_runs: JsonTable;
+  batches: JsonTable;
+  kitchen: JsonTable;
   foods: FoodsTable;
   profiles: ProfilesTable;
   animals: AnimalsTable;
@@ -91,6 +91,8 @@ export interface Tables {
   mix_animals: MixAnimalsTable;
   mix_versions: MixVersionsTable;
 }
+
+export type Tx = Transaction<Tables>;
 
 export function foodRow(food: OwnFood): FoodsTable {
   return {

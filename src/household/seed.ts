@@ -6,8 +6,8 @@ import type { Store } from './store.ts';
  * Fills a store that was just made with the invented household; leaves any other as it is, emptied ones too.
  * @returns whether it was filled
  */
-export async function seedOnFirstRun(store: Store, now: Date = new Date()): Promise<boolean> {
+export async function seedOnFirstRun(store: Store): Promise<boolean> {
   if (!store.isNew) return false;
-  await store.putAll(demoHousehold(now.toISOString()));
+  await store.putAll(demoHousehold(new Date().toISOString()));
   return true;
 }

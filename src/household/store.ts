@@ -5,18 +5,15 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
-import { Kysely, SqliteDialect, type Transaction } from 'kysely';
+import { Kysely, SqliteDialect } from 'kysely';
+import type { Batch } from '../kitchen/model.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
-import {
-  deleteKitchen,
-  KITCHEN_KINDS,
-  type KitchenThings,
-  putKitchen,
-  readKitchen,
-} from './kitchen-store.ts';
+import { addPours, putBatchUnlessOvertaken } from './batch-store.ts';
+import { deleteKitchen, KITCHEN_KINDS, type KitchenKind, putKitchen, readKitchen } from './kitchen-store.ts';
 import { migrate } from './migrations.ts';
-import type { Animal, Household, Mix, MixVersion, OwnFood } from './model.ts';
+import type { Animal, Household, Kept, Mix, MixVersion, OwnFood, PourAnswer, PourEntry } from './model.ts';
+import { allRows, deleteRow, hasRow, putRow } from './rows.ts';
 import {
   animalFrom,
   animalRow,
@@ -28,20 +25,21 @@ import {
   profileFrom,
   profileRow,
   type Tables,
+  type Tx,
   versionFrom,
   versionRow,
 } from './schema.ts';
 import { StoreError } from './store-error.ts';
 
-export { StoreError } from './store-error.ts';
+export { BatchOvertaken, StoreError } from './store-error.ts';
 
-/** What a household keeps. Each `put` writes the whole item, new or in place of the one with its id. */
+/** What a household keeps. Each `put` writes a whole object, new or in the place of the one with its id. */
 export interface Store {
   /** Everything, as it stood at one moment. */
   household(): Promise<Household>;
   /** Whether this opening made the file, so that nothing was ever kept here. */
   readonly isNew: boolean;
-  /** Writes all items of a household in one transaction. */
+  /** Writes all objects of a household in one transaction. */
   putAll(household: Household): Promise<void>;
   putFood(food: OwnFood): Promise<void>;
   putProfile(profile: TargetProfile): Promise<void>;
@@ -61,14 +59,27 @@ export interface Store {
   deleteMix(id: string): Promise<void>;
   /** @throws StoreError when there is none */
   deleteVersion(id: string): Promise<void>;
-  /** Writes one thing of the kitchen. @throws StoreError when a batch names an animal, or a drying run a lot, that is not there */
-  putKitchen<K extends keyof KitchenThings>(kind: K, thing: KitchenThings[K]): Promise<void>;
+  /**
+   * Writes one object of the kitchen.
+   * @throws StoreError when a batch names an animal, or a drying run a lot, that is not there
+   */
+  putKitchen<K extends KitchenKind>(kind: K, object: Kept<K>): Promise<void>;
   /** @throws StoreError when there is none, or a batch or a drying run took from the lot */
-  deleteKitchen(kind: keyof KitchenThings, id: string): Promise<void>;
+  deleteKitchen(kind: KitchenKind, id: string): Promise<void>;
+  /**
+   * Adds pours to a batch; those that it has already are not added again, and none where it stands otherwise than the
+   * entry says it was seen.
+   * @throws StoreError when there is none, it is finished, or it would have too many pours
+   */
+  addPours(batchId: string, entry: PourEntry): Promise<PourAnswer>;
+  /**
+   * Writes a batch that still stands as its sender last saw it.
+   * @param seen its tag as its sender last saw it (`batchTag`)
+   * @throws BatchOvertaken when it stands otherwise; StoreError when there is none
+   */
+  putBatchUnlessOvertaken(batch: Batch, seen: string): Promise<void>;
   close(): Promise<void>;
 }
-
-type Tx = Transaction<Tables>;
 
 /**
  * Opens the household file, makes it when it is not there, and brings it to the newest shape.
@@ -78,33 +89,35 @@ type Tx = Transaction<Tables>;
 export function openStore(path: string): Store {
   const { file, isNew } = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
-  const write = (work: (tx: Tx) => Promise<void>) => db.transaction().execute(work);
+  const write = <T>(work: (tx: Tx) => Promise<T>) => db.transaction().execute(work);
   return {
     household: () => db.transaction().execute(readAll),
     isNew,
     putAll: (household) =>
       write(async (tx) => {
-        for (const food of household.foods) await putFood(tx, food);
-        for (const profile of household.profiles) await putProfile(tx, profile);
+        for (const food of household.foods) await putRow(tx, 'foods', foodRow(food));
+        for (const profile of household.profiles) await putRow(tx, 'profiles', profileRow(profile));
         for (const animal of household.animals) await putAnimal(tx, animal);
         for (const mix of household.mixes) await putMix(tx, mix);
         for (const version of household.versions) await putVersion(tx, version);
         for (const kind of KITCHEN_KINDS) {
-          for (const thing of household[kind]) await putKitchen(tx, kind, thing);
+          for (const object of household[kind]) await putKitchen(tx, kind, object);
         }
       }),
-    putFood: (food) => write((tx) => putFood(tx, food)),
-    putProfile: (profile) => write((tx) => putProfile(tx, profile)),
+    putFood: (food) => write((tx) => putRow(tx, 'foods', foodRow(food))),
+    putProfile: (profile) => write((tx) => putRow(tx, 'profiles', profileRow(profile))),
     putAnimal: (animal) => write((tx) => putAnimal(tx, animal)),
     putMix: (mix) => write((tx) => putMix(tx, mix)),
     putVersion: (version) => write((tx) => putVersion(tx, version)),
     deleteFood: (id) => write((tx) => deleteFood(tx, id)),
     deleteProfile: (id) => write((tx) => deleteProfile(tx, id)),
-    deleteAnimal: (id) => write((tx) => deleteOne(tx, 'animals', id)),
-    deleteMix: (id) => write((tx) => deleteOne(tx, 'mixes', id)),
-    deleteVersion: (id) => write((tx) => deleteOne(tx, 'mix_versions', id)),
-    putKitchen: (kind, thing) => write((tx) => putKitchen(tx, kind, thing)),
+    deleteAnimal: (id) => write((tx) => deleteRow(tx, 'animals', id)),
+    deleteMix: (id) => write((tx) => deleteRow(tx, 'mixes', id)),
+    deleteVersion: (id) => write((tx) => deleteRow(tx, 'mix_versions', id)),
+    putKitchen: (kind, object) => write((tx) => putKitchen(tx, kind, object)),
     deleteKitchen: (kind, id) => write((tx) => deleteKitchen(tx, kind, id)),
+    addPours: (batchId, entry) => write((tx) => addPours(tx, batchId, entry)),
+    putBatchUnlessOvertaken: (batch, seen) => write((tx) => putBatchUnlessOvertaken(tx, batch, seen)),
     close: () => db.destroy(),
   };
 }
@@ -126,21 +139,15 @@ function openFile(path: string): { file: Database.Database; isNew: boolean } {
 }
 
 async function readAll(tx: Tx): Promise<Household> {
-  const all = (table: keyof typeof NOUN) =>
-    tx
-      .selectFrom(table as 'foods')
-      .selectAll()
-      .orderBy('rowid' as 'id')
-      .execute() as Promise<unknown[]>;
   const animals = await tx.selectFrom('mix_animals').selectAll().orderBy('place').execute();
   const animalsOf = (mix: Tables['mixes']) =>
     animals.filter((a) => a.mix_id === mix.id).map((a) => a.animal_id);
   return {
-    foods: ((await all('foods')) as Tables['foods'][]).map(foodFrom),
-    profiles: ((await all('profiles')) as Tables['profiles'][]).map(profileFrom),
-    animals: ((await all('animals')) as Tables['animals'][]).map(animalFrom),
-    mixes: ((await all('mixes')) as Tables['mixes'][]).map((row) => mixFrom(row, animalsOf(row))),
-    versions: ((await all('mix_versions')) as Tables['mix_versions'][]).map(versionFrom),
+    foods: (await allRows(tx, 'foods')).map(foodFrom),
+    profiles: (await allRows(tx, 'profiles')).map(profileFrom),
+    animals: (await allRows(tx, 'animals')).map(animalFrom),
+    mixes: (await allRows(tx, 'mixes')).map((row) => mixFrom(row, animalsOf(row))),
+    versions: (await allRows(tx, 'mix_versions')).map(versionFrom),
     lots: await readKitchen(tx, 'lots'),
     offers: await readKitchen(tx, 'offers'),
     dryingRuns: await readKitchen(tx, 'dryingRuns'),
@@ -149,43 +156,15 @@ async function readAll(tx: Tx): Promise<Household> {
   };
 }
 
-async function putFood(tx: Tx, food: OwnFood): Promise<void> {
-  const row = foodRow(food);
-  await tx
-    .insertInto('foods')
-    .values(row)
-    .onConflict((on) => on.column('id').doUpdateSet(row))
-    .execute();
-}
-
-async function putProfile(tx: Tx, profile: TargetProfile): Promise<void> {
-  const row = profileRow(profile);
-  await tx
-    .insertInto('profiles')
-    .values(row)
-    .onConflict((on) => on.column('id').doUpdateSet(row))
-    .execute();
-}
-
 async function putAnimal(tx: Tx, animal: Animal): Promise<void> {
-  await knownProfile(tx, animal.profileId);
-  const row = animalRow(animal);
-  await tx
-    .insertInto('animals')
-    .values(row)
-    .onConflict((on) => on.column('id').doUpdateSet(row))
-    .execute();
+  await requireProfile(tx, animal.profileId);
+  await putRow(tx, 'animals', animalRow(animal));
 }
 
 async function putMix(tx: Tx, mix: Mix): Promise<void> {
-  await knownAnimals(tx, mix.animalIds);
-  await knownProfile(tx, mix.profileId);
-  const row = mixRow(mix);
-  await tx
-    .insertInto('mixes')
-    .values(row)
-    .onConflict((on) => on.column('id').doUpdateSet(row))
-    .execute();
+  await requireAnimals(tx, mix.animalIds);
+  await requireProfile(tx, mix.profileId);
+  await putRow(tx, 'mixes', mixRow(mix));
   await tx.deleteFrom('mix_foods').where('mix_id', '=', mix.id).execute();
   const foods = foodIdsOf(mix).map((food_id) => ({ mix_id: mix.id, food_id }));
   if (foods.length > 0) await tx.insertInto('mix_foods').values(foods).execute();
@@ -195,24 +174,18 @@ async function putMix(tx: Tx, mix: Mix): Promise<void> {
 }
 
 async function putVersion(tx: Tx, version: MixVersion): Promise<void> {
-  const mix = await tx.selectFrom('mixes').select('id').where('id', '=', version.mixId).executeTakeFirst();
-  if (!mix) {
+  if (!(await hasRow(tx, 'mixes', version.mixId))) {
     throw new StoreError(
       'invalid',
       '/mixId',
       `no mix has the id "${version.mixId}"; keep the mix first, then a version of it`,
     );
   }
-  const row = versionRow(version);
-  await tx
-    .insertInto('mix_versions')
-    .values(row)
-    .onConflict((on) => on.column('id').doUpdateSet(row))
-    .execute();
+  await putRow(tx, 'mix_versions', versionRow(version));
 }
 
 /** Refuses animals that are not there or named twice. */
-async function knownAnimals(tx: Tx, ids: readonly string[]): Promise<void> {
+async function requireAnimals(tx: Tx, ids: readonly string[]): Promise<void> {
   for (const [i, id] of ids.entries()) {
     if (ids.indexOf(id) < i) {
       throw new StoreError(
@@ -221,8 +194,7 @@ async function knownAnimals(tx: Tx, ids: readonly string[]): Promise<void> {
         `the animal "${id}" is named twice; name each animal once`,
       );
     }
-    const animal = await tx.selectFrom('animals').select('id').where('id', '=', id).executeTakeFirst();
-    if (!animal) {
+    if (!(await hasRow(tx, 'animals', id))) {
       throw new StoreError(
         'invalid',
         `/animalIds/${i}`,
@@ -233,16 +205,13 @@ async function knownAnimals(tx: Tx, ids: readonly string[]): Promise<void> {
 }
 
 /** Refuses a profile that neither comes with Pouchful nor is the keeper's own. */
-async function knownProfile(tx: Tx, id: string): Promise<void> {
-  if (isBuiltIn(id)) return;
-  const profile = await tx.selectFrom('profiles').select('id').where('id', '=', id).executeTakeFirst();
-  if (!profile) {
-    throw new StoreError(
-      'invalid',
-      '/profileId',
-      `no target profile has the id "${id}"; choose one from the list, or add it first`,
-    );
-  }
+async function requireProfile(tx: Tx, id: string): Promise<void> {
+  if (isBuiltIn(id) || (await hasRow(tx, 'profiles', id))) return;
+  throw new StoreError(
+    'invalid',
+    '/profileId',
+    `no target profile has the id "${id}"; choose one from the list, or add it first`,
+  );
 }
 
 async function deleteFood(tx: Tx, id: string): Promise<void> {
@@ -260,7 +229,7 @@ async function deleteFood(tx: Tx, id: string): Promise<void> {
       `"${food.name}" is used by ${named(users)}; take it out there first`,
     );
   }
-  await deleteOne(tx, 'foods', id);
+  await deleteRow(tx, 'foods', id);
 }
 
 async function deleteProfile(tx: Tx, id: string): Promise<void> {
@@ -279,32 +248,13 @@ async function deleteProfile(tx: Tx, id: string): Promise<void> {
       `target profile "${id}" is used by ${users.filter(Boolean).join(' and ')}; choose another profile there first`,
     );
   }
-  await deleteOne(tx, 'profiles', id);
-}
-
-const NOUN = {
-  foods: 'food of your own',
-  profiles: 'target profile of your own',
-  animals: 'animal',
-  mixes: 'mix',
-  mix_versions: 'version of a mix',
-} as const;
-
-async function deleteOne(tx: Tx, table: keyof typeof NOUN, id: string): Promise<void> {
-  const { numDeletedRows } = await tx.deleteFrom(table).where('id', '=', id).executeTakeFirst();
-  if (numDeletedRows === 0n) {
-    throw new StoreError(
-      'missing',
-      '/id',
-      `no ${NOUN[table]} has the id "${id}"; it may have been deleted already`,
-    );
-  }
+  await deleteRow(tx, 'profiles', id);
 }
 
 function isBuiltIn(profileId: string): boolean {
   return PROFILES.some((p) => p.id === profileId);
 }
 
-function named(things: readonly { name: string }[], one = 'mix', several = 'mixes'): string {
-  return `the ${things.length === 1 ? one : several} ${things.map((t) => `"${t.name}"`).join(', ')}`;
+function named(objects: readonly { name: string }[], one = 'mix', several = 'mixes'): string {
+  return `the ${objects.length === 1 ? one : several} ${objects.map((o) => `"${o.name}"`).join(', ')}`;
 }

@@ -290,6 +290,7 @@ describe('files', () => {
       '/api/dryingRuns/{id}',
       '/api/batches/{id}',
       '/api/kitchen/{id}',
+      '/api/batches/{id}/pours',
     ]);
   });
 });

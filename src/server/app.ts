@@ -5,11 +5,16 @@ import { serveStatic } from '@hono/node-server/serve-static';
 import { createRoute, OpenAPIHono, type z } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
-import { KITCHEN_KINDS, type KitchenThings } from '../household/kitchen-store.ts';
+import { KITCHEN_KINDS } from '../household/kitchen-store.ts';
+import type { Kept } from '../household/model.ts';
 import { type Store, StoreError } from '../household/store.ts';
+import type { Batch } from '../kitchen/model.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
 import { householdSchema } from './household-schema.ts';
-import { KITCHEN_SCHEMAS } from './kitchen-schemas.ts';
+import { ifMatchHeaders, tagSeen } from './if-match.ts';
+import { json } from './json.ts';
+import { KITCHEN_SCHEMAS, overtakenSchema } from './kitchen-schemas.ts';
+import { pourRoute } from './pour-route.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 import {
@@ -75,20 +80,24 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
     // The store gives read-only lists, zod's types are writable; the JSON is the same.
     async (c) => c.json((await store.household()) as z.infer<typeof householdSchema>, 200),
   );
-  keep(app, 'foods', foodSchema, store.putFood, store.deleteFood);
-  keep(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
-  keep(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
-  keep(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
-  keep(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
+  objectRoutes(app, 'foods', foodSchema, store.putFood, store.deleteFood);
+  objectRoutes(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
+  objectRoutes(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
+  objectRoutes(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
+  objectRoutes(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
   for (const kind of KITCHEN_KINDS) {
-    keep<KitchenThings[typeof kind]>(
+    objectRoutes<Kept<typeof kind>>(
       app,
       kind,
-      KITCHEN_SCHEMAS[kind] as z.ZodType<KitchenThings[typeof kind]>,
-      (thing) => store.putKitchen(kind, thing),
+      KITCHEN_SCHEMAS[kind] as z.ZodType<Kept<typeof kind>>,
+      (object, seen) =>
+        seen === undefined
+          ? store.putKitchen(kind, object)
+          : store.putBatchUnlessOvertaken(object as Batch, seen),
       (id) => store.deleteKitchen(kind, id),
     );
   }
+  pourRoute(app, store);
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {
@@ -104,15 +113,19 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
   return app;
 }
 
-/** `PUT` and `DELETE` of one kind of thing. */
-function keep<T extends { id: string }>(
+/**
+ * `PUT` and `DELETE` of one kind of object.
+ * @param put its second argument is the tag that the sender of a batch last saw
+ */
+function objectRoutes<T extends { id: string }>(
   app: OpenAPIHono,
   kind: string,
   schema: z.ZodType<T>,
-  put: (item: T) => Promise<void>,
+  put: (object: T, seen?: string) => Promise<void>,
   remove: (id: string) => Promise<void>,
 ): void {
   const path = `/api/${kind}/{id}` as const;
+  const mayBeOvertaken = kind === 'batches';
   const refused = {
     400: json(errorSchema, 'Wrong input; the field says where'),
     404: json(errorSchema, 'Not there'),
@@ -122,19 +135,27 @@ function keep<T extends { id: string }>(
     createRoute({
       method: 'put',
       path,
-      request: { params: idParams, body: { required: true, content: { 'application/json': { schema } } } },
-      responses: { 204: { description: 'Written' }, ...refused },
+      request: {
+        params: idParams,
+        body: { required: true, content: { 'application/json': { schema } } },
+        ...(mayBeOvertaken && { headers: ifMatchHeaders }),
+      },
+      responses: {
+        204: { description: 'Written' },
+        ...refused,
+        ...(mayBeOvertaken && { 412: json(overtakenSchema, 'It stands otherwise than its sender saw it') }),
+      },
     }),
     async (c) => {
-      const item = c.req.valid('json') as T;
+      const object = c.req.valid('json') as T;
       const id = c.req.param('id')!;
-      if (item.id !== id) {
+      if (object.id !== id) {
         return c.json(
-          { field: '/id', message: `/id is "${item.id}" but the address says "${id}"; make them the same` },
+          { field: '/id', message: `/id is "${object.id}" but the address says "${id}"; make them the same` },
           400,
         );
       }
-      await put(item);
+      await put(object, mayBeOvertaken ? tagSeen(c.req.header('if-match')) : undefined);
       return c.body(null, 204);
     },
   );
@@ -168,8 +189,4 @@ function client(app: OpenAPIHono, webDir: string): void {
     if (!existsSync(index)) return c.text('The browser client is not built yet. Run: npm start', 503);
     return c.html(readFileSync(index, 'utf8'), 200, { 'Cache-Control': 'no-cache' });
   });
-}
-
-function json<S extends z.ZodType>(schema: S, description: string) {
-  return { description, content: { 'application/json': { schema } } };
 }

@@ -1,7 +1,10 @@
 /** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
 import { z } from '@hono/zod-openapi';
-import type { KitchenThings } from '../household/kitchen-store.ts';
-import { amount, id, name, percent, problemSchema, words } from './schemas.ts';
+import { amount, id, name, percent, problemSchema, words } from '../formulation/problem/schema.ts';
+import { MOST_POURS } from '../household/batch-store.ts';
+import type { KitchenKind } from '../household/kitchen-store.ts';
+import { TAG } from './if-match.ts';
+import { errorSchema } from './schemas.ts';
 
 const day = z.iso.date();
 const moment = z.iso.datetime();
@@ -75,6 +78,38 @@ const dryingRunSchema = z
   })
   .openapi('DryingRun');
 
+const pour = z
+  .strictObject({
+    food: id,
+    // Below 0 for what went back to the lot.
+    lots: z.array(z.strictObject({ lot: id, grams: z.number() })).max(50),
+    target: amount,
+    grams: z.number(),
+    at: moment,
+  })
+  .openapi('Pour');
+
+const stock = z.record(z.string().max(100), amount);
+
+/** One entry at the scale. */
+export const pourEntrySchema = z
+  .strictObject({
+    pours: z.array(pour).min(1).max(MOST_POURS),
+    stock: stock.optional().openapi({
+      description:
+        'g that there are of each food from now on, where there is no more of one; as before if left out',
+    }),
+    seen: z
+      .string()
+      .min(1)
+      .max(100)
+      .optional()
+      .openapi({
+        description: `Tag of the batch as the sender last saw it: ${TAG}. Where it stands otherwise, nothing is added. Left out, it is not compared.`,
+      }),
+  })
+  .openapi('PourEntry');
+
 const batchSchema = z
   .strictObject({
     id,
@@ -84,21 +119,10 @@ const batchSchema = z
     shares: z.record(z.string().max(100), z.number().min(0)),
     order: z.array(id).max(500),
     grams: positive,
-    pours: z
-      .array(
-        z.strictObject({
-          food: id,
-          // Below 0 for what went back to the lot.
-          lots: z.array(z.strictObject({ lot: id, grams: z.number() })).max(50),
-          target: amount,
-          grams: z.number(),
-          at: moment,
-        }),
-      )
-      .max(1000),
+    pours: z.array(pour).max(MOST_POURS),
     animalIds: z.array(id).max(100),
     madeBy: name.optional(),
-    stock: z.record(z.string().max(100), amount).optional(),
+    stock: stock.optional(),
     accepted: overruled.optional(),
     givenUp: overruled.optional(),
     left: z.strictObject({ grams: amount, on: day }).optional(),
@@ -153,6 +177,21 @@ const kitchenSchema = z
   })
   .openapi('Kitchen');
 
+/** What became of an entry at the scale. */
+export const pourAnswerSchema = z
+  .object({
+    added: z.boolean().openapi({
+      description: 'Whether the pours are in the batch; not where another device went on with it first',
+    }),
+    batch: batchSchema.openapi({ description: 'The batch as it stands' }),
+  })
+  .openapi('PourAnswer');
+
+/** A batch that another device went on with. */
+export const overtakenSchema = errorSchema
+  .extend({ batch: batchSchema.openapi({ description: 'The batch as it stands' }) })
+  .openapi('Overtaken');
+
 /** By the name of each kind's list in a household. */
 export const KITCHEN_SCHEMAS = {
   lots: lotSchema,
@@ -160,4 +199,4 @@ export const KITCHEN_SCHEMAS = {
   dryingRuns: dryingRunSchema,
   batches: batchSchema,
   kitchen: kitchenSchema,
-} satisfies Record<keyof KitchenThings, z.ZodType>;
+} satisfies Record<KitchenKind, z.ZodType>;

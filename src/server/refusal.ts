@@ -1,17 +1,24 @@
 /** Errors as the server says them: which field, what it holds, and the way out. */
 import type { z } from '@hono/zod-openapi';
-import type { StoreError } from '../household/store.ts';
+import { pointerOf } from '../formulation/problem/json-pointer.ts';
+import { BatchOvertaken, type StoreError } from '../household/store.ts';
+import type { Batch } from '../kitchen/model.ts';
 
 export interface Refusal {
-  readonly status: 400 | 404 | 409;
-  readonly body: { readonly field: string; readonly message: string };
+  readonly status: 400 | 404 | 409 | 412;
+  readonly body: {
+    readonly field: string;
+    readonly message: string;
+    /** As it stands, where another device went on with it. */
+    readonly batch?: Batch;
+  };
 }
 
 /** The first thing wrong with an input, in words. @param input what was sent */
 export function refusalOfInput(error: z.core.$ZodError, input: unknown): Refusal {
   const issue = deepest(error.issues[0]!);
   const path = issue.code === 'unrecognized_keys' ? [...issue.path, issue.keys[0]!] : issue.path;
-  const field = path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+  const field = pointerOf(path);
   const value = path.reduce<unknown>(
     (at, step) => (at as Record<PropertyKey, unknown> | undefined)?.[step],
     input,
@@ -20,13 +27,18 @@ export function refusalOfInput(error: z.core.$ZodError, input: unknown): Refusal
   return refusal(400, field, `${field || 'the body'} ${held}: ${hint(issue)}`);
 }
 
+const STATUS_OF = {
+  missing: 404,
+  'in use': 409,
+  finished: 409,
+  invalid: 400,
+  changed: 412,
+} as const satisfies Record<StoreError['kind'], Refusal['status']>;
+
 /** What the store refused. */
 export function refusalOfStore(error: StoreError): Refusal {
-  return refusal(
-    { missing: 404, 'in use': 409, invalid: 400 }[error.kind] as Refusal['status'],
-    error.field,
-    error.message,
-  );
+  const { status, body } = refusal(STATUS_OF[error.kind], error.field, error.message);
+  return { status, body: error instanceof BatchOvertaken ? { ...body, batch: error.batch } : body };
 }
 
 export function refusal(status: Refusal['status'], field: string, message: string): Refusal {
@@ -50,7 +62,7 @@ function hint(issue: z.core.$ZodIssue): string {
     case 'too_small':
       return issue.origin === 'string'
         ? 'write at least one letter'
-        : `it must be ${issue.inclusive === false ? 'above' : 'at least'} ${issue.minimum}`;
+        : `it must be ${issue.inclusive === false ? 'above' : 'at least'} ${issue.minimum}${issue.origin === 'array' ? ' long' : ''}`;
     case 'too_big':
       return issue.origin === 'string'
         ? `write at most ${issue.maximum} letters`

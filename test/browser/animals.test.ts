@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 const ADULT = 'hamster-adult';
 const NRC = 'hamster-nrc';
@@ -22,6 +23,7 @@ describe.each([
   ['at a desk', DESKTOP, 'Hazel'],
   ['on a phone', PHONE, 'Sorrel'],
 ] as const)('%s', (_, size, name) => {
+  story();
   let page: Page;
   const target = () => page.getByLabel('Target', { exact: true });
 

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
   expect(await axeFindings(page)).toEqual([]);
@@ -64,6 +65,7 @@ describe.each([
   };
   const pins = async () => (await kept()).kitchen[0]?.next?.pins;
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household, Mix, OwnFood } from '../../src/household/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 let bench: Bench;
 let page: Page;
@@ -24,6 +25,7 @@ async function show(ref: string, name: RegExp) {
 }
 
 describe('minerals and vitamins', () => {
+  story();
   test('say what the mix brings, what only the pellet does, and what cannot be told', async () => {
     await page.goto(`${bench.url}/#/mix`);
     await page.getByText('Minerals and vitamins').click();
@@ -54,6 +56,7 @@ describe('minerals and vitamins', () => {
 });
 
 describe('cautions', () => {
+  story();
   test('a food never to be fed says why, and cannot be added', async () => {
     await show('sr28:11284', /Onion/);
     await page.getByText(/Never feed: Onion family/).waitFor();
@@ -86,6 +89,7 @@ describe('cautions', () => {
 });
 
 describe('forms, sources and gaps', () => {
+  story();
   test('a dried form follows from the fresh food, with its doubt, and says how much to buy', async () => {
     await show('sr28:11124', /Carrot/);
     await page.getByRole('button', { name: /^Make its dried/ }).click();

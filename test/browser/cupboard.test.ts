@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
   expect(await axeFindings(page)).toEqual([]);
@@ -23,6 +24,7 @@ describe.each([
     if (size === PHONE) await page.getByRole('link', { name: 'The whole cupboard' }).click();
   }
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
@@ -118,7 +120,6 @@ describe.each([
     await expect
       .poll(
         async () => (await kept()).mixes[0]!.problem.foods.find((f) => f.id === 'rolled-oats')?.on_hand_grams,
-        { timeout: 20_000 },
       )
       .toBe(480);
     await clean(page);

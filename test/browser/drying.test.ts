@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
   expect(await axeFindings(page)).toEqual([]);
@@ -22,6 +23,7 @@ describe('drying on a phone', () => {
   const water = async () =>
     (await kept()).mixes[0]!.problem.foods.find((f) => f.id === 'carrot-dried')?.composition?.WATER;
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(PHONE);
@@ -213,12 +215,12 @@ describe('drying on a phone', () => {
     await clean(page);
     await button('Use it in the mix').click();
     await page.getByText('The mix counts with 6 % water.').waitFor();
-    await expect.poll(water, { timeout: 20_000 }).toBeCloseTo(6, 1);
+    await expect.poll(water).toBeCloseTo(6, 1);
     await button('Undo').click();
     await button('Use it in the mix').waitFor();
-    await expect.poll(water, { timeout: 20_000 }).toBeUndefined();
+    await expect.poll(water).toBeUndefined();
     await button('Use it in the mix').click();
-    await expect.poll(water, { timeout: 20_000 }).toBeCloseTo(6, 1);
+    await expect.poll(water).toBeCloseTo(6, 1);
     await page.reload();
     await page.getByText('The mix counts with 6 % water.').waitFor();
     await page.getByRole('link', { name: 'All of drying' }).click();

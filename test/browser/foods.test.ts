@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 let bench: Bench;
 let page: Page;
@@ -17,6 +18,7 @@ afterAll(() => bench?.close());
 const cell = (nutrient: string) => page.getByRole('row', { name: nutrient }).first().locator('td');
 
 describe('reference foods', () => {
+  story();
   test('“oats” finds oats, plain foods first', async () => {
     await page.getByRole('searchbox', { name: 'Search foods' }).fill('oats');
     await page.getByRole('heading', { name: 'Reference foods' }).waitFor();
@@ -41,6 +43,7 @@ describe('reference foods', () => {
 });
 
 describe('own foods', () => {
+  story();
   test('a label for 250 g, with a decimal comma, is kept per 100 g', async () => {
     await page.getByRole('button', { name: 'New food' }).click();
     await page.getByLabel('Name').fill('Barley flakes, own label');
@@ -111,6 +114,7 @@ describe.each([
   ['desktop', DESKTOP],
   ['phone', PHONE],
 ])('the screens on a %s', (_name, size) => {
+  story();
   test.each(['foods', 'foods/sr28:20038', 'foods/new'])(
     '%s is accessible and does not scroll sideways',
     async (place) => {

@@ -6,6 +6,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { PATIENCE_MS } from './patience.ts';
 
 /** Tests and benches run from the project root. */
 const MAIN = resolve('dist/server/main.js');
@@ -70,7 +71,7 @@ export async function openBench(): Promise<Bench> {
       const context = await running.newContext({ viewport: size });
       contexts.push(context);
       const page = await context.newPage();
-      page.setDefaultTimeout(50_000);
+      page.setDefaultTimeout(PATIENCE_MS);
       page.on('console', (m) => m.type() === 'error' && complaints.push(m.text()));
       page.on('pageerror', (e) => complaints.push(e.message));
       return page;

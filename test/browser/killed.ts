@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserServer, chromium, type Page } from 'playwright-core';
 import { freePort, PHONE } from './harness.ts';
+import { PATIENCE_MS } from './patience.ts';
 
 const MAIN = resolve('dist/server/main.js');
 
@@ -81,7 +82,7 @@ export class MortalBrowser {
     });
     const browser = await chromium.connect(server.wsEndpoint());
     const page = await (await browser.newContext({ viewport: PHONE })).newPage();
-    page.setDefaultTimeout(30_000);
+    page.setDefaultTimeout(PATIENCE_MS);
     await page.goto(url);
     return new MortalBrowser(server, browser, page);
   }

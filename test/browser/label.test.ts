@@ -5,6 +5,7 @@ import { labelSpread } from '../../src/foods/variation.ts';
 import type { Household, OwnFood } from '../../src/household/model.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 /** Invented; "Fasern" may mean either fibre, so it is asked. */
 const GERMAN = `Wiesenkorn Haferflocken
@@ -74,6 +75,7 @@ const figureOf = (page: Page, name: string) =>
   page.locator('.label-figures').getByRole('row', { name }).first().locator('td').first();
 
 describe('by keyboard alone', () => {
+  story();
   let page: Page;
   let kept: OwnFood | undefined;
 
@@ -160,6 +162,7 @@ describe('by keyboard alone', () => {
 });
 
 describe('what is understood is shown', () => {
+  story();
   test('a US label is brought from its serving to 100 g; the line that is not understood says so', async () => {
     const page = await newFood();
     await page.getByLabel('The label, as printed').fill(AMERICAN);
@@ -223,6 +226,7 @@ describe('what is understood is shown', () => {
 });
 
 describe('a food kept before', () => {
+  story();
   async function edit(id: string): Promise<Page> {
     const page = await bench.page();
     await page.goto(`${bench.url}/#/foods/${id}`);
@@ -283,6 +287,7 @@ describe('a food kept before', () => {
 });
 
 describe('the list of ingredients', () => {
+  story();
   test('found words are marked and explained; where nothing is found, that is no guarantee', async () => {
     const page = await newFood();
     const list = page.getByLabel('Ingredient list, as printed (optional)');
@@ -301,6 +306,7 @@ describe.each([
   ['desktop', DESKTOP],
   ['phone', PHONE],
 ])('on a %s', (_name, size) => {
+  story();
   test.each([
     ['Paste the label', 'paste'],
     ['Fill in fields', 'fields'],

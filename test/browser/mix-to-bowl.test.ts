@@ -8,12 +8,14 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import type { Offer } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 const PICTURES = process.env.BOWL_PICTURES;
 let bench: Bench;
 let page: Page;
 let taken = 0;
 
+story();
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page(PHONE);
@@ -100,10 +102,10 @@ test('the shopping list of 60 days, with carrots to dry, is bought in whole pack
       .first()
       .click();
     await expect
-      .poll(async () => (await kept()).lots.filter((l) => l.seller === seller).length, { timeout: 20_000 })
+      .poll(async () => (await kept()).lots.filter((l) => l.seller === seller).length)
       .toBeGreaterThan(0);
   }
-  await expect.poll(async () => (await kept()).lots.length, { timeout: 20_000 }).toBe(20);
+  await expect.poll(async () => (await kept()).lots.length).toBe(20);
   await page
     .getByText(/The cupboard holds everything|nothing is to be bought|Nothing to buy/i)
     .first()
@@ -117,9 +119,7 @@ test('the dry goods go through the cold twice, every step ticked off on its day'
   await page.getByLabel('Temperature').fill('-18');
   await page.getByLabel('Temperature').press('Enter');
   await button('Plan the cold').click();
-  await expect
-    .poll(async () => (await kept()).lots.filter((l) => l.cold.length === 4).length, { timeout: 20_000 })
-    .toBe(17);
+  await expect.poll(async () => (await kept()).lots.filter((l) => l.cold.length === 4).length).toBe(17);
   await station('cold-planned');
   await page.goto(`${bench.url}/#/calendar`);
   await page.getByRole('heading', { name: 'Step by step' }).waitFor();
@@ -128,9 +128,7 @@ test('the dry goods go through the cold twice, every step ticked off on its day'
     await onDay(day, 'cupboard/cold');
     await button('Tick off all 17 that have lasted long enough').click();
     await expect
-      .poll(async () => (await kept()).lots.filter((l) => l.cold.some((s) => s.doneOn === day)).length, {
-        timeout: 20_000,
-      })
+      .poll(async () => (await kept()).lots.filter((l) => l.cold.some((s) => s.doneOn === day)).length)
       .toBe(17);
   }
   expect((await kept()).lots.every((l) => l.cold.every((s) => s.doneOn !== undefined))).toBe(true);
@@ -165,9 +163,7 @@ test('the carrots are dried, weighed and kept', async () => {
       .fill('every piece breaks; watched in a glass');
     await button('Keep it under this note').click();
   } else await sure.click();
-  await expect
-    .poll(async () => (await kept()).lots.find((l) => l.form === 'dried')?.grams, { timeout: 20_000 })
-    .toBe(109);
+  await expect.poll(async () => (await kept()).lots.find((l) => l.form === 'dried')?.grams).toBe(109);
 });
 
 test('all is poured, one food far too much, and the batch ends in range', async () => {
@@ -193,7 +189,7 @@ test('all is poured, one food far too much, and the batch ends in range', async 
     const grams = n === 4 ? Math.round(1.5 * target) : target;
     await page.getByRole('textbox', { name: 'The scale shows, in g' }).fill(String(grams));
     await button('Poured').click();
-    await expect.poll(total, { timeout: 20_000 }).toBeCloseTo(before + grams, 6);
+    await expect.poll(total).toBeCloseTo(before + grams, 6);
     if (n === 4) {
       await page.getByRole('region', { name: 'After the last pour' }).waitFor();
       await station('weigh-corrected');

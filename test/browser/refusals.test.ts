@@ -3,6 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 const FOODS = 20;
 
@@ -13,6 +14,7 @@ describe.each([
   let bench: Bench;
   let page: Page;
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);

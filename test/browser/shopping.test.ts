@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
   expect(await axeFindings(page)).toEqual([]);
@@ -50,6 +51,7 @@ describe.each([
     await page.getByRole('button', { name: 'Save offer' }).waitFor({ state: 'detached' });
   }
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
@@ -61,9 +63,7 @@ describe.each([
     await page.goto(`${bench.url}/#/mix`);
     await page.getByRole('button', { name: 'Balance the mix' }).click();
     await page.locator('[data-testid=verdict][data-state=in]').waitFor();
-    await expect
-      .poll(async () => (await kept()).mixes[0]!.shares['rolled-oats'], { timeout: 20_000 })
-      .not.toBe(5);
+    await expect.poll(async () => (await kept()).mixes[0]!.shares['rolled-oats']).not.toBe(5);
     await page.goto(`${bench.url}/#/shopping`);
     await page.getByRole('radio', { name: 'In days' }).check();
     await page.getByLabel('Days it is to last').fill('60');

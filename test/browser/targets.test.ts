@@ -2,10 +2,12 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 let bench: Bench;
 let page: Page;
 
+story();
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page();

@@ -2,6 +2,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 describe.each([
   ['desktop', DESKTOP],
@@ -11,6 +12,7 @@ describe.each([
   let page: Page;
   let versions: Locator;
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
@@ -121,9 +123,12 @@ describe.each([
   });
 
   test('a change that waits for the one before to be saved is not lost when another mix is made', async () => {
-    let hold = true;
+    let release = () => {};
+    const released = new Promise<void>((done) => {
+      release = done;
+    });
     await page.route('**/api/mixes/demo-mix', async (route) => {
-      while (hold) await new Promise((done) => setTimeout(done, 20));
+      await released;
       await route.continue();
     });
     const sent = page.waitForRequest('**/api/mixes/demo-mix');
@@ -136,7 +141,7 @@ describe.each([
     const again = page.waitForRequest('**/api/mixes/demo-mix');
     await page.getByRole('button', { name: 'Copy' }).click();
     await page.getByLabel('Other mixes').selectOption({ label: 'First mix' });
-    hold = false;
+    release();
     const body = (await again).postDataJSON() as { shares: Record<string, number> };
     expect(body.shares.maize).toBe(4);
     await page.unroute('**/api/mixes/demo-mix');

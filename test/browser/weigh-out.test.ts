@@ -3,12 +3,14 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 let bench: Bench;
 let page: Page;
 /** Address of the batch at hand. */
 let here: string;
 
+story();
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page(PHONE);
@@ -42,7 +44,7 @@ async function pour(grams: number) {
   const before = await total();
   await reading().fill(String(grams));
   await press('Poured');
-  await expect.poll(total, { timeout: 20_000 }).toBeCloseTo(before + grams, 6);
+  await expect.poll(total).toBeCloseTo(before + grams, 6);
 }
 
 /** Closes the page and goes on from another device. */
@@ -114,7 +116,7 @@ describe('from the first gram to the last', () => {
   });
 
   test('nothing is lost while the server does not answer', async () => {
-    await page.route('**/api/batches/*', (route) => route.abort());
+    await page.route('**/api/batches/**', (route) => route.abort());
     const [food, grams, before] = [await foodNow(), await target(), await total()];
     await reading().fill(String(grams));
     await press('Poured');
@@ -127,7 +129,7 @@ describe('from the first gram to the last', () => {
     await page.reload();
     await page.getByText('Not saved yet, trying again:').waitFor();
     expect((await kept())[0]!.pours).toHaveLength(3);
-    await page.unroute('**/api/batches/*');
+    await page.unroute('**/api/batches/**');
     await press('Try now');
     await expect.poll(total).toBe(before + grams);
     expect((await kept())[0]!.pours).toHaveLength(4);
@@ -219,7 +221,7 @@ describe('what cannot be saved', () => {
     await page.getByRole('link', { name: 'All batches' }).click();
     const running = page.getByRole('region', { name: 'Being weighed' }).getByRole('link');
     // The old one is closed once the server has it.
-    await expect.poll(() => running.count(), { timeout: 20_000 }).toBe(1);
+    await expect.poll(() => running.count()).toBe(1);
     expect(await page.getByRole('region', { name: 'Finished' }).getByRole('link').count()).toBe(3);
     await looksRight();
     await running.click();

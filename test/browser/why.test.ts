@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 let bench: Bench;
 let page: Page;
@@ -38,6 +39,7 @@ async function expectWhole() {
 }
 
 describe('why', () => {
+  story();
   test('while the mix stands elsewhere the panel says so, and balances', async () => {
     await verdictIs('out');
     await page.getByText('What follows is about the balanced mix.').waitFor();
@@ -67,6 +69,7 @@ describe('why', () => {
 });
 
 describe('trade-offs', () => {
+  story();
   test('fat against nearness: the line is walked by keyboard, and a mix is taken', async () => {
     await tab('Trade-offs');
     await point(15).waitFor();
@@ -115,6 +118,7 @@ describe('trade-offs', () => {
 });
 
 describe('a keeper insists on 60 % oil seeds', () => {
+  story();
   test('the sentence names fat and the oil seed, and the first remedy mends it', async () => {
     for (const food of OIL_SEEDS) {
       await page.getByRole('button', { name: `More about ${food}` }).click();

@@ -2,6 +2,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { story } from './story.ts';
 
 describe.each([
   ['desktop', DESKTOP],
@@ -10,6 +11,7 @@ describe.each([
   let bench: Bench;
   let page: Page;
 
+  story();
   beforeAll(async () => {
     bench = await openBench();
     page = await bench.page(size);
@@ -33,7 +35,7 @@ describe.each([
       .evaluateAll((fields) => fields.map((f) => Number((f as unknown as { value: string }).value)));
 
   /** Counting can take seconds where the machine is busy. */
-  const soon = <T>(ask: () => T) => expect.poll(ask, { timeout: 50_000 });
+  const soon = <T>(ask: () => T) => expect.poll(ask);
 
   async function type(field: Locator, words: string) {
     await field.fill(words);

@@ -53,6 +53,53 @@ export function plainRows(problem: DrawnProblem, reference: Reference): PlainRow
 type Glpk = Awaited<ReturnType<typeof GLPK>>;
 let glpk: Promise<Glpk> | undefined;
 
+/** Branching nodes are not counted by GLPK, so its search for whole grams ends by the clock, in s: then it is undecided. */
+const SEARCH_SECONDS = 5;
+
+/** Bounds as GLPK writes them. */
+function boundsFor(g: Glpk, min: number, max: number) {
+  if (min === max) return { type: g.GLP_FX, lb: min, ub: max };
+  if (min === Number.NEGATIVE_INFINITY) return { type: g.GLP_UP, lb: 0, ub: max };
+  if (max === Number.POSITIVE_INFINITY) return { type: g.GLP_LO, lb: min, ub: 0 };
+  return { type: g.GLP_DB, lb: min, ub: max };
+}
+
+/**
+ * Whether the batch can be weighed in whole grams so that every rule is kept, by GLPK's branch and bound; undefined
+ * where that was not decided in time.
+ */
+export async function glpkGrams(problem: DrawnProblem, reference: Reference): Promise<boolean | undefined> {
+  glpk ??= Promise.resolve(GLPK());
+  const g = await glpk;
+  const perGram = 100 / problem.batch_grams;
+  const { result } = await g.solve(
+    {
+      name: 'grams',
+      objective: { direction: g.GLP_MIN, name: 'none', vars: [{ name: problem.foods[0]!.id, coef: 0 }] },
+      subjectTo: plainRows(problem, reference).map((row, r) => {
+        const scale = perGram * (Math.max(...row.a.map(Math.abs)) || 1);
+        return {
+          name: `r${r}`,
+          vars: problem.foods.map((f, i) => ({ name: f.id, coef: (row.a[i]! * perGram) / scale })),
+          bnds: boundsFor(g, row.min / scale, row.max / scale),
+        };
+      }),
+      bounds: problem.foods.map((f) => ({
+        name: f.id,
+        ...boundsFor(
+          g,
+          Math.ceil((f.min ?? 0) / perGram - 1e-9),
+          Math.floor((f.max ?? 100) / perGram + 1e-9),
+        ),
+      })),
+      generals: problem.foods.map((f) => f.id),
+    },
+    { msglev: g.GLP_MSG_OFF, presol: true, tmlim: SEARCH_SECONDS },
+  );
+  if (result.status === g.GLP_OPT || result.status === g.GLP_FEAS) return true;
+  return result.status === g.GLP_NOFEAS || result.status === g.GLP_INFEAS ? false : undefined;
+}
+
 /** Least cost over the shares by GLPK; undefined when there is no mix. Rows are scaled to a largest coefficient of 1. */
 export async function glpkSolve(
   problem: DrawnProblem,
@@ -61,12 +108,6 @@ export async function glpkSolve(
 ): Promise<number | undefined> {
   glpk ??= Promise.resolve(GLPK());
   const g = await glpk;
-  const bounds = (min: number, max: number) => {
-    if (min === max) return { type: g.GLP_FX, lb: min, ub: max };
-    if (min === Number.NEGATIVE_INFINITY) return { type: g.GLP_UP, lb: 0, ub: max };
-    if (max === Number.POSITIVE_INFINITY) return { type: g.GLP_LO, lb: min, ub: 0 };
-    return { type: g.GLP_DB, lb: min, ub: max };
-  };
   const rows = plainRows(problem, reference);
   const result = await g.solve(
     {
@@ -81,10 +122,10 @@ export async function glpkSolve(
         return {
           name: `r${r}`,
           vars: problem.foods.map((f, i) => ({ name: f.id, coef: row.a[i]! / scale })),
-          bnds: bounds(row.min / scale, row.max / scale),
+          bnds: boundsFor(g, row.min / scale, row.max / scale),
         };
       }),
-      bounds: problem.foods.map((f) => ({ name: f.id, ...bounds(f.min ?? 0, f.max ?? 100) })),
+      bounds: problem.foods.map((f) => ({ name: f.id, ...boundsFor(g, f.min ?? 0, f.max ?? 100) })),
     },
     { msglev: g.GLP_MSG_OFF, presol: false },
   );

@@ -3,11 +3,13 @@
  * the dollars spent on it each day. Figures and their carriers: stigler.json.
  */
 import { expect, test } from 'vitest';
-import { solveLinear } from '../../src/formulation/solve/linear-program.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
+import { solveLinearWith } from '../../src/formulation/solve/linear-program.ts';
 import table from './stigler.json' with { type: 'json' };
 
+const highs = await loadHighs();
 const solve = () =>
-  solveLinear({
+  solveLinearWith(highs, {
     cost: table.foods.map(() => 1),
     rows: table.nutrients.map((nutrient, i) => ({
       coefficients: table.foods.map((food) => food.perDollar[i]!),

@@ -17,7 +17,7 @@ interface PublishedFood {
 }
 
 /** The hand-kept table of figures that the open tables lack. Throws TableError on an unknown tagname. */
-export function readPublished(json: string): TableRow[] {
+function readPublished(json: string): TableRow[] {
   return (JSON.parse(json) as PublishedFood[]).map(({ id, name, group, per100g, sd = {}, source }) => {
     const stray = [...Object.keys(per100g), ...Object.keys(sd)].find((tag) => !isTag(tag));
     if (stray) throw new TableError(`pub:${id}`, `${stray} is no tagname`);

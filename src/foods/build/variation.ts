@@ -26,7 +26,7 @@ import { type VariationClass, variationBase, variationClass } from '../variation
 import type { TableRow } from './table.ts';
 
 /** Foods of the whole table that count beside a group's own. */
-export const PRIOR = 5;
+const PRIOR = 5;
 
 /** Our food groups, by the first letter of an IFCT code. Oil seeds are seeds and nuts to a keeper. */
 const GROUPS: Readonly<Record<string, readonly string[]>> = {
@@ -52,7 +52,7 @@ const GROUPS: Readonly<Record<string, readonly string[]>> = {
 /** Order of the rows within a nutrient. */
 const GROUP_ORDER = ['any', 'seed', 'legume', 'vegetable', 'herb', 'animal', 'nut', 'fruit'];
 
-export interface VariationRow {
+interface VariationRow {
   /** A tagname, or the class of nutrients that the row speaks for. */
   readonly of: Tag | VariationClass;
   readonly group: string;
@@ -93,7 +93,7 @@ export function shrunk(cvs: readonly number[], towards: number): number {
 }
 
 /** Every row: per nutrient the whole table and then each group, and last the classes of nutrients. */
-export function variationRows(rows: readonly TableRow[]): VariationRow[] {
+function variationRows(rows: readonly TableRow[]): VariationRow[] {
   const found: VariationRow[] = [];
   const byClass = new Map<VariationClass, { squares: number; tags: number; all: number[] }>();
   for (const { tag } of NUTRIENTS) {

@@ -9,7 +9,7 @@ import rows from './cautions.json' with { type: 'json' };
 import type { Language } from './words.ts';
 
 /** `never`: not to be fed at all. `limit`: held to a share. `prepare`: fit to feed once prepared. */
-export type Severity = 'never' | 'limit' | 'prepare';
+type Severity = 'never' | 'limit' | 'prepare';
 
 export interface Caution {
   readonly id: string;

@@ -5,14 +5,14 @@ import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
 import { fold, type Token, tokensOf } from './words.ts';
 
-export interface CautionHit {
+interface CautionHit {
   readonly caution: Caution;
   /** The words as printed, or the reference number, that matched. */
   readonly found: string;
 }
 
 /** A food as far as cautions need it. */
-export interface NamedFood {
+interface NamedFood {
   /** Reference number ("sr28:11282"); rows of the open tables are matched by number as well as by name. */
   readonly ref?: string;
   readonly name: string;
@@ -23,7 +23,7 @@ export interface NamedFood {
 }
 
 /** A caution found at a place of a text. */
-export interface PlacedHit extends CautionHit {
+interface PlacedHit extends CautionHit {
   /** Index of the first and last token. */
   readonly first: number;
   readonly last: number;

@@ -40,7 +40,7 @@ const ENDINGS: Readonly<Record<Language, readonly string[]>> = {
 const KEY = 3;
 
 /** All forms of a folded word: itself and its plurals. Short words take no ending ("ui" would else catch "uie"). */
-export function formsOf(word: string, language: Language): string[] {
+function formsOf(word: string, language: Language): string[] {
   if (word.length < 3) return [word];
   const forms = [word, ...ENDINGS[language].map((ending) => word + ending)];
   if (language === 'en' && /[^aeiou]y$/.test(word)) forms.push(`${word.slice(0, -1)}ies`);

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NUTRIENTS } from '../../nutrition/nutrients.ts';
 import type { Food } from '../food.ts';
-import { driedForm } from './drying.ts';
 import { type Formed, formOf } from './form-of.ts';
 import { publishedDrying, RETENTION_ROWS, retentionRow } from './retention.ts';
 
@@ -44,11 +43,36 @@ describe('the table of retention factors', () => {
 });
 
 describe('dried', () => {
-  it('is the dried form', () => {
-    const answer = formed(formOf(spinach, 'dried', { moisture: 8 }));
-    const { notes, ...figures } = driedForm(spinach, 8);
-    expect(answer.figures).toEqual(figures);
-    expect(answer.notes).toEqual(notes);
+  it('holds what the dry matter of the fresh food held, worked out by hand', () => {
+    // USDA SR28 11124, raw carrot, per 100 g: water 88.29, protein 0.93, dietary fibre 2.8. At 4 g water 100 g hold
+    // 96 g of dry matter instead of 11.71 g: 0.93 x 96 / 11.71 = 7.624 g protein and 2.8 x 96 / 11.71 = 22.955 g fibre.
+    const carrot: Food = {
+      ref: 'sr28:11124',
+      name: 'carrot',
+      group: 'vegetable',
+      source: 'SR28',
+      composition: { WATER: 88.29, PROCNT: 0.93, FIBTG: 2.8, VITB12: 0 },
+      sd: {},
+    };
+    const { figures, notes, source } = formed(formOf(carrot, 'dried', { moisture: 4 }));
+    expect(figures.composition.WATER).toBe(4);
+    expect(figures.composition.PROCNT).toBeCloseTo(7.624, 3);
+    expect(figures.composition.FIBTG).toBeCloseTo(22.955, 3);
+    expect(figures.composition.VITB12).toBe(0);
+    expect(notes.PROCNT).toMatch(/^dry matter conserved/);
+    expect(source).toBe('SR28, dried to 4 % moisture by calculation');
+  });
+
+  it('gives a vitamin that drying spoils bounds with the reason, and is never surer than the fresh food', () => {
+    // 10 g of dry matter become 92 g: x 9.2.
+    const { figures, notes } = formed(formOf(spinach, 'dried', { moisture: 8 }));
+    expect(figures.composition.CA).toBeCloseTo(920, 9);
+    expect(figures.sd.CA).toBeGreaterThan(92);
+    expect(figures.composition).not.toHaveProperty('VITC');
+    // A fifth of vitamin C is kept (USDA's factor for dried fruit): 30 x 9.2 x 0.2 lies between the bounds.
+    expect(figures.low!.VITC).toBeLessThan(55.2);
+    expect(figures.high!.VITC).toBeGreaterThan(55.2);
+    expect(notes.VITC).toContain('bounds only');
   });
 });
 

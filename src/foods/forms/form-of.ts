@@ -10,7 +10,7 @@ import { type Prepared, RETENTION_SOURCE, type RetentionRow, retentionRow } from
 
 export type Form = 'dried' | 'blanched' | 'roasted' | 'sprouted';
 
-export interface FormInput {
+interface FormInput {
   /** Moisture of the result, g water per 100 g. */
   readonly moisture: number;
   /** Weight before and after, any unit: needed for blanching, which washes dry matter out. */
@@ -27,7 +27,7 @@ export interface Formed {
   readonly source: string;
 }
 
-export interface NoSource {
+interface NoSource {
   readonly formed: false;
   /** A plain sentence: what is missing, and what would help. */
   readonly reason: string;

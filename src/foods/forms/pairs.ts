@@ -21,7 +21,7 @@ export interface Pair {
 }
 
 /** A dried row that is not compared at all. */
-export interface PairLeftOut {
+interface PairLeftOut {
   readonly fresh?: string;
   readonly dried: string;
   readonly why: string;

@@ -4,7 +4,7 @@
  */
 import { fold, type Token } from '../cautions/words.ts';
 
-export interface ENumber {
+interface ENumber {
   /** Without blanks, upper case E: "E320". */
   readonly number: string;
   readonly start: number;

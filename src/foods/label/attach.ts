@@ -22,7 +22,7 @@ export interface Draft {
   readonly percentUnclear?: boolean;
 }
 
-export interface Attached {
+interface Attached {
   readonly drafts: readonly Draft[];
   readonly quantities: readonly Quantity[];
   /** Weights of one serving, as the label defines it. */

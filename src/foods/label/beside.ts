@@ -1,7 +1,7 @@
 /** Figures beside those of a like food: a decimal slip, a unit slip, and amounts of 250 g taken for those of 100 g. */
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Figures, Food } from '../food.ts';
-import { round, told, type Warning } from './checks.ts';
+import { round, told, type Warning } from './warning.ts';
 
 const MAIN: readonly Tag[] = ['PROCNT', 'FAT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'];
 /** Minerals that differ little from one sample of a food to the next; sodium, salted or not, is none of them. */

@@ -6,21 +6,12 @@ import { atwaterGeneral, modifiedAtwater, nitrogenFreeExtract } from '../../nutr
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Figures, Food, FoodGroup } from '../food.ts';
 import { besideLike } from './beside.ts';
-
-export type CheckName = 'sum' | 'part' | 'fibre' | 'energy' | 'bounds' | 'dried' | 'slip';
-
-export interface Warning {
-  readonly check: CheckName;
-  /** The nutrients it is about. */
-  readonly tags: readonly Tag[];
-  readonly message: string;
-}
+import { round, told, type Warning } from './warning.ts';
 
 export interface About {
+  /** It also tells whether the food is dried. */
   readonly name?: string;
   readonly group?: FoodGroup;
-  /** Whether the food is dried; found from the name where absent. */
-  readonly dried?: boolean;
   /** A food of the tables that should be much the same. */
   readonly like?: Food;
 }
@@ -42,7 +33,7 @@ const DRIED_WORDS =
 
 /** Warnings about figures per 100 g as fed, each in a sentence or two with the figures. Empty when nothing is odd. */
 export function checkFigures(figures: Figures, about: About = {}): readonly Warning[] {
-  const dried = about.dried ?? (about.name !== undefined && DRIED_WORDS.test(about.name));
+  const dried = about.name !== undefined && DRIED_WORDS.test(about.name);
   return [
     ...boundsCross(figures),
     ...sumOver(figures),
@@ -57,15 +48,6 @@ export function checkFigures(figures: Figures, about: About = {}): readonly Warn
 /** The least an amount can be, by value or bound. */
 export function least(f: Figures, tag: Tag): number | undefined {
   return f.composition[tag] ?? f.low?.[tag];
-}
-
-/** A figure in words: "12.3 g protein". */
-export function told(tag: Tag, amount: number): string {
-  return `${round(amount)} ${nutrient(tag).unit} ${nutrient(tag).name.toLowerCase()}`;
-}
-
-export function round(amount: number): number {
-  return Number(amount.toPrecision(3));
 }
 
 function boundsCross({ composition, low = {}, high = {} }: Figures): Warning[] {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { draws } from '../../../test/draws.ts';
 import { nutrient } from '../../nutrition/nutrients.ts';
 import { counts } from './compare.ts';
 import { figuresOf } from './figures.ts';
@@ -108,15 +109,15 @@ const mutated = fc
     steps.reduce((t, [m, at, o]) => MUTATIONS[m]!(t, t.length ? at % t.length : 0, o), text),
   );
 const pastes: readonly (readonly [string, fc.Arbitrary<string>, number])[] = [
-  ['random unicode', fc.string({ unit: 'binary', maxLength: 300 }), 1500],
-  ['random graphemes', fc.string({ unit: 'grapheme', maxLength: 300 }), 500],
-  ['mutated labels', mutated, 5000],
+  ['random unicode', fc.string({ unit: 'binary', maxLength: 300 }), draws(1500, 200)],
+  ['random graphemes', fc.string({ unit: 'grapheme', maxLength: 300 }), draws(500, 100)],
+  ['mutated labels', mutated, draws(5000, 500)],
   [
     'mixed lines',
     fc
       .array(fc.oneof(lineOf, scrap, mutated), { maxLength: 12 })
       .chain((list) => fc.constantFrom('\n', ' ', ', ', '').map((by) => list.join(by))),
-    2000,
+    draws(2000, 200),
   ],
   [
     'scraps',
@@ -143,13 +144,15 @@ const pastes: readonly (readonly [string, fc.Arbitrary<string>, number])[] = [
         { maxLength: 40 },
       )
       .map((l) => l.join('')),
-    1000,
+    draws(1000, 200),
   ],
 ];
 
+const PASTES = draws(10_000, 1000);
+
 describe('any paste at all', () => {
-  it('has ten thousand of them', () => {
-    expect(pastes.reduce((sum, [, , runs]) => sum + runs, 0)).toBeGreaterThanOrEqual(10_000);
+  it(`has ${PASTES} of them`, () => {
+    expect(pastes.reduce((sum, [, , runs]) => sum + runs, 0)).toBeGreaterThanOrEqual(PASTES);
   });
 
   for (const [name, texts, numRuns] of pastes)

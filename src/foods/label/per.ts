@@ -5,7 +5,7 @@ import type { LabelBasis, Quantity } from './reading.ts';
 import type { Role } from './words.ts';
 
 /** A quantity found in a line. `size` when it says how large a serving is, `bare` when no "per" stands before it. */
-export interface FoundQuantity {
+interface FoundQuantity {
   readonly quantity: Quantity;
   readonly next: number;
   readonly size: boolean;

@@ -11,7 +11,7 @@ import type { Quantity, ReadAmount } from './reading.ts';
 import { inTagUnit, unitFits } from './units.ts';
 
 /** What the whole label says, beside the one figure. */
-export interface Surroundings {
+interface Surroundings {
   /** Weight of a serving, when the label defines exactly one. */
   readonly serving: number | undefined;
   /** The decimal mark other figures of the label show; undefined when none or both do. */

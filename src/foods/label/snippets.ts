@@ -5,7 +5,7 @@
  */
 import type { Language } from './reading.ts';
 
-export interface Snippet {
+interface Snippet {
   readonly name: string;
   readonly language: Language | undefined;
   readonly text: string;

@@ -10,9 +10,9 @@ import type { Tag } from '../../nutrition/nutrients.ts';
 type Columns = readonly [en: string, de: string, fr: string, nl: string, es: string];
 /** What a name says beside its tag: salt stands for sodium, "total" carbohydrate holds its fibre, calories are kcal. */
 export type Mark = 'salt' | 'carbohydrate' | 'calories';
-export type NameRow = readonly [tags: readonly Tag[], ...Columns, mark?: Mark];
-export type NoTagRow = readonly [reason: string, ...Columns];
-export type RoleRow = readonly [role: Role, ...Columns];
+type NameRow = readonly [tags: readonly Tag[], ...Columns, mark?: Mark];
+type NoTagRow = readonly [reason: string, ...Columns];
+type RoleRow = readonly [role: Role, ...Columns];
 
 /** What words other than names and units do in a line. */
 export type Role =

@@ -7,7 +7,7 @@ import { FIBRE_ESTIMATES } from '../fibre.ts';
 import { spreadOf, variationOf } from '../variation.ts';
 import type { FoodSource } from './source.ts';
 
-export interface Disagreement {
+interface Disagreement {
   readonly tag: Tag;
   /**
    * apart: simply too far apart. slip: by about the factor of a usual slip. dried: one speaks of the moist food

@@ -4,7 +4,7 @@
  * common mean with variance tau2, and each measurement around its true value with its own variance.
  */
 
-export interface RandomEffects {
+interface RandomEffects {
   readonly mean: number;
   /** Standard error of the mean. */
   readonly se: number;

@@ -4,7 +4,7 @@ import type { Composition, Figures } from '../food.ts';
 import { type Choice, chosenFrom, combine } from './combine.ts';
 import { boundsBy, type FoodSource } from './source.ts';
 
-export interface Resolved extends Figures {
+interface Resolved extends Figures {
   /** By nutrient, which sources the value comes from and how, in words. */
   readonly methods: Partial<Record<Tag, string>>;
 }

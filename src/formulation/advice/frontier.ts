@@ -15,7 +15,7 @@ import { squaredDistance } from '../solve/vectors.ts';
 /** An aim of the problem, or nearness to the wanted shares, or variety (both as sums of squares, made least). */
 export type Goal = Aim | { readonly aim: 'near' | 'varied' };
 
-export interface FrontierPoint {
+interface FrontierPoint {
   /** Percent by column. */
   readonly x: Float64Array;
   /** Each goal's own number; for "near" and "varied" the sum of squares. */
@@ -23,6 +23,8 @@ export interface FrontierPoint {
   readonly b: number;
 }
 
+/** How many mixes are shown at most, both ends among them. */
+const POINTS = 15;
 /** Slack on a held goal, relatively, so that the solver's last digits do not rule. */
 const SLACK = 1e-7;
 /** Points closer than this part of the whole range are one. */
@@ -37,12 +39,11 @@ interface Measured {
   readonly line?: AimLine;
 }
 
-export interface FrontierQuestion {
+interface FrontierQuestion {
   readonly problem: Problem;
   readonly ration: Ration;
   readonly open: readonly number[];
   readonly mixes: MixQuestion;
-  readonly points: number;
 }
 
 /** @returns points from the best of A to the best of B, each with its mix; empty where no mix keeps the rules */
@@ -64,7 +65,7 @@ function along(question: FrontierQuestion, held: Measured, other: Measured): Flo
   if (!from || !to) return [];
   const [least, most] = [held.cost(from), held.cost(to)];
   if (Math.abs(most - least) <= SAME * Math.max(1, Math.abs(least))) return [from, to];
-  const steps = Array.from({ length: question.points - 2 }, (_, k) => (k + 1) / (question.points - 1));
+  const steps = Array.from({ length: POINTS - 2 }, (_, k) => (k + 1) / (POINTS - 1));
   const inner = steps.flatMap((part) => under(question, held, least + (most - least) * part, other) ?? []);
   return [from, ...inner, to];
 }
@@ -74,9 +75,9 @@ function along(question: FrontierQuestion, held: Measured, other: Measured): Flo
  * foods are counted this finds the points that some weight favours, which are all of them but for dents.
  */
 function between(question: FrontierQuestion, first: Float64Array, second: Float64Array): Float64Array[] {
-  return Array.from({ length: question.points }, (_, k) => k / (question.points - 1)).flatMap((part) => {
+  return Array.from({ length: POINTS }, (_, k) => k / (POINTS - 1)).flatMap((part) => {
     const target = first.map((t, i) => (1 - part) * t + part * second[i]!);
-    return ask(question, (choices) => cleaned(choices.nearest(target))) ?? [];
+    return ask(question, (search) => cleaned(search.nearest(target))) ?? [];
   });
 }
 
@@ -86,7 +87,7 @@ function lexicographic(
   first: Measured,
   second: Measured,
 ): Float64Array | undefined {
-  const best = ask(question, (choices) => least(choices, first));
+  const best = ask(question, (search) => least(search, first));
   // The nearest mix is the only one as near.
   if (!best || first.target) return best;
   return under(question, first, first.cost(best), second) ?? best;
@@ -99,41 +100,41 @@ function under(
   most: number,
   second: Measured,
 ): Float64Array | undefined {
-  const x = ask(question, (choices) => {
-    hold(choices, first, most);
-    return least(choices, second);
+  const x = ask(question, (search) => {
+    hold(search, first, most);
+    return least(search, second);
   });
   if (!x || second.target) return x;
   // Several mixes may be as good: the one that is best in the first is on the frontier, the others lie behind it.
-  const back = ask(question, (choices) => {
-    hold(choices, second, second.cost(x));
-    return least(choices, first);
+  const back = ask(question, (search) => {
+    hold(search, second, second.cost(x));
+    return least(search, first);
   });
   return back ?? x;
 }
 
-function ask<T>({ mixes }: FrontierQuestion, work: (choices: OuterApproximation) => T): T {
-  const choices = new OuterApproximation({ ...mixes, aims: [] });
+function ask<T>({ mixes }: FrontierQuestion, work: (search: OuterApproximation) => T): T {
+  const search = new OuterApproximation({ ...mixes, aims: [] });
   try {
-    return work(choices);
+    return work(search);
   } finally {
-    choices.dispose();
+    search.dispose();
   }
 }
 
-function least(choices: OuterApproximation, { target, line }: Measured): Float64Array | undefined {
-  if (target) return cleaned(choices.nearest(target));
-  if (line!.shares) return cleaned(choices.cheapest(line!.shares));
-  const picked = choices.least(line!);
-  return picked && cleaned(choices.settle(picked));
+function least(search: OuterApproximation, { target, line }: Measured): Float64Array | undefined {
+  if (target) return cleaned(search.nearest(target));
+  if (line!.shares) return cleaned(search.cheapest(line!.shares));
+  const picked = search.least(line!);
+  return picked && cleaned(search.settle(picked));
 }
 
 function cleaned(found: { x: Float64Array; lower: Float64Array; upper: Float64Array } | undefined) {
   return found && exact(found.x, found.lower, found.upper);
 }
 
-function hold(choices: OuterApproximation, { line }: Measured, most: number): void {
-  choices.hold(line!, most - line!.constant + SLACK * Math.max(1, Math.abs(most)));
+function hold(search: OuterApproximation, { line }: Measured, most: number): void {
+  search.hold(line!, most - line!.constant + SLACK * Math.max(1, Math.abs(most)));
 }
 
 function measured(goal: Goal, { problem, ration, open, mixes }: FrontierQuestion): Measured {

@@ -10,13 +10,13 @@
  */
 import type { Elastic } from '../explain/elastic.ts';
 
-export interface Candidate<T> {
+interface Candidate<T> {
   readonly food: T;
-  /** What one percent of it adds to the sum and to each side, scaled as the elastic model's rows are. */
+  /** What one percent of it adds to the sum and to each bound, scaled as the elastic model's rows are. */
   readonly content: Float64Array;
 }
 
-export interface Suggestion<T> {
+interface Suggestion<T> {
   readonly food: T;
   /** Least share of it that suffices, percent of the mix. */
   readonly share: number;
@@ -50,7 +50,7 @@ export function leastShares<T>(
       if (bound > bounds[k]!) bounds[k] = bound;
     });
   };
-  raise(elastic.bySide(answer.prices), answer.total);
+  raise(elastic.byBound(answer.prices), answer.total);
   const found: Suggestion<T>[] = [];
   const most = elastic.hasCones ? MOST_TRIALS_WITH_CONES : Number.POSITIVE_INFINITY;
   for (let trials = 0; trials < most; trials++) {

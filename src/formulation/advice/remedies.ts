@@ -1,25 +1,24 @@
 /** What would mend a problem that no mix can solve: the least loosening of one bound, or one further food. */
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
-import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
 import { type Elastic, KEPT } from '../explain/elastic.ts';
+import { outwards } from '../explain/outwards.ts';
 import { joined } from '../explain/sentences.ts';
+import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
 import type { LinearBound } from '../solve/bounds.ts';
+import { dryFoods } from './dry-foods.ts';
 import { leastShares } from './price-foods.ts';
 
 /** Foods named that keepers really use, and further ones of the tables. */
 const MOST_USUAL = 5;
 const MOST_FURTHER = 3;
 
-/** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
-export const DAMPEST = 20;
-
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
   return conflict
-    .filter((k) => !elastic.sides[k]!.because)
+    .filter((k) => !elastic.bounds[k]!.because)
     .flatMap((k) => loosen(elastic, k) ?? [])
     .sort((a, b) => change(a) - change(b));
 }
@@ -29,41 +28,41 @@ export const change = ({ from, to }: Loosening) =>
   Math.abs(Number(to) - Number(from)) / Math.max(1, Math.abs(Number(from)));
 
 /**
- * Smallest loosening of one side with all others kept. A ratio's row turns with its bound, so the bound found is
+ * Smallest loosening of one bound with all others kept. A ratio's row turns with its reached, so the reached found is
  * put in and the question asked again until it stands still.
  */
 function loosen(elastic: Elastic, k: number): Loosening | undefined {
-  const side = elastic.sides[k]!;
-  const others = new Set([...elastic.sides.keys()].filter((other) => other !== k));
-  const all = new Set(elastic.sides.keys());
-  let bound = side.bound;
+  const bound = elastic.bounds[k]!;
+  const others = new Set([...elastic.bounds.keys()].filter((other) => other !== k));
+  const all = new Set(elastic.bounds.keys());
+  let reached = bound.bound;
   try {
     for (let round = 0; round < 50; round++) {
       const answer = elastic.solve(others, (j) => (j === k ? 1 : 0));
       if (!answer) return undefined;
       if (answer.missed[k]! <= KEPT && round > 0) break;
-      const next = side.value(answer.x);
+      const next = bound.value(answer.x);
       if (!Number.isFinite(next)) return undefined;
-      bound = next;
-      elastic.rebound(k, bound);
+      reached = next;
+      elastic.rebound(k, reached);
     }
     // Rounded outwards to figures a person can type; a little wider where rounding met the edge.
     for (let digits = 4; digits <= 9; digits++) {
-      const to = outwards(bound, side.side, digits);
-      if (!allowed(side, to)) continue;
+      const to = outwards(reached, bound.side, digits);
+      if (!allowed(bound, to)) continue;
       elastic.rebound(k, to);
       if (elastic.possible(all))
         return {
           kind: 'loosen',
-          pointer: side.pointer,
-          from: side.bound,
+          pointer: bound.pointer,
+          from: bound.bound,
           to,
-          sentence: loosenSentence(side, to),
+          sentence: loosenSentence(bound, to),
         };
     }
     return undefined;
   } finally {
-    elastic.rebound(k, side.bound);
+    elastic.rebound(k, bound.bound);
   }
 }
 
@@ -80,63 +79,53 @@ export function loosenTogether(elastic: Elastic, problem: Problem): LooseningTog
   ];
 }
 
-/** Whether a pointer names a bound of a nutrient or a ratio: what the animal needs, not what the keeper asks for. */
-export function boundsContent(problem: Problem, pointer: string): boolean {
-  const [, list, row] = pointer.split('/');
-  const rule = list === 'rules' ? problem.rules[Number(row)] : undefined;
-  return rule !== undefined && ('nutrient' in rule || 'ratio' in rule);
-}
-
-function together(elastic: Elastic, mayGive: (side: LinearBound) => boolean): LooseningTogether[] {
-  const { sides } = elastic;
-  const rigid = new Set(sides.flatMap((s, k) => (s.because || !mayGive(s) ? [k] : [])));
-  const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(sides[k]!.bound));
-  const bounds = new Map<number, number>();
+function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): LooseningTogether[] {
+  const { bounds } = elastic;
+  const rigid = new Set(bounds.flatMap((s, k) => (s.because || !mayGive(s) ? [k] : [])));
+  const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(bounds[k]!.bound));
+  const widened = new Map<number, number>();
   try {
     for (let round = 0; round < 10; round++) {
       const answer = elastic.solve(rigid, weight);
       if (!answer) return [];
-      const missed = sides.flatMap((_, k) => (answer.missed[k]! > KEPT ? [k] : []));
+      const missed = bounds.flatMap((_, k) => (answer.missed[k]! > KEPT ? [k] : []));
       if (missed.length === 0) break;
       for (const k of missed) {
-        const to = outwards(sides[k]!.value(answer.x), sides[k]!.side, 4);
+        const to = outwards(bounds[k]!.value(answer.x), bounds[k]!.side, 4);
         // A ratio over nothing has no bound that could be written.
         if (!Number.isFinite(to)) return [];
-        if (!allowed(sides[k]!, to)) return [];
-        bounds.set(k, to);
+        if (!allowed(bounds[k]!, to)) return [];
+        widened.set(k, to);
         elastic.rebound(k, to);
       }
     }
   } finally {
-    for (const k of bounds.keys()) elastic.rebound(k, sides[k]!.bound);
+    for (const k of widened.keys()) elastic.rebound(k, bounds[k]!.bound);
   }
   // One bound alone stands among the single loosenings already.
-  if (bounds.size < 2) return [];
-  const changes = [...bounds].map(([k, to]) => ({ pointer: sides[k]!.pointer, from: sides[k]!.bound, to }));
-  const parts = [...bounds].map(([k, to]) =>
-    loosenSentence(sides[k]!, to)
+  if (widened.size < 2) return [];
+  const changes = [...widened].map(([k, to]) => ({
+    pointer: bounds[k]!.pointer,
+    from: bounds[k]!.bound,
+    to,
+  }));
+  const parts = [...widened].map(([k, to]) =>
+    loosenSentence(bounds[k]!, to)
       .replace(/^Allow /, '')
       .replace(/\.$/, ''),
   );
   return [{ kind: 'loosen-together', changes, sentence: `Allow ${joined(parts)}.` }];
 }
 
-export function outwards(bound: number, side: 'min' | 'max', digits: number): number {
-  const magnitude = 10 ** (digits - 1 - Math.floor(Math.log10(Math.max(Math.abs(bound), 1e-9))));
-  const widened = side === 'max' ? bound * (1 + 1e-9) + 1e-9 : bound * (1 - 1e-9) - 1e-9;
-  const rounded = side === 'max' ? Math.ceil(widened * magnitude) : Math.floor(widened * magnitude);
-  return Math.max(0, Number((rounded / magnitude).toPrecision(12)));
-}
-
 /** Whether the loosened bound may be written in the problem: shares and grams end at 100. */
-export function allowed(side: LinearBound, to: number): boolean {
-  return side.unit.startsWith('%') ? to <= 100 : true;
+export function allowed(bound: LinearBound, to: number): boolean {
+  return bound.unit.startsWith('%') ? to <= 100 : true;
 }
 
-export function loosenSentence(side: LinearBound, to: number): string {
-  const limit = side.side === 'max' ? 'at most' : 'at least';
-  const unit = side.unit ? ` ${side.unit}` : '';
-  return `Allow ${side.subject} of ${limit} ${to}${unit} instead of ${side.bound}${unit}.`;
+export function loosenSentence(bound: LinearBound, to: number): string {
+  const limit = bound.side === 'max' ? 'at most' : 'at least';
+  const unit = bound.unit ? ` ${bound.unit}` : '';
+  return `Allow ${bound.subject} of ${limit} ${to}${unit} instead of ${bound.bound}${unit}.`;
 }
 
 /**
@@ -153,10 +142,10 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
   const candidates = dryFoods(reference, problem.variation)
     // Advice must not rest on a missing figure.
     .filter(
-      ({ food, stocked }) =>
-        !taken.has(food.ref) && ruled.every((tag) => stocked.amount(tag).status !== 'unknown'),
+      ({ food, amounts }) =>
+        !taken.has(food.ref) && ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),
     )
-    .map(({ food, stocked }) => ({ food, content: elastic.contentOf(stocked) }));
+    .map(({ food, amounts }) => ({ food, content: elastic.contentOf(amounts) }));
   const allowed = (food: ReferenceFood) => !isCautioned(food.ref, problem, reference);
   const plain = candidates.filter(({ food }) => food.plain);
   const usual = leastShares(elastic, plain, MOST_USUAL, allowed);
@@ -167,31 +156,6 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
   return [...usual, ...further]
     .sort((a, b) => a.share - b.share)
     .map(({ food, share }) => addition(food, share, ids, price));
-}
-
-export interface DryFood {
-  readonly food: ReferenceFood;
-  readonly stocked: FoodAmounts;
-}
-
-const dryFoodsOf = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
-
-/** Every food dry enough for a mix, with its amounts; gathered once for a reference. */
-export function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
-  const kept = dryFoodsOf.get(reference) ?? new Map<string, readonly DryFood[]>();
-  dryFoodsOf.set(reference, kept);
-  const key = variation ?? 'given';
-  let foods = kept.get(key);
-  if (!foods) {
-    foods = Array.from({ length: reference.size }, (_, row) => reference.at(row))
-      .filter((food) => (food.composition.WATER ?? 100) <= DAMPEST)
-      .map((food) => ({
-        food,
-        stocked: foodAmounts({ id: food.ref, ref: food.ref, group: food.group }, reference, variation),
-      }));
-    kept.set(key, foods);
-  }
-  return foods;
 }
 
 /** Where the cheapest mix is asked every food needs a price; a food not bought yet counts like the dearest one. */

@@ -16,9 +16,7 @@ const reference = loadReference();
 const highs = await loadHighs();
 const glpk = await GLPK();
 
-/** With time enough to be sure on a busy machine too. */
-const share = (problem: Problem, eaters: readonly Eater[]) =>
-  shareMix(problem, eaters, { reference, highs, seconds: 90 });
+const share = (problem: Problem, eaters: readonly Eater[]) => shareMix(problem, eaters, { reference, highs });
 
 function shared(problem: Problem, eaters: readonly Eater[]): SharedMix {
   const answer = share(problem, eaters);
@@ -218,16 +216,14 @@ describe('worked out by hand', () => {
     expect(answer.unverified).toEqual([expect.stringMatching(/^For Clover: .*sunflower.* 20 %\.$/)]);
   });
 
-  it('without time for the search it still answers, and says that fewer may do', () => {
-    const { problem, eaters } = draw(4);
-    const sure = shared(problem, eaters);
-    const hasty = shareMix(problem, eaters, { reference, highs, seconds: 0 });
-    if (hasty.status !== 'shared') throw new Error(hasty.sentence);
-    expect(sure).toMatchObject({ proved: true, notes: [] });
-    expect(hasty).toMatchObject({ proved: false, unverified: [] });
-    expect(hasty.notes).toEqual([expect.stringContaining('time for the search ran out')]);
-    expect(hasty.weighings).toBeGreaterThanOrEqual(sure.weighings);
-    expectMixes({ problem, eaters }, hasty, 'hasty');
+  it('where the search grows too long it still answers, says that fewer may do, and answers the same again', () => {
+    const { problem, eaters } = draw(HARD, 20);
+    const answer = shared(problem, eaters);
+    expect(answer).toMatchObject({ proved: false, unverified: [] });
+    expect(answer.notes).toEqual([expect.stringContaining('the search was ended before that was settled')]);
+    expect(answer.weighings).toBeGreaterThan(0);
+    expectMixes({ problem, eaters }, answer, 'hard');
+    expect(shared(problem, eaters)).toEqual(answer);
   });
 
   it('without animals is bad input', () => {
@@ -237,6 +233,8 @@ describe('worked out by hand', () => {
 
 const pool = fullyKnown(reference);
 const TAGS: readonly Tag[] = ['PROCNT', 'FAT', 'FIBTG', 'CA'];
+/** A draw of many foods whose search is not over within its limit. */
+const HARD = 353;
 
 interface Drawn {
   readonly problem: Problem & DrawnProblem;
@@ -246,13 +244,16 @@ interface Drawn {
 /**
  * 6 to 9 foods of the tables, two or three animals, each with windows around what some mix of its own holds. Of eight
  * draws one asks more of everything than that, and one has few foods and picky animals.
+ * @param further so many foods more
  */
-function draw(seed: number): Drawn {
+function draw(seed: number, further = 0): Drawn {
   const random = randomFrom(seed);
   const [more, picky] = [seed % 8 === 0 ? 1.3 : 1, seed % 8 === 1];
   const pick = <T>(list: readonly T[]) => list[Math.floor(random() * list.length)]!;
   const chosen = [
-    ...new Set(Array.from({ length: (picky ? 3 : 6) + Math.floor(4 * random()) }, () => pick(pool))),
+    ...new Set(
+      Array.from({ length: (picky ? 3 : 6) + further + Math.floor(4 * random()) }, () => pick(pool)),
+    ),
   ];
   const foods = chosen.map((f, i) => ({
     id: `f${i}`,
@@ -389,9 +390,7 @@ async function least({ cost, rows, whole }: PlainProgram): Promise<number | unde
 }
 
 describe('on drawn problems', () => {
-  test('100: every mix keeps the rules; additions are as few and as light as another solver finds', {
-    timeout: 300_000,
-  }, async () => {
+  test('100: every mix keeps the rules; additions are as few and as light as another solver finds', async () => {
     const met = { none: 0, alone: 0, one: 0, few: 0, many: 0 };
     for (let seed = 0; seed < 100; seed++) {
       const drawn = draw(seed);

@@ -1,16 +1,10 @@
 import { capital, figure, joined } from '../explain/sentences.ts';
-import { Formulation, type Shares } from '../formulation.ts';
+import { Formulation } from '../formulation.ts';
 import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
-import { type Problem, ProblemError } from '../problem/problem.ts';
+import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
 import { linearBounds } from '../solve/bounds.ts';
-import { buildRation, wantedShares } from '../solve/build-ration.ts';
-import {
-  type FedAnimal,
-  MOST_ADDED,
-  parts,
-  SharedBaseProgram,
-  type SharingOptions,
-} from './shared-base-program.ts';
+import { buildRation, type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
+import { type FedAnimal, MOST_ADDED, parts, SharedBaseProgram } from './shared-base-program.ts';
 
 /** What one mix costs an animal beside the best mix of its own. */
 export interface SharingCost {
@@ -25,7 +19,7 @@ export interface SharingCost {
   readonly dearer?: number;
 }
 
-export interface SharedAnimal {
+interface SharedAnimal {
   readonly id: string;
   readonly name: string;
   /** Grams added to 100 g of the base, by food id; only what is added. */
@@ -70,7 +64,7 @@ const FINER = 10;
 /** Costs below this are not worth a word: percent of a mix, and money per kg. */
 const WORTH_SAYING = { percent: 0.05, money: 0.005 };
 
-const OUT_OF_TIME = 'Fewer or lighter additions may do: the time for the search ran out.';
+const NOT_PROVED = 'Fewer or lighter additions may do: the search was ended before that was settled.';
 const AIMS_LEFT = 'Aims are followed only where one mix suits all; here they were not.';
 const NOT_DROPPED =
   'Whether the rules hold when one food is left was looked at only for the best mix of each animal.';
@@ -88,7 +82,7 @@ const NOT_DROPPED =
 export function shareMix(
   problem: Problem,
   eaters: readonly Eater[],
-  options: SharingOptions,
+  options: FormulationOptions,
 ): SharedMix | NotShared {
   if (eaters.length === 0) throw new RangeError('eaters: there is none; give at least one animal');
   const fed: FedAnimal[] = [];
@@ -105,14 +99,18 @@ export function shareMix(
     const suits = (mix: Shares) => fed.every((f) => f.formulation.evaluate(mix).breaches.length === 0);
     const asOne = (mix: Shares) => ({ base: mix, additions: fed.map(() => ({})), proved: true });
     if (oneMix && suits(oneMix)) return shared(problem, fed, asOne(oneMix), oneMix);
-    const blend = new SharedBaseProgram(problem, fed, options);
-    const found = blend.solve();
+    const program = new SharedBaseProgram(problem, fed, options);
+    const found = program.solve();
     if (found) {
-      const way = { base: blend.base(found.x), additions: blend.additions(found.x), proved: found.proved };
+      const way = {
+        base: program.base(found.x),
+        additions: program.additions(found.x),
+        proved: found.proved,
+      };
       return shared(problem, fed, way, oneMix ?? null);
     }
     if (oneMix) return shared(problem, fed, asOne(oneMix), oneMix);
-    return { status: 'none', without_mix: [], sentence: apartSentence(fed, blend.baseRows) };
+    return { status: 'none', without_mix: [], sentence: apartSentence(fed, program.baseRows) };
   } finally {
     for (const { formulation } of fed) formulation.dispose();
   }
@@ -123,7 +121,7 @@ function feed(
   problem: Problem,
   eater: Eater,
   eaters: readonly Eater[],
-  { reference, highs }: SharingOptions,
+  { reference, highs }: FormulationOptions,
 ): FedAnimal | string {
   const own = forOneOf(problem, eater, eaters);
   let formulation: Formulation;
@@ -141,9 +139,9 @@ function feed(
   const { open, caps, ration } = buildRation(own, { reference, highs });
   const { foods } = ration;
   // No spread: a confidence is judged afterwards.
-  const sides = linearBounds(own, ration, open, 0, caps);
-  const rows = sides.map((side) => {
-    const { g, h } = side.halfSpace(side.bound);
+  const bounds = linearBounds(own, ration, open, 0, caps);
+  const rows = bounds.map((bound) => {
+    const { g, h } = bound.halfSpace(bound.bound);
     return new Map(open.map((row, column) => [row, FINER * (g[column]! - h / 100)]));
   });
   const most = new Map(
@@ -153,7 +151,11 @@ function feed(
 }
 
 /** The best mix that suits all without additions. */
-function mixForAll(problem: Problem, eaters: readonly Eater[], options: SharingOptions): Shares | undefined {
+function mixForAll(
+  problem: Problem,
+  eaters: readonly Eater[],
+  options: FormulationOptions,
+): Shares | undefined {
   let formulation: Formulation;
   try {
     formulation = new Formulation(forAnimals(problem, eaters).problem, options);
@@ -180,7 +182,7 @@ interface Way {
 
 function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: Shares | null): SharedMix {
   const { base, additions, proved } = way;
-  const blended = base !== oneMix;
+  const withAdditions = base !== oneMix;
   const animals = fed.map((f, k): SharedAnimal => {
     const added = additions[k]!;
     const shares = parts(
@@ -200,9 +202,9 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
     weighings: grams.length,
     weight: grams.reduce((sum, v) => sum + v, 0),
     one_mix: oneMix,
-    unverified: blended && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
+    unverified: withAdditions && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
     proved,
-    notes: [...(proved ? [] : [OUT_OF_TIME]), ...(blended && problem.aims?.length ? [AIMS_LEFT] : [])],
+    notes: [...(proved ? [] : [NOT_PROVED]), ...(withAdditions && problem.aims?.length ? [AIMS_LEFT] : [])],
     sentence: sharedSentence(problem, fed, animals),
   };
 }

@@ -9,9 +9,10 @@ import { isCautioned } from '../amounts/apply-cautions.ts';
 import { foodAmounts } from '../amounts/food-amounts.ts';
 import { Formulation } from '../formulation.ts';
 import { parseProblem } from '../problem/parse.ts';
-import type { Ingredient, Problem, Rule } from '../problem/problem.ts';
+import type { Ingredient, Problem, Rule, Shares } from '../problem/problem.ts';
+import { besideAmounts } from '../solve/build-ration.ts';
 import { type Highs, loadHighs } from '../solve/highs.ts';
-import { type Swap, substitutes, swapped } from './substitutes.ts';
+import { type SubstituteQuestion, type Swap, substitutes, swapped } from './substitutes.ts';
 
 const reference = loadReference();
 // Foods without a caution: what a caution allows is tried on its own, below.
@@ -23,6 +24,15 @@ let highs: Highs;
 beforeAll(async () => {
   highs = await loadHighs();
 });
+
+/** With what is fed beside the mix as the problem writes it. */
+function substitutesIn(problem: Problem, shares: Shares, question?: SubstituteQuestion) {
+  const beside = besideAmounts(problem, reference).map((food, row) => ({
+    food,
+    part: problem.beside[row]!.share_of_ration / 100,
+  }));
+  return substitutes(problem, { reference, beside }, shares, question);
+}
 
 function solved(problem: Problem): Record<string, number> | undefined {
   const formulation = new Formulation(problem, { reference, highs });
@@ -100,7 +110,7 @@ function room(problem: Problem, shares: Readonly<Record<string, number>>): numbe
 /** Looks at every swap of a mix. @returns how many there were, and how many ended inside (0, what is left) */
 function checkAll(problem: Problem, shares: Record<string, number>, ids?: string[]) {
   let [count, ended] = [0, 0];
-  for (const { food, share, swaps } of substitutes(problem, { reference }, shares, {
+  for (const { food, share, swaps } of substitutesIn(problem, shares, {
     perFood: 2,
     foods: ids,
   })) {
@@ -182,10 +192,7 @@ describe('over drawn problems', () => {
       const problem = drawn(seed);
       const shares = solved(problem);
       if (!shares) continue;
-      for (const { food, swaps } of substitutes(problem, { reference }, shares, { perFood: 1000 }).slice(
-        0,
-        3,
-      )) {
+      for (const { food, swaps } of substitutesIn(problem, shares, { perFood: 1000 }).slice(0, 3)) {
         const named = new Set(swaps.map((s) => s.id));
         for (const other of problem.foods) {
           if (other.id === food || named.has(other.id)) continue;
@@ -211,7 +218,7 @@ describe('on the invented mix', () => {
   });
 
   test('own foods come first, nearest share first, and a sentence says how much', () => {
-    const all = substitutes(problem, { reference }, shares);
+    const all = substitutesIn(problem, shares);
     expect(all.length).toBeGreaterThan(15);
     for (const { share, swaps } of all) {
       const kinds = swaps.map((s) => (s.id === undefined ? 'tables' : 'own'));
@@ -233,7 +240,7 @@ describe('on the invented mix', () => {
   });
 
   test('figures in a sentence lie inside the span', () => {
-    for (const { swaps } of substitutes(problem, { reference }, shares, { perFood: 20 })) {
+    for (const { swaps } of substitutesIn(problem, shares, { perFood: 20 })) {
       for (const swap of swaps) {
         const figures = [...swap.sentence.matchAll(/(?<=, )[\d.]+(?= %)/g)].map((m) => Number(m[0]));
         expect(figures.length, swap.sentence).toBe(1);
@@ -244,20 +251,20 @@ describe('on the invented mix', () => {
   });
 
   test('a refused food and one that a caution caps are not proposed', () => {
-    const all = substitutes(problem, { reference }, shares, { perFood: 1000 });
+    const all = substitutesIn(problem, shares, { perFood: 1000 });
     const own = all.flatMap((f) => f.swaps).find((s) => s.id !== undefined && s.inMix)!;
     const table = all.flatMap((f) => f.swaps).find((s) => s.ref !== undefined)!;
     const refusing: Problem = {
       ...problem,
       foods: [...problem.foods, { id: 'no', ref: table.ref, refused: true }],
     };
-    const again = substitutes(refusing, { reference }, shares, { perFood: 1000 }).flatMap((f) => f.swaps);
+    const again = substitutesIn(refusing, shares, { perFood: 1000 }).flatMap((f) => f.swaps);
     expect(again.some((s) => s.id === own.id)).toBe(true);
     expect(again.some((s) => s.ref === table.ref || s.id === 'no')).toBe(false);
     // Almonds are capped by the caution list, in advice also where the problem only reports cautions.
     const almonds = { id: 'almond', ref: 'sr28:12061', group: 'seed' };
     const reported: Problem = { ...problem, cautions: 'report', foods: [...problem.foods, almonds] };
-    const swaps = substitutes(reported, { reference }, shares, { perFood: 1000 }).flatMap((f) => f.swaps);
+    const swaps = substitutesIn(reported, shares, { perFood: 1000 }).flatMap((f) => f.swaps);
     expect(swaps.filter((s) => s.ref === almonds.ref)).toEqual([]);
     const cap = new Formulation(reported, { reference, highs })
       .evaluate(shares)
@@ -268,7 +275,7 @@ describe('on the invented mix', () => {
 
   test('a food that must be in has no substitute, and says so', () => {
     const foods = problem.foods.map((f, i) => (i === 0 ? { ...f, min: 1 } : f));
-    const [first] = substitutes({ ...problem, foods }, { reference }, shares, { foods: [foods[0]!.id] });
+    const [first] = substitutesIn({ ...problem, foods }, shares, { foods: [foods[0]!.id] });
     expect(first).toMatchObject({ food: foods[0]!.id, swaps: [] });
     expect(first!.sentence).toMatch(/at least 1 %/);
   });
@@ -283,17 +290,15 @@ describe('on the invented mix', () => {
       ],
       foods: [...problem.foods, mine],
     };
-    const [first] = substitutes(asking, { reference }, shares, { perFood: 1000 });
+    const [first] = substitutesIn(asking, shares, { perFood: 1000 });
     const swap = first!.swaps.find((s) => s.id === 'mine')!;
     expect(swap.unsure).toEqual(['FAT']);
     expect(swap.sentence).toMatch(/fat is not known/);
   });
 
   test('shares that are no whole mix, and unknown foods, are bad input', () => {
-    expect(() => substitutes(problem, { reference }, { [problem.foods[0]!.id]: 90 })).toThrow(
-      /90 %, not 100 %/,
-    );
-    expect(() => substitutes(problem, { reference }, shares, { foods: ['nothing'] })).toThrow(/"nothing"/);
+    expect(() => substitutesIn(problem, { [problem.foods[0]!.id]: 90 })).toThrow(/90 %, not 100 %/);
+    expect(() => substitutesIn(problem, shares, { foods: ['nothing'] })).toThrow(/"nothing"/);
   });
 
   test('a mix of one food can be swapped whole', () => {
@@ -302,7 +307,7 @@ describe('on the invented mix', () => {
       rules: [],
       foods: problem.foods.slice(0, 2).map((f) => ({ id: f.id, ref: f.ref })),
     };
-    const [only] = substitutes(two, { reference }, { [two.foods[0]!.id]: 100 });
+    const [only] = substitutesIn(two, { [two.foods[0]!.id]: 100 });
     expect(only!.swaps[0]).toMatchObject({ id: two.foods[1]!.id, share: 100, low: 100, high: 100 });
   });
 });

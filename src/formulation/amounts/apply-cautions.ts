@@ -13,7 +13,7 @@ export interface Cap {
   readonly reason: string;
 }
 
-export interface AppliedCautions {
+interface AppliedCautions {
   /** Rows in `problem.foods` that may not go in at all. */
   readonly blocked: ReadonlySet<number>;
   readonly caps: ReadonlyMap<number, Cap>;
@@ -36,7 +36,7 @@ export function applyCautions(problem: Problem, reference: Reference): AppliedCa
 
 /** Every caution on a food of the problem, and what was made of it. */
 export function cautionNotes(problem: Problem, reference: Reference): CautionNote[] {
-  const heeding = problem.cautions === 'apply';
+  const applying = problem.cautions === 'apply';
   return problem.foods.flatMap((food, row) =>
     hitsOn(food, problem, reference).map(({ caution, found }): CautionNote => {
       const lifted = caution.severity === 'limit' && food.override?.caution === caution.id;
@@ -56,7 +56,7 @@ export function cautionNotes(problem: Problem, reference: Reference): CautionNot
         way: caution.way,
         source: caution.source,
         ...(caution.maxShare === undefined ? {} : { max_share: caution.maxShare }),
-        applied: heeding ? applied[caution.severity] : 'noted',
+        applied: applying ? applied[caution.severity] : 'noted',
       };
     }),
   );

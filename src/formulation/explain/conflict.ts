@@ -1,5 +1,5 @@
 /**
- * Why no mix can keep the rules: a smallest set of sides that collide. It is found by hitting sets: any colliding
+ * Why no mix can keep the rules: a smallest set of bounds that collide. It is found by hitting sets: any colliding
  * set must meet the complement of every set that can be kept, so the smallest hitting set that cannot be kept is
  * a smallest conflict, and dropping any one of its members frees the rest.
  */
@@ -11,9 +11,9 @@ import { type Elastic, KEPT } from './elastic.ts';
 /** Rounds of hitting sets before one is content with a conflict that is minimal but may not be the smallest. */
 const MOST_ROUNDS = 120;
 
-/** @returns positions in `elastic.sides`; empty when all sides can be kept together */
+/** @returns positions in `elastic.bounds`; empty when all bounds can be kept together */
 export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
-  const all = [...elastic.sides.keys()];
+  const all = [...elastic.bounds.keys()];
   if (elastic.possible(new Set(all))) return [];
   const first = minimal(elastic, all);
   if (first.length <= 1) return first;
@@ -28,8 +28,8 @@ export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
   return first;
 }
 
-function minimal(elastic: Elastic, sides: readonly number[]): number[] {
-  const order = [...sides].sort((a, b) => Number(isFoodBound(elastic, b)) - Number(isFoodBound(elastic, a)));
+function minimal(elastic: Elastic, bounds: readonly number[]): number[] {
+  const order = [...bounds].sort((a, b) => Number(isFoodBound(elastic, b)) - Number(isFoodBound(elastic, a)));
   return deletionFilter(order, (kept) => elastic.possible(new Set(kept)));
 }
 
@@ -49,7 +49,7 @@ export function deletionFilter(
   return kept;
 }
 
-/** A large set of sides, holding `required`, that can be kept together; undefined when `required` cannot. */
+/** A large set of bounds, holding `required`, that can be kept together; undefined when `required` cannot. */
 function keptWith(elastic: Elastic, required: ReadonlySet<number>): Set<number> | undefined {
   const answer = elastic.solve(required);
   if (!answer) return undefined;
@@ -57,22 +57,22 @@ function keptWith(elastic: Elastic, required: ReadonlySet<number>): Set<number> 
   answer.missed.forEach((miss, k) => {
     if (miss <= KEPT) kept.add(k);
   });
-  for (const k of elastic.sides.keys()) {
+  for (const k of elastic.bounds.keys()) {
     if (!kept.has(k) && elastic.possible(new Set([...kept, k]))) kept.add(k);
   }
   return kept;
 }
 
-/** Fewest sides that meet every given set; food bounds count a trifle more, so that rules are named where either would do. */
+/** Fewest bounds that meet every given set; food bounds count a trifle more, so that rules are named where either would do. */
 function hittingSet(
   sets: readonly (readonly number[])[],
   elastic: Elastic,
   highs: Highs,
 ): number[] | undefined {
   if (sets.length === 0) return [];
-  const m = elastic.sides.length;
+  const m = elastic.bounds.length;
   const answer = solveLinearWith(highs, {
-    cost: elastic.sides.map((_, k) => (isFoodBound(elastic, k) ? 1 + 1 / (2 * m + 2) : 1)),
+    cost: elastic.bounds.map((_, k) => (isFoodBound(elastic, k) ? 1 + 1 / (2 * m + 2) : 1)),
     upper: new Array<number>(m).fill(1),
     whole: new Array<boolean>(m).fill(true),
     rows: sets.map((set) => {
@@ -85,5 +85,5 @@ function hittingSet(
 }
 
 function isFoodBound(elastic: Elastic, k: number): boolean {
-  return elastic.sides[k]!.pointer.startsWith('/foods/');
+  return elastic.bounds[k]!.pointer.startsWith('/foods/');
 }

@@ -1,27 +1,26 @@
 /**
- * The problem with every side made elastic: each may be missed at a price. One HiGHS model answers, warm, whether
- * any chosen set of sides can be kept together, which sides are missed, by how little one side must give way, and
+ * The problem with every bound made elastic: each may be missed at a price. One HiGHS model answers, warm, whether
+ * any chosen set of bounds can be kept together, which bounds are missed, by how little one bound must give way, and
  * what a further food would change. Only "shares add up to 100" and "no share below 0" stay rigid.
  */
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
 import type { Highs } from '../solve/highs.ts';
+import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { entries, sparse } from '../solve/vectors.ts';
 
-/** A side counts as kept when it is missed by no more than this (scaled). */
+/** A bound counts as kept when it is missed by no more than this (scaled): twice what a cone may be missed by. */
 export const KEPT = 2e-8;
-/** How far outside a cone (scaled) is still inside; the solver itself keeps its rows no finer than 1e-9. */
-const CONE_TOLERANCE = 1e-8;
 const MOST_CUTS = 300;
 
 type Model = ReturnType<Highs['createModel']>;
 
-export interface ElasticAnswer {
+interface ElasticAnswer {
   readonly x: Float64Array;
-  /** How far each side is missed, scaled. */
+  /** How far each bound is missed, scaled. */
   readonly missed: Float64Array;
-  /** Sum of what the sides are missed by, as the solver has it: also where a further food takes part. */
+  /** Sum of what the bounds are missed by, as the solver has it: also where a further food takes part. */
   readonly total: number;
   /** Price of each model row (the sum first), for pricing further foods. */
   readonly prices: Float64Array;
@@ -34,20 +33,20 @@ export interface Trial {
 }
 
 export class Elastic {
-  readonly sides: readonly LinearBound[];
+  readonly bounds: readonly LinearBound[];
   private readonly highs: Highs;
   private readonly model: Model;
   private readonly n: number;
   private readonly spaces: HalfSpace[];
-  /** Which side each model row after the sum belongs to, and its multiplier for a further food's content. */
-  private readonly rowSide: number[];
+  /** Which bound each model row after the sum belongs to, and its multiplier for a further food's content. */
+  private readonly boundOfRow: number[];
 
-  constructor(highs: Highs, n: number, sides: readonly LinearBound[]) {
+  constructor(highs: Highs, n: number, bounds: readonly LinearBound[]) {
     this.highs = highs;
-    this.sides = sides;
+    this.bounds = bounds;
     this.n = n;
-    this.spaces = sides.map((s) => s.halfSpace(s.bound));
-    this.rowSide = sides.map((_, k) => k);
+    this.spaces = bounds.map((s) => s.halfSpace(s.bound));
+    this.boundOfRow = bounds.map((_, k) => k);
     this.model = this.create();
   }
 
@@ -55,7 +54,7 @@ export class Elastic {
     return this.spaces.some((space) => space.cone !== undefined);
   }
 
-  /** What one unit of a side's scaled row is in its bound's own unit. */
+  /** What one unit of a bound's scaled row is in its bound's own unit. */
   scaleOf(k: number): number {
     return this.spaces[k]!.scale;
   }
@@ -65,11 +64,11 @@ export class Elastic {
   }
 
   /**
-   * Least total miss with the sides in `required` kept, the rest priced by `price` (1 each unless given).
-   * @returns undefined when the required sides alone cannot be kept
+   * Least total miss with the bounds in `required` kept, the rest priced by `price` (1 each unless given).
+   * @returns undefined when the required bounds alone cannot be kept
    */
-  solve(required: ReadonlySet<number>, price: (side: number) => number = () => 1): ElasticAnswer | undefined {
-    const m = this.sides.length;
+  solve(required: ReadonlySet<number>, price: (k: number) => number = () => 1): ElasticAnswer | undefined {
+    const m = this.bounds.length;
     const at = { kind: 'range' as const, from: this.n, to: this.n + m - 1 };
     if (m > 0) {
       this.model.changeColsCost(
@@ -102,76 +101,76 @@ export class Elastic {
     }
   }
 
-  /** Whether a set of sides can be kept together. */
+  /** Whether a set of bounds can be kept together. */
   possible(required: ReadonlySet<number>): boolean {
     return this.solve(required, () => 0) !== undefined;
   }
 
-  /** The row of a side for another bound (a loosened one, a ratio's turned one). */
+  /** The row of a bound for another bound (a loosened one, a ratio's turned one). */
   rebound(k: number, bound: number): void {
-    const space = this.sides[k]!.halfSpace(bound);
+    const space = this.bounds[k]!.halfSpace(bound);
     this.spaces[k] = space;
     // The slack keeps its column; only the content's coefficients and the bound change.
     for (let i = 0; i < this.n; i++) this.model.changeCoefficient(k + 1, i, space.g[i]!);
     this.model.changeRowBounds(k + 1, space.h, Number.POSITIVE_INFINITY);
     // Planes that touched the old cone say nothing about the new one.
-    this.rowSide.forEach((side, row) => {
-      if (side === k && row >= this.sides.length) {
+    this.boundOfRow.forEach((bound, row) => {
+      if (bound === k && row >= this.bounds.length) {
         this.model.changeRowBounds(row + 1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
       }
     });
   }
 
-  /** What one percent of a further food adds to the sum and to each side, scaled as the rows are. */
+  /** What one percent of a further food adds to the sum and to each bound, scaled as the rows are. */
   contentOf(candidate: FoodAmounts): Float64Array {
-    const content = new Float64Array(this.sides.length + 1);
+    const content = new Float64Array(this.bounds.length + 1);
     content[0] = 1;
-    this.sides.forEach((side, k) => {
-      content[k + 1] = side.coefficient(side.bound, candidate) / this.spaces[k]!.scale;
+    this.bounds.forEach((bound, k) => {
+      content[k + 1] = bound.coefficient(bound.bound, candidate) / this.spaces[k]!.scale;
     });
     return content;
   }
 
-  /** Prices of the model's rows, those of tangent planes told to their side: one for the sum and one for each side. */
-  bySide(prices: ArrayLike<number>): Float64Array {
-    const told = new Float64Array(this.sides.length + 1);
+  /** Prices of the model's rows, those of tangent planes told to their bound: one for the sum and one for each bound. */
+  byBound(prices: ArrayLike<number>): Float64Array {
+    const told = new Float64Array(this.bounds.length + 1);
     told[0] = prices[0]!;
-    this.rowSide.forEach((k, row) => {
+    this.boundOfRow.forEach((k, row) => {
       told[k + 1]! += prices[row + 1]!;
     });
     return told;
   }
 
   /**
-   * Least share of a further food with every side kept, undefined when it does not help; and prices, told by side,
+   * Least share of a further food with every bound kept, undefined when it does not help; and prices, told by bound,
    * with their worth, that bound the share of any other food (see `suggest.ts`).
    */
   leastShare(content: ArrayLike<number>): Trial {
     const { model, n } = this;
-    const m = this.sides.length;
-    const column = Float64Array.from({ length: this.rowSide.length + 1 }, (_, row) =>
-      row === 0 ? content[0]! : content[this.rowSide[row - 1]! + 1]!,
+    const m = this.bounds.length;
+    const column = Float64Array.from({ length: this.boundOfRow.length + 1 }, (_, row) =>
+      row === 0 ? content[0]! : content[this.boundOfRow[row - 1]! + 1]!,
     );
     model.addCol(1, 0, Number.POSITIVE_INFINITY, entries(column));
     try {
-      const least = this.solve(new Set(this.sides.keys()), () => 0);
+      const least = this.solve(new Set(this.bounds.keys()), () => 0);
       if (least) {
         const share = model.getSolution().colValue[n + m]!;
-        return { share, prices: this.bySide(least.prices), worth: share };
+        return { share, prices: this.byBound(least.prices), worth: share };
       }
       // It does not help; what would still be missing with it tells how little others can do.
       model.changeColsCost({ kind: 'range', from: n + m, to: n + m }, [0]);
       const short = this.solve(new Set());
-      return short ? { prices: this.bySide(short.prices), worth: short.total } : { worth: 0 };
+      return short ? { prices: this.byBound(short.prices), worth: short.total } : { worth: 0 };
     } finally {
       model.deleteCols({ kind: 'range', from: n + m, to: n + m });
     }
   }
 
-  private addRow(g: Float64Array, h: number, side: number): void {
-    const indices = [...g.keys(), this.n + side];
+  private addRow(g: Float64Array, h: number, bound: number): void {
+    const indices = [...g.keys(), this.n + bound];
     this.model.addRow(h, Number.POSITIVE_INFINITY, { indices, values: [...g, 1] });
-    this.rowSide.push(side);
+    this.boundOfRow.push(bound);
   }
 
   private run(): boolean {
@@ -187,7 +186,7 @@ export class Elastic {
 
   private create(): Model {
     const { n } = this;
-    const m = this.sides.length;
+    const m = this.bounds.length;
     const sum = Float64Array.from({ length: n + m }, (_, j) => (j < n ? 1 : 0));
     const elastic = this.spaces.map((space, k) =>
       Float64Array.from({ length: n + m }, (_, j) => (j < n ? space.g[j]! : Number(j === n + k))),
@@ -206,9 +205,9 @@ export class Elastic {
       output_flag: false,
       presolve: 'off',
       solver: 'simplex',
-      small_matrix_value: 1e-12,
-      primal_feasibility_tolerance: 1e-9,
-      dual_feasibility_tolerance: 1e-9,
+      small_matrix_value: SMALLEST_FACTOR,
+      primal_feasibility_tolerance: SOLVER_TOLERANCE,
+      dual_feasibility_tolerance: SOLVER_TOLERANCE,
     });
     return model;
   }

@@ -6,29 +6,27 @@ import type { CountedAmount, FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
+import { AT_BOUND, WHOLE_MIX } from '../solve/tolerances.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
-
-/** A content within this part of its bound stands at it. */
-export const AT_BOUND = 1e-7;
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
 export function evaluate(
   problem: Problem,
   ration: Ration,
-  sides: readonly Bound[],
+  bounds: readonly Bound[],
   x: ArrayLike<number>,
   cautions: readonly CautionNote[],
 ): Evaluation {
   const total = Array.from(x).reduce((sum, v) => sum + v, 0);
   const shares = total > 0 ? Float64Array.from(x, (v) => (v * 100) / total) : Float64Array.from(x);
   const nutrients = contents(problem, ration, shares);
-  const { breaches, binding } = standing(sides, shares);
+  const { breaches, binding } = standing(bounds, shares);
   const { estimated, unsure } = doubts(problem, ration);
   const used = new Set(
     ration.foods
       .filter((_, i) => shares[i]! > 0.005)
       .map((f) => f.id)
-      .concat(ration.beside.map((b) => b.stocked.id)),
+      .concat(ration.beside.map((b) => b.food.id)),
   );
   const verdict = verdictOf(
     problem,
@@ -75,7 +73,7 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
     const mix = w.reduce((sum, v, i) => sum + (v * x[i]!) ** 2, 0);
     return on === 'mix'
       ? mix
-      : ration.beside.reduce((sum, b) => sum + (b.part * b.stocked.amount(tag).sd) ** 2, mix);
+      : ration.beside.reduce((sum, b) => sum + (b.part * b.food.amount(tag).sd) ** 2, mix);
   };
   const coverage = (on: 'mix' | 'ration') =>
     Math.min(
@@ -96,24 +94,17 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
   };
 }
 
-function standing(sides: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
+function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {
   const breaches: Breach[] = [];
   const binding: Evaluation['binding'][number][] = [];
-  for (const side of sides) {
-    const actual = side.value(x);
-    const room =
-      (side.side === 'min' ? actual - side.bound : side.bound - actual) / Math.max(1, Math.abs(side.bound));
-    const { pointer, bound } = side;
+  for (const b of bounds) {
+    const { pointer, bound, side } = b;
+    const actual = b.value(x);
+    const room = (side === 'min' ? actual - bound : bound - actual) / Math.max(1, Math.abs(bound));
     if (!(room >= -AT_BOUND)) {
-      breaches.push({
-        pointer,
-        sentence: `${capital(breachSentence(side, actual))}.`,
-        actual,
-        bound,
-        side: side.side,
-      });
+      breaches.push({ pointer, sentence: `${capital(breachSentence(b, actual))}.`, actual, bound, side });
     } else if (room <= AT_BOUND) {
-      binding.push({ pointer, sentence: bindingSentence(side) });
+      binding.push({ pointer, sentence: bindingSentence(b) });
     }
   }
   return { breaches, binding };
@@ -161,8 +152,7 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
   const unsure: Doubt[] = [];
   problem.rules.forEach((rule, i) => {
     const tags = 'nutrient' in rule ? [rule.nutrient] : 'ratio' in rule ? rule.ratio : [];
-    const fed =
-      rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.stocked)] : ration.foods;
+    const fed = rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.food)] : ration.foods;
     for (const tag of new Set(tags)) {
       const of = (status: CountedAmount['status']) => fed.filter((f) => f.amount(tag).status === status);
       const guessed = of('estimated');
@@ -196,12 +186,8 @@ function unknownSentence(tag: Tag, foods: readonly FoodAmounts[]): string {
 }
 
 function names(foods: readonly FoodAmounts[]): string {
-  return foods.length <= 3
-    ? joined(foods.map((f) => f.name))
-    : `${foods
-        .slice(0, 2)
-        .map((f) => f.name)
-        .join(', ')} and ${foods.length - 2} more foods`;
+  const all = foods.map((f) => f.name);
+  return joined(all.length <= 3 ? all : [...all.slice(0, 2), `${all.length - 2} more foods`]);
 }
 
 function verdictOf(
@@ -211,7 +197,7 @@ function verdictOf(
   unsure: readonly Doubt[],
 ): string {
   const parts: string[] = [];
-  if (Math.abs(total - 100) > 1e-6)
+  if (Math.abs(total - 100) > WHOLE_MIX)
     parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
   parts.push(
     ...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)),

@@ -12,17 +12,17 @@ export function figure(value: number): string {
 const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` ${unit}` : ''}`;
 
 /** "protein of the ration must be at least 17 %". */
-export function demand(side: Bound): string {
-  const limit = `${side.subject} must be ${side.side === 'min' ? 'at least' : 'at most'} ${withUnit(side.bound, side.unit)}`;
-  return side.because ? `${limit} (${side.because})` : limit;
+export function demand(bound: Bound): string {
+  const limit = `${bound.subject} must be ${bound.side === 'min' ? 'at least' : 'at most'} ${withUnit(bound.bound, bound.unit)}`;
+  return bound.because ? `${limit} (${bound.because})` : limit;
 }
 
 /** "fat of the ration is 8.2 %, above the most allowed, 7 %". */
-export function breachSentence(side: Bound, actual: number): string {
-  const value = nearBound(actual, side.bound);
-  return side.side === 'max'
-    ? `${side.subject} is ${withUnit(value, side.unit)}, above the most allowed, ${withUnit(side.bound, side.unit)}`
-    : `${side.subject} is ${withUnit(value, side.unit)}, below the least allowed, ${withUnit(side.bound, side.unit)}`;
+export function breachSentence(bound: Bound, actual: number): string {
+  const value = nearBound(actual, bound.bound);
+  return bound.side === 'max'
+    ? `${bound.subject} is ${withUnit(value, bound.unit)}, above the most allowed, ${withUnit(bound.bound, bound.unit)}`
+    : `${bound.subject} is ${withUnit(value, bound.unit)}, below the least allowed, ${withUnit(bound.bound, bound.unit)}`;
 }
 
 /** Enough decimals that a value just past its bound is not printed as the bound. */
@@ -31,16 +31,16 @@ export function nearBound(actual: number, bound: number): string {
   return Number(short) === bound ? String(Number(actual.toPrecision(8))) : short;
 }
 
-export function bindingSentence(side: Bound): string {
+export function bindingSentence(bound: Bound): string {
   return capital(
-    `${side.subject} stands at its ${side.side === 'min' ? 'least' : 'most'}, ${withUnit(side.bound, side.unit)}.`,
+    `${bound.subject} stands at its ${bound.side === 'min' ? 'least' : 'most'}, ${withUnit(bound.bound, bound.unit)}.`,
   );
 }
 
-export function conflictSentence(sides: readonly Bound[]): string {
-  if (sides.length === 0)
+export function conflictSentence(bounds: readonly Bound[]): string {
+  if (bounds.length === 0)
     return 'No mix of these foods keeps every rule to the last digit; loosen any one of them a little.';
-  return `No mix of these foods can keep the rules: ${joined(sides.map(demand))}.`;
+  return `No mix of these foods can keep the rules: ${joined(bounds.map(demand))}.`;
 }
 
 /** "Fit to feed ..." with what it rests on. */
@@ -57,9 +57,17 @@ export function fitSentence(subjects: readonly string[], unsure: readonly Doubt[
   return `In range: ${inRange}.${rests}`;
 }
 
+const AND = new Intl.ListFormat('en-GB');
+const OR = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+
+/** "a, b and c"; nothing for an empty list. */
 export function joined(parts: readonly string[]): string {
-  if (parts.length <= 1) return parts[0] ?? '';
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return AND.format(parts);
+}
+
+/** "a, b or c"; nothing for an empty list. */
+export function eitherOf(parts: readonly string[]): string {
+  return OR.format(parts);
 }
 
 export function capital(sentence: string): string {

@@ -3,13 +3,13 @@
  * little. Prices are the solver's duals; what is said in words was worked out by solving again with the bound moved.
  */
 
-import { outwards } from '../advice/remedies.ts';
 import type { Objective, Problem } from '../problem/problem.ts';
 import type { Reason } from '../problem/result.ts';
 import { type AimLine, aimWords } from '../solve/aims.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { Found } from '../solve/mix-solver.ts';
-import { AT_BOUND } from './evaluate.ts';
+import { AT_BOUND } from '../solve/tolerances.ts';
+import { outwards } from './outwards.ts';
 import { capital, figure, joined } from './sentences.ts';
 
 /** How far a bound is let go to see what comes of it, part of the bound. */
@@ -22,12 +22,12 @@ const MOST_NAMED = 3;
 /** Where foods are counted every answer takes a while: so many bounds are tried. */
 const MOST_COUNTED = 6;
 
-export interface WhyQuestion {
+interface WhyQuestion {
   readonly problem: Problem;
   readonly found: Found;
-  /** All that can stand at its limit; sides of rules first, in the order of `found.prices`. */
+  /** All that can stand at its limit; those of rules first, in the order of `found.prices`. */
   readonly bounds: readonly Bound[];
-  /** Sides that `found.prices.sides` speaks of. */
+  /** Bounds that `found.prices.bounds` speaks of. */
   readonly priced: readonly LinearBound[];
   readonly names: readonly string[];
   readonly aims: readonly AimLine[];
@@ -92,16 +92,16 @@ function reasonOf(bound: Bound, question: WhyQuestion): Reason {
 /** What one unit of the bound is worth: the solver's price of the row, turned into the bound's own unit. */
 function priceOf(bound: Bound, { found, priced }: WhyQuestion): number | undefined {
   const k = priced.findIndex((s) => s.pointer === bound.pointer);
-  const dual = found.prices?.sides[k];
+  const dual = found.prices?.bounds[k];
   if (k < 0 || dual === undefined) return undefined;
-  const side = priced[k]!;
+  const row = priced[k]!;
   const missing = (b: number) => {
-    const { g, h, scale } = side.halfSpace(b);
+    const { g, h, scale } = row.halfSpace(b);
     return scale * (h - g.reduce((sum, v, i) => sum + v * found.x[i]!, 0));
   };
   // A row is a straight line in its bound, so a difference is exact.
   const turn = missing(bound.bound + 0.5) - missing(bound.bound - 0.5);
-  return Math.abs((dual / side.halfSpace(bound.bound).scale) * turn);
+  return Math.abs((dual / row.halfSpace(bound.bound).scale) * turn);
 }
 
 /** The bound let go by a plain step, or just as far as it matters. */

@@ -100,7 +100,7 @@ describe('one problem for several animals', () => {
   it('changes nothing the second time, and nobody is lost by whoever comes with', () => {
     const rules = [
       ...rulesFrom(profile('hamster-adult')!),
-      ...rulesFrom(profile('mouse-nrc')!, 'mix'),
+      ...rulesFrom(profile('mouse-nrc')!).map((rule) => ({ ...rule, on: 'mix' }) as Rule),
       SPLIT,
     ];
     const someone = fc.record({

@@ -1,103 +1,55 @@
-/** The formulation problem as a person or a program writes it (problem.json). See README, "Machine interface". */
-import type { Composition } from '../../foods/food.ts';
-import type { Tag } from '../../nutrition/nutrients.ts';
+/**
+ * The formulation problem as a person or a program writes it (problem.json). See README, "Machine interface". Its shape
+ * stands in `schema.ts`; here the parts get their names. What each field means is said there.
+ */
+import type { z } from 'zod';
+import type {
+  aimSchema,
+  besideSchema,
+  countRuleSchema,
+  groupRuleSchema,
+  ingredientSchema,
+  nutrientRuleSchema,
+  objectiveSchema,
+  onSchema,
+  overrideSchema,
+  problemSchema,
+  ratioRuleSchema,
+  shareRuleSchema,
+  variationSchema,
+} from './schema.ts';
 
-export type On = 'mix' | 'ration';
+/** What a schema lets through, not to be written to. */
+type Read<S extends z.ZodType> = DeepReadonly<z.infer<S>>;
+type DeepReadonly<T> = T extends object ? { readonly [K in keyof T]: DeepReadonly<T[K]> } : T;
+
+export type On = z.infer<typeof onSchema>;
 /** Whether an amount without a standard deviation is exact, or spreads as published for its nutrient and group. */
-export type Variation = 'given' | 'published';
-export type Objective = 'nearest' | 'cheapest' | 'varied';
-
-/** Where a food's amounts come from: a reference number, own figures per 100 g as fed, or both. */
-interface Described {
-  readonly id: string;
-  readonly name?: string;
-  /** Reference number; or give `composition`. With both, `composition` overrides single amounts. */
-  readonly ref?: string;
-  readonly composition?: Composition;
-  readonly sd?: Composition;
-  /** Guaranteed least and most, where a label gives a bound and no value. */
-  readonly low?: Composition;
-  readonly high?: Composition;
-  /** Amounts in `composition` that were taken from another food, with its name: they count as estimates. */
-  readonly borrowed?: Partial<Record<Tag, string>>;
-}
+export type Variation = z.infer<typeof variationSchema>;
+export type Objective = z.infer<typeof objectiveSchema>;
 
 /** A keeper's explicit choice to feed more of a food than its caution allows. */
-export interface Override {
-  /** Id of the caution. */
-  readonly caution: string;
-  /** Why, in the keeper's words. */
-  readonly note: string;
-  /** ISO 8601 date. */
-  readonly on: string;
-}
+export interface Override extends Read<typeof overrideSchema> {}
 
-export interface Ingredient extends Described {
-  readonly group?: string;
-  /** Share bounds and wanted share, percent of the mix as weighed. */
-  readonly min?: number;
-  readonly max?: number;
-  readonly want?: number;
-  readonly price_per_kg?: number;
-  readonly refused?: boolean;
-  readonly override?: Override;
-  /** Least share where the food is used at all, percent of the mix: its share is 0 or at least this. */
-  readonly if_used?: number;
-  /** The animal is fond of it; counts for the aim "liked". */
-  readonly liked?: boolean;
-  /** What the cupboard holds of it, g as mixed; counts for the aims "cupboard" and "few to buy". */
-  readonly on_hand_grams?: number;
-}
+/** A food that the mix may be made of. */
+export interface Ingredient extends Read<typeof ingredientSchema> {}
 
 /** A food fed beside the mix (pellet, fresh food, treat); `share_of_ration` is percent of the ration as weighed. */
-export interface Beside extends Described {
-  readonly share_of_ration: number;
-  /** Written instead of the share, where {@link Problem.daily_grams} says how much is fed in all; g as weighed. */
-  readonly grams_a_day?: number;
-  /** Bounds within which the share is chosen where no mix fits `share_of_ration` itself, percent of the ration. */
-  readonly share_min?: number;
-  readonly share_max?: number;
-  /**
-   * "air dry": a fresh food, counted without its water above that of air-dry food (`nutrition/air-dry.ts`). Ranges as fed are meant for dry
-   * food; a slice of cucumber does not lower the protein that the animal gets.
-   */
-  readonly counts_as?: 'air dry';
-}
-
-interface Bounds {
-  readonly min?: number;
-  readonly max?: number;
-  /** Words for people: where the bound comes from. Not used in the arithmetic. */
-  readonly source?: string;
-}
+export interface Beside extends Read<typeof besideSchema> {}
 
 /** Content per 100 g (of dry matter with basis "DM"), in the unit of the tagname. */
-export interface NutrientRule extends Bounds {
-  readonly nutrient: Tag;
-  readonly on?: On;
-  readonly basis?: 'as fed' | 'DM';
-}
+export interface NutrientRule extends Read<typeof nutrientRuleSchema> {}
 /** First over second, amounts as their units stand (both in mg for CA and P). */
-export interface RatioRule extends Bounds {
-  readonly ratio: readonly [Tag, Tag];
-  readonly on?: On;
-}
+export interface RatioRule extends Read<typeof ratioRuleSchema> {}
 /** Sum of the shares of a group, percent of what `on` names. */
-export interface GroupRule extends Bounds {
-  readonly group: string;
-  readonly on?: On;
-}
+export interface GroupRule extends Read<typeof groupRuleSchema> {}
 /** Share of one food, percent of what `on` names. */
-export interface ShareRule extends Bounds {
-  readonly food: string;
-  readonly on?: On;
-}
+interface ShareRule extends Read<typeof shareRuleSchema> {}
 /**
  * Number of foods in the mix: at least `min` of them with `at_least` percent each, at most `max` with any share.
  * `group` counts the foods of one group only.
  */
-export interface CountRule extends Bounds {
-  readonly count: { readonly group?: string; readonly at_least?: number };
+export interface CountRule extends Read<typeof countRuleSchema> {
   /** Foods are counted in the mix. */
   readonly on?: never;
 }
@@ -105,9 +57,9 @@ export type Rule = NutrientRule | RatioRule | GroupRule | ShareRule | CountRule;
 
 /** What an aim makes less or more of; content per 100 g of the mix or the ration, or share of the mix. */
 export type Measured =
-  | { readonly nutrient: Tag; readonly on?: On }
-  | { readonly group: string }
-  | { readonly food: string };
+  | Pick<NutrientRule, 'nutrient' | 'on'>
+  | Pick<GroupRule, 'group'>
+  | Pick<ShareRule, 'food'>;
 
 /**
  * A preference, met as far as the rules and the aims before it let it. `give` is how far from its best it may be
@@ -117,39 +69,19 @@ export type Measured =
  * - "cupboard": most of the batch from what the cupboard holds, percent of the mix
  * - "few": fewest foods; "few to buy": fewest foods of which the cupboard does not hold enough
  * - "cheap": least price, per kg of mix
- * - "less", "more": of a nutrient, a group or a food
+ * - "less", "more": of a nutrient, a group or a food (see {@link Measured})
  */
-export type Aim = { readonly give?: number } & (
-  | { readonly aim: 'liked' | 'cupboard' | 'few' | 'few to buy' | 'cheap' }
-  | ({ readonly aim: 'less' | 'more' } & Measured)
-);
+export type Aim = Read<typeof aimSchema>;
 
-export interface Problem {
+export interface Problem extends Read<typeof problemSchema> {
   readonly foods: readonly Ingredient[];
   readonly rules: readonly Rule[];
   readonly beside: readonly Beside[];
-  readonly objective: Objective;
-  /** Preferences, first things first; `objective` decides among the mixes they leave. */
   readonly aims?: readonly Aim[];
-  /** Least weight of any food that is used at all, g in the batch: what the scale can weigh. */
-  readonly least_grams?: number;
-  /** Every nutrient and ratio rule also holds for what is eaten when any one food of the mix is left. */
-  readonly drop_one?: boolean;
-  /** The whole ration of a day, g as weighed, fresh food left out. */
-  readonly daily_grams?: number;
-  /** 0 to below 1. */
-  readonly confidence: number;
-  /** Whether the confidence is asked for each rule by itself (the default), or for all of them at once. */
-  readonly confidence_for?: 'each' | 'all';
-  /** "given" unless written. */
-  readonly variation?: Variation;
-  /** Whether foods on the caution list are blocked or capped ("apply"), or only named ("report", the default). */
-  readonly cautions?: 'apply' | 'report';
-  /** The animal's species, in words: some cautions hold for dwarf hamsters alone. */
-  readonly species?: string;
-  readonly batch_grams: number;
-  readonly scale_step_grams: number;
 }
+
+/** Shares in percent of the mix by food id. */
+export type Shares = Readonly<Record<string, number>>;
 
 /** Bad input: `field` is a JSON pointer ("/foods/3/min"); the message names field, value and way out. */
 export class ProblemError extends Error {

@@ -3,7 +3,7 @@ import { profile } from '../../targets/profiles.ts';
 import { rulesFrom } from './rules-from-profile.ts';
 
 describe('rules from a profile', () => {
-  it('bind the ration unless told otherwise, with the source', () => {
+  it('bind the ration, each with its source', () => {
     expect(rulesFrom(profile('hamster-adult')!)[0]).toEqual({
       nutrient: 'PROCNT',
       min: 17,
@@ -11,7 +11,7 @@ describe('rules from a profile', () => {
       on: 'ration',
       source: 'common practice, no source',
     });
-    expect(rulesFrom(profile('hamster-adult')!, 'mix').every((rule) => rule.on === 'mix')).toBe(true);
+    expect(rulesFrom(profile('hamster-adult')!).every((rule) => rule.on === 'ration')).toBe(true);
   });
 
   it('keep the basis and ratios', () => {

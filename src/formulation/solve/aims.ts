@@ -3,7 +3,7 @@
 import type { Aim, Problem } from '../problem/problem.ts';
 import type { Ration } from './bounds.ts';
 import { valueAt, words } from './bounds.ts';
-import { NO_SHARE } from './counting.ts';
+import { NO_SHARE } from './tolerances.ts';
 
 /** How far, relatively, an aim may fall short of its best so that the solver's last digits do not rule. */
 const AIM_SLACK = 1e-6;
@@ -15,7 +15,7 @@ export interface AimLine {
   /** What each food costs that is used, is bought, or what a percent out of the cupboard costs. */
   readonly used?: number;
   readonly bought?: number;
-  readonly stocked?: number;
+  readonly fromCupboard?: number;
   /** Added to the lines above. */
   readonly constant: number;
   /** 1 where the aim's own number is made least, -1 where it is made most. */
@@ -55,7 +55,7 @@ export function onHandOf(problem: Problem, open: readonly number[]): Float64Arra
 
 /** @param open rows in `problem.foods` of the columns */
 export function aimLines(problem: Problem, ration: Ration, open: readonly number[]): AimLine[] {
-  const stock = onHandOf(problem, open);
+  const onHand = onHandOf(problem, open);
   return (problem.aims ?? []).map((aim) => {
     const give = aim.give ?? 0;
     const line = (sign: 1 | -1, w: Float64Array, c = 0): AimLine => ({
@@ -84,16 +84,16 @@ export function aimLines(problem: Problem, ration: Ration, open: readonly number
           aim,
           sign: -1,
           give,
-          stocked: -1,
+          fromCupboard: -1,
           constant: 0,
-          value: (x) => stock.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
+          value: (x) => onHand.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
         };
       case 'few': {
         const none = new Float64Array(open.length);
         return { aim, sign: 1, give, used: 1, constant: 0, value: (x) => count(x, none) };
       }
       case 'few to buy':
-        return { aim, sign: 1, give, bought: 1, constant: 0, value: (x) => count(x, stock) };
+        return { aim, sign: 1, give, bought: 1, constant: 0, value: (x) => count(x, onHand) };
       default: {
         const sign = aim.aim === 'less' ? 1 : -1;
         if ('nutrient' in aim) {

@@ -1,6 +1,6 @@
 /**
- * Rules as half-spaces. A rule with both bounds is two sides, and so is a food with a least and a most share:
- * each side can collide, be loosened and be named on its own, by JSON pointer.
+ * Rules as half-spaces. A rule with both ends is two bounds, and so is a food with a least and a most share:
+ * each bound can collide, be loosened and be named on its own, by JSON pointer.
  */
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Cap } from '../amounts/apply-cautions.ts';
@@ -13,10 +13,14 @@ export interface Spread {
   readonly q0: number;
 }
 
-/** `g . x >= h` over the shares x (percent), scaled so that the largest |g| is 1. */
-export interface HalfSpace {
+/** `g . x >= h` over the shares x (percent): a bound's half-space, or a tangent plane of what is curved. */
+export interface Row {
   readonly g: Float64Array;
   readonly h: number;
+}
+
+/** A bound's row, scaled so that the largest |g| is 1. */
+export interface HalfSpace extends Row {
   /** Where a confidence is asked, z x sd of each share's part, scaled as the row is: then `g . x - spread >= h`. */
   readonly cone?: Spread;
   /** What one unit of the scaled row is in the bound's own unit. */
@@ -55,11 +59,11 @@ export interface Line {
 /** What is fed, as lines over the shares: of the mix (shares/100) or of the ration (with what is fed beside). */
 export class Ration {
   readonly foods: readonly FoodAmounts[];
-  readonly beside: readonly { readonly stocked: FoodAmounts; readonly part: number }[];
+  readonly beside: readonly { readonly food: FoodAmounts; readonly part: number }[];
   /** The mix's part of the ration, 0 to 1. */
   readonly mixPart: number;
 
-  constructor(foods: readonly FoodAmounts[], beside: readonly { stocked: FoodAmounts; part: number }[]) {
+  constructor(foods: readonly FoodAmounts[], beside: readonly { food: FoodAmounts; part: number }[]) {
     this.foods = foods;
     this.beside = beside;
     this.mixPart = 1 - beside.reduce((sum, b) => sum + b.part, 0);
@@ -74,7 +78,7 @@ export class Ration {
   line(on: On, of: (food: FoodAmounts) => number): Line {
     return {
       w: Float64Array.from(this.foods, (f) => this.weight(on, of(f))),
-      c: on === 'mix' ? 0 : this.beside.reduce((sum, b) => sum + b.part * of(b.stocked), 0),
+      c: on === 'mix' ? 0 : this.beside.reduce((sum, b) => sum + b.part * of(b.food), 0),
     };
   }
 }
@@ -90,7 +94,7 @@ export function valueAt(line: Line, x: ArrayLike<number>): number {
 export const dryPart = (f: FoodAmounts) => 1 - f.amount('WATER').value / 100;
 
 /**
- * All sides of a problem: of its rules first, then of its foods' own bounds and of what a caution allows of them.
+ * All linear bounds of a problem: of its rules first, then those of its foods and of what a caution allows of them.
  * @param caps by row in `problem.foods`
  */
 export function linearBounds(
@@ -100,13 +104,13 @@ export function linearBounds(
   z: number,
   caps: ReadonlyMap<number, Cap>,
 ): LinearBound[] {
-  const sides: LinearBound[] = [];
+  const bounds: LinearBound[] = [];
   problem.rules.forEach((rule, i) => {
     // How many foods a mix has is no half-space: see counting.ts.
     if ('count' in rule) return;
     for (const side of ['min', 'max'] as const) {
       const bound = rule[side];
-      if (bound !== undefined) sides.push(ruleBound(rule, `/rules/${i}/${side}`, side, bound, ration, z));
+      if (bound !== undefined) bounds.push(ruleBound(rule, `/rules/${i}/${side}`, side, bound, ration, z));
     }
   });
   openFoods.forEach((row, column) => {
@@ -119,12 +123,12 @@ export function linearBounds(
     for (const side of ['min', 'max'] as const) {
       const bound = food[side];
       if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
-      sides.push(bounded(`/foods/${row}/${side}`, side, bound));
+      bounds.push(bounded(`/foods/${row}/${side}`, side, bound));
     }
     const cap = caps.get(row);
-    if (cap) sides.push({ ...bounded(`/foods/${row}`, 'max', cap.max), because: cap.reason });
+    if (cap) bounds.push({ ...bounded(`/foods/${row}`, 'max', cap.max), because: cap.reason });
   });
-  return sides;
+  return bounds;
 }
 
 function ruleBound(
@@ -186,7 +190,7 @@ export const denominatorOf = (tag: Tag) => (f: FoodAmounts) => {
 /** z x sd of each food's part in the content, and of what is fed beside. */
 function spreadOf(tag: Tag, on: On, ration: Ration, z: number): Spread | undefined {
   const { w } = ration.line(on, (f) => z * f.amount(tag).sd);
-  const beside = on === 'mix' ? [] : ration.beside.map((b) => z * b.part * b.stocked.amount(tag).sd);
+  const beside = on === 'mix' ? [] : ration.beside.map((b) => z * b.part * b.food.amount(tag).sd);
   const q0 = Math.hypot(...beside);
   return q0 === 0 && w.every((v) => v === 0) ? undefined : { q: w, q0 };
 }
@@ -197,23 +201,20 @@ export function shortfall(space: Pick<HalfSpace, 'g' | 'h' | 'cone'>, x: ArrayLi
 }
 
 /** The tangent plane at x of a half-space with a cone; undefined where x has no spread, and no plane is needed. */
-export function tangent(
-  { g, h, cone }: HalfSpace,
-  x: ArrayLike<number>,
-): Pick<HalfSpace, 'g' | 'h'> | undefined {
+export function tangent({ g, h, cone }: HalfSpace, x: ArrayLike<number>): Row | undefined {
   const length = cone ? spreadAt(cone, x) : 0;
   if (!cone || length === 0) return undefined;
   return { g: g.map((v, i) => v - (cone.q[i]! ** 2 * x[i]!) / length), h: h + cone.q0 ** 2 / length };
 }
 
 /** Length of the spread at given shares: z x sd of the content. */
-export function spreadAt(spread: Spread, x: ArrayLike<number>): number {
+function spreadAt(spread: Spread, x: ArrayLike<number>): number {
   let sum = spread.q0 * spread.q0;
   for (let i = 0; i < spread.q.length; i++) sum += (spread.q[i]! * x[i]!) ** 2;
   return Math.sqrt(sum);
 }
 
-/** A side whose content is one line over the shares. */
+/** A bound whose content is one line over the shares. */
 function lineBound(
   pointer: string,
   side: 'min' | 'max',
@@ -231,7 +232,7 @@ function lineBound(
   return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
 }
 
-/** A side whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
+/** A bound whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
 export function quotientBound(
   pointer: string,
   side: 'min' | 'max',

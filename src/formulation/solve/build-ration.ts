@@ -37,7 +37,7 @@ export function buildRation(problem: Problem, { reference, highs }: FormulationO
     (leavesShareOpen(problem) && rationShares({ highs, problem, open, foods, beside, caps, z })) || written;
   const ration = new Ration(
     foods,
-    beside.map((stocked, i) => ({ stocked, part: besideShares[i]!.share / 100 })),
+    beside.map((food, i) => ({ food, part: besideShares[i]!.share / 100 })),
   );
   return { open, caps, besideShares, ration, z };
 }
@@ -45,8 +45,8 @@ export function buildRation(problem: Problem, { reference, highs }: FormulationO
 /** What is fed beside the mix, as its amounts count; by row in `problem.beside`. */
 export function besideAmounts(problem: Problem, reference: Reference): FoodAmounts[] {
   return problem.beside.map((b) => {
-    const stocked = foodAmounts(b, reference, problem.variation);
-    return b.counts_as === 'air dry' ? airDry(stocked) : stocked;
+    const food = foodAmounts(b, reference, problem.variation);
+    return b.counts_as === 'air dry' ? airDry(food) : food;
   });
 }
 

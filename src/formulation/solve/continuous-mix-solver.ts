@@ -20,7 +20,7 @@ export class ContinuousMixSolver implements MixSolver {
 
   constructor(question: MixQuestion) {
     this.question = question;
-    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.sides);
+    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.bounds);
   }
 
   dispose(): void {
@@ -65,13 +65,13 @@ export class ContinuousMixSolver implements MixSolver {
 
   /** Least cost, and among mixes of that cost the one nearest to what is wanted. */
   private cheapest(): Found | undefined {
-    const { prices, highs, lower, upper, sides, wants } = this.question;
+    const { prices, highs, lower, upper, bounds, wants } = this.question;
     this.pin(new Map());
     const answer = this.polytope.cheapest(prices);
     if (answer.status !== 'optimal') return undefined;
     const cost = dot(prices, answer.x);
     const scale = Math.max(1e-12, ...prices);
-    const narrowed = new Polytope(highs, lower, upper, sides);
+    const narrowed = new Polytope(highs, lower, upper, bounds);
     narrowed.require({
       g: prices.map((p) => -p / scale),
       h: (-cost - BUDGET_SLACK * Math.abs(cost)) / scale,

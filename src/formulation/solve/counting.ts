@@ -1,15 +1,12 @@
 /**
  * Rules that count foods: how many are used, how many carry a given share, and the least share of a food that is
- * used at all. They are no half-spaces: a food is in or out, and {@link Choices} decides which.
+ * used at all. They are no half-spaces: a food is in or out, and {@link OuterApproximation} decides which.
  */
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import { AT_BOUND } from '../explain/evaluate.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Bound } from './bounds.ts';
-
-/** A share of no more than this, percent, counts as none. */
-export const NO_SHARE = 1e-9;
+import { AT_BOUND, NO_SHARE } from './tolerances.ts';
 
 /** One bound of a counting rule. `columns` are the foods it counts. */
 export interface CountBound extends Bound {

@@ -7,12 +7,8 @@
  */
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import { AT_BOUND } from '../explain/evaluate.ts';
-import { breachSentence, joined } from '../explain/sentences.ts';
 import type { Problem } from '../problem/problem.ts';
-import type { Breach } from '../problem/result.ts';
 import { type LinearBound, quotientBound, type Ration, valueAt } from './bounds.ts';
-import { NO_SHARE } from './counting.ts';
 import { measureOf } from './measure.ts';
 
 /** Pointer of the wish that the mix stays in range whichever food is left. */
@@ -38,7 +34,7 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
     return (['min', 'max'] as const).flatMap((end): LinearBound[] => {
       const bound = rule[end];
       if (bound === undefined) return [];
-      const side = quotientBound(
+      const linear = quotientBound(
         `/rules/${i}/${end}`,
         end,
         bound,
@@ -50,77 +46,26 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
         eaten(bottom),
       );
       const value = (x: ArrayLike<number>) => {
-        const content = valueAt(weight, x) <= NOTHING ? bound : side.value(x);
+        const content = valueAt(weight, x) <= NOTHING ? bound : linear.value(x);
         return Number.isNaN(content) ? bound : content;
       };
-      return [{ ...side, value }];
+      return [{ ...linear, value }];
     });
   });
 }
 
 /**
- * What `drop_one` adds to a problem: one side for each food and each bound of a nutrient or ratio rule. A mix that
+ * What `drop_one` adds to a problem: one bound for each food and each bound of a nutrient or ratio rule. A mix that
  * keeps them all stays in range whichever one food is left. They are linear, so they go beside the problem's own
- * sides as they are; a further food counts as eaten in each of them.
+ * bounds as they are; a further food counts as eaten in each of them.
  */
 export function dropOneBounds(problem: Problem, ration: Ration): LinearBound[] {
   return ration.foods.flatMap((left) =>
-    boundsWithout(problem, ration, left).map((side) => ({
-      ...side,
+    boundsWithout(problem, ration, left).map((bound) => ({
+      ...bound,
       pointer: DROP_ONE,
-      subject: `${side.subject} without ${left.name}`,
+      subject: `${bound.subject} without ${left.name}`,
       because: 'every food may be left',
     })),
   );
-}
-
-/** What leaving one food does. */
-export interface Leaving {
-  /** Id of the food. */
-  readonly food: string;
-  readonly name: string;
-  /** Its share, percent of the mix. */
-  readonly share: number;
-  /** Rules that what is eaten breaks; pointers name the rules. */
-  readonly breaches: readonly Breach[];
-}
-
-export interface DropOne {
-  /** Whether what is eaten keeps every rule, whichever one food is left. */
-  readonly safe: boolean;
-  /** Foods of the mix, in the problem's order. */
-  readonly foods: readonly Leaving[];
-  readonly sentence: string;
-}
-
-/**
- * For each food of the mix: which nutrient and ratio rules break when the animal leaves it.
- * @param x shares of the ration's foods, percent; counted as parts of what they weigh together
- */
-export function dropOne(problem: Problem, ration: Ration, x: ArrayLike<number>): DropOne {
-  const total = Array.from(x).reduce((sum, v) => sum + v, 0);
-  const shares = total > 0 ? Float64Array.from(x, (v) => (100 * v) / total) : Float64Array.from(x);
-  const foods = ration.foods.flatMap((food, column): Leaving[] => {
-    const share = shares[column]!;
-    if (share <= NO_SHARE) return [];
-    const breaches = boundsWithout(problem, ration, food).flatMap((side) => breachOf(side, food, shares));
-    return [{ food: food.id, name: food.name, share, breaches }];
-  });
-  const missed = foods.filter((f) => f.breaches.length > 0);
-  return { safe: missed.length === 0, foods, sentence: summary(missed) };
-}
-
-function breachOf(side: LinearBound, left: FoodAmounts, x: Float64Array): Breach[] {
-  const actual = side.value(x);
-  const room = side.side === 'min' ? actual - side.bound : side.bound - actual;
-  if (room >= -AT_BOUND * Math.max(1, Math.abs(side.bound))) return [];
-  const sentence = `Without ${left.name}, ${breachSentence(side, actual)}.`;
-  return [{ pointer: side.pointer, sentence, actual, bound: side.bound, side: side.side }];
-}
-
-function summary(missed: readonly Leaving[]): string {
-  if (missed.length === 0) return 'Any one food may be left: what is eaten stays in range.';
-  const names = missed.slice(0, 3).map((f) => f.name);
-  if (missed.length > 3) names.push(`${missed.length - 3} more`);
-  return `Out of range when one of these is left: ${joined(names)}.`;
 }

@@ -1,6 +1,5 @@
 /** Mixes under counting rules and aims: foods are in or out, and {@link OuterApproximation} finds which. */
 
-import { NO_SHARE } from './counting.ts';
 import {
   BUDGET_SLACK,
   exact,
@@ -13,6 +12,7 @@ import {
   without,
 } from './mix-solver.ts';
 import { type Chosen, OuterApproximation } from './outer-approximation.ts';
+import { NO_SHARE } from './tolerances.ts';
 import { dot, squaredDistance } from './vectors.ts';
 
 export class IntegerMixSolver implements MixSolver {
@@ -26,12 +26,12 @@ export class IntegerMixSolver implements MixSolver {
   dispose(): void {}
 
   feasible(): boolean {
-    return this.ask(new Map(), [], (choices) => choices.feasible());
+    return this.ask(new Map(), [], (search) => search.feasible());
   }
 
   best(): Found | undefined {
     const { objective, wants, aims } = this.question;
-    if (objective === 'cheapest') return this.ask(new Map(), aims, (choices) => this.cheapest(choices));
+    if (objective === 'cheapest') return this.ask(new Map(), aims, (search) => this.cheapest(search));
     return this.nearestWith(objective === 'varied' ? new Float64Array(wants.length) : wants, new Map(), aims);
   }
 
@@ -43,10 +43,10 @@ export class IntegerMixSolver implements MixSolver {
     const key = JSON.stringify([...pins]);
     const known = this.spansKept.get(key);
     if (known) return known;
-    const free = this.ask(pins, [], (choices) =>
-      Array.from(this.question.lower, (_, i) => (pins.has(i) ? undefined : choices.span(i))),
+    const free = this.ask(pins, [], (search) =>
+      Array.from(this.question.lower, (_, i) => (pins.has(i) ? undefined : search.span(i))),
     );
-    const spans = free.map((span, i) => span ?? this.ask(without(pins, i), [], (choices) => choices.span(i)));
+    const spans = free.map((span, i) => span ?? this.ask(without(pins, i), [], (search) => search.span(i)));
     this.spansKept.clear();
     this.spansKept.set(key, spans);
     return spans;
@@ -67,8 +67,8 @@ export class IntegerMixSolver implements MixSolver {
   }
 
   private nearestWith(target: Float64Array, pins: Pins, aims: MixQuestion['aims']): Found | undefined {
-    return this.ask(pins, aims, (choices) => {
-      const chosen = choices.nearest(target);
+    return this.ask(pins, aims, (search) => {
+      const chosen = search.nearest(target);
       if (!chosen) return undefined;
       const found = this.found(chosen);
       return { ...found, objective: squaredDistance(found.x, target) };
@@ -76,17 +76,17 @@ export class IntegerMixSolver implements MixSolver {
   }
 
   /** Least cost, and among mixes of that cost the one nearest to what is wanted. */
-  private cheapest(choices: OuterApproximation): Found | undefined {
+  private cheapest(search: OuterApproximation): Found | undefined {
     const { prices, wants } = this.question;
-    const first = choices.cheapest(prices);
+    const first = search.cheapest(prices);
     if (!first) return undefined;
-    choices.hold({ shares: prices }, first.value + BUDGET_SLACK * Math.abs(first.value));
+    search.hold({ shares: prices }, first.value + BUDGET_SLACK * Math.abs(first.value));
     const priced = (chosen: Chosen): Found => {
       const found = this.found(chosen);
       return { ...found, objective: dot(prices, found.x), gap: first.gap };
     };
     try {
-      return priced(choices.nearest(wants) ?? first);
+      return priced(search.nearest(wants) ?? first);
     } catch {
       // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
       return priced(first);
@@ -97,14 +97,14 @@ export class IntegerMixSolver implements MixSolver {
     return { x: exact(x, lower, upper), objective: Number.NaN, gap, lower, upper };
   }
 
-  private ask<T>(pins: Pins, aims: MixQuestion['aims'], question: (choices: OuterApproximation) => T): T {
+  private ask<T>(pins: Pins, aims: MixQuestion['aims'], question: (search: OuterApproximation) => T): T {
     const lower = pinned(this.question.lower, pins);
     const upper = pinned(this.question.upper, pins);
-    const choices = new OuterApproximation({ ...this.question, lower, upper, aims });
+    const search = new OuterApproximation({ ...this.question, lower, upper, aims });
     try {
-      return question(choices);
+      return question(search);
     } finally {
-      choices.dispose();
+      search.dispose();
     }
   }
 }

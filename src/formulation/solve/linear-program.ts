@@ -1,5 +1,7 @@
 /** A small linear (or mixed-integer) program solved afresh; for one-off questions. Live mixes use {@link Polytope}. */
-import { type Highs, loadHighs } from './highs.ts';
+import type { Highs } from './highs.ts';
+import { endingAfter } from './iteration-limit.ts';
+import { PROVEN_GAP } from './tolerances.ts';
 import { sparse } from './vectors.ts';
 
 export interface LinearModel {
@@ -11,7 +13,11 @@ export interface LinearModel {
   readonly upper?: readonly number[];
   /** Columns that must be whole. */
   readonly whole?: readonly boolean[];
-  readonly timeLimitSeconds?: number;
+  /**
+   * Simplex iterations after which the search for whole columns ends with what it has, "unfinished"; no limit unless
+   * given.
+   */
+  readonly mostIterations?: number;
 }
 
 export interface LinearAnswer {
@@ -38,9 +44,9 @@ export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer 
     ...(model.whole ? { integrality: model.whole.map((w) => (w ? 1 : 0) as 0 | 1) } : {}),
   });
   try {
-    solver.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 1e-9 });
-    if (model.timeLimitSeconds !== undefined) solver.options.set('time_limit', model.timeLimitSeconds);
-    const { modelStatus } = solver.run();
+    solver.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: PROVEN_GAP });
+    const { mostIterations: most } = model;
+    const { modelStatus } = solver.run(most === undefined ? undefined : endingAfter(highs, most));
     const { modelStatus: code } = highs.constants;
     const status =
       modelStatus === code.optimal
@@ -55,9 +61,4 @@ export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer 
   } finally {
     solver.dispose();
   }
-}
-
-/** {@link solveLinearWith} on a solver of its own. */
-export async function solveLinear(model: LinearModel): Promise<LinearAnswer> {
-  return solveLinearWith(await loadHighs(), model);
 }

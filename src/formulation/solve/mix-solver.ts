@@ -1,10 +1,13 @@
-/** All mixes of a problem, asked for the best, the nearest and the spans: see {@link PlainMixes} and {@link ChosenMixes}. */
+/**
+ * All mixes of a problem, asked for the best, the nearest and the spans: see {@link ContinuousMixSolver} and
+ * {@link IntegerMixSolver}.
+ */
 
 import type { Objective } from '../problem/problem.ts';
-import type { IntegerQuestion } from './outer-approximation.ts';
+import type { IntegerQuestion } from './integer-question.ts';
 import type { Prices } from './polytope.ts';
 
-/** What is asked for, and how the best is judged. Food bounds belong in `lower` and `upper`, not in `sides`. */
+/** What is asked for, and how the best is judged. Food bounds belong in `lower` and `upper`, not in `bounds`. */
 export interface MixQuestion extends IntegerQuestion {
   readonly objective: Objective;
   readonly wants: Float64Array;

@@ -7,32 +7,20 @@
  * meet after a few rounds (outer approximation: Duran and Grossmann 1986, Math. Programming 36:307-339; the tangents of
  * a food's square hold in their perspective form: Frangioni and Gentile 2006, Math. Programming 106:225-236).
  */
-import { type AimLine, allowance } from './aims.ts';
-import type { LinearBound } from './bounds.ts';
+import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
-import { NO_SHARE } from './counting.ts';
-import type { Highs } from './highs.ts';
-import { type Cost, MasterProblem, type Picked } from './master-problem.ts';
+import type { IntegerQuestion } from './integer-question.ts';
+import type { Cost } from './master-layout.ts';
+import { MasterProblem, type Picked } from './master-problem.ts';
 import { type Curve, Polytope } from './polytope.ts';
+import { AT_BOUND, NO_SHARE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, squaredDistance } from './vectors.ts';
 
 /** How near, relatively, upper and lower bound must come before the best mix is proven. */
 const GAP = 1e-7;
+/** A number or a least share is kept when missed by no more than this part of it. */
+const COUNTED = 1e-9;
 const MOST_ROUNDS = 60;
-/** Where only the end of a share's span is asked, percent. */
-const SPAN_TOLERANCE = 1e-7;
-
-export interface IntegerQuestion {
-  readonly highs: Highs;
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
-  /** Rule sides, and any other half-space that must hold. */
-  readonly sides: readonly LinearBound[];
-  readonly counts: readonly CountBound[];
-  readonly aims: readonly AimLine[];
-  /** What the cupboard holds, percent of the batch. */
-  readonly stock: Float64Array;
-}
 
 export interface Chosen {
   readonly x: Float64Array;
@@ -58,7 +46,7 @@ export class OuterApproximation {
   constructor(question: IntegerQuestion) {
     this.question = question;
     this.n = question.lower.length;
-    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.sides);
+    this.polytope = new Polytope(question.highs, question.lower, question.upper, question.bounds);
   }
 
   dispose(): void {
@@ -98,7 +86,7 @@ export class OuterApproximation {
 
   /** Holds a cost at no more than `most` from now on. */
   hold(cost: Cost, most: number): void {
-    const { shares, stocked } = cost;
+    const { shares, fromCupboard } = cost;
     if (shares) {
       let scale = 0;
       for (const v of shares) scale = Math.max(scale, Math.abs(v));
@@ -107,7 +95,7 @@ export class OuterApproximation {
     }
     this.countsHeld = true;
     this.master.hold(cost, most);
-    if (stocked) this.polytope.requireCurve(stockCurve(this.question.stock, -most));
+    if (fromCupboard) this.polytope.requireCurve(cupboardCurve(this.question.onHand, -most));
   }
 
   /** The choice of foods that was picked, as a mix to full precision. */
@@ -225,20 +213,20 @@ export class OuterApproximation {
   }
 }
 
-/** At least so much of the mix out of the cupboard: the sum of min(x, stock) is concave. */
-function stockCurve(stock: Float64Array, least: number): Curve {
+/** At least so much of the mix out of the cupboard: the sum of min(x, onHand) is concave. */
+function cupboardCurve(onHand: Float64Array, least: number): Curve {
   return {
-    shortfall: (x) => least - stock.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
+    shortfall: (x) => least - onHand.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
     tangent: (x) => ({
-      g: stock.map((s, i) => Number(x[i]! < s)),
-      h: least - stock.reduce((sum, s, i) => sum + (x[i]! < s ? 0 : s), 0),
+      g: onHand.map((s, i) => Number(x[i]! < s)),
+      h: least - onHand.reduce((sum, s, i) => sum + (x[i]! < s ? 0 : s), 0),
     }),
   };
 }
 
 /** Whether shares keep a counting bound. */
 export function keeps({ side, bound, value }: CountBound, x: ArrayLike<number>): boolean {
-  return side === 'min' ? value(x) >= bound * (1 - 1e-9) : value(x) <= bound;
+  return side === 'min' ? value(x) >= bound * (1 - COUNTED) : value(x) <= bound;
 }
 
 /** Bounds under which given shares keep what they use: foods without a share are out. */
@@ -251,7 +239,7 @@ export function boundsAt(
   for (const { counts, columns, atLeast } of question.counts) {
     if (counts === 'few') continue;
     for (const c of columns) {
-      if (x[c]! > NO_SHARE && x[c]! >= atLeast - 1e-7) lower[c] = Math.max(lower[c]!, atLeast);
+      if (x[c]! > NO_SHARE && x[c]! >= atLeast - AT_BOUND) lower[c] = Math.max(lower[c]!, atLeast);
     }
   }
   return { lower, upper };

@@ -4,19 +4,20 @@
  * stay alive and are re-solved warm: only bounds and costs change.
  */
 
-import { type HalfSpace, type LinearBound, shortfall, tangent } from './bounds.ts';
+import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from './bounds.ts';
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
+import { polished } from './projection.ts';
+import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, entries, sparse, squaredDistance } from './vectors.ts';
 
-/** A share may miss a bound by this much (scaled rows); far under what any scale can weigh. */
-export const TOLERANCE = 1e-9;
 /** The solver's own usual tolerance, for what the finer one cannot settle. */
 const COARSE_TOLERANCE = 1e-7;
-/** How far a mix may lie outside a cone (scaled) before another tangent plane is laid. */
-const CONE_TOLERANCE = 1e-8;
-/** The same where only the end of a share's span is asked: some 1e-7 of a percent. */
-const SPAN_TOLERANCE = 1e-7;
+/** Given shares keep a bound or a row that they miss by no more than this. */
+const HELD = 1e-7;
+/** A polished mix counts where it keeps everything this well, and is no further off than this, relatively. */
+const POLISHED = 1e-8;
+const NO_FURTHER = 1e-6;
 const MOST_CUTS = 400;
 /** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
 const MOST_QP_STEPS = 3000;
@@ -24,16 +25,10 @@ const MOST_QP_STEPS = 3000;
 type Model = ReturnType<Highs['createModel']>;
 type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
 
-/** What the last answer would gain if a bound gave way by one: for each side (scaled as its row is), and each share. */
+/** What the last answer would gain if a bound gave way by one: for each bound (scaled as its row is), and each share. */
 export interface Prices {
-  readonly sides: Float64Array;
+  readonly bounds: Float64Array;
   readonly shares: Float64Array;
-}
-
-/** A row beyond the sum, `g . x >= h`: a side's half-space, or a tangent plane of what is curved. */
-export interface Row {
-  readonly g: Float64Array;
-  readonly h: number;
 }
 
 /** A convex bound that is no single half-space, kept by tangent planes laid where it is missed. */
@@ -47,7 +42,7 @@ export interface Curve {
 export class Polytope {
   readonly n: number;
   private readonly highs: Highs;
-  /** The sides' half-spaces, then rows and planes in the order in which they came up. */
+  /** The bounds' half-spaces, then rows and planes in the order in which they came up. */
   private readonly allRows: Row[];
   private readonly base: readonly HalfSpace[];
   private readonly curves: (Curve & { readonly of: number })[];
@@ -64,14 +59,14 @@ export class Polytope {
 
   /**
    * @param lower least shares, percent @param upper most shares, percent
-   * @param sides rule sides; food bounds belong in `lower` and `upper`
+   * @param bounds of rules; those of foods belong in `lower` and `upper`
    */
-  constructor(highs: Highs, lower: Float64Array, upper: Float64Array, sides: readonly LinearBound[]) {
+  constructor(highs: Highs, lower: Float64Array, upper: Float64Array, bounds: readonly LinearBound[]) {
     this.highs = highs;
     this.n = lower.length;
     this.lower = lower;
     this.upper = upper;
-    this.base = sides.map((s) => s.halfSpace(s.bound));
+    this.base = bounds.map((s) => s.halfSpace(s.bound));
     this.allRows = [...this.base];
     this.rowOf = this.base.map((_, k) => k);
     this.curves = this.base.flatMap((space, k) =>
@@ -88,12 +83,12 @@ export class Polytope {
   prices(): Prices | undefined {
     if (!this.lastDuals) return undefined;
     const { colDual, rowDual } = this.lastDuals;
-    const sides = new Float64Array(this.base.length);
-    // The sum comes first; a tangent plane's price is its side's.
+    const bounds = new Float64Array(this.base.length);
+    // The sum comes first; a tangent plane's price is its bound's.
     this.rowOf.forEach((k, row) => {
-      if (k >= 0) sides[k]! += rowDual[row + 1] ?? 0;
+      if (k >= 0) bounds[k]! += rowDual[row + 1] ?? 0;
     });
-    return { sides, shares: colDual };
+    return { bounds, shares: colDual };
   }
 
   /** Adds a row that every mix must keep from now on. */
@@ -173,7 +168,7 @@ export class Polytope {
       const limit = sign === 1 ? this.lower[i]! : this.upper[i]!;
       const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
       // A mix already met that stands at the share's own bound proves that end without a solve.
-      if (met !== undefined && Math.abs(met - limit) <= TOLERANCE) return limit;
+      if (met !== undefined && Math.abs(met - limit) <= SOLVER_TOLERANCE) return limit;
       const cost = new Float64Array(this.n);
       cost[i] = sign;
       const answer = this.cheapest(cost, SPAN_TOLERANCE);
@@ -182,8 +177,8 @@ export class Polytope {
     return [end(1), end(-1)];
   }
 
-  /** Whether given shares keep every side, bound and cone, and add up to 100. */
-  holds(x: ArrayLike<number>, tolerance = 1e-7): boolean {
+  /** Whether given shares keep every row, bound and cone, and add up to 100. */
+  holds(x: ArrayLike<number>, tolerance = HELD): boolean {
     let sum = 0;
     for (let i = 0; i < this.n; i++) {
       if (x[i]! < this.lower[i]! - tolerance || x[i]! > this.upper[i]! + tolerance) return false;
@@ -233,11 +228,11 @@ export class Polytope {
     model.options.set({
       output_flag: false,
       presolve: 'off',
-      primal_feasibility_tolerance: TOLERANCE,
-      dual_feasibility_tolerance: TOLERANCE,
+      primal_feasibility_tolerance: SOLVER_TOLERANCE,
+      dual_feasibility_tolerance: SOLVER_TOLERANCE,
       ...(quadratic
         ? { qp_iteration_limit: MOST_QP_STEPS }
-        : { solver: 'simplex', small_matrix_value: 1e-12 }),
+        : { solver: 'simplex', small_matrix_value: SMALLEST_FACTOR }),
     });
     return model;
   }
@@ -280,28 +275,20 @@ export class Polytope {
       } catch (error) {
         if (attempt === last) throw error;
       } finally {
-        if (attempt === last) model.options.set('primal_feasibility_tolerance', TOLERANCE);
+        if (attempt === last) model.options.set('primal_feasibility_tolerance', SOLVER_TOLERANCE);
       }
     }
     throw new Error('the solver came to no answer');
   }
 
-  /**
-   * The nearest mix to full precision: the solver tells which bounds and rows are met, and the projection onto them
-   * is worked out directly. Kept only when it is a mix and no further off.
-   */
+  /** The nearest mix to full precision; kept only where it is a mix and no further off. */
   private polish(x: Float64Array, target: ArrayLike<number>): Float64Array {
-    const close = 1e-6;
-    const fixed = Array.from(x, (v, i) =>
-      v - this.lower[i]! < close ? this.lower[i]! : this.upper[i]! - v < close ? this.upper[i]! : undefined,
-    );
-    const tight = this.allRows.filter((r) => Math.abs(dot(r.g, x) - r.h) < close);
-    const rows = [{ g: new Float64Array(this.n).fill(1), h: 100 }, ...tight];
-    const better = projected(target, fixed, rows);
+    const sum = { g: new Float64Array(this.n).fill(1), h: 100 };
+    const better = polished(x, target, { lower: this.lower, upper: this.upper, sum, rows: this.allRows });
     if (!better) return x;
     const before = squaredDistance(x, target);
-    const nearer = squaredDistance(better, target) <= before + 1e-6 * (1 + before);
-    return nearer && this.holds(better, 1e-8) ? better : x;
+    const nearer = squaredDistance(better, target) <= before + NO_FURTHER * (1 + before);
+    return nearer && this.holds(better, POLISHED) ? better : x;
   }
 
   private remember(x: Float64Array): void {
@@ -314,40 +301,4 @@ export class Polytope {
       this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
     }
   }
-}
-
-/**
- * Projection of `target` onto `rows` (as equations) with some shares fixed: x = target + G' y over the free shares,
- * G G' y = h - G target. Rows that depend on others are passed over by the pivoting. Undefined where it degenerates.
- */
-function projected(
-  target: ArrayLike<number>,
-  fixed: readonly (number | undefined)[],
-  rows: readonly Row[],
-): Float64Array | undefined {
-  const free = fixed.flatMap((v, i) => (v === undefined ? [i] : []));
-  const start = Float64Array.from(fixed, (v, i) => v ?? target[i]!);
-  // Gram-Schmidt on the rows, twice for accuracy; each kept direction carries its right-hand side along.
-  const basis: { u: Float64Array; r: number }[] = [];
-  for (const row of rows) {
-    const u = Float64Array.from(free, (i) => row.g[i]!);
-    let r = row.h - dot(row.g, start);
-    const before = Math.sqrt(dot(u, u));
-    for (let pass = 0; pass < 2; pass++) {
-      for (const b of basis) {
-        const c = dot(b.u, u);
-        for (let i = 0; i < u.length; i++) u[i]! -= c * b.u[i]!;
-        r -= c * b.r;
-      }
-    }
-    const norm = Math.sqrt(dot(u, u));
-    if (norm <= 1e-9 * Math.max(1, before)) continue;
-    basis.push({ u: u.map((v) => v / norm), r: r / norm });
-  }
-  const x = start.slice();
-  for (const b of basis)
-    free.forEach((i, k) => {
-      x[i]! += b.r * b.u[k]!;
-    });
-  return x.every(Number.isFinite) ? x : undefined;
 }

@@ -14,7 +14,7 @@ import { Polytope } from './polytope.ts';
 /** The mix has to be something: least part of the ration, percent. */
 const LEAST_MIX = 1;
 
-export interface RationQuestion {
+interface RationQuestion {
   readonly highs: Highs;
   readonly problem: Problem;
   /** Rows in `problem.foods` of the foods that may be used, and those foods. */
@@ -70,7 +70,7 @@ export function rationShares(question: RationQuestion): RationShare[] | undefine
 function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuestion): LinearBound[] {
   const ration = new Ration([...foods, ...beside], []);
   const inMix = new Set(foods);
-  const sides: LinearBound[] = [];
+  const bounds: LinearBound[] = [];
   const add = (
     pointer: string,
     side: 'min' | 'max',
@@ -78,7 +78,7 @@ function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuest
     top: (f: FoodAmounts) => number,
     bottom: (f: FoodAmounts) => number,
     spread?: Spread,
-  ) => sides.push(quotientBound(pointer, side, bound, '', '', ration, 'mix', top, bottom, spread));
+  ) => bounds.push(quotientBound(pointer, side, bound, '', '', ration, 'mix', top, bottom, spread));
   const ofMix = (of: (f: FoodAmounts) => number) => (f: FoodAmounts) => (inMix.has(f) ? of(f) : 0);
   const one = () => 1;
   problem.rules.forEach((rule, i) => {
@@ -109,7 +109,7 @@ function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuest
     if (min > 0) add(`/foods/${row}/min`, 'min', min, top, ofMix(one));
     if (most < 100) add(`/foods/${row}/max`, 'max', most, top, ofMix(one));
   });
-  return sides;
+  return bounds;
 }
 
 /** What a rule bounds, as one content over another, and its standard deviation. */

@@ -7,22 +7,6 @@ import { rulesFrom } from '../../formulation/problem/rules-from-profile.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import type { Mix, OwnFood } from '../model.ts';
 
-/** The value at a JSON pointer ("/rules/0/max") replaced; undefined takes it out. */
-export function setAtPointer<T>(whole: T, pointer: string, value: unknown): T {
-  const parts = pointer
-    .split('/')
-    .slice(1)
-    .map((p) => p.replaceAll('~1', '/').replaceAll('~0', '~'));
-  return replaced(whole, parts, value) as T;
-}
-
-function replaced(at: unknown, [head, ...rest]: string[], value: unknown): unknown {
-  if (head === undefined) return value;
-  if (Array.isArray(at)) return at.map((v, i) => (String(i) === head ? replaced(v, rest, value) : v));
-  const object = (at ?? {}) as Record<string, unknown>;
-  return { ...object, [head]: replaced(object[head], rest, value) };
-}
-
 export function withProblem(mix: Mix, patch: Partial<Problem>): Mix {
   return { ...mix, problem: { ...mix.problem, ...patch } };
 }
@@ -80,7 +64,7 @@ export function withProfile(mix: Mix, profile: TargetProfile): Mix {
   const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r || 'count' in r || isDryRule(r));
   return {
     ...withProblem(mix, {
-      rules: [...rulesFrom(profile, 'ration'), ...kept],
+      rules: [...rulesFrom(profile), ...kept],
       species: mix.problem.species ?? profile.species,
     }),
     profileId: profile.id,
@@ -199,7 +183,7 @@ export function newMix(id: string, name: string, profile: TargetProfile): Mix {
     profileId: profile.id,
     problem: {
       foods: [],
-      rules: rulesFrom(profile, 'ration') as Rule[],
+      rules: rulesFrom(profile) as Rule[],
       beside: [],
       objective: 'nearest',
       confidence: 0,

@@ -1,12 +1,12 @@
 /** The rules of a problem as they bind a day of the change: straight lines in the part of the new ration. */
 
 import type { FoodAmounts } from '../../formulation/amounts/food-amounts.ts';
-import { AT_BOUND } from '../../formulation/explain/evaluate.ts';
 import { breachSentence, capital, joined } from '../../formulation/explain/sentences.ts';
 import type { Problem, Rule } from '../../formulation/problem/problem.ts';
 import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
+import { AT_BOUND } from '../../formulation/solve/tolerances.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 
 /** One bound of a rule as a line in the parts of what is fed: kept where sign (top - bound bottom) >= 0. */
@@ -66,7 +66,7 @@ export function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>,
           top: valueAt(ration.line('mix', measure.top), shares),
           bottom: valueAt(ration.line('mix', measure.bottom), shares),
         },
-        beside: ration.beside.map((b) => sums(b.stocked)),
+        beside: ration.beside.map((b) => sums(b.food)),
       });
     }
   });

@@ -25,7 +25,7 @@ function posed(old: Composition, mix: Composition, rules: object[], pellet?: Com
   const { problem } = parseProblem(json, reference);
   const ration = new Ration(
     problem.foods.map((f) => foodAmounts(f, reference)),
-    problem.beside.map((b) => ({ stocked: foodAmounts(b, reference), part: b.share_of_ration / 100 })),
+    problem.beside.map((b) => ({ food: foodAmounts(b, reference), part: b.share_of_ration / 100 })),
   );
   const was = foodAmounts({ id: 'old', name: 'Old mix', composition: old }, reference);
   return (plan: ChangeOverPlan = {}) =>

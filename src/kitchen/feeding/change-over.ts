@@ -10,14 +10,15 @@
  */
 
 import type { FoodAmounts } from '../../formulation/amounts/food-amounts.ts';
-import type { Formulation, Shares } from '../../formulation/formulation.ts';
-import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
+import type { Formulation } from '../../formulation/formulation.ts';
+import type { Ingredient, Problem, Shares } from '../../formulation/problem/problem.ts';
 import type { Statement } from '../../formulation/problem/result.ts';
 import type { Ration } from '../../formulation/solve/bounds.ts';
+import { largestRemainder } from '../../formulation/solve/largest-remainder.ts';
 import { dayNumber, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { clean } from '../rounding.ts';
-import { SAME, WHOLE } from '../tolerances.ts';
+import { SAME } from '../tolerances.ts';
 import { blend, boundsOf, breachOf, spanOfParts } from './blend-bounds.ts';
 import { CHANGE_CAUTIONS, type ChangeCaution } from './change-cautions.ts';
 import { CHANGE_DAYS } from './change-days.ts';
@@ -164,17 +165,10 @@ function inSteps(part: number, ration: Ration, total: number): number[] {
   const rest = total - first;
   const fresh = [mix, ...beside];
   const sum = fresh.reduce((a, b) => a + b, 0);
-  const ideal = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
-  // A hair below a whole step is that step.
-  const steps = ideal.map((v) => Math.floor(v + WHOLE));
-  const order = ideal
-    .map((v, k) => ({ k, left: v - steps[k]! }))
-    .sort((a, b) => b.left - a.left || a.k - b.k);
-  const missing = rest - steps.reduce((a, b) => a + b, 0);
-  for (let n = 0; n < missing; n++) steps[order[n]!.k]!++;
-  return [first, ...steps];
+  const parts = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
+  return [first, ...largestRemainder(parts, rest)];
 }
 
 function named(ration: Ration, amounts: readonly number[]): Record<string, number> {
-  return Object.fromEntries(ration.beside.map((b, k) => [b.stocked.id, amounts[k]!]));
+  return Object.fromEntries(ration.beside.map((b, k) => [b.food.id, amounts[k]!]));
 }

@@ -1,6 +1,7 @@
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { queries } from '../store/queries.ts';
 import { App } from './App.tsx';
 import './base.css';
 import '../mix/mix.css';
@@ -15,8 +16,6 @@ import '../mix/advice/why/why.css';
 import '../weigh-out/weigh-out.css';
 import '../cupboard/cupboard.css';
 import './print.css';
-
-const queries = new QueryClient({ defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } } });
 
 createRoot(document.getElementById('app')!).render(
   <StrictMode>

@@ -1,8 +1,7 @@
 /** Which animals a mix is made for, and the foods that are out because one of them refuses them. */
+import { joined } from '../../formulation/explain/sentences.ts';
 import type { Animal, Mix } from '../../household/model.ts';
 import { linkTo } from '../shared/route.ts';
-
-const AND = new Intl.ListFormat('en-GB');
 
 interface Props {
   mix: Mix;
@@ -47,7 +46,7 @@ export function MixAnimals({ mix, animals, refusedBy, onChange }: Props) {
       <ul className="refused-foods" aria-live="polite" aria-label="Out because an animal refuses it">
         {Object.entries(refusedBy).map(([foodId, names]) => (
           <li key={foodId}>
-            {nameOf(foodId)} is out: {AND.format(names)} {names.length === 1 ? 'refuses' : 'refuse'} it.
+            {nameOf(foodId)} is out: {joined(names)} {names.length === 1 ? 'refuses' : 'refuse'} it.
           </li>
         ))}
       </ul>

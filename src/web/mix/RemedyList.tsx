@@ -1,6 +1,8 @@
 /** Which rules collide, and the changes that would mend it, each tried beforehand and one press away. */
 import { type ReactNode, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { joined } from '../../formulation/explain/sentences.ts';
+import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Collision, Remedy, Statement } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
@@ -102,7 +104,7 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
           ))}
           {wish.length > 0 && (
             <Item
-              words={`Wish for these shares instead of insisting on them: ${list(wish.map((id) => `${nameOf(id)} ${mix.problem.foods.find((f) => f.id === id)!.min} %`))}. The mix then comes as near to them as the other rules allow.`}
+              words={`Wish for these shares instead of insisting on them: ${joined(wish.map((id) => `${nameOf(id)} ${mix.problem.foods.find((f) => f.id === id)!.min} %`))}. The mix then comes as near to them as the other rules allow.`}
               act={() => mend((m) => wishedInstead(m, wish))}
             />
           )}
@@ -241,7 +243,7 @@ function Item(props: { words: string; spoken?: string; more?: ReactNode; act(): 
 function rulesIn(statements: readonly Statement[]): { index: number; sentence: string }[] {
   const found = new Map<number, string>();
   for (const { pointer, sentence } of statements) {
-    const [, kind, index] = pointer.split('/');
+    const [kind, index] = pointerSteps(pointer);
     if (kind === 'rules') found.set(Number(index), sentence);
   }
   return [...found].map(([index, sentence]) => ({ index, sentence }));
@@ -259,5 +261,3 @@ function inSentence(tag: Tag): string {
   const { name } = nutrient(tag);
   return name.charAt(0).toLowerCase() + name.slice(1);
 }
-
-const list = (words: readonly string[]) => `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;

@@ -1,9 +1,11 @@
 /** What mends a mix that cannot be, sorted for a keeper: what was asked gives way before what the animal needs. */
+import { boundsContent } from '../../formulation/problem/at-pointer.ts';
+import { pointerSteps, setAtPointer } from '../../formulation/problem/json-pointer.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Addition, Change, Remedy, Statement } from '../../formulation/problem/result.ts';
 import { unitWords, words } from '../../formulation/solve/bounds.ts';
 import type { Mix } from '../../household/model.ts';
-import { addFood, groupName, patchFood, setAtPointer } from '../../household/reckon/mix-edits.ts';
+import { addFood, groupName, patchFood } from '../../household/reckon/mix-edits.ts';
 
 export interface SortedRemedies {
   /** Changes to what the keeper asked for: shares, groups, numbers of foods, amounts, safety against a food left. */
@@ -23,7 +25,7 @@ export function sortedRemedies(remedies: readonly Remedy[], mix: Mix, keptRules:
   const possible = remedies.filter((r) =>
     changesOf(r).every((c) => !isForeign(c.pointer, keptRules) && !heldAt(mix, c.pointer)),
   );
-  const ofTarget = (r: Remedy) => changesOf(r).some((c) => isNeed(mix.problem, c.pointer));
+  const ofTarget = (r: Remedy) => changesOf(r).some((c) => boundsContent(mix.problem, c.pointer));
   return {
     asked: possible.filter((r) => r.kind !== 'add' && !ofTarget(r)),
     foods: possible.filter((r) => r.kind === 'add'),
@@ -45,13 +47,13 @@ export function changesOf(remedy: Remedy): readonly Change[] {
 
 /** Whether a pointer names a rule that an animal of the mix brings. */
 export function isForeign(pointer: string, keptRules: number): boolean {
-  const [, list, row] = pointer.split('/');
+  const [list, row] = pointerSteps(pointer);
   return list === 'rules' && Number(row) >= keptRules;
 }
 
 /** The held food whose least or most share a pointer names. */
 export function heldAt(mix: Mix, pointer: string): string | undefined {
-  const [, list, row, bound] = pointer.split('/');
+  const [list, row, bound] = pointerSteps(pointer);
   if (list !== 'foods' || (bound !== 'min' && bound !== 'max')) return undefined;
   const id = mix.problem.foods[Number(row)]?.id;
   return id !== undefined && mix.held.includes(id) ? id : undefined;
@@ -89,7 +91,7 @@ function subjectAt(
   pointer: string,
   nameOf: (id: string) => string,
 ): { subject: string; unit: string } {
-  const [, list, row] = pointer.split('/');
+  const [list, row] = pointerSteps(pointer);
   const food = list === 'foods' ? foods[Number(row)] : undefined;
   if (food) return { subject: `share of ${nameOf(food.id)}`, unit: '%' };
   const rule = list === 'rules' ? rules[Number(row)] : undefined;
@@ -109,10 +111,4 @@ export function tableOf(ref: string): string {
   const [table, number] = ref.split(':');
   const name = { sr28: 'USDA SR28', ifct: 'IFCT 2017' }[table ?? ''];
   return name ? `${name}, number ${number}` : 'published figures';
-}
-
-function isNeed({ rules }: Problem, pointer: string): boolean {
-  const [, list, row] = pointer.split('/');
-  const rule = list === 'rules' ? rules[Number(row)] : undefined;
-  return rule !== undefined && ('nutrient' in rule || 'ratio' in rule);
 }

@@ -1,36 +1,38 @@
 /**
- * Saves the newest version of one thing, a little after the last change, one request at a time.
- * A failed save is kept, shown and tried again; nothing is dropped but older versions of the same thing.
+ * Saves the newest version of one object, a little after the last change, one request at a time.
+ * A failed save is kept, shown and tried again; nothing is dropped but older versions of the same object.
  */
+import { backoff } from './backoff.ts';
+
 export type SaveState =
   | { readonly is: 'saved' }
   | { readonly is: 'saving' }
   | { readonly is: 'failed'; readonly message: string };
 
+/** From the last change to its save, ms. */
+const DELAY = 400;
+
 export class Autosave<T> {
-  readonly #save: (thing: T, leaving: boolean) => Promise<void>;
+  readonly #save: (version: T, leaving: boolean) => Promise<void>;
   readonly #show: (state: SaveState) => void;
-  readonly #delay: number;
-  #pending: { thing: T } | undefined;
-  #busy = false;
+  #pending: { version: T } | undefined;
+  #underWay = 0;
+  /** Number of the newest version sent. */
+  #newest = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #failures = 0;
 
-  constructor(
-    save: (thing: T, leaving: boolean) => Promise<void>,
-    show: (state: SaveState) => void,
-    delay = 400,
-  ) {
+  /** @param save stores a version; with `leaving`, by a request that outlives the page */
+  constructor(save: (version: T, leaving: boolean) => Promise<void>, show: (state: SaveState) => void) {
     this.#save = save;
     this.#show = show;
-    this.#delay = delay;
   }
 
-  /** Keeps `thing` as the version to save. */
-  queue(thing: T): void {
-    this.#pending = { thing };
+  /** Keeps `version` as the one to save. */
+  queue(version: T): void {
+    this.#pending = { version };
     this.#show({ is: 'saving' });
-    this.#later(this.#delay);
+    this.#later(DELAY);
   }
 
   /** Saves now what waits; with `leaving`, by a request that outlives the page. */
@@ -46,21 +48,25 @@ export class Autosave<T> {
 
   async #run(leaving: boolean): Promise<void> {
     const pending = this.#pending;
-    if (!pending || (this.#busy && !leaving)) return;
+    if (!pending || (this.#underWay > 0 && !leaving)) return;
     this.#pending = undefined;
-    this.#busy = true;
+    this.#underWay += 1;
+    this.#newest += 1;
+    const number = this.#newest;
     try {
-      await this.#save(pending.thing, leaving);
+      await this.#save(pending.version, leaving);
       this.#failures = 0;
-      if (!this.#pending) this.#show({ is: 'saved' });
+      if (!this.#pending && number === this.#newest) this.#show({ is: 'saved' });
     } catch (error) {
-      this.#pending ??= pending;
-      this.#failures += 1;
-      this.#show({ is: 'failed', message: error instanceof Error ? error.message : String(error) });
+      // On leaving, a newer version may be on its way already: then this one is saved no more.
+      if (number === this.#newest) {
+        this.#pending ??= pending;
+        this.#failures += 1;
+        this.#show({ is: 'failed', message: error instanceof Error ? error.message : String(error) });
+      }
     } finally {
-      this.#busy = false;
-      if (this.#pending)
-        this.#later(this.#failures ? Math.min(30_000, 1000 * 2 ** this.#failures) : this.#delay);
+      this.#underWay -= 1;
+      if (this.#pending) this.#later(this.#failures > 0 ? backoff(this.#failures) : DELAY);
     }
   }
 }

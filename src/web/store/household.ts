@@ -1,88 +1,48 @@
 /** The household as React sees it: one query, and changes that show at once and are taken back when refused. */
-import { type QueryClient, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import type { Household, Mix } from '../../household/model.ts';
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { Household, Kept, Kind } from '../../household/model.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { fetchHousehold, type KeptObjects, put, remove } from './api.ts';
-
-const key = ['household'];
+import { fetchHousehold, put, remove } from './api.ts';
+import { HOUSEHOLD_KEY, removeCached, writeCached } from './household-cache.ts';
+import { beginSaving, type Saving, savingKey, takeBack } from './saving.ts';
 
 export function useHousehold() {
-  return useQuery({ queryKey: key, queryFn: fetchHousehold, staleTime: Number.POSITIVE_INFINITY });
+  return useQuery({ queryKey: HOUSEHOLD_KEY, queryFn: fetchHousehold, staleTime: Number.POSITIVE_INFINITY });
 }
 
 /** Writes one object into the cached household without asking the server. */
 export function useCacheWriter() {
   const client = useQueryClient();
-  return <K extends keyof KeptObjects>(kind: K, object: KeptObjects[K]) =>
-    client.setQueryData<Household>(
-      key,
-      (house) => house && { ...house, [kind]: placed(house[kind] as readonly KeptObjects[K][], object) },
-    );
+  return <K extends Kind>(kind: K, object: Kept<K>) => writeCached(client, kind, object);
 }
 
-/** What is saved, and the household as it stood before. */
-interface Saving<K extends keyof KeptObjects> {
-  readonly object: KeptObjects[K];
-  readonly before: Household | undefined;
-}
-
-export function useSave<K extends keyof KeptObjects>(kind: K) {
+/** Saves objects of one kind, one after the other. A change shows at once and is taken back where it is refused. */
+export function useSave<K extends Kind>(kind: K) {
   const client = useQueryClient();
-  const write = useCacheWriter();
   const { mutate, mutateAsync, ...state } = useMutation<void, Error, Saving<K>>({
+    mutationKey: savingKey(kind),
     // One after the other: of two quick changes the later one is what is kept.
     scope: { id: kind },
     mutationFn: ({ object }) => put(kind, object),
-    onError: (_error, { before }) => putBack(client, kind, before),
+    onError: (_error, saving) => takeBack(client, kind, saving),
   });
-  /** Shown within the press itself: a radio that waits for a moment would spring back first. */
-  function begun(object: KeptObjects[K]): Saving<K> {
-    const before = client.getQueryData<Household>(key);
-    write(kind, object);
-    return { object, before };
-  }
+  // Shown within the press itself.
   return {
     ...state,
-    mutate: (object: KeptObjects[K], done?: { onSuccess(): void }) => mutate(begun(object), done),
-    mutateAsync: (object: KeptObjects[K]) => mutateAsync(begun(object)),
+    mutate: (object: Kept<K>, done?: { onSuccess(): void }) =>
+      mutate(beginSaving(client, kind, object), done),
+    mutateAsync: (object: Kept<K>) => mutateAsync(beginSaving(client, kind, object)),
   };
 }
 
-export function useRemove(kind: keyof KeptObjects) {
+/** Deletes objects of one kind; they go from the page once the server has deleted them. */
+export function useRemove(kind: Kind) {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (id: string) => remove(kind, id),
-    onSuccess: (_done, id) =>
-      client.setQueryData<Household>(key, (house) => house && without(house, kind, id)),
+    onSuccess: (_done, id) => removeCached(client, kind, id),
   });
-}
-
-/** The household as the server leaves it after a deletion: what hung on the thing is gone too. */
-function without(house: Household, kind: keyof KeptObjects, id: string): Household {
-  const left: Household = {
-    ...house,
-    [kind]: (house[kind] as readonly { id: string }[]).filter((o) => o.id !== id),
-  };
-  if (kind === 'animals') {
-    const freed = (mix: Mix): Mix =>
-      mix.animalIds.includes(id) ? { ...mix, animalIds: mix.animalIds.filter((a) => a !== id) } : mix;
-    return { ...left, mixes: left.mixes.map(freed) };
-  }
-  if (kind === 'mixes') return { ...left, versions: left.versions.filter((v) => v.mixId !== id) };
-  return left;
-}
-
-/** Takes back a refused change; what else changed meanwhile stays. */
-function putBack(client: QueryClient, kind: keyof KeptObjects, before: Household | undefined): void {
-  if (!before) return;
-  client.setQueryData<Household>(key, (house) => house && { ...house, [kind]: before[kind] });
-}
-
-function placed<T extends { id: string }>(list: readonly T[], object: T): T[] {
-  return list.some((o) => o.id === object.id)
-    ? list.map((o) => (o.id === object.id ? object : o))
-    : [...list, object];
 }
 
 /** Whether a profile is the keeper's own, so may be changed. */

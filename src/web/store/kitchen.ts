@@ -1,8 +1,8 @@
-/** What the kitchen has and works on: one thing, changed a field at a time. */
+/** What the kitchen has and works on: one object, changed a field at a time. */
 import { useQueryClient } from '@tanstack/react-query';
-import type { Household } from '../../household/model.ts';
 import type { Kitchen } from '../../kitchen/model.ts';
 import { useSave } from './household.ts';
+import { cachedHousehold } from './household-cache.ts';
 import { useMixDraft } from './mix-draft.tsx';
 
 const NONE: Kitchen = { id: 'kitchen' };
@@ -15,7 +15,7 @@ export function useKitchen() {
     kitchen: house.kitchen[0] ?? NONE,
     /** Changes these fields of the kitchen as it stands this moment; undefined takes a field away. */
     change(fields: Partial<Omit<Kitchen, 'id'>>): void {
-      const now = client.getQueryData<Household>(['household'])?.kitchen[0] ?? NONE;
+      const now = cachedHousehold(client)?.kitchen[0] ?? NONE;
       save.mutate({ ...now, ...fields });
     },
     error: save.error,

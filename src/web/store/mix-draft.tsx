@@ -15,6 +15,7 @@ import { put } from './api.ts';
 import { Autosave, type SaveState } from './autosave.ts';
 import { changed, type History, NO_HISTORY, redone, undone } from './history.ts';
 import { useCacheWriter } from './household.ts';
+import { cachedHousehold, cachedObject } from './household-cache.ts';
 
 interface MixDraft {
   readonly house: Household;
@@ -77,7 +78,7 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
   const keep = useCallback(
     (next: Mix) => {
       // A mix taken back from before an animal was deleted must not name it.
-      const there = client.getQueryData<Household>(['household'])?.animals ?? [];
+      const there = cachedHousehold(client)?.animals ?? [];
       const animalIds = next.animalIds.filter((id) => there.some((a) => a.id === id));
       const stamped = { ...next, animalIds, updatedAt: new Date().toISOString() };
       write('mixes', stamped);
@@ -87,7 +88,7 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
   );
 
   const current = useCallback(
-    () => client.getQueryData<Household>(['household'])?.mixes.find((m) => m.id === id),
+    () => (id === undefined ? undefined : cachedObject(client, 'mixes', id)),
     [client, id],
   );
 

@@ -1,7 +1,7 @@
 /** What of the batch the server does not have yet, in sight until it has. */
 import { Button } from 'react-aria-components';
 import type { Batch } from '../../kitchen/model.ts';
-import type { BatchSave } from '../store/batch-save.ts';
+import type { BatchSave } from '../store/batch-saver.ts';
 import { gramWords } from './view-model.ts';
 
 export function SaveLine(props: {

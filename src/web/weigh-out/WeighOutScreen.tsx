@@ -1,7 +1,7 @@
 /** Weighing out: the batches of the mix at hand, or one batch beside the scale. */
 
 import { linkTo } from '../shared/route.ts';
-import { useFreshBatches } from '../store/batch-save.ts';
+import { useFreshBatches } from '../store/fresh-batches.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { BatchPage } from './BatchPage.tsx';
 import { StartBatch } from './StartBatch.tsx';

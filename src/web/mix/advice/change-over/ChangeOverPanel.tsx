@@ -1,5 +1,6 @@
 /** From the present food to this mix over days: what is fed now, how long it takes, and the plan. */
 import { useMemo, useState } from 'react';
+import { joined } from '../../../../formulation/explain/sentences.ts';
 import { words } from '../../../../formulation/solve/bounds.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
 import { AnswerState, BalanceFirst, useAnswer } from '../../../shared/Answered.tsx';
@@ -12,7 +13,6 @@ import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
 import { usePresentFood } from './ChangeOverPresent.tsx';
 import { type Blend, dailyFault, dailyGramsOf, planColumns, withoutFresh } from './change-over.ts';
 
-const AND = new Intl.ListFormat('en-GB');
 /** What was chosen for each mix, for as long as the page is open: a look at another tab loses nothing. */
 const chosen = new Map<string, ChangeOverChoices>();
 
@@ -72,7 +72,7 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
       />
       {fresh.length > 0 && (
         <p>
-          Fresh food goes on as before: {AND.format(fresh.map((f) => f.name ?? f.id))}{' '}
+          Fresh food goes on as before: {joined(fresh.map((f) => f.name ?? f.id))}{' '}
           {fresh.length === 1 ? 'is' : 'are'} in neither the grams nor the ranges of these days.
         </p>
       )}
@@ -101,7 +101,7 @@ function Partly({ blend: { food, partly } }: { blend: Blend }) {
   const more = partly.length - shown.length;
   return (
     <p className="hint">
-      Of some foods in {food.name} it is not known how much they hold of {AND.format(shown)}
+      Of some foods in {food.name} it is not known how much they hold of {joined(shown)}
       {more > 0 && ` and ${more} more`}. What is known counts as the least it can be.
     </p>
   );

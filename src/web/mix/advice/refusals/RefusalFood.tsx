@@ -2,8 +2,8 @@
 import { useId } from 'react';
 import { Button } from 'react-aria-components';
 import type { Swap } from '../../../../formulation/advice/substitutes.ts';
+import type { Leaving } from '../../../../formulation/explain/drop-one.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
-import type { Leaving } from '../../../../formulation/solve/drop-one.ts';
 import type { Animal } from '../../../../household/model.ts';
 import { AnswerState, useAnswer } from '../../../shared/Answered.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';

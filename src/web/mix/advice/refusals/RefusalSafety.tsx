@@ -1,7 +1,7 @@
 /** Whether any one food may be left, and the wish that it may. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { DropOne } from '../../../../formulation/solve/drop-one.ts';
+import type { DropOne } from '../../../../formulation/explain/drop-one.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix-edits.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';

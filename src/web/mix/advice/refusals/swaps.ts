@@ -1,6 +1,7 @@
 /** Foods that may be left or are refused, as changes to a mix: one food in another's place, and the wish to be safe. */
 
 import { type Swap, swapped } from '../../../../formulation/advice/substitutes.ts';
+import { ruleAt } from '../../../../formulation/problem/at-pointer.ts';
 import type { Ingredient, Problem } from '../../../../formulation/problem/problem.ts';
 import type { Breach } from '../../../../formulation/problem/result.ts';
 import { words } from '../../../../formulation/solve/bounds.ts';
@@ -57,7 +58,7 @@ export function notRefusing(animal: Animal, food: string): Animal {
 /** What goes wrong when a food is left, in a few words: "fat too high", "protein too low and 2 more". */
 export function breachWords(problem: Problem, breaches: readonly Pick<Breach, 'pointer' | 'side'>[]): string {
   const said = breaches.map(({ pointer, side }) => {
-    const rule = problem.rules[Number(pointer.split('/')[2])];
+    const rule = ruleAt(problem, pointer);
     const subject = !rule
       ? 'a rule'
       : 'nutrient' in rule

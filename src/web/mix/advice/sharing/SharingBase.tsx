@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { SharedMix } from '../../../../formulation/advice/shared-base.ts';
+import { joined } from '../../../../formulation/explain/sentences.ts';
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
@@ -12,8 +13,6 @@ import { engine } from '../../../worker/engine.ts';
 import type { Answer } from '../../../worker/formulation.worker.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 import { costWords, figure, type PortionView, portionsNear, problemsApart, sharingView } from './sharing.ts';
-
-const AND = new Intl.ListFormat('en-GB');
 
 /** What one animal gets, and how base and additions as weighed stand under its rules. */
 interface Weighed {
@@ -43,7 +42,7 @@ export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Pr
     weighedApart,
   );
   const weighedNow = weighed.working ? undefined : weighed.value;
-  const names = AND.format(shared.animals.map((a) => a.name));
+  const names = joined(shared.animals.map((a) => a.name));
   const foods = Object.entries(shared.base)
     .filter(([, share]) => share > 0.005)
     .sort((a, b) => b[1] - a[1]);

@@ -3,6 +3,7 @@
 import type { SharedMix, SharingCost } from '../../../../formulation/advice/shared-base.ts';
 import { type Eater, forOneOf } from '../../../../formulation/problem/for-animals.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
+import { largestRemainder } from '../../../../formulation/solve/largest-remainder.ts';
 import type { Animal, Mix } from '../../../../household/model.ts';
 
 /**
@@ -122,23 +123,10 @@ function inSteps(
   step: number,
 ): Record<string, number> {
   const total = Math.round(batch / step);
-  const rows = Object.entries(shares).map(([id, share]) => {
-    const ideal = (share / 100) * total;
-    const whole = Math.floor(ideal + 1e-9);
-    return { id, whole, left: ideal - whole };
-  });
-  const missing = total - rows.reduce((sum, r) => sum + r.whole, 0);
-  const raised = new Set(
-    [...rows]
-      .sort((a, b) => b.left - a.left)
-      .slice(0, missing)
-      .map((r) => r.id),
-  );
+  const ids = Object.keys(shares);
+  const parts = Object.values(shares).map((share) => (share / 100) * total);
   return Object.fromEntries(
-    rows.flatMap(({ id, whole }) => {
-      const grams = tidy((whole + (raised.has(id) ? 1 : 0)) * step);
-      return grams > 0 ? [[id, grams]] : [];
-    }),
+    largestRemainder(parts, total).flatMap((steps, k) => (steps > 0 ? [[ids[k]!, tidy(steps * step)]] : [])),
   );
 }
 

@@ -1,8 +1,9 @@
 /** One bound at which the balanced mix stands, with the way to let it go. */
 import { Button } from 'react-aria-components';
+import { pointerSteps, setAtPointer } from '../../../../formulation/problem/json-pointer.ts';
 import type { Reason } from '../../../../formulation/problem/result.ts';
 import type { Mix } from '../../../../household/model.ts';
-import { hold, setAtPointer } from '../../../../household/reckon/mix-edits.ts';
+import { hold } from '../../../../household/reckon/mix-edits.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 
 export function WhyReason(props: {
@@ -16,7 +17,7 @@ export function WhyReason(props: {
 }) {
   const { reason, mix, view, keptRules, nameOf } = props;
   const { pointer, to } = reason;
-  const [, list, row] = pointer.split('/');
+  const [list, row] = pointerSteps(pointer);
   const food = list === 'foods' ? mix.problem.foods[Number(row)] : undefined;
   const change = (next: (m: Mix) => Mix) => void view.edit(next, 'let go').then(() => view.balance());
 

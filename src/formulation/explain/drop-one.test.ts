@@ -7,11 +7,12 @@ import type { Tag } from '../../nutrition/nutrients.ts';
 import { foodAmounts } from '../amounts/food-amounts.ts';
 import { parseProblem } from '../problem/parse.ts';
 import type { Problem } from '../problem/problem.ts';
-import { linearBounds, Ration } from './bounds.ts';
-import { boundsWithout, dropOne, dropOneBounds } from './drop-one.ts';
-import { type Highs, loadHighs } from './highs.ts';
-import { Polytope } from './polytope.ts';
-import { dot } from './vectors.ts';
+import { linearBounds, Ration } from '../solve/bounds.ts';
+import { boundsWithout, dropOneBounds } from '../solve/drop-one.ts';
+import { type Highs, loadHighs } from '../solve/highs.ts';
+import { Polytope } from '../solve/polytope.ts';
+import { dot } from '../solve/vectors.ts';
+import { dropOne } from './drop-one.ts';
 
 const reference = loadReference();
 const pool = fullyKnown(reference).filter((f) => (f.composition.WATER ?? 100) <= 40);
@@ -23,7 +24,7 @@ beforeAll(async () => {
 function rationOf(problem: Problem): Ration {
   const foods = problem.foods.map((f) => foodAmounts(f, reference));
   const beside = problem.beside.map((b) => ({
-    stocked: foodAmounts(b, reference),
+    food: foodAmounts(b, reference),
     part: b.share_of_ration / 100,
   }));
   return new Ration(foods, beside);
@@ -51,7 +52,7 @@ function eatenValues(problem: Problem, ration: Ration, x: ArrayLike<number>, lef
       i === left ? [] : [{ food, grams: (rule.on === 'ration' ? ration.mixPart : 1) * x[i]! }],
     );
     if (rule.on === 'ration')
-      for (const b of ration.beside) plate.push({ food: b.stocked, grams: 100 * b.part });
+      for (const b of ration.beside) plate.push({ food: b.food, grams: 100 * b.part });
     const held = (tag: Tag) => plate.reduce((sum, p) => sum + (p.grams * p.food.amount(tag).value) / 100, 0);
     const grams = plate.reduce((sum, p) => sum + p.grams, 0);
     const value =
@@ -69,22 +70,22 @@ describe('half-spaces', () => {
       fc.property(fc.integer({ min: 1, max: 100_000 }), (seed) => {
         const { problem, ration } = posed(drawProblem(pool, seed, 'nearest'));
         const x = drawShares(ration.foods.length, randomFrom(seed));
-        const sides = dropOneBounds(problem, ration);
-        const per = sides.length / ration.foods.length;
+        const bounds = dropOneBounds(problem, ration);
+        const per = bounds.length / ration.foods.length;
         ration.foods.forEach((_, left) => {
           eatenValues(problem, ration, x, left).forEach((value, k) => {
-            const side = sides[left * per + k]!;
+            const bound = bounds[left * per + k]!;
             if (!Number.isFinite(value)) return;
             compared++;
-            expect(Math.abs(side.value(x) - value)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(value)));
+            expect(Math.abs(bound.value(x) - value)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(value)));
             // At the value itself the row is met exactly: nothing is short, nothing is over.
-            const { g, h, scale } = side.halfSpace(value);
+            const { g, h, scale } = bound.halfSpace(value);
             const size = Math.max(1, Math.abs(h), Math.abs(value) / scale);
             expect(Math.abs(dot(g, x) - h)).toBeLessThanOrEqual(1e-9 * size);
-            const { g: row, h: least } = side.halfSpace(side.bound);
-            const room = side.side === 'min' ? value - side.bound : side.bound - value;
-            if (Math.abs(room) > 1e-6 * Math.max(1, Math.abs(side.bound)))
-              expect(dot(row, x) - least > 0, side.subject).toBe(room > 0);
+            const { g: row, h: least } = bound.halfSpace(bound.bound);
+            const room = bound.side === 'min' ? value - bound.bound : bound.bound - value;
+            if (Math.abs(room) > 1e-6 * Math.max(1, Math.abs(bound.bound)))
+              expect(dot(row, x) - least > 0, bound.subject).toBe(room > 0);
           });
         });
       }),
@@ -100,37 +101,37 @@ describe('half-spaces', () => {
       const fewer = new Ration(ration.foods.slice(0, -1), ration.beside);
       for (const left of fewer.foods) {
         const whole = boundsWithout(problem, ration, left);
-        boundsWithout(problem, fewer, left).forEach((side, k) => {
-          const { g, scale } = whole[k]!.halfSpace(side.bound);
-          expect(side.coefficient(side.bound, last)).toBeCloseTo(g.at(-1)! * scale, 9);
+        boundsWithout(problem, fewer, left).forEach((bound, k) => {
+          const { g, scale } = whole[k]!.halfSpace(bound.bound);
+          expect(bound.coefficient(bound.bound, last)).toBeCloseTo(g.at(-1)! * scale, 9);
         });
       }
     }
   });
 });
 
-describe('solving with the sides of every food left', () => {
+describe('solving with the bounds of every food left', () => {
   test('gives mixes that stay in range, where plain ones often do not', () => {
     let [met, plainUnsafe, impossible] = [0, 0, 0];
     for (let seed = 1; seed <= 60; seed++) {
       const { problem, ration } = posed(drawProblem(pool, seed, 'nearest'));
       const open = problem.foods.map((_, i) => i);
-      const sides = linearBounds(problem, ration, open, 0, new Map()).filter((s) =>
+      const bounds = linearBounds(problem, ration, open, 0, new Map()).filter((s) =>
         s.pointer.startsWith('/rules/'),
       );
       const lower = Float64Array.from(problem.foods, (f) => f.min ?? 0);
       const upper = Float64Array.from(problem.foods, (f) => f.max ?? 100);
       const even = new Float64Array(open.length).fill(100 / open.length);
-      const solve = (all: typeof sides) => {
+      const solve = (all: typeof bounds) => {
         const polytope = new Polytope(highs, lower, upper, all);
         const answer = polytope.nearest(even);
         polytope.dispose();
         return answer.status === 'optimal' ? answer.x : undefined;
       };
-      const plain = solve(sides);
+      const plain = solve(bounds);
       if (!plain) continue;
       if (!dropOne(problem, ration, plain).safe) plainUnsafe++;
-      const x = solve([...sides, ...dropOneBounds(problem, ration)]);
+      const x = solve([...bounds, ...dropOneBounds(problem, ration)]);
       if (!x) {
         impossible++;
         continue;
@@ -180,11 +181,11 @@ describe('in words', () => {
     expect(answer.sentence).toBe('Out of range when one of these is left: millet and peas.');
   });
 
-  test('the sides say which food is left, and why they stand', () => {
+  test('the bounds say which food is left, and why they stand', () => {
     const { problem, ration } = posed(two);
-    const sides = dropOneBounds(problem, ration);
-    expect(sides).toHaveLength(4);
-    expect(sides[0]).toMatchObject({
+    const bounds = dropOneBounds(problem, ration);
+    expect(bounds).toHaveLength(4);
+    expect(bounds[0]).toMatchObject({
       pointer: '/drop_one',
       subject: 'protein of the ration without millet',
       because: 'every food may be left',

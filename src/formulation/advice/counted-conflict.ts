@@ -3,23 +3,18 @@
  * elastic program says nothing: each question is asked of {@link OuterApproximation} with the bounds in question alone.
  */
 import type { Reference } from '../../foods/reference.ts';
-import {
-  addition,
-  allowed,
-  change,
-  dearest,
-  dryFoods,
-  loosenSentence,
-  outwards,
-} from '../advice/remedies.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
+import { deletionFilter } from '../explain/conflict.ts';
+import { outwards } from '../explain/outwards.ts';
+import { ruleAt } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { CountBound } from '../solve/counting.ts';
 import type { Highs } from '../solve/highs.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
-import { deletionFilter } from './conflict.ts';
+import { dryFoods } from './dry-foods.ts';
+import { addition, allowed, change, dearest, loosenSentence } from './remedies.ts';
 
 /** Further foods that are tried, and that are named. */
 const MOST_TRIED = 40;
@@ -31,18 +26,18 @@ const MOST_ROUNDS = 20;
 export class CountedConflict {
   private readonly highs: Highs;
   private readonly n: number;
-  private readonly sides: readonly LinearBound[];
+  private readonly linear: readonly LinearBound[];
   private readonly counts: readonly CountBound[];
-  /** Positions of the colliding bounds: those below `sides.length` are sides, the rest counts. */
+  /** Positions of the colliding bounds: those below `linear.length` are linear, the rest counts. */
   private readonly members: readonly number[];
 
-  constructor(highs: Highs, n: number, sides: readonly LinearBound[], counts: readonly CountBound[]) {
+  constructor(highs: Highs, n: number, linear: readonly LinearBound[], counts: readonly CountBound[]) {
     this.highs = highs;
     this.n = n;
-    this.sides = sides;
+    this.linear = linear;
     this.counts = counts;
-    const all = [...sides, ...counts].map((_, k) => k);
-    const rank = (k: number) => (k >= sides.length ? 2 : sides[k]!.pointer.startsWith('/foods/') ? 0 : 1);
+    const all = [...linear, ...counts].map((_, k) => k);
+    const rank = (k: number) => (k >= linear.length ? 2 : linear[k]!.pointer.startsWith('/foods/') ? 0 : 1);
     this.members = deletionFilter(
       all.sort((a, b) => rank(a) - rank(b)),
       (kept) => this.possible(kept),
@@ -58,17 +53,17 @@ export class CountedConflict {
   loosenings(): Loosening[] {
     return this.members
       .filter((k) => !this.bound(k).because)
-      .flatMap((k) => (k < this.sides.length ? this.loosenSide(k) : this.loosenCount(k)) ?? [])
+      .flatMap((k) => (k < this.linear.length ? this.loosenLinear(k) : this.loosenCount(k)) ?? [])
       .sort((a, b) => change(a) - change(b));
   }
 
   /** Usual dry foods, one of which is enough; only where the mix has too few foods. */
   additions(problem: Problem, reference: Reference, mends: (a: Addition) => boolean): Addition[] {
     const some = this.members
-      .map((k) => this.counts[k - this.sides.length])
+      .map((k) => this.counts[k - this.linear.length])
       .find((c) => c?.counts === 'some');
     if (!some) return [];
-    const rule = problem.rules[Number(some.pointer.split('/')[2])];
+    const rule = ruleAt(problem, some.pointer);
     const group = rule && 'count' in rule ? rule.count.group : undefined;
     const taken = new Set(problem.foods.map((f) => f.ref));
     const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
@@ -84,47 +79,49 @@ export class CountedConflict {
   }
 
   private bound(k: number): Bound {
-    return k < this.sides.length ? this.sides[k]! : this.counts[k - this.sides.length]!;
+    return k < this.linear.length ? this.linear[k]! : this.counts[k - this.linear.length]!;
   }
 
   private possible(kept: readonly number[], instead: readonly CountBound[] = []): boolean {
-    return this.ask(kept, instead, (choices) => choices.feasible());
+    return this.ask(kept, instead, (search) => search.feasible());
   }
 
   private ask<T>(
     kept: readonly number[],
     instead: readonly CountBound[],
-    question: (choices: OuterApproximation) => T,
+    question: (search: OuterApproximation) => T,
   ): T {
     const { n } = this;
-    const choices = new OuterApproximation({
+    const search = new OuterApproximation({
       highs: this.highs,
       lower: new Float64Array(n),
       upper: new Float64Array(n).fill(100),
-      sides: kept.flatMap((k) => this.sides[k] ?? []),
-      counts: [...kept.flatMap((k) => this.counts[k - this.sides.length] ?? []), ...instead],
+      bounds: kept.flatMap((k) => this.linear[k] ?? []),
+      counts: [...kept.flatMap((k) => this.counts[k - this.linear.length] ?? []), ...instead],
       aims: [],
-      stock: new Float64Array(n),
+      onHand: new Float64Array(n),
     });
     try {
-      return question(choices);
+      return question(search);
     } finally {
-      choices.dispose();
+      search.dispose();
     }
   }
 
   private others(k: number): number[] {
-    return Array.from({ length: this.sides.length + this.counts.length }, (_, j) => j).filter((j) => j !== k);
+    return Array.from({ length: this.linear.length + this.counts.length }, (_, j) => j).filter(
+      (j) => j !== k,
+    );
   }
 
-  /** The best content that the others allow; a ratio's row turns with its bound, so it is asked until it stands still. */
-  private loosenSide(k: number): Loosening | undefined {
-    const side = this.sides[k]!;
-    const bound = this.ask(this.others(k), [], (choices) => {
-      let best = side.bound;
+  /** The best content that the others allow; a ratio's row turns with its reached, so it is asked until it stands still. */
+  private loosenLinear(k: number): Loosening | undefined {
+    const bound = this.linear[k]!;
+    const reached = this.ask(this.others(k), [], (search) => {
+      let best = bound.bound;
       for (let round = 0; round < MOST_ROUNDS; round++) {
-        const found = choices.cheapest(side.halfSpace(best).g.map((v) => -v));
-        const next = found ? side.value(found.x) : Number.NaN;
+        const found = search.cheapest(bound.halfSpace(best).g.map((v) => -v));
+        const next = found ? bound.value(found.x) : Number.NaN;
         if (!Number.isFinite(next)) return undefined;
         const still = Math.abs(next - best) <= 1e-9 * Math.max(1, Math.abs(best));
         best = next;
@@ -132,21 +129,21 @@ export class CountedConflict {
       }
       return best;
     });
-    if (bound === undefined) return undefined;
-    const to = outwards(bound, side.side, 4);
-    if (!allowed(side, to)) return undefined;
+    if (reached === undefined) return undefined;
+    const to = outwards(reached, bound.side, 4);
+    if (!allowed(bound, to)) return undefined;
     return {
       kind: 'loosen',
-      pointer: side.pointer,
-      from: side.bound,
+      pointer: bound.pointer,
+      from: bound.bound,
       to,
-      sentence: loosenSentence(side, to),
+      sentence: loosenSentence(bound, to),
     };
   }
 
   /** A number of foods by whole foods, a least share or weight by hundredths of it: the nearest that can be kept. */
   private loosenCount(k: number): Loosening | undefined {
-    const count = this.counts[k - this.sides.length]!;
+    const count = this.counts[k - this.linear.length]!;
     const others = this.others(k);
     const whole = count.counts !== 'used';
     const steps = whole ? (count.side === 'min' ? count.bound : this.n - count.bound) : STEPS;

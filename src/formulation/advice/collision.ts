@@ -1,44 +1,52 @@
 /** What collides in a problem that no mix can solve, and what would mend it: each remedy verified by solving again. */
 
-import { additions, boundsContent, loosenings, loosenTogether } from '../advice/remedies.ts';
+import { smallestConflict } from '../explain/conflict.ts';
+import { Elastic } from '../explain/elastic.ts';
+import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Loosening, Remedy } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { FormulationOptions } from '../solve/build-ration.ts';
 import type { CountBound } from '../solve/counting.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
-import { smallestConflict } from './conflict.ts';
 import { CountedConflict } from './counted-conflict.ts';
-import { Elastic } from './elastic.ts';
+import { additions, loosenings, loosenTogether } from './remedies.ts';
 
-export interface CollisionQuestion {
+interface CollisionQuestion {
   readonly problem: Problem;
   readonly options: FormulationOptions;
   /** Number of foods that may be used. */
   readonly n: number;
-  readonly sides: readonly LinearBound[];
+  readonly linear: readonly LinearBound[];
   readonly counts: readonly CountBound[];
   /** Whether the problem can be solved with a remedy applied. */
   mends(remedy: Remedy): boolean;
 }
 
-export interface Collided {
+interface Collided {
   /** A smallest set of bounds that collide. */
   readonly bounds: readonly Bound[];
   readonly remedies: readonly Remedy[];
 }
 
 export function collided(question: CollisionQuestion): Collided {
-  return linear(question) ?? counted(question);
+  return collidedLinear(question) ?? collidedCounted(question);
 }
 
 /** What collides where foods are not counted; undefined where nothing does. */
-function linear({ problem, options, n, sides, counts, mends }: CollisionQuestion): Collided | undefined {
-  const elastic = new Elastic(options.highs, n, sides);
+function collidedLinear({
+  problem,
+  options,
+  n,
+  linear,
+  counts,
+  mends,
+}: CollisionQuestion): Collided | undefined {
+  const elastic = new Elastic(options.highs, n, linear);
   try {
     const conflict = smallestConflict(elastic, options.highs);
     if (conflict.length === 0 && counts.length > 0) return undefined;
-    const bounds = conflict.map((k) => elastic.sides[k]!);
+    const bounds = conflict.map((k) => elastic.bounds[k]!);
     const remedies = [
       ...loosenings(elastic, conflict),
       ...loosenTogether(elastic, problem),
@@ -51,8 +59,8 @@ function linear({ problem, options, n, sides, counts, mends }: CollisionQuestion
   }
 }
 
-function counted({ problem, options, n, sides, counts, mends }: CollisionQuestion): Collided {
-  const conflict = new CountedConflict(options.highs, n, sides, counts);
+function collidedCounted({ problem, options, n, linear, counts, mends }: CollisionQuestion): Collided {
+  const conflict = new CountedConflict(options.highs, n, linear, counts);
   const remedies = [...conflict.loosenings(), ...givingUpDropOne(conflict.bounds)].filter(mends);
   return {
     bounds: conflict.bounds,

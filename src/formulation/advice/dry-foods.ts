@@ -1,0 +1,58 @@
+/** Foods of the tables that are dry enough for a mix, for advice on what to bring in. */
+import type { Reference, ReferenceFood } from '../../foods/reference.ts';
+import { isCautioned } from '../amounts/apply-cautions.ts';
+import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
+import type { Problem } from '../problem/problem.ts';
+
+/** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
+const DAMPEST = 20;
+
+export interface DryFood {
+  readonly food: ReferenceFood;
+  readonly amounts: FoodAmounts;
+}
+
+const all = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
+const usual = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
+
+/** Every food dry enough for a mix, with its amounts; gathered once for a reference. */
+export function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
+  return kept(all, reference, variation ?? 'given', () =>
+    Array.from({ length: reference.size }, (_, row) => reference.at(row))
+      .filter(isDry)
+      .map(withAmounts(reference, variation)),
+  );
+}
+
+/** Those that keepers really use and that the caution list leaves free; gathered once for a species. */
+export function usualDryFoods(problem: Problem, reference: Reference): readonly DryFood[] {
+  const { variation, species } = problem;
+  return kept(usual, reference, JSON.stringify([variation, species]), () =>
+    reference
+      .plainFoods()
+      .filter((food) => isDry(food) && !isCautioned(food.ref, problem, reference))
+      .map(withAmounts(reference, variation)),
+  );
+}
+
+function isDry(food: ReferenceFood): boolean {
+  return (food.composition.WATER ?? 100) <= DAMPEST;
+}
+
+const withAmounts = (reference: Reference, variation: Problem['variation']) => (food: ReferenceFood) => ({
+  food,
+  amounts: foodAmounts({ id: food.ref, ref: food.ref, group: food.group }, reference, variation),
+});
+
+function kept<T>(
+  store: WeakMap<Reference, Map<string, T>>,
+  reference: Reference,
+  key: string,
+  make: () => T,
+): T {
+  const made = store.get(reference) ?? new Map<string, T>();
+  store.set(reference, made);
+  const value = made.get(key) ?? make();
+  made.set(key, value);
+  return value;
+}

@@ -1,0 +1,73 @@
+/** What a swap of foods is reckoned with: the problem's own foods, those of the tables, and the rows of all rules. */
+import type { Reference } from '../../foods/reference.ts';
+import type { Tag } from '../../nutrition/nutrients.ts';
+import { applyCautions, NO_CAUTIONS } from '../amounts/apply-cautions.ts';
+import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
+import type { Problem } from '../problem/problem.ts';
+import { type HalfSpace, type LinearBound, linearBounds, Ration } from '../solve/bounds.ts';
+import { sdsFromMean } from '../solve/build-ration.ts';
+import { boundsWithout } from '../solve/drop-one.ts';
+import { type DryFood, usualDryFoods } from './dry-foods.ts';
+
+/** All foods that take part: those of the problem that may be fed, then the candidates of the tables. */
+export interface SwapModel {
+  readonly foods: readonly FoodAmounts[];
+  /** By column; undefined for the problem's own foods. */
+  readonly refs: readonly (string | undefined)[];
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+  /** Least share where the food is used at all. */
+  readonly used: Float64Array;
+  /** Most that a caution allows; advice keeps to it even where the problem only reports cautions. */
+  readonly advised: Float64Array;
+  readonly spaces: readonly HalfSpace[];
+  /** Rows that must also be kept when any one food of the mix is left. */
+  readonly leaving: readonly HalfSpace[];
+}
+
+/** @param beside what is fed beside the mix */
+export function swapModelOf(problem: Problem, reference: Reference, beside: Ration['beside']): SwapModel {
+  const advice = applyCautions({ ...problem, cautions: 'apply' }, reference);
+  const { blocked, caps } = problem.cautions === 'apply' ? advice : NO_CAUTIONS;
+  const open = problem.foods.flatMap((f, row) => (f.refused || blocked.has(row) ? [] : [row]));
+  const own = open.map((row) => foodAmounts(problem.foods[row]!, reference, problem.variation));
+  const tables = candidates(problem, reference);
+  const foods = [...own, ...tables.map((t) => t.amounts)];
+  const ration = new Ration(foods, beside);
+  const byColumn = (of: (row: number) => number, further: number) =>
+    Float64Array.from(foods, (_, k) => (k < open.length ? of(open[k]!) : further));
+  const weighable = (100 * (problem.least_grams ?? 0)) / problem.batch_grams;
+  const rows = (bounds: readonly LinearBound[]) => bounds.map((s) => s.halfSpace(s.bound));
+  return {
+    foods,
+    refs: [...own.map(() => undefined), ...tables.map((t) => t.food.ref)],
+    lower: byColumn((row) => problem.foods[row]!.min ?? 0, 0),
+    upper: byColumn((row) => Math.min(problem.foods[row]!.max ?? 100, caps.get(row)?.max ?? 100), 100),
+    used: byColumn((row) => Math.max(problem.foods[row]!.if_used ?? 0, weighable), weighable),
+    advised: byColumn((row) => (advice.blocked.has(row) ? 0 : (advice.caps.get(row)?.max ?? 100)), 100),
+    spaces: rows(linearBounds(problem, ration, [], sdsFromMean(problem), new Map())),
+    leaving: problem.drop_one ? rows(boundsWithout(problem, ration)) : [],
+  };
+}
+
+/** Nutrients that a rule is about. */
+export function ruledTags(problem: Problem): Tag[] {
+  return [
+    ...new Set(
+      problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [])),
+    ),
+  ];
+}
+
+/** Foods of the tables that the problem does not name yet, refused ones included, and that no missing figure blurs. */
+function candidates(problem: Problem, reference: Reference): DryFood[] {
+  const refs = new Set(problem.foods.map((f) => f.ref));
+  const names = new Set(problem.foods.map((f) => f.name?.toLowerCase()));
+  const ruled = ruledTags(problem);
+  return usualDryFoods(problem, reference).filter(
+    ({ food, amounts }) =>
+      !refs.has(food.ref) &&
+      !names.has(food.name.toLowerCase()) &&
+      ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),
+  );
+}

@@ -1,0 +1,92 @@
+/** Answers as they are given out: the mix that was found with all that is to be known of it, or that there is none. */
+import type { Problem } from '../problem/problem.ts';
+import type { Best, CautionNote, Collision, Evaluation, Following, Remedy } from '../problem/result.ts';
+import type { Bound, Ration } from '../solve/bounds.ts';
+import { allBounds, byFood, type MixModel } from '../solve/mix-model.ts';
+import type { Found, Pins, Span } from '../solve/mix-solver.ts';
+import { leavesShareOpen } from '../solve/ration-share.ts';
+import { doubts, evaluate } from './evaluate.ts';
+import { capital, conflictSentence, demand, joined } from './sentences.ts';
+
+/** What every answer about a problem carries along. */
+export interface Notes {
+  readonly cautions: readonly CautionNote[];
+  /** Pointers of fields that the format does not know. */
+  readonly ignored: readonly string[];
+}
+
+/** The best mix alone. */
+export function bestOf(model: MixModel, { x, objective, gap }: Found): Best {
+  const { aims } = model.question;
+  return {
+    objective,
+    ...(gap > 0 ? { gap } : {}),
+    ...(aims.length > 0 ? { aims: aims.map((line) => ({ ...line.aim, value: line.value(x) })) } : {}),
+    shares: byFood(model, (i) => x[i]!, 0),
+  };
+}
+
+/** A mix that keeps every rule. @param ends how far each share may move, by column */
+export function following(model: MixModel, found: Found, ends: readonly Span[], notes: Notes): Following {
+  const { x } = found;
+  const spans = ends.map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
+  const {
+    total: _,
+    breaches: __,
+    ...standing
+  } = evaluate(model.problem, model.ration, allBounds(model), x, notes.cautions);
+  return {
+    status: 'optimal',
+    ...standing,
+    ...bestOf(model, found),
+    ...chosenBeside(model),
+    spans: byFood(model, (i) => spans[i]!, [0, 0] as const),
+    ignored: notes.ignored,
+  };
+}
+
+/** What is fed beside the mix, where its share was chosen. */
+export function chosenBeside({ problem, ration, besideShares }: MixModel): Pick<Evaluation, 'beside'> {
+  if (!leavesShareOpen(problem)) return {};
+  return { beside: Object.fromEntries(ration.beside.map(({ food }, i) => [food.id, besideShares[i]!])) };
+}
+
+/** That no mix can keep the rules: what collides, and what would mend it. */
+export function colliding(
+  problem: Problem,
+  ration: Ration,
+  { bounds, remedies }: { readonly bounds: readonly Bound[]; readonly remedies: readonly Remedy[] },
+  { cautions, ignored }: Notes,
+): Collision {
+  return {
+    status: 'infeasible',
+    verdict: conflictSentence(bounds),
+    conflict: bounds.map((b) => ({ pointer: b.pointer, sentence: `${capital(demand(b))}.` })),
+    remedies,
+    ...doubts(problem, ration),
+    cautions,
+    ignored,
+  };
+}
+
+/** That no mix is left while some shares are held. @param pins the shares held, by column */
+export function heldTooTight(
+  { problem, ration, open }: MixModel,
+  pins: Pins,
+  { cautions, ignored }: Notes,
+): Collision {
+  const names = [...pins.keys()].map((i) => ration.foods[i]!.name);
+  const held = names.length > 0 ? ` while ${joined(names)} ${names.length === 1 ? 'is' : 'are'} held` : '';
+  return {
+    status: 'infeasible',
+    verdict: `No mix can keep the rules${held}. ${held ? 'Let go of one.' : 'Balance the mix to see why.'}`,
+    conflict: [...pins].map(([i, share]) => ({
+      pointer: `/foods/${open[i]}`,
+      sentence: `${ration.foods[i]!.name} is held at ${Number(share.toFixed(2))} %.`,
+    })),
+    remedies: [],
+    ...doubts(problem, ration),
+    cautions,
+    ignored,
+  };
+}
