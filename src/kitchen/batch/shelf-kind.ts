@@ -66,6 +66,7 @@ export function shelfKindOf(food: Pick<StoredFood, 'group' | 'fat' | 'name'>): S
   }
 }
 
+/** Shelf life by kind. */
 export const lifeOf = new Map((data.kinds as readonly ShelfLife[]).map((life) => [life.kind, life]));
 
 const dryOf = new Map(data.dryEnough.map((row) => [row.kind, row]));

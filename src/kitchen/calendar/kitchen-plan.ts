@@ -41,6 +41,7 @@ export interface Supply {
   readonly progress?: readonly Progress[];
 }
 
+/** What a plan is made of. */
 export interface KitchenInput {
   /** Kept from plan to plan. */
   readonly id: string;
@@ -65,6 +66,7 @@ export type Frame =
   | { readonly from: Day; readonly until?: Day }
   | { readonly from?: Day; readonly until: Day };
 
+/** One step of a plan, on its days. */
 export interface PlannedStep {
   readonly id: string;
   readonly kind: StepKind;
@@ -92,6 +94,7 @@ export interface PlannedStep {
   readonly appointed: boolean;
 }
 
+/** The plan: every step on its days, and whether all is done in time. */
 export interface KitchenPlan {
   readonly input: KitchenInput;
   readonly frame: Frame;

@@ -9,6 +9,7 @@ import { planned } from './plan-kitchen.ts';
 import { sketch } from './plan-steps.ts';
 import { stepTitle } from './step-words.ts';
 
+/** The plan after a move, or why the step cannot move there. */
 export type MoveResult =
   | {
       readonly ok: true;

@@ -123,6 +123,11 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
   return steps;
 }
 
+/**
+ * One step, with what is on record of it.
+ * @param today day number, absent where the plan has no first day @param field named in the error
+ * @throws RangeError where it ends before it begins
+ */
 export function step(
   about: Omit<Sketch, 'days' | 'fixed' | 'state'>,
   days: number,

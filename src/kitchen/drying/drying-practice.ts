@@ -52,8 +52,10 @@ export interface DryingCaution {
 
 const WAYS = data.ways as unknown as readonly DryingWay[];
 
+/** Tray loads listed, each with its source. */
 export const LOADS = data.loads as readonly TrayLoad[];
 
+/** Most moisture at which each kind keeps. */
 export const KEEPS = data.keeps as readonly Keeps[];
 
 const CAUTIONS = data.cautions as readonly DryingCaution[];

@@ -28,8 +28,10 @@ interface ThermalFigures {
   readonly source: string;
 }
 
+/** Kinds of dry goods by how they cool. */
 export type GoodKind = 'flour' | 'grain' | 'legume' | 'seed' | 'vegetable' | 'leaf';
 
+/** Thermal figures by kind, each with its source. */
 export const GOODS = goodsFile as unknown as Readonly<Record<GoodKind, ThermalFigures>>;
 
 /**
@@ -96,6 +98,7 @@ interface Cases {
   readonly slow: readonly Case[];
 }
 
+/** The figures of a bag at their fast, middle and slow ends. */
 export function casesOf(cooling: Cooling): Cases {
   const { conductivity: k, heatCapacity: c, density: d } = GOODS[cooling.good];
   const h = SURFACE[cooling.surface ?? 'still'];
@@ -128,6 +131,7 @@ function rangeOf(cases: Cases, answer: (one: Case) => number): Estimate {
   };
 }
 
+/** Days until the core is at `celsius`. @throws RangeError as {@link coreCoolingDays} */
 export function daysTo(celsius: number, cooling: Cooling, cases: Cases): Estimate {
   const { air } = cooling;
   const coolest = startOf(cooling)[0];

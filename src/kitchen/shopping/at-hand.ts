@@ -21,6 +21,7 @@ export interface OnTrays {
   readonly lot: Lot;
 }
 
+/** What the batch takes of a lot. */
 export interface FromLot {
   readonly lot: Lot;
   /** g taken, in the form of the lot. */
@@ -70,6 +71,7 @@ interface AtHand {
   readonly on: Day;
 }
 
+/** What lots and trays give of a food, and what is left to buy. @param needed g as mixed */
 export function atHand(food: ShoppingFood, needed: number, { cupboard, drying, on }: AtHand): FoodAtHand {
   const sentences: string[] = [];
   const fromLots: FromLot[] = [];

@@ -50,6 +50,7 @@ export interface Program {
   readonly completed: (packs: readonly number[]) => number[];
 }
 
+/** The program of needs that are bought together. */
 export function programOf(
   needs: readonly PackNeed[],
   usable: readonly UsableOffer[],
@@ -115,6 +116,7 @@ export function programOf(
   };
 }
 
+/** Sum of products; lists of one length. */
 export function dot(a: readonly number[], b: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;

@@ -1,6 +1,7 @@
 /** Which offers count for what is needed, and why the others do not. */
 import type { Offer } from '../model.ts';
 
+/** What is needed of one food. */
 export interface PackNeed {
   readonly food: string;
   /** g still to buy, as mixed; 0 or more. */
@@ -53,6 +54,7 @@ export function sortedOffers(
   return { usable, refused };
 }
 
+/** Why a food cannot be bought, in a sentence. */
 export function whyNot(
   need: PackNeed,
   name: string,
@@ -64,6 +66,7 @@ export function whyNot(
   return `${name} is offered, but cannot be counted: ${[...reasons].join('; ')}.`;
 }
 
+/** @throws RangeError where a need is no weight, or a food is needed twice */
 export function checkNeeds(needs: readonly PackNeed[]): void {
   const seen = new Set<string>();
   for (const { food, grams } of needs) {
@@ -74,6 +77,7 @@ export function checkNeeds(needs: readonly PackNeed[]): void {
   }
 }
 
+/** @throws RangeError where an offer's weight or price is none, or an id stands twice */
 export function checkOffers(offers: readonly Offer[]): void {
   const seen = new Set<string>();
   for (const { id, packGrams, price } of offers) {
@@ -88,6 +92,7 @@ export function checkOffers(offers: readonly Offer[]): void {
   }
 }
 
+/** Sellers by name. @throws RangeError where a charge is none, or a seller is listed twice */
 export function checkedSellers(sellers: readonly Seller[]): ReadonlyMap<string, Seller> {
   const terms = new Map<string, Seller>();
   for (const asked of sellers) {

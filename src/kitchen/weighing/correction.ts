@@ -32,8 +32,10 @@ const EASY_GROWTH = 0.1;
 /** Totals tried beyond the one that just suffices, where that leaves no whole steps: in steps of the scale. */
 const TRIES = [0, 1, 2, 3, 4, 6, 8, 12, 16, 24, 32];
 
+/** What becomes of the batch: nothing changes, other targets, a larger batch, or out of range. */
 export type CorrectionStatus = 'as planned' | 'corrected' | 'grown' | 'out';
 
+/** How the batch ends. */
 export interface Correction {
   readonly status: CorrectionStatus;
   /** g of each food in the end, whole steps added to the bowl. */
@@ -49,6 +51,7 @@ interface GramSpan {
   readonly high: number;
 }
 
+/** Answers how a batch goes on from any bowl. Holds models of the solver: dispose of it. */
 export class Corrections {
   readonly question: CorrectionQuestion;
   private readonly leastShares: Float64Array;

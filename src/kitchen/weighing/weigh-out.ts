@@ -10,10 +10,10 @@ import type { Highs } from '../../formulation/solve/highs.ts';
 import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
 import { clean } from '../rounding.ts';
-import { CRUMB, NEAR_STEP, SAME } from '../tolerances.ts';
+import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
 import { type Correction, Corrections } from './correction.ts';
-import { plannedTotalsOf, totalsOf } from './correction-question.ts';
+import { lackingOf, plannedTotalsOf, totalsOf } from './correction-question.ts';
 import { MixingBowl } from './mixing-bowl.ts';
 import * as say from './sentences.ts';
 import type {
@@ -261,35 +261,19 @@ export class WeighOut {
   private lost(c: Correction): Lost {
     const missed = this.evaluated(c.grams).breaches.map(({ pointer, sentence }) => ({ pointer, sentence }));
     const more = this.corrections.beyondLots(this.bowl);
-    const needed = more && this.beyond(more);
-    const larger =
-      more && needed
-        ? {
-            total: Math.ceil(sum(more) - NEAR_STEP),
-            needed: needed.byId,
-            sentence: say.larger(sum(more), needed.named),
-          }
-        : undefined;
+    const lacking = more && lackingOf(this.corrections.question, this.bowl, more);
+    const larger = more &&
+      lacking && {
+        total: Math.ceil(sum(more) - NEAR_STEP),
+        needed: lacking.byId,
+        sentence: say.larger(sum(more), lacking.named),
+      };
     return {
       missed,
       sentence: say.lost(missed),
-      ...(larger ? { larger } : {}),
+      ...(larger && { larger }),
       choices: say.choices(larger !== undefined),
     };
-  }
-
-  /** What a larger batch takes beyond what the lots hold, rounded up to the scale. */
-  private beyond(grams: ArrayLike<number>) {
-    const byId: Record<string, number> = {};
-    const named: { name: string; grams: number }[] = [];
-    for (let i = 0; i < this.rules.size; i++) {
-      const over = grams[i]! - Math.max(this.stock[i]!, this.bowl.grams[i]!);
-      if (!(over > CRUMB)) continue;
-      const g = clean(this.step * Math.ceil(over / this.step - NEAR_STEP));
-      byId[this.rules.ids[i]!] = g;
-      named.push({ name: this.rules.names[i]!, grams: g });
-    }
-    return { byId, named };
   }
 
   private evaluated(grams: Float64Array): Evaluation {

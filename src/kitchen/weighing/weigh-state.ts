@@ -8,6 +8,7 @@ export interface Tolerance {
   readonly high: number;
 }
 
+/** The food to pour now, and how much of it. */
 export interface NextPour {
   readonly food: string;
   readonly name: string;
@@ -58,6 +59,7 @@ export interface SpoonBack {
   readonly sentence: string;
 }
 
+/** Where the batch stands. */
 export interface WeighState {
   /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. */
   readonly status: CorrectionStatus;
@@ -70,12 +72,14 @@ export interface WeighState {
   readonly lost?: Lost;
 }
 
+/** Where it stands after a pour, and what the pour changed. */
 export interface Poured extends WeighState {
   readonly changed: readonly ChangedTarget[];
   readonly spoonBack?: SpoonBack;
   readonly sentence: string;
 }
 
+/** What lies in the bowl against the rules. */
 export interface Finished {
   readonly inRange: boolean;
   readonly evaluation: Evaluation;
