@@ -33,10 +33,9 @@ export interface MixMoisture {
 /**
  * Holds the moisture of a mix against the safe limit.
  * @param water the mix's line for WATER, as an evaluation gives it; undefined where nothing is known of it
- * @param most the limit, g per 100 g
  */
-export function mixMoisture(water: NutrientLine | undefined, most = MIX_MOISTURE.most): MixMoisture {
-  const { source } = MIX_MOISTURE;
+export function mixMoisture(water: NutrientLine | undefined): MixMoisture {
+  const { most, source } = MIX_MOISTURE;
   const moisture = water?.mix ?? 0;
   const sd = water?.sd_mix ?? 0;
   const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;
