@@ -1,4 +1,9 @@
-/** What the kitchen deals in: lots in the cupboard, offers of sellers, drying runs, batches and what was poured. */
+/**
+ * What the kitchen deals in: lots in the cupboard, offers of sellers, drying runs, batches and what was poured.
+ *
+ * These are the records as they stand in the keeper's file. Names of their fields, such as `cold` for the steps of the
+ * freeze treatment, stay as files already written have them, whatever the code around them calls the thing.
+ */
 import type { Problem } from '../formulation/problem/problem.ts';
 
 /** ISO 8601 calendar day: "2026-03-14". */
@@ -6,7 +11,7 @@ export type Day = string;
 /** ISO 8601 time, UTC. */
 export type Moment = string;
 
-/** One round of the cold against grain insects: in the freezer, or out of it to thaw. */
+/** One step of the freeze treatment against grain insects: in the freezer, or out of it to thaw. */
 export interface FreezeStep {
   readonly kind: 'freeze' | 'thaw';
   readonly from: Day;
@@ -40,9 +45,9 @@ export interface Lot {
   readonly seller?: string;
   /** For the whole lot, in the keeper's money. */
   readonly price?: number;
-  /** The cold against insects; empty for what needs none. */
+  /** Steps of its freeze treatment against insects; empty for what needs none. */
   readonly cold: readonly FreezeStep[];
-  /** Weighed out though the cold is not done. */
+  /** Weighed out though the freeze treatment is not done. */
   readonly overruled?: Overruled;
   /** Recalled, infested or spoiled: it is not weighed out any more. */
   readonly barred?: { readonly why: string; readonly on: Day };
@@ -120,7 +125,7 @@ export interface Offer {
   readonly form: 'dry' | 'fresh';
 }
 
-export interface DryingCheck {
+interface DryingCheck {
   readonly at: Moment;
   readonly grams?: number;
   readonly note?: string;

@@ -13,7 +13,7 @@ export type LifeStage = keyof typeof LIFE_STAGES;
 export const SPECIES: readonly string[] = ['golden hamster', 'dwarf hamster', 'hamster', 'mouse', 'gerbil'];
 
 /** Where an animal's target starts: one of the profiles that come with Pouchful, and what to know about it. */
-export interface StartingProfile {
+interface StartingProfile {
   readonly profileId: string;
   /** Sentences for people: how far the profile fits, and when to ask a vet. */
   readonly notes: readonly string[];

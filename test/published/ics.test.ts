@@ -27,7 +27,7 @@ const kitchen: KitchenInput = {
   supplies: [
     {
       id: 'dry-goods',
-      route: 'cold',
+      route: 'freeze',
       goods: [
         { food: 'oats', name: 'oats, rolled; "fine"', lot: 'L\\7' },
         { food: 'millet', name: 'Hirse für Zwerghamster 🐹 aus der Mühle am Großen Bach' },

@@ -1,22 +1,20 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { batchOf, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
+import { lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
+import { batch, kept, problem, reference } from '../../../test/kitchen/spring-batch.ts';
 import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import { parseProblem } from '../../formulation/problem/parse.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
-import type { CautionNote } from '../../formulation/problem/result.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
-import { loadReference } from '../../household/reference-file.ts';
-import { allocate, type CupboardContents } from '../cupboard/cupboard.ts';
+import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import { feedingOf } from '../feeding/feeding.ts';
 import type { Batch } from '../model.ts';
-import { paperTolerances, weighSheet } from '../weighing/weigh-sheet.ts';
+import { weighSheet } from '../weighing/weigh-sheet.ts';
 import { atActualMoisture, batchRecord, contentWords, type Evaluate, evaluateWith } from './batch.ts';
-import { batchLabel, cautionSentence, cautionsOf } from './label.ts';
+import { batchLabel, cautionSentence } from './label.ts';
 import { moistureRule } from './mix-moisture.ts';
 
-const reference = loadReference();
 let evaluate: Evaluate;
 let highs: Highs;
 beforeAll(async () => {
@@ -24,61 +22,6 @@ beforeAll(async () => {
   evaluate = evaluateWith({ reference, highs });
 });
 
-const problem: Problem = parseProblem(
-  {
-    foods: [
-      {
-        id: 'oats',
-        name: 'Oats',
-        group: 'seed',
-        composition: { WATER: 10, PROCNT: 14, FAT: 7 },
-        sd: { PROCNT: 1 },
-        price_per_kg: 3,
-      },
-      { id: 'peas', name: 'Peas', group: 'legume', composition: { WATER: 9, PROCNT: 24, FAT: 1 } },
-      {
-        id: 'carrot',
-        name: 'Carrot, dried',
-        group: 'vegetable',
-        composition: { WATER: 4, PROCNT: 8, FAT: 1.5 },
-      },
-      { id: 'nettle', name: 'Nettle', group: 'herb', composition: { WATER: 8 } },
-    ],
-    rules: [{ nutrient: 'PROCNT', min: 12, max: 16, on: 'mix' }],
-    beside: [{ id: 'pellet', name: 'Pellet', share_of_ration: 50, composition: { PROCNT: 18 } }],
-    batch_grams: 200,
-    scale_step_grams: 1,
-  },
-  reference,
-).problem;
-
-const kept: CupboardContents = {
-  lots: [
-    lotOf({ id: 'o1', name: 'Oats', grams: 300, price: 0.6, boughtOn: '2026-03-20' }),
-    lotOf({ id: 'c1', food: 'carrot', form: 'dried', grams: 100, moisture: 12, boughtOn: '2026-03-20' }),
-  ],
-  runs: [],
-  batches: [],
-};
-
-const batch: Batch = batchOf({
-  id: 'b1',
-  name: 'Spring mix',
-  problem,
-  shares: { oats: 60, peas: 20, carrot: 20 },
-  order: ['carrot', 'oats'],
-  grams: 200,
-  pours: [
-    pourOf({ food: 'oats', lots: [{ lot: 'o1', grams: 80 }], grams: 80 }),
-    pourOf({ food: 'carrot', lots: [{ lot: 'c1', grams: 40 }] }),
-    pourOf({ food: 'oats', lots: [{ lot: 'o1', grams: 40 }], grams: 42 }),
-    pourOf({ food: 'peas', grams: 38 }),
-  ],
-  animalIds: ['ada'],
-  madeBy: 'Robin',
-  startedAt: '2026-04-01T10:00:00Z',
-  finishedAt: '2026-04-02T09:00:00Z',
-});
 const recordOf = (b: Batch, from: CupboardContents = kept, dayAt: DayAt = utcDay) =>
   batchRecord(b, { kept: from, reference, evaluate, dayAt });
 
@@ -248,48 +191,6 @@ describe('batchLabel', () => {
   });
 });
 
-describe('weighSheet', () => {
-  it('lists foods in the order of pouring, with targets, tolerances, lots and what is short', () => {
-    const ready = () => ({ ok: true }) as const;
-    const sheet = weighSheet(
-      { ...batch, pours: [] },
-      {
-        reference,
-        dayAt: utcDay,
-        targets: { oats: 121 },
-        tolerance: (food) => (food === 'oats' ? [118, 125] : undefined),
-        lots: (food, grams) => allocate(kept, food, grams, ready),
-      },
-    );
-    expect(sheet.lines.map((l) => [l.food, l.target, l.tolerance])).toEqual([
-      ['carrot', 40, undefined],
-      ['oats', 121, [118, 125]],
-      ['peas', 40, undefined],
-    ]);
-    expect(sheet.lines[1]!.lots!.takes.map((t) => [t.lot.id, t.grams])).toEqual([['o1', 121]]);
-    expect(sheet.notes).toEqual(['Peas: 40 g short.']);
-  });
-
-  it('asks the lots only for what is not poured yet', () => {
-    const asked: Record<string, number> = {};
-    const sheet = weighSheet(batch, {
-      reference,
-      dayAt: utcDay,
-      lots: (food, grams) => {
-        asked[food] = grams;
-        return undefined;
-      },
-    });
-    expect(asked).toEqual({ carrot: 0, oats: 0, peas: 2 });
-    // As poured; what gets more comes last. In the bowl there are 38 g of peas before.
-    expect(sheet.lines.map((l) => [l.food, l.poured, l.target, l.reading])).toEqual([
-      ['oats', 122, 122, 160],
-      ['carrot', 40, 40, 200],
-      ['peas', 38, 40, 202],
-    ]);
-  });
-});
-
 describe('the day of a batch', () => {
   const weighed = { ...batch, pours: batch.pours.map((p) => ({ ...p, at: '2026-04-02T02:00:00Z' })) };
   const feeding = feedingOf({ problem, animals: [], grams: 200, from: '2026-04-01' });
@@ -320,58 +221,9 @@ describe('the day of a batch', () => {
   });
 });
 
-describe('cautionsOf', () => {
-  it('says once what is said of several foods, and nothing of foods that are not there', () => {
-    const note = (food: string, title: string) =>
-      ({ food, title, reason: 'It harms.', way: 'Boil it.' }) as CautionNote;
-    const notes = [
-      note('a', 'Raw pulses'),
-      note('b', 'Raw pulses'),
-      note('a', 'Salt'),
-      note('c', 'Raw pulses'),
-    ];
-    const found = cautionsOf(notes, (food) => ({ a: 'Peas', b: 'Lentils' })[food]);
-    expect(found.map((c) => [c.title, c.foods])).toEqual([
-      ['Raw pulses', ['Peas', 'Lentils']],
-      ['Salt', ['Peas']],
-    ]);
-    expect(cautionSentence(found[0]!)).toBe('Peas and Lentils: Raw pulses. It harms. Boil it.');
-  });
-});
-
 describe('a batch that was given up', () => {
   it('is said to be so, with the reason', () => {
     const record = recordOf({ ...batch, givenUp: { note: 'spilt', on: '2026-04-02' } });
     expect([record.state, record.givenUp?.note]).toEqual(['given up', 'spilt']);
-  });
-});
-
-describe('paperTolerances', () => {
-  const grams = { oats: 120, peas: 40, carrot: 40 };
-
-  it('goes as far as the rules hold with all else as printed, and not a step further', () => {
-    for (const step of [1, 0.5]) {
-      const at = { problem: { ...problem, scale_step_grams: step } };
-      const spans = paperTolerances(at, grams, { reference, highs });
-      expect([...spans.keys()]).toEqual(['oats', 'peas', 'carrot']);
-      const protein = (bowl: Record<string, number>) => {
-        const total = bowl.oats! + bowl.peas! + bowl.carrot!;
-        return (14 * bowl.oats! + 24 * bowl.peas! + 8 * bowl.carrot!) / total;
-      };
-      const fits = (food: string, g: number) => {
-        const p = protein({ ...grams, [food]: g });
-        return p >= 12 - 1e-9 && p <= 16 + 1e-9;
-      };
-      for (const [food, [low, high]] of spans) {
-        expect(fits(food, low) && fits(food, high)).toBe(true);
-        if (low > step) expect(fits(food, low - step)).toBe(false);
-        if (high + step <= 200) expect(fits(food, high + step)).toBe(false);
-        for (const g of [low, high]) expect(Math.abs(g / step - Math.round(g / step))).toBeLessThan(1e-9);
-      }
-    }
-  });
-
-  it('promises nothing for a bowl out of range', () => {
-    expect(paperTolerances({ problem }, { peas: 100 }, { reference, highs }).size).toBe(0);
   });
 });

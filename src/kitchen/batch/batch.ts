@@ -14,7 +14,7 @@ import { COMPLETE, CRUMB } from '../tolerances.ts';
 import { pricePerGram } from './trace.ts';
 
 /** One food of a batch. */
-export interface BatchFood {
+interface BatchFood {
   readonly food: string;
   readonly name: string;
   /** Percent of the mix: as planned, and as weighed. */
@@ -45,7 +45,7 @@ export interface ContentLine {
 }
 
 /** What a batch cost, in the keeper's money. */
-export interface Cost {
+interface BatchCost {
   /** Of all whose price is known. */
   readonly known: number;
   /** Foods of which some has no price: the batch cost at least `known`. */
@@ -75,7 +75,7 @@ export interface BatchRecord {
   /** The verdict, every broken rule, and every rule that rests on what nobody knows. */
   readonly sentences: readonly string[];
   readonly contents: readonly ContentLine[];
-  readonly cost: Cost;
+  readonly cost: BatchCost;
   readonly animalIds: readonly string[];
 }
 
@@ -241,7 +241,7 @@ function contentLines(evaluation: Evaluation): ContentLine[] {
   });
 }
 
-function costOf(foods: readonly BatchFood[], problem: Problem, kept: CupboardContents): Cost {
+function costOf(foods: readonly BatchFood[], problem: Problem, kept: CupboardContents): BatchCost {
   const perKg = new Map(problem.foods.map((f) => [f.id, f.price_per_kg]));
   const missing: string[] = [];
   let known = 0;

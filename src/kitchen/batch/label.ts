@@ -7,12 +7,12 @@ import type { Feeding } from '../feeding/feeding.ts';
 import type { Day } from '../model.ts';
 import { amountOf, type BatchRecord, type ContentLine } from './batch.ts';
 import { type MixMoisture, mixMoisture } from './mix-moisture.ts';
-import type { Place, StoredFood } from './shelf-kind.ts';
+import type { StoredFood } from './shelf-kind.ts';
 import { type StorageAdvice, storageAdvice } from './storage-advice.ts';
 import { type UseBy, usableUntil } from './use-by.ts';
 
 /** How the foods of a record keep, for `use-by.ts`. */
-export function storedFoods(record: BatchRecord, reference: Reference): StoredFood[] {
+function storedFoods(record: BatchRecord, reference: Reference): StoredFood[] {
   const ingredients = new Map(record.problem.foods.map((f) => [f.id, f]));
   return record.foods.map(({ food, name, share, lots }) => {
     const ingredient = ingredients.get(food)!;
@@ -91,7 +91,7 @@ export interface BatchLabel {
 /** The data of a label. @param p.feeding as `feedingOf` gives it for this batch */
 export function batchLabel(
   record: BatchRecord,
-  p: { readonly feeding: Feeding; readonly reference: Reference; readonly place?: Place },
+  p: { readonly feeding: Feeding; readonly reference: Reference },
 ): BatchLabel {
   const { evaluation } = record;
   const stored = storedFoods(record, p.reference);
@@ -105,9 +105,9 @@ export function batchLabel(
     foods: record.foods.map(({ name, share }) => ({ name, share })),
     contents: ON_LABEL.flatMap((tag) => record.contents.filter((line) => line.tag === tag)),
     verdict: evaluation.verdict,
-    useBy: usableUntil(stored, record.madeOn, p.place),
+    useBy: usableUntil(stored, record.madeOn),
     moisture: mixMoisture(evaluation.nutrients.WATER),
-    keep: storageAdvice(stored, p.place),
+    keep: storageAdvice(stored),
     cautions: cautionsOf(evaluation.cautions, (food) => names.get(food)),
     feeding: p.feeding.animals.map((a) => a.sentence),
     lasts: p.feeding.sentence,

@@ -5,7 +5,6 @@ import type { NutrientLine } from '../../formulation/problem/result.ts';
 import { normalBelow } from '../../nutrition/normal.ts';
 import { tenths } from '../rounding.ts';
 import { COMPLETE, SURE } from '../tolerances.ts';
-import { type StoredFood, safeBelow } from './shelf-kind.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
 /** Most moisture of a mix that keeps, g per 100 g. */
@@ -17,17 +16,6 @@ export function moistureRule(most = MIX_MOISTURE.most): Rule {
     throw new RangeError(`the most moisture of a mix must be above 0 and below 100 g per 100 g, not ${most}`);
   const source = most === MIX_MOISTURE.most ? MIX_MOISTURE.source : 'as the keeper says';
   return { nutrient: 'WATER', max: most, on: 'mix', source };
-}
-
-/**
- * The moisture at which a mix comes to rest when every ingredient in it is just dry enough. In a closed jar all come
- * to one relative humidity, so damp ones lend water to dry ones; at the humidity that is safe for each, the mix
- * holds the mean of their limits, by share.
- */
-export function restingLimit(mix: readonly Pick<StoredFood, 'group' | 'fat' | 'name' | 'share'>[]): number {
-  const total = mix.reduce((sum, i) => sum + i.share, 0);
-  if (!(total > 0)) throw new RangeError('nothing is in the mix, so it has no limit; give a share above 0');
-  return mix.reduce((sum, i) => sum + i.share * safeBelow(i).most, 0) / total;
 }
 
 /** Whether a mix is dry enough to keep. */
@@ -45,10 +33,9 @@ export interface MixMoisture {
 /**
  * Holds the moisture of a mix against the safe limit.
  * @param water the mix's line for WATER, as an evaluation gives it; undefined where nothing is known of it
- * @param most the limit, g per 100 g
  */
-export function mixMoisture(water: NutrientLine | undefined, most = MIX_MOISTURE.most): MixMoisture {
-  const { source } = MIX_MOISTURE;
+export function mixMoisture(water: NutrientLine | undefined): MixMoisture {
+  const { most, source } = MIX_MOISTURE;
   const moisture = water?.mix ?? 0;
   const sd = water?.sd_mix ?? 0;
   const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;

@@ -6,7 +6,7 @@
 import type { Lot } from '../model.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
-export type ShelfKind = (typeof data.kinds)[number]['kind'];
+type ShelfKind = (typeof data.kinds)[number]['kind'];
 
 /** Where a mix or a lot is kept. */
 export type Place = 'cupboard' | 'freezer';
@@ -66,9 +66,10 @@ export function shelfKindOf(food: Pick<StoredFood, 'group' | 'fat' | 'name'>): S
   }
 }
 
+/** Shelf life by kind. */
 export const lifeOf = new Map((data.kinds as readonly ShelfLife[]).map((life) => [life.kind, life]));
 
-export const dryOf = new Map(data.dryEnough.map((row) => [row.kind, row]));
+const dryOf = new Map(data.dryEnough.map((row) => [row.kind, row]));
 
 /** Most moisture at which a food keeps, g of water per 100 g, and its source. */
 export function safeBelow(food: Pick<StoredFood, 'group' | 'fat' | 'name'>): {

@@ -9,7 +9,7 @@ import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
 import { CRUMB } from '../tolerances.ts';
 
 /** Where a lot went. */
-export interface Reach {
+interface Reach {
   readonly lot: Lot;
   /** Drying runs it went into, and those that what it became went into. */
   readonly runs: readonly DryingRun[];

@@ -5,7 +5,7 @@
 import { dayInWords, dayNumber, plusDays, plusMonths } from '../days.ts';
 import type { Day, Lot } from '../model.ts';
 import { tenths } from '../rounding.ts';
-import { dryOf, lifeOf, type Place, type StoredFood, shelfKindOf } from './shelf-kind.ts';
+import { lifeOf, type Place, type StoredFood, safeBelow, shelfKindOf } from './shelf-kind.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
 const DAMP = data.damp as unknown as {
@@ -15,7 +15,7 @@ const DAMP = data.damp as unknown as {
 };
 
 /** One reason why a mix keeps no longer. */
-export interface ShelfLimit {
+interface ShelfLimit {
   readonly food: string;
   readonly until: Day;
   readonly why: string;
@@ -125,7 +125,7 @@ export function dampDays(
   food: Pick<StoredFood, 'group' | 'fat' | 'name' | 'water'>,
 ): { readonly days: number; readonly most: number; readonly source: string } | undefined {
   const kind = shelfKindOf(food);
-  const { most } = dryOf.get(kind)!;
+  const { most } = safeBelow(food);
   if (food.water === undefined || food.water <= most) return undefined;
   const cereal = kind === 'grain' || kind === 'crushed grain';
   const table = cereal ? DAMP.cereal : DAMP.soybean;

@@ -41,7 +41,7 @@ export interface TimedEntry extends Entry {
   readonly minutes: number;
 }
 
-export interface IcsOptions {
+interface IcsOptions {
   /** When the file is made. A later file of the same plan takes the place of an earlier one. */
   readonly stamp: Moment;
   /** Whether calendars remind: at {@link REMIND_HOUR} of the first day, or at the time itself. */
@@ -49,8 +49,8 @@ export interface IcsOptions {
 }
 
 /** Hour of the first day at which a reminder for whole days comes. */
-export const REMIND_HOUR = 9;
-/** Minutes set aside to look at what dries, and to turn it (common practice, no source). */
+const REMIND_HOUR = 9;
+/** Minutes set aside to check what dries, and to turn it (common practice, no source). */
 const CHECK_MINUTES = 15;
 const COMPANY = 'Pouchful';
 const PRODUCT = 'Kitchen calendar';
@@ -72,7 +72,7 @@ export function planEntries(plan: KitchenPlan): DayEntry[] {
   }));
 }
 
-/** One entry for each look at what dries. @param times when to look, UTC */
+/** One entry for each check of what dries. @param times of the checks, UTC */
 export function dryingEntries(
   run: { readonly id: string; readonly name: string },
   times: readonly Moment[],

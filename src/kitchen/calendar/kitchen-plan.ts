@@ -4,7 +4,8 @@ import type { RunsOut } from '../feeding/runs-out.ts';
 import type { Day } from '../model.ts';
 import { FREEZE_ROUNDS, SHORTEST_DAYS, STEP_DAYS, type StepDays, type StepKind } from './step-days.ts';
 
-export interface Good {
+/** A food of a supply. */
+export interface SupplyFood {
   /** Id of the food, as mixes name it. */
   readonly food: string;
   readonly name: string;
@@ -22,20 +23,25 @@ export interface Progress {
 export interface Supply {
   /** Kept from plan to plan: steps, and entries in other calendars, are known by it. */
   readonly id: string;
-  readonly goods: readonly Good[];
-  /** "cold": freeze and thaw; "dry": fresh goods to be dried; "ready": to be weighed as bought. */
-  readonly route: 'cold' | 'dry' | 'ready';
+  readonly goods: readonly SupplyFood[];
+  /** "freeze": freeze and thaw against insects; "dry": fresh goods to be dried; "ready": to be weighed as bought. */
+  readonly route: 'freeze' | 'dry' | 'ready';
   /** Absent: still to be bought. */
   readonly boughtOn?: Day;
   /**
    * Freeze and thaw in order, for a supply with its own rounds; {@link FREEZE_ROUNDS} unless given. `on`: the day that
    * is set down with its lots, where the freezer's room was looked at; the plan keeps to it.
    */
-  readonly cold?: readonly { readonly kind: 'freeze' | 'thaw'; readonly days?: number; readonly on?: Day }[];
+  readonly rounds?: readonly {
+    readonly kind: 'freeze' | 'thaw';
+    readonly days?: number;
+    readonly on?: Day;
+  }[];
   /** What was done after buying, in order; only the last may go on. */
   readonly progress?: readonly Progress[];
 }
 
+/** What a plan is made of. */
 export interface KitchenInput {
   /** Kept from plan to plan. */
   readonly id: string;
@@ -60,6 +66,7 @@ export type Frame =
   | { readonly from: Day; readonly until?: Day }
   | { readonly from?: Day; readonly until: Day };
 
+/** One step of a plan, on its days. */
 export interface PlannedStep {
   readonly id: string;
   readonly kind: StepKind;
@@ -68,7 +75,7 @@ export interface PlannedStep {
   /** Id of the supply; absent for what is done with all of them. */
   readonly supply?: string;
   /** What it is done with. */
-  readonly goods: readonly Good[];
+  readonly goods: readonly SupplyFood[];
   /** Ids of the steps that end before it begins. */
   readonly after: readonly string[];
   readonly days: number;
@@ -87,6 +94,7 @@ export interface PlannedStep {
   readonly appointed: boolean;
 }
 
+/** The plan: every step on its days, and whether all is done in time. */
 export interface KitchenPlan {
   readonly input: KitchenInput;
   readonly frame: Frame;

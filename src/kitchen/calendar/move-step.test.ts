@@ -5,7 +5,7 @@ import { planKitchen } from './plan-kitchen.ts';
 
 const dry: Supply = {
   id: 'dry-goods',
-  route: 'cold',
+  route: 'freeze',
   goods: [
     { food: 'oats', name: 'oats' },
     { food: 'millet', name: 'millet' },

@@ -9,7 +9,8 @@ import { planned } from './plan-kitchen.ts';
 import { sketch } from './plan-steps.ts';
 import { stepTitle } from './step-words.ts';
 
-export type Moved =
+/** The plan after a move, or why the step cannot move there. */
+export type MoveResult =
   | {
       readonly ok: true;
       readonly plan: KitchenPlan;
@@ -29,7 +30,7 @@ export type Moved =
  * it has to, all else stays; what has begun or is done never moves.
  * @throws RangeError where there is no such step or the day is no day
  */
-export function moved(plan: KitchenPlan, stepId: string, day: Day): Moved {
+export function moved(plan: KitchenPlan, stepId: string, day: Day): MoveResult {
   const { input, frame } = plan;
   const sketches = sketch(input, frame);
   const network = new Network(sketches);

@@ -8,7 +8,7 @@ import { stepTitle } from './step-words.ts';
 
 const dry: Supply = {
   id: 'dry-goods',
-  route: 'cold',
+  route: 'freeze',
   goods: [
     { food: 'oats', name: 'oats' },
     { food: 'millet', name: 'millet' },
@@ -39,7 +39,7 @@ describe('forwards from a day', () => {
     expect(plan).not.toHaveProperty('deadline');
   });
 
-  test('the cold sets the pace, and drying has room', () => {
+  test('the freezer sets the pace, and drying has room', () => {
     expect(plan.criticalPath).toEqual([
       'buy:dry-goods',
       'freeze-1:dry-goods',
@@ -185,7 +185,10 @@ describe('what cannot be planned', () => {
   test.each<[string, KitchenInput, Frame?]>([
     ['days.freeze: 3.5 is no whole number of days from 0 to 366', { ...kitchen, days: { freeze: 3.5 } }],
     ['days.change-over: -1 is no whole number', { ...kitchen, days: { 'change-over': -1 } }],
-    ['cold.0.days of "dry-goods": 400 is no whole number', one({ cold: [{ kind: 'freeze', days: 400 }] })],
+    [
+      'rounds.0.days of "dry-goods": 400 is no whole number',
+      one({ rounds: [{ kind: 'freeze', days: 400 }] }),
+    ],
     ['one of them has no goods', one({ goods: [] })],
     ['boughtOn of "dry-goods": a step after buying has begun', one({ progress: [{ from: '2026-02-01' }] })],
     [

@@ -20,6 +20,7 @@ export function planKitchen(input: KitchenInput, frame: Frame): KitchenPlan {
   return planned(input, frame);
 }
 
+/** The plan with its open steps on chosen days; where none are chosen, as the frame asks. @param chosen day numbers by step id */
 export function planned(input: KitchenInput, frame: Frame, chosen?: Starts): KitchenPlan {
   const from = frame.from === undefined ? undefined : dayNumber(frame.from, 'from');
   const until = frame.until === undefined ? undefined : dayNumber(frame.until, 'until');

@@ -17,24 +17,24 @@ describe('laws of every plan', () => {
         return i < lengths.length - 1 ? { from: dayOf(from), to: dayOf(day) } : { from: dayOf(from) };
       });
     });
-  const route = fc.constantFrom<Supply['route']>('cold', 'dry', 'ready');
+  const route = fc.constantFrom<Supply['route']>('freeze', 'dry', 'ready');
   const supply = (i: number) =>
     route.chain((r) =>
       fc
         .record({
           bought: fc.boolean(),
-          progress: progress({ cold: 4, dry: 1, ready: 0 }[r]),
+          progress: progress({ freeze: 4, dry: 1, ready: 0 }[r]),
           rounds: fc.boolean(),
         })
         .map(({ bought, progress: p, rounds }): Supply => {
-          const own = r === 'cold' && rounds && p.length < 2;
+          const own = r === 'freeze' && rounds && p.length < 2;
           return {
             id: `supply-${i}`,
             route: r,
             goods: [{ food: `food-${i}`, name: `Food ${i}` }],
             ...((bought || p.length > 0) && { boughtOn: dayOf(first - 30) }),
             ...(p.length > 0 && { progress: p }),
-            ...(own && { cold: [{ kind: 'freeze' as const, days: 9 }] }),
+            ...(own && { rounds: [{ kind: 'freeze' as const, days: 9 }] }),
           };
         }),
     );

@@ -25,7 +25,7 @@ export function sketch(input: KitchenInput, { from }: Frame): Sketch[] {
   const before = weighed ? supplies.filter((s) => s.state === 'done') : supplies;
   const goods = input.supplies.flatMap((s) => s.goods);
   const waited = new Set(before.flatMap((s) => s.after));
-  const notBefore = weighed || today === undefined ? undefined : throughCold(before, today);
+  const notBefore = weighed || today === undefined ? undefined : endOfTreatments(before, today);
   const weigh = step(
     {
       id: 'weigh',
@@ -48,7 +48,7 @@ export function sketch(input: KitchenInput, { from }: Frame): Sketch[] {
  * The day on which all steps with a day of their own are over, where one of them has not been ticked off in time: those
  * after it stay where they are set down until somebody ticks it off, but they will end later.
  */
-function throughCold(steps: readonly Sketch[], today: number): number | undefined {
+function endOfTreatments(steps: readonly Sketch[], today: number): number | undefined {
   const ends = new Map<string, number>();
   for (const s of steps) {
     const begin = s.appointed ?? (s.state === 'begun' ? s.fixed : undefined);
@@ -66,9 +66,9 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
     { kind: 'freeze' as const },
     { kind: 'thaw' as const },
   ]).flat();
-  const cold: NonNullable<Supply['cold']> = supply.cold ?? twice;
+  const rounds: NonNullable<Supply['rounds']> = supply.rounds ?? twice;
   const rest: readonly { kind: StepKind; days?: number; on?: Day }[] =
-    route === 'cold' ? cold : route === 'dry' ? [{ kind: 'dry' }] : [];
+    route === 'freeze' ? rounds : route === 'dry' ? [{ kind: 'dry' }] : [];
   if (progress.length > rest.length)
     throw new RangeError(
       `${field}: ${progress.length} steps are said to have begun, but there are ${rest.length} after buying`,
@@ -92,24 +92,24 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
     ),
   ];
   const count = { freeze: 0, thaw: 0 };
-  if (boughtOn === undefined && cold.some((c) => c.on !== undefined))
+  if (boughtOn === undefined && rounds.some((c) => c.on !== undefined))
     throw new RangeError(
-      `boughtOn of "${id}": its cold has days set down; enter the day on which it was bought`,
+      `boughtOn of "${id}": its rounds have days set down; enter the day on which it was bought`,
     );
   rest.forEach(({ kind, days: own, on }, i) => {
-    if (own !== undefined) checkDays(own, `cold.${i}.days of "${id}"`);
-    const inCold = kind === 'freeze' || kind === 'thaw';
-    const number = inCold ? ++count[kind] : 0;
+    if (own !== undefined) checkDays(own, `rounds.${i}.days of "${id}"`);
+    const inFreezer = kind === 'freeze' || kind === 'thaw';
+    const number = inFreezer ? ++count[kind] : 0;
     const of = rest.filter((r) => r.kind === kind).length;
-    const set = on === undefined ? undefined : dayNumber(on, `cold.${i}.on of "${id}"`);
+    const set = on === undefined ? undefined : dayNumber(on, `rounds.${i}.on of "${id}"`);
     steps.push(
       step(
         {
           ...common,
           ...(set !== undefined && progress[i] === undefined && { appointed: set }),
-          id: inCold ? `${kind}-${number}:${id}` : `${kind}:${id}`,
+          id: inFreezer ? `${kind}-${number}:${id}` : `${kind}:${id}`,
           kind,
-          ...(inCold && of > 1 && { round: { number, of } }),
+          ...(inFreezer && of > 1 && { round: { number, of } }),
           after: [steps.at(-1)!.id],
         },
         own ?? days[kind],
@@ -123,6 +123,11 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
   return steps;
 }
 
+/**
+ * One step, with what is on record of it.
+ * @param today day number, absent where the plan has no first day @param field named in the error
+ * @throws RangeError where it ends before it begins
+ */
 export function step(
   about: Omit<Sketch, 'days' | 'fixed' | 'state'>,
   days: number,

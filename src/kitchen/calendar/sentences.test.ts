@@ -16,7 +16,7 @@ const kitchen: KitchenInput = {
   id: 'plan-4',
   name: 'batch 4',
   supplies: [
-    { id: 'dry-goods', route: 'cold', boughtOn: '2026-02-15', goods: [{ food: 'oats', name: 'oats' }] },
+    { id: 'dry-goods', route: 'freeze', boughtOn: '2026-02-15', goods: [{ food: 'oats', name: 'oats' }] },
     { id: 'fresh-goods', route: 'dry', goods: [{ food: 'carrot', name: 'carrot' }] },
   ],
   // 21 days from the freezer to the bowl.

@@ -4,7 +4,7 @@ import { countOfDays, dayInWords, dayNumber, dayOf } from '../days.ts';
 import type { Day } from '../model.ts';
 import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
 import type { StepKind } from './step-days.ts';
-import { WORDS } from './step-words.ts';
+import { STEP_WORDS } from './step-words.ts';
 
 type Naming = (what: string, made: string) => string;
 
@@ -51,7 +51,9 @@ export function planSentences(plan: KitchenPlan): string[] {
   const { present, name: made } = plan.input;
   const words = (day: Day) => dayInWords(day, plan.start);
   const path = plan.criticalPath.map((id) => plan.steps.find((s) => s.id === id)!);
-  const chain = path.map((s) => (s.days > 0 ? `${WORDS[s.kind]} (${s.days})` : WORDS[s.kind])).join(', ');
+  const chain = path
+    .map((s) => (s.days > 0 ? `${STEP_WORDS[s.kind]} (${s.days})` : STEP_WORDS[s.kind]))
+    .join(', ');
   const [first] = nextSteps(plan);
   return [
     ...(present ? [present.runsOut.sentence] : []),
@@ -106,7 +108,7 @@ export function nextSteps(plan: KitchenPlan): PlannedStep[] {
 function atRest(plan: KitchenPlan, words: (day: Day) => string): string {
   const going = plan.steps.find((s) => s.state === 'begun');
   if (!going) return `${plan.input.name} is ready`;
-  return `${WORDS[going.kind]} goes on until ${words(going.end)}`;
+  return `${STEP_WORDS[going.kind]} goes on until ${words(going.end)}`;
 }
 
 function ranOut(name: string, day: Day, today: Day): string {

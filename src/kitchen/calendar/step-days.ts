@@ -3,6 +3,7 @@
 import { CHANGE_DAYS } from '../feeding/change-days.ts';
 import { COMMON_DAYS } from '../freezing/freeze-time.ts';
 
+/** What is done in a step. */
 export type StepKind = 'buy' | 'freeze' | 'thaw' | 'dry' | 'weigh' | 'change-over';
 
 /** Whole days that each kind of step takes. */
@@ -36,18 +37,20 @@ export const SHORTEST_DAYS: StepDays = {
   'change-over': CHANGE_DAYS.least,
 };
 
-/** Twice into the cold and out, since eggs inside kernels outlive the first time (common practice, no source). */
+/** Twice into the freezer and out, since eggs inside kernels outlive the first time (common practice, no source). */
 export const FREEZE_ROUNDS = 2;
 
 /** Longer than any step of a kitchen: more is a slip of the pen. */
 const MOST_DAYS = 366;
 
+/** Days of every kind of step: those given, else the usual. @throws RangeError where one is no whole number of days */
 export function stepDays(days: Partial<StepDays> = {}): StepDays {
   const all = { ...STEP_DAYS, ...days };
   for (const [kind, value] of Object.entries(all)) checkDays(value, `days.${kind}`);
   return all;
 }
 
+/** @param field named in the error @throws RangeError where that is no whole number of days of a kitchen's step */
 export function checkDays(value: number, field: string): void {
   if (!Number.isInteger(value) || value < 0 || value > MOST_DAYS)
     throw new RangeError(`${field}: ${value} is no whole number of days from 0 to ${MOST_DAYS}; give one`);

@@ -3,12 +3,12 @@ import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import type { DryingRun, FreezeStep, Lot } from '../model.ts';
 import { moved } from './move-step.ts';
 import { planKitchen } from './plan-kitchen.ts';
-import { type Needed, suppliesOf } from './supplies.ts';
+import { type NeededFood, suppliesOf } from './supplies.ts';
 
-const food = (id: string, needsCold = true, dryAtHome = false): Needed => ({
+const food = (id: string, needsTreatment = true, dryAtHome = false): NeededFood => ({
   id,
   name: id,
-  needsCold,
+  needsTreatment,
   dryAtHome,
 });
 const lot = (id: string, of: string, about: Partial<Lot> = {}): Lot => ({
@@ -41,7 +41,7 @@ test('foods without a lot are bought, each its way', () => {
   expect(suppliesOf(foods, [], [], today, utcDay)).toEqual([
     {
       id: 'dry-goods',
-      route: 'cold',
+      route: 'freeze',
       goods: [
         { food: 'oats', name: 'oats' },
         { food: 'millet', name: 'millet' },
@@ -67,7 +67,7 @@ test('lots go on from where they stand; those that stand alike go together', () 
     ],
     ['dry-goods-2026-02-01-L3', ['L3'], [{ from: '2026-02-01' }]],
   ]);
-  expect(supplies[0]!.cold).toEqual([
+  expect(supplies[0]!.rounds).toEqual([
     { kind: 'freeze', days: 3 },
     { kind: 'thaw', days: 3, on: '2026-02-04' },
     { kind: 'freeze', days: 3, on: '2026-02-07' },
@@ -109,9 +109,9 @@ test('barred lots are bought anew; ready ones are not frozen again; overruled on
     utcDay,
   );
   expect(supplies.map((s) => [s.route, s.boughtOn, s.goods.map((g) => g.food)])).toEqual([
-    ['cold', undefined, ['oats']],
+    ['freeze', undefined, ['oats']],
     ['ready', '2026-02-01', ['carrot', 'spelt']],
-    ['cold', '2026-02-01', ['rye']],
+    ['freeze', '2026-02-01', ['rye']],
   ]);
 });
 
@@ -239,7 +239,7 @@ test('make a plan, whatever state they are in', () => {
 test('a fresh lot counts for what it comes to once dried; for enough where that is not known', () => {
   const carrot = { ...food('carrot', false, true), grams: 40 };
   const lots = [lot('f', 'carrot', { form: 'fresh', grams: 200 })];
-  const routes = (need: Needed) =>
+  const routes = (need: NeededFood) =>
     suppliesOf([need], lots, [], today, utcDay).map((s) => [s.route, s.boughtOn !== undefined]);
   expect(routes(carrot)).toEqual([['dry', true]]);
   // 200 g come to 24 g of the 40: some has to be bought.

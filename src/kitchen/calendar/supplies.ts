@@ -3,14 +3,14 @@
 import { type DayAt, dayNumber } from '../days.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
 import { CRUMB } from '../tolerances.ts';
-import type { Good, Progress, Supply } from './kitchen-plan.ts';
+import type { Progress, Supply, SupplyFood } from './kitchen-plan.ts';
 
 /** A food that the batch needs. */
-export interface Needed {
+export interface NeededFood {
   readonly id: string;
   readonly name: string;
-  /** Whether it goes through the cold against insects before it is weighed out. */
-  readonly needsCold: boolean;
+  /** Whether it is frozen against insects before it is weighed out. */
+  readonly needsTreatment: boolean;
   /** Whether it is bought fresh and dried at home. */
   readonly dryAtHome: boolean;
   /** g that the batch takes of it, dry; absent where nobody has said: then whatever there is counts as enough. */
@@ -27,7 +27,7 @@ export interface Needed {
  * runs began and ended
  */
 export function suppliesOf(
-  foods: readonly Needed[],
+  foods: readonly NeededFood[],
   lots: readonly Lot[],
   runs: readonly DryingRun[],
   today: Day,
@@ -35,9 +35,9 @@ export function suppliesOf(
 ): Supply[] {
   dayNumber(today, 'today');
   const supplies = new Map<string, Supply>();
-  const add = (supply: Omit<Supply, 'id' | 'goods'>, good: Good) => {
+  const add = (supply: Omit<Supply, 'id' | 'goods'>, good: SupplyFood) => {
     const { route, boughtOn } = supply;
-    const word = { cold: 'dry-goods', dry: 'fresh-goods', ready: 'other-goods' }[route];
+    const word = { freeze: 'dry-goods', dry: 'fresh-goods', ready: 'other-goods' }[route];
     const alike = JSON.stringify(supply);
     const there = supplies.get(alike);
     const first = boughtOn === undefined ? word : `${word}-${boughtOn}`;
@@ -47,27 +47,27 @@ export function suppliesOf(
     supplies.set(alike, { ...supply, id, goods: [...(there?.goods ?? []), good] });
   };
   for (const need of foods) {
-    const { id: food, name, needsCold, dryAtHome } = need;
+    const { id: food, name, needsTreatment, dryAtHome } = need;
     const usable = lots.filter((l) => l.food === food && !l.barred);
     const { taken, enough } = takenFor(need, usable);
-    if (!enough) add({ route: dryAtHome ? 'dry' : needsCold ? 'cold' : 'ready' }, { food, name });
+    if (!enough) add({ route: dryAtHome ? 'dry' : needsTreatment ? 'freeze' : 'ready' }, { food, name });
     for (const lot of taken) {
       const good = { food, name, lot: lot.id };
       if (lot.form === 'fresh') {
         const progress = dryingOf(lot, runs, dayAt);
         add({ route: 'dry', boughtOn: lot.boughtOn, ...(progress && { progress: [progress] }) }, good);
-      } else if (!lot.overruled && (lot.cold.length > 0 || (needsCold && lot.form === 'dry'))) {
-        const progress = coldOf(lot, today);
-        const cold = lot.cold.map(({ kind, from, to, doneOn }) => ({
+      } else if (!lot.overruled && (lot.cold.length > 0 || (needsTreatment && lot.form === 'dry'))) {
+        const progress = treatmentProgress(lot, today);
+        const rounds = lot.cold.map(({ kind, from, to, doneOn }) => ({
           kind,
           days: Math.max(0, dayNumber(to) - dayNumber(from)),
           ...(doneOn === undefined && { on: from }),
         }));
         add(
           {
-            route: 'cold',
+            route: 'freeze',
             boughtOn: lot.boughtOn,
-            ...(cold.length > 0 && { cold }),
+            ...(rounds.length > 0 && { rounds }),
             ...(progress.length > 0 && { progress }),
           },
           good,
@@ -79,7 +79,7 @@ export function suppliesOf(
 }
 
 /** The lots that a food is taken from, and whether they hold enough. */
-function takenFor(need: Needed, usable: readonly Lot[]): { taken: readonly Lot[]; enough: boolean } {
+function takenFor(need: NeededFood, usable: readonly Lot[]): { taken: readonly Lot[]; enough: boolean } {
   const { grams, perFresh } = need;
   if (grams === undefined) return { taken: usable, enough: usable.length > 0 };
   const taken: Lot[] = [];
@@ -90,22 +90,24 @@ function takenFor(need: Needed, usable: readonly Lot[]): { taken: readonly Lot[]
     taken.push(lot);
     open -= lot.form !== 'fresh' ? lot.grams : perFresh === undefined ? open : lot.grams * perFresh;
   }
-  // In the order kept, so that a plan does not change its look with a tick.
+  // In the order kept, so that a tick does not change the order of a plan.
   return { taken: usable.filter((l) => taken.includes(l)), enough: taken.length > 0 && open <= CRUMB };
 }
 
-/** Sorts lots as text: ready, by the day on which they are through the cold, without such a day, fresh. */
-function readiness(lot: Lot, { needsCold }: Needed): string {
+/** Sorts lots as text: ready, by the day on which their freeze treatment ends, without such a day, fresh. */
+function readiness(lot: Lot, { needsTreatment }: NeededFood): string {
   if (lot.form === 'fresh') return `3 ${lot.boughtOn} ${lot.id}`;
   const waits =
     !lot.overruled &&
-    (lot.cold.length > 0 ? lot.cold.some((s) => s.doneOn === undefined) : needsCold && lot.form === 'dry');
+    (lot.cold.length > 0
+      ? lot.cold.some((s) => s.doneOn === undefined)
+      : needsTreatment && lot.form === 'dry');
   if (!waits) return `0 ${lot.boughtOn} ${lot.id}`;
   return lot.cold.length > 0 ? `1 ${lot.cold.at(-1)!.to} ${lot.id}` : `2 ${lot.boughtOn} ${lot.id}`;
 }
 
 /** Rounds that are ticked off, and the one that goes on today. */
-function coldOf(lot: Lot, today: Day): Progress[] {
+function treatmentProgress(lot: Lot, today: Day): Progress[] {
   const progress: Progress[] = [];
   for (const { from, doneOn } of lot.cold) {
     // What was ticked off sooner than planned began sooner too.

@@ -10,7 +10,7 @@ export interface CupboardContents {
 }
 
 /** What is left of a lot, g. */
-export interface Left {
+export interface LotStock {
   readonly lot: Lot;
   /** Poured into batches or put to dry. */
   readonly used: number;
@@ -26,7 +26,7 @@ export function takenBy(run: DryingRun): number {
 }
 
 /** What is left of every lot, in the order kept. */
-export function leftOver(kept: CupboardContents): Left[] {
+export function leftOver(kept: CupboardContents): LotStock[] {
   const used = new Map<string, number>();
   const take = (lot: string, grams: number) => used.set(lot, (used.get(lot) ?? 0) + grams);
   for (const batch of kept.batches)
@@ -44,7 +44,7 @@ export function leftOver(kept: CupboardContents): Left[] {
   });
 }
 
-/** Whether a lot may be weighed out, as `mayBeWeighed` of `cold.ts` answers; `wayOut` says what to do instead. */
+/** Whether a lot may be weighed out, as `mayBeWeighed` of `freeze-treatment.ts` answers; `wayOut` says what to do instead. */
 export type Ready = (
   lot: Lot,
 ) =>
@@ -99,7 +99,7 @@ export function allocate(kept: CupboardContents, food: string, grams: number, re
 
 /** Lots of a food that hold some, those that may be taken in order, the others with the reason. */
 function sorted(kept: CupboardContents, food: string, ready: Ready) {
-  const usable: Left[] = [];
+  const usable: LotStock[] = [];
   const passed: { lot: Lot; grams: number; why: string; wayOut?: string }[] = [];
   for (const left of leftOver(kept)) {
     if (left.lot.food !== food || left.grams === 0) continue;
@@ -133,7 +133,7 @@ export function oldestFirst(a: Lot, b: Lot): number {
 const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What there is of a food, g. The four parts add up to all that is left of it. */
-export interface Total {
+interface FoodTotal {
   readonly food: string;
   /** Dry and ready to weigh out. */
   readonly ready: number;
@@ -146,7 +146,7 @@ export interface Total {
 }
 
 /** What there is of every food that has a lot, in the order in which foods first came. */
-export function totals(kept: CupboardContents, ready: Ready): Total[] {
+export function totals(kept: CupboardContents, ready: Ready): FoodTotal[] {
   const sums = new Map<string, { ready: number; waiting: number; fresh: number; barred: number }>();
   for (const { lot, grams } of leftOver(kept)) {
     const sum = sums.get(lot.food) ?? { ready: 0, waiting: 0, fresh: 0, barred: 0 };

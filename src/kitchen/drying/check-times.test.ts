@@ -14,7 +14,7 @@ const run: DryingRun = {
   checks: [],
 };
 
-describe('the looks', () => {
+describe('the checks', () => {
   it('come every two hours, the last at the end', () => {
     expect(checkTimes(run.startedAt, 5)).toEqual([
       '2026-03-14T10:00:00.000Z',

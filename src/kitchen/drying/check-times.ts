@@ -6,13 +6,13 @@ import { WHOLE } from '../tolerances.ts';
 import data from './drying.json' with { type: 'json' };
 import { above0 } from './moisture.ts';
 
-/** Hours from one look to the next, and where that comes from. */
+/** Hours from one check to the next, and where that comes from. */
 export const CHECK_EVERY: { readonly hours: number; readonly source: string } = {
   hours: data.checks.everyHours,
   source: data.checks.source,
 };
 
-/** When to look and turn: every {@link CHECK_EVERY} hours, the last at the end of the time. */
+/** When to check and turn: every {@link CHECK_EVERY} hours, the last at the end of the time. */
 export function checkTimes(startedAt: Moment, hours: number): Moment[] {
   above0(hours, 'hours of drying');
   const count = Math.ceil(hours / CHECK_EVERY.hours - WHOLE);
@@ -21,10 +21,10 @@ export function checkTimes(startedAt: Moment, hours: number): Moment[] {
   );
 }
 
-/** When to look next: so long after the last look, or after the start; undefined when the run has ended. */
+/** When to check next: so long after the last check, or after the start; undefined when the run has ended. */
 export function nextCheck(run: DryingRun): Moment | undefined {
   if (run.gramsAfter !== undefined || run.endedAt !== undefined) return undefined;
-  const looks = run.checks.map((check) => plusHours(check.at, CHECK_EVERY.hours));
+  const times = run.checks.map((check) => plusHours(check.at, CHECK_EVERY.hours));
   // ISO times in UTC, all written alike, sort as text.
-  return looks.concat(plusHours(run.startedAt, CHECK_EVERY.hours)).sort().at(-1);
+  return times.concat(plusHours(run.startedAt, CHECK_EVERY.hours)).sort().at(-1);
 }

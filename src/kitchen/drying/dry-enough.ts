@@ -7,7 +7,7 @@ import { type DryKind, KEEPS } from './drying-practice.ts';
 import type { ActualMoisture } from './moisture.ts';
 
 /** Whether a dried food is dry enough to keep. */
-export interface KeepVerdict {
+export interface DryVerdict {
   readonly state: 'dry' | 'unsure' | 'damp';
   /** Most moisture at which it keeps, g per 100 g, and its source. */
   readonly most: number;
@@ -18,7 +18,7 @@ export interface KeepVerdict {
 }
 
 /** Holds the moisture after drying against the limit for its kind. */
-export function dryEnough(actual: Pick<ActualMoisture, 'moisture' | 'sd'>, kind: DryKind): KeepVerdict {
+export function dryEnough(actual: Pick<ActualMoisture, 'moisture' | 'sd'>, kind: DryKind): DryVerdict {
   const { most, source } = KEEPS.find((k) => k.kind === kind)!;
   const { moisture, sd } = actual;
   const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;

@@ -13,10 +13,10 @@ export type DryKind = 'vegetable' | 'leaf' | 'herb' | 'fruit';
 export type Device = DryingRun['device'];
 
 /** Whether a figure is what the trade does or what a publication says. */
-export type HowKnown = 'common practice' | 'published';
+type HowKnown = 'common practice' | 'published';
 
 /** How hot, how long and till when. */
-export interface Way {
+export interface DryingWay {
   readonly kind: DryKind;
   readonly known: HowKnown;
   /** Only for this device; absent where it holds for both. */
@@ -30,7 +30,7 @@ export interface Way {
 }
 
 /** How much fresh food goes on a tray. */
-export interface Load {
+export interface TrayLoad {
   readonly kind: DryKind;
   readonly known: HowKnown;
   readonly gramsPerDm2: number;
@@ -50,10 +50,12 @@ export interface DryingCaution {
   readonly source: string;
 }
 
-const WAYS = data.ways as unknown as readonly Way[];
+const WAYS = data.ways as unknown as readonly DryingWay[];
 
-export const LOADS = data.loads as readonly Load[];
+/** Tray loads listed, each with its source. */
+export const LOADS = data.loads as readonly TrayLoad[];
 
+/** Most moisture at which each kind keeps. */
 export const KEEPS = data.keeps as readonly Keeps[];
 
 const CAUTIONS = data.cautions as readonly DryingCaution[];
@@ -64,7 +66,7 @@ export function dryKindOf(group: FoodGroup | undefined): DryKind {
 }
 
 /** Ways to dry that kind with that device: common practice and published, in this order. */
-export function waysToDry(kind: DryKind, device: Device): Way[] {
+export function waysToDry(kind: DryKind, device: Device): DryingWay[] {
   return WAYS.filter((way) => way.kind === kind && (way.device ?? device) === device);
 }
 

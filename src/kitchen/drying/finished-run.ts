@@ -4,13 +4,13 @@ import type { Food } from '../../foods/food.ts';
 import { atMoisture, type DriedFigures, driedForm } from '../../foods/forms/drying.ts';
 import { spreadOf } from '../../foods/variation.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
-import { dryEnough, type KeepVerdict } from './dry-enough.ts';
+import { type DryVerdict, dryEnough } from './dry-enough.ts';
 import { type DryKind, dryKindOf } from './drying-practice.ts';
 import { type ActualMoisture, actualMoisture } from './moisture.ts';
 
 /** What a finished run came to. */
 export interface DriedRun extends ActualMoisture {
-  readonly keep: KeepVerdict;
+  readonly keep: DryVerdict;
   /** What 100 g of the dried food hold, at its actual moisture. */
   readonly figures: DriedFigures;
 }

@@ -113,6 +113,7 @@ export function freshMoistureBySample(
   return { moisture: 100 - share * (100 - moisture), sd: share * sd };
 }
 
+/** The value itself. @param what named in the error @throws RangeError unless it is a finite number above 0 */
 export function above0(value: number, what: string): number {
   if (!(Number.isFinite(value) && value > 0)) throw new RangeError(`${what} must be above 0, not ${value}`);
   return value;

@@ -4,11 +4,11 @@ import { WHOLE } from '../tolerances.ts';
 import {
   type Device,
   type DryingCaution,
+  type DryingWay,
   type DryKind,
   dryingCautions,
   LOADS,
-  type Load,
-  type Way,
+  type TrayLoad,
   waysToDry,
 } from './drying-practice.ts';
 import { above0 } from './moisture.ts';
@@ -20,8 +20,8 @@ export interface Trays {
 }
 
 /** The runs that one tray load makes of some fresh grams. */
-export interface Runs {
-  readonly load: Load;
+export interface TrayRuns {
+  readonly load: TrayLoad;
   /** Most that fits on the trays at once, g. */
   readonly capacity: number;
   /** g of each run; the runs are alike, since a thinner layer dries faster. */
@@ -30,9 +30,9 @@ export interface Runs {
 
 export interface DryingPlan {
   readonly kind: DryKind;
-  readonly ways: readonly Way[];
+  readonly ways: readonly DryingWay[];
   /** By the loads known of: common practice, published, or the keeper's own alone. */
-  readonly runs: readonly Runs[];
+  readonly runs: readonly TrayRuns[];
   readonly cautions: readonly DryingCaution[];
 }
 
@@ -54,7 +54,7 @@ export function planDrying(p: {
   above0(trays.dm2, 'area of a tray in dm2');
   if (!(Number.isInteger(trays.count) && trays.count > 0))
     throw new RangeError(`number of trays must be a whole number above 0, not ${trays.count}`);
-  const loads: readonly Load[] =
+  const loads: readonly TrayLoad[] =
     p.gramsPerDm2 === undefined
       ? LOADS.filter((load) => load.kind === kind)
       : [{ kind, known: 'common practice', gramsPerDm2: p.gramsPerDm2, source: 'as the keeper says' }];

@@ -9,10 +9,10 @@ import type { Food } from '../../foods/food.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
 import listed from './yields.json' with { type: 'json' };
 
-export const TRIM_SOURCE = 'USDA SR28, food description file, Refuse';
+const TRIM_SOURCE = 'USDA SR28, food description file, Refuse';
 
 /** One line of the table. */
-export interface TrimRow {
+interface TrimRow {
   /** Reference number of the fresh food. */
   readonly ref: string;
   readonly name: string;
@@ -86,7 +86,7 @@ function checkTrim(percent: number, food: Food): void {
     );
 }
 
-export type FreshToBuy = FreshNeeded & Pick<Trim, 'parts' | 'source'>;
+type FreshToBuy = FreshNeeded & Pick<Trim, 'parts' | 'source'>;
 
 /**
  * Fresh food to buy for some grams of dried: dried x (1 - Md) / (1 - Mf) / (1 - trim). `purchased` is absent where

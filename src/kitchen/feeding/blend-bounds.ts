@@ -32,6 +32,10 @@ interface Parts {
   readonly beside: readonly number[];
 }
 
+/**
+ * Every bound on all that is fed, and the rules that cannot be asked since the old food's amount is not known.
+ * @param x shares of the new mix by column, percent @param old the old food, per 100 g as fed
+ */
 export function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>, old: FoodAmounts) {
   const total = Array.from(x).reduce((sum, v) => sum + v, 0);
   const shares = Float64Array.from(x, (v) => (total > 0 ? (100 * v) / total : v));
@@ -82,10 +86,12 @@ function tagsOf(rule: Rule): readonly Tag[] {
   return 'nutrient' in rule ? [rule.nutrient] : 'ratio' in rule ? rule.ratio : [];
 }
 
+/** What is fed on a day. @param part the new ration's, 0 to 1 */
 export function blend(part: number, ration: Ration): Parts {
   return { old: 1 - part, mix: part * ration.mixPart, beside: ration.beside.map((b) => part * b.part) };
 }
 
+/** Numerator and denominator of a bound's measure in what is fed. */
 export function sumsOf(b: BlendBound, parts: Parts): Sums {
   const sum = (of: (s: Sums) => number) =>
     b.beside.reduce(
@@ -117,6 +123,7 @@ export function spanOfParts(bounds: readonly BlendBound[], ration: Ration): read
   return [low, high];
 }
 
+/** The bound as a broken rule; empty where it is kept. */
 export function breachOf(b: BlendBound, parts: Parts): Breach[] {
   if (roomOf(b, parts) >= 0) return [];
   const { pointer, side, bound, measure } = b;

@@ -6,6 +6,7 @@ import type { Ration } from '../../formulation/solve/bounds.ts';
 import type { Day } from '../model.ts';
 import { type BlendBound, blend, roomOf, sumsOf } from './blend-bounds.ts';
 
+/** One day of the change: what is weighed out, and whether it is in range. */
 export interface ChangeDay {
   /** 1 for the first. */
   readonly day: number;
@@ -26,7 +27,7 @@ export interface ChangeDay {
 }
 
 /** What is fed in one day: the old food, the new mix, and each food beside it by id. */
-export interface FedPart {
+interface FedPart {
   readonly old: number;
   readonly mix: number;
   readonly beside: Readonly<Record<string, number>>;
@@ -63,6 +64,7 @@ export function reason(b: BlendBound, list: readonly ChangeDay[], ration: Ration
   return [{ pointer, from: first, to: last, sentence: `${when}: ${how}, since ${joined(ends)}.` }];
 }
 
+/** On which days the change is in range, in a sentence or two. @param asked bounds that were checked @param unchecked rules that could not be */
 export function overall(
   list: readonly ChangeDay[],
   asked: number,

@@ -7,18 +7,10 @@ import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { tenths } from '../rounding.ts';
 import type { ChosenShares } from './chosen-shares.ts';
-import { mixPartOf, wholeDays } from './runs-out.ts';
-
-/** An animal as far as feeding needs it. */
-export interface FedAnimal {
-  readonly id: string;
-  readonly name: string;
-  /** Its whole ration of a day, g, fresh food counted as the mix counts it; absent where nobody has said. */
-  readonly dailyGrams?: number;
-}
+import { type FedAnimal, mixPartOf, wholeDays } from './runs-out.ts';
 
 /** What one animal is fed a day, g as weighed; an amount is absent where it is not known. */
-export interface DailyFeed {
+interface DailyFeed {
   readonly animal: FedAnimal;
   readonly mix?: number;
   /** What is fed beside the mix, in the problem's order. */

@@ -4,7 +4,7 @@
 const CLOSE = 1e-12;
 
 /** How the new part may rise: days, most on the first, most from day to day, and the span of parts in range. */
-export interface Corridor {
+interface Corridor {
   readonly days: number;
   readonly firstMost: number;
   readonly mostStep: number;

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../days.ts';
-import { mixPartOf, type Present, runsOut } from './runs-out.ts';
+import { mixPartOf, type PresentBatch, runsOut } from './runs-out.ts';
 
-const batch: Present = {
+const batch: PresentBatch = {
   name: 'batch 3',
   gramsLeft: 105,
   weighedOn: '2026-02-21',
@@ -61,7 +61,7 @@ describe('a batch runs out', () => {
     );
   });
 
-  test.each<[string, Partial<Present>]>([
+  test.each<[string, Partial<PresentBatch>]>([
     ['mixPart: 0 is not above 0', { mixPart: 0 }],
     ['mixPart: 50 is not above 0', { mixPart: 50 }],
     ['gramsLeft: -1 is no weight', { gramsLeft: -1 }],

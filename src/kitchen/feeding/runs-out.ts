@@ -7,20 +7,23 @@ import type { Day } from '../model.ts';
 import { WHOLE } from '../tolerances.ts';
 import type { ChosenShares } from './chosen-shares.ts';
 
-export interface Eater {
+/** An animal as far as feeding needs it. */
+export interface FedAnimal {
+  readonly id: string;
   readonly name: string;
-  /** All that it is fed in a day, g as weighed; absent where nobody has said. */
+  /** Its whole ration of a day, g, fresh food counted as the mix counts it; absent where nobody has said. */
   readonly dailyGrams?: number;
 }
 
-export interface Present {
+/** The batch that is being fed. */
+export interface PresentBatch {
   /** "batch 3". */
   readonly name: string;
   /** g that are left; absent where nobody has weighed them. */
   readonly gramsLeft?: number;
   /** The day on which they were weighed, before that day's food was taken. */
   readonly weighedOn: Day;
-  readonly animals: readonly Eater[];
+  readonly animals: readonly Pick<FedAnimal, 'name' | 'dailyGrams'>[];
   /** The mix's part of what is fed, above 0 to 1. */
   readonly mixPart: number;
 }
@@ -61,7 +64,7 @@ export function wholeDays(grams: number, gramsADay: number): number {
  * Unknown grams stay unknown: no day is guessed.
  * @throws RangeError naming what is no weight or no part
  */
-export function runsOut({ name, gramsLeft, weighedOn, animals, mixPart }: Present): RunsOut {
+export function runsOut({ name, gramsLeft, weighedOn, animals, mixPart }: PresentBatch): RunsOut {
   if (!(mixPart > 0 && mixPart <= 1))
     throw new RangeError(
       `mixPart: ${mixPart} is not above 0 and at most 1; give the mix's part of what is fed`,

@@ -14,7 +14,7 @@ const STILL = 0.02;
 type Series = readonly (readonly [weight: number, root: number])[];
 
 /** What a body is made of and how air takes heat from it. SI units. */
-export interface Conducting {
+interface Conducting {
   /** W/(m K) */
   readonly conductivity: number;
   /** m2/s */

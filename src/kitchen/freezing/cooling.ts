@@ -8,29 +8,31 @@ import { centreOf, type HalfExtent, secondsUntil } from './conduction.ts';
 import goodsFile from './goods.json' with { type: 'json' };
 
 /** Lowest, middle and highest of a figure that is not known exactly. */
-export interface Range {
+export interface Estimate {
   readonly low: number;
   readonly mid: number;
   readonly high: number;
 }
 
-type Three = readonly [low: number, mid: number, high: number];
+type Triple = readonly [low: number, mid: number, high: number];
 
 /** Thermal figures of a kind of dry good, each as low, middle, high. */
-export interface Good {
+interface ThermalFigures {
   readonly name: string;
   /** W/(m K), in bulk */
-  readonly conductivity: Three;
+  readonly conductivity: Triple;
   /** J/(kg K) */
-  readonly heatCapacity: Three;
+  readonly heatCapacity: Triple;
   /** kg/m3, in bulk; the same number is g per litre */
-  readonly density: Three;
+  readonly density: Triple;
   readonly source: string;
 }
 
+/** Kinds of dry goods by how they cool. */
 export type GoodKind = 'flour' | 'grain' | 'legume' | 'seed' | 'vegetable' | 'leaf';
 
-export const GOODS = goodsFile as unknown as Readonly<Record<GoodKind, Good>>;
+/** Thermal figures by kind, each with its source. */
+export const GOODS = goodsFile as unknown as Readonly<Record<GoodKind, ThermalFigures>>;
 
 /**
  * A bag and its form, metres. "packet": only the weight is known; it is taken as a brick of 5 : 3 : 2, thicker than
@@ -49,7 +51,7 @@ export type Bag = { readonly grams?: number; readonly stack?: readonly [number, 
  * (Energies 2021, 14, 5953: 1.15 and 5.45). Less in the cold, and the wrapping and the shelf insulate: 5 to 10; with
  * a fan 10 to 25 (both from memory).
  */
-export const SURFACE = { still: [5, 7, 10], fan: [10, 15, 25] } as const satisfies Record<string, Three>;
+const SURFACE = { still: [5, 7, 10], fan: [10, 15, 25] } as const satisfies Record<string, Triple>;
 
 /** Where a bag cools. */
 export interface Cooling {
@@ -58,11 +60,11 @@ export interface Cooling {
   /** Air in the freezer, °C. */
   readonly air: number;
   /** The bag when it goes in, °C; a range where it is not known. 20 (18 to 25) where not given. */
-  readonly start?: number | Three;
+  readonly start?: number | Triple;
   readonly surface?: keyof typeof SURFACE;
 }
 
-const ROOM: Three = [18, 20, 25];
+const ROOM: Triple = [18, 20, 25];
 
 const DAY = 86_400;
 
@@ -71,7 +73,7 @@ const DAY = 86_400;
  * makes it cool fastest and slowest.
  * @throws RangeError when the air is not colder than `celsius`, the bag is not warmer, or a size is not above 0
  */
-export function coreCoolingDays(cooling: Cooling, celsius: number): Range {
+export function coreCoolingDays(cooling: Cooling, celsius: number): Estimate {
   return daysTo(celsius, cooling, casesOf(cooling));
 }
 
@@ -79,7 +81,7 @@ export function coreCoolingDays(cooling: Cooling, celsius: number): Range {
  * Temperature of the centre after `days`, °C.
  * @throws RangeError when a size is not above 0
  */
-export function coreCelsius(cooling: Cooling, days: number): Range {
+export function coreCelsius(cooling: Cooling, days: number): Estimate {
   const { air } = cooling;
   return rangeOf(casesOf(cooling), ({ centre, start }) => air + (start - air) * centre(days * DAY));
 }
@@ -96,6 +98,7 @@ interface Cases {
   readonly slow: readonly Case[];
 }
 
+/** The figures of a bag at their fast, middle and slow ends. */
 export function casesOf(cooling: Cooling): Cases {
   const { conductivity: k, heatCapacity: c, density: d } = GOODS[cooling.good];
   const h = SURFACE[cooling.surface ?? 'still'];
@@ -120,7 +123,7 @@ export function casesOf(cooling: Cooling): Cases {
   };
 }
 
-function rangeOf(cases: Cases, answer: (one: Case) => number): Range {
+function rangeOf(cases: Cases, answer: (one: Case) => number): Estimate {
   return {
     low: Math.min(...cases.fast.map(answer)),
     mid: answer(cases.mid),
@@ -128,7 +131,8 @@ function rangeOf(cases: Cases, answer: (one: Case) => number): Range {
   };
 }
 
-export function daysTo(celsius: number, cooling: Cooling, cases: Cases): Range {
+/** Days until the core is at `celsius`. @throws RangeError as {@link coreCoolingDays} */
+export function daysTo(celsius: number, cooling: Cooling, cases: Cases): Estimate {
   const { air } = cooling;
   const coolest = startOf(cooling)[0];
   if (!(celsius > air))
@@ -142,7 +146,7 @@ export function daysTo(celsius: number, cooling: Cooling, cases: Cases): Range {
   return rangeOf(cases, ({ centre, start }) => secondsUntil((celsius - air) / (start - air), centre) / DAY);
 }
 
-function startOf({ start = ROOM }: Cooling): Three {
+function startOf({ start = ROOM }: Cooling): Triple {
   return typeof start === 'number' ? [start, start, start] : start;
 }
 

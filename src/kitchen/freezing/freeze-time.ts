@@ -4,8 +4,8 @@
  */
 
 import { WHOLE } from '../tolerances.ts';
-import { type Cooling, casesOf, daysTo, GOODS, type Range } from './cooling.ts';
-import { holdingDays, LETHAL } from './lethal-cold.ts';
+import { type Cooling, casesOf, daysTo, type Estimate, GOODS } from './cooling.ts';
+import { holdingDays, LETHAL_TIMES } from './lethal-cold.ts';
 
 /** Days in the freezer in one round, as keepers have it: 3 to 4 (common practice, no source). */
 export const COMMON_DAYS = 4;
@@ -16,7 +16,7 @@ export interface FreezeAdvice {
   /** Whole days by common practice. */
   readonly common: number;
   /** Days until the core is at `core` °C. */
-  readonly cooling: Range;
+  readonly cooling: Estimate;
   readonly core: number;
   /** Days that it must then stay as cold. */
   readonly holding: number;
@@ -35,12 +35,12 @@ export interface FreezeAdvice {
  */
 export function freezeAdvice(
   cooling: Cooling,
-  options: { readonly common?: number; readonly lethal?: keyof typeof LETHAL } = {},
+  options: { readonly common?: number; readonly lethal?: keyof typeof LETHAL_TIMES } = {},
 ): FreezeAdvice {
   const { common = COMMON_DAYS, lethal = 'laboratory' } = options;
   const cases = casesOf(cooling);
-  let best: { core: number; cooling: Range; holding: number } | undefined;
-  for (let core = LETHAL[lethal].points[0][0]; core > cooling.air + 0.4; core -= 0.5) {
+  let best: { core: number; cooling: Estimate; holding: number } | undefined;
+  for (let core = LETHAL_TIMES[lethal].points[0][0]; core > cooling.air + 0.4; core -= 0.5) {
     const holding = holdingDays(core, lethal)!;
     if (best && holding >= best.cooling.high + best.holding) continue;
     const time = daysTo(core, cooling, cases);
@@ -64,7 +64,7 @@ export function freezeAdvice(
     common,
     ...best,
     sentence,
-    source: `Heat conduction; ${LETHAL[lethal].source}. ${GOODS[cooling.good].source}`,
+    source: `Heat conduction; ${LETHAL_TIMES[lethal].source}. ${GOODS[cooling.good].source}`,
   };
 }
 

@@ -1,5 +1,5 @@
 /**
- * The cold against insects, for one lot: whether it needs it, its steps ticked off, and whether it may be weighed out.
+ * The freeze treatment against insects, for one lot: whether it needs one, its steps ticked off, and whether it may be weighed out.
  * Common practice for dry goods on arrival: freeze 3 to 4 days, thaw 3 to 4 days, and the same again (no source).
  * The thaw wakes what lived through the first frost, and the second takes it.
  */
@@ -7,14 +7,14 @@ import type { FoodGroup } from '../../foods/food.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../days.ts';
 import type { Day, FreezeStep, Lot } from '../model.ts';
 
-/** Whether a lot needs the cold, with a sentence that says why. */
-export interface TreatmentNeed {
+/** Whether a lot needs the freeze treatment, with a sentence that says why. */
+interface TreatmentNeed {
   readonly needs: boolean;
   readonly why: string;
 }
 
 /**
- * Grains, seeds, legumes, nuts, herbs, vegetables and fruit bought dry need the cold. A dry lot whose group is not
+ * Grains, seeds, legumes, nuts, herbs, vegetables and fruit bought dry need it. A dry lot whose group is not
  * known counts as needing it. Dried animal food does not: common practice speaks of plant goods only (no source).
  */
 export function needsTreatment(lot: Pick<Lot, 'form'>, group?: FoodGroup): TreatmentNeed {
@@ -39,13 +39,13 @@ export function needsTreatment(lot: Pick<Lot, 'form'>, group?: FoodGroup): Treat
   };
 }
 
-/** The day from which a lot is through the cold, as planned or as ticked off; undefined where nothing is planned. */
+/** The day on which a lot's freeze treatment ends, as planned or as ticked off; undefined where nothing is planned. */
 export function readyOn(lot: Pick<Lot, 'cold'>): Day | undefined {
   const last = lot.cold.at(-1);
   return last && (last.doneOn ?? last.to);
 }
 
-/** Whether every step is ticked off, the last no later than `day`. No step at all is not through it. */
+/** Whether every step is ticked off, the last no later than `day`. A lot without any step is not treated. */
 export function treatmentDone(lot: Pick<Lot, 'cold'>, day: Day): boolean {
   return lot.cold.length > 0 && lot.cold.every((step) => step.doneOn !== undefined && step.doneOn <= day);
 }
@@ -76,7 +76,7 @@ export function tickedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: 
 
 /**
  * The lot with step `index` begun on `from`, as long as before; those after it are pushed as far as they must. The
- * freezer's room is not looked at: plan anew for that (`planCold`).
+ * freezer's room is not looked at: plan anew for that (`planFreezer`).
  * @throws RangeError when there is no such step, it is ticked off already, or `from` is before the step before it ends
  */
 export function movedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: number, from: Day): L {
@@ -91,7 +91,7 @@ export function movedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: n
 }
 
 /**
- * The lot with the keeper's choice on record to weigh it out though the cold is not done.
+ * The lot with the keeper's choice on record to weigh it out though the freeze treatment is not done.
  * @throws RangeError when the note is empty or `on` is no calendar day
  */
 export function overrule<L extends Pick<Lot, 'name' | 'overruled'>>(lot: L, note: string, on: Day): L {
@@ -103,14 +103,14 @@ export function overrule<L extends Pick<Lot, 'name' | 'overruled'>>(lot: L, note
   return { ...lot, overruled: { note: note.trim(), on } };
 }
 
-export type MayBeWeighed =
+type MayBeWeighed =
   | { readonly ok: true; readonly warning?: string }
   | { readonly ok: false; readonly why: string; readonly wayOut: string };
 
 /**
- * Whether a lot may be weighed out on `day`. A barred lot never is. One that needs the cold is not until it is
+ * Whether a lot may be weighed out on `day`. A barred lot never is. One that needs the freeze treatment is not until it is
  * through it or the keeper overruled that, no later than `day`. Past best before is a warning.
- * @param group of its food; see `needsCold`
+ * @param group of its food; see {@link needsTreatment}
  */
 export function mayBeWeighed(lot: Lot, day: Day, group?: FoodGroup): MayBeWeighed {
   dayNumber(day);
@@ -122,7 +122,7 @@ export function mayBeWeighed(lot: Lot, day: Day, group?: FoodGroup): MayBeWeighe
     };
   const overruled = lot.overruled && lot.overruled.on <= day ? lot.overruled : undefined;
   const waits = (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
-  if (waits && !overruled) return notThrough(lot, day);
+  if (waits && !overruled) return notTreated(lot, day);
   const warnings: string[] = [];
   if (waits && overruled)
     warnings.push(`The cold is not done; overruled on ${dayInWords(overruled.on)}: ${overruled.note}`);
@@ -131,7 +131,7 @@ export function mayBeWeighed(lot: Lot, day: Day, group?: FoodGroup): MayBeWeighe
   return warnings.length > 0 ? { ok: true, warning: warnings.join(' ') } : { ok: true };
 }
 
-function notThrough(lot: Lot, day: Day): MayBeWeighed {
+function notTreated(lot: Lot, day: Day): MayBeWeighed {
   const open = lot.cold.filter((step) => step.doneOn === undefined);
   const next = open[0];
   if (lot.cold.length === 0)

@@ -23,7 +23,7 @@ export interface ScheduleOptions {
   readonly rounds?: number;
   /** Day by which a lot is wanted, by id. */
   readonly neededOn?: Readonly<Record<string, Day>>;
-  /** Group of a lot's food: what it is made of and whether it needs the cold. */
+  /** Group of a lot's food: what it is made of and whether it needs the treatment. */
   readonly groupOf?: (lot: Lot) => FoodGroup | undefined;
   /** How a lot is packed; as one packet of its whole weight where not given. */
   readonly bagOf?: (lot: Lot) => Bag;
@@ -62,7 +62,7 @@ const GOOD_OF: Readonly<Record<FoodGroup, GoodKind>> = {
 /**
  * Plans freezing and thawing by turns for every lot that needs it. Lots wanted soonest are placed first, then those
  * bought first; each takes the earliest days on which the freezer has room for it. A freeze lasts longer than
- * `freezeDays` where the bag asks for it (`cooling.ts`). Steps ticked off stay. So does the next one when it was to
+ * `freezeDays` where the bag asks for it (`freeze-time.ts`). Steps ticked off stay. So does the next one when it was to
  * begin before `notBefore`; a freeze only while it fits beside those that began before it.
  * A step ends after its least days; a gap to the next one is time spent waiting for room.
  * @throws RangeError when an option or the freezer's room is not a number above 0, a day is no calendar day, the

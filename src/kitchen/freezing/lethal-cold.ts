@@ -1,7 +1,7 @@
 /** How many days at a temperature kill the insects of the store room. */
 
 /** Days at a temperature that no insect was found to survive, and who found it. */
-export interface Lethal {
+interface LethalTimes {
   /** Temperature of the insects, °C, and days there; warmest first. */
   readonly points: readonly (readonly [celsius: number, days: number])[];
   readonly source: string;
@@ -12,7 +12,7 @@ export interface Lethal {
  * what a grain authority asks for grain that wintered in a bin, where insects are used to the cold. Fields 1992
  * (J. Stored Prod. Res. 28:89-118) puts death "in a few minutes" at -20 °C for insects that are not.
  */
-export const LETHAL = {
+export const LETHAL_TIMES = {
   laboratory: {
     points: [
       [-10, 22],
@@ -31,14 +31,17 @@ export const LETHAL = {
     ],
     source: 'Canadian Grain Commission: grain at -5 °C for 12 weeks, -10 °C 8, -15 °C 4, -20 °C 1 week',
   },
-} as const satisfies Record<string, Lethal>;
+} as const satisfies Record<string, LethalTimes>;
 
 /**
  * Days that kill at `celsius`; between two published temperatures along a straight line of their logarithm. Colder
  * than the coldest published one counts as that one. Undefined where it is warmer than any: no figure was found.
  */
-export function holdingDays(celsius: number, kind: keyof typeof LETHAL = 'laboratory'): number | undefined {
-  const points: Lethal['points'] = LETHAL[kind].points;
+export function holdingDays(
+  celsius: number,
+  kind: keyof typeof LETHAL_TIMES = 'laboratory',
+): number | undefined {
+  const points: LethalTimes['points'] = LETHAL_TIMES[kind].points;
   if (celsius > points[0]![0]) return undefined;
   for (let i = 1; i < points.length; i++) {
     const [[warm, long], [cold, short]] = [points[i - 1]!, points[i]!];

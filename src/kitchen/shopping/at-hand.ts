@@ -21,6 +21,7 @@ export interface OnTrays {
   readonly lot: Lot;
 }
 
+/** What the batch takes of a lot. */
 export interface FromLot {
   readonly lot: Lot;
   /** g taken, in the form of the lot. */
@@ -40,7 +41,7 @@ export interface FromTrays extends OnTrays {
 }
 
 /** A lot or drying run of the food that is not counted. */
-export interface Passed {
+export interface PassedLot {
   readonly lot: Lot;
   /** g that are left, in the form of the lot; on the trays, as they were put there. */
   readonly grams: number;
@@ -50,18 +51,18 @@ export interface Passed {
 }
 
 /** One food before anything is bought. */
-export interface Plan {
+export interface FoodAtHand {
   readonly food: ShoppingFood;
   readonly needed: number;
   readonly fromLots: readonly FromLot[];
   readonly fromTrays: readonly FromTrays[];
-  readonly passed: readonly Passed[];
+  readonly passed: readonly PassedLot[];
   readonly toBuy: number;
   readonly sentences: readonly string[];
 }
 
 /** Below a milligram nothing is bought: it is the rounding of the sum, not a want. */
-export const NOTHING = 0.001;
+export const A_MILLIGRAM = 0.001;
 
 /** What there is, and the day on which it is looked at. */
 interface AtHand {
@@ -70,11 +71,12 @@ interface AtHand {
   readonly on: Day;
 }
 
-export function planOf(food: ShoppingFood, needed: number, { cupboard, drying, on }: AtHand): Plan {
+/** What lots and trays give of a food, and what is left to buy. @param needed g as mixed */
+export function atHand(food: ShoppingFood, needed: number, { cupboard, drying, on }: AtHand): FoodAtHand {
   const sentences: string[] = [];
   const fromLots: FromLot[] = [];
   const fromTrays: FromTrays[] = [];
-  const passed: Passed[] = [];
+  const passed: PassedLot[] = [];
   let open = needed;
   for (const { lot, left } of lotsOf(cupboard, food.food)) {
     if (left === 0) continue;
@@ -86,7 +88,7 @@ export function planOf(food: ShoppingFood, needed: number, { cupboard, drying, o
       );
       continue;
     }
-    if (open < NOTHING) continue;
+    if (open < A_MILLIGRAM) continue;
     const grams = Math.min(left, open / perGram);
     open = Math.max(0, open - grams * perGram);
     fromLots.push({ lot, grams, asMixed: grams * perGram, ...priced(lot, grams) });
@@ -100,7 +102,7 @@ export function planOf(food: ShoppingFood, needed: number, { cupboard, drying, o
       sentences.push(`${sayGrams(run.gramsBefore)} of ${food.name} on the trays is not counted: ${why}.`);
       continue;
     }
-    if (open < NOTHING) continue;
+    if (open < A_MILLIGRAM) continue;
     const gives = driedFromPrepared(run.gramsBefore, food.dried!.fresh, food.dried!.moisture);
     const asMixed = Math.min(gives, open);
     open -= asMixed;
@@ -108,7 +110,7 @@ export function planOf(food: ShoppingFood, needed: number, { cupboard, drying, o
     fromTrays.push({ run, lot, asMixed, ...priced(lot, takenBy(run) * (asMixed / gives)) });
     sentences.push(`${sayGrams(asMixed)} of ${food.name} comes from what is on the trays now.`);
   }
-  return { food, needed, fromLots, fromTrays, passed, toBuy: open < NOTHING ? 0 : open, sentences };
+  return { food, needed, fromLots, fromTrays, passed, toBuy: open < A_MILLIGRAM ? 0 : open, sentences };
 }
 
 const priced = (lot: Lot, grams: number) =>
@@ -142,10 +144,10 @@ function lotNotes(food: ShoppingFood, lot: Lot, grams: number): string[] {
   const notes: string[] = [];
   if (lot.form === 'fresh')
     notes.push(`Dry ${sayGrams(grams)} of fresh ${food.name} bought on ${lot.boughtOn} first.`);
-  const cold = lot.cold.filter((step) => step.doneOn === undefined).at(-1);
-  if (cold && !lot.overruled)
+  const open = lot.cold.filter((step) => step.doneOn === undefined).at(-1);
+  if (open && !lot.overruled)
     notes.push(
-      `${food.name} bought on ${lot.boughtOn} is still in the cold against insects; it may be weighed out after ${cold.to}.`,
+      `${food.name} bought on ${lot.boughtOn} is still in the cold against insects; it may be weighed out after ${open.to}.`,
     );
   return notes;
 }

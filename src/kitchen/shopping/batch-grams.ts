@@ -1,11 +1,12 @@
 /** How many grams of mix a batch is: as said, or from what the animals eat in so many days. */
+import type { FedAnimal } from '../feeding/runs-out.ts';
 
 /** The batch: g, or what these animals eat in so many days. */
 export type BatchSize =
   | { readonly grams: number }
   | {
       readonly days: number;
-      readonly animals: readonly { readonly name: string; readonly dailyGrams?: number }[];
+      readonly animals: readonly Pick<FedAnimal, 'name' | 'dailyGrams'>[];
       /** The mix's part of the ration by weight, above 0 to 1. */
       readonly mixPart: number;
     };

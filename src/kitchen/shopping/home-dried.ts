@@ -12,6 +12,7 @@ export interface HomeDried {
   readonly trimLoss?: number;
 }
 
+/** A food of the mix as shopping needs it. */
 export interface ShoppingFood {
   /** Id, as the mix names it. */
   readonly food: string;
@@ -42,6 +43,7 @@ export function notDried({ dried, name }: ShoppingFood): string | undefined {
   return undefined;
 }
 
+/** g as mixed that one pack gives, or why nobody can say. */
 export function givesOf(offer: Offer, food: ShoppingFood): number | string {
   if (offer.form === 'dry') return offer.packGrams;
   const per = fromFreshLot(food);

@@ -1,7 +1,7 @@
 /** The mixed-integer program of a choice of packs: packs of each offer, and for each seller with terms whether it is used. */
 
 import type { LinearModel } from '../../formulation/solve/linear-program.ts';
-import { byText, type Need, type Seller, type Usable } from './usable-offers.ts';
+import { byText, type PackNeed, type Seller, type UsableOffer } from './usable-offers.ts';
 
 /** A need is met within a millionth of itself: what the solver can tell apart, and far below what a scale can. */
 export const NEAR = 1e-6;
@@ -10,10 +10,10 @@ const hasTerms = (s: Seller | undefined) => (s?.delivery ?? 0) > 0 || (s?.minimu
 
 /** Groups of needs that share no seller with terms of its own. */
 export function apart(
-  needs: readonly Need[],
-  usable: readonly Usable[],
+  needs: readonly PackNeed[],
+  usable: readonly UsableOffer[],
   sellers: ReadonlyMap<string, Seller>,
-): { needs: Need[]; usable: Usable[] }[] {
+): { needs: PackNeed[]; usable: UsableOffer[] }[] {
   const group = new Map(needs.map((n) => [n.food, n.food]));
   const root = (food: string): string => {
     const up = group.get(food)!;
@@ -26,7 +26,7 @@ export function apart(
     if (first === undefined) firstAt.set(offer.seller, offer.food);
     else group.set(root(offer.food), root(first));
   }
-  const parts = new Map<string, { needs: Need[]; usable: Usable[] }>();
+  const parts = new Map<string, { needs: PackNeed[]; usable: UsableOffer[] }>();
   for (const need of [...needs].sort((a, b) => byText(a.food, b.food))) {
     const key = root(need.food);
     if (!parts.has(key)) parts.set(key, { needs: [], usable: [] });
@@ -50,9 +50,10 @@ export interface Program {
   readonly completed: (packs: readonly number[]) => number[];
 }
 
+/** The program of needs that are bought together. */
 export function programOf(
-  needs: readonly Need[],
-  usable: readonly Usable[],
+  needs: readonly PackNeed[],
+  usable: readonly UsableOffer[],
   sellers: ReadonlyMap<string, Seller>,
 ): Program {
   const withTerms = [...new Set(usable.map((u) => u.offer.seller))]
@@ -115,6 +116,7 @@ export function programOf(
   };
 }
 
+/** Sum of products; lists of one length. */
 export function dot(a: readonly number[], b: readonly number[]): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;

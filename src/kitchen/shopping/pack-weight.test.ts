@@ -1,15 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  fromGrams,
-  GRAMS_IN,
-  readGrams,
-  readPack,
-  sayGrams,
-  toGrams,
-  WeightError,
-  type WeightUnit,
-} from './pack-weight.ts';
+import { GRAMS_IN, readPack, sayGrams, toGrams, WeightError, type WeightUnit } from './pack-weight.ts';
 
 const UNITS = Object.keys(GRAMS_IN) as WeightUnit[];
 const unit = fc.constantFrom(...UNITS);
@@ -23,14 +14,13 @@ describe('units of weight', () => {
   it('comes back from grams', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-9, max: 1e6, noNaN: true }), unit, (amount, u) => {
-        expect(Math.abs(fromGrams(toGrams(amount, u), u) - amount)).toBeLessThanOrEqual(1e-12 * amount);
+        expect(Math.abs(toGrams(amount, u) / GRAMS_IN[u] - amount)).toBeLessThanOrEqual(1e-12 * amount);
       }),
     );
   });
 
   it.each([-1, Number.NaN, Number.POSITIVE_INFINITY])('refuses %d', (amount) => {
     expect(() => toGrams(amount, 'g')).toThrow(RangeError);
-    expect(() => fromGrams(amount, 'kg')).toThrow(RangeError);
     expect(() => sayGrams(amount)).toThrow(RangeError);
   });
 });
@@ -56,7 +46,7 @@ describe('weights as packs print them', () => {
     ['2 x 1 lb', 907.18474],
     ['3 kilos', 3000],
   ])('%s is %d g', (text, grams) => {
-    expect(readGrams(text)).toBeCloseTo(grams, 9);
+    expect(readPack(text).grams).toBeCloseTo(grams, 9);
   });
 
   it('keeps how many there are and what each weighs', () => {
@@ -94,7 +84,7 @@ describe('weights as packs print them', () => {
       fc.property(amount, fc.nat({ max: 99 }), unit, fc.constantFrom(',', '.'), (whole, part, u, mark) => {
         const value = Number(`${whole}.${part}`);
         const text = `${whole}${mark}${part} ${u}`;
-        expect(readGrams(text)).toBe(value * GRAMS_IN[u]);
+        expect(readPack(text).grams).toBe(value * GRAMS_IN[u]);
       }),
     );
   });
@@ -126,7 +116,7 @@ describe('weights for people', () => {
       fc.property(fc.integer({ min: 1, max: 5_000_000 }), (n) => {
         const grams = n / 100;
         // "1.234 kg" is no thousand; three figures before "g" are never said.
-        expect(Math.abs(readGrams(sayGrams(grams)) - grams)).toBeLessThanOrEqual(
+        expect(Math.abs(readPack(sayGrams(grams)).grams - grams)).toBeLessThanOrEqual(
           (grams < 10 ? 0.005 : grams < 1000 ? 0.05 : 0.5) + 1e-9,
         );
       }),

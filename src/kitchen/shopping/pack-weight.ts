@@ -57,18 +57,13 @@ export function toGrams(amount: number, unit: WeightUnit): number {
   return checked(amount) * GRAMS_IN[unit];
 }
 
-/** The inverse of {@link toGrams}. */
-export function fromGrams(grams: number, unit: WeightUnit): number {
-  return checked(grams) / GRAMS_IN[unit];
-}
-
 function checked(amount: number): number {
   if (!(Number.isFinite(amount) && amount >= 0))
     throw new RangeError(`a weight must be 0 or more, not ${amount}`);
   return amount;
 }
 
-export interface PackWeight {
+interface PackWeight {
   /** g in all. */
   readonly grams: number;
   /** How many inner packs: 12 for "12 x 40 g", else 1. */
@@ -130,11 +125,6 @@ function volume(word: string): string {
   return /^(?:ml|cl|dl|l|litres?|liters?|cups?|pints?|floz)$/i.test(word)
     ? ' (a volume says nothing about the weight: weigh it)'
     : '';
-}
-
-/** Grams of {@link readPack}. */
-export function readGrams(text: string): number {
-  return readPack(text).grams;
 }
 
 /** Grams as people write them: "0.5 g", "40 g", "1.25 kg"; at most three figures behind the point. */

@@ -5,7 +5,7 @@ import { draws } from '../../../test/draws.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import type { Offer } from '../model.ts';
 import { choosePacks, type PackAim } from './packs.ts';
-import type { Need, Seller } from './usable-offers.ts';
+import type { PackNeed, Seller } from './usable-offers.ts';
 
 let highs: Highs;
 beforeAll(async () => {
@@ -22,7 +22,7 @@ const offer = (id: string, food: string, seller: string, packGrams: number, pric
 });
 
 interface Drawn {
-  readonly needs: Need[];
+  readonly needs: PackNeed[];
   readonly offers: Offer[];
   readonly sellers: Seller[];
 }
@@ -354,7 +354,7 @@ describe('whole packs', () => {
     [{ sellers: [{ seller: 's', minimumOrder: Number.NaN }] }, 'seller s: minimumOrder'],
     [{ sellers: [{ seller: 's' }, { seller: 's' }] }, 'seller s is listed twice'],
   ])('refuses %j', (wrong, message) => {
-    const { needs, offers, sellers }: { needs?: Need[]; offers?: Offer[]; sellers?: Seller[] } = wrong;
+    const { needs, offers, sellers }: { needs?: PackNeed[]; offers?: Offer[]; sellers?: Seller[] } = wrong;
     expect(() =>
       choosePacks(needs ?? [], offers ?? [], { aim: 'cost', ...(sellers && { sellers }) }, highs),
     ).toThrow(message);

@@ -15,17 +15,17 @@ import {
   checkedSellers,
   checkNeeds,
   checkOffers,
-  type Need,
+  type PackNeed,
   type Seller,
-  sorted,
-  type Usable,
+  sortedOffers,
+  type UsableOffer,
   whyNot,
 } from './usable-offers.ts';
 
 /** "cost": least money, then least left over. "waste": least left over, then least money. */
 export type PackAim = 'cost' | 'waste';
 
-export interface PackOptions {
+interface PackOptions {
   readonly aim: PackAim;
   readonly sellers?: readonly Seller[];
   /**
@@ -57,7 +57,7 @@ export interface Order {
 }
 
 /** One food that is bought, g as mixed. */
-export interface FoodBought {
+interface FoodBought {
   readonly food: string;
   readonly needed: number;
   readonly bought: number;
@@ -65,7 +65,7 @@ export interface FoodBought {
   readonly leftOver: number;
 }
 
-export interface NotBought extends Need {
+export interface NotBought extends PackNeed {
   /** A plain sentence. */
   readonly why: string;
 }
@@ -98,7 +98,7 @@ const MOST_ITERATIONS = 40_000;
  * @throws RangeError on a need, an offer or a seller out of range, or one that is named twice
  */
 export function choosePacks(
-  needs: readonly Need[],
+  needs: readonly PackNeed[],
   offers: readonly Offer[],
   options: PackOptions,
   highs: Highs,
@@ -108,10 +108,10 @@ export function choosePacks(
   checkOffers(offers);
   const nameOf = options.nameOf ?? ((food: string) => food);
   const wanted = needs.filter((need) => need.grams > 0);
-  const { usable, refused } = sorted(wanted, offers, sellers, options.gives ?? ownWeight);
+  const { usable, refused } = sortedOffers(wanted, offers, sellers, options.gives ?? ownWeight);
 
   const missing: NotBought[] = [];
-  const open: Need[] = [];
+  const open: PackNeed[] = [];
   for (const need of wanted)
     if (usable.some((u) => u.offer.food === need.food)) open.push(need);
     else missing.push({ ...need, why: whyNot(need, nameOf(need.food), offers, refused) });
@@ -143,7 +143,7 @@ const ownWeight = (offer: Offer): number | string =>
     ? 'it is sold fresh, and how much of it is left after drying is unknown'
     : offer.packGrams;
 
-const placeOf = (needs: readonly Need[], food: string) => needs.findIndex((n) => n.food === food);
+const placeOf = (needs: readonly PackNeed[], food: string) => needs.findIndex((n) => n.food === food);
 
 interface Choice {
   readonly packs: number[];
@@ -185,8 +185,8 @@ function solveGroup(program: Program, aim: PackAim, highs: Highs): Choice | unde
 }
 
 function summed(
-  wanted: readonly Need[],
-  usable: readonly Usable[],
+  wanted: readonly PackNeed[],
+  usable: readonly UsableOffer[],
   packsOf: ReadonlyMap<string, number>,
   sellers: ReadonlyMap<string, Seller>,
   rest: Pick<PacksChosen, 'missing' | 'refused' | 'proven'>,

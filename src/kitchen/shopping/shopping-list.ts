@@ -10,14 +10,14 @@ import type { Highs } from '../../formulation/solve/highs.ts';
 import { freshToBuy } from '../drying/yields.ts';
 import type { Day, Offer } from '../model.ts';
 import {
+  A_MILLIGRAM,
+  atHand,
+  type FoodAtHand,
   type FromLot,
   type FromTrays,
   type LotLeft,
-  NOTHING,
   type OnTrays,
-  type Passed,
-  type Plan,
-  planOf,
+  type PassedLot,
 } from './at-hand.ts';
 import { type BatchSize, batchGrams } from './batch-grams.ts';
 import { givesOf, notDried, type ShoppingFood } from './home-dried.ts';
@@ -55,7 +55,7 @@ export interface ShoppingLine {
   /** Oldest first. */
   readonly fromLots: readonly FromLot[];
   readonly fromTrays: readonly FromTrays[];
-  readonly passed: readonly Passed[];
+  readonly passed: readonly PassedLot[];
   /** g as mixed that neither cupboard nor trays give. */
   readonly toBuy: number;
   /** The same as fresh food, where it can be dried at home; `purchased` is absent where the trim loss is unknown. */
@@ -103,7 +103,7 @@ export function shoppingList(question: ShoppingQuestion, highs: Highs): Shopping
   checkShares(foods, shares);
   const used = foods.filter((f) => (shares[f.food] ?? 0) > 0);
   const plans = used.map((food) =>
-    planOf(food, ((shares[food.food] ?? 0) / 100) * total, { cupboard, drying: question.drying ?? [], on }),
+    atHand(food, ((shares[food.food] ?? 0) / 100) * total, { cupboard, drying: question.drying ?? [], on }),
   );
   const byId = new Map(used.map((f) => [f.food, f]));
   const chosen = choosePacks(
@@ -151,7 +151,7 @@ function checkShares(foods: readonly ShoppingFood[], shares: Readonly<Record<str
     throw new RangeError(`shares add up to ${Math.round(sum * 1000) / 1000} percent, not 100`);
 }
 
-function lineOf(plan: Plan, chosen: PacksChosen): ShoppingLine {
+function lineOf(plan: FoodAtHand, chosen: PacksChosen): ShoppingLine {
   const { food, needed, fromLots, fromTrays, passed, toBuy } = plan;
   const packs = chosen.packs.filter((p) => p.offer.food === food.food);
   const bought = chosen.foods.find((f) => f.food === food.food);
@@ -206,7 +206,7 @@ function boughtSentence(food: ShoppingFood, packs: readonly PacksOf[], leftOver:
   );
   const fresh = packs.some((p) => p.offer.form === 'fresh');
   const rest =
-    leftOver < NOTHING
+    leftOver < A_MILLIGRAM
       ? 'nothing is left over'
       : `${sayGrams(leftOver)} is left over${fresh ? ' once dried' : ''}`;
   return `${food.name}: buy ${joined(said)}; ${rest}.`;

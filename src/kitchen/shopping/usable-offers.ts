@@ -1,7 +1,8 @@
 /** Which offers count for what is needed, and why the others do not. */
 import type { Offer } from '../model.ts';
 
-export interface Need {
+/** What is needed of one food. */
+export interface PackNeed {
   readonly food: string;
   /** g still to buy, as mixed; 0 or more. */
   readonly grams: number;
@@ -17,20 +18,20 @@ export interface Seller {
 }
 
 /** An offer that counts: what a pack gives, g as mixed. */
-export interface Usable {
+export interface UsableOffer {
   readonly offer: Offer;
   readonly gives: number;
 }
 
 /** Offers of wanted foods that count, by id, and those that do not. */
-export function sorted(
-  wanted: readonly Need[],
+export function sortedOffers(
+  wanted: readonly PackNeed[],
   offers: readonly Offer[],
   sellers: ReadonlyMap<string, Seller>,
   gives: (offer: Offer) => number | string,
-): { usable: Usable[]; refused: { offer: Offer; why: string }[] } {
+): { usable: UsableOffer[]; refused: { offer: Offer; why: string }[] } {
   const foods = new Set(wanted.map((n) => n.food));
-  const counted: Usable[] = [];
+  const counted: UsableOffer[] = [];
   const refused: { offer: Offer; why: string }[] = [];
   for (const offer of [...offers].sort((a, b) => byText(a.id, b.id))) {
     if (!foods.has(offer.food)) continue;
@@ -53,8 +54,9 @@ export function sorted(
   return { usable, refused };
 }
 
+/** Why a food cannot be bought, in a sentence. */
 export function whyNot(
-  need: Need,
+  need: PackNeed,
   name: string,
   offers: readonly Offer[],
   refused: readonly { offer: Offer; why: string }[],
@@ -64,7 +66,8 @@ export function whyNot(
   return `${name} is offered, but cannot be counted: ${[...reasons].join('; ')}.`;
 }
 
-export function checkNeeds(needs: readonly Need[]): void {
+/** @throws RangeError where a need is no weight, or a food is needed twice */
+export function checkNeeds(needs: readonly PackNeed[]): void {
   const seen = new Set<string>();
   for (const { food, grams } of needs) {
     if (!(Number.isFinite(grams) && grams >= 0))
@@ -74,6 +77,7 @@ export function checkNeeds(needs: readonly Need[]): void {
   }
 }
 
+/** @throws RangeError where an offer's weight or price is none, or an id stands twice */
 export function checkOffers(offers: readonly Offer[]): void {
   const seen = new Set<string>();
   for (const { id, packGrams, price } of offers) {
@@ -88,6 +92,7 @@ export function checkOffers(offers: readonly Offer[]): void {
   }
 }
 
+/** Sellers by name. @throws RangeError where a charge is none, or a seller is listed twice */
 export function checkedSellers(sellers: readonly Seller[]): ReadonlyMap<string, Seller> {
   const terms = new Map<string, Seller>();
   for (const asked of sellers) {

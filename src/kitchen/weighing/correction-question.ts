@@ -1,5 +1,7 @@
 /** What a correction is asked, and between which grams and totals the batch may end. */
 import type { Highs } from '../../formulation/solve/highs.ts';
+import { clean } from '../rounding.ts';
+import { CRUMB, NEAR_STEP } from '../tolerances.ts';
 import { type BatchRules, sum } from './batch-rules.ts';
 
 /** A batch that comes out within this part of its planned weight is as large as planned. Our choice, no source. */
@@ -7,6 +9,7 @@ export const TOTAL_SLACK = 0.02;
 /** Least part of its planned weight that a batch is brought down to so that it stays in range. Our choice, no source. */
 const LEAST_TOTAL = 0.9;
 
+/** The batch as planned, and what it may become. */
 export interface CorrectionQuestion {
   readonly highs: Highs;
   readonly rules: BatchRules;
@@ -70,4 +73,22 @@ export function boundsOf(
     if (!bowl.poured[i] && plan[i]! > 0) lower[i] = Math.min(upper[i]!, Math.max(g, least));
   });
   return { lower, upper };
+}
+
+/** What a batch of these grams takes beyond what the lots hold, g rounded up to the scale. */
+export function lackingOf(
+  { stock, rules, stepGrams }: CorrectionQuestion,
+  bowl: Bowl,
+  grams: Float64Array,
+): { byId: Record<string, number>; named: { name: string; grams: number }[] } {
+  const byId: Record<string, number> = {};
+  const named: { name: string; grams: number }[] = [];
+  grams.forEach((g, i) => {
+    const over = g - Math.max(stock[i]!, bowl.grams[i]!);
+    if (!(over > CRUMB)) return;
+    const lacking = clean(stepGrams * Math.ceil(over / stepGrams - NEAR_STEP));
+    byId[rules.ids[i]!] = lacking;
+    named.push({ name: rules.names[i]!, grams: lacking });
+  });
+  return { byId, named };
 }

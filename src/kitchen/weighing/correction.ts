@@ -32,10 +32,12 @@ const EASY_GROWTH = 0.1;
 /** Totals tried beyond the one that just suffices, where that leaves no whole steps: in steps of the scale. */
 const TRIES = [0, 1, 2, 3, 4, 6, 8, 12, 16, 24, 32];
 
-export type Status = 'as planned' | 'corrected' | 'grown' | 'out';
+/** What becomes of the batch: nothing changes, other targets, a larger batch, or out of range. */
+export type CorrectionStatus = 'as planned' | 'corrected' | 'grown' | 'out';
 
+/** How the batch ends. */
 export interface Correction {
-  readonly status: Status;
+  readonly status: CorrectionStatus;
   /** g of each food in the end, whole steps added to the bowl. */
   readonly grams: Float64Array;
   readonly total: number;
@@ -44,11 +46,12 @@ export interface Correction {
 }
 
 /** Grams of the next food between which the batch can still be ended in range. */
-export interface Span {
+interface GramSpan {
   readonly low: number;
   readonly high: number;
 }
 
+/** Answers how a batch goes on from any bowl. Holds models of the solver: dispose of it. */
 export class Corrections {
   readonly question: CorrectionQuestion;
   private readonly leastShares: Float64Array;
@@ -99,7 +102,7 @@ export class Corrections {
    * that were poured stay as they are.
    * @param total the least and most that the batch may weigh, g
    */
-  span(bowl: Bowl, food: number, total: readonly [number, number]): Span | undefined {
+  span(bowl: Bowl, food: number, total: readonly [number, number]): GramSpan | undefined {
     const bounds = { ...boundsOf(this.question, bowl, false, food), total };
     const ends = [1, -1].map((sign) => this.space.least((i) => (i === food ? sign : 0), bounds)?.[food]);
     const [low, high] = ends;
@@ -266,7 +269,7 @@ export class Corrections {
     }
   }
 
-  private sized(total: number, planned: boolean): Status {
+  private sized(total: number, planned: boolean): CorrectionStatus {
     if (total > this.question.plannedTotal * (1 + TOTAL_SLACK) + SAME) return 'grown';
     return planned ? 'as planned' : 'corrected';
   }

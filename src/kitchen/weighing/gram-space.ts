@@ -15,7 +15,7 @@ const TOLERANCE = 1e-9;
 const CONE_TOLERANCE = 1e-8;
 const MOST_CUTS = 400;
 
-export interface GramBounds {
+interface GramBounds {
   /** Least and most grams of each food. */
   readonly lower: ArrayLike<number>;
   readonly upper: ArrayLike<number>;

@@ -4,6 +4,7 @@ import { clean } from '../rounding.ts';
 import { SAME } from '../tolerances.ts';
 import type { Bowl } from './correction-question.ts';
 
+/** What lies in the bowl. */
 export class MixingBowl implements Bowl {
   readonly grams: Float64Array;
   readonly poured: boolean[];

@@ -1,7 +1,7 @@
 /** What is said beside the scale. */
 import { joined } from '../../formulation/explain/sentences.ts';
 import { NEAR_STEP } from '../tolerances.ts';
-import type { Changed, Next, State, Tolerance } from './weigh-state.ts';
+import type { ChangedTarget, NextPour, Tolerance, WeighState } from './weigh-state.ts';
 
 const grams = (g: number) => `${Number(g.toFixed(2))} g`;
 
@@ -13,7 +13,7 @@ const anything = ({ low, high }: Tolerance) =>
       ? `only ${grams(low)}`
       : `anything from ${Number(low.toFixed(2))} to ${grams(high)}`;
 
-export function next(n: Omit<Next, 'sentence'>, planned: number): string {
+export function next(n: Omit<NextPour, 'sentence'>, planned: number): string {
   const what = `Pour ${grams(n.target)}${n.again ? ' more' : ''} of ${n.name} (${grams(n.reading)} on a scale that is not tared)`;
   const { asPlanned, grown } = n;
   if (!asPlanned && !grown) return `${what}.`;
@@ -41,8 +41,8 @@ export function changed(c: {
 export function poured(told: {
   food: string;
   grams: number;
-  changed: readonly Changed[];
-  state: State;
+  changed: readonly ChangedTarget[];
+  state: WeighState;
   planned: number;
 }): string {
   const { state } = told;

@@ -10,13 +10,22 @@ import type { Highs } from '../../formulation/solve/highs.ts';
 import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
 import { clean } from '../rounding.ts';
-import { CRUMB, NEAR_STEP, SAME } from '../tolerances.ts';
+import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
 import { type Correction, Corrections } from './correction.ts';
-import { plannedTotalsOf, totalsOf } from './correction-question.ts';
+import { lackingOf, plannedTotalsOf, totalsOf } from './correction-question.ts';
 import { MixingBowl } from './mixing-bowl.ts';
 import * as say from './sentences.ts';
-import type { Changed, Finished, Lost, Next, Poured, SpoonBack, State, Tolerance } from './weigh-state.ts';
+import type {
+  ChangedTarget,
+  Finished,
+  Lost,
+  NextPour,
+  Poured,
+  SpoonBack,
+  Tolerance,
+  WeighState,
+} from './weigh-state.ts';
 import { plannedSteps } from './whole-steps.ts';
 
 export interface WeighOutOptions {
@@ -45,7 +54,7 @@ export class WeighOut {
   private readonly bowl: MixingBowl;
   private corrections: Corrections;
   private kept: Correction | undefined;
-  private stateKept: State | undefined;
+  private stateKept: WeighState | undefined;
 
   /** @throws ProblemError where the batch names foods its problem does not have, or a pour is no weight */
   constructor(batch: Batch, options: WeighOutOptions) {
@@ -78,12 +87,12 @@ export class WeighOut {
   }
 
   /** Where the batch stands. */
-  state(): State {
+  state(): WeighState {
     this.stateKept ??= this.freshState();
     return this.stateKept;
   }
 
-  private freshState(): State {
+  private freshState(): WeighState {
     const c = this.correction();
     return {
       status: c.status,
@@ -112,7 +121,7 @@ export class WeighOut {
   }
 
   /** The food to pour now, how much, and between which amounts; undefined where all is poured. */
-  next(): Next | undefined {
+  next(): NextPour | undefined {
     const c = this.correction();
     const i = this.comingAfter(c);
     if (i === undefined) return undefined;
@@ -229,7 +238,7 @@ export class WeighOut {
     return low > high || high < target - SAME ? undefined : { low: Math.max(0, low), high };
   }
 
-  private changes(before: Correction, after: Correction, poured: number): Changed[] {
+  private changes(before: Correction, after: Correction, poured: number): ChangedTarget[] {
     return this.order.flatMap((i) => {
       const [from, to] = [before.grams[i]!, after.grams[i]!];
       const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * NEAR_STEP;
@@ -241,7 +250,7 @@ export class WeighOut {
     });
   }
 
-  private spoonBack(i: number, grams: number, most: number, state: State): SpoonBack | undefined {
+  private spoonBack(i: number, grams: number, most: number, state: WeighState): SpoonBack | undefined {
     if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
     const { step, bowl } = this;
     const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));
@@ -252,35 +261,19 @@ export class WeighOut {
   private lost(c: Correction): Lost {
     const missed = this.evaluated(c.grams).breaches.map(({ pointer, sentence }) => ({ pointer, sentence }));
     const more = this.corrections.beyondLots(this.bowl);
-    const needed = more && this.beyond(more);
-    const larger =
-      more && needed
-        ? {
-            total: Math.ceil(sum(more) - NEAR_STEP),
-            needed: needed.byId,
-            sentence: say.larger(sum(more), needed.named),
-          }
-        : undefined;
+    const lacking = more && lackingOf(this.corrections.question, this.bowl, more);
+    const larger = more &&
+      lacking && {
+        total: Math.ceil(sum(more) - NEAR_STEP),
+        needed: lacking.byId,
+        sentence: say.larger(sum(more), lacking.named),
+      };
     return {
       missed,
       sentence: say.lost(missed),
-      ...(larger ? { larger } : {}),
+      ...(larger && { larger }),
       choices: say.choices(larger !== undefined),
     };
-  }
-
-  /** What a larger batch takes beyond what the lots hold, rounded up to the scale. */
-  private beyond(grams: ArrayLike<number>) {
-    const byId: Record<string, number> = {};
-    const named: { name: string; grams: number }[] = [];
-    for (let i = 0; i < this.rules.size; i++) {
-      const over = grams[i]! - Math.max(this.stock[i]!, this.bowl.grams[i]!);
-      if (!(over > CRUMB)) continue;
-      const g = clean(this.step * Math.ceil(over / this.step - NEAR_STEP));
-      byId[this.rules.ids[i]!] = g;
-      named.push({ name: this.rules.names[i]!, grams: g });
-    }
-    return { byId, named };
   }
 
   private evaluated(grams: Float64Array): Evaluation {

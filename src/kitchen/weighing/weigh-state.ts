@@ -1,6 +1,6 @@
 /** What stands beside the scale at any moment of a weigh-out: plain data that the screen shows. */
 import type { Evaluation, Statement } from '../../formulation/problem/result.ts';
-import type { Status } from './correction.ts';
+import type { CorrectionStatus } from './correction.ts';
 
 /** Grams to pour between which the batch can still be ended in range, in whole steps of the scale. */
 export interface Tolerance {
@@ -8,7 +8,8 @@ export interface Tolerance {
   readonly high: number;
 }
 
-export interface Next {
+/** The food to pour now, and how much of it. */
+export interface NextPour {
   readonly food: string;
   readonly name: string;
   /** g to pour now: what a tared scale will show. */
@@ -28,7 +29,7 @@ export interface Next {
 }
 
 /** A food whose target is another than before the pour, g in the end. */
-export interface Changed {
+export interface ChangedTarget {
   readonly food: string;
   readonly from: number;
   readonly to: number;
@@ -58,9 +59,10 @@ export interface SpoonBack {
   readonly sentence: string;
 }
 
-export interface State {
+/** Where the batch stands. */
+export interface WeighState {
   /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. */
-  readonly status: Status;
+  readonly status: CorrectionStatus;
   /** g by food id in the end, poured and to be poured. */
   readonly targets: Readonly<Record<string, number>>;
   /** g in the end. */
@@ -70,12 +72,14 @@ export interface State {
   readonly lost?: Lost;
 }
 
-export interface Poured extends State {
-  readonly changed: readonly Changed[];
+/** Where it stands after a pour, and what the pour changed. */
+export interface Poured extends WeighState {
+  readonly changed: readonly ChangedTarget[];
   readonly spoonBack?: SpoonBack;
   readonly sentence: string;
 }
 
+/** What lies in the bowl against the rules. */
 export interface Finished {
   readonly inRange: boolean;
   readonly evaluation: Evaluation;

@@ -9,7 +9,7 @@ const today = '2026-03-10';
 describe('what is shown', () => {
   const supplies = [
     { id: 'old', route: 'ready' as const, boughtOn: '2026-01-01', goods: [{ food: 'a', name: 'Oats' }] },
-    { id: 'new', route: 'cold' as const, goods: ['b', 'c', 'd'].map((food) => ({ food, name: food })) },
+    { id: 'new', route: 'freeze' as const, goods: ['b', 'c', 'd'].map((food) => ({ food, name: food })) },
   ];
   const plan = planKitchen({ id: 'p', name: 'batch 4', supplies }, { from: today });
 

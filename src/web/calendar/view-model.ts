@@ -1,7 +1,7 @@
 /** The picture and the list of the calendar: rows, days, and spans of time in words. */
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
-import { WORDS } from '../../kitchen/calendar/step-words.ts';
+import { STEP_WORDS } from '../../kitchen/calendar/step-words.ts';
 import { dayInWords, dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { named } from '../shared/words/named.ts';
@@ -20,7 +20,7 @@ export function rowsOf(plan: KitchenPlan): Row[] {
     return [{ id: supply.id, title: named(supply.goods.map((g) => g.name)), bars }];
   });
   const shared = plan.steps.filter((s) => s.supply === undefined);
-  return [...supplies, ...shared.map((s) => ({ id: s.id, title: capital(WORDS[s.kind]), bars: [s] }))];
+  return [...supplies, ...shared.map((s) => ({ id: s.id, title: capital(STEP_WORDS[s.kind]), bars: [s] }))];
 }
 
 /** Whether a day lost with a step is a day lost for all: it has the least time to spare, or lies on the longest chain. */

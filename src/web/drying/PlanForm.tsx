@@ -4,7 +4,7 @@ import { Button, Form } from 'react-aria-components';
 import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
 import { kindOf } from '../../household/reckon/drying/drying-outcome.ts';
 import { newRun } from '../../household/reckon/drying/new-run.ts';
-import type { Left } from '../../kitchen/cupboard/cupboard.ts';
+import type { LotStock } from '../../kitchen/cupboard/cupboard.ts';
 import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Kitchen } from '../../kitchen/model.ts';
@@ -34,7 +34,7 @@ export function PlanForm({
   left: { lot, grams: has },
   dryer,
 }: {
-  left: Left;
+  left: LotStock;
   dryer: NonNullable<Kitchen['dryer']>;
 }) {
   const { house } = useMixDraft();

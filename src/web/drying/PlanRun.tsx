@@ -1,6 +1,6 @@
 /** Before a run: a fresh lot, which fresh food it is, and the dryer; then the form that begins the run. */
 import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
-import type { Left } from '../../kitchen/cupboard/cupboard.ts';
+import type { LotStock } from '../../kitchen/cupboard/cupboard.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -10,7 +10,7 @@ import { asText } from './LabelledNumber.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { useFreshFood } from './useFreshFood.ts';
 
-export function PlanRun({ left }: { left: Left }) {
+export function PlanRun({ left }: { left: LotStock }) {
   const { lot, grams } = left;
   const { house } = useMixDraft();
   const { kitchen } = useKitchen();

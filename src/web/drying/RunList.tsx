@@ -1,6 +1,6 @@
 /** What goes on, what is to dry, and what was dried; each leads to its page. */
 import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
-import type { Left } from '../../kitchen/cupboard/cupboard.ts';
+import type { LotStock } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { linkTo } from '../shared/route.ts';
@@ -10,7 +10,7 @@ import { checkLine, sayWater } from './view-model.ts';
 
 export function RunList(props: {
   runs: readonly RunLine[];
-  fresh: readonly Left[];
+  fresh: readonly LotStock[];
   shown: string | undefined;
   now: number;
 }) {

@@ -1,5 +1,5 @@
 /** How hot and how long, as practised and as published, each with its source. */
-import type { Way } from '../../kitchen/drying/drying-practice.ts';
+import type { DryingWay } from '../../kitchen/drying/drying-practice.ts';
 import { span } from './view-model.ts';
 
 export function WaysToDry({
@@ -7,7 +7,7 @@ export function WaysToDry({
   at,
   onChoose,
 }: {
-  ways: readonly Way[];
+  ways: readonly DryingWay[];
   /** The place of the one that is chosen. */
   at: number;
   onChoose(at: number): void;

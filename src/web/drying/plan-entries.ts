@@ -1,7 +1,7 @@
 /** What is typed before a run, read: how much, in how many loads, how hot and how long, and what is wrong with it. */
 import { presetCelsius, presetWay } from '../../household/reckon/drying/dryer-presets.ts';
-import type { DryKind, Way } from '../../kitchen/drying/drying-practice.ts';
-import { type DryingPlan, planDrying, type Runs } from '../../kitchen/drying/tray-runs.ts';
+import type { DryingWay, DryKind } from '../../kitchen/drying/drying-practice.ts';
+import { type DryingPlan, planDrying, type TrayRuns } from '../../kitchen/drying/tray-runs.ts';
 import type { Kitchen } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { asText, type Read, readAbove0 } from './LabelledNumber.tsx';
@@ -24,12 +24,12 @@ export interface PlanEntries {
 }
 
 export interface PlanReading {
-  readonly ways: readonly Way[];
+  readonly ways: readonly DryingWay[];
   readonly wayAt: number;
-  readonly way: Way;
+  readonly way: DryingWay;
   /** Tray loads listed for the kind, and the keeper's own where it is written. */
-  readonly listed: readonly Runs[];
-  readonly byOwn?: Runs;
+  readonly listed: readonly TrayRuns[];
+  readonly byOwn?: TrayRuns;
   readonly loads: number;
   /** g that will be on the trays in all, as near as is known. */
   readonly about?: number;

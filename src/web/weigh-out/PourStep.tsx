@@ -1,7 +1,7 @@
 /** The food to pour now: how much, between which amounts, and what the scale shows. */
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
-import type { Next } from '../../kitchen/weighing/weigh-state.ts';
+import type { NextPour } from '../../kitchen/weighing/weigh-state.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
@@ -19,7 +19,7 @@ const OPTIONS: readonly (readonly [ScaleReads, string])[] = [
 const STRANGER = ' ';
 
 export function PourStep(props: {
-  next: Next;
+  next: NextPour;
   /** g of the batch as planned. */
   planned: number;
   /** g that the scale can tell apart. */

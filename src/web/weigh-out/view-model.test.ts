@@ -5,7 +5,7 @@ import type { Problem } from '../../formulation/problem/problem.ts';
 import { withPour, withScaleStep } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
-import type { Next, State } from '../../kitchen/weighing/weigh-state.ts';
+import type { NextPour, WeighState } from '../../kitchen/weighing/weigh-state.ts';
 import {
   endWords,
   foodLines,
@@ -17,7 +17,7 @@ import {
   toleranceWords,
 } from './view-model.ts';
 
-const next: Next = {
+const next: NextPour = {
   food: 'oats',
   name: 'Rolled oats',
   target: 15,
@@ -47,7 +47,7 @@ const pour = (food: string, grams: number): Pour => ({
   target: Math.max(0, grams),
   at: '2026-03-14T10:05:00.000Z',
 });
-const state: State = { status: 'as planned', targets: {}, total: 300, done: false };
+const state: WeighState = { status: 'as planned', targets: {}, total: 300, done: false };
 
 describe('a reading of the scale', () => {
   test('poured as shown, it is the target, however the scale is read', () => {

@@ -2,7 +2,7 @@
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import type { Next, State, Tolerance } from '../../kitchen/weighing/weigh-state.ts';
+import type { NextPour, Tolerance, WeighState } from '../../kitchen/weighing/weigh-state.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 
 /** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */
@@ -14,7 +14,7 @@ export function moment(at: string): string {
 }
 
 /** The number that the scale is to show for this food, g. */
-export function shownTarget(next: Next, reads: ScaleReads): number {
+export function shownTarget(next: NextPour, reads: ScaleReads): number {
   return reads === 'food' ? next.target : next.reading;
 }
 
@@ -40,7 +40,7 @@ export function gramsOf(
 }
 
 /** "Anything from 14 to 17 g keeps the ration in range." */
-export function toleranceWords(next: Next, reads: ScaleReads, planned: number): string {
+export function toleranceWords(next: NextPour, reads: ScaleReads, planned: number): string {
   const { asPlanned, grown } = next;
   const on = reads === 'bowl' ? ' on the scale' : '';
   const words = (t: Tolerance) => {
@@ -58,7 +58,7 @@ export function toleranceWords(next: Next, reads: ScaleReads, planned: number): 
 }
 
 interface StatusWords {
-  readonly status: State['status'];
+  readonly status: WeighState['status'];
   readonly shape: string;
   readonly words: string;
 }
@@ -143,7 +143,7 @@ export const SCALE_STEPS: readonly number[] = [0.01, 0.1, 0.5, 1, 2, 5];
  * Another food of the batch than the one asked for, as the page shows it: poured in its place, or by mistake. Without
  * amounts that keep the batch in range: the targets follow once it is poured.
  */
-export function insteadOf(standing: Standing, batch: Batch, food: string): Next {
+export function insteadOf(standing: Standing, batch: Batch, food: string): NextPour {
   const { state, inBowl, total, names } = standing;
   const target = Math.max(0, Number(((state.targets[food] ?? 0) - (inBowl[food] ?? 0)).toPrecision(12)));
   return {

@@ -27,7 +27,7 @@ import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-que
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
 import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
-import type { FedAnimal } from '../../kitchen/feeding/feeding.ts';
+import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { dayAt } from '../shared/today.ts';

@@ -5,7 +5,8 @@ import { type BatchLabel, batchLabel } from '../../../kitchen/batch/label.ts';
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
 import type { DayAt } from '../../../kitchen/days.ts';
 import { chosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
-import { type FedAnimal, feedingOf } from '../../../kitchen/feeding/feeding.ts';
+import { feedingOf } from '../../../kitchen/feeding/feeding.ts';
+import type { FedAnimal } from '../../../kitchen/feeding/runs-out.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 
 export interface BatchPapers {

@@ -3,13 +3,13 @@ import type { FoodGroup } from '../../../foods/food.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import type { WeighOut } from '../../../kitchen/weighing/weigh-out.ts';
-import type { Next, Poured, State } from '../../../kitchen/weighing/weigh-state.ts';
+import type { NextPour, Poured, WeighState } from '../../../kitchen/weighing/weigh-state.ts';
 import { groupsOfFoods } from './problem-groups.ts';
 
 /** Where a batch stands: all that the page beside the scale shows. */
 export interface Standing {
-  readonly state: State;
-  readonly next?: Next;
+  readonly state: WeighState;
+  readonly next?: NextPour;
   /** What the last pour did; absent before the first. */
   readonly told?: Pick<Poured, 'sentence' | 'changed' | 'spoonBack'>;
   /** g by food id. */

@@ -13,7 +13,7 @@ describe('the plan', () => {
     const foods = foodsNeeded(house({ kitchen: kitchen({ driedAtHome }) }), { ...mix, shares }, under(today));
     expect(foods).toHaveLength(mix.problem.foods.length - 1);
     expect(foods.find((f) => f.id === 'rolled-oats')).toMatchObject({
-      needsCold: true,
+      needsTreatment: true,
       dryAtHome: false,
       grams: 15,
     });

@@ -1,5 +1,5 @@
 /** The foods that the next batch takes, and the way each of them goes. */
-import type { Needed } from '../../../kitchen/calendar/supplies.ts';
+import type { NeededFood } from '../../../kitchen/calendar/supplies.ts';
 import { driedPerBought } from '../../../kitchen/drying/yields.ts';
 import { needsTreatment } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Household, Mix } from '../../model.ts';
@@ -14,11 +14,11 @@ export function foodsNeeded(
   house: Household,
   mix: Mix,
   { table, chosenFor }: Pick<Circumstances, 'table' | 'chosenFor'>,
-): Needed[] {
+): NeededFood[] {
   const groupOf = groupsIn(house);
   const { grams } = sizeOfNext(house, mix, chosenFor(mix.problem));
   const { shares } = usedShares(mix);
-  return mix.problem.foods.flatMap((food): Needed[] => {
+  return mix.problem.foods.flatMap((food): NeededFood[] => {
     const share = shares[food.id];
     if (share === undefined) return [];
     const perFresh = perFreshOf(house, food.id, table);
@@ -26,7 +26,7 @@ export function foodsNeeded(
       {
         id: food.id,
         name: food.name ?? food.id,
-        needsCold: needsTreatment({ form: 'dry' }, groupOf(food.id)).needs,
+        needsTreatment: needsTreatment({ form: 'dry' }, groupOf(food.id)).needs,
         dryAtHome: driedAtHome(house, food.id) !== undefined,
         ...(perFresh !== undefined && { perFresh }),
         ...(grams !== undefined && { grams: (grams * share) / 100 }),

@@ -1,7 +1,7 @@
 /** What a move of one step changed in the calendar, and a sentence that says it. */
 import { capital, joined } from '../../../formulation/explain/sentences.ts';
 import type { KitchenPlan, PlannedStep } from '../../../kitchen/calendar/kitchen-plan.ts';
-import { stepTitle, WORDS } from '../../../kitchen/calendar/step-words.ts';
+import { STEP_WORDS, stepTitle } from '../../../kitchen/calendar/step-words.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { BatchCalendar } from './batch-calendar.ts';
@@ -43,5 +43,5 @@ export function whatMoved(step: PlannedStep, before: BatchCalendar, after: Batch
 
 /** "freeze 1", "weigh out". */
 export function shortTitle({ kind, round }: Pick<PlannedStep, 'kind' | 'round'>): string {
-  return round ? `${WORDS[kind]} ${round.number}` : WORDS[kind];
+  return round ? `${STEP_WORDS[kind]} ${round.number}` : STEP_WORDS[kind];
 }

@@ -1,6 +1,6 @@
 /** How a lot stands on a day: ready to weigh out, in its freeze treatment, barred, used up. */
 import type { FoodGroup } from '../../../foods/food.ts';
-import type { Left } from '../../../kitchen/cupboard/cupboard.ts';
+import type { LotStock } from '../../../kitchen/cupboard/cupboard.ts';
 import {
   mayBeWeighed,
   needsTreatment,
@@ -28,7 +28,11 @@ export interface LotState {
 }
 
 /** The state of a lot on `day`. @param group of its food; see `needsTreatment` */
-export function lotState({ lot, grams }: Pick<Left, 'lot' | 'grams'>, day: Day, group?: FoodGroup): LotState {
+export function lotState(
+  { lot, grams }: Pick<LotStock, 'lot' | 'grams'>,
+  day: Day,
+  group?: FoodGroup,
+): LotState {
   if (lot.barred) return { kind: 'barred' };
   if (grams === 0) return { kind: 'empty' };
   if (lot.form === 'fresh') return { kind: 'fresh' };

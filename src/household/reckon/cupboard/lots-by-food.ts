@@ -1,5 +1,5 @@
 /** All lots by food, in the order in which they are used. */
-import { allocate, type Left, leftOver, totals } from '../../../kitchen/cupboard/cupboard.ts';
+import { allocate, type LotStock, leftOver, totals } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { contentsOf } from './contents.ts';
@@ -7,7 +7,7 @@ import { cupboardFoods, groupsIn } from './lot-foods.ts';
 import { type LotState, lotState } from './lot-state.ts';
 import { weighableOn } from './weighable.ts';
 
-export interface LotLine extends Left {
+export interface LotLine extends LotStock {
   readonly state: LotState;
   /** The next to be weighed out of its food. */
   readonly first: boolean;
@@ -34,7 +34,7 @@ export function lotsByFood(house: Household, day: Day): FoodLots[] {
     .map((total): FoodLots => {
       const food = foods.get(total.food);
       const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
-      const place = (l: Left) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
+      const place = (l: LotStock) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
       const mine = left.filter((l) => l.lot.food === total.food).sort((a, b) => place(a) - place(b));
       return {
         food: total.food,

@@ -1,5 +1,5 @@
 /** What is to dry, and where each drying run stands. */
-import { type Left, leftOver } from '../../../kitchen/cupboard/cupboard.ts';
+import { type LotStock, leftOver } from '../../../kitchen/cupboard/cupboard.ts';
 import type { DryingRun, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { contentsOf } from '../cupboard/contents.ts';
@@ -18,7 +18,7 @@ export interface RunLine {
 }
 
 /** Fresh lots that hold some, not those barred; what thaws or spoils first is the keeper's to say. */
-export function lotsToDry(house: Household): Left[] {
+export function lotsToDry(house: Household): LotStock[] {
   return leftOver(contentsOf(house)).filter((l) => l.lot.form === 'fresh' && l.grams > 0 && !l.lot.barred);
 }
 

@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import type { CautionNote } from '../../formulation/problem/result.ts';
+import { cautionSentence, cautionsOf } from './label.ts';
+
+describe('cautionsOf', () => {
+  it('says once what is said of several foods, and nothing of foods that are not there', () => {
+    const note = (food: string, title: string) =>
+      ({ food, title, reason: 'It harms.', way: 'Boil it.' }) as CautionNote;
+    const notes = [
+      note('a', 'Raw pulses'),
+      note('b', 'Raw pulses'),
+      note('a', 'Salt'),
+      note('c', 'Raw pulses'),
+    ];
+    const found = cautionsOf(notes, (food) => ({ a: 'Peas', b: 'Lentils' })[food]);
+    expect(found.map((c) => [c.title, c.foods])).toEqual([
+      ['Raw pulses', ['Peas', 'Lentils']],
+      ['Salt', ['Peas']],
+    ]);
+    expect(cautionSentence(found[0]!)).toBe('Peas and Lentils: Raw pulses. It harms. Boil it.');
+  });
+});
