@@ -61,6 +61,7 @@ if (check('packages', () => alone(setup))) {
   check('types', () => runBin('tsc', ['--noEmit']));
   check('types of the browser client', () => runBin('tsc', ['-p', 'src/web', '--noEmit']));
   check('format and lint', () => runBin('biome', ['check', '.']));
+  check('unused files, exports and packages', () => runBin('knip', []));
   vitest(chromium);
 }
 console.log(`${passed} passed, ${failed} failed`);

@@ -119,7 +119,7 @@ export function reached(at: Counting, aim: Aim, x: readonly number[]): number {
 }
 
 /** Number that the objective makes least. */
-export function objectiveOf(problem: CountingProblem, x: readonly number[]): number {
+function objectiveOf(problem: CountingProblem, x: readonly number[]): number {
   if (problem.objective === 'cheapest')
     return x.reduce((s, v, i) => s + v * problem.foods[i]!.price_per_kg!, 0);
   const want = wanted(problem);
@@ -167,7 +167,7 @@ export function broken(at: Counting, x: readonly number[], tolerance = 1e-7): st
  * The problem with every bound wider (`by` > 0) or narrower (`by` < 0) by that part of it, and of 1 at least: what is
  * possible in one and not in the other is too close to call. A default bound (0 and 100) stays.
  */
-export function bent(problem: CountingProblem, by: number): CountingProblem {
+function bent(problem: CountingProblem, by: number): CountingProblem {
   const lower = (v: number) => Math.max(0, v - by * Math.max(1, Math.abs(v)));
   const upper = (v: number) => Math.max(0, v + by * Math.max(1, Math.abs(v)));
   const bend = <T extends { min?: number; max?: number }>(b: T): T => ({

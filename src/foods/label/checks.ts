@@ -46,7 +46,7 @@ export function checkFigures(figures: Figures, about: About = {}): readonly Warn
 }
 
 /** The least an amount can be, by value or bound. */
-export function least(f: Figures, tag: Tag): number | undefined {
+function least(f: Figures, tag: Tag): number | undefined {
   return f.composition[tag] ?? f.low?.[tag];
 }
 

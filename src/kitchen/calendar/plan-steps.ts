@@ -128,7 +128,7 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
  * @param today day number, absent where the plan has no first day @param field named in the error
  * @throws RangeError where it ends before it begins
  */
-export function step(
+function step(
   about: Omit<Sketch, 'days' | 'fixed' | 'state'>,
   days: number,
   progress: Progress | undefined,

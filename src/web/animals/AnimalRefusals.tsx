@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
-import { refusableFoods, refusedFoods } from '../../household/reckon/refusals.ts';
+import { refusableFoods, refusedFoods } from '../../household/reckon/mix/refusals.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';

@@ -5,6 +5,7 @@ import './calendar.css';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
+import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import {
   lotsWithoutDays,
@@ -12,7 +13,6 @@ import {
   readyFoods,
 } from '../../household/reckon/calendar/plan-notices.ts';
 import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
-import { sizeOfNext } from '../../household/reckon/next-batch.ts';
 import { planSentences } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';

@@ -5,7 +5,7 @@ import {
   PLANNED_MOISTURE,
   PLANNED_MOISTURE_SOURCE,
   withDried,
-} from '../../household/reckon/fresh-food.ts';
+} from '../../household/reckon/foods/fresh-food.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { FreshFoodChoice } from '../shared/FreshFoodChoice.tsx';
 import { focusWhenThere } from '../shared/focus.ts';

@@ -1,5 +1,5 @@
 /** The fresh food that a food of the mix is dried from, with its figures. */
-import { driedAtHome, freshFoodOf } from '../../household/reckon/fresh-food.ts';
+import { driedAtHome, freshFoodOf } from '../../household/reckon/foods/fresh-food.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button, Form, Input, Label, SearchField, TextField } from 'react-aria-components';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { sourceFromReference } from '../../household/reckon/own-food.ts';
+import { sourceFromReference } from '../../household/reckon/foods/own-food.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { tableNote } from '../shared/table-name.ts';

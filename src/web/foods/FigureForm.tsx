@@ -5,7 +5,7 @@ import type { FoodGroup } from '../../foods/food.ts';
 import { type Fault, faultsOf, impossible } from '../../foods/label/faults.ts';
 import { figuresFrom, type LabelForm, statedFrom, withLabelSd } from '../../foods/label/form.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
-import type { GivenFigures } from '../../household/reckon/label-source.ts';
+import type { GivenFigures } from '../../household/reckon/foods/label-source.ts';
 import { Radios } from '../shared/Radios.tsx';
 import { AmountFields } from './AmountFields.tsx';
 import { FigureWarnings } from './FigureWarnings.tsx';

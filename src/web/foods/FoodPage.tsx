@@ -5,14 +5,14 @@ import { cautionsFor } from '../../foods/cautions/find.ts';
 import { withEvidence } from '../../foods/evidence.ts';
 import type { Food } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
+import { ownFromReference } from '../../household/reckon/foods/own-food.ts';
 import {
   addFood,
   groupName,
   ingredientFromOwn,
   ingredientFromReference,
   usesOwnFood,
-} from '../../household/reckon/mix-edits.ts';
-import { ownFromReference } from '../../household/reckon/own-food.ts';
+} from '../../household/reckon/mix/mix-edits.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { CautionWords } from '../shared/CautionWords.tsx';
 import { go } from '../shared/route.ts';

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { groupName, OTHER } from '../../household/reckon/mix-edits.ts';
+import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';

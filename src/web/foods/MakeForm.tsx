@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components';
 import type { Food } from '../../foods/food.ts';
 import { type Form, type Formed, formOf } from '../../foods/forms/form-of.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
-import { ownFrom } from '../../household/reckon/own-food.ts';
+import { ownFrom } from '../../household/reckon/foods/own-food.ts';
 import { NUTRIENTS, unitWord } from '../../nutrition/nutrients.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';

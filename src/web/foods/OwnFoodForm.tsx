@@ -4,7 +4,7 @@ import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { type Evidence, withEvidence } from '../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { soleSource, sourceWith } from '../../household/reckon/label-source.ts';
+import { soleSource, sourceWith } from '../../household/reckon/foods/label-source.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';

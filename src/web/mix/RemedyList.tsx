@@ -6,7 +6,7 @@ import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Collision, Remedy, Statement } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { groupName, hold, OTHER, withHolds, withoutRule } from '../../household/reckon/mix-edits.ts';
+import { groupName, hold, OTHER, withHolds, withoutRule } from '../../household/reckon/mix/mix-edits.ts';
 import {
   changesOf,
   heldAt,
@@ -15,7 +15,7 @@ import {
   sortedRemedies,
   wishedInstead,
   withRemedy,
-} from '../../household/reckon/mix-remedies.ts';
+} from '../../household/reckon/mix/mix-remedies.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { engine } from '../worker/engine.ts';

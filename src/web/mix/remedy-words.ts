@@ -4,7 +4,7 @@ import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Change } from '../../formulation/problem/result.ts';
 import { unitWords, words } from '../../formulation/solve/bounds.ts';
-import { groupName } from '../../household/reckon/mix-edits.ts';
+import { groupName } from '../../household/reckon/mix/mix-edits.ts';
 
 /** One change in words: "fat of the ration at most 8.5 % instead of 7 %". */
 export function changeWords(problem: Problem, change: Change, nameOf: (id: string) => string): string {

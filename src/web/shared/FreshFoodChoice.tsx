@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
-import { freshPairsOf, freshWords, looksFresh } from '../../household/reckon/fresh-food.ts';
+import { freshPairsOf, freshWords, looksFresh } from '../../household/reckon/foods/fresh-food.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
 import { PickerDialog } from './PickerDialog.tsx';

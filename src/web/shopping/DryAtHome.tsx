@@ -6,7 +6,7 @@ import {
   PLANNED_MOISTURE,
   PLANNED_MOISTURE_SOURCE,
   withDried,
-} from '../../household/reckon/fresh-food.ts';
+} from '../../household/reckon/foods/fresh-food.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
 import { Failed } from '../shared/Failed.tsx';

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
 import { lotState } from '../../household/reckon/cupboard/lot-state.ts';
-import { driedAtHome, freshFoodOf } from '../../household/reckon/fresh-food.ts';
+import { driedAtHome, freshFoodOf } from '../../household/reckon/foods/fresh-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Lot } from '../../kitchen/model.ts';

@@ -1,7 +1,7 @@
 /** How much of the mix is prepared next: in grams, or in days for its animals. Kept with the kitchen's plan. */
 import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
-import { nextBatchOf, resized, sizeOfNext } from '../../household/reckon/next-batch.ts';
+import { nextBatchOf, resized, sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { type Eating, eatingOf } from '../../household/reckon/shopping/eating.ts';
 import { countOfDays } from '../../kitchen/days.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';

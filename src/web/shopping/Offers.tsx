@@ -1,7 +1,7 @@
 /** The offers of one food: who sells it, what a kilogram costs there, and the form to add or change one. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { driedAtHome } from '../../household/reckon/fresh-food.ts';
+import { driedAtHome } from '../../household/reckon/foods/fresh-food.ts';
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';

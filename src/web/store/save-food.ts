@@ -1,6 +1,6 @@
 /** Saves a food of the keeper's own and brings its figures into every mix that uses it. */
 import type { OwnFood } from '../../household/model.ts';
-import { refreshOwnFood, usesOwnFood } from '../../household/reckon/mix-edits.ts';
+import { refreshOwnFood, usesOwnFood } from '../../household/reckon/mix/mix-edits.ts';
 import { useSave } from './household.ts';
 import { useMixDraft } from './mix-draft.tsx';
 

@@ -1,7 +1,7 @@
 /** An own profile being changed; saved on request, and carried into the mix that uses it. */
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import { withProfile } from '../../household/reckon/mix-edits.ts';
+import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
 import { finishProfile } from '../../targets/finish-profile.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';

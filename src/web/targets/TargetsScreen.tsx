@@ -1,6 +1,6 @@
 /** Targets: what animals need, bound by bound with its source; own profiles are made from a copy. */
 import { Button } from 'react-aria-components';
-import { withProfile } from '../../household/reckon/mix-edits.ts';
+import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { allProfiles, isOwnProfile, useRemove, useSave } from '../store/household.ts';

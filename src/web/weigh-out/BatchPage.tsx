@@ -15,9 +15,9 @@ import {
   withScaleStep,
 } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
-import { afterBatch } from '../../household/reckon/next-batch.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';

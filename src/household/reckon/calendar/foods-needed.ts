@@ -3,10 +3,10 @@ import type { NeededFood } from '../../../kitchen/calendar/supplies.ts';
 import { driedPerBought } from '../../../kitchen/drying/yields.ts';
 import { needsTreatment } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Household, Mix } from '../../model.ts';
+import { sizeOfNext } from '../batch/next-batch.ts';
 import { usedShares } from '../batch/used-shares.ts';
 import { groupsIn } from '../cupboard/lot-foods.ts';
-import { driedAtHome, freshFoodOf } from '../fresh-food.ts';
-import { sizeOfNext } from '../next-batch.ts';
+import { driedAtHome, freshFoodOf } from '../foods/fresh-food.ts';
 import type { Circumstances, FreshTable } from './circumstances.ts';
 
 /** The foods that the next batch takes. @param mix with what its animals bring */

@@ -2,7 +2,7 @@
 import { totals } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
-import { withProblem } from '../mix-edits.ts';
+import { withProblem } from '../mix/mix-edits.ts';
 import { contentsOf } from './contents.ts';
 import { groupsIn } from './lot-foods.ts';
 import { weighableOn } from './weighable.ts';

@@ -7,7 +7,7 @@ import { dayInWords } from '../../../kitchen/days.ts';
 import { ingredientAt } from '../../../kitchen/drying/ingredient-at.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Mix, OwnFood } from '../../model.ts';
-import { withProblem } from '../mix-edits.ts';
+import { withProblem } from '../mix/mix-edits.ts';
 
 /** Foods of the tables, by reference number. */
 export type FoodTable = ReadonlyMap<string, ReferenceFood>;

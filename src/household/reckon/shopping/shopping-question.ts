@@ -10,7 +10,7 @@ import type { Household, Mix } from '../../model.ts';
 import { usedShares } from '../batch/used-shares.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
-import { ownFresh } from '../fresh-food.ts';
+import { ownFresh } from '../foods/fresh-food.ts';
 
 /** The question for the worker. @param size of the batch @param nameOf the name of a food for people */
 export function shoppingQuestion(

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
-import { openFoods } from '../../../household/reckon/shares.ts';
+import { openFoods } from '../../../household/reckon/mix/shares.ts';
 import { measure, tradeGoals } from './trade-off/trade-off.ts';
 import { compareMixes } from './versions/compare.ts';
 

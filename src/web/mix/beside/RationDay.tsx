@@ -2,7 +2,7 @@
 import { Button } from 'react-aria-components';
 import { joined } from '../../../formulation/explain/sentences.ts';
 import type { Animal, Mix } from '../../../household/model.ts';
-import { dailyOf, leastDaily, type WaterOf, withDaily } from '../../../household/reckon/beside.ts';
+import { dailyOf, leastDaily, type WaterOf, withDaily } from '../../../household/reckon/mix/beside.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 

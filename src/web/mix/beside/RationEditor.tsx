@@ -9,8 +9,8 @@ import {
   gramsOfShare,
   removeBeside,
   shareNow,
-} from '../../../household/reckon/beside.ts';
-import { compositionOf } from '../../../household/reckon/beside-blend.ts';
+} from '../../../household/reckon/mix/beside.ts';
+import { compositionOf } from '../../../household/reckon/mix/beside-blend.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { useReferenceFoods } from '../../worker/engine.ts';

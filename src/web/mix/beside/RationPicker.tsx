@@ -2,7 +2,13 @@
 import { useState } from 'react';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
-import { besideId, isFresh, ownBeside, referenceBeside, roomFor } from '../../../household/reckon/beside.ts';
+import {
+  besideId,
+  isFresh,
+  ownBeside,
+  referenceBeside,
+  roomFor,
+} from '../../../household/reckon/mix/beside.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch } from '../../worker/engine.ts';

@@ -13,7 +13,7 @@ import {
   roomFor,
   type WaterOf,
   withChoice,
-} from '../../../household/reckon/beside.ts';
+} from '../../../household/reckon/mix/beside.ts';
 import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';

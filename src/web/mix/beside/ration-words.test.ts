@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import { demoHousehold } from '../../../household/demo.ts';
-import { addBeside, withChoice } from '../../../household/reckon/beside.ts';
+import { addBeside, withChoice } from '../../../household/reckon/mix/beside.ts';
 import { rationWords } from './ration-words.ts';
 
 const mix = demoHousehold().mixes[0]!;

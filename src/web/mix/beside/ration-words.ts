@@ -1,7 +1,7 @@
 /** The ration in words: how much is mix, and how much what is fed beside. */
 import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
-import { besideTotal, shareNow } from '../../../household/reckon/beside.ts';
+import { besideTotal, shareNow } from '../../../household/reckon/mix/beside.ts';
 
 /** "50 % pellet and 50 % mix", each by its name where several are fed beside. */
 export function rationWords(

@@ -4,7 +4,7 @@ import { FOOD_GROUPS } from '../../../foods/food.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
-import { patchFood, refuse, removeFood } from '../../../household/reckon/mix-edits.ts';
+import { patchFood, refuse, removeFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';

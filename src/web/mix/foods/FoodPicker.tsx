@@ -7,7 +7,7 @@ import {
   ingredientFromOwn,
   ingredientFromReference,
   OTHER,
-} from '../../../household/reckon/mix-edits.ts';
+} from '../../../household/reckon/mix/mix-edits.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch } from '../../worker/engine.ts';

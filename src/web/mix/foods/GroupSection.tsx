@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { GroupRule, Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
-import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix-edits.ts';
+import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix/mix-edits.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { boundsText } from '../../shared/windows.ts';
 import type { FormulationView } from '../useFormulation.ts';

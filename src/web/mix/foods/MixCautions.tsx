@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
-import { patchFood } from '../../../household/reckon/mix-edits.ts';
+import { patchFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { CautionWords } from '../../shared/CautionWords.tsx';
 import { today } from '../../shared/today.ts';
 import type { FormulationView } from '../useFormulation.ts';

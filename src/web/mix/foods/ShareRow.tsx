@@ -4,7 +4,7 @@ import { Button, Label, Slider, SliderThumb, SliderTrack, ToggleButton } from 'r
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
-import { hold, refuse, removeFood } from '../../../household/reckon/mix-edits.ts';
+import { hold, refuse, removeFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { HoldIcon } from '../icons.tsx';
 import type { FormulationView } from '../useFormulation.ts';

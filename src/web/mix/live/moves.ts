@@ -3,7 +3,7 @@ import { evaluationOf } from '../../../formulation/explain/evaluation-of.ts';
 import type { Problem, Shares } from '../../../formulation/problem/problem.ts';
 import type { Collision, Following, MoveResult, Result } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
-import { heldShares, withHolds } from '../../../household/reckon/mix-edits.ts';
+import { heldShares, withHolds } from '../../../household/reckon/mix/mix-edits.ts';
 import type { Answer } from '../../worker/formulation.worker.ts';
 import type { EvaluationKeeper } from './evaluation-keeper.ts';
 

@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import type { Evaluation, Weighable } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
-import { withOtherFibre } from '../../../household/reckon/mix-edits.ts';
+import { withOtherFibre } from '../../../household/reckon/mix/mix-edits.ts';
 import { engine } from '../../worker/engine.ts';
 
 /** What the fibre rules would say under the other fibre measure. */

@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import type { Collision, Following } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
-import { withHolds } from '../../../household/reckon/mix-edits.ts';
+import { withHolds } from '../../../household/reckon/mix/mix-edits.ts';
 import { engine } from '../../worker/engine.ts';
 
 /** What the best mix comes to and how far that is proven. */

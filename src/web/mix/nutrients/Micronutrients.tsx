@@ -8,7 +8,7 @@ import {
   type Judgement,
   type MicronutrientRow,
   micronutrientRows,
-} from '../../../household/reckon/micronutrients.ts';
+} from '../../../household/reckon/mix/micronutrients.ts';
 import { nutrient, unitWord } from '../../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import { Choice } from '../../shared/Choice.tsx';

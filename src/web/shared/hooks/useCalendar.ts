@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import type { Mix } from '../../../household/model.ts';
 import { batchesFor, isUsedUp } from '../../../household/reckon/batch/batches.ts';
 import { type BatchCalendar, calendarOf } from '../../../household/reckon/calendar/batch-calendar.ts';
-import { eatersOf, withAnimals } from '../../../household/reckon/eaters.ts';
+import { eatersOf, withAnimals } from '../../../household/reckon/mix/eaters.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';

@@ -1,5 +1,5 @@
 /** Begins the first mix, with the first of the target profiles that come with the program. */
-import { newMix } from '../../../household/reckon/mix-edits.ts';
+import { newMix } from '../../../household/reckon/mix/mix-edits.ts';
 import { PROFILES } from '../../../targets/profiles.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { newId } from '../../store/new-id.ts';

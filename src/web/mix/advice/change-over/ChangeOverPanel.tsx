@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'react';
 import { joined } from '../../../../formulation/explain/sentences.ts';
 import { words } from '../../../../formulation/solve/bounds.ts';
-import { dailyGramsOf, type MixAsFood, withoutFresh } from '../../../../household/reckon/change-over.ts';
+import { dailyGramsOf, type MixAsFood, withoutFresh } from '../../../../household/reckon/mix/change-over.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { today } from '../../../shared/today.ts';

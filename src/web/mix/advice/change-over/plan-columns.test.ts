@@ -5,7 +5,7 @@ import { Formulation } from '../../../../formulation/formulation.ts';
 import type { Beside, Ingredient } from '../../../../formulation/problem/problem.ts';
 import { loadHighs } from '../../../../formulation/solve/highs.ts';
 import { demoHousehold } from '../../../../household/demo.ts';
-import { ingredientFromOwn } from '../../../../household/reckon/mix-edits.ts';
+import { ingredientFromOwn } from '../../../../household/reckon/mix/mix-edits.ts';
 import { loadReference } from '../../../../household/reference-file.ts';
 import { changeOverTo } from '../../../../kitchen/feeding/change-over.ts';
 import { dailyFault, planColumns, shortDay, standingOf } from './plan-columns.ts';

@@ -1,6 +1,6 @@
 /** The plan of a change-over as columns to weigh, and how each of its days stands. */
 import type { Beside, Ingredient } from '../../../../formulation/problem/problem.ts';
-import { isSameFood } from '../../../../household/reckon/change-over.ts';
+import { isSameFood } from '../../../../household/reckon/mix/change-over.ts';
 import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
 
 /** What is wrong with the grams a day, in a sentence with the way out; undefined where nothing is. */

@@ -6,9 +6,9 @@ import {
   mixAsFood,
   otherMixes,
   withoutFresh,
-} from '../../../../household/reckon/change-over.ts';
-import { eatersOf, withAnimals } from '../../../../household/reckon/eaters.ts';
-import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix-edits.ts';
+} from '../../../../household/reckon/mix/change-over.ts';
+import { eatersOf, withAnimals } from '../../../../household/reckon/mix/eaters.ts';
+import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix/mix-edits.ts';
 import { type Asked, useAnswer } from '../../../shared/answer.tsx';
 import { allProfiles } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';

@@ -5,7 +5,7 @@ import type { Swap } from '../../../../formulation/advice/substitutes.ts';
 import type { Leaving } from '../../../../formulation/explain/drop-one.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Animal } from '../../../../household/model.ts';
-import { withSwap } from '../../../../household/reckon/swaps.ts';
+import { withSwap } from '../../../../household/reckon/mix/swaps.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';

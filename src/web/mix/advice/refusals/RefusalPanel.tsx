@@ -2,9 +2,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../../../household/model.ts';
-import { withHolds } from '../../../../household/reckon/mix-edits.ts';
-import { mixesOf } from '../../../../household/reckon/refusals.ts';
-import { notRefusing, refusing } from '../../../../household/reckon/swaps.ts';
+import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
+import { mixesOf } from '../../../../household/reckon/mix/refusals.ts';
+import { notRefusing, refusing } from '../../../../household/reckon/mix/swaps.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';

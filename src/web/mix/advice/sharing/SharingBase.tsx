@@ -11,7 +11,7 @@ import {
   problemsApart,
   type WeighedPortion,
   weighSharing,
-} from '../../../../household/reckon/sharing.ts';
+} from '../../../../household/reckon/mix/sharing.ts';
 import { useAnswer } from '../../../shared/answer.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';

@@ -1,7 +1,7 @@
 /** One base mix for the animals of this mix, and what each of them gets added. */
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../../household/model.ts';
-import { sharingEaters } from '../../../../household/reckon/sharing.ts';
+import { sharingEaters } from '../../../../household/reckon/mix/sharing.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { linkTo } from '../../../shared/route.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';

@@ -1,8 +1,8 @@
 /** Two goals against each other: every mix that is best in one for what it is in the other, as a line to walk along. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { withHolds } from '../../../../household/reckon/mix-edits.ts';
-import { openFoods } from '../../../../household/reckon/shares.ts';
+import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
+import { openFoods } from '../../../../household/reckon/mix/shares.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';

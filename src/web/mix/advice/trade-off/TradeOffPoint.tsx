@@ -1,7 +1,7 @@
 /** One of the best mixes: both values, and what would change against the mix as it stands. */
 import { Button } from 'react-aria-components';
 import type { Shares } from '../../../../formulation/problem/problem.ts';
-import { shareChanges } from '../../../../household/reckon/shares.ts';
+import { shareChanges } from '../../../../household/reckon/mix/shares.ts';
 import { pointWords, type TradeGoal, type TradePoint } from './trade-off.ts';
 
 const MOST_SHOWN = 6;

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
-import { openFoods } from '../../../../household/reckon/shares.ts';
+import { openFoods } from '../../../../household/reckon/mix/shares.ts';
 import {
   measure,
   pointWords,

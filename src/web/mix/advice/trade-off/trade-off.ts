@@ -6,7 +6,7 @@ import type { Ingredient, Problem, Shares } from '../../../../formulation/proble
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import { unitWords, words } from '../../../../formulation/solve/bounds.ts';
 import { wantedShares } from '../../../../formulation/solve/build-ration.ts';
-import { groupName } from '../../../../household/reckon/mix-edits.ts';
+import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
 
 /** A goal, and what is printed of it. */
 export interface TradeGoal {

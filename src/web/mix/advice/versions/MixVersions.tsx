@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import type { Mix, MixVersion } from '../../../../household/model.ts';
-import { broughtBack } from '../../../../household/reckon/versions.ts';
+import { broughtBack } from '../../../../household/reckon/mix/versions.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { today } from '../../../shared/today.ts';

@@ -1,8 +1,8 @@
 /** Why the balanced mix is as it is: the bounds it stands at, what each costs, and how to let one go. */
 import { Button } from 'react-aria-components';
-import { withHolds } from '../../../../household/reckon/mix-edits.ts';
-import { heldAt } from '../../../../household/reckon/mix-remedies.ts';
-import { shareChanges } from '../../../../household/reckon/shares.ts';
+import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
+import { heldAt } from '../../../../household/reckon/mix/mix-remedies.ts';
+import { shareChanges } from '../../../../household/reckon/mix/shares.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';

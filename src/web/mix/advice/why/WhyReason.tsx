@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { pointerSteps, setAtPointer } from '../../../../formulation/problem/json-pointer.ts';
 import type { Reason } from '../../../../formulation/problem/result.ts';
 import type { Mix } from '../../../../household/model.ts';
-import { hold } from '../../../../household/reckon/mix-edits.ts';
+import { hold } from '../../../../household/reckon/mix/mix-edits.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 
 export function WhyReason(props: {

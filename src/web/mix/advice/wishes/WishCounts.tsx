@@ -3,14 +3,14 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { CountRule } from '../../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../../household/model.ts';
-import { groupName, withoutRule, withProblem } from '../../../../household/reckon/mix-edits.ts';
+import { groupName, withoutRule, withProblem } from '../../../../household/reckon/mix/mix-edits.ts';
 import {
   addCount,
   countRules,
   groupsOf,
   type PlacedCount,
   replaceCount,
-} from '../../../../household/reckon/wishes.ts';
+} from '../../../../household/reckon/mix/wishes.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';

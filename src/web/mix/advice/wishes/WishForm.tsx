@@ -2,8 +2,8 @@
 import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Aim } from '../../../../formulation/problem/problem.ts';
-import { groupName } from '../../../../household/reckon/mix-edits.ts';
-import { addAim, measurable } from '../../../../household/reckon/wishes.ts';
+import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
+import { addAim, measurable } from '../../../../household/reckon/mix/wishes.ts';
 import { nutrient } from '../../../../nutrition/nutrients.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import type { AdviceProps } from '../advice-props.ts';

@@ -1,7 +1,7 @@
 /** The wishes in their order: what each came to, how far it may give way, up, down and out. */
 import { Button } from 'react-aria-components';
 import type { Aim } from '../../../../formulation/problem/problem.ts';
-import { aimKey, giveOf, moveAim, removeAim } from '../../../../household/reckon/wishes.ts';
+import { aimKey, giveOf, moveAim, removeAim } from '../../../../household/reckon/mix/wishes.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
 import type { AdviceProps } from '../advice-props.ts';

@@ -1,7 +1,7 @@
 /** What is wished of the mix beyond its rules, in order, and the rules that count foods. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { withProblem } from '../../../../household/reckon/mix-edits.ts';
+import { withProblem } from '../../../../household/reckon/mix/mix-edits.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import type { AdviceProps } from '../advice-props.ts';
 import { WishCounts } from './WishCounts.tsx';

@@ -1,7 +1,7 @@
 /** Rules that count foods, in words, and what is wrong with one. */
 import { joined } from '../../../../formulation/explain/sentences.ts';
 import type { CountRule, Problem } from '../../../../formulation/problem/problem.ts';
-import { groupName } from '../../../../household/reckon/mix-edits.ts';
+import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
 
 export const foods = (n: number) => (n === 1 ? '1 food' : `${n} foods`);
 

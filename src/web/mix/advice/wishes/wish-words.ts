@@ -1,8 +1,8 @@
 /** Wishes in words: what they ask, what they came to, what they lack. */
 import { figure, joined } from '../../../../formulation/explain/sentences.ts';
 import type { Aim, Measured, Objective, Problem } from '../../../../formulation/problem/problem.ts';
-import { groupName } from '../../../../household/reckon/mix-edits.ts';
-import { aimKey, MOST_AIMS, oppositeOf } from '../../../../household/reckon/wishes.ts';
+import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
+import { aimKey, MOST_AIMS, oppositeOf } from '../../../../household/reckon/mix/wishes.ts';
 import { nutrient, type Tag, unitWord } from '../../../../nutrition/nutrients.ts';
 import { foods, inSentence } from './count-words.ts';
 

@@ -1,0 +1,57 @@
+/** The source behind a food that its keeper typed or pasted from a label. */
+import { lenders } from '../../../foods/evidence.ts';
+import { countOf, sameFigures } from '../../../foods/figures.ts';
+import type { Composition, Figures } from '../../../foods/food.ts';
+import type { FoodSource } from '../../../foods/sources/source.ts';
+import type { OwnFood } from '../../model.ts';
+
+/** Figures as read from a label or typed in fields. */
+export interface GivenFigures {
+  readonly figures: Figures;
+  readonly basis: 'as fed' | 'dry matter';
+  /** The label as pasted. */
+  readonly printed?: string;
+}
+
+/** Name of a source to which the keeper gives none. */
+const UNNAMED = 'label';
+
+/**
+ * The source that the form of a food edits: its only one, or for a food without evidence its figures as typed, less
+ * what it borrowed. Undefined for a food without figures, and where there are several sources.
+ */
+export function soleSource(food: OwnFood): FoodSource | undefined {
+  const sources = food.evidence?.sources ?? [];
+  if (sources.length > 0) return sources.length === 1 ? sources[0] : undefined;
+  const lent = lenders(food);
+  const own = (amounts: Composition): Composition =>
+    Object.fromEntries(Object.entries(amounts).filter(([tag]) => !(tag in lent)));
+  const { low, high } = food;
+  const typed = { composition: own(food.composition), sd: own(food.sd), low, high };
+  if (countOf(typed) === 0) return undefined;
+  return { id: 'typed', name: food.source.trim() || UNNAMED, basis: 'as fed', ...typed };
+}
+
+/**
+ * A source for these figures. While they stay as they were, so does what is known of them (date, samples, row of a
+ * table); other figures are as of today.
+ * @param id for a source that is new
+ * @param today ISO 8601 date
+ */
+export function sourceWith(
+  { figures, basis, printed }: GivenFigures,
+  { id, name, today, before }: { id: string; name: string; today: string; before?: FoodSource },
+): FoodSource {
+  const known = before && sameFigures(before, figures) ? before : undefined;
+  const { ref, n, date = today } = known ?? {};
+  return {
+    id: before?.id ?? id,
+    name: name.trim() || UNNAMED,
+    ...(ref !== undefined && { ref }),
+    date,
+    ...(n !== undefined && { n }),
+    basis,
+    ...figures,
+    ...(printed && { printed }),
+  };
+}

@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { PROFILES } from '../../../targets/profiles.ts';
+import { demoHousehold } from '../../demo.ts';
+import { eatersOf, otherTarget, withAnimals } from './eaters.ts';
+
+const { mixes, animals } = demoHousehold();
+const mix = mixes[0]!;
+const bramble = animals[0]!;
+const nut = { ...bramble, id: 'nut', name: 'Nut', profileId: 'hamster-nrc', refuses: ['millet'] };
+
+test('a single animal brings its refusals; the target is that of the mix', () => {
+  const alone = { ...mix, animalIds: ['nut'] };
+  const eaters = eatersOf(alone, [bramble, nut], PROFILES);
+  expect(eaters).toMatchObject([{ id: 'nut', rules: [] }]);
+  const fed = withAnimals(alone, eaters);
+  expect(fed.refusedBy).toEqual({ millet: ['Nut'] });
+  expect(fed.mix.shares.millet).toBe(0);
+  expect(fed.mix.problem.rules).toEqual(mix.problem.rules);
+  expect(otherTarget(alone, [bramble, nut], PROFILES)).toMatchObject({
+    name: 'Nut',
+    profile: { id: 'hamster-nrc' },
+  });
+  expect(otherTarget(mix, [bramble, nut], PROFILES)).toBeUndefined();
+});
+
+test('of several animals those with another target bring its rules too', () => {
+  const both = { ...mix, animalIds: [bramble.id, 'nut'] };
+  const eaters = eatersOf(both, [bramble, nut], PROFILES);
+  expect(eaters[0]!.rules).toEqual([]);
+  expect(eaters[1]!.rules.length).toBeGreaterThan(0);
+  const { problem } = withAnimals(both, eaters).mix;
+  expect(problem.rules.slice(0, mix.problem.rules.length)).toEqual(mix.problem.rules);
+  expect(problem.rules.length).toBeGreaterThan(mix.problem.rules.length);
+  expect(otherTarget(both, [bramble, nut], PROFILES)).toBeUndefined();
+});
