@@ -3,6 +3,7 @@ import type { Animal, Mix } from '../../household/model.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import '../shared/styles/ticks.css';
 
 export function AnimalMixes({ animal }: { animal: Animal }) {
   const { house, mix: atHand, change } = useMixDraft();

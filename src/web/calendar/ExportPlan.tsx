@@ -7,6 +7,7 @@ import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import '../shared/styles/ticks.css';
 
 export function ExportPlan({ view }: { view: BatchCalendar }) {
   const { house } = useMixDraft();

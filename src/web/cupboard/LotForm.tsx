@@ -17,6 +17,7 @@ import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
+import '../shared/styles/ticks.css';
 
 const FORMS = [
   ['dry', 'Bought dry'],

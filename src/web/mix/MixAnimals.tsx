@@ -2,6 +2,8 @@
 import { joined } from '../../formulation/explain/sentences.ts';
 import type { Animal, Mix } from '../../household/model.ts';
 import { linkTo } from '../shared/route.ts';
+import '../shared/styles/ticks.css';
+import './MixAnimals.css';
 
 interface Props {
   mix: Mix;

@@ -1,4 +1,4 @@
-import { notifyManager, QueryObserver } from '@tanstack/react-query';
+import { MutationObserver, notifyManager, onlineManager, QueryObserver } from '@tanstack/react-query';
 import { expect, it, vi } from 'vitest';
 import { queries, toldAtOnce } from './queries.ts';
 
@@ -24,3 +24,21 @@ it('tells of a change within the call that makes it, where that is asked for', a
   expect(seen).toBe('later');
   stop();
 });
+
+it('asks and saves also where the browser says it is offline: the server may be on this machine', async () => {
+  onlineManager.setOnline(false);
+  try {
+    const asked = queries.fetchQuery({ queryKey: ['offline'], queryFn: async () => 'answered' });
+    const saved = new MutationObserver(queries, { mutationFn: async () => 'saved' }).mutate();
+    const first = (promise: Promise<string>) => Promise.race([promise, waited()]);
+    expect([await first(asked), await first(saved)]).toEqual(['answered', 'saved']);
+  } finally {
+    onlineManager.setOnline(true);
+  }
+});
+
+/** A paused question would never answer; all timers of the library have run by then. */
+async function waited(): Promise<string> {
+  for (let n = 0; n < 5; n++) await new Promise((done) => setTimeout(done));
+  return 'paused';
+}

@@ -18,6 +18,10 @@ export function toldAtOnce(change: () => void): void {
   }
 }
 
+/** The server and the worker may be on this machine: both are asked also where the browser says it is offline. */
 export const queries = new QueryClient({
-  defaultOptions: { queries: { retry: 2, refetchOnWindowFocus: false } },
+  defaultOptions: {
+    queries: { retry: 2, refetchOnWindowFocus: false, networkMode: 'always' },
+    mutations: { networkMode: 'always' },
+  },
 });

@@ -18,6 +18,7 @@ import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
+import '../../shared/styles/ticks.css';
 
 interface Props {
   food: Beside;

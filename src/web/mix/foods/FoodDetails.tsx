@@ -10,6 +10,7 @@ import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 import { MixCautions } from './MixCautions.tsx';
 import './FoodDetails.css';
+import '../../shared/styles/ticks.css';
 
 export function FoodDetails(props: {
   food: Ingredient;

@@ -17,6 +17,7 @@ import { NumberInput } from '../../../shared/NumberInput.tsx';
 import type { FormulationView } from '../../useFormulation.ts';
 import { countFault, countWords } from './count-words.ts';
 import '../../nutrients/chip.css';
+import '../../../shared/styles/ticks.css';
 
 interface Props {
   mix: Mix;
