@@ -231,7 +231,8 @@ function summary(
     said.push(
       `Not to be bought: ${joined(chosen.missing.map((m) => lines.find((l) => l.food === m.food)!.name))}.`,
     );
-  if (!chosen.proven) said.push('There was no time to show that no better choice of packs exists.');
+  if (!chosen.proven)
+    said.push('The search ended before it was shown that no better choice of packs exists.');
   said.push(
     price.atLeast
       ? `The batch costs at least ${money(price.value)}, delivery left out; not known in full: ${joined(price.unknown)}.`

@@ -8,19 +8,14 @@
  */
 
 import { type Problem, ProblemError } from '../../formulation/problem/problem.ts';
-import { type HalfSpace, type LinearBound, linearBounds, shortfall } from '../../formulation/solve/bounds.ts';
-import {
-  type BuiltRation,
-  buildRation,
-  type FormulationOptions,
-} from '../../formulation/solve/build-ration.ts';
-import { type CountBound, countBoundsOf } from '../../formulation/solve/counting.ts';
-import { dropOneBounds } from '../../formulation/solve/drop-one.ts';
+import { type HalfSpace, type LinearBound, shortfall } from '../../formulation/solve/bounds.ts';
+import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
+import type { CountBound } from '../../formulation/solve/counting.ts';
+import { mixModelOf } from '../../formulation/solve/mix-model.ts';
 import { boundsAt, keeps } from '../../formulation/solve/outer-approximation.ts';
+import { STEPS_TOLERANCE } from '../../formulation/solve/tolerances.ts';
 import { SAME } from '../tolerances.ts';
 
-/** How far (scaled) a rule may be missed and still counts as kept: as in formulation. */
-const KEPT = 1e-8;
 const LEAST_GRAMS = '/least_grams';
 
 export class BatchRules {
@@ -28,34 +23,27 @@ export class BatchRules {
   /** Ids and names of the foods that may go in, by column. */
   readonly ids: readonly string[];
   readonly names: readonly string[];
-  /** Sides of the rules; the foods' own bounds stand in `lower` and `upper`. */
-  readonly sides: readonly LinearBound[];
+  /** Bounds of the rules; the foods' own stand in `lower` and `upper`. */
+  readonly bounds: readonly LinearBound[];
   readonly spaces: readonly HalfSpace[];
   /** Least and most share, percent, that the problem allows each food. */
   readonly lower: Float64Array;
   readonly upper: Float64Array;
-  private readonly served: BuiltRation;
   private readonly columns: ReadonlyMap<string, number>;
   private readonly shareCounts: readonly CountBound[];
 
-  /** @throws ProblemError as {@link buildRation} does */
+  /** @throws ProblemError as {@link mixModelOf} does */
   constructor(problem: Problem, options: FormulationOptions) {
+    const { ration, question } = mixModelOf(problem, options);
     this.problem = problem;
-    this.served = buildRation(problem, options);
-    const { open, caps, ration, z } = this.served;
     this.ids = ration.foods.map((f) => f.id);
     this.names = ration.foods.map((f) => f.name);
     this.columns = new Map(this.ids.map((id, i) => [id, i]));
-    this.sides = [
-      ...linearBounds(problem, ration, open, z, caps),
-      ...(problem.drop_one ? dropOneBounds(problem, ration) : []),
-    ].filter((s) => !s.pointer.startsWith('/foods/'));
-    this.spaces = this.sides.map((s) => s.halfSpace(s.bound));
-    this.upper = Float64Array.from(open, (i) =>
-      Math.min(problem.foods[i]!.max ?? 100, caps.get(i)?.max ?? 100),
-    );
-    this.lower = Float64Array.from(open, (i, c) => Math.min(problem.foods[i]!.min ?? 0, this.upper[c]!));
-    this.shareCounts = countBoundsOf(problem, open, ration.foods).filter((c) => c.pointer !== LEAST_GRAMS);
+    this.bounds = question.bounds;
+    this.spaces = question.bounds.map((b) => b.halfSpace(b.bound));
+    this.lower = question.lower;
+    this.upper = question.upper;
+    this.shareCounts = question.counts.filter((c) => c.pointer !== LEAST_GRAMS);
   }
 
   get size(): number {
@@ -96,11 +84,12 @@ export class BatchRules {
     if (!shares) return false;
     const least = this.problem.least_grams ?? 0;
     for (let i = 0; i < this.size; i++) {
-      if (shares[i]! < this.lower[i]! - KEPT || shares[i]! > this.upper[i]! + KEPT) return false;
+      if (shares[i]! < this.lower[i]! - STEPS_TOLERANCE || shares[i]! > this.upper[i]! + STEPS_TOLERANCE)
+        return false;
       if (grams[i]! > 0 && grams[i]! < least * (1 - SAME)) return false;
     }
     return (
-      this.spaces.every((space) => shortfall(space, shares) <= KEPT) &&
+      this.spaces.every((space) => shortfall(space, shares) <= STEPS_TOLERANCE) &&
       this.shareCounts.every((c) => keeps(c, shares))
     );
   }
@@ -111,7 +100,7 @@ export class BatchRules {
     if (!shares) return Number.POSITIVE_INFINITY;
     let missed = 0;
     this.spaces.forEach((space, k) => {
-      missed += Math.max(0, shortfall(space, shares)) * partOfBound(space.scale, this.sides[k]!.bound);
+      missed += Math.max(0, shortfall(space, shares)) * partOfBound(space.scale, this.bounds[k]!.bound);
     });
     for (let i = 0; i < this.size; i++) {
       missed += Math.max(0, this.lower[i]! - shares[i]!) * partOfBound(1, this.lower[i]!);

@@ -66,7 +66,7 @@ export class Corrections {
     this.leastShares = rules.leastShares(used);
     this.planShares = sharesOf(plan) ?? new Float64Array(rules.size);
     this.space = new GramSpace(highs, rules, this.leastShares);
-    this.polytope = new Polytope(highs, this.leastShares, rules.upper, rules.sides);
+    this.polytope = new Polytope(highs, this.leastShares, rules.upper, rules.bounds);
   }
 
   dispose(): void {
@@ -244,8 +244,8 @@ export class Corrections {
     const slack = 1e-7;
     const lower = bounds.lower.map((g, i) => Math.min(shares[i]!, Math.max(g * part, this.leastShares[i]!)));
     const upper = bounds.upper.map((g, i) => Math.max(shares[i]!, Math.min(g * part, rules.upper[i]!)));
-    const eased = rules.sides.map((side, k) => ({
-      ...side,
+    const eased = rules.bounds.map((bound, k) => ({
+      ...bound,
       halfSpace: () => {
         const space = rules.spaces[k]!;
         return { ...space, h: space.h - Math.max(0, shortfall(space, shares)) - slack };

@@ -36,7 +36,7 @@ export class GramSpace {
   private readonly highs: Highs;
   private readonly n: number;
   private readonly spaces: readonly HalfSpace[];
-  /** The sides' rows, then those of the foods' least and most shares. Each has a column for its miss. */
+  /** The rules' rows, then those of the foods' least and most shares. Each has a column for its miss. */
   private readonly rows: readonly Row[];
   private readonly model: Model;
   private readonly cost: Float64Array;
@@ -46,8 +46,8 @@ export class GramSpace {
     this.highs = highs;
     this.n = rules.size;
     this.spaces = rules.spaces;
-    const sides = rules.spaces.map((space, k) =>
-      row(homogeneous(space), partOfBound(space.scale, rules.sides[k]!.bound)),
+    const ruled = rules.spaces.map((space, k) =>
+      row(homogeneous(space), partOfBound(space.scale, rules.bounds[k]!.bound)),
     );
     const shares = rules.ids.flatMap((_, i) => {
       const bound = (share: number, sign: 1 | -1) =>
@@ -60,7 +60,7 @@ export class GramSpace {
         ...(rules.upper[i]! < 100 ? [bound(rules.upper[i]!, -1)] : []),
       ];
     });
-    this.rows = [...sides, ...shares];
+    this.rows = [...ruled, ...shares];
     this.cost = new Float64Array(this.n + this.rows.length);
     this.model = this.create();
   }

@@ -42,7 +42,7 @@ export function pourOrder(
       const pull = (Math.abs(g[i]! - h / 100) * x[i]! * ERROR) / rooms[k]!;
       if (pull <= harm) return;
       harm = pull;
-      on = rules.sides[k]!.subject;
+      on = rules.bounds[k]!.subject;
     });
     return [{ food, harm, on, name: rules.names[i]! }];
   });

@@ -32,7 +32,7 @@ export function Totals({ list, eating }: { list: ShoppingList; eating: Eating })
         </details>
       )}
       {!list.proven && (
-        <p className="hint">There was no time to show that no better choice of packs exists.</p>
+        <p className="hint">The search ended before it was shown that no better choice of packs exists.</p>
       )}
     </>
   );
