@@ -141,3 +141,34 @@ it('says nothing and sends nothing where nothing waits', async () => {
   await wait(60_000);
   expect([sent, shown]).toEqual([[], []]);
 });
+
+it('settles: what waits is saved now, and what changed meanwhile too', async () => {
+  let settled = false;
+  saver.queue('a');
+  await wait(DELAY);
+  saver.queue('b');
+  void saver.settled().then(() => {
+    settled = true;
+  });
+  await answered();
+  expect(things()).toEqual(['b']);
+  expect(settled).toBe(false);
+  await answered();
+  expect(settled).toBe(true);
+  await saver.settled();
+  expect(sent).toEqual([]);
+});
+
+it('settles also where a save fails, which is then tried again as ever', async () => {
+  let settled = false;
+  saver.queue('a');
+  void saver.settled().then(() => {
+    settled = true;
+  });
+  await wait(0);
+  await answered(new Error('refused'));
+  expect(settled).toBe(true);
+  expect(state()).toBe('failed');
+  await wait(60_000);
+  expect(things()).toEqual(['a']);
+});

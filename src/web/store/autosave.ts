@@ -21,6 +21,7 @@ export class Autosave<T> {
   #newest = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #failures = 0;
+  #lastRun: Promise<void> | undefined;
 
   /** @param save stores a version; with `leaving`, by a request that outlives the page */
   constructor(save: (version: T, leaving: boolean) => Promise<void>, show: (state: SaveState) => void) {
@@ -38,12 +39,23 @@ export class Autosave<T> {
   /** Saves now what waits; with `leaving`, by a request that outlives the page. */
   flush(leaving = false): void {
     clearTimeout(this.#timer);
-    void this.#run(leaving);
+    this.#lastRun = this.#run(leaving);
+  }
+
+  /** Saves now what waits. Ready once all is saved, or a save has failed, which is tried again later as ever. */
+  async settled(): Promise<void> {
+    await this.#lastRun;
+    do {
+      this.flush();
+      await this.#lastRun;
+    } while (this.#pending && this.#failures === 0);
   }
 
   #later(ms: number): void {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.#run(false), ms);
+    this.#timer = setTimeout(() => {
+      this.#lastRun = this.#run(false);
+    }, ms);
   }
 
   async #run(leaving: boolean): Promise<void> {

@@ -6,6 +6,7 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { Household } from '../../household/model.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { useRemove, useSave } from './household.ts';
+import { onSaveNow } from './waiting-saves.ts';
 
 const lot = (id: string, grams: number): Lot => ({
   id,
@@ -230,3 +231,29 @@ it('leaves what another writer put in the place of a refused change', async () =
   await answered(400);
   expect(shown()).toEqual([['a', 7]]);
 });
+
+it('deletes only after what waits on the page is saved', async () => {
+  household([lot('a', 1)]);
+  let saved = () => {};
+  const gone = onSaveNow(
+    () =>
+      new Promise<void>((done) => {
+        saved = done;
+      }),
+  );
+  const { mutateAsync } = hook(() => useRemove('lots'));
+  const deleted = mutateAsync('a');
+  await waitedAMoment();
+  expect(asked).toEqual([]);
+  saved();
+  await vi.waitFor(() => expect(asked).toHaveLength(1));
+  asked[0]!.answer(204);
+  await deleted;
+  gone();
+  expect(shown()).toEqual([]);
+});
+
+/** Timers and promises that were due have run. */
+async function waitedAMoment() {
+  for (let n = 0; n < 5; n++) await new Promise((done) => setTimeout(done));
+}

@@ -6,6 +6,7 @@ import { PROFILES } from '../../targets/profiles.ts';
 import { fetchHousehold, put, remove } from './api.ts';
 import { HOUSEHOLD_KEY, removeCached, writeCached } from './household-cache.ts';
 import { beginSaving, type Saving, savingKey, takeBack } from './saving.ts';
+import { saveNow } from './waiting-saves.ts';
 
 export function useHousehold() {
   return useQuery({ queryKey: HOUSEHOLD_KEY, queryFn: fetchHousehold, staleTime: Number.POSITIVE_INFINITY });
@@ -36,11 +37,17 @@ export function useSave<K extends Kind>(kind: K) {
   };
 }
 
-/** Deletes objects of one kind; they go from the page once the server has deleted them. */
+/**
+ * Deletes objects of one kind; they go from the page once the server has deleted them. What still waits to be saved goes
+ * first: a food that was just taken out of a mix can be deleted.
+ */
 export function useRemove(kind: Kind) {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (id: string) => remove(kind, id),
+    mutationFn: async (id: string) => {
+      await saveNow();
+      await remove(kind, id);
+    },
     onSuccess: (_done, id) => removeCached(client, kind, id),
   });
 }

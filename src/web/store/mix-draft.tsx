@@ -16,6 +16,7 @@ import { Autosave, type SaveState } from './autosave.ts';
 import { changed, type History, NO_HISTORY, redone, undone } from './history.ts';
 import { useCacheWriter } from './household.ts';
 import { cachedHousehold, cachedObject } from './household-cache.ts';
+import { onSaveNow } from './waiting-saves.ts';
 
 interface MixDraft {
   readonly house: Household;
@@ -74,6 +75,8 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
     window.addEventListener('pagehide', leave);
     return () => window.removeEventListener('pagehide', leave);
   }, [flush]);
+
+  useEffect(() => onSaveNow(() => Promise.all([...savers.values()].map((s) => s.settled()))), [savers]);
 
   const keep = useCallback(
     (next: Mix) => {
