@@ -88,7 +88,13 @@ function isRunning(pid) {
 export const stamped = (file) => (existsSync(file) ? readFileSync(file, 'utf8').trim() : '');
 
 function binFile(name) {
-  const packages = { tsc: 'typescript', vite: 'vite', vitest: 'vitest', biome: '@biomejs/biome' };
+  const packages = {
+    tsc: 'typescript',
+    vite: 'vite',
+    vitest: 'vitest',
+    biome: '@biomejs/biome',
+    knip: 'knip',
+  };
   const folder = at('node_modules', packages[name]);
   const { bin } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
   return join(folder, typeof bin === 'string' ? bin : bin[name]);

@@ -18,7 +18,7 @@ describe('the plan', () => {
       grams: 15,
     });
     expect(foods.find((f) => f.id === 'carrot-dried')).toMatchObject({ dryAtHome: true });
-    expect(foods.find((f) => f.id === 'dried-mealworm')).toMatchObject({ needsCold: false });
+    expect(foods.find((f) => f.id === 'dried-mealworm')).toMatchObject({ needsTreatment: false });
   });
 
   test('goes forwards from today, or from a day that has not passed', () => {
