@@ -14,7 +14,15 @@ import { evaluate } from './explain/evaluate.ts';
 import { reasons } from './explain/why.ts';
 import { setAtPointer } from './problem/json-pointer.ts';
 import type { Ingredient, Problem, Shares } from './problem/problem.ts';
-import type { Best, Collision, Evaluation, MoveResult, Reason, Result, Weighable } from './problem/result.ts';
+import type {
+  Best,
+  Collision,
+  Evaluation,
+  MoveResult,
+  Reason,
+  Result,
+  WholeGrams,
+} from './problem/result.ts';
 import type { Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
@@ -118,7 +126,7 @@ export class Formulation {
   }
 
   /** Whole steps of the scale for given shares. */
-  grams(shares: Shares): Weighable {
+  grams(shares: Shares): WholeGrams {
     const x = byColumn(this.model, shares);
     return weighMix(this.model, x, boundsAt(this.model.question, x));
   }

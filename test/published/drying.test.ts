@@ -1,6 +1,6 @@
 /** Dried foods worked out from fresh ones, held against what USDA SR28 prints for the dried ones. */
 import { describe, expect, it } from 'vitest';
-import { driedForm } from '../../src/foods/forms/drying.ts';
+import { driedForm } from '../../src/foods/forms/dried-composition.ts';
 import { freshFor } from '../../src/foods/forms/fresh-for.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';

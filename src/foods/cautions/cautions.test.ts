@@ -5,7 +5,7 @@ import keeperFoods from '../data/keeper-foods.json' with { type: 'json' };
 import { decodeReference } from '../reference.ts';
 import { CAUTIONS, caution, decodeCautions, LANGUAGES, NO_SOURCE } from './caution.ts';
 import rows from './cautions.json' with { type: 'json' };
-import { block, cautionsFor } from './find.ts';
+import { cautionsFor, strictestRuling } from './find.ts';
 import { phraseFinder } from './phrases.ts';
 
 const reference = decodeReference(
@@ -135,14 +135,14 @@ describe('the foods keepers really use', () => {
   it('are never blocked', () => {
     for (const food of foods)
       for (const species of [undefined, 'Campbell’s dwarf hamster'])
-        expect(block(cautionsFor(food, species))?.kind, food.name).not.toBe('block');
+        expect(strictestRuling(cautionsFor(food, species))?.kind, food.name).not.toBe('block');
   });
   it('are held stricter for dwarf hamsters', () => {
     const more = foods.filter((f) => idsOf(f, 'Roborovski hamster').length > idsOf(f).length);
     expect(more.map((f) => f.name)).toEqual(DWARF);
     const date = foods.find((f) => f.name === 'Date, dried')!;
-    expect(block(cautionsFor(date))).toMatchObject({ kind: 'cap', maxShare: 2 });
-    expect(block(cautionsFor(date, 'Campbell’s dwarf hamster'))).toMatchObject({
+    expect(strictestRuling(cautionsFor(date))).toMatchObject({ kind: 'cap', maxShare: 2 });
+    expect(strictestRuling(cautionsFor(date, 'Campbell’s dwarf hamster'))).toMatchObject({
       kind: 'cap',
       maxShare: 0.5,
     });
@@ -190,16 +190,19 @@ describe('rows of the tables', () => {
 describe('what cautions mean for a mix', () => {
   const hit = (id: string) => ({ caution: caution(id)!, found: id });
   it('takes the strictest', () => {
-    expect(block([])).toBeUndefined();
-    expect(block([hit('soya-raw')])).toBeUndefined();
-    expect(block([hit('cabbage-family'), hit('parsley')])).toMatchObject({ kind: 'cap', maxShare: 2 });
-    const never = block([hit('parsley'), hit('onion-family')]);
+    expect(strictestRuling([])).toBeUndefined();
+    expect(strictestRuling([hit('soya-raw')])).toBeUndefined();
+    expect(strictestRuling([hit('cabbage-family'), hit('parsley')])).toMatchObject({
+      kind: 'cap',
+      maxShare: 2,
+    });
+    const never = strictestRuling([hit('parsley'), hit('onion-family')]);
     expect(never?.kind).toBe('block');
     expect(never?.reason).toMatch(/^Onion family: /);
   });
   it('never loosens when a caution is added', () => {
-    const strictness = (hits: Parameters<typeof block>[0]) => {
-      const found = block(hits);
+    const strictness = (hits: Parameters<typeof strictestRuling>[0]) => {
+      const found = strictestRuling(hits);
       return found?.kind === 'block' ? -1 : (found?.maxShare ?? 101);
     };
     const hits = CAUTIONS.map((c) => hit(c.id));

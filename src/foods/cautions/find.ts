@@ -184,7 +184,7 @@ function printed(text: string, tokens: readonly Token[], hit: PhraseHit<Entry>):
 }
 
 /** What the cautions of a food mean for a mix. */
-export type Block =
+export type Ruling =
   | { readonly kind: 'block'; readonly reason: string }
   | { readonly kind: 'cap'; readonly maxShare: number; readonly reason: string };
 
@@ -192,7 +192,7 @@ export type Block =
  * The strictest of some hits: a block for `never`, else the lowest cap for `limit`, else undefined.
  * A cap may be lifted by the keeper's own recorded choice, a block may not; `prepare` only warns.
  */
-export function block(hits: readonly CautionHit[]): Block | undefined {
+export function strictestRuling(hits: readonly CautionHit[]): Ruling | undefined {
   const never = hits.find((hit) => hit.caution.severity === 'never');
   if (never) return { kind: 'block', reason: sentence(never.caution) };
   let strictest: Caution | undefined;

@@ -5,7 +5,7 @@
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Composition, Figures, Food } from '../food.ts';
 import { concentration } from './concentration.ts';
-import { driedForm } from './drying.ts';
+import { driedForm } from './dried-composition.ts';
 import { type Prepared, RETENTION_SOURCE, type RetentionRow, retentionRow } from './retention.ts';
 
 export type Form = 'dried' | 'blanched' | 'roasted' | 'sprouted';

@@ -3,7 +3,7 @@
  * matter wherever both moistures are known, so that a food that only dried a little more is no disagreement.
  */
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import { FIBRE_ESTIMATES } from '../fibre.ts';
+import { FIBRE_ESTIMATES } from '../fibre-ratio.ts';
 import { spreadOf, variationOf } from '../variation.ts';
 import type { FoodSource } from './source.ts';
 

@@ -2,7 +2,7 @@
  * What the caution list says of the foods of a problem: blocked, capped, or only to be prepared with care.
  * A cap may be lifted by the keeper's recorded choice; a block may not.
  */
-import { block, cautionsFor } from '../../foods/cautions/find.ts';
+import { cautionsFor, strictestRuling } from '../../foods/cautions/find.ts';
 import type { Reference } from '../../foods/reference.ts';
 import type { Ingredient, Problem } from '../problem/problem.ts';
 import type { CautionNote } from '../problem/result.ts';
@@ -72,7 +72,7 @@ function rulingOn(food: Ingredient, problem: Problem, reference: Reference) {
   const open = hits.filter(
     ({ caution }) => !(caution.severity === 'limit' && food.override?.caution === caution.id),
   );
-  return block(open);
+  return strictestRuling(open);
 }
 
 function hitsOn(food: Ingredient, problem: Problem, reference: Reference) {

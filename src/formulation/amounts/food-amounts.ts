@@ -2,7 +2,7 @@
  * The amounts a problem counts with: every food of the mix and beside it, every nutrient, with what is
  * known, what is estimated and what nobody knows kept apart.
  */
-import { FIBRE_ESTIMATES } from '../../foods/fibre.ts';
+import { FIBRE_ESTIMATES } from '../../foods/fibre-ratio.ts';
 import { FOOD_GROUPS } from '../../foods/food.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { spreadOf } from '../../foods/variation.ts';

@@ -158,13 +158,13 @@ export interface Reason extends Statement {
   readonly free?: number;
 }
 
-export interface Weighable {
+export interface WholeGrams {
   /** Whole steps of the scale by food id, the batch in all; null where no such grams keep the rules. */
   readonly grams: Readonly<Record<string, number>> | null;
   readonly grams_conflict?: string;
 }
 
-export interface Balanced extends Following, Weighable {}
+export interface Balanced extends Following, WholeGrams {}
 
 export interface Collision {
   readonly status: 'infeasible';

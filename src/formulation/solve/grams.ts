@@ -33,7 +33,7 @@ const MOST_TRIES = 250;
 const MOST_ITERATIONS = 10_000;
 
 /** @returns whole steps per food adding up to the batch, or why there are none */
-export function weighable(question: GramsQuestion, highs: Highs): GramsAnswer {
+export function roundToSteps(question: GramsQuestion, highs: Highs): GramsAnswer {
   const { shares, lower, upper, batchGrams, stepGrams } = question;
   const total = Math.round(batchGrams / stepGrams);
   if (Math.abs(total * stepGrams - batchGrams) > 1e-9 * batchGrams || total === 0) {

@@ -1,7 +1,7 @@
 /** A mix in grams on the keeper's scale, with every rule and bound of its problem kept. */
-import type { Weighable } from '../problem/result.ts';
+import type { WholeGrams } from '../problem/result.ts';
 import { shortfall } from './bounds.ts';
-import { weighable } from './grams.ts';
+import { roundToSteps } from './grams.ts';
 import { byFood, type MixModel } from './mix-model.ts';
 import type { Found } from './mix-solver.ts';
 import { keeps } from './outer-approximation.ts';
@@ -15,7 +15,7 @@ export function weighMix(
   model: MixModel,
   x: Float64Array,
   choice: Pick<Found, 'lower' | 'upper'>,
-): Weighable {
+): WholeGrams {
   const { batch_grams: batchGrams, scale_step_grams: stepGrams } = model.problem;
   const { highs, lower, upper, bounds, counts } = model.question;
   const rows = bounds.map((b) => b.halfSpace(b.bound));
@@ -25,7 +25,7 @@ export function weighMix(
     within(shares) &&
     rows.every((row) => shortfall(row, shares) <= STEPS_TOLERANCE) &&
     counts.every((c) => keeps(c, shares));
-  const answer = weighable({ shares: x, ...choice, batchGrams, stepGrams, holds, rows }, highs);
+  const answer = roundToSteps({ shares: x, ...choice, batchGrams, stepGrams, holds, rows }, highs);
   if ('conflict' in answer) return { grams: null, grams_conflict: answer.conflict };
   return { grams: byFood(model, (i) => Number((answer.steps[i]! * stepGrams).toPrecision(12)), 0) };
 }

@@ -1,7 +1,7 @@
 /** What a finished drying run comes to: its moisture, whether it keeps, its composition, and the lot it leaves. */
 
 import type { Food } from '../../foods/food.ts';
-import { atMoisture, type DriedFigures, driedForm } from '../../foods/forms/drying.ts';
+import { atMoisture, type DriedFigures, driedForm } from '../../foods/forms/dried-composition.ts';
 import { spreadOf } from '../../foods/variation.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
 import { type DryVerdict, dryEnough } from './dry-enough.ts';

@@ -1,7 +1,7 @@
 /** An ingredient at the moisture that its lot was measured to have. */
 
 import type { Figures } from '../../foods/food.ts';
-import { atMoisture } from '../../foods/forms/drying.ts';
+import { atMoisture } from '../../foods/forms/dried-composition.ts';
 import type { Reference } from '../../foods/reference.ts';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 

@@ -7,7 +7,7 @@
  */
 import type { Food } from '../../foods/food.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
-import listed from './yields.json' with { type: 'json' };
+import listed from './trim-losses.json' with { type: 'json' };
 
 const TRIM_SOURCE = 'USDA SR28, food description file, Refuse';
 

@@ -17,7 +17,7 @@ import type { Ration } from '../../formulation/solve/bounds.ts';
 import { largestRemainder } from '../../formulation/solve/largest-remainder.ts';
 import { dayNumber, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
-import { clean } from '../rounding.ts';
+import { withoutFloatNoise } from '../rounding.ts';
 import { SAME } from '../tolerances.ts';
 import { blend, boundsOf, breachOf, spanOfParts } from './blend-bounds.ts';
 import { CHANGE_CAUTIONS, type ChangeCaution } from './change-cautions.ts';
@@ -97,7 +97,7 @@ export function changeOver(
       beside: whole.slice(2).map((k) => k / steps),
     };
     const planned = blend(part, ration);
-    const grams = (k: number) => clean(k * stepGrams);
+    const grams = (k: number) => withoutFloatNoise(k * stepGrams);
     const breaches = bounds.flatMap((b) => breachOf(b, planned));
     return {
       day: d + 1,

@@ -7,7 +7,7 @@ import { WHOLE } from '../tolerances.ts';
 import { type Cooling, casesOf, daysTo, type Estimate, GOODS } from './cooling.ts';
 import { holdingDays, LETHAL_TIMES } from './lethal-cold.ts';
 
-/** Days in the freezer in one round, as keepers have it: 3 to 4 (common practice, no source). */
+/** Days in the freezer in one round, and out of it to thaw, as keepers have it: the longer of 3 to 4 (common practice, no source). */
 export const COMMON_DAYS = 4;
 
 export interface FreezeAdvice {

@@ -1,6 +1,6 @@
 /** What a correction is asked, and between which grams and totals the batch may end. */
 import type { Highs } from '../../formulation/solve/highs.ts';
-import { clean } from '../rounding.ts';
+import { withoutFloatNoise } from '../rounding.ts';
 import { CRUMB, NEAR_STEP } from '../tolerances.ts';
 import { type BatchRules, sum } from './batch-rules.ts';
 
@@ -86,7 +86,7 @@ export function lackingOf(
   grams.forEach((g, i) => {
     const over = g - Math.max(stock[i]!, bowl.grams[i]!);
     if (!(over > CRUMB)) return;
-    const lacking = clean(stepGrams * Math.ceil(over / stepGrams - NEAR_STEP));
+    const lacking = withoutFloatNoise(stepGrams * Math.ceil(over / stepGrams - NEAR_STEP));
     byId[rules.ids[i]!] = lacking;
     named.push({ name: rules.names[i]!, grams: lacking });
   });

@@ -1,6 +1,6 @@
 /**
- * What is still to be poured, given what lies in the bowl, so that the batch ends in range. Poured food stays in the
- * bowl. In this order, the first that serves:
+ * What is still to be poured, given what lies in the bowl, so that the batch ends in range. A correction takes
+ * nothing out of the bowl again; spooning some back is offered apart (weigh-out.ts). In this order, the first that serves:
  *
  * 1. All as planned, where that is in range and the batch comes out within {@link TOTAL_SLACK} of its planned weight.
  * 2. The foods not yet poured change, at the planned total; if that cannot be, the batch grows by as little as can be,
@@ -14,7 +14,7 @@
 
 import { shortfall } from '../../formulation/solve/bounds.ts';
 import { Polytope } from '../../formulation/solve/polytope.ts';
-import { clean } from '../rounding.ts';
+import { withoutFloatNoise } from '../rounding.ts';
 import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { sharesOf, sum } from './batch-rules.ts';
 import {
@@ -27,7 +27,7 @@ import {
 import { GramSpace } from './gram-space.ts';
 import { cheaperSteps, keptSteps, nearestSteps, type StepsQuestion } from './whole-steps.ts';
 
-/** Going back to a food is asked for before a batch grows by more than this part beyond what going back would take. */
+/** Where growing takes over this part of the planned weight more than pouring more of an earlier food would, that food is asked for. */
 const EASY_GROWTH = 0.1;
 /** Totals tried beyond the one that just suffices, where that leaves no whole steps: in steps of the scale. */
 const TRIES = [0, 1, 2, 3, 4, 6, 8, 12, 16, 24, 32];
@@ -145,14 +145,16 @@ export class Corrections {
     const simple = this.simple(bowl);
     if (simple) return simple;
     const { goBack } = this.question;
-    const rest = this.total(bowl, false);
-    const easy = rest !== undefined && rest <= plannedTotal * (1 + EASY_GROWTH);
-    const back = easy || !goBack ? undefined : this.total(bowl, true);
-    const far = rest !== undefined && back !== undefined && rest > back + EASY_GROWTH * plannedTotal;
+    // The total that the batch needs where only foods not yet poured change, and where poured ones may get more.
+    const onward = this.total(bowl, false);
+    const growsLittle = onward !== undefined && onward <= plannedTotal * (1 + EASY_GROWTH);
+    const withEarlier = growsLittle || !goBack ? undefined : this.total(bowl, true);
+    const growsFar =
+      onward !== undefined && withEarlier !== undefined && onward > withEarlier + EASY_GROWTH * plannedTotal;
     return (
-      (far ? undefined : this.settled(bowl, rest, false)) ??
-      (goBack ? this.settled(bowl, back ?? this.total(bowl, true), true) : undefined) ??
-      (far ? this.settled(bowl, rest, false) : undefined)
+      (growsFar ? undefined : this.settled(bowl, onward, false)) ??
+      (goBack ? this.settled(bowl, withEarlier ?? this.total(bowl, true), true) : undefined) ??
+      (growsFar ? this.settled(bowl, onward, false) : undefined)
     );
   }
 
@@ -182,7 +184,7 @@ export class Corrections {
     const down = wanted < plannedTotal;
     const first = down ? Math.floor(steps + NEAR_STEP) : Math.ceil(steps - NEAR_STEP);
     for (const more of TRIES) {
-      const total = clean(inBowl + stepGrams * (first + (down ? -more : more)));
+      const total = withoutFloatNoise(inBowl + stepGrams * (first + (down ? -more : more)));
       if (total < least - SAME || total > most + SAME) return undefined;
       const grams = this.stepsAt(bowl, total, again);
       if (grams) return { status: this.sized(total, false), grams, total, again };

@@ -1,6 +1,6 @@
 /** The bowl on the scale: what was poured into it, food by food. */
 import { ProblemError } from '../../formulation/problem/problem.ts';
-import { clean } from '../rounding.ts';
+import { withoutFloatNoise } from '../rounding.ts';
 import { SAME } from '../tolerances.ts';
 import type { Bowl } from './correction-question.ts';
 
@@ -36,7 +36,7 @@ export class MixingBowl implements Bowl {
       );
     if (grams < 0 && before + grams < -SAME)
       throw new ProblemError(field, `${-grams} g cannot be taken out of ${before} g; take out less`);
-    const after = Math.max(0, clean(before + grams));
+    const after = Math.max(0, withoutFloatNoise(before + grams));
     this.grams[i] = after;
     this.poured[i] = true;
     if (grams > 0) this.last = i;

@@ -9,7 +9,7 @@ import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
-import { clean } from '../rounding.ts';
+import { withoutFloatNoise } from '../rounding.ts';
 import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
 import { type Correction, Corrections } from './correction.ts';
@@ -112,7 +112,7 @@ export class WeighOut {
   /** g of a food in the bowl; of all of them where none is named. */
   inBowl(food?: string): number {
     const { grams } = this.bowl;
-    return food === undefined ? clean(sum(grams)) : grams[this.rules.column(food, '/food')]!;
+    return food === undefined ? withoutFloatNoise(sum(grams)) : grams[this.rules.column(food, '/food')]!;
   }
 
   /** Whether what lies in the bowl keeps every rule, whatever is still to come. */
@@ -127,7 +127,7 @@ export class WeighOut {
     if (i === undefined) return undefined;
     const { bowl, corrections } = this;
     const inBowl = sum(bowl.grams);
-    const target = clean(c.grams[i]! - bowl.grams[i]!);
+    const target = withoutFloatNoise(c.grams[i]! - bowl.grams[i]!);
     const again = bowl.poured[i]!;
     const asPlanned = this.tolerance(i, plannedTotalsOf(corrections.question, bowl), target);
     const wide = this.tolerance(i, totalsOf(corrections.question, bowl), target);
@@ -138,12 +138,12 @@ export class WeighOut {
       food: this.rules.ids[i]!,
       name: this.rules.names[i]!,
       target,
-      reading: clean(inBowl + target),
+      reading: withoutFloatNoise(inBowl + target),
       again,
       ...(asPlanned ? { asPlanned } : {}),
       ...(grown ? { grown } : {}),
-      poured: clean(inBowl),
-      remaining: clean(c.total - inBowl),
+      poured: withoutFloatNoise(inBowl),
+      remaining: withoutFloatNoise(c.total - inBowl),
     };
     return { ...found, sentence: say.next(found, this.batch.grams) };
   }
@@ -181,7 +181,7 @@ export class WeighOut {
       inRange: this.inRange,
       evaluation: this.evaluated(grams),
       grams: this.record(grams),
-      total: clean(sum(grams)),
+      total: withoutFloatNoise(sum(grams)),
     };
   }
 
@@ -217,7 +217,7 @@ export class WeighOut {
         highs: this.options.highs,
         rules: this.rules,
         plan,
-        plannedTotal: clean(sum(plan)),
+        plannedTotal: withoutFloatNoise(sum(plan)),
         stepGrams: this.step,
         stock: this.stock,
         mostGrams: this.options.mostGrams ?? 2 * this.batch.grams,
@@ -233,8 +233,8 @@ export class WeighOut {
     if (!span) return undefined;
     const { step } = this;
     const inBowl = this.bowl.grams[i]!;
-    const low = clean(step * Math.ceil((span.low - inBowl) / step - NEAR_STEP));
-    const high = clean(step * Math.floor((span.high - inBowl) / step + NEAR_STEP));
+    const low = withoutFloatNoise(step * Math.ceil((span.low - inBowl) / step - NEAR_STEP));
+    const high = withoutFloatNoise(step * Math.floor((span.high - inBowl) / step + NEAR_STEP));
     return low > high || high < target - SAME ? undefined : { low: Math.max(0, low), high };
   }
 
@@ -253,7 +253,7 @@ export class WeighOut {
   private spoonBack(i: number, grams: number, most: number, state: WeighState): SpoonBack | undefined {
     if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
     const { step, bowl } = this;
-    const excess = clean(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));
+    const excess = withoutFloatNoise(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));
     if (excess <= 0 || excess > bowl.grams[i]!) return undefined;
     return { food: this.rules.ids[i]!, grams: excess, sentence: say.spoonBack(this.rules.names[i]!, excess) };
   }

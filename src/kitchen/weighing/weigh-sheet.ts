@@ -5,7 +5,7 @@ import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, Day } from '../model.ts';
-import { clean, tenths } from '../rounding.ts';
+import { tenths, withoutFloatNoise } from '../rounding.ts';
 import { CRUMB, NEAR_STEP } from '../tolerances.ts';
 import { BatchRules } from './batch-rules.ts';
 
@@ -78,7 +78,7 @@ export function weighSheet(
     if (!ingredient)
       throw new RangeError(`batch ${batch.id}: "${food}" has a share and is not among the foods of its mix`);
     const target = touched.includes(food) && !more.includes(food) ? poured : wanted;
-    reading = clean(reading + target - (more.includes(food) ? poured : 0));
+    reading = withoutFloatNoise(reading + target - (more.includes(food) ? poured : 0));
     const tolerance = p.tolerance?.(food);
     const lots = p.lots?.(food, Math.max(0, target - poured));
     return [
@@ -135,7 +135,7 @@ export function paperTolerances(
       if (rules.hold(tried)) good = middle;
       else bad = middle;
     }
-    return clean(bowl[i]! + good * by);
+    return withoutFloatNoise(bowl[i]! + good * by);
   };
   return new Map(
     rules.ids.flatMap((food, i) => {

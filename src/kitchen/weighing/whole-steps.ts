@@ -1,10 +1,10 @@
 /** What is still to be poured, in whole steps of the scale: the bowl stays as it is, the total is exact. */
 
 import type { HalfSpace } from '../../formulation/solve/bounds.ts';
-import { weighable } from '../../formulation/solve/grams.ts';
+import { roundToSteps } from '../../formulation/solve/grams.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { dot } from '../../formulation/solve/vectors.ts';
-import { clean } from '../rounding.ts';
+import { withoutFloatNoise } from '../rounding.ts';
 import { SAME, WHOLE } from '../tolerances.ts';
 import { type BatchRules, sum } from './batch-rules.ts';
 
@@ -83,12 +83,12 @@ export function keptSteps(
     });
     return y;
   };
-  const answer = weighable(
+  const answer = roundToSteps(
     {
       shares: columns.map((i) => Math.max(0, part(exact[i]! - bowl[i]!))),
       lower: columns.map((i) => part(lower[i]! - bowl[i]!)),
       upper: columns.map((i) => part(Math.min(upper[i]!, total) - bowl[i]!)),
-      batchGrams: clean(Math.round(rest / stepGrams) * stepGrams),
+      batchGrams: withoutFloatNoise(Math.round(rest / stepGrams) * stepGrams),
       stepGrams,
       holds: (parts) => question.holds(grams(parts)),
       rows: spaces.map(({ g, h }) => ({
@@ -113,7 +113,7 @@ export function plannedSteps(
   stepGrams: number,
   highs: Highs,
 ): Float64Array {
-  const total = clean(Math.max(1, Math.round(batchGrams / stepGrams)) * stepGrams);
+  const total = withoutFloatNoise(Math.max(1, Math.round(batchGrams / stepGrams)) * stepGrams);
   const exact = shares.map((s) => (s * total) / 100);
   const question: StepsQuestion = {
     bowl: new Float64Array(shares.length),
@@ -156,7 +156,7 @@ function nearer(question: StepsQuestion, grams: Float64Array, target: ArrayLike<
     });
     if (!taken) break;
   }
-  return y.map(clean);
+  return y.map(withoutFloatNoise);
 }
 
 /** Exchanges single steps between two foods as long as that makes `cost` less. */
@@ -187,7 +187,7 @@ export function cheaperSteps(
     y[best.from]! -= stepGrams;
     y[best.to]! += stepGrams;
   }
-  return y.map(clean);
+  return y.map(withoutFloatNoise);
 }
 
 function gridOf({ bowl, lower, upper, total, stepGrams }: StepsQuestion): Grid {
@@ -203,7 +203,7 @@ function gridOf({ bowl, lower, upper, total, stepGrams }: StepsQuestion): Grid {
 function poured({ bowl, stepGrams }: StepsQuestion, columns: readonly number[], k: readonly number[]) {
   const y = bowl.slice();
   columns.forEach((i, j) => {
-    y[i] = clean(y[i]! + k[j]! * stepGrams);
+    y[i] = withoutFloatNoise(y[i]! + k[j]! * stepGrams);
   });
   return y;
 }

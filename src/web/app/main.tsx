@@ -2,7 +2,7 @@ import './base.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { queries } from '../store/queries.ts';
+import { queries } from '../store/query-client.ts';
 import { App } from './App.tsx';
 import './print.css';
 

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { lenders } from '../../foods/evidence.ts';
-import { FIBRE_ESTIMATES } from '../../foods/fibre.ts';
+import { FIBRE_ESTIMATES } from '../../foods/fibre-ratio.ts';
 import { amountOf, type Food } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { toDryMatter } from '../../nutrition/amount.ts';

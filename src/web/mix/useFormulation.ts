@@ -1,15 +1,15 @@
 /** Keeps the worker's answers in step with the mix: how it stands, how far shares may move, what collides. */
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { Shares } from '../../formulation/problem/problem.ts';
-import type { Collision, Evaluation, Following, Weighable } from '../../formulation/problem/result.ts';
+import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine, newestMove } from '../worker/engine.ts';
 import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, type Known } from './live/evaluation-keeper.ts';
-import { balance, edit, type Moved, move } from './live/moves.ts';
-import { type OtherFibre, useGrams, useOtherFibre } from './live/useAtRest.ts';
+import { balance, edit, type MoveContext, move } from './live/moves.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
+import { type OtherFibre, useGrams, useOtherFibre } from './live/useGramsAndOtherFibre.ts';
 
 export interface FormulationView {
   readonly evaluation: Evaluation | undefined;
@@ -17,7 +17,7 @@ export interface FormulationView {
   readonly collision: Collision | undefined;
   /** Undefined while it is sought, and where there is none. */
   readonly best: Best | undefined;
-  readonly weighed: Weighable | undefined;
+  readonly weighed: WholeGrams | undefined;
   readonly otherFibre: OtherFibre | undefined;
   /** The problem could not be read. */
   readonly fault: Fault | undefined;
@@ -33,7 +33,7 @@ export interface FormulationView {
   edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
 }
 
-const WORKER: Moved['engine'] = {
+const WORKER: MoveContext['engine'] = {
   solve: (problem) => engine.solve(problem),
   move: (problem, from, held) => engine.move(problem, from, held),
   newestMove,
@@ -72,7 +72,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const weighed = useGrams(mix, fits);
   const otherFibre = useOtherFibre(mix);
 
-  const moved = useMemo<Moved>(
+  const moved = useMemo<MoveContext>(
     () => ({ engine: WORKER, keeper, kept, effective, change, say, collided }),
     [keeper, kept, effective, change, collided],
   );

@@ -1,7 +1,7 @@
 /** The household as this page holds it, in the query cache: read and changed without asking the server. */
 import type { QueryClient } from '@tanstack/react-query';
 import type { Household, Kept, Kind, Mix } from '../../household/model.ts';
-import { toldAtOnce } from './queries.ts';
+import { toldAtOnce } from './query-client.ts';
 
 export const HOUSEHOLD_KEY = ['household'] as const;
 

@@ -5,7 +5,7 @@ import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { fetchHousehold, put, remove } from './api.ts';
 import { HOUSEHOLD_KEY, removeCached, writeCached } from './household-cache.ts';
-import { beginSaving, type Saving, savingKey, takeBack } from './saving.ts';
+import { beginSaving, type Saving, savingKey, takeBack } from './optimistic-save.ts';
 import { saveNow } from './waiting-saves.ts';
 
 export function useHousehold() {

@@ -1,6 +1,6 @@
 /** A food of a mix, or of the keeper's own, at the moisture that it was measured to have. */
 import type { Composition } from '../../../foods/food.ts';
-import { atMoisture } from '../../../foods/forms/drying.ts';
+import { atMoisture } from '../../../foods/forms/dried-composition.ts';
 import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import { dayInWords } from '../../../kitchen/days.ts';

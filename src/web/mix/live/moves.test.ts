@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { Evaluation, Following, Result } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { EvaluationKeeper, type Known } from './evaluation-keeper.ts';
-import { balance, edit, type Moved, move } from './moves.ts';
+import { balance, edit, type MoveContext, move } from './moves.ts';
 
 const MIX: Mix = {
   id: 'm',
@@ -60,7 +60,7 @@ function page(answers: readonly Result[], mix = MIX) {
     },
     (standing) => shown.push(standing),
   );
-  const moved: Moved = {
+  const moved: MoveContext = {
     engine: { solve: () => ask('solve'), move: () => ask('move'), newestMove: () => ask('move') },
     keeper,
     kept: () => kept,

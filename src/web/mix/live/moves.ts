@@ -21,7 +21,7 @@ interface MoveEngine {
 }
 
 /** The mix that is moved, and who must hear of it. */
-export interface Moved {
+export interface MoveContext {
   readonly engine: MoveEngine;
   readonly keeper: EvaluationKeeper;
   /** The mix as it is kept at this moment, without what its animals bring. */
@@ -36,7 +36,7 @@ export interface Moved {
 }
 
 /** Goes to the best mix of all; holds stay. */
-export async function balance(m: Moved): Promise<void> {
+export async function balance(m: MoveContext): Promise<void> {
   const now = current(m);
   if (!now) return;
   const problem = withHolds(now);
@@ -57,7 +57,7 @@ export async function balance(m: Moved): Promise<void> {
  * Moves one share; the others follow.
  * @param from shares when the slider was taken hold of: the others stay as near to them as the rules allow
  */
-export async function move(m: Moved, id: string, share: number, from: Shares): Promise<void> {
+export async function move(m: MoveContext, id: string, share: number, from: Shares): Promise<void> {
   const now = current(m);
   if (!now) return;
   const held = { ...heldShares(now), [id]: share };
@@ -75,7 +75,7 @@ export async function move(m: Moved, id: string, share: number, from: Shares): P
  * @param follows whether the mix was in range: it then goes on to the nearest one that is
  */
 export async function edit(
-  m: Moved,
+  m: MoveContext,
   next: (mix: Mix) => Mix,
   { step = 'edit', follows }: { step: string | undefined; follows: boolean },
 ): Promise<void> {
@@ -95,13 +95,13 @@ export async function edit(
   m.change((mix) => withShares(mix, followed), step);
 }
 
-function current(m: Moved): Mix | undefined {
+function current(m: MoveContext): Mix | undefined {
   const kept = m.kept();
   return kept && m.effective(kept);
 }
 
 /** Keeps the evaluation that came with an answer, so that it is not asked for again. */
-function take({ keeper }: Moved, mix: Mix, answer: Following): void {
+function take({ keeper }: MoveContext, mix: Mix, answer: Following): void {
   keeper.came(mix.problem, answer.shares, evaluationOf(answer));
 }
 

@@ -17,7 +17,7 @@ interface BestMix {
 }
 
 /** How long rules and holds must stay unchanged before the best mix is sought, ms. */
-const STILL = 60;
+const RULES_STILL_MS = 60;
 
 export function useBestMix(mix: Mix): BestMix {
   const [spans, setSpans] = useState<Following['spans']>();
@@ -37,7 +37,7 @@ export function useBestMix(mix: Mix): BestMix {
       setCollision(result.status === 'infeasible' ? result : undefined);
       setSpans(result.status === 'optimal' ? { ...result.spans } : undefined);
       setBest(result.status === 'optimal' ? result : undefined);
-    }, STILL);
+    }, RULES_STILL_MS);
     return () => {
       stale = true;
       clearTimeout(timer);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Composition, Food } from '../food.ts';
-import { atMoisture, DRYING_SPREAD, driedForm } from './drying.ts';
+import { atMoisture, DRYING_SPREAD, driedForm } from './dried-composition.ts';
 import { fitFor } from './fit.ts';
 import { freshFor } from './fresh-for.ts';
 

@@ -1,7 +1,7 @@
 /**
  * Crude fibre as a part of total dietary fibre, by food group. The two are different measures; the ratio only
  * serves where one of them is unknown, and what it gives is an estimate with wide bounds, shown as such.
- * The pairs and their sources stand in data/fibre-estimates.json.
+ * The pairs and their sources stand in data/fibre-estimates.json; `formulation/amounts/food-amounts.ts` uses the ratio.
  */
 import estimates from './data/fibre-estimates.json' with { type: 'json' };
 

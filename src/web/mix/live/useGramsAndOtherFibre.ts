@@ -1,6 +1,6 @@
 /** What is worked out once the mix stands still: its grams, and its fibre read the other way. */
 import { useEffect, useState } from 'react';
-import type { Evaluation, Weighable } from '../../../formulation/problem/result.ts';
+import type { Evaluation, WholeGrams } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { withOtherFibre } from '../../../household/reckon/mix/mix-edits.ts';
 import { engine } from '../../worker/engine.ts';
@@ -16,11 +16,11 @@ export interface OtherFibre {
 type At = Pick<Mix, 'problem' | 'shares'>;
 
 /** How long a mix must stand still, ms: longer than a dragged slider rests between two moves. */
-const STILL = 220;
+const MIX_STILL_MS = 220;
 
 /** Whole steps of the scale; undefined while they are worked out, and for a mix out of range. */
-export function useGrams({ problem, shares }: At, fits: boolean): Weighable | undefined {
-  const [weighed, setWeighed] = useState<Weighable>();
+export function useGrams({ problem, shares }: At, fits: boolean): WholeGrams | undefined {
+  const [weighed, setWeighed] = useState<WholeGrams>();
   // Grams of other shares are worse than none, so the old ones go at once.
   useEffect(() => {
     setWeighed(undefined);
@@ -64,7 +64,7 @@ function atRest<T>(ask: () => Promise<T>, tell: (answer: T | undefined) => void)
   const timer = setTimeout(async () => {
     const answer = await ask().catch(() => undefined);
     if (!stale) tell(answer);
-  }, STILL);
+  }, MIX_STILL_MS);
   return () => {
     stale = true;
     clearTimeout(timer);

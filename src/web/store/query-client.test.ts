@@ -1,6 +1,6 @@
 import { MutationObserver, notifyManager, onlineManager, QueryObserver } from '@tanstack/react-query';
 import { expect, it, vi } from 'vitest';
-import { queries, toldAtOnce } from './queries.ts';
+import { queries, toldAtOnce } from './query-client.ts';
 
 it('tells of a change within the call that makes it, where that is asked for', async () => {
   const observer = new QueryObserver(queries, { queryKey: ['kept'], enabled: false });
