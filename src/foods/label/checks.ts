@@ -109,7 +109,9 @@ function partsOver(f: Figures): Warning[] {
     const all = f.composition[whole] ?? f.high?.[whole];
     if (some === undefined || all === undefined || some <= all * (1 + PART_SHARE) + PART_LEEWAY) return [];
     const message = `${told(part, some)} is more than the ${told(whole, all)} it is part of.`;
-    return [{ check: 'part', tags: [part, whole], message: message[0]!.toUpperCase() + message.slice(1) }];
+    return [
+      { check: 'part', tags: [part, whole], message: message.charAt(0).toUpperCase() + message.slice(1) },
+    ];
   });
 }
 
@@ -153,20 +155,23 @@ function stillFresh(f: Figures, { like, group }: About): Warning[] {
     return [{ check: 'dried', tags: ['WATER'], message }];
   }
   const tags: Tag[] = ['PROCNT', 'FAT', 'CHOCDF'];
-  if (water === undefined && tags.every((tag) => f.composition[tag] !== undefined)) {
-    const solids = tags.reduce((sum, tag) => sum + f.composition[tag]!, f.composition.ASH ?? 0);
+  const parts = tags.map((tag) => f.composition[tag]).filter((value) => value !== undefined);
+  if (water === undefined && parts.length === tags.length) {
+    const solids = parts.reduce((sum, part) => sum + part, f.composition.ASH ?? 0);
     if (solids < 60) {
       const message = `Protein, fat and carbohydrate make only ${round(solids)} g of 100 g, so over a third would be water; a dried food has less. The figures may be of the fresh food.`;
       return [{ check: 'dried', tags, message }];
     }
   }
   const fresh = like?.composition;
-  if (!fresh || (fresh.WATER ?? 0) < 50) return [];
-  const shared = (['PROCNT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'] as const).filter(
-    (tag) => f.composition[tag] !== undefined && (fresh[tag] ?? 0) >= 0.5,
-  );
-  const close = shared.filter((tag) => Math.abs(f.composition[tag]! / fresh[tag]! - 1) <= 0.25);
-  if (shared.length < 2 || close.length < shared.length) return [];
-  const message = `These are nearly the figures of ${like.name} with ${round(fresh.WATER!)} % water (${told(shared[0]!, f.composition[shared[0]!]!)} against ${round(fresh[shared[0]!]!)}); dried, each would be several times higher.`;
-  return [{ check: 'dried', tags: shared, message }];
+  if (!like || fresh?.WATER === undefined || fresh.WATER < 50) return [];
+  const shared = (['PROCNT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'] as const).flatMap((tag) => {
+    const [own, its] = [f.composition[tag], fresh[tag]];
+    return own !== undefined && its !== undefined && its >= 0.5 ? [{ tag, own, its }] : [];
+  });
+  const [first] = shared;
+  if (!first || shared.length < 2) return [];
+  if (shared.some(({ own, its }) => Math.abs(own / its - 1) > 0.25)) return [];
+  const message = `These are nearly the figures of ${like.name} with ${round(fresh.WATER)} % water (${told(first.tag, first.own)} against ${round(first.its)}); dried, each would be several times higher.`;
+  return [{ check: 'dried', tags: shared.map(({ tag }) => tag), message }];
 }
