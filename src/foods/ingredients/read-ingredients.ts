@@ -221,8 +221,8 @@ function firstFrom(tokens: readonly Span[], place: number): number {
   let high = tokens.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    const token = tokens[middle];
-    if (token && token.start < place) low = middle + 1;
+    const span = tokens[middle];
+    if (span && span.start < place) low = middle + 1;
     else high = middle;
   }
   return low;
