@@ -87,10 +87,8 @@ function byReference(reference: Reference, query: string): ReferenceFood | undef
   const typed = query.trim();
   if (/^\d{4,5}$/.test(typed)) return reference.get(`sr28:${typed.padStart(5, '0')}`);
   if (/^[a-z]\d{3}$/i.test(typed)) return reference.get(`ifct:${typed.toUpperCase()}`);
-  const [table, number] = typed.split(':');
+  const [printed = '', number] = typed.split(':');
   if (!number) return undefined;
-  return (
-    reference.get(`${table!.toLowerCase()}:${number}`) ??
-    reference.get(`${table!.toLowerCase()}:${number.toUpperCase()}`)
-  );
+  const table = printed.toLowerCase();
+  return reference.get(`${table}:${number}`) ?? reference.get(`${table}:${number.toUpperCase()}`);
 }

@@ -191,11 +191,13 @@ export type Ruling =
 export function strictestRuling(hits: readonly CautionHit[]): Ruling | undefined {
   const never = hits.find((hit) => hit.caution.severity === 'never');
   if (never) return { kind: 'block', reason: sentence(never.caution) };
-  let strictest: Caution | undefined;
-  for (const { caution } of hits)
-    if (caution.severity === 'limit' && caution.maxShare! < (strictest?.maxShare ?? Number.POSITIVE_INFINITY))
-      strictest = caution;
-  return strictest && { kind: 'cap', maxShare: strictest.maxShare!, reason: sentence(strictest) };
+  let strictest: { readonly caution: Caution; readonly maxShare: number } | undefined;
+  for (const { caution } of hits) {
+    const { severity, maxShare } = caution;
+    if (severity !== 'limit' || maxShare === undefined) continue;
+    if (!strictest || maxShare < strictest.maxShare) strictest = { caution, maxShare };
+  }
+  return strictest && { kind: 'cap', maxShare: strictest.maxShare, reason: sentence(strictest.caution) };
 }
 
 function sentence({ title, reason }: Caution): string {

@@ -69,24 +69,25 @@ function boundsCross({ composition, low = {}, high = {} }: Figures): Warning[] {
 }
 
 function sumOver(f: Figures): Warning[] {
-  const tags: Tag[] = ['WATER', 'PROCNT', 'FAT', 'ASH'].filter(
-    (t) => least(f, t as Tag) !== undefined,
-  ) as Tag[];
+  const known = (tags: readonly Tag[]) =>
+    tags.flatMap((tag) => {
+      const value = least(f, tag);
+      return value === undefined ? [] : [{ tag, value }];
+    });
+  const parts = known(['WATER', 'PROCNT', 'FAT', 'ASH']);
   // Carbohydrate by difference holds the fibre, the sugars and the starch: take the largest that is known.
-  const rest = (['CHOCDF', 'FIBTG', 'FIBC', 'SUGAR', 'STARCH'] as const)
-    .filter((t) => least(f, t) !== undefined)
-    .sort((a, b) => least(f, b)! - least(f, a)!)[0];
-  if (rest) tags.push(rest);
-  const sum = tags.reduce((total, tag) => total + least(f, tag)!, 0);
+  const [rest] = known(['CHOCDF', 'FIBTG', 'FIBC', 'SUGAR', 'STARCH']).sort((a, b) => b.value - a.value);
+  if (rest) parts.push(rest);
+  const sum = parts.reduce((total, { value }) => total + value, 0);
   if (sum <= 100 + SUM_LEEWAY) return [];
-  const list = tags
-    .filter((tag) => least(f, tag)! > 0)
-    .map((tag) => told(tag, least(f, tag)!))
+  const list = parts
+    .filter(({ value }) => value > 0)
+    .map(({ tag, value }) => told(tag, value))
     .join(' + ');
   return [
     {
       check: 'sum',
-      tags,
+      tags: parts.map(({ tag }) => tag),
       message: `100 g cannot hold ${round(sum)} g: ${list}. One of them may be per another weight.`,
     },
   ];

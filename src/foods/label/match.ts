@@ -126,7 +126,7 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
         });
       else if (name) items.push({ at, end, text, kind: 'name', name });
       else if (unit) items.push({ at, end, text, kind: 'unit', unit });
-      else items.push({ at, end, text, kind: 'role', roles: roles! });
+      else if (roles) items.push({ at, end, text, kind: 'role', roles });
       i = found.next;
       continue;
     }

@@ -273,10 +273,10 @@ class PartReader {
     if (columns.length > 0) this.parts.push({ kind: 'quantity', columns });
     while (this.i < items.length && !this.ends(this.i)) this.i++;
     const inner = items.slice(this.start, this.i);
-    if (inner.some((i) => i.kind === 'number' || i.kind === 'odd') || why === TRACES) {
-      const from = inner[0]?.at ?? 0;
-      this.parts.push({ kind: 'missed', text: this.text.slice(from, inner.at(-1)!.end), why });
-    }
+    const [first] = inner;
+    const last = inner.at(-1);
+    if (first && last && (inner.some((i) => i.kind === 'number' || i.kind === 'odd') || why === TRACES))
+      this.parts.push({ kind: 'missed', text: this.text.slice(first.at, last.end), why });
     this.reset();
   }
 

@@ -113,9 +113,9 @@ function valuesApart(
 ): Disagreement | undefined {
   const [x, y] = [a.composition[tag], b.composition[tag]];
   const asFed = differenceOf(tag, a, b, group, 'as fed');
-  if (x === undefined || y === undefined || !asFed) return undefined;
   const byDryMatter = tag !== 'WATER' && moistures(a, b) !== undefined;
-  const found = byDryMatter ? differenceOf(tag, a, b, group, 'dry matter')! : asFed;
+  const found = byDryMatter ? differenceOf(tag, a, b, group, 'dry matter') : asFed;
+  if (x === undefined || y === undefined || !asFed || !found) return undefined;
   const said = (kind: Disagreement['kind'], cause: string): Disagreement => ({
     tag,
     kind,
