@@ -34,12 +34,13 @@ export function showFood(ref: string, opts: { per: number; json?: boolean }): nu
       `no food "${ref}" in the reference tables; find one with: npx pouchful foods search <words>`,
     );
   const scale = opts.per / 100;
-  const known = NUTRIENTS.filter((n) => food.composition[n.tag] !== undefined);
+  const known = NUTRIENTS.flatMap(({ tag, name, unit }) => {
+    const per100 = food.composition[tag];
+    return per100 === undefined ? [] : [{ tag, name, unit, value: per100 * scale }];
+  });
   const unknown = NUTRIENTS.filter((n) => food.composition[n.tag] === undefined);
   if (opts.json) {
-    const amounts = Object.fromEntries(
-      known.map((n) => [n.tag, { value: food.composition[n.tag]! * scale, unit: n.unit }]),
-    );
+    const amounts = Object.fromEntries(known.map(({ tag, value, unit }) => [tag, { value, unit }]));
     const { name, group, tableName, source } = food;
     print(
       JSON.stringify(
@@ -55,13 +56,7 @@ export function showFood(ref: string, opts: { per: number; json?: boolean }): nu
   print(`\nIn ${figure(opts.per)} g as fed:`);
   const rows = known.map((n) => {
     const sd = food.sd[n.tag];
-    return [
-      n.name,
-      figure(food.composition[n.tag]! * scale),
-      n.unit,
-      sd === undefined ? '' : `± ${figure(sd * scale)}`,
-      n.tag,
-    ];
+    return [n.name, figure(n.value), n.unit, sd === undefined ? '' : `± ${figure(sd * scale)}`, n.tag];
   });
   print(columns(rows, [1]));
   if (unknown.length > 0)

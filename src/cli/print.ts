@@ -10,7 +10,10 @@ export function columns(rows: readonly (readonly string[])[], right: readonly nu
   return rows
     .map((row) =>
       row
-        .map((cell, i) => (right.includes(i) ? cell.padStart(widths[i]!) : cell.padEnd(widths[i]!)))
+        .map((cell, i) => {
+          const width = widths[i] ?? cell.length;
+          return right.includes(i) ? cell.padStart(width) : cell.padEnd(width);
+        })
         .join('  ')
         .trimEnd(),
     )

@@ -49,13 +49,14 @@ const cautionLine = (problem: Problem) => (note: CautionNote) => {
 };
 
 function shares(problem: Problem, result: Balanced): string[] {
-  const names = problem.foods.map((f) => f.name ?? f.id);
-  const width = Math.max(4, ...names.map((n) => n.length));
-  const rows = problem.foods.map((f, i) => {
-    const [low, high] = result.spans[f.id]!;
+  const width = Math.max(4, ...problem.foods.map((f) => (f.name ?? f.id).length));
+  const rows = problem.foods.map((f) => {
+    const [share, reach] = [result.shares[f.id], result.spans[f.id]];
+    if (share === undefined || !reach) throw new Error(`the result tells no share of ${f.id}`);
+    const [low, high] = reach;
     const grams = result.grams ? `${result.grams[f.id]} g` : '-';
     const span = `${low.toFixed(1)} to ${high.toFixed(1)}`;
-    return `${names[i]!.padEnd(width)}  ${result.shares[f.id]!.toFixed(2).padStart(6)} %  ${grams.padStart(7)}  ${span.padStart(13)}`;
+    return `${(f.name ?? f.id).padEnd(width)}  ${share.toFixed(2).padStart(6)} %  ${grams.padStart(7)}  ${span.padStart(13)}`;
   });
   const head = `${'Food'.padEnd(width)}  ${'Share'.padStart(8)}  ${'Weigh'.padStart(7)}  ${'Can move'.padStart(13)}`;
   return [head, ...rows, ...(result.grams_conflict ? ['', `No grams: ${result.grams_conflict}.`] : [])];
@@ -65,16 +66,15 @@ function nutrients(problem: Problem, result: Balanced): string[] {
   const ruled = problem.rules.flatMap((r) =>
     'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
   );
-  const tags = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].filter(
-    (t) => result.nutrients[t],
-  );
-  const width = Math.max(...tags.map((t) => nutrient(t).name.length));
+  const rows = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].flatMap((tag) => {
+    const line = result.nutrients[tag];
+    return line ? [{ nutrient: nutrient(tag), line }] : [];
+  });
+  const width = Math.max(...rows.map((r) => r.nutrient.name.length));
   const head = `${'Per 100 g as fed'.padEnd(width)}  ${'Mix'.padStart(9)}  ${'Ration'.padStart(9)}  Ration from-to (data cover)`;
   return [
     head,
-    ...tags.map((tag) => {
-      const n = result.nutrients[tag]!;
-      const { name, unit } = nutrient(tag);
+    ...rows.map(({ nutrient: { name, unit }, line: n }) => {
       const range = `${figure(n.low)} to ${figure(n.high)} ${unit} (${Math.round(n.coverage)} %)`;
       return `${name.padEnd(width)}  ${figure(n.mix).padStart(9)}  ${figure(n.ration).padStart(9)}  ${range}`;
     }),

@@ -104,11 +104,15 @@ export function decodeReference(bytes: Uint8Array): Reference {
     offset += length;
     const ints = new Int32Array(buffer.buffer, start, count);
     const unit = 10 ** decimals;
-    if (sparse < 0) return (row) => (ints[row] === UNKNOWN_INT ? undefined : ints[row]! / unit);
+    if (sparse < 0)
+      return (row) => {
+        const int = ints[row];
+        return int === undefined || int === UNKNOWN_INT ? undefined : int / unit;
+      };
     const rows = new Uint16Array(buffer.buffer, start + count * 4, count);
     return (row) => {
-      const i = positionOf(rows, row);
-      return i < 0 ? undefined : ints[i]! / unit;
+      const int = ints[positionOf(rows, row)];
+      return int === undefined ? undefined : int / unit;
     };
   };
   const readColumn = ([tag, ...packing]: Block): Column => {
@@ -126,8 +130,9 @@ export function decodeReference(bytes: Uint8Array): Reference {
   const largestOf = new Map<string, number | undefined>();
 
   const build = (row: number): ReferenceFood => {
-    const ref = header.refs[row]!;
-    const tableName = header.tableNames[row]!;
+    const [ref, tableName, groupNumber] = [header.refs[row], header.tableNames[row], header.groupOf[row]];
+    const tableGroup = groupNumber === undefined ? undefined : header.groups[groupNumber];
+    if (ref === undefined || tableName === undefined || tableGroup === undefined) throw new RangeError(wrong);
     const plain = plainOf.get(row);
     const refuse = refuseAt(row);
     // Figures are read when first asked for: a search index wants 9,000 names and no figures at all.
@@ -149,7 +154,7 @@ export function decodeReference(bytes: Uint8Array): Reference {
       tableName,
       also: plain?.[3] ?? [],
       plain: plain !== undefined,
-      tableGroup: header.groups[header.groupOf[row]!]!,
+      tableGroup,
       ...(refuse !== undefined && { refuse }),
     };
   };

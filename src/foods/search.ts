@@ -35,16 +35,15 @@ export function createFoodSearch(reference: Reference): FoodSearch {
     },
   });
 
-  const words = new Uint8Array(reference.size);
-  const plain: boolean[] = [];
+  // Keepers' own foods first, and short names before long ones: "Oats" before a ready meal with oats.
+  const boosts: number[] = [];
   const exact = new Map<string, number[]>();
   const key = (text: string) => wordsOf(text).map(stem).sort().join(' ');
   for (let row = 0; row < reference.size; row++) {
     const food = reference.at(row);
     // The table's own title is worth searching only where a hand-made name stands in front of it.
     index.add({ id: row, name: food.name, also: food.plain ? [...food.also, food.tableName].join(' ') : '' });
-    words[row] = Math.min(255, wordsOf(food.name).length);
-    plain.push(food.plain);
+    boosts.push((food.plain ? 4 : 1) / (4 + wordsOf(food.name).length));
     if (food.plain) for (const name of [food.name, ...food.also]) push(exact, key(name), row);
   }
 
@@ -59,8 +58,7 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       maxFuzzy: 2,
       weights: { prefix: 0.6, fuzzy: 0.3 },
       boost: { name: 3 },
-      // Keepers' own foods first, and short names before long ones: "Oats" before a ready meal with oats.
-      boostDocument: (row: number) => (plain[row] ? 4 : 1) / (4 + words[row]!),
+      boostDocument: (row: number) => boosts[row] ?? 1,
     });
   };
 
@@ -89,10 +87,8 @@ function byReference(reference: Reference, query: string): ReferenceFood | undef
   const typed = query.trim();
   if (/^\d{4,5}$/.test(typed)) return reference.get(`sr28:${typed.padStart(5, '0')}`);
   if (/^[a-z]\d{3}$/i.test(typed)) return reference.get(`ifct:${typed.toUpperCase()}`);
-  const [table, number] = typed.split(':');
+  const [printed = '', number] = typed.split(':');
   if (!number) return undefined;
-  return (
-    reference.get(`${table!.toLowerCase()}:${number}`) ??
-    reference.get(`${table!.toLowerCase()}:${number.toUpperCase()}`)
-  );
+  const table = printed.toLowerCase();
+  return reference.get(`${table}:${number}`) ?? reference.get(`${table}:${number.toUpperCase()}`);
 }

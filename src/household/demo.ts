@@ -80,7 +80,8 @@ const ANIMAL: Animal = {
 
 /** The problem of the invented mix, every food named; what `pouchful demo` prints. */
 export function demoProblem(): Problem {
-  const profile = PROFILES.find((p) => p.id === DEFAULT_PROFILE)!;
+  const profile = PROFILES.find((p) => p.id === DEFAULT_PROFILE);
+  if (!profile) throw new Error(`no profile ${DEFAULT_PROFILE}`);
   return {
     foods: FOODS.map(
       ([ref, name, group]): Ingredient => ({ id: idOf(name), name, ref, group, max: 15, want: SHARE }),

@@ -16,8 +16,10 @@ export interface Refusal {
 
 /** The first thing wrong with an input, in words. @param input what was sent */
 export function refusalOfInput(error: z.core.$ZodError, input: unknown): Refusal {
-  const issue = deepest(error.issues[0]!);
-  const path = issue.code === 'unrecognized_keys' ? [...issue.path, issue.keys[0]!] : issue.path;
+  const [first] = error.issues;
+  if (!first) throw new Error('an input was refused for no reason', { cause: error });
+  const issue = deepest(first);
+  const path = issue.code === 'unrecognized_keys' ? [...issue.path, ...issue.keys.slice(0, 1)] : issue.path;
   const field = pointerOf(path);
   const value = path.reduce<unknown>(
     (at, step) => (at as Record<PropertyKey, unknown> | undefined)?.[step],
@@ -50,8 +52,8 @@ function deepest(issue: z.core.$ZodIssue): z.core.$ZodIssue {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return issue;
   const misfit = (issues: z.core.$ZodIssue[]) =>
     issues.filter((i) => i.code === 'unrecognized_keys').length * 10 + issues.length;
-  const nearest = [...issue.errors].sort((a, b) => misfit(a) - misfit(b))[0]!;
-  const inner = nearest[0];
+  const [nearest] = [...issue.errors].sort((a, b) => misfit(a) - misfit(b));
+  const inner = nearest?.[0];
   return inner ? deepest({ ...inner, path: [...issue.path, ...inner.path] }) : issue;
 }
 

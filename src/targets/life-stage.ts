@@ -10,7 +10,13 @@ export const LIFE_STAGES = {
 export type LifeStage = keyof typeof LIFE_STAGES;
 
 /** The species offered by name; any other may be written in words. */
-export const SPECIES: readonly string[] = ['golden hamster', 'dwarf hamster', 'hamster', 'mouse', 'gerbil'];
+export const SPECIES: readonly [string, ...string[]] = [
+  'golden hamster',
+  'dwarf hamster',
+  'hamster',
+  'mouse',
+  'gerbil',
+];
 
 /** Where an animal's target starts: one of the profiles that come with Pouchful, and what to know about it. */
 interface StartingProfile {

@@ -18,12 +18,19 @@ const STEPS: Partial<Record<Unit, number>> = { g: 0, mg: 3, ug: 6 };
 
 function need(nutrient: Tag, perKg: number, unit: Unit, note?: string): PerKilogram {
   const to = nutrientOf(nutrient).unit;
-  const steps = unit === to ? 0 : STEPS[to]! - STEPS[unit]!;
-  // NaN when a mass meets IU: the two do not convert, and a profile must not pretend so.
-  if (Number.isNaN(steps)) throw new RangeError(`${nutrient} is in ${to}, which ${unit} does not convert to`);
+  const steps = stepsBetween(unit, to);
+  // A mass and IU do not convert, and a profile must not pretend so.
+  if (steps === undefined) throw new RangeError(`${nutrient} is in ${to}, which ${unit} does not convert to`);
   const power = steps - 1;
   const inTagUnitPer100g = power < 0 ? perKg / 10 ** -power : perKg * 10 ** power;
   return { nutrient, perKg, unit, inTagUnitPer100g, ...(note && { note }) };
+}
+
+/** Powers of ten from one unit to another; undefined where they do not convert. */
+function stepsBetween(from: Unit, to: Unit): number | undefined {
+  if (from === to) return 0;
+  const [start, end] = [STEPS[from], STEPS[to]];
+  return start === undefined || end === undefined ? undefined : end - start;
 }
 
 const FOLIC_ACID = 'stated as folic acid, compared with total folate';

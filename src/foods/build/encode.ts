@@ -40,45 +40,37 @@ function encodeColumn(
   amounts: readonly (number | undefined)[],
   refs: readonly string[],
 ): Column | undefined {
-  const rows: number[] = [];
-  const values: number[] = [];
-  amounts.forEach((value, row) => {
-    if (value === undefined) return;
-    rows.push(row);
-    values.push(value);
-  });
-  if (values.length === 0) return undefined;
+  const known = amounts.flatMap((value, row) => (value === undefined ? [] : [{ row, value }]));
+  if (known.length === 0) return undefined;
 
-  const largest = values.reduce((a, b) => Math.max(a, b), 1);
+  const largest = known.reduce((most, { value }) => Math.max(most, value), 1);
   const room = Math.floor(Math.log10(LARGEST_INT / largest));
   const decimals = Math.min(
     room,
-    values.reduce((d, v) => Math.max(d, decimalsOf(v)), 0),
+    known.reduce((most, { value }) => Math.max(most, decimalsOf(value)), 0),
   );
-  const ints = values.map((value, i) => {
+  const cells = known.map(({ row, value }) => {
     const int = Math.round(value * 10 ** decimals);
     // Half a part in a thousand is far below any laboratory's error; more would be a fault in the scale.
     if (Math.abs(int / 10 ** decimals - value) > 5e-4 * value) {
-      throw new TableError(refs[rows[i]!]!, `${name} ${value} does not fit ${decimals} decimals`);
+      throw new TableError(refs[row] ?? `row ${row}`, `${name} ${value} does not fit ${decimals} decimals`);
     }
-    return int;
+    return { row, int };
   });
 
-  const sparse = values.length * 6 < amounts.length * 4;
-  const size = sparse ? values.length * 4 + Math.ceil(values.length / 2) * 4 : amounts.length * 4;
+  const sparse = cells.length * 6 < amounts.length * 4;
+  const size = sparse ? cells.length * 4 + Math.ceil(cells.length / 2) * 4 : amounts.length * 4;
   const view = new DataView(new ArrayBuffer(size));
   if (sparse) {
-    ints.forEach((int, i) => {
+    for (const [i, { row, int }] of cells.entries()) {
       view.setInt32(i * 4, int, true);
-      view.setUint16(ints.length * 4 + i * 2, rows[i]!, true);
-    });
+      view.setUint16(cells.length * 4 + i * 2, row, true);
+    }
   } else {
     for (let row = 0; row < amounts.length; row++) view.setInt32(row * 4, UNKNOWN_INT, true);
-    ints.forEach((int, i) => {
-      view.setInt32(rows[i]! * 4, int, true);
-    });
+    for (const { row, int } of cells) view.setInt32(row * 4, int, true);
   }
-  return { packing: [decimals, sparse ? values.length : -1], bytes: new Uint8Array(view.buffer) };
+  return { packing: [decimals, sparse ? cells.length : -1], bytes: new Uint8Array(view.buffer) };
 }
 
 /**

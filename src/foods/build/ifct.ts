@@ -87,8 +87,8 @@ const SLIPPED_ABOVE: Partial<Record<Tag, number>> = { VITB6A: 2, BIOT: 250 };
  * @throws TableError on a missing column or a figure that is no amount
  */
 export function readIfct(csv: string): TableRow[] {
-  const [head, ...rows] = csv.trim().split(/\r?\n/).map(csvCells);
-  const codes = head!.map((title) => title.split('; ').at(-1)!);
+  const [head = [], ...rows] = csv.trim().split(/\r?\n/).map(csvCells);
+  const codes = head.map((title) => title.split('; ').at(-1) ?? title);
   const columnOf = (code: string): number => {
     const i = codes.indexOf(code);
     if (i < 0) throw new TableError('IFCT', `no column ${code}`);
@@ -102,16 +102,19 @@ export function readIfct(csv: string): TableRow[] {
   const [code, name, group] = [columnOf('code'), columnOf('name'), columnOf('grup')];
 
   return rows.map((cells) => {
+    const [id, tableName, tableGroup] = [cells[code], cells[name], cells[group]];
+    if (id === undefined || tableName === undefined || tableGroup === undefined)
+      throw new TableError('IFCT', 'a row ends before its code, name and group');
+    const [letter] = id;
     const composition: Composition = {};
     const sd: Composition = {};
     for (const column of columns) {
       const printed = Number(cells[column.value]);
       const error = Number(cells[column.error]);
-      if (!(printed >= 0 && error >= 0))
-        throw new TableError(`IFCT ${cells[code]}`, `${column.tag} is no amount`);
+      if (!(printed >= 0 && error >= 0)) throw new TableError(`IFCT ${id}`, `${column.tag} is no amount`);
       const value = inUnitOf(column.tag, printed);
       if (printed === 0) {
-        if (NONE_BY_NATURE[column.tag]?.includes(cells[code]![0]!)) composition[column.tag] = 0;
+        if (letter !== undefined && NONE_BY_NATURE[column.tag]?.includes(letter)) composition[column.tag] = 0;
         continue;
       }
       if (value > (SLIPPED_ABOVE[column.tag] ?? Number.POSITIVE_INFINITY)) continue;
@@ -120,9 +123,9 @@ export function readIfct(csv: string): TableRow[] {
       if (error > 0) sd[column.tag] = inUnitOf(column.tag, error);
     }
     return {
-      ref: `ifct:${cells[code]}`,
-      tableName: cells[name]!,
-      tableGroup: cells[group]!,
+      ref: `ifct:${id}`,
+      tableName,
+      tableGroup,
       composition,
       sd,
     };

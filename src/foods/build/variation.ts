@@ -148,11 +148,12 @@ export function rms(values: readonly number[]): number {
   return Math.sqrt(sumOfSquares(values) / values.length);
 }
 
-/** Quantile by linear interpolation between order statistics. */
+/** Quantile by linear interpolation between order statistics. @throws RangeError where there are no values */
 export function quantile(values: readonly number[], p: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   const at = p * (sorted.length - 1);
   const below = Math.floor(at);
-  const low = sorted[below]!;
+  const low = sorted[below];
+  if (low === undefined) throw new RangeError(`no quantile ${p} of ${values.length} values`);
   return low + (at - below) * ((sorted[below + 1] ?? low) - low);
 }

@@ -56,13 +56,13 @@ const STRETCHES = 4;
 
 /** Marks the tokens that the text denies. Takes time in proportion to their number. */
 export function markDenied(tokens: readonly Deniable[]): void {
-  for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i]!;
+  for (const [i, token] of tokens.entries()) {
     const { word } = token;
     if (DENIED_WORD.test(word)) token.denied = true;
     const next = tokens[i + 1];
     const after = next && !next.apart ? next.word : '';
-    if (word === 'free' && !token.apart && !NOT_A_DENIAL_AFTER_FREE.has(after)) tokens[i - 1]!.denied = true;
+    const before = token.apart ? undefined : tokens[i - 1];
+    if (before && word === 'free' && !NOT_A_DENIAL_AFTER_FREE.has(after)) before.denied = true;
     // "Yellow No. 5" denies nothing.
     if (word === 'no' && /^\d/.test(after)) continue;
     const pair = DENY_PAIRS.get(`${word} ${after}`);
@@ -77,21 +77,19 @@ function deny(tokens: readonly Deniable[], from: number, { or, and }: Joints, wh
   for (let stretch = 0; stretch < STRETCHES; stretch++) {
     const end = endOfStretch(tokens, first);
     if (stretch > 0 && !runsOn(tokens, first, STRETCHES - stretch, or, wholeSentence ? and : [])) return;
-    for (let i = first; i < end; i++) tokens[i]!.denied = true;
+    const reached = tokens.slice(first, end);
+    for (const token of reached) token.denied = true;
     const next = tokens[end];
     if (!next?.apart || next.opens) return;
-    for (let i = first; i < end; i++) if (or.includes(tokens[i]!.word)) return;
+    if (reached.some(({ word }) => or.includes(word))) return;
     first = end;
   }
 }
 
 function endOfStretch(tokens: readonly Deniable[], first: number): number {
-  let end = first;
-  while (end < tokens.length && end - first < REACH && (end === first || !tokens[end]!.apart)) {
-    if (ENDS_DENIAL.has(tokens[end]!.word)) break;
-    end++;
-  }
-  return end;
+  const reach = tokens.slice(first, first + REACH);
+  const stop = reach.findIndex(({ word, apart }, at) => (at > 0 && apart) || ENDS_DENIAL.has(word));
+  return first + (stop < 0 ? reach.length : stop);
 }
 
 /** Whether an "or" still comes within some stretches, or an "and" in the last stretch of the sentence. */
@@ -103,13 +101,12 @@ function runsOn(
   and: readonly string[],
 ): boolean {
   let left = stretches;
-  for (let i = first; i < tokens.length && i - first < STRETCHES * REACH; i++) {
-    const { word, apart, opens } = tokens[i]!;
-    if (opens || ENDS_DENIAL.has(word) || (i > first && apart && --left === 0)) return false;
-    if (i === first) continue;
+  for (const [at, { word, apart, opens }] of tokens.slice(first, first + STRETCHES * REACH).entries()) {
+    if (opens || ENDS_DENIAL.has(word) || (at > 0 && apart && --left === 0)) return false;
+    if (at === 0) continue;
     if (or.includes(word)) return true;
     if (and.includes(word)) {
-      const end = tokens[endOfStretch(tokens, i)];
+      const end = tokens[endOfStretch(tokens, first + at)];
       if (!end || end.opens) return true;
     }
   }

@@ -24,9 +24,9 @@ interface NamedFood {
 
 /** A caution found at a place of a text. */
 interface PlacedHit extends CautionHit {
-  /** Index of the first and last token. */
-  readonly first: number;
-  readonly last: number;
+  /** Place in the text, end exclusive. */
+  readonly start: number;
+  readonly end: number;
 }
 
 type Part = 'word' | 'not' | 'except' | 'only';
@@ -42,7 +42,6 @@ const find = phraseFinder<Entry>(CAUTIONS.flatMap((caution) => phrasesOf(caution
 const byRef = new Map<string, Caution[]>();
 for (const caution of CAUTIONS)
   for (const ref of caution.refs) byRef.set(ref, [...(byRef.get(ref) ?? []), caution]);
-const order = new Map(CAUTIONS.map((caution, at) => [caution, at]));
 
 function phrasesOf(caution: Caution): Phrase<Entry>[] {
   const phrases: Phrase<Entry>[] = [];
@@ -65,30 +64,34 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
  * Rows for some species only ("dwarf") count where the species is given and holds one of their words.
  */
 export function cautionsFor(food: NamedFood, species?: string): readonly CautionHit[] {
-  const texts = [food.name, ...(food.also ?? [])];
-  if (food.tableName !== undefined) texts.push(food.tableName);
-  const read = texts.map((text) => ({ text, tokens: tokensOf(text) }));
-  const parts = read.map(({ tokens }) => find(tokens));
-  // The tables are in English: "SEL" is a grade of beef there, not French salt.
-  if (food.tableName !== undefined) parts.push(parts.pop()!.filter((hit) => hit.value.english));
+  const read = [food.name, ...(food.also ?? [])].map(reading);
+  if (food.tableName !== undefined) {
+    const title = reading(food.tableName);
+    // The tables are in English: "SEL" is a grade of beef there, not French salt.
+    read.push({ ...title, hits: title.hits.filter((hit) => hit.value.english) });
+  }
   const has = (caution: Caution, part: Part) =>
-    parts.some((hits) => hits.some((h) => h.value.caution === caution && h.value.part === part));
+    read.some(({ hits }) => hits.some((h) => h.value.caution === caution && h.value.part === part));
   const found = new Map<Caution, string>();
   if (food.ref !== undefined)
     for (const caution of byRef.get(food.ref) ?? [])
       if (!(caution.rawOnly && food.raw === false)) found.set(caution, food.ref);
-  read.forEach(({ text, tokens }, at) => {
-    for (const hit of wordHits(tokens, parts[at]!)) {
+  for (const { text, tokens, hits } of read)
+    for (const hit of wordHits(tokens, hits)) {
       const { caution } = hit.value;
       if (found.has(caution)) continue;
       if (!counts(caution, food.raw, (part) => has(caution, part))) continue;
-      found.set(caution, printed(text, tokens, hit));
+      found.set(caution, text.slice(hit.start, hit.end));
     }
+  return CAUTIONS.flatMap((caution) => {
+    const words = found.get(caution);
+    return words !== undefined && concerns(caution, species) ? [{ caution, found: words }] : [];
   });
-  return [...found]
-    .filter(([caution]) => concerns(caution, species))
-    .map(([caution, words]) => ({ caution, found: words }))
-    .sort((a, b) => order.get(a.caution)! - order.get(b.caution)!);
+}
+
+function reading(text: string) {
+  const tokens = tokensOf(text);
+  return { text, tokens, hits: find(tokens) };
 }
 
 /**
@@ -104,27 +107,23 @@ export function cautionReader(
   const all = find(tokens);
   const words = new Set(wordHits(tokens, all).filter((hit) => concerns(hit.value.caution, species)));
   return (stretches) => {
-    let held: PhraseHit<Entry>[] | undefined;
+    const held: PhraseHit<Entry>[] = [];
     for (const [first, last] of stretches)
-      for (let i = firstHit(all, first); i < all.length && all[i]!.first <= last; i++)
-        if (all[i]!.last <= last) {
-          held ??= [];
-          held.push(all[i]!);
-        }
-    if (!held) return [];
+      for (let i = firstHit(all, first), hit = all[i]; hit && hit.first <= last; hit = all[++i])
+        if (hit.last <= last) held.push(hit);
     const found = new Map<Caution, PhraseHit<Entry>>();
     for (const hit of held) {
       const { caution } = hit.value;
       const had = found.get(caution);
       if (!words.has(hit) || (had && hit.last - hit.first <= had.last - had.first)) continue;
-      const has = (part: Part) => held!.some((h) => h.value.part === part && h.value.caution === caution);
+      const has = (part: Part) => held.some((h) => h.value.part === part && h.value.caution === caution);
       if (counts(caution, undefined, has)) found.set(caution, hit);
     }
     return [...found].map(([caution, hit]) => ({
       caution,
-      found: printed(text, tokens, hit),
-      first: hit.first,
-      last: hit.last,
+      found: text.slice(hit.start, hit.end),
+      start: hit.start,
+      end: hit.end,
     }));
   };
 }
@@ -135,7 +134,8 @@ function firstHit(hits: readonly PhraseHit<Entry>[], token: number): number {
   let high = hits.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (hits[middle]!.first < token) low = middle + 1;
+    const hit = hits[middle];
+    if (hit && hit.first < token) low = middle + 1;
     else high = middle;
   }
   return low;
@@ -153,15 +153,15 @@ function wordHits(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[]): 
   const at = new Map<Caution, number>();
   return hits.filter((hit) => {
     if (hit.value.part !== 'word') return false;
-    for (let i = hit.first; i <= hit.last; i++) if (tokens[i]!.denied) return false;
+    for (let i = hit.first; i <= hit.last; i++) if (tokens[i]?.denied) return false;
     const list = nots.get(hit.value.caution);
     if (!list) return true;
     // Both lists rise, so each "not" is passed by once.
     let from = at.get(hit.value.caution) ?? 0;
-    while (from < list.length && list[from]!.last < hit.first) from++;
+    let not = list[from];
+    while (not && not.last < hit.first) not = list[++from];
     at.set(hit.value.caution, from);
-    for (let i = from; i < list.length && list[i]!.first <= hit.first; i++)
-      if (list[i]!.last >= hit.last) return false;
+    for (let i = from; not && not.first <= hit.first; not = list[++i]) if (not.last >= hit.last) return false;
     return true;
   });
 }
@@ -179,10 +179,6 @@ function concerns(caution: Caution, species: string | undefined): boolean {
   return caution.appliesTo.some((word) => folded.includes(fold(word)));
 }
 
-function printed(text: string, tokens: readonly Token[], hit: PhraseHit<Entry>): string {
-  return text.slice(tokens[hit.first]!.start, tokens[hit.last]!.end);
-}
-
 /** What the cautions of a food mean for a mix. */
 export type Ruling =
   | { readonly kind: 'block'; readonly reason: string }
@@ -195,11 +191,13 @@ export type Ruling =
 export function strictestRuling(hits: readonly CautionHit[]): Ruling | undefined {
   const never = hits.find((hit) => hit.caution.severity === 'never');
   if (never) return { kind: 'block', reason: sentence(never.caution) };
-  let strictest: Caution | undefined;
-  for (const { caution } of hits)
-    if (caution.severity === 'limit' && caution.maxShare! < (strictest?.maxShare ?? Number.POSITIVE_INFINITY))
-      strictest = caution;
-  return strictest && { kind: 'cap', maxShare: strictest.maxShare!, reason: sentence(strictest) };
+  let strictest: { readonly caution: Caution; readonly maxShare: number } | undefined;
+  for (const { caution } of hits) {
+    const { severity, maxShare } = caution;
+    if (severity !== 'limit' || maxShare === undefined) continue;
+    if (!strictest || maxShare < strictest.maxShare) strictest = { caution, maxShare };
+  }
+  return strictest && { kind: 'cap', maxShare: strictest.maxShare, reason: sentence(strictest.caution) };
 }
 
 function sentence({ title, reason }: Caution): string {

@@ -20,6 +20,9 @@ export interface PhraseHit<T> {
   /** Index of the first and last token. */
   readonly first: number;
   readonly last: number;
+  /** Place in the text, end exclusive. */
+  readonly start: number;
+  readonly end: number;
 }
 
 type Test = (token: Token) => boolean;
@@ -63,9 +66,9 @@ export function phraseFinder<T>(phrases: readonly Phrase<T>[]): (tokens: readonl
       .replace(/['’]s\b/g, '')
       .split(/[\s\-'’]+/)
       .filter((part) => part !== '');
-    if (parts.length === 0) throw new RangeError('a phrase needs at least one word');
+    const [first] = parts;
+    if (first === undefined) throw new RangeError('a phrase needs at least one word');
     const compiled = { value, tests: parts.map((part) => testOf(part, language, text)) };
-    const first = parts[0]!;
     const bare = fold(first.replace(/[*=]/g, ''));
     if (first.endsWith('*')) add(beginnings, bare.slice(0, KEY), compiled);
     else if (first.startsWith('*'))
@@ -76,8 +79,7 @@ export function phraseFinder<T>(phrases: readonly Phrase<T>[]): (tokens: readonl
 
   return (tokens) => {
     const hits: PhraseHit<T>[] = [];
-    for (let i = 0; i < tokens.length; i++) {
-      const { word } = tokens[i]!;
+    for (const [i, { word }] of tokens.entries()) {
       collect(whole.get(word), tokens, i, hits);
       collect(beginnings.get(word.slice(0, KEY)), tokens, i, hits);
       collect(endings.get(word.slice(-KEY)), tokens, i, hits);
@@ -92,15 +94,16 @@ function collect<T>(
   first: number,
   hits: PhraseHit<T>[],
 ): void {
-  if (!list) return;
+  const begins = tokens[first];
+  if (!list || !begins) return;
   for (const { value, tests } of list) {
-    let at = 0;
-    while (at < tests.length) {
+    const last = first + tests.length - 1;
+    const ends = tokens[last];
+    const fits = tests.every((test, at) => {
       const token = tokens[first + at];
-      if (!token || (at > 0 && token.apart) || !tests[at]!(token)) break;
-      at++;
-    }
-    if (at === tests.length) hits.push({ value, first, last: first + at - 1 });
+      return token && !(at > 0 && token.apart) && test(token);
+    });
+    if (ends && fits) hits.push({ value, first, last, start: begins.start, end: ends.end });
   }
 }
 

@@ -47,8 +47,8 @@ export function tokensOf(text: string): Token[] {
     last = start + match[0].length;
     // "avocado's", "pea's": the s is no word of its own.
     if (/^s$/i.test(match[0]) && /^['’]$/u.test(gap)) continue;
-    const opens =
-      tokens.length === 0 || (gap !== ' ' && (gap.includes('\n') || endsSentence(gap, tokens.at(-1)!.word)));
+    const before = tokens.at(-1);
+    const opens = !before || (gap !== ' ' && (gap.includes('\n') || endsSentence(gap, before.word)));
     tokens.push({
       word: fold(match[0]),
       accented: match[0].toLowerCase().normalize('NFC'),

@@ -56,8 +56,9 @@ export function driedForm(fresh: Food, moisture: number): DriedFigures {
     }
     // Bounds: those of the fresh food as far as drying lets them stand, else its value and sd where that is needed.
     const reach = fit.sd === null && value ? Z * (fresh.sd[tag] ?? 0) : undefined;
-    const lowest = least ?? (reach === undefined ? undefined : Math.max(0, value! - reach));
-    const highest = most ?? (reach === undefined ? undefined : value! + reach);
+    const lowest =
+      least ?? (value === undefined || reach === undefined ? undefined : Math.max(0, value - reach));
+    const highest = most ?? (value === undefined || reach === undefined ? undefined : value + reach);
     if (lowest !== undefined) low[tag] = lowest * factor * fit.low;
     if (highest !== undefined) high[tag] = atMost(tag, highest * factor * fit.high, moisture);
   }

@@ -116,26 +116,23 @@ export function comparePairs(reference: Reference): Compared {
     const fresh = figuresOf(reference, pair.fresh);
     const dried = figuresOf(reference, pair.dried);
     const factor = concentration(moistureOf(fresh, pair.fresh), moistureOf(dried, pair.dried));
-    const known = (Object.keys(fresh.composition) as Tag[]).filter(
-      (tag) => tag !== 'WATER' && fresh.composition[tag]! > 0 && dried.composition[tag] !== undefined,
-    );
+    const known = (Object.entries(fresh.composition) as [Tag, number][]).flatMap(([tag, before]) => {
+      const after = dried.composition[tag];
+      return tag !== 'WATER' && before > 0 && after !== undefined ? [{ tag, before, after }] : [];
+    });
     const worked = known.filter(
-      (tag) =>
-        !DERIVED.includes(tag) &&
-        looksCalculated(tag, fresh.composition[tag]!, dried.composition[tag]!, factor),
+      ({ tag, before, after }) => !DERIVED.includes(tag) && looksCalculated(tag, before, after, factor),
     );
-    if (worked.length > MOSTLY * known.filter((tag) => !DERIVED.includes(tag)).length) {
+    if (worked.length > MOSTLY * known.filter(({ tag }) => !DERIVED.includes(tag)).length) {
       calculated.push(pair);
       continue;
     }
-    for (const tag of known) {
+    for (const one of known) {
+      const { tag, before, after } = one;
       const left = pair.leftOut?.find((entry) => entry.tags.includes(tag));
       if (left) skipped.push({ pair, tag, why: left.why });
-      else if (worked.includes(tag)) skipped.push({ pair, tag, why: 'calculated from the fresh row' });
-      else {
-        const kept = dried.composition[tag]! / (fresh.composition[tag]! * factor);
-        comparisons.push({ pair, tag, kept });
-      }
+      else if (worked.includes(one)) skipped.push({ pair, tag, why: 'calculated from the fresh row' });
+      else comparisons.push({ pair, tag, kept: after / (before * factor) });
     }
   }
   return { comparisons, skipped, calculated };

@@ -18,10 +18,10 @@ const UNITS = new Set('mg g kg iu ie ui ug mcg mikrogramm ppm i µg'.split(' ').
 /** The E numbers of a text that the text does not deny, in order. */
 export function eNumbersIn(text: string, tokens: readonly Token[]): ENumber[] {
   const found: ENumber[] = [];
-  for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i]!;
+  for (let i = 0, token = tokens[i]; token; token = tokens[++i]) {
     const joined = JOINED.exec(token.word);
     let last = i;
+    let lastToken = token;
     let digits = joined?.[1];
     if (!digits && token.word === 'e') {
       const next = tokens[i + 1];
@@ -33,19 +33,17 @@ export function eNumbersIn(text: string, tokens: readonly Token[]): ENumber[] {
         continue;
       digits = next.word;
       last = i + 1;
+      lastToken = next;
     }
     if (!digits || isVitaminE(tokens, i, last)) continue;
-    push(found, digits, token, tokens[last]!);
+    push(found, digits, token, lastToken);
     // "E320, 321": later numbers of a row leave the E out.
-    while (last + 1 < tokens.length) {
-      const next = tokens[last + 1]!;
-      if (
-        !/^\d{3}[a-i]?$/.test(next.word) ||
-        !/^\s?[,/&+]\s?$/.test(text.slice(tokens[last]!.end, next.start))
-      )
+    for (let next = tokens[last + 1]; next; next = tokens[last + 1]) {
+      if (!/^\d{3}[a-i]?$/.test(next.word) || !/^\s?[,/&+]\s?$/.test(text.slice(lastToken.end, next.start)))
         break;
       if (UNITS.has(tokens[last + 2]?.word ?? '')) break;
       last++;
+      lastToken = next;
       push(found, next.word, next, next);
     }
     i = last;

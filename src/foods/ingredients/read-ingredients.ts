@@ -89,10 +89,10 @@ function additivesIn(text: string, tokens: readonly Token[], pieces: readonly Pi
   const hits = find(tokens);
   const found: Found[] = [];
   const passed = notPhrases(hits);
-  for (const { value, first, last } of hits) {
+  for (const { value, first, last, start, end } of hits) {
     if (value.not || passed(value.additive, first, last)) continue;
     if (tokens.slice(first, last + 1).some((token) => token.denied)) continue;
-    found.push({ additive: value.additive, start: tokens[first]!.start, end: tokens[last]!.end });
+    found.push({ additive: value.additive, start, end });
   }
   for (const { number, start, end } of eNumbersIn(text, tokens)) {
     const additive = byNumber.get(number);
@@ -115,9 +115,10 @@ function notPhrases(hits: readonly { value: Entry; first: number; last: number }
     const list = nots.get(additive);
     if (!list) return false;
     let i = from.get(additive) ?? 0;
-    while (i < list.length && list[i]!.last < first) i++;
+    let not = list[i];
+    while (not && not.last < first) not = list[++i];
     from.set(additive, i);
-    for (; i < list.length && list[i]!.first <= first; i++) if (list[i]!.last >= last) return true;
+    for (; not && not.first <= first; not = list[++i]) if (not.last >= last) return true;
     return false;
   };
 }
@@ -133,7 +134,8 @@ function bareOnly(found: readonly Found[], pieces: readonly Piece[]): Found[] {
   const remarks = new Set<Piece>();
   const walk = (piece: Piece) => {
     flat.push(piece);
-    if (piece.parts.length === 1) remarks.add(piece.parts[0]!);
+    const [remark, ...others] = piece.parts;
+    if (remark && others.length === 0) remarks.add(remark);
     for (const part of piece.parts) walk(part);
   };
   for (const piece of pieces) walk(piece);
@@ -143,7 +145,7 @@ function bareOnly(found: readonly Found[], pieces: readonly Piece[]): Found[] {
   const sorted = [...found].sort((a, b) => a.start - b.start);
   return sorted.filter((hit, index) => {
     if (!hit.additive.onlyBare) return true;
-    while (at + 1 < flat.length && flat[at + 1]!.item.start <= hit.start) at++;
+    for (let next = flat[at + 1]; next && next.item.start <= hit.start; next = flat[at + 1]) at++;
     const piece = flat[at];
     if (!piece || hit.end > piece.item.end) return true;
     // "E 307 (preservative)": the group only explains the member before it.
@@ -182,17 +184,17 @@ function cautionsOf(
 ): void {
   const stretches = stretchesOf(tokens, piece);
   // "beans (cooked)": a lone word in brackets tells of the food before it.
-  const only = piece.parts.length === 1 && piece.parts[0]!.parts.length === 0 ? piece.parts[0] : undefined;
-  if (only) stretches.push(...stretchesOf(tokens, only));
+  const [only, ...others] = piece.parts;
+  if (only && others.length === 0 && only.parts.length === 0) stretches.push(...stretchesOf(tokens, only));
   else for (const part of piece.parts) cautionsOf(part, tokens, read, flags);
-  for (const { caution, found, first, last } of read(stretches)) {
+  for (const { caution, found, start, end } of read(stretches)) {
     // Sugars are read word by word as additives, with what is no added sugar ("of which sugars").
     if (caution.id === 'added-sugar') continue;
     flags.push({
       kind: 'caution',
       found,
-      start: tokens[first]!.start,
-      end: tokens[last]!.end,
+      start,
+      end,
       name: caution.title,
       why: caution.reason,
       source: caution.source,
@@ -219,7 +221,8 @@ function firstFrom(tokens: readonly Span[], place: number): number {
   let high = tokens.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (tokens[middle]!.start < place) low = middle + 1;
+    const span = tokens[middle];
+    if (span && span.start < place) low = middle + 1;
     else high = middle;
   }
   return low;

@@ -62,7 +62,8 @@ export function splitList(text: string): Split {
 }
 
 function draftsOf(text: string, unread: string[]): Draft[] {
-  const lists: Draft[][] = [[]];
+  const outermost: Draft[] = [];
+  const lists = [outermost];
   const open: (Draft | undefined)[] = [undefined];
   let tooDeep = 0;
   /** The run of words that goes on while only blanks and words follow. */
@@ -71,7 +72,7 @@ function draftsOf(text: string, unread: string[]): Draft[] {
     const had = open.at(-1);
     if (had) return had;
     const made: Draft = { own: [], parts: [], heading: false };
-    lists.at(-1)!.push(made);
+    (lists.at(-1) ?? outermost).push(made);
     open[open.length - 1] = made;
     return made;
   };
@@ -80,12 +81,12 @@ function draftsOf(text: string, unread: string[]): Draft[] {
   };
   const shut = () => {
     close();
-    const members = lists.pop()!;
+    const members = lists.pop();
     open.pop();
-    for (const member of members) current().parts.push(member);
+    for (const member of members ?? []) current().parts.push(member);
   };
   for (let i = 0; i < text.length; i++) {
-    const char = text[i]!;
+    const char = text.charAt(i);
     if (isBlank(char)) continue;
     if ('([{'.includes(char)) {
       run = undefined;
@@ -119,7 +120,7 @@ function draftsOf(text: string, unread: string[]): Draft[] {
   }
   if (lists.length > 1) unread.push('(');
   while (lists.length > 1) shut();
-  return lists[0]!;
+  return outermost;
 }
 
 function isBlank(char: string): boolean {
@@ -168,7 +169,9 @@ function finish(text: string, drafts: readonly Draft[], unread: string[], owner?
       .map(([start, end]) => trimPercent(text, start, end, percents))
       .filter(([start, end]) => start < end);
     const words = own.map(([start, end]) => text.slice(start, end)).join(' ');
-    if (!/\p{L}/u.test(words)) {
+    const [head] = own;
+    const tail = own.at(-1);
+    if (!head || !tail || !/\p{L}/u.test(words)) {
       // Brackets with nothing before them: their content stands for itself.
       for (const part of parts) pieces.push({ ...part, item: { ...part.item, place: pieces.length + 1 } });
       if (owner && parts.length === 0) owner.push(...percents);
@@ -176,8 +179,8 @@ function finish(text: string, drafts: readonly Draft[], unread: string[], owner?
       if (/\d/.test(words)) unread.push(words);
       continue;
     }
-    const start = own[0]![0];
-    const end = own.at(-1)![1];
+    const [start] = head;
+    const [, end] = tail;
     const name = text.slice(start, end);
     if (draft.heading && isHeading(name)) {
       // What stands before the first heading is the name of the product.
@@ -188,12 +191,13 @@ function finish(text: string, drafts: readonly Draft[], unread: string[], owner?
       continue;
     }
     // Two percentages on one name: which is meant cannot be told.
-    if (percents.length > 1) unread.push(...percents.map((percent) => percent.text));
+    const [percent, ...others] = percents;
+    if (others.length > 0) unread.push(...percents.map((each) => each.text));
     const item: Item = {
       text: name,
       start,
       end,
-      ...(percents.length === 1 && { percent: percents[0]!.value }),
+      ...(percent && others.length === 0 && { percent: percent.value }),
       ...(parts.length > 0 && { parts: parts.map((part) => part.item) }),
       place: pieces.length + 1,
     };
@@ -214,7 +218,8 @@ function lastWord(name: string): string {
 function isHeading(name: string): boolean {
   if (HEADINGS.has(lastWord(name))) return true;
   const words = fold(name.slice(0, 60)).split(/[^\p{L}]+/u);
-  return name.length < 60 && words.length <= 4 && HEADINGS.has(words[0]!);
+  const [first = ''] = words;
+  return name.length < 60 && words.length <= 4 && HEADINGS.has(first);
 }
 
 /** Reads a percentage in a run and takes it off where it stands at either end. */
@@ -223,15 +228,16 @@ function trimPercent(text: string, start: number, end: number, found: Percent[])
   const match = run.includes('%') ? PERCENT.exec(run) : null;
   let [first, last] = [0, run.length];
   if (match) {
-    const value = Number(match[1]!.replace(',', '.'));
+    const [printed, figure = ''] = match;
+    const value = Number.parseFloat(figure.replace(',', '.'));
     if (value <= 100) {
-      found.push({ value, text: match[0].trim() });
-      const after = match.index + match[0].length;
+      found.push({ value, text: printed.trim() });
+      const after = match.index + printed.length;
       if (match.index === 0) first = after;
       else if (after === run.length) last = match.index;
     }
   }
-  while (first < last && EDGE.test(run[first]!)) first++;
-  while (first < last && EDGE.test(run[last - 1]!)) last--;
+  while (first < last && EDGE.test(run.charAt(first))) first++;
+  while (first < last && EDGE.test(run.charAt(last - 1))) last--;
   return [start + first, start + last];
 }

@@ -27,9 +27,16 @@ interface Attached {
   readonly quantities: readonly Quantity[];
   /** Weights of one serving, as the label defines it. */
   readonly servings: readonly number[];
-  readonly missed: readonly { readonly text: string; readonly why: string }[][];
-  /** Per line, amounts recognised as shares of a daily intake and left out. */
-  readonly daily: readonly number[];
+  readonly missed: readonly Missed[];
+  /** Lines with amounts recognised as shares of a daily intake and left out. */
+  readonly daily: ReadonlySet<number>;
+}
+
+/** What could not be read of a line, and why. */
+export interface Missed {
+  readonly line: number;
+  readonly text: string;
+  readonly why: string;
 }
 
 /** The parts of a line, and whether a daily-intake word stands in it, as in a footnote. */
@@ -44,8 +51,8 @@ export function attach(lines: readonly AttachableLine[]): Attached {
   const quantities: Quantity[] = [];
   const servings: number[] = [];
   const dailyLabel = lines.some((line) => line.daily);
-  const missed = lines.map((): { text: string; why: string }[] => []);
-  const daily = lines.map(() => 0);
+  const missed: Missed[] = [];
+  const daily = new Set<number>();
   const headings = lines.flatMap((line) => line.parts.filter((p) => headsAmounts(p)));
   let columns: readonly Column[] = [];
   let weights: readonly Quantity[] = [];
@@ -54,14 +61,15 @@ export function attach(lines: readonly AttachableLine[]): Attached {
     columns = list;
     const section = columns.filter((c): c is Quantity => c !== 'daily');
     weights = section.filter((c) => c.kind !== 'percent');
-    basis = section.length === 1 ? section[0]!.basis : weights[0]?.basis;
+    basis = (section.length === 1 ? section : weights)[0]?.basis;
   };
-  head(headings.length === 1 ? together(columnsOf(headings[0]!)) : []);
+  const [heading, ...otherHeadings] = headings;
+  head(heading && otherHeadings.length === 0 ? together(columnsOf(heading)) : []);
   let fresh = false;
 
   lines.forEach((line, index) => {
     for (const part of line.parts) {
-      if (part.kind === 'missed') missed[index]!.push(part);
+      if (part.kind === 'missed') missed.push({ line: index, text: part.text, why: part.why });
       else if (part.kind === 'serving size') {
         quantities.push(part.quantity);
         if (part.quantity.grams !== undefined) servings.push(part.quantity.grams);
@@ -89,7 +97,7 @@ export function attach(lines: readonly AttachableLine[]): Attached {
     const weighed = part.figures.some((f) => f.unit !== '%' && !f.daily);
     for (const figure of part.figures) {
       const own = ownQuantity(figure.unit);
-      if (figure.daily || (figure.unit === '%' && dailyLabel && weighed)) daily[line]!++;
+      if (figure.daily || (figure.unit === '%' && dailyLabel && weighed)) daily.add(line);
       else if (figure.per) put(figure, figure.per);
       else if (own !== undefined) {
         const unclear =
@@ -102,19 +110,18 @@ export function attach(lines: readonly AttachableLine[]): Attached {
         );
       } else rest.push(figure);
     }
-    const units = rest.length === 1 ? [dimension(rest[0]!)] : new Set(rest.map(dimension));
-    for (const unit of units) {
+    for (const unit of new Set(rest.map(dimension))) {
       const alike = joined(rest.filter((f) => dimension(f) === unit));
       const many = alike.length;
       if (weights.length > 1 && many === weights.length) {
-        for (const [k, figures] of alike.entries()) for (const f of figures) put(f, weights[k]!);
+        for (const [k, per] of weights.entries()) for (const f of alike[k] ?? []) put(f, per);
       } else if (many === 1) {
-        for (const f of alike[0]!)
+        for (const f of alike.flat())
           if (weights.length > 1) put(f, NO_QUANTITY, { columns: weights });
           else put(f, weights[0] ?? { ...NO_QUANTITY, basis: basis ?? 'as fed' });
       } else {
         const why = `${many} figures, but ${weights.length === 0 ? 'no line says' : `${weights.length} ${weights.length === 1 ? 'column' : 'columns'} to say`} what each is per; give one figure for each`;
-        missed[line]!.push({ text: heard, why });
+        missed.push({ line, text: heard, why });
       }
     }
   }

@@ -1,5 +1,5 @@
 /** Figures beside those of a like food: a decimal slip, a unit slip, and amounts of 250 g taken for those of 100 g. */
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { nutrient, type Tag, type Unit } from '../../nutrition/nutrients.ts';
 import type { Figures, Food } from '../food.ts';
 import { round, told, type Warning } from './warning.ts';
 
@@ -30,7 +30,7 @@ const WEIGHED: readonly Tag[] = [
 /** How near each of several ratios must lie to 2.5 to show amounts per 250 g. */
 const CUP_WIDTH = 0.06;
 /** Amounts so small that a slip cannot be told from rounding. */
-const SMALL: Readonly<Record<string, number>> = { g: 0.5, kcal: 10, mg: 5, ug: 5, IU: 50 };
+const SMALL: Readonly<Record<Unit, number>> = { g: 0.5, kcal: 10, mg: 5, ug: 5, IU: 50 };
 
 /** Warnings from the ratios to a like food, moisture set equal where both are known. */
 export function besideLike(figures: Figures, like: Food): Warning[] {
@@ -38,18 +38,16 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
   const its = like.composition.WATER;
   const dry =
     water !== undefined && its !== undefined && water < 99 && its < 99 ? (100 - its) / (100 - water) : 1;
-  const ratios = new Map<Tag, number>();
+  const compared = new Map<Tag, { own: number; other: number; ratio: number }>();
   for (const [tag, own] of Object.entries(figures.composition) as [Tag, number][]) {
     const other = like.composition[tag];
-    const small = SMALL[nutrient(tag).unit]!;
+    const small = SMALL[nutrient(tag).unit];
     if (tag === 'WATER' || tag === 'NA' || other === undefined || Math.max(own, other) < small) continue;
-    if (own > 0 && other > 0) ratios.set(tag, (own / other) * dry);
+    if (own > 0 && other > 0) compared.set(tag, { own, other, ratio: (own / other) * dry });
   }
   const found: Warning[] = [];
-  for (const [tag, ratio] of ratios) {
+  for (const [tag, { own, other, ratio }] of compared) {
     const size = Math.log10(ratio);
-    const own = figures.composition[tag]!;
-    const other = like.composition[tag]!;
     const beside = `${told(tag, own)} beside ${round(other)} in ${like.name}${dry === 1 ? '' : ', moisture set equal'},`;
     if (
       (MAIN.includes(tag) || STEADY.includes(tag)) &&
@@ -74,12 +72,13 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
         ),
       });
   }
-  const cup = MAIN.filter((tag) => ratios.has(tag));
+  const cup = MAIN.filter((tag) => compared.has(tag));
+  const ratios = cup.flatMap((tag) => compared.get(tag)?.ratio ?? []);
   for (const [factor, words] of [
     [2.5, 'two and a half times those'],
     [0.4, 'two fifths of those'],
   ] as const)
-    if (cup.length >= 3 && cup.every((tag) => Math.abs(Math.log10(ratios.get(tag)! / factor)) <= CUP_WIDTH))
+    if (cup.length >= 3 && ratios.every((ratio) => Math.abs(Math.log10(ratio / factor)) <= CUP_WIDTH))
       found.push({
         check: 'slip',
         tags: cup,
@@ -89,5 +88,5 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
 }
 
 function capital(text: string): string {
-  return text[0]!.toUpperCase() + text.slice(1);
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -19,7 +19,8 @@ interface Level {
 export function openBrackets(items: readonly Item[]): readonly Item[] {
   if (!items.some((item) => item.kind === 'sign' && (OPEN.includes(item.text) || CLOSE.includes(item.text))))
     return items;
-  const levels: Level[] = [{ items: [] }];
+  const outermost: Item[] = [];
+  const levels: Level[] = [{ items: outermost }];
   for (const item of items) {
     const top = levels.at(-1)!;
     if (item.kind !== 'sign') top.items.push(item);
@@ -41,7 +42,7 @@ export function openBrackets(items: readonly Item[]): readonly Item[] {
     levels.at(-1)!.items.push(separator(bracket!));
     append(levels.at(-1)!.items, inner);
   }
-  return levels[0]!.items;
+  return outermost;
 }
 
 function opened(level: Level, close: Item, before: Item | undefined): readonly Item[] {

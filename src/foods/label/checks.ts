@@ -69,24 +69,25 @@ function boundsCross({ composition, low = {}, high = {} }: Figures): Warning[] {
 }
 
 function sumOver(f: Figures): Warning[] {
-  const tags: Tag[] = ['WATER', 'PROCNT', 'FAT', 'ASH'].filter(
-    (t) => least(f, t as Tag) !== undefined,
-  ) as Tag[];
+  const known = (tags: readonly Tag[]) =>
+    tags.flatMap((tag) => {
+      const value = least(f, tag);
+      return value === undefined ? [] : [{ tag, value }];
+    });
+  const parts = known(['WATER', 'PROCNT', 'FAT', 'ASH']);
   // Carbohydrate by difference holds the fibre, the sugars and the starch: take the largest that is known.
-  const rest = (['CHOCDF', 'FIBTG', 'FIBC', 'SUGAR', 'STARCH'] as const)
-    .filter((t) => least(f, t) !== undefined)
-    .sort((a, b) => least(f, b)! - least(f, a)!)[0];
-  if (rest) tags.push(rest);
-  const sum = tags.reduce((total, tag) => total + least(f, tag)!, 0);
+  const [rest] = known(['CHOCDF', 'FIBTG', 'FIBC', 'SUGAR', 'STARCH']).sort((a, b) => b.value - a.value);
+  if (rest) parts.push(rest);
+  const sum = parts.reduce((total, { value }) => total + value, 0);
   if (sum <= 100 + SUM_LEEWAY) return [];
-  const list = tags
-    .filter((tag) => least(f, tag)! > 0)
-    .map((tag) => told(tag, least(f, tag)!))
+  const list = parts
+    .filter(({ value }) => value > 0)
+    .map(({ tag, value }) => told(tag, value))
     .join(' + ');
   return [
     {
       check: 'sum',
-      tags,
+      tags: parts.map(({ tag }) => tag),
       message: `100 g cannot hold ${round(sum)} g: ${list}. One of them may be per another weight.`,
     },
   ];
@@ -109,7 +110,9 @@ function partsOver(f: Figures): Warning[] {
     const all = f.composition[whole] ?? f.high?.[whole];
     if (some === undefined || all === undefined || some <= all * (1 + PART_SHARE) + PART_LEEWAY) return [];
     const message = `${told(part, some)} is more than the ${told(whole, all)} it is part of.`;
-    return [{ check: 'part', tags: [part, whole], message: message[0]!.toUpperCase() + message.slice(1) }];
+    return [
+      { check: 'part', tags: [part, whole], message: message.charAt(0).toUpperCase() + message.slice(1) },
+    ];
   });
 }
 
@@ -153,20 +156,23 @@ function stillFresh(f: Figures, { like, group }: About): Warning[] {
     return [{ check: 'dried', tags: ['WATER'], message }];
   }
   const tags: Tag[] = ['PROCNT', 'FAT', 'CHOCDF'];
-  if (water === undefined && tags.every((tag) => f.composition[tag] !== undefined)) {
-    const solids = tags.reduce((sum, tag) => sum + f.composition[tag]!, f.composition.ASH ?? 0);
+  const parts = tags.map((tag) => f.composition[tag]).filter((value) => value !== undefined);
+  if (water === undefined && parts.length === tags.length) {
+    const solids = parts.reduce((sum, part) => sum + part, f.composition.ASH ?? 0);
     if (solids < 60) {
       const message = `Protein, fat and carbohydrate make only ${round(solids)} g of 100 g, so over a third would be water; a dried food has less. The figures may be of the fresh food.`;
       return [{ check: 'dried', tags, message }];
     }
   }
   const fresh = like?.composition;
-  if (!fresh || (fresh.WATER ?? 0) < 50) return [];
-  const shared = (['PROCNT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'] as const).filter(
-    (tag) => f.composition[tag] !== undefined && (fresh[tag] ?? 0) >= 0.5,
-  );
-  const close = shared.filter((tag) => Math.abs(f.composition[tag]! / fresh[tag]! - 1) <= 0.25);
-  if (shared.length < 2 || close.length < shared.length) return [];
-  const message = `These are nearly the figures of ${like.name} with ${round(fresh.WATER!)} % water (${told(shared[0]!, f.composition[shared[0]!]!)} against ${round(fresh[shared[0]!]!)}); dried, each would be several times higher.`;
-  return [{ check: 'dried', tags: shared, message }];
+  if (!like || fresh?.WATER === undefined || fresh.WATER < 50) return [];
+  const shared = (['PROCNT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'] as const).flatMap((tag) => {
+    const [own, its] = [f.composition[tag], fresh[tag]];
+    return own !== undefined && its !== undefined && its >= 0.5 ? [{ tag, own, its }] : [];
+  });
+  const [first] = shared;
+  if (!first || shared.length < 2) return [];
+  if (shared.some(({ own, its }) => Math.abs(own / its - 1) > 0.25)) return [];
+  const message = `These are nearly the figures of ${like.name} with ${round(fresh.WATER)} % water (${told(first.tag, first.own)} against ${round(first.its)}); dried, each would be several times higher.`;
+  return [{ check: 'dried', tags: shared.map(({ tag }) => tag), message }];
 }

@@ -45,8 +45,9 @@ export function askDifferences(amounts: readonly ReadAmount[], questions: Questi
       const having = group.filter(
         (a) => a[facet] !== undefined && !dropped.has(a) && !(facet === 'low' && a.low === 0),
       );
-      if (having.length < 2 || agree(having, facet)) continue;
-      const { tag, per } = having[0]!;
+      const [first] = having;
+      if (!first || having.length < 2 || agree(having, facet)) continue;
+      const { tag, per } = first;
       const id = `differ:${tag}:${facet}${per.basis === 'dry matter' ? ':dry' : ''}`;
       const shown = having.slice(0, 12);
       const answers = [...shown.map((_, k) => String(k)), 'none'];
@@ -72,10 +73,13 @@ function agree(amounts: readonly ReadAmount[], facet: (typeof FACETS)[number]): 
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
   let energy = false;
+  const unit = amounts[0]?.unit;
   for (const a of amounts) {
-    const value = content(a, a[facet]!)!;
+    const printed = a[facet];
+    if (printed === undefined) continue;
+    const value = content(a, printed)!;
     const slack = content(a, a.rounding)! + LEEWAY * value;
-    energy ||= a.unit !== amounts[0]!.unit;
+    energy ||= a.unit !== unit;
     const wider = a.tag === 'ENERC_KCAL' && energy ? ENERGY_LEEWAY * value + 1 : 0;
     least = Math.min(least, value + slack + wider);
     most = Math.max(most, value - slack - wider);

@@ -66,9 +66,10 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
   const carbohydrate = Math.max(least('CHOCDF') ?? 0, fibre + (least('STARCH') ?? 0));
   const sum = APART.reduce((s, tag) => s + (least(tag) ?? 0), carbohydrate);
   if (sum > TOTAL_AT_MOST) {
-    const parts = APART.filter((t) => least(t) !== undefined).map(
-      (t) => `${nutrient(t).name.toLowerCase()} ${shortNumber(least(t)!)}`,
-    );
+    const parts = APART.flatMap((tag) => {
+      const value = least(tag);
+      return value === undefined ? [] : [`${nutrient(tag).name.toLowerCase()} ${shortNumber(value)}`];
+    });
     if (carbohydrate) parts.push(`carbohydrate with fibre ${shortNumber(carbohydrate)}`);
     return [
       { message: `The parts add up to ${shortNumber(sum)} g in 100 g: ${parts.join(', ')}. ${wayOut}` },

@@ -71,11 +71,8 @@ export function figuresOf(reading: LabelReading): LabelFigures {
       const available = content(amount, printed)! * share;
       const fibre = composition.FIBTG;
       if (amount.value !== undefined && fibre !== undefined) {
-        if (
-          composition.CHOCDF !== undefined &&
-          !(finest.has('CHOCDF') && finer(amount, finest.get('CHOCDF')!))
-        )
-          continue;
+        const had = finest.get('CHOCDF');
+        if (composition.CHOCDF !== undefined && !(had && finer(amount, had))) continue;
         finest.set('CHOCDF', amount);
         composition.CHOCDF = available + fibre;
         note('carbohydrate reckoned as the available carbohydrate printed and the dietary fibre together');
@@ -95,6 +92,9 @@ function finer(a: ReadAmount, b: ReadAmount): boolean {
     -content(x, x.value!)!,
   ];
   const [one, other] = [rank(a), rank(b)];
-  for (let k = 0; k < one.length; k++) if (one[k] !== other[k]) return one[k]! < other[k]!;
+  for (const [k, mine] of one.entries()) {
+    const its = other[k];
+    if (its !== undefined && mine !== its) return mine < its;
+  }
   return false;
 }

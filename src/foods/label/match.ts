@@ -52,28 +52,31 @@ function nodeOf(phrase: string): Node {
 }
 
 function addRow(columns: readonly string[], put: (node: Node) => void): void {
-  columns.forEach((spellings, column) => {
-    for (const phrase of spellings.split('|').filter(Boolean)) {
+  for (const [column, language] of LANGUAGES.entries())
+    for (const phrase of spellingsIn(columns[column])) {
       const node = nodeOf(phrase);
       put(node);
       node.languages ??= new Set();
-      node.languages.add(LANGUAGES[column]!);
+      node.languages.add(language);
     }
-  });
 }
 
-for (const [tags, ...rest] of NAMES) {
-  const columns = rest.slice(0, LANGUAGES.length) as string[];
-  const mark = rest[LANGUAGES.length] as Mark | undefined;
-  const called = columns[0]!.split('|')[0]!;
-  addRow(columns, (node) => {
+function spellingsIn(cell = ''): string[] {
+  return cell.split('|').filter(Boolean);
+}
+
+for (const [tags, en, de, fr, nl, es, mark] of NAMES) {
+  const [called = ''] = spellingsIn(en);
+  addRow([en, de, fr, nl, es], (node) => {
     node.name = { tags, called, ...(mark && { mark }) };
   });
 }
-for (const [reason, ...columns] of WITHOUT_TAG)
+for (const [reason, ...columns] of WITHOUT_TAG) {
+  const [called = ''] = spellingsIn(columns[0]);
   addRow(columns, (node) => {
-    node.name = { tags: [], called: columns[0].split('|')[0]!, reason };
+    node.name = { tags: [], called, reason };
   });
+}
 for (const [role, ...columns] of ROLES)
   addRow(columns, (node) => {
     node.roles ??= new Set();
@@ -105,17 +108,15 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
   const items: Item[] = [];
   const languages: ReadonlySet<Language>[] = [];
   let i = 0;
-  while (i < tokens.length) {
-    const token = tokens[i]!;
+  for (let token = tokens[i]; token; token = tokens[i]) {
     const found = token.kind === 'word' || token.kind === 'sign' ? longest(tokens, i) : undefined;
     if (found) {
-      const last = tokens[found.next - 1]!;
       const at = token.at;
-      const end = last.at + last.text.length;
+      const end = found.last.at + found.last.text.length;
       const text = line.slice(at, end);
       const { name, unit, roles } = found.node;
       if (found.node.languages) languages.push(found.node.languages);
-      if (name && endsOnLooseDigit(tokens, found.next))
+      if (name && endsOnLooseDigit(found.last, tokens[found.next]))
         items.push({
           at,
           end,
@@ -125,16 +126,15 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
         });
       else if (name) items.push({ at, end, text, kind: 'name', name });
       else if (unit) items.push({ at, end, text, kind: 'unit', unit });
-      else items.push({ at, end, text, kind: 'role', roles: roles! });
+      else if (roles) items.push({ at, end, text, kind: 'role', roles });
       i = found.next;
       continue;
     }
     const { at, text, key, kind } = token;
     const end = at + text.length;
     if (kind === 'number') {
-      const group = spacedGroup(tokens, i);
-      const tail = tokens[group.next - 1]!;
-      const until = tail.at + tail.text.length;
+      const group = spacedGroup(token, tokens, i + 1);
+      const until = group.last.at + group.last.text.length;
       const previous = tokens[i - 1];
       const glued = previous?.kind === 'sign' && '-−–—+'.includes(previous.text) && token.space === 'none';
       items.push({ at, end: until, text: line.slice(at, until), kind, spaced: group.plain, glued });
@@ -164,23 +164,27 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
   return { items, languages };
 }
 
-function longest(tokens: readonly Token[], from: number): { node: Node; next: number } | undefined {
+/** A phrase of the word table in the tokens: its last token, and where the next thing begins. */
+interface Phrase {
+  readonly node: Node;
+  readonly last: Token;
+  readonly next: number;
+}
+
+function longest(tokens: readonly Token[], from: number): Phrase | undefined {
   let node: Node | undefined = root;
-  let best: { node: Node; next: number } | undefined;
-  for (let i = from; i < tokens.length && node; i++) {
-    const token = tokens[i]!;
+  let best: Phrase | undefined;
+  for (let i = from, token = tokens[i]; token && node; token = tokens[++i]) {
     const joins = token.key === '-' && i > from && token.space === 'none' && tokens[i + 1]?.space === 'none';
     if (joins) continue;
     node = node.next.get(token.key);
-    if (node && (node.name || node.unit || node.roles)) best = { node, next: i + 1 };
+    if (node && (node.name || node.unit || node.roles)) best = { node, last: token, next: i + 1 };
   }
   return best;
 }
 
 /** "D 3 200": a name that took a digit set apart, before what may be the rest of a spaced number. */
-function endsOnLooseDigit(tokens: readonly Token[], next: number): boolean {
-  const last = tokens[next - 1]!;
-  const after = tokens[next];
+function endsOnLooseDigit(last: Token, after: Token | undefined): boolean {
   return (
     last.kind === 'number' &&
     last.space !== 'none' &&
@@ -191,16 +195,22 @@ function endsOnLooseDigit(tokens: readonly Token[], next: number): boolean {
 }
 
 /** Joins "12 000" and "1 250,5"; a gap between columns never joins. */
-function spacedGroup(tokens: readonly Token[], from: number): { next: number; plain: boolean } {
-  let next = from + 1;
-  if (!/^[1-9]\d{0,2}$/.test(tokens[from]!.text)) return { next, plain: false };
-  while (
-    tokens[next]?.kind === 'number' &&
-    tokens[next]!.space === 'one' &&
-    /^\d{3}(?:[.,]\d+)?$/.test(tokens[next]!.text)
-  ) {
+function spacedGroup(
+  first: Token,
+  tokens: readonly Token[],
+  from: number,
+): { last: Token; next: number; plain: boolean } {
+  let next = from;
+  let last = first;
+  if (!/^[1-9]\d{0,2}$/.test(first.text)) return { last, next, plain: false };
+  for (let token = tokens[next]; token && continuesGroup(token); token = tokens[next]) {
+    last = token;
     next++;
-    if (tokens[next - 1]!.text.length > 3) break;
+    if (token.text.length > 3) break;
   }
-  return { next, plain: next > from + 1 };
+  return { last, next, plain: next > from };
+}
+
+function continuesGroup({ kind, space, text }: Token): boolean {
+  return kind === 'number' && space === 'one' && /^\d{3}(?:[.,]\d+)?$/.test(text);
 }

@@ -5,9 +5,9 @@
 export interface NumberReading {
   readonly text: string;
   /** One reading, or two when the mark may be decimal or thousands: the decimal one first. */
-  readonly readings: readonly [number] | readonly [number, number];
+  readonly readings: readonly [number, ...number[]];
   /** Half a step of the last printed digit, for each reading. */
-  readonly rounding: readonly number[];
+  readonly rounding: readonly [number, ...number[]];
   /** The mark that is certainly the decimal mark, if this number shows it. */
   readonly decimalMark?: ',' | '.';
 }
@@ -17,7 +17,7 @@ const FRACTIONS: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾
 /** Reads one number, or says why it is none. @param text digits with marks; spaces only between groups of three */
 export function readNumber(text: string): NumberReading | string {
   if (text.length > 20) return `${text.slice(0, 20)}... is too long for an amount`;
-  const fraction = FRACTIONS[text.at(-1)!];
+  const fraction = FRACTIONS[text.slice(-1)];
   if (fraction !== undefined) {
     const whole = text.slice(0, -1).trim();
     if (!/^\d{0,9}$/.test(whole))
@@ -27,10 +27,10 @@ export function readNumber(text: string): NumberReading | string {
   const marks = [...text].filter((c) => c < '0' || c > '9');
   const kinds = new Set(marks.map((c) => (/\s/u.test(c) ? ' ' : c === '’' ? "'" : c)));
   const pieces = text.split(/[^\d]/u);
-  if (marks.length === 0) return single(text, text);
-  const grouped = (list: readonly string[]) =>
-    list.length > 1 && /^[1-9]\d{0,2}$/.test(list[0]!) && list.slice(1).every((p) => p.length === 3);
-  const last = marks.at(-1)!;
+  const last = marks.at(-1);
+  if (last === undefined) return single(text, text);
+  const grouped = ([first = '', ...rest]: readonly string[]) =>
+    rest.length > 0 && /^[1-9]\d{0,2}$/.test(first) && rest.every((p) => p.length === 3);
   const whole = pieces.slice(0, -1);
   if (kinds.size === 1 && kinds.has(last) && (last === ',' || last === '.')) {
     if (pieces.length > 2) return grouped(pieces) ? single(text, pieces.join('')) : unclear(text);
@@ -40,7 +40,7 @@ export function readNumber(text: string): NumberReading | string {
     return {
       text,
       readings: [decimal.readings[0], thousands.readings[0]],
-      rounding: [decimal.rounding[0]!, thousands.rounding[0]!],
+      rounding: [decimal.rounding[0], thousands.rounding[0]],
     };
   }
   if (kinds.size === 1) return grouped(pieces) ? single(text, pieces.join('')) : unclear(text);

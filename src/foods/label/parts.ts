@@ -49,8 +49,8 @@ class PartReader {
 
   read(): LineParts {
     const { items } = this;
-    while (this.i < items.length) {
-      const why = this.step(items[this.i]!);
+    for (let item = items[this.i]; item; item = items[this.i]) {
+      const why = this.step(item);
       if (why !== undefined) this.miss(why);
     }
     this.close();
@@ -81,17 +81,17 @@ class PartReader {
 
   private takeName(item: Item & { kind: 'name' }): string | undefined {
     if (!this.name && this.columns.length > 0) this.close();
-    const pending = this.name && this.figures.length === 0 && !this.parted;
+    const pending = this.figures.length === 0 && !this.parted ? this.name : undefined;
     if (this.figures.length > 0 || this.parted) {
       if (this.bound) return 'a minimum or maximum stands before a name, not before its figure';
       this.close();
       this.start = this.i;
     }
     if (pending) {
-      const shared = this.name!.tags.filter((tag) => item.name.tags.includes(tag));
+      const shared = pending.tags.filter((tag) => item.name.tags.includes(tag));
       if (shared.length === 0)
         return `"${this.heard.slice(0, 60)}" and "${item.text}" share one figure; give each its own`;
-      if (shared.length < this.name!.tags.length) this.name = item.name;
+      if (shared.length < pending.tags.length) this.name = item.name;
       this.heard += ` ${item.text}`;
     } else {
       this.name = item.name;
@@ -273,15 +273,15 @@ class PartReader {
     if (columns.length > 0) this.parts.push({ kind: 'quantity', columns });
     while (this.i < items.length && !this.ends(this.i)) this.i++;
     const inner = items.slice(this.start, this.i);
-    if (inner.some((i) => i.kind === 'number' || i.kind === 'odd') || why === TRACES) {
-      const from = inner[0]?.at ?? 0;
-      this.parts.push({ kind: 'missed', text: this.text.slice(from, inner.at(-1)!.end), why });
-    }
+    const [first] = inner;
+    const last = inner.at(-1);
+    if (first && last && (inner.some((i) => i.kind === 'number' || i.kind === 'odd') || why === TRACES))
+      this.parts.push({ kind: 'missed', text: this.text.slice(first.at, last.end), why });
     this.reset();
   }
 
   private ends(i: number): boolean {
-    const item = this.items[i]!;
+    const item = this.items[i];
     return isSign(item, ',;|•·.') || isRole(item, 'break');
   }
 

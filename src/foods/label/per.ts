@@ -44,10 +44,12 @@ export function findQuantity(items: readonly Item[], from: number): FoundQuantit
     };
   };
 
+  const here = items[i];
+  const after = items[i + 1];
   const basis = startsPer ? undefined : basisAt(items, i);
   if (basis)
     return {
-      quantity: { kind: 'percent', basis, text: items[i]!.text },
+      quantity: { kind: 'percent', basis, text: textOf(items, i, i + 1) },
       next: i + 1,
       size: false,
       bare: false,
@@ -64,25 +66,21 @@ export function findQuantity(items: readonly Item[], from: number): FoundQuantit
     if (isSign(items[from], '/') && weight.grams < 25) return undefined;
     return make('grams', next, weight.grams);
   }
-  if (startsPer && items[i]?.kind === 'unit') {
-    const unit = (items[i] as Item & { kind: 'unit' }).unit;
-    if (unit === 'g') return make('grams', i + 1, 1);
-  }
-  if (startsPer && items[i]?.kind === 'word' && items[i]!.text.toLowerCase() === 'kg')
+  if (startsPer && here?.kind === 'unit' && here.unit === 'g') return make('grams', i + 1, 1);
+  if (startsPer && here?.kind === 'word' && here.text.toLowerCase() === 'kg')
     return make('grams', i + 1, 1000);
-  if (startsPer && items[i]?.kind === 'number' && items[i + 1]?.kind === 'word') {
-    const each = MILLILITRES[items[i + 1]!.text.toLowerCase()];
+  if (startsPer && here?.kind === 'number' && after?.kind === 'word') {
+    const each = MILLILITRES[after.text.toLowerCase()];
     if (each !== undefined) return make('volume', i + 2);
   }
 
-  const size = isRole(items[i], 'serving size');
-  const counted = items[i]?.kind === 'number' && isRole(items[i + 1], 'serving') ? 1 : 0;
+  const size = isRole(here, 'serving size');
+  const counted = here?.kind === 'number' && isRole(after, 'serving') ? 1 : 0;
   if (!size && !isRole(items[i + counted], 'serving')) return undefined;
   let next = i + counted + 1;
   let equals = false;
-  for (let k = next; k < items.length && k < next + 8; k++) {
-    const item = items[k]!;
-    const found = weightAt(items, k);
+  for (const [k, item] of items.slice(next, next + 8).entries()) {
+    const found = weightAt(items, next + k);
     if (found && found.grams > 0) return make('grams', found.next, found.grams, { size: size || equals });
     if (isSign(item, '=')) equals = true;
     const passes =

@@ -12,9 +12,9 @@ export function questionsOf(text: string, answers: Answers): Question[] {
   for (;;) {
     const fresh = readLabel(text, given).questions.filter((q) => !asked.has(q.id));
     for (const question of fresh) asked.set(question.id, question);
-    const answered = fresh.filter((q) => Object.hasOwn(answers, q.id));
+    const answered = Object.entries(answers).filter(([id]) => fresh.some((q) => q.id === id));
     if (answered.length === 0) break;
-    given = { ...given, ...Object.fromEntries(answered.map((q) => [q.id, answers[q.id]!])) };
+    given = { ...given, ...Object.fromEntries(answered) };
   }
   const open = new Set(readLabel(text, answers).questions.map((q) => q.id));
   return [...asked.values()].filter((q) => open.has(q.id) || Object.hasOwn(answers, q.id));

@@ -1,7 +1,7 @@
 /** Reads a pasted or typed label: tokens, words, parts, quantities, then questions. Pure, and never throws. */
 import { nutrient } from '../../nutrition/nutrients.ts';
 import { Questions } from './ask.ts';
-import { type AttachableLine, attach } from './attach.ts';
+import { type AttachableLine, attach, type Missed } from './attach.ts';
 import { openBrackets } from './brackets.ts';
 import { askCarbohydrate, askDifferences, askMoisture, type CarbohydrateStyle } from './compare.ts';
 import { match } from './match.ts';
@@ -71,10 +71,11 @@ export function readLabel(text: string, answers: Answers = {}): LabelReading {
     decimalMark: marks.size === 1 ? [...marks][0] : undefined,
   };
   const plainCarbohydrate = new Set<ReadAmount>();
+  const missed = [...attached.missed];
   let amounts: readonly ReadAmount[] = attached.drafts.flatMap((draft) => {
     const amount = settle(draft, around, questions);
     if (typeof amount === 'string') {
-      attached.missed[draft.line]!.push({ text: draft.heard, why: amount });
+      missed.push({ line: draft.line, text: draft.heard, why: amount });
       return [];
     }
     if (draft.name.mark === 'carbohydrate') plainCarbohydrate.add(amount);
@@ -83,15 +84,11 @@ export function readLabel(text: string, answers: Answers = {}): LabelReading {
   amounts = askCarbohydrate(amounts, plainCarbohydrate, carbohydrateStyle(text, language), questions);
   const fed = askMoisture(amounts, questions);
   amounts = askDifferences(fed.amounts, questions);
-  const byLine = new Map<number, ReadAmount[]>();
-  for (const amount of amounts) {
-    const list = byLine.get(amount.line);
-    if (list) list.push(amount);
-    else byLine.set(amount.line, [amount]);
-  }
+  const amountsOf = byLine(amounts);
+  const missedOf = byLine(missed);
   return {
     lines: scanned.map((line, i) =>
-      account(line, byLine.get(i) ?? [], attached.missed[i]!, attached.daily[i]!),
+      account(line, amountsOf.get(i) ?? [], missedOf.get(i) ?? [], attached.daily.has(i)),
     ),
     amounts,
     quantities: attached.quantities,
@@ -101,11 +98,21 @@ export function readLabel(text: string, answers: Answers = {}): LabelReading {
   };
 }
 
+function byLine<T extends { readonly line: number }>(list: readonly T[]): ReadonlyMap<number, readonly T[]> {
+  const found = new Map<number, T[]>();
+  for (const one of list) {
+    const had = found.get(one.line);
+    if (had) had.push(one);
+    else found.set(one.line, [one]);
+  }
+  return found;
+}
+
 function account(
   line: Scanned,
   amounts: readonly ReadAmount[],
-  missed: readonly { readonly text: string; readonly why: string }[],
-  daily: number,
+  missed: readonly Missed[],
+  daily: boolean,
 ): ReadLine {
   const { text, parts } = line;
   const notes = amounts.slice(0, MOST_TOLD).map(inWords);
@@ -117,7 +124,7 @@ function account(
         : [],
   );
   if (quantities.length > 0) notes.push(`amounts are ${quantities.slice(0, MOST_TOLD).join(', ')}`);
-  if (daily > 0) notes.push('shares of a daily intake left out');
+  if (daily) notes.push('shares of a daily intake left out');
   for (const m of missed.slice(0, MOST_TOLD)) notes.push(`not read: "${m.text.slice(0, 80)}": ${m.why}`);
   const kind =
     amounts.length > 0
@@ -164,7 +171,8 @@ function inWords(a: ReadAmount): string {
 
 function leading(tally: ReadonlyMap<Language, number>): Language | undefined {
   const sorted = LANGUAGES.map((l) => [l, tally.get(l) ?? 0] as const).sort((a, b) => b[1] - a[1]);
-  return sorted[0]![1] > sorted[1]![1] + 1e-9 ? sorted[0]![0] : undefined;
+  const [first, second] = sorted;
+  return first && second && first[1] > second[1] + 1e-9 ? first[0] : undefined;
 }
 
 /** Marks of a US label and of a European one; both or neither settle nothing. */

@@ -31,11 +31,12 @@ export function settle(draft: Draft, around: Surroundings, questions: Questions)
   if (name.reason) return name.reason;
   const { unit } = figure;
   const fitting = name.tags.filter((tag) => unitFits(tag, unit));
-  if (fitting.length === 0) return misfit(draft);
-  if (unit === '%' && isTraceInPercent(fitting[0]!))
+  const [first] = fitting;
+  if (first === undefined) return misfit(draft);
+  if (unit === '%' && isTraceInPercent(first))
     return `${draft.heard} in % is a share of a daily need, not an amount; write it in mg, µg or IU`;
 
-  let tag = fitting[0]!;
+  let tag = first;
   if (fitting.length > 1) {
     const id = `name:${name.called}`;
     const chosen = questions.choose(id, fitting, () => ({
@@ -113,11 +114,12 @@ function quantityOf(
       message: `The line gives ${draft.heard} once, for ${columns.length} columns; which column is it?`,
       options: columns.map((c, k) => ({ answer: String(k), label: c.text })),
     }));
-    if (chosen === undefined) {
+    const column = chosen === undefined ? undefined : columns[Number(chosen)];
+    if (!column) {
       open.push(id);
       return per;
     }
-    per = columns[Number(chosen)]!;
+    per = column;
   }
   if (per.grams !== undefined) return per;
   if (per.kind === 'serving' && around.serving !== undefined) return { ...per, grams: around.serving };
@@ -149,31 +151,35 @@ function pickReading(
   open: string[],
   notes: string[],
 ): { value: number; rounding: number } | undefined {
-  const at = (k: number) => ({ value: read.readings[k]!, rounding: read.rounding[k]! });
-  if (read.readings.length === 1) return at(0);
+  const [value, grouped] = read.readings;
+  const [rounding, groupedRounding] = read.rounding;
+  const decimal = { value, rounding };
+  if (grouped === undefined || groupedRounding === undefined) return decimal;
+  const thousands = { value: grouped, rounding: groupedRounding };
+  const both = [decimal, thousands];
   const mark = read.text.includes(',') ? ',' : '.';
-  const fits = [0, 1].filter((k) => possible(read.readings[k]!, draft, tag, per));
-  if (fits.length === 1 && per.grams !== undefined) {
-    notes.push(`${read.text} read as ${read.readings[fits[0]!]}, the only reading a food can have`);
-    return at(fits[0]!);
+  const [fit, ...others] = both.filter((reading) => possible(reading.value, draft, tag, per));
+  if (fit && others.length === 0 && per.grams !== undefined) {
+    notes.push(`${read.text} read as ${fit.value}, the only reading a food can have`);
+    return fit;
   }
   if (around.decimalMark) {
-    const k = around.decimalMark === mark ? 0 : 1;
+    const meant = around.decimalMark === mark ? decimal : thousands;
     notes.push(
-      `${read.text} read as ${read.readings[k]}, as the label writes decimals with "${around.decimalMark}"`,
+      `${read.text} read as ${meant.value}, as the label writes decimals with "${around.decimalMark}"`,
     );
-    return at(k);
+    return meant;
   }
   const id = `number:${draft.line}:${read.text}`;
-  const answers = read.readings.map(String);
+  const answers = both.map((reading) => String(reading.value));
   const chosen = questions.choose(id, answers, () => ({
     line: draft.line,
     message: `Is ${read.text} ${draft.figure.unit} of ${draft.heard} ${answers.join(' or ')}?`,
     options: answers.map((answer) => ({ answer, label: `${answer} ${draft.figure.unit}` })),
   }));
-  if (chosen !== undefined) return at(answers.indexOf(chosen));
-  open.push(id);
-  return undefined;
+  const meant = both.find((reading) => String(reading.value) === chosen);
+  if (!meant) open.push(id);
+  return meant;
 }
 
 function possible(amount: number, { figure }: Draft, tag: Tag, per: Quantity): boolean {

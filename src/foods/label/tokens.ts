@@ -62,7 +62,8 @@ export function tokenize(line: string): Token[] {
   let at = 0;
   let space: Token['space'] = 'none';
   while (at < text.length) {
-    const blank = text[at]! > ' ' && text[at]! < '\x7f' ? undefined : take(SPACE, text, at);
+    const char = text.charAt(at);
+    const blank = char > ' ' && char < '\x7f' ? undefined : take(SPACE, text, at);
     if (blank !== undefined) {
       space = blank.length > 1 || blank === '\t' ? 'gap' : 'one';
       at += blank.length;
@@ -79,14 +80,14 @@ export function tokenize(line: string): Token[] {
 
 /** The token at a place; `glued` is the one right before it, if no space parts them. */
 function scan(text: string, at: number, glued: Token | undefined): Scan {
-  const first = text[at]!;
+  const first = text.charAt(at);
   const afterWord = glued?.kind === 'word';
   if (SIMPLE_SIGNS.includes(first)) return ['sign', first];
   if (first >= '0' && first <= '9') {
     const code = afterWord ? undefined : take(ADDITIVE_CODE, text, at);
     if (code) return ['leader', code];
     const slip = take(SLIP_AFTER, text, at);
-    return slip ? ['odd', slip, mixed(slip)] : ['number', take(NUMBER, text, at)!];
+    return slip ? ['odd', slip, mixed(slip)] : ['number', take(NUMBER, text, at) ?? first];
   }
   if ('Nn'.includes(first) && (!glued || glued.kind === 'sign')) {
     const factor = take(PROTEIN_FACTOR, text, at);

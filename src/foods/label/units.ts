@@ -32,15 +32,17 @@ export function unitFits(tag: Tag, unit: PrintedUnit): boolean {
 
 /**
  * A number in a printed unit as one in the unit of the tagname, the quantity left as it is.
- * The caller has made sure with {@link unitFits} that this is possible.
+ * @throws RangeError for a unit that does not fit; {@link unitFits} tells before
  */
 export function inTagUnit(amount: number, unit: PrintedUnit, tag: Tag): number {
   if (unit === 'kcal' || unit === 'IU') return amount;
   if (unit === 'kJ') return amount / KJ_PER_KCAL;
   if (unit === 'MJ') return (amount * 1000) / KJ_PER_KCAL;
   // Divide by how many make a gram, so that 12 mg stays exactly 12 mg.
-  const perGram = MASS[unit]!;
-  const own = Math.round(1 / gramsPer(nutrient(tag).unit)!);
+  const perGram = MASS[unit];
+  const grams = gramsPer(nutrient(tag).unit);
+  if (perGram === undefined || grams === undefined) throw new RangeError(`${tag} is not measured in ${unit}`);
+  const own = Math.round(1 / grams);
   return own >= perGram ? amount * (own / perGram) : amount / (perGram / own);
 }
 

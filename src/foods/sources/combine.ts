@@ -61,7 +61,8 @@ export function combine(
   const all = knownBy(sources, tag, group);
   const followed = choice === 'mean' ? sources : [chosenFrom(sources, choice, tag)];
   const known = choice === 'mean' ? all : knownBy(followed, tag, group);
-  if (known.length === 0) return undefined;
+  const [first, ...others] = known;
+  if (!first) return undefined;
 
   const { mean, se, tau2, q, weights } = randomEffects(
     known.map((s) => s.value),
@@ -72,7 +73,7 @@ export function combine(
   const method = choice !== 'mean' ? 'chosen' : known.length === 1 ? 'single' : 'random effects';
   return {
     value: mean,
-    sd: known.length === 1 ? known[0]!.sd : Math.sqrt(se ** 2 + tau2 + within),
+    sd: others.length === 0 ? first.sd : Math.sqrt(se ** 2 + tau2 + within),
     se,
     ...(low !== undefined && { low }),
     ...(high !== undefined && { high }),

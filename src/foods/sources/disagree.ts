@@ -53,12 +53,23 @@ const SLIPS: readonly Slip[] = [
 /** A wrong quantity scales everything: one nutrient alone at that factor is no sign of it. */
 function allBy(factor: number): NonNullable<Slip['only']> {
   return (_, a, b) => {
-    const shared = NUTRIENTS.filter(({ tag }) => a.composition[tag]! > 0 && b.composition[tag]! > 0);
-    const logs = shared.map(({ tag }) => Math.log(a.composition[tag]! / b.composition[tag]!));
+    const ratios = logRatios(
+      NUTRIENTS.map((n) => n.tag),
+      a,
+      b,
+    );
     const met = (sign: number) =>
-      logs.filter((x) => Math.abs(x * sign - Math.log(factor)) < Math.log(NEAR)).length;
-    return Math.max(met(1), met(-1)) * 2 > shared.length;
+      ratios.filter(({ log }) => Math.abs(log * sign - Math.log(factor)) < Math.log(NEAR)).length;
+    return Math.max(met(1), met(-1)) * 2 > ratios.length;
   };
+}
+
+/** Natural logarithms of a over b, of the nutrients that both know and have. */
+function logRatios(tags: readonly Tag[], a: FoodSource, b: FoodSource): { tag: Tag; log: number }[] {
+  return tags.flatMap((tag) => {
+    const [x, y] = [a.composition[tag], b.composition[tag]];
+    return x !== undefined && y !== undefined && x > 0 && y > 0 ? [{ tag, log: Math.log(x / y) }] : [];
+  });
 }
 
 /** Nutrients that a drying concentrates together. */
@@ -100,15 +111,16 @@ function valuesApart(
   group: string | undefined,
   dried: string | undefined,
 ): Disagreement | undefined {
+  const [x, y] = [a.composition[tag], b.composition[tag]];
   const asFed = differenceOf(tag, a, b, group, 'as fed');
-  if (!asFed) return undefined;
   const byDryMatter = tag !== 'WATER' && moistures(a, b) !== undefined;
-  const found = byDryMatter ? differenceOf(tag, a, b, group, 'dry matter')! : asFed;
+  const found = byDryMatter ? differenceOf(tag, a, b, group, 'dry matter') : asFed;
+  if (x === undefined || y === undefined || !asFed || !found) return undefined;
   const said = (kind: Disagreement['kind'], cause: string): Disagreement => ({
     tag,
     kind,
     between: [a.id, b.id],
-    sentence: `${nutrient(tag).name}: ${figure(a, tag)}, ${figure(b, tag)}${byDryMatter && kind !== 'dried' ? ` (compared on dry matter)` : ''}. ${cause}`,
+    sentence: `${nutrient(tag).name}: ${figure(a, tag, x)}, ${figure(b, tag, y)}${byDryMatter && kind !== 'dried' ? ` (compared on dry matter)` : ''}. ${cause}`,
   });
 
   if (dried && asFed.z > LIMIT && (!byDryMatter || found.z <= LIMIT)) return said('dried', dried);
@@ -169,18 +181,18 @@ function differenceOf(
   const ratio = low > 0 ? high / low : undefined;
   const gap =
     tag === 'WATER' || ratio === undefined
-      ? (high - low) / Math.hypot(sdOf(a, tag, group) * f, sdOf(b, tag, group) * g)
-      : Math.log(ratio) / Math.hypot(cvOf(a, tag, group), cvOf(b, tag, group));
+      ? (high - low) / Math.hypot(sdOf(a, tag, x, group) * f, sdOf(b, tag, y, group) * g)
+      : Math.log(ratio) / Math.hypot(cvOf(a, tag, x, group), cvOf(b, tag, y, group));
   return { less, more, ratio, z: high === low ? 0 : gap };
 }
 
-function sdOf(source: FoodSource, tag: Tag, group: string | undefined): number {
-  return source.sd[tag] || spreadOf(source.composition[tag]!, tag, group);
+function sdOf(source: FoodSource, tag: Tag, value: number, group: string | undefined): number {
+  return source.sd[tag] || spreadOf(value, tag, group);
 }
 
-function cvOf(source: FoodSource, tag: Tag, group: string | undefined): number {
+function cvOf(source: FoodSource, tag: Tag, value: number, group: string | undefined): number {
   const sd = source.sd[tag];
-  return sd ? sd / source.composition[tag]! : variationOf(tag, group)!.cv;
+  return sd ? sd / value : variationOf(tag, group)!.cv;
 }
 
 /** Factors that bring as-fed figures of both to dry matter; 1 where a moisture is unknown. */
@@ -200,19 +212,19 @@ function moistures(a: FoodSource, b: FoodSource): readonly [number, number] | un
  * or, where a moisture is unknown, at least three proximates concentrated by nearly one factor.
  */
 function driedTwin(a: FoodSource, b: FoodSource, group: string | undefined): string | undefined {
-  const shared = PROXIMATES.filter((t) => a.composition[t]! > 0 && b.composition[t]! > 0);
+  const ratios = logRatios(PROXIMATES, b, a);
   const wayOut = "Keep them as two foods, or bring the moist one's figures to the moisture of the dry.";
-  if (moistures(a, b)) {
-    const apart = shared.filter((t) => differenceOf(t, a, b, group, 'as fed')!.z > LIMIT);
-    const alike = apart.filter((t) => differenceOf(t, a, b, group, 'dry matter')!.z <= LIMIT);
+  const water = moistures(a, b);
+  if (water) {
+    const apart = ratios.filter(({ tag }) => differenceOf(tag, a, b, group, 'as fed')!.z > LIMIT);
+    const alike = apart.filter(({ tag }) => differenceOf(tag, a, b, group, 'dry matter')!.z <= LIMIT);
     if (apart.length === 0 || alike.length * 2 <= apart.length) return undefined;
-    const [fresh, dry] = a.composition.WATER! > b.composition.WATER! ? [a, b] : [b, a];
+    const [fresh, dry] = water[0] > water[1] ? [a, b] : [b, a];
     return `On dry matter they agree: ${fresh.name} looks like the moist food (fresh or cooked), ${dry.name} like the dry. ${wayOut}`;
   }
-  if (shared.length < 3) return undefined;
-  const logs = shared.map((t) => Math.log(b.composition[t]! / a.composition[t]!));
-  const mean = logs.reduce((sum, x) => sum + x, 0) / logs.length;
-  if (Math.abs(mean) < Math.log(1.5) || logs.some((x) => Math.abs(x - mean) > Math.log(1.2)))
+  if (ratios.length < 3) return undefined;
+  const mean = ratios.reduce((sum, { log }) => sum + log, 0) / ratios.length;
+  if (Math.abs(mean) < Math.log(1.5) || ratios.some(({ log }) => Math.abs(log - mean) > Math.log(1.2)))
     return undefined;
   // One factor for everything is also what a wrong quantity makes; only the moisture could tell them apart.
   const [fresh, dry] = mean > 0 ? [a, b] : [b, a];
@@ -241,22 +253,24 @@ function looksCrude(
 
 /** Crude fibre is a part of dietary fibre, so one source's crude cannot be above another's dietary. */
 function crudeAboveDietary(a: FoodSource, b: FoodSource, group: string | undefined): Disagreement[] {
-  return [
-    [a, b],
-    [b, a],
-  ].flatMap(([one, other]) => {
-    const crude = one!.composition.FIBC;
-    const dietary = other!.composition.FIBTG;
+  return (
+    [
+      [a, b],
+      [b, a],
+    ] as const
+  ).flatMap(([one, other]) => {
+    const crude = one.composition.FIBC;
+    const dietary = other.composition.FIBTG;
     if (crude === undefined || dietary === undefined) return [];
-    const [f, g] = dryFactors(one!, other!);
-    const sd = Math.hypot(sdOf(one!, 'FIBC', group) * f, sdOf(other!, 'FIBTG', group) * g);
+    const [f, g] = dryFactors(one, other);
+    const sd = Math.hypot(sdOf(one, 'FIBC', crude, group) * f, sdOf(other, 'FIBTG', dietary, group) * g);
     if (crude * f - dietary * g <= LIMIT * sd) return [];
     return [
       {
         tag: 'FIBTG' as const,
         kind: 'fibre' as const,
-        between: [one!.id, other!.id] as const,
-        sentence: `Fibre: ${figure(one!, 'FIBC')} as crude, ${figure(other!, 'FIBTG')} as dietary. Crude fibre is a part of dietary fibre and cannot be more. ${other!.name} may print crude fibre as dietary, or ${one!.name} dietary as crude: correct the name of one.`,
+        between: [one.id, other.id] as const,
+        sentence: `Fibre: ${figure(one, 'FIBC', crude)} as crude, ${figure(other, 'FIBTG', dietary)} as dietary. Crude fibre is a part of dietary fibre and cannot be more. ${other.name} may print crude fibre as dietary, or ${one.name} dietary as crude: correct the name of one.`,
       },
     ];
   });
@@ -276,11 +290,11 @@ function boundsBroken(tag: Tag, a: FoodSource, b: FoodSource): Disagreement[] {
     const value = one.composition[tag];
     if (value !== undefined && low !== undefined && value < low)
       say(
-        `${figure(one, tag)}, but ${other.name} guarantees at least ${rounded(low)} ${unit}. Check that both are the same product; else follow ${other.name}, or leave its guarantee out.`,
+        `${figure(one, tag, value)}, but ${other.name} guarantees at least ${rounded(low)} ${unit}. Check that both are the same product; else follow ${other.name}, or leave its guarantee out.`,
       );
     if (value !== undefined && high !== undefined && value > high)
       say(
-        `${figure(one, tag)}, but ${other.name} guarantees at most ${rounded(high)} ${unit}. Check that both are the same product; else follow ${other.name}, or leave its guarantee out.`,
+        `${figure(one, tag, value)}, but ${other.name} guarantees at most ${rounded(high)} ${unit}. Check that both are the same product; else follow ${other.name}, or leave its guarantee out.`,
       );
     const least = one.low?.[tag];
     if (least !== undefined && high !== undefined && least > high)
@@ -296,8 +310,8 @@ function near(x: number | undefined, y: number | undefined): boolean {
 }
 
 /** "Old table 12 g": who says it and what. */
-function figure(source: FoodSource, tag: Tag): string {
-  return `${source.name} ${rounded(source.composition[tag]!)} ${nutrient(tag).unit}`;
+function figure(source: FoodSource, tag: Tag, value: number): string {
+  return `${source.name} ${rounded(value)} ${nutrient(tag).unit}`;
 }
 
 function rounded(value: number): string {

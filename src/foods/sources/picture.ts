@@ -53,13 +53,13 @@ export function pictureOf(
   const figures = [...rows, ...(together ? [together] : [])].flatMap((row) =>
     [row.value, row.low95, row.high95, row.low, row.high].filter((v) => v !== undefined),
   );
-  const ticks = niceTicks(Math.min(...figures), Math.max(...figures));
+  const { domain, ticks } = niceTicks(Math.min(...figures), Math.max(...figures));
   return {
     tag,
     unit: nutrient(tag).unit,
     rows,
     ...(together && { combined: together }),
-    domain: [ticks[0]!, ticks.at(-1)!],
+    domain,
     ticks,
   };
 }
@@ -74,11 +74,15 @@ function bounds(low: number | undefined, high: number | undefined) {
 }
 
 /** Multiples of 1, 2 or 5 times a power of ten that enclose both, about five steps. */
-function niceTicks(from: number, to: number): number[] {
+function niceTicks(from: number, to: number): Pick<Picture, 'domain' | 'ticks'> {
   const room = to - from || Math.abs(to) || 1;
   const power = 10 ** Math.floor(Math.log10(room / 5));
-  const step = power * [1, 2, 5, 10].find((m) => m * power * 5 >= room * (1 - 1e-9))!;
+  const step = power * ([1, 2, 5].find((m) => m * power * 5 >= room * (1 - 1e-9)) ?? 10);
   const first = Math.floor(from / step + 1e-9);
   const last = Math.max(first + 1, Math.ceil(to / step - 1e-9));
-  return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
+  const at = (k: number) => Number((k * step).toPrecision(12));
+  return {
+    domain: [at(first), at(last)],
+    ticks: Array.from({ length: last - first + 1 }, (_, i) => at(first + i)),
+  };
 }

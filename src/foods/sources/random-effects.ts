@@ -22,11 +22,12 @@ interface RandomEffects {
  */
 export function randomEffects(values: readonly number[], variances: readonly number[]): RandomEffects {
   const k = values.length;
-  if (k === 0 || variances.length !== k)
+  const [first] = values;
+  if (first === undefined || variances.length !== k)
     throw new RangeError('one variance for each of at least one value is needed');
   // Nothing measured is without error; equal values without one (an amount of 0 by nature) need no weighing.
-  if (variances.every((v) => v === 0) && values.every((v) => v === values[0]))
-    return { mean: values[0]!, se: 0, tau2: 0, q: 0, weights: values.map(() => 1 / k) };
+  if (variances.every((v) => v === 0) && values.every((v) => v === first))
+    return { mean: first, se: 0, tau2: 0, q: 0, weights: values.map(() => 1 / k) };
   if (!variances.every((v) => v > 0 && Number.isFinite(v)))
     throw new RangeError(`variances must be above 0, not ${variances.join(', ')}`);
 

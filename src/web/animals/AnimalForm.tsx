@@ -17,7 +17,7 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
   const { house } = useMixDraft();
   const save = useSave('animals');
   const [name, setName] = useState(animal?.name ?? '');
-  const [species, setSpecies] = useState(animal?.species ?? SPECIES[0]!);
+  const [species, setSpecies] = useState(animal?.species ?? SPECIES[0]);
   const [inWords, setInWords] = useState(!SPECIES.includes(species));
   const [lifeStage, setLifeStage] = useState<LifeStage>(animal?.lifeStage ?? 'adult');
   /** The profile chosen by hand; until then a new animal's follows its species and life stage. */

@@ -14,7 +14,10 @@ export function PrintSheet({
   nameOf(f: Ingredient): string;
 }) {
   const { foods, batch_grams: batch } = mix.problem;
-  const used = foods.filter((f) => (mix.shares[f.id] ?? 0) > 0.005);
+  const used = foods.flatMap((food) => {
+    const share = mix.shares[food.id];
+    return share !== undefined && share > 0.005 ? [{ food, share }] : [];
+  });
   return (
     <div className="print-sheet" aria-hidden="true">
       <h1>{mix.name}</h1>
@@ -32,13 +35,11 @@ export function PrintSheet({
           </tr>
         </thead>
         <tbody>
-          {used.map((f) => (
-            <tr key={f.id}>
-              <td>{nameOf(f)}</td>
-              <td>{mix.shares[f.id]!.toFixed(1)} %</td>
-              <td>
-                {view.weighed?.grams?.[f.id] ?? `about ${((mix.shares[f.id]! * batch) / 100).toFixed(1)}`} g
-              </td>
+          {used.map(({ food, share }) => (
+            <tr key={food.id}>
+              <td>{nameOf(food)}</td>
+              <td>{share.toFixed(1)} %</td>
+              <td>{view.weighed?.grams?.[food.id] ?? `about ${((share * batch) / 100).toFixed(1)}`} g</td>
               <td>☐</td>
             </tr>
           ))}

@@ -76,13 +76,16 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
     <section className="remedies" aria-label="What collides and what mends it">
       <h2>{conflict.length === 1 ? 'This cannot be kept' : 'These cannot all be kept'}</h2>
       <ul className="conflict">
-        {conflict.map((s) => (
-          // One wish may stand here several times, about one food each.
-          <li key={`${s.pointer} ${s.sentence}`}>
-            {heldAt(mix, s.pointer) ? `${nameOf(heldAt(mix, s.pointer)!)} is held at its share.` : s.sentence}
-            {isForeign(s.pointer, keptRules) && ' (The target of another animal of this mix asks it.)'}
-          </li>
-        ))}
+        {conflict.map((s) => {
+          const held = heldAt(mix, s.pointer);
+          return (
+            // One wish may stand here several times, about one food each.
+            <li key={`${s.pointer} ${s.sentence}`}>
+              {held ? `${nameOf(held)} is held at its share.` : s.sentence}
+              {isForeign(s.pointer, keptRules) && ' (The target of another animal of this mix asks it.)'}
+            </li>
+          );
+        })}
       </ul>
       {!none && (
         <>

@@ -104,6 +104,7 @@ export function BoughtPacks({ buying }: { buying: Buying }) {
   const { told, busy } = buying;
   const groupOf = groupsIn(house);
   const toFreeze = told?.what === 'bought' && told.kept.some((l) => needsTreatment(l, groupOf(l.food)).needs);
+  const firstFailed = told?.failed[0];
   return (
     <section className={told ? 'shop-told' : 'shop-told-none'} aria-label="Bought just now">
       <div role="status" className="shop-told-words" tabIndex={-1}>
@@ -120,10 +121,10 @@ export function BoughtPacks({ buying }: { buying: Buying }) {
             .
           </p>
         )}
-        {told && told.failed.length > 0 && (
+        {told && firstFailed && (
           <p className="field-error">
             {told.what === 'bought' ? 'Not kept: ' : 'Still in the cupboard: '}
-            {told.failed.map((f) => f.lot.name).join('; ')}. {told.failed[0]!.why}
+            {told.failed.map((f) => f.lot.name).join('; ')}. {firstFailed.why}
           </p>
         )}
         {told?.note && told.kept.length > 0 && <p className="hint">{told.note}</p>}

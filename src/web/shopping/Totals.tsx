@@ -5,6 +5,7 @@ import { pricesOf, toPayWords } from './view-model.ts';
 
 export function Totals({ list, eating }: { list: ShoppingList; eating: Eating }) {
   const { batch, perKg, perDay, unknown } = pricesOf(list, eating.gramsADay);
+  const [animal, ...others] = eating.animals;
   const delivery = list.orders.reduce((sum, o) => sum + o.delivery, 0);
   return (
     <>
@@ -14,9 +15,7 @@ export function Totals({ list, eating }: { list: ShoppingList; eating: Eating })
         <Total name="Of a kilogram" words={perKg} />
         {perDay !== undefined && (
           <Total
-            name={
-              eating.animals.length === 1 ? `Of a day for ${eating.animals[0]!.name}` : 'Of a day for all'
-            }
+            name={animal && others.length === 0 ? `Of a day for ${animal.name}` : 'Of a day for all'}
             words={perDay}
           />
         )}

@@ -164,7 +164,7 @@ export function otherFoods(
   standing: Standing,
 ): readonly (readonly [id: string, words: string])[] {
   const { state, inBowl, planned, names, next } = standing;
-  const place = (food: string) =>
+  const place = (food: string): 0 | 1 | 2 =>
     batch.pours.some((p) => p.food === food) ? 1 : (state.targets[food] ?? 0) > 0 ? 0 : 2;
   const all = [...new Set([...batch.order, ...Object.keys(state.targets)])];
   return all
@@ -176,7 +176,7 @@ export function otherFoods(
         `${name}, ${gramWords(state.targets[food] ?? 0)} to come`,
         `more of ${name}, ${gramWords(inBowl[food] ?? 0)} in the bowl`,
         `${name}, ${(planned[food] ?? 0) > 0 ? 'left out now' : 'not planned'}`,
-      ];
-      return [food, words[place(food)]!] as const;
+      ] as const;
+      return [food, words[place(food)]] as const;
     });
 }

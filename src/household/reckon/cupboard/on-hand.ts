@@ -37,6 +37,9 @@ export function withCupboard(
 ): Mix {
   const to = new Map(changes.map((c) => [c.food, c.to]));
   return withProblem(mix, {
-    foods: mix.problem.foods.map((f) => (to.has(f.id) ? { ...f, on_hand_grams: to.get(f.id)! } : f)),
+    foods: mix.problem.foods.map((f) => {
+      const grams = to.get(f.id);
+      return grams === undefined ? f : { ...f, on_hand_grams: grams };
+    }),
   });
 }

@@ -59,8 +59,8 @@ function lotsBack(pours: Batch['pours'], food: string, grams: number): Pour['lot
 function takeOut(inBowl: Part[], grams: number, of: (part: Part) => boolean = () => true): Part[] {
   const taken: Part[] = [];
   let open = grams;
-  for (let i = inBowl.length - 1; i >= 0 && open > CRUMB; i--) {
-    const part = inBowl[i]!;
+  for (const part of inBowl.toReversed()) {
+    if (open <= CRUMB) break;
     if (!of(part)) continue;
     const g = Math.min(open, part.grams);
     if (g <= 0) continue;

@@ -169,8 +169,9 @@ export function foodsByGroup(foods: readonly Ingredient[]): [string, Ingredient[
   const groups = new Map<string, Ingredient[]>(Object.keys(FOOD_GROUPS).map((g) => [g, []]));
   for (const food of foods) {
     const group = food.group ?? OTHER;
-    if (!groups.has(group)) groups.set(group, []);
-    groups.get(group)!.push(food);
+    const members = groups.get(group);
+    if (members) members.push(food);
+    else groups.set(group, [food]);
   }
   return [...groups].filter(([, list]) => list.length > 0);
 }

@@ -118,10 +118,13 @@ function inSteps(
   step: number,
 ): Record<string, number> {
   const total = Math.round(batch / step);
-  const ids = Object.keys(shares);
   const parts = Object.values(shares).map((share) => (share / 100) * total);
+  const steps = largestRemainder(parts, total);
   return Object.fromEntries(
-    largestRemainder(parts, total).flatMap((steps, k) => (steps > 0 ? [[ids[k]!, tidy(steps * step)]] : [])),
+    Object.keys(shares).flatMap((id, k) => {
+      const held = steps[k];
+      return held !== undefined && held > 0 ? [[id, tidy(held * step)]] : [];
+    }),
   );
 }
 

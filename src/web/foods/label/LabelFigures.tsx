@@ -52,7 +52,7 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
         <ul className="label-notes">
           {notes.map((note) => (
             <li key={note} className="hint">
-              {note[0]!.toUpperCase() + note.slice(1)}.
+              {note.charAt(0).toUpperCase() + note.slice(1)}.
             </li>
           ))}
         </ul>

@@ -19,12 +19,19 @@ export function markedText(text: string, spans: readonly TextSpan[]): Piece[] {
     .map((s, index) => ({ ...s, index }))
     .filter((s) => s.start < s.end && s.end <= text.length && s.start >= 0);
   const cuts = [...new Set([0, text.length, ...kept.flatMap((s) => [s.start, s.end])])].sort((a, b) => a - b);
-  return cuts.slice(1).map((end, i) => {
-    const start = cuts[i]!;
-    return {
+  const pieces: Piece[] = [];
+  let start = 0;
+  for (const end of cuts.slice(1)) {
+    pieces.push({
       text: text.slice(start, end),
-      marked: kept.some((s) => s.start <= start && s.end >= end),
+      marked: coveredBy(kept, start, end),
       ends: kept.filter((s) => s.end === end).map((s) => s.index),
-    };
-  });
+    });
+    start = end;
+  }
+  return pieces;
+}
+
+function coveredBy(spans: readonly TextSpan[], start: number, end: number): boolean {
+  return spans.some((s) => s.start <= start && s.end >= end);
 }

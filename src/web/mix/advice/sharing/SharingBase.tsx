@@ -130,18 +130,23 @@ export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Pr
 
       <h3>{blended ? 'What each gets added' : 'What it costs each'}</h3>
       <div className="sharing-animals">
-        {portions.map((p, k) => (
-          <Portion
-            key={p.id}
-            portion={weighedNow?.[k]?.portion ?? p}
-            cost={costWords(shared.animals[k]!.cost)}
-            batch={problem.batch_grams}
-            step={problem.scale_step_grams}
-            blended={blended}
-            standing={weighedNow?.[k]?.standing}
-            nameOf={nameOf}
-          />
-        ))}
+        {shared.animals.map(({ id, cost }, k) => {
+          const portion = weighedNow?.[k]?.portion ?? portions[k];
+          return (
+            portion && (
+              <Portion
+                key={id}
+                portion={portion}
+                cost={costWords(cost)}
+                batch={problem.batch_grams}
+                step={problem.scale_step_grams}
+                blended={blended}
+                standing={weighedNow?.[k]?.standing}
+                nameOf={nameOf}
+              />
+            )
+          );
+        })}
       </div>
     </>
   );

@@ -34,7 +34,9 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
 
   function walk(event: KeyboardEvent, k: number) {
     // Along the line as it lies on the screen: right is right.
-    const right = points.at(-1)!.a >= points[0]!.a ? 1 : -1;
+    const [first, last] = [points[0], points.at(-1)];
+    if (!first || !last) return;
+    const right = last.a >= first.a ? 1 : -1;
     const to = {
       ArrowRight: k + right,
       ArrowLeft: k - right,

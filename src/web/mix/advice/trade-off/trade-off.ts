@@ -145,9 +145,13 @@ export function measure(
     return apart / 2;
   }
   if (goal.aim === 'cheap') {
-    const used = problem.foods.filter((f) => share(f) > 0);
-    if (used.some((f) => f.price_per_kg === undefined)) return undefined;
-    return used.reduce((sum, f) => sum + (share(f) * f.price_per_kg!) / 100, 0);
+    let price = 0;
+    for (const f of problem.foods) {
+      if (share(f) <= 0) continue;
+      if (f.price_per_kg === undefined) return undefined;
+      price += (share(f) * f.price_per_kg) / 100;
+    }
+    return price;
   }
   if ('group' in goal) {
     return problem.foods.reduce((sum, f) => sum + (groups[f.id] === goal.group ? share(f) : 0), 0);

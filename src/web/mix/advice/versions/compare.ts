@@ -180,7 +180,9 @@ function coverageOf({ nutrients }: Evaluation, rule: NutrientRule | RatioRule): 
 function unasked({ problem, evaluation }: ComparedMix, rule: NutrientRule | RatioRule): WindowView {
   const { min: _min, max: _max, ...open } = rule;
   const still = { ...evaluation, breaches: [], estimated: [], unsure: [] };
-  return windowViews({ ...problem, rules: [open] }, still, undefined)[0]!;
+  const [view] = windowViews({ ...problem, rules: [open] }, still, undefined);
+  if (!view) throw new Error('a content rule has a window');
+  return view;
 }
 
 /** Nutrient and ratio rules by what they bind; a second rule on the same content comes second in both mixes. */

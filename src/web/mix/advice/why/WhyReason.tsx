@@ -72,5 +72,6 @@ function letGoWords({ sentence, to }: Reason): string {
 
 /** What a reason is about, from its sentence: "Fat of the ration". */
 function subject({ sentence }: Reason): string {
-  return sentence.split(' stands at ')[0]!;
+  const [about = sentence] = sentence.split(' stands at ');
+  return about;
 }
