@@ -13,7 +13,7 @@ const DOCS = [
   'docs/drying-model.md',
 ];
 /** Where a path in a text may begin. */
-const FROM = ['', 'src', 'src/web', 'src/web/mix', 'src/household', 'src/formulation'];
+const FROM = ['', 'src'];
 const PATH = /`((?:[\w.-]+\/)+[\w.-]+\.(?:ts|tsx|json|mjs|css|md))`/g;
 const LINK = /\]\((?!https?:|#)([^)#]+)(?:#[^)]*)?\)/g;
 

@@ -1,21 +1,18 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
 import { demoHousehold } from './demo.ts';
 import { openStore, type Store } from './store.ts';
 
-let folder: string;
+const folder = folderForEachTest();
 let store: Store;
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'pouchful-kitchen-'));
-  store = openStore(join(folder, 'household.sqlite'));
+  store = openStore(join(folder(), 'household.sqlite'));
   await store.putAll(demoHousehold());
 });
 afterEach(async () => {
   await store.close();
-  rmSync(folder, { recursive: true, force: true });
 });
 
 const mix = demoHousehold().mixes[0]!;

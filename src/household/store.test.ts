@@ -1,46 +1,25 @@
 /** What the store promises, on real files. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { beforeEach, expect, it } from 'vitest';
+import { demo, mix, version } from '../../test/household/demo-version.ts';
+import { EMPTY } from '../../test/household/empty-household.ts';
+import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import { PROFILES } from '../targets/profiles.ts';
-import { demoHousehold } from './demo.ts';
-import { migrate, SCHEMA_VERSION } from './migrations.ts';
-import type { Animal, Household, Mix, MixVersion, OwnFood } from './model.ts';
+import { SCHEMA_VERSION } from './migrations.ts';
+import type { Animal, Household, Mix, OwnFood } from './model.ts';
 import { seedOnFirstRun } from './seed.ts';
 import { openStore, StoreError } from './store.ts';
 
-const NO_KITCHEN = { lots: [], offers: [], dryingRuns: [], batches: [], kitchen: [] };
-const EMPTY: Household = {
-  foods: [],
-  profiles: [],
-  animals: [],
-  mixes: [],
-  versions: [],
-  ...NO_KITCHEN,
-};
-
-let folder: string;
+const folder = folderForEachTest();
 let path: string;
 
 beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'pouchful-store-'));
-  path = join(folder, 'deep', 'household.sqlite');
+  path = join(folder(), 'deep', 'household.sqlite');
 });
-afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-const demo = demoHousehold();
-const mix = demo.mixes[0]!;
 const bramble = demo.animals[0]!;
-const version: MixVersion = {
-  id: 'v1',
-  mixId: mix.id,
-  name: 'before the fat came down',
-  problem: { ...mix.problem, batch_grams: 250 },
-  shares: { millet: 97.5 },
-  keptAt: '2026-11-25T08:30:00.000Z',
-};
 
 it('makes the file in the newest shape, with nothing in it', async () => {
   const store = openStore(path);
@@ -85,12 +64,12 @@ it('keeps everything over a reopening', async () => {
     refuses: ['nettle-leaf-dried', 'own'],
   };
   const whole: Household = {
+    ...EMPTY,
     foods: [...demo.foods, own],
     profiles: [profile],
     animals: [bramble, hazel],
     mixes: [mix, { ...mix, id: 'both', animalIds: [bramble.id, hazel.id] }],
     versions: [version, { ...version, id: 'a-later-one', name: 'later' }],
-    ...NO_KITCHEN,
   };
   const store = openStore(path);
   await store.putAll(whole);
@@ -255,7 +234,7 @@ it('refuses a file of a newer Pouchful and a file that is none', async () => {
   file.pragma(`user_version = ${SCHEMA_VERSION + 1}`);
   file.close();
   expect(() => openStore(path)).toThrow('use the newer Pouchful');
-  const other = join(folder, 'notes.txt');
+  const other = join(folder(), 'notes.txt');
   writeFileSync(other, 'just some words, many more than a page header would need to look right. '.repeat(20));
   expect(() => openStore(other)).toThrow('is no household file');
 });
@@ -290,90 +269,4 @@ it('keeps bounds, sources, choices and borrowed amounts of a food', async () => 
   const again = openStore(path);
   expect((await again.household()).foods).toEqual([own]);
   await again.close();
-});
-
-/** A file as the first step left it: a food, two animals, and a mix for one of them and one for nobody. */
-function firstShape(): void {
-  mkdirSync(dirname(path), { recursive: true });
-  const file = new Database(path);
-  file.pragma('foreign_keys = ON');
-  migrate(file, 1);
-  const pellet = demo.foods[0]!;
-  file
-    .prepare('INSERT INTO foods VALUES (?, ?, ?, NULL, NULL, ?, 1, ?, ?)')
-    .run(
-      pellet.id,
-      pellet.name,
-      pellet.kind,
-      pellet.source,
-      JSON.stringify(pellet.composition),
-      JSON.stringify(pellet.sd),
-    );
-  const profile = file.prepare("INSERT INTO profiles VALUES (?, ?, 'hamster', 'old age', 'none', '', '[]')");
-  profile.run('mine', 'Mine');
-  const animal = file.prepare("INSERT INTO animals VALUES (?, ?, 'golden hamster', 1)");
-  animal.run('demo-animal', 'Bramble');
-  animal.run('unfed', 'Hazel');
-  const { variation: _later, cautions: _too, ...problem } = mix.problem;
-  const add = file.prepare("INSERT INTO mixes VALUES (?, ?, ?, ?, ?, ?, ?, '[]')");
-  const values = [mix.updatedAt, JSON.stringify(problem), JSON.stringify(mix.shares)];
-  add.run('demo-mix', mix.name, 'demo-animal', 'mine', ...values);
-  add.run('later', 'Later mix', 'demo-animal', 'hamster-nrc', ...values);
-  add.run('nobodys', 'For nobody', null, 'hamster-adult', ...values);
-  file.prepare("INSERT INTO mix_foods VALUES ('demo-mix', 'demo-pellet')").run();
-  file.close();
-}
-
-it('brings a file of the first shape to the newest, with everything in it', async () => {
-  firstShape();
-  const store = openStore(path);
-  expect(store.isNew).toBe(false);
-  const household = await store.household();
-  expect(household.foods).toEqual(demo.foods);
-  expect(household.profiles.map((p) => p.id)).toEqual(['mine']);
-  const asBefore = { species: 'golden hamster', lifeStage: 'adult', refuses: [], invented: true };
-  expect(household.animals).toEqual([
-    { ...asBefore, id: 'demo-animal', name: 'Bramble', profileId: 'mine' },
-    { ...asBefore, id: 'unfed', name: 'Hazel', profileId: 'hamster-adult' },
-  ]);
-  expect(household.mixes.map((m) => [m.id, m.animalIds, m.profileId])).toEqual([
-    ['demo-mix', ['demo-animal'], 'mine'],
-    ['later', ['demo-animal'], 'hamster-nrc'],
-    ['nobodys', [], 'hamster-adult'],
-  ]);
-  expect(household.mixes[0]).toEqual({ ...mix, profileId: 'mine' });
-  expect(household.versions).toEqual([]);
-  await expect(store.deleteFood('demo-pellet')).rejects.toThrow('"First mix"');
-  await store.putVersion(version);
-  await store.deleteAnimal('demo-animal');
-  expect((await store.household()).mixes.map((m) => m.animalIds)).toEqual([[], [], []]);
-  await store.close();
-  const file = new Database(path);
-  expect(file.pragma('foreign_key_check')).toEqual([]);
-  expect(file.pragma('integrity_check', { simple: true })).toBe('ok');
-  file.close();
-});
-
-it.each([1, 2])('gives a file brought up from step %i the shape of a new one', async (step) => {
-  const shape = (at: string) => {
-    const file = new Database(at);
-    const tables = file.prepare("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name").all();
-    const columns = (tables as { name: string }[]).map(({ name }) => [
-      name,
-      file.pragma(`table_info(${name})`),
-      file.pragma(`foreign_key_list(${name})`),
-    ]);
-    file.close();
-    return columns;
-  };
-  const newest = join(folder, 'newest.sqlite');
-  await openStore(newest).close();
-  const old = join(folder, 'old.sqlite');
-  const file = new Database(old);
-  migrate(file, step);
-  file.close();
-  const store = openStore(old);
-  expect(store.isNew).toBe(false);
-  await store.close();
-  expect(shape(old)).toEqual(shape(newest));
 });

@@ -1,10 +1,10 @@
 /** The HTTP interface over a real store. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import { demoHousehold } from '../household/demo.ts';
 import { openStore, type Store } from '../household/store.ts';
 import { PROFILES } from '../targets/profiles.ts';
@@ -13,24 +13,22 @@ import { createApp } from './app.ts';
 const demo = demoHousehold();
 const mix = demo.mixes[0]!;
 const pellet = demo.foods[0]!;
-let folder: string;
+const folder = folderForEachTest();
 let store: Store;
 let app: OpenAPIHono;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'pouchful-server-'));
-  mkdirSync(join(folder, 'web', 'assets'), { recursive: true });
-  writeFileSync(join(folder, 'web', 'index.html'), '<title>Pouchful</title>');
-  writeFileSync(join(folder, 'web', 'assets', 'a-1.js'), 'export {}');
-  writeFileSync(join(folder, 'reference.bin'), 'x'.repeat(5000));
-  writeFileSync(join(folder, 'secret.txt'), 'secret');
-  store = openStore(join(folder, 'household.sqlite'));
+  mkdirSync(join(folder(), 'web', 'assets'), { recursive: true });
+  writeFileSync(join(folder(), 'web', 'index.html'), '<title>Pouchful</title>');
+  writeFileSync(join(folder(), 'web', 'assets', 'a-1.js'), 'export {}');
+  writeFileSync(join(folder(), 'reference.bin'), 'x'.repeat(5000));
+  writeFileSync(join(folder(), 'secret.txt'), 'secret');
+  store = openStore(join(folder(), 'household.sqlite'));
   await store.putAll(demo);
-  app = createApp({ store, webDir: join(folder, 'web'), referenceFile: join(folder, 'reference.bin') });
+  app = createApp({ store, webDir: join(folder(), 'web'), referenceFile: join(folder(), 'reference.bin') });
 });
 afterEach(async () => {
   await store.close();
-  rmSync(folder, { recursive: true, force: true });
 });
 
 const put = (path: string, body: unknown) =>
@@ -236,7 +234,7 @@ describe('who may ask', () => {
   });
 
   it('serves the host it was told to listen on', async () => {
-    const wide = createApp({ store, webDir: folder, referenceFile: '', host: 'shelter.lan' });
+    const wide = createApp({ store, webDir: folder(), referenceFile: '', host: 'shelter.lan' });
     expect((await wide.request('/api/household', { headers: { host: 'shelter.lan:80' } })).status).toBe(200);
   });
 });

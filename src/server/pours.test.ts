@@ -1,9 +1,8 @@
 /** Weighing over HTTP: pours go onto a batch, once each, and two devices on one batch never write over one another. */
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import { demoHousehold } from '../household/demo.ts';
 import type { PourAnswer } from '../household/model.ts';
 import { openStore, type Store } from '../household/store.ts';
@@ -36,18 +35,16 @@ const first = pour(15);
 const second = pour(12.5, 1);
 const ended: Batch = { ...empty, pours: [first], finishedAt: '2026-03-20T11:00:00Z' };
 
-let folder: string;
+const folder = folderForEachTest();
 let store: Store;
 let app: OpenAPIHono;
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'pouchful-pours-'));
-  store = openStore(join(folder, 'household.sqlite'));
+  store = openStore(join(folder(), 'household.sqlite'));
   await store.putKitchen('batches', empty);
-  app = createApp({ store, webDir: folder, referenceFile: '' });
+  app = createApp({ store, webDir: folder(), referenceFile: '' });
 });
 afterEach(async () => {
   await store.close();
-  rmSync(folder, { recursive: true, force: true });
 });
 
 const send = (method: string, path: string, body: unknown, seen?: Batch) =>

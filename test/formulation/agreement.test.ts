@@ -1,12 +1,11 @@
 /** Formulation against an independent solver, on up to 2,000 problems drawn from the real tables. */
 import { solveQP } from 'quadprog';
-import { beforeAll, describe, expect, test } from 'vitest';
-import type { Reference } from '../../src/foods/reference.ts';
+import { describe, expect, test } from 'vitest';
 import { applyRemedy } from '../../src/formulation/advice/apply-remedy.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
 import { parseProblem } from '../../src/formulation/problem/parse.ts';
 import type { Problem } from '../../src/formulation/problem/problem.ts';
-import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { draws } from '../draws.ts';
 import { glpkGrams, glpkSolve, plainRows } from './oracle.ts';
@@ -17,15 +16,9 @@ const NEAREST = draws(300, 40);
 const SPANS = draws(40, 8);
 /** Problems small enough to try every whole number of grams. */
 const SMALL = draws(400, 60);
-let reference: Reference;
-let highs: Highs;
-let pool: ReturnType<typeof fullyKnown>;
-
-beforeAll(async () => {
-  reference = loadReference();
-  highs = await loadHighs();
-  pool = fullyKnown(reference);
-});
+const reference = loadReference();
+const highs = await loadHighs();
+const pool = fullyKnown(reference);
 
 function solve(drawn: DrawnProblem | Problem) {
   const { problem } = parseProblem(JSON.parse(JSON.stringify(drawn)), reference);

@@ -1,11 +1,10 @@
 /** Counting rules and aims against an independent oracle, on up to 3,000 problems drawn from the real tables. */
-import { beforeAll, describe, expect, test } from 'vitest';
-import type { Reference } from '../../src/foods/reference.ts';
+import { describe, expect, test } from 'vitest';
 import { Formulation } from '../../src/formulation/formulation.ts';
 import { parseProblem } from '../../src/formulation/problem/parse.ts';
 import type { Aim } from '../../src/formulation/problem/problem.ts';
 import type { Best } from '../../src/formulation/problem/result.ts';
-import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { draws } from '../draws.ts';
 import {
@@ -41,15 +40,9 @@ const SMALL = draws(200, 40);
 const SQUARES = draws(100, 20);
 const POSED = draws(150, 60);
 const SURVEYED = draws(300, 60);
-let reference: Reference;
-let highs: Highs;
-let pool: ReturnType<typeof fullyKnown>;
-
-beforeAll(async () => {
-  reference = loadReference();
-  highs = await loadHighs();
-  pool = fullyKnown(reference);
-});
+const reference = loadReference();
+const highs = await loadHighs();
+const pool = fullyKnown(reference);
 
 function formulated<T>(problem: CountingProblem, ask: (formulation: Formulation) => T): T {
   const parsed = parseProblem(JSON.parse(JSON.stringify(problem)), reference);

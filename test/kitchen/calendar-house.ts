@@ -3,6 +3,7 @@ import { demoHousehold } from '../../src/household/demo.ts';
 import type { Household, Mix } from '../../src/household/model.ts';
 import type { Circumstances } from '../../src/household/reckon/calendar/circumstances.ts';
 import type { Batch, Day, FreezeStep, Kitchen, Lot } from '../../src/kitchen/model.ts';
+import { lotOf } from './cupboards.ts';
 
 export const today = '2026-03-10';
 
@@ -24,17 +25,9 @@ export const rounds = (days: readonly string[], done = 0): FreezeStep[] =>
     ...(i < done && { doneOn: days[i + 1]! }),
   }));
 
-export const lot = (food: string, about: Partial<Lot> = {}): Lot => ({
-  id: `lot-${food}`,
-  food,
-  name: food,
-  grams: 500,
-  form: 'dry',
-  boughtOn: '2026-03-08',
-  frozen: false,
-  cold: [],
-  ...about,
-});
+/** 500 g of a food, dry, bought two days ago. */
+export const lot = (food: string, about: Partial<Lot> = {}): Lot =>
+  lotOf({ id: `lot-${food}`, food, grams: 500, boughtOn: '2026-03-08', ...about });
 
 /** 300 g of the mix, finished on a day. */
 export const batch = (id: string, on: string, about: Partial<Batch> = {}): Batch => ({

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import type { CupboardContents } from '../../src/kitchen/cupboard/cupboard.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../../src/kitchen/model.ts';
+import { problemOf } from '../formulation/problem-of.ts';
 
 const FOODS = ['oats', 'carrot', 'linseed'] as const;
 const DAYS = ['2026-01-05', '2026-01-20', '2026-02-10', '2026-03-01'] as const;
@@ -24,15 +25,7 @@ export function lotOf(lot: Partial<Lot> & { readonly id: string }): Lot {
 export function batchOf(batch: Partial<Batch> & { readonly id: string }): Batch {
   return {
     name: batch.id,
-    problem: {
-      foods: [],
-      rules: [],
-      beside: [],
-      objective: 'nearest',
-      confidence: 0,
-      batch_grams: 300,
-      scale_step_grams: 1,
-    },
+    problem: problemOf(),
     shares: {},
     order: [],
     grams: 300,

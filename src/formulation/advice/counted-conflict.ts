@@ -15,7 +15,7 @@ import type { Highs } from '../solve/highs.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { dryFoods } from './dry-foods.ts';
-import { addition, allowed, change, dearest, loosenSentence } from './remedies.ts';
+import { addition, allowed, change, dearest, loosening } from './remedies.ts';
 
 /** Further foods that are tried, and that are named. */
 const MOST_TRIED = 40;
@@ -136,13 +136,7 @@ export class CountedConflict {
     if (reached === undefined) return undefined;
     const to = outwards(reached, bound.side, 4);
     if (!allowed(bound, to)) return undefined;
-    return {
-      kind: 'loosen',
-      pointer: bound.pointer,
-      from: bound.bound,
-      to,
-      sentence: loosenSentence(bound, to),
-    };
+    return loosening(bound, to);
   }
 
   /** A number of foods by whole foods, a least share or weight by hundredths of it: the nearest that can be kept. */

@@ -1,7 +1,8 @@
 /** Two goals against each other: ends by independent solvers, and no mix that is better in both. */
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { draws } from '../../../test/draws.ts';
 import { glpkSolve } from '../../../test/formulation/oracle.ts';
+import { problemOf } from '../../../test/formulation/problem-of.ts';
 import {
   type DrawnProblem,
   drawProblem,
@@ -12,18 +13,15 @@ import { leastSquares, plainWants } from '../../../test/formulation/squares-orac
 import { loadReference } from '../../household/reference-file.ts';
 import { Formulation } from '../formulation.ts';
 import { parseProblem } from '../problem/parse.ts';
-import type { Shares } from '../problem/problem.ts';
-import { type Highs, loadHighs } from '../solve/highs.ts';
+import type { Problem, Shares } from '../problem/problem.ts';
+import { loadHighs } from '../solve/highs.ts';
 import type { Goal } from './frontier.ts';
 
 const RANDOM_MIXES = draws(2000, 300);
 const PROBLEMS = 3;
 const reference = loadReference();
 const pool = fullyKnown(reference);
-let highs: Highs;
-beforeAll(async () => {
-  highs = await loadHighs();
-});
+const highs = await loadHighs();
 
 const PAIRS: readonly (readonly [Goal, Goal])[] = [
   [{ aim: 'cheap' }, { aim: 'varied' }],
@@ -135,19 +133,13 @@ describe(`on ${PROBLEMS} drawn problems`, () => {
 });
 
 describe('where there is little to trade', () => {
-  const drawn: DrawnProblem = {
+  const drawn = problemOf({
     foods: [
       { id: 'oats', ref: 'sr28:20038', price_per_kg: 2 },
       { id: 'millet', ref: 'sr28:20031', price_per_kg: 2 },
     ],
-    rules: [],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-  };
-  const frontierOf = (problem: DrawnProblem, a: Goal, b: Goal) => {
+  });
+  const frontierOf = (problem: Problem, a: Goal, b: Goal) => {
     const parsed = parseProblem(JSON.parse(JSON.stringify(problem)), reference).problem;
     return new Formulation(parsed, { reference, highs }).frontier(a, b);
   };
@@ -174,7 +166,7 @@ describe('where there is little to trade', () => {
   });
 
   test('rules that no mix can keep leave no point', () => {
-    const never: DrawnProblem = { ...drawn, rules: [{ nutrient: 'PROCNT', min: 90 }] };
+    const never: Problem = { ...drawn, rules: [{ nutrient: 'PROCNT', min: 90 }] };
     expect(frontierOf(never, { aim: 'near' }, { aim: 'varied' })).toEqual([]);
   });
 });

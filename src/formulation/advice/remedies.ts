@@ -52,14 +52,7 @@ function loosen(elastic: Elastic, k: number): Loosening | undefined {
       const to = outwards(reached, bound.side, digits);
       if (!allowed(bound, to)) continue;
       elastic.rebound(k, to);
-      if (elastic.possible(all))
-        return {
-          kind: 'loosen',
-          pointer: bound.pointer,
-          from: bound.bound,
-          to,
-          sentence: loosenSentence(bound, to),
-        };
+      if (elastic.possible(all)) return loosening(bound, to);
     }
     return undefined;
   } finally {
@@ -120,7 +113,18 @@ export function allowed(bound: LinearBound, to: number): boolean {
   return bound.unit.startsWith('%') ? to <= 100 : true;
 }
 
-export function loosenSentence(bound: LinearBound, to: number): string {
+/** The remedy that moves one bound. @param to in the bound's unit */
+export function loosening(bound: LinearBound, to: number): Loosening {
+  return {
+    kind: 'loosen',
+    pointer: bound.pointer,
+    from: bound.bound,
+    to,
+    sentence: loosenSentence(bound, to),
+  };
+}
+
+function loosenSentence(bound: LinearBound, to: number): string {
   const limit = bound.side === 'max' ? 'at most' : 'at least';
   const unit = bound.unit ? ` ${bound.unit}` : '';
   return `Allow ${bound.subject} of ${limit} ${to}${unit} instead of ${bound.bound}${unit}.`;

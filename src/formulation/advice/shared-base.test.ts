@@ -2,7 +2,9 @@
 import fc from 'fast-check';
 import GLPK from 'glpk.js/node';
 import { describe, expect, it, test } from 'vitest';
+import { eater } from '../../../test/formulation/eaters.ts';
 import { plainRows } from '../../../test/formulation/oracle.ts';
+import { problemOf } from '../../../test/formulation/problem-of.ts';
 import { type DrawnProblem, fullyKnown, randomFrom } from '../../../test/formulation/problems.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
@@ -30,26 +32,7 @@ function notShared(problem: Problem, eaters: readonly Eater[]): NotShared {
   return answer;
 }
 
-const eater = (name: string, more: Partial<Eater> = {}): Eater => ({
-  id: name.toLowerCase(),
-  name,
-  refuses: [],
-  rules: [],
-  ...more,
-});
-
-function posed(foods: readonly Ingredient[], more: Partial<Problem> = {}): Problem {
-  return {
-    foods,
-    rules: [],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-    ...more,
-  };
-}
+const posed = (foods: readonly Ingredient[], more: Partial<Problem> = {}) => problemOf({ foods, ...more });
 
 /** A food with so much fat and no more known of it. */
 const fatty = (id: string, fat: number, more: Partial<Ingredient> = {}): Ingredient => ({

@@ -8,10 +8,11 @@
  */
 import type { Reference } from '../../foods/reference.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { isWhole } from '../explain/in-range.ts';
 import { eitherOf, figure } from '../explain/sentences.ts';
 import type { Problem, Shares } from '../problem/problem.ts';
 import type { Ration } from '../solve/bounds.ts';
-import { NO_SHARE, SOLVER_TOLERANCE, WHOLE_MIX } from '../solve/tolerances.ts';
+import { NO_SHARE, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { ruledTags, type SwapModel, swapModelOf } from './swap-model.ts';
 import { swapSentence } from './swap-sentence.ts';
@@ -84,7 +85,7 @@ export function substitutes(
   const model = swapModelOf(problem, reference, beside);
   const x = Float64Array.from(model.foods, (f, k) => (model.refs[k] ? 0 : (shares[f.id] ?? 0)));
   const total = x.reduce((sum, v) => sum + v, 0);
-  if (!(Math.abs(total - 100) <= WHOLE_MIX)) {
+  if (!isWhole(total)) {
     throw new RangeError(
       `shares: the foods that may be fed add up to ${Number(total.toFixed(4))} %, not 100 %; balance the mix first`,
     );

@@ -6,8 +6,9 @@ import type { CountedAmount, FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
-import { AT_BOUND, WHOLE_MIX } from '../solve/tolerances.ts';
+import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
+import { isWhole } from './in-range.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
@@ -199,8 +200,7 @@ function verdictOf(
   unsure: readonly Doubt[],
 ): string {
   const parts: string[] = [];
-  if (Math.abs(total - 100) > WHOLE_MIX)
-    parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
+  if (!isWhole(total)) parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
   parts.push(
     ...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)),
   );

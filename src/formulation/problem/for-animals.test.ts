@@ -1,28 +1,18 @@
 /** One problem for several animals: nothing of the problem moves, nothing of any animal is lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { eater } from '../../../test/formulation/eaters.ts';
+import { problemOf } from '../../../test/formulation/problem-of.ts';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import { profile } from '../../targets/profiles.ts';
-import { type Eater, forAnimals, forOneOf, ruleKey } from './for-animals.ts';
+import { forAnimals, forOneOf, ruleKey } from './for-animals.ts';
 import type { Problem, Rule } from './problem.ts';
 import { rulesFrom } from './rules-from-profile.ts';
 
 const SPLIT: Rule = { group: 'seed', min: 30, max: 50 };
-const problem: Problem = {
+const problem = problemOf({
   foods: [{ id: 'oats' }, { id: 'hemp', refused: true }, { id: 'peas' }, { id: 'dill' }],
   rules: [SPLIT, { nutrient: 'FAT', max: 7, on: 'ration' }],
-  beside: [],
-  objective: 'nearest',
-  confidence: 0,
-  batch_grams: 300,
-  scale_step_grams: 1,
-};
-const eater = (name: string, more: Partial<Eater> = {}): Eater => ({
-  id: name.toLowerCase(),
-  name,
-  refuses: [],
-  rules: [],
-  ...more,
 });
 
 describe('one problem for several animals', () => {

@@ -1,28 +1,16 @@
 import { expect, it } from 'vitest';
+import { batchOf } from '../../../test/kitchen/cupboards.ts';
 import type { Batch, Pour } from '../model.ts';
 import { batchTag } from './batch-tag.ts';
 
 const pour: Pour = { food: 'millet', lots: [], target: 15, grams: 15, at: '2026-03-20T10:00:00Z' };
-const batch: Batch = {
+const batch = batchOf({
   id: 'batch',
-  name: 'Batch',
-  problem: {
-    foods: [],
-    rules: [],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-  },
-  shares: {},
   order: ['millet'],
-  grams: 300,
   pours: [pour],
-  animalIds: [],
   stock: { millet: 100, oats: 50 },
   startedAt: '2026-03-20T09:59:00Z',
-};
+});
 
 it('is the same for the same batch, however it is written', () => {
   expect(batchTag({ ...batch, stock: { oats: 50, millet: 100 } })).toBe(batchTag(batch));

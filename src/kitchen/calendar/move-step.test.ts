@@ -1,20 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { KitchenInput, Supply } from './kitchen-plan.ts';
+import { kitchen } from '../../../test/kitchen/kitchen-input.ts';
 import { moved } from './move-step.ts';
 import { planKitchen } from './plan-kitchen.ts';
 
-const dry: Supply = {
-  id: 'dry-goods',
-  route: 'freeze',
-  goods: [
-    { food: 'oats', name: 'oats' },
-    { food: 'millet', name: 'millet' },
-  ],
-};
-
-const fresh: Supply = { id: 'fresh-goods', route: 'dry', goods: [{ food: 'carrot', name: 'carrot' }] };
-
-const kitchen: KitchenInput = { id: 'plan-4', name: 'batch 4', supplies: [dry, fresh] };
 describe('moving a step', () => {
   test('moves what waits for it; the rest stays', () => {
     const plan = planKitchen(kitchen, { from: '2026-02-01' });

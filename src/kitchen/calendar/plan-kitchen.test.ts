@@ -1,21 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { dry, fresh, kitchen } from '../../../test/kitchen/kitchen-input.ts';
 import { CHANGE_DAYS } from '../feeding/change-days.ts';
 import type { Frame, KitchenInput, KitchenPlan, PlannedStep, Supply } from './kitchen-plan.ts';
 import { moved } from './move-step.ts';
 import { planKitchen } from './plan-kitchen.ts';
 import { SHORTEST_DAYS, STEP_DAYS } from './step-days.ts';
 import { stepTitle } from './step-words.ts';
-
-const dry: Supply = {
-  id: 'dry-goods',
-  route: 'freeze',
-  goods: [
-    { food: 'oats', name: 'oats' },
-    { food: 'millet', name: 'millet' },
-  ],
-};
-const fresh: Supply = { id: 'fresh-goods', route: 'dry', goods: [{ food: 'carrot', name: 'carrot' }] };
-const kitchen: KitchenInput = { id: 'plan-4', name: 'batch 4', supplies: [dry, fresh] };
 
 const at = (plan: KitchenPlan, id: string): PlannedStep => plan.steps.find((s) => s.id === id)!;
 const spans = (plan: KitchenPlan) => plan.steps.map((s) => `${s.id} ${s.start.slice(5)} ${s.end.slice(5)}`);

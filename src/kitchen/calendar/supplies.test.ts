@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import { dayIn, utcDay } from '../../../test/kitchen/zones.ts';
 import type { DryingRun, FreezeStep, Lot } from '../model.ts';
 import { moved } from './move-step.ts';
@@ -11,17 +12,8 @@ const food = (id: string, needsTreatment = true, dryAtHome = false): NeededFood 
   needsTreatment,
   dryAtHome,
 });
-const lot = (id: string, of: string, about: Partial<Lot> = {}): Lot => ({
-  id,
-  food: of,
-  name: of,
-  grams: 500,
-  form: 'dry',
-  boughtOn: '2026-02-01',
-  frozen: false,
-  cold: [],
-  ...about,
-});
+const lot = (id: string, of: string, about: Partial<Lot> = {}): Lot =>
+  lotOf({ id, food: of, grams: 500, boughtOn: '2026-02-01', ...about });
 const rounds = (...doneOn: (string | undefined)[]): FreezeStep[] =>
   [
     ['freeze', '2026-02-01', '2026-02-04'],

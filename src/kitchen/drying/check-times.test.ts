@@ -1,18 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DryingRun } from '../model.ts';
+import { run } from '../../../test/kitchen/kilogram-run.ts';
 import { CHECK_EVERY, checkTimes, nextCheck } from './check-times.ts';
-
-const run: DryingRun = {
-  id: 'r1',
-  lot: 'fresh',
-  device: 'oven',
-  celsius: 60,
-  startedAt: '2026-03-14T08:00:00.000Z',
-  trays: 2,
-  gramsBefore: 1000,
-  checks: [],
-};
 
 describe('the checks', () => {
   it('come every two hours, the last at the end', () => {

@@ -1,23 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { carrot } from '../../../test/kitchen/carrot-run.ts';
+import { run } from '../../../test/kitchen/kilogram-run.ts';
 import type { Food } from '../../foods/food.ts';
-import { loadReference } from '../../household/reference-file.ts';
-import type { DryingRun } from '../model.ts';
 import { driedLot, finishedRun } from './finished-run.ts';
-
-const reference = loadReference();
-
-const carrot = reference.get('sr28:11124')!;
-
-const run: DryingRun = {
-  id: 'r1',
-  lot: 'fresh',
-  device: 'oven',
-  celsius: 60,
-  startedAt: '2026-03-14T08:00:00.000Z',
-  trays: 2,
-  gramsBefore: 1000,
-  checks: [],
-};
 
 describe('a finished run', () => {
   it('gives moisture, verdict and composition in one', () => {

@@ -1,13 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loadReference } from '../../household/reference-file.ts';
-import type { DryingRun } from '../model.ts';
+import { carrot } from '../../../test/kitchen/carrot-run.ts';
+import { run } from '../../../test/kitchen/kilogram-run.ts';
 import { finishedRun } from './finished-run.ts';
 import { actualMoisture, freshMoistureBySample, moistureOfSample } from './moisture.ts';
-
-const reference = loadReference();
-
-const carrot = reference.get('sr28:11124')!;
 
 const moisture = fc.double({ min: 40, max: 97, noNaN: true });
 
@@ -15,17 +11,6 @@ const grams = fc.double({ min: 10, max: 5000, noNaN: true });
 
 const nearly = (a: number, b: number, relative = 1e-9) =>
   Math.abs(a - b) <= relative * Math.max(1, Math.abs(a), Math.abs(b));
-
-const run: DryingRun = {
-  id: 'r1',
-  lot: 'fresh',
-  device: 'oven',
-  celsius: 60,
-  startedAt: '2026-03-14T08:00:00.000Z',
-  trays: 2,
-  gramsBefore: 1000,
-  checks: [],
-};
 
 describe('actualMoisture', () => {
   /** Weights that fit together: fresh moisture, moisture reached, g before. */

@@ -1,16 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Cooling, coreCelsius, coreCoolingDays, GOODS, type GoodKind } from './cooling.ts';
-
-const packet = (grams: number, good: GoodKind = 'grain'): Cooling => ({
-  good,
-  bag: { shape: 'packet', grams },
-  air: -18,
-});
-
-const goods = fc.constantFrom(...(Object.keys(GOODS) as GoodKind[]));
-
-const grams = fc.integer({ min: 50, max: 30_000 });
+import { goods, grams, packet } from '../../../test/kitchen/packets.ts';
+import { type Cooling, coreCelsius, coreCoolingDays, GOODS } from './cooling.ts';
 
 describe('goods', () => {
   it.each(Object.entries(GOODS))('%s: figures rise from low to high and have a source', (_, good) => {

@@ -1,16 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Cooling, coreCelsius, GOODS, type GoodKind } from './cooling.ts';
+import { goods, grams, packet } from '../../../test/kitchen/packets.ts';
+import { coreCelsius } from './cooling.ts';
 import { freezeAdvice } from './freeze-time.ts';
 import { holdingDays } from './lethal-cold.ts';
-
-const packet = (grams: number, good: GoodKind = 'grain'): Cooling => ({
-  good,
-  bag: { shape: 'packet', grams },
-  air: -18,
-});
-const goods = fc.constantFrom(...(Object.keys(GOODS) as GoodKind[]));
-const grams = fc.integer({ min: 50, max: 30_000 });
 
 describe('days in the freezer', () => {
   it('are those of common practice for packets of up to 5 kg at -18 °C', () => {

@@ -1,20 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { lotOf as dryLot } from '../../../test/kitchen/cupboards.ts';
 import { dayNumber, daysBetween, plusDays } from '../days.ts';
 import type { Lot } from '../model.ts';
 import { tickedStep } from './freeze-treatment.ts';
 import { type Freezer, type FreezerSchedule, planFreezer, type ScheduleOptions } from './freezer-schedule.ts';
 
-const lotOf = (id: string, grams: number, boughtOn = '2026-03-01'): Lot => ({
-  id,
-  food: id,
-  name: id,
-  grams,
-  form: 'dry',
-  boughtOn,
-  frozen: false,
-  cold: [],
-});
+const lotOf = (id: string, grams: number, boughtOn = '2026-03-01') =>
+  dryLot({ id, food: id, grams, boughtOn });
 const freezer: Freezer = { grams: 3000, celsius: -18 };
 const rest = { notBefore: '2026-03-10', groupOf: () => 'seed' } as const satisfies ScheduleOptions;
 const stepsOf = (plan: FreezerSchedule, id: string) => plan.lots.find(({ lot }) => lot === id)!.steps;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
-import GLPK from 'glpk.js/node';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { draws } from '../../../test/draws.ts';
+import { drawn, offer, SELLERS } from '../../../test/kitchen/pack-problems.ts';
+import { byGlpk } from '../../../test/kitchen/packs-oracle.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
 import type { Offer } from '../model.ts';
 import { choosePacks, type PackAim } from './packs.ts';
@@ -11,120 +12,6 @@ let highs: Highs;
 beforeAll(async () => {
   highs = await loadHighs();
 });
-
-const offer = (id: string, food: string, seller: string, packGrams: number, price: number): Offer => ({
-  id,
-  food,
-  seller,
-  packGrams,
-  price,
-  form: 'dry',
-});
-
-interface Drawn {
-  readonly needs: PackNeed[];
-  readonly offers: Offer[];
-  readonly sellers: Seller[];
-}
-
-const SELLERS = ['Alder Mill', 'Bramble Barn', 'Clover Cart'];
-
-/** Whole grams and whole pence, so that ties and exact fits come up often. */
-const drawn: fc.Arbitrary<Drawn> = fc
-  .record({
-    foods: fc.array(
-      fc.record({
-        grams: fc.integer({ min: 1, max: 1500 }),
-        offers: fc.array(
-          fc.record({
-            seller: fc.constantFrom(...SELLERS),
-            pack: fc.constantFrom(40, 75, 100, 113, 227, 250, 400, 500, 1000),
-            pence: fc.oneof({ weight: 12, arbitrary: fc.integer({ min: 40, max: 900 }) }, fc.constant(0)),
-          }),
-          { minLength: 1, maxLength: 4 },
-        ),
-      }),
-      { minLength: 1, maxLength: 4 },
-    ),
-    sellers: fc.subarray(SELLERS),
-    delivery: fc.array(fc.constantFrom(0, 0.5, 2.95, 4.5), { minLength: 3, maxLength: 3 }),
-    minimum: fc.array(fc.constantFrom(0, 0, 5, 12), { minLength: 3, maxLength: 3 }),
-  })
-  .map(({ foods, sellers, delivery, minimum }) => ({
-    needs: foods.map((f, i) => ({ food: `food ${i}`, grams: f.grams })),
-    offers: foods.flatMap((f, i) =>
-      f.offers.map((o, k) => offer(`${i}-${k}`, `food ${i}`, o.seller, o.pack, o.pence / 100)),
-    ),
-    sellers: sellers.map((seller, i) => ({ seller, delivery: delivery[i]!, minimumOrder: minimum[i]! })),
-  }));
-
-let glpk: Awaited<ReturnType<typeof GLPK>> | undefined;
-
-/** The same question, written down afresh for another solver: pence and grams, one program for everything. */
-async function byGlpk({ needs, offers, sellers }: Drawn, aim: PackAim) {
-  glpk ??= await GLPK();
-  const g = glpk;
-  const used = sellers.filter((s) => offers.some((o) => o.seller === s.seller));
-  const most = 400;
-  const base = [
-    ...needs.map((need, i) => ({
-      name: `need${i}`,
-      vars: offers.filter((o) => o.food === need.food).map((o) => ({ name: o.id, coef: o.packGrams })),
-      bnds: { type: g.GLP_LO, lb: need.grams, ub: 0 },
-    })),
-    ...used.flatMap((s) =>
-      offers
-        .filter((o) => o.seller === s.seller)
-        .map((o) => ({
-          name: `if ${o.id}`,
-          vars: [
-            { name: o.id, coef: 1 },
-            { name: s.seller, coef: -most },
-          ],
-          bnds: { type: g.GLP_UP, lb: 0, ub: 0 },
-        })),
-    ),
-    ...used
-      .filter((s) => s.minimumOrder! > 0)
-      .map((s) => ({
-        name: `least ${s.seller}`,
-        vars: [
-          ...offers
-            .filter((o) => o.seller === s.seller)
-            .map((o) => ({ name: o.id, coef: Math.round(o.price * 100) })),
-          { name: s.seller, coef: -Math.round(s.minimumOrder! * 100) },
-        ],
-        bnds: { type: g.GLP_LO, lb: 0, ub: 0 },
-      })),
-  ];
-  const pence = [
-    ...offers.map((o) => ({ name: o.id, coef: Math.round(o.price * 100) })),
-    ...used.map((s) => ({ name: s.seller, coef: Math.round(s.delivery! * 100) })),
-  ];
-  const grams = offers.map((o) => ({ name: o.id, coef: o.packGrams }));
-  const solve = async (vars: typeof pence, more: typeof base) => {
-    const { result } = await g.solve(
-      {
-        name: 'packs',
-        objective: { direction: g.GLP_MIN, name: 'least', vars },
-        subjectTo: [...base, ...more],
-        bounds: offers.map((o) => ({ name: o.id, type: g.GLP_DB, lb: 0, ub: most })),
-        generals: offers.map((o) => o.id),
-        binaries: used.map((s) => s.seller),
-      },
-      { msglev: g.GLP_MSG_OFF, presol: true, mipgap: 0, tmlim: 20 },
-    );
-    return result.status === g.GLP_OPT ? Math.round(result.z) : undefined;
-  };
-  const [first, second] = aim === 'cost' ? [pence, grams] : [grams, pence];
-  const best = await solve(first, []);
-  if (best === undefined) return undefined;
-  const then = await solve(second, [
-    { name: 'kept', vars: first, bnds: { type: g.GLP_UP, lb: 0, ub: best } },
-  ]);
-  if (then === undefined) return undefined;
-  return aim === 'cost' ? { pence: best, grams: then } : { pence: then, grams: best };
-}
 
 const PROBLEMS = draws(250, 50);
 

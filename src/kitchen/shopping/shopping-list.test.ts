@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { lotOf } from '../../../test/kitchen/cupboards.ts';
+import { offer } from '../../../test/kitchen/offers.ts';
 import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
-import type { DryingRun, Lot, Offer } from '../model.ts';
+import type { DryingRun, Lot } from '../model.ts';
 import type { ShoppingFood } from './home-dried.ts';
 import { type ShoppingQuestion, shoppingList } from './shopping-list.ts';
 
@@ -22,25 +24,8 @@ const carrot: ShoppingFood = {
   },
 };
 
-const offer = (more: Partial<Offer> & Pick<Offer, 'id'>): Offer => ({
-  food: 'oats',
-  seller: 'Alder Mill',
-  packGrams: 500,
-  price: 2,
-  form: 'dry',
-  ...more,
-});
-
-const lot = (more: Partial<Lot> & Pick<Lot, 'id'>): Lot => ({
-  food: 'oats',
-  name: 'Oats',
-  grams: 500,
-  form: 'dry',
-  boughtOn: '2026-01-10',
-  frozen: false,
-  cold: [],
-  ...more,
-});
+const lot = (more: Partial<Lot> & Pick<Lot, 'id'>): Lot =>
+  lotOf({ name: 'Oats', grams: 500, boughtOn: '2026-01-10', ...more });
 
 const question = (more: Partial<ShoppingQuestion> = {}): ShoppingQuestion => ({
   foods: [oats, carrot],

@@ -1,35 +1,7 @@
 /** Changes of a remedy in words. */
 import { describe, expect, test } from 'vitest';
-import type { Mix } from '../../household/model.ts';
+import { mix } from '../../../test/mix/insisting-mix.ts';
 import { changeWords, tableOf } from './remedy-words.ts';
-
-const mix: Mix = {
-  id: 'm',
-  name: 'Mix',
-  animalIds: [],
-  profileId: 'p',
-  problem: {
-    foods: [
-      { id: 'oats', min: 15, want: 5 },
-      { id: 'linseed', min: 20, max: 30 },
-      { id: 'dill', min: 5 },
-      { id: 'peas', refused: true, min: 2 },
-    ],
-    rules: [
-      { nutrient: 'FAT', max: 7, on: 'ration' },
-      { group: 'seed', max: 50 },
-      { ratio: ['CA', 'P'], min: 1 },
-    ],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-  },
-  shares: { oats: 60, linseed: 30, dill: 10 },
-  held: ['dill'],
-  updatedAt: '2026-01-01T00:00:00.000Z',
-};
 
 describe('remedies', () => {
   test('changes and tables in words', () => {

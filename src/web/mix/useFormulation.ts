@@ -1,5 +1,6 @@
 /** Keeps the worker's answers in step with the mix: how it stands, how far shares may move, what collides. */
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { isInRange } from '../../formulation/explain/in-range.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
@@ -39,9 +40,6 @@ const WORKER: MoveContext['engine'] = {
   newestMove,
 };
 
-/** Shares that add up to 100 % but for the arithmetic. */
-const TOTAL_SLACK = 1e-6;
-
 /**
  * @param mix with what its animals bring @param effective brings that to a mix as it is kept
  */
@@ -61,10 +59,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   // Before the page is painted, so that shares and what came with them are seen together.
   useLayoutEffect(() => void keeper.follow(problem, shares), [keeper, problem, shares]);
 
-  const fits =
-    evaluation !== undefined &&
-    evaluation.breaches.length === 0 &&
-    Math.abs(evaluation.total - 100) < TOTAL_SLACK;
+  const fits = evaluation !== undefined && isInRange(evaluation);
   const fitsNow = useRef(fits);
   fitsNow.current = fits;
 

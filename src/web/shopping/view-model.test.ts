@@ -1,15 +1,10 @@
 import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
-import { type Highs, loadHighs } from '../../formulation/solve/highs.ts';
+import { listOf } from '../../../test/kitchen/oats-and-millet-list.ts';
+import { offer } from '../../../test/kitchen/offers.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import { eatingOf } from '../../household/reckon/shopping/eating.ts';
-import type { Offer } from '../../kitchen/model.ts';
-import {
-  type ShoppingList,
-  type ShoppingQuestion,
-  shoppingList,
-} from '../../kitchen/shopping/shopping-list.ts';
 import {
   leftWords,
   linePrice,
@@ -23,44 +18,6 @@ import {
   toBuyWords,
   toPayWords,
 } from './view-model.ts';
-
-const DAY = '2026-03-10';
-
-let highs: Highs;
-beforeAll(async () => {
-  highs = await loadHighs();
-});
-
-const offer = (more: Partial<Offer> & Pick<Offer, 'id'>): Offer => ({
-  food: 'oats',
-  seller: 'Alder Mill',
-  packGrams: 500,
-  price: 2,
-  form: 'dry',
-  ...more,
-});
-
-function listOf(more: Partial<ShoppingQuestion> = {}): ShoppingList {
-  return shoppingList(
-    {
-      foods: [
-        { food: 'oats', name: 'Oats' },
-        { food: 'millet', name: 'Millet' },
-      ],
-      shares: { oats: 60, millet: 40 },
-      batch: { grams: 1000 },
-      cupboard: [],
-      offers: [
-        offer({ id: 'o' }),
-        offer({ id: 'm', food: 'millet', seller: 'Bramble Barn', packGrams: 400 }),
-      ],
-      aim: 'cost',
-      on: DAY,
-      ...more,
-    },
-    highs,
-  );
-}
 
 describe('prices in words', () => {
   it('are never 0 where nothing is known', () => {

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { batchOf } from '../../../test/kitchen/cupboards.ts';
 import { batchTag } from '../../kitchen/batch/batch-tag.ts';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import { ApiError } from './api.ts';
@@ -11,26 +12,13 @@ const pour = (grams: number, minute = 0): Pour => ({
   grams,
   at: new Date(Date.UTC(2026, 2, 20, 10, minute)).toISOString(),
 });
-const base: Batch = {
+const base = batchOf({
   id: 'a/b',
-  name: 'Batch',
-  problem: {
-    foods: [],
-    rules: [],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-  },
-  shares: {},
   order: ['millet'],
-  grams: 300,
   pours: [pour(15)],
-  animalIds: [],
   stock: { millet: 100 },
   startedAt: '2026-03-20T09:59:00Z',
-};
+});
 const poured: Batch = { ...base, pours: [...base.pours, pour(12, 1)] };
 
 describe('what is added at the scale', () => {

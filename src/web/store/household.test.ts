@@ -3,33 +3,14 @@ import { notifyManager, QueryClient, QueryClientProvider, QueryObserver } from '
 import { createElement } from 'react';
 import { renderToString } from 'react-dom/server';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { EMPTY } from '../../../test/household/empty-household.ts';
+import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import type { Household } from '../../household/model.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { useRemove, useSave } from './household.ts';
 import { onSaveNow } from './waiting-saves.ts';
 
-const lot = (id: string, grams: number): Lot => ({
-  id,
-  food: 'millet',
-  name: 'Millet',
-  grams,
-  form: 'dry',
-  boughtOn: '2026-03-01',
-  frozen: false,
-  cold: [],
-});
-const empty: Household = {
-  foods: [],
-  profiles: [],
-  animals: [],
-  mixes: [],
-  versions: [],
-  lots: [],
-  offers: [],
-  dryingRuns: [],
-  batches: [],
-  kitchen: [],
-};
+const lot = (id: string, grams: number) => lotOf({ id, food: 'millet', name: 'Millet', grams });
 
 /** A request that waits for the test to answer it. */
 interface Asked {
@@ -61,7 +42,7 @@ beforeEach(() => {
 afterEach(() => vi.unstubAllGlobals());
 
 function household(lots: readonly Lot[]) {
-  client.setQueryData<Household>(['household'], { ...empty, lots });
+  client.setQueryData<Household>(['household'], { ...EMPTY, lots });
 }
 const shown = () => client.getQueryData<Household>(['household'])?.lots.map((l) => [l.id, l.grams]);
 

@@ -19,6 +19,7 @@ import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
 import { type NextWords, nextOf } from './view-model.ts';
 import './today.css';
+import { isInRange } from '../../formulation/explain/in-range.ts';
 
 export function TodayScreen() {
   useEachMinute();
@@ -133,6 +134,5 @@ function useStanding(mix: Mix): 'in' | 'out' | undefined {
   });
   if (!data) return undefined;
   if (!data.ok) return 'out';
-  const { breaches, total } = data.value;
-  return breaches.length === 0 && Math.abs(total - 100) < 1e-6 ? 'in' : 'out';
+  return isInRange(data.value) ? 'in' : 'out';
 }

@@ -1,19 +1,15 @@
 /** The first page: the one sentence's place, and what needs hands. */
 
 import { describe, expect, test } from 'vitest';
-import { under } from '../../../test/kitchen/calendar-house.ts';
-import { demoHousehold } from '../../household/demo.ts';
+import { demo, batch as finished, house, mix, today, under } from '../../../test/kitchen/calendar-house.ts';
+import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
-import type { Batch, FreezeStep, Lot } from '../../kitchen/model.ts';
+import type { FreezeStep, Lot } from '../../kitchen/model.ts';
 import { errandsOf, nearUseByErrand, nextOf } from './view-model.ts';
 
-const today = '2026-03-10';
 const now = new Date('2026-03-10T10:00:00').toISOString();
-const demo = demoHousehold();
-const mix = demo.mixes[0]!;
-const house = (about: Partial<Household> = {}): Household => ({ ...demo, ...about });
 const view = (h: Household) => calendarOf(h, mix, under(today));
 const next = (h: Household) => nextOf(h, view(h), today);
 const errands = (h: Household) => errandsOf(h, view(h), today, now);
@@ -24,25 +20,9 @@ const step = (kind: FreezeStep['kind'], from: string, to: string, doneOn?: strin
   to,
   ...(doneOn !== undefined && { doneOn }),
 });
-const lot = (food: string, about: Partial<Lot> = {}): Lot => ({
-  id: `lot-${food}`,
-  food,
-  name: food,
-  grams: 500,
-  form: 'dry',
-  boughtOn: '2026-03-01',
-  frozen: false,
-  cold: [],
-  ...about,
-});
-const batch: Batch = {
-  id: 'b',
-  mixId: mix.id,
-  name: 'First mix',
-  problem: mix.problem,
-  shares: mix.shares,
-  order: [],
-  grams: 300,
+const lot = (food: string, about: Partial<Lot> = {}): Lot =>
+  lotOf({ id: `lot-${food}`, food, grams: 500, boughtOn: '2026-03-01', ...about });
+const batch = finished('b', '2026-03-01', {
   pours: [
     {
       food: 'millet',
@@ -52,10 +32,7 @@ const batch: Batch = {
       at: '2026-03-01T09:00:00',
     },
   ],
-  animalIds: mix.animalIds,
-  startedAt: '2026-03-01T09:00:00',
-  finishedAt: '2026-03-01T11:00:00',
-};
+});
 const { finishedAt: _, ...running } = batch;
 
 describe('the next thing', () => {

@@ -8,6 +8,7 @@ import { Radios } from '../shared/Radios.tsx';
 import { gramWords } from '../shared/words/gram-words.ts';
 import { gramsOf, type ScaleReads, shownTarget, toleranceWords } from './view-model.ts';
 import './pour-step.css';
+import { decimalsOf } from '../../kitchen/rounding.ts';
 
 const READS = 'pouchful.scale';
 const OPTIONS: readonly (readonly [ScaleReads, string])[] = [
@@ -54,7 +55,7 @@ export function PourStep(props: {
   /** Whether a food went in that the mix does not name. */
   const [stranger, setStranger] = useState(false);
   const input = useRef<HTMLInputElement>(null);
-  const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const places = decimalsOf(step);
 
   function poured(noMore = false) {
     if (busy) return;

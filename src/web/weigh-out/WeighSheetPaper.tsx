@@ -12,6 +12,7 @@ import { gramWords } from '../shared/words/gram-words.ts';
 import { engine } from '../worker/engine.ts';
 import { useMaker } from './Maker.tsx';
 import './sheet.css';
+import { decimalsOf } from '../../kitchen/rounding.ts';
 
 export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardContents }) {
   const [sheet, setSheet] = useState<SheetPaper>();
@@ -38,7 +39,7 @@ export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardC
 }
 
 function Paper({ sheet, step, maker }: { sheet: SheetPaper; step: number; maker: string }) {
-  const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+  const places = decimalsOf(step);
   const grams = (g: number) =>
     Math.abs(g - Number(g.toFixed(places))) < 1e-9 ? g.toFixed(places) : String(g);
   const many = sheet.lines.length > 22;

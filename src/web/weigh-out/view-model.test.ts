@@ -1,10 +1,9 @@
 /** What is said beside the scale, and what a reading means. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Problem } from '../../formulation/problem/problem.ts';
+import { batch, pour } from '../../../test/kitchen/first-mix-batch.ts';
 import { withPour, withScaleStep } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
-import type { Batch, Pour } from '../../kitchen/model.ts';
 import type { NextPour, WeighState } from '../../kitchen/weighing/weigh-state.ts';
 import {
   endWords,
@@ -28,25 +27,6 @@ const next: NextPour = {
   remaining: 200,
   sentence: '',
 };
-const batch: Batch = {
-  id: 'b',
-  mixId: 'm',
-  name: 'First mix',
-  problem: {} as Problem,
-  shares: { oats: 50, maize: 30, dill: 20 },
-  order: ['oats', 'maize', 'dill'],
-  grams: 300,
-  pours: [],
-  animalIds: [],
-  startedAt: '2026-03-14T10:00:00.000Z',
-};
-const pour = (food: string, grams: number): Pour => ({
-  food,
-  grams,
-  lots: [],
-  target: Math.max(0, grams),
-  at: '2026-03-14T10:05:00.000Z',
-});
 const state: WeighState = { status: 'as planned', targets: {}, total: 300, done: false };
 
 describe('a reading of the scale', () => {

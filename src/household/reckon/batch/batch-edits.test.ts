@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Problem } from '../../../formulation/problem/problem.ts';
-import type { Batch, Pour } from '../../../kitchen/model.ts';
+import { batch, pour } from '../../../../test/kitchen/first-mix-batch.ts';
+import type { Batch } from '../../../kitchen/model.ts';
 import {
   begunAgain,
   usedUp,
@@ -11,27 +11,6 @@ import {
   withPour,
 } from './batch-edits.ts';
 import { batchesOf } from './batches.ts';
-
-const batch: Batch = {
-  id: 'b',
-  mixId: 'm',
-  name: 'First mix',
-  problem: {} as Problem,
-  shares: { oats: 50, maize: 30, dill: 20 },
-  order: ['oats', 'maize', 'dill'],
-  grams: 300,
-  pours: [],
-  animalIds: [],
-  startedAt: '2026-03-14T10:00:00.000Z',
-};
-
-const pour = (food: string, grams: number): Pour => ({
-  food,
-  grams,
-  lots: [],
-  target: Math.max(0, grams),
-  at: '2026-03-14T10:05:00.000Z',
-});
 
 describe('batches', () => {
   test('those being weighed and the finished, newest first, of this mix alone', () => {

@@ -1,4 +1,6 @@
 /** What must be known before the first food of a batch is poured. */
+
+import { isInRange } from '../../../formulation/explain/in-range.ts';
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';
@@ -27,14 +29,14 @@ export function planOf(
   shares: Readonly<Record<string, number>>,
   p: { readonly kept: CupboardContents; readonly day: Day; readonly parts: FormulationOptions },
 ): BatchPlan {
-  const { breaches, total, verdict } = evaluateWith(p.parts)(problem, shares);
+  const evaluation = evaluateWith(p.parts)(problem, shares);
   const groupOf = groupsOfFoods(problem, p.parts);
   const ready = totals(p.kept, weighableOn(p.day, groupOf));
   const named = new Set(problem.foods.map((f) => f.id));
   const needed = (food: string) => ((shares[food] ?? 0) * problem.batch_grams) / 100;
   return {
-    inRange: breaches.length === 0 && Math.abs(total - 100) < 1e-6,
-    verdict,
+    inRange: isInRange(evaluation),
+    verdict: evaluation.verdict,
     order: pourOrder(problem, shares, p.parts),
     stock: Object.fromEntries(ready.filter((t) => named.has(t.food)).map((t) => [t.food, t.ready])),
     passed: problem.foods.flatMap(({ id }) => {

@@ -1,21 +1,13 @@
 /** The lots that a pour is booked to. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { lotOf } from '../../../../test/kitchen/cupboards.ts';
 import type { Lot, Pour } from '../../../kitchen/model.ts';
 import { asGroup } from './lot-foods.ts';
 import { lotsFor, pourLots } from './take-from-lots.ts';
 
-const lot = (id: string, grams: number, more: Partial<Lot> = {}): Lot => ({
-  id,
-  food: 'nettle',
-  name: 'Nettle leaf',
-  grams,
-  form: 'dried',
-  boughtOn: '2026-03-01',
-  frozen: false,
-  cold: [],
-  ...more,
-});
+const lot = (id: string, grams: number, more: Partial<Lot> = {}): Lot =>
+  lotOf({ id, food: 'nettle', name: 'Nettle leaf', grams, form: 'dried', boughtOn: '2026-03-01', ...more });
 const kept = (...lots: Lot[]) => ({ lots, runs: [], batches: [] });
 const day = '2026-03-14';
 

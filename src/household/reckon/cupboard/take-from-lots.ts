@@ -1,11 +1,9 @@
 /** The lots that a pour comes from, and those that what is taken out again goes back to. */
 import { type Allocation, allocate, type CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Day, Pour } from '../../../kitchen/model.ts';
+import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { GroupOf } from './lot-foods.ts';
 import { weighableOn } from './weighable.ts';
-
-/** Less than this is rounding, g. */
-const CRUMB = 1e-6;
 
 /** Where a weight of a food comes from on a day; undefined where the keeper keeps no lot of it. */
 export function lotsFor(

@@ -1,31 +1,22 @@
 /** The blend of all that is fed beside the mix: what is known of it, and what the formulation counts. */
 import fc from 'fast-check';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Reference } from '../../../foods/reference.ts';
+import { afterAll, describe, expect, it } from 'vitest';
+import {
+  cucumber,
+  known,
+  mix,
+  pellet,
+  reference,
+  waterOf,
+} from '../../../../test/mix/pellet-and-cucumber.ts';
 import { Formulation } from '../../../formulation/formulation.ts';
 import { parseProblem } from '../../../formulation/problem/parse.ts';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import { loadHighs } from '../../../formulation/solve/highs.ts';
 import { feedingOf } from '../../../kitchen/feeding/feeding.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
-import { demoHousehold } from '../../demo.ts';
-import { loadReference } from '../../reference-file.ts';
 import { addBeside, besideTotal, byGrams, byShare, countedPart, withChoice, withDaily } from './beside.ts';
-import { besideBlend, blend, compositionOf } from './beside-blend.ts';
-
-const demo = demoHousehold();
-const mix = demo.mixes[0]!;
-const pellet = mix.problem.beside[0]!;
-/** Raw cucumber with peel, SR28 11205. */
-const cucumber: Beside = { id: 'cucumber', name: 'Cucumber', ref: 'sr28:11205', share_of_ration: 1 };
-let reference: Reference;
-const known = new Map<string, NonNullable<ReturnType<Reference['get']>>>();
-const waterOf = (b: Beside) => compositionOf(b, known).WATER;
-
-beforeAll(() => {
-  reference = loadReference();
-  known.set('sr28:11205', reference.get('sr28:11205')!);
-});
+import { besideBlend, blend } from './beside-blend.ts';
 
 describe('the blend of all that is fed beside', () => {
   const amount = fc.option(fc.double({ min: 0, max: 40, noNaN: true }), { nil: undefined });

@@ -1,12 +1,10 @@
 /** What is fed beside the mix: shares and grams in step with what the formulation reads. */
 import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
-import type { Reference } from '../../../foods/reference.ts';
+import { describe, expect, it } from 'vitest';
+import { cucumber, mix, pellet, reference, waterOf } from '../../../../test/mix/pellet-and-cucumber.ts';
 import { parseProblem } from '../../../formulation/problem/parse.ts';
-import type { Beside } from '../../../formulation/problem/problem.ts';
 import { demoHousehold } from '../../demo.ts';
 import type { Mix } from '../../model.ts';
-import { loadReference } from '../../reference-file.ts';
 import {
   addBeside,
   besideTotal,
@@ -28,22 +26,8 @@ import {
   withChoice,
   withDaily,
 } from './beside.ts';
-import { compositionOf } from './beside-blend.ts';
 
-const demo = demoHousehold();
-const mix = demo.mixes[0]!;
-const pellet = mix.problem.beside[0]!;
-/** Raw cucumber with peel, SR28 11205. */
-const cucumber: Beside = { id: 'cucumber', name: 'Cucumber', ref: 'sr28:11205', share_of_ration: 1 };
-let reference: Reference;
-const known = new Map<string, NonNullable<ReturnType<Reference['get']>>>();
-const waterOf = (b: Beside) => compositionOf(b, known).WATER;
 const shareOf = (m: Mix, id: string) => m.problem.beside.find((b) => b.id === id)?.share_of_ration;
-
-beforeAll(() => {
-  reference = loadReference();
-  known.set('sr28:11205', reference.get('sr28:11205')!);
-});
 
 describe('shares and grams', () => {
   it('are each other’s inverse', () => {
@@ -140,7 +124,7 @@ describe('room', () => {
 });
 
 describe('what is added', () => {
-  const own = demo.foods.find((f) => f.kind === 'pellet')!;
+  const own = demoHousehold().foods.find((f) => f.kind === 'pellet')!;
   const empty = { ...mix.problem, beside: [] };
 
   it('begins with half the ration for a pellet, with little for others, and with no more than there is room', () => {

@@ -1,12 +1,14 @@
 /** The change from the present food to a mix: what the present food holds, and the mix as its days count it. */
 import type { Composition } from '../../../foods/food.ts';
+import { isWhole } from '../../../formulation/explain/in-range.ts';
 import type { Beside, Ingredient, Problem } from '../../../formulation/problem/problem.ts';
 import type { BesideShares, Evaluation, NutrientLine } from '../../../formulation/problem/result.ts';
+import { COMPLETE } from '../../../kitchen/tolerances.ts';
 import type { Tag } from '../../../nutrition/nutrients.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
 
 /** From this part of the weight on, percent, an amount is known of all of it; less by rounding errors alone. */
-const WHOLE = 100 - 1e-6;
+const WHOLE = 100 - COMPLETE;
 
 export interface MixAsFood {
   readonly food: Ingredient;
@@ -99,6 +101,6 @@ export function isSameFood(a: Ingredient | Beside, b: Ingredient | Beside): bool
 export function otherMixes(house: Pick<Household, 'mixes'>, mix: Pick<Mix, 'id'>): Mix[] {
   return house.mixes.filter((m) => {
     const total = m.problem.foods.reduce((sum, f) => sum + (f.refused ? 0 : (m.shares[f.id] ?? 0)), 0);
-    return m.id !== mix.id && Math.abs(total - 100) < 1e-3;
+    return m.id !== mix.id && isWhole(total);
   });
 }

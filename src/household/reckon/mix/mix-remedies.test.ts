@@ -1,36 +1,9 @@
 /** Remedies as a mix can take them: what the keeper asked gives way first. */
 import { describe, expect, test } from 'vitest';
+import { mix } from '../../../../test/mix/insisting-mix.ts';
 import type { Remedy } from '../../../formulation/problem/result.ts';
-import type { Mix } from '../../model.ts';
 import { heldAt, insisted, sortedRemedies, wishedInstead, withRemedy } from './mix-remedies.ts';
 
-const mix: Mix = {
-  id: 'm',
-  name: 'Mix',
-  animalIds: [],
-  profileId: 'p',
-  problem: {
-    foods: [
-      { id: 'oats', min: 15, want: 5 },
-      { id: 'linseed', min: 20, max: 30 },
-      { id: 'dill', min: 5 },
-      { id: 'peas', refused: true, min: 2 },
-    ],
-    rules: [
-      { nutrient: 'FAT', max: 7, on: 'ration' },
-      { group: 'seed', max: 50 },
-      { ratio: ['CA', 'P'], min: 1 },
-    ],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-  },
-  shares: { oats: 60, linseed: 30, dill: 10 },
-  held: ['dill'],
-  updatedAt: '2026-01-01T00:00:00.000Z',
-};
 const loosen = (pointer: string, from: number | boolean, to: number | boolean): Remedy => ({
   kind: 'loosen',
   pointer,

@@ -1,31 +1,14 @@
 /** Wishes and counting rules: what is written is read by the formulation, and nothing said is lost or doubled. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseProblem } from '../../../formulation/problem/parse.ts';
-import type { Aim, CountRule, Problem } from '../../../formulation/problem/problem.ts';
+import { AIMS, least, mix, most, read, wished } from '../../../../test/mix/wishes.ts';
 import { PROFILES } from '../../../targets/profiles.ts';
-import { demoHousehold } from '../../demo.ts';
 import type { Mix } from '../../model.ts';
-import { loadReference } from '../../reference-file.ts';
 import { removeFood, withProfile } from './mix-edits.ts';
-import { addAim, addCount, aimKey, countRules, giveOf, moveAim, removeAim, replaceCount } from './wishes.ts';
+import { addCount, aimKey, countRules, giveOf, moveAim, removeAim, replaceCount } from './wishes.ts';
 
-const mix = demoHousehold().mixes[0]!;
-const reference = loadReference();
-const AIMS: readonly Aim[] = [
-  { aim: 'liked' },
-  { aim: 'cupboard' },
-  { aim: 'few' },
-  { aim: 'few to buy' },
-  { aim: 'less', nutrient: 'FAT', on: 'ration' },
-  { aim: 'less', nutrient: 'FAT' },
-  { aim: 'more', group: 'vegetable' },
-  { aim: 'less', food: 'linseed' },
-];
 const some = fc.subarray([...AIMS]).chain((list) => fc.shuffledSubarray(list, { minLength: list.length }));
-const wished = (aims: readonly Aim[]) => aims.reduce(addAim, mix);
 const keys = (m: Mix) => (m.problem.aims ?? []).map(aimKey);
-const read = (problem: Problem) => parseProblem(JSON.parse(JSON.stringify(problem)), reference);
 
 describe('wishes', () => {
   it('are read back by the formulation as they were written, in their order', () => {
@@ -82,9 +65,6 @@ describe('wishes', () => {
 });
 
 describe('rules that count', () => {
-  const least: CountRule = { count: { at_least: 3 }, min: 18 };
-  const most: CountRule = { count: { group: 'seed' }, max: 4 };
-
   it('are replaced in their place, and no other rule is', () => {
     const two = addCount(addCount(mix, least), most);
     const [first] = countRules(two.problem);

@@ -1,16 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lotOf } from '../../../../test/kitchen/cupboards.ts';
-import type { Offer } from '../../../kitchen/model.ts';
+import { offer } from '../../../../test/kitchen/offers.ts';
 import { sameSeller, sellerNames, withTerms } from './sellers.ts';
-
-const offer = (more: Partial<Offer> & Pick<Offer, 'id'>): Offer => ({
-  food: 'oats',
-  seller: 'Alder Mill',
-  packGrams: 500,
-  price: 2,
-  form: 'dry',
-  ...more,
-});
 
 describe('sellers', () => {
   it('are offered once each, from offers, terms and lots', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lotOf } from '../../../../test/kitchen/cupboards.ts';
-import type { DryingRun, Offer } from '../../../kitchen/model.ts';
+import { offer } from '../../../../test/kitchen/offers.ts';
+import type { DryingRun } from '../../../kitchen/model.ts';
 import { demoHousehold } from '../../demo.ts';
 import type { Household, Mix } from '../../model.ts';
 import { usedShares } from '../batch/used-shares.ts';
@@ -12,15 +13,6 @@ const DAY = '2026-03-10';
 const house = demoHousehold();
 
 const mix = house.mixes[0]!;
-
-const offer = (more: Partial<Offer> & Pick<Offer, 'id'>): Offer => ({
-  food: 'oats',
-  seller: 'Alder Mill',
-  packGrams: 500,
-  price: 2,
-  form: 'dry',
-  ...more,
-});
 
 describe('the question', () => {
   const full: Household = {

@@ -1,21 +1,15 @@
 /** Trade-offs and versions tell the same variety of the same mix. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Problem } from '../../../formulation/problem/problem.ts';
+import { problemOf } from '../../../../test/formulation/problem-of.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { openFoods } from '../../../household/reckon/mix/shares.ts';
 import { measure, tradeGoals } from './trade-off/trade-off.ts';
 import { compareMixes } from './versions/compare.ts';
 
-const problem: Problem = {
+const problem = problemOf({
   foods: [{ id: 'oats' }, { id: 'peas' }, { id: 'garlic' }, { id: 'nuts', refused: true }],
-  rules: [],
-  beside: [],
-  objective: 'nearest',
-  confidence: 0,
-  batch_grams: 300,
-  scale_step_grams: 1,
-};
+});
 /** Garlic must not be fed. */
 const evaluation = {
   nutrients: {},

@@ -1,6 +1,8 @@
 /** A live mix with a worker that counts what it is asked: what came with an answer is not asked for again. */
 import { expect, test } from 'vitest';
-import type { Evaluation, Following, Result } from '../../../formulation/problem/result.ts';
+import { evaluation } from '../../../../test/formulation/evaluations.ts';
+import { problemOf } from '../../../../test/formulation/problem-of.ts';
+import type { Following, Result } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { EvaluationKeeper, type Known } from './evaluation-keeper.ts';
 import { balance, edit, type MoveContext, move } from './moves.ts';
@@ -10,32 +12,13 @@ const MIX: Mix = {
   name: 'Mix',
   animalIds: [],
   profileId: 'p',
-  problem: {
-    foods: [{ id: 'oats' }, { id: 'millet' }],
-    rules: [],
-    beside: [],
-    objective: 'nearest',
-    confidence: 0,
-    batch_grams: 300,
-    scale_step_grams: 1,
-  },
+  problem: problemOf({ foods: [{ id: 'oats' }, { id: 'millet' }] }),
   shares: { oats: 50, millet: 50, gone: 7 },
   held: [],
   updatedAt: '2026-01-01T00:00:00Z',
 };
 
-const said = (verdict: string): Evaluation => ({
-  total: 100,
-  nutrients: {},
-  in_range_chance: {},
-  all_in_range_chance: 1,
-  breaches: [],
-  binding: [],
-  estimated: [],
-  unsure: [],
-  cautions: [],
-  verdict,
-});
+const said = (verdict: string) => evaluation({ verdict });
 
 const answered = (shares: Following['shares'], verdict: string): Result => {
   const { total: _, breaches: __, ...rest } = said(verdict);

@@ -1,6 +1,6 @@
 /** Two goals of a mix against each other: which goals there are, where mixes lie on their axes, and the words for it. */
 import { describe, expect, test } from 'vitest';
-import type { Problem } from '../../../../formulation/problem/problem.ts';
+import { problemOf } from '../../../../../test/formulation/problem-of.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import { openFoods } from '../../../../household/reckon/mix/shares.ts';
 import {
@@ -14,7 +14,7 @@ import {
   usualPair,
 } from './trade-off.ts';
 
-const problem: Problem = {
+const problem = problemOf({
   foods: [
     { id: 'oats', group: 'seed', price_per_kg: 2, want: 50 },
     { id: 'peas', group: 'legume', price_per_kg: 4 },
@@ -28,12 +28,7 @@ const problem: Problem = {
     { ratio: ['CA', 'P'], min: 1 },
     { group: 'seed', min: 30 },
   ],
-  beside: [],
-  objective: 'nearest',
-  confidence: 0,
-  batch_grams: 300,
-  scale_step_grams: 1,
-};
+});
 const mix: TradeMix = {
   problem,
   open: ['oats', 'peas', 'dill'],

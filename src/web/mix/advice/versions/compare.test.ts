@@ -1,32 +1,13 @@
 /** Two mixes side by side: every food and rule of either, and nothing unknown told as a figure. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evaluation } from '../../../../../test/formulation/evaluations.ts';
+import { problemOf } from '../../../../../test/formulation/problem-of.ts';
 import type { Ingredient, Problem, Rule } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation, NutrientLine } from '../../../../formulation/problem/result.ts';
 import { type ComparedMix, compareMixes } from './compare.ts';
 
-const problem = (foods: readonly Ingredient[], rules: readonly Rule[] = []): Problem => ({
-  foods,
-  rules,
-  beside: [],
-  objective: 'nearest',
-  confidence: 0,
-  batch_grams: 300,
-  scale_step_grams: 1,
-});
-const evaluation = (part: Partial<Evaluation> = {}): Evaluation => ({
-  total: 100,
-  nutrients: {},
-  in_range_chance: {},
-  all_in_range_chance: 1,
-  breaches: [],
-  binding: [],
-  estimated: [],
-  unsure: [],
-  cautions: [],
-  verdict: '',
-  ...part,
-});
+const problem = (foods: readonly Ingredient[], rules: readonly Rule[] = []) => problemOf({ foods, rules });
 const line = (mix: number, ration: number, part: Partial<NutrientLine> = {}): NutrientLine => ({
   mix,
   ration,

@@ -1,30 +1,14 @@
 /** Wishes and counting rules in words, and what is wrong with one. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseProblem } from '../../../../formulation/problem/parse.ts';
-import type { Aim, CountRule, Problem } from '../../../../formulation/problem/problem.ts';
-import { demoHousehold } from '../../../../household/demo.ts';
+import { AIMS, least, mix, most, read, wished } from '../../../../../test/mix/wishes.ts';
+import type { CountRule } from '../../../../formulation/problem/problem.ts';
 import { patchFood, refuse, withProblem } from '../../../../household/reckon/mix/mix-edits.ts';
-import { addAim, addCount, measurable } from '../../../../household/reckon/mix/wishes.ts';
-import { loadReference } from '../../../../household/reference-file.ts';
+import { addCount, measurable } from '../../../../household/reckon/mix/wishes.ts';
 import { countFault, countWords } from './count-words.ts';
 import { aimFault, aimLacks, aimWords, gapWords, measuredFrom, valueWords } from './wish-words.ts';
 
-const mix = demoHousehold().mixes[0]!;
-const reference = loadReference();
 const nameOf = (id: string) => mix.problem.foods.find((f) => f.id === id)?.name ?? id;
-const AIMS: readonly Aim[] = [
-  { aim: 'liked' },
-  { aim: 'cupboard' },
-  { aim: 'few' },
-  { aim: 'few to buy' },
-  { aim: 'less', nutrient: 'FAT', on: 'ration' },
-  { aim: 'less', nutrient: 'FAT' },
-  { aim: 'more', group: 'vegetable' },
-  { aim: 'less', food: 'linseed' },
-];
-const wished = (aims: readonly Aim[]) => aims.reduce(addAim, mix);
-const read = (problem: Problem) => parseProblem(JSON.parse(JSON.stringify(problem)), reference);
 
 describe('wishes', () => {
   it('are said in plain words', () => {
@@ -83,9 +67,6 @@ describe('wishes', () => {
 });
 
 describe('rules that count', () => {
-  const least: CountRule = { count: { at_least: 3 }, min: 18 };
-  const most: CountRule = { count: { group: 'seed' }, max: 4 };
-
   it('whatever is not faulted can be read by the formulation', () => {
     const whole = fc.option(fc.integer({ min: 0, max: 30 }), { nil: undefined });
     const at_least = fc.option(fc.double({ min: 0, max: 100, noNaN: true }), { nil: undefined });

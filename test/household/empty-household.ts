@@ -1,0 +1,15 @@
+import type { Household } from '../../src/household/model.ts';
+
+/** A household that keeps nothing. */
+export const EMPTY: Household = {
+  foods: [],
+  profiles: [],
+  animals: [],
+  mixes: [],
+  versions: [],
+  lots: [],
+  offers: [],
+  dryingRuns: [],
+  batches: [],
+  kitchen: [],
+};
