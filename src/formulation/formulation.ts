@@ -28,6 +28,7 @@ import type { FormulationOptions } from './solve/build-ration.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { boundsAt } from './solve/outer-approximation.ts';
+import { elementAt } from './solve/vectors.ts';
 import { weighMix } from './solve/weigh-mix.ts';
 
 export class Formulation {
@@ -110,15 +111,15 @@ export class Formulation {
     model.ration.foods.forEach((f, i) => {
       const share = held[f.id];
       if (share !== undefined && f.id !== moving)
-        pins.set(i, Math.min(upper[i]!, Math.max(lower[i]!, share)));
+        pins.set(i, Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), share)));
     });
     const spans = solver.spans(pins);
     const fixed = new Map(pins);
-    const moved = moving === undefined ? -1 : model.ration.foods.findIndex((f) => f.id === moving);
-    if (moved >= 0) {
-      const [low, high] = spans[moved]!;
+    const moved = model.ration.foods.findIndex((f) => f.id === moving);
+    if (moving !== undefined && moved >= 0) {
+      const [low, high] = elementAt(spans, moved);
       if (Number.isNaN(low)) return heldTooTight(model, pins, this.notes());
-      fixed.set(moved, Math.min(high, Math.max(low, held[moving!] ?? target[moved]!)));
+      fixed.set(moved, Math.min(high, Math.max(low, held[moving] ?? elementAt(target, moved))));
     }
     for (const [i, share] of fixed) target[i] = share;
     const found = solver.nearest(target, fixed);
@@ -148,7 +149,7 @@ export class Formulation {
     if (this.model.crossed) return [];
     return frontier(this.model, a, b).map(({ x, ...values }) => ({
       ...values,
-      shares: byFood(this.model, (i) => x[i]!, 0),
+      shares: byFood(this.model, x, 0),
     }));
   }
 

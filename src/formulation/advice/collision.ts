@@ -9,6 +9,7 @@ import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { FormulationOptions } from '../solve/build-ration.ts';
 import type { CountBound } from '../solve/counting.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { CountedConflict } from './counted-conflict.ts';
 import { additions, loosenings, loosenTogether } from './remedies.ts';
 
@@ -46,7 +47,7 @@ function collidedLinear({
   try {
     const conflict = smallestConflict(elastic, options.highs);
     if (conflict.length === 0 && counts.length > 0) return undefined;
-    const bounds = conflict.map((k) => elastic.bounds[k]!);
+    const bounds = conflict.map((k) => elementAt(elastic.bounds, k));
     const remedies = [
       ...loosenings(elastic, conflict),
       ...loosenTogether(elastic, problem),

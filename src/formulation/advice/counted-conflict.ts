@@ -13,6 +13,7 @@ import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { CountBound } from '../solve/counting.ts';
 import type { Highs } from '../solve/highs.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { dryFoods } from './dry-foods.ts';
 import { addition, allowed, change, dearest, loosening } from './remedies.ts';
 
@@ -36,12 +37,9 @@ export class CountedConflict {
     this.n = n;
     this.linear = linear;
     this.counts = counts;
-    const all = [...linear, ...counts].map((_, k) => k);
-    const rank = (k: number) => (k >= linear.length ? 2 : linear[k]!.pointer.startsWith('/foods/') ? 0 : 1);
-    this.members = deletionFilter(
-      all.sort((a, b) => rank(a) - rank(b)),
-      (kept) => this.possible(kept),
-    ).sort((a, b) => a - b);
+    const ranks = [...linear.map((b) => (b.pointer.startsWith('/foods/') ? 0 : 1)), ...counts.map(() => 2)];
+    const order = [...ranks.entries()].sort(([, a], [, b]) => a - b).map(([k]) => k);
+    this.members = deletionFilter(order, (kept) => this.possible(kept)).sort((a, b) => a - b);
   }
 
   /** A smallest set, in the sense that none of it can be spared, of bounds that collide. */
@@ -53,7 +51,10 @@ export class CountedConflict {
   loosenings(): Loosening[] {
     return this.members
       .filter((k) => !this.bound(k).because)
-      .flatMap((k) => (k < this.linear.length ? this.loosenLinear(k) : this.loosenCount(k)) ?? [])
+      .flatMap((k) => {
+        const linear = this.linear[k];
+        return (linear ? this.loosenLinear(k, linear) : this.loosenCount(k, this.count(k))) ?? [];
+      })
       .sort((a, b) => change(a) - change(b));
   }
 
@@ -79,7 +80,11 @@ export class CountedConflict {
   }
 
   private bound(k: number): Bound {
-    return k < this.linear.length ? this.linear[k]! : this.counts[k - this.linear.length]!;
+    return this.linear[k] ?? this.count(k);
+  }
+
+  private count(k: number): CountBound {
+    return elementAt(this.counts, k - this.linear.length);
   }
 
   private possible(kept: readonly number[], instead: readonly CountBound[] = []): boolean {
@@ -115,8 +120,7 @@ export class CountedConflict {
   }
 
   /** The best content that the others allow; a ratio's row changes with its bound, so it is asked until convergence. */
-  private loosenLinear(k: number): Loosening | undefined {
-    const bound = this.linear[k]!;
+  private loosenLinear(k: number, bound: LinearBound): Loosening | undefined {
     const reached = this.ask(this.others(k), [], (search) => {
       let best = bound.bound;
       for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -136,8 +140,7 @@ export class CountedConflict {
   }
 
   /** A number of foods by whole foods, a least share or weight by hundredths of it: the nearest that can be kept. */
-  private loosenCount(k: number): Loosening | undefined {
-    const count = this.counts[k - this.linear.length]!;
+  private loosenCount(k: number, count: CountBound): Loosening | undefined {
     const others = this.others(k);
     const whole = count.counts !== 'used';
     const steps = whole ? (count.side === 'min' ? count.bound : this.n - count.bound) : STEPS;

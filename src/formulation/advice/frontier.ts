@@ -10,7 +10,7 @@ import { type AimLine, aimLines } from '../solve/aims.ts';
 import type { MixModel } from '../solve/mix-model.ts';
 import { exact } from '../solve/mix-solver.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
-import { squaredDistance } from '../solve/vectors.ts';
+import { elementAt, squaredDistance } from '../solve/vectors.ts';
 
 /** An aim of the problem, or nearness to the wanted shares, or variety (both as sums of squares, made least). */
 export type Goal = Aim | { readonly aim: 'near' | 'varied' };
@@ -41,7 +41,7 @@ interface Measured {
 
 /** @returns points from the best of A to the best of B, each with its mix; empty where no mix keeps the rules */
 export function frontier(model: MixModel, a: Goal, b: Goal): FrontierPoint[] {
-  const [first, second] = [a, b].map((goal) => measured(goal, model)) as [Measured, Measured];
+  const [first, second] = [measured(a, model), measured(b, model)];
   const mixes =
     first.target && second.target
       ? between(model, first.target, second.target)
@@ -69,7 +69,7 @@ function along(model: MixModel, held: Measured, other: Measured): Float64Array[]
  */
 function between(model: MixModel, first: Float64Array, second: Float64Array): Float64Array[] {
   return Array.from({ length: POINTS }, (_, k) => k / (POINTS - 1)).flatMap((part) => {
-    const target = first.map((t, i) => (1 - part) * t + part * second[i]!);
+    const target = first.map((t, i) => (1 - part) * t + part * elementAt(second, i));
     return ask(model, (search) => cleaned(search.nearest(target))) ?? [];
   });
 }
@@ -127,7 +127,7 @@ function measured(goal: Goal, { problem, ration, open, question }: MixModel): Me
     const squares = (x: Float64Array) => squaredDistance(x, target);
     return { cost: squares, value: squares, target };
   }
-  const line = aimLines({ ...problem, aims: [goal as Aim] }, ration, open)[0]!;
+  const line = elementAt(aimLines({ ...problem, aims: [goal as Aim] }, ration, open), 0);
   return { cost: (x) => line.sign * line.value(x), value: line.value, line };
 }
 

@@ -9,6 +9,7 @@
  * one that solving anew with each of them would find.
  */
 import type { Elastic } from '../explain/elastic.ts';
+import { elementAt } from '../solve/vectors.ts';
 
 interface Candidate<T> {
   readonly food: T;
@@ -42,13 +43,14 @@ export function leastShares<T>(
   if (!answer) return [];
   const bounds = new Float64Array(candidates.length);
   const raise = (prices: ArrayLike<number>, worth: number) => {
-    candidates.forEach(({ content }, k) => {
-      if (bounds[k] === Number.POSITIVE_INFINITY) return;
+    for (const [k, { content }] of candidates.entries()) {
+      const before = elementAt(bounds, k);
+      if (before === Number.POSITIVE_INFINITY) continue;
       let gain = 0;
       for (let row = 0; row < content.length; row++) gain += content[row]! * prices[row]!;
       const bound = gain > 1e-12 ? worth / gain : Number.POSITIVE_INFINITY;
-      if (bound > bounds[k]!) bounds[k] = bound;
-    });
+      if (bound > before) bounds[k] = bound;
+    }
   };
   raise(elastic.byBound(answer.prices), answer.total);
   const found: Suggestion<T>[] = [];
@@ -56,10 +58,11 @@ export function leastShares<T>(
   for (let trials = 0; trials < most; trials++) {
     let next = -1;
     for (let k = 0; k < bounds.length; k++) if (next < 0 || bounds[k]! < bounds[next]!) next = k;
-    if (next < 0 || bounds[next]! > 100) break;
+    if (next < 0) break;
+    const least = elementAt(bounds, next);
     const last = found[wanted - 1]?.share ?? Number.POSITIVE_INFINITY;
-    if (bounds[next]! > last - INDIFFERENT) break;
-    const { food, content } = candidates[next]!;
+    if (least > 100 || least > last - INDIFFERENT) break;
+    const { food, content } = elementAt(candidates, next);
     bounds[next] = Number.POSITIVE_INFINITY;
     if (!allowed(food)) continue;
     const trial = elastic.leastShare(content);

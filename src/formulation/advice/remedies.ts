@@ -8,6 +8,7 @@ import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
 import type { LinearBound } from '../solve/bounds.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { dryFoods } from './dry-foods.ts';
 import { leastShares } from './price-foods.ts';
 
@@ -18,7 +19,7 @@ const MOST_FURTHER = 3;
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
   return conflict
-    .filter((k) => !elastic.bounds[k]!.because)
+    .filter((k) => !elementAt(elastic.bounds, k).because)
     .flatMap((k) => loosen(elastic, k) ?? [])
     .sort((a, b) => change(a) - change(b));
 }
@@ -32,7 +33,7 @@ export const change = ({ from, to }: Loosening) =>
  * in and the question asked again until convergence.
  */
 function loosen(elastic: Elastic, k: number): Loosening | undefined {
-  const bound = elastic.bounds[k]!;
+  const bound = elementAt(elastic.bounds, k);
   const others = new Set([...elastic.bounds.keys()].filter((other) => other !== k));
   const all = new Set(elastic.bounds.keys());
   let reached = bound.bound;
@@ -40,7 +41,7 @@ function loosen(elastic: Elastic, k: number): Loosening | undefined {
     for (let round = 0; round < 50; round++) {
       const answer = elastic.solve(others, (j) => (j === k ? 1 : 0));
       if (!answer) return undefined;
-      if (answer.missed[k]! <= KEPT && round > 0) break;
+      if (elementAt(answer.missed, k) <= KEPT && round > 0) break;
       const next = bound.value(answer.x);
       if (!Number.isFinite(next)) return undefined;
       reached = next;
@@ -75,35 +76,32 @@ export function loosenTogether(elastic: Elastic, problem: Problem): LooseningTog
 function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): LooseningTogether[] {
   const { bounds } = elastic;
   const rigid = new Set(bounds.flatMap((s, k) => (s.because || !mayGive(s) ? [k] : [])));
-  const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(bounds[k]!.bound));
-  const widened = new Map<number, number>();
+  const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(elementAt(bounds, k).bound));
+  const widened = new Map<number, { readonly bound: LinearBound; readonly to: number }>();
   try {
     for (let round = 0; round < 10; round++) {
       const answer = elastic.solve(rigid, weight);
       if (!answer) return [];
-      const missed = bounds.flatMap((_, k) => (answer.missed[k]! > KEPT ? [k] : []));
+      const missed = [...bounds.entries()].filter(([k]) => elementAt(answer.missed, k) > KEPT);
       if (missed.length === 0) break;
-      for (const k of missed) {
-        const to = outwards(bounds[k]!.value(answer.x), bounds[k]!.side, 4);
+      for (const [k, bound] of missed) {
+        const to = outwards(bound.value(answer.x), bound.side, 4);
         // The ratio of a mix without the second nutrient is no number that could be written.
         if (!Number.isFinite(to)) return [];
-        if (!allowed(bounds[k]!, to)) return [];
-        widened.set(k, to);
+        if (!allowed(bound, to)) return [];
+        widened.set(k, { bound, to });
         elastic.rebound(k, to);
       }
     }
   } finally {
-    for (const k of widened.keys()) elastic.rebound(k, bounds[k]!.bound);
+    for (const [k, { bound }] of widened) elastic.rebound(k, bound.bound);
   }
   // One bound alone stands among the single loosenings already.
   if (widened.size < 2) return [];
-  const changes = [...widened].map(([k, to]) => ({
-    pointer: bounds[k]!.pointer,
-    from: bounds[k]!.bound,
-    to,
-  }));
-  const parts = [...widened].map(([k, to]) =>
-    loosenSentence(bounds[k]!, to)
+  const moved = [...widened.values()];
+  const changes = moved.map(({ bound, to }) => ({ pointer: bound.pointer, from: bound.bound, to }));
+  const parts = moved.map(({ bound, to }) =>
+    loosenSentence(bound, to)
       .replace(/^Allow /, '')
       .replace(/\.$/, ''),
   );

@@ -9,6 +9,7 @@ import type { Problem, Shares } from '../problem/problem.ts';
 import type { Balanced } from '../problem/result.ts';
 import { type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
 import { type LinearAnswer, type LinearModel, solveLinearWith } from '../solve/linear-program.ts';
+import { elementAt } from '../solve/vectors.ts';
 
 /** Most that is added for one animal, g to 100 g of base: with more, the base would be the smaller part of its mix. */
 export const MOST_ADDED = 100;
@@ -90,11 +91,12 @@ export class SharedBaseProgram {
   }
 
   base(x: readonly number[]): Shares {
-    const shares = this.problem.foods.map((f) => [f.id, 0] as [string, number]);
-    this.baseRows.forEach((row, column) => {
-      shares[row]![1] = clean(x[column]!);
-    });
-    return parts(Object.fromEntries(shares));
+    const column = new Map(this.baseRows.map((row, i) => [row, i]));
+    const share = (row: number) => {
+      const i = column.get(row);
+      return i === undefined ? 0 : clean(elementAt(x, i));
+    };
+    return parts(Object.fromEntries(this.problem.foods.map(({ id }, row) => [id, share(row)])));
   }
 
   /** Of each animal, g to 100 g of base by food id. */
@@ -102,8 +104,8 @@ export class SharedBaseProgram {
     return Array.from({ length: this.animals }, (_, animal) =>
       Object.fromEntries(
         this.added.flatMap((a, j) => {
-          const grams = clean(x[this.baseRows.length + j]!);
-          return a.animal === animal && grams > 0 ? [[this.problem.foods[a.row]!.id, grams]] : [];
+          const grams = clean(this.weighs(x, j));
+          return a.animal === animal && grams > 0 ? [[elementAt(this.problem.foods, a.row).id, grams]] : [];
         }),
       ),
     );
@@ -124,9 +126,7 @@ export class SharedBaseProgram {
     if (!any) return undefined;
     // Dropping what can be dropped, lightest first, gives a set to beat.
     let chosen = this.used(any);
-    const byWeight = [...chosen].sort(
-      (a, b) => any[this.baseRows.length + a]! - any[this.baseRows.length + b]!,
-    );
+    const byWeight = [...chosen].sort((a, b) => this.weighs(any, a) - this.weighs(any, b));
     for (const j of byWeight) {
       const rest = new Set([...chosen].filter((other) => other !== j));
       if (chosen.has(j) && this.lightestOf(rest)) chosen = rest;
@@ -165,21 +165,21 @@ export class SharedBaseProgram {
     const m = this.added.length;
     const n = this.baseRows.length;
     const most = this.added.map((a) => Math.min(a.most, heaviest));
-    const flags = (value: (j: number) => number) => [
+    const flags = (value: (j: number, row: number) => number) => [
       ...new Array<number>(n + m).fill(0),
-      ...this.added.map((_, j) => value(j)),
+      ...this.added.map(({ row }, j) => value(j, row)),
     ];
     const rows = [
       ...this.rows.map((r) => ({ ...r, coefficients: [...r.coefficients, ...this.added.map(() => 0)] })),
-      ...this.added.map((_, j) => {
-        const coefficients = flags((k) => (k === j ? most[j]! : 0));
+      ...most.map((grams, j) => {
+        const coefficients = flags((k) => (k === j ? grams : 0));
         coefficients[n + j] = -1;
         return { coefficients, min: 0 };
       }),
       { coefficients: flags(() => 1), max: size },
       // What every animal gets of a food belongs in the base.
       ...this.baseRows.map((row) => ({
-        coefficients: flags((j) => (this.added[j]!.row === row ? 1 : 0)),
+        coefficients: flags((_, added) => (added === row ? 1 : 0)),
         max: this.animals - 1,
       })),
     ];
@@ -196,7 +196,7 @@ export class SharedBaseProgram {
         mostIterations: MOST_ITERATIONS[by],
       });
       if (status === 'infeasible') return { proved: true };
-      const chosen = new Set(this.added.flatMap((_, j) => (x[n + m + j]! > 0.5 ? [j] : [])));
+      const chosen = new Set([...this.added.keys()].filter((j) => elementAt(x, n + m + j) > 0.5));
       const suffices = chosen.size <= size && this.lightestOf(chosen) !== undefined;
       if (suffices) return { chosen, proved: status === 'optimal' };
       if (status !== 'optimal') return { proved: false };
@@ -229,20 +229,22 @@ export class SharedBaseProgram {
     const upper = this.upper(chosen);
     let answer: LinearAnswer;
     if (objective === 'cheapest') {
-      const cost = this.row((row, isBase) => (foods[row]!.price_per_kg ?? 0) * (isBase ? this.animals : 1));
+      const cost = this.row(
+        (row, isBase) => (elementAt(foods, row).price_per_kg ?? 0) * (isBase ? this.animals : 1),
+      );
       answer = this.ask({ cost, rows: [...this.rows, weight], upper });
     } else {
       const wants =
         objective === 'varied'
-          ? this.baseRows.map(() => 100 / n)
-          : wantedShares(this.baseRows.map((row) => foods[row]!.want));
+          ? new Float64Array(n).fill(100 / n)
+          : wantedShares(this.baseRows.map((row) => elementAt(foods, row).want));
       const off = new Array<number>(n).fill(0);
-      const apart = this.baseRows.flatMap((_, i) =>
+      const apart = [...wants].flatMap((want, i) =>
         [1, -1].map((sign) => {
           const coefficients = new Array<number>(upper.length + n).fill(0);
           coefficients[i] = sign;
           coefficients[upper.length + i] = 1;
-          return { coefficients, min: sign * wants[i]! };
+          return { coefficients, min: sign * want };
         }),
       );
       answer = this.ask({
@@ -266,11 +268,16 @@ export class SharedBaseProgram {
   }
 
   private used(x: readonly number[]): ReadonlySet<number> {
-    return new Set(this.added.flatMap((_, j) => (x[this.baseRows.length + j]! > DUST ? [j] : [])));
+    return new Set([...this.added.keys()].filter((j) => this.weighs(x, j) > DUST));
   }
 
   private weightOf(x: readonly number[]): number {
-    return this.added.reduce((sum, _, j) => sum + x[this.baseRows.length + j]!, 0);
+    return this.added.reduce((sum, _, j) => sum + this.weighs(x, j), 0);
+  }
+
+  /** What an addition weighs, g to 100 g of base. */
+  private weighs(x: readonly number[], j: number): number {
+    return elementAt(x, this.baseRows.length + j);
   }
 }
 

@@ -4,6 +4,7 @@ import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
 import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
 import { linearBounds } from '../solve/bounds.ts';
 import { buildRation, type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { type FedAnimal, MOST_ADDED, parts, SharedBaseProgram } from './shared-base-program.ts';
 
 /** What one mix costs an animal beside the best mix of its own. */
@@ -142,10 +143,10 @@ function feed(
   const bounds = linearBounds(own, ration, open, 0, caps);
   const rows = bounds.map((bound) => {
     const { g, h } = bound.halfSpace(bound.bound);
-    return new Map(open.map((row, column) => [row, FINER * (g[column]! - h / 100)]));
+    return new Map(open.map((row, column) => [row, FINER * (elementAt(g, column) - h / 100)]));
   });
   const most = new Map(
-    open.map((row) => [row, Math.min(own.foods[row]!.max ?? 100, caps.get(row)?.max ?? 100)]),
+    open.map((row) => [row, Math.min(elementAt(own.foods, row).max ?? 100, caps.get(row)?.max ?? 100)]),
   );
   return { eater, formulation, best, open, foods, most, rows };
 }
@@ -184,16 +185,18 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
   const { base, additions, proved } = way;
   const withAdditions = base !== oneMix;
   const animals = fed.map((f, k): SharedAnimal => {
-    const added = additions[k]!;
+    const added = elementAt(additions, k);
     const shares = parts(
-      Object.fromEntries(problem.foods.map(({ id }) => [id, base[id]! + (added[id] ?? 0)])),
+      Object.fromEntries(Object.entries(base).map(([id, share]) => [id, share + (added[id] ?? 0)])),
     );
     const { id, name } = f.eater;
     return { id, name, additions: added, shares, cost: costOf(problem, f, shares) };
   });
   const grams = additions.flatMap((a) => Object.values(a));
   const breaches = fed.flatMap(({ eater, formulation }, k) =>
-    formulation.evaluate(animals[k]!.shares).breaches.map((b) => `For ${eater.name}: ${b.sentence}`),
+    formulation
+      .evaluate(elementAt(animals, k).shares)
+      .breaches.map((b) => `For ${eater.name}: ${b.sentence}`),
   );
   return {
     status: 'shared',
@@ -209,20 +212,21 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
   };
 }
 
-function costOf({ foods }: Problem, { best, open }: FedAnimal, shares: Shares): SharingCost {
-  const wants = wantedShares(open.map((row) => foods[row]!.want));
-  const apart = (mix: Shares, from: (row: number, i: number) => number) =>
-    open.reduce((sum, row, i) => sum + Math.abs(mix[foods[row]!.id]! - from(row, i)), 0) / 2;
-  const own = best.shares;
-  const priced = foods.every(
-    (f) => f.price_per_kg !== undefined || (shares[f.id]! === 0 && own[f.id]! === 0),
-  );
-  const price = (mix: Shares) =>
-    foods.reduce((sum, f) => sum + ((f.price_per_kg ?? 0) * mix[f.id]!) / 100, 0);
+function costOf({ foods }: Problem, { formulation, best, open }: FedAnimal, shares: Shares): SharingCost {
+  // By column: a mix has nothing of a food that the animal may not eat.
+  const eaten = open.map((row) => elementAt(foods, row));
+  const wants = wantedShares(eaten.map((f) => f.want));
+  const mix = formulation.vector(shares);
+  const own = formulation.vector(best.shares);
+  const apart = (x: Float64Array, y: Float64Array) =>
+    x.reduce((sum, share, i) => sum + Math.abs(share - elementAt(y, i)), 0) / 2;
+  const priced = eaten.every((f, i) => f.price_per_kg !== undefined || (mix[i] === 0 && own[i] === 0));
+  const price = (x: Float64Array) =>
+    eaten.reduce((sum, f, i) => sum + ((f.price_per_kg ?? 0) * elementAt(x, i)) / 100, 0);
   return {
-    different: apart(shares, (row) => own[foods[row]!.id]!),
-    further: apart(shares, (_, i) => wants[i]!) - apart(own, (_, i) => wants[i]!),
-    ...(priced && { dearer: price(shares) - price(own) }),
+    different: apart(mix, own),
+    further: apart(mix, wants) - apart(own, wants),
+    ...(priced && { dearer: price(mix) - price(own) }),
   };
 }
 
@@ -237,8 +241,9 @@ function sharedSentence(
   });
   const cost = costs.length > 0 ? joined(costs) : 'no animal anything';
   const extras = animals.flatMap(({ name, additions }, k) => {
+    const { foods } = elementAt(fed, k);
     const given = Object.entries(additions).map(
-      ([id, grams]) => `${figure(grams)} g of ${fed[k]!.foods.find((f) => f.id === id)!.name}`,
+      ([id, grams]) => `${figure(grams)} g of ${foods.find((f) => f.id === id)!.name}`,
     );
     return given.length > 0 ? [`${name} gets ${joined(given)}`] : [];
   });

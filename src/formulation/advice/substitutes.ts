@@ -13,6 +13,7 @@ import { eitherOf, figure } from '../explain/sentences.ts';
 import type { Problem, Shares } from '../problem/problem.ts';
 import type { Ration } from '../solve/bounds.ts';
 import { NO_SHARE, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { ruledTags, type SwapModel, swapModelOf } from './swap-model.ts';
 import { swapSentence } from './swap-sentence.ts';
 import { spanOf } from './swap-span.ts';
@@ -94,16 +95,17 @@ export function substitutes(
       throw new RangeError(`foods: "${id}" is no food of the problem that may be fed; give one that is`);
   }
   const ruled = ruledTags(problem);
-  const mix = model.foods.flatMap((_, k) => (x[k]! > NO_SHARE ? [k] : []));
+  const mix = [...x.keys()].filter((k) => elementAt(x, k) > NO_SHARE);
   // Foods that must be in and are not: no swap keeps the rules, unless it brings in the only one.
-  const missing = model.foods.flatMap((_, k) =>
-    x[k]! <= NO_SHARE && model.lower[k]! > SOLVER_TOLERANCE ? [k] : [],
+  const missing = [...x.keys()].filter(
+    (k) => elementAt(x, k) <= NO_SHARE && elementAt(model.lower, k) > SOLVER_TOLERANCE,
   );
   return model.foods.flatMap((food, i): Substitutable[] => {
-    const share = x[i]!;
+    const share = elementAt(x, i);
     if (model.refs[i] || share < SMALLEST || (foods && !foods.includes(food.id))) return [];
-    if (model.lower[i]! > NO_SHARE) {
-      const sentence = `${food.name} must be at least ${figure(model.lower[i]!)} % of the mix, so nothing can replace it.`;
+    const least = elementAt(model.lower, i);
+    if (least > NO_SHARE) {
+      const sentence = `${food.name} must be at least ${figure(least)} % of the mix, so nothing can replace it.`;
       return [{ food: food.id, share, swaps: [], sentence }];
     }
     const found = model.foods.flatMap((_, j): Found[] => {
@@ -152,7 +154,7 @@ function nearer({ foods }: SwapModel, i: number, share: number, a: Found, b: Fou
   const off = (f: Found) => Math.abs(f.share - share);
   const apart = off(a) - off(b);
   if (Math.abs(apart) > 1e-9) return apart;
-  const alien = (f: Found) => (foods[f.column]!.group === foods[i]!.group ? 0 : 1);
+  const alien = (f: Found) => (elementAt(foods, f.column).group === elementAt(foods, i).group ? 0 : 1);
   return alien(a) - alien(b) || b.span[1] - b.span[0] - (a.span[1] - a.span[0]);
 }
 
@@ -160,8 +162,8 @@ function swapOf(model: SwapModel, x: Float64Array, i: number, found: Found, rule
   const { foods, refs } = model;
   const { column, share } = found;
   const [low, high] = found.span;
-  const food = foods[column]!;
-  const had = x[column]!;
+  const food = elementAt(foods, column);
+  const had = elementAt(x, column);
   const inMix = had > NO_SHARE;
   const unsure = ruled.filter((tag) => food.amount(tag).status === 'unknown');
   return {
@@ -175,8 +177,8 @@ function swapOf(model: SwapModel, x: Float64Array, i: number, found: Found, rule
     becomes: had + share,
     unsure,
     sentence: swapSentence({
-      out: foods[i]!.name,
-      taken: x[i]!,
+      out: elementAt(foods, i).name,
+      taken: elementAt(x, i),
       name: food.name,
       had: inMix ? had : undefined,
       share,

@@ -3,7 +3,7 @@ import type { Reference } from '../../foods/reference.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { applyCautions, NO_CAUTIONS } from '../amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
-import type { Problem } from '../problem/problem.ts';
+import type { Ingredient, Problem } from '../problem/problem.ts';
 import { type HalfSpace, type LinearBound, linearBounds, Ration } from '../solve/bounds.ts';
 import { sdsFromMean } from '../solve/build-ration.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
@@ -29,22 +29,24 @@ export interface SwapModel {
 export function swapModelOf(problem: Problem, reference: Reference, beside: Ration['beside']): SwapModel {
   const advice = applyCautions({ ...problem, cautions: 'apply' }, reference);
   const { blocked, caps } = problem.cautions === 'apply' ? advice : NO_CAUTIONS;
-  const open = problem.foods.flatMap((f, row) => (f.refused || blocked.has(row) ? [] : [row]));
-  const own = open.map((row) => foodAmounts(problem.foods[row]!, reference, problem.variation));
+  const open = problem.foods.flatMap((food, row) =>
+    food.refused || blocked.has(row) ? [] : [{ food, row }],
+  );
+  const own = open.map(({ food }) => foodAmounts(food, reference, problem.variation));
   const tables = candidates(problem, reference);
   const foods = [...own, ...tables.map((t) => t.amounts)];
   const ration = new Ration(foods, beside);
-  const byColumn = (of: (row: number) => number, further: number) =>
-    Float64Array.from(foods, (_, k) => (k < open.length ? of(open[k]!) : further));
+  const byColumn = (of: (one: { food: Ingredient; row: number }) => number, further: number) =>
+    Float64Array.from([...open.map(of), ...tables.map(() => further)]);
   const weighable = (100 * (problem.least_grams ?? 0)) / problem.batch_grams;
   const rows = (bounds: readonly LinearBound[]) => bounds.map((s) => s.halfSpace(s.bound));
   return {
     foods,
     refs: [...own.map(() => undefined), ...tables.map((t) => t.food.ref)],
-    lower: byColumn((row) => problem.foods[row]!.min ?? 0, 0),
-    upper: byColumn((row) => Math.min(problem.foods[row]!.max ?? 100, caps.get(row)?.max ?? 100), 100),
-    used: byColumn((row) => Math.max(problem.foods[row]!.if_used ?? 0, weighable), weighable),
-    advised: byColumn((row) => (advice.blocked.has(row) ? 0 : (advice.caps.get(row)?.max ?? 100)), 100),
+    lower: byColumn(({ food }) => food.min ?? 0, 0),
+    upper: byColumn(({ food, row }) => Math.min(food.max ?? 100, caps.get(row)?.max ?? 100), 100),
+    used: byColumn(({ food }) => Math.max(food.if_used ?? 0, weighable), weighable),
+    advised: byColumn(({ row }) => (advice.blocked.has(row) ? 0 : (advice.caps.get(row)?.max ?? 100)), 100),
     spaces: rows(linearBounds(problem, ration, [], sdsFromMean(problem), new Map())),
     leaving: problem.drop_one ? rows(boundsWithout(problem, ration)) : [],
   };

@@ -33,8 +33,8 @@ export function spanOf(
     s.keep(share * t0 - least, -share * t1);
     s.keep(upper[k]! - share * t0, share * t1);
   }
-  for (let r = 0; r < spaces.length && !s.empty; r++) {
-    const { g, h, cone } = spaces[r]!;
+  for (const { g, h, cone } of spaces) {
+    if (s.empty) break;
     const others = sumOver(mix, g, x, i, j);
     const p = others * t0 + g[j]! * had - h;
     const q = g[j]! - others * t1;
@@ -51,8 +51,8 @@ export function spanOf(
       square: squares * t1 * t1 + own,
     });
   }
-  for (let r = 0; r < leaving.length && !s.empty; r++) {
-    const { g, h } = leaving[r]!;
+  for (const { g, h } of leaving) {
+    if (s.empty) break;
     const others = sumOver(mix, g, x, i, j);
     // Of the foods that keep their proportions, the one that the row can spare least decides for all of them.
     let most = 0;

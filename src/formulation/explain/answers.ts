@@ -5,6 +5,7 @@ import type { Bound, Ration } from '../solve/bounds.ts';
 import { allBounds, byFood, type MixModel } from '../solve/mix-model.ts';
 import type { Found, Pins, Span } from '../solve/mix-solver.ts';
 import { leavesShareOpen } from '../solve/ration-share.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { doubts, evaluate } from './evaluate.ts';
 import { capital, conflictSentence, demand, joined } from './sentences.ts';
 
@@ -22,14 +23,17 @@ export function bestOf(model: MixModel, { x, objective, gap }: Found): Best {
     objective,
     ...(gap > 0 ? { gap } : {}),
     ...(aims.length > 0 ? { aims: aims.map((line) => ({ ...line.aim, value: line.value(x) })) } : {}),
-    shares: byFood(model, (i) => x[i]!, 0),
+    shares: byFood(model, x, 0),
   };
 }
 
 /** A mix that keeps every rule. @param ends how far each share may move, by column */
 export function following(model: MixModel, found: Found, ends: readonly Span[], notes: Notes): Following {
   const { x } = found;
-  const spans = ends.map(([low, high], i) => [Math.min(low, x[i]!), Math.max(high, x[i]!)] as const);
+  const spans = ends.map(([low, high], i) => {
+    const share = elementAt(x, i);
+    return [Math.min(low, share), Math.max(high, share)] as const;
+  });
   const {
     total: _,
     breaches: __,
@@ -40,7 +44,7 @@ export function following(model: MixModel, found: Found, ends: readonly Span[], 
     ...standing,
     ...bestOf(model, found),
     ...chosenBeside(model),
-    spans: byFood(model, (i) => spans[i]!, [0, 0] as const),
+    spans: byFood(model, spans, [0, 0] as const),
     ignored: notes.ignored,
   };
 }
@@ -48,7 +52,9 @@ export function following(model: MixModel, found: Found, ends: readonly Span[], 
 /** What is fed beside the mix, where its share was chosen. */
 export function chosenBeside({ problem, ration, besideShares }: MixModel): Pick<Evaluation, 'beside'> {
   if (!leavesShareOpen(problem)) return {};
-  return { beside: Object.fromEntries(ration.beside.map(({ food }, i) => [food.id, besideShares[i]!])) };
+  return {
+    beside: Object.fromEntries(ration.beside.map(({ food }, i) => [food.id, elementAt(besideShares, i)])),
+  };
 }
 
 /** That no mix can keep the rules: what collides, and what would mend it. */
@@ -75,14 +81,19 @@ export function heldTooTight(
   pins: Pins,
   { cautions, ignored }: Notes,
 ): Collision {
-  const names = [...pins.keys()].map((i) => ration.foods[i]!.name);
+  const holds = [...pins].map(([i, share]) => ({
+    pointer: `/foods/${open[i]}`,
+    name: elementAt(ration.foods, i).name,
+    share,
+  }));
+  const names = holds.map((h) => h.name);
   const held = names.length > 0 ? ` while ${joined(names)} ${names.length === 1 ? 'is' : 'are'} held` : '';
   return {
     status: 'infeasible',
     verdict: `No mix can keep the rules${held}. ${held ? 'Let go of one.' : 'Balance the mix to see why.'}`,
-    conflict: [...pins].map(([i, share]) => ({
-      pointer: `/foods/${open[i]}`,
-      sentence: `${ration.foods[i]!.name} is held at ${Number(share.toFixed(2))} %.`,
+    conflict: holds.map(({ pointer, name, share }) => ({
+      pointer,
+      sentence: `${name} is held at ${Number(share.toFixed(2))} %.`,
     })),
     remedies: [],
     ...doubts(problem, ration),

@@ -6,6 +6,7 @@
 
 import type { Highs } from '../solve/highs.ts';
 import { solveLinearWith } from '../solve/linear-program.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { type Elastic, KEPT } from './elastic.ts';
 
 /** Rounds of hitting sets; after them a conflict is taken that is minimal but may not be the smallest. */
@@ -85,5 +86,5 @@ function hittingSet(
 }
 
 function isFoodBound(elastic: Elastic, k: number): boolean {
-  return elastic.bounds[k]!.pointer.startsWith('/foods/');
+  return elementAt(elastic.bounds, k).pointer.startsWith('/foods/');
 }

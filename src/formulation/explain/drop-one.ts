@@ -5,6 +5,7 @@ import type { Breach } from '../problem/result.ts';
 import type { LinearBound, Ration } from '../solve/bounds.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
 import { AT_BOUND, NO_SHARE } from '../solve/tolerances.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { breachSentence, joined } from './sentences.ts';
 
 /** What leaving one food does. */
@@ -34,7 +35,7 @@ export function dropOne(problem: Problem, ration: Ration, x: ArrayLike<number>):
   const total = Array.from(x).reduce((sum, v) => sum + v, 0);
   const shares = total > 0 ? Float64Array.from(x, (v) => (100 * v) / total) : Float64Array.from(x);
   const foods = ration.foods.flatMap((food, column): Leaving[] => {
-    const share = shares[column]!;
+    const share = elementAt(shares, column);
     if (share <= NO_SHARE) return [];
     const breaches = boundsWithout(problem, ration, food).flatMap((bound) => breachOf(bound, food, shares));
     return [{ food: food.id, name: food.name, share, breaches }];

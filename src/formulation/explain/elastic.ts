@@ -8,7 +8,7 @@ import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
 import type { Highs } from '../solve/highs.ts';
 import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
-import { entries, sparse } from '../solve/vectors.ts';
+import { elementAt, entries, sparse } from '../solve/vectors.ts';
 
 /** A bound counts as kept when it is missed by no more than this (scaled): twice what a cone may be missed by. */
 export const KEPT = 2e-8;
@@ -56,7 +56,7 @@ export class Elastic {
 
   /** What one unit of a bound's scaled row is in its bound's own unit. */
   scaleOf(k: number): number {
-    return this.spaces[k]!.scale;
+    return elementAt(this.spaces, k).scale;
   }
 
   dispose(): void {
@@ -89,7 +89,7 @@ export class Elastic {
       let cut = false;
       this.spaces.forEach((space, k) => {
         if (!space.cone || (!required.has(k) && price(k) === 0)) return;
-        if (shortfall(space, x) - slack[k]! <= CONE_TOLERANCE) return;
+        if (shortfall(space, x) - elementAt(slack, k) <= CONE_TOLERANCE) return;
         const plane = tangent(space, x);
         if (!plane) return;
         cut = true;
@@ -108,10 +108,10 @@ export class Elastic {
 
   /** Puts another number in a bound's place: its row changes with it. */
   rebound(k: number, bound: number): void {
-    const space = this.bounds[k]!.halfSpace(bound);
+    const space = elementAt(this.bounds, k).halfSpace(bound);
     this.spaces[k] = space;
     // The slack keeps its column; only the content's coefficients and the bound change.
-    for (let i = 0; i < this.n; i++) this.model.changeCoefficient(k + 1, i, space.g[i]!);
+    for (const [i, v] of space.g.entries()) this.model.changeCoefficient(k + 1, i, v);
     this.model.changeRowBounds(k + 1, space.h, Number.POSITIVE_INFINITY);
     // Planes that touched the old cone say nothing about the new one.
     this.boundOfRow.forEach((bound, row) => {
@@ -126,7 +126,7 @@ export class Elastic {
     const content = new Float64Array(this.bounds.length + 1);
     content[0] = 1;
     this.bounds.forEach((bound, k) => {
-      content[k + 1] = bound.coefficient(bound.bound, candidate) / this.spaces[k]!.scale;
+      content[k + 1] = bound.coefficient(bound.bound, candidate) / this.scaleOf(k);
     });
     return content;
   }
@@ -134,10 +134,9 @@ export class Elastic {
   /** Prices of the model's rows, those of tangent planes added to their bound's: one for the sum and one for each bound. */
   byBound(prices: ArrayLike<number>): Float64Array {
     const told = new Float64Array(this.bounds.length + 1);
-    told[0] = prices[0]!;
-    this.boundOfRow.forEach((k, row) => {
-      told[k + 1]! += prices[row + 1]!;
-    });
+    told[0] = elementAt(prices, 0);
+    for (const [row, k] of this.boundOfRow.entries())
+      told[k + 1] = elementAt(told, k + 1) + elementAt(prices, row + 1);
     return told;
   }
 
@@ -148,14 +147,13 @@ export class Elastic {
   leastShare(content: ArrayLike<number>): Trial {
     const { model, n } = this;
     const m = this.bounds.length;
-    const column = Float64Array.from({ length: this.boundOfRow.length + 1 }, (_, row) =>
-      row === 0 ? content[0]! : content[this.boundOfRow[row - 1]! + 1]!,
-    );
+    // -1 stands for the sum, which comes first.
+    const column = Float64Array.from([-1, ...this.boundOfRow], (k) => elementAt(content, k + 1));
     model.addCol(1, 0, Number.POSITIVE_INFINITY, entries(column));
     try {
       const least = this.solve(new Set(this.bounds.keys()), () => 0);
       if (least) {
-        const share = model.getSolution().colValue[n + m]!;
+        const share = elementAt(model.getSolution().colValue, n + m);
         return { share, prices: this.byBound(least.prices), worth: share };
       }
       // It does not help; what would still be missing with it tells how little others can do.
@@ -189,7 +187,7 @@ export class Elastic {
     const m = this.bounds.length;
     const sum = Float64Array.from({ length: n + m }, (_, j) => (j < n ? 1 : 0));
     const elastic = this.spaces.map((space, k) =>
-      Float64Array.from({ length: n + m }, (_, j) => (j < n ? space.g[j]! : Number(j === n + k))),
+      Float64Array.from([...space.g, ...this.spaces.map((_, j) => Number(j === k))]),
     );
     const model = this.highs.createModel({
       numCols: n + m,

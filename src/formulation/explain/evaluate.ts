@@ -7,6 +7,7 @@ import type { Problem } from '../problem/problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
+import { elementAt } from '../solve/vectors.ts';
 import { isWhole } from './in-range.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
 
@@ -25,7 +26,7 @@ export function evaluate(
   const { estimated, unsure } = doubts(problem, ration);
   const used = new Set(
     ration.foods
-      .filter((_, i) => shares[i]! > 0.005)
+      .filter((_, i) => elementAt(shares, i) > 0.005)
       .map((f) => f.id)
       .concat(ration.beside.map((b) => b.food.id)),
   );
@@ -71,7 +72,7 @@ function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
     );
   const squares = (on: 'mix' | 'ration') => {
     const { w } = ration.line(on, (f) => f.amount(tag).sd);
-    const mix = w.reduce((sum, v, i) => sum + (v * x[i]!) ** 2, 0);
+    const mix = w.reduce((sum, v, i) => sum + (v * elementAt(x, i)) ** 2, 0);
     return on === 'mix'
       ? mix
       : ration.beside.reduce((sum, b) => sum + (b.part * b.food.amount(tag).sd) ** 2, mix);
@@ -125,7 +126,8 @@ function chances(
   };
   for (const rule of problem.rules) {
     if (!('nutrient' in rule)) continue;
-    const line = nutrients[rule.nutrient]!;
+    const line = nutrients[rule.nutrient];
+    if (!line) throw new Error(`a rule names ${rule.nutrient}, whose content was not worked out`);
     const on = rule.on ?? 'mix';
     const per = rule.basis === 'DM' ? dry[on] : 1;
     const mean = line[on];

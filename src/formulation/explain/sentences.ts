@@ -49,11 +49,11 @@ export function fitSentence(subjects: readonly string[], unsure: readonly Doubt[
     subjects.length > 0
       ? `${joined(subjects)} ${subjects.length === 1 ? 'is' : 'are'} in range`
       : 'no rule is broken';
-  const doubts = [...new Set(unsure.map((d) => d.sentence))];
+  const [first, ...more] = new Set(unsure.map((d) => d.sentence));
   const rests =
-    doubts.length > 0
-      ? ` It rests on missing figures: ${doubts[0]!.replace(/\.$/, '')}${doubts.length > 1 ? `, and ${doubts.length - 1} more` : ''}.`
-      : '';
+    first === undefined
+      ? ''
+      : ` It rests on missing figures: ${first.replace(/\.$/, '')}${more.length > 0 ? `, and ${more.length} more` : ''}.`;
   return `In range: ${inRange}.${rests}`;
 }
 

@@ -10,6 +10,7 @@ import type { Bound } from '../solve/bounds.ts';
 import { allBounds, countsFoods, type MixModel } from '../solve/mix-model.ts';
 import type { Found } from '../solve/mix-solver.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
+import { dot, elementAt } from '../solve/vectors.ts';
 import { outwards } from './outwards.ts';
 import { capital, figure, joined } from './sentences.ts';
 
@@ -90,11 +91,11 @@ function priceOf(bound: Bound, { found, model }: WhyQuestion): number | undefine
   const priced = model.question.bounds;
   const k = priced.findIndex((s) => s.pointer === bound.pointer);
   const dual = found.prices?.bounds[k];
-  if (k < 0 || dual === undefined) return undefined;
-  const row = priced[k]!;
+  const row = priced[k];
+  if (dual === undefined || row === undefined) return undefined;
   const missing = (b: number) => {
     const { g, h, scale } = row.halfSpace(b);
-    return scale * (h - g.reduce((sum, v, i) => sum + v * found.x[i]!, 0));
+    return scale * (h - dot(g, found.x));
   };
   // A row is a straight line in its bound, so a difference is exact.
   const turn = missing(bound.bound + 0.5) - missing(bound.bound - 0.5);
@@ -115,7 +116,7 @@ function nextBound({ bound, side, counts }: Bound & { counts?: string }, free: n
 
 function changed(before: Float64Array, after: Float64Array, names: readonly string[]): string[] {
   return names
-    .map((name, i) => ({ name, from: before[i]!, to: after[i]! }))
+    .map((name, i) => ({ name, from: elementAt(before, i), to: elementAt(after, i) }))
     .filter((c) => Math.abs(c.to - c.from) >= MOVED)
     .sort((a, b) => Math.abs(b.to - b.from) - Math.abs(a.to - a.from))
     .slice(0, MOST_NAMED)

@@ -12,14 +12,14 @@ const FIELDS = {
 export function rule(json: unknown, at: string, foods: readonly Ingredient[], ignored: string[]): Rule {
   const r = object(json, at, FIELDS.rule, ignored);
   const subjects = ['nutrient', 'ratio', 'group', 'food', 'count'].filter((k) => r[k] !== undefined);
-  if (subjects.length !== 1) {
-    const found = subjects.length === 0 ? 'none' : subjects.join(' and ');
+  const [kind, ...others] = subjects;
+  if (kind === undefined || others.length > 0) {
+    const found = kind === undefined ? 'none' : subjects.join(' and ');
     throw new ProblemError(
       at,
       `must name one of "nutrient", "ratio", "group", "food" or "count", not ${found}`,
     );
   }
-  const kind = subjects[0]!;
   // A share ends at 100; a nutrient bound above what is possible is odd, but it says something.
   const most = kind === 'group' || kind === 'food' ? 100 : Number.MAX_VALUE;
   const bounds = strip({
@@ -46,8 +46,9 @@ export function rule(json: unknown, at: string, foods: readonly Ingredient[], ig
     if (!Array.isArray(r.ratio) || r.ratio.length !== 2) {
       throw new ProblemError(`${at}/ratio`, `must be two tagnames such as ["CA", "P"], not ${show(r.ratio)}`);
     }
-    const [top, bottom] = r.ratio.map((t, i) => tagname(text(t, `${at}/ratio/${i}`), `${at}/ratio/${i}`));
-    return { ratio: [top!, bottom!], ...bounds };
+    const [top, bottom] = r.ratio;
+    const read = (t: unknown, field: string) => tagname(text(t, field), field);
+    return { ratio: [read(top, `${at}/ratio/0`), read(bottom, `${at}/ratio/1`)], ...bounds };
   }
   if (kind === 'group') return { group: text(r.group, `${at}/group`), ...bounds };
   return { food: foodOfMix(r.food, `${at}/food`, foods), ...bounds };

@@ -49,12 +49,9 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
   );
   unique(foods, '/foods');
   unique(beside, '/beside');
-  const clash = beside.findIndex((b) => foods.some((f) => f.id === b.id));
-  if (clash >= 0) {
-    throw new ProblemError(
-      `/beside/${clash}/id`,
-      `${show(beside[clash]!.id)} is also a food of the mix; give it another id`,
-    );
+  for (const [i, { id }] of beside.entries()) {
+    if (foods.some((f) => f.id === id))
+      throw new ProblemError(`/beside/${i}/id`, `${show(id)} is also a food of the mix; give it another id`);
   }
   const rules = list(top.rules ?? [], '/rules', MOST_RULES).map((r, i) =>
     rule(r, `/rules/${i}`, foods, ignored),
@@ -128,11 +125,11 @@ function wholeProblem({ foods, beside, objective, aims, least_grams, batch_grams
   }
   const cheap = aims?.findIndex((a) => a.aim === 'cheap') ?? -1;
   if (objective !== 'cheapest' && cheap < 0) return;
-  const unpriced = foods.findIndex((f) => !f.refused && f.price_per_kg === undefined);
-  if (unpriced >= 0) {
+  for (const [i, { id, refused, price_per_kg }] of foods.entries()) {
+    if (refused || price_per_kg !== undefined) continue;
     throw new ProblemError(
-      `/foods/${unpriced}/price_per_kg`,
-      `is missing for ${show(foods[unpriced]!.id)}; ${objective === 'cheapest' ? '"cheapest"' : 'the aim "cheap"'} needs the price of every food`,
+      `/foods/${i}/price_per_kg`,
+      `is missing for ${show(id)}; ${objective === 'cheapest' ? '"cheapest"' : 'the aim "cheap"'} needs the price of every food`,
     );
   }
 }

@@ -1,9 +1,11 @@
 /** Preferences as linear costs: of shares, of foods used or bought, and of what comes out of the cupboard. */
 
+import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Aim, Problem } from '../problem/problem.ts';
 import type { Ration } from './bounds.ts';
 import { valueAt, words } from './bounds.ts';
 import { NO_SHARE } from './tolerances.ts';
+import { elementAt } from './vectors.ts';
 
 /** How far, relatively, an aim may fall short of its best so that the solver's last digits do not rule. */
 const AIM_SLACK = 1e-6;
@@ -49,13 +51,14 @@ export function aimWords(aim: Aim): string {
 export function onHandOf(problem: Problem, open: readonly number[]): Float64Array {
   return Float64Array.from(
     open,
-    (row) => (100 * (problem.foods[row]!.on_hand_grams ?? 0)) / problem.batch_grams,
+    (row) => (100 * (elementAt(problem.foods, row).on_hand_grams ?? 0)) / problem.batch_grams,
   );
 }
 
 /** @param open rows in `problem.foods` of the columns */
 export function aimLines(problem: Problem, ration: Ration, open: readonly number[]): AimLine[] {
   const onHand = onHandOf(problem, open);
+  const foods = open.map((row) => elementAt(problem.foods, row));
   return (problem.aims ?? []).map((aim) => {
     const give = aim.give ?? 0;
     const line = (sign: 1 | -1, w: Float64Array, c = 0): AimLine => ({
@@ -67,17 +70,17 @@ export function aimLines(problem: Problem, ration: Ration, open: readonly number
       value: (x) => valueAt({ w, c }, x),
     });
     const count = (x: ArrayLike<number>, beyond: ArrayLike<number>) =>
-      Array.from(x).filter((v, i) => v > beyond[i]! + NO_SHARE).length;
+      Array.from(x).filter((v, i) => v > elementAt(beyond, i) + NO_SHARE).length;
     switch (aim.aim) {
       case 'liked':
         return line(
           -1,
-          Float64Array.from(open, (row) => Number(problem.foods[row]!.liked === true)),
+          Float64Array.from(foods, (f) => Number(f.liked === true)),
         );
       case 'cheap':
         return line(
           1,
-          Float64Array.from(open, (row) => (problem.foods[row]!.price_per_kg ?? 0) / 100),
+          Float64Array.from(foods, (f) => (f.price_per_kg ?? 0) / 100),
         );
       case 'cupboard':
         return {
@@ -86,7 +89,7 @@ export function aimLines(problem: Problem, ration: Ration, open: readonly number
           give,
           fromCupboard: -1,
           constant: 0,
-          value: (x) => onHand.reduce((sum, s, i) => sum + Math.min(s, x[i]!), 0),
+          value: (x) => onHand.reduce((sum, s, i) => sum + Math.min(s, elementAt(x, i)), 0),
         };
       case 'few': {
         const none = new Float64Array(open.length);
@@ -100,13 +103,10 @@ export function aimLines(problem: Problem, ration: Ration, open: readonly number
           const { w, c } = ration.line(aim.on ?? 'mix', (f) => f.amount(aim.nutrient).value);
           return line(sign, w, c);
         }
-        const counts = (column: number) => {
-          const food = problem.foods[open[column]!]!;
-          return Number('group' in aim ? ration.foods[column]!.group === aim.group : food.id === aim.food);
-        };
+        const counts = (f: FoodAmounts) => ('group' in aim ? f.group === aim.group : f.id === aim.food);
         return line(
           sign,
-          Float64Array.from(open, (_, column) => counts(column)),
+          Float64Array.from(ration.foods, (f) => Number(counts(f))),
         );
       }
     }

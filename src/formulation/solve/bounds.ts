@@ -6,7 +6,7 @@ import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Cap } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { CountRule, On, Problem, Rule } from '../problem/problem.ts';
-import { dot } from './vectors.ts';
+import { dot, elementAt } from './vectors.ts';
 
 export interface Spread {
   readonly q: Float64Array;
@@ -114,9 +114,9 @@ export function linearBounds(
     }
   });
   openFoods.forEach((row, column) => {
-    const food = problem.foods[row]!;
+    const food = elementAt(problem.foods, row);
     const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
-    const subject = `share of ${ration.foods[column]!.name}`;
+    const subject = `share of ${elementAt(ration.foods, column).name}`;
     // A food's own bound says nothing about foods that come in later.
     const bounded = (pointer: string, side: 'min' | 'max', bound: number) =>
       lineBound(pointer, side, bound, subject, '%', line, () => 0);

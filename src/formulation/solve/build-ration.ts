@@ -7,6 +7,7 @@ import type { Problem } from '../problem/problem.ts';
 import { Ration } from './bounds.ts';
 import type { Highs } from './highs.ts';
 import { leavesShareOpen, type RationShare, rationShares } from './ration-share.ts';
+import { elementAt } from './vectors.ts';
 
 export interface FormulationOptions {
   readonly reference: Reference;
@@ -28,7 +29,7 @@ export interface BuiltRation {
 export function buildRation(problem: Problem, { reference, highs }: FormulationOptions): BuiltRation {
   const { blocked, caps } = applyCautions(problem, reference);
   const open = problem.foods.flatMap((f, i) => (f.refused || blocked.has(i) ? [] : [i]));
-  const foods = open.map((i) => foodAmounts(problem.foods[i]!, reference, problem.variation));
+  const foods = open.map((i) => foodAmounts(elementAt(problem.foods, i), reference, problem.variation));
   const beside = besideAmounts(problem, reference);
   const z = sdsFromMean(problem);
   const written = problem.beside.map((b) => ({ share: b.share_of_ration }));
@@ -37,7 +38,7 @@ export function buildRation(problem: Problem, { reference, highs }: FormulationO
     (leavesShareOpen(problem) && rationShares({ highs, problem, open, foods, beside, caps, z })) || written;
   const ration = new Ration(
     foods,
-    beside.map((food, i) => ({ food, part: besideShares[i]!.share / 100 })),
+    beside.map((food, i) => ({ food, part: elementAt(besideShares, i).share / 100 })),
   );
   return { open, caps, besideShares, ration, z };
 }

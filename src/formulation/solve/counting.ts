@@ -7,6 +7,7 @@ import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Bound } from './bounds.ts';
 import { AT_BOUND, NO_SHARE } from './tolerances.ts';
+import { elementAt } from './vectors.ts';
 
 /** One bound of a counting rule. `columns` are the foods it counts. */
 export interface CountBound extends Bound {
@@ -45,7 +46,7 @@ export function countBoundsOf(
         counts: 'some',
         columns,
         atLeast: at_least,
-        value: (x) => columns.filter((c) => x[c]! >= at_least - AT_BOUND).length,
+        value: (x) => columns.filter((c) => elementAt(x, c) >= at_least - AT_BOUND).length,
       });
     }
     if (rule.max !== undefined) {
@@ -58,23 +59,26 @@ export function countBoundsOf(
         counts: 'few',
         columns,
         atLeast: 0,
-        value: (x) => columns.filter((c) => x[c]! > NO_SHARE).length,
+        value: (x) => columns.filter((c) => elementAt(x, c) > NO_SHARE).length,
       });
     }
   });
   open.forEach((row, column) => {
-    const least = problem.foods[row]!.if_used;
+    const least = elementAt(problem.foods, row).if_used;
     if (least === undefined || least === 0) return;
     bounds.push({
       pointer: `/foods/${row}/if_used`,
       side: 'min',
       bound: least,
-      subject: `share of ${foods[column]!.name}, where it is used,`,
+      subject: `share of ${elementAt(foods, column).name}, where it is used,`,
       unit: '%',
       counts: 'used',
       columns: [column],
       atLeast: least,
-      value: (x) => (x[column]! > NO_SHARE ? x[column]! : least),
+      value: (x) => {
+        const share = elementAt(x, column);
+        return share > NO_SHARE ? share : least;
+      },
     });
   });
   const grams = problem.least_grams;

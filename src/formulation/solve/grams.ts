@@ -41,11 +41,10 @@ export function roundToSteps(question: GramsQuestion, highs: Highs): GramsAnswer
       conflict: `a batch of ${batchGrams} g is no whole number of ${stepGrams} g steps; choose a multiple of the step`,
     };
   }
-  const n = shares.length;
   const steps = (percent: number) => (percent / 100) * total;
-  const low = Array.from({ length: n }, (_, i) => Math.ceil(steps(lower[i]!) - WHOLE_STEP));
-  const high = Array.from({ length: n }, (_, i) => Math.floor(steps(upper[i]!) + WHOLE_STEP));
-  const target = Array.from({ length: n }, (_, i) => steps(shares[i]!));
+  const low = Array.from(lower, (percent) => Math.ceil(steps(percent) - WHOLE_STEP));
+  const high = Array.from(upper, (percent) => Math.floor(steps(percent) + WHOLE_STEP));
+  const target = Array.from(shares, steps);
   const back = (k: readonly number[]) => Float64Array.from(k, (v) => (100 * v) / total);
   const found = nearestFirst(target, low, high, total, (k) => question.holds(back(k)));
   if (found) return { steps: found };
@@ -80,17 +79,17 @@ function nearestFirst(
     if (keeps(steps)) return steps;
     const boxLow = lo.slice();
     const boxHigh = hi.slice();
-    for (let i = 0; i < target.length; i++) {
+    for (const [i, k] of steps.entries()) {
       for (const up of [false, true]) {
         const l = boxLow.slice();
         const h = boxHigh.slice();
-        if (up) l[i] = steps[i]! + 1;
-        else h[i] = steps[i]! - 1;
+        if (up) l[i] = k + 1;
+        else h[i] = k - 1;
         const next = l[i]! <= h[i]! ? allot(target, l, h, total) : undefined;
         if (next) queue.push({ low: l, high: h, ...next });
       }
-      boxLow[i] = steps[i]!;
-      boxHigh[i] = steps[i]!;
+      boxLow[i] = k;
+      boxHigh[i] = k;
     }
   }
   return undefined;
@@ -141,8 +140,7 @@ function byExchange(question: GramsQuestion, { target, low, high, total, back }:
   const room = rows.map((r) => steps.reduce((sum, k, i) => sum + r.g[i]! * k * perStep, 0) - r.h);
   const missed = (from = -1, to = -1) => {
     let sum = 0;
-    for (let r = 0; r < rows.length; r++) {
-      const { g } = rows[r]!;
+    for (const [r, { g }] of rows.entries()) {
       const left = from < 0 ? room[r]! : room[r]! + (g[to]! - g[from]!) * perStep;
       if (left < 0) sum -= left;
     }

@@ -13,7 +13,7 @@ import {
 } from './mix-solver.ts';
 import { type Chosen, OuterApproximation } from './outer-approximation.ts';
 import { NO_SHARE } from './tolerances.ts';
-import { dot, squaredDistance } from './vectors.ts';
+import { dot, elementAt, squaredDistance } from './vectors.ts';
 
 export class IntegerMixSolver implements MixSolver {
   private readonly question: MixQuestion;
@@ -56,12 +56,13 @@ export class IntegerMixSolver implements MixSolver {
   private reachable(pins: Pins): Pins {
     const least = new Float64Array(this.question.lower.length);
     for (const { counts, columns, atLeast } of this.question.counts) {
-      if (counts === 'used') for (const i of columns) least[i] = Math.max(least[i]!, atLeast);
+      if (counts === 'used') for (const i of columns) least[i] = Math.max(elementAt(least, i), atLeast);
     }
     return new Map(
       [...pins].map(([i, share]) => {
-        if (share <= NO_SHARE || share >= least[i]!) return [i, share];
-        return [i, share < least[i]! / 2 ? 0 : least[i]!];
+        const from = elementAt(least, i);
+        if (share <= NO_SHARE || share >= from) return [i, share];
+        return [i, share < from / 2 ? 0 : from];
       }),
     );
   }

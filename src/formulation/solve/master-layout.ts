@@ -6,6 +6,7 @@
 import type { Row } from './bounds.ts';
 import type { CountBound } from './counting.ts';
 import type { IntegerQuestion } from './integer-question.ts';
+import { elementAt } from './vectors.ts';
 
 /** A linear cost, made least: each part by food, or one number for all foods. */
 export interface Cost {
@@ -71,12 +72,13 @@ export class MasterLayout {
     const upper = new Float64Array(width).fill(1);
     const choosesUsed = aims.some((a) => a.used) || counts.some((c) => c.counts !== 'some');
     const choosesBought = aims.some((a) => a.bought);
+    lower.set(least);
+    upper.set(most);
+    upper.set(onHand, this.fromCupboard(0));
     for (let i = 0; i < n; i++) {
-      [lower[i], upper[i]] = [least[i]!, most[i]!];
       upper[this.square(i)] = Number.POSITIVE_INFINITY;
       // Where no rule and no aim asks whether a food is used or bought, it may be: the column is fixed.
       lower[this.used(i)] = Number(!choosesUsed);
-      upper[this.fromCupboard(i)] = onHand[i]!;
       lower[this.bought(i)] = Number(!choosesBought);
     }
     this.counters.forEach(({ columns }, k) => {
@@ -86,7 +88,7 @@ export class MasterLayout {
   }
 
   firstRows(): MasterRow[] {
-    const { n, question } = this;
+    const { question } = this;
     const { upper, counts, onHand } = question;
     const rows: MasterRow[] = [];
     const row = (
@@ -98,16 +100,15 @@ export class MasterLayout {
       for (const [column, value] of entries) g[column] = value;
       rows.push({ g, min, max });
     };
-    const each = Array.from({ length: n }, (_, i) => i);
     row(
-      each.map((i) => [i, 1]),
+      Array.from(upper, (_, i) => [i, 1]),
       100,
       100,
     );
-    for (const i of each) {
+    for (const [i, most] of upper.entries()) {
       row(
         [
-          [this.used(i), upper[i]!],
+          [this.used(i), most],
           [i, -1],
         ],
         0,
@@ -121,10 +122,10 @@ export class MasterLayout {
       );
       row(
         [
-          [this.bought(i), upper[i]!],
+          [this.bought(i), most],
           [i, -1],
         ],
-        -onHand[i]!,
+        -elementAt(onHand, i),
       );
     }
     for (const { counts: kind, columns, atLeast, bound } of counts) {

@@ -8,7 +8,7 @@ import { endingAfter } from './iteration-limit.ts';
 import { type Cost, MasterLayout, type MasterRow } from './master-layout.ts';
 import type { Polytope } from './polytope.ts';
 import { PROVEN_GAP, SMALLEST_FACTOR, SOLVER_TOLERANCE } from './tolerances.ts';
-import { dot, entries, sparse } from './vectors.ts';
+import { dot, elementAt, entries, sparse } from './vectors.ts';
 
 export interface Picked {
   readonly x: Float64Array;
@@ -93,9 +93,9 @@ export class MasterProblem {
 
   /** A choice of least cost; undefined where there is none. */
   solve(cost: Cost): Picked | undefined {
-    for (; this.rowsTaken < this.polytope.rows.length; this.rowsTaken++) {
-      this.addRow(this.layout.polytopeRow(this.polytope.rows[this.rowsTaken]!));
-    }
+    const { rows } = this.polytope;
+    for (const row of rows.slice(this.rowsTaken)) this.addRow(this.layout.polytopeRow(row));
+    this.rowsTaken = rows.length;
     const { model } = this;
     const { highs } = this.question;
     model.changeColsCost({ kind: 'range', from: 0, to: this.layout.width - 1 }, this.layout.costRow(cost));
@@ -114,8 +114,8 @@ export class MasterProblem {
 
   /** The cost of the distance from a target: the sum of (x - target) squared. */
   near(target: Float64Array): Cost {
-    for (let i = 0; i < this.n; i++) {
-      for (const part of FIRST_TANGENTS) this.lay(i, part * this.question.upper[i]!);
+    for (const [i, most] of this.question.upper.entries()) {
+      for (const part of FIRST_TANGENTS) this.lay(i, part * most);
     }
     this.touch(target);
     return { shares: target.map((t) => -2 * t), squares: 1, constant: dot(target, target) };
@@ -173,7 +173,7 @@ export class MasterProblem {
 
   /** The tangent of a food's square at a share p, drawn in where the food is not used: s >= 2 p x - p^2 z. */
   private lay(i: number, p: number): void {
-    const laid = this.tangents[i]!;
+    const laid = elementAt(this.tangents, i);
     if (p <= SAME_TANGENT || laid.some((other) => Math.abs(other - p) < SAME_TANGENT)) return;
     laid.push(p);
     const g = new Float64Array(this.layout.width);

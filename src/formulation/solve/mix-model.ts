@@ -8,6 +8,7 @@ import { countBoundsOf } from './counting.ts';
 import { dropOneBounds } from './drop-one.ts';
 import { IntegerMixSolver } from './integer-mix-solver.ts';
 import type { MixQuestion, MixSolver } from './mix-solver.ts';
+import { elementAt } from './vectors.ts';
 
 export interface MixModel {
   readonly problem: Problem;
@@ -37,7 +38,7 @@ export function mixModelOf(problem: Problem, options: FormulationOptions): MixMo
     ...linearBounds(problem, ration, open, z, caps),
     ...(problem.drop_one ? dropOneBounds(problem, ration) : []),
   ];
-  const foods = open.map((row) => ({ ...problem.foods[row]!, cap: caps.get(row)?.max ?? 100 }));
+  const foods = open.map((row) => ({ ...elementAt(problem.foods, row), cap: caps.get(row)?.max ?? 100 }));
   const upper = Float64Array.from(foods, ({ max = 100, cap }) => Math.min(max, cap));
   const lower = Float64Array.from(foods, ({ min = 0, max = 100, cap }) => Math.min(min, max, cap));
   const question: MixQuestion = {
@@ -76,17 +77,13 @@ export function byColumn({ ration }: MixModel, shares: Shares): Float64Array {
   return Float64Array.from(ration.foods, (f) => shares[f.id] ?? 0);
 }
 
-/** By food id, in the problem's order; foods that may not be used get `none`. */
-export function byFood<T>(
-  { problem, open }: MixModel,
-  of: (column: number) => T,
-  none: T,
-): Record<string, T> {
+/** By food id, in the problem's order, from values by column; foods that may not be used get `none`. */
+export function byFood<T>({ problem, open }: MixModel, values: ArrayLike<T>, none: T): Record<string, T> {
   const column = new Map(open.map((row, i) => [row, i]));
   return Object.fromEntries(
     problem.foods.map((f, row) => {
       const i = column.get(row);
-      return [f.id, i === undefined ? none : of(i)];
+      return [f.id, i === undefined ? none : elementAt(values, i)];
     }),
   );
 }

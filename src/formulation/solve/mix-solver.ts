@@ -6,6 +6,7 @@
 import type { Objective } from '../problem/problem.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import type { Prices } from './polytope.ts';
+import { elementAt } from './vectors.ts';
 
 /** What is asked for, and how the best is judged. Food bounds belong in `lower` and `upper`, not in `bounds`. */
 export interface MixQuestion extends IntegerQuestion {
@@ -48,14 +49,14 @@ export const BUDGET_SLACK = 1e-8;
 /** Shares cleaned of the solver's last digits: within their bounds, and 100 in all. */
 export function exact(raw: Float64Array, lower: Float64Array, upper: Float64Array): Float64Array {
   const x = raw.map((v, i) => {
-    const share = Math.min(upper[i]!, Math.max(lower[i]!, v));
+    const share = Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), v));
     return share < 1e-10 ? 0 : share;
   });
   const missing = 100 - x.reduce((a, b) => a + b, 0);
+  const rooms = x.map((share, i) => Math.min(share - elementAt(lower, i), elementAt(upper, i) - share));
   let roomiest = 0;
-  const room = (i: number) => Math.min(x[i]! - lower[i]!, upper[i]! - x[i]!);
-  for (let i = 1; i < x.length; i++) if (room(i) > room(roomiest)) roomiest = i;
-  x[roomiest]! += missing;
+  for (const [i, room] of rooms.entries()) if (room > elementAt(rooms, roomiest)) roomiest = i;
+  x[roomiest] = elementAt(x, roomiest) + missing;
   return x;
 }
 

@@ -14,7 +14,7 @@ import type { Cost } from './master-layout.ts';
 import { MasterProblem, type Picked } from './master-problem.ts';
 import { type Curve, Polytope } from './polytope.ts';
 import { AT_BOUND, NO_SHARE, SPAN_TOLERANCE } from './tolerances.ts';
-import { dot, squaredDistance } from './vectors.ts';
+import { dot, elementAt, squaredDistance } from './vectors.ts';
 
 /** How near, relatively, upper and lower bound must come before the best mix is proven. */
 const GAP = 1e-7;
@@ -110,7 +110,7 @@ export class OuterApproximation {
   /** Lowest and highest share of one food over all mixes that keep the rules, the aims aside. */
   span(i: number): readonly [number, number] {
     const end = (sign: 1 | -1) => {
-      const limit = sign === 1 ? this.question.lower[i]! : this.question.upper[i]!;
+      const limit = elementAt(sign === 1 ? this.question.lower : this.question.upper, i);
       const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
       if (met !== undefined && Math.abs(met - limit) <= SPAN_TOLERANCE) return limit;
       const shares = new Float64Array(this.n);
@@ -118,11 +118,11 @@ export class OuterApproximation {
       const found = this.refine(
         () => ({ shares }),
         (polytope) => polytope.cheapest(shares, SPAN_TOLERANCE),
-        (x) => sign * x[i]!,
+        (x) => sign * elementAt(x, i),
       );
       if (!found) return Number.NaN;
       this.remember(found.x);
-      return found.x[i]!;
+      return elementAt(found.x, i);
     };
     return [end(1), end(-1)];
   }

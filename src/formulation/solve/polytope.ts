@@ -9,7 +9,7 @@ import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
 import { polished } from './projection.ts';
 import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE, SPAN_TOLERANCE } from './tolerances.ts';
-import { dot, entries, sparse, squaredDistance } from './vectors.ts';
+import { dot, elementAt, entries, sparse, squaredDistance } from './vectors.ts';
 
 /** The solver's own usual tolerance, for what the finer one cannot settle. */
 const COARSE_TOLERANCE = 1e-7;
@@ -165,14 +165,14 @@ export class Polytope {
   /** Lowest and highest share of one food over all mixes. The polytope must not be empty. */
   span(i: number): readonly [number, number] {
     const end = (sign: 1 | -1): number => {
-      const limit = sign === 1 ? this.lower[i]! : this.upper[i]!;
+      const limit = elementAt(sign === 1 ? this.lower : this.upper, i);
       const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
       // A mix already met that stands at the share's own bound proves that end without a solve.
       if (met !== undefined && Math.abs(met - limit) <= SOLVER_TOLERANCE) return limit;
       const cost = new Float64Array(this.n);
       cost[i] = sign;
       const answer = this.cheapest(cost, SPAN_TOLERANCE);
-      return answer.status === 'optimal' ? answer.x[i]! : Number.NaN;
+      return answer.status === 'optimal' ? elementAt(answer.x, i) : Number.NaN;
     };
     return [end(1), end(-1)];
   }

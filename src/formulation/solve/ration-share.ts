@@ -10,6 +10,7 @@ import { type LinearBound, quotientBound, Ration, type Spread } from './bounds.t
 import type { Highs } from './highs.ts';
 import { measureOf } from './measure.ts';
 import { Polytope } from './polytope.ts';
+import { elementAt } from './vectors.ts';
 
 /** The mix has to be something: least part of the ration, percent. */
 const LEAST_MIX = 1;
@@ -40,7 +41,7 @@ export function leavesShareOpen({ beside }: Problem): boolean {
 
 /** @returns share and span of each food beside the mix; undefined where no shares within the bounds allow a mix */
 export function rationShares(question: RationQuestion): RationShare[] | undefined {
-  const { problem, foods, beside, highs } = question;
+  const { problem, foods, highs } = question;
   const n = foods.length;
   const lower = Float64Array.from([
     ...foods.map(() => 0),
@@ -54,9 +55,9 @@ export function rationShares(question: RationQuestion): RationShare[] | undefine
   polytope.require({ g: Float64Array.from(lower, (_, i) => Number(i < n)), h: LEAST_MIX });
   try {
     if (polytope.cheapest(new Float64Array(lower.length)).status !== 'optimal') return undefined;
-    return beside.map((_, j) => {
+    return problem.beside.map((b, j) => {
       const span = polytope.span(n + j);
-      const share = Math.min(span[1], Math.max(span[0], problem.beside[j]!.share_of_ration));
+      const share = Math.min(span[1], Math.max(span[0], b.share_of_ration));
       lower[n + j] = share;
       upper[n + j] = share;
       polytope.setBounds(lower, upper);
@@ -103,7 +104,7 @@ function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuest
     }
   });
   open.forEach((row, column) => {
-    const { min = 0, max = 100 } = problem.foods[row]!;
+    const { min = 0, max = 100 } = elementAt(problem.foods, row);
     const top = (f: FoodAmounts) => (f === foods[column] ? 100 : 0);
     const most = Math.min(max, caps.get(row)?.max ?? 100);
     if (min > 0) add(`/foods/${row}/min`, 'min', min, top, ofMix(one));

@@ -1,5 +1,12 @@
 /** Small vector arithmetic, and rows in the sparse form that the solver takes. */
 
+/** What a list has at an index. @throws RangeError where it has nothing there, which is a fault of ours */
+export function elementAt<T>(list: ArrayLike<T>, index: number): T {
+  const element = list[index];
+  if (element === undefined) throw new RangeError(`there is no element ${index} in a list of ${list.length}`);
+  return element;
+}
+
 export function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
@@ -17,9 +24,10 @@ export function entries(row: ArrayLike<number>): { indices: number[]; values: nu
   const indices: number[] = [];
   const values: number[] = [];
   for (let i = 0; i < row.length; i++) {
-    if (row[i] === 0) continue;
+    const value = row[i]!;
+    if (value === 0) continue;
     indices.push(i);
-    values.push(row[i]!);
+    values.push(value);
   }
   return { indices, values };
 }

@@ -6,6 +6,7 @@ import { byFood, type MixModel } from './mix-model.ts';
 import type { Found } from './mix-solver.ts';
 import { keeps } from './outer-approximation.ts';
 import { STEPS_TOLERANCE } from './tolerances.ts';
+import { elementAt } from './vectors.ts';
 
 /**
  * @param x shares by column, percent
@@ -20,12 +21,15 @@ export function weighMix(
   const { highs, lower, upper, bounds, counts } = model.question;
   const rows = bounds.map((b) => b.halfSpace(b.bound));
   const within = (shares: ArrayLike<number>) =>
-    Array.from(shares).every((v, i) => v >= lower[i]! - STEPS_TOLERANCE && v <= upper[i]! + STEPS_TOLERANCE);
+    Array.from(shares).every(
+      (v, i) => v >= elementAt(lower, i) - STEPS_TOLERANCE && v <= elementAt(upper, i) + STEPS_TOLERANCE,
+    );
   const holds = (shares: ArrayLike<number>) =>
     within(shares) &&
     rows.every((row) => shortfall(row, shares) <= STEPS_TOLERANCE) &&
     counts.every((c) => keeps(c, shares));
   const answer = roundToSteps({ shares: x, ...choice, batchGrams, stepGrams, holds, rows }, highs);
   if ('conflict' in answer) return { grams: null, grams_conflict: answer.conflict };
-  return { grams: byFood(model, (i) => Number((answer.steps[i]! * stepGrams).toPrecision(12)), 0) };
+  const grams = answer.steps.map((steps) => Number((steps * stepGrams).toPrecision(12)));
+  return { grams: byFood(model, grams, 0) };
 }

@@ -27,10 +27,10 @@ export function nextThing(plan: KitchenPlan, today: Day): string {
   if (present?.runsOut.status === 'unknown') return present.runsOut.sentence;
   const words = (day: Day) => (day === today ? 'today' : dayInWords(day, today));
   const lead = present ? `${ranOut(present.name, present.runsOut.day, today)}; ` : '';
-  const next = nextSteps(plan);
-  if (next.length === 0) return capital(`${lead}${atRest(plan, words)}.`);
-  const by = lastDay(plan, next[0]!);
-  const todo = next.length === 1 ? phrase(next[0]!, made) : `buy and ${phrase(next[1]!, made)}`;
+  const [next, then] = nextSteps(plan);
+  if (!next) return capital(`${lead}${atRest(plan, words)}.`);
+  const by = lastDay(plan, next);
+  const todo = then ? `buy and ${phrase(then, made)}` : phrase(next, made);
   if (dayNumber(by) >= now) return capital(`${lead}${todo} ${by === today ? 'today' : `by ${words(by)}`}.`);
   const late = now - dayNumber(by);
   return capital(

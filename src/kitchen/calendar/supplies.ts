@@ -124,8 +124,8 @@ function treatmentProgress(lot: Lot, today: Day): Progress[] {
 /** How far the drying of a fresh lot has come; its first run begins it, and with the last one ended it is done. */
 function dryingOf(lot: Lot, runs: readonly DryingRun[], dayAt: DayAt): Progress | undefined {
   const own = runs.filter((r) => r.lot === lot.id);
-  if (own.length === 0) return undefined;
-  const from = own.map((r) => dayAt(r.startedAt)).sort()[0]!;
+  const [from] = own.map((r) => dayAt(r.startedAt)).sort();
+  if (from === undefined) return undefined;
   const ends = own.flatMap((r) => (r.endedAt === undefined ? [] : [dayAt(r.endedAt)])).sort();
   return ends.length === own.length ? { from, to: ends.at(-1)! } : { from };
 }

@@ -7,6 +7,7 @@ import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
 import { AT_BOUND } from '../../formulation/solve/tolerances.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 
 /** One bound of a rule as a line in the parts of what is fed: kept where sign (top - bound bottom) >= 0. */
@@ -95,7 +96,7 @@ export function blend(part: number, ration: Ration): Parts {
 export function sumsOf(b: BlendBound, parts: Parts): Sums {
   const sum = (of: (s: Sums) => number) =>
     b.beside.reduce(
-      (all, s, k) => all + parts.beside[k]! * of(s),
+      (all, s, k) => all + elementAt(parts.beside, k) * of(s),
       parts.old * of(b.old) + parts.mix * of(b.mix),
     );
   return { top: sum((s) => s.top), bottom: sum((s) => s.bottom) };

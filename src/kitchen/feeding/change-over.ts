@@ -15,6 +15,7 @@ import type { Ingredient, Problem, Shares } from '../../formulation/problem/prob
 import type { Statement } from '../../formulation/problem/result.ts';
 import type { Ration } from '../../formulation/solve/bounds.ts';
 import { largestRemainder } from '../../formulation/solve/largest-remainder.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { dayNumber, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { withoutFloatNoise } from '../rounding.ts';
@@ -92,9 +93,9 @@ export function changeOver(
   const list = parts.map((part, d): ChangeDay => {
     const whole = inSteps(part, ration, steps);
     const weighed = {
-      old: whole[0]! / steps,
-      mix: whole[1]! / steps,
-      beside: whole.slice(2).map((k) => k / steps),
+      old: whole.old / steps,
+      mix: whole.mix / steps,
+      beside: whole.beside.map((k) => k / steps),
     };
     const planned = blend(part, ration);
     const grams = (k: number) => withoutFloatNoise(k * stepGrams);
@@ -105,9 +106,9 @@ export function changeOver(
       part,
       parts: { old: planned.old, mix: planned.mix, beside: named(ration, planned.beside) },
       grams: {
-        old: grams(whole[0]!),
-        mix: grams(whole[1]!),
-        beside: named(ration, whole.slice(2).map(grams)),
+        old: grams(whole.old),
+        mix: grams(whole.mix),
+        beside: named(ration, whole.beside.map(grams)),
       },
       in_range: breaches.length === 0,
       in_range_as_weighed: bounds.every((b) => breachOf(b, weighed).length === 0),
@@ -159,16 +160,17 @@ function checked(problem: Problem, plan: ChangeOverPlan) {
  * Whole steps of old food, mix and each food beside it. The old food is rounded first, so that it never rises from one
  * day to the next; the rest is shared out by largest remainder.
  */
-function inSteps(part: number, ration: Ration, total: number): number[] {
+function inSteps(part: number, ration: Ration, total: number) {
   const { old, mix, beside } = blend(part, ration);
   const first = Math.round(old * total);
   const rest = total - first;
   const fresh = [mix, ...beside];
   const sum = fresh.reduce((a, b) => a + b, 0);
   const parts = fresh.map((v) => (sum > 0 ? (v / sum) * rest : 0));
-  return [first, ...largestRemainder(parts, rest)];
+  const whole = largestRemainder(parts, rest);
+  return { old: first, mix: elementAt(whole, 0), beside: whole.slice(1) };
 }
 
 function named(ration: Ration, amounts: readonly number[]): Record<string, number> {
-  return Object.fromEntries(ration.beside.map((b, k) => [b.food.id, amounts[k]!]));
+  return Object.fromEntries(ration.beside.map((b, k) => [b.food.id, elementAt(amounts, k)]));
 }

@@ -49,19 +49,19 @@ export function feedingOf(p: {
   const mixPart = mixPartOf(problem, p.shares);
   const animals = p.animals.map((animal): DailyFeed => {
     const daily = animal.dailyGrams;
-    const names = problem.beside.map((b) => ({ food: b.id, name: b.name ?? b.id }));
+    const named = (b: Beside) => ({ food: b.id, name: b.name ?? b.id });
     if (daily === undefined)
       return {
         animal,
-        beside: names,
+        beside: problem.beside.map(named),
         sentence: `How much ${animal.name} is fed a day is not known; write it with the animal.`,
       };
     if (!(Number.isFinite(daily) && daily > 0))
       throw new RangeError(`dailyGrams of ${animal.name} must be above 0 g, not ${daily}`);
     const mix = daily * mixPart;
-    const beside = problem.beside.map((b, i) => {
+    const beside = problem.beside.map((b) => {
       const part = countedPart(b, water(b));
-      return { ...names[i]!, ...(part !== undefined && { grams: (daily * share(b)) / 100 / part }) };
+      return { ...named(b), ...(part !== undefined && { grams: (daily * share(b)) / 100 / part }) };
     });
     return { animal, mix, beside, sentence: daySentence(animal, mix, beside) };
   });

@@ -13,6 +13,12 @@ interface Corridor {
   readonly high: number;
 }
 
+/** Between which parts of the new ration a day may lie. */
+interface DayBounds {
+  least: number;
+  most: number;
+}
+
 /**
  * The new ration's part on each day: never falling, at most `firstMost` on the first day and `mostStep` more on each
  * further one, 1 on the last. As many days as possible are in range; no such plan comes nearer, on any single day, to
@@ -26,21 +32,30 @@ interface Corridor {
  * three, which on each day is the part nearest to the even plan that any such plan can have.
  */
 export function partsByDay({ days, firstMost, mostStep, low, high }: Corridor): number[] {
-  const least = Array.from({ length: days }, (_, d) => Math.max(0, 1 - (days - 1 - d) * mostStep));
-  const most = Array.from({ length: days }, (_, d) => Math.min(1, firstMost + d * mostStep));
-  for (let d = 0; d < days; d++) {
-    const possible = low <= high && low <= most[d]! + CLOSE && least[d]! <= high + CLOSE;
-    if (!possible || d === days - 1) continue;
-    least[d] = Math.max(least[d]!, low);
-    most[d] = Math.min(most[d]!, high);
+  const bounds = Array.from({ length: days }, (_, d): DayBounds => {
+    const least = Math.max(0, 1 - (days - 1 - d) * mostStep);
+    const most = Math.min(1, firstMost + d * mostStep);
+    const possible = low <= high && low <= most + CLOSE && least <= high + CLOSE;
+    if (!possible || d === days - 1) return { least, most };
+    return { least: Math.max(least, low), most: Math.min(most, high) };
+  });
+  let before: DayBounds | undefined;
+  for (const day of bounds) {
+    if (before) {
+      day.least = Math.max(day.least, before.least);
+      day.most = Math.min(day.most, before.most + mostStep);
+    }
+    before = day;
   }
-  for (let d = 1; d < days; d++) {
-    least[d] = Math.max(least[d]!, least[d - 1]!);
-    most[d] = Math.min(most[d]!, most[d - 1]! + mostStep);
+  let after: DayBounds | undefined;
+  for (const day of [...bounds].reverse()) {
+    if (after) {
+      day.least = Math.max(day.least, after.least - mostStep);
+      day.most = Math.min(day.most, after.most);
+    }
+    after = day;
   }
-  for (let d = days - 2; d >= 0; d--) {
-    least[d] = Math.max(least[d]!, least[d + 1]! - mostStep);
-    most[d] = Math.min(most[d]!, most[d + 1]!);
-  }
-  return least.map((l, d) => (d === days - 1 ? 1 : Math.max(l, Math.min((d + 1) / days, most[d]!))));
+  return bounds.map(({ least, most }, d) =>
+    d === days - 1 ? 1 : Math.max(least, Math.min((d + 1) / days, most)),
+  );
 }

@@ -152,20 +152,24 @@ function startOf({ start = ROOM }: Cooling): Triple {
 
 function sidesOf(bag: Bag, density: number): { sides: HalfExtent[]; density: number } {
   const grams = bag.grams === undefined ? undefined : positive(bag.grams, 'the weight of the bag, g');
-  const times = (bag.stack ?? [1, 1, 1]).map((n) => positive(n, 'the number of bags in the stack'));
-  const slab = (metres: number, side: number): HalfExtent => ({
+  const times: NonNullable<Bag['stack']> = bag.stack ?? [1, 1, 1];
+  for (const n of times) positive(n, 'the number of bags in the stack');
+  const slab = (metres: number, side: 0 | 1 | 2): HalfExtent => ({
     kind: 'slab',
-    metres: positive(metres, 'the size of the bag, m') * times[side]!,
+    metres: positive(metres, 'the size of the bag, m') * times[side],
   });
   if (bag.shape === 'packet') {
     const unit = (grams! / 1000 / density / 30) ** (1 / 3);
-    return { sides: [5, 3, 2].map((n, i) => slab(n * unit, i)), density };
+    return { sides: [slab(5 * unit, 0), slab(3 * unit, 1), slab(2 * unit, 2)], density };
   }
   if (bag.shape === 'slab') return { sides: [slab(bag.thickness, 2)], density };
   const packed = (litres: number) => (grams === undefined ? density : grams / 1000 / litres);
   if (bag.shape === 'brick') {
     const [length, width, height] = bag.metres;
-    return { sides: bag.metres.map(slab), density: packed(length * width * height) };
+    return {
+      sides: [slab(length, 0), slab(width, 1), slab(height, 2)],
+      density: packed(length * width * height),
+    };
   }
   if (times[0] !== 1 || times[1] !== 1)
     throw new RangeError(
@@ -180,6 +184,8 @@ function sidesOf(bag: Bag, density: number): { sides: HalfExtent[]; density: num
 
 function positive(value: number, what: string): number {
   if (!(value > 0 && Number.isFinite(value)))
-    throw new RangeError(`${what[0]!.toUpperCase()}${what.slice(1)}, is ${value}: give a number above 0.`);
+    throw new RangeError(
+      `${what.charAt(0).toUpperCase()}${what.slice(1)}, is ${value}: give a number above 0.`,
+    );
   return value;
 }

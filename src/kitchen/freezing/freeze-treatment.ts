@@ -58,11 +58,12 @@ export function treatmentDone(lot: Pick<Lot, 'cold'>, day: Day): boolean {
  */
 export function tickedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: number, day: Day): L {
   const step = stepAt(lot, index);
-  const open = lot.cold.findIndex((each) => each.doneOn === undefined);
-  if (open < index)
-    throw new RangeError(
-      `${lot.name}: step ${index + 1} (${step.kind}) cannot be ticked off before step ${open + 1} (${lot.cold[open]!.kind}): tick off step ${open + 1} first, or overrule with a note.`,
-    );
+  for (const [i, { kind, doneOn }] of lot.cold.slice(0, index).entries()) {
+    if (doneOn === undefined)
+      throw new RangeError(
+        `${lot.name}: step ${index + 1} (${step.kind}) cannot be ticked off before step ${i + 1} (${kind}): tick off step ${i + 1} first, or overrule with a note.`,
+      );
+  }
   const over = daysBetween(step.to, day);
   if (over < 0) {
     const needed = daysBetween(step.from, step.to);

@@ -1,9 +1,12 @@
 /** How many days at a temperature kill the insects of the store room. */
 
+/** Temperature of the insects, °C, and days there. */
+type LethalPoint = readonly [celsius: number, days: number];
+
 /** Days at a temperature that no insect was found to survive, and who found it. */
 interface LethalTimes {
-  /** Temperature of the insects, °C, and days there; warmest first. */
-  readonly points: readonly (readonly [celsius: number, days: number])[];
+  /** Warmest first. */
+  readonly points: readonly [LethalPoint, ...LethalPoint[]];
   readonly source: string;
 }
 
@@ -41,11 +44,12 @@ export function holdingDays(
   celsius: number,
   kind: keyof typeof LETHAL_TIMES = 'laboratory',
 ): number | undefined {
-  const points: LethalTimes['points'] = LETHAL_TIMES[kind].points;
-  if (celsius > points[0]![0]) return undefined;
-  for (let i = 1; i < points.length; i++) {
-    const [[warm, long], [cold, short]] = [points[i - 1]!, points[i]!];
+  const [first, ...colder]: LethalTimes['points'] = LETHAL_TIMES[kind].points;
+  let [warm, long] = first;
+  if (celsius > warm) return undefined;
+  for (const [cold, short] of colder) {
     if (celsius >= cold) return long * (short / long) ** ((warm - celsius) / (warm - cold));
+    [warm, long] = [cold, short];
   }
-  return points[points.length - 1]![1];
+  return long;
 }

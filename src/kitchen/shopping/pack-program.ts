@@ -1,6 +1,7 @@
 /** The mixed-integer program of a choice of packs: packs of each offer, and for each seller with terms whether it is used. */
 
 import type { LinearModel } from '../../formulation/solve/linear-program.ts';
+import { dot, elementAt } from '../../formulation/solve/vectors.ts';
 import { byText, type PackNeed, type Seller, type UsableOffer } from './usable-offers.ts';
 
 /** A need is met within a millionth of itself: what the solver can tell apart, and far below what a scale can. */
@@ -78,13 +79,13 @@ export function programOf(
   });
   withTerms.forEach((s, k) => {
     const here = usable.map((u) => u.offer.seller === s.seller);
-    here.forEach((is, i) => {
-      if (!is) return;
+    for (const [i, most] of upper.entries()) {
+      if (!here[i]) continue;
       const coefficients = zeros();
       coefficients[i] = 1;
-      coefficients[n + k] = -upper[i]!;
+      coefficients[n + k] = -most;
       rows.push({ coefficients, max: 0 });
-    });
+    }
     if ((s.minimumOrder ?? 0) > 0) {
       const coefficients = zeros();
       usable.forEach((u, i) => {
@@ -96,7 +97,9 @@ export function programOf(
   });
   const completed = (packs: readonly number[]) => [
     ...packs,
-    ...withTerms.map((s) => (usable.some((u, i) => u.offer.seller === s.seller && packs[i]! > 0) ? 1 : 0)),
+    ...withTerms.map((s) =>
+      usable.some((u, i) => u.offer.seller === s.seller && elementAt(packs, i) > 0) ? 1 : 0,
+    ),
   ];
   return {
     offers: n,
@@ -114,11 +117,4 @@ export function programOf(
       });
     },
   };
-}
-
-/** Sum of products; lists of one length. */
-export function dot(a: readonly number[], b: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
-  return sum;
 }

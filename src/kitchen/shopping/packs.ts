@@ -8,8 +8,9 @@
  */
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { solveLinearWith } from '../../formulation/solve/linear-program.ts';
+import { dot, elementAt } from '../../formulation/solve/vectors.ts';
 import type { Offer } from '../model.ts';
-import { apart, dot, NEAR, type Program, programOf } from './pack-program.ts';
+import { apart, NEAR, type Program, programOf } from './pack-program.ts';
 import {
   byText,
   checkedSellers,
@@ -130,9 +131,7 @@ export function choosePacks(
       continue;
     }
     proven &&= choice.proven;
-    part.usable.forEach((u, i) => {
-      packsOf.set(u.offer.id, choice.packs[i]!);
-    });
+    for (const [i, u] of part.usable.entries()) packsOf.set(u.offer.id, elementAt(choice.packs, i));
   }
   missing.sort((a, b) => placeOf(wanted, a.food) - placeOf(wanted, b.food));
   return summed(wanted, usable, packsOf, sellers, { missing, refused, proven });
@@ -155,7 +154,8 @@ function solveGroup(program: Program, aim: PackAim, highs: Highs): Choice | unde
   const { offers, money, grams, upper } = program;
   // One offer and nothing else to pay: as many packs as it takes.
   if (offers === 1 && upper.length === 1) {
-    const packs = [Math.ceil(1 / program.rows[0]!.coefficients[0]! - NEAR)];
+    const { coefficients } = elementAt(program.rows, 0);
+    const packs = [Math.ceil(1 / elementAt(coefficients, 0) - NEAR)];
     if (program.holds(packs)) return { packs, proven: true };
   }
   const ranked = money.map((_, i) => (i < offers ? 1 + (i / Math.max(1, offers)) * 1e-3 : 0));

@@ -14,6 +14,7 @@ import type { CountBound } from '../../formulation/solve/counting.ts';
 import { mixModelOf } from '../../formulation/solve/mix-model.ts';
 import { boundsAt, keeps } from '../../formulation/solve/outer-approximation.ts';
 import { STEPS_TOLERANCE } from '../../formulation/solve/tolerances.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { SAME } from '../tolerances.ts';
 
 const LEAST_GRAMS = '/least_grams';
@@ -99,9 +100,10 @@ export class BatchRules {
     const shares = sharesOf(grams);
     if (!shares) return Number.POSITIVE_INFINITY;
     let missed = 0;
-    this.spaces.forEach((space, k) => {
-      missed += Math.max(0, shortfall(space, shares)) * partOfBound(space.scale, this.bounds[k]!.bound);
-    });
+    for (const [k, space] of this.spaces.entries()) {
+      const { bound } = elementAt(this.bounds, k);
+      missed += Math.max(0, shortfall(space, shares)) * partOfBound(space.scale, bound);
+    }
     for (let i = 0; i < this.size; i++) {
       missed += Math.max(0, this.lower[i]! - shares[i]!) * partOfBound(1, this.lower[i]!);
       missed += Math.max(0, shares[i]! - this.upper[i]!) * partOfBound(1, this.upper[i]!);

@@ -1,5 +1,6 @@
 /** What a correction is asked, and between which grams and totals the batch may end. */
 import type { Highs } from '../../formulation/solve/highs.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { withoutFloatNoise } from '../rounding.ts';
 import { CRUMB, NEAR_STEP } from '../tolerances.ts';
 import { type BatchRules, sum } from './batch-rules.ts';
@@ -69,8 +70,9 @@ export function boundsOf(
     // A food that was never planned, or was left out, stays out.
     const out = g === 0 && (bowl.poured[i] || plan[i] === 0);
     if (i !== next && (out || (bowl.poured[i] && !again))) return;
-    upper[i] = Math.max(g, stock[i]!);
-    if (!bowl.poured[i] && plan[i]! > 0) lower[i] = Math.min(upper[i]!, Math.max(g, least));
+    const most = Math.max(g, elementAt(stock, i));
+    upper[i] = most;
+    if (!bowl.poured[i] && elementAt(plan, i) > 0) lower[i] = Math.min(most, Math.max(g, least));
   });
   return { lower, upper };
 }
@@ -83,12 +85,12 @@ export function lackingOf(
 ): { byId: Record<string, number>; named: { name: string; grams: number }[] } {
   const byId: Record<string, number> = {};
   const named: { name: string; grams: number }[] = [];
-  grams.forEach((g, i) => {
-    const over = g - Math.max(stock[i]!, bowl.grams[i]!);
-    if (!(over > CRUMB)) return;
+  for (const [i, g] of grams.entries()) {
+    const over = g - Math.max(elementAt(stock, i), elementAt(bowl.grams, i));
+    if (!(over > CRUMB)) continue;
     const lacking = withoutFloatNoise(stepGrams * Math.ceil(over / stepGrams - NEAR_STEP));
-    byId[rules.ids[i]!] = lacking;
-    named.push({ name: rules.names[i]!, grams: lacking });
-  });
+    byId[elementAt(rules.ids, i)] = lacking;
+    named.push({ name: elementAt(rules.names, i), grams: lacking });
+  }
   return { byId, named };
 }

@@ -14,6 +14,7 @@
 
 import { shortfall } from '../../formulation/solve/bounds.ts';
 import { Polytope } from '../../formulation/solve/polytope.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { withoutFloatNoise } from '../rounding.ts';
 import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { sharesOf, sum } from './batch-rules.ts';
@@ -86,12 +87,16 @@ export class Corrections {
     const { upper } = this.question.rules;
     const { lower: low, upper: high } = boundsOf(this.question, bowl, again);
     const part = 100 / total;
-    const lower = low.map((g, i) => (high[i] === g ? g * part : Math.max(g * part, this.leastShares[i]!)));
-    const most = high.map((g, i) => (low[i] === g ? lower[i]! : Math.min(g * part, upper[i]!)));
-    if (lower.some((l, i) => l > most[i]! + SAME)) return undefined;
+    const lower = low.map((g, i) =>
+      high[i] === g ? g * part : Math.max(g * part, elementAt(this.leastShares, i)),
+    );
+    const most = high.map((g, i) =>
+      low[i] === g ? elementAt(lower, i) : Math.min(g * part, elementAt(upper, i)),
+    );
+    if (lower.some((l, i) => l > elementAt(most, i) + SAME)) return undefined;
     this.polytope.setBounds(
       lower,
-      most.map((u, i) => Math.max(u, lower[i]!)),
+      most.map((u, i) => Math.max(u, elementAt(lower, i))),
     );
     const answer = this.polytope.nearest(this.planShares);
     return answer.status === 'optimal' ? answer.x.map((v) => v / part) : undefined;
@@ -131,11 +136,11 @@ export class Corrections {
 
   private asPlanned(bowl: Bowl): Correction | undefined {
     const { rules, plan, plannedTotal, stock } = this.question;
-    const grams = plan.map((g, i) => (bowl.poured[i] ? bowl.grams[i]! : g));
+    const grams = plan.map((g, i) => (bowl.poured[i] ? elementAt(bowl.grams, i) : g));
     const total = sum(grams);
     const done = grams.every((g, i) => bowl.poured[i] || g === 0);
     const near = done || Math.abs(total - plannedTotal) <= TOTAL_SLACK * plannedTotal + SAME;
-    const inLots = grams.every((g, i) => bowl.poured[i] || g <= stock[i]! + SAME);
+    const inLots = grams.every((g, i) => bowl.poured[i] || g <= elementAt(stock, i) + SAME);
     if (!near || !inLots || !rules.hold(grams)) return undefined;
     return { status: this.sized(total, true), grams, total, again: false };
   }
@@ -211,9 +216,11 @@ export class Corrections {
     const fixed = (i: number) => upper[i] === lower[i];
     return {
       bowl: bowl.grams,
-      lower: lower.map((g, i) => (fixed(i) ? g : Math.max(g, (this.leastShares[i]! * total) / 100))),
+      lower: lower.map((g, i) =>
+        fixed(i) ? g : Math.max(g, (elementAt(this.leastShares, i) * total) / 100),
+      ),
       upper: upper.map((g, i) =>
-        fixed(i) ? g : Math.max(lower[i]!, Math.min(g, (rules.upper[i]! * total) / 100)),
+        fixed(i) ? g : Math.max(elementAt(lower, i), Math.min(g, (elementAt(rules.upper, i) * total) / 100)),
       ),
       total,
       stepGrams,
@@ -244,12 +251,16 @@ export class Corrections {
     const shares = sharesOf(best.grams)!;
     const part = 100 / total;
     const slack = 1e-7;
-    const lower = bounds.lower.map((g, i) => Math.min(shares[i]!, Math.max(g * part, this.leastShares[i]!)));
-    const upper = bounds.upper.map((g, i) => Math.max(shares[i]!, Math.min(g * part, rules.upper[i]!)));
+    const lower = bounds.lower.map((g, i) =>
+      Math.min(elementAt(shares, i), Math.max(g * part, elementAt(this.leastShares, i))),
+    );
+    const upper = bounds.upper.map((g, i) =>
+      Math.max(elementAt(shares, i), Math.min(g * part, elementAt(rules.upper, i))),
+    );
     const eased = rules.bounds.map((bound, k) => ({
       ...bound,
       halfSpace: () => {
-        const space = rules.spaces[k]!;
+        const space = elementAt(rules.spaces, k);
         return { ...space, h: space.h - Math.max(0, shortfall(space, shares)) - slack };
       },
     }));
@@ -262,7 +273,7 @@ export class Corrections {
       const end = rounded
         ? cheaperSteps(question, rounded, (grams) => rules.miss(grams))
         : bowl.grams.slice();
-      const again = end.some((g, i) => bowl.poured[i] === true && g > bowl.grams[i]! + SAME);
+      const again = end.some((g, i) => bowl.poured[i] === true && g > elementAt(bowl.grams, i) + SAME);
       // Whole steps can happen to keep what no fine mix was found for.
       const status = rules.hold(end) ? this.sized(sum(end), false) : 'out';
       return { status, grams: end, total: sum(end), again };

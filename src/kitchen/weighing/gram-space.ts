@@ -7,7 +7,7 @@
 
 import { type HalfSpace, shortfall, tangent } from '../../formulation/solve/bounds.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
-import { entries, sparse } from '../../formulation/solve/vectors.ts';
+import { elementAt, entries, sparse } from '../../formulation/solve/vectors.ts';
 import { type BatchRules, partOfBound, sharesOf } from './batch-rules.ts';
 
 const TOLERANCE = 1e-9;
@@ -47,7 +47,7 @@ export class GramSpace {
     this.n = rules.size;
     this.spaces = rules.spaces;
     const ruled = rules.spaces.map((space, k) =>
-      row(homogeneous(space), partOfBound(space.scale, rules.bounds[k]!.bound)),
+      row(homogeneous(space), partOfBound(space.scale, elementAt(rules.bounds, k).bound)),
     );
     const shares = rules.ids.flatMap((_, i) => {
       const bound = (share: number, sign: 1 | -1) =>
@@ -55,10 +55,8 @@ export class GramSpace {
           Float64Array.from({ length: this.n }, (_, j) => sign * ((i === j ? 1 : 0) - share / 100)),
           partOfBound(1, share),
         );
-      return [
-        ...(least[i]! > 0 ? [bound(least[i]!, 1)] : []),
-        ...(rules.upper[i]! < 100 ? [bound(rules.upper[i]!, -1)] : []),
-      ];
+      const [from, to] = [elementAt(least, i), elementAt(rules.upper, i)];
+      return [...(from > 0 ? [bound(from, 1)] : []), ...(to < 100 ? [bound(to, -1)] : [])];
     });
     this.rows = [...ruled, ...shares];
     this.cost = new Float64Array(this.n + this.rows.length);
@@ -115,10 +113,8 @@ export class GramSpace {
     model.changeColsCost({ kind: 'range', from: 0, to: last }, this.cost);
     const lower = new Float64Array(n + m);
     const upper = new Float64Array(n + m);
-    for (let i = 0; i < n; i++) {
-      lower[i] = bounds.lower[i]!;
-      upper[i] = bounds.upper[i]!;
-    }
+    lower.set(bounds.lower);
+    upper.set(bounds.upper);
     upper.set(misses, n);
     model.changeColsBounds({ kind: 'range', from: 0, to: last }, lower, upper);
     model.changeRowBounds(0, bounds.total[0], bounds.total[1]);
@@ -139,7 +135,7 @@ export class GramSpace {
     this.spaces.forEach((space, k) => {
       if (!space.cone) return;
       const scale = largest(homogeneous(space));
-      const allowed = (missed[k]! * scale * 100) / total;
+      const allowed = (elementAt(missed, k) * scale * 100) / total;
       if (shortfall(space, shares) - allowed <= CONE_TOLERANCE) return;
       const plane = tangent(space, shares);
       if (!plane) return;
@@ -179,9 +175,7 @@ export class GramSpace {
     const m = rows.length;
     const whole = [
       Float64Array.from({ length: n + m }, (_, j) => Number(j < n)),
-      ...rows.map(({ a }, k) =>
-        Float64Array.from({ length: n + m }, (_, j) => (j < n ? a[j]! : Number(j === n + k))),
-      ),
+      ...rows.map(({ a }, k) => Float64Array.from([...a, ...rows.map((_, j) => Number(j === k))])),
     ];
     const model = this.highs.createModel({
       numCols: n + m,
@@ -210,9 +204,9 @@ function homogeneous({ g, h }: { readonly g: Float64Array; readonly h: number })
   return g.map((v) => v - h / 100);
 }
 
-function largest(a: ArrayLike<number>): number {
+function largest(a: Float64Array): number {
   let most = 0;
-  for (let i = 0; i < a.length; i++) most = Math.max(most, Math.abs(a[i]!));
+  for (const v of a) most = Math.max(most, Math.abs(v));
   return most || 1;
 }
 

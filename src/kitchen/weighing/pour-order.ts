@@ -8,6 +8,7 @@
 import type { Problem } from '../../formulation/problem/problem.ts';
 import { shortfall } from '../../formulation/solve/bounds.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { BatchRules } from './batch-rules.ts';
 
 /** A rule with no room left counts as having this much, in parts of the planned mix's whole pull: so that none rules alone. */
@@ -32,19 +33,24 @@ export function pourOrder(
 ): PourPlace[] {
   const rules = new BatchRules(problem, options);
   const x = rules.vector(shares, '/shares');
-  const rooms = rules.spaces.map((space) => Math.max(LEAST_ROOM, -shortfall(space, x)));
+  const pulls = rules.spaces.map((space, k) => ({
+    ...space,
+    subject: elementAt(rules.bounds, k).subject,
+    room: Math.max(LEAST_ROOM, -shortfall(space, x)),
+  }));
   const places = rules.ids.flatMap((food, i) => {
-    if (x[i]! <= 0) return [];
+    const share = elementAt(x, i);
+    if (share <= 0) return [];
     let harm = 0;
     let on: string | undefined;
-    rules.spaces.forEach(({ g, h }, k) => {
+    for (const { g, h, room, subject } of pulls) {
       // More of it at the same total: its own content in place of the mix's, which stands at about the bound.
-      const pull = (Math.abs(g[i]! - h / 100) * x[i]! * ERROR) / rooms[k]!;
-      if (pull <= harm) return;
+      const pull = (Math.abs(elementAt(g, i) - h / 100) * share * ERROR) / room;
+      if (pull <= harm) continue;
       harm = pull;
-      on = rules.bounds[k]!.subject;
-    });
-    return [{ food, harm, on, name: rules.names[i]! }];
+      on = subject;
+    }
+    return [{ food, harm, on, name: elementAt(rules.names, i) }];
   });
   return places
     .sort((a, b) => b.harm - a.harm)

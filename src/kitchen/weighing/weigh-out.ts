@@ -7,6 +7,7 @@ import type { Reference } from '../../foods/reference.ts';
 import { ProblemError } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { evaluateWith } from '../batch/batch.ts';
 import type { Batch } from '../model.ts';
 import { withoutFloatNoise } from '../rounding.ts';
@@ -112,7 +113,9 @@ export class WeighOut {
   /** g of a food in the bowl; of all of them where none is named. */
   inBowl(food?: string): number {
     const { grams } = this.bowl;
-    return food === undefined ? withoutFloatNoise(sum(grams)) : grams[this.rules.column(food, '/food')]!;
+    return food === undefined
+      ? withoutFloatNoise(sum(grams))
+      : elementAt(grams, this.rules.column(food, '/food'));
   }
 
   /** Whether what lies in the bowl keeps every rule, whatever is still to come. */
@@ -127,16 +130,17 @@ export class WeighOut {
     if (i === undefined) return undefined;
     const { bowl, corrections } = this;
     const inBowl = sum(bowl.grams);
-    const target = withoutFloatNoise(c.grams[i]! - bowl.grams[i]!);
-    const again = bowl.poured[i]!;
+    const ofIt = elementAt(bowl.grams, i);
+    const target = withoutFloatNoise(elementAt(c.grams, i) - ofIt);
+    const again = elementAt(bowl.poured, i);
     const asPlanned = this.tolerance(i, plannedTotalsOf(corrections.question, bowl), target);
     const wide = this.tolerance(i, totalsOf(corrections.question, bowl), target);
     const wider = wide && (!asPlanned || wide.low < asPlanned.low || wide.high > asPlanned.high);
-    const total = wider ? corrections.totalWith(bowl, i, bowl.grams[i]! + wide.high) : undefined;
+    const total = wider ? corrections.totalWith(bowl, i, ofIt + wide.high) : undefined;
     const grown = total === undefined ? undefined : { ...wide!, total: Math.round(total) };
     const found = {
-      food: this.rules.ids[i]!,
-      name: this.rules.names[i]!,
+      food: elementAt(this.rules.ids, i),
+      name: elementAt(this.rules.names, i),
       target,
       reading: withoutFloatNoise(inBowl + target),
       again,
@@ -170,7 +174,7 @@ export class WeighOut {
     const after = this.correction();
     const changed = this.changes(before, after, i);
     const spoonBack = roomBefore && this.spoonBack(i, grams, roomBefore.high, state);
-    const told = { food: this.rules.names[i]!, grams, changed, state, planned: this.batch.grams };
+    const told = { food: elementAt(this.rules.names, i), grams, changed, state, planned: this.batch.grams };
     return { ...state, changed, ...(spoonBack ? { spoonBack } : {}), sentence: say.poured(told) };
   }
 
@@ -200,7 +204,8 @@ export class WeighOut {
 
   /** The next food by the order: first those not poured yet, then those that get more. */
   private comingAfter(c: Correction): number | undefined {
-    const lacks = (i: number) => c.grams[i]! - this.bowl.grams[i]! > this.step * NEAR_STEP;
+    const lacks = (i: number) =>
+      elementAt(c.grams, i) - elementAt(this.bowl.grams, i) > this.step * NEAR_STEP;
     return this.order.find((i) => !this.bowl.poured[i] && lacks(i)) ?? this.order.find((i) => lacks(i));
   }
 
@@ -232,7 +237,7 @@ export class WeighOut {
     const span = this.corrections.span(this.bowl, i, total);
     if (!span) return undefined;
     const { step } = this;
-    const inBowl = this.bowl.grams[i]!;
+    const inBowl = elementAt(this.bowl.grams, i);
     const low = withoutFloatNoise(step * Math.ceil((span.low - inBowl) / step - NEAR_STEP));
     const high = withoutFloatNoise(step * Math.floor((span.high - inBowl) / step + NEAR_STEP));
     return low > high || high < target - SAME ? undefined : { low: Math.max(0, low), high };
@@ -240,22 +245,25 @@ export class WeighOut {
 
   private changes(before: Correction, after: Correction, poured: number): ChangedTarget[] {
     return this.order.flatMap((i) => {
-      const [from, to] = [before.grams[i]!, after.grams[i]!];
-      const again = this.bowl.poured[i]! && to > this.bowl.grams[i]! + this.step * NEAR_STEP;
+      const [from, to] = [elementAt(before.grams, i), elementAt(after.grams, i)];
+      const inBowl = elementAt(this.bowl.grams, i);
+      const again = elementAt(this.bowl.poured, i) && to > inBowl + this.step * NEAR_STEP;
       if (Math.abs(to - from) < this.step * NEAR_STEP || (i === poured && !again)) return [];
       if (this.bowl.poured[i] && !again) return [];
-      const food = this.rules.ids[i]!;
-      const told = { name: this.rules.names[i]!, from, to, again, inBowl: this.bowl.grams[i]! };
+      const food = elementAt(this.rules.ids, i);
+      const told = { name: elementAt(this.rules.names, i), from, to, again, inBowl };
       return [{ food, from, to, again, sentence: say.changed(told) }];
     });
   }
 
   private spoonBack(i: number, grams: number, most: number, state: WeighState): SpoonBack | undefined {
     if (grams <= 0 || state.status === 'as planned' || state.status === 'corrected') return undefined;
-    const { step, bowl } = this;
-    const excess = withoutFloatNoise(step * Math.ceil((bowl.grams[i]! - most) / step - NEAR_STEP));
-    if (excess <= 0 || excess > bowl.grams[i]!) return undefined;
-    return { food: this.rules.ids[i]!, grams: excess, sentence: say.spoonBack(this.rules.names[i]!, excess) };
+    const { step, rules } = this;
+    const inBowl = elementAt(this.bowl.grams, i);
+    const excess = withoutFloatNoise(step * Math.ceil((inBowl - most) / step - NEAR_STEP));
+    if (excess <= 0 || excess > inBowl) return undefined;
+    const sentence = say.spoonBack(elementAt(rules.names, i), excess);
+    return { food: elementAt(rules.ids, i), grams: excess, sentence };
   }
 
   private lost(c: Correction): Lost {
@@ -286,6 +294,6 @@ export class WeighOut {
   }
 
   private record(values: ArrayLike<number>): Record<string, number> {
-    return Object.fromEntries(this.rules.ids.map((id, i) => [id, values[i]!]));
+    return Object.fromEntries(this.rules.ids.map((id, i) => [id, elementAt(values, i)]));
   }
 }

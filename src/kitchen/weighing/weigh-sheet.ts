@@ -1,6 +1,7 @@
 /** The sheet that a batch is weighed out by. Plain data: whoever prints it chooses the layout. */
 import type { Reference } from '../../foods/reference.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
+import { elementAt } from '../../formulation/solve/vectors.ts';
 import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
@@ -126,25 +127,25 @@ export function paperTolerances(
   const most = bowl.reduce((sum, g) => sum + g, 0);
   if (!rules.hold(bowl)) return new Map();
   /** As far as the rules hold, in whole steps; what they allow of a food that is in is one stretch. */
-  const furthest = (i: number, by: number, steps: number) => {
+  const furthest = (i: number, from: number, by: number, steps: number) => {
     const tried = bowl.slice();
     let [good, bad] = [0, steps + 1];
     while (bad - good > 1) {
       const middle = Math.floor((good + bad) / 2);
-      tried[i] = bowl[i]! + middle * by;
+      tried[i] = from + middle * by;
       if (rules.hold(tried)) good = middle;
       else bad = middle;
     }
-    return withoutFloatNoise(bowl[i]! + good * by);
+    return withoutFloatNoise(from + good * by);
   };
   return new Map(
     rules.ids.flatMap((food, i) => {
-      const g = bowl[i]!;
+      const g = elementAt(bowl, i);
       if (!(g > 0)) return [];
       // Down to one step of it: none at all would be another mix.
       const down = Math.max(0, Math.round(g / step) - 1);
       const up = Math.max(0, Math.floor((most - g) / step + NEAR_STEP));
-      return [[food, [furthest(i, -step, down), furthest(i, step, up)] as const] as const];
+      return [[food, [furthest(i, g, -step, down), furthest(i, g, step, up)] as const] as const];
     }),
   );
 }
