@@ -26,6 +26,7 @@ export function counts(amount: ReadAmount): boolean {
 }
 
 const FACETS = ['value', 'low', 'high'] as const;
+type Facet = (typeof FACETS)[number];
 
 /** Asks where a nutrient has figures that differ; gives the amounts back with the question open, or without those not chosen. */
 export function askDifferences(amounts: readonly ReadAmount[], questions: Questions): ReadAmount[] {
@@ -69,25 +70,36 @@ export function askDifferences(amounts: readonly ReadAmount[], questions: Questi
   });
 }
 
-function agree(amounts: readonly ReadAmount[], facet: (typeof FACETS)[number]): boolean {
+/**
+ * Whether figures are one figure but for rounding. Figures in one unit must agree by themselves; energy in kJ beside
+ * energy in kcal is given more room, whichever is printed first.
+ */
+function agree(amounts: readonly ReadAmount[], facet: Facet): boolean {
+  const units = [...new Set(amounts.map((a) => a.unit))];
+  const alike = (unit: ReadAmount['unit']) => amounts.filter((a) => a.unit === unit);
+  return (
+    meet(amounts, facet, units.length > 1 ? ENERGY_LEEWAY : 0) &&
+    units.every((unit) => meet(alike(unit), facet, 0))
+  );
+}
+
+/** Whether what each figure can be before rounding has something in common. @param wider further room for energy, of 1 */
+function meet(amounts: readonly ReadAmount[], facet: Facet, wider: number): boolean {
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
-  let energy = false;
-  const unit = amounts[0]?.unit;
   for (const a of amounts) {
     const printed = a[facet];
     if (printed === undefined) continue;
     const value = content(a, printed)!;
-    const slack = content(a, a.rounding)! + LEEWAY * value;
-    energy ||= a.unit !== unit;
-    const wider = a.tag === 'ENERC_KCAL' && energy ? ENERGY_LEEWAY * value + 1 : 0;
-    least = Math.min(least, value + slack + wider);
-    most = Math.max(most, value - slack - wider);
+    const energy = a.tag === 'ENERC_KCAL' && wider > 0 ? wider * value + 1 : 0;
+    const slack = content(a, a.rounding)! + LEEWAY * value + energy;
+    least = Math.min(least, value + slack);
+    most = Math.max(most, value - slack);
   }
   return most <= least;
 }
 
-function inWords(a: ReadAmount, facet: (typeof FACETS)[number]): string {
+function inWords(a: ReadAmount, facet: Facet): string {
   const per = a.unit === '%' ? '' : ` ${a.per.text}`;
   return `${facet === 'value' ? '' : facet === 'low' ? 'at least ' : 'at most '}${a[facet]} ${a.unit}${per}`;
 }
