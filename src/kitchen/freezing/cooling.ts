@@ -4,6 +4,7 @@
  * memory).
  */
 
+import { capital } from '../../formulation/explain/sentences.ts';
 import { centreOf, type HalfExtent, secondsUntil } from './conduction.ts';
 import goodsFile from './goods.json' with { type: 'json' };
 
@@ -184,8 +185,6 @@ function sidesOf(bag: Bag, density: number): { sides: HalfExtent[]; density: num
 
 function positive(value: number, what: string): number {
   if (!(value > 0 && Number.isFinite(value)))
-    throw new RangeError(
-      `${what.charAt(0).toUpperCase()}${what.slice(1)}, is ${value}: give a number above 0.`,
-    );
+    throw new RangeError(`${capital(what)}, is ${value}: give a number above 0.`);
   return value;
 }

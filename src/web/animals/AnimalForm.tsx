@@ -1,6 +1,7 @@
 /** An animal: its name, what it is, how old, which target it starts from, and what it is fed a day. */
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { capital } from '../../formulation/explain/sentences.ts';
 import type { Animal } from '../../household/model.ts';
 import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
 import { Choice } from '../shared/Choice.tsx';
@@ -160,5 +161,5 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
 }
 
 function sentence(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(words);
 }

@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { StateIcon } from './icons.tsx';
 import type { FormulationView } from './useFormulation.ts';
 import './Verdict.css';
+import { capital } from '../../formulation/explain/sentences.ts';
 
 export const STATE_WORDS: Record<FormulationView['state'], string> = {
   in: 'In range',
@@ -47,5 +48,5 @@ export function withoutWord(sentence: string, state: FormulationView['state']): 
   const opening =
     state === 'none' ? /^No mix[^:.]*:\s*/ : state === 'out' ? /^Out of range:\s*/ : /^In range[:.]\s*/;
   const rest = sentence.replace(opening, '');
-  return rest.charAt(0).toUpperCase() + rest.slice(1);
+  return capital(rest);
 }

@@ -2,6 +2,7 @@
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { withoutFloatNoise } from '../../kitchen/rounding.ts';
 import type { NextPour, Tolerance, WeighState } from '../../kitchen/weighing/weigh-state.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 
@@ -27,7 +28,7 @@ export function gramsOf(
   if (reading === undefined) return { fault: 'Write what the scale shows, in g.' };
   if (!Number.isFinite(reading))
     return { fault: 'That is not a number; write for example 15 or 15.5, in g.' };
-  const grams = Number((reads === 'food' ? reading : reading - inBowl).toPrecision(12));
+  const grams = withoutFloatNoise(reads === 'food' ? reading : reading - inBowl);
   if (grams < 0)
     return {
       fault:
@@ -145,15 +146,15 @@ export const SCALE_STEPS: readonly number[] = [0.01, 0.1, 0.5, 1, 2, 5];
  */
 export function insteadOf(standing: Standing, batch: Batch, food: string): NextPour {
   const { state, inBowl, total, names } = standing;
-  const target = Math.max(0, Number(((state.targets[food] ?? 0) - (inBowl[food] ?? 0)).toPrecision(12)));
+  const target = Math.max(0, withoutFloatNoise((state.targets[food] ?? 0) - (inBowl[food] ?? 0)));
   return {
     food,
     name: names[food] ?? food,
     target,
-    reading: Number((total + target).toPrecision(12)),
+    reading: withoutFloatNoise(total + target),
     again: batch.pours.some((p) => p.food === food),
     poured: total,
-    remaining: Number((state.total - total).toPrecision(12)),
+    remaining: withoutFloatNoise(state.total - total),
     sentence: '',
   };
 }

@@ -1,6 +1,7 @@
 /** A batch as its weighing begins. */
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { Batch, Moment } from '../../../kitchen/model.ts';
+import { withoutFloatNoise } from '../../../kitchen/rounding.ts';
 import type { Animal, Mix } from '../../model.ts';
 
 /**
@@ -38,5 +39,5 @@ export function newBatch(
 
 /** A weight in whole steps of a scale, at least one. @param step g */
 export function inScaleSteps(grams: number, step: number): number {
-  return Number((Math.max(1, Math.round(grams / step)) * step).toPrecision(12));
+  return withoutFloatNoise(Math.max(1, Math.round(grams / step)) * step);
 }

@@ -4,6 +4,7 @@ import type { SharedMix } from '../../../formulation/advice/shared-base.ts';
 import { type Eater, forOneOf } from '../../../formulation/problem/for-animals.ts';
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import { largestRemainder } from '../../../formulation/solve/largest-remainder.ts';
+import { withoutFloatNoise } from '../../../kitchen/rounding.ts';
 import type { Animal, Mix } from '../../model.ts';
 
 /**
@@ -91,7 +92,7 @@ function portionAt(
       food,
       per100,
       inBatch,
-      weighed: tidy(Math.max(1, Math.round(inBatch / step) + (off[k] ?? 0)) * step),
+      weighed: withoutFloatNoise(Math.max(1, Math.round(inBatch / step) + (off[k] ?? 0)) * step),
     };
   });
   const grams: Record<string, number> = { ...base };
@@ -123,10 +124,7 @@ function inSteps(
   return Object.fromEntries(
     Object.keys(shares).flatMap((id, k) => {
       const held = steps[k];
-      return held !== undefined && held > 0 ? [[id, tidy(held * step)]] : [];
+      return held !== undefined && held > 0 ? [[id, withoutFloatNoise(held * step)]] : [];
     }),
   );
 }
-
-/** Without the dust of binary fractions: 3 steps of 0.1 g are 0.3 g. */
-const tidy = (grams: number) => Number(grams.toPrecision(12));

@@ -3,6 +3,7 @@ import { amountWords, shortNumber } from '../../../foods/figure-words.ts';
 import { countOf } from '../../../foods/figures.ts';
 import type { Figures } from '../../../foods/food.ts';
 import type { ReadAmount } from '../../../foods/label/reading.ts';
+import { capital } from '../../../formulation/explain/sentences.ts';
 import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
 
 interface Props {
@@ -52,7 +53,7 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
         <ul className="label-notes">
           {notes.map((note) => (
             <li key={note} className="hint">
-              {note.charAt(0).toUpperCase() + note.slice(1)}.
+              {capital(note)}.
             </li>
           ))}
         </ul>

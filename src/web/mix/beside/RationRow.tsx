@@ -19,6 +19,7 @@ import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 import '../../shared/styles/ticks.css';
+import { capital } from '../../../formulation/explain/sentences.ts';
 
 interface Props {
   food: Beside;
@@ -173,7 +174,7 @@ function roomWords(room: number, least: number, most: number, unit: string): str
   else if (room < 99) parts.push(`at most ${round(room)} ${unit}: what else is fed leaves no more`);
   if (parts.length === 0) return undefined;
   const words = parts.join('; ');
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return `${capital(words)}.`;
 }
 
 function round(value: number): number {

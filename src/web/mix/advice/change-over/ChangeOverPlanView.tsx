@@ -2,6 +2,7 @@
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { createPortal } from 'react-dom';
+import { capital } from '../../../../formulation/explain/sentences.ts';
 import { dayInWords } from '../../../../kitchen/days.ts';
 import type { ChangeOver } from '../../../../kitchen/feeding/change-over.ts';
 import { ChangeOverPicture } from './ChangeOverPicture.tsx';
@@ -140,7 +141,7 @@ function Cautions({ plan }: { plan: ChangeOver }) {
           <li key={c.id}>{c.sentence}</li>
         ))}
       </ul>
-      <p className="hint">{sources.map((s) => s.charAt(0).toUpperCase() + s.slice(1)).join('; ')}.</p>
+      <p className="hint">{sources.map(capital).join('; ')}.</p>
     </>
   );
 }

@@ -2,6 +2,7 @@
 import type { Beside, Ingredient } from '../../../../formulation/problem/problem.ts';
 import { isSameFood } from '../../../../household/reckon/mix/change-over.ts';
 import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
+import { withoutFloatNoise } from '../../../../kitchen/rounding.ts';
 
 /** What is wrong with the grams a day, in a sentence with the way out; undefined where nothing is. */
 export function dailyFault(grams: number, step: number): string | undefined {
@@ -9,7 +10,7 @@ export function dailyFault(grams: number, step: number): string | undefined {
   if (steps > 0 && Math.abs(steps * step - grams) <= 1e-9 * grams) return undefined;
   const near = [Math.floor(grams / step), Math.ceil(grams / step)]
     .filter((k) => k > 0)
-    .map((k) => `${tidy(k * step)} g`);
+    .map((k) => `${withoutFloatNoise(k * step)} g`);
   return `${grams} g is no whole number of ${step} g steps: take ${[...new Set(near)].join(' or ')}, or a finer scale step.`;
 }
 
@@ -40,7 +41,7 @@ export function planColumns(
       name: nameOf(old),
       kind: 'old',
       both: same !== undefined,
-      grams: (d) => tidy(d.grams.old + also(d.grams.beside)),
+      grams: (d) => withoutFloatNoise(d.grams.old + also(d.grams.beside)),
       part: (d) => d.parts.old + also(d.parts.beside),
     },
     {
@@ -92,5 +93,3 @@ const DAY = new Intl.DateTimeFormat('en-GB', {
 export function shortDay(date: string): string {
   return DAY.format(new Date(`${date}T00:00:00Z`)).replace(',', '');
 }
-
-const tidy = (grams: number) => Number(grams.toPrecision(12));

@@ -1,7 +1,7 @@
 /** Two goals of a mix against each other, in the units that a keeper thinks in. */
 import type { Goal } from '../../../../formulation/advice/frontier.ts';
 import { effectiveFoods } from '../../../../formulation/explain/diversity.ts';
-import { figure } from '../../../../formulation/explain/sentences.ts';
+import { capital, figure } from '../../../../formulation/explain/sentences.ts';
 import type { Ingredient, Problem, Shares } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import { unitWords, words } from '../../../../formulation/solve/bounds.ts';
@@ -86,7 +86,7 @@ export function tradeGoals({ problem, open, groups }: TradeMix): TradeGoal[] {
         measures,
         goal: goal(better),
         name: `${better} ${what}`,
-        axis: what.charAt(0).toUpperCase() + what.slice(1),
+        axis: capital(what),
         unit,
         better,
         betterWord: better,

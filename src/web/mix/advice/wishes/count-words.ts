@@ -1,5 +1,5 @@
 /** Rules that count foods, in words, and what is wrong with one. */
-import { joined } from '../../../../formulation/explain/sentences.ts';
+import { capital, joined } from '../../../../formulation/explain/sentences.ts';
 import type { CountRule, Problem } from '../../../../formulation/problem/problem.ts';
 import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
 
@@ -16,7 +16,7 @@ export function countWords({ count, min, max }: CountRule): string {
     ...(max === undefined ? [] : [`at most ${what(max)}`]),
   ];
   const words = joined(parts) || 'any number of foods';
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(words);
 }
 
 /** Why a counting rule can never be kept, or says nothing; undefined where it may be kept. */
