@@ -25,6 +25,12 @@ export interface Figures {
   /** Guaranteed least and most of an amount (a label's "min." and "max."); a bound is not a value. */
   readonly low?: Composition;
   readonly high?: Composition;
+  /**
+   * Nitrogen factor that `composition.PROCNT` was counted with (oats 5.83, nuts and seeds 5.30; Jones 1931). Crude
+   * protein, which labels and targets mean, is nitrogen x 6.25. Absent where nobody says: then the amount may be off
+   * by the range of factors. A label's protein has 6.25.
+   */
+  readonly proteinFactor?: number;
 }
 
 export interface Food extends Figures {
