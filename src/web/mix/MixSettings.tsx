@@ -24,7 +24,6 @@ const CONFIDENCES = [
 ] as const;
 /** Some cautions hold for dwarf hamsters alone. */
 const SPECIES = ['hamster', 'golden hamster', 'dwarf hamster', 'mouse', 'gerbil'] as const;
-const FIBRE_WORDS = { FIBTG: 'dietary fibre', FIBC: 'crude fibre' } as const;
 
 export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { house } = useMixDraft();
@@ -59,12 +58,6 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
           Settings
         </Button>
       </div>
-      {profile && profile.fibre !== 'none' && (
-        <p className="hint fibre-line">
-          Fibre is read as {FIBRE_WORDS[profile.fibre]}.
-          {view.otherFibre && otherFibreSentence(view.otherFibre)}
-        </p>
-      )}
       {profile && leftOut > 0 && (
         <p className="hint">
           {leftOut === 1 ? 'One bound' : `${leftOut} bounds`} of this target {leftOut === 1 ? 'is' : 'are'}{' '}
@@ -171,9 +164,4 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
 
 function format(value: number): string {
   return String(Number(value.toFixed(2)));
-}
-
-function otherFibreSentence({ tag, ration, fits }: NonNullable<FormulationView['otherFibre']>): string {
-  const holds = ration === undefined ? '' : ` it comes to ${format(ration)} g in 100 g of ration,`;
-  return ` Read as ${FIBRE_WORDS[tag]}${holds} ${fits ? 'in range too' : 'out of range'}.`;
 }

@@ -10,7 +10,7 @@ import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, type Known } from './live/evaluation-keeper.ts';
 import { balance, edit, type MoveContext, move } from './live/moves.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
-import { type OtherFibre, useGrams, useOtherFibre } from './live/useGramsAndOtherFibre.ts';
+import { useGrams } from './live/useGrams.ts';
 
 export interface FormulationView {
   readonly evaluation: Evaluation | undefined;
@@ -19,7 +19,6 @@ export interface FormulationView {
   /** Undefined while it is sought, and where there is none. */
   readonly best: Best | undefined;
   readonly weighed: WholeGrams | undefined;
-  readonly otherFibre: OtherFibre | undefined;
   /** The problem could not be read. */
   readonly fault: Fault | undefined;
   readonly state: 'in' | 'out' | 'none' | 'working' | 'fault';
@@ -65,7 +64,6 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
 
   const { spans, collision, best, collided } = useBestMix(mix);
   const weighed = useGrams(mix, fits);
-  const otherFibre = useOtherFibre(mix);
 
   const moved = useMemo<MoveContext>(
     () => ({ engine: WORKER, keeper, kept, effective, change, say, collided }),
@@ -80,7 +78,6 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     collision,
     best,
     weighed,
-    otherFibre,
     fault,
     state: fault ? 'fault' : collision && !fits ? 'none' : !evaluation ? 'working' : fits ? 'in' : 'out',
     notice,

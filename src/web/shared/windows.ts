@@ -2,9 +2,9 @@
 import type { Composition } from '../../foods/food.ts';
 import type { NutrientRule, Problem, RatioRule } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
-import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
+import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 
-export interface WindowView {
+export interface WindowView extends Contents {
   readonly key: string;
   readonly title: string;
   /** Unit with its basis, for people. */
@@ -12,6 +12,19 @@ export interface WindowView {
   readonly min?: number;
   readonly max?: number;
   readonly on: 'mix' | 'ration';
+  readonly chance?: number;
+  readonly estimated: boolean;
+  readonly unsure: boolean;
+  readonly state: WindowState;
+  readonly source?: string;
+  /** The same bounds held against the other measure of fibre, where no rule of its own names that one. */
+  readonly otherFibre?: OtherReading;
+}
+
+export type WindowState = 'in' | 'out' | 'unknown';
+
+/** Contents per 100 g as the rule counts them, each where it lies on the picture. */
+export interface Contents {
   readonly mix?: number;
   readonly ration?: number;
   readonly pellet?: number;
@@ -20,15 +33,19 @@ export interface WindowView {
   /** Least and most the ration may hold: unknown amounts and two standard deviations together. */
   readonly low?: number;
   readonly high?: number;
-  readonly chance?: number;
   readonly coverage?: number;
-  readonly estimated: boolean;
-  readonly unsure: boolean;
-  readonly state: 'in' | 'out' | 'unknown';
-  readonly source?: string;
+}
+
+/** What a rule on one measure of fibre would say of the other. */
+export interface OtherReading extends Contents {
+  readonly title: string;
+  readonly state: WindowState;
 }
 
 const SLACK = 1e-4;
+
+/** The two measures of fibre, each the other reading of a bound that only says "fibre". */
+const OTHER_FIBRE: Partial<Record<Tag, Tag>> = { FIBC: 'FIBTG', FIBTG: 'FIBC' };
 
 /**
  * @param pellet composition of what is fed beside the mix, per 100 g as fed
@@ -40,41 +57,62 @@ export function windowViews(
   pellet: Composition | undefined,
   least?: Composition,
 ): WindowView[] {
+  const ruled = new Set(problem.rules.flatMap((r) => ('nutrient' in r ? [r.nutrient] : [])));
   return problem.rules.flatMap((rule, i) => {
-    if ('nutrient' in rule) return [nutrientView(rule, i, at, pellet, least)];
     if ('ratio' in rule) return [ratioView(rule, i, at, pellet)];
-    return [];
+    if (!('nutrient' in rule)) return [];
+    const view = nutrientView(rule, i, at, { pellet, least });
+    const other = OTHER_FIBRE[rule.nutrient];
+    if (!other || ruled.has(other)) return [view];
+    const contents = contentsOf(other, rule, at, { pellet, least });
+    const state = stateOf(contents[view.on], rule);
+    return [{ ...view, otherFibre: { ...contents, title: nutrient(other).name, state } }];
   });
+}
+
+/** What is fed beside the mix, per 100 g as fed: amounts known, and amounts known only from below. */
+interface BesideAmounts {
+  readonly pellet: Composition | undefined;
+  readonly least: Composition | undefined;
 }
 
 function nutrientView(
   rule: NutrientRule,
   i: number,
   at: Evaluation | undefined,
-  pellet?: Composition,
-  least?: Composition,
+  beside: BesideAmounts,
 ): WindowView {
   const { name, unit } = nutrient(rule.nutrient);
-  const line = at?.nutrients[rule.nutrient];
-  const water = at?.nutrients.WATER;
-  const dm = rule.basis === 'DM';
-  const per = (value: number | undefined, moisture: number | undefined) =>
-    value === undefined || !dm ? value : value / (1 - (moisture ?? 0) / 100);
-  const own = pellet?.[rule.nutrient] ?? least?.[rule.nutrient];
-  const atLeast = own !== undefined && pellet?.[rule.nutrient] === undefined;
-  const spread = line ? 2 * line.sd_ration : 0;
   return finished(rule, i, at, {
     title: name,
-    unit: `${unitWord(unit)} per 100 g${dm ? ' dry matter' : ''}`,
+    unit: `${unitWord(unit)} per 100 g${rule.basis === 'DM' ? ' dry matter' : ''}`,
+    ...contentsOf(rule.nutrient, rule, at, beside),
+    chance: at?.in_range_chance[rule.nutrient],
+  });
+}
+
+/** Contents of one nutrient on the basis of a rule. */
+function contentsOf(
+  tag: Tag,
+  { basis }: NutrientRule,
+  at: Evaluation | undefined,
+  { pellet, least }: BesideAmounts,
+): Contents {
+  const line = at?.nutrients[tag];
+  const water = at?.nutrients.WATER;
+  const per = (value: number | undefined, moisture: number | undefined) =>
+    value === undefined || basis !== 'DM' ? value : value / (1 - (moisture ?? 0) / 100);
+  const own = pellet?.[tag] ?? least?.[tag];
+  const spread = line ? 2 * line.sd_ration : 0;
+  return {
     mix: per(line?.mix, water?.mix),
     ration: per(line?.ration, water?.ration),
     pellet: per(own, pellet?.WATER),
-    pelletAtLeast: atLeast,
+    pelletAtLeast: own !== undefined && pellet?.[tag] === undefined,
     low: per(line && Math.max(0, line.low - spread), water?.ration),
     high: per(line && line.high + spread, water?.ration),
-    chance: at?.in_range_chance[rule.nutrient],
     coverage: line?.coverage,
-  });
+  };
 }
 
 function ratioView(rule: RatioRule, i: number, at: Evaluation | undefined, pellet?: Composition): WindowView {
@@ -93,10 +131,7 @@ function ratioView(rule: RatioRule, i: number, at: Evaluation | undefined, pelle
   });
 }
 
-type Drawn = Pick<
-  WindowView,
-  'title' | 'unit' | 'mix' | 'ration' | 'pellet' | 'pelletAtLeast' | 'low' | 'high' | 'chance' | 'coverage'
->;
+type Drawn = Contents & Pick<WindowView, 'title' | 'unit' | 'chance'>;
 
 function finished(
   rule: NutrientRule | RatioRule,
@@ -105,15 +140,10 @@ function finished(
   drawn: Drawn,
 ): WindowView {
   const on = rule.on ?? 'mix';
-  const value = drawn[on];
   const { min, max } = rule;
   const pointer = `/rules/${i}`;
   const about = (d: { pointer: string }) => d.pointer === pointer || d.pointer.startsWith(`${pointer}/`);
-  const tight = SLACK * Math.max(1, Math.abs(value ?? 0));
-  const breached =
-    at?.breaches.some(about) ||
-    (value !== undefined &&
-      ((min !== undefined && value < min - tight) || (max !== undefined && value > max + tight)));
+  const state = stateOf(drawn[on], rule);
   return {
     ...drawn,
     key: pointer,
@@ -123,8 +153,16 @@ function finished(
     source: rule.source,
     estimated: at?.estimated.some(about) ?? false,
     unsure: at?.unsure.some(about) ?? false,
-    state: value === undefined ? 'unknown' : breached ? 'out' : 'in',
+    state: state === 'in' && at?.breaches.some(about) ? 'out' : state,
   };
+}
+
+/** Where a content lies; a hair past the bound, as rounding leaves it, is no breach. */
+function stateOf(value: number | undefined, { min, max }: Pick<NutrientRule, 'min' | 'max'>): WindowState {
+  if (value === undefined) return 'unknown';
+  const tight = SLACK * Math.max(1, Math.abs(value));
+  const out = (min !== undefined && value < min - tight) || (max !== undefined && value > max + tight);
+  return out ? 'out' : 'in';
 }
 
 /** A number with as many decimals as its size deserves. */

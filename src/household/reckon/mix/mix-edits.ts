@@ -103,21 +103,6 @@ export function heldShares(mix: Mix): Record<string, number> {
   return Object.fromEntries(mix.held.map((id) => [id, mix.shares[id] ?? 0]));
 }
 
-/** The same problem with its fibre rules read as the other measure; undefined when no rule names fibre. */
-export function withOtherFibre(
-  problem: Problem,
-): { problem: Problem; other: 'FIBTG' | 'FIBC'; pointers: readonly string[] } | undefined {
-  let other: 'FIBTG' | 'FIBC' | undefined;
-  const pointers: string[] = [];
-  const rules = problem.rules.map((r, i) => {
-    if (!('nutrient' in r) || (r.nutrient !== 'FIBTG' && r.nutrient !== 'FIBC')) return r;
-    other = r.nutrient === 'FIBTG' ? 'FIBC' : 'FIBTG';
-    pointers.push(`/rules/${i}/`);
-    return { ...r, nutrient: other };
-  });
-  return other && { problem: { ...problem, rules }, other, pointers };
-}
-
 export function ingredientFromReference(food: Pick<ReferenceFood, 'ref' | 'name' | 'group'>): Ingredient {
   return { id: food.ref.replace(/[^A-Za-z0-9]+/g, '-'), name: food.name, ref: food.ref, group: food.group };
 }
