@@ -1,11 +1,9 @@
-/** Foods of the tables that are dry enough for a mix, for advice on what to bring in. */
+/** Foods of the tables that may be offered for a dry mix, for advice on what to bring in. */
+import { isFedDry } from '../../foods/fed-dry.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
-
-/** A dry mix takes no food damper than this, g of water per 100 g (common practice, no source). */
-const DAMPEST = 20;
 
 export interface DryFood {
   readonly food: ReferenceFood;
@@ -15,11 +13,11 @@ export interface DryFood {
 const all = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
 const usual = new WeakMap<Reference, Map<string, readonly DryFood[]>>();
 
-/** Every food dry enough for a mix, with its amounts; gathered once for a reference. */
+/** Every food that may be offered, with its amounts; gathered once for a reference. */
 export function dryFoods(reference: Reference, variation: Problem['variation']): readonly DryFood[] {
   return kept(all, reference, variation ?? 'given', () =>
     Array.from({ length: reference.size }, (_, row) => reference.at(row))
-      .filter(isDry)
+      .filter(isFedDry)
       .map(withAmounts(reference, variation)),
   );
 }
@@ -30,13 +28,9 @@ export function usualDryFoods(problem: Problem, reference: Reference): readonly 
   return kept(usual, reference, JSON.stringify([variation, species]), () =>
     reference
       .plainFoods()
-      .filter((food) => isDry(food) && !isCautioned(food.ref, problem, reference))
+      .filter((food) => isFedDry(food) && !isCautioned(food.ref, problem, reference))
       .map(withAmounts(reference, variation)),
   );
-}
-
-function isDry(food: ReferenceFood): boolean {
-  return (food.composition.WATER ?? 100) <= DAMPEST;
 }
 
 const withAmounts = (reference: Reference, variation: Problem['variation']) => (food: ReferenceFood) => ({

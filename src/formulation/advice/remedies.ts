@@ -131,9 +131,9 @@ function loosenSentence(bound: LinearBound, to: number): string {
 }
 
 /**
- * Foods, one of which would make the problem solvable, least share needed first: the best of those that keepers really
- * use, and of the rest of the tables. Only foods dry enough, of which every ruled amount is known, and that the caution
- * list neither blocks nor caps.
+ * Foods, one of which would make the problem solvable: the best of those that keepers really use, and then of the plain
+ * rest of the tables, each least share needed first. Only foods that are fed dry, of which every ruled amount is known,
+ * and that the caution list neither blocks nor caps.
  */
 export function additions(elastic: Elastic, problem: Problem, reference: Reference): Addition[] {
   const taken = new Set(problem.foods.map((f) => f.ref));
@@ -155,9 +155,7 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
   const others = elastic.hasCones ? [] : candidates.filter(({ food }) => !food.plain);
   const further = leastShares(elastic, others, MOST_FURTHER, allowed);
   const price = dearest(problem);
-  return [...usual, ...further]
-    .sort((a, b) => a.share - b.share)
-    .map(({ food, share }) => addition(food, share, ids, price));
+  return [...usual, ...further].map(({ food, share }) => addition(food, share, ids, price));
 }
 
 /** Where the cheapest mix is asked every food needs a price; a food not bought yet counts like the dearest one. */
