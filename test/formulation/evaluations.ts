@@ -1,3 +1,4 @@
+import { isInRange } from '../../src/formulation/explain/in-range.ts';
 import type { Evaluation } from '../../src/formulation/problem/result.ts';
 
 /** The evaluation of a whole mix of which nothing is to be said, unless said otherwise. */
@@ -7,6 +8,7 @@ export function evaluation(about: Partial<Evaluation> = {}): Evaluation {
     nutrients: {},
     in_range_chance: {},
     all_in_range_chance: 1,
+    in_range: isInRange({ total: 100, breaches: [], ...about }) ? 'surely' : 'no',
     breaches: [],
     binding: [],
     estimated: [],

@@ -8,7 +8,8 @@ import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../pr
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
-import { isWhole } from './in-range.ts';
+import { isSure, reservationsAbout } from './certainty.ts';
+import { isInRange, isWhole } from './in-range.ts';
 import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
@@ -30,18 +31,23 @@ export function evaluate(
       .map((f) => f.id)
       .concat(ration.beside.map((b) => b.food.id)),
   );
-  const verdict = verdictOf(
-    problem,
-    total,
-    breaches,
-    unsure.filter((d) => d.foods.some((f) => used.has(f))),
-  );
   const in_range_chance = chances(problem, nutrients, ration, shares);
+  const all_in_range_chance = Object.values(in_range_chance).reduce((all, p) => all * p, 1);
+  const fits = isInRange({ total, breaches });
+  const reservations = reservationsAbout(problem, ration, shares, all_in_range_chance);
+  const verdict = fits
+    ? fitSentence(
+        subjectsOf(problem),
+        unsure.filter((d) => d.foods.some((f) => used.has(f))),
+        reservations,
+      )
+    : outSentence(total, breaches);
   return {
     total,
     nutrients,
     in_range_chance,
-    all_in_range_chance: Object.values(in_range_chance).reduce((all, p) => all * p, 1),
+    all_in_range_chance,
+    in_range: !fits ? 'no' : isSure(reservations) ? 'surely' : 'not surely',
     breaches,
     binding,
     estimated,
@@ -193,23 +199,22 @@ function names(foods: readonly FoodAmounts[]): string {
   return joined(all.length <= 3 ? all : [...all.slice(0, 2), `${all.length - 2} more foods`]);
 }
 
-function verdictOf(
-  problem: Problem,
-  total: number,
-  breaches: readonly Breach[],
-  unsure: readonly Doubt[],
-): string {
+function outSentence(total: number, breaches: readonly Breach[]): string {
   const parts: string[] = [];
   if (!isWhole(total)) parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
   parts.push(
     ...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)),
   );
   if (breaches.length > 3) parts.push(`${breaches.length - 3} more rules are broken`);
-  if (parts.length > 0) return `Out of range: ${parts.join('; ')}.`;
+  return `Out of range: ${parts.join('; ')}.`;
+}
+
+/** What the rules on nutrients are about. */
+function subjectsOf(problem: Problem): string[] {
   const subjects = new Set(
     problem.rules.flatMap((r) => ('nutrient' in r ? [`${words(r.nutrient)} of the ${r.on ?? 'mix'}`] : [])),
   );
-  return fitSentence(shorten([...subjects]), unsure);
+  return shorten([...subjects]);
 }
 
 /** "protein, fat and dietary fibre of the ration" rather than each with its "of the ration". */

@@ -6,12 +6,14 @@ import type { Evaluation, Following } from '../problem/result.ts';
  * out `total` and `breaches`: they are written in here. The rest is what `Formulation.evaluate` says of its shares.
  */
 export function evaluationOf(answer: Following): Evaluation {
-  const { nutrients, in_range_chance, all_in_range_chance, binding, estimated, unsure, cautions } = answer;
+  const { nutrients, in_range_chance, all_in_range_chance, in_range, binding, estimated, unsure, cautions } =
+    answer;
   return {
     total: 100,
     nutrients,
     in_range_chance,
     all_in_range_chance,
+    in_range,
     breaches: [],
     binding,
     estimated,

@@ -107,6 +107,11 @@ export interface Evaluation {
   readonly in_range_chance: Readonly<Partial<Record<Tag, number>>>;
   /** Chance that every ruled nutrient is in range at once; amounts of different nutrients taken as independent. */
   readonly all_in_range_chance: number;
+  /**
+   * "surely" where no rule is broken, all hold at once with a chance of at least 80 %, and no missing figure can break
+   * one; "not surely" where no rule is broken on the average; "no" where one is, or shares are not 100 in all.
+   */
+  readonly in_range: 'surely' | 'not surely' | 'no';
   readonly breaches: readonly Breach[];
   readonly binding: readonly Statement[];
   readonly estimated: readonly Doubt[];
