@@ -25,6 +25,7 @@ import type {
 } from './problem/result.ts';
 import type { Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
+import { withMargin } from './solve/margin.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { boundsAt } from './solve/outer-approximation.ts';
@@ -37,6 +38,7 @@ export class Formulation {
   private readonly ignored: readonly string[];
   private readonly model: MixModel;
   private readonly solver: MixSolver;
+  private saferFound: { readonly problem: Problem | undefined } | undefined;
   private bestFound: { readonly found: Found | undefined } | undefined;
   private result: Result | undefined;
   private notesMade: Notes | undefined;
@@ -80,8 +82,21 @@ export class Formulation {
 
   /** A problem does not change, so its best mix is sought once. */
   private found(): Found | undefined {
-    this.bestFound ??= { found: this.model.crossed ? undefined : this.solver.best() };
+    if (this.model.crossed) return undefined;
+    this.bestFound ??= {
+      found: this.safer ? this.ask(this.safer, (other) => other.found()) : this.solver.best(),
+    };
     return this.bestFound.found;
+  }
+
+  /** The problem at the margin that its best mix keeps from the bounds; undefined where it keeps none. */
+  private get safer(): Problem | undefined {
+    this.saferFound ??= {
+      problem: this.feasible()
+        ? withMargin(this.problem, (problem) => this.ask(problem, (other) => other.feasible()))
+        : undefined,
+    };
+    return this.saferFound.problem;
   }
 
   /** Whether any mix keeps every rule. */
@@ -134,6 +149,7 @@ export class Formulation {
 
   /** Why the best mix is as it is: the bounds it stands at and what each costs. Empty where there is no mix. */
   why(): Reason[] {
+    if (this.safer) return this.ask(this.safer, (other) => other.why());
     const found = this.found();
     if (!found) return [];
     const { problem, model } = this;

@@ -10,6 +10,7 @@ import { rulesFrom } from '../formulation/problem/rules-from-profile.ts';
 import type { Tag } from '../nutrition/nutrients.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import type { Animal, Household, OwnFood } from './model.ts';
+import { MARGIN } from './reckon/mix/mix-edits.ts';
 
 /** The profile that the mix and the animal keep to. */
 const DEFAULT_PROFILE = 'hamster-adult';
@@ -98,6 +99,7 @@ export function demoProblem(): Problem {
     ],
     objective: 'nearest',
     confidence: 0,
+    margin: MARGIN,
     variation: 'published',
     cautions: 'apply',
     species: ANIMAL.species,

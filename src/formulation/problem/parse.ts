@@ -24,6 +24,7 @@ const FIELDS = [
   'daily_grams',
   'confidence',
   'confidence_for',
+  'margin',
   'variation',
   'cautions',
   'species',
@@ -79,6 +80,7 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
     }),
     confidence: number(top.confidence ?? 0, '/confidence', 0, 0.999999),
     ...strip({
+      margin: top.margin === undefined ? undefined : number(top.margin, '/margin', 0, 0.999999),
       confidence_for: oneOf<'each' | 'all'>('confidence_for', ['each', 'all']),
       variation: oneOf<Variation>('variation', ['given', 'published']),
       cautions: oneOf<'apply' | 'report'>('cautions', ['apply', 'report']),

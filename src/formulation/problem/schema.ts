@@ -150,6 +150,11 @@ export const problemSchema = z
     confidence: z.number().min(0).lt(1),
     /** Whether the confidence is asked for each rule by itself (the default), or for all of them at once. */
     confidence_for: z.enum(['each', 'all']).optional(),
+    /**
+     * Without a confidence, the best mix keeps as far from the bounds of nutrient rules as any mix can, up to this
+     * confidence for all rules at once; 0 to below 1, none unless written. Not for "cheapest", nor with aims.
+     */
+    margin: z.number().min(0).lt(1).optional(),
     /** "given" unless written. */
     variation: variationSchema.optional(),
     /** Whether foods on the caution list are blocked or capped ("apply"), or only named ("report", the default). */

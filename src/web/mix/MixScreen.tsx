@@ -1,7 +1,7 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
-import type { Ingredient } from '../../formulation/problem/problem.ts';
+import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
@@ -25,7 +25,7 @@ import { NutrientWindow } from './nutrients/NutrientWindow.tsx';
 import { useOutOfSight } from './out-of-sight.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { RemedyList } from './RemedyList.tsx';
-import { useFormulation } from './useFormulation.ts';
+import { isFit, useFormulation } from './useFormulation.ts';
 import { STATE_WORDS, Verdict } from './Verdict.tsx';
 import './MixScreen.css';
 
@@ -78,7 +78,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
         <div ref={verdict}>
           <Verdict view={view} />
         </div>
-        {view.collision && view.state !== 'in' && (
+        {view.collision && !isFit(view.state) && (
           <RemedyList
             collision={view.collision}
             breaches={view.evaluation?.breaches ?? []}
@@ -155,9 +155,9 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
           {problem.beside.length > 1 && (
             <p className="hint">“Pellet” stands for all that is fed beside the mix, together.</p>
           )}
-          {view.state === 'in' && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
+          {isFit(view.state) && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
             <p className="hint" data-testid="all-chance">
-              {chanceWords(view.evaluation.all_in_range_chance)}
+              {chanceWords(view.evaluation.all_in_range_chance, problem)}
             </p>
           )}
           {windows.map((w) => (
@@ -178,12 +178,13 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
 }
 
 /** How sure all windows are at once, and what to do where that is little. */
-function chanceWords(chance: number): string {
+function chanceWords(chance: number, { margin, confidence }: Problem): string {
   const percent = Math.round(chance * 100);
   const words = `Foods vary from bag to bag: all windows are kept at once with a chance of ${percent} %.`;
-  return percent < 80
-    ? `${words} To stay further from the bounds, ask for a confidence in the settings.`
-    : words;
+  if (percent >= 80 || confidence > 0) return words;
+  return margin
+    ? `${words} Balance goes as far from the bounds as these foods allow.`
+    : `${words} To stay further from the bounds, choose “As sure as can be” in the settings.`;
 }
 
 function total(mix: Mix): number {

@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components';
 import type { Beside } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { mostWater, withMostWater } from '../../household/reckon/mix/keep-dry.ts';
-import { isDryRule, withProblem, withProfile } from '../../household/reckon/mix/mix-edits.ts';
+import { isDryRule, MARGIN, withProblem, withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
@@ -17,6 +17,7 @@ import type { FormulationView } from './useFormulation.ts';
 import './MixSettings.css';
 
 const CONFIDENCES = [
+  ['margin', 'As sure as can be, up to 90 %'],
   ['0', 'None, averages count'],
   ['0.8', '80 %'],
   ['0.9', '90 %'],
@@ -38,6 +39,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
   /** One pellet is just that; where more is fed, each by its name. */
   const nameOf = (b: Beside) => (beside.length === 1 && b.ref === undefined ? 'pellet' : (b.name ?? b.id));
   const set = (patch: Partial<Mix['problem']>) => void view.edit((m) => withProblem(m, patch));
+  const confidence = problem.confidence === 0 && problem.margin ? 'margin' : String(problem.confidence);
   const unpriced =
     problem.objective === 'cheapest' &&
     problem.foods.filter((f) => !f.refused && f.price_per_kg === undefined).length;
@@ -109,13 +111,19 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
             />
             <Choice
               label="Confidence"
-              value={String(problem.confidence)}
+              value={confidence}
               options={
-                CONFIDENCES.some(([v]) => v === String(problem.confidence))
+                CONFIDENCES.some(([v]) => v === confidence)
                   ? CONFIDENCES
-                  : [...CONFIDENCES, [String(problem.confidence), `${problem.confidence * 100} %`] as const]
+                  : [...CONFIDENCES, [confidence, `${problem.confidence * 100} %`] as const]
               }
-              onChange={(c) => set({ confidence: Number(c) })}
+              onChange={(c) =>
+                set(
+                  c === 'margin'
+                    ? { confidence: 0, margin: MARGIN }
+                    : { confidence: Number(c), margin: undefined },
+                )
+              }
             />
             {problem.confidence > 0 && (
               <Choice

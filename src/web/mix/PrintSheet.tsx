@@ -2,7 +2,7 @@
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import type { FormulationView } from './useFormulation.ts';
-import { STATE_WORDS, withoutWord } from './Verdict.tsx';
+import { headed } from './Verdict.tsx';
 
 export function PrintSheet({
   mix,
@@ -18,12 +18,12 @@ export function PrintSheet({
     const share = mix.shares[food.id];
     return share !== undefined && share > 0.005 ? [{ food, share }] : [];
   });
+  const { head, rest } = headed(view);
   return (
     <div className="print-sheet" aria-hidden="true">
       <h1>{mix.name}</h1>
       <p>
-        {STATE_WORDS[view.state]}.{' '}
-        {withoutWord((view.state === 'none' ? view.collision : view.evaluation)?.verdict ?? '', view.state)}
+        {head}. {rest}
       </p>
       <table>
         <thead>

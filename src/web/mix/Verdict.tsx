@@ -1,12 +1,13 @@
 /** The one sentence: may this be fed, and if not, why. */
 import { Button } from 'react-aria-components';
 import { StateIcon } from './icons.tsx';
-import type { FormulationView } from './useFormulation.ts';
+import { type FormulationView, isFit, type MixState } from './useFormulation.ts';
 import './Verdict.css';
 import { capital } from '../../formulation/explain/sentences.ts';
 
-export const STATE_WORDS: Record<FormulationView['state'], string> = {
-  in: 'In range',
+export const STATE_WORDS: Record<MixState, string> = {
+  sure: 'Surely in range',
+  in: 'In range, not surely',
   out: 'Out of range',
   none: 'No mix can keep these rules',
   working: 'Working it out',
@@ -15,18 +16,18 @@ export const STATE_WORDS: Record<FormulationView['state'], string> = {
 
 export function Verdict({ view }: { view: FormulationView }) {
   const { state } = view;
-  const sentence =
-    state === 'fault'
-      ? `${view.fault?.field ? `${view.fault.field}: ` : ''}${view.fault?.message}`
-      : state === 'none'
-        ? view.collision?.verdict
-        : view.evaluation?.verdict;
+  const { head, rest } = headed(view);
   return (
     <section className={`verdict ${state}`} aria-label="Verdict">
       <div className="verdict-words">
         <StateIcon state={state} />
-        <p aria-live="polite" data-testid="verdict" data-state={state}>
-          <strong>{STATE_WORDS[state]}.</strong> {withoutWord(sentence ?? '', state)}
+        <p
+          aria-live="polite"
+          data-testid="verdict"
+          data-state={isFit(state) ? 'in' : state}
+          data-sure={state === 'sure'}
+        >
+          <strong>{head}.</strong> {rest}
         </p>
       </div>
       <Button className="big-button" onPress={() => void view.balance()} isDisabled={state === 'fault'}>
@@ -43,10 +44,19 @@ export function Verdict({ view }: { view: FormulationView }) {
   );
 }
 
-/** The sentence without the state word it may begin with, which stands before it in bold. */
-export function withoutWord(sentence: string, state: FormulationView['state']): string {
-  const opening =
-    state === 'none' ? /^No mix[^:.]*:\s*/ : state === 'out' ? /^Out of range:\s*/ : /^In range[:.]\s*/;
-  const rest = sentence.replace(opening, '');
-  return capital(rest);
+/** The state in its words, and what is to be said about it. */
+export function headed({ state, fault, collision, evaluation }: FormulationView): {
+  head: string;
+  rest: string;
+} {
+  if (state === 'fault') {
+    const where = fault?.field ? `${fault.field}: ` : '';
+    return { head: STATE_WORDS.fault, rest: `${where}${fault?.message}` };
+  }
+  const sentence = (state === 'none' ? collision : evaluation)?.verdict ?? '';
+  // The formulation begins with how sure it is: "In range on the average: ...".
+  const [opening] = /^(?:No mix[^:.]*|Out of range|[^:]*[Ii]n range[^:]*):\s*/.exec(sentence) ?? [];
+  const told = opening === undefined ? sentence : sentence.slice(opening.length);
+  const head = isFit(state) && opening ? opening.replace(/:\s*$/, '') : STATE_WORDS[state];
+  return { head, rest: capital(told) };
 }

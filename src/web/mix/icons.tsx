@@ -1,4 +1,5 @@
 /** Small pictures drawn here; each is decoration beside words or under a label. */
+import { isFit, type MixState } from './useFormulation.ts';
 
 export function HoldIcon({ closed }: { closed: boolean }) {
   return (
@@ -15,8 +16,11 @@ export function HoldIcon({ closed }: { closed: boolean }) {
   );
 }
 
-/** The state of the mix as a shape: a filled seed, a seed outside its ring, a crossed ring, a dotted ring. */
-export function StateIcon({ state }: { state: 'in' | 'out' | 'none' | 'working' | 'fault' }) {
+/**
+ * The state of the mix as a shape: a whole ring with a tick where it is surely in range, an open ring with one where it
+ * is so on the average; a mark, a cross, a dotted ring.
+ */
+export function StateIcon({ state }: { state: MixState }) {
   return (
     <svg className="state-icon" viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">
       <circle
@@ -26,9 +30,10 @@ export function StateIcon({ state }: { state: 'in' | 'out' | 'none' | 'working' 
         fill="none"
         stroke="currentColor"
         strokeWidth="2.5"
-        strokeDasharray={state === 'working' ? '3 4' : undefined}
+        strokeDasharray={state === 'working' ? '3 4' : state === 'in' ? '52 24' : undefined}
+        strokeDashoffset={state === 'in' ? -4 : undefined}
       />
-      {state === 'in' && (
+      {isFit(state) && (
         <path d="M10 16.5 l4.2 4.2 L22.5 12" fill="none" stroke="currentColor" strokeWidth="3" />
       )}
       {state === 'out' && <path d="M16 9 v9 M16 21.2 v2.6" stroke="currentColor" strokeWidth="3" />}

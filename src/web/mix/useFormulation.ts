@@ -12,6 +12,9 @@ import { balance, edit, type MoveContext, move } from './live/moves.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
 
+/** How the mix stands: "sure" is surely in range, "in" on the average or if missing figures turn out well. */
+export type MixState = 'sure' | 'in' | 'out' | 'none' | 'working' | 'fault';
+
 export interface FormulationView {
   readonly evaluation: Evaluation | undefined;
   readonly spans: Following['spans'] | undefined;
@@ -21,7 +24,7 @@ export interface FormulationView {
   readonly weighed: WholeGrams | undefined;
   /** The problem could not be read. */
   readonly fault: Fault | undefined;
-  readonly state: 'in' | 'out' | 'none' | 'working' | 'fault';
+  readonly state: MixState;
   /** A short word for screen readers after something moved or refused to. */
   readonly notice: string;
   say(notice: string): void;
@@ -79,7 +82,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     best,
     weighed,
     fault,
-    state: fault ? 'fault' : collision && !fits ? 'none' : !evaluation ? 'working' : fits ? 'in' : 'out',
+    state: fault ? 'fault' : stateOf(evaluation, collision),
     notice,
     say,
     balance: useCallback(() => balance(moved), [moved]),
@@ -97,4 +100,15 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     }, []),
     edit: useCallback((next, step) => edit(moved, next, { step, follows: fitsNow.current }), [moved]),
   };
+}
+
+function stateOf(evaluation: Evaluation | undefined, collision: Collision | undefined): MixState {
+  if (evaluation && isInRange(evaluation)) return evaluation.in_range === 'surely' ? 'sure' : 'in';
+  if (collision) return 'none';
+  return evaluation ? 'out' : 'working';
+}
+
+/** Whether no rule is broken, however sure that is. */
+export function isFit(state: MixState): boolean {
+  return state === 'sure' || state === 'in';
 }

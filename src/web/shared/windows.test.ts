@@ -2,8 +2,12 @@
 import { expect, test } from 'vitest';
 import { Formulation } from '../../formulation/formulation.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
+import { loadHighs } from '../../formulation/solve/highs.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import { windowViews } from './windows.ts';
+
+const reference = loadReference();
+const highs = await loadHighs();
 
 const problem: Problem = {
   foods: [{ id: 'oats', name: 'Oats', composition: { FIBTG: 12, FIBC: 4, WATER: 10 } }],
@@ -16,7 +20,7 @@ const problem: Problem = {
 };
 
 function viewsOf(of: Problem) {
-  const formulation = new Formulation(of, { reference: loadReference() });
+  const formulation = new Formulation(of, { reference, highs });
   try {
     return windowViews(of, formulation.evaluate({ oats: 100 }), of.beside[0]?.composition, { FIBTG: 9 });
   } finally {

@@ -103,6 +103,9 @@ export function heldShares(mix: Mix): Record<string, number> {
   return Object.fromEntries(mix.held.map((id) => [id, mix.shares[id] ?? 0]));
 }
 
+/** A mix stays as far from the bounds as a confidence of this, where its foods allow (common practice, no source). */
+export const MARGIN = 0.9;
+
 export function ingredientFromReference(food: Pick<ReferenceFood, 'ref' | 'name' | 'group'>): Ingredient {
   return { id: food.ref.replace(/[^A-Za-z0-9]+/g, '-'), name: food.name, ref: food.ref, group: food.group };
 }
@@ -183,6 +186,7 @@ export function newMix(p: {
       beside: [],
       objective: 'nearest',
       confidence: 0,
+      margin: MARGIN,
       variation: 'published',
       cautions: 'apply',
       species: profile.species,

@@ -1,4 +1,5 @@
 /** From the present food to this mix over days: what is fed now, how long it takes, and the plan. */
+
 import { useMemo, useState } from 'react';
 import { joined } from '../../../../formulation/explain/sentences.ts';
 import { words } from '../../../../formulation/solve/bounds.ts';
@@ -9,6 +10,7 @@ import { today } from '../../../shared/today.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import { BalanceFirst } from '../../BalanceFirst.tsx';
+import { isFit } from '../../useFormulation.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { ChangeOverFields } from './ChangeOverFields.tsx';
 import { ChangeOverPlanView } from './ChangeOverPlanView.tsx';
@@ -42,7 +44,7 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
     [mix.problem, view.evaluation?.beside],
   );
   const fault = daily === undefined ? undefined : dailyFault(daily, step);
-  const ready = view.state === 'in' && present.value && daily !== undefined && !fault && choices.start !== '';
+  const ready = isFit(view.state) && present.value && daily !== undefined && !fault && choices.start !== '';
   const plan: ChangeOverPlan = {
     days: choices.days,
     dailyGrams: daily,
@@ -80,9 +82,9 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
           {fresh.length === 1 ? 'is' : 'are'} in neither the grams nor the ranges of these days.
         </p>
       )}
-      {view.state !== 'in' && <BalanceFirst view={view} what="the plan is made" />}
-      {view.state === 'in' && choices.present === '' && <p>Choose what is fed now.</p>}
-      {view.state === 'in' && choices.present !== '' && daily === undefined && (
+      {!isFit(view.state) && <BalanceFirst view={view} what="the plan is made" />}
+      {isFit(view.state) && choices.present === '' && <p>Choose what is fed now.</p>}
+      {isFit(view.state) && choices.present !== '' && daily === undefined && (
         <p>Say how much is fed in a day.</p>
       )}
       {present.value && <Partly blend={present.value} />}

@@ -1,4 +1,5 @@
 /** What is eaten when a food of the mix is left, how to be safe against it, and what may take a food's place. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../../../household/model.ts';
@@ -12,6 +13,7 @@ import { useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import { BalanceFirst } from '../../BalanceFirst.tsx';
+import { isFit } from '../../useFormulation.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { RefusalFood } from './RefusalFood.tsx';
 import { RefusalSafety } from './RefusalSafety.tsx';
@@ -24,7 +26,7 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   const [said, say] = useState('');
   const [refused, setRefused] = useState<{ animal: Animal; food: string; name: string }>();
   const { problem, shares } = mix;
-  const ready = view.state === 'in';
+  const ready = isFit(view.state);
   const asked = useAnswer('left out', ready ? { problem, shares } : undefined, (q) =>
     engine.dropOne(q.problem, q.shares),
   );

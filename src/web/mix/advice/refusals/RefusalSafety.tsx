@@ -1,4 +1,5 @@
 /** Whether any one food may be left, and the wish that it may. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DropOne } from '../../../../formulation/explain/drop-one.ts';
@@ -9,6 +10,7 @@ import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
+import { isFit } from '../../useFormulation.ts';
 
 interface Props {
   mix: Mix;
@@ -24,7 +26,7 @@ export function RefusalSafety({ mix, view, leftOut, say }: Props) {
   /** No mix is safe: shown as soon as the worker says so, while the page still works out which rules collide. */
   const [impossible, setImpossible] = useState(false);
   const wanted = mix.problem.drop_one === true;
-  const none = view.state === 'none' || (impossible && view.state !== 'in');
+  const none = view.state === 'none' || (impossible && !isFit(view.state));
 
   /** Wish and new shares in one step, so that one undo takes back both. */
   async function makeSafe() {
