@@ -25,7 +25,7 @@ import type {
 } from './problem/result.ts';
 import type { Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
-import { withMargin } from './solve/margin.ts';
+import { fixedBeside, withMargin } from './solve/margin.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { boundsAt } from './solve/outer-approximation.ts';
@@ -84,7 +84,7 @@ export class Formulation {
   private found(): Found | undefined {
     if (this.model.crossed) return undefined;
     this.bestFound ??= {
-      found: this.safer ? this.ask(this.safer, (other) => other.found()) : this.solver.best(),
+      found: (this.safer && this.ask(this.safer, (other) => other.found())) ?? this.solver.best(),
     };
     return this.bestFound.found;
   }
@@ -93,7 +93,7 @@ export class Formulation {
   private get safer(): Problem | undefined {
     this.saferFound ??= {
       problem: this.feasible()
-        ? withMargin(this.problem, (problem) => this.ask(problem, (other) => other.feasible()))
+        ? withMargin(fixedBeside(this.model), (problem) => this.ask(problem, (other) => other.feasible()))
         : undefined,
     };
     return this.saferFound.problem;

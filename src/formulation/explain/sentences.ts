@@ -58,7 +58,7 @@ export function fitSentence(
   const rests =
     first === undefined
       ? ''
-      : ` It rests on missing figures: ${first.replace(/\.$/, '')}${more.length > 0 ? `, and ${more.length} more` : ''}.`;
+      : ` ${reservations.missing.length > 0 ? 'It rests on missing figures' : 'No missing figure can break a rule'}: ${first.replace(/\.$/, '')}${more.length > 0 ? `, and ${more.length} more` : ''}.`;
   const { chance } = reservations;
   const together =
     chance === undefined

@@ -6,6 +6,8 @@
 import { normalBelow } from '../../nutrition/normal.ts';
 import type { Problem } from '../problem/problem.ts';
 import { sdsFromMean } from './build-ration.ts';
+import type { MixModel } from './mix-model.ts';
+import { elementAt } from './vectors.ts';
 
 /** Steps from no margin to the whole one; finer ones move no share that a scale would show (common practice, no source). */
 const STEPS = 10;
@@ -35,4 +37,13 @@ export function withMargin(problem: Problem, feasible: (problem: Problem) => boo
     else missed = step;
   }
   return kept > 0 ? at(kept) : undefined;
+}
+
+/** The problem with what is fed beside at the shares that were chosen: a margin is kept in the same ration. */
+export function fixedBeside({ problem, besideShares }: Pick<MixModel, 'problem' | 'besideShares'>): Problem {
+  const beside = problem.beside.map(({ share_min: _, share_max: __, ...food }, i) => ({
+    ...food,
+    share_of_ration: elementAt(besideShares, i).share,
+  }));
+  return { ...problem, beside };
 }
