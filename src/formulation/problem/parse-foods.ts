@@ -1,6 +1,7 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
 import type { Reference } from '../../foods/reference.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
+import { LEAST_PROTEIN_FACTOR, MOST_PROTEIN_FACTOR } from '../../nutrition/energy.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { type Beside, type Ingredient, type Override, ProblemError } from './problem.ts';
 import {
@@ -17,7 +18,7 @@ import {
   text,
 } from './read-json.ts';
 
-const DESCRIBED = ['id', 'name', 'ref', 'composition', 'sd', 'low', 'high', 'borrowed'];
+const DESCRIBED = ['id', 'name', 'ref', 'composition', 'sd', 'low', 'high', 'protein_factor', 'borrowed'];
 const FIELDS = {
   food: [
     ...DESCRIBED,
@@ -130,7 +131,7 @@ function figures(
   f: Fields,
   at: string,
   reference: Reference,
-): Pick<Ingredient, 'ref' | 'composition' | 'sd' | 'low' | 'high' | 'borrowed'> {
+): Pick<Ingredient, 'ref' | 'composition' | 'sd' | 'low' | 'high' | 'protein_factor' | 'borrowed'> {
   if (f.ref === undefined && f.composition === undefined) {
     throw new ProblemError(
       at,
@@ -160,8 +161,19 @@ function figures(
     sd: amounts(f.sd, `${at}/sd`),
     low,
     high,
+    protein_factor: proteinFactor(f.protein_factor, `${at}/protein_factor`),
     borrowed: f.borrowed === undefined ? undefined : lenders(f.borrowed, `${at}/borrowed`),
   };
+}
+
+function proteinFactor(json: unknown, at: string): number | undefined {
+  const factor = optional(json, at, 0, Number.MAX_VALUE);
+  if (factor === undefined || (factor >= LEAST_PROTEIN_FACTOR && factor <= MOST_PROTEIN_FACTOR))
+    return factor;
+  throw new ProblemError(
+    at,
+    `is ${factor}; the nitrogen factor of a food is ${LEAST_PROTEIN_FACTOR} to ${MOST_PROTEIN_FACTOR} (oats 5.83, nuts and seeds 5.3, labels 6.25); leave it out for crude protein`,
+  );
 }
 
 /** Which food lent each borrowed amount, by tagname. */
