@@ -2,12 +2,12 @@
 import { CRUDE_FACTOR, crudeOfUnsaid, crudePerPrinted } from '../../foods/crude-protein.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { fedFigures } from '../problem/fed-figures.ts';
 import type { Beside, Ingredient } from '../problem/problem.ts';
 
 /**
  * Amounts per 100 g as the food is fed. Protein is crude protein: an own amount has the food's `protein_factor` (6.25
- * unless written), a table's the factor that the table names. Where the food is fed at another moisture than the table
- * has, every amount taken from the table moves with the dry matter; what heat or time takes is not reckoned.
+ * unless written), a table's the factor that the table names.
  */
 export interface GivenAmounts {
   value(tag: Tag): number | undefined;
@@ -22,36 +22,24 @@ export interface GivenAmounts {
 }
 
 export function givenAmounts(food: Ingredient | Beside, ref: ReferenceFood | undefined): GivenAmounts {
-  const scale = dryMatterScale(food, ref);
-  const isOwn = (tag: Tag) => food.composition?.[tag] !== undefined;
-  const fromTable = (amount: number | undefined, tag: Tag) =>
-    amount === undefined || tag === 'WATER' ? amount : amount * scale;
+  const { composition, sd } = fedFigures(food, ref);
   const ownFactor = food.protein_factor ?? CRUDE_FACTOR;
   const tableFactor = food.protein_factor ?? ref?.proteinFactor;
-  const crude = (amount: number | undefined, tag: Tag, factor: number) =>
-    amount === undefined || tag !== 'PROCNT' ? amount : amount * crudePerPrinted(factor);
-  const factorOf = (tag: Tag) => (isOwn(tag) ? ownFactor : (tableFactor ?? CRUDE_FACTOR));
-  const weight = (tag: Tag) => food.composition?.[tag] ?? fromTable(ref?.composition[tag], tag);
+  const isOwn = food.composition?.PROCNT !== undefined;
+  const crude = (amount: number | undefined, tag: Tag, factor: number | undefined) =>
+    amount === undefined || tag !== 'PROCNT' ? amount : amount * crudePerPrinted(factor ?? CRUDE_FACTOR);
+  const factor = isOwn ? ownFactor : tableFactor;
   return {
-    weight,
-    value: (tag) => crude(weight(tag), tag, factorOf(tag)),
+    weight: (tag) => composition[tag],
+    value: (tag) => crude(composition[tag], tag, factor),
     reach: (tag) => {
-      const printed = weight(tag);
-      if (tag !== 'PROCNT' || isOwn(tag) || tableFactor !== undefined || printed === undefined)
-        return undefined;
+      const printed = composition.PROCNT;
+      if (tag !== 'PROCNT' || factor !== undefined || printed === undefined) return undefined;
       const [least, most] = crudeOfUnsaid();
       return [printed * least, printed * most];
     },
     low: (tag) => crude(food.low?.[tag], tag, ownFactor),
     high: (tag) => crude(food.high?.[tag], tag, ownFactor),
-    sd: (tag) =>
-      crude(food.sd?.[tag] ?? (isOwn(tag) ? undefined : fromTable(ref?.sd[tag], tag)), tag, factorOf(tag)),
+    sd: (tag) => crude(sd[tag], tag, factor),
   };
-}
-
-/** Dry matter of the food as fed over that of the table's row; 1 where either moisture is unknown. */
-function dryMatterScale({ composition }: Ingredient | Beside, ref: ReferenceFood | undefined): number {
-  const [own, table] = [composition?.WATER, ref?.composition.WATER];
-  if (own === undefined || table === undefined || table >= 100) return 1;
-  return (100 - own) / (100 - table);
 }

@@ -1,8 +1,10 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
-import type { Reference } from '../../foods/reference.ts';
+import { impossible } from '../../foods/impossible.ts';
+import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
 import { LEAST_PROTEIN_FACTOR, MOST_PROTEIN_FACTOR } from '../../nutrition/energy.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { fedFigures, fieldOf } from './fed-figures.ts';
 import { type Beside, type Ingredient, type Override, ProblemError } from './problem.ts';
 import {
   choice,
@@ -155,15 +157,30 @@ function figures(
         `is ${least}, above "high" ${most}; swap them or change one`,
       );
   }
-  return {
-    ref,
+  const told = {
+    ...(ref !== undefined && { ref }),
     composition: amounts(f.composition, `${at}/composition`),
     sd: amounts(f.sd, `${at}/sd`),
     low,
     high,
+  };
+  refuseImpossible(told, at, ref === undefined ? undefined : reference.get(ref));
+  return {
+    ...told,
     protein_factor: proteinFactor(f.protein_factor, `${at}/protein_factor`),
     borrowed: f.borrowed === undefined ? undefined : lenders(f.borrowed, `${at}/borrowed`),
   };
+}
+
+/** Figures of a table alone are the table's own affair; what is written beside them must be possible with them. */
+function refuseImpossible(
+  told: Pick<Ingredient, 'composition' | 'sd' | 'low' | 'high'>,
+  at: string,
+  ref: ReferenceFood | undefined,
+): void {
+  if (!told.composition && !told.low) return;
+  const [wrong] = impossible(fedFigures({ id: '', ...told }, ref));
+  if (wrong) throw new ProblemError(fieldOf({ id: '', ...told }, at, wrong.tags), wrong.message);
 }
 
 function proteinFactor(json: unknown, at: string): number | undefined {
