@@ -14,6 +14,7 @@ import { evaluate } from './explain/evaluate.ts';
 import { reasons } from './explain/why.ts';
 import { setAtPointer } from './problem/json-pointer.ts';
 import type { Ingredient, Problem, Shares } from './problem/problem.ts';
+import { questionsOn } from './problem/questions.ts';
 import type {
   Best,
   Collision,
@@ -197,6 +198,7 @@ export class Formulation {
   private notes(): Notes {
     this.notesMade ??= {
       cautions: cautionNotes(this.problem, this.options.reference),
+      questions: questionsOn(this.problem, this.options.reference),
       ignored: this.ignored,
     };
     return this.notesMade;

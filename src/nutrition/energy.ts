@@ -24,6 +24,13 @@ export function atwaterGeneral(p: { protein: number; fat: number; carbohydrate: 
 }
 
 /**
+ * Between these lie the nitrogen factors of foods. Tables print 5.18 to 6.38 (Jones 1931, USDA Circular 183), USDA SR26
+ * up to 6.93; true protein of mushrooms and insects is counted with less, down to about 3.5 (from memory).
+ */
+export const LEAST_PROTEIN_FACTOR = 3;
+export const MOST_PROTEIN_FACTOR = 7;
+
+/**
  * Protein counted with another nitrogen factor: oats at 5.83 become crude protein at 6.25.
  * @param from factor that the amount was counted with @param to factor that is wanted, both above 0
  * @throws RangeError where a factor is none

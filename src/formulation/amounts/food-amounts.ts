@@ -2,6 +2,7 @@
  * The amounts a problem counts with: every food of the mix and beside it, every nutrient, with what is
  * known, what is estimated and what nobody knows kept apart.
  */
+import { crudeProtein } from '../../foods/crude-protein.ts';
 import { FIBRE_ESTIMATES } from '../../foods/fibre-ratio.ts';
 import { FOOD_GROUPS } from '../../foods/food.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
@@ -9,6 +10,7 @@ import { spreadOf } from '../../foods/variation.ts';
 import { airDryFactor, airDryWater } from '../../nutrition/air-dry.ts';
 import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Beside, Ingredient, Variation } from '../problem/problem.ts';
+import { type GivenAmounts, givenAmounts } from './given-amounts.ts';
 
 /** One amount per 100 g as fed, unit of the tagname. */
 export interface CountedAmount {
@@ -37,12 +39,8 @@ const Z95 = 1.96;
 /** How many times its least a range's most may be, so that its middle stands for it (common practice, no source). */
 const WIDEST = 2;
 
-/** Amounts from label or table, before anything is estimated. */
-interface GivenAmounts {
-  value(tag: Tag): number | undefined;
-  low(tag: Tag): number | undefined;
-  high(tag: Tag): number | undefined;
-  sd(tag: Tag, value: number): number;
+/** What is given of a food, and what is known of foods like it. */
+interface Known extends GivenAmounts {
   readonly borrowed: Partial<Record<Tag, string>>;
   readonly group: string | undefined;
   readonly variation: Variation;
@@ -50,7 +48,7 @@ interface GivenAmounts {
   most(tag: Tag): number;
 }
 
-/** Looks up a food of the problem; amounts are worked out once and kept. */
+/** Looks up a food of the problem; amounts are worked out once and kept. Protein is crude protein, N x 6.25. */
 export function foodAmounts(
   food: Ingredient | Beside,
   reference: Reference,
@@ -58,29 +56,23 @@ export function foodAmounts(
 ): FoodAmounts {
   const ref = food.ref === undefined ? undefined : reference.get(food.ref);
   const own = 'group' in food ? food.group : undefined;
-  const group = ref?.group ?? own;
-  const largest = (tag: Tag) => largestKnown(reference, tag, ref, own);
-  const givenSd = (tag: Tag) =>
-    food.sd?.[tag] ?? (food.composition?.[tag] === undefined ? ref?.sd[tag] : undefined);
-  const given: GivenAmounts = {
-    value: (tag) => food.composition?.[tag] ?? ref?.composition[tag],
-    low: (tag) => food.low?.[tag],
-    high: (tag) => food.high?.[tag],
-    sd: (tag, value) => givenSd(tag) ?? (variation === 'published' ? spreadOf(value, tag, group) : 0),
+  const known: Known = {
+    ...givenAmounts(food, ref),
     borrowed: food.borrowed ?? {},
-    group,
+    group: ref?.group ?? own,
     variation,
-    most: (tag) => (ref && reference.largest(tag, ref.tableGroup)) || largestInUse(reference, tag),
+    most: (tag) => (ref && largestOf(reference, tag, ref.tableGroup)) || largestInUse(reference, tag),
   };
   const cache = new Map<Tag, CountedAmount>();
   const amount = (tag: Tag) => {
     let counted = cache.get(tag);
     if (!counted) {
-      counted = count(tag, given);
+      counted = count(tag, known);
       cache.set(tag, counted);
     }
     return counted;
   };
+  const largest = (tag: Tag) => largestKnown(reference, tag, ref, own);
   return { id: food.id, name: food.name ?? ref?.name ?? food.id, group: own, amount, largest };
 }
 
@@ -103,47 +95,59 @@ export function airDry(food: FoodAmounts): FoodAmounts {
   return { ...food, amount };
 }
 
-function count(tag: Tag, given: GivenAmounts): CountedAmount {
-  const value = given.value(tag);
+function count(tag: Tag, known: Known): CountedAmount {
+  const bounds = boundsOf(tag, known);
+  const value = known.value(tag);
   if (value !== undefined) {
-    const sd = given.sd(tag, value);
-    if (given.borrowed[tag] === undefined) return { status: 'known', value, low: value, high: value, sd };
-    return { status: 'estimated', value, low: Math.max(0, value - Z95 * sd), high: value + Z95 * sd, sd };
+    const sd = known.sd(tag) ?? (known.variation === 'published' ? spreadOf(value, tag, known.group) : 0);
+    const reach = known.reach(tag);
+    if (known.borrowed[tag] !== undefined)
+      return estimate(value, [Math.max(0, value - Z95 * sd), value + Z95 * sd], bounds, () => sd);
+    // The factor shifts all of a food's protein alike; the spread between samples is what it is.
+    if (reach) return estimate(value, reach, bounds, () => sd);
+    return { status: 'known', value, low: value, high: value, sd };
   }
-  const least = given.low(tag);
-  const greatest = given.high(tag);
-  if (least !== undefined && greatest !== undefined && least <= greatest && greatest <= WIDEST * least) {
+  const [least, greatest] = bounds;
+  if (known.low(tag) !== undefined && known.high(tag) !== undefined && greatest <= WIDEST * least) {
     // A narrow range says no more than that any value in it may be the one; a wide one has no sensible middle.
-    const middle = (least + greatest) / 2;
-    const sd = (greatest - least) / Math.sqrt(12);
-    return { status: 'estimated', value: middle, low: least, high: greatest, sd };
+    return estimate((least + greatest) / 2, bounds, bounds, (width) => width / Math.sqrt(12));
   }
-  return fibre(tag, given) ?? unknown(tag, given, least ?? 0);
-}
-
-/** One measure of fibre from the other; undefined where neither is given. */
-function fibre(tag: Tag, given: GivenAmounts): CountedAmount | undefined {
-  // Dietary fibre is never less than crude fibre, so a label's crude fibre bounds it from below.
-  if (tag === 'FIBTG') {
-    const crude = given.value('FIBC') ?? given.low('FIBC');
-    return crude === undefined ? undefined : unknown(tag, given, Math.max(crude, given.low(tag) ?? 0));
+  const dietary = known.value('FIBTG');
+  const ratio = FIBRE_ESTIMATES[known.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
+  if (tag === 'FIBC' && dietary !== undefined && ratio) {
+    const reach = [dietary * ratio.low, dietary * ratio.high] as const;
+    return estimate(dietary * ratio.mean, reach, bounds, (width) => ofReach(width, known));
   }
-  const dietary = given.value('FIBTG');
-  const ratio = FIBRE_ESTIMATES[given.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
-  if (tag !== 'FIBC' || dietary === undefined || !ratio) return undefined;
-  const [low, high] = [dietary * ratio.low, dietary * ratio.high];
-  // The bounds are the least and the greatest pair published: read as two standard deviations either way.
-  const sd = given.variation === 'published' ? (high - low) / 4 : 0;
-  return { status: 'estimated', value: dietary * ratio.mean, low, high, sd };
-}
-
-/** An amount nobody knows: it counts as the least it can be. */
-function unknown(tag: Tag, given: GivenAmounts, least: number): CountedAmount {
-  const most = Math.min(
-    given.high(tag) ?? Number.POSITIVE_INFINITY,
-    mostPossible(tag, given.value, () => given.most(tag)),
-  );
+  const most = Math.min(greatest, mostPossible(tag, known));
   return { status: 'unknown', value: least, low: least, high: Math.max(least, most), sd: 0 };
+}
+
+/**
+ * Between which ends an amount without a value must lie, by what a label guarantees and by what other amounts say:
+ * dietary fibre is never less than crude fibre.
+ */
+function boundsOf(tag: Tag, known: Known): readonly [least: number, greatest: number] {
+  const crude = tag === 'FIBTG' ? (known.value('FIBC') ?? known.low('FIBC')) : undefined;
+  const dietary = tag === 'FIBC' ? (known.value('FIBTG') ?? known.high('FIBTG')) : undefined;
+  const greatest = Math.min(known.high(tag) ?? Number.POSITIVE_INFINITY, dietary ?? Number.POSITIVE_INFINITY);
+  return [Math.min(Math.max(known.low(tag) ?? 0, crude ?? 0), greatest), greatest];
+}
+
+/** An estimate with the ends between which it may lie, none of them outside what is guaranteed. */
+function estimate(
+  value: number,
+  [low, high]: readonly [number, number],
+  [least, greatest]: readonly [number, number],
+  sdOf: (width: number) => number,
+): CountedAmount {
+  const within = (v: number) => Math.min(greatest, Math.max(least, v));
+  const ends = { low: within(low), high: within(high) };
+  return { status: 'estimated', value: within(value), ...ends, sd: sdOf(ends.high - ends.low) };
+}
+
+/** Spread of an estimate whose ends are the least and the greatest published: two standard deviations either way. */
+function ofReach(width: number, { variation }: Known): number {
+  return variation === 'published' ? width / 4 : 0;
 }
 
 /** Parts are printed rounded: together they may come to a little over 100 g. */
@@ -153,10 +157,12 @@ const WHOLE = 100.5;
  * The most an unknown amount can be: what the known parts leave of 100 g (of the ash, for a mineral), and for
  * anything but the parts in grams no more than the largest amount known of such foods.
  */
-function mostPossible(tag: Tag, raw: (tag: Tag) => number | undefined, largest: () => number): number {
+function mostPossible(tag: Tag, { weight: raw, most: largest }: Known): number {
   const { unit, group } = nutrient(tag);
-  const known = (tags: Tag[]) => tags.reduce((sum, t) => sum + (t === tag ? 0 : (raw(t) ?? 0)), 0);
-  const room = Math.max(0, WHOLE - known(['WATER', 'PROCNT', 'FAT', 'ASH']));
+  const parts = (tags: Tag[]) => tags.reduce((sum, t) => sum + (t === tag ? 0 : (raw(t) ?? 0)), 0);
+  // Of water no more than the parts really leave: what is not water cannot be less than what is known to be in it.
+  const whole = tag === 'WATER' ? 100 : WHOLE;
+  const room = Math.max(0, whole - parts(['WATER', 'PROCNT', 'FAT', 'ASH']));
   const carbohydrate = raw('CHOCDF');
   if (group === 'carbohydrate') return Math.min(room, carbohydrate ?? room);
   if (group === 'fat' && unit === 'g') return raw('FAT') ?? room;
@@ -166,7 +172,7 @@ function mostPossible(tag: Tag, raw: (tag: Tag) => number | undefined, largest: 
     grams === undefined
       ? Number.POSITIVE_INFINITY
       : (group === 'mineral' ? (raw('ASH') ?? room) : room) / grams;
-  return Math.min(mass, largest() || mass);
+  return Math.min(mass, largest(tag) || mass);
 }
 
 const tablesInUse = new WeakMap<Reference, ReadonlySet<string>>();
@@ -178,7 +184,26 @@ const tablesInUse = new WeakMap<Reference, ReadonlySet<string>>();
 function largestInUse(reference: Reference, tag: Tag): number {
   const tables = tablesInUse.get(reference) ?? new Set(reference.plainFoods().map((f) => f.tableGroup));
   tablesInUse.set(reference, tables);
-  return Math.max(0, ...[...tables].map((group) => reference.largest(tag, group) ?? 0));
+  return Math.max(0, ...[...tables].map((group) => largestOf(reference, tag, group) ?? 0));
+}
+
+const mostCrude = new WeakMap<Reference, Map<string, number>>();
+
+/** The largest amount known in a group of the tables, or in a group of ours; of protein the largest crude protein. */
+function largestOf(reference: Reference, tag: Tag, group: string): number | undefined {
+  if (tag !== 'PROCNT') return reference.largest(tag, group);
+  const kept = mostCrude.get(reference) ?? new Map<string, number>();
+  mostCrude.set(reference, kept);
+  if (kept.size === 0) {
+    for (let row = 0; row < reference.size; row++) {
+      const food = reference.at(row);
+      const crude = crudeProtein(food)?.value;
+      if (crude === undefined) continue;
+      for (const name of [food.tableGroup, food.group])
+        if (name !== undefined) kept.set(name, Math.max(crude, kept.get(name) ?? 0));
+    }
+  }
+  return kept.get(group);
 }
 
 /** What an unknown denominator of a ratio counts as: the largest amount known in the food's group. */
@@ -188,7 +213,7 @@ function largestKnown(
   ref: ReferenceFood | undefined,
   group: string | undefined,
 ): number {
-  const named = ref ? reference.largest(tag, ref.tableGroup) : group && reference.largest(tag, group);
+  const named = ref ? largestOf(reference, tag, ref.tableGroup) : group && largestOf(reference, tag, group);
   if (named) return named;
-  return Math.max(0, ...Object.keys(FOOD_GROUPS).map((g) => reference.largest(tag, g) ?? 0));
+  return Math.max(0, ...Object.keys(FOOD_GROUPS).map((g) => largestOf(reference, tag, g) ?? 0));
 }

@@ -1,6 +1,14 @@
 /** Answers as they are given out: the mix that was found with all that is to be known of it, or that there is none. */
 import type { Problem } from '../problem/problem.ts';
-import type { Best, CautionNote, Collision, Evaluation, Following, Remedy } from '../problem/result.ts';
+import type {
+  Best,
+  CautionNote,
+  Collision,
+  Evaluation,
+  Following,
+  Remedy,
+  Statement,
+} from '../problem/result.ts';
 import type { Bound, Ration } from '../solve/bounds.ts';
 import { allBounds, byFood, type MixModel } from '../solve/mix-model.ts';
 import type { Found, Pins, Span } from '../solve/mix-solver.ts';
@@ -12,6 +20,8 @@ import { capital, conflictSentence, demand, joined } from './sentences.ts';
 /** What every answer about a problem carries along. */
 export interface Notes {
   readonly cautions: readonly CautionNote[];
+  /** What is odd in the problem. */
+  readonly questions: readonly Statement[];
   /** Pointers of fields that the format does not know. */
   readonly ignored: readonly string[];
 }
@@ -45,6 +55,7 @@ export function following(model: MixModel, found: Found, ends: readonly Span[], 
     ...bestOf(model, found),
     ...chosenBeside(model),
     spans: byFood(model, spans, [0, 0] as const),
+    questions: notes.questions,
     ignored: notes.ignored,
   };
 }
@@ -62,7 +73,7 @@ export function colliding(
   problem: Problem,
   ration: Ration,
   { bounds, remedies }: { readonly bounds: readonly Bound[]; readonly remedies: readonly Remedy[] },
-  { cautions, ignored }: Notes,
+  { cautions, questions, ignored }: Notes,
 ): Collision {
   return {
     status: 'infeasible',
@@ -71,6 +82,7 @@ export function colliding(
     remedies,
     ...doubts(problem, ration),
     cautions,
+    questions,
     ignored,
   };
 }
@@ -79,7 +91,7 @@ export function colliding(
 export function heldTooTight(
   { problem, ration, open }: MixModel,
   pins: Pins,
-  { cautions, ignored }: Notes,
+  { cautions, questions, ignored }: Notes,
 ): Collision {
   const holds = [...pins].map(([i, share]) => ({
     pointer: `/foods/${open[i]}`,
@@ -98,6 +110,7 @@ export function heldTooTight(
     remedies: [],
     ...doubts(problem, ration),
     cautions,
+    questions,
     ignored,
   };
 }

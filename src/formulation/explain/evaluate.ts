@@ -3,7 +3,7 @@
 import { normalBelow } from '../../nutrition/normal.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
 import type { CountedAmount, FoodAmounts } from '../amounts/food-amounts.ts';
-import type { Problem } from '../problem/problem.ts';
+import type { NutrientRule, Problem } from '../problem/problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
@@ -126,23 +126,20 @@ function chances(
   x: Float64Array,
 ): Evaluation['in_range_chance'] {
   const out: Partial<Record<Tag, number>> = {};
-  const dry = {
-    mix: valueAt(ration.line('mix', dryPart), x),
-    ration: valueAt(ration.line('ration', dryPart), x),
-  };
+  const dry = (on: 'mix' | 'ration', side: 'min' | 'max') => valueAt(ration.line(on, dryPart(side)), x);
   for (const rule of problem.rules) {
     if (!('nutrient' in rule)) continue;
     const line = nutrients[rule.nutrient];
     if (!line) throw new Error(`a rule names ${rule.nutrient}, whose content was not worked out`);
     const on = rule.on ?? 'mix';
-    const per = rule.basis === 'DM' ? dry[on] : 1;
+    const per = (side: 'min' | 'max') => (rule.basis === 'DM' ? dry(on, side) : 1);
     const mean = line[on];
     const sd = on === 'mix' ? line.sd_mix : line.sd_ration;
     const chance = within(
       mean,
       sd,
-      (rule.min ?? Number.NEGATIVE_INFINITY) * per,
-      (rule.max ?? Number.POSITIVE_INFINITY) * per,
+      (rule.min ?? Number.NEGATIVE_INFINITY) * per('min'),
+      (rule.max ?? Number.POSITIVE_INFINITY) * per('max'),
     );
     out[rule.nutrient] = Math.min(out[rule.nutrient] ?? 1, chance);
   }
@@ -160,7 +157,7 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
   const estimated: Doubt[] = [];
   const unsure: Doubt[] = [];
   problem.rules.forEach((rule, i) => {
-    const tags = 'nutrient' in rule ? [rule.nutrient] : 'ratio' in rule ? rule.ratio : [];
+    const tags: readonly Tag[] = 'nutrient' in rule ? countedBy(rule) : 'ratio' in rule ? rule.ratio : [];
     const fed = rule.on === 'ration' ? [...ration.foods, ...ration.beside.map((b) => b.food)] : ration.foods;
     for (const tag of new Set(tags)) {
       const of = (status: CountedAmount['status']) => fed.filter((f) => f.amount(tag).status === status);
@@ -183,10 +180,18 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
   return { estimated, unsure };
 }
 
+/** The amounts that a nutrient rule rests on: one of dry matter rests on the moisture too. */
+function countedBy({ nutrient, basis }: NutrientRule): Tag[] {
+  return basis === 'DM' ? [nutrient, 'WATER'] : [nutrient];
+}
+
 function unknownSentence(tag: Tag, foods: readonly FoodAmounts[]): string {
   const bounded = foods.every((f) => f.amount(tag).low > 0);
   if (tag === 'FIBTG' && bounded) {
     return `Dietary fibre of ${names(foods)} is not known; its crude fibre counts as the least it can be.`;
+  }
+  if (tag === 'WATER') {
+    return `Moisture of ${names(foods)} is not known; of its dry matter a least counts as if it held the least water it can, a most as if it held the most.`;
   }
   if (bounded) {
     return `${capital(words(tag))} of ${names(foods)} is only guaranteed as a least; that counts, and it may hold more.`;

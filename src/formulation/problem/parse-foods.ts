@@ -1,7 +1,10 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
-import type { Reference } from '../../foods/reference.ts';
+import { impossible } from '../../foods/impossible.ts';
+import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
+import { LEAST_PROTEIN_FACTOR, MOST_PROTEIN_FACTOR } from '../../nutrition/energy.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { fedFigures, fieldOf } from './fed-figures.ts';
 import { type Beside, type Ingredient, type Override, ProblemError } from './problem.ts';
 import {
   choice,
@@ -17,7 +20,7 @@ import {
   text,
 } from './read-json.ts';
 
-const DESCRIBED = ['id', 'name', 'ref', 'composition', 'sd', 'low', 'high', 'borrowed'];
+const DESCRIBED = ['id', 'name', 'ref', 'composition', 'sd', 'low', 'high', 'protein_factor', 'borrowed'];
 const FIELDS = {
   food: [
     ...DESCRIBED,
@@ -130,7 +133,7 @@ function figures(
   f: Fields,
   at: string,
   reference: Reference,
-): Pick<Ingredient, 'ref' | 'composition' | 'sd' | 'low' | 'high' | 'borrowed'> {
+): Pick<Ingredient, 'ref' | 'composition' | 'sd' | 'low' | 'high' | 'protein_factor' | 'borrowed'> {
   if (f.ref === undefined && f.composition === undefined) {
     throw new ProblemError(
       at,
@@ -154,14 +157,40 @@ function figures(
         `is ${least}, above "high" ${most}; swap them or change one`,
       );
   }
-  return {
-    ref,
+  const told = {
+    ...(ref !== undefined && { ref }),
     composition: amounts(f.composition, `${at}/composition`),
     sd: amounts(f.sd, `${at}/sd`),
     low,
     high,
+  };
+  refuseImpossible(told, at, ref === undefined ? undefined : reference.get(ref));
+  return {
+    ...told,
+    protein_factor: proteinFactor(f.protein_factor, `${at}/protein_factor`),
     borrowed: f.borrowed === undefined ? undefined : lenders(f.borrowed, `${at}/borrowed`),
   };
+}
+
+/** Figures of a table alone are the table's own affair; what is written beside them must be possible with them. */
+function refuseImpossible(
+  told: Pick<Ingredient, 'composition' | 'sd' | 'low' | 'high'>,
+  at: string,
+  ref: ReferenceFood | undefined,
+): void {
+  if (!told.composition && !told.low) return;
+  const [wrong] = impossible(fedFigures({ id: '', ...told }, ref));
+  if (wrong) throw new ProblemError(fieldOf({ id: '', ...told }, at, wrong.tags), wrong.message);
+}
+
+function proteinFactor(json: unknown, at: string): number | undefined {
+  const factor = optional(json, at, 0, Number.MAX_VALUE);
+  if (factor === undefined || (factor >= LEAST_PROTEIN_FACTOR && factor <= MOST_PROTEIN_FACTOR))
+    return factor;
+  throw new ProblemError(
+    at,
+    `is ${factor}; the nitrogen factor of a food is ${LEAST_PROTEIN_FACTOR} to ${MOST_PROTEIN_FACTOR} (oats 5.83, nuts and seeds 5.3, labels 6.25); leave it out for crude protein`,
+  );
 }
 
 /** Which food lent each borrowed amount, by tagname. */

@@ -145,6 +145,8 @@ export interface Best {
 export interface Following extends Best, Omit<Evaluation, 'total' | 'breaches'> {
   readonly status: 'optimal';
   readonly spans: Readonly<Record<string, readonly [number, number]>>;
+  /** What is odd in the problem, and counts as it stands: figures that hardly agree, rules that ask for nothing. */
+  readonly questions: readonly Statement[];
   /** Pointers of fields that no rule of the format knows; they were not read. */
   readonly ignored: readonly string[];
 }
@@ -179,6 +181,7 @@ export interface Collision {
   readonly unsure: readonly Doubt[];
   readonly cautions: readonly CautionNote[];
   readonly verdict: string;
+  readonly questions: readonly Statement[];
   readonly ignored: readonly string[];
 }
 

@@ -8,6 +8,7 @@
  * and looks at several fields together.
  */
 import { z } from '@hono/zod-openapi';
+import { LEAST_PROTEIN_FACTOR, MOST_PROTEIN_FACTOR } from '../../nutrition/energy.ts';
 import { isTag, NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 
 const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
@@ -52,6 +53,8 @@ const described = {
   /** Guaranteed least and most, where a label gives a bound and no value. */
   low: composition.optional(),
   high: composition.optional(),
+  /** Nitrogen factor that the protein was counted with: of `composition`, `low`, `high`, `sd`; 6.25 unless written. */
+  protein_factor: z.number().min(LEAST_PROTEIN_FACTOR).max(MOST_PROTEIN_FACTOR).optional(),
   /** Amounts in `composition` that were taken from another food, with its name: they count as estimates. */
   borrowed: z.partialRecord(tag, name).optional(),
 };

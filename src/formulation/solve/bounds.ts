@@ -90,8 +90,17 @@ export function valueAt(line: Line, x: ArrayLike<number>): number {
   return sum;
 }
 
-/** The part of a food that is not water, 0 to 1; unknown moisture counts as none. */
-export const dryPart = (f: FoodAmounts) => 1 - f.amount('WATER').value / 100;
+/** Least dry part of a food, so that a content of nothing in nothing is none. */
+const HARDLY_ANY = 1e-9;
+
+/**
+ * The part of a food that is not water, up to 1. Unknown moisture counts at the end that is worse for the keeper: for a
+ * least of dry matter as the least it can be, since that leaves the most to be filled; for a most as the greatest.
+ */
+export const dryPart = (side: 'min' | 'max') => (f: FoodAmounts) => {
+  const { status, value, high } = f.amount('WATER');
+  return Math.max(HARDLY_ANY, 1 - (status === 'unknown' && side === 'max' ? high : value) / 100);
+};
 
 /**
  * All linear bounds of a problem: of its rules first, then those of its foods and of what a caution allows of them.
@@ -176,7 +185,7 @@ function ruleBound(
   const spread = z > 0 ? spreadOf(tag, on, ration, z) : undefined;
   const of = (f: FoodAmounts) => f.amount(tag).value;
   if (rule.basis === 'DM')
-    return quotientBound(pointer, side, bound, subject, unit, ration, on, of, dryPart, spread);
+    return quotientBound(pointer, side, bound, subject, unit, ration, on, of, dryPart(side), spread);
   const weight = (f: FoodAmounts) => ration.weight(on, of(f));
   return lineBound(pointer, side, bound, subject, unit, ration.line(on, of), weight, spread);
 }

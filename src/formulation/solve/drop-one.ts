@@ -43,7 +43,7 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
         ration,
         on,
         eaten(top),
-        eaten(bottom),
+        eaten(bottom(end)),
       );
       const value = (x: ArrayLike<number>) => {
         const content = valueAt(weight, x) <= NOTHING ? bound : linear.value(x);

@@ -10,8 +10,8 @@ export interface Measure {
   readonly unit: string;
   readonly on: On;
   top(food: FoodAmounts): number;
-  /** 1 for a content as fed, the dry part for one of dry matter, the second nutrient of a ratio. */
-  bottom(food: FoodAmounts): number;
+  /** 1 for a content as fed, the dry part for one of dry matter (for a least or a most), the second nutrient of a ratio. */
+  bottom(side: 'min' | 'max'): (food: FoodAmounts) => number;
 }
 
 /** How a rule measures, the same for the whole mix, for a part of it and together with another food. */
@@ -24,7 +24,7 @@ export function measureOf(rule: NutrientRule | RatioRule): Measure {
       unit: '',
       on,
       top: (f) => f.amount(over).value,
-      bottom: denominatorOf(under),
+      bottom: () => denominatorOf(under),
     };
   }
   const dry = rule.basis === 'DM';
@@ -33,6 +33,6 @@ export function measureOf(rule: NutrientRule | RatioRule): Measure {
     unit: unitWords(rule.nutrient, dry),
     on,
     top: (f) => f.amount(rule.nutrient).value,
-    bottom: dry ? dryPart : () => 1,
+    bottom: dry ? dryPart : () => () => 1,
   };
 }

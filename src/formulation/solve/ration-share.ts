@@ -100,7 +100,7 @@ function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuest
         : undefined;
     for (const side of ['min', 'max'] as const) {
       const bound = rule[side];
-      if (bound !== undefined) add(`/rules/${i}/${side}`, side, bound, over, on(bottom), spread);
+      if (bound !== undefined) add(`/rules/${i}/${side}`, side, bound, over, on(bottom(side)), spread);
     }
   });
   open.forEach((row, column) => {
@@ -116,11 +116,11 @@ function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuest
 /** What a rule bounds, as one content over another, and its standard deviation. */
 function parts(rule: Exclude<Rule, CountRule>): {
   top: (f: FoodAmounts) => number;
-  bottom: (f: FoodAmounts) => number;
+  bottom: (side: 'min' | 'max') => (f: FoodAmounts) => number;
   sd?: (f: FoodAmounts) => number;
 } {
-  if ('group' in rule) return { top: (f) => (f.group === rule.group ? 100 : 0), bottom: () => 1 };
-  if ('food' in rule) return { top: (f) => (f.id === rule.food ? 100 : 0), bottom: () => 1 };
+  if ('group' in rule) return { top: (f) => (f.group === rule.group ? 100 : 0), bottom: () => () => 1 };
+  if ('food' in rule) return { top: (f) => (f.id === rule.food ? 100 : 0), bottom: () => () => 1 };
   const { top, bottom } = measureOf(rule);
   return 'nutrient' in rule ? { top, bottom, sd: (f) => f.amount(rule.nutrient).sd } : { top, bottom };
 }

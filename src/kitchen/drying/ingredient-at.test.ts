@@ -43,6 +43,13 @@ describe('ingredientAt', () => {
     expect(Object.keys(moved.composition!).sort()).toEqual(Object.keys(carrot.composition).sort());
   });
 
+  it('keeps the nitrogen factor of the table with the protein it takes from there', () => {
+    const table = { get: () => ({ ...carrot, proteinFactor: 5.8 }) };
+    expect(ingredientAt({ id: 'c', ref: carrot.ref }, 50, table).protein_factor).toBe(5.8);
+    const own = { id: 'c', ref: carrot.ref, composition: { PROCNT: 2 } };
+    expect(ingredientAt(own, 50, table).protein_factor).toBeUndefined();
+  });
+
   it('only writes the moisture where none was known before', () => {
     const moved = ingredientAt({ id: 'c', composition: { PROCNT: 2 } }, 9, reference);
     expect(moved.composition).toEqual({ PROCNT: 2, WATER: 9 });

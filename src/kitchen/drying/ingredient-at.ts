@@ -1,8 +1,8 @@
 /** An ingredient at the moisture that its lot was measured to have. */
 
-import type { Figures } from '../../foods/food.ts';
 import { atMoisture } from '../../foods/forms/dried-composition.ts';
 import type { Reference } from '../../foods/reference.ts';
+import { fedFigures } from '../../formulation/problem/fed-figures.ts';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 
 /**
@@ -17,18 +17,12 @@ export function ingredientAt(
 ): Ingredient {
   const ref = food.ref === undefined ? undefined : reference.get(food.ref);
   const own = food.composition ?? {};
-  const figures: Figures = {
-    composition: { ...ref?.composition, ...own },
-    // An own amount without an sd does not take that of the table's amount.
-    sd: {
-      ...Object.fromEntries(Object.entries(ref?.sd ?? {}).filter(([tag]) => !(tag in own))),
-      ...food.sd,
-    },
-    ...(food.low && { low: food.low }),
-    ...(food.high && { high: food.high }),
-  };
+  const figures = fedFigures(food, ref);
   if (figures.composition.WATER === undefined) return { ...food, composition: { ...own, WATER: moisture } };
   const { composition, sd, low, high } = atMoisture(figures, moisture);
   const { WATER: _, ...spread } = sd;
-  return { ...food, composition, sd: spread, ...(low && { low }), ...(high && { high }) };
+  // The table's protein is written among the food's own amounts now, so its nitrogen factor goes along.
+  const tableFactor = own.PROCNT === undefined ? ref?.proteinFactor : undefined;
+  const factor = tableFactor !== undefined && { protein_factor: food.protein_factor ?? tableFactor };
+  return { ...food, ...factor, composition, sd: spread, ...(low && { low }), ...(high && { high }) };
 }

@@ -57,10 +57,11 @@ export function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>,
       });
       return;
     }
-    const sums = (f: FoodAmounts): Sums => ({ top: measure.top(f), bottom: measure.bottom(f) });
     for (const side of ['min', 'max'] as const) {
       const bound = rule[side];
       if (bound === undefined) continue;
+      const bottom = measure.bottom(side);
+      const sums = (f: FoodAmounts): Sums => ({ top: measure.top(f), bottom: bottom(f) });
       bounds.push({
         pointer: `/rules/${i}/${side}`,
         side,
@@ -69,7 +70,7 @@ export function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>,
         old: sums(old),
         mix: {
           top: valueAt(ration.line('mix', measure.top), shares),
-          bottom: valueAt(ration.line('mix', measure.bottom), shares),
+          bottom: valueAt(ration.line('mix', bottom), shares),
         },
         beside: ration.beside.map((b) => sums(b.food)),
       });

@@ -22,7 +22,16 @@ const said = (verdict: string) => evaluation({ verdict });
 
 const answered = (shares: Following['shares'], verdict: string): Result => {
   const { total: _, breaches: __, ...rest } = said(verdict);
-  return { ...rest, status: 'optimal', objective: 0, spans: {}, ignored: [], grams: null, shares };
+  return {
+    ...rest,
+    status: 'optimal',
+    objective: 0,
+    spans: {},
+    questions: [],
+    ignored: [],
+    grams: null,
+    shares,
+  };
 };
 
 /** A page that follows every change, as React does. @param answers what moves and balancing answer, in turn */
