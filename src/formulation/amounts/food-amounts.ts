@@ -7,6 +7,7 @@ import { FOOD_GROUPS } from '../../foods/food.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { spreadOf } from '../../foods/variation.ts';
 import { airDryFactor, airDryWater } from '../../nutrition/air-dry.ts';
+import { inOtherUnit } from '../../nutrition/international-units.ts';
 import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Beside, Ingredient, Variation } from '../problem/problem.ts';
 
@@ -62,8 +63,9 @@ export function foodAmounts(
   const largest = (tag: Tag) => largestKnown(reference, tag, ref, own);
   const givenSd = (tag: Tag) =>
     food.sd?.[tag] ?? (food.composition?.[tag] === undefined ? ref?.sd[tag] : undefined);
+  const printed = (tag: Tag) => food.composition?.[tag] ?? ref?.composition[tag];
   const given: GivenAmounts = {
-    value: (tag) => food.composition?.[tag] ?? ref?.composition[tag],
+    value: (tag) => printed(tag) ?? inOtherUnit(tag, printed),
     low: (tag) => food.low?.[tag],
     high: (tag) => food.high?.[tag],
     sd: (tag, value) => givenSd(tag) ?? (variation === 'published' ? spreadOf(value, tag, group) : 0),
