@@ -6,7 +6,6 @@ import { z } from '@hono/zod-openapi';
 import { FOOD_GROUPS, type FoodGroup } from '../foods/food.ts';
 import {
   amount,
-  basis,
   composition,
   id,
   name,
@@ -78,8 +77,9 @@ export const profileSchema = z
           ratio: ratio.optional(),
           min: amount.optional(),
           max: amount.optional(),
-          basis,
+          basis: z.enum(['as fed', 'DM', 'per 1000 kcal']),
           source: words,
+          confirmed: z.strictObject({ against: words.min(1), on: z.iso.date() }).optional(),
         }),
       )
       .max(200),

@@ -1,5 +1,6 @@
 /** Which profile a new animal starts from, and what is said about it. */
 import { describe, expect, it } from 'vitest';
+import { unconfirmedBounds } from './confirm.ts';
 import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from './life-stage.ts';
 import { profile } from './profiles.ts';
 
@@ -7,24 +8,27 @@ const STAGES = Object.keys(LIFE_STAGES) as LifeStage[];
 
 describe('the profile that a new animal starts from', () => {
   it.each([
-    ['golden hamster', 'adult', 'hamster-adult'],
-    ['golden hamster', 'old', 'hamster-adult'],
-    ['golden hamster', 'growing', 'hamster-nrc'],
-    ['Campbell’s dwarf hamster', 'breeding', 'hamster-nrc'],
-    ['dwarf hamsters', 'adult', 'hamster-adult'],
+    ['golden hamster', 'adult', 'hamster-adult-crude'],
+    ['golden hamster', 'old', 'hamster-adult-crude'],
+    ['golden hamster', 'growing', 'hamster-adult-crude'],
+    ['Campbell’s dwarf hamster', 'breeding', 'hamster-adult-crude'],
+    ['dwarf hamsters', 'adult', 'hamster-adult-crude'],
     ['mouse', 'adult', 'mouse-nrc'],
     [' Fancy mouse ', 'growing', 'mouse-nrc'],
-    ['gerbil', 'adult', 'hamster-adult'],
-    ['gerbil', 'growing', 'hamster-nrc'],
-    ['', 'adult', 'hamster-adult'],
+    ['mice', 'breeding', 'mouse-nrc-breeding'],
+    ['gerbil', 'adult', 'hamster-adult-crude'],
+    ['gerbil', 'growing', 'hamster-adult-crude'],
+    ['', 'adult', 'hamster-adult-crude'],
   ] as const)('%s, %s: %s', (species, stage, id) => {
     expect(profileFor(species, stage).profileId).toBe(id);
   });
 
-  it('comes with the program, whatever the animal', () => {
+  it('comes with the program, whatever the animal, and may be chosen at once', () => {
     for (const species of [...SPECIES, 'degu', ''])
-      for (const stage of STAGES)
-        expect(profile(profileFor(species, stage).profileId), `${species}, ${stage}`).toBeDefined();
+      for (const stage of STAGES) {
+        const start = profile(profileFor(species, stage).profileId);
+        expect(start && unconfirmedBounds(start), `${species}, ${stage}`).toEqual([]);
+      }
   });
 
   it('is said to be no profile for that animal where there is none', () => {
@@ -35,11 +39,17 @@ describe('the profile that a new animal starts from', () => {
       expect(profileFor(species, 'adult').notes.join(' ')).not.toContain('No target profile');
   });
 
-  it('defers to a vet for old and breeding animals of every species, and only there for golden hamsters', () => {
+  it('gives a figure with its source, or says that there is none and to ask a vet', () => {
+    expect(profileFor('golden hamster', 'adult').notes).toEqual([]);
     for (const species of SPECIES)
-      for (const stage of ['old', 'breeding'] as const)
-        expect(profileFor(species, stage).notes.at(-1), `${species}, ${stage}`).toContain('ask a vet');
-    for (const stage of ['adult', 'growing'] as const)
-      expect(profileFor('golden hamster', stage).notes).toEqual([]);
+      for (const stage of ['growing', 'breeding', 'old'] as const) {
+        const words = profileFor(species, stage).notes.join(' ');
+        const figures = /Banta and others 1975|The published needs of mice/.test(words);
+        expect(figures || /[Nn]o (figures|target profile)/.test(words), `${species}, ${stage}`).toBe(true);
+        const isGrowingMouse = species === 'mouse' && stage === 'growing';
+        if (!isGrowingMouse) expect(words, `${species}, ${stage}`).toMatch(/vet/);
+      }
+    for (const stage of STAGES)
+      expect(profileFor('dwarf hamster', stage).notes[0]).toMatch(/^No figures for dwarf hamsters/);
   });
 });

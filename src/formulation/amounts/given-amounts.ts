@@ -1,6 +1,7 @@
 /** What label and table say of a food of the problem, on one basis, before anything is estimated. */
 import { CRUDE_FACTOR, crudeOfUnsaid, crudePerPrinted } from '../../foods/crude-protein.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
+import { inOtherUnit } from '../../nutrition/international-units.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { fedFigures } from '../problem/fed-figures.ts';
 import type { Beside, Ingredient } from '../problem/problem.ts';
@@ -31,7 +32,7 @@ export function givenAmounts(food: Ingredient | Beside, ref: ReferenceFood | und
   const factor = isOwn ? ownFactor : tableFactor;
   return {
     weight: (tag) => composition[tag],
-    value: (tag) => crude(composition[tag], tag, factor),
+    value: (tag) => crude(composition[tag] ?? inOtherUnit(tag, (t) => composition[t]), tag, factor),
     reach: (tag) => {
       const printed = composition.PROCNT;
       if (tag !== 'PROCNT' || factor !== undefined || printed === undefined) return undefined;

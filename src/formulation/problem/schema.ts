@@ -20,7 +20,7 @@ export const words = z.string().max(4000);
 export const amount = z.number().min(0);
 export const percent = z.number().min(0).max(100);
 export const tag = z.enum(TAGS);
-export const basis = z.enum(['as fed', 'DM']);
+const basis = z.enum(['as fed', 'DM']);
 /** First over second. */
 export const ratio = z.tuple([tag, tag]).readonly();
 

@@ -9,6 +9,12 @@ export const FIBRE_SENTENCE: Record<TargetProfile['fibre'], string> = {
   none: 'It sets no bound on fibre.',
 };
 
+export const BASIS_WORDS: Record<TargetBound['basis'], string> = {
+  'as fed': 'per 100 g as fed',
+  DM: 'per 100 g dry matter',
+  'per 1000 kcal': 'per 1000 kcal',
+};
+
 export function ProfileTable({ profile }: { profile: TargetProfile }) {
   return (
     <>
@@ -50,5 +56,5 @@ export function boundName(b: TargetBound): string {
 
 export function boundUnit(b: TargetBound): string {
   if (!b.nutrient) return 'to 1';
-  return `${unitWord(nutrient(b.nutrient).unit)} per 100 g ${b.basis === 'DM' ? 'dry matter' : 'as fed'}`;
+  return `${unitWord(nutrient(b.nutrient).unit)} ${BASIS_WORDS[b.basis]}`;
 }

@@ -2,7 +2,8 @@
 import { expect, test } from 'vitest';
 import type { Evaluation, NutrientLine } from '../../../formulation/problem/result.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
-import { micronutrientRows } from './micronutrients.ts';
+import { PROFILES } from '../../../targets/profiles.ts';
+import { micronutrientRows, usualComparison } from './micronutrients.ts';
 
 /** The ration is half mix, half pellet; each interval per 100 g. */
 function line(mix: [number, number], pellet: [number, number], known: [number, number]): NutrientLine {
@@ -72,4 +73,44 @@ test('calcium to phosphorus is least calcium over most phosphorus, and the other
   );
   expect(ratio.ration.low).toBeCloseTo(200 / 300, 12);
   expect(ratio.ration.high).toBeCloseTo(300 / 200, 12);
+});
+
+test('a target per 1000 kcal is compared with the energy, and cannot be told where energy is missing', () => {
+  const linoleic = { nutrient: 'F18D2CN6', min: 2, max: 4, basis: 'per 1000 kcal', source: 's' } as const;
+  const perEnergy = { ...target, bounds: [linoleic] };
+  const fat = line([1, 1], [0.5, 0.5], [100, 100]);
+  const told = (energy: NutrientLine) =>
+    micronutrientRows(at({ F18D2CN6: fat, ENERC_KCAL: energy }), 0.5, perEnergy)[0]!;
+  const row = told(line([400, 400], [200, 200], [100, 100]));
+  expect(row.judgement).toBe('meets');
+  for (const said of [row.ration, row.mix, row.pellet]) expect(said?.low).toBeCloseTo(2.5, 12);
+  expect(row.basis).toBe('per 1000 kcal');
+  expect(told(line([400, 400], [0, 500], [100, 0])).judgement).toBe('cannot tell');
+});
+
+test('a least and a most on different bases are two rows', () => {
+  const both = {
+    ...target,
+    bounds: [
+      { nutrient: 'SE', min: 10, basis: 'as fed', source: 's' },
+      { nutrient: 'SE', max: 30, basis: 'DM', source: 's' },
+    ],
+  } as const;
+  const rows = micronutrientRows(
+    at({ SE: line([28, 28], [28, 28], [100, 100]), WATER: line([10, 10], [10, 10], [100, 100]) }),
+    0.5,
+    both,
+  );
+  expect(rows.map((r) => [r.basis, r.judgement])).toEqual([
+    ['as fed', 'meets'],
+    ['DM', 'over'],
+  ]);
+});
+
+test('compared with the mix’s own target where it binds minerals, else with the fullest of its species', () => {
+  const named = (id: string) => PROFILES.find((p) => p.id === id)!;
+  expect(usualComparison(named('hamster-adult-limits'), PROFILES)?.id).toBe('hamster-adult-limits');
+  expect(usualComparison(named('hamster-adult-crude'), PROFILES)?.id).toBe('hamster-nrc');
+  expect(usualComparison(named('mouse-nrc-breeding'), PROFILES)?.id).toBe('mouse-nrc-breeding');
+  expect(usualComparison({ ...named('hamster-adult'), species: 'degu' }, PROFILES)?.id).toBe('hamster-nrc');
 });

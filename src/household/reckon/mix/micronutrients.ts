@@ -3,8 +3,8 @@
  * and how much of it is known. An amount is an interval, never a bare number where something is missing.
  */
 import type { Evaluation, NutrientLine } from '../../../formulation/problem/result.ts';
-import { NUTRIENTS, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
-import type { TargetProfile } from '../../../targets/profile.ts';
+import { NUTRIENTS, type NutrientGroup, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
+import type { TargetBound, TargetProfile } from '../../../targets/profile.ts';
 
 /** Least and most something may be; equal where it is known. `coverage` is percent by weight. */
 export interface Interval {
@@ -18,9 +18,9 @@ export type Judgement = 'meets' | 'short' | 'over' | 'cannot tell' | 'no target'
 
 export interface MicronutrientRow {
   readonly key: Tag | 'CA:P';
-  readonly part: 'mineral' | 'vitamin' | 'fat';
-  /** What 100 g are of: the bounds and amounts are per 100 g as fed or of dry matter; a ratio has no unit. */
-  readonly basis: 'as fed' | 'DM';
+  readonly part: 'mineral' | 'vitamin' | 'fat' | 'amino acid';
+  /** What bounds and amounts are per: 100 g as fed, 100 g of dry matter, or 1000 kcal; a ratio has no unit. */
+  readonly basis: TargetBound['basis'];
   readonly min?: number;
   readonly max?: number;
   readonly source?: string;
@@ -41,6 +41,24 @@ export function bindsMicronutrients(profile: TargetProfile): boolean {
 }
 
 /**
+ * The profile to compare with at first: the mix's own where it binds minerals or vitamins, else the one of its species
+ * that binds the most of them, else the one that does of all.
+ */
+export function usualComparison(
+  own: TargetProfile | undefined,
+  profiles: readonly TargetProfile[],
+): TargetProfile | undefined {
+  if (own && bindsMicronutrients(own)) return own;
+  const kin = profiles.filter((p) => p.species === own?.species && bindsMicronutrients(p));
+  const bound = (p: TargetProfile) =>
+    p.bounds.filter((b) => b.nutrient !== undefined && isMicro(b.nutrient)).length;
+  return (kin.length > 0 ? kin : profiles.filter(bindsMicronutrients)).reduce<TargetProfile | undefined>(
+    (most, p) => (most && bound(most) >= bound(p) ? most : p),
+    undefined,
+  );
+}
+
+/**
  * One row for Ca:P, and one for every mineral, vitamin and essential fat that is known of anything fed or has a target.
  * @param pelletPart part of the ration fed beside the mix, 0 to 1
  */
@@ -57,25 +75,54 @@ export function micronutrientRows(
   for (const { tag, group } of NUTRIENTS) {
     if (!isMicro(tag)) continue;
     const line = at.nutrients[tag];
-    const bound = bounds.find((b) => b.nutrient === tag);
-    if (!bound && !(line && line.coverage > 0.5)) continue;
-    const dm = bound?.basis === 'DM';
-    rows.push({
-      key: tag,
-      part: group as MicronutrientRow['part'],
-      basis: dm ? 'DM' : 'as fed',
-      ...judge(line, pelletPart, bound, dm ? at.nutrients.WATER : undefined),
-      min: bound?.min,
-      max: bound?.max,
-      source: bound?.source,
-    });
+    const own = bounds.filter((b) => b.nutrient === tag);
+    if (own.length === 0 && !(line && line.coverage > 0.5)) continue;
+    // A least on one basis and a most on another are two rows: an amount cannot be drawn on both.
+    for (const bound of own.length === 0 ? [undefined] : own) {
+      const basis = bound?.basis ?? 'as fed';
+      rows.push({
+        key: tag,
+        part: partOf(group),
+        basis,
+        ...judge(line, pelletPart, bound, partsOf(basis, at)),
+        min: bound?.min,
+        max: bound?.max,
+        source: bound?.source,
+      });
+    }
   }
   return rows;
 }
 
+function partOf(group: NutrientGroup): MicronutrientRow['part'] {
+  return group === 'mineral' || group === 'vitamin' || group === 'amino acid' ? group : 'fat';
+}
+
+/** What 100 g as fed hold of that which amounts are per: 1 as fed, the dry part, or parts of 1000 kcal. */
+interface Parts {
+  readonly ration: number;
+  readonly mix: number;
+}
+
+function partsOf(basis: MicronutrientRow['basis'], { nutrients }: Evaluation): Parts | undefined {
+  if (basis === 'as fed') return { ration: 1, mix: 1 };
+  if (basis === 'DM') {
+    const dry = (water = 0) => 1 - water / 100;
+    return { ration: dry(nutrients.WATER?.ration), mix: dry(nutrients.WATER?.mix) };
+  }
+  const energy = nutrients.ENERC_KCAL;
+  // Energy that is missing for a part would make every amount per kcal look larger than it is.
+  if (!energy || energy.coverage < WHOLE || energy.coverage_mix < WHOLE) return undefined;
+  return { ration: energy.ration / 1000, mix: energy.mix / 1000 };
+}
+
+/** Percent by weight from which on an amount is known of all. */
+const WHOLE = 99.5;
+
 function isMicro(tag: Tag): boolean {
   const { group } = nutrient(tag);
-  return group === 'mineral' || group === 'vitamin' || tag === 'F18D2CN6' || tag === 'F18D3N3';
+  if (group === 'mineral' || group === 'vitamin' || group === 'amino acid') return true;
+  return tag === 'F18D2CN6' || tag === 'F18D3N3';
 }
 
 type Judged = Pick<MicronutrientRow, 'mix' | 'ration' | 'pellet' | 'brought' | 'judgement' | 'onlyPellet'>;
@@ -86,9 +133,9 @@ function judge(
   line: NutrientLine | undefined,
   pelletPart: number,
   bound: { min?: number; max?: number } | undefined,
-  water: NutrientLine | undefined,
+  parts: Parts | undefined,
 ): Judged {
-  if (!line) {
+  if (!line || !parts) {
     const pellet = pelletPart > 0 ? NOTHING : undefined;
     const judgement = bound ? 'cannot tell' : 'no target';
     return {
@@ -100,14 +147,12 @@ function judge(
       onlyPellet: false,
     };
   }
-  const dryRation = 1 - (water?.ration ?? 0) / 100;
-  const dryMix = 1 - (water?.mix ?? 0) / 100;
-  const mix = per(mixOf(line), dryMix);
-  const ration = per({ low: line.low, high: line.high, coverage: line.coverage }, dryRation);
+  const mix = per(mixOf(line), parts.mix);
+  const ration = per({ low: line.low, high: line.high, coverage: line.coverage }, parts.ration);
   const part = fedBeside(line, pelletPart);
-  // Moisture of what is fed beside follows from that of ration and mix, as its amounts do.
-  const dryPellet = pelletPart > 0 ? (dryRation - (1 - pelletPart) * dryMix) / pelletPart : 1;
-  const pellet = part && per(part, dryPellet > 0 ? dryPellet : 1);
+  // Moisture and energy of what is fed beside follow from those of ration and mix, as its amounts do.
+  const beside = pelletPart > 0 ? (parts.ration - (1 - pelletPart) * parts.mix) / pelletPart : 1;
+  const pellet = part && per(part, beside > 0 ? beside : 1);
   const judgement = judged(ration, bound);
   const short = bound?.min !== undefined && judged(mix, { min: bound.min }) !== 'meets';
   return {
@@ -115,8 +160,8 @@ function judge(
     ration,
     pellet,
     brought: {
-      mix: ((1 - pelletPart) * line.low_mix) / dryRation,
-      pellet: (line.low - (1 - pelletPart) * line.low_mix) / dryRation,
+      mix: ((1 - pelletPart) * line.low_mix) / parts.ration,
+      pellet: (line.low - (1 - pelletPart) * line.low_mix) / parts.ration,
     },
     judgement,
     onlyPellet: short && pelletPart > 0 && (judgement === 'meets' || judgement === 'cannot tell'),
@@ -140,8 +185,8 @@ function fedBeside(line: NutrientLine, pelletPart: number): Interval | undefined
   };
 }
 
-function per(interval: Interval, dry: number): Interval {
-  return { ...interval, low: interval.low / dry, high: interval.high / dry };
+function per(interval: Interval, parts: number): Interval {
+  return { ...interval, low: interval.low / parts, high: interval.high / parts };
 }
 
 /** Last digits of sums are no shortfall. */

@@ -8,15 +8,27 @@ import {
   type Judgement,
   type MicronutrientRow,
   micronutrientRows,
+  usualComparison,
 } from '../../../household/reckon/mix/micronutrients.ts';
 import { nutrient, unitWord } from '../../../nutrition/nutrients.ts';
+import { unconfirmedBounds } from '../../../targets/confirm.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { boundsText, figure } from '../../shared/windows.ts';
 import './chip.css';
 import './Micronutrients.css';
 
-const PARTS = { mineral: 'Minerals', vitamin: 'Vitamins', fat: 'Essential fats' } as const;
+const PARTS = {
+  mineral: 'Minerals',
+  vitamin: 'Vitamins',
+  fat: 'Essential fats',
+  'amino acid': 'Amino acids',
+} as const;
+const BASIS_WORDS = {
+  'as fed': 'per 100 g',
+  DM: 'per 100 g dry matter',
+  'per 1000 kcal': 'per 1000 kcal',
+} as const;
 const WORDS: Record<Judgement, string> = {
   meets: 'meets the target',
   short: 'short',
@@ -43,9 +55,9 @@ export function Micronutrients({
   profiles: readonly TargetProfile[];
 }) {
   const comparable = profiles.filter(bindsMicronutrients);
-  const own = profile && bindsMicronutrients(profile) ? profile : comparable[0];
   const [chosen, setChosen] = useState<string>();
-  const against = comparable.find((p) => p.id === chosen) ?? own;
+  const against = comparable.find((p) => p.id === chosen) ?? usualComparison(profile, profiles);
+  const fromMemory = against ? unconfirmedBounds(against).length : 0;
   const rows = evaluation ? micronutrientRows(evaluation, pelletPart, against) : [];
   const only = rows.filter((r) => r.onlyPellet).map((r) => inSentence(titleOf(r)));
   return (
@@ -60,6 +72,12 @@ export function Micronutrients({
         />
       </div>
       {against && <p className="hint">{against.about}</p>}
+      {fromMemory > 0 && (
+        <p className="hint">
+          {fromMemory} of its figures are from memory, and you have not confirmed them: look, but do not rely
+          on them.
+        </p>
+      )}
       {only.length > 0 && (
         <p className="only-pellet">
           The mix by itself is not known to reach the target for {joined(only)}: there the ration rests on the
@@ -78,7 +96,7 @@ export function Micronutrients({
               <h3>{PARTS[part]}</h3>
               <ul>
                 {own.map((row) => (
-                  <Row key={row.key} row={row} />
+                  <Row key={`${row.key} ${row.basis}`} row={row} />
                 ))}
               </ul>
             </section>
@@ -121,7 +139,7 @@ function titleOf({ key }: MicronutrientRow): string {
 /** The unit of an amount, with the quantity that the amount is in. */
 function unitOf({ key, basis }: MicronutrientRow): string {
   if (key === 'CA:P') return 'to 1';
-  return `${unitWord(nutrient(key).unit)} per 100 g${basis === 'DM' ? ' dry matter' : ''}`;
+  return `${unitWord(nutrient(key).unit)} ${BASIS_WORDS[basis]}`;
 }
 
 const CHIP: Record<Judgement, string> = {
