@@ -3,9 +3,14 @@ import type { Tag } from '../nutrition/nutrients.ts';
 import type { Composition, Figures } from './food.ts';
 
 /** The figures alone, without bounds that bound nothing. */
-export function plainFigures({ composition, sd, low, high }: Figures): Figures {
+export function plainFigures({ composition, sd, low, high, ...rest }: Figures): Figures {
   const some = (amounts: Composition | undefined) => amounts && Object.keys(amounts).length > 0;
-  return { composition, sd, ...(some(low) && { low }), ...(some(high) && { high }) };
+  return { composition, sd, ...(some(low) && { low }), ...(some(high) && { high }), ...factorOf(rest) };
+}
+
+/** The nitrogen factor of figures, to be written beside amounts that follow from them; nothing where nobody says it. */
+export function factorOf({ proteinFactor }: Pick<Figures, 'proteinFactor'>): Pick<Figures, 'proteinFactor'> {
+  return proteinFactor === undefined ? {} : { proteinFactor };
 }
 
 /** How many nutrients are spoken of, by value or by bound. */

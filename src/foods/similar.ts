@@ -3,6 +3,7 @@
  * Nothing here fills a gap by itself.
  */
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { onCrudeProtein } from './crude-protein.ts';
 import type { Composition, Figures, Food } from './food.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { type VariationClass, variationClass } from './variation-class.ts';
@@ -107,7 +108,7 @@ export interface Borrowed {
  * Undefined where `from` does not know the nutrient.
  */
 export function borrow(figures: Figures, tag: Tag, from: Food): Borrowed | undefined {
-  const value = from.composition[tag];
+  const value = onCrudeProtein(from).composition[tag];
   if (value === undefined) return undefined;
   const scale = tag === 'WATER' ? undefined : dryScale(figures.composition, from.composition);
   const scaled = scale ? (value * scale[1]) / scale[0] : value;

@@ -13,7 +13,7 @@ import type { Animal, Household, OwnFood } from './model.ts';
 import { MARGIN } from './reckon/mix/mix-edits.ts';
 
 /** The profile that the mix and the animal keep to. */
-const DEFAULT_PROFILE = 'hamster-adult';
+const DEFAULT_PROFILE = 'hamster-adult-crude';
 
 const SHARE = 5;
 

@@ -3,9 +3,10 @@
  * `PRAGMA user_version` holds the number of the last step taken.
  */
 import type Database from 'better-sqlite3';
+import { sayProteinFactors } from './say-protein-factors.ts';
 
 /** Step n stands at index n - 1. */
-const STEPS: readonly string[] = [
+const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   `
   CREATE TABLE foods (
     id TEXT PRIMARY KEY,
@@ -95,6 +96,7 @@ const STEPS: readonly string[] = [
   CREATE TABLE batches (id TEXT PRIMARY KEY, body TEXT NOT NULL CHECK (json_valid(body)));
   CREATE TABLE kitchen (id TEXT PRIMARY KEY CHECK (id = 'kitchen'), body TEXT NOT NULL CHECK (json_valid(body)));
   `,
+  sayProteinFactors,
 ];
 
 /** The number of the newest step. */
@@ -113,9 +115,10 @@ export function migrate(db: Database.Database, upTo: number = SCHEMA_VERSION): n
       `the household file has version ${at}, this Pouchful knows versions up to ${SCHEMA_VERSION}; use the newer Pouchful`,
     );
   }
-  STEPS.slice(at, upTo).forEach((sql, i) => {
+  STEPS.slice(at, upTo).forEach((step, i) => {
     db.transaction(() => {
-      db.exec(sql);
+      if (typeof step === 'string') db.exec(step);
+      else step(db);
       db.pragma(`user_version = ${at + i + 1}`);
     }).immediate();
   });

@@ -33,6 +33,7 @@ const evidence = z.strictObject({
         sd: composition,
         low: composition.optional(),
         high: composition.optional(),
+        proteinFactor: z.number().min(4).max(8).optional(),
         printed: words.optional(),
       }),
     )

@@ -4,6 +4,7 @@
  * dried (`docs/drying-model.md`).
  */
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { factorOf } from '../figures.ts';
 import type { Composition, Figures, Food } from '../food.ts';
 import { concentration } from './concentration.ts';
 import spreadFile from './drying-spread.json' with { type: 'json' };
@@ -62,7 +63,7 @@ export function driedForm(fresh: Food, moisture: number): DriedFigures {
     if (lowest !== undefined) low[tag] = lowest * factor * fit.low;
     if (highest !== undefined) high[tag] = atMost(tag, highest * factor * fit.high, moisture);
   }
-  return { composition, sd, low, high, notes };
+  return { composition, sd, low, high, notes, ...factorOf(fresh) };
 }
 
 /**
@@ -87,6 +88,7 @@ export function atMoisture(food: Figures, moisture: number): Figures {
     sd: times(food.sd),
     ...(food.low && { low: times(food.low) }),
     ...(food.high && { high: times(food.high) }),
+    ...factorOf(food),
   };
 }
 

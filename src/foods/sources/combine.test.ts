@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { spreadOf } from '../variation.ts';
 import { combine } from './combine.ts';
+import { disagreements } from './disagree.ts';
 import type { FoodSource } from './source.ts';
 
 const source = (
@@ -265,5 +266,17 @@ describe('bad figures are refused by name', () => {
     ['no samples', source('a', 1, { n: 0 }), /source a: n must be at least 1, not 0/],
   ])('%s', (_, bad, message) => {
     expect(() => mean([bad])).toThrow(message);
+  });
+});
+
+describe('protein', () => {
+  it('is held together as crude protein, whatever nitrogen factor a source counts with', () => {
+    // 2 g of nitrogen each: once as oats are counted, once as labels are.
+    const table = source('table', 11.66, { proteinFactor: 5.83, s: 0.5 });
+    const label = source('label', 12.5, { s: 0.5 });
+    expect(mean([table])?.value).toBeCloseTo(12.5, 10);
+    expect(mean([table])?.sd).toBeCloseTo((0.5 * 6.25) / 5.83, 10);
+    expect(mean([table, label])?.value).toBeCloseTo(12.5, 10);
+    expect(disagreements('PROCNT', [table, label], 'seed')).toEqual([]);
   });
 });

@@ -3,6 +3,7 @@
  * matter wherever both moistures are known, so that a food that only dried a little more is no disagreement.
  */
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { onCrudeProtein } from '../crude-protein.ts';
 import { FIBRE_ESTIMATES } from '../fibre-ratio.ts';
 import { spreadOf, variationOf } from '../variation.ts';
 import type { FoodSource } from './source.ts';
@@ -87,8 +88,9 @@ export function disagreements(
 ): readonly Disagreement[] {
   const tags = tag === 'all' ? NUTRIENTS.map((n) => n.tag) : [tag];
   const found: Disagreement[] = [];
-  for (const [i, a] of sources.entries()) {
-    for (const b of sources.slice(i + 1)) {
+  const crude = sources.map(onCrudeProtein);
+  for (const [i, a] of crude.entries()) {
+    for (const b of crude.slice(i + 1)) {
       const dried = driedTwin(a, b, group);
       let told = false;
       for (const t of tags) {

@@ -1,5 +1,6 @@
 /** One place where figures for a food come from: a table's row, a label, a laboratory's report. */
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { onCrudeProtein } from '../crude-protein.ts';
 import type { Composition, Figures } from '../food.ts';
 import { spreadOf } from '../variation.ts';
 
@@ -78,7 +79,8 @@ function checked(
   field: 'composition' | 'sd' | 'low' | 'high',
   tag: Tag,
 ): number | undefined {
-  const amounts: Composition | undefined = source[field];
+  // Sources count protein each with its own nitrogen factor: they are held together as crude protein.
+  const amounts: Composition | undefined = (tag === 'PROCNT' ? onCrudeProtein(source) : source)[field];
   const value = amounts?.[tag];
   if (value === undefined) return undefined;
   const most = nutrient(tag).unit === 'g' ? 100 : Number.MAX_VALUE;

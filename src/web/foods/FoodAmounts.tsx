@@ -1,6 +1,7 @@
 /** What a food holds, nutrient by nutrient, for any quantity, as fed or in its dry matter. Unknown stays "unknown". */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { CRUDE_FACTOR, crudeProtein } from '../../foods/crude-protein.ts';
 import { lenders } from '../../foods/evidence.ts';
 import { FIBRE_ESTIMATES } from '../../foods/fibre-ratio.ts';
 import { amountOf, type Food } from '../../foods/food.ts';
@@ -54,6 +55,7 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
         <>
           {written((a.value * quantity) / 100)} {unitWord(n.unit)}
           {sd !== undefined && sd > 0 && <small> ± {written(sd)} sd</small>}
+          {n.tag === 'PROCNT' && <small>{asCrude(food, own, factor)}</small>}
           {borrowed[n.tag] && (
             <span className="borrowed">
               <span className="tag warn">borrowed</span> <small>from {borrowed[n.tag]}</small>{' '}
@@ -158,6 +160,17 @@ function fibreGuess(tag: Tag, food: Food, factor: number): string | undefined {
   if (tag !== 'FIBC' || FIBTG === undefined || !ratio) return undefined;
   const [low, middle, high] = [ratio.low, ratio.mean, ratio.high].map((r) => written(r * FIBTG * factor));
   return `unknown; by estimate from dietary fibre ${middle} g (${low} to ${high})`;
+}
+
+/** What a table's protein is as crude protein; nothing where it is that already, as on labels and in own foods. */
+function asCrude(food: Food, own: OwnFood | undefined, factor: number): string | undefined {
+  const crude = own ? undefined : crudeProtein(food);
+  if (!crude) return undefined;
+  const { proteinFactor } = food;
+  if (proteinFactor === undefined)
+    return ` as the table prints it, with what nitrogen factor it does not say: crude protein ${written(crude.low * factor)} to ${written(crude.high * factor)} g`;
+  if (proteinFactor === CRUDE_FACTOR) return ' crude protein (nitrogen × 6.25)';
+  return ` as the table prints it (nitrogen × ${proteinFactor}); crude protein (nitrogen × 6.25), which labels and targets mean, ${written(crude.value * factor)} g`;
 }
 
 function written(value: number): string {

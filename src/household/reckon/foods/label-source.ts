@@ -1,6 +1,8 @@
 /** The source behind a food that its keeper typed or pasted from a label. */
+
+import { onCrudeProtein } from '../../../foods/crude-protein.ts';
 import { lenders } from '../../../foods/evidence.ts';
-import { countOf, sameFigures } from '../../../foods/figures.ts';
+import { countOf, factorOf, sameFigures } from '../../../foods/figures.ts';
 import type { Composition, Figures } from '../../../foods/food.ts';
 import type { FoodSource } from '../../../foods/sources/source.ts';
 import type { OwnFood } from '../../model.ts';
@@ -18,11 +20,12 @@ const UNNAMED = 'label';
 
 /**
  * The source that the form of a food edits: its only one, or for a food without evidence its figures as typed, less
- * what it borrowed. Undefined for a food without figures, and where there are several sources.
+ * what it borrowed; protein as crude protein, as labels mean it. Undefined for a food without figures, and where there are several sources.
  */
 export function soleSource(food: OwnFood): FoodSource | undefined {
   const sources = food.evidence?.sources ?? [];
-  if (sources.length > 0) return sources.length === 1 ? sources[0] : undefined;
+  const [first, ...others] = sources;
+  if (first) return others.length === 0 ? onCrudeProtein(first) : undefined;
   const lent = lenders(food);
   const own = (amounts: Composition): Composition =>
     Object.fromEntries(Object.entries(amounts).filter(([tag]) => !(tag in lent)));
@@ -33,8 +36,8 @@ export function soleSource(food: OwnFood): FoodSource | undefined {
 }
 
 /**
- * A source for these figures. While they stay as they were, so does what is known of them (date, samples, row of a
- * table); other figures are as of today.
+ * A source for these figures. While they stay as they were, so does what is known of them (date, samples, nitrogen
+ * factor, row of a table); other figures are as of today.
  * @param id for a source that is new
  * @param today ISO 8601 date
  */
@@ -50,6 +53,7 @@ export function sourceWith(
     ...(ref !== undefined && { ref }),
     date,
     ...(n !== undefined && { n }),
+    ...(known && factorOf(known)),
     basis,
     ...figures,
     ...(printed && { printed }),

@@ -1,5 +1,6 @@
 /** Own foods made from what is already known. */
 import { withEvidence } from '../../../foods/evidence.ts';
+import { factorOf } from '../../../foods/figures.ts';
 import type { Figures, Food } from '../../../foods/food.ts';
 import type { FoodSource } from '../../../foods/sources/source.ts';
 import type { OwnFood } from '../../model.ts';
@@ -36,6 +37,7 @@ export function ownFrom(
     sd,
     low,
     high,
+    ...factorOf(figures),
   };
   const bare: OwnFood = {
     id: newId(),
@@ -51,6 +53,7 @@ export function ownFrom(
 }
 
 /** A table's row as one more source of an own food. */
-export function sourceFromReference({ ref, source, composition, sd }: Food, id: string): FoodSource {
-  return { id, name: source, ref, basis: 'as fed', composition, sd };
+export function sourceFromReference(food: Food, id: string): FoodSource {
+  const { ref, source, composition, sd } = food;
+  return { id, name: source, ref, basis: 'as fed', composition, sd, ...factorOf(food) };
 }

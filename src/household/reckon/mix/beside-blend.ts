@@ -1,18 +1,24 @@
 /** What all that is fed beside the mix holds together, as one food. */
-import type { Composition } from '../../../foods/food.ts';
-import type { ReferenceFood } from '../../../foods/reference.ts';
+import { onCrudeProtein } from '../../../foods/crude-protein.ts';
+import type { Composition, Figures } from '../../../foods/food.ts';
 import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { airDryFactor, airDryWater } from '../../../nutrition/air-dry.ts';
 import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
 import { shareNow } from './beside.ts';
 
-/** What is known of a food fed beside: its own figures before those of the reference. */
+/** What is known of a food fed beside: its own figures before those of the reference. Protein is crude protein. */
 export function compositionOf(
-  food: Pick<Beside, 'ref' | 'composition'>,
-  known: ReadonlyMap<string, Pick<ReferenceFood, 'composition'>>,
+  {
+    ref,
+    composition = {},
+    protein_factor: proteinFactor,
+  }: Pick<Beside, 'ref' | 'composition' | 'protein_factor'>,
+  known: ReadonlyMap<string, Figures>,
 ): Composition {
-  return { ...(food.ref === undefined ? undefined : known.get(food.ref)?.composition), ...food.composition };
+  const table = ref === undefined ? undefined : known.get(ref);
+  const own = onCrudeProtein({ composition, sd: {}, proteinFactor });
+  return { ...(table && onCrudeProtein(table).composition), ...own.composition };
 }
 
 /** Per 100 g of all that is fed beside the mix. */
@@ -79,7 +85,7 @@ function counted(
 export function besideBlend(
   problem: Pick<Problem, 'beside'>,
   at: Pick<Evaluation, 'beside'> | undefined,
-  known: ReadonlyMap<string, Pick<ReferenceFood, 'composition'>>,
+  known: ReadonlyMap<string, Figures>,
 ): Blend | undefined {
   const alone = problem.beside.length === 1;
   return blend(
