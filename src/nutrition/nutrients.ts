@@ -1,12 +1,16 @@
 /**
  * Nutrients by INFOODS tagname, each with the unit in which an amount per 100 g is written.
- * The list covers every column of the USDA SR28 abbreviated table, crude fibre (FIBC), and the
+ * The list covers every column of the USDA SR28 abbreviated table, crude fibre (FIBC), the amino acids, and the
  * few further ones that target profiles name. Tagnames and units: INFOODS, "Tagnames for food
  * components" (FAO); `VITA_IU` and `VITD_IU` follow INFOODS' `VITA` and `VITD` with the unit told apart.
+ *
+ * An amino acid is in mg per 100 g, the unit INFOODS gives it (Klensin and others 1989, archive.unu.edu/unupress/
+ * unupbooks/80734e: "MET", "THR", "TRP", "TYR", "VAL" in mg; the tags of the others by the same list and by IFCT).
+ * USDA writes them in g and marks that with the ending `_G`. `CYS` is cystine, with half-cystine in it.
  */
 
 export type Unit = 'g' | 'mg' | 'ug' | 'kcal' | 'IU';
-export type NutrientGroup = 'proximate' | 'carbohydrate' | 'mineral' | 'vitamin' | 'fat';
+export type NutrientGroup = 'proximate' | 'carbohydrate' | 'mineral' | 'vitamin' | 'fat' | 'amino acid';
 
 const rows = [
   ['WATER', 'g', 'proximate', 'Moisture'],
@@ -65,6 +69,24 @@ const rows = [
   ['F18D2CN6', 'g', 'fat', 'Linoleic acid'],
   ['F18D3N3', 'g', 'fat', 'Alpha-linolenic acid'],
   ['CHOLE', 'mg', 'fat', 'Cholesterol'],
+  ['TRP', 'mg', 'amino acid', 'Tryptophan'],
+  ['THR', 'mg', 'amino acid', 'Threonine'],
+  ['ILE', 'mg', 'amino acid', 'Isoleucine'],
+  ['LEU', 'mg', 'amino acid', 'Leucine'],
+  ['LYS', 'mg', 'amino acid', 'Lysine'],
+  ['MET', 'mg', 'amino acid', 'Methionine'],
+  ['CYS', 'mg', 'amino acid', 'Cystine'],
+  ['PHE', 'mg', 'amino acid', 'Phenylalanine'],
+  ['TYR', 'mg', 'amino acid', 'Tyrosine'],
+  ['VAL', 'mg', 'amino acid', 'Valine'],
+  ['ARG', 'mg', 'amino acid', 'Arginine'],
+  ['HIS', 'mg', 'amino acid', 'Histidine'],
+  ['ALA', 'mg', 'amino acid', 'Alanine'],
+  ['ASP', 'mg', 'amino acid', 'Aspartic acid'],
+  ['GLU', 'mg', 'amino acid', 'Glutamic acid'],
+  ['GLY', 'mg', 'amino acid', 'Glycine'],
+  ['PRO', 'mg', 'amino acid', 'Proline'],
+  ['SER', 'mg', 'amino acid', 'Serine'],
 ] as const;
 
 /** An INFOODS tagname known to Pouchful. */

@@ -23,6 +23,7 @@ const PARTS: Record<NutrientGroup, string> = {
   mineral: 'Minerals',
   vitamin: 'Vitamins',
   fat: 'Fats',
+  'amino acid': 'Amino acids',
 };
 
 type Basis = 'as fed' | 'dry matter';
