@@ -1,4 +1,5 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
+import { whyMissing } from '../../foods/missing-ref.ts';
 import type { Reference } from '../../foods/reference.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
@@ -138,12 +139,7 @@ function figures(
     );
   }
   const ref = f.ref === undefined ? undefined : text(f.ref, `${at}/ref`);
-  if (ref !== undefined && !reference.get(ref)) {
-    throw new ProblemError(
-      `${at}/ref`,
-      `no food ${show(ref)} in the reference tables; find one with: npx pouchful foods search <words>`,
-    );
-  }
+  if (ref !== undefined && !reference.get(ref)) throw new ProblemError(`${at}/ref`, whyMissing(ref));
   const low = amounts(f.low, `${at}/low`);
   const high = amounts(f.high, `${at}/high`);
   for (const [tag, least] of Object.entries(low ?? {}) as [Tag, number][]) {
