@@ -1,5 +1,6 @@
 /** `pouchful foods`: find a reference food, read its figures. */
 import { FOOD_GROUPS } from '../foods/food.ts';
+import { whyMissing } from '../foods/missing-ref.ts';
 import { createFoodSearch } from '../foods/search.ts';
 import { loadReference } from '../household/reference-file.ts';
 import { NUTRIENTS } from '../nutrition/nutrients.ts';
@@ -29,10 +30,7 @@ export function searchFoods(words: string, opts: { limit: number; json?: boolean
 /** Prints every amount known of a food in so many grams, and names those unknown. @returns the exit code */
 export function showFood(ref: string, opts: { per: number; json?: boolean }): number {
   const food = loadReference().get(ref);
-  if (!food)
-    throw new Error(
-      `no food "${ref}" in the reference tables; find one with: npx pouchful foods search <words>`,
-    );
+  if (!food) throw new Error(whyMissing(ref));
   const scale = opts.per / 100;
   const known = NUTRIENTS.flatMap(({ tag, name, unit }) => {
     const per100 = food.composition[tag];

@@ -27,7 +27,7 @@ const MADE = [
 
 /** Whether the program may bring a food up of itself: dry, plain, of a group that is fed dry. */
 export function isFedDry(food: ReferenceFood): boolean {
-  if (!isDry(food)) return false;
+  if (!food.suggestible || !isDry(food)) return false;
   if (food.plain) return true;
   return GROUPS.has(food.tableGroup) && !MADE.some((words) => words.test(food.tableName));
 }

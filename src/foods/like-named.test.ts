@@ -9,6 +9,7 @@ const food = (name: string, group: ReferenceFood['group'], plain = true): Refere
   plain,
   also: name === 'Oats' ? ['Porridge oats'] : [],
   tableName: name,
+  suggestible: false,
   tableGroup: '20',
   composition: {},
   sd: {},

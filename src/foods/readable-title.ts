@@ -171,10 +171,12 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 /**
- * "CARROTS,FRZ,CKD" becomes "Carrots, frozen, cooked". Words that the table does not shorten keep their letters.
- * @param title a title as the abbreviated table prints it
+ * "CARROTS,FRZ,CKD" becomes "Carrots, frozen, cooked". Words that the table does not shorten keep their letters, and so
+ * does a title that is not in capitals: it is written out already.
+ * @param title a title as a table prints it
  */
 export function readableTitle(title: string): string {
+  if (/[a-z]/.test(title)) return title;
   const words = title
     .replace(/[,;](?=\S)/g, ', ')
     .replace(/\b(WO?\/O?)(?=[A-Z0-9])/g, '$1 ')

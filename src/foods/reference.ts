@@ -13,13 +13,23 @@ export interface ReferenceFood extends Food {
   readonly also: readonly string[];
   /** Whether it is one of the foods keepers really use (plain name and group by hand). */
   readonly plain: boolean;
-  /** Group of the table itself: first two digits of the NDB number, IFCT group name, or our own group. */
+  /**
+   * Whether advice (a remedy, a swap, a suggestion) may bring it in: a food that keepers use, or a plain food of USDA
+   * SR26 or of the published figures. False for rows that only SR28 has, whose titles alone were judged, and for
+   * tables added locally. It says nothing of whether the food is dry, or safe: that is for the caller to see to.
+   */
+  readonly suggestible: boolean;
+  /** Latin name, where a table gives one. */
+  readonly scientific?: string;
+  /** Group of the table itself: two digits of USDA's food group, IFCT group name, or our own group. */
   readonly tableGroup: string;
   /**
    * Trim loss: percent of the weight as purchased that is not eaten (peel, core, shell). 0 where the table says
-   * 0, absent where it says nothing. Source: USDA SR28, field "Refuse"; what is refuse the package does not say.
+   * 0, absent where it says nothing. Source: USDA SR28, field "Refuse".
    */
   readonly refuse?: number;
+  /** What is not eaten, in the table's words ("Peel", "Seeds and stem"). Source: USDA SR26. */
+  readonly refuseDescription?: string;
 }
 
 /** All reference foods with look-up by reference number. */
@@ -36,7 +46,7 @@ export interface Reference {
 }
 
 /** "POUCHRF" and the version of the layout; see `build/encode.ts` for the layout. */
-export const MAGIC = Uint8Array.of(0x50, 0x4f, 0x55, 0x43, 0x48, 0x52, 0x46, 2);
+export const MAGIC = Uint8Array.of(0x50, 0x4f, 0x55, 0x43, 0x48, 0x52, 0x46, 3);
 
 /** The integer that stands for "unknown" in a dense block. */
 export const UNKNOWN_INT = -(2 ** 31);
@@ -59,12 +69,21 @@ export interface Header {
     also: readonly string[],
   ])[];
   /** Sources that do not follow from the reference number. */
-  readonly sources: readonly (readonly [row: number, source: string])[];
+  readonly sources: Texts;
+  readonly scientific: Texts;
+  readonly refuseDescriptions: Texts;
+  /** Rows that advice may not bring in. */
+  readonly notSuggestible: readonly number[];
   readonly values: readonly Block[];
   readonly sds: readonly Block[];
   /** The block of refuse percentages, after all others; null where no row has one. */
   readonly refuse: Packing | null;
+  /** The block of nitrogen factors, after that of refuse; null where no row has one. */
+  readonly proteinFactor: Packing | null;
 }
+
+/** A text for some of the rows. */
+type Texts = readonly (readonly [row: number, text: string])[];
 
 /** The amount at a row, or undefined. */
 type ReadAmount = (row: number) => number | undefined;
@@ -122,10 +141,14 @@ export function decodeReference(bytes: Uint8Array): Reference {
   const values = header.values.map(readColumn);
   const sds = header.sds.map(readColumn);
   const refuseAt = header.refuse ? readBlock(header.refuse) : () => undefined;
+  const factorAt = header.proteinFactor ? readBlock(header.proteinFactor) : () => undefined;
 
   const rowOf = new Map(header.refs.map((ref, row) => [ref, row]));
   const plainOf = new Map(header.plain.map((plain) => [plain[0], plain]));
   const sourceOf = new Map(header.sources);
+  const scientificOf = new Map(header.scientific);
+  const refuseDescriptionOf = new Map(header.refuseDescriptions);
+  const notSuggestible = new Set(header.notSuggestible);
   const foods = new Map<number, ReferenceFood>();
   const largestOf = new Map<string, number | undefined>();
 
@@ -135,12 +158,15 @@ export function decodeReference(bytes: Uint8Array): Reference {
     if (ref === undefined || tableName === undefined || tableGroup === undefined) throw new RangeError(wrong);
     const plain = plainOf.get(row);
     const refuse = refuseAt(row);
+    const proteinFactor = factorAt(row);
+    const scientific = scientificOf.get(row);
+    const refuseDescription = refuseDescriptionOf.get(row);
     // Figures are read when first asked for: a search index wants 9,000 names and no figures at all.
     let composition: Composition | undefined;
     let sd: Composition | undefined;
     return {
       ref,
-      name: plain?.[1] ?? (ref.startsWith('sr28:') ? readableTitle(tableName) : tableName),
+      name: plain?.[1] ?? readableTitle(tableName),
       ...(plain && { group: plain[2] }),
       get composition() {
         composition ??= amounts(values, row);
@@ -154,8 +180,12 @@ export function decodeReference(bytes: Uint8Array): Reference {
       tableName,
       also: plain?.[3] ?? [],
       plain: plain !== undefined,
+      suggestible: plain !== undefined || !notSuggestible.has(row),
       tableGroup,
+      ...(proteinFactor !== undefined && { proteinFactor }),
+      ...(scientific !== undefined && { scientific }),
       ...(refuse !== undefined && { refuse }),
+      ...(refuseDescription !== undefined && { refuseDescription }),
     };
   };
 

@@ -64,9 +64,8 @@ describe('food search', () => {
     expect(search.find(query).map((f) => f.ref)).toEqual(['sr28:20038']);
   });
 
-  it('takes leading zeros as read, and IFCT codes in any case', () => {
+  it('takes leading zeros as read', () => {
     expect(first('8120')).toBe('sr28:08120');
-    expect(first('a010')).toBe('ifct:A010');
     expect(first('pub:mealworm-dried')).toBe('pub:mealworm-dried');
   });
 

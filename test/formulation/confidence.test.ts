@@ -21,7 +21,7 @@ const Z90 = 1.6448536269514722;
 
 const withSd = Array.from({ length: reference.size }, (_, i) => reference.at(i)).filter(
   (f) =>
-    f.ref.startsWith('ifct:') && TAGS.every((t) => f.composition[t] !== undefined && f.sd[t] !== undefined),
+    f.ref.startsWith('sr28:') && TAGS.every((t) => f.composition[t] !== undefined && f.sd[t] !== undefined),
 );
 
 function draw(seed: number) {

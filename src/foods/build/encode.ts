@@ -4,8 +4,8 @@
  *     0   magic "POUCHRF" and one version byte
  *     8   length of the header, u32
  *     12  header, UTF-8 JSON, padded with spaces to a multiple of 4
- *     ..  one block per entry of `header.values`, then one per entry of `header.sds`, then one for refuse
- *         where `header.refuse` is not null
+ *     ..  one block per entry of `header.values`, then one per entry of `header.sds`, then one each for refuse and
+ *         for the nitrogen factor, where `header.refuse` and `header.proteinFactor` are not null
  *
  * A block is `rows` i32 integers (dense), or n i32 integers and then n u16 row numbers, padded to 4
  * (sparse), whichever is shorter. An amount is its integer / 10^decimals: a division of two exact numbers,
@@ -99,8 +99,18 @@ export function encodeReference(rows: readonly TableRow[], plainNames: readonly 
     rows.map((row) => row.refuse),
     refs,
   );
+  const proteinFactor = encodeColumn(
+    'nitrogen factor',
+    rows.map((row) => row.proteinFactor),
+    refs,
+  );
   const blockOf = (c: Column & { tag: Tag }) => [c.tag, ...c.packing] as const;
 
+  const textsOf = (text: (row: TableRow) => string | undefined) =>
+    rows.flatMap((row, i) => {
+      const found = text(row);
+      return found === undefined ? [] : [[i, found] as const];
+    });
   const groups = [...new Set(rows.map((row) => row.tableGroup))];
   const header: Header = {
     refs,
@@ -112,15 +122,24 @@ export function encodeReference(rows: readonly TableRow[], plainNames: readonly 
       if (row === undefined) throw new TableError(ref, `"${name}" points to a food that no table holds`);
       return [row, name, group, also];
     }),
-    sources: rows.flatMap((row, i) => (row.source === undefined ? [] : [[i, row.source] as const])),
+    sources: textsOf((row) => row.source),
+    scientific: textsOf((row) => row.scientific),
+    refuseDescriptions: textsOf((row) => row.refuseDescription),
+    notSuggestible: rows.flatMap((row, i) => (row.suggestible ? [] : [i])),
     values: values.map(blockOf),
     sds: sds.map(blockOf),
     refuse: refuse?.packing ?? null,
+    proteinFactor: proteinFactor?.packing ?? null,
   };
   const json = new TextEncoder().encode(JSON.stringify(header));
 
   const headerSize = Math.ceil(json.length / 4) * 4;
-  const blocks = [...values, ...sds, ...(refuse ? [refuse] : [])].map((c) => c.bytes);
+  const blocks = [
+    ...values,
+    ...sds,
+    ...(refuse ? [refuse] : []),
+    ...(proteinFactor ? [proteinFactor] : []),
+  ].map((c) => c.bytes);
   const file = new Uint8Array(12 + headerSize + blocks.reduce((sum, b) => sum + b.length, 0));
   file.set(MAGIC);
   new DataView(file.buffer).setUint32(8, headerSize, true);

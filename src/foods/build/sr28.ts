@@ -61,12 +61,13 @@ const COLUMNS: readonly Tag[] = [
  * Last column, "Refuse_Pct": percent of the weight as purchased that is not eaten. Source: USDA National Nutrient
  * Database for Standard Reference, Release 28, Documentation and User Guide (2015): "Percentage of refuse", by
  * which the edible part of a weight as purchased is (100 - R) / 100. What is refuse ("Ref_desc": peel, seeds,
- * bone) stands in the full table only; the package does not carry it.
+ * bone) stands in the full table only: `sr26.ts` reads it.
  */
 const REFUSE = 52;
 
 /**
- * Rows of the table, in its order. Protein stays as printed: N times the factor of the food, not always 6.25.
+ * Rows of the table, in its order. Protein stays as printed: N times the factor of the food, not always 6.25; the
+ * factor stands in the full table only.
  * @param json text of the package's `json/full.json`
  * @throws TableError on a row without a five-digit number, a name, or with a figure that is no amount
  */
@@ -89,6 +90,7 @@ export function readSr28(json: string): TableRow[] {
       tableGroup: ndb.slice(0, 2),
       composition,
       sd: {},
+      suggestible: false,
       ...readRefuse(ndb, row[REFUSE]),
     };
   });

@@ -11,6 +11,14 @@ export interface TableRow {
   readonly sd: Composition;
   /** Percent of the weight as purchased that is not eaten (peel, core, shell); absent where the table is silent. */
   readonly refuse?: number;
+  /** What that part is, in the table's words. */
+  readonly refuseDescription?: string;
+  /** Latin name, where the table gives one. */
+  readonly scientific?: string;
+  /** Nitrogen factor that the protein was counted with; absent where nobody says. */
+  readonly proteinFactor?: number;
+  /** Whether it is a plain food that names no maker, so that advice may bring it in. */
+  readonly suggestible: boolean;
   /** Only where it does not follow from the reference number. */
   readonly source?: string;
 }

@@ -7,7 +7,7 @@
  * at least that probability, whatever the distribution (conformal prediction; Vovk, Gammerman, Shafer 2005,
  * "Algorithmic Learning in a Random World": from memory).
  */
-import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Comparison } from './pairs.ts';
 import { publishedDrying } from './retention.ts';
 
@@ -65,6 +65,11 @@ const FOLLOWS: Partial<Record<Tag, Tag>> = {
   F18D3N3: 'FAPU',
 };
 
+/** The nutrient whose fit another one takes. Amino acids go with the protein (heat takes some of the lysine besides). */
+function leadOf(tag: Tag): Tag {
+  return FOLLOWS[tag] ?? (nutrient(tag).group === 'amino acid' ? 'PROCNT' : tag);
+}
+
 /** Classes pooled for a nutrient that has too few figures of its own. */
 const CLASSES: readonly (readonly Tag[])[] = [
   ['FIBTG', 'SUGAR', 'STARCH'],
@@ -86,7 +91,7 @@ export function fitSpread(comparisons: readonly Comparison[]): Spread {
   const general: Partial<Record<Tag, Fit>> = {};
   for (const { tag } of NUTRIENTS) {
     if (tag === 'WATER' || NOTHING_KNOWN.includes(tag)) continue;
-    const lead = FOLLOWS[tag] ?? tag;
+    const lead = leadOf(tag);
     if (!isVitamin(lead)) {
       general[tag] = fitOne(lead, comparisons, 1, 'dry matter');
       continue;

@@ -2,7 +2,7 @@
  * Foods that the USDA table holds both fresh and dried, and what their figures say about drying.
  * `pairs.json` names every such pair: those compared, with single figures left out and why, and those left out whole.
  */
-import type { Tag } from '../../nutrition/nutrients.ts';
+import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Figures } from '../food.ts';
 import type { Reference } from '../reference.ts';
 import { concentration } from './concentration.ts';
@@ -87,6 +87,12 @@ function halfStep(tag: Tag): number {
 const DERIVED: readonly Tag[] = ['ENERC_KCAL', 'CHOCDF'];
 /** Repeats of a figure already compared, by definition or in another unit. */
 export const REPEATS: readonly Tag[] = ['FOLFD', 'FOLDFE', 'FOLAC', 'VITD_IU', 'VITA_RAE'];
+/**
+ * Not compared: release 26 filled most of these in by ratio, from another form of the food or from the protein or fat
+ * they are a part of, so that they say nothing of drying that the whole does not say.
+ */
+const isFilledIn = (tag: Tag) =>
+  tag === 'STARCH' || tag === 'F18D2CN6' || tag === 'F18D3N3' || nutrient(tag).group === 'amino acid';
 /** A window this narrow does not hold the dry-matter figure by chance. */
 const NARROW = 0.06;
 /** Share of calculated figures above which the whole row counts as calculated. */
@@ -118,7 +124,9 @@ export function comparePairs(reference: Reference): Compared {
     const factor = concentration(moistureOf(fresh, pair.fresh), moistureOf(dried, pair.dried));
     const known = (Object.entries(fresh.composition) as [Tag, number][]).flatMap(([tag, before]) => {
       const after = dried.composition[tag];
-      return tag !== 'WATER' && before > 0 && after !== undefined ? [{ tag, before, after }] : [];
+      return tag !== 'WATER' && !isFilledIn(tag) && before > 0 && after !== undefined
+        ? [{ tag, before, after }]
+        : [];
     });
     const worked = known.filter(
       ({ tag, before, after }) => !DERIVED.includes(tag) && looksCalculated(tag, before, after, factor),

@@ -114,7 +114,7 @@ export function dryingReport(reference: Reference): string {
       ],
     ),
     '## Not in the table',
-    'SR28 has no dried celery or celery flakes, and no fresh row of chervil, marjoram, oregano, sage, savory or tarragon. The abbreviated table does not say which figures were measured, so rows found to be copied, calculated or imputed are named above; others may remain.',
+    'SR28 has no fresh row of chervil, marjoram, oregano, sage, savory or tarragon. The abbreviated table does not say which figures were measured, so rows found to be copied, calculated or imputed are named above; others may remain.',
   ].join('\n\n')}\n`;
 }
 

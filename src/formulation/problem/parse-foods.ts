@@ -1,5 +1,6 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
 import { impossible } from '../../foods/impossible.ts';
+import { whyMissing } from '../../foods/missing-ref.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
 import { LEAST_PROTEIN_FACTOR, MOST_PROTEIN_FACTOR } from '../../nutrition/energy.ts';
@@ -141,12 +142,7 @@ function figures(
     );
   }
   const ref = f.ref === undefined ? undefined : text(f.ref, `${at}/ref`);
-  if (ref !== undefined && !reference.get(ref)) {
-    throw new ProblemError(
-      `${at}/ref`,
-      `no food ${show(ref)} in the reference tables; find one with: npx pouchful foods search <words>`,
-    );
-  }
+  if (ref !== undefined && !reference.get(ref)) throw new ProblemError(`${at}/ref`, whyMissing(ref));
   const low = amounts(f.low, `${at}/low`);
   const high = amounts(f.high, `${at}/high`);
   for (const [tag, least] of Object.entries(low ?? {}) as [Tag, number][]) {
