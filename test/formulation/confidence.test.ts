@@ -8,6 +8,7 @@ import { parseProblem } from '../../src/formulation/problem/parse.ts';
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { draws } from '../draws.ts';
+import { asCounted, sdAsCounted } from './as-counted.ts';
 import { randomFrom } from './problems.ts';
 
 const reference = loadReference();
@@ -35,7 +36,7 @@ function draw(seed: number) {
     ),
   ];
   const rules = TAGS.map((nutrient) => {
-    const mean = foods.reduce((s, f) => s + f.composition[nutrient]!, 0) / foods.length;
+    const mean = foods.reduce((s, f) => s + asCounted(f, nutrient)!, 0) / foods.length;
     return { nutrient, min: mean * (0.6 + 0.35 * random()), max: mean * (1.1 + 0.4 * random()) };
   });
   return { foods, rules };
@@ -54,8 +55,8 @@ test(`${NEAREST} nearest mixes at 90 % agree with tangent cuts over a dual quadr
     met++;
     const x = foods.map((f) => result.shares[f.ref]!);
     for (const rule of rules) {
-      const mean = x.reduce((s, v, i) => s + (v / 100) * foods[i]!.composition[rule.nutrient]!, 0);
-      const sd = Math.hypot(...x.map((v, i) => (v / 100) * foods[i]!.sd[rule.nutrient]!));
+      const mean = x.reduce((s, v, i) => s + (v / 100) * asCounted(foods[i]!, rule.nutrient)!, 0);
+      const sd = Math.hypot(...x.map((v, i) => (v / 100) * sdAsCounted(foods[i]!, rule.nutrient)!));
       expect(mean - Z90 * sd).toBeGreaterThanOrEqual(rule.min - 1e-6);
       expect(mean + Z90 * sd).toBeLessThanOrEqual(rule.max + 1e-6);
       expect(result.in_range_chance[rule.nutrient]!).toBeGreaterThan(0.9 - 1e-6);
@@ -87,7 +88,8 @@ function simulate(
     const content = x.reduce(
       (s, v, i) =>
         s +
-        (v / 100) * (foods[i]!.composition[rule.nutrient]! + normal(random) * foods[i]!.sd[rule.nutrient]!),
+        (v / 100) *
+          (asCounted(foods[i]!, rule.nutrient)! + normal(random) * sdAsCounted(foods[i]!, rule.nutrient)!),
       0,
     );
     if (content >= rule.min && content <= rule.max) inside++;
@@ -107,7 +109,7 @@ function cutDual(foods: readonly ReferenceFood[], rules: ReturnType<typeof draw>
     { tag: r.nutrient, sign: -1, bound: r.max },
   ]);
   for (const s of sides)
-    planes.push({ a: foods.map((f) => (s.sign * f.composition[s.tag]!) / 100), b: s.sign * s.bound });
+    planes.push({ a: foods.map((f) => (s.sign * asCounted(f, s.tag)!) / 100), b: s.sign * s.bound });
   const from1 = <T>(list: readonly T[]) => [0 as unknown as T, ...list];
   for (let round = 0; ; round++) {
     const all = [{ a: foods.map(() => 1), b: 100 }, ...planes];
@@ -117,13 +119,13 @@ function cutDual(foods: readonly ReferenceFood[], rules: ReturnType<typeof draw>
     const x = solution.slice(1);
     let cut = false;
     for (const s of sides) {
-      const q = foods.map((f) => (Z90 * f.sd[s.tag]!) / 100);
+      const q = foods.map((f) => (Z90 * sdAsCounted(f, s.tag)!) / 100);
       const length = Math.hypot(...q.map((v, i) => v * x[i]!));
-      const mean = x.reduce((sum, v, i) => sum + (v / 100) * foods[i]!.composition[s.tag]!, 0);
+      const mean = x.reduce((sum, v, i) => sum + (v / 100) * asCounted(foods[i]!, s.tag)!, 0);
       if (s.sign * mean - length >= s.sign * s.bound - 1e-8) continue;
       cut = true;
       planes.push({
-        a: foods.map((f, i) => (s.sign * f.composition[s.tag]!) / 100 - (q[i]! * q[i]! * x[i]!) / length),
+        a: foods.map((f, i) => (s.sign * asCounted(f, s.tag)!) / 100 - (q[i]! * q[i]! * x[i]!) / length),
         b: s.sign * s.bound,
       });
     }
@@ -167,7 +169,7 @@ function drawPlain(seed: number) {
     ),
   ];
   const rules = TAGS.map((nutrient) => {
-    const mean = foods.reduce((s, f) => s + f.composition[nutrient]!, 0) / foods.length;
+    const mean = foods.reduce((s, f) => s + asCounted(f, nutrient)!, 0) / foods.length;
     return { nutrient, min: mean * (0.5 + 0.35 * random()), max: mean * (1.1 + 0.4 * random()) };
   });
   return { foods, rules };
@@ -196,8 +198,8 @@ test(`over ${TRIED} mixes at 90 %, simulated compositions are in range 90 % of t
     met++;
     const parts = foods.map((f) => ({
       share: result.shares[f.ref]! / 100,
-      mean: TAGS.map((t) => f.composition[t]!),
-      sd: TAGS.map((t) => f.sd[t] ?? variationOf(t, f.group)!.cv * f.composition[t]!),
+      mean: TAGS.map((t) => asCounted(f, t)!),
+      sd: TAGS.map((t) => sdAsCounted(f, t) ?? variationOf(t, f.group)!.cv * asCounted(f, t)!),
     }));
     const random = randomFrom(seed * 104_729);
     const kept = TAGS.map(() => 0);

@@ -2,6 +2,7 @@
 import type { Reference, ReferenceFood } from '../../src/foods/reference.ts';
 import type { Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
+import { asCounted } from './as-counted.ts';
 
 export interface DrawnProblem {
   foods: Ingredient[];
@@ -88,7 +89,7 @@ export function drawProblem(
     }
     if (kind < 0.3) {
       const [top, bottom] = [pick(TAGS), pick(TAGS)];
-      const even = (t: Tag) => chosen.reduce((s, f) => s + f.composition[t]!, 0) / chosen.length;
+      const even = (t: Tag) => chosen.reduce((s, f) => s + asCounted(f, t)!, 0) / chosen.length;
       return {
         ratio: [top, bottom],
         on,
@@ -96,8 +97,8 @@ export function drawProblem(
       };
     }
     const tag = pick(TAGS);
-    const even = chosen.reduce((s, f) => s + f.composition[tag]!, 0) / chosen.length;
-    const other = on === 'ration' ? refs.get(beside[0]!.ref!)!.composition[tag]! : even;
+    const even = chosen.reduce((s, f) => s + asCounted(f, tag)!, 0) / chosen.length;
+    const other = on === 'ration' ? asCounted(refs.get(beside[0]!.ref!)!, tag)! : even;
     const part = on === 'ration' ? beside[0]!.share_of_ration / 100 : 0;
     const bounds = window(even * (1 - part) + other * part, random, tightness, shift, round);
     return { nutrient: tag, on, ...bounds, ...(random() < 0.2 ? { basis: 'DM' } : {}) };
