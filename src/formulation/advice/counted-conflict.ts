@@ -3,7 +3,7 @@
  * elastic program says nothing: each question is asked of {@link OuterApproximation} with the bounds in question alone.
  */
 import type { Reference } from '../../foods/reference.ts';
-import { isCautioned } from '../amounts/apply-cautions.ts';
+import { hasCaution } from '../amounts/apply-cautions.ts';
 import { deletionFilter } from '../explain/conflict.ts';
 import { outwards } from '../explain/outwards.ts';
 import { ruleAt } from '../problem/at-pointer.ts';
@@ -72,7 +72,7 @@ export class CountedConflict {
       .filter(
         ({ food }) => food.plain && !taken.has(food.ref) && (group === undefined || food.group === group),
       )
-      .filter(({ food }) => !isCautioned(food.ref, problem, reference))
+      .filter(({ food }) => !hasCaution(food.ref, problem, reference))
       .slice(0, MOST_TRIED)
       .map(({ food }) => addition(food, some.atLeast, ids, dearest(problem)))
       .filter(mends)

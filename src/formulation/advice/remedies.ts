@@ -1,6 +1,6 @@
 /** What would mend a problem that no mix can solve: the least loosening of one bound, or one further food. */
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
-import { isCautioned } from '../amounts/apply-cautions.ts';
+import { hasCaution } from '../amounts/apply-cautions.ts';
 import { type Elastic, KEPT } from '../explain/elastic.ts';
 import { outwards } from '../explain/outwards.ts';
 import { joined } from '../explain/sentences.ts';
@@ -133,7 +133,7 @@ function loosenSentence(bound: LinearBound, to: number): string {
 /**
  * Foods, one of which would make the problem solvable: the best of those that keepers really use, and then of the plain
  * rest of the tables, each least share needed first. Only foods that are fed dry, of which every ruled amount is known,
- * and that the caution list neither blocks nor caps.
+ * and of which the caution list says nothing.
  */
 export function additions(elastic: Elastic, problem: Problem, reference: Reference): Addition[] {
   const taken = new Set(problem.foods.map((f) => f.ref));
@@ -148,7 +148,7 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
         !taken.has(food.ref) && ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),
     )
     .map(({ food, amounts }) => ({ food, content: elastic.contentOf(amounts) }));
-  const allowed = (food: ReferenceFood) => !isCautioned(food.ref, problem, reference);
+  const allowed = (food: ReferenceFood) => !hasCaution(food.ref, problem, reference);
   const plain = candidates.filter(({ food }) => food.plain);
   const usual = leastShares(elastic, plain, MOST_USUAL, allowed);
   // With cones each trial is slow: then the foods that keepers use are enough.

@@ -62,7 +62,12 @@ export function cautionNotes(problem: Problem, reference: Reference): CautionNot
   );
 }
 
-/** Whether the caution list blocks or caps a reference food, so that no advice names it. */
+/** Whether the caution list says anything of a reference food: then it is not brought up as a remedy. */
+export function hasCaution(ref: string, problem: Problem, reference: Reference): boolean {
+  return hitsOn({ id: ref, ref }, problem, reference).length > 0;
+}
+
+/** Whether the caution list blocks or caps a reference food, so that no swap names it. */
 export function isCautioned(ref: string, problem: Problem, reference: Reference): boolean {
   return rulingOn({ id: ref, ref }, problem, reference) !== undefined;
 }
