@@ -193,6 +193,11 @@ const NAMES: readonly (readonly [id: string, yes: string, no: string])[] = [
     'Roasted beechnuts; Buchweizen; Geröstete Bucheckern; Faines grillées; Beech leaves; Beukenblad; Geroosterde beukennootjes',
   ],
   [
+    'salt-lick',
+    'Salt lick; Salt stones; Mineral lick; Salzleckstein; Lecksteine; Pierre à sel; Blocs de sel; Liksteen; Zoutstenen; Piedra de sal; Bloque mineral',
+    'Salt; Sea salt; Mineral salts; Mineralstoffe; Sel marin; Zout; Sal marina; Salsify',
+  ],
+  [
     'hellebore',
     'Hellebore; Christmas rose; Lenten roses; Helleborus niger; Nieswurz; Christrosen; Hellébore; Ellébores; Rose de Noël; Nieskruid; Kerstroos; Eléboro',
     'Rose petals; Rosenblüten; Roses séchées; Rozenblaadjes; Pétalos de rosa; Christmas mix',
@@ -288,7 +293,7 @@ const ALSO: readonly (readonly [id: string, yes: string, no: string])[] = [
   ],
   [
     'salt',
-    'Salt; Salt lick; Rock salt; Himalayan salt; Salzleckstein; Steinsalz; Sel; Gros sel; Zout; Zoutsteen; Sal marina; Sal gorda',
+    'Salt; Sodium chloride; Rock salt; Himalayan salt; Salz; Natriumchlorid; Steinsalz; Sel; Gros sel; Zout; Zoutsteen; Sal marina; Sal gorda',
     'Unsalted nuts; Salad; Ohne Salz; Salat; Sans sel; Salade; Zonder zout; Sin sal; Salvado de trigo',
   ],
   [
@@ -356,7 +361,8 @@ describe('rulings', () => {
     ['organ-meat', 'limit', 1],
     ['brazil-nut', 'limit', 0.5],
     ['kelp', 'limit', 0.1],
-    ['salt', 'limit', 0],
+    ['salt', 'limit', 0.05],
+    ['salt-lick', 'never', undefined],
     ['beech-mast', 'limit', 1],
     ['mushroom', 'limit', 2],
     ['sweet-clover', 'limit', 5],
