@@ -128,6 +128,11 @@ const NAMES: readonly (readonly [id: string, yes: string, no: string])[] = [
     'Vitamin A; Vitamin E 100 mg; Vitamine; Vitamines; Vitaminen; Vitaminas',
   ],
   [
+    'medicated-feed',
+    'Medicated feed; Chick crumbs; Chick starter with coccidiostat; Monensin; Amoxicillin; Fütterungsarzneimittel; Kükenfutter mit Kokzidiostatikum; Antibiotika; Aliment médicamenteux; Aliment poussins; Kuikenkruimels; Antibioticum; Pienso medicado; Antibióticos',
+    'Unmedicated chick crumbs; Antibiotic-free chicken; Kükenstarter ohne Kokzidiostatika; Kuikenvoer zonder coccidiostatica; Poussin cuit; Probiotics; Chickpea flakes',
+  ],
+  [
     'raw-dough',
     'Raw dough; Bread dough; Pizza dough; Cookie dough; Teig; Hefeteig; Roher Teig; Pâte à pain; Pâte crue; Levain; Deeg; Brooddeeg; Rauw deeg; Masa de pan; Masa cruda; Masa madre',
     'Doughnut; Teigwaren; Pâtes complètes; Deegwaren; Pan de masa madre; Pain au levain; Amasada',
@@ -371,6 +376,7 @@ describe('rulings', () => {
     ['lupin-raw', 'never', undefined],
     ['wild-mushroom', 'never', undefined],
     ['fish-liver-oil', 'never', undefined],
+    ['medicated-feed', 'never', undefined],
   ])('%s: %s %s', (id, severity, maxShare) => {
     expect(ruling(id)).toEqual([severity, maxShare]);
   });
