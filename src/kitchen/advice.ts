@@ -64,7 +64,7 @@ export const STEP_PRACTICE: Readonly<Record<StepKind, string>> = {
   buy: '0: into the freezer or the oven on the day it is bought.',
   freeze: `3 to 4 days (${PRACTICE}); big bags take longer.`,
   thaw: `3 to 4 days (${PRACTICE}).`,
-  dry: `About 6 hours in a fan oven, so one day (${PRACTICE}).`,
+  dry: `About 6 hours in a fan oven for vegetables, longer and gentler for herbs and leaves, with you at home all the while: so one day (${PRACTICE}).`,
   weigh: 'One day.',
   'change-over': `10 to 14 days (${PRACTICE}); 0 where the animals know all of it.`,
 };

@@ -72,7 +72,21 @@ describe('drying on a phone', () => {
     await page.getByText('90 °C, 6 h').waitFor();
     await page.getByText('57 to 60 °C, 6 to 16 h').waitFor();
     await page.getByText(/Dry in the oven only where no young children/).waitFor();
+    await page.getByText(/never leave it running alone or overnight/).waitFor();
     await clean(page);
+    // What is said of chopped vegetables is offered for them alone.
+    for (const [kind, way, celsius] of [
+      ['Herb or flower', '35 to 46 °C, 2 to 24 h', '46'],
+      ['Leafy vegetable', '35 to 50 °C, 4 to 24 h', '50'],
+      ['Fruit', '57 to 60 °C, 6 to 36 h', '60'],
+    ] as const) {
+      await field('Kind').selectOption(kind);
+      await page.getByText(way).waitFor();
+      expect(await page.getByText('90 °C, 6 h').count()).toBe(0);
+      expect(await field('Temperature').inputValue()).toBe(celsius);
+    }
+    await field('Kind').selectOption('Vegetable, in pieces');
+    await page.getByText('90 °C, 6 h').waitFor();
     await field('Taken from the lot').fill('600');
     await field('Trimmed and ready').fill('610');
     await button('Start this load').or(button('Start drying')).click();

@@ -80,7 +80,7 @@ describe('the demo problem', () => {
     expect(pretty.status).toBe(0);
     expect(pretty.stdout).toMatch(/^(Surely i|I)n range.*: /);
     expect(pretty.stdout).toContain('Not veterinary advice');
-    expect(pretty.stdout).toMatch(/Cautions:\n {2}Lentils, raw dry: .+ \[Grant/);
+    expect(pretty.stdout).toMatch(/Cautions:\n(?: {2}.+\n)* {2}Lentils, raw dry: .+ \[Grant/);
   });
 });
 

@@ -335,7 +335,7 @@ describe('tolerance of the next food', () => {
   test('is said in plain words', () => {
     withWeighOut(demo.batch, { mostGrams: 360 }, (w) => {
       expect(w.next()!.sentence).toBe(
-        'Pour 8 g of Linseed (8 g on a scale that is not tared): anything up to 45 g keeps the ration in range; anything up to 54 g if the batch may grow to 360 g.',
+        'Pour 8 g of Linseed (8 g on a scale that is not tared): anything up to 15 g keeps the ration in range; anything up to 18 g if the batch may grow to 360 g.',
       );
     });
   });

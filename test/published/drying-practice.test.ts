@@ -12,7 +12,7 @@ import { planDrying } from '../../src/kitchen/drying/tray-runs.ts';
 
 const reference = loadReference();
 const celsius = (fahrenheit: number) => Math.round(((fahrenheit - 32) * 5) / 9);
-const published = (kind: 'vegetable' | 'herb') =>
+const published = (kind: 'vegetable' | 'leaf' | 'herb') =>
   waysToDry(kind, 'dehydrator').find((w) => w.known === 'published')!;
 
 describe('how to dry', () => {
@@ -27,6 +27,20 @@ describe('how to dry', () => {
 
   it('herbs at 95-115 F: Penn State Extension, in The Bradford Era, 20 April 2022', () => {
     expect(published('herb').celsius).toEqual([celsius(95), celsius(115)]);
+  });
+
+  it('leaves within the 30-50 °C of medicinal plants: Müller, Heindl 2006, Drying of Medicinal Plants, ch. 17', () => {
+    const [low, high] = published('leaf').celsius;
+    expect(low).toBeGreaterThanOrEqual(30);
+    expect(high).toBe(50);
+  });
+
+  it('herbs and leaves up to 24 h at 40 °C: University of Maryland Eastern Shore Extension, herb drying', () => {
+    for (const kind of ['leaf', 'herb'] as const) {
+      const { celsius: degrees, hours } = published(kind);
+      expect(degrees[0] <= 40 && degrees[1] >= 40).toBe(true);
+      expect(hours[1]).toBe(24);
+    }
   });
 
   it('about 3 kg on a tray of 80 x 50 cm: FAO, sun drying', () => {

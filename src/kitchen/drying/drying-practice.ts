@@ -3,6 +3,8 @@
  * (`drying.json`, each with its source).
  */
 
+import { type Phrase, phraseFinder } from '../../foods/cautions/phrases.ts';
+import { type Language, tokensOf } from '../../foods/cautions/words.ts';
 import type { FoodGroup } from '../../foods/food.ts';
 import type { DryingRun } from '../model.ts';
 import data from './drying.json' with { type: 'json' };
@@ -46,6 +48,8 @@ interface Keeps {
 
 export interface DryingCaution {
   readonly device: Device | 'any';
+  /** `first`: said wherever a run is planned or goes on; `more`: for who wants to know more. */
+  readonly heed: 'first' | 'more';
   readonly sentence: string;
   readonly source: string;
 }
@@ -60,17 +64,40 @@ export const KEEPS = data.keeps as readonly Keeps[];
 
 const CAUTIONS = data.cautions as readonly DryingCaution[];
 
-/** What a food of some group is on the tray, unless the keeper says otherwise: a leafy vegetable is a "leaf". */
-export function dryKindOf(group: FoodGroup | undefined): DryKind {
-  return group === 'herb' || group === 'fruit' ? group : 'vegetable';
+/** What a name may say; `neither` takes back a word of the others within it ("chou-fleur" is no flower). */
+type Named = 'leaf' | 'herb' | 'neither';
+
+const findNamed = phraseFinder<Named>(
+  Object.entries(data.names).flatMap(([value, byLanguage]) =>
+    Object.entries(byLanguage).flatMap(([language, texts]) =>
+      texts.map((text): Phrase<Named> => ({ text, language: language as Language, value: value as Named })),
+    ),
+  ),
+);
+
+/**
+ * What a food is on the tray, unless the keeper says otherwise: by its group, and for vegetables and foods without a
+ * group by its name too, in five languages. A leaf or herb in doubt is one: it is then dried gently.
+ */
+export function dryKindOf(group: FoodGroup | undefined, name = ''): DryKind {
+  if (group === 'herb' || group === 'fruit') return group;
+  if (group !== undefined && group !== 'vegetable') return 'vegetable';
+  const hits = findNamed(tokensOf(name));
+  const neither = hits.filter((hit) => hit.value === 'neither');
+  const said = hits.filter((hit) => !neither.some((n) => n.first <= hit.first && n.last >= hit.last));
+  if (said.some((hit) => hit.value === 'herb')) return 'herb';
+  return said.length > 0 ? 'leaf' : 'vegetable';
 }
 
-/** Ways to dry that kind with that device: common practice and published, in this order. */
+/**
+ * Ways to dry that kind with that device: common practice and published, in this order. Common practice (90 °C for
+ * 6 h) is said of chopped vegetables, and is offered for nothing else.
+ */
 export function waysToDry(kind: DryKind, device: Device): DryingWay[] {
   return WAYS.filter((way) => way.kind === kind && (way.device ?? device) === device);
 }
 
-/** What to heed with that device. */
+/** What to heed with that device, what comes first before the rest. */
 export function dryingCautions(device: Device): DryingCaution[] {
   return CAUTIONS.filter((c) => c.device === device || c.device === 'any');
 }

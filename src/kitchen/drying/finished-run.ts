@@ -50,7 +50,7 @@ export function finishedRun(
         : (p.freshSd ?? 0),
     ...(p.scaleStep !== undefined && { scaleStep: p.scaleStep }),
   });
-  const keep = dryEnough(actual, p.kind ?? run.kind ?? dryKindOf(fresh.group));
+  const keep = dryEnough(actual, p.kind ?? run.kind ?? dryKindOf(fresh.group, fresh.name));
   return { ...actual, keep, figures: driedForm(food, actual.moisture) };
 }
 

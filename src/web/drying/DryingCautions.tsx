@@ -4,14 +4,19 @@ import { type Device, type DryKind, dryingCautions } from '../../kitchen/drying/
 
 export function DryingCautions({ device, kind }: { device: Device; kind: DryKind }) {
   const dusty = kind === 'herb' || kind === 'leaf';
-  const [first, ...others] = dryingCautions(device);
+  const cautions = dryingCautions(device);
+  const others = cautions.filter((c) => c.heed === 'more');
   return (
     <section className="dry-cautions" aria-label="Heed while it dries">
-      {first && (
-        <p className="notice-line">
-          {first.sentence} <span className="source">({first.source})</span>
-        </p>
-      )}
+      <ul className="notice-line">
+        {cautions
+          .filter((c) => c.heed === 'first')
+          .map((c) => (
+            <li key={c.sentence}>
+              {c.sentence} <span className="source">({c.source})</span>
+            </li>
+          ))}
+      </ul>
       <details>
         <summary>More to heed while it dries</summary>
         <ul>

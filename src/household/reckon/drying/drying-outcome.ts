@@ -9,11 +9,11 @@ import type { DryingRun } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { cupboardFoods } from '../cupboard/lot-foods.ts';
 
-/** How the food of a lot behaves on the tray, by the group of the fresh food, else by that of the mix's. */
+/** How the food of a lot behaves on the tray, by group and name of the fresh food, else by those of the mix's. */
 export function kindOf(house: Household, food: string, fresh: Food | undefined): DryKind {
-  const named = cupboardFoods(house).find((f) => f.id === food)?.group;
-  const byFresh = dryKindOf(fresh?.group);
-  return byFresh === 'vegetable' ? dryKindOf(named) : byFresh;
+  const named = cupboardFoods(house).find((f) => f.id === food);
+  const byFresh = dryKindOf(fresh?.group, fresh?.name);
+  return byFresh === 'vegetable' ? dryKindOf(named?.group, named?.name) : byFresh;
 }
 
 export type Outcome =
