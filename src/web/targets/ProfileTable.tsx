@@ -74,6 +74,6 @@ export function boundName(b: TargetBound): string {
 }
 
 export function boundUnit(b: TargetBound): string {
-  if (!b.nutrient) return 'to 1';
+  if (!b.nutrient) return 'for each 1';
   return `${unitWord(nutrient(b.nutrient).unit)} ${BASIS_WORDS[b.basis]}`;
 }

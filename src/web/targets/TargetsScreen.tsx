@@ -79,7 +79,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
           </div>
           {waits && (
             <p id="why-not-yet" className="hint">
-              {unconfirmedWords(profile)}
+              {unconfirmedWords(profile, 'below')}
             </p>
           )}
           {(save.error ?? erase.error) && (

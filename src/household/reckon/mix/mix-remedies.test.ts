@@ -51,7 +51,7 @@ describe('remedies', () => {
         nutrient: 'FAT',
         max: 9,
         on: 'ration',
-        source: 'own choice since 2026-03-14; the target says otherwise (no source)',
+        source: 'own choice since 2026-03-14; the target has at most 7 (no source)',
       },
       { group: 'seed', max: 61 },
     ]);

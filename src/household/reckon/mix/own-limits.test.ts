@@ -56,7 +56,9 @@ describe('a limit that gives way', () => {
   it('is on record with what it was, and says so as its source', () => {
     const next = fatTo(7.5);
     expect(rules(next)[FAT]).toMatchObject({ nutrient: 'FAT', min: 4, max: 7.5 });
-    expect(rules(next)[FAT]?.source).toMatch(/^own choice since 2026-03-14.*common practice, no source/);
+    expect(rules(next)[FAT]?.source).toMatch(
+      /^own choice since 2026-03-14; the target has at least 4, at most 7 \(common practice, no source\)$/,
+    );
     expect(next.problem.own_limits).toEqual([{ was: rules(mix)[FAT], now: rules(next)[FAT], on: ON }]);
   });
 

@@ -82,14 +82,20 @@ function recorded(mix: Mix, row: number, before: Rule | undefined, on: Day): Mix
   }
   const now = {
     ...after,
-    source: `own choice since ${on}; the target says otherwise (${was.source ?? 'no source'})`,
+    source: `own choice since ${on}; the target has ${boundWords(was)} (${was.source ?? 'no source'})`,
   };
   const rules = mix.problem.rules.map((r, i) => (i === row ? now : r));
   return withRecord(withProblem(mix, { rules }), { was, now, on }, before);
 }
 
+function boundWords({ min, max }: Limit): string {
+  return [min !== undefined && `at least ${min}`, max !== undefined && `at most ${max}`]
+    .filter(Boolean)
+    .join(', ');
+}
+
 /** The record of a limit as it stands, where the keeper changed it before. */
-function recordOf(problem: Pick<Problem, 'own_limits'>, rule: Rule): OwnLimit | undefined {
+export function recordOf(problem: Pick<Problem, 'own_limits'>, rule: Rule): OwnLimit | undefined {
   return problem.own_limits?.find((l) => isOf(l, rule));
 }
 

@@ -1,6 +1,7 @@
 /** Limits of a target in words: before they give way, and after. */
 import { describe, expect, test } from 'vitest';
 import { demoHousehold } from '../../../household/demo.ts';
+import { withChanges } from '../../../household/reckon/mix/own-limits.ts';
 import { ownLimitWords, stepLines, whoseWords } from './limit-words.ts';
 
 const { problem } = demoHousehold().mixes[0]!;
@@ -20,6 +21,17 @@ describe('the step before a limit gives way', () => {
     ]);
     expect(stepLines(problem, { leftOut: [0, 99] }, String)).toEqual([
       { words: 'Protein, 17 to 19 %: left out.', source: 'common practice, no source' },
+    ]);
+  });
+
+  test('says what the target has where the keeper changed it before', () => {
+    const mix = withChanges(demoHousehold().mixes[0]!, [{ pointer: '/rules/1/max', from: 7, to: 7.5 }], on);
+    const changes = [{ pointer: '/rules/1/max', from: 7.5, to: 8 }];
+    expect(stepLines(mix.problem, { changes }, String)).toEqual([
+      {
+        words: 'Fat of the ration at most 8 % instead of 7.5 %.',
+        source: 'common practice, no source; the target has 4 to 7 %',
+      },
     ]);
   });
 

@@ -4,7 +4,7 @@ import { ruleAt } from '../../../formulation/problem/at-pointer.ts';
 import type { OwnLimit, Problem, Rule } from '../../../formulation/problem/problem.ts';
 import type { Change } from '../../../formulation/problem/result.ts';
 import { unitWords, words } from '../../../formulation/solve/bounds.ts';
-import { isLimitOfTarget } from '../../../household/reckon/mix/own-limits.ts';
+import { isLimitOfTarget, recordOf } from '../../../household/reckon/mix/own-limits.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { boundsText } from '../../shared/windows.ts';
 import { changeWords } from '../remedy-words.ts';
@@ -17,7 +17,7 @@ export interface LimitChange {
 
 interface StepLine {
   readonly words: string;
-  /** Where the limit comes from; undefined for what the keeper asked for. */
+  /** Where the limit of the target comes from; undefined for what the keeper asked for. */
   readonly source: string | undefined;
 }
 
@@ -40,10 +40,13 @@ export function stepLines(
   return [...moved, ...gone];
 }
 
+/** The source as the target has it, with its figures where the keeper changed them before. */
 function sourceAt(problem: Problem, pointer: string): string | undefined {
-  return isLimitOfTarget(problem, pointer)
-    ? (ruleAt(problem, pointer)?.source ?? 'no source given')
-    : undefined;
+  const rule = ruleAt(problem, pointer);
+  if (!rule || !isLimitOfTarget(problem, pointer)) return undefined;
+  const was = recordOf(problem, rule)?.was;
+  const source = (was ?? rule).source ?? 'no source given';
+  return was ? `${source}; the target has ${boundsText(was.min, was.max)}${unitOf(was)}` : source;
 }
 
 /** "Bramble’s target “Adult hamster”", "the target “Adult hamster”". */

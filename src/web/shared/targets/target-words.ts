@@ -8,10 +8,10 @@ export function targetOption(profile: TargetProfile): readonly [id: string, word
   return [profile.id, waiting ? `${profile.name} (from memory, not confirmed)` : profile.name];
 }
 
-/** Why a mix cannot follow the target; undefined where it can. */
-export function unconfirmedWords(profile: TargetProfile): string | undefined {
+/** Why a mix cannot follow the target; undefined where it can. @param where they are confirmed */
+export function unconfirmedWords(profile: TargetProfile, where = 'under Targets'): string | undefined {
   const { length } = unconfirmedBounds(profile);
   if (length === 0) return undefined;
   const figures = length === 1 ? 'One figure' : `${length} figures`;
-  return `${figures} of “${profile.name}” ${length === 1 ? 'is' : 'are'} from memory. A mix can follow it once you have confirmed ${length === 1 ? 'it' : 'them'} under Targets.`;
+  return `${figures} of “${profile.name}” ${length === 1 ? 'is' : 'are'} from memory. A mix can follow it once you have confirmed ${length === 1 ? 'it' : 'them'} ${where}.`;
 }
