@@ -6,8 +6,10 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import { demoHousehold } from '../household/demo.ts';
+import { withChanges, withRuleLeftOut } from '../household/reckon/mix/own-limits.ts';
 import { openStore, type Store } from '../household/store.ts';
-import { PROFILES } from '../targets/profiles.ts';
+import { confirmedProfile, withConfirmations } from '../targets/confirm.ts';
+import { PROFILES, profile } from '../targets/profiles.ts';
 import { createApp } from './app.ts';
 
 const demo = demoHousehold();
@@ -44,6 +46,42 @@ describe('the household', () => {
     const answer = await app.request('/api/household');
     expect(answer.status).toBe(200);
     expect(await answer.json()).toEqual(demo);
+  });
+
+  it('keeps what was confirmed of a target that comes with the program', async () => {
+    const nrc = profile('hamster-nrc')!;
+    const confirmed = confirmedProfile(nrc, { against: 'the printed edition', on: '2026-03-14' });
+    expect((await put('/api/profiles/hamster-nrc', confirmed)).status).toBe(204);
+    const [kept] = (await store.household()).profiles;
+    expect(withConfirmations(nrc, kept)).toEqual(confirmed);
+    const undated = {
+      ...confirmed,
+      bounds: [{ ...confirmed.bounds[0]!, confirmed: { against: 'x', on: '31' } }],
+    };
+    expect((await put('/api/profiles/hamster-nrc', undated)).status).toBe(400);
+  });
+
+  it('keeps with a mix and its versions the limits that the keeper made their own', async () => {
+    const changed = withChanges(mix, [{ pointer: '/rules/1/max', from: 7, to: 7.5 }], '2026-03-14');
+    const loosened = withRuleLeftOut(changed, 0, '2026-03-15');
+    expect((await put('/api/mixes/demo-mix', loosened)).status).toBe(204);
+    const version = {
+      id: 'v',
+      mixId: 'demo-mix',
+      name: 'Fatter',
+      problem: loosened.problem,
+      shares: {},
+      keptAt: '2026-03-15T08:00:00.000Z',
+    };
+    expect((await put('/api/versions/v', version)).status).toBe(204);
+    const { mixes, versions } = await store.household();
+    expect(mixes[0]?.problem.own_limits).toEqual(loosened.problem.own_limits);
+    expect(versions[0]?.problem.own_limits).toHaveLength(2);
+  });
+
+  it('opens with the targets that old households name', async () => {
+    for (const profileId of ['hamster-adult', 'hamster-adult-crude', 'hamster-nrc', 'mouse-nrc'])
+      expect((await put('/api/mixes/demo-mix', { ...mix, profileId })).status, profileId).toBe(204);
   });
 
   it('takes each kind of thing and gives it back', async () => {

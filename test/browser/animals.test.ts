@@ -4,8 +4,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
 import { story } from './story.ts';
 
-const ADULT = 'hamster-adult';
-const NRC = 'hamster-nrc';
+const ADULT = 'hamster-adult-crude';
+const DIETARY = 'hamster-adult';
 
 let bench: Bench;
 
@@ -47,20 +47,30 @@ describe.each([
     await page.getByLabel('Name').fill(name);
     expect(await target().inputValue()).toBe(ADULT);
     await page.getByLabel('Life stage').selectOption('growing');
-    expect(await target().inputValue()).toBe(NRC);
+    expect(await target().inputValue()).toBe(ADULT);
+    await page.getByText(/needed between 15 and 20 % protein .* Banta/).waitFor();
+    await page.getByLabel('Species', { exact: true }).selectOption('mouse');
+    await page.getByLabel('Life stage').selectOption('breeding');
+    expect(await target().inputValue()).toBe('mouse-nrc-breeding');
+    await page.getByLabel('Species', { exact: true }).selectOption('dwarf hamster');
+    await page.getByText(/No figures for dwarf hamsters are in the program/).waitFor();
+    await page.getByText(/No figures for pregnant or nursing animals are in the program/).waitFor();
     await page.getByLabel('Life stage').selectOption('old');
     expect(await target().inputValue()).toBe(ADULT);
     await page.getByText(/ask a vet whether the adult ranges/).waitFor();
     await page.getByLabel('Species', { exact: true }).selectOption('gerbil');
     await page.getByText(/No target profile for a gerbil is in the program/).waitFor();
     await page.getByLabel('Species', { exact: true }).selectOption('golden hamster');
-    await target().selectOption('hamster-adult-crude');
+    await target().selectOption('hamster-nrc');
+    await page.getByText(/are from memory\. A mix can follow it once/).waitFor();
+    await target().selectOption(DIETARY);
     await page.getByLabel('Life stage').selectOption('growing');
-    expect(await target().inputValue()).toBe('hamster-adult-crude');
+    expect(await target().inputValue()).toBe(DIETARY);
     await clean(page);
-    await page.getByRole('button', { name: 'Use “Hamster, NRC needs”' }).click();
-    expect(await target().inputValue()).toBe(NRC);
+    await page.getByRole('button', { name: 'Use “Adult hamster”' }).click();
+    expect(await target().inputValue()).toBe(ADULT);
     expect(await page.getByRole('button', { name: /^Use “/ }).count()).toBe(0);
+    await target().selectOption(DIETARY);
   });
 
   test('a wrong amount is not kept, a right one is', async () => {
@@ -95,7 +105,7 @@ describe.each([
     await page.reload();
     await page.getByRole('heading', { name, level: 2 }).waitFor();
     await page.getByText('9.5 g', { exact: true }).waitFor();
-    await page.getByRole('link', { name: 'Hamster, NRC needs' }).waitFor();
+    await page.getByRole('link', { name: 'Adult hamster, dietary fibre' }).waitFor();
     expect(await page.getByRole('checkbox', { name: 'First mix' }).isChecked()).toBe(true);
     await page.getByText('out of First mix').waitFor();
     expect(await page.getByRole('button', { name: /^Take back/ }).count()).toBe(1);
@@ -107,7 +117,7 @@ describe.each([
     await page.getByLabel('Life stage').selectOption('adult');
     await page.getByRole('button', { name: 'Use “Adult hamster”' }).click();
     await page.getByRole('button', { name: 'Save animal' }).click();
-    await page.getByRole('link', { name: 'Adult hamster' }).waitFor();
+    await page.getByRole('link', { name: 'Adult hamster', exact: true }).waitFor();
     await page.getByRole('button', { name: 'Take back Nettle leaf, dried' }).waitFor();
   });
 

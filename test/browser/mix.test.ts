@@ -207,16 +207,58 @@ describe('foods come and go', () => {
   });
 });
 
-test('needs that rest on missing figures can be left out together', async () => {
+test('no mix follows a target from memory before it is confirmed', async () => {
   await page.reload();
   await page.getByRole('button', { name: 'Settings' }).click();
-  await page.getByLabel('Target profile').selectOption({ label: 'Hamster, NRC needs' });
+  const target = page.getByLabel('Target profile');
+  const before = await target.inputValue();
+  await target.selectOption('hamster-nrc');
+  await page
+    .getByRole('status')
+    .getByText(/are from memory\. A mix can follow it once/)
+    .waitFor();
+  expect(await target.inputValue()).toBe(before);
+  await page.getByRole('link', { name: 'Look at them' }).click();
+  const use = page.getByRole('button', { name: 'Use in the mix' });
+  expect(await use.isDisabled()).toBe(true);
+  await page.getByRole('button', { name: 'Confirm the figures' }).click();
+  await page.getByText(/Say what you checked them against/).waitFor();
+  await page.getByLabel('I have checked these figures against').fill('the printed edition');
+  await page.keyboard.press('Enter');
+  await page
+    .getByText(/you checked it against the printed edition on/)
+    .first()
+    .waitFor();
+  await page.reload();
+  await use.click();
+  await page.getByRole('link', { name: 'Mix', exact: true }).click();
+});
+
+test('needs that rest on missing figures can be left out together, after a step that says whose they are', async () => {
   await verdictIs('none');
-  await page.getByRole('button', { name: /^Do this: Leave out all/ }).click();
-  await expect.poll(() => page.getByRole('button', { name: /^Do this: Leave out all/ }).count()).toBe(0);
-  await page.getByText(/bounds of this target are left out/).waitFor();
-  await page.getByRole('button', { name: 'Bring back' }).click();
-  await verdictIs('none');
+  const all = page.getByRole('button', { name: /^Do this: Leave out all/ });
+  const step = page.getByRole('alertdialog', { name: /^Limits of Bramble’s target “Hamster, NRC needs”/ });
+  await all.press('Enter');
+  expect(await step.getByRole('listitem').count()).toBeGreaterThan(5);
+  await step
+    .getByText(/Source of the limit: NRC 1978/)
+    .first()
+    .waitFor();
+  await page.keyboard.press('Escape');
+  await step.waitFor({ state: 'detached' });
+  await all.press('Enter');
+  await step.getByRole('button', { name: 'Make them my own limits' }).press('Enter');
+  await expect.poll(() => all.count()).toBe(0);
+  const gone = page.getByRole('list', { name: 'Limits that you changed' }).getByRole('listitem');
+  await gone
+    .first()
+    .getByText(/left out by you on \d+ [A-Z]/)
+    .waitFor();
+  const many = await gone.count();
+  expect(many).toBeGreaterThan(5);
+  await gone.first().getByRole('button').press('Enter');
+  await expect.poll(() => gone.count()).toBe(many - 1);
+  expect(await axeFindings(page)).toEqual([]);
 });
 
 describe.each([

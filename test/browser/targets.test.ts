@@ -11,7 +11,7 @@ story();
 beforeAll(async () => {
   bench = await openBench();
   page = await bench.page();
-  await page.goto(`${bench.url}/#/targets`);
+  await page.goto(`${bench.url}/#/targets/hamster-adult-crude`);
 });
 afterAll(() => bench?.close());
 
@@ -20,8 +20,51 @@ test('a profile shows bounds, unit, fibre and source', async () => {
   expect(await page.getByRole('row', { name: /^Protein/ }).textContent()).toMatch(
     /17 to 19 g per 100 g as fed.*no source/,
   );
-  await page.getByText(/means total dietary fibre/).waitFor();
+  await page.getByText(/means crude fibre, as pet food labels print it/).waitFor();
   expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('link', { name: /^Adult hamster, dietary fibre/ }).click();
+  await page.getByText(/means total dietary fibre/).waitFor();
+  await page.getByRole('link', { name: /^Adult hamster hamster, adult/ }).click();
+  await page.getByText(/means crude fibre, as pet food labels print it/).waitFor();
+});
+
+test('limits are bound with their source, calcium against phosphorus', async () => {
+  await page.getByRole('link', { name: /^Adult hamster, with limits/ }).click();
+  expect(await page.getByRole('row', { name: /^Calcium to phosphorus/ }).textContent()).toContain(
+    '1 to 2 for each 1',
+  );
+  expect(await page.getByRole('row', { name: /^Selenium/ }).textContent()).toMatch(
+    /at most 56\.818.*2020\/2117/,
+  );
+  expect(await page.getByRole('button', { name: 'Use in the mix' }).isDisabled()).toBe(false);
+  await page.getByRole('link', { name: /^Adult hamster hamster, adult/ }).click();
+});
+
+test('figures from memory say so, also in a copy, until they are changed or confirmed', async () => {
+  await page.getByRole('link', { name: /^Hamster, NRC needs from memory/ }).click();
+  await page.getByRole('heading', { name: 'From memory' }).waitFor();
+  expect(await page.getByRole('button', { name: 'Use in the mix' }).isDisabled()).toBe(true);
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Copy and edit' }).click();
+  await page.getByLabel('Iron, at least').fill('10');
+  await page.keyboard.press('Tab');
+  // Another figure is not what the source said.
+  expect(await page.getByLabel('Source of iron').inputValue()).toBe('own choice');
+  expect(await page.getByLabel('Source of zinc').inputValue()).toContain('from memory');
+  await page.getByLabel('Zinc, counted').selectOption('per 1000 kcal');
+  expect(await page.getByLabel('Source of zinc').inputValue()).toBe('own choice');
+  expect(await page.getByRole('button', { name: 'Confirm the figures' }).isDisabled()).toBe(true);
+  await page.getByRole('button', { name: 'Save profile' }).click();
+  await page.getByText('Saved', { exact: true }).waitFor();
+  await page.getByLabel('I have checked these figures against').fill('the printed edition');
+  await page.getByRole('button', { name: 'Confirm the figures' }).click();
+  await page.getByRole('heading', { name: 'From memory' }).waitFor({ state: 'detached' });
+  await page
+    .getByText(/you checked it against the printed edition on/)
+    .first()
+    .waitFor();
+  expect(await page.getByRole('button', { name: 'Use in the mix' }).isDisabled()).toBe(false);
+  await page.getByRole('link', { name: /^Adult hamster hamster, adult/ }).click();
 });
 
 test('a copy is edited, saved and used in the mix', async () => {
@@ -50,6 +93,10 @@ test('it works on a phone', async () => {
   const phone = await bench.page(PHONE);
   await phone.goto(`${bench.url}/#/targets`);
   await phone.getByRole('button', { name: 'Copy and edit' }).waitFor();
+  expect(await overflow(phone)).toBe(0);
+  expect(await axeFindings(phone)).toEqual([]);
+  await phone.goto(`${bench.url}/#/targets/hamster-nrc`);
+  await phone.getByRole('heading', { name: 'From memory' }).waitFor();
   expect(await overflow(phone)).toBe(0);
   expect(await axeFindings(phone)).toEqual([]);
 });

@@ -48,12 +48,30 @@ describe('why', () => {
     await expect.poll(() => page.getByText('What follows is about the balanced mix.').count()).toBe(0);
   });
 
-  test('the bound is named with what letting it go would bring; one press does it, undo takes it back', async () => {
+  test('the bound is named with what letting it go would bring, and whose it is before it goes', async () => {
     expect(await reasons().count()).toBe(1);
     expect(await reasons().first().textContent()).toMatch(
       /^Fat of the ration stands at its most, 7 %\. Letting it go to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 1\.9 to 2\.5 %/,
     );
-    await page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' }).click();
+    const letGo = page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' });
+    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s target “Adult hamster/ });
+    await letGo.click();
+    await step.getByText('Fat of the ration at most 7.5 % instead of 7 %.').waitFor();
+    await step.getByText('Source of the limit: common practice, no source').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    // What is safe has the keyboard, and so has Escape.
+    expect(await page.locator(':focus').textContent()).toBe('Keep the limit');
+    await page.keyboard.press('Enter');
+    await step.waitFor({ state: 'detached' });
+    await letGo.press('Enter');
+    await step.waitFor();
+    await page.keyboard.press('Escape');
+    await step.waitFor({ state: 'detached' });
+    await page.locator('.window', { hasText: '4 to 7 g per 100 g' }).waitFor();
+    expect(await page.getByRole('list', { name: 'Limits that you changed' }).count()).toBe(0);
+
+    await letGo.press('Enter');
+    await step.getByRole('button', { name: 'Make it my own limit' }).press('Enter');
     await reasons().first().getByText('stands at its most, 7.5 %').waitFor();
     await verdictIs('in');
     await page.locator('.window', { hasText: '4 to 7.5 g per 100 g' }).waitFor();
@@ -65,6 +83,25 @@ describe('why', () => {
     await page.getByRole('button', { name: 'Balance the mix' }).click();
     await reasons().first().getByText('stands at its most, 7 %').waitFor();
     await verdictIs('in');
+  });
+
+  test('a limit that was changed is on record with its day, also after the page is opened again, and set back', async () => {
+    await page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' }).click();
+    await page.getByRole('button', { name: 'Make it my own limit' }).click();
+    const changed = page.getByRole('list', { name: 'Limits that you changed' }).getByRole('listitem');
+    const words = /^Fat limit raised from 7 to 7\.5 % by you on \d+ [A-Z][a-z]+ \d{4}\.Set back$/;
+    await changed.first().waitFor();
+    expect(await changed.allTextContents()).toEqual([expect.stringMatching(words)]);
+    // The print sheet says it too.
+    expect(await page.locator('.print-sheet').textContent()).toContain('Fat limit raised from 7 to 7.5 %');
+    await page.getByText('Saved', { exact: true }).first().waitFor();
+    await page.reload();
+    expect(await changed.first().textContent()).toMatch(words);
+    await page.getByRole('button', { name: /^Set back: Fat limit raised/ }).press('Enter');
+    await changed.first().waitFor({ state: 'detached' });
+    await page.locator('.window', { hasText: '4 to 7 g per 100 g' }).waitFor();
+    await verdictIs('in');
+    await reasons().first().getByText('stands at its most, 7 %').waitFor();
   });
 });
 
@@ -188,6 +225,14 @@ test('on a phone nothing scrolls sideways and nothing serious is found, light an
   await phone.goto(`${bench.url}/#/mix`);
   await phone.locator('.why-list li').first().waitFor();
   expect(await overflow(phone)).toBe(0);
+  await phone
+    .getByRole('button', { name: /^Let it go to/ })
+    .first()
+    .click();
+  await phone.getByRole('alertdialog').waitFor();
+  expect(await overflow(phone)).toBe(0);
+  expect(await axeFindings(phone)).toEqual([]);
+  await phone.getByRole('button', { name: 'Keep the limit' }).click();
   await tab('Trade-offs', phone);
   await phone.locator('.trade-point').first().click();
   await phone.getByRole('button', { name: 'Take this mix' }).waitFor();

@@ -13,6 +13,7 @@ import type {
   objectiveSchema,
   onSchema,
   overrideSchema,
+  ownLimitSchema,
   problemSchema,
   ratioRuleSchema,
   shareRuleSchema,
@@ -55,6 +56,9 @@ export interface CountRule extends Read<typeof countRuleSchema> {
 }
 export type Rule = NutrientRule | RatioRule | GroupRule | ShareRule | CountRule;
 
+/** A limit of the animal's target that the keeper changed in this mix. */
+export interface OwnLimit extends Read<typeof ownLimitSchema> {}
+
 /** What an aim makes less or more of; content per 100 g of the mix or the ration, or share of the mix. */
 export type Measured =
   | Pick<NutrientRule, 'nutrient' | 'on'>
@@ -78,6 +82,7 @@ export interface Problem extends Read<typeof problemSchema> {
   readonly rules: readonly Rule[];
   readonly beside: readonly Beside[];
   readonly aims?: readonly Aim[];
+  readonly own_limits?: readonly OwnLimit[];
 }
 
 /** Shares in percent of the mix by food id. */

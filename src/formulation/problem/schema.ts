@@ -119,6 +119,16 @@ export const countRuleSchema = z.strictObject({
   ...bounds,
 });
 
+/** A limit of the animal's target that the keeper changed in this mix: a record for people, not read by the arithmetic. */
+export const ownLimitSchema = z.strictObject({
+  /** The rule as the target has it. */
+  was: z.union([nutrientRuleSchema, ratioRuleSchema]),
+  /** As it stands among the rules; absent where it is left out. */
+  now: z.union([nutrientRuleSchema, ratioRuleSchema]).optional(),
+  /** ISO 8601 date of the last change. */
+  on: z.iso.date(),
+});
+
 const give = amount.optional();
 const moreOrLess = z.enum(['less', 'more']);
 export const aimSchema = z.union([
@@ -139,6 +149,8 @@ export const problemSchema = z
         z.union([nutrientRuleSchema, ratioRuleSchema, groupRuleSchema, shareRuleSchema, countRuleSchema]),
       )
       .max(500),
+    /** Limits of the target that the keeper made their own. */
+    own_limits: z.array(ownLimitSchema).max(500).optional(),
     beside: z.array(besideSchema).max(50),
     objective: objectiveSchema,
     /** Preferences, first things first; `objective` decides among the mixes they leave. */

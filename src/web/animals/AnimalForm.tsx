@@ -8,6 +8,8 @@ import { Choice } from '../shared/Choice.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
+import { targetOption } from '../shared/targets/target-words.ts';
+import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
 import { allProfiles, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
@@ -34,6 +36,7 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
   const profiles = allProfiles(house);
   const start = profileFor(species, lifeStage);
   const profileId = chosen ?? start.profileId;
+  const target = profiles.find((p) => p.id === profileId);
   const matching = profiles.find((p) => p.id === start.profileId)!;
   const changed = species.trim() !== animal?.species || lifeStage !== animal.lifeStage;
   const nameless = name.trim() === '';
@@ -113,12 +116,7 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
         />
       </div>
       <div className="fields">
-        <Choice
-          label="Target"
-          value={profileId}
-          options={profiles.map((p) => [p.id, p.name] as const)}
-          onChange={setChosen}
-        />
+        <Choice label="Target" value={profileId} options={profiles.map(targetOption)} onChange={setChosen} />
         <NumberInput
           label="Food a day"
           unit="g"
@@ -143,6 +141,11 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
               Use “{matching.name}”
             </Button>
           </div>
+        )}
+        {target && (
+          <p className="hint">
+            <Unconfirmed profile={target} />
+          </p>
         )}
         {start.notes.map((note) => (
           <p key={note} className="hint">

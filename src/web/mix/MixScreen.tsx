@@ -5,8 +5,8 @@ import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
-import { eatersOf, otherTarget, withAnimals } from '../../household/reckon/mix/eaters.ts';
-import { addFood, foodsByGroup, withProfile } from '../../household/reckon/mix/mix-edits.ts';
+import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { addFood, foodsByGroup } from '../../household/reckon/mix/mix-edits.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { windowViews } from '../shared/windows.ts';
@@ -16,6 +16,7 @@ import { useReferenceFoods } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { FoodPicker } from './foods/FoodPicker.tsx';
 import { GroupSection } from './foods/GroupSection.tsx';
+import { TargetNotes } from './limits/TargetNotes.tsx';
 import { MixAnimals } from './MixAnimals.tsx';
 import { MixHead } from './MixHead.tsx';
 import { MixSettings } from './MixSettings.tsx';
@@ -46,7 +47,6 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
   const bound = JSON.stringify(eaters);
   const effective = useCallback((m: Mix) => withAnimals(m, JSON.parse(bound)).mix, [bound]);
-  const other = otherTarget(kept, house.animals, profiles);
   const { mix, refusedBy } = useMemo(() => withAnimals(kept, JSON.parse(bound)), [kept, bound]);
   const view = useFormulation(mix, effective);
   const [sheet, setSheet] = useState(false);
@@ -94,18 +94,8 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
           refusedBy={refusedBy}
           onChange={(animalIds) => change((m) => ({ ...m, animalIds }))}
         />
-        {other && (
-          <p className="hint">
-            {other.name}’s own target is {other.profile.name}; this mix follows another.
-            <Button
-              className="quiet-button small"
-              onPress={() => void view.edit((m) => withProfile(m, other.profile))}
-            >
-              Follow {other.name}’s target
-            </Button>
-          </p>
-        )}
         <MixSettings mix={mix} view={view} />
+        <TargetNotes mix={kept} view={view} />
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         <div className="groups">
           {foodsByGroup(foods).map(([group, list]) => (

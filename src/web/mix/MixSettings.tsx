@@ -6,8 +6,11 @@ import type { Mix } from '../../household/model.ts';
 import { mostWater, withMostWater } from '../../household/reckon/mix/keep-dry.ts';
 import { isDryRule, MARGIN, withProblem, withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
+import type { TargetProfile } from '../../targets/profile.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
+import { targetOption, unconfirmedWords } from '../shared/targets/target-words.ts';
+import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { OBJECTIVES } from './advice/wishes/wish-words.ts';
@@ -29,12 +32,16 @@ const SPECIES = ['hamster', 'golden hamster', 'dwarf hamster', 'mouse', 'gerbil'
 export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { house } = useMixDraft();
   const [open, setOpen] = useState(false);
+  /** A target that was asked for and may not be followed yet. */
+  const [refused, setRefused] = useState<TargetProfile>();
   const panel = useId();
   const { problem } = mix;
   const profiles = allProfiles(house);
   const profile = profiles.find((p) => p.id === mix.profileId);
   const bound = problem.rules.filter((r) => ('nutrient' in r || 'ratio' in r) && !isDryRule(r)).length;
-  const leftOut = profile ? profile.bounds.length - bound : 0;
+  // Those that the keeper left out by name stand in a list of their own.
+  const named = problem.own_limits?.filter((l) => !l.now).length ?? 0;
+  const leftOut = profile ? profile.bounds.length - bound - named : 0;
   const { beside } = problem;
   /** One pellet is just that; where more is fed, each by its name. */
   const nameOf = (b: Beside) => (beside.length === 1 && b.ref === undefined ? 'pellet' : (b.name ?? b.id));
@@ -78,12 +85,17 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
             <Choice
               label="Target profile"
               value={mix.profileId}
-              options={profiles.map((p) => [p.id, p.name] as const)}
+              options={profiles.map(targetOption)}
               onChange={(id) => {
                 const next = profiles.find((p) => p.id === id);
-                if (next) void view.edit((m) => withProfile(m, next));
+                const waits = next && unconfirmedWords(next) !== undefined;
+                setRefused(waits ? next : undefined);
+                if (next && !waits) void view.edit((m) => withProfile(m, next));
               }}
             />
+            <p className="wide field-error" role="status">
+              {refused && <Unconfirmed profile={refused} />}
+            </p>
             <NumberInput
               label="Batch"
               unit="g"

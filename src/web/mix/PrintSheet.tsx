@@ -1,6 +1,7 @@
 /** What goes on paper: names, shares, grams and the verdict. Hidden on the screen. */
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { ownLimitWords } from './limits/limit-words.ts';
 import type { FormulationView } from './useFormulation.ts';
 import { headed } from './Verdict.tsx';
 
@@ -45,6 +46,9 @@ export function PrintSheet({
           ))}
         </tbody>
       </table>
+      {mix.problem.own_limits?.map((limit) => (
+        <p key={ownLimitWords(limit)}>{ownLimitWords(limit)}.</p>
+      ))}
       <p>Not veterinary advice. A home mix never replaces a complete food.</p>
     </div>
   );

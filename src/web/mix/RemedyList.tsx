@@ -1,14 +1,11 @@
 /** Which rules collide, and the changes that would mend it, each tried beforehand and one press away. */
-import { type ReactNode, useEffect, useState } from 'react';
-import { Button } from 'react-aria-components';
+import type { ReactNode } from 'react';
 import { joined } from '../../formulation/explain/sentences.ts';
 import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
-import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Collision, Remedy, Statement } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { groupName, hold, OTHER, withHolds, withoutRule } from '../../household/reckon/mix/mix-edits.ts';
+import { hold, withHolds } from '../../household/reckon/mix/mix-edits.ts';
 import {
-  changesOf,
   heldAt,
   insisted,
   isForeign,
@@ -16,10 +13,11 @@ import {
   wishedInstead,
   withRemedy,
 } from '../../household/reckon/mix/mix-remedies.ts';
+import { isLimitOfTarget, withRuleLeftOut } from '../../household/reckon/mix/own-limits.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { focusWhenThere } from '../shared/focus.ts';
-import { engine } from '../worker/engine.ts';
-import { changeWords, tableOf } from './remedy-words.ts';
+import { useWorking } from './live/useWorking.ts';
+import { Item, RemedyItem } from './RemedyItem.tsx';
 import './RemedyList.css';
 
 interface Props {
@@ -68,7 +66,21 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
       remedy={remedy}
       mix={mix}
       nameOf={nameOf}
-      act={() => mend((m) => withRemedy(m, remedy))}
+      act={(on) => mend((m) => withRemedy(m, remedy, on))}
+    />
+  );
+  const leave = (rows: readonly number[], words: string) => (
+    <Item
+      key={words}
+      words={words}
+      limits={
+        rows.some((row) => isLimitOfTarget(mix.problem, `/rules/${row}`))
+          ? { mix, change: { leftOut: rows }, nameOf }
+          : undefined
+      }
+      act={(on) =>
+        mend((m) => rows.toSorted((a, b) => b - a).reduce((left, row) => withRuleLeftOut(left, row, on), m))
+      }
     />
   );
 
@@ -92,7 +104,7 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
           <h3>Any one of these mends it</h3>
           <p className="hint">
             Each was tried: with it there is a mix that keeps every rule. “Do this” makes the change and
-            balances the mix; Undo takes it back.
+            balances the mix; Undo takes it back. Before a limit of the target gives way, you are asked.
           </p>
         </>
       )}
@@ -141,19 +153,14 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
       )}
       {leftOut.length > 0 && (
         <ul className="remedy-list">
-          {blind.length > 1 && (
-            <Item
-              words={`Leave out all ${blind.length} rules that rest on missing figures and are not met: ${blind.map((r) => ruleName(mix, r.index)).join(', ')}.`}
-              act={() => mend((m) => blind.reduceRight((left, r) => withoutRule(left, r.index), m))}
-            />
+          {blind.length > 1 &&
+            leave(
+              blind.map((r) => r.index),
+              `Leave out all ${blind.length} rules that rest on missing figures and are not met: ${blind.map((r) => ruleName(mix, r.index)).join(', ')}.`,
+            )}
+          {leftOut.map(({ index, sentence }) =>
+            leave([index], `Leave out the rule “${sentence.replace(/\.$/, '')}”.`),
           )}
-          {leftOut.map(({ index, sentence }) => (
-            <Item
-              key={index}
-              words={`Leave out the rule “${sentence.replace(/\.$/, '')}”.`}
-              act={() => mend((m) => withoutRule(m, index))}
-            />
-          ))}
         </ul>
       )}
     </section>
@@ -167,78 +174,6 @@ function Section(props: { title: string; hint: string; children: ReactNode }) {
       <p className="hint">{props.hint}</p>
       <ul className="remedy-list">{props.children}</ul>
     </>
-  );
-}
-
-function RemedyItem(props: { remedy: Remedy; mix: Mix; nameOf(id: string): string; act(): void }) {
-  const { remedy, mix, nameOf, act } = props;
-  if (remedy.kind === 'add') {
-    const { food, share } = remedy;
-    return (
-      <Item
-        words={`Add ${food.name}: ${share} % of the mix is enough.`}
-        act={act}
-        more={
-          <small>
-            In the tables ({tableOf(food.ref)}),{' '}
-            {food.group ? `group ${groupName(food.group)}` : groupName(OTHER)}
-            {food.price_per_kg !== undefined &&
-              `. Its price is taken as ${food.price_per_kg} per kg, like the dearest food; put in the real one`}
-            .
-          </small>
-        }
-      />
-    );
-  }
-  if (remedy.kind === 'loosen') return <Item words={remedy.sentence} act={act} />;
-  return (
-    <Item
-      words="Several bounds together:"
-      spoken={remedy.sentence}
-      act={act}
-      more={
-        <ul className="remedy-changes">
-          {changesOf(remedy).map((c) => (
-            <li key={c.pointer}>{changeWords(mix.problem, c, nameOf)}</li>
-          ))}
-        </ul>
-      }
-    />
-  );
-}
-
-/** Which of some changed problems a mix can solve, by key. */
-function useWorking(tried: readonly (readonly [key: string, problem: Problem])[]): readonly string[] {
-  const question = JSON.stringify(tried);
-  const [works, setWorks] = useState<{ question: string; keys: readonly string[] }>();
-  useEffect(() => {
-    let stale = false;
-    const asked = (JSON.parse(question) as [string, Problem][]).map(async ([key, problem]) => {
-      const answer = await engine.move(problem, {}, {});
-      return answer.ok && answer.value.status === 'optimal' ? [key] : [];
-    });
-    void Promise.all(asked).then(
-      (found) => stale || setWorks({ question, keys: found.flat() }),
-      () => {},
-    );
-    return () => {
-      stale = true;
-    };
-  }, [question]);
-  return works?.question === question ? works.keys : [];
-}
-
-function Item(props: { words: string; spoken?: string; more?: ReactNode; act(): void }) {
-  const { words, spoken, more, act } = props;
-  return (
-    <li>
-      <div>
-        {words} {more}
-      </div>
-      <Button className="button" aria-label={`Do this: ${spoken ?? words}`} onPress={act}>
-        Do this
-      </Button>
-    </li>
   );
 }
 

@@ -1,6 +1,7 @@
 /** The household as React sees it: one query, and changes that show at once and are taken back when refused. */
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { Household, Kept, Kind } from '../../household/model.ts';
+import { withConfirmations } from '../../targets/confirm.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { fetchHousehold, put, remove } from './api.ts';
@@ -57,7 +58,16 @@ export function isOwnProfile(profile: TargetProfile): boolean {
   return !PROFILES.some((p) => p.id === profile.id);
 }
 
-/** Published profiles first, then the keeper's own. */
+/**
+ * Published profiles first, then the keeper's own. What is stored under the id of a published one is what the keeper
+ * confirmed of it.
+ */
 export function allProfiles(house: Household): TargetProfile[] {
-  return [...PROFILES, ...house.profiles.filter(isOwnProfile)];
+  const published = PROFILES.map((p) =>
+    withConfirmations(
+      p,
+      house.profiles.find((kept) => kept.id === p.id),
+    ),
+  );
+  return [...published, ...house.profiles.filter(isOwnProfile)];
 }

@@ -3,6 +3,8 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { changedBound, OWN_CHOICE } from '../../targets/changed-bound.ts';
+import { unconfirmedBounds } from '../../targets/confirm.ts';
 import { finishProfile } from '../../targets/finish-profile.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { Choice } from '../shared/Choice.tsx';
@@ -10,27 +12,30 @@ import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { boundKey, boundName, boundUnit, FIBRE_SENTENCE } from './ProfileTable.tsx';
+import { ConfirmFigures } from './ConfirmFigures.tsx';
+import { BASIS_WORDS, boundName, boundUnit, FIBRE_SENTENCE, Standing } from './ProfileTable.tsx';
 import './targets.css';
+
+/** A nutrient to bound, or calcium against phosphorus; '' for none. */
+type Added = Tag | 'CA:P' | '';
 
 export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   const { mix, change } = useMixDraft();
   const save = useSave('profiles');
   const [draft, setDraft] = useState(profile);
-  const [added, setAdded] = useState<Tag | ''>('');
+  const [added, setAdded] = useState<Added>('');
   const dirty = JSON.stringify(draft) !== JSON.stringify(profile);
   const nameless = draft.name.trim() === '';
+  const keys = draft.bounds.map((b, i) => `${boundName(b)} ${sameBefore(draft.bounds, i)}`);
   const missing = NUTRIENTS.filter((n) => !draft.bounds.some((b) => b.nutrient === n.tag));
 
   const patchBound = (i: number, patch: Partial<TargetBound>) =>
-    setDraft((d) => ({ ...d, bounds: d.bounds.map((b, j) => (i === j ? { ...b, ...patch } : b)) }));
+    setDraft((d) => ({ ...d, bounds: d.bounds.map((b, j) => (i === j ? changedBound(b, patch) : b)) }));
 
-  function add(tag: Tag | '') {
-    if (!tag) return;
-    setDraft((d) => ({
-      ...d,
-      bounds: [...d.bounds, { nutrient: tag, basis: 'as fed', source: 'own choice' }],
-    }));
+  function add(what: Added) {
+    if (!what) return;
+    const about = what === 'CA:P' ? ({ ratio: ['CA', 'P'] } as const) : { nutrient: what };
+    setDraft((d) => ({ ...d, bounds: [...d.bounds, { ...about, basis: 'as fed', source: OWN_CHOICE }] }));
     setAdded('');
   }
 
@@ -39,7 +44,9 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
     save.mutate(kept, {
       onSuccess: () => {
         setDraft(kept);
-        if (mix?.profileId === kept.id) change((m) => withProfile(m, kept));
+        // A figure from memory comes into no mix before it is confirmed.
+        if (mix?.profileId === kept.id && unconfirmedBounds(kept).length === 0)
+          change((m) => withProfile(m, kept));
       },
     });
   }
@@ -60,10 +67,10 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
       <p className="hint">{FIBRE_SENTENCE[draft.fibre]}</p>
       <ul className="bound-list">
         {draft.bounds.map((b, i) => (
-          <li key={boundKey(b)}>
+          <li key={keys[i]}>
             <div className="list-head">
               <span>
-                <strong>{boundName(b)}</strong> <small>{boundUnit(b)}</small>
+                <strong>{boundName(b)}</strong> <small>{boundUnit(b)}</small> <Standing bound={b} />
               </span>
               <Button
                 className="quiet-button"
@@ -91,6 +98,14 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
                 value={b.max}
                 onCommit={(max) => patchBound(i, { max })}
               />
+              {b.nutrient && (
+                <Choice
+                  label={`${boundName(b)}, counted`}
+                  value={b.basis}
+                  options={Object.entries(BASIS_WORDS) as [TargetBound['basis'], string][]}
+                  onChange={(basis) => patchBound(i, { basis })}
+                />
+              )}
               <TextField value={b.source} onChange={(source) => patchBound(i, { source })}>
                 <Label>Source of {boundName(b).toLowerCase()}</Label>
                 <Input />
@@ -102,7 +117,11 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
       <Choice
         label="Add a nutrient"
         value={added}
-        options={[['', 'Choose…'], ...missing.map((n): [Tag, string] => [n.tag, n.name])]}
+        options={[
+          ['', 'Choose…'],
+          ...(draft.bounds.some((b) => b.ratio) ? [] : [['CA:P', 'Calcium to phosphorus'] as const]),
+          ...missing.map((n): [Tag, string] => [n.tag, n.name]),
+        ]}
         onChange={add}
       />
       {nameless && (
@@ -119,6 +138,13 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           {save.isSuccess && !dirty ? 'Saved' : dirty ? 'Not saved yet' : ''}
         </span>
       </div>
+      <ConfirmFigures profile={profile} isBlocked={dirty} />
     </div>
   );
+}
+
+/** How many bounds before this one are about the same: a key that stays while figures and basis change. */
+function sameBefore(bounds: readonly TargetBound[], i: number): number {
+  const name = bounds[i] && boundName(bounds[i]);
+  return bounds.slice(0, i).filter((b) => boundName(b) === name).length;
 }

@@ -1,5 +1,8 @@
 /** A profile to read: each bound with unit, basis and source. */
+
+import { dayInWords } from '../../kitchen/days.ts';
 import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
+import { isUnconfirmed } from '../../targets/confirm.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { boundsText } from '../shared/windows.ts';
 
@@ -35,13 +38,29 @@ export function ProfileTable({ profile }: { profile: TargetProfile }) {
                 <td>
                   {boundsText(b.min, b.max)} {boundUnit(b)}
                 </td>
-                <td className="source">{b.source}</td>
+                <td className="source">
+                  {b.source}
+                  <Standing bound={b} />
+                </td>
               </tr>
             ))}
           </tbody>
         </table>
       </div>
     </>
+  );
+}
+
+/** Whether a figure from memory was confirmed; nothing for one that was looked up or is common practice. */
+export function Standing({ bound }: { bound: TargetBound }) {
+  const { confirmed } = bound;
+  if (isUnconfirmed(bound)) return <span className="tag from-memory">from memory</span>;
+  return (
+    confirmed && (
+      <span className="tag">
+        you checked it against {confirmed.against} on {dayInWords(confirmed.on)}
+      </span>
+    )
   );
 }
 
@@ -55,6 +74,6 @@ export function boundName(b: TargetBound): string {
 }
 
 export function boundUnit(b: TargetBound): string {
-  if (!b.nutrient) return 'to 1';
+  if (!b.nutrient) return 'for each 1';
   return `${unitWord(nutrient(b.nutrient).unit)} ${BASIS_WORDS[b.basis]}`;
 }

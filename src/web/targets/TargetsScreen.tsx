@@ -1,11 +1,14 @@
 /** Targets: what animals need, bound by bound with its source; own profiles are made from a copy. */
 import { Button } from 'react-aria-components';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
+import { unconfirmedBounds } from '../../targets/confirm.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { go, linkTo } from '../shared/route.ts';
+import { unconfirmedWords } from '../shared/targets/target-words.ts';
 import { allProfiles, isOwnProfile, useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
+import { ConfirmFigures } from './ConfirmFigures.tsx';
 import { ProfileEditor } from './ProfileEditor.tsx';
 import { ProfileTable } from './ProfileTable.tsx';
 import '../shared/styles/list-detail.css';
@@ -18,6 +21,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const save = useSave('profiles');
   const erase = useRemove('profiles');
   const own = profile && isOwnProfile(profile);
+  const waits = profile !== undefined && unconfirmedBounds(profile).length > 0;
   const users = [...house.mixes, ...house.animals].filter((m) => m.profileId === profile?.id);
 
   function copy(from: TargetProfile) {
@@ -33,7 +37,8 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
           {profiles.map((p) => (
             <li key={p.id}>
               <a href={linkTo('targets', p.id)} aria-current={p.id === profile?.id ? 'true' : undefined}>
-                <span>{p.name}</span> {p.id === mix?.profileId && <span className="tag">in this mix</span>}
+                <span>{p.name}</span> {p.id === mix?.profileId && <span className="tag">in this mix</span>}{' '}
+                {unconfirmedBounds(p).length > 0 && <span className="tag from-memory">from memory</span>}
                 <small>
                   {p.species}, {p.lifeStage}
                   {isOwnProfile(p) ? ', own' : ''}
@@ -50,7 +55,8 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
           <div className="button-row">
             <Button
               className="button"
-              isDisabled={!mix || mix.profileId === profile.id}
+              isDisabled={!mix || mix.profileId === profile.id || waits}
+              aria-describedby={waits ? 'why-not-yet' : undefined}
               onPress={() => change((m) => withProfile(m, profile))}
             >
               {mix?.profileId === profile.id ? 'Used in the mix' : 'Use in the mix'}
@@ -71,12 +77,24 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
               <span className="hint">Used in {users.map((m) => m.name).join(', ')}.</span>
             )}
           </div>
+          {waits && (
+            <p id="why-not-yet" className="hint">
+              {unconfirmedWords(profile, 'below')}
+            </p>
+          )}
           {(save.error ?? erase.error) && (
             <p role="alert" className="field-error">
               {(save.error ?? erase.error)?.message}
             </p>
           )}
-          {own ? <ProfileEditor key={profile.id} profile={profile} /> : <ProfileTable profile={profile} />}
+          {own ? (
+            <ProfileEditor key={`${profile.id} ${unconfirmedBounds(profile).length}`} profile={profile} />
+          ) : (
+            <>
+              <ConfirmFigures key={profile.id} profile={profile} />
+              <ProfileTable profile={profile} />
+            </>
+          )}
         </section>
       )}
     </main>

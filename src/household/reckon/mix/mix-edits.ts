@@ -58,14 +58,15 @@ export function isDryRule(rule: Rule): boolean {
 }
 
 /**
- * Rewrites the nutrient and ratio rules from a profile; rules about groups, shares and numbers of foods stay, and that
- * the mix is dry enough to keep.
+ * Rewrites the nutrient and ratio rules from a profile, limits that the keeper made their own among them; rules about
+ * groups, shares and numbers of foods stay, and that the mix is dry enough to keep.
  */
 export function withProfile(mix: Mix, profile: TargetProfile): Mix {
   const kept = mix.problem.rules.filter((r) => 'group' in r || 'food' in r || 'count' in r || isDryRule(r));
   return {
     ...withProblem(mix, {
       rules: [...rulesFrom(profile), ...kept],
+      own_limits: undefined,
       species: mix.problem.species ?? profile.species,
     }),
     profileId: profile.id,
@@ -94,7 +95,7 @@ export function withHolds(mix: Mix): Problem {
   };
 }
 
-/** Leaves one rule out, by its place in the list. */
+/** Leaves one rule out, by its place in the list: one that the keeper asked, and no limit of the animal's target. */
 export function withoutRule(mix: Mix, index: number): Mix {
   return withProblem(mix, { rules: mix.problem.rules.filter((_, i) => i !== index) });
 }

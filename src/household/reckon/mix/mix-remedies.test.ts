@@ -45,13 +45,18 @@ describe('remedies', () => {
   });
 
   test('every change of a remedy is written', () => {
-    const { rules } = withRemedy(mix, together).problem;
+    const { rules } = withRemedy(mix, together, '2026-03-14').problem;
     expect(rules.slice(0, 2)).toEqual([
-      { nutrient: 'FAT', max: 9, on: 'ration' },
+      {
+        nutrient: 'FAT',
+        max: 9,
+        on: 'ration',
+        source: 'own choice since 2026-03-14; the target has at most 7 (no source)',
+      },
       { group: 'seed', max: 61 },
     ]);
-    expect(withRemedy(mix, barley).shares.barley).toBe(0);
-    expect(withRemedy(mix, loosen('/drop_one', true, false)).problem.drop_one).toBe(false);
+    expect(withRemedy(mix, barley, '2026-03-14').shares.barley).toBe(0);
+    expect(withRemedy(mix, loosen('/drop_one', true, false), '2026-03-14').problem.drop_one).toBe(false);
   });
 
   test('least shares become wishes, a held food aside', () => {

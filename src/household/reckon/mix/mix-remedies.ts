@@ -1,9 +1,10 @@
 /** What mends a mix that cannot be, sorted for a keeper: what was asked gives way before what the animal needs. */
-import { boundsContent } from '../../../formulation/problem/at-pointer.ts';
-import { pointerSteps, setAtPointer } from '../../../formulation/problem/json-pointer.ts';
+import { pointerSteps } from '../../../formulation/problem/json-pointer.ts';
 import type { Addition, Change, Remedy, Statement } from '../../../formulation/problem/result.ts';
+import type { Day } from '../../../kitchen/model.ts';
 import type { Mix } from '../../model.ts';
 import { addFood, patchFood } from './mix-edits.ts';
+import { isLimitOfTarget, withChanges } from './own-limits.ts';
 
 interface SortedRemedies {
   /** Changes to what the keeper asked for: shares, groups, numbers of foods, amounts, safety against a food left. */
@@ -23,7 +24,7 @@ export function sortedRemedies(remedies: readonly Remedy[], mix: Mix, keptRules:
   const possible = remedies.filter((r) =>
     changesOf(r).every((c) => !isForeign(c.pointer, keptRules) && !heldAt(mix, c.pointer)),
   );
-  const ofTarget = (r: Remedy) => changesOf(r).some((c) => boundsContent(mix.problem, c.pointer));
+  const ofTarget = (r: Remedy) => changesOf(r).some((c) => isLimitOfTarget(mix.problem, c.pointer));
   return {
     asked: possible.filter((r) => r.kind !== 'add' && !ofTarget(r)),
     foods: possible.filter((r) => r.kind === 'add'),
@@ -31,11 +32,9 @@ export function sortedRemedies(remedies: readonly Remedy[], mix: Mix, keptRules:
   };
 }
 
-/** The mix with a remedy taken. A food comes in at 0 %. */
-export function withRemedy(mix: Mix, remedy: Remedy): Mix {
-  if (remedy.kind === 'add') return addFood(mix, remedy.food);
-  const problem = changesOf(remedy).reduce((p, c) => setAtPointer(p, c.pointer, c.to), mix.problem);
-  return { ...mix, problem };
+/** The mix with a remedy taken. A food comes in at 0 %; a limit of the target becomes the keeper's own. @param on that day */
+export function withRemedy(mix: Mix, remedy: Remedy, on: Day): Mix {
+  return remedy.kind === 'add' ? addFood(mix, remedy.food) : withChanges(mix, changesOf(remedy), on);
 }
 
 /** What a remedy writes; nothing where it adds a food. */

@@ -4,6 +4,7 @@ import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';
 import { PROFILES } from '../../../targets/profiles.ts';
 import type { Mix } from '../../model.ts';
 import { newMix, withProfile } from './mix-edits.ts';
+import { withChanges, withRuleLeftOut } from './own-limits.ts';
 import { broughtBack } from './versions.ts';
 
 const [first, second] = PROFILES as [(typeof PROFILES)[number], (typeof PROFILES)[number]];
@@ -26,6 +27,14 @@ test('the target is the one whose rules the version has, in whatever order their
   const turned = rulesFrom(first).map((r) => Object.fromEntries(Object.entries(r).reverse()) as typeof r);
   const version = { problem: { ...mix.problem, rules: turned }, shares: {} };
   expect(broughtBack(withProfile(mix, second), version, PROFILES).profileId).toBe(first.id);
+});
+
+test('a version in which a limit was changed has the target of that limit', () => {
+  const changed = withChanges(mix, [{ pointer: '/rules/1/max', from: 7, to: 8 }], '2026-03-14');
+  const version = { problem: withRuleLeftOut(changed, 0, '2026-03-14').problem, shares: {} };
+  const back = broughtBack(withProfile(mix, second), version, PROFILES);
+  expect(back.profileId).toBe(first.id);
+  expect(back.problem.own_limits).toHaveLength(2);
 });
 
 test('rules of no target leave the target as it is', () => {

@@ -15,7 +15,9 @@ export function broughtBack(
 ): Mix {
   const { problem, shares } = version;
   const ids = new Set(problem.foods.map((f) => f.id));
-  const rules = new Set(problem.rules.map(written));
+  // A limit that the keeper changed is still one of the target's.
+  const limits = problem.own_limits?.map((l) => l.was) ?? [];
+  const rules = new Set([...problem.rules, ...limits].map(written));
   const made = (p: TargetProfile) => rulesFrom(p).every((r) => rules.has(written(r)));
   const fitting = profiles.filter((p) => p.bounds.length > 0 && made(p));
   const most = fitting.reduce<TargetProfile | undefined>(

@@ -1,9 +1,12 @@
 /** One bound at which the balanced mix stands, with the way to let it go. */
 import { Button } from 'react-aria-components';
-import { pointerSteps, setAtPointer } from '../../../../formulation/problem/json-pointer.ts';
+import { pointerSteps } from '../../../../formulation/problem/json-pointer.ts';
 import type { Reason } from '../../../../formulation/problem/result.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { hold } from '../../../../household/reckon/mix/mix-edits.ts';
+import { isLimitOfTarget, withChanges } from '../../../../household/reckon/mix/own-limits.ts';
+import { today } from '../../../shared/today.ts';
+import { LimitStep } from '../../limits/LimitStep.tsx';
 import type { FormulationView } from '../../useFormulation.ts';
 
 export function WhyReason(props: {
@@ -41,6 +44,8 @@ export function WhyReason(props: {
     );
   }
   const foreign = list === 'rules' && Number(row) >= keptRules;
+  const changes = to === undefined ? [] : [{ pointer, from: reason.from, to }];
+  const button = { label: letGoWords(reason), spoken: `${letGoWords(reason)}: ${subject(reason)}` };
   return (
     <li>
       <span>
@@ -52,15 +57,25 @@ export function WhyReason(props: {
           </small>
         )}
       </span>
-      {to !== undefined && !foreign && (
-        <Button
-          className="button"
-          aria-label={`${letGoWords(reason)}: ${subject(reason)}`}
-          onPress={() => change((m) => ({ ...m, problem: setAtPointer(m.problem, pointer, to) }))}
-        >
-          {letGoWords(reason)}
-        </Button>
-      )}
+      {to !== undefined &&
+        !foreign &&
+        (isLimitOfTarget(mix.problem, pointer) ? (
+          <LimitStep
+            {...button}
+            mix={mix}
+            change={{ changes }}
+            nameOf={nameOf}
+            act={(on) => change((m) => withChanges(m, changes, on))}
+          />
+        ) : (
+          <Button
+            className="button"
+            aria-label={button.spoken}
+            onPress={() => change((m) => withChanges(m, changes, today()))}
+          >
+            {button.label}
+          </Button>
+        ))}
     </li>
   );
 }

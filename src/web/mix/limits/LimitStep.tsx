@@ -1,0 +1,82 @@
+/**
+ * The step before a limit of the animal's target gives way: whose it is, what it is and where it comes from. Only then
+ * may the keeper make it their own. Escape, and what stands first, leave the limit as it is.
+ */
+import { useState } from 'react';
+import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import type { Mix } from '../../../household/model.ts';
+import { limitOwners } from '../../../household/reckon/mix/own-limits.ts';
+import type { Day } from '../../../kitchen/model.ts';
+import { today } from '../../shared/today.ts';
+import { allProfiles } from '../../store/household.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { type LimitChange, stepLines, whoseWords } from './limit-words.ts';
+import '../../shared/PickerDialog.css';
+import './limits.css';
+
+export function LimitStep(props: {
+  label: string;
+  /** What a screen reader says of the button. */
+  spoken: string;
+  mix: Mix;
+  change: LimitChange;
+  nameOf(id: string): string;
+  /** Makes the change. @param on today, with which it is kept */
+  act(on: Day): void;
+}) {
+  const { mix, change, nameOf, act } = props;
+  const { house } = useMixDraft();
+  const [open, setOpen] = useState(false);
+  const owners = limitOwners(mix, house.animals);
+  const target = allProfiles(house).find((p) => p.id === mix.profileId);
+  const whose = whoseWords(owners, target?.name);
+  const lines = stepLines(mix.problem, change, nameOf);
+  const many = lines.filter((l) => l.source !== undefined).length > 1;
+
+  return (
+    <DialogTrigger isOpen={open} onOpenChange={setOpen}>
+      <Button className="button" aria-label={props.spoken}>
+        {props.label} …
+      </Button>
+      <ModalOverlay className="overlay" isDismissable>
+        <Modal className="modal">
+          <Dialog className="dialog limit-step" role="alertdialog">
+            <Heading slot="title">
+              {many ? 'Limits' : 'A limit'} of {whose}
+            </Heading>
+            <ul className="limit-lines">
+              {lines.map(({ words, source }) => (
+                <li key={words}>
+                  {words}{' '}
+                  <small>
+                    {source === undefined ? 'You asked for this.' : `Source of the limit: ${source}`}
+                  </small>
+                </li>
+              ))}
+            </ul>
+            <p>
+              {many ? 'These limits are' : 'This limit is'} there for{' '}
+              {owners.length > 0 ? owners.join(', ') : 'the animal'}. If you go on,{' '}
+              {many ? 'they become your own limits' : 'it becomes your own limit'} for this mix: kept with
+              today’s date, shown below the settings, and set back by one press.
+            </p>
+            <div className="button-row">
+              <Button className="button keep" autoFocus onPress={() => setOpen(false)}>
+                {many ? 'Keep the limits' : 'Keep the limit'}
+              </Button>
+              <Button
+                className="quiet-button"
+                onPress={() => {
+                  setOpen(false);
+                  act(today());
+                }}
+              >
+                {many ? 'Make them my own limits' : 'Make it my own limit'}
+              </Button>
+            </div>
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </DialogTrigger>
+  );
+}

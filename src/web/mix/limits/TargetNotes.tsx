@@ -1,0 +1,47 @@
+/** What the keeper should know of the target of a mix: whose it is not, what of it is from memory, what was changed. */
+import { Button } from 'react-aria-components';
+import type { Mix } from '../../../household/model.ts';
+import { otherTarget } from '../../../household/reckon/mix/eaters.ts';
+import { withProfile } from '../../../household/reckon/mix/mix-edits.ts';
+import { unconfirmedWords } from '../../shared/targets/target-words.ts';
+import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
+import { allProfiles } from '../../store/household.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import type { FormulationView } from '../useFormulation.ts';
+import { OwnLimits } from './OwnLimits.tsx';
+
+export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) {
+  const { house } = useMixDraft();
+  const profiles = allProfiles(house);
+  const own = profiles.find((p) => p.id === mix.profileId);
+  const other = otherTarget(mix, house.animals, profiles);
+  const others = house.animals.filter((a) => mix.animalIds.includes(a.id) && a.profileId !== mix.profileId);
+  const brought = mix.animalIds.length > 1 ? new Set(others.map((a) => a.profileId)) : new Set();
+  return (
+    <>
+      {other && (
+        <p className="hint">
+          {other.name}’s own target is {other.profile.name}; this mix follows another.{' '}
+          {unconfirmedWords(other.profile) ? (
+            <Unconfirmed profile={other.profile} />
+          ) : (
+            <Button
+              className="quiet-button small"
+              onPress={() => void view.edit((m) => withProfile(m, other.profile))}
+            >
+              Follow {other.name}’s target
+            </Button>
+          )}
+        </p>
+      )}
+      {profiles
+        .filter((p) => (p === own || brought.has(p.id)) && unconfirmedWords(p))
+        .map((p) => (
+          <p key={p.id} className="hint">
+            This mix was made with a target from memory, and keeps its rules. <Unconfirmed profile={p} />
+          </p>
+        ))}
+      <OwnLimits mix={mix} view={view} />
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+/** Figures from memory: what the keeper compared them with, and the day. Until then no mix may follow the target. */
+import { useState } from 'react';
+import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { confirmedProfile, unconfirmedBounds } from '../../targets/confirm.ts';
+import type { TargetProfile } from '../../targets/profile.ts';
+import { DayInput } from '../shared/DayInput.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { today } from '../shared/today.ts';
+import { useSave } from '../store/household.ts';
+
+export function ConfirmFigures({ profile, isBlocked }: { profile: TargetProfile; isBlocked?: boolean }) {
+  const save = useSave('profiles');
+  const [against, setAgainst] = useState('');
+  const [on, setOn] = useState<string | undefined>(today);
+  const [tried, setTried] = useState(false);
+  if (unconfirmedBounds(profile).length === 0) return null;
+  const said = against.trim();
+
+  function confirm() {
+    setTried(true);
+    if (said === '' || on === undefined) return;
+    save.mutate(confirmedProfile(profile, { against: said, on }), {
+      onSuccess: () => focusWhenThere('.detail .button-row .button'),
+    });
+  }
+
+  return (
+    <Form
+      className="confirm-figures"
+      onSubmit={(event) => {
+        event.preventDefault();
+        confirm();
+      }}
+    >
+      <h3>From memory</h3>
+      <p>Compare each figure that is from memory with the publication that its source names.</p>
+      <div className="fields">
+        <TextField
+          className="wide"
+          value={against}
+          onChange={setAgainst}
+          isInvalid={tried && said === ''}
+          validationBehavior="aria"
+        >
+          <Label>I have checked these figures against</Label>
+          <Input autoComplete="off" placeholder="title, edition, page" />
+        </TextField>
+        <DayInput
+          label="on"
+          value={on}
+          onChange={setOn}
+          {...(tried && on === undefined && { error: 'Say on which day.' })}
+        />
+      </div>
+      {tried && said === '' && (
+        <p role="alert" className="field-error">
+          Say what you checked them against; figures that nobody has checked stay out of every mix.
+        </p>
+      )}
+      <Failed error={save.error} />
+      <div className="button-row">
+        <Button type="submit" className="button strong" isDisabled={isBlocked || save.isPending}>
+          Confirm the figures
+        </Button>
+        {isBlocked && <span className="hint">Save the profile first.</span>}
+      </div>
+    </Form>
+  );
+}
