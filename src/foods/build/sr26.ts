@@ -149,6 +149,9 @@ export function readSr26(foodsTsv: string, nutrientsTsv: string): Map<string, Sr
 /** Amounts as printed, by nutrient number. */
 type Printed = Map<string, Sr26Amount>;
 
+/** Codes of `source-types.tsv` for what was analysed, by whomever; the rest is from makers, labels or calculation. */
+const ANALYSED = ['1', '6', '13'];
+
 const READ_NUMBERS = new Set([...TAG_OF.keys(), ...UNDIVIDED.map(([number]) => number), N6_OF_18_3]);
 
 function printedAmounts(tsv: string): Map<string, Printed> {
@@ -167,7 +170,10 @@ function printedAmounts(tsv: string): Map<string, Printed> {
     const printed = byFood.get(id) ?? new Map<string, Sr26Amount>();
     byFood.set(id, printed);
     // The standard error of a mean of n samples is their standard deviation / sqrt(n).
-    const sd = points >= 3 && error > 0 ? Number((error * Math.sqrt(points)).toPrecision(3)) : undefined;
+    const sd =
+      ANALYSED.includes(row('source_type_id')) && points >= 3 && error > 0
+        ? Number((error * Math.sqrt(points)).toPrecision(3))
+        : undefined;
     printed.set(number, { value, ...(sd !== undefined && { sd }) });
   }
   return byFood;

@@ -1,56 +1,67 @@
 /**
  * Makes `data/variation.json`: how much a nutrient varies between samples of one food, as a coefficient of
- * variation (sd / mean), from the standard deviations that the Indian Food Composition Tables 2017 print.
+ * variation (sd / mean), from the standard errors that release 26 of the USDA table prints (public domain).
  *
- * Longvah T, Ananthan R, Bhaskarachary K, Venkaiah K. Indian Food Composition Tables. National Institute of
- * Nutrition, Hyderabad, 2017. Their sd is between composite samples of up to six regions of India (the number
- * of regions: from memory), so it holds the food's own variation (variety, soil, season, trade) and not only
- * the laboratory's error. A composite is already a mean of several shops, so single bags vary somewhat more.
+ * What the spread means: a food's analyses are of samples bought or gathered at several places and times, some of them
+ * composites of a few packs, by several laboratories. Their sd, se x sqrt(n), holds the food's own variation (variety,
+ * soil, season, trade), and the laboratories' error besides. It is the spread to expect of a bag bought blindly.
  *
- * Per nutrient and food group, over the foods with both figures:
+ * Per nutrient and food group, over the foods with both figures and 3 analyses or more:
+ * - the same figure printed for several rows (boiled with salt, boiled without) counts once;
  * - foods that hold less than a tenth of the group's median amount are left out: near nothing a coefficient
  *   of variation measures the detection limit, and such a food moves no mix;
- * - a coefficient above 1 counts as 1, so that one odd sample of six does not speak for a whole group;
+ * - a coefficient above 1 counts as 1, so that one odd sample does not speak for a whole group; spreads that are no
+ *   spread between samples are gone before (`odd-spread.ts`);
  * - `median` and `p75` are printed to look at; `rms`, the root mean square, is what is declared, because
  *   the variance of a mix adds squares: with it the mean variance over the foods is right. The median is
  *   lower and would promise too much (`variation.test.ts` shows both on foods held out);
- * - `cv` is `rms` after shrinking: as though {@link PRIOR} foods of the whole table stood beside the group's.
+ * - "any" is over all groups, each counting once: three of four foods with a spread are meat;
+ * - `cv` is `rms` after shrinking: as though {@link PRIOR} foods of "any" stood beside the group's.
  *
  * Moisture is measured against the geometric mean of water and dry matter, sqrt(W x (100 - W)). An sd of
  * water is also the sd of dry matter, so a share of either explodes where that one is small: 0.5 g is 5 % of
  * the water in a dry seed and 5 % of the dry matter in a fresh leaf. Against the geometric mean the figure is
  * nearly the same from 5 to 95 % of water.
+ *
+ * Energy and carbohydrate by difference are reckoned and not measured, so the table prints no error for them. Theirs
+ * follows from their parts, taken as independent: carbohydrate is 100 less water, protein, fat and ash; energy, with
+ * 4 kcal/g of protein and carbohydrate and 9 of fat, is 400 + 5 x fat - 4 x (water + ash).
+ *
+ * Amino acids have no rows: the table prints an error for half a dozen foods only. They vary with the protein.
  */
-import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import type { Composition } from '../food.ts';
 import { type VariationClass, variationBase, variationClass } from '../variation-class.ts';
 import type { TableRow } from './table.ts';
 
 /** Foods of the whole table that count beside a group's own. */
 const PRIOR = 5;
 
-/** Our food groups, by the first letter of an IFCT code. Oil seeds are seeds and nuts to a keeper. */
-const GROUPS: Readonly<Record<string, readonly string[]>> = {
-  A: ['seed'],
-  B: ['legume'],
-  C: ['vegetable'],
-  D: ['vegetable'],
-  E: ['fruit'],
-  F: ['vegetable'],
-  G: ['herb'],
-  H: ['nut', 'seed'],
-  J: ['vegetable'],
-  L: ['animal'],
-  M: ['animal'],
-  N: ['animal'],
-  O: ['animal'],
-  P: ['animal'],
-  Q: ['animal'],
-  R: ['animal'],
-  S: ['animal'],
+/** Fewest foods that say something of a nutrient. */
+const FEWEST = 5;
+
+/** Our food groups, by USDA's; group 12 holds nuts and seeds, told apart by the first word. The rest are made-up foods. */
+const GROUPS: Readonly<Record<string, string>> = {
+  '01': 'animal',
+  '02': 'herb',
+  '05': 'animal',
+  '09': 'fruit',
+  '10': 'animal',
+  '11': 'vegetable',
+  '13': 'animal',
+  '15': 'animal',
+  '16': 'legume',
+  '17': 'animal',
+  '20': 'seed',
 };
 
+function groupOf({ tableGroup, tableName }: TableRow): string | undefined {
+  if (tableGroup === '12') return tableName.startsWith('Seeds') ? 'seed' : 'nut';
+  return GROUPS[tableGroup];
+}
+
 /** Order of the rows within a nutrient. */
-const GROUP_ORDER = ['any', 'seed', 'legume', 'vegetable', 'herb', 'animal', 'nut', 'fruit'];
+const GROUP_ORDER = ['seed', 'legume', 'vegetable', 'herb', 'animal', 'nut', 'fruit'];
 
 interface VariationRow {
   /** A tagname, or the class of nutrients that the row speaks for. */
@@ -65,17 +76,19 @@ interface VariationRow {
   readonly cv: number;
 }
 
-/** The coefficients of variation of one nutrient in one group ("any": the whole table), one per food, traces left out. */
+/** The coefficients of variation of one nutrient in one group, one per figure, traces left out. */
 export function coefficients(rows: readonly TableRow[], tag: Tag, group: string): number[] {
-  const known = rows
-    .filter((row) => group === 'any' || GROUPS[row.ref.charAt('ifct:'.length)]?.includes(group))
-    .flatMap(({ composition, sd }) => {
-      const value = composition[tag];
-      const spread = sd[tag];
-      return value !== undefined && value > 0 && spread !== undefined && spread > 0
-        ? [{ value, spread }]
-        : [];
-    });
+  const seen = new Set<string>();
+  const known = rows.flatMap((row) => {
+    if (groupOf(row) !== group) return [];
+    const value = row.composition[tag];
+    const spread = spreadOf(row.composition, row.sd, tag);
+    if (value === undefined || value <= 0 || spread === undefined || spread <= 0) return [];
+    const figure = `${value} ${spread}`;
+    if (seen.has(figure)) return [];
+    seen.add(figure);
+    return [{ value, spread }];
+  });
   if (known.length === 0) return [];
   const trace =
     quantile(
@@ -87,24 +100,63 @@ export function coefficients(rows: readonly TableRow[], tag: Tag, group: string)
     .map((k) => Math.min(1, k.spread / variationBase(tag, k.value)));
 }
 
+/** The printed sd, or for what is reckoned the one that follows from its parts; undefined where a part has none. */
+function spreadOf(composition: Composition, sd: Composition, tag: Tag): number | undefined {
+  const parts = RECKONED[tag];
+  if (!parts) return sd[tag];
+  if ((composition[tag] ?? 0) < LEAST_RECKONED) return undefined;
+  let squares = 0;
+  for (const [part, times] of parts) {
+    // A part that is not there does not vary.
+    const spread = composition[part] === 0 ? 0 : sd[part];
+    if (spread === undefined) return undefined;
+    squares += (times * spread) ** 2;
+  }
+  return Math.sqrt(squares);
+}
+
+/** g or kcal per 100 g: of less carbohydrate (meat), the errors of the other parts are larger than the rest they leave. */
+const LEAST_RECKONED = 5;
+
+/** Sums over parts, with the weight of each. */
+const RECKONED: Partial<Record<Tag, readonly (readonly [part: Tag, times: number])[]>> = {
+  CHOCDF: [
+    ['WATER', 1],
+    ['PROCNT', 1],
+    ['FAT', 1],
+    ['ASH', 1],
+  ],
+  ENERC_KCAL: [
+    ['FAT', 5],
+    ['WATER', 4],
+    ['ASH', 4],
+  ],
+};
+
+/** Root mean square over all groups with some foods, each group counting once; undefined where there is none. */
+export function overGroups(rows: readonly TableRow[], tag: Tag): number | undefined {
+  const groups = GROUP_ORDER.map((group) => coefficients(rows, tag, group)).filter((c) => c.length >= FEWEST);
+  return groups.length === 0 ? undefined : rms(groups.map(rms));
+}
+
 /** Root mean square shrunk towards another, as though {@link PRIOR} foods of that one stood beside. */
 export function shrunk(cvs: readonly number[], towards: number): number {
   return Math.sqrt((sumOfSquares(cvs) + PRIOR * towards ** 2) / (cvs.length + PRIOR));
 }
 
-/** Every row: per nutrient the whole table and then each group, and last the classes of nutrients. */
+/** Every row: per nutrient all groups and then each, and last the classes of nutrients. */
 function variationRows(rows: readonly TableRow[]): VariationRow[] {
   const found: VariationRow[] = [];
   const byClass = new Map<VariationClass, { squares: number; tags: number; all: number[] }>();
   for (const { tag } of NUTRIENTS) {
-    const all = coefficients(rows, tag, 'any');
-    if (all.length < 5) continue;
-    const any = rms(all);
-    for (const group of GROUP_ORDER) {
-      const cvs = group === 'any' ? all : coefficients(rows, tag, group);
-      if (cvs.length === 0) continue;
-      found.push(describe(tag, group, cvs, group === 'any' ? any : shrunk(cvs, any)));
-    }
+    if (nutrient(tag).group === 'amino acid') continue;
+    const any = overGroups(rows, tag);
+    if (any === undefined) continue;
+    const groups = GROUP_ORDER.map((group) => ({ group, cvs: coefficients(rows, tag, group) }));
+    const all = groups.flatMap(({ cvs }) => cvs);
+    found.push(describe(tag, 'any', all, any));
+    for (const { group, cvs } of groups)
+      if (cvs.length > 0) found.push(describe(tag, group, cvs, shrunk(cvs, any)));
     const kind = variationClass(tag);
     const sum = byClass.get(kind) ?? { squares: 0, tags: 0, all: [] };
     byClass.set(kind, { squares: sum.squares + any ** 2, tags: sum.tags + 1, all: [...sum.all, ...all] });
@@ -118,9 +170,9 @@ function variationRows(rows: readonly TableRow[]): VariationRow[] {
 /** The text of `data/variation.json`, one row a line. The same table always gives the same text. */
 export function variationJson(rows: readonly TableRow[]): string {
   const about =
-    'Coefficient of variation (sd / mean, as fed) by nutrient and food group, from the standard deviations in: ' +
-    'Longvah T, Ananthan R, Bhaskarachary K, Venkaiah K. Indian Food Composition Tables. National Institute of ' +
-    'Nutrition, Hyderabad, 2017. WATER is against sqrt(water x dry matter). n foods; median, p75 and rms of the ' +
+    'Coefficient of variation (sd / mean, as fed) by nutrient and food group, from the standard errors and numbers of ' +
+    'analyses in: U.S. Department of Agriculture, Agricultural Research Service, 2013. USDA National Nutrient Database ' +
+    'for Standard Reference, Release 26. WATER is against sqrt(water x dry matter). n foods; median, p75 and rms of the ' +
     'group; cv is declared. Made by npm run reference; the rules stand in build/variation.ts.';
   const lines = variationRows(rows).map((row) => `    ${JSON.stringify(row)}`);
   return `{\n  "about": ${JSON.stringify(about)},\n  "rows": [\n${lines.join(',\n')}\n  ]\n}\n`;

@@ -217,7 +217,7 @@ describe('worked out by hand', () => {
 const pool = fullyKnown(reference);
 const TAGS: readonly Tag[] = ['PROCNT', 'FAT', 'FIBTG', 'CA'];
 /** A draw of many foods whose search is not over within its limit. */
-const HARD = 353;
+const HARD = 473;
 
 interface Drawn {
   readonly problem: Problem & DrawnProblem;
