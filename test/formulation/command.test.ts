@@ -49,7 +49,9 @@ describe('the demo problem', () => {
     const reference = loadReference();
     const of = (f: Figures, tag?: string): number => {
       if (tag === undefined) return 0;
-      const c = (f.composition ?? reference.get(f.ref!)!.composition) as Record<string, number>;
+      const known = f.ref === undefined ? undefined : reference.get(f.ref)!;
+      const c = (f.composition ?? known!.composition) as Record<string, number>;
+      if (tag === 'PROCNT' && !f.composition) return (c.PROCNT! / (known!.proteinFactor ?? 6.25)) * 6.25;
       return c[tag] ?? (tag === 'FIBTG' ? c.FIBC : undefined) ?? 0;
     };
     const R = demo.beside.reduce((s, b) => s + b.share_of_ration, 0) / 100;

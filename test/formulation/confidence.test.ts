@@ -1,6 +1,7 @@
 /** A confidence asked for is met: bounds hold at mean -+ z x sd, and simulated compositions lie in range as often. */
 import { solveQP } from 'quadprog';
 import { expect, test } from 'vitest';
+import { onCrudeProtein } from '../../src/foods/crude-protein.ts';
 import type { ReferenceFood } from '../../src/foods/reference.ts';
 import { variationOf } from '../../src/foods/variation.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
@@ -19,7 +20,7 @@ const TRIED = draws(200, 20);
 /** z for 90 %: the normal quantile of 0.95, Abramowitz and Stegun 1964, table 26.5. */
 const Z90 = 1.6448536269514722;
 
-const withSd = Array.from({ length: reference.size }, (_, i) => reference.at(i)).filter(
+const withSd = Array.from({ length: reference.size }, (_, i) => onCrudeProtein(reference.at(i))).filter(
   (f) =>
     f.ref.startsWith('ifct:') && TAGS.every((t) => f.composition[t] !== undefined && f.sd[t] !== undefined),
 );
@@ -154,6 +155,7 @@ test('where a confidence is too much to ask, loosening one bound is offered, on 
 /** Foods that print no sd themselves: theirs is the published variation of the nutrient in the group. */
 const plain = reference
   .plainFoods()
+  .map(onCrudeProtein)
   .filter((f) => TAGS.every((t) => f.composition[t] !== undefined) && (f.composition.WATER ?? 100) <= 20);
 
 function drawPlain(seed: number) {

@@ -1,4 +1,5 @@
 /** Problems drawn from the real tables, for tests: repeatable from a seed. */
+import { onCrudeProtein } from '../../src/foods/crude-protein.ts';
 import type { Reference, ReferenceFood } from '../../src/foods/reference.ts';
 import type { Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
@@ -45,7 +46,7 @@ const GROUPS = ['seed', 'legume', 'vegetable', 'herb', 'animal'];
 
 /** Foods of both tables whose amounts of every tag in `TAGS` are known. */
 export function fullyKnown(reference: Reference): ReferenceFood[] {
-  return Array.from({ length: reference.size }, (_, row) => reference.at(row)).filter(
+  return Array.from({ length: reference.size }, (_, row) => onCrudeProtein(reference.at(row))).filter(
     (f) => f.composition.WATER !== undefined && TAGS.every((t) => f.composition[t] !== undefined),
   );
 }
