@@ -68,7 +68,7 @@ function nutrients(problem: Problem, result: Balanced): string[] {
   const ruled = problem.rules.flatMap((r) =>
     'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
   );
-  const rows = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].flatMap((tag) => {
+  const rows = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBC', 'FIBTG', 'CA', 'P'])].flatMap((tag) => {
     const line = result.nutrients[tag];
     return line ? [{ nutrient: nutrient(tag), line }] : [];
   });
