@@ -42,7 +42,7 @@ export function oneLine(text: string): string {
   return line.length > LONGEST_LINE ? `${line.slice(0, LONGEST_LINE - 3)}...` : line;
 }
 
-/** Text whose line ends stay, and whose other control and format characters are written as their codes: "\\u{1b}". */
+/** Text whose line ends stay, and whose other control and format characters are written as their codes: "\u{1b}". */
 export function legible(text: string): string {
   return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (c) =>
     c === '\n' ? c : `\\u{${(c.codePointAt(0) ?? 0).toString(16)}}`,

@@ -118,6 +118,22 @@ test('an unknown amount counts as its lower bound and is named; an estimate is n
   expect(result.nutrients.CA!.high).toBeGreaterThan(result.nutrients.CA!.low);
 });
 
+test('protein is crude protein in rules and answers: nitrogen x 6.25', () => {
+  const counted = { id: 'counted', composition: { PROCNT: 20 }, protein_factor: 5 };
+  const label = { id: 'label', composition: { PROCNT: 15 } };
+  const pellet = { id: 'pellet', composition: { PROCNT: 17 }, share_of_ration: 50, protein_factor: 6.25 };
+  const { status, stdout } = formulate({
+    foods: [counted, label],
+    beside: [pellet],
+    rules: [{ nutrient: 'PROCNT', min: 21, on: 'ration' }],
+  });
+  expect(status).toBe(0);
+  // All of the first food is 25 % crude protein, and (25 + 17) / 2 = 21.
+  const result = JSON.parse(stdout) as Balanced;
+  expect(result.shares.counted).toBeCloseTo(100, 6);
+  expect(result.nutrients.PROCNT).toMatchObject({ mix: 25, ration: 21, low: 21, high: 21 });
+});
+
 test('a rule that cannot bind is no mistake; one bound taken out of a rule leaves the other', () => {
   const { status } = formulate({
     foods: [oats, carrot],
