@@ -11,6 +11,7 @@ const DOCS = [
   'docs/architecture.md',
   'docs/glossary.md',
   'docs/drying-model.md',
+  'docs/problem.md',
 ];
 /** Where a path in a text may begin. */
 const FROM = ['', 'src'];

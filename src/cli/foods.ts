@@ -1,4 +1,5 @@
 /** `pouchful foods`: find a reference food, read its figures. */
+import { crudeProtein } from '../foods/crude-protein.ts';
 import { FOOD_GROUPS } from '../foods/food.ts';
 import { whyMissing } from '../foods/missing-ref.ts';
 import { createFoodSearch } from '../foods/search.ts';
@@ -36,13 +37,30 @@ export function showFood(ref: string, opts: { per: number; json?: boolean }): nu
     const per100 = food.composition[tag];
     return per100 === undefined ? [] : [{ tag, name, unit, value: per100 * scale }];
   });
+  const crude = crudeProtein(food);
   const unknown = NUTRIENTS.filter((n) => food.composition[n.tag] === undefined);
   if (opts.json) {
     const amounts = Object.fromEntries(known.map(({ tag, value, unit }) => [tag, { value, unit }]));
     const { name, group, tableName, source } = food;
     print(
       JSON.stringify(
-        { ref, name, group, tableName, source, grams: opts.per, amounts, unknown: unknown.map((n) => n.tag) },
+        {
+          ref,
+          name,
+          group,
+          tableName,
+          source,
+          grams: opts.per,
+          amounts,
+          protein_factor: food.proteinFactor,
+          crude_protein: crude && {
+            value: crude.value * scale,
+            low: crude.low * scale,
+            high: crude.high * scale,
+            unit: 'g',
+          },
+          unknown: unknown.map((n) => n.tag),
+        },
         null,
         2,
       ),
@@ -57,6 +75,12 @@ export function showFood(ref: string, opts: { per: number; json?: boolean }): nu
     return [n.name, figure(n.value), n.unit, sd === undefined ? '' : `± ${figure(sd * scale)}`, n.tag];
   });
   print(columns(rows, [1]));
+  if (crude) {
+    const words = food.proteinFactor
+      ? `${figure(crude.value * scale)} g; the table prints nitrogen x ${food.proteinFactor}`
+      : `${figure(crude.low * scale)} to ${figure(crude.high * scale)} g; the table does not name its nitrogen factor`;
+    print(`\nCrude protein, nitrogen x 6.25, as rules count it: ${words}`);
+  }
   if (unknown.length > 0)
     print(`\nUnknown (not zero): ${unknown.map((n) => n.name.toLowerCase()).join(', ')}`);
   return 0;

@@ -43,6 +43,9 @@ it('shows a food in any quantity, and names what is unknown', async () => {
   expect(out).toMatch(/Protein +20\.25 {2}g +PROCNT/);
   expect(out).toMatch(/Unknown \(not zero\): .*crude fibre/);
   expect(out).toContain('Source: USDA SR28');
+  expect(out).toMatch(
+    /Crude protein, nitrogen x 6\.25, as rules count it: [\d.]+ (?:g; the table prints|to [\d.]+ g; the)/,
+  );
 });
 
 it('lists and shows target profiles with their sources', async () => {

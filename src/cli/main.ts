@@ -6,6 +6,7 @@ import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import type { FormulateOptions } from './advised.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
+import { oneLine } from './print.ts';
 import { listTargets, showTarget } from './targets.ts';
 
 /** Wrong input: one line on stderr, exit code 2. */
@@ -117,7 +118,7 @@ export async function run(args: readonly string[]): Promise<number> {
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
-    console.error(`pouchful: ${(error as Error).message.split('\n')[0]}`);
+    console.error(`pouchful: ${oneLine((error as Error).message)}`);
     return BAD_INPUT;
   }
 }
@@ -126,13 +127,7 @@ export async function run(args: readonly string[]): Promise<number> {
 function overrideExits(command: Command): void {
   command.exitOverride();
   command.configureOutput({
-    outputError: (text, write) =>
-      write(
-        `pouchful: ${text
-          .replace(/^error: /, '')
-          .trim()
-          .replaceAll('\n', ' ')}\n`,
-      ),
+    outputError: (text, write) => write(`pouchful: ${oneLine(text.replace(/^error: /, ''))}\n`),
   });
   for (const child of command.commands) overrideExits(child);
 }

@@ -29,3 +29,22 @@ export function figure(value: number): string {
 export function print(text: string): void {
   process.stdout.write(`${text}\n`);
 }
+
+/** Most characters of a complaint. */
+const LONGEST_LINE = 1000;
+
+/**
+ * Text as one line of a terminal, whatever it holds: white space of any kind becomes a blank, and characters that a
+ * terminal obeys or that turn the reading direction are written as their codes.
+ */
+export function oneLine(text: string): string {
+  const line = legible(text.replace(/\s+/g, ' ').trim());
+  return line.length > LONGEST_LINE ? `${line.slice(0, LONGEST_LINE - 3)}...` : line;
+}
+
+/** Text whose line ends stay, and whose other control and format characters are written as their codes: "\u{1b}". */
+export function legible(text: string): string {
+  return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, (c) =>
+    c === '\n' ? c : `\\u{${(c.codePointAt(0) ?? 0).toString(16)}}`,
+  );
+}

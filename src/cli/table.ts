@@ -25,6 +25,8 @@ export function table(problem: Problem, result: Advised): string {
   if (result.left_out) lines.push('', 'If a food is left:', ...indented([result.left_out.sentence]));
   const doubts = [...result.estimated, ...result.unsure].map((d) => `  ${d.sentence}  (${d.pointer})`);
   if (doubts.length > 0) lines.push('', 'Figures to be careful with:', ...new Set(doubts));
+  if (result.questions.length > 0)
+    lines.push('', 'Questions:', ...result.questions.map((q) => `  ${q.sentence}  (${q.pointer})`));
   if (result.cautions.length > 0) lines.push('', 'Cautions:', ...result.cautions.map(cautionLine(problem)));
   lines.push('', CAUTION, '');
   return lines.join('\n');
@@ -66,7 +68,7 @@ function nutrients(problem: Problem, result: Balanced): string[] {
   const ruled = problem.rules.flatMap((r) =>
     'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
   );
-  const rows = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBTG', 'CA', 'P'])].flatMap((tag) => {
+  const rows = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBC', 'FIBTG', 'CA', 'P'])].flatMap((tag) => {
     const line = result.nutrients[tag];
     return line ? [{ nutrient: nutrient(tag), line }] : [];
   });

@@ -77,7 +77,8 @@ function tooMuchEnergy(figures: Figures): Impossible[] {
   return [{ tags: ['ENERC_KCAL'], message }];
 }
 
-function tooMuchTogether(figures: Figures): Impossible[] {
+/** That the parts of 100 g come to more than it can hold. */
+export function tooMuchTogether(figures: Figures): readonly Impossible[] {
   const { sum, parts } = partsTogether(figures);
   if (sum <= MOST_SUM) return [];
   const list = parts.map(({ name, grams }) => `${round(grams)} g ${name}`).join(' + ');

@@ -49,7 +49,9 @@ describe('the demo problem', () => {
     const reference = loadReference();
     const of = (f: Figures, tag?: string): number => {
       if (tag === undefined) return 0;
-      const c = (f.composition ?? reference.get(f.ref!)!.composition) as Record<string, number>;
+      const known = f.ref === undefined ? undefined : reference.get(f.ref)!;
+      const c = (f.composition ?? known!.composition) as Record<string, number>;
+      if (tag === 'PROCNT' && !f.composition) return (c.PROCNT! / (known!.proteinFactor ?? 6.25)) * 6.25;
       return c[tag] ?? (tag === 'FIBTG' ? c.FIBC : undefined) ?? 0;
     };
     const R = demo.beside.reduce((s, b) => s + b.share_of_ration, 0) / 100;
@@ -114,6 +116,22 @@ test('an unknown amount counts as its lower bound and is named; an estimate is n
   expect(result.nutrients.FIBTG!.mix).toBeCloseTo((10.6 + 8) / 2, 9);
   expect(result.nutrients.CA!.coverage).toBeCloseTo(50, 9);
   expect(result.nutrients.CA!.high).toBeGreaterThan(result.nutrients.CA!.low);
+});
+
+test('protein is crude protein in rules and answers: nitrogen x 6.25', () => {
+  const counted = { id: 'counted', composition: { PROCNT: 20 }, protein_factor: 5 };
+  const label = { id: 'label', composition: { PROCNT: 15 } };
+  const pellet = { id: 'pellet', composition: { PROCNT: 17 }, share_of_ration: 50, protein_factor: 6.25 };
+  const { status, stdout } = formulate({
+    foods: [counted, label],
+    beside: [pellet],
+    rules: [{ nutrient: 'PROCNT', min: 21, on: 'ration' }],
+  });
+  expect(status).toBe(0);
+  // All of the first food is 25 % crude protein, and (25 + 17) / 2 = 21.
+  const result = JSON.parse(stdout) as Balanced;
+  expect(result.shares.counted).toBeCloseTo(100, 6);
+  expect(result.nutrients.PROCNT).toMatchObject({ mix: 25, ration: 21, low: 21, high: 21 });
 });
 
 test('a rule that cannot bind is no mistake; one bound taken out of a rule leaves the other', () => {

@@ -1,6 +1,7 @@
 /** A confidence asked for is met: bounds hold at mean -+ z x sd, and simulated compositions lie in range as often. */
 import { solveQP } from 'quadprog';
 import { expect, test } from 'vitest';
+import { onCrudeProtein } from '../../src/foods/crude-protein.ts';
 import type { ReferenceFood } from '../../src/foods/reference.ts';
 import { variationOf } from '../../src/foods/variation.ts';
 import { Formulation } from '../../src/formulation/formulation.ts';
@@ -8,7 +9,7 @@ import { parseProblem } from '../../src/formulation/problem/parse.ts';
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { draws } from '../draws.ts';
-import { asCounted, sdAsCounted } from './as-counted.ts';
+import { crudeAmount, crudeSd } from './crude-amount.ts';
 import { randomFrom } from './problems.ts';
 
 const reference = loadReference();
@@ -20,7 +21,7 @@ const TRIED = draws(200, 20);
 /** z for 90 %: the normal quantile of 0.95, Abramowitz and Stegun 1964, table 26.5. */
 const Z90 = 1.6448536269514722;
 
-const withSd = Array.from({ length: reference.size }, (_, i) => reference.at(i)).filter(
+const withSd = Array.from({ length: reference.size }, (_, i) => onCrudeProtein(reference.at(i))).filter(
   (f) =>
     f.ref.startsWith('sr28:') && TAGS.every((t) => f.composition[t] !== undefined && f.sd[t] !== undefined),
 );
@@ -36,7 +37,7 @@ function draw(seed: number) {
     ),
   ];
   const rules = TAGS.map((nutrient) => {
-    const mean = foods.reduce((s, f) => s + asCounted(f, nutrient)!, 0) / foods.length;
+    const mean = foods.reduce((s, f) => s + crudeAmount(f, nutrient)!, 0) / foods.length;
     return { nutrient, min: mean * (0.6 + 0.35 * random()), max: mean * (1.1 + 0.4 * random()) };
   });
   return { foods, rules };
@@ -55,8 +56,8 @@ test(`${NEAREST} nearest mixes at 90 % agree with tangent cuts over a dual quadr
     met++;
     const x = foods.map((f) => result.shares[f.ref]!);
     for (const rule of rules) {
-      const mean = x.reduce((s, v, i) => s + (v / 100) * asCounted(foods[i]!, rule.nutrient)!, 0);
-      const sd = Math.hypot(...x.map((v, i) => (v / 100) * sdAsCounted(foods[i]!, rule.nutrient)!));
+      const mean = x.reduce((s, v, i) => s + (v / 100) * crudeAmount(foods[i]!, rule.nutrient)!, 0);
+      const sd = Math.hypot(...x.map((v, i) => (v / 100) * crudeSd(foods[i]!, rule.nutrient)!));
       expect(mean - Z90 * sd).toBeGreaterThanOrEqual(rule.min - 1e-6);
       expect(mean + Z90 * sd).toBeLessThanOrEqual(rule.max + 1e-6);
       expect(result.in_range_chance[rule.nutrient]!).toBeGreaterThan(0.9 - 1e-6);
@@ -89,7 +90,7 @@ function simulate(
       (s, v, i) =>
         s +
         (v / 100) *
-          (asCounted(foods[i]!, rule.nutrient)! + normal(random) * sdAsCounted(foods[i]!, rule.nutrient)!),
+          (crudeAmount(foods[i]!, rule.nutrient)! + normal(random) * crudeSd(foods[i]!, rule.nutrient)!),
       0,
     );
     if (content >= rule.min && content <= rule.max) inside++;
@@ -109,7 +110,7 @@ function cutDual(foods: readonly ReferenceFood[], rules: ReturnType<typeof draw>
     { tag: r.nutrient, sign: -1, bound: r.max },
   ]);
   for (const s of sides)
-    planes.push({ a: foods.map((f) => (s.sign * asCounted(f, s.tag)!) / 100), b: s.sign * s.bound });
+    planes.push({ a: foods.map((f) => (s.sign * crudeAmount(f, s.tag)!) / 100), b: s.sign * s.bound });
   const from1 = <T>(list: readonly T[]) => [0 as unknown as T, ...list];
   for (let round = 0; ; round++) {
     const all = [{ a: foods.map(() => 1), b: 100 }, ...planes];
@@ -119,13 +120,13 @@ function cutDual(foods: readonly ReferenceFood[], rules: ReturnType<typeof draw>
     const x = solution.slice(1);
     let cut = false;
     for (const s of sides) {
-      const q = foods.map((f) => (Z90 * sdAsCounted(f, s.tag)!) / 100);
+      const q = foods.map((f) => (Z90 * crudeSd(f, s.tag)!) / 100);
       const length = Math.hypot(...q.map((v, i) => v * x[i]!));
-      const mean = x.reduce((sum, v, i) => sum + (v / 100) * asCounted(foods[i]!, s.tag)!, 0);
+      const mean = x.reduce((sum, v, i) => sum + (v / 100) * crudeAmount(foods[i]!, s.tag)!, 0);
       if (s.sign * mean - length >= s.sign * s.bound - 1e-8) continue;
       cut = true;
       planes.push({
-        a: foods.map((f, i) => (s.sign * asCounted(f, s.tag)!) / 100 - (q[i]! * q[i]! * x[i]!) / length),
+        a: foods.map((f, i) => (s.sign * crudeAmount(f, s.tag)!) / 100 - (q[i]! * q[i]! * x[i]!) / length),
         b: s.sign * s.bound,
       });
     }
@@ -156,6 +157,7 @@ test('where a confidence is too much to ask, loosening one bound is offered, on 
 /** Foods that print no sd themselves: theirs is the published variation of the nutrient in the group. */
 const plain = reference
   .plainFoods()
+  .map(onCrudeProtein)
   .filter((f) => TAGS.every((t) => f.composition[t] !== undefined) && (f.composition.WATER ?? 100) <= 20);
 
 function drawPlain(seed: number) {
@@ -169,7 +171,7 @@ function drawPlain(seed: number) {
     ),
   ];
   const rules = TAGS.map((nutrient) => {
-    const mean = foods.reduce((s, f) => s + asCounted(f, nutrient)!, 0) / foods.length;
+    const mean = foods.reduce((s, f) => s + crudeAmount(f, nutrient)!, 0) / foods.length;
     return { nutrient, min: mean * (0.5 + 0.35 * random()), max: mean * (1.1 + 0.4 * random()) };
   });
   return { foods, rules };
@@ -198,8 +200,8 @@ test(`over ${TRIED} mixes at 90 %, simulated compositions are in range 90 % of t
     met++;
     const parts = foods.map((f) => ({
       share: result.shares[f.ref]! / 100,
-      mean: TAGS.map((t) => asCounted(f, t)!),
-      sd: TAGS.map((t) => sdAsCounted(f, t) ?? variationOf(t, f.group)!.cv * asCounted(f, t)!),
+      mean: TAGS.map((t) => crudeAmount(f, t)!),
+      sd: TAGS.map((t) => crudeSd(f, t) ?? variationOf(t, f.group)!.cv * crudeAmount(f, t)!),
     }));
     const random = randomFrom(seed * 104_729);
     const kept = TAGS.map(() => 0);

@@ -7,8 +7,8 @@ import GLPK from 'glpk.js/node';
 import { solveQP } from 'quadprog';
 import type { Reference } from '../../src/foods/reference.ts';
 import type { Aim, CountRule, Measured } from '../../src/formulation/problem/problem.ts';
-import { asCounted } from './as-counted.ts';
 import type { CountingProblem } from './counting-problems.ts';
+import { crudeAmount } from './crude-amount.ts';
 import { plainRows } from './oracle.ts';
 
 type Counting = { problem: CountingProblem; reference: Reference };
@@ -82,7 +82,7 @@ function linear({ problem, reference }: Counting, measured: Measured): { a: numb
     return { a: problem.foods.map((f) => (f.group === measured.group ? 1 : 0)), constant: 0 };
   if ('food' in measured)
     return { a: problem.foods.map((f) => (f.id === measured.food ? 1 : 0)), constant: 0 };
-  const amount = (ref: string) => asCounted(reference.get(ref)!, measured.nutrient) ?? 0;
+  const amount = (ref: string) => crudeAmount(reference.get(ref)!, measured.nutrient) ?? 0;
   const ration = measured.on === 'ration';
   const fed = problem.beside.reduce((s, b) => s + b.share_of_ration, 0) / 100;
   return {

@@ -5,7 +5,7 @@
 import type { ReferenceFood } from '../../src/foods/reference.ts';
 import type { Aim, Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
-import { asCounted } from './as-counted.ts';
+import { crudeAmount } from './crude-amount.ts';
 import { type DrawnProblem, randomFrom } from './problems.ts';
 
 export interface CountingProblem extends DrawnProblem {
@@ -118,8 +118,8 @@ function draw(
   const fed = (beside[0]?.share_of_ration ?? 0) / 100;
   const pellet = pool.find((f) => f.ref === beside[0]?.ref);
   const content = (tag: Tag, on: 'mix' | 'ration') => {
-    const ofMix = chosen.reduce((s, f, i) => s + (mix[i]! / 100) * asCounted(f, tag)!, 0);
-    return on === 'mix' || !pellet ? ofMix : (1 - fed) * ofMix + fed * asCounted(pellet, tag)!;
+    const ofMix = chosen.reduce((s, f, i) => s + (mix[i]! / 100) * crudeAmount(f, tag)!, 0);
+    return on === 'mix' || !pellet ? ofMix : (1 - fed) * ofMix + fed * crudeAmount(pellet, tag)!;
   };
   for (let k = whole(1, 6); k > 0; k--) {
     const on = pellet && chance(0.5) ? 'ration' : 'mix';

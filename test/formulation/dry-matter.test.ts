@@ -14,16 +14,16 @@ function posed(json: object) {
   return new Formulation(parseProblem(json, reference).problem, { reference, highs });
 }
 const OATS = { id: 'oats', ref: 'sr28:20038' };
-/** Parts of 60 g: between 0 and 40 g of water, so 60 to 100 g of dry matter. */
+/** Parts of 60 g, printed rounded: between 0 and 40.5 g of water, so 59.5 to 100 g of dry matter. */
 const PARCHED = { id: 'own', composition: { PROCNT: 12, FAT: 5, ASH: 3, CHOCDF: 40 } };
 const rule = (bounds: object) => ({ nutrient: 'FAT', basis: 'DM', ...bounds });
 
 test('a ceiling counts unknown moisture as the greatest: what is kept on paper alone is not kept', () => {
   const only = (max: number) => posed({ foods: [PARCHED], rules: [rule({ max })] }).solve().status;
-  // 5 g of fat in 60 g of dry matter are 8.33 %; with no water it would be 5 %.
+  // 5 g of fat in 59.5 g of dry matter are 8.40 %; with no water it would be 5 %.
   expect(only(5.1)).toBe('infeasible');
   expect(only(8.3)).toBe('infeasible');
-  expect(only(8.4)).toBe('optimal');
+  expect(only(8.5)).toBe('optimal');
 });
 
 test('a floor counts it as the least', () => {
@@ -88,8 +88,8 @@ test('a chosen share beside, and what is left when a food is left, count it the 
     rules: [rule({ max: 6, on: 'ration' })],
   }).solve();
   if (chosen.status !== 'optimal') throw new Error('expected a mix');
-  // (1 - b) x 5 + b x 4.5 <= 0.06 ((1 - b) x 60 + b x 90) holds from b = 1.4 / 2.3 on.
-  expect(chosen.beside!.pellet!.share).toBeCloseTo((100 * 1.4) / 2.3, 6);
+  // (1 - b) x 5 + b x 4.5 <= 0.06 ((1 - b) x 59.5 + b x 90) holds from b = 1.43 / 2.33 on.
+  expect(chosen.beside!.pellet!.share).toBeCloseTo((100 * 1.43) / 2.33, 6);
   const left = posed({ foods: [{ ...OATS, max: 99 }, PARCHED], rules: [rule({ max: 8 })], drop_one: true });
   expect(left.solve().status).toBe('infeasible');
 });

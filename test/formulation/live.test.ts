@@ -5,6 +5,7 @@ import type { Balanced, Following } from '../../src/formulation/problem/result.t
 import { type Highs, loadHighs } from '../../src/formulation/solve/highs.ts';
 import { demoHousehold } from '../../src/household/demo.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
+import { crudeAmount } from './crude-amount.ts';
 
 const reference = loadReference();
 const { problem } = demoHousehold().mixes[0]!;
@@ -69,8 +70,9 @@ describe('on the demo mix', () => {
 test('a mix that has a single point left is found', () => {
   const only = { id: 'oats', ref: 'sr28:20038' };
   const other = { id: 'carrot', ref: 'sr28:11683' };
+  const most = crudeAmount(reference.get(only.ref)!, 'PROCNT')!;
   const tight = new Formulation(
-    { ...problem, foods: [only, other], beside: [], rules: [{ nutrient: 'PROCNT', min: 16.89, max: 16.89 }] },
+    { ...problem, foods: [only, other], beside: [], rules: [{ nutrient: 'PROCNT', min: most, max: most }] },
     { reference, highs },
   );
   const result = tight.solve();

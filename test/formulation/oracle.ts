@@ -5,7 +5,7 @@
 import GLPK from 'glpk.js/node';
 import type { Reference } from '../../src/foods/reference.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
-import { asCounted } from './as-counted.ts';
+import { crudeAmount } from './crude-amount.ts';
 import type { DrawnProblem } from './problems.ts';
 
 export interface PlainRow {
@@ -16,7 +16,7 @@ export interface PlainRow {
 
 /** Rows over the shares, in percent: content x 100 against bound x 100 and so on, exactly as the words say. */
 export function plainRows(problem: DrawnProblem, reference: Reference): PlainRow[] {
-  const amount = (ref: string, tag: Tag) => asCounted(reference.get(ref)!, tag) ?? 0;
+  const amount = (ref: string, tag: Tag) => crudeAmount(reference.get(ref)!, tag) ?? 0;
   const dry = (ref: string) => 1 - amount(ref, 'WATER') / 100;
   const R = problem.beside.reduce((s, b) => s + b.share_of_ration, 0) / 100;
   const rows: PlainRow[] = [{ a: problem.foods.map(() => 1), min: 100, max: 100 }];

@@ -1,8 +1,9 @@
 /** Problems drawn from the real tables, for tests: repeatable from a seed. */
+import { onCrudeProtein } from '../../src/foods/crude-protein.ts';
 import type { Reference, ReferenceFood } from '../../src/foods/reference.ts';
 import type { Beside, Ingredient, Objective, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
-import { asCounted } from './as-counted.ts';
+import { crudeAmount } from './crude-amount.ts';
 
 export interface DrawnProblem {
   foods: Ingredient[];
@@ -46,7 +47,7 @@ const GROUPS = ['seed', 'legume', 'vegetable', 'herb', 'animal'];
 
 /** Foods of both tables whose amounts of every tag in `TAGS` are known. */
 export function fullyKnown(reference: Reference): ReferenceFood[] {
-  return Array.from({ length: reference.size }, (_, row) => reference.at(row)).filter(
+  return Array.from({ length: reference.size }, (_, row) => onCrudeProtein(reference.at(row))).filter(
     (f) => f.composition.WATER !== undefined && TAGS.every((t) => f.composition[t] !== undefined),
   );
 }
@@ -89,7 +90,7 @@ export function drawProblem(
     }
     if (kind < 0.3) {
       const [top, bottom] = [pick(TAGS), pick(TAGS)];
-      const even = (t: Tag) => chosen.reduce((s, f) => s + asCounted(f, t)!, 0) / chosen.length;
+      const even = (t: Tag) => chosen.reduce((s, f) => s + crudeAmount(f, t)!, 0) / chosen.length;
       return {
         ratio: [top, bottom],
         on,
@@ -97,8 +98,8 @@ export function drawProblem(
       };
     }
     const tag = pick(TAGS);
-    const even = chosen.reduce((s, f) => s + asCounted(f, tag)!, 0) / chosen.length;
-    const other = on === 'ration' ? asCounted(refs.get(beside[0]!.ref!)!, tag)! : even;
+    const even = chosen.reduce((s, f) => s + crudeAmount(f, tag)!, 0) / chosen.length;
+    const other = on === 'ration' ? crudeAmount(refs.get(beside[0]!.ref!)!, tag)! : even;
     const part = on === 'ration' ? beside[0]!.share_of_ration / 100 : 0;
     const bounds = window(even * (1 - part) + other * part, random, tightness, shift, round);
     return { nutrient: tag, on, ...bounds, ...(random() < 0.2 ? { basis: 'DM' } : {}) };

@@ -1,7 +1,7 @@
 /** Two goals against each other: ends by independent solvers, and no mix that is better in both. */
 import { describe, expect, test } from 'vitest';
 import { draws } from '../../../test/draws.ts';
-import { asCounted } from '../../../test/formulation/as-counted.ts';
+import { crudeAmount } from '../../../test/formulation/crude-amount.ts';
 import { glpkSolve } from '../../../test/formulation/oracle.ts';
 import { problemOf } from '../../../test/formulation/problem-of.ts';
 import {
@@ -39,7 +39,7 @@ const PAIRS: readonly (readonly [Goal, Goal])[] = [
 function perPercent(drawn: DrawnProblem, goal: Goal): number[] | undefined {
   if (goal.aim === 'cheap') return drawn.foods.map((f) => f.price_per_kg! / 100);
   if ('nutrient' in goal)
-    return drawn.foods.map((f) => asCounted(reference.get(f.ref!)!, goal.nutrient)! / 100);
+    return drawn.foods.map((f) => crudeAmount(reference.get(f.ref!)!, goal.nutrient)! / 100);
   if ('group' in goal) return drawn.foods.map((f) => Number(f.group === goal.group));
   return undefined;
 }

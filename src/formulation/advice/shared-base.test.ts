@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import GLPK from 'glpk.js/node';
 import { describe, expect, it, test } from 'vitest';
+import { crudeAmount } from '../../../test/formulation/crude-amount.ts';
 import { eater } from '../../../test/formulation/eaters.ts';
 import { plainRows } from '../../../test/formulation/oracle.ts';
 import { problemOf } from '../../../test/formulation/problem-of.ts';
@@ -249,7 +250,7 @@ function draw(seed: number, further = 0): Drawn {
   const pellet = random() < 0.5 ? [{ id: 'pellet', ref: pick(pool).ref, share_of_ration: 40 }] : [];
   const on = pellet.length > 0 ? 'ration' : 'mix';
   const beside = (tag: Tag) =>
-    pellet.reduce((sum, p) => sum + 0.4 * reference.get(p.ref)!.composition[tag]!, 0);
+    pellet.reduce((sum, p) => sum + 0.4 * crudeAmount(reference.get(p.ref)!, tag)!, 0);
   const eaters = Array.from({ length: 2 + Math.floor(2 * random()) }, (_, k): Eater => {
     const refuses = foods.flatMap((f) => (random() < (picky ? 0.35 : 0.15) ? [f.id] : []));
     const weights = foods.map((f) => (refuses.includes(f.id) ? 0 : 0.2 + random()));

@@ -160,9 +160,7 @@ const WHOLE = 100.5;
 function mostPossible(tag: Tag, { weight: raw, most: largest }: Known): number {
   const { unit, group } = nutrient(tag);
   const parts = (tags: Tag[]) => tags.reduce((sum, t) => sum + (t === tag ? 0 : (raw(t) ?? 0)), 0);
-  // Of water no more than the parts really leave: what is not water cannot be less than what is known to be in it.
-  const whole = tag === 'WATER' ? 100 : WHOLE;
-  const room = Math.max(0, whole - parts(['WATER', 'PROCNT', 'FAT', 'ASH']));
+  const room = Math.max(0, WHOLE - parts(['WATER', 'PROCNT', 'FAT', 'ASH']));
   const carbohydrate = raw('CHOCDF');
   if (group === 'carbohydrate') return Math.min(room, carbohydrate ?? room);
   if (group === 'fat' && unit === 'g') return raw('FAT') ?? room;

@@ -1,5 +1,5 @@
 /** Foods of a problem, in the mix and beside it, read and checked. */
-import { impossible } from '../../foods/impossible.ts';
+import { impossible, tooMuchTogether } from '../../foods/impossible.ts';
 import { whyMissing } from '../../foods/missing-ref.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
@@ -10,7 +10,10 @@ import { type Beside, type Ingredient, type Override, ProblemError } from './pro
 import {
   choice,
   type Fields,
+  fieldIn,
   flag,
+  LONGEST,
+  MOST,
   number,
   object,
   optional,
@@ -46,28 +49,33 @@ export function ingredient(json: unknown, at: string, reference: Reference, igno
   const max = optional(f.max, `${at}/max`, 0, 100);
   ordered(min, max, at);
   return strip({
-    id: text(f.id, `${at}/id`),
+    id: text(f.id, `${at}/id`, LONGEST.id),
     name: f.name === undefined ? undefined : text(f.name, `${at}/name`),
     ...figures(f, at, reference),
     group: f.group === undefined ? undefined : text(f.group, `${at}/group`),
     min,
     max,
     want: optional(f.want, `${at}/want`, 0, 100),
-    price_per_kg: optional(f.price_per_kg, `${at}/price_per_kg`, 0, Number.MAX_VALUE),
+    price_per_kg: optional(f.price_per_kg, `${at}/price_per_kg`, 0, MOST),
     refused: flag(f.refused, `${at}/refused`),
     override: f.override === undefined ? undefined : override(f.override, `${at}/override`, ignored),
     if_used: optional(f.if_used, `${at}/if_used`, 0, 100),
     liked: flag(f.liked, `${at}/liked`),
-    on_hand_grams: optional(f.on_hand_grams, `${at}/on_hand_grams`, 0, Number.MAX_VALUE),
+    on_hand_grams: optional(f.on_hand_grams, `${at}/on_hand_grams`, 0, MOST),
   });
 }
 
 function override(json: unknown, at: string, ignored: string[]): Override {
   const o = object(json, at, FIELDS.override, ignored);
   const on = text(o.on, `${at}/on`);
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(on) || Number.isNaN(Date.parse(on)))
-    throw new ProblemError(`${at}/on`, `must be a date such as "2026-03-14", not ${show(on)}`);
-  return { caution: text(o.caution, `${at}/caution`), note: text(o.note, `${at}/note`), on };
+  if (!isDay(on)) throw new ProblemError(`${at}/on`, `must be a date such as "2026-03-14", not ${show(on)}`);
+  return { caution: text(o.caution, `${at}/caution`), note: text(o.note, `${at}/note`, LONGEST.words), on };
+}
+
+/** Whether a text is a day of the calendar, ISO 8601; "2026-02-31" has the form of one and is none. */
+function isDay(text: string): boolean {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(text) ? Date.parse(text) : Number.NaN;
+  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text);
 }
 
 export function besideFood(
@@ -88,7 +96,7 @@ export function besideFood(
       'needs the water of this food to leave it out; give "WATER" in its composition',
     );
   }
-  const grams = optional(b.grams_a_day, `${at}/grams_a_day`, 0, Number.MAX_VALUE);
+  const grams = optional(b.grams_a_day, `${at}/grams_a_day`, 0, MOST);
   const share_min = optional(b.share_min, `${at}/share_min`, 0, 100);
   const share_max = optional(b.share_max, `${at}/share_max`, 0, 100);
   if (share_min !== undefined && share_max !== undefined && share_min > share_max) {
@@ -99,7 +107,7 @@ export function besideFood(
   }
   const share = grams === undefined ? b.share_of_ration : shareOfDay(grams, at, daily, counts_as && water);
   return strip({
-    id: text(b.id, `${at}/id`),
+    id: text(b.id, `${at}/id`, LONGEST.id),
     name: b.name === undefined ? undefined : text(b.name, `${at}/name`),
     share_of_ration: number(share, `${at}/share_of_ration`, 0, 100),
     grams_a_day: grams,
@@ -141,7 +149,7 @@ function figures(
       'has neither "ref" nor "composition"; name a reference food or give its amounts per 100 g',
     );
   }
-  const ref = f.ref === undefined ? undefined : text(f.ref, `${at}/ref`);
+  const ref = f.ref === undefined ? undefined : text(f.ref, `${at}/ref`, LONGEST.id);
   if (ref !== undefined && !reference.get(ref)) throw new ProblemError(`${at}/ref`, whyMissing(ref));
   const low = amounts(f.low, `${at}/low`);
   const high = amounts(f.high, `${at}/high`);
@@ -168,19 +176,23 @@ function figures(
   };
 }
 
-/** Figures of a table alone are the table's own affair; what is written beside them must be possible with them. */
+/**
+ * Figures of a table are the table's own affair. What the keeper writes must be possible by itself, and fit into 100 g
+ * with what the table gives; an own amount below one of the table's that is a part of it is asked about.
+ */
 function refuseImpossible(
   told: Pick<Ingredient, 'composition' | 'sd' | 'low' | 'high'>,
   at: string,
   ref: ReferenceFood | undefined,
 ): void {
   if (!told.composition && !told.low) return;
-  const [wrong] = impossible(fedFigures({ id: '', ...told }, ref));
-  if (wrong) throw new ProblemError(fieldOf({ id: '', ...told }, at, wrong.tags), wrong.message);
+  const food = { id: '', ...told };
+  const [wrong] = [...impossible(fedFigures(food, undefined)), ...tooMuchTogether(fedFigures(food, ref))];
+  if (wrong) throw new ProblemError(fieldOf(food, at, wrong.tags), wrong.message);
 }
 
 function proteinFactor(json: unknown, at: string): number | undefined {
-  const factor = optional(json, at, 0, Number.MAX_VALUE);
+  const factor = optional(json, at, 0, MOST);
   if (factor === undefined || (factor >= LEAST_PROTEIN_FACTOR && factor <= MOST_PROTEIN_FACTOR))
     return factor;
   throw new ProblemError(
@@ -193,7 +205,10 @@ function proteinFactor(json: unknown, at: string): number | undefined {
 function lenders(json: unknown, at: string): Ingredient['borrowed'] {
   const named = Object.entries(object(json, at));
   return Object.fromEntries(
-    named.map(([key, from]) => [tagname(key, `${at}/${key}`), text(from, `${at}/${key}`)]),
+    named.map(([key, from]) => {
+      const field = fieldIn(at, key);
+      return [tagname(key, field), text(from, field)];
+    }),
   );
 }
 
@@ -202,10 +217,11 @@ function amounts(json: unknown, at: string): Ingredient['composition'] {
   if (json === undefined) return undefined;
   const out: Partial<Record<Tag, number>> = {};
   for (const [key, value] of Object.entries(object(json, at))) {
-    const tag = tagname(key, `${at}/${key}`);
+    const field = fieldIn(at, key);
+    const tag = tagname(key, field);
     if (value === null) continue;
-    const most = nutrient(tag).unit === 'g' ? 100 : Number.MAX_VALUE;
-    out[tag] = number(value, `${at}/${key}`, 0, most);
+    const most = nutrient(tag).unit === 'g' ? 100 : MOST;
+    out[tag] = number(value, field, 0, most);
   }
   return out;
 }

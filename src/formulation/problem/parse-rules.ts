@@ -1,7 +1,19 @@
 /** Rules and aims of a problem, read and checked. */
 import type { Aim, Ingredient, Rule } from './problem.ts';
 import { ProblemError } from './problem.ts';
-import { choice, type Fields, object, optional, ordered, show, strip, tagname, text } from './read-json.ts';
+import {
+  choice,
+  type Fields,
+  LONGEST,
+  MOST,
+  object,
+  optional,
+  ordered,
+  show,
+  strip,
+  tagname,
+  text,
+} from './read-json.ts';
 
 const FIELDS = {
   rule: ['nutrient', 'ratio', 'group', 'food', 'count', 'min', 'max', 'on', 'basis', 'source'],
@@ -21,11 +33,11 @@ export function rule(json: unknown, at: string, foods: readonly Ingredient[], ig
     );
   }
   // A share ends at 100; a nutrient bound above what is possible is odd, but it says something.
-  const most = kind === 'group' || kind === 'food' ? 100 : Number.MAX_VALUE;
+  const most = kind === 'group' || kind === 'food' ? 100 : MOST;
   const bounds = strip({
     min: optional(r.min, `${at}/min`, 0, most),
     max: optional(r.max, `${at}/max`, 0, most),
-    source: r.source === undefined ? undefined : text(r.source, `${at}/source`),
+    source: r.source === undefined ? undefined : text(r.source, `${at}/source`, LONGEST.words),
     on: r.on === undefined ? undefined : choice<'mix' | 'ration'>(r.on, `${at}/on`, ['mix', 'ration']),
   });
   ordered(bounds.min, bounds.max, at);
@@ -95,7 +107,7 @@ const SIMPLE_AIMS = ['liked', 'cupboard', 'few', 'few to buy', 'cheap'] as const
 export function aim(json: unknown, at: string, foods: readonly Ingredient[], ignored: string[]): Aim {
   const a = object(json, at, FIELDS.aim, ignored);
   const kind = choice<Aim['aim']>(a.aim, `${at}/aim`, [...SIMPLE_AIMS, 'less', 'more']);
-  const give = strip({ give: optional(a.give, `${at}/give`, 0, Number.MAX_VALUE) });
+  const give = strip({ give: optional(a.give, `${at}/give`, 0, MOST) });
   const subjects = ['nutrient', 'group', 'food'].filter((k) => a[k] !== undefined);
   if (kind !== 'less' && kind !== 'more') {
     if (subjects.length > 0)

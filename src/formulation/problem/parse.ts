@@ -6,12 +6,28 @@ import type { Reference } from '../../foods/reference.ts';
 import { besideFood, ingredient } from './parse-foods.ts';
 import { aim, rule } from './parse-rules.ts';
 import { type Objective, type Problem, ProblemError, type Variation } from './problem.ts';
-import { choice, flag, list, number, object, positive, show, strip, text, unique } from './read-json.ts';
+import {
+  choice,
+  flag,
+  LONGEST,
+  list,
+  number,
+  object,
+  positive,
+  show,
+  strip,
+  text,
+  unique,
+} from './read-json.ts';
 
 /** More foods or rules than any mix has; a larger problem is a mistake, not a mix. */
 const MOST_FOODS = 500;
 const MOST_RULES = 500;
+const MOST_BESIDE = 50;
 const MOST_AIMS = 20;
+
+/** More steps than any scale has over its whole range (common practice, no source). */
+const MOST_STEPS = 1e8;
 
 const FIELDS = [
   'foods',
@@ -45,7 +61,7 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
   );
   if (foods.length === 0) throw new ProblemError('/foods', 'is an empty list; name at least one food');
   const daily = top.daily_grams === undefined ? undefined : positive(top.daily_grams, '/daily_grams');
-  const beside = list(top.beside ?? [], '/beside', 50).map((b, i) =>
+  const beside = list(top.beside, '/beside', MOST_BESIDE, []).map((b, i) =>
     besideFood(b, `/beside/${i}`, reference, daily, ignored),
   );
   unique(foods, '/foods');
@@ -54,10 +70,10 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
     if (foods.some((f) => f.id === id))
       throw new ProblemError(`/beside/${i}/id`, `${show(id)} is also a food of the mix; give it another id`);
   }
-  const rules = list(top.rules ?? [], '/rules', MOST_RULES).map((r, i) =>
+  const rules = list(top.rules, '/rules', MOST_RULES, []).map((r, i) =>
     rule(r, `/rules/${i}`, foods, ignored),
   );
-  const objective = choice<Objective>(top.objective ?? 'nearest', '/objective', [
+  const objective = choice<Objective>(or(top.objective, 'nearest'), '/objective', [
     'nearest',
     'cheapest',
     'varied',
@@ -78,23 +94,36 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
       drop_one: flag(top.drop_one, '/drop_one'),
       daily_grams: daily,
     }),
-    confidence: number(top.confidence ?? 0, '/confidence', 0, 0.999999),
+    confidence: number(or(top.confidence, 0), '/confidence', 0, 0.999999),
     ...strip({
       margin: top.margin === undefined ? undefined : number(top.margin, '/margin', 0, 0.999999),
       confidence_for: oneOf<'each' | 'all'>('confidence_for', ['each', 'all']),
       variation: oneOf<Variation>('variation', ['given', 'published']),
       cautions: oneOf<'apply' | 'report'>('cautions', ['apply', 'report']),
-      species: top.species === undefined ? undefined : text(top.species, '/species'),
+      species: top.species === undefined ? undefined : text(top.species, '/species', LONGEST.words),
     }),
-    batch_grams: positive(top.batch_grams ?? 300, '/batch_grams'),
-    scale_step_grams: positive(top.scale_step_grams ?? 1, '/scale_step_grams'),
+    batch_grams: positive(or(top.batch_grams, 300), '/batch_grams'),
+    scale_step_grams: positive(or(top.scale_step_grams, 1), '/scale_step_grams'),
   };
   wholeProblem(problem);
   return { problem, ignored };
 }
 
+/** A field's value, or its default where it is left out; null is no way to leave a field out. */
+function or(value: unknown, ifLeftOut: unknown): unknown {
+  return value === undefined ? ifLeftOut : value;
+}
+
 /** Checks that need more than one field. */
-function wholeProblem({ foods, beside, objective, aims, least_grams, batch_grams }: Problem): void {
+function wholeProblem({
+  foods,
+  beside,
+  objective,
+  aims,
+  least_grams,
+  batch_grams,
+  scale_step_grams,
+}: Problem): void {
   const fed = beside.reduce((sum, b) => sum + b.share_of_ration, 0);
   if (fed > 100 + 1e-9) {
     throw new ProblemError(
@@ -123,6 +152,12 @@ function wholeProblem({ foods, beside, objective, aims, least_grams, batch_grams
     throw new ProblemError(
       '/least_grams',
       `is ${least_grams}, more than the whole batch of ${batch_grams} g; lower it or make a larger batch`,
+    );
+  }
+  if (batch_grams / scale_step_grams > MOST_STEPS) {
+    throw new ProblemError(
+      '/scale_step_grams',
+      `is ${scale_step_grams}, too small a part of the batch of ${batch_grams} g; no scale tells more than ${MOST_STEPS} steps apart`,
     );
   }
   const cheap = aims?.findIndex((a) => a.aim === 'cheap') ?? -1;
