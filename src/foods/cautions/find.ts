@@ -98,7 +98,7 @@ export function cautionsFor(food: NamedFood, species?: string): readonly Caution
     for (const { caution, hit } of wordHits(tokens, hits, tongue)) {
       if (found.has(caution)) continue;
       if (!counts(caution, food.raw, (part) => has(caution, part))) continue;
-      found.set(caution, text.slice(hit.start, hit.end));
+      found.set(caution, text.slice(hit.start, closed(text, hit)));
     }
   return CAUTIONS.flatMap((caution) => {
     const words = found.get(caution);
@@ -136,9 +136,9 @@ export function cautionReader(
     }
     return [...found].map(([caution, hit]) => ({
       caution,
-      found: text.slice(hit.start, hit.end),
+      found: text.slice(hit.start, closed(text, hit)),
       start: hit.start,
-      end: hit.end,
+      end: closed(text, hit),
     }));
   };
 }
@@ -154,6 +154,11 @@ function undenied(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[]): 
     if (value.part === 'not') return true;
     return value.part === 'word' ? !at.some(denied) : !at.slice(0, 1).some(denied);
   });
+}
+
+/** The end of a hit, with the bracket that closes one opened in it: "apricots (dried)". */
+function closed(text: string, { start, end }: PhraseHit<Entry>): number {
+  return text.slice(start, end).includes('(') && text.charAt(end) === ')' ? end + 1 : end;
 }
 
 interface WordHit {

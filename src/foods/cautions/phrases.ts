@@ -209,11 +209,7 @@ function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], token
 }
 
 function fits(part: Part | undefined, read: Read | undefined): boolean {
-  return (
-    part !== undefined &&
-    read !== undefined &&
-    read.words.some((word) => part.fits(word, read.token.accented))
-  );
+  return read?.words.some((word) => part?.fits(word, read.token.accented)) ?? false;
 }
 
 /** The tokens that make up a phrase whose anchor is a given token; undefined where it is not there. */
