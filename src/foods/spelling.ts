@@ -36,7 +36,9 @@ export function stem(word: string): string {
   const plain = word
     .toLowerCase()
     .normalize('NFD')
-    .replace(/[\u0300-\u036f']/g, '');
+    .replace(/[\u0300-\u036f'’]/g, '')
+    .replaceAll('ß', 'ss')
+    .replaceAll('œ', 'oe');
   if (plain.length > 4 && plain.endsWith('ies')) return `${plain.slice(0, -3)}y`;
   if (plain.length > 4 && plain.endsWith('oes')) return plain.slice(0, -2);
   if (plain.length > 3 && plain.endsWith('s') && !plain.endsWith('ss') && !plain.endsWith('us'))

@@ -8,10 +8,10 @@ import { fold, type Language } from './words.ts';
 export const OTHER_THINGS: Readonly<Record<Language, readonly string[]>> = otherThings;
 
 const { about: _, ...byLetter } = realWords;
-const namesOfFoods = Object.entries(foodWords.foods).flatMap(([name, words]) => [
-  name,
-  ...Object.values(words).flat(),
-]);
+const namesOfFoods = [
+  ...Object.entries(foodWords.foods).flatMap(([name, words]) => [name, ...Object.values(words).flat()]),
+  ...foodWords.notThere.flatMap(({ words }) => words),
+];
 
 /** Words, folded, that are spelt right although they look like a slip of a word of a caution. */
 export const REAL_WORDS: ReadonlySet<string> = new Set([
