@@ -4,9 +4,9 @@
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { OTHER_THINGS, REAL_WORDS } from './names.ts';
 import { type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
-import { standsAnywhere } from './states.ts';
+import { familyWords, saysDried, saysFresh, standsAnywhere } from './states.ts';
 import { type Tongue, tongueOf } from './tongue.ts';
-import { fold, type Token, tokensOf } from './words.ts';
+import { fold, type Language, type Token, tokensOf } from './words.ts';
 
 interface CautionHit {
   readonly caution: Caution;
@@ -56,8 +56,14 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
     for (const text of caution.words[language])
       phrases.push({ text, language, value: { caution, part: 'word', english: language === 'en' } });
   const exact = (texts: readonly string[] | undefined, part: Part) => {
-    for (const text of texts ?? [])
+    const families = new Set<unknown>();
+    for (const text of texts ?? []) {
+      // A state stands for its whole family: once is enough.
+      const family = familyWords(fold(text));
+      if (family && families.has(family)) continue;
+      families.add(family);
       phrases.push({ text, language: 'en', value: { caution, part, english: true }, strict: part === 'not' });
+    }
   };
   exact(caution.notWords, 'not');
   exact(caution.exceptWhen, 'except');
@@ -82,10 +88,12 @@ function otherThings(): Phrase<Entry>[] {
  * Rows for some species only ("dwarf") count where the species is given and holds one of their words.
  */
 export function cautionsFor(food: NamedFood, species?: string): readonly CautionHit[] {
-  const read = [food.name, ...(food.also ?? [])].map((name) => reading(name));
+  // The tables, and the names made from them, are in English.
+  const likely = food.tableName === undefined ? undefined : 'en';
+  const read = [food.name, ...(food.also ?? [])].map((name) => reading(name, likely));
   if (food.tableName !== undefined) {
-    const title = reading(food.tableName);
-    // The tables are in English: "SEL" is a grade of beef there, not French salt.
+    const title = reading(food.tableName, likely);
+    // "SEL" is a grade of beef there, not French salt.
     read.push({ ...title, hits: title.hits.filter((hit) => hit.value.english) });
   }
   const has = (caution: Caution, part: Part) =>
@@ -106,9 +114,9 @@ export function cautionsFor(food: NamedFood, species?: string): readonly Caution
   });
 }
 
-function reading(text: string) {
+function reading(text: string, likely?: Language) {
   const tokens = tokensOf(text);
-  return { text, tokens, hits: undenied(tokens, find(tokens)), tongue: tongueOf(tokens) };
+  return { text, tokens, hits: undenied(tokens, find(tokens)), tongue: tongueOf(tokens, likely) };
 }
 
 /**
@@ -148,11 +156,16 @@ export function cautionReader(
  * what follows a thing denied may tell of the food again: "without stones, dried".
  */
 function undenied(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[]): PhraseHit<Entry>[] {
-  const denied = (i: number) =>
-    tokens[i]?.denied && !(standsAnywhere(tokens[i]?.word ?? '') && tokens[i - 1]?.denied);
+  const word = (i: number) => tokens[i]?.word ?? '';
+  const denied = (i: number) => tokens[i]?.denied && !(standsAnywhere(word(i)) && tokens[i - 1]?.denied);
+  const dried = tokens.some((token, i) => saysDried(token.word) && !denied(i));
   return hits.filter(({ value, at }) => {
     if (value.part === 'not') return true;
-    return value.part === 'word' ? !at.some(denied) : !at.slice(0, 1).some(denied);
+    if (value.part === 'word') return !at.some(denied);
+    const [first = -1] = at;
+    if (denied(first)) return false;
+    // "Dried figs, raw" are dried, whatever a shop means by raw.
+    return !(value.part === 'except' && dried && saysFresh(word(first)) && !value.caution?.rawOnly);
   });
 }
 

@@ -19,7 +19,7 @@ const MUST: Names = {
     | plátanos deshidratados | ciruelas secas | raisin sec | raisins secs | raisins (secs) | raisins de Corinthe | sultanas, golden
     | dried aprikots | Dried Apricotts | getroknete Aprikosen | dates, pitted | mango strips, dried | Rosienen | dried cranberies
     | dried apples and apricots | pommes et abricots séchés | getrocknete Äpfel und Birnen | Mango getrocknet, ungeschwefelt
-    | albaricoques sin hueso secos | abricots dénoyautés séchés | APRICOTS,DEHYD (LOW-MOISTURE),SULFURED | banana chips | Apfelchips`,
+    | albaricoques sin hueso secos | abricots dénoyautés séchés | Figs, dried, uncooked | dried figs (raw) | APRICOTS,DEHYD (LOW-MOISTURE),SULFURED | banana chips | Apfelchips`,
   'sticky-when-soft': `dates, soft | apricots (dried) | getrocknete Aprikosen, weich | figues | abricots moelleux | gedroogde pruimen
     | orejones | higos secos | Datteln, entsteint`,
   grape: `raisin | raisins frais | raisins blancs | raisin de table | jus de raisin | grains de raisin rouge | grapes, red | Weintrauben
@@ -57,7 +57,7 @@ const MUST: Names = {
   'apple-pips': `apple pips | pips of apples | apple seeds | seeds, apple | pépins de pomme | Apfelkerne | appelpitten | pepitas de manzana`,
   'bitter-almond': `bitter almonds | almonds, bitter | almond (bitter) | Bittermandeln | Mandeln, bittere | amandes amères | amères amandes
     | bittere amandelen | amandelen (bitter) | almendras amargas | biter almonds`,
-  almond: `almonds | almonds, flaked | Mandeln, gehackt | amandes | amandelen | almendras | allmonds | almond pieces`,
+  almond: `almonds | almonds, flaked | almonds, oil roasted | Mandeln, gehackt | amandes | amandelen | almendras | allmonds | almond pieces`,
   'potato-raw': `potato | potatoes, raw | raw potatoes | potatos | Kartoffeln, roh | Kartofeln | pommes de terre crues | aardappels | patatas crudas
     | potatoe`,
   'nightshade-green': `tomato leaves | tomato leaf | leaves, tomato | leaves of tomato | tomato (leaves) | potato leaves | potatoes, green | green potatoes
@@ -114,7 +114,7 @@ const MUST_NOT: Names = {
   almond: `tiger almond | earth almonds | Erdmandeln | almond milk | milk, almond | lait d'amande`,
   'bitter-almond': `almonds | bitter melon, almonds | sweet almonds`,
   'acorn-and-horse-chestnut': `chestnut | sweet chestnuts | chestnut, dried | Esskastanien | châtaignes | castañas | water chestnuts`,
-  'nightshade-green': `sweet potato leaves | tomato | tomatoes, red | green beans and tomato | sweet potato, green leaf | tomato flakes`,
+  'nightshade-green': `sweet potato leaves | tomato | tomatoes, red | green beans and tomato | tomato flakes`,
   'potato-raw': `sweet potato | potatoes, sweet | sweet potatoes, dried | Kartoffelrose | Hagebutten der Kartoffelrose | patate douce | zoete aardappel
     | boniato | potatoes, boiled | Kartoffeln, gekocht`,
   citrus: `lemon balm | balm, lemon | lemon mint | orange sweet pepper | sweet pepper, orange | lemon grass | Zitronenmelisse | hierba limón`,

@@ -54,7 +54,7 @@ export function partOf(word: string, language: Language, phrase: string, alone: 
   const ends = !begins && word.startsWith('*');
   if (word.includes('*') && bare.length < SHORTEST)
     throw new RangeError(`"${phrase}": "${word}" is too short for a *`);
-  const family = alone || standsAnywhere(bare) ? familyWords(bare) : undefined;
+  const family = alone || standsAnywhere(bare) ? familyWords(bare, !alone) : undefined;
   const forms = new Set([...(family ?? []), ...(adjectiveForms(bare) ?? []), ...formsOf(bare, language)]);
   const part = { bare, begins, ends, forms };
   if (word.startsWith('=')) {

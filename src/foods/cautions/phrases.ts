@@ -56,7 +56,7 @@ const STATE_REACH = 10;
 const KEY = 3;
 /** Stands for any word of that state. */
 const DRIED = 'dried';
-const MOST_REMEMBERED = 5000;
+const MOST_REMEMBERED = 20_000;
 /** Words that only join the words of a phrase: the text may leave them out. */
 const LINKS = new Set('de d du des of the von van del di der la los las'.split(' '));
 
@@ -320,7 +320,9 @@ function holdsTogether<T>(
   if (from !== to) {
     if (!acrossCommas) return false;
     const turned = [...places].some(([part, at]) => [...places].some(([p, a]) => p > part && a < at));
-    if ((phrase.strict || turned) && !wholeStretch(reads, low, tokens)) return false;
+    // "Almonds, oil roasted" is no almond oil, "oil, almond" is.
+    if (phrase.strict && !turned) return false;
+    if (turned && !wholeStretch(reads, low, tokens)) return false;
     for (let j = low + 1; j <= high; j++)
       if (reads[j]?.stretch !== from && !wholeStretch(reads, j, tokens)) return false;
     return true;

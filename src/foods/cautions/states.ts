@@ -6,6 +6,7 @@ import { fold, type Language } from './words.ts';
 
 type Family =
   | 'raw'
+  | 'uncooked'
   | 'cooked'
   | 'canned'
   | 'steamed'
@@ -20,11 +21,18 @@ type Family =
 /** Written as the bare form; `inflected` adds the endings of the language. */
 const FAMILIES: Readonly<Record<Family, Readonly<Record<Language, string>>>> = {
   raw: {
-    en: 'raw uncooked unboiled unckd',
-    de: 'roh ungekocht ungegart',
+    en: 'raw',
+    de: 'roh',
     fr: 'cru',
-    nl: 'rauw ongekookt',
+    nl: 'rauw',
     es: 'crudo',
+  },
+  uncooked: {
+    en: 'uncooked unboiled unckd',
+    de: 'ungekocht ungegart',
+    fr: 'incuit',
+    nl: 'ongekookt',
+    es: 'incocido',
   },
   cooked: {
     en: 'cooked boiled ckd bld precooked simmered',
@@ -151,12 +159,28 @@ for (const family of Object.keys(FAMILIES) as Family[]) {
 }
 // What is freeze-dried is dried; what is dried may be soft.
 wordsOf.set('dried', new Set([...(wordsOf.get('dried') ?? []), ...(wordsOf.get('freezeDried') ?? [])]));
+const rawOrUncooked = new Set([...(wordsOf.get('raw') ?? []), ...(wordsOf.get('uncooked') ?? [])]);
 for (const [form, languages] of besides) if (!languagesOf.has(form)) languagesOf.set(form, languages);
 
-/** All words of the family that a folded word belongs to, in every language; undefined for any other word. */
-export function familyWords(word: string): ReadonlySet<string> | undefined {
+/**
+ * All words of the family that a folded word belongs to, in every language; undefined for any other word.
+ * @param wide true where "raw" takes in "uncooked": so in "raw beans", not where "raw" is said of fresh fruit
+ */
+export function familyWords(word: string, wide = false): ReadonlySet<string> | undefined {
   const family = familyOf.get(word);
-  return family && wordsOf.get(family);
+  if (!family) return undefined;
+  return wide && family === 'raw' ? rawOrUncooked : wordsOf.get(family);
+}
+
+/** Whether a folded word says that a food is fresh, in which case it cannot be dried too. */
+export function saysFresh(word: string): boolean {
+  const family = familyOf.get(word);
+  return family === 'fresh' || family === 'raw';
+}
+
+/** Whether a folded word says that a food is dried. */
+export function saysDried(word: string): boolean {
+  return wordsOf.get('dried')?.has(word) ?? false;
 }
 
 /** Whether a folded word tells a state that may stand anywhere in the name ("dried", "crudo"). */
@@ -182,7 +206,7 @@ export function adjectiveForms(word: string): ReadonlySet<string> | undefined {
 
 /** Words of states that make a caution count; a slip in them is forgiven. */
 export function tellingStates(): string[] {
-  return (['dried', 'raw'] as const).flatMap((family) => [...(wordsOf.get(family) ?? [])]);
+  return (['dried', 'raw', 'uncooked'] as const).flatMap((family) => [...(wordsOf.get(family) ?? [])]);
 }
 
 /** The languages in which a folded word describes or joins. */

@@ -6,6 +6,9 @@ import { fold, type Language, type Token } from './words.ts';
 /** How much speaks for a language; 0 where nothing does. */
 export type Tongue = (language: Language) => number;
 
+/** Less than one word that speaks for a language and its neighbour. */
+const LIKELY = 0.2;
+
 const languagesNaming = new Map<string, Set<Language>>();
 function learn(names: readonly string[], language: Language): void {
   for (const word of names.flatMap((name) => fold(name).match(/\p{L}{3,}/gu) ?? []))
@@ -19,9 +22,12 @@ for (const [name, { de, fr, nl, es }] of Object.entries(foodWords.foods)) {
   learn(es, 'es');
 }
 
-/** Each word speaks for the languages that have it, the less the more of them there are. */
-export function tongueOf(tokens: readonly Token[]): Tongue {
-  const scores = new Map<Language, number>();
+/**
+ * Each word speaks for the languages that have it, the less the more of them there are.
+ * @param likely the language that counts where no word speaks for another
+ */
+export function tongueOf(tokens: readonly Token[], likely?: Language): Tongue {
+  const scores = new Map<Language, number>(likely && [[likely, LIKELY]]);
   for (const { word } of tokens) {
     const languages = languagesSaying(word) ?? languagesNaming.get(word);
     for (const language of languages ?? [])
