@@ -9,7 +9,8 @@ import { columns, figure, print } from './print.ts';
 
 /** Prints the foods that fit the words best. @returns the exit code */
 export function searchFoods(words: string, opts: { limit: number; json?: boolean }): number {
-  const found = createFoodSearch(loadReference()).find(words, opts.limit);
+  const search = createFoodSearch(loadReference());
+  const found = search.find(words, opts.limit);
   if (opts.json) {
     print(
       JSON.stringify(
@@ -20,8 +21,10 @@ export function searchFoods(words: string, opts: { limit: number; json?: boolean
     );
     return 0;
   }
+  const note = search.note(words);
+  if (note) print(note);
   if (found.length === 0) {
-    print(`No food fits "${words}". Try one plain word, such as: oats`);
+    if (!note) print(`No food fits "${words}". Try one plain word, such as: oats`);
     return 0;
   }
   print(columns(found.map((f) => [f.ref, f.name, f.group ? FOOD_GROUPS[f.group] : '', f.tableName])));

@@ -1,11 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import foodWords from './data/food-words.json' with { type: 'json' };
+import { NOT_THERE } from './food-words.ts';
 import { decodeReference } from './reference.ts';
 import { createFoodSearch, type FoodSearch } from './search.ts';
 
 let search: FoodSearch;
+let keepers: readonly string[];
 beforeAll(() => {
-  search = createFoodSearch(decodeReference(readFileSync(new URL('./data/reference.bin', import.meta.url))));
+  const reference = decodeReference(readFileSync(new URL('./data/reference.bin', import.meta.url)));
+  search = createFoodSearch(reference);
+  keepers = reference.plainFoods().map((food) => food.name);
 });
 const first = (query: string) => search.find(query, 1)[0]?.ref;
 
@@ -80,5 +85,98 @@ describe('food search', () => {
 
   it('gives foods with some of the words where none has all', () => {
     expect(search.find('buckwheat zzqqxx', 1)[0]!.name).toBe('Buckwheat');
+  });
+});
+
+describe('words of other languages and of other keepers', () => {
+  const firstName = (query: string) => search.find(query, 1)[0]?.name;
+  it.each([
+    ['Hafer', 'Oats'],
+    ['Haferflocken', 'Rolled oats'],
+    ["flocons d'avoine", 'Rolled oats'],
+    ['havermout', 'Rolled oats'],
+    ['copos de avena', 'Rolled oats'],
+    ['Buchweizen', 'Buckwheat'],
+    ['sarrasin', 'Buckwheat'],
+    ['Sonnenblumenkerne', 'Sunflower seed, shelled'],
+    ['pipas de girasol', 'Sunflower seed, shelled'],
+    ['Kürbiskerne', 'Pumpkin seed'],
+    ['kurbiskerne', 'Pumpkin seed'],
+    ['weiße Bohnen gekocht', 'White beans, cooked'],
+    ['weisse Bohnen gekocht', 'White beans, cooked'],
+    ['Mehlwürmer', 'Dried mealworm'],
+    ['Mehlwürmer getrocknet', 'Dried mealworm'],
+    ['getrocknete Mehlwürmer', 'Dried mealworm'],
+    ['vers de farine', 'Dried mealworm'],
+    ['gusanos de la harina', 'Dried mealworm'],
+    ['mealies', 'Dried mealworm'],
+    ['meal worms', 'Dried mealworm'],
+    ['meal worm', 'Dried mealworm'],
+    ['rucola', 'Rocket, fresh'],
+    ['roquette', 'Rocket, fresh'],
+    ['quinua', 'Quinoa'],
+    ['kinoa', 'Quinoa'],
+    ['quinola', 'Quinoa'],
+    ['qinoa', 'Quinoa'],
+    ['pissenlit', 'Dandelion leaf, fresh'],
+    ['peterselie', 'Parsley, fresh'],
+    ['nueces', 'Walnut'],
+    ['Äpfel', 'Apple, fresh'],
+    ['brocolli', 'Broccoli, fresh'],
+    ['buckweat', 'Buckwheat'],
+    ['zuchini', 'Courgette, fresh'],
+  ])('%s finds %s', (query, name) => {
+    expect(firstName(query)).toBe(name);
+    expect(search.note(query)).toBeUndefined();
+  });
+
+  it('finds every keeper food by every word for it', () => {
+    const lost: string[] = [];
+    for (const [name, words] of Object.entries(foodWords.foods))
+      for (const word of Object.values(words).flat())
+        if (!search.find(word, 8).some((food) => food.name === name)) lost.push(`${name}: ${word}`);
+    expect(lost).toEqual([]);
+  });
+
+  it('has words in four languages for every keeper food, and none for another', () => {
+    expect(Object.keys(foodWords.foods).sort()).toEqual([...keepers].sort());
+    for (const [name, { de, fr, nl, es }] of Object.entries(foodWords.foods))
+      for (const list of [de, fr, nl, es]) expect(list.filter(Boolean).length, name).toBeGreaterThan(0);
+  });
+
+  it('keeps English words English', () => {
+    expect(firstName('endive')).toBe('Endive, fresh');
+    expect(firstName('peas')).not.toBe('Pear, fresh');
+    expect(firstName('millet')).toBe('Millet');
+  });
+});
+
+describe('what the tables do not have', () => {
+  it.each([
+    ['brewers yeast', /^The tables have no brewer's yeast\..*own food/],
+    ["brewer's yeast", /^The tables have no brewer's yeast/],
+    ['brewer’s yeast', /^The tables have no brewer's yeast/],
+    ['yeast, brewers', /^The tables have no brewer's yeast/],
+    ['Bierhefe', /^The tables have no brewer's yeast/],
+    ['wheat flakes', /^The tables have no wheat flakes\. The nearest is Wheat, soft\.$/],
+    ['Weizenflocken', /Wheat, soft/],
+    ['buckwheat zzqqxx', /^No food in the tables has all of these words\. The nearest is Buckwheat\.$/],
+  ])('%s: %s', (query, note) => expect(search.note(query)).toMatch(note));
+
+  it('is not answered with a wrong hit', () => {
+    expect(search.find('brewers yeast')).toEqual([]);
+    expect(search.find('wheat flakes').map((f) => f.name)).toEqual(['Wheat, soft', 'Wheat, hard']);
+  });
+
+  it('names only foods that are there, and no word of one that is', () => {
+    for (const { what, words, nearest } of NOT_THERE) {
+      for (const name of nearest) expect(keepers, what).toContain(name);
+      for (const word of words) expect(search.note(word), word).toContain(what);
+    }
+  });
+
+  it('says nothing where there is a food, or nothing was typed', () => {
+    for (const query of ['oats', 'sr28:20038', '', ' ,', 'oa', 'mealwrom'])
+      expect(search.note(query), query).toBeUndefined();
   });
 });

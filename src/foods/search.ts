@@ -1,22 +1,35 @@
-/** Finding a reference food as its name is typed: foods keepers use come first, slips of the finger are forgiven. */
+/**
+ * Finding a reference food as its name is typed, in five languages: foods keepers use come first, slips of spelling are
+ * forgiven, and what the tables do not have is said.
+ */
 import MiniSearch from 'minisearch';
+import { furtherNames, NOT_THERE, type NotThere } from './food-words.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
-import { stem, withTwins } from './spelling.ts';
+import { Speller, stem, withTwins } from './spelling.ts';
 
 export interface FoodSearch {
   /**
    * Foods for what was typed so far, best first; none for an empty query.
+   * Where the tables do not have what was typed, only those that come nearest, if any do.
    * @param query words of a name in any order, the last may be unfinished; or a reference, "sr28:20038" or "20038"
    * @param limit most foods to give back, 20 by default
    */
   find(query: string, limit?: number): ReferenceFood[];
+  /** A sentence for the keeper where the tables do not have what was typed; undefined where they have. */
+  note(query: string): string | undefined;
 }
 
 /** Words of a text: letters and digits, everything else parts them. */
-const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{M}\p{N}']+/gu) ?? [];
+const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{M}\p{N}'’]+/gu) ?? [];
 
-/** How many slips are forgiven in a typed word: one in five letters, none in words of one or two. */
+/** How many letters may be wrong in a word that is still being typed: one in five, none in words of one or two. */
 const slipsIn = (term: string) => (term.length < 3 ? false : Math.max(1, Math.round(term.length * 0.2)));
+
+/** The same words in any order, whatever their case, accents and plurals. */
+const key = (text: string) => wordsOf(text).map(stem).sort().join(' ');
+
+/** Rows by name: the foods called exactly so. */
+type ByName = Map<string, number[]>;
 
 /**
  * Builds the search over a reference, once; it takes some tenths of a second and holds the index in memory.
@@ -25,8 +38,8 @@ const slipsIn = (term: string) => (term.length < 3 ? false : Math.max(1, Math.ro
 export function createFoodSearch(reference: Reference): FoodSearch {
   // 9,000 names are made of some 5,000 words: each is stemmed once.
   const terms = new Map<string, string[]>();
-  const index = new MiniSearch<{ id: number; name: string; also: string }>({
-    fields: ['name', 'also'],
+  const index = new MiniSearch<{ id: number; name: string; also: string; further: string }>({
+    fields: ['name', 'also', 'further'],
     tokenize: wordsOf,
     processTerm: (word) => {
       const known = terms.get(word) ?? withTwins(stem(word));
@@ -37,15 +50,32 @@ export function createFoodSearch(reference: Reference): FoodSearch {
 
   // Keepers' own foods first, and short names before long ones: "Oats" before a ready meal with oats.
   const boosts: number[] = [];
-  const exact = new Map<string, number[]>();
-  const key = (text: string) => wordsOf(text).map(stem).sort().join(' ');
+  const exact: ByName = new Map();
+  const further: ByName = new Map();
+  const plain: { readonly row: number; readonly names: readonly ReadonlySet<string>[] }[] = [];
+  const byPlainName = new Map<string, number>();
   for (let row = 0; row < reference.size; row++) {
     const food = reference.at(row);
+    const names = food.plain ? furtherNames(food.name) : [];
     // The table's own title is worth searching only where a hand-made name stands in front of it.
-    index.add({ id: row, name: food.name, also: food.plain ? [...food.also, food.tableName].join(' ') : '' });
+    index.add({
+      id: row,
+      name: food.name,
+      also: food.plain ? [...food.also, food.tableName].join(' ') : '',
+      further: names.join(' '),
+    });
     boosts.push((food.plain ? 4 : 1) / (4 + wordsOf(food.name).length));
-    if (food.plain) for (const name of [food.name, ...food.also]) push(exact, key(name), row);
+    if (!food.plain) continue;
+    byPlainName.set(food.name, row);
+    for (const name of [food.name, ...food.also]) push(exact, key(name), row);
+    for (const name of names) push(further, key(name), row);
+    plain.push({ row, names: [food.name, ...food.also].map((name) => new Set(wordsOf(name).map(stem))) });
   }
+  const vocabulary = [...new Set([...terms.values()].flat())].sort();
+  const known = new Set(vocabulary);
+  const speller = new Speller(vocabulary.map((word) => [word, word]));
+  const notThere = new Map<string, NotThere>();
+  for (const thing of NOT_THERE) for (const name of thing.words) notThere.set(key(name), thing);
 
   const search = (query: string, combineWith: 'AND' | 'OR') => {
     const typed = wordsOf(query).map((word) => word.toLowerCase());
@@ -61,22 +91,79 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       boostDocument: (row: number) => boosts[row] ?? 1,
     });
   };
+  const rowsOf = (hits: readonly { readonly id: unknown }[]) => hits.map((hit) => hit.id as number);
+
+  /** The query with words that no name has, nor begins with, put right as a caution would read them. */
+  const spelt = (query: string): string | undefined => {
+    const words = wordsOf(query).map(stem);
+    const right = words.map((word) =>
+      known.has(word) || begins(vocabulary, word) ? word : (speller.meant(word)[0]?.word ?? word),
+    );
+    return right.every((word, i) => word === words[i]) ? undefined : right.join(' ');
+  };
+
+  /** Rows that are called exactly so: in plain English first; by further names only where no plain English name has all words. */
+  const named = (query: string): number[] => {
+    const words = wordsOf(query).map(stem);
+    const inEnglish = plain.some(({ names }) => names.some((name) => words.every((word) => name.has(word))));
+    return [...(exact.get(key(query)) ?? []), ...(inEnglish ? [] : (further.get(key(query)) ?? []))];
+  };
+
+  const lacking = (query: string): NotThere | undefined => {
+    const right = spelt(query);
+    return notThere.get(key(query)) ?? (right === undefined ? undefined : notThere.get(key(right)));
+  };
+
+  /** Rows that have every word of the query, the best first. */
+  const withAll = (query: string): Set<number> => {
+    const right = spelt(query);
+    return new Set([
+      ...named(query),
+      ...(right === undefined ? [] : [...named(right), ...rowsOf(search(right, 'AND'))]),
+      ...rowsOf(search(query, 'AND')),
+    ]);
+  };
 
   return {
     find(query, limit = 20) {
       const byRef = byReference(reference, query);
       if (byRef) return [byRef];
-      const hits = search(query, 'AND');
-      const named = exact.get(key(query)) ?? [];
-      const rows = new Set([...named, ...hits.map((hit) => hit.id as number)]);
+      const thing = lacking(query);
+      let rows = thing ? thing.nearest.flatMap((name) => byPlainName.get(name) ?? []) : [...withAll(query)];
       // No food has every word: better the foods that have some than nothing.
-      if (rows.size === 0) for (const hit of search(query, 'OR')) rows.add(hit.id as number);
-      return [...rows].slice(0, limit).map((row) => reference.at(row));
+      if (!thing && rows.length === 0) rows = rowsOf(search(query, 'OR'));
+      return rows.slice(0, limit).map((row) => reference.at(row));
+    },
+    note(query) {
+      const [first] = wordsOf(query);
+      if (first === undefined || byReference(reference, query)) return undefined;
+      const thing = lacking(query);
+      const nearest = this.find(query, 1)[0];
+      const near = nearest ? ` The nearest is ${nearest.name}.` : '';
+      if (thing) {
+        const own = nearest ? '' : ' Add it as your own food from its label.';
+        return `The tables have no ${thing.what}.${thing.note ? ` ${thing.note}` : ''}${near}${own}`;
+      }
+      return withAll(query).size === 0 && nearest
+        ? `No food in the tables has all of these words.${near}`
+        : undefined;
     },
   };
 }
 
-function push(lists: Map<string, number[]>, at: string, row: number): void {
+/** Whether a word of a sorted list begins so. */
+function begins(sorted: readonly string[], start: string): boolean {
+  let low = 0;
+  let high = sorted.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] ?? '') < start) low = middle + 1;
+    else high = middle;
+  }
+  return sorted[low]?.startsWith(start) ?? false;
+}
+
+function push(lists: ByName, at: string, row: number): void {
   const list = lists.get(at);
   if (!list) lists.set(at, [row]);
   else if (!list.includes(row)) list.push(row);

@@ -6,6 +6,7 @@
  * and say so.
  */
 import rows from './cautions.json' with { type: 'json' };
+import moreNames from './more-names.json' with { type: 'json' };
 import type { Language } from './words.ts';
 
 /** `never`: not to be fed at all. `limit`: held to a share. `prepare`: fit to feed once prepared. */
@@ -95,8 +96,29 @@ function isTexts(value: unknown): value is readonly string[] {
   return Array.isArray(value) && value.every((item) => typeof item === 'string' && item !== '');
 }
 
-/** The list, in the order of the file. */
-export const CAUTIONS: readonly Caution[] = decodeCautions(rows);
+/** Further names by caution, kept in a file of their own: many cautions share them. */
+interface MoreNames {
+  readonly for: readonly string[];
+  readonly words?: Partial<Record<Language, readonly string[]>>;
+  readonly notWords?: readonly string[];
+}
+
+function withMoreNames(cautions: readonly Caution[], more: readonly MoreNames[]): readonly Caution[] {
+  for (const id of more.flatMap((names) => names.for))
+    if (!cautions.some((caution) => caution.id === id))
+      throw new RangeError(`more-names.json: there is no caution "${id}"`);
+  return cautions.map((caution) => {
+    const mine = more.filter((names) => names.for.includes(caution.id));
+    const words = Object.fromEntries(
+      LANGUAGES.map((l) => [l, [...caution.words[l], ...mine.flatMap((names) => names.words?.[l] ?? [])]]),
+    ) as unknown as Caution['words'];
+    const notWords = [...(caution.notWords ?? []), ...mine.flatMap((names) => names.notWords ?? [])];
+    return { ...caution, words, ...(notWords.length > 0 && { notWords }) };
+  });
+}
+
+/** The list, in the order of the file, with all its names. */
+export const CAUTIONS: readonly Caution[] = withMoreNames(decodeCautions(rows), moreNames);
 
 const byId = new Map(CAUTIONS.map((caution) => [caution.id, caution]));
 

@@ -10,6 +10,10 @@ export interface Deniable {
   readonly apart: boolean;
   /** True for the first word of a sentence or line. */
   readonly opens: boolean;
+  /** True where a colon stands right before it. */
+  readonly listed: boolean;
+  /** True where a hyphen and a blank stand behind it: "onion- and garlic-free". */
+  suspended: boolean;
   denied: boolean;
 }
 
@@ -27,19 +31,35 @@ const NL: Joints = { or: ['of'], and: ['en'] };
 const ES: Joints = { or: ['o', 'u', 'ni'], and: ['y', 'e'] };
 
 const DENIES = new Map<string, Joints>([
-  ...['without', 'no', 'not', 'non', 'never'].map((w) => [w, EN] as const),
-  ...['ohne', 'kein', 'keine', 'keinen', 'nicht'].map((w) => [w, DE] as const),
-  ...['sans', 'pas'].map((w) => [w, FR] as const),
+  ...['without', 'no', 'not', 'non', 'never', 'neither', 'nor'].map((w) => [w, EN] as const),
+  ...['ohne', 'kein', 'keine', 'keinen', 'keiner', 'keines', 'keinem', 'nicht', 'weder', 'noch'].map(
+    (w) => [w, DE] as const,
+  ),
+  ...['sans', 'pas', 'aucun', 'aucune', 'ni'].map((w) => [w, FR] as const),
   ...['zonder', 'geen', 'niet'].map((w) => [w, NL] as const),
-  ['sin', ES],
+  ...['sin', 'ningun', 'ninguna', 'tampoco'].map((w) => [w, ES] as const),
 ]);
+/** Words that deny only the next ("not roasted peanuts"), unless that says what is not in it ("does not contain"). */
+const DENIES_ONE = new Set(['not', 'non', 'never', 'nicht', 'niet', 'pas']);
+const WHAT_IS_IN_IT = new Set(
+  'contain contains containing include includes any a an d de du des enthalten beinhaltet bevatten bevat'.split(
+    ' ',
+  ),
+);
 const DENY_PAIRS = new Map<string, Joints>([
   ['free from', EN],
   ['free of', EN],
   ['frei von', DE],
   ['vrij van', NL],
   ['exempt de', FR],
+  ['exempts de', FR],
   ['exempte de', FR],
+  ['exemptes de', FR],
+  ['depourvu de', FR],
+  ['libres de', ES],
+  ['exento de', ES],
+  ['exenta de', ES],
+  ...['exempt', 'exempts', 'exempte', 'exemptes', 'depourvu'].map((w) => [`${w} d`, FR] as const),
   ['libre de', ES],
   ['no contiene', ES],
 ]);
@@ -49,25 +69,57 @@ const ENDS_DENIAL = new Set(
   ),
 );
 const DENIED_WORD = /.(?:frei(?:e[nrsm]?)?|vrije?)$/;
+const AND_OR = new Set('and or nor und oder et ou en of y o u'.split(' '));
 const NOT_A_DENIAL_AFTER_FREE = new Set(['range', 'run', 'flowing', 'from', 'of', 'living']);
 /** Words a denial reaches within one stretch between commas, and stretches it may run over. */
 const REACH = 6;
 const STRETCHES = 4;
+/** Stretches that a list behind "free from:" may have. */
+const LISTED = 12;
 
 /** Marks the tokens that the text denies. Takes time in proportion to their number. */
 export function markDenied(tokens: readonly Deniable[]): void {
   for (const [i, token] of tokens.entries()) {
     const { word } = token;
-    if (DENIED_WORD.test(word)) token.denied = true;
+    if (DENIED_WORD.test(word)) {
+      token.denied = true;
+      denySuspended(tokens, i);
+    }
     const next = tokens[i + 1];
     const after = next && !next.apart ? next.word : '';
     const before = token.apart ? undefined : tokens[i - 1];
-    if (before && word === 'free' && !NOT_A_DENIAL_AFTER_FREE.has(after)) before.denied = true;
+    if (before && word === 'free' && !NOT_A_DENIAL_AFTER_FREE.has(after)) {
+      before.denied = true;
+      denySuspended(tokens, i - 1);
+    }
     // "Yellow No. 5" denies nothing.
-    if (word === 'no' && /^\d/.test(after)) continue;
+    if (word === 'no' && /^\d/.test(next?.word ?? '')) continue;
     const pair = DENY_PAIRS.get(`${word} ${after}`);
     const joints = pair ?? DENIES.get(word);
-    if (joints) deny(tokens, i + (pair ? 2 : 1), joints, pair !== undefined && token.opens);
+    if (!joints) continue;
+    const from = i + (pair ? 2 : 1);
+    if (tokens[from]?.listed) denyList(tokens, from);
+    else if (!DENIES_ONE.has(word) || WHAT_IS_IN_IT.has(after))
+      deny(tokens, from, joints, pair !== undefined && token.opens);
+    else if (next && after !== '') next.denied = true;
+  }
+}
+
+/** "Onion- and garlic-free": the words before that lean on the last with a hyphen. */
+function denySuspended(tokens: readonly Deniable[], last: number): void {
+  for (let i = last - 1, token = tokens[i]; token; token = tokens[--i]) {
+    if (token.suspended) token.denied = true;
+    else if (!AND_OR.has(token.word)) return;
+  }
+}
+
+/** "Free from: onion, garlic": all that is listed to the end of the sentence. */
+function denyList(tokens: readonly Deniable[], from: number): void {
+  let stretches = 0;
+  for (let i = from, token = tokens[i]; token; token = tokens[++i]) {
+    if (i > from && (token.opens || token.listed || (token.apart && ++stretches === LISTED))) return;
+    if (ENDS_DENIAL.has(token.word)) return;
+    token.denied = true;
   }
 }
 

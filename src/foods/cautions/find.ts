@@ -2,8 +2,11 @@
  * Which cautions a food or a text runs into, and what that means for a mix: refused, capped, or only a warning.
  */
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
+import { OTHER_THINGS, REAL_WORDS } from './names.ts';
 import { type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
-import { fold, type Token, tokensOf } from './words.ts';
+import { familyWords, saysDried, saysFresh, standsAnywhere } from './states.ts';
+import { type Tongue, tongueOf } from './tongue.ts';
+import { fold, type Language, type Token, tokensOf } from './words.ts';
 
 interface CautionHit {
   readonly caution: Caution;
@@ -32,13 +35,17 @@ interface PlacedHit extends CautionHit {
 type Part = 'word' | 'not' | 'except' | 'only';
 
 interface Entry {
-  readonly caution: Caution;
+  /** Undefined for names of other things, which take the words of any caution away. */
+  readonly caution: Caution | undefined;
   readonly part: Part;
   /** True for words that may be English: the only ones read in the titles of the tables. */
   readonly english: boolean;
 }
 
-const find = phraseFinder<Entry>(CAUTIONS.flatMap((caution) => phrasesOf(caution)));
+const find = phraseFinder<Entry>([...CAUTIONS.flatMap((caution) => phrasesOf(caution)), ...otherThings()], {
+  acrossCommas: true,
+  realWords: REAL_WORDS,
+});
 const byRef = new Map<string, Caution[]>();
 for (const caution of CAUTIONS)
   for (const ref of caution.refs) byRef.set(ref, [...(byRef.get(ref) ?? []), caution]);
@@ -49,13 +56,30 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
     for (const text of caution.words[language])
       phrases.push({ text, language, value: { caution, part: 'word', english: language === 'en' } });
   const exact = (texts: readonly string[] | undefined, part: Part) => {
-    for (const text of texts ?? [])
-      phrases.push({ text, language: 'en', value: { caution, part, english: true } });
+    const families = new Set<unknown>();
+    for (const text of texts ?? []) {
+      // A state stands for its whole family: once is enough.
+      const family = familyWords(fold(text));
+      if (family && families.has(family)) continue;
+      families.add(family);
+      phrases.push({ text, language: 'en', value: { caution, part, english: true }, strict: part === 'not' });
+    }
   };
   exact(caution.notWords, 'not');
   exact(caution.exceptWhen, 'except');
   exact(caution.onlyWhen, 'only');
   return phrases;
+}
+
+function otherThings(): Phrase<Entry>[] {
+  return LANGUAGES.flatMap((language) =>
+    OTHER_THINGS[language].map((text) => ({
+      text,
+      language,
+      value: { caution: undefined, part: 'not', english: true } as const,
+      strict: true,
+    })),
+  );
 }
 
 /**
@@ -64,10 +88,12 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
  * Rows for some species only ("dwarf") count where the species is given and holds one of their words.
  */
 export function cautionsFor(food: NamedFood, species?: string): readonly CautionHit[] {
-  const read = [food.name, ...(food.also ?? [])].map(reading);
+  // The tables, and the names made from them, are in English.
+  const likely = food.tableName === undefined ? undefined : 'en';
+  const read = [food.name, ...(food.also ?? [])].map((name) => reading(name, likely));
   if (food.tableName !== undefined) {
-    const title = reading(food.tableName);
-    // The tables are in English: "SEL" is a grade of beef there, not French salt.
+    const title = reading(food.tableName, likely);
+    // "SEL" is a grade of beef there, not French salt.
     read.push({ ...title, hits: title.hits.filter((hit) => hit.value.english) });
   }
   const has = (caution: Caution, part: Part) =>
@@ -76,12 +102,11 @@ export function cautionsFor(food: NamedFood, species?: string): readonly Caution
   if (food.ref !== undefined)
     for (const caution of byRef.get(food.ref) ?? [])
       if (!(caution.rawOnly && food.raw === false)) found.set(caution, food.ref);
-  for (const { text, tokens, hits } of read)
-    for (const hit of wordHits(tokens, hits)) {
-      const { caution } = hit.value;
+  for (const { text, tokens, hits, tongue } of read)
+    for (const { caution, hit } of wordHits(tokens, hits, tongue)) {
       if (found.has(caution)) continue;
       if (!counts(caution, food.raw, (part) => has(caution, part))) continue;
-      found.set(caution, text.slice(hit.start, hit.end));
+      found.set(caution, text.slice(hit.start, closed(text, hit)));
     }
   return CAUTIONS.flatMap((caution) => {
     const words = found.get(caution);
@@ -89,9 +114,9 @@ export function cautionsFor(food: NamedFood, species?: string): readonly Caution
   });
 }
 
-function reading(text: string) {
+function reading(text: string, likely?: Language) {
   const tokens = tokensOf(text);
-  return { text, tokens, hits: find(tokens) };
+  return { text, tokens, hits: undenied(tokens, find(tokens)), tongue: tongueOf(tokens, likely) };
 }
 
 /**
@@ -104,65 +129,79 @@ export function cautionReader(
   tokens: readonly Token[],
   species?: string,
 ): (stretches: readonly (readonly [first: number, last: number])[]) => readonly PlacedHit[] {
-  const all = find(tokens);
-  const words = new Set(wordHits(tokens, all).filter((hit) => concerns(hit.value.caution, species)));
+  const tongue = tongueOf(tokens);
   return (stretches) => {
-    const held: PhraseHit<Entry>[] = [];
-    for (const [first, last] of stretches)
-      for (let i = firstHit(all, first), hit = all[i]; hit && hit.first <= last; hit = all[++i])
-        if (hit.last <= last) held.push(hit);
+    const own = stretches.flatMap(([first, last]) =>
+      tokens.slice(first, last + 1).map((token, i) => (i === 0 ? { ...token, apart: true } : token)),
+    );
+    const hits = undenied(own, find(own));
     const found = new Map<Caution, PhraseHit<Entry>>();
-    for (const hit of held) {
-      const { caution } = hit.value;
+    for (const { caution, hit } of wordHits(own, hits, tongue)) {
       const had = found.get(caution);
-      if (!words.has(hit) || (had && hit.last - hit.first <= had.last - had.first)) continue;
-      const has = (part: Part) => held.some((h) => h.value.part === part && h.value.caution === caution);
+      if (!concerns(caution, species) || (had && hit.at.length <= had.at.length)) continue;
+      const has = (part: Part) => hits.some((h) => h.value.part === part && h.value.caution === caution);
       if (counts(caution, undefined, has)) found.set(caution, hit);
     }
     return [...found].map(([caution, hit]) => ({
       caution,
-      found: text.slice(hit.start, hit.end),
+      found: text.slice(hit.start, closed(text, hit)),
       start: hit.start,
-      end: hit.end,
+      end: closed(text, hit),
     }));
   };
 }
 
-/** Index of the first hit that begins at a token or behind it. */
-function firstHit(hits: readonly PhraseHit<Entry>[], token: number): number {
-  let low = 0;
-  let high = hits.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const hit = hits[middle];
-    if (hit && hit.first < token) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+/**
+ * Hits of which the text does not say that they are not in it. "Without stones" itself is no denial of what it says, and
+ * what follows a thing denied may tell of the food again: "without stones, dried".
+ */
+function undenied(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[]): PhraseHit<Entry>[] {
+  const word = (i: number) => tokens[i]?.word ?? '';
+  const denied = (i: number) => tokens[i]?.denied && !(standsAnywhere(word(i)) && tokens[i - 1]?.denied);
+  const dried = tokens.some((token, i) => saysDried(token.word) && !denied(i));
+  return hits.filter(({ value, at }) => {
+    if (value.part === 'not') return true;
+    if (value.part === 'word') return !at.some(denied);
+    const [first = -1] = at;
+    if (denied(first)) return false;
+    // "Dried figs, raw" are dried, whatever a shop means by raw.
+    return !(value.part === 'except' && dried && saysFresh(word(first)) && !value.caution?.rawOnly);
+  });
 }
 
-/** Hits on words proper that no longer phrase of another meaning holds and that the text does not deny. */
-function wordHits(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[]): PhraseHit<Entry>[] {
-  const nots = new Map<Caution, PhraseHit<Entry>[]>();
-  for (const hit of hits) {
-    if (hit.value.part !== 'not') continue;
-    const had = nots.get(hit.value.caution);
-    if (had) had.push(hit);
-    else nots.set(hit.value.caution, [hit]);
-  }
-  const at = new Map<Caution, number>();
-  return hits.filter((hit) => {
-    if (hit.value.part !== 'word') return false;
-    for (let i = hit.first; i <= hit.last; i++) if (tokens[i]?.denied) return false;
-    const list = nots.get(hit.value.caution);
-    if (!list) return true;
-    // Both lists rise, so each "not" is passed by once.
-    let from = at.get(hit.value.caution) ?? 0;
-    let not = list[from];
-    while (not && not.last < hit.first) not = list[++from];
-    at.set(hit.value.caution, from);
-    for (let i = from; not && not.first <= hit.first; not = list[++i]) if (not.last >= hit.last) return false;
-    return true;
+/** The end of a hit, with the bracket that closes one opened in it: "apricots (dried)". */
+function closed(text: string, { start, end }: PhraseHit<Entry>): number {
+  return text.slice(start, end).includes('(') && text.charAt(end) === ')' ? end + 1 : end;
+}
+
+interface WordHit {
+  readonly caution: Caution;
+  readonly hit: PhraseHit<Entry>;
+}
+
+/** Words that mean something else in another of the languages: French raisins are grapes, a Spanish pan is bread. */
+const FALSE_FRIENDS = /^(raisin|prune|pan|pain|room|lima|mate|digital|col)s?$/;
+
+/**
+ * Hits on words proper that no name of another meaning holds. A false friend counts only in the language that the
+ * rest of the text is in, and in all where that is not plain.
+ */
+function wordHits(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[], tongue: Tongue): WordHit[] {
+  const nots = hits.filter((hit) => hit.value.part === 'not');
+  return hits.flatMap((hit) => {
+    const { caution, part } = hit.value;
+    if (part !== 'word' || !caution) return [];
+    const named = hit.at.filter((i) => !standsAnywhere(tokens[i]?.word ?? ''));
+    const meansElse = nots.some(
+      ({ value, at }) =>
+        (value.caution === caution || value.caution === undefined) && named.every((i) => at.includes(i)),
+    );
+    if (meansElse) return [];
+    const [only = -1, ...more] = hit.at;
+    const falseFriend = more.length === 0 && FALSE_FRIENDS.test(tokens[only]?.word ?? '');
+    return falseFriend && LANGUAGES.some((other) => tongue(other) > tongue(hit.language))
+      ? []
+      : [{ caution, hit }];
   });
 }
 

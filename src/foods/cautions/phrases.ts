@@ -1,133 +1,337 @@
 /**
- * Finds listed phrases in tokens, in one pass over the text however long the list is.
+ * Finds listed phrases in the tokens of a name, in one pass however long the list is. Word order, commas and brackets
+ * do not matter where they do not change the sense, and slips of spelling are forgiven.
  *
  * How a phrase is written in the data:
  * - `onion` a whole word, in the singular or plural of its language;
- * - `wild garlic` words in a row, with no comma or bracket between them;
+ * - `wild garlic` words in a row; the text may hold describing words between them ("wild organic garlic"), and may
+ *   turn them round where a comma, a bracket or "of" says so ("kernels, apricot"; "noyaux d'abricots"), or where the
+ *   one that moves only describes ("beans, white");
+ * - `dried apricot` a word for a state may stand anywhere in the name, in any language ("apricots, Turkish, dried");
  * - `zwiebel*` a word that begins so ("Zwiebelpulver"), `*zwiebel` one that ends so ("Röstzwiebeln");
  * - `=thé` a word whose accents count.
  */
-import { fold, type Language, type Token } from './words.ts';
+import { Speller } from '../spelling.ts';
+import { type Part, partOf, restOfCompound } from './phrase-part.ts';
+import { isAdjective, onlyDescribes, standsAnywhere, tellingStates } from './states.ts';
+import type { Language, Token } from './words.ts';
 
 export interface Phrase<T> {
   readonly text: string;
   readonly language: Language;
   readonly value: T;
+  /** True for what takes a find away: spelt as printed, and turned round only where nothing else is named beside it. */
+  readonly strict?: boolean;
 }
 
 export interface PhraseHit<T> {
   readonly value: T;
-  /** Index of the first and last token. */
-  readonly first: number;
-  readonly last: number;
+  readonly language: Language;
+  /** Indices of the tokens that matched, rising. */
+  readonly at: readonly number[];
   /** Place in the text, end exclusive. */
   readonly start: number;
   readonly end: number;
 }
 
-type Test = (token: Token) => boolean;
-
-interface Compiled<T> {
-  readonly value: T;
-  readonly tests: readonly Test[];
+interface Compiled<T> extends Phrase<T> {
+  readonly parts: readonly Part[];
+  /** The part by which it is looked up: its longest word that tells no state. */
+  readonly anchor: number;
+  /** Places of the parts that must be there in a free order; undefined where only the printed order will do. */
+  readonly free: readonly number[] | undefined;
 }
 
-/** Endings a plural or an inflected form may take on, by language; plain adding only, no changed vowels. */
-const ENDINGS: Readonly<Record<Language, readonly string[]>> = {
-  en: ['s', 'es'],
-  de: ['e', 'n', 'en', 's', 'er', 'es', 'ern'],
-  fr: ['s', 'x'],
-  nl: ['s', 'en', 'n', 'e', 'es'],
-  es: ['s', 'es'],
-};
+/** A token with all the words it may stand for. */
+interface Read {
+  readonly token: Token;
+  readonly words: readonly string[];
+  /** Counts the stretches between commas and brackets. */
+  readonly stretch: number;
+}
+
+/** How many describing words may stand between two words of a phrase, and how far off a state may be told. */
+const GAP = 3;
+const STATE_REACH = 10;
 const KEY = 3;
+/** Stands for any word of that state. */
+const DRIED = 'dried';
+const MOST_REMEMBERED = 20_000;
+/** Words that only join the words of a phrase: the text may leave them out. */
+const LINKS = new Set('de d du des of the von van del di der la los las'.split(' '));
 
-/** All forms of a folded word: itself and its plurals. Short words take no ending ("ui" would else catch "uie"). */
-function formsOf(word: string, language: Language): string[] {
-  if (word.length < 3) return [word];
-  const forms = [word, ...ENDINGS[language].map((ending) => word + ending)];
-  if (language === 'en' && /[^aeiou]y$/.test(word)) forms.push(`${word.slice(0, -1)}ies`);
-  if (language === 'es' && word.endsWith('z')) forms.push(`${word.slice(0, -1)}ces`);
-  if (language === 'fr' && word.endsWith('al')) forms.push(`${word.slice(0, -1)}ux`);
-  if (language === 'nl' && word.endsWith('f')) forms.push(`${word.slice(0, -1)}ven`);
-  return forms;
-}
+/** Finds the phrases in the tokens of one name; hits come in the order of their anchors and may overlap. */
+export type PhraseFinder<T> = (tokens: readonly Token[]) => PhraseHit<T>[];
 
 /**
- * Makes a finder for a list of phrases. Hits come in the order of the text and may overlap.
+ * Makes a finder for a list of phrases.
+ * @param acrossCommas true where all tokens tell of one food, so that a phrase may run across a comma or bracket
+ * @param realWords words that are no slip of any other, folded
  * @throws RangeError for a phrase without words or with a beginning or ending shorter than three letters
  */
-export function phraseFinder<T>(phrases: readonly Phrase<T>[]): (tokens: readonly Token[]) => PhraseHit<T>[] {
+export function phraseFinder<T>(
+  phrases: readonly Phrase<T>[],
+  { acrossCommas = false, realWords = new Set<string>() as ReadonlySet<string> } = {},
+): PhraseFinder<T> {
   const whole = new Map<string, Compiled<T>[]>();
   const beginnings = new Map<string, Compiled<T>[]>();
   const endings = new Map<string, Compiled<T>[]>();
-  for (const { text, language, value } of phrases) {
-    const parts = text
-      .replace(/['’]s\b/g, '')
-      .split(/[\s\-'’]+/)
-      .filter((part) => part !== '');
-    const [first] = parts;
-    if (first === undefined) throw new RangeError('a phrase needs at least one word');
-    const compiled = { value, tests: parts.map((part) => testOf(part, language, text)) };
-    const bare = fold(first.replace(/[*=]/g, ''));
-    if (first.endsWith('*')) add(beginnings, bare.slice(0, KEY), compiled);
-    else if (first.startsWith('*'))
-      for (const key of new Set(formsOf(bare, language).map((form) => form.slice(-KEY))))
+  const vocabulary = new Vocabulary(realWords);
+  for (const phrase of phrases) {
+    const compiled = compile(phrase);
+    for (const part of compiled.parts) vocabulary.add(part, phrase.strict ?? false);
+    const anchor = compiled.parts[compiled.anchor];
+    if (anchor?.begins) add(beginnings, anchor.bare.slice(0, KEY), compiled);
+    else if (anchor?.ends)
+      for (const key of new Set([...anchor.forms].map((form) => form.slice(-KEY))))
         add(endings, key, compiled);
-    else for (const form of new Set(formsOf(bare, language))) add(whole, form, compiled);
+    else for (const form of anchor?.forms ?? []) add(whole, form, compiled);
   }
-
   return (tokens) => {
+    const reads = readAll(tokens, vocabulary);
     const hits: PhraseHit<T>[] = [];
-    for (const [i, { word }] of tokens.entries()) {
-      collect(whole.get(word), tokens, i, hits);
-      collect(beginnings.get(word.slice(0, KEY)), tokens, i, hits);
-      collect(endings.get(word.slice(-KEY)), tokens, i, hits);
+    for (const [i, { words }] of reads.entries()) {
+      const tried = new Set<Compiled<T>>();
+      for (const word of words)
+        for (const list of [
+          whole.get(word),
+          beginnings.get(word.slice(0, KEY)),
+          endings.get(word.slice(-KEY)),
+        ])
+          for (const phrase of list ?? []) {
+            if (tried.has(phrase)) continue;
+            tried.add(phrase);
+            const at = placesOf(phrase, reads, i, acrossCommas);
+            if (at) hits.push(hitOf(phrase, at, tokens));
+          }
     }
     return hits;
   };
 }
 
-function collect<T>(
-  list: readonly Compiled<T>[] | undefined,
-  tokens: readonly Token[],
-  first: number,
-  hits: PhraseHit<T>[],
-): void {
-  const begins = tokens[first];
-  if (!list || !begins) return;
-  for (const { value, tests } of list) {
-    const last = first + tests.length - 1;
-    const ends = tokens[last];
-    const fits = tests.every((test, at) => {
-      const token = tokens[first + at];
-      return token && !(at > 0 && token.apart) && test(token);
-    });
-    if (ends && fits) hits.push({ value, first, last, start: begins.start, end: ends.end });
-  }
-}
-
-function testOf(part: string, language: Language, phrase: string): Test {
-  const bare = fold(part.replace(/[*=]/g, ''));
-  if (part.includes('*') && bare.length < KEY)
-    throw new RangeError(`"${phrase}": "${part}" is too short for a *`);
-  if (part.startsWith('=')) {
-    const accented = part.slice(1).toLowerCase().normalize('NFC');
-    const forms = new Set([accented, `${accented}s`]);
-    return (token) => forms.has(token.accented);
-  }
-  if (part.startsWith('*') && part.endsWith('*')) return (token) => token.word.includes(bare);
-  if (part.endsWith('*')) return (token) => token.word.startsWith(bare);
-  const forms = new Set(formsOf(bare, language));
-  if (!part.startsWith('*')) return (token) => forms.has(token.word);
-  return (token) => {
-    for (const form of forms) if (token.word.endsWith(form)) return true;
-    return false;
-  };
-}
-
-function add<T>(map: Map<string, Compiled<T>[]>, key: string, value: Compiled<T>): void {
+function add<T>(map: Map<string, T[]>, key: string, value: T): void {
   const had = map.get(key);
   if (had) had.push(value);
   else map.set(key, [value]);
+}
+
+function compile<T>(phrase: Phrase<T>): Compiled<T> {
+  const words = phrase.text
+    .replace(/['’]s\b/g, '')
+    .split(/[\s\-'’]+/)
+    .filter((word) => word !== '');
+  if (words.length === 0) throw new RangeError('a phrase needs at least one word');
+  const parts = words.map((word) => partOf(word, phrase.language, phrase.text, words.length === 1));
+  let anchor = 0;
+  let most = -1;
+  for (const [i, { bare }] of parts.entries()) {
+    const length = standsAnywhere(bare) || LINKS.has(bare) ? 0 : bare.length;
+    if (length > most) [anchor, most] = [i, length];
+  }
+  const content = [...parts.keys()].filter((i) => !LINKS.has(parts[i]?.bare ?? ''));
+  const stated = content.some((i) => i !== anchor && standsAnywhere(parts[i]?.bare ?? ''));
+  const short = content.some(
+    (i) => (parts[i]?.bare.length ?? 0) < KEY && !standsAnywhere(parts[i]?.bare ?? ''),
+  );
+  const free = content.length > 1 && (!short || (stated && content.length === 2)) ? content : undefined;
+  return { ...phrase, parts, anchor, free };
+}
+
+/** The words a finder knows, and what a word it does not know may be a slip of. */
+class Vocabulary {
+  readonly #known = new Set<string>();
+  readonly #parts = new Map<string, Part[]>();
+  readonly #meant: (readonly [word: string, base: string])[] = [];
+  readonly #begun: (readonly [word: string, base: string])[] = [];
+  readonly #real: ReadonlySet<string>;
+  readonly #read = new Map<string, readonly string[]>();
+  #spellers: readonly Speller[] | undefined;
+
+  constructor(real: ReadonlySet<string>) {
+    this.#real = real;
+  }
+
+  add(part: Part, strict: boolean): void {
+    if (part.begins || part.ends) add(this.#parts, part.begins ? part.bare.slice(0, KEY) : '', part);
+    else for (const form of part.forms) this.#known.add(form);
+    if (strict || (onlyDescribes(part.bare) && !isAdjective(part.bare))) return;
+    if (part.begins && part.bare.length > 5) this.#begun.push([part.bare, part.bare]);
+    if (!part.ends) for (const form of part.forms) this.#meant.push([form, part.bare]);
+  }
+
+  knows(word: string): boolean {
+    if (this.#known.has(word)) return true;
+    const parts = [...(this.#parts.get(word.slice(0, KEY)) ?? []), ...(this.#parts.get('') ?? [])];
+    return parts.some((part) => part.fits(word, word));
+  }
+
+  /** The words that a token may stand for: as printed, without a "dried" in front, and rid of slips. */
+  readingsOf({ word }: Token): readonly string[] {
+    const read = this.#read.get(word) ?? this.#readingsOf(word);
+    // Any text may be pasted: what is remembered is kept small.
+    if (this.#read.size > MOST_REMEMBERED) this.#read.clear();
+    this.#read.set(word, read);
+    return read;
+  }
+
+  #readingsOf(word: string): readonly string[] {
+    if (word.length < 4 || /\d/.test(word)) return [word];
+    if (this.knows(word)) return [word];
+    const compound = restOfCompound(word);
+    if (compound && this.knows(compound.rest))
+      return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
+    if (this.#real.has(word) || onlyDescribes(word)) return [word];
+    const states = tellingStates().map((state) => [state, state] as const);
+    this.#spellers ??= [new Speller([...this.#meant, ...states]), new Speller(this.#begun, true)];
+    const found = this.#spellers.flatMap((speller) => speller.meant(word));
+    const least = Math.min(...found.map(({ cost }) => cost));
+    return [word, ...found.filter(({ cost }) => cost === least).map((meant) => meant.word)];
+  }
+}
+
+function readAll(tokens: readonly Token[], vocabulary: Vocabulary): Read[] {
+  let stretch = 0;
+  return tokens.map((token, i) => {
+    if (i > 0 && token.apart) stretch++;
+    return { token, words: vocabulary.readingsOf(token), stretch };
+  });
+}
+
+function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], tokens: readonly Token[]) {
+  const places = at.flatMap((i) => tokens[i] ?? []);
+  return {
+    value,
+    language,
+    at,
+    start: Math.min(...places.map(({ start }) => start)),
+    end: Math.max(...places.map(({ end }) => end)),
+  };
+}
+
+function fits(part: Part | undefined, read: Read | undefined): boolean {
+  return read?.words.some((word) => part?.fits(word, read.token.accented)) ?? false;
+}
+
+/** The tokens that make up a phrase whose anchor is a given token; undefined where it is not there. */
+function placesOf<T>(
+  phrase: Compiled<T>,
+  reads: readonly Read[],
+  i: number,
+  acrossCommas: boolean,
+): number[] | undefined {
+  if (!fits(phrase.parts[phrase.anchor], reads[i])) return undefined;
+  const first = i - phrase.anchor;
+  const asPrinted = phrase.parts.every((part, at) => {
+    const read = reads[first + at];
+    return fits(part, read) && !(at > 0 && read?.token.apart);
+  });
+  if (asPrinted) return phrase.parts.map((_, at) => first + at);
+  return phrase.free && inFreeOrder(phrase, phrase.free, reads, i, acrossCommas);
+}
+
+function inFreeOrder<T>(
+  phrase: Compiled<T>,
+  free: readonly number[],
+  reads: readonly Read[],
+  anchor: number,
+  acrossCommas: boolean,
+): number[] | undefined {
+  const places = new Map<number, number>([[phrase.anchor, anchor]]);
+  const states = free.filter((p) => p !== phrase.anchor && standsAnywhere(phrase.parts[p]?.bare ?? ''));
+  for (const p of free) {
+    if (places.has(p) || states.includes(p)) continue;
+    const used = [...places.values()];
+    const at = nearest(
+      reads,
+      anchor,
+      GAP + free.length,
+      (j) => !used.includes(j) && fits(phrase.parts[p], reads[j]),
+    );
+    if (at === undefined) return undefined;
+    places.set(p, at);
+  }
+  if (!holdsTogether(phrase, places, reads, acrossCommas)) return undefined;
+  for (const p of states) {
+    const at = nearest(
+      reads,
+      anchor,
+      STATE_REACH,
+      (j) => fits(phrase.parts[p], reads[j]) && tellsOf(reads, j, anchor, acrossCommas),
+    );
+    if (at === undefined) return undefined;
+    places.set(p, at);
+  }
+  return [...places.values()].sort((a, b) => a - b);
+}
+
+/** The token nearest to a place that passes a test, within a reach and the same sentence. */
+function nearest(
+  reads: readonly Read[],
+  from: number,
+  reach: number,
+  passes: (at: number) => boolean,
+): number | undefined {
+  let [back, on] = [true, true];
+  for (let step = 1; step <= reach; step++) {
+    back &&= !reads[from - step + 1]?.token.opens && from - step >= 0;
+    on &&= reads[from + step] !== undefined && !reads[from + step]?.token.opens;
+    if (back && passes(from - step)) return from - step;
+    if (on && passes(from + step)) return from + step;
+  }
+  return undefined;
+}
+
+/** Whether a state told at one token tells of the food at another: in the same stretch, or in one that says only this. */
+function tellsOf(reads: readonly Read[], state: number, food: number, acrossCommas: boolean): boolean {
+  const [told, of] = [reads[state], reads[food]];
+  if (!told || !of) return false;
+  // "Not dried" denies it; "without stones, dried" and "sans noyau séché" do not.
+  if (told.token.denied && !reads[state - 1]?.token.denied) return false;
+  if (told.stretch === of.stretch) return true;
+  return acrossCommas && wholeStretch(reads, state, []);
+}
+
+/** Whether a stretch says nothing but some tokens and what describes them. */
+function wholeStretch(reads: readonly Read[], at: number, but: readonly number[]): boolean {
+  const stretch = reads[at]?.stretch;
+  const said = (j: number) => but.includes(j) || (reads[j]?.words.some(onlyDescribes) ?? false);
+  for (let j = at; reads[j]?.stretch === stretch; j--) if (!said(j)) return false;
+  for (let j = at; reads[j]?.stretch === stretch; j++) if (!said(j)) return false;
+  return true;
+}
+
+/** Whether the words of a phrase, found in some order, belong together. */
+function holdsTogether<T>(
+  phrase: Compiled<T>,
+  places: ReadonlyMap<number, number>,
+  reads: readonly Read[],
+  acrossCommas: boolean,
+): boolean {
+  const tokens = [...places.values()];
+  const [low, high] = [Math.min(...tokens), Math.max(...tokens)];
+  let linked = false;
+  for (let j = low; j <= high; j++) {
+    const word = reads[j]?.words[0] ?? '';
+    if (tokens.includes(j)) continue;
+    if (!onlyDescribes(word)) return false;
+    linked ||= LINKS.has(word);
+  }
+  const [from, to] = [reads[low]?.stretch ?? 0, reads[high]?.stretch ?? 0];
+  if (from !== to) {
+    if (!acrossCommas) return false;
+    const turned = [...places].some(([part, at]) => [...places].some(([p, a]) => p > part && a < at));
+    // "Almonds, oil roasted" is no almond oil, "oil, almond" is.
+    if (phrase.strict && !turned) return false;
+    if (turned && !wholeStretch(reads, low, tokens)) return false;
+    for (let j = low + 1; j <= high; j++)
+      if (reads[j]?.stretch !== from && !wholeStretch(reads, j, tokens)) return false;
+    return true;
+  }
+  // Turned round without a comma, "beet sugar" is "sugar beet": only a describing word may move.
+  const inOrder = [...places].sort(([a], [b]) => a - b);
+  return inOrder.every(([part, at], k) => {
+    const next = inOrder[k + 1];
+    if (!next || at < next[1] || linked) return true;
+    return isAdjective(phrase.parts[part]?.bare ?? '') || isAdjective(phrase.parts[next[0]]?.bare ?? '');
+  });
 }

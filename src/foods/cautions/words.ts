@@ -17,6 +17,8 @@ export interface Token {
   readonly end: number;
   /** True where a comma, bracket or the like stands before it: a phrase never runs across that. */
   readonly apart: boolean;
+  /** True for the first word of a sentence, a line, or what stands behind a semicolon. */
+  readonly opens: boolean;
   /** True where the text says that this is not in it. */
   readonly denied: boolean;
 }
@@ -48,7 +50,8 @@ export function tokensOf(text: string): Token[] {
     // "avocado's", "pea's": the s is no word of its own.
     if (/^s$/i.test(match[0]) && /^['’]$/u.test(gap)) continue;
     const before = tokens.at(-1);
-    const opens = !before || (gap !== ' ' && (gap.includes('\n') || endsSentence(gap, before.word)));
+    if (before && /^[-‐‑–]\s/.test(gap)) before.suspended = true;
+    const opens = !before || (gap !== ' ' && (/[\n;•|]/.test(gap) || endsSentence(gap, before.word)));
     tokens.push({
       word: fold(match[0]),
       accented: match[0].toLowerCase().normalize('NFC'),
@@ -56,6 +59,8 @@ export function tokensOf(text: string): Token[] {
       end: last,
       apart: opens || (gap !== ' ' && APART.test(gap)),
       opens,
+      listed: /^\s?:\s*$/.test(gap),
+      suspended: false,
       denied: false,
     });
   }

@@ -1,5 +1,6 @@
 /**
- * Finds E numbers in the ways packs print them: "E320", "E 320", "E-320", "E320, 321", "E 150d".
+ * Finds E numbers in the ways packs print them: "E320", "E 320", "E-320", "E-Nr. 320", "E320, 321", "E 150d", by their
+ * international number "INS 320", and bare behind the name of their class, "antioxidant (320)".
  * Vitamin E with an amount ("vitamin E 320 mg") is not one.
  */
 import { fold, type Token } from '../cautions/words.ts';
@@ -11,7 +12,11 @@ interface ENumber {
   readonly end: number;
 }
 
-const JOINED = /^e(\d{3,4}[a-i]?)$/;
+const JOINED = /^(?:e|ins)(\d{3,4}[a-i]?)$/;
+const SIGN = new Set(['e', 'ins']);
+const NUMBER = new Set('nr no n num nummer numero number'.split(' '));
+/** Beginnings of the names of classes, folded. */
+const CLASS = /^(antioxi|preserv|colou?r|konserv|farbstoff|conserv|kleurstof|humect|emulgat|emulsi)/;
 const DIGITS = /^\d{3,4}[a-i]?$/;
 const UNITS = new Set('mg g kg iu ie ui ug mcg mikrogramm ppm i µg'.split(' ').map(fold));
 
@@ -23,17 +28,26 @@ export function eNumbersIn(text: string, tokens: readonly Token[]): ENumber[] {
     let last = i;
     let lastToken = token;
     let digits = joined?.[1];
-    if (!digits && token.word === 'e') {
-      const next = tokens[i + 1];
+    if (!digits && SIGN.has(token.word)) {
+      // "E-Nr. 320": the word for "number" may stand between.
+      const at = NUMBER.has(tokens[i + 1]?.word ?? '') ? i + 2 : i + 1;
+      const next = tokens[at];
+      const between = next ? text.slice(token.end, next.start) : '';
       if (
-        !next ||
-        !DIGITS.test(next.word) ||
-        !/^[ \u00a0.\-‐‑–]{0,2}$/.test(text.slice(token.end, next.start))
-      )
-        continue;
-      digits = next.word;
-      last = i + 1;
-      lastToken = next;
+        next &&
+        DIGITS.test(next.word) &&
+        /^[ \u00a0.:°º\-‐‑–]{0,3}(\p{L}{1,6}[ .:°º]{0,3})?$/u.test(between)
+      ) {
+        digits = next.word;
+        last = at;
+        lastToken = next;
+      }
+    }
+    const before = tokens[i - 1];
+    if (!digits && before && DIGITS.test(token.word) && CLASS.test(before.word)) {
+      // "Antioxidant (320)", not "antioxidant 320 mg".
+      const bare = /^\s?[([:]\s?$/.test(text.slice(before.end, token.start));
+      if (bare && !UNITS.has(tokens[i + 1]?.word ?? '')) digits = token.word;
     }
     if (!digits || isVitaminE(tokens, i, last)) continue;
     push(found, digits, token, lastToken);

@@ -125,6 +125,50 @@ describe('the ingredients', () => {
   });
 });
 
+describe('additives by other names, word orders and slips', () => {
+  it.each([
+    ['propylene glycol', ['avoid preservative: propylene glycol']],
+    [
+      'Propylenglykol; Propylène glycol',
+      ['avoid preservative: Propylenglykol', 'avoid preservative: Propylène glycol'],
+    ],
+    ['maize syrup, wheat', ['avoid added sugar: maize syrup']],
+    ['Maissirup', ['avoid added sugar: Maissirup']],
+    ['sirop de maïs', ['avoid added sugar: sirop de maïs']],
+    ['maïsstroop', ['avoid added sugar: maïsstroop']],
+    ['jarabe de maíz', ['avoid added sugar: jarabe de maíz']],
+    ['date syrup', ['avoid added sugar: date syrup']],
+    ['whey powder', ['mind milk-lactose: whey powder']],
+    ['lactosérum en poudre', ['mind milk-lactose: lactosérum']],
+    ['INS 320', ['avoid preservative: INS 320']],
+    ['INS320 and E-Nr. 321', ['avoid preservative: INS320', 'avoid preservative: E-Nr. 321']],
+    ['E No. 102', ['avoid dye: E No. 102']],
+    ['ins 20 g', []],
+    ['antioxidant 320 mg', ['mind preservative: antioxidant']],
+    ['oats, suger, mollasses', ['avoid added sugar: suger', 'avoid added sugar: mollasses']],
+    [
+      'oats, apricots (dried), hay',
+      ['mind sugary-dried-fruit: apricots (dried)', 'mind sticky-when-soft: apricots (dried)'],
+    ],
+    ['oats, apricots (kernels)', ['avoid stone-fruit-kernels: apricots (kernels)']],
+    ['sprouted kidney beans', ['mind kidney-type-beans: kidney beans']],
+    ['sunflower oil, almonds', ['mind almond: almonds']],
+    ['dried carrots, fresh apricots', ['mind stone-fruit: apricots']],
+    ['Beet sugar', ['avoid added sugar: Beet sugar']],
+    ['Free from: sugar, honey, BHA. Ingredients: oats, millet', []],
+    ['neither sugar nor honey, oats', []],
+    ['weder Zucker noch Honig', []],
+    ['ni sucre ni miel', []],
+    ['not roasted peanuts', ['mind peanut-raw: peanuts']],
+  ])('%s', (text, flags) => expect(flagsOf(text)).toEqual(flags));
+  it('tells French grapes from raisins by the rest of the list', () => {
+    expect(flagsOf("flocons d'avoine, raisins")).toEqual(['mind grape: raisins']);
+    expect(flagsOf('oats, raisins').join()).not.toMatch(/grape/);
+    expect(flagsOf("flocons d'avoine, raisins secs").join()).not.toMatch(/grape/);
+    expect(flagsOf('raisins').join()).toMatch(/grape.*sticky|sticky.*grape/);
+  });
+});
+
 describe('what is denied or means something else', () => {
   it.each([
     'without added sugar',

@@ -4,7 +4,8 @@
  */
 import { LANGUAGES } from '../cautions/caution.ts';
 import { cautionReader } from '../cautions/find.ts';
-import { type Phrase, phraseFinder } from '../cautions/phrases.ts';
+import { REAL_WORDS } from '../cautions/names.ts';
+import { type Phrase, type PhraseHit, phraseFinder } from '../cautions/phrases.ts';
 import { type Token, tokensOf } from '../cautions/words.ts';
 import { ADDITIVES, type Additive, type AdditiveKind, type FlagSeverity } from './additive.ts';
 import { eNumbersIn } from './e-numbers.ts';
@@ -56,9 +57,10 @@ const find = phraseFinder<Entry>(
       additive.words[language].map((text) => ({ text, language, value: { additive, not: false } })),
     );
     for (const text of additive.notWords ?? [])
-      phrases.push({ text, language: 'en', value: { additive, not: true } });
+      phrases.push({ text, language: 'en', value: { additive, not: true }, strict: true });
     return phrases;
   }),
+  { realWords: REAL_WORDS },
 );
 const byNumber = new Map(ADDITIVES.flatMap((a) => (a.numbers ?? []).map((number) => [number, a] as const)));
 
@@ -89,9 +91,9 @@ function additivesIn(text: string, tokens: readonly Token[], pieces: readonly Pi
   const hits = find(tokens);
   const found: Found[] = [];
   const passed = notPhrases(hits);
-  for (const { value, first, last, start, end } of hits) {
-    if (value.not || passed(value.additive, first, last)) continue;
-    if (tokens.slice(first, last + 1).some((token) => token.denied)) continue;
+  for (const { value, at, start, end } of hits) {
+    if (value.not || passed(value.additive, at)) continue;
+    if (at.some((i) => tokens[i]?.denied)) continue;
     found.push({ additive: value.additive, start, end });
   }
   for (const { number, start, end } of eNumbersIn(text, tokens)) {
@@ -101,25 +103,19 @@ function additivesIn(text: string, tokens: readonly Token[], pieces: readonly Pi
   return bareOnly(found, pieces);
 }
 
-/** Says whether a longer phrase of another meaning holds the tokens first to last of an additive. */
-function notPhrases(hits: readonly { value: Entry; first: number; last: number }[]) {
-  const nots = new Map<Additive, { first: number; last: number }[]>();
-  for (const { value, first, last } of hits) {
-    if (!value.not) continue;
-    const had = nots.get(value.additive);
-    if (had) had.push({ first, last });
-    else nots.set(value.additive, [{ first, last }]);
+/** Says whether a longer phrase of another meaning holds all tokens of an additive. */
+function notPhrases(hits: readonly PhraseHit<Entry>[]) {
+  const nots = new Map<Additive, Map<number, PhraseHit<Entry>[]>>();
+  for (const hit of hits) {
+    if (!hit.value.not) continue;
+    const byToken = nots.get(hit.value.additive) ?? new Map<number, PhraseHit<Entry>[]>();
+    nots.set(hit.value.additive, byToken);
+    for (const i of hit.at) byToken.set(i, [...(byToken.get(i) ?? []), hit]);
   }
-  const from = new Map<Additive, number>();
-  return (additive: Additive, first: number, last: number): boolean => {
-    const list = nots.get(additive);
-    if (!list) return false;
-    let i = from.get(additive) ?? 0;
-    let not = list[i];
-    while (not && not.last < first) not = list[++i];
-    from.set(additive, i);
-    for (; not && not.first <= first; not = list[++i]) if (not.last >= last) return true;
-    return false;
+  return (additive: Additive, at: readonly number[]): boolean => {
+    const [first = -1] = at;
+    const near = nots.get(additive)?.get(first) ?? [];
+    return near.some((not) => at.every((i) => not.at.includes(i)));
   };
 }
 

@@ -7,7 +7,7 @@ import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
+import { useFoodSearch, useFoodSearchNote, useReferenceFoods } from '../worker/engine.ts';
 import { FoodPage } from './FoodPage.tsx';
 import { OwnFoodForm } from './OwnFoodForm.tsx';
 import '../shared/styles/list-detail.css';
@@ -19,6 +19,7 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
   const [query, setQuery] = useState('');
   const [editing, setEditing] = useState(false);
   const { data: found = [], isPending, error } = useFoodSearch(query);
+  const note = useFoodSearchNote(query);
   const byRef = useReferenceFoods(shown && shown !== NEW ? [shown] : []);
   const words = query.trim().toLowerCase();
   const mine = house.foods.filter((f) => f.name.toLowerCase().includes(words));
@@ -66,8 +67,9 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
         {words ? (
           <section>
             <h2>Reference foods</h2>
+            {note && <p>{note}</p>}
             <FoodList foods={found.map(referenceLine)} shown={shown} />
-            {!isPending && found.length === 0 && (
+            {!isPending && found.length === 0 && !note && (
               <p>Nothing found. Try a shorter or plainer word, or add your own food.</p>
             )}
           </section>

@@ -27,6 +27,17 @@ export function useFoodSearch(query: string, limit = 60) {
   });
 }
 
+/** What to tell where the tables do not have what was looked for; undefined where they have, or while it is looked up. */
+export function useFoodSearchNote(query: string): string | undefined {
+  const words = query.trim();
+  const { data } = useQuery({
+    queryKey: ['find note', words],
+    queryFn: async () => (words ? ((await engine.findNote(words)) ?? '') : ''),
+    staleTime: forever,
+  });
+  return data || undefined;
+}
+
 /** Reference foods by number, for names and amounts. */
 export function useReferenceFoods(refs: readonly string[]): ReadonlyMap<string, ReferenceFood> {
   const wanted = [...new Set(refs)].sort();

@@ -137,6 +137,11 @@ const api = {
     search ??= createFoodSearch(await reference);
     return [...search.find(query, limit)];
   },
+  /** What to tell where the tables do not have what was looked for. */
+  async findNote(query: string): Promise<string | undefined> {
+    search ??= createFoodSearch(await reference);
+    return search.note(query);
+  },
   async plainFoods(): Promise<ReferenceFood[]> {
     return [...(await reference).plainFoods()];
   },

@@ -10,7 +10,7 @@ import {
 } from '../../../household/reckon/mix/mix-edits.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
-import { useFoodSearch } from '../../worker/engine.ts';
+import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
 import { OfferList } from './OfferList.tsx';
 
 interface Props {
@@ -30,6 +30,7 @@ export function FoodPicker(props: Props) {
 function Finder({ mix, own, onAdd }: Props) {
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
+  const note = useFoodSearchNote(query);
   const words = query.trim().toLowerCase();
   const mine = own.filter((f) => f.kind === 'mix' && f.name.toLowerCase().includes(words));
   const inMix = new Set(mix.problem.foods.flatMap((f) => [f.id, f.ref ?? f.id]));
@@ -54,6 +55,7 @@ function Finder({ mix, own, onAdd }: Props) {
       query={query}
       placeholder="oats, lentils, dandelion…"
       searching={isFetching}
+      note={note}
       offers={offers}
       onQuery={setQuery}
     />

@@ -18,11 +18,13 @@ interface Props {
   readonly query: string;
   readonly placeholder: string;
   readonly searching: boolean;
+  /** What to tell where what was looked for is not there. */
+  readonly note?: string;
   readonly offers: readonly OfferedFood[];
   onQuery(query: string): void;
 }
 
-export function OfferList({ query, placeholder, searching, offers, onQuery }: Props) {
+export function OfferList({ query, placeholder, searching, note, offers, onQuery }: Props) {
   return (
     <>
       <SearchField value={query} onChange={onQuery} autoFocus className="search">
@@ -32,6 +34,7 @@ export function OfferList({ query, placeholder, searching, offers, onQuery }: Pr
       <p className="hint" aria-live="polite">
         {searching ? 'Searching…' : `${offers.length} foods`}
       </p>
+      {note && <p>{note}</p>}
       <ul className="offers">
         {offers.map(({ id, name, note, there, barred, take }) => (
           <li key={id}>

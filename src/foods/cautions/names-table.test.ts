@@ -1,0 +1,173 @@
+/**
+ * Names as keepers and packs write them, in five languages: word orders, brackets, plurals, slips of spelling and lines of
+ * ingredient lists. Under the id of each caution stand the names that must run into it, and those that must not.
+ */
+import { describe, expect, it } from 'vitest';
+import { cautionsFor } from './find.ts';
+
+type Names = Readonly<Record<string, string>>;
+
+/** By the id of the caution; names are parted by a bar. */
+const MUST: Names = {
+  'sugary-dried-fruit': `Apricots, dried | apricot (dried) | dried apricot | Dried apricots | Apricots - dried | dried organic apricots
+    | Apricots, Turkish, dried | apricot halves, dried | dehydrated apricots | apricots (sun-dried) | Äpfel getrocknet | getrocknete Äpfel
+    | Apfel, getrocknet | Apfel (getrocknet) | getrocknete Bio-Äpfel | Apfelstücke, getrocknet | Trockenaprikosen | Dörrpflaumen
+    | getrocknete Aprikosen | Aprikosen, getrocknet | Birnen getrocknet | abricot séché | abricots secs | abricots (séchés)
+    | abricots bio séchés | pommes séchées | pomme, séchée | poires séchées | figues sèches | bananes séchées | banane (séchée)
+    | gedroogde abrikozen | abrikozen, gedroogd | abrikozen (gedroogd) | gedroogde appel | appels, gedroogd | appeltjes gedroogd
+    | gedroogde peren | albaricoques secos | albaricoque seco | albaricoques (secos) | manzanas deshidratadas | manzana, deshidratada
+    | plátanos deshidratados | ciruelas secas | raisin sec | raisins secs | raisins (secs) | raisins de Corinthe | sultanas, golden
+    | dried aprikots | Dried Apricotts | getroknete Aprikosen | dates, pitted | mango strips, dried | Rosienen | dried cranberies
+    | dried apples and apricots | pommes et abricots séchés | getrocknete Äpfel und Birnen | Mango getrocknet, ungeschwefelt
+    | albaricoques sin hueso secos | abricots dénoyautés séchés | Figs, dried, uncooked | dried figs (raw) | APRICOTS,DEHYD (LOW-MOISTURE),SULFURED | banana chips | Apfelchips`,
+  'sticky-when-soft': `dates, soft | apricots (dried) | getrocknete Aprikosen, weich | figues | abricots moelleux | gedroogde pruimen
+    | orejones | higos secos | Datteln, entsteint`,
+  grape: `raisin | raisins frais | raisins blancs | raisin de table | jus de raisin | grains de raisin rouge | grapes, red | Weintrauben
+    | druiven | uvas | witte druiven`,
+  'kidney-type-beans': `sprouted kidney beans | kidney beans, sprouted | kidney bean sprouts | Kidneybohnen, gekeimt | haricots rouges germés
+    | kidney beans (dried) | beans, kidney | beans (kidney) | red kidney beans | Beans, white | weiße Bohnen | Bohnen, weiß | haricots secs blancs
+    | haricots blancs secs | bonen, wit | alubias | judías blancas secas | kidney beans, not cooked | kidny beans | Kidneybonen
+    | black beans dried | frijoles negros`,
+  'raw-kidney-type-beans': `kidney beans, raw | raw kidney beans | kidney beans (raw) | Kidneybohnen, roh | rohe weiße Bohnen | haricots rouges (crus)
+    | rauwe kidneybonen | frijoles, crudos | kidny beans, raw | beans, kidney, raw | kidney beans, uncooked but soaked`,
+  'low-lectin-pulses-raw': `lentils, dried | Linsen, getrocknet | lentilles vertes sèches | linzen | lentejas | lentills | chick peas, dried
+    | Kichererbsen | pois chiches secs | garbanzos secos | peas, split | split peas, yellow | peas, dried`,
+  'soya-raw': `soya beans, raw | Sojabohnen, roh | fèves de soja crues | sojabonen | habas de soja crudas`,
+  'broad-bean-raw': `broad beans, dried | beans, broad | fava beans | Ackerbohnen | fèves sèches | tuinbonen | habas secas`,
+  'onion-family': `Onion | onions, dried | dried onion | onion (dried) | onion powder | powdered onion | onoins | garlick | garlic, dried
+    | garlic granules | garlik powder | Zwiebeln, getrocknet | Zwibeln | Zwibelpulver | Röstzwiebeln | Knoblauch (granuliert) | Knoblauchpulver
+    | Knobluach | oignons séchés | oignon (poudre) | poudre d'oignon | ail, séché | ail en poudre | échalottes | poireau séché
+    | gedroogde ui | ui, gedroogd | uien (gedroogd) | knoflook | knoflok | prei, gedroogd | cebolla deshidratada | cebollas secas
+    | seboya o cebola | ajo en polvo | ajo, seco | puerros secos | leeks, dried | leek powder | chives, dried | Schnittlauch | Lauchringe
+    | spring onions | shallots | oats with onion | Hafer mit Zwiebel | without sugar, with garlic | spring onoins | wild garlic leaves
+    | garlic mustard and garlic | bieslook, gedroogd | sjalotten | ajos secos`,
+  citrus: `lemons, dried | orange (dried) | orange peel, dried | dried lemon slices | Zitronen, getrocknet | Orangenschale getrocknet
+    | citrons séchés | gedroogde citroen | sinaasappelschil | naranja seca | limones deshidratados | zeste de citron | ornage peel`,
+  avocado: `avacado | avocado, dried | avocados | avocato | avokado | Avocadofleisch | avocat | avocats mûrs | aguacate | aguacates maduros
+    | advocado | avocardo | guacamole`,
+  chocolate: `choclate | chocolate drops | chocolat noir | dark chocholate | Schokolade | Schokolate | chocolade | chocolate negro | cocoa powder
+    | cacao en poudre | Kakaopulver | chocolatte | milk chocolate | chocolate, milk | choc chips | coco pops with chocolate`,
+  caffeine: `coffee grounds | cofee | Kaffee | café moulu | koffie | tea, green | green tea (leaves) | tea leaves | thé vert | thee | té verde
+    | Grüntee | Schwarzer Tee`,
+  'stone-fruit-kernels': `apricot kernels | kernels, apricot | apricot (kernels) | kernels of apricots | apricot stones | peach stones | Aprikosenkerne
+    | Kerne von Aprikosen | noyaux d'abricot | noyaux d'abricots | noyaux de cerises | abrikozenpitten | kersenpitten | huesos de cereza
+    | huesos de albaricoque | cherry pits | plum stones | aprikot kernels | Kirschkerne | Pfirsichsteine`,
+  'stone-fruit': `cherries | cherries, fresh | plums, ripe | Kirschen | Pflaumen, frisch | Süßkirschen | cerises | pêches fraîches | kersen | perziken
+    | cerezas | melocotones frescos | abricots frais | peachs | aprikots | nectarines`,
+  'apple-pips': `apple pips | pips of apples | apple seeds | seeds, apple | pépins de pomme | Apfelkerne | appelpitten | pepitas de manzana`,
+  'bitter-almond': `bitter almonds | almonds, bitter | almond (bitter) | Bittermandeln | Mandeln, bittere | amandes amères | amères amandes
+    | bittere amandelen | amandelen (bitter) | almendras amargas | biter almonds`,
+  almond: `almonds | almonds, flaked | almonds, oil roasted | Mandeln, gehackt | amandes | amandelen | almendras | allmonds | almond pieces`,
+  'potato-raw': `potato | potatoes, raw | raw potatoes | potatos | Kartoffeln, roh | Kartofeln | pommes de terre crues | aardappels | patatas crudas
+    | potatoe`,
+  'nightshade-green': `tomato leaves | tomato leaf | leaves, tomato | leaves of tomato | tomato (leaves) | potato leaves | potatoes, green | green potatoes
+    | green tomatoes | tomatoes (green) | Tomatenblätter | grüne Tomaten | Tomaten, grün | Kartoffelkraut | feuilles de tomate | tomates vertes
+    | tomatenblad | groene tomaten | hojas de tomate | tomates verdes`,
+  rhubarb: `rhubarb | rhubard | rubarb | rhubarb, dried | Rhabarber | Rabarber | rhubarbe | rabarber | ruibarbo | rhubarb leaves`,
+  'high-oxalate-leaves': `spinach, dried | spinich | Spinat, getrocknet | épinards séchés | spinazie | espinacas secas | beet leaves | leaves of beet
+    | chard | Mangold`,
+  parsley: `parsley, dried | dried parsley | parsely | Petersilie, getrocknet | persil séché | gedroogde peterselie | perejil seco`,
+  'added-sugar': `sugar | glucose syrup | maize syrup | syrup, glucose | rice syrup | Glukosesirup | Ahornsirup | sirop de glucose | sirop de maïs
+    | glucosestroop | maïsstroop | jarabe de maíz | jarabe de glucosa | honey | honig | miel | honing | hunney and honney | suger | azúcar
+    | molasses | mollasses | Melasse | agave syrup`,
+  'milk-lactose': `whey | whey powder | whey protein | powdered milk | milk, powdered | Molke | Molkenpulver | Süßmolkenpulver | lactosérum
+    | poudre de lactosérum | petit-lait | wei | weipoeder | suero de leche | suero lácteo | lait en poudre | leche en polvo | Milchpulver`,
+  salt: `salt | sea salt | sel | zout | sal | Salz`,
+  'salted-or-oil-roasted': `salted peanuts | peanuts, salted | peanuts (salted) | gesalzene Erdnüsse | Erdnüsse, gesalzen | cacahuètes salées
+    | gezouten noten | cacahuetes salados | fried onions`,
+  'peanut-raw': `peanuts | peanuts, roasted | pea nut or penuts and peanutts | Erdnüsse, geröstet | cacahuètes | pinda's | cacahuetes`,
+  macadamia: `macadamia | macadamia nuts | macademia nuts | Makadamia | Macadamianüsse | noix de macadamia`,
+  nutmeg: `nutmeg | nutmeg, ground | Muskatnuss | noix de muscade | nootmuskaat | nuez moscada`,
+  'wild-mushroom': `mushrooms, dried | mushroms | Champignons | champiñones | paddenstoelen | Steinpilze getrocknet`,
+  chilli: `chilli flakes | chillies, dried | chili | Chilipulver | piment séché | chilipeper | guindilla seca | cayenne pepper | jalapenos`,
+  'acorn-and-horse-chestnut': `horse chestnut | chestnuts, horse | horse-chestnuts | Rosskastanien | marrons d'Inde | paardenkastanjes
+    | castañas de Indias | acorns | Eicheln`,
+  'raw-meat': `chicken, raw | raw chicken | chicken (raw) | rohes Fleisch | viande crue | rauwe kip | carne cruda`,
+  'raw-egg': `egg, raw | eggs (raw) | raw eggs | rohes Ei | œuf cru | rauw ei | huevos crudos`,
+  'cassava-raw': `cassava | casava | Maniok | manioc | yuca cruda`,
+  xylitol: `xylitol | xylitole | Xylit | birch sugar`,
+  'deadly-nightshade': `deadly nightshade | belladonna | Tollkirsche | wolfskers`,
+  foxglove: `foxgloves | Fingerhut | digitale | vingerhoedskruid`,
+  yew: `yew | Eibe | taxus`,
+  'elderberry-raw': `elderberries | elderberries, raw | Holunderbeeren | baies de sureau | vlierbessen`,
+  'bread-pastry': `bread | bread, dried | Brot, getrocknet | Vollkornbrot | pain sec | brood | pan tostado | biscuits`,
+  'cabbage-family': `cabbage | cabbage, white | brocolli | broccolli | cauliflour | Brokkoli | Blumenkohl | chou-fleur | bloemkool | coliflor`,
+};
+
+/** By the id of the caution that must not be found; others may be. */
+const MUST_NOT: Names = {
+  chocolate: `chocolate mint | hot chocolate mint leaves | chocolate mint leaves, dried | Schokoladenminze | Schokominze | menthe chocolat
+    | chocolademunt | menta chocolate | chocolate-free treats | carob drops, no chocolate`,
+  'stone-fruit-kernels': `date palm seeds | date seeds | Dattelpalmenkerne | pépins de courge | pépins de raisin | pipas de calabaza
+    | apricots, stones removed | cherries without stones | cerises sans noyaux | sunflower kernels, apricots`,
+  'stone-fruit': `cherry tomatoes | tomatoes, cherry | Kirschtomaten | Pflaumentomaten | tomates cerises | pitted cherries | Tollkirschen`,
+  'sugary-dried-fruit': `date palm seeds | pépins de raisin | huile de pépins de raisin | use by date 12/27 | apricots, fresh | fresh apricots
+    | apricot leaves | figues de Barbarie | Feigenkaktus | feuilles de figuier | raisins frais | grapeseed`,
+  grape: `pépins de raisin | raisins secs | raisins (secs) | golden raisins | raisins, golden, seedless | huile de pépins de raisins | Traubenzucker
+    | grape seeds | seeds, grape | uvas pasas | grape tomatoes`,
+  'apple-pips': `apple mint | pépins de courge | apple | apple, dried | pépins de raisin`,
+  'onion-family': `onion-free herb mix | onion- and garlic-free herbs | zwiebel- und knoblauchfrei | free from: onion, garlic | Free from: onions, garlic, leek.
+    | neither onion nor garlic | contains neither garlic nor onion | weder Zwiebel noch Knoblauch | ohne Zwiebel und Knoblauch | ohne: Zwiebel, Lauch
+    | keine Zwiebeln | enthält keinen Knoblauch | sans oignon ni ail | ni oignon ni ail | ne contient pas d'oignon | zonder ui | zonder ui of knoflook
+    | geen ui, geen knoflook | sin cebolla ni ajo | ni cebolla ni ajo | no contiene cebolla | garlic mustard | mustard, garlic
+    | Knoblauchsrauke | union | leak | hives | does not contain onion | vrij van ui | libre de ajo | exempt d'ail`,
+  almond: `tiger almond | earth almonds | Erdmandeln | almond milk | milk, almond | lait d'amande`,
+  'bitter-almond': `almonds | bitter melon, almonds | sweet almonds`,
+  'acorn-and-horse-chestnut': `chestnut | sweet chestnuts | chestnut, dried | Esskastanien | châtaignes | castañas | water chestnuts`,
+  'nightshade-green': `sweet potato leaves | tomato | tomatoes, red | green beans and tomato | tomato flakes`,
+  'potato-raw': `sweet potato | potatoes, sweet | sweet potatoes, dried | Kartoffelrose | Hagebutten der Kartoffelrose | patate douce | zoete aardappel
+    | boniato | potatoes, boiled | Kartoffeln, gekocht`,
+  citrus: `lemon balm | balm, lemon | lemon mint | orange sweet pepper | sweet pepper, orange | lemon grass | Zitronenmelisse | hierba limón`,
+  caffeine: `peppermint tea | tea tree | Kräutertee | cola de caballo | rooibos tea`,
+  'low-lectin-pulses-raw': `water lentils | Wasserlinsen | lentilles d'eau | lentejas de agua | lentils, cooked | Linsen (gekocht) | duckweed | pea shoots`,
+  'broad-bean-raw': `tonka beans | fève tonka | broad beans, boiled | Paardenbloem | fèves cuites`,
+  'kidney-type-beans': `kidney beans, cooked | kidney beans (boiled) | Kidneybohnen, gekocht | green beans | haricots verts séchés | bean sprouts`,
+  'added-sugar': `sugar beet pulp | beet, sugar | pulp of sugar beet | no added sugar | ohne Zuckerzusatz | sans sucres ajoutés | sugar snap peas | peas, sugar snap
+    | free from: sugar, dyes | honeydew melon | Melisse | zonder suiker`,
+  'milk-lactose': `milk thistle | thistle, milk | milk thistle seeds | coconut milk | lait d'amande | Hafermilch | Sojamilch | cream of tartar`,
+  avocado: `avocado-free | without avocado | ohne Avocado | avens`,
+  rhubarb: `rhubarb-free | sans rhubarbe`,
+  parsley: `parsley root | root, parsley | cow parsley | Petersilienwurzel`,
+  chilli: `sweet paprika | piment doux | sweet pepper`,
+  'salted-or-oil-roasted': `unsalted peanuts | peanuts, not salted | ungesalzene Nüsse | corn salad | salad leaves`,
+  'bread-pastry': `pan roasted seeds | St John's bread | breadfruit | linseed cake | Brazil nuts`,
+};
+
+/** Names that run into no caution at all. */
+const NONE = `oats | Hafer | avoine | haver | avena | rolled oats | porridge oats | linden blossom | linseed bread-free | pear | pears, fresh | dried carrots
+  | Möhren, getrocknet | carottes séchées | gedroogde wortel | zanahoria seca | chocolate mint | apple mint, dried | garlic mustard | lemon balm
+  | Melisse | salad burnet | marigold petals | Ringelblumen | pissenlit séché | mealworms, dried | getrocknete Mehlwürmer | vers de farine
+  | sunflower seeds | Sonnenblumenkerne | zonnebloempitten | pipas de girasol | pumpkin seeds | Kürbiskerne | graines de courge | millet | Hirse
+  | mijo | quinoa | buckwheat | Buchweizen | sarrasin | boekweit | clover | timothy hay | Wiesenheu | foin | hooi | heno | camomile flowers
+  | Kamille | rose hips | Hagebutten | églantier | rozenbottel | escaramujo | nettle leaves | Brennnessel | ortie | brandnetel | hazelnuts
+  | walnuts | Walnüsse | noix | nueces | cucumber | Gurke | courgette | celery | sesame | barley | wheat | Weizen | blé | tarwe | trigo | rice
+  | peppers, sweet | sweet potato, cooked | Brazil nuts shelled`;
+
+const idsOf = (name: string) => cautionsFor({ name }).map((hit) => hit.caution.id);
+const split = (list: string) => list.split('|').map((name) => name.trim().replace(/\s+/g, ' '));
+const rows = (names: Names) =>
+  Object.entries(names).flatMap(([id, list]) => split(list).map((name) => [id, name] as const));
+
+it('holds at least 300 names that must match and 150 that must not, none twice', () => {
+  const must = rows(MUST).map(String);
+  const not = [...rows(MUST_NOT).map(String), ...split(NONE)];
+  expect(must.length).toBeGreaterThanOrEqual(300);
+  expect(not.length).toBeGreaterThanOrEqual(150);
+  expect(new Set(must).size).toBe(must.length);
+  expect(new Set(not).size).toBe(not.length);
+});
+
+describe('names that must run into a caution', () => {
+  it.each(rows(MUST))('%s: %s', (id, name) => {
+    expect(idsOf(name)).toContain(id);
+  });
+});
+
+describe('names that must not', () => {
+  it.each(rows(MUST_NOT))('%s: %s', (id, name) => {
+    expect(idsOf(name)).not.toContain(id);
+  });
+  it.each(split(NONE))('%s', (name) => {
+    expect(idsOf(name)).toEqual([]);
+  });
+});
