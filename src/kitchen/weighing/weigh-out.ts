@@ -73,7 +73,6 @@ export class WeighOut {
       rules.vector(batch.shares, '/shares'),
       batch.grams,
       this.step,
-      options.highs,
     );
     this.planned = this.record(this.plan);
     const ordered = batch.order.map((id, i) => rules.column(id, `/order/${i}`));
