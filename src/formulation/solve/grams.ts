@@ -21,7 +21,6 @@ export interface GramsQuestion {
   readonly rows: readonly Pick<HalfSpace, 'g' | 'h' | 'cone'>[];
   /** Counting bounds that `holds` asks for. */
   readonly counts?: readonly CountBound[];
-  /** Foods up to this number get the long search. */
 }
 
 /** `least`: no whole steps that keep the rules have a lower sum of squares, in steps. */
@@ -42,7 +41,7 @@ const FEW_FOODS = 15;
 /** Boxes of the search. */
 const MOST_BOXES = { toFind: 60_000, toProve: 60_000 };
 /** The same with more foods: once there are grams, what is left to gain is small. */
-const MOST_BOXES_OF_MANY = { toFind: 60_000, toProve: 400 };
+const MOST_BOXES_OF_MANY = { toFind: 15_000, toProve: 1500 };
 
 /** @returns whole steps per food adding up to the batch, or that there are none, or that none were found */
 export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
@@ -57,6 +56,7 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
   const toSteps = (percent: number) => (percent / 100) * total;
   const up = (percent: number) => Math.ceil(toSteps(percent) - WHOLE_STEP);
   const back = (steps: Float64Array) => steps.map((k) => (100 * k) / total);
+  const mostBoxes = shares.length <= FEW_FOODS ? MOST_BOXES : MOST_BOXES_OF_MANY;
   const curved = rows.filter((row) => row.cone !== undefined);
   const found = nearestSteps({
     target: Float64Array.from(shares, toSteps),
@@ -66,15 +66,16 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
     least: leastUsed(shares.length, counts, up),
     rows: rows.flatMap((row) => stepRow(row, total)),
     counts: counts.flatMap((count) => stepCount(count, up)),
-    planesAt(steps) {
+    planesAt(steps, by) {
       const x = back(steps);
+      const missed = STEPS_TOLERANCE + (100 * by) / total;
       return curved.flatMap((space) => {
-        const plane = shortfall(space, x) > STEPS_TOLERANCE ? tangent(space, x) : undefined;
+        const plane = shortfall(space, x) > missed ? tangent(space, x) : undefined;
         return plane ? stepRow(plane, total) : [];
       });
     },
     keeps: (steps) => question.holds(back(steps)),
-    mostBoxes: shares.length <= FEW_FOODS ? MOST_BOXES : MOST_BOXES_OF_MANY,
+    mostBoxes,
   });
   if (found.steps) {
     const { squares, least, proven } = found;
@@ -83,7 +84,7 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
   const asked = `whole steps of ${stepGrams} g`;
   const conflict = found.proven
     ? `no ${asked} keep every rule in ${batchGrams} g; weigh a larger batch or use a finer scale`
-    : `no ${asked} that keep every rule in ${batchGrams} g were found, though there may be some: the search was ended after ${MOST_BOXES.toFind} tries; weigh a larger batch or use a finer scale`;
+    : `no ${asked} that keep every rule in ${batchGrams} g were found, though there may be some: the search was ended after ${mostBoxes.toFind} tries; weigh a larger batch or use a finer scale`;
   return { conflict, proven: found.proven };
 }
 
@@ -101,11 +102,7 @@ function stepRow({ g, h, cone }: GramsQuestion['rows'][number], total: number): 
 }
 
 /** What a food has at the least where it is used, in steps. */
-function leastUsed(
-  n: number,
-  counts: readonly CountBound[],
-  up: (percent: number) => number,
-): Float64Array {
+function leastUsed(n: number, counts: readonly CountBound[], up: (percent: number) => number): Float64Array {
   const least = new Float64Array(n);
   for (const { counts: kind, columns, atLeast } of counts) {
     if (kind !== 'used') continue;

@@ -27,8 +27,8 @@ export interface StepsQuestion {
   readonly least: Float64Array;
   readonly rows: readonly StepRow[];
   readonly counts: readonly StepCount[];
-  /** Rows that every answer keeps and that steps of any fineness miss: of what is curved. */
-  readonly planesAt: (steps: Float64Array) => StepRow[];
+  /** Rows that every answer keeps and that steps of any fineness miss by more than this: of what is curved. */
+  readonly planesAt: (steps: Float64Array, by: number) => StepRow[];
   /** Whether whole steps keep everything: rows, what is curved, what is counted, and what no row tells. */
   readonly keeps: (steps: Float64Array) => boolean;
   /** Boxes that are looked at: until the first answer is found, and in all once there is one. */
@@ -57,8 +57,10 @@ interface Box {
 
 /** Two sums of squares that differ by less are equally near, relatively. */
 const SAME_SQUARES = 1e-9;
-/** Planes are laid this often at one place; what they still miss is settled by further boxes. */
+/** Planes are laid this often in one box; what they still miss is settled by further boxes. */
 const MOST_PLANES = 12;
+/** While foods are broken no finer planes are laid than this, in steps, nor for less of a higher bound. */
+const COARSE = 1e-3;
 
 export function nearestSteps(question: StepsQuestion): StepsFound {
   return new Search(question).run();
@@ -131,10 +133,12 @@ class Search {
       this.boxes++;
       let status = relaxation.solve(this.cutoff);
       for (let k = 0; k < MOST_PLANES && status === 'optimal'; k++) {
-        const planes = q.planesAt(relaxation.x);
+        const planes = q.planesAt(relaxation.x, relaxation.whole ? 0 : COARSE);
         if (planes.length === 0) break;
         relaxation.rows.push(...planes);
+        const before = relaxation.bound;
         status = relaxation.solve(this.cutoff);
+        if (relaxation.bound < before + COARSE && !relaxation.whole) break;
       }
       if (status === 'none' || status === 'cut') return undefined;
       bound = Math.max(bound, relaxation.bound);

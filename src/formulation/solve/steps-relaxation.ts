@@ -36,6 +36,8 @@ type Status = 'optimal' | 'none' | 'cut' | 'unclear';
 
 /** In steps: how far a row or a piece may be missed. */
 const MISSED = 1e-9;
+/** This near to the end of its piece a food stands there. */
+const WHOLE = 1e-7;
 const SMALLEST_PIVOT = 1e-8;
 /** How many missed rows come in at a time. */
 const ROWS_AT_ONCE = 4;
@@ -158,16 +160,24 @@ export class StepsRelaxation {
     return this.lagrange() >= cutoff ? 'cut' : 'unclear';
   }
 
+  /** Whether no food of the last answer stands between two steps. */
+  get whole(): boolean {
+    return this.basic.every((j, i) => j >= this.n || !this.isBroken(i));
+  }
+
+  private isBroken(i: number): boolean {
+    return this.value[i]! - this.pieceLow[i]! >= WHOLE && this.pieceHigh[i]! - this.value[i]! >= WHOLE;
+  }
+
   /** Foods that stand between two steps, and what going down or up to the next costs at the least. */
   broken(): { column: number; down: number; up: number; below: number; above: number }[] {
     const list = [];
     for (let i = 0; i < this.basic.length; i++) {
       const column = this.basic[i]!;
       if (column >= this.n) continue;
-      const v = this.value[i]!;
+      if (!this.isBroken(i)) continue;
       const below = this.pieceLow[i]!;
       const above = this.pieceHigh[i]!;
-      if (v - below < 1e-7 || above - v < 1e-7) continue;
       const down = this.walk(i, below, -1, false);
       const up = this.walk(i, above, 1, false);
       list.push({ column, down, up, below, above });
@@ -211,9 +221,7 @@ export class StepsRelaxation {
         if (id < n) {
           const k = trial[q]!;
           t =
-            w > 0
-              ? (this.slopeUp(id, k) + this.price[q]!) / w
-              : (this.slopeDown(id, k) + this.price[q]!) / w;
+            w > 0 ? (this.slopeUp(id, k) + this.price[q]!) / w : (this.slopeDown(id, k) + this.price[q]!) / w;
         } else {
           if (id === n || w < 0) continue;
           t = this.price[q]! / w;
@@ -369,14 +377,7 @@ export class StepsRelaxation {
     for (let i = this.basic.length - 1; i >= 0; i--) {
       if (this.basic[i]! <= this.n) continue;
       this.table.splice(i, 1);
-      for (const list of [
-        this.basic,
-        this.constant,
-        this.value,
-        this.pieceLow,
-        this.pieceHigh,
-        this.cost,
-      ])
+      for (const list of [this.basic, this.constant, this.value, this.pieceLow, this.pieceHigh, this.cost])
         list.splice(i, 1);
     }
   }
