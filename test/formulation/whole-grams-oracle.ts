@@ -33,7 +33,7 @@ interface Steps {
 }
 
 /** Normal quantiles of (1 + c) / 2, Abramowitz and Stegun 1964, table 26.5. */
-export const Z = new Map([
+const Z = new Map([
   [0, 0],
   [0.5, 0.6744897501960817],
   [0.8, 1.2815515655446004],

@@ -67,12 +67,10 @@ export function nearestSteps(question: StepsQuestion): StepsFound {
 }
 
 class Search {
-  private readonly q: StepsQuestion;
+  private readonly question: StepsQuestion;
   private readonly n: number;
   private readonly relaxation: StepsRelaxation;
   private readonly open = new Heap<Box>();
-  /** Boxes still open, with their bounds: the least of them bounds what is left. */
-  private readonly waiting = new Set<Box>();
   private best: Float64Array | undefined;
   private squares = Number.POSITIVE_INFINITY;
   private boxes = 0;
@@ -80,23 +78,23 @@ class Search {
   private cutoff = Number.POSITIVE_INFINITY;
 
   constructor(question: StepsQuestion) {
-    this.q = question;
+    this.question = question;
     this.n = question.target.length;
     this.relaxation = new StepsRelaxation(question.target, question.total, question.least, question.rows);
   }
 
   run(): StepsFound {
-    this.push({ low: this.q.low.slice(), high: this.q.high.slice(), bound: 0, cost: 0 });
-    for (let box = this.pop(); box; box = this.pop()) {
+    this.open.push({ low: this.question.low.slice(), high: this.question.high.slice(), bound: 0, cost: 0 });
+    let least = Number.POSITIVE_INFINITY;
+    for (let box = this.next(); box; box = this.next()) {
       const left = this.descend(box);
       if (left === undefined) continue;
-      // The limit was met inside the box: what is left of it waits with the others.
-      this.waiting.add({ ...box, bound: left });
+      least = left;
       break;
     }
-    let least = this.squares;
-    for (const { bound } of this.waiting) least = Math.min(least, bound);
-    const proven = least >= this.cutoff || this.waiting.size === 0;
+    // Where the limit was met boxes are left: nothing is nearer than the lowest of their bounds.
+    for (let box = this.next(); box; box = this.next()) least = Math.min(least, box.bound);
+    const proven = least >= this.cutoff;
     return {
       ...(this.best ? { steps: this.best } : {}),
       squares: this.squares,
@@ -105,35 +103,29 @@ class Search {
     };
   }
 
-  private push(box: Box): void {
-    this.open.push(box);
-    this.waiting.add(box);
-  }
-
-  private pop(): Box | undefined {
+  /** The likeliest box that may hold something nearer than the best. */
+  private next(): Box | undefined {
     for (;;) {
       const box = this.open.pop();
-      if (!box) return undefined;
-      this.waiting.delete(box);
-      if (box.bound < this.cutoff) return box;
+      if (!box || box.bound < this.cutoff) return box;
     }
   }
 
   /** Goes down from a box to whole steps or to where nothing is left. @returns a bound where the limit was met */
   private descend(box: Box): number | undefined {
-    const { relaxation, q } = this;
+    const { relaxation, question } = this;
     const low = box.low.slice();
     const high = box.high.slice();
     let { bound } = box;
     if (!this.narrow(low, high)) return undefined;
     relaxation.load(low, high, box.basis);
     for (;;) {
-      const most = this.best ? q.mostBoxes.toProve : q.mostBoxes.toFind;
+      const most = this.best ? question.mostBoxes.toProve : question.mostBoxes.toFind;
       if (this.boxes >= most) return bound;
       this.boxes++;
       let status = relaxation.solve(this.cutoff);
       for (let k = 0; k < MOST_PLANES && status === 'optimal'; k++) {
-        const planes = q.planesAt(relaxation.x, relaxation.whole ? 0 : COARSE);
+        const planes = question.planesAt(relaxation.x, relaxation.whole ? 0 : COARSE);
         if (planes.length === 0) break;
         relaxation.rows.push(...planes);
         const before = relaxation.bound;
@@ -151,7 +143,7 @@ class Search {
         const box = { low: low.slice(), high: high.slice(), bound, cost: bound + gain, basis };
         box.low[column] = from;
         box.high[column] = to;
-        this.push(box);
+        this.open.push(box);
       }
       low[first.column] = first.from;
       high[first.column] = first.to;
@@ -190,8 +182,8 @@ class Search {
       const up = { column, from: best.above, to: high[column]!, gain: best.up };
       return best.down <= best.up ? [down, up] : [up, down];
     }
-    const steps = relaxation.x.map(Math.round);
-    if (this.q.keeps(steps)) {
+    const steps = relaxation.x.map((v, j) => Math.min(high[j]!, Math.max(low[j]!, Math.round(v))));
+    if (steps.reduce((sum, k) => sum + k, 0) === this.question.total && this.question.keeps(steps)) {
       this.take(steps);
       if (exact) return undefined;
     }
@@ -200,7 +192,7 @@ class Search {
 
   private take(steps: Float64Array): void {
     let squares = 0;
-    for (let j = 0; j < this.n; j++) squares += (steps[j]! - this.q.target[j]!) ** 2;
+    for (let j = 0; j < this.n; j++) squares += (steps[j]! - this.question.target[j]!) ** 2;
     if (squares >= this.squares) return;
     this.best = steps;
     this.squares = squares;
@@ -209,7 +201,7 @@ class Search {
 
   /** Steps that miss a counting rule: one of its foods is in or out. */
   private byCount(steps: Float64Array, low: Float64Array, high: Float64Array): [Part, Part] | undefined {
-    for (const { counts, columns, atLeast, number } of this.q.counts) {
+    for (const { counts, columns, atLeast, number } of this.question.counts) {
       const from = counts === 'few' ? 1 : atLeast;
       const reach = columns.filter((j) => steps[j]! >= from);
       if (counts === 'few' ? reach.length <= number : reach.length >= number) continue;
@@ -246,7 +238,7 @@ class Search {
 
   /** Narrows a box by its sum, by what a used food has at the least, and by the counts. @returns whether any is left */
   private narrow(low: Float64Array, high: Float64Array): boolean {
-    const { total, least, counts } = this.q;
+    const { total, least, counts } = this.question;
     for (let changed = true; changed; ) {
       changed = false;
       let sumLow = 0;
