@@ -201,7 +201,7 @@ export function shortfall(space: Pick<HalfSpace, 'g' | 'h' | 'cone'>, x: ArrayLi
 }
 
 /** The tangent plane at x of a half-space with a cone; undefined where x has no spread, and no plane is needed. */
-export function tangent({ g, h, cone }: Omit<HalfSpace, 'scale'>, x: ArrayLike<number>): Row | undefined {
+export function tangent({ g, h, cone }: HalfSpace, x: ArrayLike<number>): Row | undefined {
   const length = cone ? spreadAt(cone, x) : 0;
   if (!cone || length === 0) return undefined;
   return { g: g.map((v, i) => v - (cone.q[i]! ** 2 * x[i]!) / length), h: h + cone.q0 ** 2 / length };

@@ -2,9 +2,10 @@
  * Shares to grams on the scale: whole steps, the batch exact, every rule kept, nearest to the shares (least sum of
  * squares). {@link nearestSteps} looks for them; here a problem's bounds become its rows.
  */
-import { type HalfSpace, shortfall, tangent } from './bounds.ts';
+import type { Row } from './bounds.ts';
 import type { CountBound } from './counting.ts';
 import { nearestSteps, type StepCount } from './nearest-steps.ts';
+import type { Curve } from './polytope.ts';
 import type { StepRow } from './steps-relaxation.ts';
 import { AT_BOUND, STEPS_TOLERANCE, WHOLE_STEP } from './tolerances.ts';
 
@@ -17,8 +18,9 @@ export interface GramsQuestion {
   readonly stepGrams: number;
   /** Whether shares keep every rule. */
   readonly holds: (shares: ArrayLike<number>) => boolean;
-  /** Half-spaces over the shares that `holds` asks for: the search goes by them. */
-  readonly rows: readonly Pick<HalfSpace, 'g' | 'h' | 'cone'>[];
+  /** Rows over the shares, and what is curved, that `holds` asks for: the search goes by them. */
+  readonly rows: readonly Row[];
+  readonly curves?: readonly Curve[];
   /** Counting bounds that `holds` asks for. */
   readonly counts?: readonly CountBound[];
 }
@@ -45,7 +47,7 @@ const MOST_BOXES_OF_MANY = { toFind: 10_000, toProve: 1500 };
 
 /** @returns whole steps per food adding up to the batch, or that there are none, or that none were found */
 export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
-  const { shares, lower, upper, batchGrams, stepGrams, rows, counts = [] } = question;
+  const { shares, lower, upper, batchGrams, stepGrams, rows, curves = [], counts = [] } = question;
   const total = Math.round(batchGrams / stepGrams);
   if (Math.abs(total * stepGrams - batchGrams) > 1e-9 * batchGrams || total === 0) {
     return {
@@ -57,7 +59,6 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
   const up = (percent: number) => Math.ceil(toSteps(percent) - WHOLE_STEP);
   const back = (steps: Float64Array) => steps.map((k) => (100 * k) / total);
   const mostBoxes = shares.length <= FEW_FOODS ? MOST_BOXES : MOST_BOXES_OF_MANY;
-  const curved = rows.filter((row) => row.cone !== undefined);
   const found = nearestSteps({
     target: Float64Array.from(shares, toSteps),
     low: Float64Array.from(lower, up),
@@ -69,8 +70,8 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
     planesAt(steps, by) {
       const x = back(steps);
       const missed = STEPS_TOLERANCE + (100 * by) / total;
-      return curved.flatMap((space) => {
-        const plane = shortfall(space, x) > missed ? tangent(space, x) : undefined;
+      return curves.flatMap((curve) => {
+        const plane = curve.shortfall(x) > missed ? curve.tangent(x) : undefined;
         return plane ? stepRow(plane, total) : [];
       });
     },
@@ -88,16 +89,17 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
   return { conflict, proven: found.proven };
 }
 
-/** A half-space over shares as a row over steps. Of a curved one its flat part: what is fed beside spreads anyway. */
-function stepRow({ g, h, cone }: GramsQuestion['rows'][number], total: number): StepRow[] {
+/** A row over shares as a row over steps; none where it asks nothing. */
+function stepRow({ g, h }: Row, total: number): StepRow[] {
   let scale = 0;
   for (const v of g) scale = Math.max(scale, Math.abs(v));
-  const most = h + (cone?.q0 ?? 0) - STEPS_TOLERANCE;
-  if (scale === 0) return most > 0 ? [{ a: Float64Array.from(g), h: most }] : [];
-  const a = Float64Array.from(g, (v) => v / scale);
+  const most = h - STEPS_TOLERANCE;
+  if (scale === 0) return most > 0 ? [{ a: g, h: most }] : [];
+  const a = g.map((v) => v / scale);
   const least = ((most / scale) * total) / 100;
   // A sum of whole steps is whole.
-  const whole = cone === undefined && a.every((v) => v === 0 || v === a.find((w) => w !== 0));
+  const one = a.find((v) => v !== 0);
+  const whole = a.every((v) => v === 0 || v === one);
   return [{ a, h: whole ? Math.ceil(least - WHOLE_STEP) : least }];
 }
 

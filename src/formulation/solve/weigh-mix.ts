@@ -1,6 +1,6 @@
 /** A mix in grams on the keeper's scale, with every rule and bound of its problem kept. */
 import type { WholeGrams } from '../problem/result.ts';
-import { shortfall } from './bounds.ts';
+import { shortfall, tangent } from './bounds.ts';
 import { roundToSteps } from './grams.ts';
 import { byFood, type MixModel } from './mix-model.ts';
 import { keeps } from './outer-approximation.ts';
@@ -21,16 +21,32 @@ export function weighMix(model: MixModel, x: Float64Array): WholeGrams {
     };
   }
   const { lower, upper, bounds, counts } = model.question;
-  const rows = bounds.map((b) => b.halfSpace(b.bound));
+  const spaces = bounds.map((b) => b.halfSpace(b.bound));
   const within = (shares: ArrayLike<number>) =>
     Array.from(shares).every(
       (v, i) => v >= elementAt(lower, i) - STEPS_TOLERANCE && v <= elementAt(upper, i) + STEPS_TOLERANCE,
     );
   const holds = (shares: ArrayLike<number>) =>
     within(shares) &&
-    rows.every((row) => shortfall(row, shares) <= STEPS_TOLERANCE) &&
+    spaces.every((space) => shortfall(space, shares) <= STEPS_TOLERANCE) &&
     counts.every((c) => keeps(c, shares));
-  const answer = roundToSteps({ shares: x, lower, upper, batchGrams, stepGrams, holds, rows, counts });
+  const answer = roundToSteps({
+    shares: x,
+    lower,
+    upper,
+    batchGrams,
+    stepGrams,
+    holds,
+    // What is fed beside the mix spreads whatever the mix is.
+    rows: spaces.map(({ g, h, cone }) => ({ g, h: h + (cone?.q0 ?? 0) })),
+    curves: spaces
+      .filter((space) => space.cone)
+      .map((space) => ({
+        shortfall: (shares) => shortfall(space, shares),
+        tangent: (shares) => tangent(space, shares),
+      })),
+    counts,
+  });
   if ('conflict' in answer) {
     const { conflict, proven } = answer;
     return { grams: null, grams_conflict: conflict, grams_proof: { proven } };

@@ -1,6 +1,6 @@
 /** What is still to be poured, in whole steps of the scale: the bowl stays as it is, the total is exact. */
 
-import type { HalfSpace } from '../../formulation/solve/bounds.ts';
+import { type HalfSpace, type Row, shortfall, tangent } from '../../formulation/solve/bounds.ts';
 import { roundToSteps } from '../../formulation/solve/grams.ts';
 import { dot } from '../../formulation/solve/vectors.ts';
 import { withoutFloatNoise } from '../rounding.ts';
@@ -81,6 +81,12 @@ export function keptSteps(
     });
     return y;
   };
+  const shares = (parts: ArrayLike<number>) => grams(parts).map((y) => (100 * y) / total);
+  /** A row over the shares of the batch as one over the parts of the rest. */
+  const toParts = ({ g, h }: Row): Row => ({
+    g: Float64Array.from(columns, (i) => (g[i]! * rest) / total),
+    h: h - (100 * dot(g, bowl)) / total,
+  });
   const answer = roundToSteps({
     shares: columns.map((i) => Math.max(0, part(exact[i]! - bowl[i]!))),
     lower: columns.map((i) => part(lower[i]! - bowl[i]!)),
@@ -88,10 +94,16 @@ export function keptSteps(
     batchGrams: withoutFloatNoise(Math.round(rest / stepGrams) * stepGrams),
     stepGrams,
     holds: (parts) => question.holds(grams(parts)),
-    rows: spaces.map(({ g, h }) => ({
-      g: Float64Array.from(columns, (i) => (g[i]! * rest) / total),
-      h: h - (100 * dot(g, bowl)) / total,
-    })),
+    rows: spaces.map(toParts),
+    curves: spaces
+      .filter((space) => space.cone)
+      .map((space) => ({
+        shortfall: (parts) => shortfall(space, shares(parts)),
+        tangent(parts) {
+          const plane = tangent(space, shares(parts));
+          return plane && toParts(plane);
+        },
+      })),
   });
   if ('conflict' in answer) return undefined;
   return nearer(question, poured(question, columns, answer.steps), target);
