@@ -1,5 +1,6 @@
 /** A result as a table for people. */
 
+import { gramsDoubt } from '../formulation/explain/grams-words.ts';
 import { capital, figure } from '../formulation/explain/sentences.ts';
 import type { Problem } from '../formulation/problem/problem.ts';
 import type { Balanced, CautionNote } from '../formulation/problem/result.ts';
@@ -61,7 +62,8 @@ function shares(problem: Problem, result: Balanced): string[] {
     return `${(f.name ?? f.id).padEnd(width)}  ${share.toFixed(2).padStart(6)} %  ${grams.padStart(7)}  ${span.padStart(13)}`;
   });
   const head = `${'Food'.padEnd(width)}  ${'Share'.padStart(8)}  ${'Weigh'.padStart(7)}  ${'Can move'.padStart(13)}`;
-  return [head, ...rows, ...(result.grams_conflict ? ['', `No grams: ${result.grams_conflict}.`] : [])];
+  const doubt = result.grams_conflict ? `No grams: ${result.grams_conflict}.` : gramsDoubt(result);
+  return [head, ...rows, ...(doubt ? ['', doubt] : [])];
 }
 
 function nutrients(problem: Problem, result: Balanced): string[] {

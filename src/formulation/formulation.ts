@@ -29,7 +29,6 @@ import type { FormulationOptions } from './solve/build-ration.ts';
 import { fixedBeside, withMargin } from './solve/margin.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
-import { boundsAt } from './solve/outer-approximation.ts';
 import { elementAt } from './solve/vectors.ts';
 import { weighMix } from './solve/weigh-mix.ts';
 
@@ -72,7 +71,7 @@ export class Formulation {
     if (!found) return this.collision();
     const { model } = this;
     const spans = this.solver.spans(new Map());
-    return { ...following(model, found, spans, this.notes()), ...weighMix(model, found.x, found) };
+    return { ...following(model, found, spans, this.notes()), ...weighMix(model, found.x) };
   }
 
   /** The best mix alone, without spans, contents and grams; undefined where no mix keeps every rule. */
@@ -144,8 +143,7 @@ export class Formulation {
 
   /** Whole steps of the scale for given shares. */
   grams(shares: Shares): WholeGrams {
-    const x = byColumn(this.model, shares);
-    return weighMix(this.model, x, boundsAt(this.model.question, x));
+    return weighMix(this.model, byColumn(this.model, shares));
   }
 
   /** Why the best mix is as it is: the bounds it stands at and what each costs. Empty where there is no mix. */

@@ -165,9 +165,20 @@ export interface Reason extends Statement {
   readonly free?: number;
 }
 
+/** How sure it is that no whole grams are nearer to the shares, or that there are none. */
+export interface GramsProof {
+  /** With grams: none that keep the rules are nearer. Without: there are none; false where none were found. */
+  readonly proven: boolean;
+  /** Sum of the squared distances of the grams from share x batch, g squared. */
+  readonly squares?: number;
+  /** No whole grams that keep the rules have a lower sum; equals `squares` where that is proven nearest. */
+  readonly least?: number;
+}
+
 export interface WholeGrams {
-  /** Whole steps of the scale by food id, the batch in all; null where no such grams keep the rules. */
+  /** Whole steps of the scale by food id, the batch in all; null where no such grams keep the rules, or none were found. */
   readonly grams: Readonly<Record<string, number>> | null;
+  readonly grams_proof: GramsProof;
   readonly grams_conflict?: string;
 }
 

@@ -198,7 +198,7 @@ export class Corrections {
   }
 
   private stepsAt(bowl: Bowl, total: number, again: boolean): Float64Array | undefined {
-    const { rules, highs } = this.question;
+    const { rules } = this.question;
     const question = this.steps(bowl, total, again);
     const target = this.planShares.map((share) => (share * total) / 100);
     const plain = nearestSteps(question, target);
@@ -206,7 +206,7 @@ export class Corrections {
     if (rules.hold(plain)) return plain;
     if (sum(bowl.grams) > total - SAME) return undefined;
     const exact = this.nearest(bowl, total, again);
-    return exact && keptSteps(question, exact, target, rules.spaces, highs);
+    return exact && keptSteps(question, exact, target, rules.spaces);
   }
 
   private steps(bowl: Bowl, total: number, again: boolean): StepsQuestion {

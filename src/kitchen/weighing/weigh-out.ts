@@ -68,13 +68,7 @@ export class WeighOut {
       throw new ProblemError('/grams', `a batch of ${batch.grams} g cannot be weighed; write its grams`);
     const stock = options.stock ?? {};
     this.stock = Float64Array.from(rules.ids, (id) => stock[id] ?? Number.POSITIVE_INFINITY);
-    this.plan = plannedSteps(
-      rules,
-      rules.vector(batch.shares, '/shares'),
-      batch.grams,
-      this.step,
-      options.highs,
-    );
+    this.plan = plannedSteps(rules, rules.vector(batch.shares, '/shares'), batch.grams, this.step);
     this.planned = this.record(this.plan);
     const ordered = batch.order.map((id, i) => rules.column(id, `/order/${i}`));
     this.order = [...new Set([...ordered, ...rules.ids.keys()])];

@@ -1,8 +1,7 @@
 /** What is still to be poured, in whole steps of the scale: the bowl stays as it is, the total is exact. */
 
-import type { HalfSpace } from '../../formulation/solve/bounds.ts';
+import { type HalfSpace, type Row, shortfall, tangent } from '../../formulation/solve/bounds.ts';
 import { roundToSteps } from '../../formulation/solve/grams.ts';
-import type { Highs } from '../../formulation/solve/highs.ts';
 import { dot } from '../../formulation/solve/vectors.ts';
 import { withoutFloatNoise } from '../rounding.ts';
 import { SAME, WHOLE } from '../tolerances.ts';
@@ -69,7 +68,6 @@ export function keptSteps(
   exact: ArrayLike<number>,
   target: ArrayLike<number>,
   spaces: readonly HalfSpace[],
-  highs: Highs,
 ): Float64Array | undefined {
   const { bowl, lower, upper, total, stepGrams } = question;
   const { columns } = gridOf(question);
@@ -83,21 +81,30 @@ export function keptSteps(
     });
     return y;
   };
-  const answer = roundToSteps(
-    {
-      shares: columns.map((i) => Math.max(0, part(exact[i]! - bowl[i]!))),
-      lower: columns.map((i) => part(lower[i]! - bowl[i]!)),
-      upper: columns.map((i) => part(Math.min(upper[i]!, total) - bowl[i]!)),
-      batchGrams: withoutFloatNoise(Math.round(rest / stepGrams) * stepGrams),
-      stepGrams,
-      holds: (parts) => question.holds(grams(parts)),
-      rows: spaces.map(({ g, h }) => ({
-        g: columns.map((i) => (g[i]! * rest) / total),
-        h: h - (100 * dot(g, bowl)) / total,
+  const shares = (parts: ArrayLike<number>) => grams(parts).map((y) => (100 * y) / total);
+  /** A row over the shares of the batch as one over the parts of the rest. */
+  const toParts = ({ g, h }: Row): Row => ({
+    g: Float64Array.from(columns, (i) => (g[i]! * rest) / total),
+    h: h - (100 * dot(g, bowl)) / total,
+  });
+  const answer = roundToSteps({
+    shares: columns.map((i) => Math.max(0, part(exact[i]! - bowl[i]!))),
+    lower: columns.map((i) => part(lower[i]! - bowl[i]!)),
+    upper: columns.map((i) => part(Math.min(upper[i]!, total) - bowl[i]!)),
+    batchGrams: withoutFloatNoise(Math.round(rest / stepGrams) * stepGrams),
+    stepGrams,
+    holds: (parts) => question.holds(grams(parts)),
+    rows: spaces.map(toParts),
+    curves: spaces
+      .filter((space) => space.cone)
+      .map((space) => ({
+        shortfall: (parts) => shortfall(space, shares(parts)),
+        tangent(parts) {
+          const plane = tangent(space, shares(parts));
+          return plane && toParts(plane);
+        },
       })),
-    },
-    highs,
-  );
+  });
   if ('conflict' in answer) return undefined;
   return nearer(question, poured(question, columns, answer.steps), target);
 }
@@ -111,7 +118,6 @@ export function plannedSteps(
   shares: Float64Array,
   batchGrams: number,
   stepGrams: number,
-  highs: Highs,
 ): Float64Array {
   const total = withoutFloatNoise(Math.max(1, Math.round(batchGrams / stepGrams)) * stepGrams);
   const exact = shares.map((s) => (s * total) / 100);
@@ -126,7 +132,7 @@ export function plannedSteps(
   const plain = nearestSteps(question, exact) ?? question.bowl;
   // Shares that are out of range themselves have no steps that keep the rules nearby: they stay as they are.
   if (rules.hold(plain) || !rules.hold(exact)) return plain;
-  return keptSteps(question, exact, exact, rules.spaces, highs) ?? plain;
+  return keptSteps(question, exact, exact, rules.spaces) ?? plain;
 }
 
 /** Exchanges single steps between two foods while the rules hold and the grams come nearer to `target`. */

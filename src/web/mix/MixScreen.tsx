@@ -1,6 +1,7 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
+import { gramsDoubt } from '../../formulation/explain/grams-words.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
 import { besideTotal } from '../../household/reckon/mix/beside.ts';
@@ -53,6 +54,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   const verdict = useRef<HTMLDivElement>(null);
   const gone = useOutOfSight(verdict);
   const { problem } = mix;
+  const gramsHint = view.weighed && gramsDoubt(view.weighed);
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
   const notBeside = house.foods.filter((f) => !problem.beside.some((b) => b.id === f.id));
@@ -97,6 +99,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
         <MixSettings mix={mix} view={view} />
         <TargetNotes mix={kept} view={view} />
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
+        {gramsHint && <p className="hint">{gramsHint}</p>}
         <div className="groups">
           {foodsByGroup(foods).map(([group, list]) => (
             <GroupSection
