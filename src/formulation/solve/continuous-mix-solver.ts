@@ -32,6 +32,12 @@ export class ContinuousMixSolver implements MixSolver {
     return this.polytope.cheapest(new Float64Array(this.question.lower.length)).status === 'optimal';
   }
 
+  least(i: number): number | undefined {
+    this.pin(new Map());
+    const answer = this.polytope.cheapest(this.question.lower.map((_, j) => Number(j === i)));
+    return answer.status === 'optimal' ? answer.x[i] : undefined;
+  }
+
   best(): Found | undefined {
     const { objective, wants } = this.question;
     if (objective === 'cheapest') return this.cheapest();

@@ -29,6 +29,11 @@ export class IntegerMixSolver implements MixSolver {
     return this.ask(new Map(), [], (search) => search.feasible());
   }
 
+  least(i: number): number | undefined {
+    const shares = this.question.lower.map((_, j) => Number(j === i));
+    return this.ask(new Map(), [], (search) => search.cheapest(shares)?.x[i]);
+  }
+
   best(): Found | undefined {
     const { objective, wants, aims } = this.question;
     if (objective === 'cheapest') return this.ask(new Map(), aims, (search) => this.cheapest(search));

@@ -38,6 +38,8 @@ export interface MixSolver {
   best(): Found | undefined;
   /** The mix nearest to `target` with some shares held. */
   nearest(target: Float64Array, pins: Pins): Found | undefined;
+  /** Least share of one food; undefined where there is no mix. */
+  least(i: number): number | undefined;
   /** How far each share may move while the pinned others stay; NaN where the pins leave no mix. */
   spans(pins: Pins): readonly Span[];
   dispose(): void;

@@ -8,11 +8,15 @@ import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from '
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
 import { polished } from './projection.ts';
-import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE, SPAN_TOLERANCE } from './tolerances.ts';
+import {
+  COARSE_TOLERANCE,
+  CONE_TOLERANCE,
+  SMALLEST_FACTOR,
+  SOLVER_TOLERANCE,
+  SPAN_TOLERANCE,
+} from './tolerances.ts';
 import { dot, elementAt, entries, sparse, squaredDistance } from './vectors.ts';
 
-/** The solver's own usual tolerance, for what the finer one cannot settle. */
-const COARSE_TOLERANCE = 1e-7;
 /** Given shares keep a bound or a row that they miss by no more than this. */
 const HELD = 1e-7;
 /** A polished mix counts where it keeps everything this well, and is no further off than this, relatively. */
