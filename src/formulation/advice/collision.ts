@@ -41,7 +41,10 @@ function collidedLinear(question: CollisionQuestion): Collided | undefined {
     if (conflict.length === 0 && asked.counts.length > 0) return undefined;
     const bounds = conflict.map((k) => elastic.demands.spoken(k));
     const remedies = [
-      ...loosenings(elastic, conflict),
+      // What is counted has to be kept too, and of that the elastic model knows nothing.
+      ...(asked.counts.length > 0
+        ? new CountedConflict(options.highs, asked, bounds).loosenings()
+        : loosenings(elastic, conflict)),
       ...loosenTogether(elastic, problem),
       ...givingUpDropOne(bounds),
       ...additions(elastic, problem, options.reference, question.leastShare),

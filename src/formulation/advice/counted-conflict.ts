@@ -36,10 +36,16 @@ export class CountedConflict {
   /** The colliding demands. */
   private readonly members: readonly number[];
 
-  constructor(highs: Highs, asked: RuleSet) {
+  /** @param linear a conflict among the bounds that count nothing, where there is one */
+  constructor(highs: Highs, asked: RuleSet, linear?: readonly Bound[]) {
     this.highs = highs;
     this.asked = asked;
     this.demands = new Demands<LinearBound | CountBound>([...asked.bounds, ...asked.counts]);
+    if (linear) {
+      const spoken = new Set(linear);
+      this.members = this.demands.all.filter((k) => spoken.has(this.demands.spoken(k)));
+      return;
+    }
     const rank = (k: number) => {
       const bound = this.demands.spoken(k);
       if ('counts' in bound) return 2;

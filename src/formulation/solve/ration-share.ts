@@ -4,7 +4,7 @@
  */
 import type { Problem } from '../problem/problem.ts';
 import type { Highs } from './highs.ts';
-import { OuterApproximation } from './outer-approximation.ts';
+import { keeps, OuterApproximation } from './outer-approximation.ts';
 import { Polytope } from './polytope.ts';
 import { SOLVER_TOLERANCE } from './tolerances.ts';
 import { elementAt } from './vectors.ts';
@@ -42,7 +42,7 @@ export function rationShares(
 ): RationShare[] | undefined {
   const lower = whole.lower.slice();
   const upper = whole.upper.slice();
-  const { end, dispose } = whole.counts.length > 0 ? counted(highs, whole) : uncounted(highs, whole);
+  const { end, dispose } = endsOf(highs, whole);
   try {
     const shares: RationShare[] = [];
     for (const j of wanted.keys()) {
@@ -56,10 +56,12 @@ export function rationShares(
       const high = low === undefined ? undefined : end(column, -1, { lower, upper });
       if (low === undefined || high === undefined) return undefined;
       const want = Math.min(most, Math.max(least, elementAt(wanted, j)));
-      const share = nearestTo(want, [low, high], () => [
-        end(column, -1, within(least, want)),
-        end(column, 1, within(want, most)),
-      ]);
+      // Where no food is counted all possible shares are one span.
+      const share = nearestTo(want, [low, high], () =>
+        whole.counts.length === 0
+          ? []
+          : [end(column, -1, within(least, want)), end(column, 1, within(want, most))],
+      );
       shares.push({ share, span: [Math.min(low, share), Math.max(high, share)] });
       lower[column] = share;
       upper[column] = share;
@@ -86,42 +88,34 @@ function nearestTo(
   return off(nearest) <= SOLVER_TOLERANCE ? want : nearest;
 }
 
-/** Where no food is counted all possible shares are one span, and its ends are those of the solver. */
-function uncounted(
-  highs: Highs,
-  { lower, upper, bounds, given }: WholeRation,
-): { end: End; dispose(): void } {
+/**
+ * Ends by linear questions, and where foods are counted by mixed-integer ones; those only where the answer to the
+ * linear one does not keep the counting rules all the same.
+ */
+function endsOf(highs: Highs, { lower, upper, bounds, given, counts, mix }: WholeRation) {
   const polytope = new Polytope(highs, lower, upper, [...bounds, ...given]);
-  return {
-    end: (column, sign, within) => {
-      polytope.setBounds(within.lower, within.upper);
-      const answer = polytope.cheapest(lower.map((_, i) => (i === column ? sign : 0)));
-      return answer.status === 'optimal' ? elementAt(answer.x, column) : undefined;
-    },
-    dispose: () => polytope.dispose(),
+  const end: End = (column, sign, within) => {
+    polytope.setBounds(within.lower, within.upper);
+    const shares = lower.map((_, i) => (i === column ? sign : 0));
+    const relaxed = polytope.cheapest(shares);
+    if (relaxed.status !== 'optimal') return undefined;
+    if (counts.every((count) => keeps(count, relaxed.x))) return elementAt(relaxed.x, column);
+    const onHand = new Float64Array(lower.length);
+    const search = new OuterApproximation({
+      highs,
+      ...within,
+      mix,
+      bounds: [...bounds, ...given],
+      counts,
+      aims: [],
+      onHand,
+    });
+    try {
+      const picked = search.least({ shares });
+      return picked && elementAt(picked.x, column);
+    } finally {
+      search.dispose();
+    }
   };
-}
-
-function counted(highs: Highs, { bounds, given, counts, mix }: WholeRation): { end: End; dispose(): void } {
-  return {
-    end: (column, sign, { lower, upper }) => {
-      const search = new OuterApproximation({
-        highs,
-        lower,
-        upper,
-        mix,
-        bounds: [...bounds, ...given],
-        counts,
-        aims: [],
-        onHand: new Float64Array(lower.length),
-      });
-      try {
-        const picked = search.least({ shares: lower.map((_, i) => (i === column ? sign : 0)) });
-        return picked && elementAt(picked.x, column);
-      } finally {
-        search.dispose();
-      }
-    },
-    dispose: () => {},
-  };
+  return { end, dispose: () => polytope.dispose() };
 }
