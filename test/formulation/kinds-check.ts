@@ -3,7 +3,7 @@ import type { Formulation } from '../../src/formulation/formulation.ts';
 import { setAtPointer } from '../../src/formulation/problem/json-pointer.ts';
 import type { Problem } from '../../src/formulation/problem/problem.ts';
 import type { Collision, Result } from '../../src/formulation/problem/result.ts';
-import { KindsOracle } from './kinds-oracle.ts';
+import { type Between, KindsOracle } from './kinds-oracle.ts';
 
 /** A problem with less room than this either way, scaled, is too close to call. */
 const CLOSE = 1e-6;
@@ -25,7 +25,7 @@ export function checkKinds(problem: Problem, solve: (p: Problem) => Result, met:
   const say = (fault: string) => met.faults.push(`${what}: ${fault}`);
   const oracle = new KindsOracle(problem);
   const room = oracle.room();
-  if (Math.abs(room) < CLOSE) {
+  if (room.low < CLOSE && room.high > -CLOSE) {
     met.close++;
     return;
   }
@@ -36,8 +36,8 @@ export function checkKinds(problem: Problem, solve: (p: Problem) => Result, met:
     say(`threw ${error}`);
     return;
   }
-  if (room > 0 !== (result.status === 'optimal')) {
-    say(`${result.status} where the room is ${room}`);
+  if (room.low > 0 !== (result.status === 'optimal')) {
+    say(`${result.status} where the room is ${room.low}`);
     return;
   }
   if (result.status === 'optimal') {
@@ -58,35 +58,39 @@ function checkMix(
   met: Met,
   say: (fault: string) => void,
 ): void {
-  const near = (a: number, b: number, by: number) => Math.abs(a - b) <= by * Math.max(1, Math.abs(b));
+  const within = (told: number, { low, high }: Between, by: number) =>
+    told >= low - by * Math.max(1, Math.abs(low)) && told <= high + by * Math.max(1, Math.abs(high));
   const beside = problem.beside.map((b) => result.beside?.[b.id]?.share ?? b.share_of_ration);
   for (const [j, b] of problem.beside.entries()) {
     const told = result.beside?.[b.id];
     if (!told?.span) continue;
-    const [low, high] = oracle.besideSpan(j, beside);
-    if (!near(told.span[0], low, 2e-6) || !near(told.span[1], high, 2e-6))
-      say(`span of ${b.id} ${told.span} where it is ${low} to ${high}`);
-    const wanted = Math.min(high, Math.max(low, b.share_of_ration));
-    const kept = beside.map((s, k) => (k === j ? wanted : s)).slice(0, j + 1);
-    if (
-      !near(told.share, wanted, 2e-6) &&
-      problem.beside.length === kept.length &&
-      oracle.roomAt(kept) > CLOSE
-    )
-      say(`share of ${b.id} ${told.share} where ${wanted} can be kept`);
+    const [low, high] = [oracle.besideEnd(j, 1, beside), oracle.besideEnd(j, -1, beside)];
+    if (!within(told.span[0], low, 2e-6) || !within(told.span[1], high, 2e-6))
+      say(`span of ${b.id} ${told.span} where it is ${show(low)} to ${show(high)}`);
+    if (told.share === b.share_of_ration || j + 1 < problem.beside.length) continue;
+    // Half the way back to the wanted share nothing may be left.
+    for (const part of [1, 0.5, 0.01]) {
+      const nearer = told.share + part * (b.share_of_ration - told.share);
+      if (Math.abs(nearer - told.share) < 1e-4) continue;
+      if (oracle.roomAt([...beside.slice(0, j), nearer]).low > CLOSE)
+        say(`share of ${b.id} ${told.share} where ${nearer} can be kept`);
+    }
   }
-  const best = oracle.best(beside);
   // At the very end of what a share may be the mix is a point, which either side may find or miss.
-  if (best === undefined) return;
-  if (!near(result.objective, best, 2e-5)) say(`objective ${result.objective} where ${best} can be had`);
+  if (oracle.roomAt(beside).low < CLOSE) return;
+  const best = oracle.best(beside);
+  if (!within(result.objective, best, 1e-5))
+    say(`objective ${result.objective} where ${show(best)} can be had`);
   problem.foods.forEach((f, i) => {
     met.spans++;
     const told = result.spans[f.id]!;
-    const [low, high] = oracle.span(i, beside);
-    if (!near(told[0], low, 1e-5) || !near(told[1], high, 1e-5))
-      say(`span of ${f.id} ${told} where it is ${low} to ${high}`);
+    const [low, high] = [oracle.shareEnd(i, 1, beside), oracle.shareEnd(i, -1, beside)];
+    if (!within(told[0], low, 1e-5) || !within(told[1], high, 1e-5))
+      say(`span of ${f.id} ${told} where it is ${show(low)} to ${show(high)}`);
   });
 }
+
+const show = ({ low, high }: Between) => `${low} (${high})`;
 
 function checkCollision(problem: Problem, result: Collision, met: Met, say: (fault: string) => void): void {
   const pointers = result.conflict.map((c) => c.pointer);
@@ -94,10 +98,10 @@ function checkCollision(problem: Problem, result: Collision, met: Met, say: (fau
   if (new Set(pointers).size < pointers.length) say(`conflict names a bound twice: ${pointers}`);
   const named = new Set(pointers);
   const alone = new KindsOracle(problem, (p) => named.has(p)).room();
-  if (alone > CLOSE) say(`conflict ${pointers} leaves room ${alone}`);
+  if (alone.low > CLOSE) say(`conflict ${pointers} leaves room ${alone.low}`);
   for (const dropped of pointers) {
     const rest = new KindsOracle(problem, (p) => p !== dropped && named.has(p)).room();
-    if (rest < -CLOSE) say(`conflict ${pointers} collides without ${dropped}, by ${rest}`);
+    if (rest.high < -CLOSE) say(`conflict ${pointers} collides without ${dropped}, by ${rest.high}`);
   }
   const loosened = new Set<string>();
   for (const remedy of result.remedies) {
@@ -108,29 +112,29 @@ function checkCollision(problem: Problem, result: Collision, met: Met, say: (fau
     const { pointer, from, to } = remedy;
     const at = (bound: number) => new KindsOracle(setAtPointer(problem, pointer, bound)).room();
     const there = at(to);
-    if (there < -CLOSE) say(`${pointer} loosened to ${to} leaves room ${there}`);
+    if (there.high < -CLOSE) say(`${pointer} loosened to ${to} leaves room ${there.high}`);
     const rounding = 2 * 10 ** Math.floor(Math.log10(Math.max(Math.abs(to), 1e-9)) - 3);
     const counted = pointer.includes('if_used') || pointer.includes('least_grams');
     const back =
       to + Math.sign(from - to) * Math.max(rounding, Math.abs(from - to) * (counted ? 0.03 : TIGHTER));
     if (Math.sign(from - back) !== Math.sign(from - to)) continue;
     if (isCount(problem, pointer)) {
-      if (Math.abs(from - to) > 1 && at(to + Math.sign(from - to)) > CLOSE)
+      if (Math.abs(from - to) > 1 && at(to + Math.sign(from - to)).low > CLOSE)
         say(`${pointer}: ${to} is not the nearest`);
       continue;
     }
     const closer = at(back);
-    if (closer > CLOSE)
-      say(`${pointer} ${from} loosened to ${to} where ${back} suffices, with room ${closer}`);
+    if (closer.low > CLOSE)
+      say(`${pointer} ${from} loosened to ${to} where ${back} suffices, with room ${closer.low}`);
   }
   // Every rule's bound that may give way and would be enough is among the remedies.
   for (const pointer of pointers) {
     if (!pointer.startsWith('/rules/') || loosened.has(pointer) || isCount(problem, pointer)) continue;
     const gone = new KindsOracle(problem, (p) => p !== pointer).room();
-    if (gone < 1e-3) continue;
+    if (gone.low < 1e-3) continue;
     const widest = pointer.endsWith('/min') ? 0 : mostOf(problem, pointer);
     const freed = new KindsOracle(setAtPointer(problem, pointer, widest)).room();
-    if (freed > 1e-3) say(`${pointer} may give way and no remedy says so`);
+    if (freed.low > 1e-3) say(`${pointer} may give way and no remedy says so`);
   }
 }
 

@@ -2,12 +2,13 @@
  * A second opinion on problems of any kinds together, which shares nothing with the product's formulation. Everything
  * is asked over the whole ration (percent of it of each food of the mix and of each beside it), where every rule is
  * linear or a cone; what is counted is settled by trying every way to choose. Linear questions go to GLPK, squared
- * ones to quadprog, cones are cut by tangent planes.
+ * ones to quadprog, those with cones to a barrier method of the test's own.
  */
 import GLPK from 'glpk.js/node';
 import { solveQP } from 'quadprog';
 import type { CountRule, Problem, Rule } from '../../src/formulation/problem/problem.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
+import { type Constraint, leastInside, roomIn } from './kinds-barrier.ts';
 
 /** a . y - |q y| >= 0 over the whole ration, scaled to a largest coefficient of 1. */
 interface Row {
@@ -25,15 +26,12 @@ const QUANTILES: Readonly<Record<number, number>> = {
   0.9: 1.6448536269514722,
 };
 
-/** A cone is met when missed by no more than this, scaled. */
-const MET = 1e-10;
-const MOST_CUTS = 400;
-
 const glpk = await GLPK();
 
-export interface Margin {
-  /** How much room every rule leaves at best, scaled; below 0 where they collide. */
-  readonly room: number;
+/** A value lies between these. */
+export interface Between {
+  readonly low: number;
+  readonly high: number;
 }
 
 /** Which bounds of the problem are asked. */
@@ -56,46 +54,43 @@ export class KindsOracle {
     this.rows = this.ruleRows();
   }
 
-  /** The most room that any choice of foods leaves in every rule. */
-  room(): number {
-    let best = Number.NEGATIVE_INFINITY;
+  /** The most room that any choice of foods leaves in every rule, scaled; below 0 where they collide. */
+  room(shares: readonly Interval[] = this.shares()): Between {
+    let [low, high] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (const pattern of this.patterns()) {
-      const y = this.leastOver(pattern, [...new Array<number>(this.width).fill(0), -1], this.shares(), true);
-      if (y) best = Math.max(best, y.at(-1)!);
-      if (best > 1e-4) break;
+      const most = this.roomiest(pattern, shares);
+      if (!most) continue;
+      low = Math.max(low, most.room.low);
+      high = Math.max(high, most.room.high);
+      if (low > 1e-4) break;
     }
-    return best;
+    return { low, high };
   }
 
-  /** Least and most of a share beside, percent of the ration, those before it as given. */
-  besideSpan(j: number, before: readonly number[]): Interval {
+  /** Whether a mix exists with the shares beside as given, and the room it leaves. */
+  roomAt(beside: readonly number[]): Between {
+    return this.room(beside.map((b): Interval => [b, b]));
+  }
+
+  /** Least (`sign` 1) or most (-1) share beside, percent of the ration, those before it as given. */
+  besideEnd(j: number, sign: 1 | -1, before: readonly number[]): Between {
     const shares = this.shares().map((s, k): Interval => (k < j ? [before[k]!, before[k]!] : s));
-    return this.ends(this.n + j, shares, (y) => y[this.n + j]!);
+    return this.end(this.n + j, sign, shares, 1);
   }
 
-  /** Whether a mix exists with the shares beside as given; the room it leaves. */
-  roomAt(beside: readonly number[]): number {
-    let best = Number.NEGATIVE_INFINITY;
-    for (const pattern of this.patterns()) {
-      const shares = beside.map((b): Interval => [b, b]);
-      const y = this.leastOver(pattern, [...new Array<number>(this.width).fill(0), -1], shares, true);
-      if (y) best = Math.max(best, y.at(-1)!);
-    }
-    return best;
-  }
-
-  /** Least and most share of one food of the mix, the shares beside as given. */
-  span(i: number, beside: readonly number[]): Interval {
+  /** Least or most share of one food of the mix, the shares beside as given. */
+  shareEnd(i: number, sign: 1 | -1, beside: readonly number[]): Between {
     const mix = 100 - beside.reduce((a, b) => a + b, 0);
-    return this.ends(
+    return this.end(
       i,
+      sign,
       beside.map((b): Interval => [b, b]),
-      (y) => (100 * y[i]!) / mix,
+      100 / mix,
     );
   }
 
-  /** The best objective with the shares beside as given; undefined where there is no mix. */
-  best(beside: readonly number[]): number | undefined {
+  /** The best objective with the shares beside as given; infinite where there is no mix. */
+  best(beside: readonly number[]): Between {
     const { foods, objective } = this.problem;
     const mix = 100 - beside.reduce((a, b) => a + b, 0);
     const shares = beside.map((b): Interval => [b, b]);
@@ -104,24 +99,14 @@ export class KindsOracle {
     const want = foods.map((f) =>
       objective === 'varied' ? 0 : (f.want ?? Math.max(0, (100 - given) / unsaid)),
     );
-    const prices = [...foods.map((f) => f.price_per_kg ?? 0), ...beside.map(() => 0)];
-    let best: number | undefined;
-    for (const pattern of this.patterns()) {
-      let value: number | undefined;
-      if (objective === 'cheapest') {
-        const y = this.leastOver(pattern, prices, shares, false);
-        value = y && (100 / mix) * prices.reduce((s, p, i) => s + p * y[i]!, 0);
-      } else {
-        const y = this.nearestOver(
-          pattern,
-          want.map((w) => (w * mix) / 100),
-          shares,
-        );
-        value = y && want.reduce((s, w, i) => s + ((100 / mix) * y[i]! - w) ** 2, 0);
-      }
-      if (value !== undefined && (best === undefined || value < best)) best = value;
+    if (objective === 'cheapest') {
+      const cost = [...foods.map((f) => (100 / mix) * (f.price_per_kg ?? 0)), ...beside.map(() => 0)];
+      return this.leastOf(shares, { cost }, (y) => cost.reduce((s, p, i) => s + p * y[i]!, 0));
     }
-    return best;
+    const target = want.map((w) => (w * mix) / 100);
+    return this.leastOf(shares, { target, scale: (100 / mix) ** 2 }, (y) =>
+      want.reduce((s, w, i) => s + ((100 / mix) * y[i]! - w) ** 2, 0),
+    );
   }
 
   private shares(): Interval[] {
@@ -131,16 +116,90 @@ export class KindsOracle {
     ]);
   }
 
-  private ends(column: number, shares: readonly Interval[], of: (y: readonly number[]) => number): Interval {
-    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  private end(column: number, sign: 1 | -1, shares: readonly Interval[], by: number): Between {
+    const cost = Array.from({ length: this.width }, (_, k) => (k === column ? sign * by : 0));
+    const { low, high } = this.leastOf(shares, { cost }, (y) => sign * by * y[column]!);
+    return sign === 1 ? { low, high } : { low: -high, high: -low };
+  }
+
+  /** The least over every choice of foods. */
+  private leastOf(shares: readonly Interval[], goal: Goal, value: (y: readonly number[]) => number): Between {
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
     for (const pattern of this.patterns()) {
-      const unit = (sign: number) => Array.from({ length: this.width }, (_, k) => (k === column ? sign : 0));
-      const first = this.leastOver(pattern, unit(1), shares, false);
-      const last = first && this.leastOver(pattern, unit(-1), shares, false);
-      if (first) low = Math.min(low, of(first));
-      if (last) high = Math.max(high, of(last));
+      const found = this.leastWith(pattern, shares, goal);
+      if (!found) continue;
+      const least = value(found.y);
+      low = Math.min(low, least - found.gap);
+      high = Math.min(high, least);
     }
-    return [low, high];
+    return { low, high };
+  }
+
+  /** Least of a goal for one choice of foods, and how far from it the columns told may be. */
+  private leastWith(
+    pattern: readonly Interval[],
+    shares: readonly Interval[],
+    goal: Goal,
+  ): { y: readonly number[]; gap: number } | undefined {
+    const rows = this.rowsOf(pattern);
+    const columns = this.columns(pattern, shares);
+    if (rows.every((row) => !row.q)) {
+      const y =
+        'target' in goal
+          ? squares(goal.target, rows, columns)
+          : linear(goal.cost, rows, columns, false, this.n);
+      return y && { y, gap: 0 };
+    }
+    const most = this.roomiest(pattern, shares);
+    // Where hardly any room is left the choice is a point or nothing, and no mix is the better for it.
+    if (!most || most.room.low < 1e-9) return undefined;
+    const constraints = constraintsOf(rows, columns, this.n);
+    const scale = 'scale' in goal ? goal.scale : 1;
+    const { v, gap } = leastInside({
+      cost: 'target' in goal ? new Array<number>(this.width).fill(0) : goal.cost,
+      ...('target' in goal ? { target: goal.target } : {}),
+      constraints,
+      ...movable(columns),
+      start: most.y.slice(0, this.width),
+    });
+    return { y: v, gap: gap * scale };
+  }
+
+  /** The most room that one choice of foods leaves in the rules. */
+  private roomiest(
+    pattern: readonly Interval[],
+    shares: readonly Interval[],
+  ): { y: readonly number[]; room: Between } | undefined {
+    const rows = this.rowsOf(pattern);
+    const columns = this.columns(pattern, shares);
+    const cost = [...new Array<number>(this.width).fill(0), -1];
+    if (rows.every((row) => !row.q)) {
+      const y = linear(cost, rows, columns, true, this.n);
+      return y && { y, room: { low: y.at(-1)!, high: y.at(-1)! } };
+    }
+    const start = within(columns, this.n);
+    if (!start) return undefined;
+    const roomy = (c: Constraint): Constraint => ({
+      ...c,
+      a: [...c.a, -1],
+      ...(c.q ? { q: [...c.q, 0] } : {}),
+    });
+    const flat = (c: Constraint): Constraint => ({ ...c, a: [...c.a, 0] });
+    const box = constraintsOf([], columns, this.n);
+    const ruled = rows.map((row): Constraint => ({ ...row, b: 0 }));
+    const least = Math.min(...ruled.map((c) => roomIn(c, start)));
+    const { v, gap } = leastInside({
+      cost,
+      constraints: [
+        ...box.map(flat),
+        ...ruled.map(roomy),
+        { a: [...new Array<number>(this.width).fill(0), -1], b: -1000 },
+      ],
+      summed: [...movable(columns).summed, false],
+      still: [...movable(columns).still, false],
+      start: [...start, least - 1],
+    });
+    return { y: v, room: { low: v.at(-1)!, high: v.at(-1)! + gap } };
   }
 
   // ---- the words ----
@@ -254,44 +313,42 @@ export class KindsOracle {
   private columns(pattern: readonly Interval[], shares: readonly Interval[]): Interval[] {
     return [...pattern.map(([, high]): Interval => [0, high > 0 ? 100 : 0]), ...shares];
   }
+}
 
-  /** Least of a linear cost. With `room` a last column tells how much room the rows leave. */
-  private leastOver(
-    pattern: readonly Interval[],
-    cost: readonly number[],
-    shares: readonly Interval[],
-    room: boolean,
-  ): number[] | undefined {
-    const rows = this.rowsOf(pattern);
-    const planes: (readonly number[])[] = rows.map((row) => row.a);
-    const columns = this.columns(pattern, shares);
-    for (let round = 0; round < MOST_CUTS; round++) {
-      const y = linear(cost, planes, columns, room, this.n);
-      if (!y) return undefined;
-      const left = room ? y.at(-1)! : 0;
-      const cuts = rows.flatMap((row) => tangentAt(row, y, left) ?? []);
-      if (cuts.length === 0) return y;
-      planes.push(...cuts);
-    }
-    return undefined;
-  }
+type Goal =
+  | { readonly cost: readonly number[] }
+  | { readonly target: readonly number[]; readonly scale: number };
 
-  private nearestOver(
-    pattern: readonly Interval[],
-    target: readonly number[],
-    shares: readonly Interval[],
-  ): number[] | undefined {
-    const rows = this.rowsOf(pattern);
-    const planes: (readonly number[])[] = rows.map((row) => row.a);
-    for (let round = 0; round < MOST_CUTS; round++) {
-      const y = squares(target, planes, this.columns(pattern, shares));
-      if (!y) return undefined;
-      const cuts = rows.flatMap((row) => tangentAt(row, y, 0) ?? []);
-      if (cuts.length === 0) return y;
-      planes.push(...cuts);
-    }
-    return undefined;
-  }
+/** Columns that may move take part in the sum; the others stand where they are. */
+function movable(columns: readonly Interval[]) {
+  const summed = columns.map(([low, high]) => high > low);
+  return { summed, still: summed.map((moves) => !moves) };
+}
+
+/** Rows, bounds of the columns that may move, and that the mix is 1 % at least. */
+function constraintsOf(rows: readonly Row[], columns: readonly Interval[], n: number): Constraint[] {
+  const unit = (k: number, sign: number) => columns.map((_, j) => (j === k ? sign : 0));
+  return [
+    ...rows.map((row): Constraint => ({ ...row, b: 0 })),
+    ...columns.flatMap(([low, high], k): Constraint[] =>
+      high > low
+        ? [
+            { a: unit(k, 1), b: low },
+            { a: unit(k, -1), b: -high },
+          ]
+        : [],
+    ),
+    { a: columns.map((_, k) => Number(k < n)), b: 1 },
+  ];
+}
+
+/** Shares inside the bounds of the columns, 100 in all, the mix evenly. */
+function within(columns: readonly Interval[], n: number): number[] | undefined {
+  const beside = columns.slice(n).map(([low, high]) => (low + high) / 2);
+  const part = 100 - beside.reduce((a, b) => a + b, 0);
+  const open = columns.slice(0, n).filter(([, high]) => high > 0).length;
+  if (open === 0 || part <= 1) return undefined;
+  return [...columns.slice(0, n).map(([, high]) => (high > 0 ? part / open : 0)), ...beside];
 }
 
 function scaled(a: readonly number[], q?: readonly number[]): Row {
@@ -299,70 +356,66 @@ function scaled(a: readonly number[], q?: readonly number[]): Row {
   return { a: a.map((v) => v / scale), ...(q?.some((v) => v > 0) ? { q: q.map((v) => v / scale) } : {}) };
 }
 
-function tangentAt({ a, q }: Row, y: readonly number[], left: number): number[][] | undefined {
-  if (!q) return undefined;
-  const length = Math.hypot(...q.map((v, k) => v * y[k]!));
-  const value = a.reduce((s, v, k) => s + v * y[k]!, 0);
-  if (length === 0 || value - length >= left - MET) return undefined;
-  return [a.map((v, k) => v - (q[k]! ** 2 * y[k]!) / length)];
-}
-
 /** Least cost over columns that add up to 100, the first `n` to 1 at least, with `plane . y >= 0`, or >= the room left. */
 function linear(
   cost: readonly number[],
-  planes: readonly (readonly number[])[],
+  rows: readonly Row[],
   columns: readonly Interval[],
   room: boolean,
   n: number,
 ): number[] | undefined {
   if (columns.some(([low, high]) => low > high)) return undefined;
   const names = columns.map((_, k) => `y${k}`);
-  const { result } = glpk.solve(
-    {
-      name: 'kinds',
-      objective: {
-        direction: glpk.GLP_MIN,
-        name: 'cost',
-        vars: [...names, ...(room ? ['room'] : [])].map((name, k) => ({ name, coef: cost[k] ?? 0 })),
-      },
-      subjectTo: [
-        {
-          name: 'sum',
-          vars: names.map((name) => ({ name, coef: 1 })),
-          bnds: { type: glpk.GLP_FX, lb: 100, ub: 100 },
-        },
-        {
-          name: 'mix',
-          vars: names.slice(0, n).map((name) => ({ name, coef: 1 })),
-          bnds: { type: glpk.GLP_LO, lb: 1, ub: 0 },
-        },
-        ...planes.map((plane, r) => ({
-          name: `r${r}`,
-          vars: [
-            ...names.map((name, k) => ({ name, coef: plane[k]! })),
-            ...(room ? [{ name: 'room', coef: -1 }] : []),
-          ],
-          bnds: { type: glpk.GLP_LO, lb: 0, ub: 0 },
-        })),
-      ],
-      bounds: [
-        ...names.map((name, k) => {
-          const [lb, ub] = columns[k]!;
-          return { name, type: lb === ub ? glpk.GLP_FX : glpk.GLP_DB, lb, ub };
-        }),
-        ...(room ? [{ name: 'room', type: glpk.GLP_UP, lb: 0, ub: 1000 }] : []),
-      ],
+  const program: Parameters<typeof glpk.solve>[0] = {
+    name: 'kinds',
+    objective: {
+      direction: glpk.GLP_MIN,
+      name: 'cost',
+      vars: [...names, ...(room ? ['room'] : [])].map((name, k) => ({ name, coef: cost[k] ?? 0 })),
     },
-    { msglev: glpk.GLP_MSG_OFF, presol: false },
-  ) as unknown as { result: { status: number; vars: Record<string, number> } };
-  if (result.status !== glpk.GLP_OPT) return undefined;
-  return [...names, ...(room ? ['room'] : [])].map((name) => result.vars[name]!);
+    subjectTo: [
+      {
+        name: 'sum',
+        vars: names.map((name) => ({ name, coef: 1 })),
+        bnds: { type: glpk.GLP_FX, lb: 100, ub: 100 },
+      },
+      {
+        name: 'mix',
+        vars: names.slice(0, n).map((name) => ({ name, coef: 1 })),
+        bnds: { type: glpk.GLP_LO, lb: 1, ub: 0 },
+      },
+      ...rows.map((row, r) => ({
+        name: `r${r}`,
+        vars: [
+          ...names.map((name, k) => ({ name, coef: row.a[k]! })),
+          ...(room ? [{ name: 'room', coef: -1 }] : []),
+        ],
+        bnds: { type: glpk.GLP_LO, lb: 0, ub: 0 },
+      })),
+    ],
+    bounds: [
+      ...names.map((name, k) => {
+        const [lb, ub] = columns[k]!;
+        return { name, type: lb === ub ? glpk.GLP_FX : glpk.GLP_DB, lb, ub };
+      }),
+      ...(room ? [{ name: 'room', type: glpk.GLP_UP, lb: 0, ub: 1000 }] : []),
+    ],
+  };
+  // Where many planes are all but the same GLPK can lose its way; its presolve then helps it along.
+  for (const presol of [false, true]) {
+    const { result } = glpk.solve(program, { msglev: glpk.GLP_MSG_OFF, presol }) as unknown as {
+      result: { status: number; vars: Record<string, number> };
+    };
+    if (result.status === glpk.GLP_OPT)
+      return [...names, ...(room ? ['room'] : [])].map((name) => result.vars[name]!);
+  }
+  return undefined;
 }
 
 /** Nearest to a target over the mix's columns, by Goldfarb and Idnani; columns that cannot move are settled first. */
 function squares(
   target: readonly number[],
-  planes: readonly (readonly number[])[],
+  ruled: readonly Row[],
   columns: readonly Interval[],
 ): number[] | undefined {
   const free = columns.flatMap(([low, high], k) => (high > low ? [k] : []));
@@ -370,12 +423,12 @@ function squares(
   const fixed = (a: readonly number[]) => a.reduce((s, v, k) => s + v * settled[k]!, 0);
   if (free.length === 0) {
     const whole = Math.abs(settled.reduce((a, b) => a + b, 0) - 100) < 1e-9;
-    return whole && planes.every((a) => fixed(a) >= -1e-9) ? settled : undefined;
+    return whole && ruled.every(({ a }) => fixed(a) >= -1e-9) ? settled : undefined;
   }
   const from1 = <T>(list: readonly T[]) => [0 as unknown as T, ...list];
   const rows = [
     { a: columns.map(() => 1), b: 100 },
-    ...planes.map((a) => ({ a, b: 0 })),
+    ...ruled.map(({ a }) => ({ a, b: 0 })),
     ...free.flatMap((k) => [
       { a: columns.map((_, j) => (j === k ? 1 : 0)), b: columns[k]![0] },
       { a: columns.map((_, j) => (j === k ? -1 : 0)), b: -columns[k]![1] },
