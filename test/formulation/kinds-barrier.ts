@@ -26,23 +26,28 @@ export interface BarrierQuestion {
 const FIRST = 1;
 const GROWTH = 8;
 const NEAR = 1e-10;
-const MOST_STEPS = 60;
+const MOST_STEPS = 200;
+/** Twice what a Newton step could still gain, at the centre. */
+const CENTRED = 1e-8;
+const NEARLY_CENTRED = 1e-3;
 
 /** @returns the columns found, and how far at most their cost may lie above the least */
 export function leastInside(question: BarrierQuestion): { v: number[]; gap: number } {
   const { constraints } = question;
   const degree = constraints.reduce((sum, c) => sum + (c.q ? 2 : 1), 0);
   let v = [...question.start];
-  let weight = FIRST;
-  for (;;) {
-    for (let step = 0; step < MOST_STEPS; step++) {
+  let gap = Number.POSITIVE_INFINITY;
+  for (let weight = FIRST; ; weight *= GROWTH) {
+    let centred = false;
+    for (let step = 0; step < MOST_STEPS && !centred; step++) {
       const next = newton(question, weight, v);
       if (!next) break;
-      v = next;
+      ({ v, centred } = next);
     }
-    const gap = degree / weight;
-    if (gap <= NEAR * (1 + Math.abs(costAt(question, v))) || weight > 1e13) return { v, gap };
-    weight *= GROWTH;
+    // Off the centre nothing is known of the gap: what was known before still holds.
+    if (!centred) return { v, gap };
+    gap = degree / weight;
+    if (gap <= NEAR * (1 + Math.abs(costAt(question, v)))) return { v, gap };
   }
 }
 
@@ -66,8 +71,12 @@ function barrierAt({ a, b, q }: Constraint, v: readonly number[]): number {
   return head > tail ? -Math.log((head - tail) * (head + tail)) : Number.POSITIVE_INFINITY;
 }
 
-/** One damped Newton step; undefined where it would gain nothing. */
-function newton(question: BarrierQuestion, weight: number, v: readonly number[]): number[] | undefined {
+/** One damped Newton step; undefined where it comes to nothing. */
+function newton(
+  question: BarrierQuestion,
+  weight: number,
+  v: number[],
+): { v: number[]; centred: boolean } | undefined {
   const { cost, target, constraints, summed, still } = question;
   const n = v.length;
   const gradient = cost.map(
@@ -108,15 +117,17 @@ function newton(question: BarrierQuestion, weight: number, v: readonly number[])
   if (!solved) return undefined;
   const step = solved.slice(0, n);
   const gain = -times(gradient, step);
-  if (!(gain > 1e-11)) return undefined;
+  if (Number.isNaN(gain)) return undefined;
+  if (gain <= CENTRED) return { v, centred: true };
   const value = (at: readonly number[]) =>
     constraints.reduce((s, c) => s + barrierAt(c, at), weight * costAt(question, at));
   const before = value(v);
   for (let length = 1; length > 1e-12; length /= 2) {
     const next = v.map((x, k) => x + length * step[k]!);
-    if (value(next) <= before - 0.1 * length * gain) return next;
+    if (value(next) <= before - 0.1 * length * gain) return { v: next, centred: false };
   }
-  return undefined;
+  // The function's own digits are spent: as near to the centre as can be told.
+  return gain <= NEARLY_CENTRED ? { v, centred: true } : undefined;
 }
 
 /** Gaussian elimination with pivoting. */

@@ -16,8 +16,8 @@ export interface ConeQuestion {
   /** Made least: `cost . x`, with `square` times half the sum of the squares. */
   readonly cost: ArrayLike<number>;
   readonly square: number;
-  readonly lower: ArrayLike<number>;
-  readonly upper: ArrayLike<number>;
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
   readonly rows: readonly Row[];
   readonly cones: readonly ConeRow[];
 }

@@ -79,7 +79,7 @@ export class OuterApproximation {
     if (!this.meetAims()) return undefined;
     return this.refine(
       () => ({ shares: prices }),
-      (polytope) => polytope.cheapest(prices),
+      (polytope) => polytope.cheapest(prices, true),
       (x) => dot(prices, x),
     );
   }

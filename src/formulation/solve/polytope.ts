@@ -6,7 +6,7 @@
  */
 
 import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from './bounds.ts';
-import { type ConeRow, solveConeProgram } from './cone-program.ts';
+import { type ConeAnswer, type ConeQuestion, type ConeRow, solveConeProgram } from './cone-program.ts';
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
 import { polished } from './projection.ts';
@@ -25,6 +25,10 @@ const HELD = 1e-7;
 const POLISHED = 1e-8;
 const NO_FURTHER = 1e-6;
 const MOST_CUTS = 400;
+/** A share this near to its bound, percent, may stand at it. */
+const DUST = 1e-4;
+/** How much more, relatively, a mix may cost whose shares stand at their bounds. */
+const NO_DEARER = 1e-9;
 /** A mix this near to a cone, scaled, stands on it. */
 const TOUCHED = 1e-6;
 /** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
@@ -142,9 +146,9 @@ export class Polytope {
     }
   }
 
-  /** A mix of least linear cost. */
-  cheapest(cost: ArrayLike<number>): Answer {
-    const answer = this.insideCones(cost, 0) ?? this.cheapestByPlanes(cost);
+  /** A mix of least linear cost. @param clean whether shares that stand at a bound must do so to the last digit */
+  cheapest(cost: ArrayLike<number>, clean = false): Answer {
+    const answer = this.insideCones(cost, 0, clean) ?? this.cheapestByPlanes(cost);
     if (answer.status === 'optimal') this.remember(answer.x);
     return answer;
   }
@@ -152,7 +156,7 @@ export class Polytope {
   /** The mix with the least sum of squared distances from `target`. */
   nearest(target: ArrayLike<number>): Answer {
     const cost = Float64Array.from(target, (t) => -2 * t);
-    const inside = this.insideCones(cost, 2);
+    const inside = this.insideCones(cost, 2, true);
     if (inside?.status === 'optimal') return { status: 'optimal', x: this.polish(inside.x, target) };
     if (inside) return inside;
     this.quadratic ??= this.create(true);
@@ -175,13 +179,14 @@ export class Polytope {
   }
 
   /** The answer of the interior-point method; undefined where there are no cones, or it comes to none. */
-  private insideCones(cost: ArrayLike<number>, square: number): Answer | undefined {
+  private insideCones(cost: ArrayLike<number>, square: number, clean: boolean): Answer | undefined {
     if (this.cones.length === 0) return undefined;
     for (let round = 0; round < MOST_CUTS; round++) {
       const { lower, upper } = this;
       const rows = this.straight.map(({ row }) => row);
       const cones = this.cones.map(({ space }) => space);
-      const answer = solveConeProgram({ cost, square, lower, upper, rows, cones });
+      const question = { cost, square, lower, upper, rows, cones };
+      const answer = solveConeProgram(question);
       if (answer.status === 'open') return undefined;
       if (answer.status === 'infeasible') return { status: 'infeasible' };
       // What is curved and no cone is kept by planes here too.
@@ -190,9 +195,29 @@ export class Polytope {
       for (const [k, { of }] of this.straight.entries()) if (of >= 0) bounds[of] = elementAt(answer.rows, k);
       for (const [k, { of }] of this.cones.entries()) bounds[of] = elementAt(answer.cones, k);
       this.lastPrices = { bounds, shares: answer.shares };
-      return { status: 'optimal', x: answer.x };
+      return { status: 'optimal', x: clean ? this.cleaned(question, answer) : answer.x };
     }
     return undefined;
+  }
+
+  /**
+   * The method comes near to a bound and never stands on it: shares that their bounds' prices hold there are put there,
+   * and the rest is asked again. Kept only where it costs no more.
+   */
+  private cleaned(question: ConeQuestion, { x, shares }: ConeAnswer): Float64Array {
+    const { cost, square } = question;
+    const value = (v: Float64Array) => dot(cost, v) + (square / 2) * dot(v, v);
+    const lower = question.lower.slice();
+    const upper = question.upper.slice();
+    for (const [i, share] of x.entries()) {
+      const price = elementAt(shares, i);
+      const [least, most] = [elementAt(lower, i), elementAt(upper, i)];
+      if (share - least < DUST && price > share - least) upper[i] = least;
+      else if (most - share < DUST && -price > most - share) lower[i] = most;
+    }
+    const answer = solveConeProgram({ ...question, lower, upper });
+    const dearer = value(answer.x) - value(x);
+    return answer.status === 'optimal' && dearer <= NO_DEARER * (1 + Math.abs(value(x))) ? answer.x : x;
   }
 
   /** Where the quadratic solver comes to no answer: the same mix from linear questions, slower and surer. */
