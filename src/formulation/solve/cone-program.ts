@@ -32,7 +32,7 @@ export interface ConeAnswer {
   readonly shares: Float64Array;
 }
 
-const MOST_STEPS = 80;
+const MOST_STEPS = 150;
 /** Half-spaces and cones are widened by this, scaled, so that a mix that is the only one is inside. */
 const ROOM = 1e-9;
 /** The gap between cost and bound, relatively, at which an optimum is taken; and at which one that stalls still is. */
@@ -40,12 +40,18 @@ const GAP = 1e-10;
 const GAP_STALLED = 1e-7;
 /** How far equations and slacks may be off. */
 const RESIDUE = 1e-9;
+const RESIDUE_STALLED = 1e-7;
 /** Part of the way to the edge of the cones that a step goes at most. */
 const SHORT_OF_EDGE = 0.99;
+/** Weight of the sum's square among the squares that a step is found by. */
+const SUM_WEIGHT = 1;
+/** Parts of its diagonal added to a matrix that cannot be factored as it is, and rounds that undo them. */
+const TRIFLES = [1e-15, 1e-13, 1e-11];
+const REFINED = 1;
 /** A share whose bounds are this near is settled. */
 const SETTLED = 1e-12;
 /** Steps without progress after which the method is at the end of its digits. */
-const MOST_STALLED = 8;
+const MOST_STALLED = 20;
 
 /** A second-order cone's part of a vector: head, then one entry for each free share, then the constant spread. */
 interface Cone {
@@ -84,6 +90,7 @@ class InteriorPoint {
   private y = 0;
   private readonly s: Float64Array;
   private readonly z: Float64Array;
+  private readonly matrix: Float64Array;
   private readonly factor: Float64Array;
 
   constructor(question: ConeQuestion) {
@@ -120,6 +127,7 @@ class InteriorPoint {
     this.x = new Float64Array(n);
     this.s = new Float64Array(this.m);
     this.z = new Float64Array(this.m);
+    this.matrix = new Float64Array(n * n);
     this.factor = new Float64Array(n * n);
   }
 
@@ -134,13 +142,10 @@ class InteriorPoint {
       const residue = this.residues();
       const gap = this.gap();
       const cost = this.costAt();
-      const worst = Math.max(residue.primal, residue.dual / (1 + Math.abs(cost)), gap / (1 + Math.abs(cost)));
-      if (
-        residue.primal <= RESIDUE &&
-        residue.dual <= RESIDUE * (1 + Math.abs(cost)) &&
-        gap <= GAP * (1 + Math.abs(cost))
-      )
-        return this.answer('optimal');
+      const size = 1 + Math.abs(cost);
+      const dual = residue.dual / Math.max(size, this.dearest());
+      const worst = Math.max(residue.primal, dual, gap / size);
+      if (residue.primal <= RESIDUE && dual <= RESIDUE && gap <= GAP * size) return this.answer('optimal');
       if (this.impossible()) return this.answer('infeasible');
       stalled = worst < 0.9 * best ? 0 : stalled + 1;
       best = Math.min(best, worst);
@@ -156,11 +161,11 @@ class InteriorPoint {
       this.step(full, length);
     }
     const residue = this.residues();
-    const cost = 1 + Math.abs(this.costAt());
+    const size = 1 + Math.abs(this.costAt());
     const near =
       residue.primal <= 10 * RESIDUE &&
-      residue.dual <= GAP_STALLED * cost &&
-      this.gap() <= GAP_STALLED * cost;
+      residue.dual <= RESIDUE_STALLED * Math.max(size, this.dearest()) &&
+      this.gap() <= GAP_STALLED * size;
     return this.answer(near ? 'optimal' : 'open');
   }
 
@@ -203,6 +208,14 @@ class InteriorPoint {
     let sum = dot(this.s, this.z);
     for (const c of this.cones) sum += dot(c.s, c.z);
     return sum;
+  }
+
+  /** The largest price of a half-space or cone: what the prices' own equations are kept to is a part of it. */
+  private dearest(): number {
+    let most = 0;
+    for (let k = 2 * this.n; k < this.m; k++) most = Math.max(most, this.z[k]!);
+    for (const c of this.cones) most = Math.max(most, c.z[0]!);
+    return most;
   }
 
   private residues() {
@@ -272,9 +285,10 @@ class InteriorPoint {
 
   /** Cholesky's factor of square + F' W^-2 F. */
   private factorise(): boolean {
-    const { n, factor: a, s, z } = this;
-    a.fill(0);
-    for (let i = 0; i < n; i++) a[i * n + i] = this.square + z[i]! / s[i]! + z[n + i]! / s[n + i]!;
+    const { n, matrix: a, s, z } = this;
+    // The sum's own square changes no answer that keeps the sum, and holds the matrix up where the rest is flat.
+    a.fill(SUM_WEIGHT);
+    for (let i = 0; i < n; i++) a[i * n + i]! += this.square + z[i]! / s[i]! + z[n + i]! / s[n + i]!;
     const add = (v: Float64Array, weight: number) => {
       for (let i = 0; i < n; i++) {
         const f = weight * v[i]!;
@@ -285,13 +299,51 @@ class InteriorPoint {
     };
     for (const [r, g] of this.g.entries()) add(g, z[2 * n + r]! / s[2 * n + r]!);
     for (const c of this.cones) {
+      // The scaling's square by its eigenvectors: head with tail, head against tail, and across; without them the
+      // difference of two large squares would cost the digits that decide at the edge of the cone.
       const weight = 1 / c.eta ** 2;
-      const p = Float64Array.from(c.g, (g, i) => g * c.w[0]! - c.q[i]! * c.w[i + 1]!);
-      add(p, 2 * weight);
-      add(c.g, -weight);
+      const tail = tailLength(c.w);
+      const k = Float64Array.from(c.q, (q, i) => (tail > 0 ? (q * c.w[i + 1]!) / tail : 0));
+      const stretch = (c.w[0]! + tail) ** 2;
+      add(
+        c.g.map((g, i) => g - k[i]!),
+        (weight * stretch) / 2,
+      );
+      add(
+        c.g.map((g, i) => g + k[i]!),
+        weight / stretch / 2,
+      );
+      add(k, -weight);
       for (let i = 0; i < n; i++) a[i * n + i]! += weight * c.q[i]! ** 2;
     }
-    return cholesky(a, n);
+    // Where rounding has left the matrix short of positive definite a trifle on its diagonal mends it; see solveRefined.
+    for (const part of [0, ...TRIFLES]) {
+      this.factor.set(a);
+      for (let i = 0; i < n; i++) this.factor[i * n + i]! *= 1 + part;
+      if (cholesky(this.factor, n)) return true;
+    }
+    return false;
+  }
+
+  /** Solves with the factor, and again for what rounding and trifles left over. */
+  private solveRefined(right: Float64Array): Float64Array {
+    const { n, matrix: a } = this;
+    const found = this.solveFactored(right);
+    for (let round = 0; round < REFINED; round++) {
+      const left = right.slice();
+      for (let i = 0; i < n; i++) {
+        const at = i * n;
+        for (let j = 0; j < i; j++) {
+          const value = a[at + j]!;
+          left[i]! -= value * found[j]!;
+          left[j]! -= value * found[i]!;
+        }
+        left[i]! -= a[at + i]! * found[i]!;
+      }
+      const more = this.solveFactored(left);
+      for (let i = 0; i < n; i++) found[i]! += more[i]!;
+    }
+    return found;
   }
 
   private solveFactored(right: Float64Array): Float64Array {
@@ -345,8 +397,9 @@ class InteriorPoint {
       for (let i = 0; i < n; i++) right[i]! += c.g[i]! * told[0]! + c.q[i]! * told[i + 1]!;
       return v;
     });
-    const toward = this.solveFactored(right);
-    const ones = this.solveFactored(new Float64Array(n).fill(1));
+    for (let i = 0; i < n; i++) right[i]! -= SUM_WEIGHT * residue.sum;
+    const toward = this.solveRefined(right);
+    const ones = this.solveRefined(new Float64Array(n).fill(1));
     const sum = (v: Float64Array) => v.reduce((a, b) => a + b, 0);
     const dy = (-residue.sum - sum(toward)) / sum(ones);
     const dx = toward.map((v, i) => v + dy * ones[i]!);

@@ -187,7 +187,11 @@ export class Polytope {
       const cones = this.cones.map(({ space }) => space);
       const question = { cost, square, lower, upper, rows, cones };
       const answer = solveConeProgram(question);
-      if (answer.status === 'open') return undefined;
+      if (answer.status === 'open') {
+        // Planes about where it came to leave little for further ones to do.
+        this.touch(answer.x);
+        return undefined;
+      }
       if (answer.status === 'infeasible') return { status: 'infeasible' };
       // What is curved and no cone is kept by planes here too.
       if (this.lay(answer.x, CONE_TOLERANCE, (of) => of < 0)) continue;
