@@ -37,7 +37,12 @@ for (let k = 0; k < PROBLEMS; k++) {
     part: b.share_of_ration / 100,
   }));
   const sides = linearBounds(problem, new Ration(foods, beside), [...foods.keys()], 0, new Map());
-  const elastic = new Elastic(highs, foods.length, sides);
+  const elastic = new Elastic(highs, {
+    lower: new Float64Array(foods.length),
+    upper: new Float64Array(foods.length).fill(100),
+    bounds: sides,
+    given: [],
+  });
   const candidates = () => all.map((c) => ({ food: c.ref, content: elastic.contentOf(c.stocked) }));
   candidates();
   const found = timed(() => leastShares(elastic, candidates(), 1), times.priced);

@@ -104,6 +104,13 @@ export class Formulation {
     return !this.model.crossed && this.solver.feasible();
   }
 
+  /** Least share of one food over all mixes, percent; undefined where no mix keeps every rule. */
+  private leastShare(food: string): number | undefined {
+    const { model, solver } = this;
+    if (model.crossed) return undefined;
+    return solver.least(model.ration.foods.findIndex((f) => f.id === food));
+  }
+
   /** How given shares stand against the rules; a food that is not named counts as 0. */
   evaluate(shares: Shares): Evaluation {
     const { problem, model } = this;
@@ -207,10 +214,10 @@ export class Formulation {
     const found = collided({
       problem,
       options,
-      linear: model.linear,
-      counts: model.question.counts,
-      n: model.open.length,
+      asked: model.asked,
       mends: (remedy) => this.ask(applyRemedy(problem, remedy), (mended) => mended.feasible()),
+      leastShare: (added) =>
+        this.ask(applyRemedy(problem, added), (mended) => mended.leastShare(added.food.id)),
     });
     return colliding(problem, model.ration, found, this.notes());
   }

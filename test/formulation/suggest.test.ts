@@ -32,7 +32,12 @@ test(`on ${PROBLEMS} drawn problems that no mix can solve, the five best foods a
     }));
     const rows = foods.map((_, i) => i);
     const sides = linearBounds(problem, new Ration(foods, beside), rows, 0, new Map());
-    const elastic = new Elastic(highs, foods.length, sides);
+    const elastic = new Elastic(highs, {
+      lower: new Float64Array(foods.length),
+      upper: new Float64Array(foods.length).fill(100),
+      bounds: sides,
+      given: [],
+    });
     if (elastic.possible(new Set(sides.keys()))) {
       elastic.dispose();
       continue;

@@ -4,24 +4,22 @@ import { smallestConflict } from '../explain/conflict.ts';
 import { Elastic } from '../explain/elastic.ts';
 import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
-import type { Loosening, Remedy } from '../problem/result.ts';
-import type { Bound, LinearBound } from '../solve/bounds.ts';
+import type { Addition, Loosening, Remedy } from '../problem/result.ts';
+import type { Bound } from '../solve/bounds.ts';
 import type { FormulationOptions } from '../solve/build-ration.ts';
-import type { CountBound } from '../solve/counting.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
-import { elementAt } from '../solve/vectors.ts';
+import type { RuleSet } from '../solve/integer-question.ts';
 import { CountedConflict } from './counted-conflict.ts';
 import { additions, loosenings, loosenTogether } from './remedies.ts';
 
 interface CollisionQuestion {
   readonly problem: Problem;
   readonly options: FormulationOptions;
-  /** Number of foods that may be used. */
-  readonly n: number;
-  readonly linear: readonly LinearBound[];
-  readonly counts: readonly CountBound[];
+  readonly asked: RuleSet;
   /** Whether the problem can be solved with a remedy applied. */
   mends(remedy: Remedy): boolean;
+  /** Least share of the food added that suffices, percent of the mix; undefined where it does not help. */
+  leastShare(added: Addition): number | undefined;
 }
 
 interface Collided {
@@ -35,24 +33,21 @@ export function collided(question: CollisionQuestion): Collided {
 }
 
 /** What collides where foods are not counted; undefined where nothing does. */
-function collidedLinear({
-  problem,
-  options,
-  n,
-  linear,
-  counts,
-  mends,
-}: CollisionQuestion): Collided | undefined {
-  const elastic = new Elastic(options.highs, n, linear);
+function collidedLinear(question: CollisionQuestion): Collided | undefined {
+  const { problem, options, asked, mends } = question;
+  const elastic = new Elastic(options.highs, asked);
   try {
     const conflict = smallestConflict(elastic, options.highs);
-    if (conflict.length === 0 && counts.length > 0) return undefined;
-    const bounds = conflict.map((k) => elementAt(elastic.bounds, k));
+    if (conflict.length === 0 && asked.counts.length > 0) return undefined;
+    const bounds = conflict.map((k) => elastic.demands.spoken(k));
     const remedies = [
-      ...loosenings(elastic, conflict),
+      // What is counted has to be kept too, and of that the elastic model knows nothing.
+      ...(asked.counts.length > 0
+        ? new CountedConflict(options.highs, asked, bounds).loosenings()
+        : loosenings(elastic, conflict)),
       ...loosenTogether(elastic, problem),
       ...givingUpDropOne(bounds),
-      ...additions(elastic, problem, options.reference),
+      ...additions(elastic, problem, options.reference, question.leastShare),
     ].filter(mends);
     return { bounds, remedies: sensibly(remedies, problem) };
   } finally {
@@ -60,8 +55,8 @@ function collidedLinear({
   }
 }
 
-function collidedCounted({ problem, options, n, linear, counts, mends }: CollisionQuestion): Collided {
-  const conflict = new CountedConflict(options.highs, n, linear, counts);
+function collidedCounted({ problem, options, asked, mends }: CollisionQuestion): Collided {
+  const conflict = new CountedConflict(options.highs, asked);
   const remedies = [...conflict.loosenings(), ...givingUpDropOne(conflict.bounds)].filter(mends);
   return {
     bounds: conflict.bounds,

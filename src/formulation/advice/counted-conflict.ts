@@ -5,6 +5,7 @@
 import type { Reference } from '../../foods/reference.ts';
 import { hasCaution } from '../amounts/apply-cautions.ts';
 import { deletionFilter } from '../explain/conflict.ts';
+import { Demands } from '../explain/demands.ts';
 import { outwards } from '../explain/outwards.ts';
 import { ruleAt } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
@@ -12,8 +13,8 @@ import type { Addition, Loosening } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { CountBound } from '../solve/counting.ts';
 import type { Highs } from '../solve/highs.ts';
+import type { RuleSet } from '../solve/integer-question.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
-import { elementAt } from '../solve/vectors.ts';
 import { dryFoods } from './dry-foods.ts';
 import { addition, allowed, change, dearest, loosening } from './remedies.ts';
 
@@ -23,37 +24,49 @@ const MOST_NAMED = 5;
 /** How finely a least share or weight is loosened, parts of what it was. */
 const STEPS = 100;
 const MOST_ROUNDS = 20;
+/** How near a bound is halved in on, relatively: finer than it is written. */
+const FINEST = 1e-6;
+/** A bound that does not suffice at so many times what it was does not at all. */
+const WIDEST = 1e6;
 
 export class CountedConflict {
   private readonly highs: Highs;
-  private readonly n: number;
-  private readonly linear: readonly LinearBound[];
-  private readonly counts: readonly CountBound[];
-  /** Positions of the colliding bounds: those below `linear.length` are linear, the rest counts. */
+  private readonly asked: RuleSet;
+  private readonly demands: Demands<LinearBound | CountBound>;
+  /** The colliding demands. */
   private readonly members: readonly number[];
 
-  constructor(highs: Highs, n: number, linear: readonly LinearBound[], counts: readonly CountBound[]) {
+  /** @param linear a conflict among the bounds that count nothing, where there is one */
+  constructor(highs: Highs, asked: RuleSet, linear?: readonly Bound[]) {
     this.highs = highs;
-    this.n = n;
-    this.linear = linear;
-    this.counts = counts;
-    const ranks = [...linear.map((b) => (b.pointer.startsWith('/foods/') ? 0 : 1)), ...counts.map(() => 2)];
-    const order = [...ranks.entries()].sort(([, a], [, b]) => a - b).map(([k]) => k);
+    this.asked = asked;
+    this.demands = new Demands<LinearBound | CountBound>([...asked.bounds, ...asked.counts]);
+    if (linear) {
+      const spoken = new Set(linear);
+      this.members = this.demands.all.filter((k) => spoken.has(this.demands.spoken(k)));
+      return;
+    }
+    const rank = (k: number) => {
+      const bound = this.demands.spoken(k);
+      if ('counts' in bound) return 2;
+      return bound.pointer.startsWith('/foods/') ? 0 : 1;
+    };
+    const order = [...this.demands.all].sort((a, b) => rank(a) - rank(b));
     this.members = deletionFilter(order, (kept) => this.possible(kept)).sort((a, b) => a - b);
   }
 
   /** A smallest set, in the sense that none of it can be spared, of bounds that collide. */
   get bounds(): readonly Bound[] {
-    return this.members.map((k) => this.bound(k));
+    return this.members.map((k) => this.demands.spoken(k));
   }
 
   /** Every bound of the conflict whose loosening alone suffices, least relative change first. */
   loosenings(): Loosening[] {
     return this.members
-      .filter((k) => !this.bound(k).because)
       .flatMap((k) => {
-        const linear = this.linear[k];
-        return (linear ? this.loosenLinear(k, linear) : this.loosenCount(k, this.count(k))) ?? [];
+        const bound = this.demands.own[k];
+        if (!bound || bound.because) return [];
+        return ('counts' in bound ? this.loosenCount(k, bound) : this.loosenLinear(k, bound)) ?? [];
       })
       .sort((a, b) => change(a) - change(b));
   }
@@ -61,9 +74,9 @@ export class CountedConflict {
   /** Usual dry foods, one of which is enough; only where the mix has too few foods. */
   additions(problem: Problem, reference: Reference, mends: (a: Addition) => boolean): Addition[] {
     const some = this.members
-      .map((k) => this.counts[k - this.linear.length])
-      .find((c) => c?.counts === 'some');
-    if (!some) return [];
+      .map((k) => this.demands.own[k])
+      .find((bound) => bound !== undefined && 'counts' in bound && bound.counts === 'some');
+    if (!some || !('counts' in some)) return [];
     const rule = ruleAt(problem, some.pointer);
     const group = rule && 'count' in rule ? rule.count.group : undefined;
     const taken = new Set(problem.foods.map((f) => f.ref));
@@ -79,32 +92,25 @@ export class CountedConflict {
       .slice(0, MOST_NAMED);
   }
 
-  private bound(k: number): Bound {
-    return this.linear[k] ?? this.count(k);
-  }
-
-  private count(k: number): CountBound {
-    return elementAt(this.counts, k - this.linear.length);
-  }
-
-  private possible(kept: readonly number[], instead: readonly CountBound[] = []): boolean {
+  private possible(kept: readonly number[], instead: readonly (LinearBound | CountBound)[] = []): boolean {
     return this.ask(kept, instead, (search) => search.feasible());
   }
 
+  /** @param instead bounds asked beside the demands kept */
   private ask<T>(
     kept: readonly number[],
-    instead: readonly CountBound[],
+    instead: readonly (LinearBound | CountBound)[],
     question: (search: OuterApproximation) => T,
   ): T {
-    const { n } = this;
+    const { given } = this.asked;
+    const bounds = [...this.demands.bounds(new Set(kept)), ...instead, ...given];
     const search = new OuterApproximation({
+      ...this.asked,
       highs: this.highs,
-      lower: new Float64Array(n),
-      upper: new Float64Array(n).fill(100),
-      bounds: kept.flatMap((k) => this.linear[k] ?? []),
-      counts: [...kept.flatMap((k) => this.counts[k - this.linear.length] ?? []), ...instead],
+      bounds: bounds.flatMap((b) => ('counts' in b ? [] : [b])),
+      counts: bounds.flatMap((b) => ('counts' in b ? [b] : [])),
       aims: [],
-      onHand: new Float64Array(n),
+      onHand: new Float64Array(this.asked.lower.length),
     });
     try {
       return question(search);
@@ -114,36 +120,55 @@ export class CountedConflict {
   }
 
   private others(k: number): number[] {
-    return Array.from({ length: this.linear.length + this.counts.length }, (_, j) => j).filter(
-      (j) => j !== k,
-    );
+    return this.demands.all.filter((j) => j !== k);
   }
 
-  /** The best content that the others allow; a ratio's row changes with its bound, so it is asked until convergence. */
+  /**
+   * The tightest content that the others allow. As in {@link Elastic.reach} the quotient of each best mix is the next
+   * bound; where the rule is asked when a food is left too, the bound is halved in on instead.
+   */
   private loosenLinear(k: number, bound: LinearBound): Loosening | undefined {
-    const reached = this.ask(this.others(k), [], (search) => {
-      let best = bound.bound;
-      for (let round = 0; round < MOST_ROUNDS; round++) {
-        const found = search.cheapest(bound.halfSpace(best).g.map((v) => -v));
-        const next = found ? bound.value(found.x) : Number.NaN;
-        if (!Number.isFinite(next)) return undefined;
-        const still = Math.abs(next - best) <= 1e-9 * Math.max(1, Math.abs(best));
-        best = next;
-        if (still) break;
-      }
-      return best;
-    });
+    const others = this.others(k);
+    const whenLeft = this.demands.whenLeft.flatMap((w) =>
+      w.of === k && !('counts' in w.bound) ? [w.bound] : [],
+    );
+    const reached =
+      whenLeft.length > 0 && this.demands.wish !== undefined
+        ? this.halveIn(bound, (to) =>
+            this.possible(
+              others,
+              [bound, ...whenLeft].map((b) => ({ ...b, bound: to })),
+            ),
+          )
+        : this.ask(others, [], (search) => dinkelbach(search, bound));
     if (reached === undefined) return undefined;
     const to = outwards(reached, bound.side, 4);
     if (!allowed(bound, to)) return undefined;
     return loosening(bound, to);
   }
 
+  /** The tightest bound that can be kept, to the digits that are written. */
+  private halveIn({ bound, side }: LinearBound, keeps: (to: number) => boolean): number | undefined {
+    let short = bound;
+    let enough = side === 'min' ? 0 : 2 * Math.max(1, bound);
+    while (side === 'max' && !keeps(enough) && enough < WIDEST * Math.max(1, bound)) {
+      short = enough;
+      enough *= 4;
+    }
+    if (!keeps(enough)) return undefined;
+    while (Math.abs(enough - short) > FINEST * Math.max(Math.abs(enough), 1e-6)) {
+      const middle = (enough + short) / 2;
+      if (keeps(middle)) enough = middle;
+      else short = middle;
+    }
+    return enough;
+  }
+
   /** A number of foods by whole foods, a least share or weight by hundredths of it: the nearest that can be kept. */
   private loosenCount(k: number, count: CountBound): Loosening | undefined {
     const others = this.others(k);
     const whole = count.counts !== 'used';
-    const steps = whole ? (count.side === 'min' ? count.bound : this.n - count.bound) : STEPS;
+    const steps = whole ? (count.side === 'min' ? count.bound : count.columns.length - count.bound) : STEPS;
     const at = (step: number) => {
       if (!whole) return Number((count.bound * (1 - step / STEPS)).toPrecision(3));
       return count.side === 'min' ? count.bound - step : count.bound + step;
@@ -169,6 +194,20 @@ export class CountedConflict {
       sentence: countSentence(count, to),
     };
   }
+}
+
+/** The tightest content or quotient over all mixes of a search. */
+function dinkelbach(search: OuterApproximation, bound: LinearBound): number | undefined {
+  let best = bound.bound;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const found = search.least({ shares: bound.halfSpace(best).g.map((v) => -v) });
+    const next = found ? bound.value(found.x) : Number.NaN;
+    if (!Number.isFinite(next)) return undefined;
+    const still = Math.abs(next - best) <= 1e-9 * Math.max(1, Math.abs(best));
+    best = next;
+    if (still) break;
+  }
+  return best;
 }
 
 function countSentence({ counts, bound, subject, unit }: CountBound, to: number): string {

@@ -8,12 +8,12 @@
  * all others, and the search ends when no bound lies below the shares found. Nothing is guessed: the best food is the
  * one that solving anew with each of them would find.
  */
-import type { Elastic } from '../explain/elastic.ts';
+import type { Elastic, Trial } from '../explain/elastic.ts';
 import { elementAt } from '../solve/vectors.ts';
 
 interface Candidate<T> {
   readonly food: T;
-  /** What one percent of it adds to the sum and to each bound, scaled as the elastic model's rows are. */
+  /** What one percent of it adds, as {@link Elastic.contentOf} counts it. */
   readonly content: Float64Array;
 }
 
@@ -26,20 +26,24 @@ interface Suggestion<T> {
 /** Foods whose bound lies this little below the best share found may be passed over, percent. */
 const INDIFFERENT = 1e-7;
 
-/** Where a confidence makes cones of the rules a trial takes many solves and bounds little: no more are then made. */
+/** Where a confidence makes cones of the rules a trial is a problem of its own and bounds nothing: no more are made. */
 const MOST_TRIALS_WITH_CONES = 10;
 
 /**
  * The `wanted` foods that suffice with the least share, least first.
  * @param allowed asked once of a food that is about to be tried; where it says no the food is passed over
+ * @param alone least share of a food worked out by itself, for where the elastic model cannot: its rows know what a
+ *   further food adds to a mean, not how it spreads
  */
 export function leastShares<T>(
   elastic: Elastic,
   candidates: readonly Candidate<T>[],
   wanted: number,
   allowed: (food: T) => boolean = () => true,
+  alone: (food: T) => number | undefined = () => undefined,
 ): Suggestion<T>[] {
-  const answer = elastic.solve(new Set());
+  const { wish } = elastic.demands;
+  const answer = elastic.solve(new Set(wish === undefined ? [] : [wish]));
   if (!answer) return [];
   const bounds = new Float64Array(candidates.length);
   const raise = (prices: ArrayLike<number>, worth: number) => {
@@ -52,7 +56,7 @@ export function leastShares<T>(
       if (bound > before) bounds[k] = bound;
     }
   };
-  raise(elastic.byBound(answer.prices), answer.total);
+  raise(elastic.byContent(answer.prices), answer.total);
   const found: Suggestion<T>[] = [];
   const most = elastic.hasCones ? MOST_TRIALS_WITH_CONES : Number.POSITIVE_INFINITY;
   for (let trials = 0; trials < most; trials++) {
@@ -65,7 +69,7 @@ export function leastShares<T>(
     const { food, content } = elementAt(candidates, next);
     bounds[next] = Number.POSITIVE_INFINITY;
     if (!allowed(food)) continue;
-    const trial = elastic.leastShare(content);
+    const trial: Trial = elastic.hasCones ? { share: alone(food), worth: 0 } : elastic.leastShare(content);
     if (trial.share !== undefined) {
       found.push({ food, share: trial.share });
       found.sort((a, b) => a.share - b.share);

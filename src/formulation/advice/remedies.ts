@@ -19,7 +19,7 @@ const MOST_FURTHER = 3;
 /** Every single bound of the conflict whose loosening suffices, least relative change first. */
 export function loosenings(elastic: Elastic, conflict: readonly number[]): Loosening[] {
   return conflict
-    .filter((k) => !elementAt(elastic.bounds, k).because)
+    .filter((k) => k !== elastic.demands.wish && !elementAt(elastic.bounds, k).because)
     .flatMap((k) => loosen(elastic, k) ?? [])
     .sort((a, b) => change(a) - change(b));
 }
@@ -28,31 +28,18 @@ export function loosenings(elastic: Elastic, conflict: readonly number[]): Loose
 export const change = ({ from, to }: Loosening) =>
   Math.abs(Number(to) - Number(from)) / Math.max(1, Math.abs(Number(from)));
 
-/**
- * Smallest loosening of one bound with all others kept. A ratio's row changes with its bound, so the bound found is put
- * in and the question asked again until convergence.
- */
+/** Smallest loosening of one bound with all others kept, rounded outwards to figures a person can type. */
 function loosen(elastic: Elastic, k: number): Loosening | undefined {
   const bound = elementAt(elastic.bounds, k);
-  const others = new Set([...elastic.bounds.keys()].filter((other) => other !== k));
-  const all = new Set(elastic.bounds.keys());
-  let reached = bound.bound;
+  const reached = elastic.reach(k);
+  if (reached === undefined) return undefined;
   try {
-    for (let round = 0; round < 50; round++) {
-      const answer = elastic.solve(others, (j) => (j === k ? 1 : 0));
-      if (!answer) return undefined;
-      if (elementAt(answer.missed, k) <= KEPT && round > 0) break;
-      const next = bound.value(answer.x);
-      if (!Number.isFinite(next)) return undefined;
-      reached = next;
-      elastic.rebound(k, reached);
-    }
-    // Rounded outwards to figures a person can type; a little wider where rounding met the edge.
+    // A little wider where rounding met the edge.
     for (let digits = 4; digits <= 9; digits++) {
       const to = outwards(reached, bound.side, digits);
       if (!allowed(bound, to)) continue;
       elastic.rebound(k, to);
-      if (elastic.possible(all)) return loosening(bound, to);
+      if (elastic.possible(elastic.all)) return loosening(bound, to);
     }
     return undefined;
   } finally {
@@ -75,7 +62,9 @@ export function loosenTogether(elastic: Elastic, problem: Problem): LooseningTog
 
 function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): LooseningTogether[] {
   const { bounds } = elastic;
+  const { wish } = elastic.demands;
   const rigid = new Set(bounds.flatMap((s, k) => (s.because || !mayGive(s) ? [k] : [])));
+  if (wish !== undefined) rigid.add(wish);
   const weight = (k: number) => elastic.scaleOf(k) / Math.max(1, Math.abs(elementAt(bounds, k).bound));
   const widened = new Map<number, { readonly bound: LinearBound; readonly to: number }>();
   try {
@@ -85,7 +74,7 @@ function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): L
       const missed = [...bounds.entries()].filter(([k]) => elementAt(answer.missed, k) > KEPT);
       if (missed.length === 0) break;
       for (const [k, bound] of missed) {
-        const to = outwards(bound.value(answer.x), bound.side, 4);
+        const to = outwards(elastic.tightest(k, answer.x), bound.side, 4);
         // The ratio of a mix without the second nutrient is no number that could be written.
         if (!Number.isFinite(to)) return [];
         if (!allowed(bound, to)) return [];
@@ -135,7 +124,12 @@ function loosenSentence(bound: LinearBound, to: number): string {
  * rest of the tables, each least share needed first. Only foods that are fed dry, of which every ruled amount is known,
  * and of which the caution list says nothing.
  */
-export function additions(elastic: Elastic, problem: Problem, reference: Reference): Addition[] {
+export function additions(
+  elastic: Elastic,
+  problem: Problem,
+  reference: Reference,
+  leastShare: (added: Addition) => number | undefined,
+): Addition[] {
   const taken = new Set(problem.foods.map((f) => f.ref));
   const ruled = problem.rules.flatMap((r) =>
     'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
@@ -149,12 +143,13 @@ export function additions(elastic: Elastic, problem: Problem, reference: Referen
     )
     .map(({ food, amounts }) => ({ food, content: elastic.contentOf(amounts) }));
   const allowed = (food: ReferenceFood) => !hasCaution(food.ref, problem, reference);
+  const price = dearest(problem);
+  const alone = (food: ReferenceFood) => leastShare(addition(food, 0, ids, price));
   const plain = candidates.filter(({ food }) => food.plain);
-  const usual = leastShares(elastic, plain, MOST_USUAL, allowed);
+  const usual = leastShares(elastic, plain, MOST_USUAL, allowed, alone);
   // With cones each trial is slow: then the foods that keepers use are enough.
   const others = elastic.hasCones ? [] : candidates.filter(({ food }) => !food.plain);
-  const further = leastShares(elastic, others, MOST_FURTHER, allowed);
-  const price = dearest(problem);
+  const further = leastShares(elastic, others, MOST_FURTHER, allowed, alone);
   return [...usual, ...further].map(({ food, share }) => addition(food, share, ids, price));
 }
 

@@ -1,20 +1,19 @@
 /**
- * Why no mix can keep the rules: a smallest set of bounds that collide. It is found by hitting sets: any colliding
+ * Why no mix can keep the rules: a smallest set of demands that collide. It is found by hitting sets: any colliding
  * set must meet the complement of every set that can be kept, so the smallest hitting set that cannot be kept is
  * a smallest conflict, and dropping any one of its members frees the rest.
  */
 
 import type { Highs } from '../solve/highs.ts';
 import { solveLinearWith } from '../solve/linear-program.ts';
-import { elementAt } from '../solve/vectors.ts';
 import { type Elastic, KEPT } from './elastic.ts';
 
 /** Rounds of hitting sets; after them a conflict is taken that is minimal but may not be the smallest. */
 const MOST_ROUNDS = 120;
 
-/** @returns positions in `elastic.bounds`; empty when all bounds can be kept together */
+/** @returns positions in `elastic.demands`; empty when all can be kept together */
 export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
-  const all = [...elastic.bounds.keys()];
+  const { all } = elastic.demands;
   if (elastic.possible(new Set(all))) return [];
   const first = minimal(elastic, all);
   if (first.length <= 1) return first;
@@ -58,7 +57,7 @@ function keptWith(elastic: Elastic, required: ReadonlySet<number>): Set<number> 
   answer.missed.forEach((miss, k) => {
     if (miss <= KEPT) kept.add(k);
   });
-  for (const k of elastic.bounds.keys()) {
+  for (const k of elastic.demands.all) {
     if (!kept.has(k) && elastic.possible(new Set([...kept, k]))) kept.add(k);
   }
   return kept;
@@ -71,9 +70,10 @@ function hittingSet(
   highs: Highs,
 ): number[] | undefined {
   if (sets.length === 0) return [];
-  const m = elastic.bounds.length;
+  const { all } = elastic.demands;
+  const m = all.length;
   const answer = solveLinearWith(highs, {
-    cost: elastic.bounds.map((_, k) => (isFoodBound(elastic, k) ? 1 + 1 / (2 * m + 2) : 1)),
+    cost: all.map((k) => (isFoodBound(elastic, k) ? 1 + 1 / (2 * m + 2) : 1)),
     upper: new Array<number>(m).fill(1),
     whole: new Array<boolean>(m).fill(true),
     rows: sets.map((set) => {
@@ -86,5 +86,5 @@ function hittingSet(
 }
 
 function isFoodBound(elastic: Elastic, k: number): boolean {
-  return elementAt(elastic.bounds, k).pointer.startsWith('/foods/');
+  return elastic.bounds[k]?.pointer.startsWith('/foods/') === true;
 }

@@ -1,24 +1,30 @@
 /**
  * The problem with every bound made elastic: each may be missed at a price. One HiGHS model answers, warm, whether
- * any chosen set of bounds can be kept together, which bounds are missed, by how little one bound must give way, and
- * what a further food would change. Only "shares add up to 100" and "no share below 0" stay rigid.
+ * any chosen set of demands can be kept together, which bounds are missed, by how little one bound must give way, and
+ * what a further food would change. Only the sum of 100, the columns' own bounds and what is given stay rigid.
  */
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
 import type { Highs } from '../solve/highs.ts';
-import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
+import type { RuleSet } from '../solve/integer-question.ts';
+import { COARSE_TOLERANCE, CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { elementAt, entries, sparse } from '../solve/vectors.ts';
+import { Demands } from './demands.ts';
 
 /** A bound counts as kept when it is missed by no more than this (scaled): twice what a cone may be missed by. */
 export const KEPT = 2e-8;
 const MOST_CUTS = 300;
+/** Rounds of {@link Elastic.reach}; a quotient takes four or five. */
+const MOST_ROUNDS = 60;
+/** A bound that moves by no more than this, relatively, has been reached. */
+const REACHED = 1e-10;
 
 type Model = ReturnType<Highs['createModel']>;
 
 interface ElasticAnswer {
   readonly x: Float64Array;
-  /** How far each bound is missed, scaled. */
+  /** How far each bound is missed, in its scaled row; the wish that a food may be left counts at the bound it rests on. */
   readonly missed: Float64Array;
   /** Sum of what the bounds are missed by, as the solver has it: also where a further food takes part. */
   readonly total: number;
@@ -27,36 +33,64 @@ interface ElasticAnswer {
 }
 
 export interface Trial {
-  readonly share?: number;
+  /** Percent of the mix. */
+  readonly share?: number | undefined;
   readonly prices?: Float64Array;
   readonly worth: number;
 }
 
+/** A row of the model. `of` is the bound whose slack it shares; undefined where it is rigid. */
+interface Base {
+  readonly bound: LinearBound;
+  readonly of: number | undefined;
+  space: HalfSpace;
+}
+
 export class Elastic {
+  readonly demands: Demands<LinearBound>;
+  /** Bounds asked by themselves: the demands but for the wish. */
   readonly bounds: readonly LinearBound[];
   private readonly highs: Highs;
+  private readonly rules: Omit<RuleSet, 'counts'>;
   private readonly model: Model;
   private readonly n: number;
-  private readonly spaces: HalfSpace[];
-  /** Which bound each model row after the sum belongs to, and its multiplier for a further food's content. */
-  private readonly boundOfRow: number[];
+  /** The model's rows after the sum: of `bounds`, of what is asked when a food is left, of what is given. */
+  private readonly base: readonly Base[];
+  /** The base row of each tangent plane, which are the model's last rows. */
+  private readonly planes: number[] = [];
+  private wished = true;
 
-  constructor(highs: Highs, n: number, bounds: readonly LinearBound[]) {
+  constructor(highs: Highs, rules: Omit<RuleSet, 'counts'>) {
     this.highs = highs;
-    this.bounds = bounds;
-    this.n = n;
-    this.spaces = bounds.map((s) => s.halfSpace(s.bound));
-    this.boundOfRow = bounds.map((_, k) => k);
+    this.rules = rules;
+    this.n = rules.lower.length;
+    this.demands = new Demands(rules.bounds);
+    this.bounds = this.demands.own;
+    const base = (bound: LinearBound, of?: number): Base => ({
+      bound,
+      of,
+      space: bound.halfSpace(bound.bound),
+    });
+    this.base = [
+      ...this.bounds.map((bound, k) => base(bound, k)),
+      ...this.demands.whenLeft.map(({ bound, of }) => base(bound, of)),
+      ...rules.given.map((bound) => base(bound)),
+    ];
     this.model = this.create();
   }
 
   get hasCones(): boolean {
-    return this.spaces.some((space) => space.cone !== undefined);
+    return this.base.some(({ space }) => space.cone !== undefined);
+  }
+
+  /** Everything that is asked. */
+  get all(): Set<number> {
+    return new Set(this.demands.all);
   }
 
   /** What one unit of a bound's scaled row is in its bound's own unit. */
   scaleOf(k: number): number {
-    return elementAt(this.spaces, k).scale;
+    return elementAt(this.base, k).space.scale;
   }
 
   dispose(): void {
@@ -64,139 +98,288 @@ export class Elastic {
   }
 
   /**
-   * Least total miss with the bounds in `required` kept, the rest priced by `price` (1 each unless given).
-   * @returns undefined when the required bounds alone cannot be kept
+   * Least total miss with the demands in `required` kept, the rest priced by `price` (1 each unless given).
+   * @param free a bound not required that may also be kept with room to spare, which counts as a miss below 0
+   * @returns undefined when the required demands alone cannot be kept
    */
-  solve(required: ReadonlySet<number>, price: (k: number) => number = () => 1): ElasticAnswer | undefined {
+  solve(
+    required: ReadonlySet<number>,
+    price: (k: number) => number = () => 1,
+    free?: number,
+  ): ElasticAnswer | undefined {
     const m = this.bounds.length;
-    const at = { kind: 'range' as const, from: this.n, to: this.n + m - 1 };
+    const none = Number.POSITIVE_INFINITY;
     if (m > 0) {
+      const at = { kind: 'range' as const, from: this.n, to: this.n + m - 1 };
       this.model.changeColsCost(
         at,
         Float64Array.from({ length: m }, (_, k) => price(k)),
       );
       this.model.changeColsBounds(
         at,
-        new Float64Array(m),
-        Float64Array.from({ length: m }, (_, k) => (required.has(k) ? 0 : Number.POSITIVE_INFINITY)),
+        Float64Array.from({ length: m }, (_, k) => (k === free ? -none : 0)),
+        Float64Array.from({ length: m }, (_, k) => (required.has(k) ? 0 : none)),
       );
     }
+    this.wish(this.demands.wish !== undefined && required.has(this.demands.wish));
     for (let round = 0; ; round++) {
       if (!this.run()) return undefined;
       const solution = this.model.getSolution();
       const x = solution.colValue.slice(0, this.n);
       const slack = solution.colValue.slice(this.n, this.n + m);
       let cut = false;
-      this.spaces.forEach((space, k) => {
-        if (!space.cone || (!required.has(k) && price(k) === 0)) return;
-        if (shortfall(space, x) - elementAt(slack, k) <= CONE_TOLERANCE) return;
+      for (const [row, { space, of }] of this.base.entries()) {
+        if (!space.cone || of === undefined || (!required.has(of) && price(of) === 0)) continue;
+        if (shortfall(space, x) - elementAt(slack, of) <= CONE_TOLERANCE) continue;
         const plane = tangent(space, x);
-        if (!plane) return;
+        if (!plane) continue;
         cut = true;
-        this.addRow(plane.g, plane.h, k);
-      });
+        this.addPlane(plane.g, plane.h, row);
+      }
       if (cut && round < MOST_CUTS) continue;
-      const missed = Float64Array.from(this.spaces, (space) => Math.max(0, shortfall(space, x)));
-      return { x, missed, total: slack.reduce((a, b) => a + b, 0), prices: solution.rowDual.slice() };
+      const total = slack.reduce((a, b) => a + b, 0);
+      return { x, missed: this.missedAt(x), total, prices: solution.rowDual.slice() };
     }
   }
 
-  /** Whether a set of bounds can be kept together. */
+  /** Whether a set of demands can be kept together. */
   possible(required: ReadonlySet<number>): boolean {
     return this.solve(required, () => 0) !== undefined;
   }
 
-  /** Puts another number in a bound's place: its row changes with it. */
-  rebound(k: number, bound: number): void {
-    const space = elementAt(this.bounds, k).halfSpace(bound);
-    this.spaces[k] = space;
-    // The slack keeps its column; only the content's coefficients and the bound change.
-    for (const [i, v] of space.g.entries()) this.model.changeCoefficient(k + 1, i, v);
-    this.model.changeRowBounds(k + 1, space.h, Number.POSITIVE_INFINITY);
-    // Planes that touched the old cone say nothing about the new one.
-    this.boundOfRow.forEach((bound, row) => {
-      if (bound === k && row >= this.bounds.length) {
-        this.model.changeRowBounds(row + 1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  /**
+   * The tightest that a bound can be with everything else kept, in its own unit: a content or a quotient at its best.
+   * For each bound the mix is found that keeps it with the most room; its quotient is the next bound, until none is
+   * better (Dinkelbach 1967, On nonlinear fractional programming, Management Science 13:492-498; with several
+   * quotients, where foods may be left: Crouzeix, Ferland and Schaible 1985, J. Optim. Theory Appl. 47:35-49).
+   * @returns undefined where nothing suffices
+   */
+  reach(k: number): number | undefined {
+    const { bound: written, side } = elementAt(this.bounds, k);
+    const others = this.all;
+    others.delete(k);
+    let reached = written;
+    try {
+      for (let round = 0; round < MOST_ROUNDS; round++) {
+        const answer = this.solve(others, (j) => Number(j === k), k);
+        if (!answer) return undefined;
+        const met = this.tightest(k, answer.x);
+        if (Number.isNaN(met)) return undefined;
+        // Where nothing of the denominator is fed the quotient says nothing yet: a wider bound is tried.
+        const next = Number.isFinite(met) ? met : side === 'max' ? 4 * Math.max(1, reached) : 0;
+        if (Math.abs(next - reached) <= REACHED * Math.max(1, Math.abs(reached))) return next;
+        reached = next;
+        this.rebound(k, reached);
       }
-    });
+      return Number.isFinite(reached) ? reached : undefined;
+    } finally {
+      this.rebound(k, written);
+    }
   }
 
-  /** What one percent of a further food adds to the sum and to each bound, scaled as the rows are. */
+  /** The tightest bound that given shares keep, also when any one food is left where that is asked. */
+  tightest(k: number, x: ArrayLike<number>): number {
+    const values = this.rowsOf(k).map((row) => elementAt(this.base, row).bound.value(x));
+    return elementAt(this.bounds, k).side === 'min' ? Math.min(...values) : Math.max(...values);
+  }
+
+  /** Puts another number in a bound's place, where it is asked when a food is left too: the rows change with it. */
+  rebound(k: number, bound: number): void {
+    for (const row of this.rowsOf(k)) {
+      const base = elementAt(this.base, row);
+      base.space = base.bound.halfSpace(bound);
+      for (const [i, v] of base.space.g.entries()) this.model.changeCoefficient(row + 1, i, v);
+      this.model.changeCoefficient(row + 1, this.n + k, this.slackOf(row));
+      const asked = row < this.bounds.length || this.wished;
+      this.model.changeRowBounds(
+        row + 1,
+        asked ? base.space.h : Number.NEGATIVE_INFINITY,
+        Number.POSITIVE_INFINITY,
+      );
+    }
+    // Planes that touched the old cone say nothing about the new one.
+    for (const [plane, row] of this.planes.entries()) {
+      if (row !== k) continue;
+      const at = this.base.length + 1 + plane;
+      this.model.changeRowBounds(at, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+    }
+  }
+
+  /**
+   * What one percent of a further food adds: to the sum, to each bound (scaled as its row is), to each bound as it is
+   * asked when a food is left (not scaled: the further food counts the same whichever is left), to what is given.
+   */
   contentOf(candidate: FoodAmounts): Float64Array {
-    const content = new Float64Array(this.bounds.length + 1);
+    const m = this.bounds.length;
+    const content = new Float64Array(this.base.length - this.demands.whenLeft.length + m + 1);
     content[0] = 1;
-    this.bounds.forEach((bound, k) => {
-      content[k + 1] = bound.coefficient(bound.bound, candidate) / this.scaleOf(k);
-    });
+    for (const [row, { bound, space, of }] of this.base.entries()) {
+      const adds = bound.coefficient(bound.bound, candidate);
+      content[this.place(row, of)] = bound.restsOn === undefined ? adds / space.scale : adds;
+    }
     return content;
   }
 
-  /** Prices of the model's rows, those of tangent planes added to their bound's: one for the sum and one for each bound. */
-  byBound(prices: ArrayLike<number>): Float64Array {
-    const told = new Float64Array(this.bounds.length + 1);
+  /** Prices of the model's rows brought together as {@link contentOf} counts them. */
+  byContent(prices: ArrayLike<number>): Float64Array {
+    const told = new Float64Array(this.base.length - this.demands.whenLeft.length + this.bounds.length + 1);
     told[0] = elementAt(prices, 0);
-    for (const [row, k] of this.boundOfRow.entries())
-      told[k + 1] = elementAt(told, k + 1) + elementAt(prices, row + 1);
+    for (const [at, row] of [...this.base.keys(), ...this.planes].entries()) {
+      const { bound, space, of } = elementAt(this.base, row);
+      const price = elementAt(prices, at + 1);
+      told[this.place(row, of)]! += bound.restsOn === undefined ? price : price / space.scale;
+    }
     return told;
   }
 
   /**
-   * Least share of a further food with every bound kept, undefined when it does not help; and prices, by bound,
-   * with their worth, that bound the share of any other food (see `price-foods.ts`).
+   * Least share of a further food with every demand kept, undefined when it does not help; and prices as
+   * {@link byContent} has them, with their worth, that bound the share of any other food (see `price-foods.ts`).
    */
   leastShare(content: ArrayLike<number>): Trial {
     const { model, n } = this;
-    const m = this.bounds.length;
-    // -1 stands for the sum, which comes first.
-    const column = Float64Array.from([-1, ...this.boundOfRow], (k) => elementAt(content, k + 1));
-    model.addCol(1, 0, Number.POSITIVE_INFINITY, entries(column));
+    const added = n + this.bounds.length;
+    const rows = [...this.base.keys(), ...this.planes].map((row) => {
+      const { bound, space, of } = elementAt(this.base, row);
+      const adds = elementAt(content, this.place(row, of));
+      return bound.restsOn === undefined ? adds : adds / space.scale;
+    });
+    model.addCol(1, 0, Number.POSITIVE_INFINITY, entries(Float64Array.from([1, ...rows])));
+    const share = () => {
+      const { colValue } = model.getSolution();
+      const own = elementAt(colValue, added);
+      const mix = this.rules.mix?.reduce((sum, i) => sum + elementAt(colValue, i), own);
+      return mix === undefined ? own : (100 * own) / mix;
+    };
     try {
-      const least = this.solve(new Set(this.bounds.keys()), () => 0);
+      const least = this.solve(this.all, () => 0);
       if (least) {
-        const share = elementAt(model.getSolution().colValue, n + m);
-        return { share, prices: this.byBound(least.prices), worth: share };
+        const prices = this.byContent(least.prices);
+        const worth = elementAt(model.getSolution().colValue, added);
+        return { share: this.leastOfMix(share, added), prices, worth };
       }
       // It does not help; what would still be missing with it tells how little others can do.
-      model.changeColsCost({ kind: 'range', from: n + m, to: n + m }, [0]);
-      const short = this.solve(new Set());
-      return short ? { prices: this.byBound(short.prices), worth: short.total } : { worth: 0 };
+      model.changeColsCost({ kind: 'range', from: added, to: added }, [0]);
+      const { wish } = this.demands;
+      const short = this.solve(new Set(wish === undefined ? [] : [wish]));
+      return short ? { prices: this.byContent(short.prices), worth: short.total } : { worth: 0 };
     } finally {
-      model.deleteCols({ kind: 'range', from: n + m, to: n + m });
+      this.costOfMix(0);
+      model.deleteCols({ kind: 'range', from: added, to: added });
     }
   }
 
-  private addRow(g: Float64Array, h: number, bound: number): void {
-    const indices = [...g.keys(), this.n + bound];
-    this.model.addRow(h, Number.POSITIVE_INFINITY, { indices, values: [...g, 1] });
-    this.boundOfRow.push(bound);
+  /** Where the mix is a part of all columns, the least share is a quotient: again by Dinkelbach's rounds. */
+  private leastOfMix(share: () => number, added: number): number {
+    let least = share();
+    if (!this.rules.mix) return least;
+    for (let round = 0; round < MOST_ROUNDS; round++) {
+      this.costOfMix(-least / 100);
+      this.model.changeColsCost({ kind: 'range', from: added, to: added }, [1 - least / 100]);
+      if (!this.solve(this.all, () => 0)) break;
+      const next = share();
+      if (!(next < least - REACHED * Math.max(1, least))) break;
+      least = next;
+    }
+    return least;
   }
 
+  private costOfMix(cost: number): void {
+    for (const i of this.rules.mix ?? [])
+      this.model.changeColsCost({ kind: 'range', from: i, to: i }, [cost]);
+  }
+
+  /** Where a base row's content stands in {@link contentOf}. */
+  private place(row: number, of: number | undefined): number {
+    const m = this.bounds.length;
+    if (of === undefined) return row + 1 - this.demands.whenLeft.length + m;
+    return row < m ? row + 1 : m + of + 1;
+  }
+
+  /** Base rows that move with a bound. */
+  private rowsOf(k: number): number[] {
+    const m = this.bounds.length;
+    return [k, ...this.demands.whenLeft.flatMap(({ of }, row) => (of === k ? [m + row] : []))];
+  }
+
+  /** A bound's slack is counted in its own row; in rows that share it, as much is as much in the bound's unit. */
+  private slackOf(row: number): number {
+    const { of, space } = elementAt(this.base, row);
+    return of === undefined ? 0 : this.scaleOf(of) / space.scale;
+  }
+
+  private missedAt(x: Float64Array): Float64Array {
+    const missed = new Float64Array(this.bounds.length);
+    for (const [row, { space, of, bound }] of this.base.entries()) {
+      if (of === undefined || (bound.restsOn !== undefined && !this.wished)) continue;
+      missed[of] = Math.max(elementAt(missed, of), shortfall(space, x) / this.slackOf(row));
+    }
+    return missed;
+  }
+
+  /** Asks, or asks no longer, that every food may be left. */
+  private wish(on: boolean): void {
+    if (on === this.wished || this.demands.wish === undefined) return;
+    this.wished = on;
+    const from = this.bounds.length;
+    const asked = this.base.slice(from, from + this.demands.whenLeft.length);
+    this.model.changeRowsBounds(
+      { kind: 'range', from: from + 1, to: from + asked.length },
+      Float64Array.from(asked, ({ space }) => (on ? space.h : Number.NEGATIVE_INFINITY)),
+      new Float64Array(asked.length).fill(Number.POSITIVE_INFINITY),
+    );
+  }
+
+  private addPlane(g: Float64Array, h: number, row: number): void {
+    const { of = 0 } = elementAt(this.base, row);
+    const indices = [...g.keys(), this.n + of];
+    this.model.addRow(h, Number.POSITIVE_INFINITY, { indices, values: [...g, 1] });
+    this.planes.push(row);
+  }
+
+  /** Whether the model as it stands has a solution. */
   private run(): boolean {
     const { optimal, infeasible } = this.highs.constants.modelStatus;
-    for (const fresh of [false, true]) {
-      if (fresh) this.model.clearSolver();
-      const { modelStatus } = this.model.run();
-      if (modelStatus === optimal) return true;
-      if (modelStatus === infeasible && fresh) return false;
+    const last = 2;
+    for (let attempt = 0; attempt <= last; attempt++) {
+      // A basis left from another question can trip the solver; it then starts afresh.
+      if (attempt > 0) this.model.clearSolver();
+      // Where almost no mix is left the finest tolerance defeats it.
+      if (attempt === last) this.model.options.set('primal_feasibility_tolerance', COARSE_TOLERANCE);
+      try {
+        const { modelStatus } = this.model.run();
+        if (modelStatus === optimal) return true;
+        if (modelStatus === infeasible && attempt > 0) return false;
+      } catch (error) {
+        if (attempt === last) throw error;
+      } finally {
+        if (attempt === last) this.model.options.set('primal_feasibility_tolerance', SOLVER_TOLERANCE);
+      }
     }
     return false;
   }
 
   private create(): Model {
-    const { n } = this;
+    const { n, base } = this;
     const m = this.bounds.length;
     const sum = Float64Array.from({ length: n + m }, (_, j) => (j < n ? 1 : 0));
-    const elastic = this.spaces.map((space, k) =>
-      Float64Array.from([...space.g, ...this.spaces.map((_, j) => Number(j === k))]),
-    );
+    const elastic = base.map(({ space, of }, row) => {
+      const wide = new Float64Array(n + m);
+      wide.set(space.g);
+      if (of !== undefined) wide[n + of] = this.slackOf(row);
+      return wide;
+    });
     const model = this.highs.createModel({
       numCols: n + m,
-      numRows: m + 1,
+      numRows: base.length + 1,
       colCost: new Float64Array(n + m),
-      colLower: new Float64Array(n + m),
-      colUpper: Float64Array.from({ length: n + m }, () => Number.POSITIVE_INFINITY),
-      rowLower: [100, ...this.spaces.map((s) => s.h)],
-      rowUpper: [100, ...this.spaces.map(() => Number.POSITIVE_INFINITY)],
+      colLower: Float64Array.from({ length: n + m }, (_, j) => this.rules.lower[j] ?? 0),
+      colUpper: Float64Array.from(
+        { length: n + m },
+        (_, j) => this.rules.upper[j] ?? Number.POSITIVE_INFINITY,
+      ),
+      rowLower: [100, ...base.map(({ space }) => space.h)],
+      rowUpper: [100, ...base.map(() => Number.POSITIVE_INFINITY)],
       matrix: sparse([sum, ...elastic], n + m),
     });
     model.options.set({

@@ -14,6 +14,7 @@ const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` $
 
 /** "protein of the ration must be at least 17 %". */
 export function demand(bound: Bound): string {
+  if (bound.says) return bound.says;
   const limit = `${bound.subject} must be ${bound.side === 'min' ? 'at least' : 'at most'} ${withUnit(bound.bound, bound.unit)}`;
   return bound.because ? `${limit} (${bound.because})` : limit;
 }

@@ -38,6 +38,10 @@ export interface Bound {
   readonly unit: string;
   /** Why it stands, where no rule of the keeper's put it there: a caution. Such a bound is not loosened. */
   readonly because?: string;
+  /** What is asked, where subject and bound do not say it. */
+  readonly says?: string;
+  /** Pointer of the rule's bound that this one asks again of what is eaten when a food is left. */
+  readonly restsOn?: string;
   /** The actual content, ratio, share or number, at the safe end where a confidence is asked. */
   value(x: ArrayLike<number>): number;
 }

@@ -8,6 +8,7 @@ import { Ration } from './bounds.ts';
 import type { Highs } from './highs.ts';
 import { leavesShareOpen, type RationShare, rationShares } from './ration-share.ts';
 import { elementAt } from './vectors.ts';
+import { type WholeRation, wholeRationOf } from './whole-ration.ts';
 
 export interface FormulationOptions {
   readonly reference: Reference;
@@ -21,6 +22,8 @@ export interface BuiltRation {
   readonly caps: ReadonlyMap<number, Cap>;
   /** Share of the ration of each food beside the mix; with its span where it may be chosen. */
   readonly besideShares: readonly (Pick<RationShare, 'share'> & Partial<RationShare>)[];
+  /** All that is fed, where no shares beside allow a mix: there the collision is told over all of them. */
+  readonly unshared?: WholeRation;
   readonly ration: Ration;
   /** Standard deviations that a bound keeps from the mean. */
   readonly z: number;
@@ -33,14 +36,17 @@ export function buildRation(problem: Problem, { reference, highs }: FormulationO
   const beside = besideAmounts(problem, reference);
   const z = sdsFromMean(problem);
   const written = problem.beside.map((b) => ({ share: b.share_of_ration }));
-  // Where no share allows a mix, the collision is told at the wanted ones.
-  const besideShares =
-    (leavesShareOpen(problem) && rationShares({ highs, problem, open, foods, beside, caps, z })) || written;
+  const whole = leavesShareOpen(problem)
+    ? wholeRationOf({ problem, open, foods, beside, caps, z })
+    : undefined;
+  const wanted = written.map((b) => b.share);
+  const chosen = whole && open.length > 0 ? rationShares(highs, whole, wanted) : undefined;
+  const besideShares = chosen ?? written;
   const ration = new Ration(
     foods,
     beside.map((food, i) => ({ food, part: elementAt(besideShares, i).share / 100 })),
   );
-  return { open, caps, besideShares, ration, z };
+  return { open, caps, besideShares, ...(whole && !chosen ? { unshared: whole } : {}), ration, z };
 }
 
 /** What is fed beside the mix, as its amounts count; by row in `problem.beside`. */

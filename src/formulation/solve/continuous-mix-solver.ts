@@ -8,6 +8,7 @@ import {
   type Pins,
   pinned,
   type Span,
+  tieBroken,
   without,
 } from './mix-solver.ts';
 import { Polytope } from './polytope.ts';
@@ -30,6 +31,12 @@ export class ContinuousMixSolver implements MixSolver {
   feasible(): boolean {
     this.pin(new Map());
     return this.polytope.cheapest(new Float64Array(this.question.lower.length)).status === 'optimal';
+  }
+
+  least(i: number): number | undefined {
+    this.pin(new Map());
+    const answer = this.polytope.cheapest(this.question.lower.map((_, j) => Number(j === i)));
+    return answer.status === 'optimal' ? answer.x[i] : undefined;
   }
 
   best(): Found | undefined {
@@ -67,7 +74,7 @@ export class ContinuousMixSolver implements MixSolver {
   private cheapest(): Found | undefined {
     const { prices, highs, lower, upper, bounds, wants } = this.question;
     this.pin(new Map());
-    const answer = this.polytope.cheapest(prices);
+    const answer = this.polytope.cheapest(prices, true);
     if (answer.status !== 'optimal') return undefined;
     const cost = dot(prices, answer.x);
     const scale = Math.max(1e-12, ...prices);
@@ -78,8 +85,8 @@ export class ContinuousMixSolver implements MixSolver {
     });
     try {
       const tie = narrowed.nearest(wants);
-      const x = tie.status === 'optimal' && this.polytope.holds(tie.x) ? tie.x : answer.x;
-      return this.priced(x);
+      const nearest = tie.status === 'optimal' && this.polytope.holds(tie.x) ? tie : undefined;
+      return this.priced(tieBroken<{ x: Float64Array }>(answer, nearest).x);
     } catch {
       // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
       return this.priced(answer.x);

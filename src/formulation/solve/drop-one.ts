@@ -61,11 +61,17 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
  */
 export function dropOneBounds(problem: Problem, ration: Ration): LinearBound[] {
   return ration.foods.flatMap((left) =>
-    boundsWithout(problem, ration, left).map((bound) => ({
-      ...bound,
-      pointer: DROP_ONE,
-      subject: `${bound.subject} without ${left.name}`,
-      because: 'every food may be left',
-    })),
+    boundsWithout(problem, ration, left).map((bound) => whenLeft(bound, left)),
   );
+}
+
+/** A rule's bound over what is eaten without a food, as a part of the wish that every food may be left. */
+export function whenLeft(bound: LinearBound, left: FoodAmounts): LinearBound {
+  return {
+    ...bound,
+    pointer: DROP_ONE,
+    restsOn: bound.pointer,
+    subject: `${bound.subject} without ${left.name}`,
+    because: 'every food may be left',
+  };
 }

@@ -9,6 +9,7 @@ import {
   type Pins,
   pinned,
   type Span,
+  tieBroken,
   without,
 } from './mix-solver.ts';
 import { type Chosen, OuterApproximation } from './outer-approximation.ts';
@@ -27,6 +28,11 @@ export class IntegerMixSolver implements MixSolver {
 
   feasible(): boolean {
     return this.ask(new Map(), [], (search) => search.feasible());
+  }
+
+  least(i: number): number | undefined {
+    const shares = this.question.lower.map((_, j) => Number(j === i));
+    return this.ask(new Map(), [], (search) => search.cheapest(shares)?.x[i]);
   }
 
   best(): Found | undefined {
@@ -87,7 +93,7 @@ export class IntegerMixSolver implements MixSolver {
       return { ...found, objective: dot(prices, found.x), gap: first.gap };
     };
     try {
-      return priced(search.nearest(wants) ?? first);
+      return priced(tieBroken(first, search.nearest(wants)));
     } catch {
       // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
       return priced(first);

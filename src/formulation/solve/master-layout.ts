@@ -100,6 +100,12 @@ export class MasterLayout {
       for (const [column, value] of entries) g[column] = value;
       rows.push({ g, min, max });
     };
+    /** A food has its least share where a column is 1. Of a mix that is a part of all columns, by its sum. */
+    const leastShare = (i: number, column: number, atLeast: number) => {
+      const sum = (question.mix ?? []).map((j) => [j, Number(j === i) - atLeast / 100] as const);
+      const share = question.mix ? sum : [[i, 1] as const];
+      row([...share, [column, -atLeast]], question.mix ? -atLeast : 0);
+    };
     row(
       Array.from(upper, (_, i) => [i, 1]),
       100,
@@ -129,15 +135,7 @@ export class MasterLayout {
       );
     }
     for (const { counts: kind, columns, atLeast, bound } of counts) {
-      if (kind === 'used')
-        for (const i of columns)
-          row(
-            [
-              [i, 1],
-              [this.used(i), -atLeast],
-            ],
-            0,
-          );
+      if (kind === 'used') for (const i of columns) leastShare(i, this.used(i), atLeast);
       if (kind === 'few')
         row(
           columns.map((i) => [this.used(i), -1]),
@@ -145,14 +143,7 @@ export class MasterLayout {
         );
     }
     this.counters.forEach(({ columns, atLeast, bound }, k) => {
-      for (const i of columns)
-        row(
-          [
-            [i, 1],
-            [this.counted(k, i), -atLeast],
-          ],
-          0,
-        );
+      for (const i of columns) leastShare(i, this.counted(k, i), atLeast);
       row(
         columns.map((i) => [this.counted(k, i), 1]),
         bound,

@@ -3,6 +3,7 @@
  * bought. What is curved it knows by tangents alone.
  */
 
+import type { Row } from './bounds.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import { endingAfter } from './iteration-limit.ts';
 import { type Cost, MasterLayout, type MasterRow } from './master-layout.ts';
@@ -144,23 +145,45 @@ export class MasterProblem {
   }
 
   /** What a choice leaves of each share's bounds. */
-  boundsOf({ columns }: Picked): { lower: Float64Array; upper: Float64Array } {
-    const { counts, onHand } = this.question;
+  boundsOf(picked: Picked): { lower: Float64Array; upper: Float64Array } {
     const lower = this.question.lower.slice();
+    this.leastShares(picked, (i, atLeast) => {
+      lower[i] = Math.max(lower[i]!, atLeast);
+    });
+    return { lower, upper: this.mostOf(picked) };
+  }
+
+  /** The most that a choice leaves of each share. */
+  mostOf({ columns }: Picked): Float64Array {
+    const { onHand } = this.question;
     const upper = this.question.upper.slice();
-    const on = (column: number) => columns[column]! > 0.5;
     for (let i = 0; i < this.n; i++) {
-      if (!on(this.layout.used(i))) upper[i] = 0;
-      if (!on(this.layout.bought(i))) upper[i] = Math.min(upper[i]!, onHand[i]!);
+      if (columns[this.layout.used(i)]! <= 0.5) upper[i] = 0;
+      if (columns[this.layout.bought(i)]! <= 0.5) upper[i] = Math.min(upper[i]!, onHand[i]!);
     }
-    for (const { counts: kind, columns: members, atLeast } of counts) {
+    return upper;
+  }
+
+  /** The least that a choice asks of shares, where those are percent of a mix that is a part of all columns. */
+  leastRows(picked: Picked): Row[] {
+    const rows: Row[] = [];
+    this.leastShares(picked, (i, atLeast) => {
+      const g = new Float64Array(this.n);
+      for (const j of this.question.mix ?? []) g[j] = Number(j === i) - atLeast / 100;
+      rows.push({ g, h: 0 });
+    });
+    return rows;
+  }
+
+  private leastShares({ columns }: Picked, tell: (i: number, atLeast: number) => void): void {
+    const on = (column: number) => columns[column]! > 0.5;
+    for (const { counts: kind, columns: members, atLeast } of this.question.counts) {
       if (kind !== 'used') continue;
-      for (const i of members) if (on(this.layout.used(i))) lower[i] = Math.max(lower[i]!, atLeast);
+      for (const i of members) if (on(this.layout.used(i))) tell(i, atLeast);
     }
     this.layout.counters.forEach(({ columns: members, atLeast }, k) => {
-      for (const i of members) if (on(this.layout.counted(k, i))) lower[i] = Math.max(lower[i]!, atLeast);
+      for (const i of members) if (on(this.layout.counted(k, i))) tell(i, atLeast);
     });
-    return { lower, upper };
   }
 
   private picked(cost: Cost, proven: boolean): Picked {

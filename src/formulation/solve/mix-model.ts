@@ -7,6 +7,7 @@ import { ContinuousMixSolver } from './continuous-mix-solver.ts';
 import { countBoundsOf } from './counting.ts';
 import { dropOneBounds } from './drop-one.ts';
 import { IntegerMixSolver } from './integer-mix-solver.ts';
+import type { RuleSet } from './integer-question.ts';
 import type { MixQuestion, MixSolver } from './mix-solver.ts';
 import { elementAt } from './vectors.ts';
 
@@ -20,14 +21,16 @@ export interface MixModel {
   readonly besideShares: BuiltRation['besideShares'];
   /** Every linear bound, those of foods and of cautions too. */
   readonly linear: readonly LinearBound[];
-  /** Whether some food must be fed beyond what its caution allows: then no mix exists, and `linear` says why. */
+  /** Whether it is known beforehand that no mix exists: a food must be fed beyond its caution, or no share beside fits. */
   readonly crossed: boolean;
   readonly question: MixQuestion;
+  /** What is asked, to tell why there is no mix; over the whole ration where no shares beside allow one. */
+  readonly asked: RuleSet;
 }
 
 /** @throws ProblemError where the caution list leaves no food, or too little room, for a mix */
 export function mixModelOf(problem: Problem, options: FormulationOptions): MixModel {
-  const { open, caps, besideShares, ration, z } = buildRation(problem, options);
+  const { open, caps, besideShares, unshared, ration, z } = buildRation(problem, options);
   if (open.length === 0) {
     throw new ProblemError(
       '/foods',
@@ -53,8 +56,24 @@ export function mixModelOf(problem: Problem, options: FormulationOptions): MixMo
     wants: wantedShares(foods.map((f) => f.want)),
     prices: Float64Array.from(foods, (f) => f.price_per_kg ?? 0),
   };
+  const asked: RuleSet = unshared ?? {
+    lower: new Float64Array(open.length),
+    upper: new Float64Array(open.length).fill(100),
+    bounds: linear,
+    given: [],
+    counts: question.counts,
+  };
   const crossed = foods.some(({ min = 0, max = 100, cap }) => min > Math.min(max, cap));
-  return { problem, open, ration, besideShares, linear, crossed, question };
+  return {
+    problem,
+    open,
+    ration,
+    besideShares,
+    linear,
+    crossed: crossed || unshared !== undefined,
+    question,
+    asked,
+  };
 }
 
 /** Whether foods are in or out of the mix, so that the best choice of them is sought too. */

@@ -38,6 +38,8 @@ export interface MixSolver {
   best(): Found | undefined;
   /** The mix nearest to `target` with some shares held. */
   nearest(target: Float64Array, pins: Pins): Found | undefined;
+  /** Least share of one food; undefined where there is no mix. */
+  least(i: number): number | undefined;
   /** How far each share may move while the pinned others stay; NaN where the pins leave no mix. */
   spans(pins: Pins): readonly Span[];
   dispose(): void;
@@ -45,6 +47,15 @@ export interface MixSolver {
 
 /** How much dearer, relatively, a mix may be that counts as equally cheap. */
 export const BUDGET_SLACK = 1e-8;
+
+/** A mix this near to the cheapest in every share, percent, is that mix: only {@link BUDGET_SLACK} set them apart. */
+const SAME_MIX = 1e-3;
+
+/** The mix to take among equally cheap ones: the one nearest to what is wanted, unless it is but the cheapest itself. */
+export function tieBroken<T extends Pick<Found, 'x'>>(cheapest: T, nearest: T | undefined): T {
+  const apart = nearest?.x.some((share, i) => Math.abs(share - elementAt(cheapest.x, i)) > SAME_MIX);
+  return nearest && apart ? nearest : cheapest;
+}
 
 /** Shares cleaned of the solver's last digits: within their bounds, and 100 in all. */
 export function exact(raw: Float64Array, lower: Float64Array, upper: Float64Array): Float64Array {

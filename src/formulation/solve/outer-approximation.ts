@@ -79,7 +79,7 @@ export class OuterApproximation {
     if (!this.meetAims()) return undefined;
     return this.refine(
       () => ({ shares: prices }),
-      (polytope) => polytope.cheapest(prices),
+      (polytope) => polytope.cheapest(prices, true),
       (x) => dot(prices, x),
     );
   }
@@ -101,10 +101,30 @@ export class OuterApproximation {
   /** The choice of foods that was picked, as a mix to full precision. */
   settle(picked: Picked): Chosen | undefined {
     const bounds = this.master.boundsOf(picked);
-    this.polytope.setBounds(bounds.lower, bounds.upper);
-    const answer = this.polytope.nearest(picked.x);
-    this.polytope.setBounds(this.question.lower, this.question.upper);
+    const answer = this.withChoice(picked, (polytope) => polytope.nearest(picked.x));
     return answer.status === 'optimal' ? { x: answer.x, value: picked.value, gap: 0, ...bounds } : undefined;
+  }
+
+  /** Asks the mixes that a choice of foods leaves. */
+  private withChoice<T>(picked: Picked, ask: (polytope: Polytope) => T): T {
+    const { question, master, polytope } = this;
+    if (question.mix) {
+      // There a least share is no bound of a column.
+      const chosen = new Polytope(question.highs, question.lower, master.mostOf(picked), question.bounds);
+      for (const row of master.leastRows(picked)) chosen.require(row);
+      try {
+        return ask(chosen);
+      } finally {
+        chosen.dispose();
+      }
+    }
+    const { lower, upper } = master.boundsOf(picked);
+    polytope.setBounds(lower, upper);
+    try {
+      return ask(polytope);
+    } finally {
+      polytope.setBounds(question.lower, question.upper);
+    }
   }
 
   /** Lowest and highest share of one food over all mixes that keep the rules, the aims aside. */
@@ -117,7 +137,7 @@ export class OuterApproximation {
       shares[i] = sign;
       const found = this.refine(
         () => ({ shares }),
-        (polytope) => polytope.cheapest(shares, SPAN_TOLERANCE),
+        (polytope) => polytope.cheapest(shares),
         (x) => sign * elementAt(x, i),
       );
       if (!found) return Number.NaN;
@@ -127,12 +147,19 @@ export class OuterApproximation {
     return [end(1), end(-1)];
   }
 
-  /** The least of a cost over all mixes, by tangent planes alone: as good as the solver's tolerance. */
+  /**
+   * The least of a cost over all mixes, by tangent planes alone: as good as the solver's tolerance. Planes are laid
+   * where a mix is missed, and where the best mix of the same foods stands on a cone.
+   */
   least(cost: Cost): Picked | undefined {
     for (let round = 0; ; round++) {
       const picked = this.master.solve(cost);
       if (!picked) return undefined;
       if (!this.polytope.separate(picked.x) || round >= MOST_ROUNDS * 5) return picked;
+      const aim = cost.shares ?? new Float64Array(this.n);
+      const answer = this.withChoice(picked, (polytope) => polytope.cheapest(aim));
+      if (answer.status === 'optimal') this.polytope.touch(answer.x);
+      else this.master.forbid(picked);
     }
   }
 
@@ -157,7 +184,6 @@ export class OuterApproximation {
     worth: (x: Float64Array) => number,
   ): Chosen | undefined {
     const { polytope } = this;
-    const { lower, upper } = this.question;
     const relaxed = this.relaxed(solve);
     if (relaxed === 'none') return undefined;
     if (relaxed) return { x: relaxed, value: worth(relaxed), gap: 0, ...boundsAt(this.question, relaxed) };
@@ -177,9 +203,7 @@ export class OuterApproximation {
       polytope.separate(picked.x);
       master.touch(picked.x);
       const chosen = master.boundsOf(picked);
-      polytope.setBounds(chosen.lower, chosen.upper);
-      const answer = solve(polytope);
-      polytope.setBounds(lower, upper);
+      const answer = this.withChoice(picked, solve);
       if (answer.status === 'infeasible') {
         // The master's own tolerances let it choose foods that cannot make a mix.
         master.forbid(picked);
@@ -187,6 +211,7 @@ export class OuterApproximation {
       }
       const value = worth(answer.x);
       master.touch(answer.x);
+      polytope.touch(answer.x);
       if (!best || value < best.value) best = { x: answer.x, value, gap: 0, ...chosen };
     }
     if (!best) return undefined;

@@ -1,24 +1,36 @@
 /**
  * All mixes that keep every rule: shares x with sum 100, column bounds and half-spaces, and where a confidence is
- * asked, cones cut by tangent planes as they are met. One HiGHS model for linear costs and one for the nearest mix
- * stay alive and are re-solved warm: only bounds and costs change.
+ * asked, cones. One HiGHS model for linear costs and one for the nearest mix stay alive and are re-solved warm: only
+ * bounds and costs change. Cones are asked of an interior-point method; where that comes to nothing they are cut by
+ * tangent planes as they are met.
  */
 
 import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from './bounds.ts';
+import { type ConeAnswer, type ConeQuestion, type ConeRow, solveConeProgram } from './cone-program.ts';
 import type { Highs } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
 import { polished } from './projection.ts';
-import { CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE, SPAN_TOLERANCE } from './tolerances.ts';
+import {
+  COARSE_TOLERANCE,
+  CONE_TOLERANCE,
+  SMALLEST_FACTOR,
+  SOLVER_TOLERANCE,
+  SPAN_TOLERANCE,
+} from './tolerances.ts';
 import { dot, elementAt, entries, sparse, squaredDistance } from './vectors.ts';
 
-/** The solver's own usual tolerance, for what the finer one cannot settle. */
-const COARSE_TOLERANCE = 1e-7;
 /** Given shares keep a bound or a row that they miss by no more than this. */
 const HELD = 1e-7;
 /** A polished mix counts where it keeps everything this well, and is no further off than this, relatively. */
 const POLISHED = 1e-8;
 const NO_FURTHER = 1e-6;
 const MOST_CUTS = 400;
+/** A share this near to its bound, percent, may stand at it. */
+const DUST = 1e-4;
+/** How much more, relatively, a mix may cost whose shares stand at their bounds. */
+const NO_DEARER = 1e-9;
+/** A mix this near to a cone, scaled, stands on it. */
+const TOUCHED = 1e-6;
 /** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
 const MOST_QP_STEPS = 3000;
 
@@ -49,7 +61,10 @@ export class Polytope {
   private readonly required: Row[] = [];
   /** Which of the base half-spaces each row belongs to; -1 for rows that came in later on their own. */
   private readonly rowOf: number[];
-  private lastDuals: { readonly colDual: Float64Array; readonly rowDual: Float64Array } | undefined;
+  /** Rows that are no tangent planes of cones, and which base half-space each is; -1 for none. */
+  private readonly straight: { readonly row: Row; readonly of: number }[];
+  private readonly cones: readonly { readonly space: HalfSpace & ConeRow; readonly of: number }[];
+  private lastPrices: Prices | undefined;
   private lower: Float64Array;
   private upper: Float64Array;
   private linear?: Model;
@@ -69,6 +84,10 @@ export class Polytope {
     this.base = bounds.map((s) => s.halfSpace(s.bound));
     this.allRows = [...this.base];
     this.rowOf = this.base.map((_, k) => k);
+    this.straight = this.base.flatMap((row, of) => (row.cone ? [] : [{ row, of }]));
+    this.cones = this.base.flatMap((space, of) =>
+      space.cone ? [{ space: { ...space, cone: space.cone }, of }] : [],
+    );
     this.curves = this.base.flatMap((space, k) =>
       space.cone ? [{ of: k, shortfall: (x) => shortfall(space, x), tangent: (x) => tangent(space, x) }] : [],
     );
@@ -81,14 +100,7 @@ export class Polytope {
 
   /** Prices of the last answer, from the solver's duals; undefined before there is one. */
   prices(): Prices | undefined {
-    if (!this.lastDuals) return undefined;
-    const { colDual, rowDual } = this.lastDuals;
-    const bounds = new Float64Array(this.base.length);
-    // The sum comes first; a tangent plane's price is its bound's.
-    this.rowOf.forEach((k, row) => {
-      if (k >= 0) bounds[k]! += rowDual[row + 1] ?? 0;
-    });
-    return { bounds, shares: colDual };
+    return this.lastPrices;
   }
 
   /** Adds a row that every mix must keep from now on. */
@@ -104,8 +116,18 @@ export class Polytope {
 
   /** Lays tangent planes wherever the shares miss what is curved. @returns whether any was laid */
   separate(x: ArrayLike<number>, tolerance = CONE_TOLERANCE): boolean {
+    return this.lay(x, tolerance, () => true);
+  }
+
+  /** Lays the tangent planes of the cones on which a mix stands: no plane says more of the mixes around it. */
+  touch(x: ArrayLike<number>): void {
+    this.lay(x, -TOUCHED, (of) => of >= 0);
+  }
+
+  private lay(x: ArrayLike<number>, tolerance: number, concerns: (of: number) => boolean): boolean {
     let laid = false;
     for (const curve of this.curves) {
+      if (!concerns(curve.of)) continue;
       const plane = curve.shortfall(x) > tolerance ? curve.tangent(x) : undefined;
       if (!plane) continue;
       laid = true;
@@ -124,31 +146,82 @@ export class Polytope {
     }
   }
 
-  /** A mix of least linear cost. */
-  cheapest(cost: ArrayLike<number>, coneTolerance = CONE_TOLERANCE): Answer {
-    this.linear ??= this.create(false);
-    const model = this.linear;
-    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(cost));
-    const answer = this.cutUntilKept(model, coneTolerance);
+  /** A mix of least linear cost. @param clean whether shares that stand at a bound must do so to the last digit */
+  cheapest(cost: ArrayLike<number>, clean = false): Answer {
+    const answer = this.insideCones(cost, 0, clean) ?? this.cheapestByPlanes(cost);
     if (answer.status === 'optimal') this.remember(answer.x);
     return answer;
   }
 
   /** The mix with the least sum of squared distances from `target`. */
   nearest(target: ArrayLike<number>): Answer {
+    const cost = Float64Array.from(target, (t) => -2 * t);
+    const inside = this.insideCones(cost, 2, true);
+    if (inside?.status === 'optimal') return { status: 'optimal', x: this.polish(inside.x, target) };
+    if (inside) return inside;
     this.quadratic ??= this.create(true);
     const model = this.quadratic;
-    model.changeColsCost(
-      { kind: 'range', from: 0, to: this.n - 1 },
-      Float64Array.from(target, (t) => -2 * t),
-    );
+    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, cost);
     try {
-      const answer = this.cutUntilKept(model, CONE_TOLERANCE);
+      const answer = this.cutUntilKept(model);
       if (answer.status !== 'optimal') return answer;
       return { status: 'optimal', x: this.polish(answer.x, target) };
     } catch {
       return this.nearestByCorners(target);
     }
+  }
+
+  private cheapestByPlanes(cost: ArrayLike<number>): Answer {
+    this.linear ??= this.create(false);
+    const model = this.linear;
+    model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, Float64Array.from(cost));
+    return this.cutUntilKept(model);
+  }
+
+  /** The answer of the interior-point method; undefined where there are no cones, or it comes to none. */
+  private insideCones(cost: ArrayLike<number>, square: number, clean: boolean): Answer | undefined {
+    if (this.cones.length === 0) return undefined;
+    for (let round = 0; round < MOST_CUTS; round++) {
+      const { lower, upper } = this;
+      const rows = this.straight.map(({ row }) => row);
+      const cones = this.cones.map(({ space }) => space);
+      const question = { cost, square, lower, upper, rows, cones };
+      const answer = solveConeProgram(question);
+      if (answer.status === 'open') {
+        // Planes about where it came to leave little for further ones to do.
+        this.touch(answer.x);
+        return undefined;
+      }
+      if (answer.status === 'infeasible') return { status: 'infeasible' };
+      // What is curved and no cone is kept by planes here too.
+      if (this.lay(answer.x, CONE_TOLERANCE, (of) => of < 0)) continue;
+      const bounds = new Float64Array(this.base.length);
+      for (const [k, { of }] of this.straight.entries()) if (of >= 0) bounds[of] = elementAt(answer.rows, k);
+      for (const [k, { of }] of this.cones.entries()) bounds[of] = elementAt(answer.cones, k);
+      this.lastPrices = { bounds, shares: answer.shares };
+      return { status: 'optimal', x: clean ? this.cleaned(question, answer) : answer.x };
+    }
+    return undefined;
+  }
+
+  /**
+   * The method comes near to a bound and never stands on it: shares that their bounds' prices hold there are put there,
+   * and the rest is asked again. Kept only where it costs no more.
+   */
+  private cleaned(question: ConeQuestion, { x, shares }: ConeAnswer): Float64Array {
+    const { cost, square } = question;
+    const value = (v: Float64Array) => dot(cost, v) + (square / 2) * dot(v, v);
+    const lower = question.lower.slice();
+    const upper = question.upper.slice();
+    for (const [i, share] of x.entries()) {
+      const price = elementAt(shares, i);
+      const [least, most] = [elementAt(lower, i), elementAt(upper, i)];
+      if (share - least < DUST && price > share - least) upper[i] = least;
+      else if (most - share < DUST && -price > most - share) lower[i] = most;
+    }
+    const answer = solveConeProgram({ ...question, lower, upper });
+    const dearer = value(answer.x) - value(x);
+    return answer.status === 'optimal' && dearer <= NO_DEARER * (1 + Math.abs(value(x))) ? answer.x : x;
   }
 
   /** Where the quadratic solver comes to no answer: the same mix from linear questions, slower and surer. */
@@ -167,12 +240,16 @@ export class Polytope {
     const end = (sign: 1 | -1): number => {
       const limit = elementAt(sign === 1 ? this.lower : this.upper, i);
       const met = sign === 1 ? this.seen?.low[i] : this.seen?.high[i];
+      const atLimit = (share: number) =>
+        Math.abs(share - limit) <= (this.cones.length > 0 ? SPAN_TOLERANCE : SOLVER_TOLERANCE);
       // A mix already met that stands at the share's own bound proves that end without a solve.
-      if (met !== undefined && Math.abs(met - limit) <= SOLVER_TOLERANCE) return limit;
+      if (met !== undefined && atLimit(met)) return limit;
       const cost = new Float64Array(this.n);
       cost[i] = sign;
-      const answer = this.cheapest(cost, SPAN_TOLERANCE);
-      return answer.status === 'optimal' ? elementAt(answer.x, i) : Number.NaN;
+      const answer = this.cheapest(cost);
+      if (answer.status !== 'optimal') return Number.NaN;
+      const share = elementAt(answer.x, i);
+      return atLimit(share) ? limit : share;
     };
     return [end(1), end(-1)];
   }
@@ -238,11 +315,11 @@ export class Polytope {
   }
 
   /** Runs a model, adding a tangent plane wherever a cone is missed, until none is. */
-  private cutUntilKept(model: Model, coneTolerance: number): Answer {
+  private cutUntilKept(model: Model): Answer {
     for (let round = 0; ; round++) {
       const x = this.run(model);
       if (!x) return { status: 'infeasible' };
-      if (!this.separate(x, coneTolerance) || round >= MOST_CUTS) return { status: 'optimal', x };
+      if (!this.separate(x) || round >= MOST_CUTS) return { status: 'optimal', x };
     }
   }
 
@@ -250,6 +327,7 @@ export class Polytope {
   private cut(plane: Row, of = -1): void {
     this.allRows.push(plane);
     this.rowOf.push(of);
+    if (of < 0) this.straight.push({ row: plane, of });
     const kept = entries(plane.g);
     for (const model of [this.linear, this.quadratic]) {
       model?.addRow(plane.h, Number.POSITIVE_INFINITY, kept);
@@ -268,7 +346,7 @@ export class Polytope {
         const { modelStatus } = model.run();
         if (modelStatus === code.optimal) {
           const { colValue, colDual, rowDual } = model.getSolution();
-          this.lastDuals = { colDual, rowDual };
+          this.lastPrices = this.pricesOf(colDual, rowDual);
           return colValue;
         }
         if (modelStatus === code.infeasible && attempt > 0) return undefined;
@@ -281,10 +359,23 @@ export class Polytope {
     throw new Error('the solver came to no answer');
   }
 
+  private pricesOf(shares: Float64Array, rowDual: Float64Array): Prices {
+    const bounds = new Float64Array(this.base.length);
+    // The sum comes first; a tangent plane's price is its bound's.
+    for (const [row, k] of this.rowOf.entries()) {
+      if (k >= 0) bounds[k] = elementAt(bounds, k) + (rowDual[row + 1] ?? 0);
+    }
+    return { bounds, shares };
+  }
+
   /** The nearest mix to full precision; kept only where it is a mix and no further off. */
   private polish(x: Float64Array, target: ArrayLike<number>): Float64Array {
     const sum = { g: new Float64Array(this.n).fill(1), h: 100 };
-    const better = polished(x, target, { lower: this.lower, upper: this.upper, sum, rows: this.allRows });
+    const planes = this.cones.flatMap(({ space }) =>
+      shortfall(space, x) > -TOUCHED ? (tangent(space, x) ?? []) : [],
+    );
+    const rows = [...(this.cones.length > 0 ? this.straight.map(({ row }) => row) : this.allRows), ...planes];
+    const better = polished(x, target, { lower: this.lower, upper: this.upper, sum, rows });
     if (!better) return x;
     const before = squaredDistance(x, target);
     const nearer = squaredDistance(better, target) <= before + NO_FURTHER * (1 + before);

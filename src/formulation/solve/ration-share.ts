@@ -1,31 +1,20 @@
 /**
  * How much of the ration each food beside the mix gets, where it may be chosen within bounds: its wanted share, or the
- * nearest to it for which some mix keeps every rule. Asked over the whole ration (percent of the ration of every food
- * of the mix and beside it), where every rule is linear: the content of the mix is a quotient over the mix's own foods.
+ * nearest to it for which some mix keeps every rule.
  */
-import type { Cap } from '../amounts/apply-cautions.ts';
-import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import type { CountRule, Problem, Rule } from '../problem/problem.ts';
-import { type LinearBound, quotientBound, Ration, type Spread } from './bounds.ts';
+import type { Problem } from '../problem/problem.ts';
 import type { Highs } from './highs.ts';
-import { measureOf } from './measure.ts';
+import { keeps, OuterApproximation } from './outer-approximation.ts';
 import { Polytope } from './polytope.ts';
+import { SOLVER_TOLERANCE } from './tolerances.ts';
 import { elementAt } from './vectors.ts';
+import type { WholeRation } from './whole-ration.ts';
 
-/** The mix has to be something: least part of the ration, percent. */
-const LEAST_MIX = 1;
-
-interface RationQuestion {
-  readonly highs: Highs;
-  readonly problem: Problem;
-  /** Rows in `problem.foods` of the foods that may be used, and those foods. */
-  readonly open: readonly number[];
-  readonly foods: readonly FoodAmounts[];
-  readonly beside: readonly FoodAmounts[];
-  readonly caps: ReadonlyMap<number, Cap>;
-  /** Standard deviations that a bound keeps from the mean. */
-  readonly z: number;
-}
+/**
+ * How far inside its span, percent, a share is put that cannot be the wanted one: at the very end one mix alone may be
+ * left, which the solver's last digits can rule out.
+ */
+const INSIDE = 1e-7;
 
 export interface RationShare {
   /** Percent of the ration. */
@@ -39,88 +28,94 @@ export function leavesShareOpen({ beside }: Problem): boolean {
   return beside.some((b) => b.share_min !== undefined || b.share_max !== undefined);
 }
 
-/** @returns share and span of each food beside the mix; undefined where no shares within the bounds allow a mix */
-export function rationShares(question: RationQuestion): RationShare[] | undefined {
-  const { problem, foods, highs } = question;
-  const n = foods.length;
-  const lower = Float64Array.from([
-    ...foods.map(() => 0),
-    ...problem.beside.map((b) => b.share_min ?? b.share_of_ration),
-  ]);
-  const upper = Float64Array.from([
-    ...foods.map(() => 100),
-    ...problem.beside.map((b) => b.share_max ?? b.share_of_ration),
-  ]);
-  const polytope = new Polytope(highs, lower, upper, wholeRationSides(question));
-  polytope.require({ g: Float64Array.from(lower, (_, i) => Number(i < n)), h: LEAST_MIX });
+/** Least of one column (`sign` 1) or its most (-1) over all rations within bounds; undefined where there are none. */
+type End = (column: number, sign: 1 | -1, within: Pick<WholeRation, 'lower' | 'upper'>) => number | undefined;
+
+/**
+ * @param wanted shares of the ration, by row in `problem.beside`, percent
+ * @returns share and span of each food beside the mix; undefined where no shares within the bounds allow a mix
+ */
+export function rationShares(
+  highs: Highs,
+  whole: WholeRation,
+  wanted: readonly number[],
+): RationShare[] | undefined {
+  const lower = whole.lower.slice();
+  const upper = whole.upper.slice();
+  const { end, dispose } = endsOf(highs, whole);
   try {
-    if (polytope.cheapest(new Float64Array(lower.length)).status !== 'optimal') return undefined;
-    return problem.beside.map((b, j) => {
-      const span = polytope.span(n + j);
-      const share = Math.min(span[1], Math.max(span[0], b.share_of_ration));
-      lower[n + j] = share;
-      upper[n + j] = share;
-      polytope.setBounds(lower, upper);
-      return { share, span };
-    });
+    const shares: RationShare[] = [];
+    for (const j of wanted.keys()) {
+      const column = whole.mix.length + j;
+      const within = (from: number, to: number) => ({
+        lower: lower.with(column, from),
+        upper: upper.with(column, to),
+      });
+      const [least, most] = [elementAt(lower, column), elementAt(upper, column)];
+      const low = end(column, 1, { lower, upper });
+      const high = low === undefined ? undefined : end(column, -1, { lower, upper });
+      if (low === undefined || high === undefined) return undefined;
+      const want = Math.min(most, Math.max(least, elementAt(wanted, j)));
+      // Where no food is counted all possible shares are one span.
+      const share = nearestTo(want, [low, high], () =>
+        whole.counts.length === 0
+          ? []
+          : [end(column, -1, within(least, want)), end(column, 1, within(want, most))],
+      );
+      shares.push({ share, span: [Math.min(low, share), Math.max(high, share)] });
+      lower[column] = share;
+      upper[column] = share;
+    }
+    return shares;
   } finally {
-    polytope.dispose();
+    dispose();
   }
 }
 
-function wholeRationSides({ problem, open, foods, beside, caps, z }: RationQuestion): LinearBound[] {
-  const ration = new Ration([...foods, ...beside], []);
-  const inMix = new Set(foods);
-  const bounds: LinearBound[] = [];
-  const add = (
-    pointer: string,
-    side: 'min' | 'max',
-    bound: number,
-    top: (f: FoodAmounts) => number,
-    bottom: (f: FoodAmounts) => number,
-    spread?: Spread,
-  ) => bounds.push(quotientBound(pointer, side, bound, '', '', ration, 'mix', top, bottom, spread));
-  const ofMix = (of: (f: FoodAmounts) => number) => (f: FoodAmounts) => (inMix.has(f) ? of(f) : 0);
-  const one = () => 1;
-  problem.rules.forEach((rule, i) => {
-    if ('count' in rule) return;
-    const { top, bottom, sd } = parts(rule);
-    const on = rule.on === 'ration' ? (of: (f: FoodAmounts) => number) => of : ofMix;
-    // A share counts foods of the mix alone.
-    const over = 'group' in rule || 'food' in rule ? ofMix(top) : on(top);
-    const spread =
-      sd && z > 0
-        ? {
-            q: ration.line(
-              'mix',
-              on((f) => z * sd(f)),
-            ).w,
-            q0: 0,
-          }
-        : undefined;
-    for (const side of ['min', 'max'] as const) {
-      const bound = rule[side];
-      if (bound !== undefined) add(`/rules/${i}/${side}`, side, bound, over, on(bottom(side)), spread);
-    }
-  });
-  open.forEach((row, column) => {
-    const { min = 0, max = 100 } = elementAt(problem.foods, row);
-    const top = (f: FoodAmounts) => (f === foods[column] ? 100 : 0);
-    const most = Math.min(max, caps.get(row)?.max ?? 100);
-    if (min > 0) add(`/foods/${row}/min`, 'min', min, top, ofMix(one));
-    if (most < 100) add(`/foods/${row}/max`, 'max', most, top, ofMix(one));
-  });
-  return bounds;
+/** @param gap nearest possible shares below and above the wanted one; asked where it lies within the span */
+function nearestTo(
+  want: number,
+  [low, high]: readonly [number, number],
+  gap: () => readonly (number | undefined)[],
+): number {
+  const inside = Math.min(INSIDE, (high - low) / 2);
+  if (want < low - SOLVER_TOLERANCE) return low + inside;
+  if (want > high + SOLVER_TOLERANCE) return high - inside;
+  const off = (share: number) => Math.abs(share - want);
+  const [nearest = want] = gap()
+    .filter((share) => share !== undefined)
+    .sort((a, b) => off(a) - off(b));
+  return off(nearest) <= SOLVER_TOLERANCE ? want : nearest;
 }
 
-/** What a rule bounds, as one content over another, and its standard deviation. */
-function parts(rule: Exclude<Rule, CountRule>): {
-  top: (f: FoodAmounts) => number;
-  bottom: (side: 'min' | 'max') => (f: FoodAmounts) => number;
-  sd?: (f: FoodAmounts) => number;
-} {
-  if ('group' in rule) return { top: (f) => (f.group === rule.group ? 100 : 0), bottom: () => () => 1 };
-  if ('food' in rule) return { top: (f) => (f.id === rule.food ? 100 : 0), bottom: () => () => 1 };
-  const { top, bottom } = measureOf(rule);
-  return 'nutrient' in rule ? { top, bottom, sd: (f) => f.amount(rule.nutrient).sd } : { top, bottom };
+/**
+ * Ends by linear questions, and where foods are counted by mixed-integer ones; those only where the answer to the
+ * linear one does not keep the counting rules all the same.
+ */
+function endsOf(highs: Highs, { lower, upper, bounds, given, counts, mix }: WholeRation) {
+  const polytope = new Polytope(highs, lower, upper, [...bounds, ...given]);
+  const end: End = (column, sign, within) => {
+    polytope.setBounds(within.lower, within.upper);
+    const shares = lower.map((_, i) => (i === column ? sign : 0));
+    const relaxed = polytope.cheapest(shares);
+    if (relaxed.status !== 'optimal') return undefined;
+    if (counts.every((count) => keeps(count, relaxed.x))) return elementAt(relaxed.x, column);
+    const onHand = new Float64Array(lower.length);
+    const search = new OuterApproximation({
+      highs,
+      ...within,
+      mix,
+      bounds: [...bounds, ...given],
+      counts,
+      aims: [],
+      onHand,
+    });
+    try {
+      const picked = search.least({ shares });
+      return picked && elementAt(picked.x, column);
+    } finally {
+      search.dispose();
+    }
+  };
+  return { end, dispose: () => polytope.dispose() };
 }

@@ -5,6 +5,8 @@
 
 /** How far a solved mix may miss a bound or a row: as fine as the solver can be relied on, far under any scale. */
 export const SOLVER_TOLERANCE = 1e-9;
+/** The solver's own usual tolerance, for what the finer one cannot settle. */
+export const COARSE_TOLERANCE = 1e-7;
 /** Factors smaller than this are dropped by the solver; its usual 1e-9 is as coarse as rows are kept to. */
 export const SMALLEST_FACTOR = 1e-12;
 /** A search for whole columns ends when its best and its bound are as near as this; only then is it proven. */

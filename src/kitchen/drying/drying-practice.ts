@@ -84,7 +84,7 @@ export function dryKindOf(group: FoodGroup | undefined, name = ''): DryKind {
   if (group !== undefined && group !== 'vegetable') return 'vegetable';
   const hits = findNamed(tokensOf(name));
   const neither = hits.filter((hit) => hit.value === 'neither');
-  const said = hits.filter((hit) => !neither.some((n) => n.first <= hit.first && n.last >= hit.last));
+  const said = hits.filter((hit) => !neither.some((n) => hit.at.every((place) => n.at.includes(place))));
   if (said.some((hit) => hit.value === 'herb')) return 'herb';
   return said.length > 0 ? 'leaf' : 'vegetable';
 }
