@@ -4,6 +4,7 @@
  */
 
 import { leastShares } from '../src/formulation/advice/price-foods.ts';
+import { NO_CAPS } from '../src/formulation/amounts/apply-cautions.ts';
 import { foodAmounts } from '../src/formulation/amounts/food-amounts.ts';
 import { Elastic } from '../src/formulation/explain/elastic.ts';
 import { parseProblem } from '../src/formulation/problem/parse.ts';
@@ -36,7 +37,7 @@ for (let k = 0; k < PROBLEMS; k++) {
     food: foodAmounts(b, reference),
     part: b.share_of_ration / 100,
   }));
-  const sides = linearBounds(problem, new Ration(foods, beside), [...foods.keys()], 0, new Map());
+  const sides = linearBounds(problem, new Ration(foods, beside), [...foods.keys()], 0, NO_CAPS);
   const elastic = new Elastic(highs, {
     lower: new Float64Array(foods.length),
     upper: new Float64Array(foods.length).fill(100),

@@ -1,5 +1,7 @@
 /** The naive way to formulate: each question written as LP text and given to a solver of its own. */
+
 import type { Reference } from '../../src/foods/reference.ts';
+import { NO_CAPS } from '../../src/formulation/amounts/apply-cautions.ts';
 import { foodAmounts } from '../../src/formulation/amounts/food-amounts.ts';
 import type { Problem } from '../../src/formulation/problem/problem.ts';
 import { type LinearBound, linearBounds, Ration } from '../../src/formulation/solve/bounds.ts';
@@ -16,7 +18,7 @@ export function naiveWay(solver: Highs, reference: Reference, p: Problem): Naive
   const foods = p.foods.map((f) => foodAmounts(f, reference));
   const beside = p.beside.map((b) => ({ food: foodAmounts(b, reference), part: b.share_of_ration / 100 }));
   const rows = p.foods.map((_, i) => i);
-  const sides = linearBounds(p, new Ration(foods, beside), rows, 0, new Map()).filter((s) =>
+  const sides = linearBounds(p, new Ration(foods, beside), rows, 0, NO_CAPS).filter((s) =>
     s.pointer.startsWith('/rules/'),
   );
   const rules = rowsText(sides);

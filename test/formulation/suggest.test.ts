@@ -1,6 +1,8 @@
 /** The best food to add, found by pricing, is the one that trying every food of the tables finds. */
+
 import { expect, test } from 'vitest';
 import { leastShares } from '../../src/formulation/advice/price-foods.ts';
+import { NO_CAPS } from '../../src/formulation/amounts/apply-cautions.ts';
 import { foodAmounts } from '../../src/formulation/amounts/food-amounts.ts';
 import { Elastic } from '../../src/formulation/explain/elastic.ts';
 import { parseProblem } from '../../src/formulation/problem/parse.ts';
@@ -31,7 +33,7 @@ test(`on ${PROBLEMS} drawn problems that no mix can solve, the five best foods a
       part: b.share_of_ration / 100,
     }));
     const rows = foods.map((_, i) => i);
-    const sides = linearBounds(problem, new Ration(foods, beside), rows, 0, new Map());
+    const sides = linearBounds(problem, new Ration(foods, beside), rows, 0, NO_CAPS);
     const elastic = new Elastic(highs, {
       lower: new Float64Array(foods.length),
       upper: new Float64Array(foods.length).fill(100),

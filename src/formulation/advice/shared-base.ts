@@ -146,7 +146,7 @@ function feed(
     return new Map(open.map((row, column) => [row, FINER * (elementAt(g, column) - h / 100)]));
   });
   const most = new Map(
-    open.map((row) => [row, Math.min(elementAt(own.foods, row).max ?? 100, caps.get(row)?.max ?? 100)]),
+    open.map((row) => [row, Math.min(elementAt(own.foods, row).max ?? 100, caps.each.get(row)?.max ?? 100)]),
   );
   return { eater, formulation, best, open, foods, most, rows };
 }

@@ -5,7 +5,7 @@ import { drawProblem, fullyKnown, randomFrom } from '../../../test/formulation/p
 import { demoProblem } from '../../household/demo.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import { normalQuantile } from '../../nutrition/normal.ts';
-import { isCautioned } from '../amounts/apply-cautions.ts';
+import { applyCautions, isCautioned } from '../amounts/apply-cautions.ts';
 import { foodAmounts } from '../amounts/food-amounts.ts';
 import { Formulation } from '../formulation.ts';
 import { parseProblem } from '../problem/parse.ts';
@@ -104,6 +104,11 @@ function room(problem: Problem, shares: Readonly<Record<string, number>>): numbe
     const used = Math.max(f.if_used ?? 0, (100 * (problem.least_grams ?? 0)) / problem.batch_grams);
     if (share(i) > 1e-9) least(share(i) - used);
   });
+  // Advice keeps to what a caution allows of each food; of all its foods together where cautions are applied.
+  const { each, together } = applyCautions({ ...problem, cautions: 'apply' }, reference).caps;
+  for (const [row, { max }] of each) least(max - share(row));
+  if (problem.cautions === 'apply')
+    for (const { rows, max } of together) least(max - rows.reduce((sum, row) => sum + share(row), 0));
   return worst;
 }
 
@@ -281,7 +286,7 @@ describe('on the invented mix', () => {
   });
 
   test('an amount that nobody knows is said beside the swap', () => {
-    const mine = { id: 'mine', name: 'Own biscuit', group: 'seed', composition: { PROCNT: 14, WATER: 8 } };
+    const mine = { id: 'mine', name: 'Own blend', group: 'seed', composition: { PROCNT: 14, WATER: 8 } };
     const asking: Problem = {
       ...problem,
       rules: [

@@ -44,10 +44,22 @@ export function swapModelOf(problem: Problem, reference: Reference, beside: Rati
     foods,
     refs: [...own.map(() => undefined), ...tables.map((t) => t.food.ref)],
     lower: byColumn(({ food }) => food.min ?? 0, 0),
-    upper: byColumn(({ food, row }) => Math.min(food.max ?? 100, caps.get(row)?.max ?? 100), 100),
+    upper: byColumn(({ food, row }) => Math.min(food.max ?? 100, caps.each.get(row)?.max ?? 100), 100),
     used: byColumn(({ food }) => Math.max(food.if_used ?? 0, weighable), weighable),
-    advised: byColumn(({ row }) => (advice.blocked.has(row) ? 0 : (advice.caps.get(row)?.max ?? 100)), 100),
-    spaces: rows(linearBounds(problem, ration, [], sdsFromMean(problem), new Map())),
+    advised: byColumn(
+      ({ row }) => (advice.blocked.has(row) ? 0 : (advice.caps.each.get(row)?.max ?? 100)),
+      100,
+    ),
+    // Bounds of single foods stand in `lower` and `upper`.
+    spaces: rows(
+      linearBounds(
+        problem,
+        ration,
+        open.map(({ row }) => row),
+        sdsFromMean(problem),
+        { each: new Map(), together: caps.together },
+      ).filter((b) => !b.pointer.startsWith('/foods/')),
+    ),
     leaving: problem.drop_one ? rows(boundsWithout(problem, ration)) : [],
   };
 }

@@ -85,3 +85,27 @@ test('no advice names a food that is blocked or capped', () => {
     expect(check.cautions.filter((c) => c.applied !== 'noted')).toEqual([]);
   }
 });
+
+test('foods that one caution is about keep its cap together', () => {
+  const pulse = (id: string, ref: string) => ({ id, ref, want: 30 });
+  const pulses = [pulse('lentils', 'sr28:16069'), pulse('peas', 'sr28:16085')];
+  const result = posed({ ...base, rules: [], foods: [OATS, ...pulses] }).solve();
+  if (result.status !== 'optimal') throw new Error(result.verdict);
+  const cap = result.cautions.find((c) => c.food === 'lentils')?.max_share ?? Number.NaN;
+  expect((result.shares.lentils ?? 0) + (result.shares.peas ?? 0)).toBeCloseTo(cap, 6);
+  expect(result.binding).toMatchObject([{ pointer: '/cautions' }]);
+  const asked = pulses.map((f) => ({ ...f, min: cap - 1 }));
+  const collided = posed({ ...base, rules: [], foods: [OATS, ...asked] }).solve();
+  if (collided.status !== 'infeasible') throw new Error('expected a collision');
+  expect(collided.conflict.map((c) => c.pointer)).toContain('/cautions');
+  expect(collided.remedies.map((r) => (r.kind === 'loosen' ? r.pointer : r.kind))).not.toContain('/cautions');
+  // Lifted for one of them by the keeper, the other alone keeps to it.
+  const lifted = {
+    ...pulse('lentils', 'sr28:16069'),
+    override: { caution: 'low-lectin-pulses-raw', note: 'cooked', on: '2026-03-14' },
+  };
+  const one = posed({ ...base, rules: [], foods: [OATS, lifted, pulses[1]] }).solve();
+  if (one.status !== 'optimal') throw new Error(one.verdict);
+  expect(one.shares.lentils).toBeGreaterThan(cap);
+  expect(one.shares.peas).toBeLessThanOrEqual(cap + 1e-6);
+});

@@ -13,25 +13,49 @@ export interface Cap {
   readonly reason: string;
 }
 
+/** Several foods that one caution is about: together they may be no more than one of them alone. */
+export interface JointCap extends Cap {
+  /** Rows in `problem.foods`. */
+  readonly rows: readonly number[];
+}
+
+export interface Caps {
+  /** By row in `problem.foods`. */
+  readonly each: ReadonlyMap<number, Cap>;
+  readonly together: readonly JointCap[];
+}
+
 interface AppliedCautions {
   /** Rows in `problem.foods` that may not go in at all. */
   readonly blocked: ReadonlySet<number>;
-  readonly caps: ReadonlyMap<number, Cap>;
+  readonly caps: Caps;
 }
 
-export const NO_CAUTIONS: AppliedCautions = { blocked: new Set(), caps: new Map() };
+export const NO_CAPS: Caps = { each: new Map(), together: [] };
+export const NO_CAUTIONS: AppliedCautions = { blocked: new Set(), caps: NO_CAPS };
 
 /** Blocks and caps for a problem that asks for them. */
 export function applyCautions(problem: Problem, reference: Reference): AppliedCautions {
   if (problem.cautions !== 'apply') return NO_CAUTIONS;
   const blocked = new Set<number>();
-  const caps = new Map<number, Cap>();
+  const each = new Map<number, Cap>();
+  const shared = new Map<string, JointCap>();
   problem.foods.forEach((food, row) => {
-    const ruling = rulingOn(food, problem, reference);
+    const open = openHitsOn(food, problem, reference);
+    const ruling = strictestRuling(open);
     if (ruling?.kind === 'block') blocked.add(row);
-    if (ruling?.kind === 'cap') caps.set(row, { max: ruling.maxShare, reason: ruling.reason });
+    if (ruling?.kind !== 'cap') return;
+    each.set(row, { max: ruling.maxShare, reason: ruling.reason });
+    // A food that stays out takes no part of what the others may be.
+    if (food.refused) return;
+    for (const { caution } of open) {
+      if (caution.maxShare === undefined) continue;
+      const rows = [...(shared.get(caution.id)?.rows ?? []), row];
+      shared.set(caution.id, { rows, max: caution.maxShare, reason: caution.reason });
+    }
   });
-  return { blocked, caps };
+  const together = [...shared.values()].filter(({ rows }) => rows.length > 1);
+  return { blocked, caps: { each, together } };
 }
 
 /** Every caution on a food of the problem, and what was made of it. */
@@ -69,15 +93,14 @@ export function hasCaution(ref: string, problem: Problem, reference: Reference):
 
 /** Whether the caution list blocks or caps a reference food, so that no swap names it. */
 export function isCautioned(ref: string, problem: Problem, reference: Reference): boolean {
-  return rulingOn({ id: ref, ref }, problem, reference) !== undefined;
+  return strictestRuling(openHitsOn({ id: ref, ref }, problem, reference)) !== undefined;
 }
 
-function rulingOn(food: Ingredient, problem: Problem, reference: Reference) {
-  const hits = hitsOn(food, problem, reference);
-  const open = hits.filter(
+/** Cautions that the keeper has not lifted. */
+function openHitsOn(food: Ingredient, problem: Problem, reference: Reference) {
+  return hitsOn(food, problem, reference).filter(
     ({ caution }) => !(caution.severity === 'limit' && food.override?.caution === caution.id),
   );
-  return strictestRuling(open);
 }
 
 function hitsOn(food: Ingredient, problem: Problem, reference: Reference) {

@@ -1,9 +1,11 @@
 /** What is eaten when one food is left, worked out directly and as half-spaces; mixes made to be safe are safe. */
+
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { drawProblem, fullyKnown, randomFrom } from '../../../test/formulation/problems.ts';
 import { loadReference } from '../../household/reference-file.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { NO_CAPS } from '../amounts/apply-cautions.ts';
 import { foodAmounts } from '../amounts/food-amounts.ts';
 import { parseProblem } from '../problem/parse.ts';
 import type { Problem } from '../problem/problem.ts';
@@ -116,7 +118,7 @@ describe('solving with the bounds of every food left', () => {
     for (let seed = 1; seed <= 60; seed++) {
       const { problem, ration } = posed(drawProblem(pool, seed, 'nearest'));
       const open = problem.foods.map((_, i) => i);
-      const bounds = linearBounds(problem, ration, open, 0, new Map()).filter((s) =>
+      const bounds = linearBounds(problem, ration, open, 0, NO_CAPS).filter((s) =>
         s.pointer.startsWith('/rules/'),
       );
       const lower = Float64Array.from(problem.foods, (f) => f.min ?? 0);

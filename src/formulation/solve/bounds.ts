@@ -3,9 +3,10 @@
  * each bound can collide, be loosened and be named on its own, by JSON pointer.
  */
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import type { Cap } from '../amounts/apply-cautions.ts';
+import type { Caps } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { CountRule, On, Problem, Rule } from '../problem/problem.ts';
+import { jointCapBounds } from './joint-caps.ts';
 import { dot, elementAt } from './vectors.ts';
 
 export interface Spread {
@@ -108,14 +109,14 @@ export const dryPart = (side: 'min' | 'max') => (f: FoodAmounts) => {
 
 /**
  * All linear bounds of a problem: of its rules first, then those of its foods and of what a caution allows of them.
- * @param caps by row in `problem.foods`
+ * @param openFoods row in `problem.foods` of each column
  */
 export function linearBounds(
   problem: Problem,
   ration: Ration,
   openFoods: readonly number[],
   z: number,
-  caps: ReadonlyMap<number, Cap>,
+  caps: Caps,
 ): LinearBound[] {
   const bounds: LinearBound[] = [];
   problem.rules.forEach((rule, i) => {
@@ -138,10 +139,17 @@ export function linearBounds(
       if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
       bounds.push(bounded(`/foods/${row}/${side}`, side, bound));
     }
-    const cap = caps.get(row);
+    const cap = caps.each.get(row);
     if (cap) bounds.push({ ...bounded(`/foods/${row}`, 'max', cap.max), because: cap.reason });
   });
-  return bounds;
+  const shares = (counts: (f: FoodAmounts) => boolean) =>
+    shareLine(ration, 'mix', (f) => (counts(f) ? 100 : 0));
+  return [
+    ...bounds,
+    ...jointCapBounds(caps.together, ration.foods, openFoods, (pointer, max, subject, counts) =>
+      lineBound(pointer, 'max', max, subject, '%', shares(counts), () => 0),
+    ),
+  ];
 }
 
 function ruleBound(

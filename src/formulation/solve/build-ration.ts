@@ -1,7 +1,7 @@
 /** What a problem feeds: the foods that may be used, what is fed beside them, and the ration that both make. */
 import type { Reference } from '../../foods/reference.ts';
 import { normalQuantile } from '../../nutrition/normal.ts';
-import { applyCautions, type Cap } from '../amounts/apply-cautions.ts';
+import { applyCautions, type Caps } from '../amounts/apply-cautions.ts';
 import { airDry, type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import { Ration } from './bounds.ts';
@@ -18,8 +18,8 @@ export interface FormulationOptions {
 export interface BuiltRation {
   /** Rows in `problem.foods` of the foods that are neither refused nor blocked: the columns of the model. */
   readonly open: readonly number[];
-  /** What a caution allows, by row. */
-  readonly caps: ReadonlyMap<number, Cap>;
+  /** What cautions allow. */
+  readonly caps: Caps;
   /** Share of the ration of each food beside the mix; with its span where it may be chosen. */
   readonly besideShares: readonly (Pick<RationShare, 'share'> & Partial<RationShare>)[];
   /** All that is fed, where no shares beside allow a mix: there the collision is told over all of them. */

@@ -41,7 +41,10 @@ export function mixModelOf(problem: Problem, options: FormulationOptions): MixMo
     ...linearBounds(problem, ration, open, z, caps),
     ...(problem.drop_one ? dropOneBounds(problem, ration) : []),
   ];
-  const foods = open.map((row) => ({ ...elementAt(problem.foods, row), cap: caps.get(row)?.max ?? 100 }));
+  const foods = open.map((row) => ({
+    ...elementAt(problem.foods, row),
+    cap: caps.each.get(row)?.max ?? 100,
+  }));
   const upper = Float64Array.from(foods, ({ max = 100, cap }) => Math.min(max, cap));
   const lower = Float64Array.from(foods, ({ min = 0, max = 100, cap }) => Math.min(min, max, cap));
   const question: MixQuestion = {

@@ -3,13 +3,14 @@
  * beside it. There the shares beside need not be settled first, and all rules are linear: a content of the mix is a
  * quotient over the mix's own foods.
  */
-import type { Cap } from '../amounts/apply-cautions.ts';
+import type { Caps } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { CountRule, Problem, Rule } from '../problem/problem.ts';
 import { type LinearBound, quotientBound, Ration } from './bounds.ts';
 import { type CountBound, countBoundsOf } from './counting.ts';
 import { whenLeft } from './drop-one.ts';
 import type { RuleSet } from './integer-question.ts';
+import { jointCapBounds } from './joint-caps.ts';
 import { measureOf } from './measure.ts';
 import { elementAt } from './vectors.ts';
 
@@ -22,7 +23,7 @@ export interface RationQuestion {
   readonly open: readonly number[];
   readonly foods: readonly FoodAmounts[];
   readonly beside: readonly FoodAmounts[];
-  readonly caps: ReadonlyMap<number, Cap>;
+  readonly caps: Caps;
   /** Standard deviations that a bound keeps from the mean. */
   readonly z: number;
 }
@@ -133,7 +134,20 @@ function measured(rule: Exclude<Rule, CountRule>, foods: readonly FoodAmounts[])
 
 function foodBounds({ problem, open, foods, beside, caps }: RationQuestion, ration: Ration): LinearBound[] {
   const ofMix = onlyMix(beside);
-  return open.flatMap((row, column) => {
+  const joint = jointCapBounds(caps.together, foods, open, (pointer, max, subject, counts) =>
+    quotientBound(
+      pointer,
+      'max',
+      max,
+      subject,
+      '%',
+      ration,
+      'mix',
+      (f) => (counts(f) ? 100 : 0),
+      ofMix(() => 1),
+    ),
+  );
+  const alone = open.flatMap((row, column) => {
     const food = elementAt(foods, column);
     const share = (f: FoodAmounts) => (f === food ? 100 : 0);
     const ask = (pointer: string, side: 'min' | 'max', bound: number) =>
@@ -149,13 +163,14 @@ function foodBounds({ problem, open, foods, beside, caps }: RationQuestion, rati
         ofMix(() => 1),
       );
     const { min = 0, max = 100 } = elementAt(problem.foods, row);
-    const cap = caps.get(row);
+    const cap = caps.each.get(row);
     return [
       ...(min > 0 ? [ask(`/foods/${row}/min`, 'min', min)] : []),
       ...(max < 100 ? [ask(`/foods/${row}/max`, 'max', max)] : []),
       ...(cap ? [{ ...ask(`/foods/${row}`, 'max', cap.max), because: cap.reason }] : []),
     ];
   });
+  return [...alone, ...joint];
 }
 
 /** A counting bound judged by shares of the mix, where those of the whole ration are given. */

@@ -1,0 +1,27 @@
+/**
+ * Foods that one caution is about count together: three kinds of raw pulses are as much raw pulse as one. The bound stands
+ * under "/cautions", since it is there because cautions are applied.
+ */
+import type { JointCap } from '../amounts/apply-cautions.ts';
+import type { FoodAmounts } from '../amounts/food-amounts.ts';
+import type { LinearBound } from './bounds.ts';
+
+/**
+ * @param foods by column @param open row in `problem.foods` of each column
+ * @param ask the bound on a sum of shares of the foods that count
+ */
+export function jointCapBounds(
+  caps: readonly JointCap[],
+  foods: readonly FoodAmounts[],
+  open: readonly number[],
+  ask: (pointer: string, max: number, subject: string, counts: (food: FoodAmounts) => boolean) => LinearBound,
+): LinearBound[] {
+  return caps.map(({ rows, max, reason }) => {
+    const together = new Set(foods.filter((_, column) => rows.includes(open[column] ?? -1)));
+    const names = new Intl.ListFormat('en-GB').format([...together].map((f) => f.name));
+    return {
+      ...ask('/cautions', max, `share of ${names} together`, (f) => together.has(f)),
+      because: reason,
+    };
+  });
+}
