@@ -5,7 +5,7 @@ import { capital, figure } from '../formulation/explain/sentences.ts';
 import type { Problem } from '../formulation/problem/problem.ts';
 import type { Balanced, CautionNote } from '../formulation/problem/result.ts';
 import { aimWords } from '../formulation/solve/aims.ts';
-import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { countedName, nutrient, type Tag } from '../nutrition/nutrients.ts';
 import type { Advised } from './advised.ts';
 
 const CAUTION =
@@ -72,13 +72,13 @@ function nutrients(problem: Problem, result: Balanced): string[] {
   );
   const rows = [...new Set<Tag>([...ruled, 'PROCNT', 'FAT', 'FIBC', 'FIBTG', 'CA', 'P'])].flatMap((tag) => {
     const line = result.nutrients[tag];
-    return line ? [{ nutrient: nutrient(tag), line }] : [];
+    return line ? [{ name: countedName(tag), unit: nutrient(tag).unit, line }] : [];
   });
-  const width = Math.max(...rows.map((r) => r.nutrient.name.length));
+  const width = Math.max(...rows.map((r) => r.name.length));
   const head = `${'Per 100 g as fed'.padEnd(width)}  ${'Mix'.padStart(9)}  ${'Ration'.padStart(9)}  Ration from-to (data cover)`;
   return [
     head,
-    ...rows.map(({ nutrient: { name, unit }, line: n }) => {
+    ...rows.map(({ name, unit, line: n }) => {
       const range = `${figure(n.low)} to ${figure(n.high)} ${unit} (${Math.round(n.coverage)} %)`;
       return `${name.padEnd(width)}  ${figure(n.mix).padStart(9)}  ${figure(n.ration).padStart(9)}  ${range}`;
     }),

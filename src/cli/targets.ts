@@ -1,5 +1,5 @@
 /** `pouchful targets`: the target profiles that come with Pouchful. */
-import { nutrient } from '../nutrition/nutrients.ts';
+import { countedName, nutrient } from '../nutrition/nutrients.ts';
 import { unconfirmedBounds } from '../targets/confirm.ts';
 import type { TargetBound, TargetProfile } from '../targets/profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
@@ -30,7 +30,7 @@ function waiting(profile: TargetProfile): string {
 
 function subject(bound: TargetBound): string {
   if (bound.ratio) return bound.ratio.map((tag) => nutrient(tag).name).join(' to ');
-  return bound.nutrient ? nutrient(bound.nutrient).name : '';
+  return bound.nutrient ? countedName(bound.nutrient) : '';
 }
 
 function range({ min, max }: TargetBound): string {

@@ -120,6 +120,14 @@ export function nutrient(tag: Tag): Nutrient {
   return byTag.get(tag)!;
 }
 
+/**
+ * What rules, targets and mixes count, by name: protein is crude protein there (nitrogen x 6.25), whatever factor the
+ * table of a food used.
+ */
+export function countedName(tag: Tag): string {
+  return tag === 'PROCNT' ? 'Crude protein' : nutrient(tag).name;
+}
+
 /** The tagname nearest in spelling, for error messages; undefined when none is near. */
 export function nearestTag(text: string): Tag | undefined {
   const upper = text.toUpperCase();

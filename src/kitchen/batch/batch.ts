@@ -4,7 +4,14 @@ import { Formulation } from '../../formulation/formulation.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
-import { NUTRIENTS, nutrient, type Tag, type Unit, unitWord } from '../../nutrition/nutrients.ts';
+import {
+  countedName,
+  NUTRIENTS,
+  nutrient,
+  type Tag,
+  type Unit,
+  unitWord,
+} from '../../nutrition/nutrients.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import { ingredientAt } from '../drying/ingredient-at.ts';
@@ -233,11 +240,23 @@ export function amountOf(food: Ingredient, tag: Tag, reference: Reference): numb
 const waterOf = (food: Ingredient, reference: Reference) => amountOf(food, 'WATER', reference);
 
 function contentLines(evaluation: Evaluation): ContentLine[] {
-  return NUTRIENTS.flatMap(({ tag, name, unit }) => {
+  return NUTRIENTS.flatMap(({ tag, unit }) => {
     const line = evaluation.nutrients[tag];
     if (!line) return [];
     const { mix: value, sd_mix: sd, low_mix: low, high_mix: high, coverage_mix: coverage } = line;
-    return [{ tag, name, unit, value, sd, low, high, coverage, atLeast: coverage < 100 - COMPLETE }];
+    return [
+      {
+        tag,
+        name: countedName(tag),
+        unit,
+        value,
+        sd,
+        low,
+        high,
+        coverage,
+        atLeast: coverage < 100 - COMPLETE,
+      },
+    ];
   });
 }
 

@@ -2,7 +2,7 @@
 import type { Composition } from '../../foods/food.ts';
 import type { NutrientRule, Problem, RatioRule } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
-import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { countedName, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 
 export interface WindowView extends Contents {
   readonly key: string;
@@ -82,9 +82,9 @@ function nutrientView(
   at: Evaluation | undefined,
   beside: BesideAmounts,
 ): WindowView {
-  const { name, unit } = nutrient(rule.nutrient);
+  const { unit } = nutrient(rule.nutrient);
   return finished(rule, i, at, {
-    title: name,
+    title: countedName(rule.nutrient),
     unit: `${unitWord(unit)} per 100 g${rule.basis === 'DM' ? ' dry matter' : ''}`,
     ...contentsOf(rule.nutrient, rule, at, beside),
     chance: at?.in_range_chance[rule.nutrient],

@@ -1,7 +1,7 @@
 /** A profile to read: each bound with unit, basis and source. */
 
 import { dayInWords } from '../../kitchen/days.ts';
-import { nutrient, unitWord } from '../../nutrition/nutrients.ts';
+import { countedName, nutrient, unitWord } from '../../nutrition/nutrients.ts';
 import { isUnconfirmed } from '../../targets/confirm.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { boundsText } from '../shared/windows.ts';
@@ -70,7 +70,7 @@ export function boundKey(b: TargetBound): string {
 
 export function boundName(b: TargetBound): string {
   if (b.ratio) return `${nutrient(b.ratio[0]).name} to ${nutrient(b.ratio[1]).name.toLowerCase()}`;
-  return b.nutrient ? nutrient(b.nutrient).name : 'Nothing';
+  return b.nutrient ? countedName(b.nutrient) : 'Nothing';
 }
 
 export function boundUnit(b: TargetBound): string {

@@ -1,6 +1,6 @@
 /** Every nutrient of mix and ration, folded away until wanted. */
 import type { Evaluation } from '../../../formulation/problem/result.ts';
-import { NUTRIENTS, type Unit, unitWord } from '../../../nutrition/nutrients.ts';
+import { countedName, NUTRIENTS, type Unit, unitWord } from '../../../nutrition/nutrients.ts';
 import { figure } from '../../shared/windows.ts';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
@@ -23,9 +23,9 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ tag, name, unit, line }) => (
+            {rows.map(({ tag, unit, line }) => (
               <tr key={tag}>
-                <th scope="row">{name}</th>
+                <th scope="row">{countedName(tag)}</th>
                 <td>{said(line.mix, line.coverage_mix, unit)}</td>
                 <td>{said(line.ration, line.coverage, unit)}</td>
                 <td>{Math.round(line.coverage)} %</td>
