@@ -97,7 +97,7 @@ export function waysToDry(kind: DryKind, device: Device): DryingWay[] {
   return WAYS.filter((way) => way.kind === kind && (way.device ?? device) === device);
 }
 
-/** What to heed with that device, what comes first before the rest. */
+/** What to heed with that device, in the order of the list. */
 export function dryingCautions(device: Device): DryingCaution[] {
   return CAUTIONS.filter((c) => c.device === device || c.device === 'any');
 }
