@@ -48,7 +48,7 @@ describe.each([
     expect(await target().inputValue()).toBe(ADULT);
     await page.getByLabel('Life stage').selectOption('growing');
     expect(await target().inputValue()).toBe(ADULT);
-    await page.getByText(/needed between 15 and 20 % protein .* Banta/).waitFor();
+    await page.getByText(/needed between 15 and 20 % protein .*Banta/).waitFor();
     await page.getByLabel('Species', { exact: true }).selectOption('mouse');
     await page.getByLabel('Life stage').selectOption('breeding');
     expect(await target().inputValue()).toBe('mouse-nrc-breeding');

@@ -249,6 +249,8 @@ test('needs that rest on missing figures can be left out together, after a step 
   await all.press('Enter');
   await step.getByRole('button', { name: 'Make them my own limits' }).press('Enter');
   await expect.poll(() => all.count()).toBe(0);
+  // The list goes, and with it the button that was pressed.
+  await expect.poll(() => page.locator(':focus').textContent()).toBe('Balance the mix');
   const gone = page.getByRole('list', { name: 'Limits that you changed' }).getByRole('listitem');
   await gone
     .first()

@@ -9,7 +9,14 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
 
-export function ConfirmFigures({ profile, isBlocked }: { profile: TargetProfile; isBlocked?: boolean }) {
+export function ConfirmFigures(props: {
+  profile: TargetProfile;
+  /** Not before other changes of the profile are saved. */
+  isBlocked?: boolean;
+  /** Told once the confirmed profile is kept. */
+  onConfirmed?(profile: TargetProfile): void;
+}) {
+  const { profile, isBlocked, onConfirmed } = props;
   const save = useSave('profiles');
   const [against, setAgainst] = useState('');
   const [on, setOn] = useState<string | undefined>(today);
@@ -20,8 +27,12 @@ export function ConfirmFigures({ profile, isBlocked }: { profile: TargetProfile;
   function confirm() {
     setTried(true);
     if (said === '' || on === undefined) return;
-    save.mutate(confirmedProfile(profile, { against: said, on }), {
-      onSuccess: () => focusWhenThere('.detail .button-row .button'),
+    const confirmed = confirmedProfile(profile, { against: said, on });
+    save.mutate(confirmed, {
+      onSuccess: () => {
+        onConfirmed?.(confirmed);
+        focusWhenThere('.detail .button-row .button');
+      },
     });
   }
 

@@ -138,7 +138,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           {save.isSuccess && !dirty ? 'Saved' : dirty ? 'Not saved yet' : ''}
         </span>
       </div>
-      <ConfirmFigures profile={profile} isBlocked={dirty} />
+      <ConfirmFigures profile={profile} isBlocked={dirty} onConfirmed={setDraft} />
     </div>
   );
 }

@@ -88,7 +88,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
             </p>
           )}
           {own ? (
-            <ProfileEditor key={`${profile.id} ${unconfirmedBounds(profile).length}`} profile={profile} />
+            <ProfileEditor key={profile.id} profile={profile} />
           ) : (
             <>
               <ConfirmFigures key={profile.id} profile={profile} />
