@@ -82,6 +82,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
   'Lentils, raw dry': ['low-lectin-pulses-raw'],
   'Red lentils, raw dry': ['low-lectin-pulses-raw'],
   'Split peas, raw dry': ['low-lectin-pulses-raw'],
+  'Whole peas, raw dry': ['low-lectin-pulses-raw'],
   'Chickpeas, raw dry': ['low-lectin-pulses-raw'],
   'Mung beans, raw dry': ['low-lectin-pulses-raw'],
   'Beet greens, fresh': ['high-oxalate-leaves'],
