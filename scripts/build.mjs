@@ -1,7 +1,8 @@
 // Compiles the server and command line into dist/, the browser client into dist/web; skips what has not changed.
 import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { sep } from 'node:path';
+import { join, sep } from 'node:path';
 import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
+import { thirdPartyNotices } from './third-party.mjs';
 
 const COMMON = [at('package-lock.json'), at('tsconfig.json'), at('tsconfig.build.json')];
 const isTest = (path) => /\.test\.tsx?$/.test(path);
@@ -43,11 +44,19 @@ export function buildWeb({ quiet = false } = {}) {
     console.error('No browser client yet (src/web/index.html is missing); built without it.');
     return;
   }
-  step('web', hashOf([...COMMON, at('src')], isTest), () => {
+  step('web', hashOf([...COMMON, at('NOTICE'), at('src')], isTest), () => {
     console.error('Building the browser client ...');
     const args = ['build', 'src/web', '--outDir', at('dist', 'web'), '--emptyOutDir', '--logLevel', 'warn'];
     if (runBin('vite', args, { quiet }) !== 0) throw new Error('the browser client does not build');
+    writeNotices();
   });
+}
+
+/** Puts the licences of what is shipped beside it, where the browser client finds them too. */
+function writeNotices() {
+  const notices = thirdPartyNotices();
+  for (const folder of [at('dist'), at('dist', 'web')])
+    writeFileSync(join(folder, 'third-party-notices.txt'), notices);
 }
 
 /** Does the work unless the stamp of the last time says that nothing has changed. */

@@ -8,13 +8,13 @@ const INDIAN: Readonly<Record<string, readonly [name: string, instead: string | 
   A012: ['puffed rice', 'pub:puffed-brown-rice'],
   A016: ['little millet', 'pub:little-millet-in-husk'],
   A017: ['kodo millet', 'pub:kodo-millet-in-husk'],
-  B017: ['whole peas', 'sr28:16085'],
+  B017: ['whole peas', 'pub:pea-whole-dry'],
   C020: ['fenugreek leaf', undefined],
   E017: ['dried date', 'sr28:09087'],
   H008: ['cress seed', undefined],
   H009: ['black sesame seed', 'sr28:12023'],
   H015: ['niger seed', undefined],
-  H019: ['safflower seed', 'sr28:12021'],
+  H019: ['safflower seed', 'pub:safflower-seed-in-hull'],
 };
 
 const OWN = 'enter its label as a food of your own';

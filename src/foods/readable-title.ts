@@ -5,18 +5,23 @@ const WORDS: Readonly<Record<string, string>> = {
   'W/': 'with',
   'WO/': 'without',
   'W/O': 'without',
+  ADD: 'added',
   AL: 'all',
   ALMD: 'almond',
   ALMDS: 'almonds',
   APPL: 'apple',
-  AUS: 'Australian',
   ARA: 'ARA',
+  AUS: 'Australian',
+  AUSTRALIAN: 'Australian',
   BBQ: 'barbecue',
   BEV: 'beverage',
+  BEVE: 'beverages',
+  BEVER: 'beverages',
   BF: 'beef',
   BKD: 'baked',
   BLD: 'boiled',
   BLK: 'black',
+  BNE: 'bone',
   BNL: 'boneless',
   BNLES: 'boneless',
   BNLESS: 'boneless',
@@ -25,19 +30,24 @@ const WORDS: Readonly<Record<string, string>> = {
   BRD: 'bread',
   BRKFST: 'breakfast',
   BRLD: 'broiled',
+  BRLED: 'broiled',
   BRN: 'brown',
   BRSD: 'braised',
   BRWN: 'brown',
   BTLD: 'bottled',
   BTTM: 'bottom',
   BTTRMLK: 'buttermilk',
+  CA: 'calcium',
   CAL: 'calorie',
   CHC: 'choice',
+  CHCK: 'chuck',
   CHICK: 'chicken',
+  CHINESE: 'Chinese',
   CHK: 'chuck',
   CHOC: 'chocolate',
   CHOIC: 'choice',
   CHOPD: 'chopped',
+  CHPS: 'chops',
   CHS: 'cheese',
   CINN: 'cinnamon',
   CKD: 'cooked',
@@ -46,13 +56,18 @@ const WORDS: Readonly<Record<string, string>> = {
   CNTR: 'center',
   COCNT: 'coconut',
   COMM: 'commercial',
+  COMMOD: 'commodity',
+  COMP: 'composite',
   CONC: 'concentrate',
   COND: 'condensed',
+  CP: 'cap',
   CRL: 'cereal',
   CRM: 'cream',
   DEHYD: 'dehydrated',
-  DK: 'dark',
   DHA: 'DHA',
+  DIL: 'diluted',
+  DK: 'dark',
+  DNUDED: 'denuded',
   DOM: 'domestic',
   DRK: 'drink',
   DRND: 'drained',
@@ -61,20 +76,26 @@ const WORDS: Readonly<Record<string, string>> = {
   DSSRT: 'dessert',
   ENR: 'enriched',
   EQ: 'equal',
+  EVAP: 'evaporated',
   EX: 'extra',
+  FD: 'food',
   FILT: 'filet',
   FLAV: 'flavor',
   FLR: 'flour',
   FORT: 'fortified',
+  FRNCHED: 'frenched',
   FRSH: 'fresh',
   FRSTD: 'frosted',
   FRSTNG: 'frosting',
   FRZ: 'frozen',
   FRZN: 'frozen',
+  FT: 'fat',
   GRDS: 'grades',
+  GREEK: 'Greek',
   GRLD: 'grilled',
   GRN: 'green',
   GRNS: 'greens',
+  GRSS: 'grass',
   H2O: 'water',
   HI: 'high',
   HTD: 'heated',
@@ -86,6 +107,7 @@ const WORDS: Readonly<Record<string, string>> = {
   INF: 'infant',
   INST: 'instant',
   ITAL: 'Italian',
+  ITALIAN: 'Italian',
   JR: 'junior',
   JUC: 'juice',
   KFC: 'KFC',
@@ -94,9 +116,11 @@ const WORDS: Readonly<Record<string, string>> = {
   LN: 'lean',
   LO: 'low',
   LOFAT: 'low-fat',
+  LON: 'loin',
   LRG: 'large',
   LT: 'light',
   MAYO: 'mayonnaise',
+  MCK: 'mock',
   MSHD: 'mashed',
   MXD: 'mixed',
   NA: 'sodium',
@@ -133,7 +157,9 @@ const WORDS: Readonly<Record<string, string>> = {
   SHK: 'shank',
   SHLDR: 'shoulder',
   SHRT: 'short',
+  SIMMRD: 'simmered',
   SIRL: 'sirloin',
+  SIRLN: 'sirloin',
   SKN: 'skin',
   SLN: 'solution',
   SML: 'small',
@@ -145,16 +171,20 @@ const WORDS: Readonly<Record<string, string>> = {
   SP: 'species',
   SPL: 'special',
   SPRD: 'spread',
+  SRLOIN: 'sirloin',
   STK: 'steak',
   STKS: 'steaks',
   STMD: 'steamed',
   STR: 'strained',
   STWD: 'stewed',
+  SWISS: 'Swiss',
   SWT: 'sweet',
   SWTND: 'sweetened',
   TODD: 'toddler',
   TSTD: 'toasted',
   UNCKD: 'uncooked',
+  UND: 'under',
+  UNDIL: 'undiluted',
   UNENR: 'unenriched',
   UNHTD: 'unheated',
   UNPREP: 'unprepared',
@@ -170,6 +200,19 @@ const WORDS: Readonly<Record<string, string>> = {
   YEL: 'yellow',
 };
 
+/** Words that mean something else beside certain others, put right before each word is read by itself. */
+const BESIDE: readonly (readonly [RegExp, string])[] = [
+  [/\bRED(?= (?:FAT|NA|SODIUM|SUGAR|CAL|CALORIE)\b)/g, 'REDUCED'],
+  [/\bSTKS\b(?<=\b(?:FISH|BREAD|BISCUIT|CHEESE|PRETZEL|CARROT|CELERY) STKS)/g, 'STICKS'],
+  [/\bVAR MEATS\b/g, 'VARIETY MEATS'],
+  [/\bL AND F\b/g, 'LN AND FAT'],
+  [/\bGRSS-FD\b/g, 'GRASS-FED'],
+  [/"(?=[A-Z])/g, '" '],
+];
+
+/** Vitamins keep their capitals: "vitamins A, B12 and D". */
+const VITAMINS = /\bvitamins? [a-ek]\d*(?:(?:,| and|, and) [a-ek]\d*)*\b/g;
+
 /**
  * "CARROTS,FRZ,CKD" becomes "Carrots, frozen, cooked". Words that the table does not shorten keep their letters, and so
  * does a title that is not in capitals: it is written out already.
@@ -177,13 +220,15 @@ const WORDS: Readonly<Record<string, string>> = {
  */
 export function readableTitle(title: string): string {
   if (/[a-z]/.test(title)) return title;
-  const words = title
+  const told = BESIDE.reduce((text, [pattern, means]) => text.replace(pattern, means), title);
+  const words = told
     .replace(/[,;](?=\S)/g, ', ')
     .replace(/\b(WO?\/O?)(?=[A-Z0-9])/g, '$1 ')
     .trim()
     .split(/\s+/)
     .map(readableWord)
-    .join(' ');
+    .join(' ')
+    .replace(VITAMINS, (list) => list.replace(/\b[a-ek]\d*\b/g, (name) => name.toUpperCase()));
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 

@@ -83,7 +83,7 @@ describe('a reference food', () => {
   it('is read from its shortened title where only release 28 has it', () => {
     expect(reference.get('sr28:11994')).toMatchObject({
       tableName: 'BROCCOLI, CHINESE, RAW',
-      name: 'Broccoli, chinese, raw',
+      name: 'Broccoli, Chinese, raw',
       suggestible: false,
     });
   });

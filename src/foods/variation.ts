@@ -19,6 +19,8 @@ import { variationBase, variationClass } from './variation-class.ts';
 export interface Variation {
   /** Sd as a part of the amount; for WATER as a part of sqrt(water x dry matter). */
   readonly cv: number;
+  /** The same for the middle one of the foods: half of them vary less. To judge whether two figures can be of one food. */
+  readonly usual: number;
   readonly source: string;
   /** Foods behind it. */
   readonly n: number;
@@ -28,6 +30,7 @@ interface Row {
   readonly of: string;
   readonly group: string;
   readonly n: number;
+  readonly median: number;
   readonly cv: number;
 }
 
@@ -47,6 +50,7 @@ export function variationOf(tag: Tag, group: string | undefined): Variation | un
   const what = isTag(row.of) ? nutrient(row.of).name.toLowerCase() : `${row.of} figures`;
   return {
     cv: row.cv,
+    usual: row.median,
     n: row.n,
     source: `variation of ${what} between samples, ${row.n} ${foods}, ${SOURCE}`,
   };

@@ -1,4 +1,6 @@
 /** USDA SR26 figures as printed: nitrogen factors, amino acids, fatty acids, starch and standard errors of named rows. */
+import { readFileSync } from 'node:fs';
+import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { loadReference } from '../../src/household/reference-file.ts';
 
@@ -52,6 +54,27 @@ describe('linoleic and alpha-linolenic acid', () => {
     ['sesame: the same', 'sr28:12023', { F18D2CN6: 21.375, F18D3N3: 0.376 }],
   ])('%s', (_, ref, printed) => {
     expect(food(ref).composition).toMatchObject(printed);
+  });
+
+  it('in plants that print both, linoleic acid is nearly all of 18:2', () => {
+    const table = (name: string) =>
+      gunzipSync(readFileSync(`tables/usda-sr26/${name}.tsv.gz`))
+        .toString()
+        .split('\n')
+        .map((line) => line.split('\t'));
+    const groups = new Map(table('foods').map(([id = '', group = '']) => [id, group]));
+    const acids = new Map<string, { sum?: number; n6?: number }>();
+    for (const [id = '', number, value] of table('nutrients')) {
+      if (!['200', '900', '1100', '1200', '1600', '2000'].includes(groups.get(id) ?? '')) continue;
+      if (number === '618') acids.set(id, { ...acids.get(id), sum: Number(value) });
+      if (number === '675') acids.set(id, { ...acids.get(id), n6: Number(value) });
+    }
+    const parts = [...acids.values()].flatMap(({ sum = 0, n6 }) =>
+      n6 !== undefined && sum > 0.05 ? [n6 / sum] : [],
+    );
+    expect(parts.length).toBe(42);
+    expect(Math.min(...parts)).toBeGreaterThan(0.95);
+    expect(Math.max(...parts)).toBeLessThanOrEqual(1);
   });
 
   it('of an animal food that prints the sums alone stay unknown: pork liver', () => {

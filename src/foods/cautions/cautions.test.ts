@@ -90,6 +90,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
   'Lentils, raw dry': ['low-lectin-pulses-raw'],
   'Red lentils, raw dry': ['low-lectin-pulses-raw'],
   'Split peas, raw dry': ['low-lectin-pulses-raw'],
+  'Whole peas, raw dry': ['low-lectin-pulses-raw'],
   'Chickpeas, raw dry': ['low-lectin-pulses-raw'],
   'Mung beans, raw dry': ['low-lectin-pulses-raw'],
   'Tomato, sun-dried': ['sun-dried-tomato'],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { NUTRIENTS } from '../../nutrition/nutrients.ts';
 import keeperFoods from './keeper-foods.json' with { type: 'json' };
 import publishedFoods from './published-foods.json' with { type: 'json' };
 
@@ -28,9 +29,14 @@ const published = publishedFoods as unknown as PublishedFood[];
 
 const GROUPS = ['seed', 'legume', 'vegetable', 'herb', 'animal', 'nut', 'fruit'];
 const FORMS = ['dry', 'fresh', 'cooked'];
-const REF = /^(sr28:\d{5}|ifct:[A-Z]\d{3}|pub:[a-z0-9-]+)$/;
+const REF = /^(sr28:\d{5}|pub:[a-z0-9-]+)$/;
 const GRAM_TAGS = ['WATER', 'PROCNT', 'FAT', 'ASH', 'FIBTG', 'FIBC', 'FIBND', 'FIBAD', 'CHOCDF'];
-const TAGS = [...GRAM_TAGS, 'CA', 'P', 'MG', 'K', 'NA', 'FE', 'ZN', 'CU', 'MN', 'SE', 'VITB12', 'ENERC_KCAL'];
+const AMINO_ACIDS = NUTRIENTS.filter((n) => n.group === 'amino acid').map((n): string => n.tag);
+const TAGS = [
+  ...GRAM_TAGS,
+  ...['CA', 'P', 'MG', 'K', 'NA', 'FE', 'ZN', 'CU', 'MN', 'SE', 'VITB12', 'ENERC_KCAL'],
+  ...AMINO_ACIDS,
+];
 const NEVER_FED =
   /\b(onion|garlic|leek|chives?|shallot|orange|lemon|lime|grapefruit|clementine|kumquat|avocado|chocolate|cocoa|rhubarb|almond|kidney bean)/i;
 
@@ -114,6 +120,9 @@ describe('published foods', () => {
       (['CA', 'P', 'MG', 'K', 'NA'] as const).reduce((sum, tag) => sum + (g[tag] ?? 0), 0) / 1000;
     // 5 % slack: the SR28 roselle record itself lists slightly more mineral than ash.
     if (g.ASH !== undefined) expect(mineralGrams).toBeLessThanOrEqual(g.ASH * 1.05);
+    const aminoAcids = AMINO_ACIDS.reduce((sum, tag) => sum + (g[tag] ?? 0), 0) / 1000;
+    // Each takes up a molecule of water when the protein is split: at most about a sixth more than the protein.
+    expect(aminoAcids).toBeLessThanOrEqual((g.PROCNT ?? 0) * 1.17);
     if (g.FIBTG !== undefined && g.FIBC !== undefined) {
       expect(g.FIBC).toBeLessThanOrEqual(g.FIBTG);
     }

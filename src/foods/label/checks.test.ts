@@ -177,7 +177,8 @@ describe('the reference tables themselves', () => {
     bounds: 0,
     // Cocoa, coffee, vinegar, sugar alcohols and the like, counted in a table without the rows of makers.
     energy: 11,
-    dried: 3.5,
+    // Dried fruit stewed again, and dried meat and fish of the Alaska Native tables that stay moist.
+    dried: 5.5,
   };
 
   it('seldom trip a check', () => {

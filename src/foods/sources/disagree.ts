@@ -5,7 +5,8 @@
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { onCrudeProtein } from '../crude-protein.ts';
 import { FIBRE_ESTIMATES } from '../fibre-ratio.ts';
-import { spreadOf, variationOf } from '../variation.ts';
+import { variationOf } from '../variation.ts';
+import { variationBase } from '../variation-class.ts';
 import type { FoodSource } from './source.ts';
 
 interface Disagreement {
@@ -21,8 +22,11 @@ interface Disagreement {
   readonly sentence: string;
 }
 
-/** Standard deviations of the difference beyond which two figures cannot both be right. */
-const LIMIT = 4;
+/**
+ * Standard deviations of the difference, as the middle food of its group varies, beyond which two figures cannot both
+ * be right.
+ */
+const LIMIT = 3.5;
 
 /** The same for two figures that stand in a usual slip's ratio: there the slip is likelier than chance. */
 const SLIP_LIMIT = 3;
@@ -189,12 +193,12 @@ function differenceOf(
 }
 
 function sdOf(source: FoodSource, tag: Tag, value: number, group: string | undefined): number {
-  return source.sd[tag] || spreadOf(value, tag, group);
+  return source.sd[tag] || variationOf(tag, group)!.usual * variationBase(tag, value);
 }
 
 function cvOf(source: FoodSource, tag: Tag, value: number, group: string | undefined): number {
   const sd = source.sd[tag];
-  return sd ? sd / value : variationOf(tag, group)!.cv;
+  return sd ? sd / value : variationOf(tag, group)!.usual;
 }
 
 /** Factors that bring as-fed figures of both to dry matter; 1 where a moisture is unknown. */
