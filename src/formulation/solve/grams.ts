@@ -6,7 +6,7 @@ import type { Row } from './bounds.ts';
 import type { CountBound } from './counting.ts';
 import { nearestSteps, type StepCount } from './nearest-steps.ts';
 import type { Curve } from './polytope.ts';
-import type { StepRow } from './steps-relaxation.ts';
+import type { StepRow } from './steps-proof.ts';
 import { AT_BOUND, STEPS_TOLERANCE, WHOLE_STEP } from './tolerances.ts';
 
 export interface GramsQuestion {
