@@ -33,8 +33,13 @@ export interface StepsQuestion {
   readonly planesAt: (steps: Float64Array, by: number) => StepRow[];
   /** Whether whole steps keep everything: rows, what is curved, what is counted, and what no row tells. */
   readonly keeps: (steps: Float64Array) => boolean;
-  /** Boxes that are looked at: until the first answer is found, and in all once there is one. */
-  readonly mostBoxes: { readonly toFind: number; readonly toProve: number };
+  readonly mostBoxes: BoxLimits;
+}
+
+/** Boxes that are looked at: in all while nothing is found, and in all once something is. */
+export interface BoxLimits {
+  readonly toFind: number;
+  readonly toProve: number;
 }
 
 export interface StepsFound {
