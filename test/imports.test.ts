@@ -66,6 +66,8 @@ const INNER_LOOPS = [
   'formulation/solve/outer-approximation.ts',
   'formulation/solve/polytope.ts',
   'formulation/solve/projection.ts',
+  'formulation/solve/steps-box.ts',
+  'formulation/solve/steps-proof.ts',
   'formulation/solve/steps-relaxation.ts',
   'formulation/solve/vectors.ts',
   'kitchen/weighing/batch-rules.ts',

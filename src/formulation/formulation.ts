@@ -148,7 +148,7 @@ export class Formulation {
     return found ? following(model, found, spans, this.notes()) : heldTooTight(model, pins, this.notes());
   }
 
-  /** Whole steps of the scale for given shares. */
+  /** Whole steps of the scale nearest to given shares, the rules kept whether the shares keep them or not. */
   grams(shares: Shares): WholeGrams {
     return weighMix(this.model, byColumn(this.model, shares));
   }

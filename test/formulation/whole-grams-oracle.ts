@@ -134,9 +134,12 @@ function stepsOf(
       const bound = rule[end];
       if (bound === undefined) continue;
       const on = rule.on ?? 'mix';
-      if ('group' in rule) add('mix', sign, (f) => ('group' in f && f.group === rule.group ? 100 : 0), bound);
-      else if ('food' in rule) add('mix', sign, (f) => (f.id === rule.food ? 100 : 0), bound);
-      else {
+      if ('group' in rule || 'food' in rule) {
+        // Shares are of the mix's foods alone, whatever they are a share of.
+        const counts = (f: Food) =>
+          'group' in rule ? 'group' in f && f.group === rule.group : f.id === rule.food;
+        add(on, sign, (f) => (foods.some((own) => own === f) && counts(f) ? 100 : 0), bound);
+      } else {
         // Content over what it is counted in: the weight, the dry matter, or the second amount; the row against 0.
         const top = (f: Food) => ('nutrient' in rule ? amount(f, rule.nutrient) : amount(f, rule.ratio[0]));
         const under = (f: Food) =>

@@ -142,10 +142,12 @@ export function drawGramsProblem(seed: number, most = 15): GramsProblem {
     const kind = random();
     if (kind < 0.13) {
       const group = pick(GROUPS);
+      const part = on === 'ration' ? 1 - fed : 1;
       rules.push({
         group,
+        on,
         ...window(
-          foods.reduce((s, f, i) => s + (f.group === group ? mix[i]! : 0), 0),
+          foods.reduce((s, f, i) => s + (f.group === group ? part * mix[i]! : 0), 0),
           0.1,
           100,
         ),

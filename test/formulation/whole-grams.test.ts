@@ -148,6 +148,12 @@ test('that there are none is said with its proof; a batch no step divides too', 
       'no whole steps of 5 g keep every rule in 50 g; weigh a larger batch or use a finer scale',
     grams_proof: { proven: true },
   });
+  // A food that must be fed beyond what its caution allows has no grams either, whatever shares are asked for.
+  const almonds = { id: 'almonds', name: 'Almonds', min: 60, composition: { PROCNT: 21 } };
+  const capped = formulated(problemOf({ foods: [...foods, almonds], cautions: 'apply' }), (f) =>
+    f.grams({ a: 20, b: 20, almonds: 60 }),
+  );
+  expect(capped).toMatchObject({ grams: null, grams_proof: { proven: true } });
   const odd = formulated(problemOf({ foods, batch_grams: 52, scale_step_grams: 5 }), (f) => f.solve());
   expect(odd).toMatchObject({ grams: null, grams_proof: { proven: true } });
 });

@@ -288,7 +288,7 @@ describe('corrections', () => {
 
 describe('tolerance of the next food', () => {
   test('within it the batch can be completed, a step outside it cannot', async () => {
-    const random = randomFrom(13);
+    const random = randomFrom(19);
     let ends = 0;
     for (let k = 0; k < TOLERANCES; k++) {
       const { batch, oracle, planned } = mixes[k % mixes.length]!;

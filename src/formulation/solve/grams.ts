@@ -4,9 +4,9 @@
  */
 import type { Row } from './bounds.ts';
 import type { CountBound } from './counting.ts';
-import { nearestSteps, type StepCount } from './nearest-steps.ts';
+import { type BoxLimits, nearestSteps, type StepCount } from './nearest-steps.ts';
 import type { Curve } from './polytope.ts';
-import type { StepRow } from './steps-relaxation.ts';
+import type { StepRow } from './steps-proof.ts';
 import { AT_BOUND, STEPS_TOLERANCE, WHOLE_STEP } from './tolerances.ts';
 
 export interface GramsQuestion {
@@ -23,6 +23,8 @@ export interface GramsQuestion {
   readonly curves?: readonly Curve[];
   /** Counting bounds that `holds` asks for. */
   readonly counts?: readonly CountBound[];
+  /** Where less will do than a proof up to 15 foods. */
+  readonly mostBoxes?: BoxLimits;
 }
 
 /** `least`: no whole steps that keep the rules have a lower sum of squares, in steps. */
@@ -58,7 +60,7 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
   const toSteps = (percent: number) => (percent / 100) * total;
   const up = (percent: number) => Math.ceil(toSteps(percent) - WHOLE_STEP);
   const back = (steps: Float64Array) => steps.map((k) => (100 * k) / total);
-  const mostBoxes = shares.length <= FEW_FOODS ? MOST_BOXES : MOST_BOXES_OF_MANY;
+  const { mostBoxes = shares.length <= FEW_FOODS ? MOST_BOXES : MOST_BOXES_OF_MANY } = question;
   const found = nearestSteps({
     target: Float64Array.from(shares, toSteps),
     low: Float64Array.from(lower, up),

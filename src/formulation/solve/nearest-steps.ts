@@ -5,7 +5,9 @@
  * best, anything could be.
  */
 import { Heap } from './heap.ts';
-import { type StepBasis, type StepRow, StepsRelaxation } from './steps-relaxation.ts';
+import { StepsBox } from './steps-box.ts';
+import type { StepRow } from './steps-proof.ts';
+import { type StepBasis, StepsRelaxation } from './steps-relaxation.ts';
 
 /** One counting rule: at least `number` of the columns with `atLeast` steps, or at most `number` with any. */
 export interface StepCount {
@@ -31,8 +33,13 @@ export interface StepsQuestion {
   readonly planesAt: (steps: Float64Array, by: number) => StepRow[];
   /** Whether whole steps keep everything: rows, what is curved, what is counted, and what no row tells. */
   readonly keeps: (steps: Float64Array) => boolean;
-  /** Boxes that are looked at: until the first answer is found, and in all once there is one. */
-  readonly mostBoxes: { readonly toFind: number; readonly toProve: number };
+  readonly mostBoxes: BoxLimits;
+}
+
+/** Boxes that are looked at: in all while nothing is found, and in all once something is. */
+export interface BoxLimits {
+  readonly toFind: number;
+  readonly toProve: number;
 }
 
 export interface StepsFound {
@@ -80,7 +87,11 @@ class Search {
   constructor(question: StepsQuestion) {
     this.question = question;
     this.n = question.target.length;
-    this.relaxation = new StepsRelaxation(question.target, question.total, question.least, question.rows);
+    this.relaxation = new StepsRelaxation(
+      new StepsBox(question.target, question.least),
+      question.total,
+      question.rows,
+    );
   }
 
   run(): StepsFound {
@@ -149,7 +160,7 @@ class Search {
       high[first.column] = first.to;
       this.trim(low, high);
       if (!this.narrow(low, high)) return undefined;
-      relaxation.box(low, high);
+      relaxation.narrow(low, high);
     }
   }
 

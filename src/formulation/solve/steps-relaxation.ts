@@ -4,17 +4,12 @@
  * Without rules its least is already whole; with rules no more foods are broken than rules stand at their bound. That
  * makes its least a far better bound than that of the smooth square.
  *
- * A dual simplex method over bounded columns, which passes a column from piece to piece as long as that pays (the
- * long-step rule: Fourer 1994, Management Science 40:1610-1625). What it claims is checked against the rows themselves: a bound
- * is worked out anew from the prices of the rows, and holds whatever they are (Lagrange); that there is none is a sum
- * of rows that nothing in the box can keep (Farkas).
+ * A dual simplex method over bounded columns, which passes a column from piece to piece as long as that pays (its
+ * long-step rule). What it claims is proven from the rows themselves: see steps-proof.ts.
  */
 
-/** `a . k >= h` over whole steps, scaled so that the largest |a| is 1. */
-export interface StepRow {
-  readonly a: Float64Array;
-  readonly h: number;
-}
+import type { StepsBox } from './steps-box.ts';
+import { noneKeeps, pricedBound, type StepRow, type WeightedRow } from './steps-proof.ts';
 
 /** What a search keeps of a relaxation that it wants to go on from. */
 export interface StepBasis {
@@ -51,11 +46,8 @@ export class StepsRelaxation {
   readonly saving: Float64Array;
   /** Least sum of squares in the box, or less. */
   bound = Number.NEGATIVE_INFINITY;
-  readonly low: Float64Array;
-  readonly high: Float64Array;
   private readonly n: number;
-  private readonly target: Float64Array;
-  private readonly least: Float64Array;
+  private readonly box: StepsBox;
 
   // The dictionary: each basic variable as a constant and a sum over the columns. Foods are 0 to n - 1, what row r has
   // to spare is n + r.
@@ -73,19 +65,13 @@ export class StepsRelaxation {
   private readonly price: Float64Array;
   private readonly trial: Float64Array;
 
-  /**
-   * @param target steps, any fineness @param total steps in all
-   * @param least steps that a food has where it has any
-   */
-  constructor(target: Float64Array, total: number, least: Float64Array, rows: readonly StepRow[]) {
-    this.n = target.length;
-    this.target = target;
-    this.least = least;
+  /** @param box is the relaxation's own from now on @param total steps in all */
+  constructor(box: StepsBox, total: number, rows: readonly StepRow[]) {
+    this.n = box.target.length;
+    this.box = box;
     this.rows = [{ a: new Float64Array(this.n).fill(1), h: total }, ...rows];
     this.x = new Float64Array(this.n);
     this.saving = new Float64Array(this.n);
-    this.low = new Float64Array(this.n);
-    this.high = new Float64Array(this.n);
     this.column = new Int32Array(this.n);
     this.at = new Float64Array(this.n);
     this.price = new Float64Array(this.n);
@@ -99,22 +85,22 @@ export class StepsRelaxation {
     for (const list of [this.basic, this.constant, this.value, this.pieceLow, this.pieceHigh, this.cost])
       list.length = 0;
     for (let j = 0; j < n; j++) this.column[j] = j;
-    this.low.set(low);
-    this.high.set(high);
+    this.box.low.set(low);
+    this.box.high.set(high);
     if (basis) {
       this.at.set(basis.at);
       for (const r of basis.tight) this.bringIn(r);
       for (const food of basis.basics) this.bringBack(food);
     } else {
-      for (let j = 0; j < n; j++) this.at[j] = this.nearest(j, this.target[j]!);
+      for (let j = 0; j < n; j++) this.at[j] = this.box.nearest(j, this.box.target[j]!);
     }
-    this.box(low, high);
+    this.narrow(low, high);
   }
 
   /** Narrows the box; what stands outside goes to its edge. */
-  box(low: Float64Array, high: Float64Array): void {
-    this.low.set(low);
-    this.high.set(high);
+  narrow(low: Float64Array, high: Float64Array): void {
+    this.box.low.set(low);
+    this.box.high.set(high);
     for (let j = 0; j < this.n; j++) this.at[j] = Math.min(high[j]!, Math.max(low[j]!, this.at[j]!));
     for (let i = 0; i < this.basic.length; i++) {
       const j = this.basic[i]!;
@@ -187,8 +173,8 @@ export class StepsRelaxation {
 
   /** How far a food may lie from the best of the last bound and stay under the cutoff: its steps, from and to. */
   within(j: number, cutoff: number): readonly [number, number] {
-    const middle = this.target[j]! + this.saving[j]! / 2;
-    const off = this.nearest(j, middle) - middle;
+    const middle = this.box.target[j]! + this.saving[j]! / 2;
+    const off = this.box.nearest(j, middle) - middle;
     const reach = Math.sqrt(Math.max(0, cutoff - this.bound) + off * off) + 1e-9;
     return [Math.ceil(middle - reach), Math.floor(middle + reach)];
   }
@@ -199,7 +185,7 @@ export class StepsRelaxation {
    * @param moves false: only asks what it costs @returns the cost; infinite where nothing brings i there
    */
   private walk(i: number, edge: number, sign: 1 | -1, moves: boolean): number {
-    const { n, trial, column } = this;
+    const { n, trial, column, box } = this;
     const row = this.table[i]!;
     const own = this.basic[i]!;
     let missing = sign * (edge - this.value[i]!);
@@ -220,8 +206,7 @@ export class StepsRelaxation {
         let t: number;
         if (id < n) {
           const k = trial[q]!;
-          t =
-            w > 0 ? (this.slopeUp(id, k) + this.price[q]!) / w : (this.slopeDown(id, k) + this.price[q]!) / w;
+          t = w > 0 ? (box.slopeUp(id, k) + this.price[q]!) / w : (box.slopeDown(id, k) + this.price[q]!) / w;
         } else {
           if (id === n || w < 0) continue;
           t = this.price[q]! / w;
@@ -237,7 +222,7 @@ export class StepsRelaxation {
       // The piece below or above is open too, unless the food is asked to come to this very edge.
       if (moves && own < n) {
         const t =
-          sign > 0 ? this.cost[i]! - this.slopeDown(own, edge) : this.slopeUp(own, edge) - this.cost[i]!;
+          sign > 0 ? this.cost[i]! - box.slopeDown(own, edge) : box.slopeUp(own, edge) - this.cost[i]!;
         if (t < best) {
           best = Math.max(t, reached);
           self = true;
@@ -247,14 +232,14 @@ export class StepsRelaxation {
       gain += (best - reached) * missing;
       reached = best;
       if (self) {
-        const on = sign > 0 ? this.before(own, edge) : this.after(own, edge);
+        const on = sign > 0 ? box.before(own, edge) : box.after(own, edge);
         missing -= Math.abs(on - edge);
         if (missing <= 0) {
           if (moves) {
             this.stand(trial);
             this.pieceLow[i] = Math.min(on, edge);
             this.pieceHigh[i] = Math.max(on, edge);
-            this.cost[i] = on + edge - 2 * this.target[own]!;
+            this.cost[i] = box.slope(own, on, edge);
           }
           return gain;
         }
@@ -264,7 +249,7 @@ export class StepsRelaxation {
       const id = column[who]!;
       if (id < n) {
         const k = trial[who]!;
-        const on = sign * row[who]! > 0 ? this.after(id, k) : this.before(id, k);
+        const on = sign * row[who]! > 0 ? box.after(id, k) : box.before(id, k);
         missing -= size * Math.abs(on - k);
         if (missing > 0) {
           trial[who] = on;
@@ -288,7 +273,7 @@ export class StepsRelaxation {
 
   /** Basic variable i leaves to an edge, a column enters on the piece that it was about to pass. */
   private pivot(i: number, q: number, sign: 1 | -1, edge: number): void {
-    const { n } = this;
+    const { n, box } = this;
     const enters = this.column[q]!;
     const leaves = this.basic[i]!;
     const up = sign * this.table[i]![q]! > 0;
@@ -296,10 +281,10 @@ export class StepsRelaxation {
     if (leaves < n) this.at[leaves] = edge;
     if (enters < n) {
       const k = this.at[enters]!;
-      const on = up ? this.after(enters, k) : this.before(enters, k);
+      const on = up ? box.after(enters, k) : box.before(enters, k);
       this.pieceLow[i] = Math.min(k, on);
       this.pieceHigh[i] = Math.max(k, on);
-      this.cost[i] = k + on - 2 * this.target[enters]!;
+      this.cost[i] = box.slope(enters, k, on);
     } else {
       this.pieceLow[i] = 0;
       this.pieceHigh[i] = Number.POSITIVE_INFINITY;
@@ -429,78 +414,33 @@ export class StepsRelaxation {
     return which;
   }
 
-  /** The bound that the rows' prices prove: each food by itself at its best, for the price of the rows. */
+  /** The bound that the rows' prices prove. */
   private lagrange(): number {
-    const { n, saving } = this;
-    saving.fill(0);
-    let bound = 0;
-    for (let q = 0; q < n; q++) {
-      const r = this.column[q]! - n;
-      if (r < 0) continue;
-      const price = r === 0 ? this.price[q]! : Math.max(0, this.price[q]!);
-      if (price === 0) continue;
-      const { a, h } = this.rows[r]!;
-      bound += price * h;
-      for (let j = 0; j < n; j++) saving[j]! += price * a[j]!;
-    }
-    for (let j = 0; j < n; j++) {
-      const k = this.nearest(j, this.target[j]! + saving[j]! / 2);
-      bound += (k - this.target[j]!) ** 2 - saving[j]! * k;
-    }
-    this.bound = bound;
-    return bound;
+    this.bound = pricedBound(
+      this.box,
+      this.weights((q) => this.price[q]!),
+      this.saving,
+    );
+    return this.bound;
   }
 
   /** Whether row i, which nothing brings to its edge, proves that no steps in the box keep the rows. */
   private farkas(i: number, sign: 1 | -1): boolean {
-    const { n } = this;
-    const sum = new Float64Array(n);
-    let most = 0;
-    let weight = 0;
-    const add = (r: number, factor: number) => {
-      if (factor === 0) return;
-      const { a, h } = this.rows[r]!;
-      for (let j = 0; j < n; j++) sum[j]! += factor * a[j]!;
-      most -= factor * h;
-      weight += Math.abs(factor);
-    };
-    for (let q = 0; q < n; q++) {
-      const r = this.column[q]! - n;
-      if (r < 0) continue;
-      const factor = -sign * this.table[i]![q]!;
-      add(r, r === 0 ? factor : Math.max(0, factor));
+    const row = this.table[i]!;
+    const weights = this.weights((q) => -sign * row[q]!);
+    const own = this.rows[this.basic[i]! - this.n];
+    if (own) weights.push({ row: own, weight: sign });
+    return noneKeeps(this.box, weights);
+  }
+
+  /** The rows that stand at their bound, each weighted by its column; a weight that may not be negative is 0 at least. */
+  private weights(of: (q: number) => number): WeightedRow[] {
+    const list: WeightedRow[] = [];
+    for (let q = 0; q < this.n; q++) {
+      const r = this.column[q]! - this.n;
+      const row = r < 0 ? undefined : this.rows[r];
+      if (row) list.push({ row, weight: r === 0 ? of(q) : Math.max(0, of(q)) });
     }
-    if (this.basic[i]! >= n) add(this.basic[i]! - n, sign);
-    for (let j = 0; j < n; j++) most += sum[j]! * (sum[j]! > 0 ? this.high[j]! : this.low[j]!);
-    return most < -1e-9 * Math.max(1, weight);
-  }
-
-  /** Steps in the box nearest to a place on the line of a food. */
-  private nearest(j: number, place: number): number {
-    const low = this.low[j]!;
-    const high = this.high[j]!;
-    const k = Math.min(high, Math.max(low, Math.round(place)));
-    const least = this.least[j]!;
-    if (k <= 0 || k >= least) return k;
-    if (low > 0) return least;
-    if (high < least) return 0;
-    return place > least / 2 ? least : 0;
-  }
-
-  private after(j: number, k: number): number {
-    return k === 0 ? Math.max(1, this.least[j]!) : k + 1;
-  }
-
-  private before(j: number, k: number): number {
-    return k <= this.least[j]! ? 0 : k - 1;
-  }
-
-  /** What one step more costs at k; infinite where the box ends. */
-  private slopeUp(j: number, k: number): number {
-    return k >= this.high[j]! ? Number.POSITIVE_INFINITY : this.after(j, k) + k - 2 * this.target[j]!;
-  }
-
-  private slopeDown(j: number, k: number): number {
-    return k <= this.low[j]! ? Number.NEGATIVE_INFINITY : this.before(j, k) + k - 2 * this.target[j]!;
+    return list;
   }
 }

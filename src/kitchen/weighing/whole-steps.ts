@@ -20,6 +20,9 @@ export interface StepsQuestion {
   readonly holds: (grams: ArrayLike<number>) => boolean;
 }
 
+/** At the scale an answer in time is worth more than one that is proven the nearest. */
+const MOST_BOXES = { toFind: 4000, toProve: 400 };
+
 /** Columns to which steps are added, with the steps that each may get. */
 interface Grid {
   readonly columns: readonly number[];
@@ -104,6 +107,7 @@ export function keptSteps(
           return plane && toParts(plane);
         },
       })),
+    mostBoxes: MOST_BOXES,
   });
   if ('conflict' in answer) return undefined;
   return nearer(question, poured(question, columns, answer.steps), target);
