@@ -50,7 +50,7 @@ const MUST: Names = {
   caffeine: `coffee grounds | cofee | Kaffee | café moulu | koffie | tea, green | green tea (leaves) | tea leaves | thé vert | thee | té verde
     | Grüntee | Schwarzer Tee`,
   'stone-fruit-kernels': `apricot kernels | kernels, apricot | apricot (kernels) | kernels of apricots | apricot stones | peach stones | Aprikosenkerne
-    | Kerne von Aprikosen | noyaux d'abricot | noyaux d'abricots | noyaux de cerises | abrikozenpitten | kersenpitten | huesos de cereza
+    | Kerne von Aprikosen | noyaux d'abricot | noyaux d'abricots | noyaux de cerises | abrikozenpitten | kersenpitten | apricots with stones | Kirschen mit Stein | huesos de cereza
     | huesos de albaricoque | cherry pits | plum stones | aprikot kernels | Kirschkerne | Pfirsichsteine`,
   'stone-fruit': `cherries | cherries, fresh | plums, ripe | Kirschen | Pflaumen, frisch | Süßkirschen | cerises | pêches fraîches | kersen | perziken
     | cerezas | melocotones frescos | abricots frais | peachs | aprikots | nectarines`,
@@ -75,7 +75,7 @@ const MUST: Names = {
   salt: `salt | sea salt | sel | zout | sal | Salz`,
   'salted-or-oil-roasted': `salted peanuts | peanuts, salted | peanuts (salted) | gesalzene Erdnüsse | Erdnüsse, gesalzen | cacahuètes salées
     | gezouten noten | cacahuetes salados | fried onions`,
-  'peanut-raw': `peanuts | peanuts, roasted | pea nut or penuts and peanutts | Erdnüsse, geröstet | cacahuètes | pinda's | cacahuetes`,
+  'peanut-raw': `peanuts | peanuts, roasted | pea nut or penuts and peanutts | Erdnüsse, geröstet | cacahuètes | pinda's | cacahuetes | neither sweetened nor salted peanuts | weder gesalzene noch geröstete Erdnüsse`,
   macadamia: `macadamia | macadamia nuts | macademia nuts | Makadamia | Macadamianüsse | noix de macadamia`,
   nutmeg: `nutmeg | nutmeg, ground | Muskatnuss | noix de muscade | nootmuskaat | nuez moscada`,
   'wild-mushroom': `mushrooms, dried | mushroms | Champignons | champiñones | paddenstoelen | Steinpilze getrocknet`,
@@ -110,7 +110,7 @@ const MUST_NOT: Names = {
     | neither onion nor garlic | contains neither garlic nor onion | weder Zwiebel noch Knoblauch | ohne Zwiebel und Knoblauch | ohne: Zwiebel, Lauch
     | keine Zwiebeln | enthält keinen Knoblauch | sans oignon ni ail | ni oignon ni ail | ne contient pas d'oignon | zonder ui | zonder ui of knoflook
     | geen ui, geen knoflook | sin cebolla ni ajo | ni cebolla ni ajo | no contiene cebolla | garlic mustard | mustard, garlic
-    | Knoblauchsrauke | union | leak | hives | does not contain onion | vrij van ui | libre de ajo | exempt d'ail`,
+    | Knoblauchsrauke | union | leak | hives | does not contain onion | vrij van ui | free from: onion; garlic | onion: none | zwiebel-frei | not containing onion | noch ui noch knoflook | libre de ajo | exempt d'ail`,
   almond: `tiger almond | earth almonds | Erdmandeln | almond milk | milk, almond | lait d'amande`,
   'bitter-almond': `almonds | bitter melon, almonds | sweet almonds`,
   'acorn-and-horse-chestnut': `chestnut | sweet chestnuts | chestnut, dried | Esskastanien | châtaignes | castañas | water chestnuts`,
