@@ -78,7 +78,7 @@ const MUST: Names = {
   'peanut-raw': `peanuts | peanuts, roasted | pea nut or penuts and peanutts | Erdnüsse, geröstet | cacahuètes | pinda's | cacahuetes | neither sweetened nor salted peanuts | weder gesalzene noch geröstete Erdnüsse`,
   macadamia: `macadamia | macadamia nuts | macademia nuts | Makadamia | Macadamianüsse | noix de macadamia`,
   nutmeg: `nutmeg | nutmeg, ground | Muskatnuss | noix de muscade | nootmuskaat | nuez moscada`,
-  'wild-mushroom': `mushrooms, dried | mushroms | Champignons | champiñones | paddenstoelen | Steinpilze getrocknet`,
+  'wild-mushroom': `wild mushrooms, dried | mushrooms, wild | wild mushroms | Steinpilze getrocknet | Waldpilze | chanterelles | toadstools`,
   chilli: `chilli flakes | chillies, dried | chili | Chilipulver | piment séché | chilipeper | guindilla seca | cayenne pepper | jalapenos`,
   'acorn-and-horse-chestnut': `horse chestnut | chestnuts, horse | horse-chestnuts | Rosskastanien | marrons d'Inde | paardenkastanjes
     | castañas de Indias | acorns | Eicheln`,
@@ -134,14 +134,14 @@ const MUST_NOT: Names = {
 };
 
 /** Names that run into no caution at all. */
-const NONE = `oats | Hafer | avoine | haver | avena | rolled oats | porridge oats | linden blossom | linseed bread-free | pear | pears, fresh | dried carrots
+const NONE = `oats | Hafer | avoine | haver | avena | rolled oats | porridge oats | linden blossom | pear | pears, fresh | dried carrots
   | Möhren, getrocknet | carottes séchées | gedroogde wortel | zanahoria seca | chocolate mint | apple mint, dried | garlic mustard | lemon balm
   | Melisse | salad burnet | marigold petals | Ringelblumen | pissenlit séché | mealworms, dried | getrocknete Mehlwürmer | vers de farine
   | sunflower seeds | Sonnenblumenkerne | zonnebloempitten | pipas de girasol | pumpkin seeds | Kürbiskerne | graines de courge | millet | Hirse
-  | mijo | quinoa | buckwheat | Buchweizen | sarrasin | boekweit | clover | timothy hay | Wiesenheu | foin | hooi | heno | camomile flowers
+  | mijo | teff | buckwheat | Buchweizen | sarrasin | boekweit | clover | timothy hay | Wiesenheu | foin | hooi | heno | camomile flowers
   | Kamille | rose hips | Hagebutten | églantier | rozenbottel | escaramujo | nettle leaves | Brennnessel | ortie | brandnetel | hazelnuts
   | walnuts | Walnüsse | noix | nueces | cucumber | Gurke | courgette | celery | sesame | barley | wheat | Weizen | blé | tarwe | trigo | rice
-  | peppers, sweet | sweet potato, cooked | Brazil nuts shelled`;
+  | peppers, sweet | sweet potato, cooked`;
 
 const idsOf = (name: string) => cautionsFor({ name }).map((hit) => hit.caution.id);
 const split = (list: string) => list.split('|').map((name) => name.trim().replace(/\s+/g, ' '));
