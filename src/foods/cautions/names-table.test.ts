@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { cautionsFor } from './find.ts';
+import { REAL_WORDS } from './names.ts';
 
 type Names = Readonly<Record<string, string>>;
 
@@ -169,5 +170,55 @@ describe('names that must not', () => {
   });
   it.each(split(NONE))('%s', (name) => {
     expect(idsOf(name)).toEqual([]);
+  });
+});
+
+/** Words in which every slip of one kind is tried: a letter doubled, left out, or swapped with the next; the first stays. */
+const SLIPS: Names = {
+  'onion-family':
+    'garlic | shallot | zwiebel | knoblauch | schnittlauch | oignon | ciboulette | knoflook | cebolla',
+  avocado: 'avocado | aguacate',
+  chocolate: 'chocolate | schokolade | chocolat | chocolade',
+  rhubarb: 'rhubarb | rhabarber | rhubarbe | rabarber | ruibarbo',
+  macadamia: 'macadamia',
+  'high-oxalate-leaves': 'spinach | spinazie | espinaca',
+  'added-sugar': 'molasses | melasse | glucose',
+  xylitol: 'xylitol',
+  'deadly-nightshade': 'belladonna | tollkirsche',
+  foxglove: 'foxglove | fingerhut',
+};
+
+function slipsOf(word: string): string[] {
+  return [...word].flatMap((letter, i) => {
+    if (i === 0) return [word[0] + word];
+    const [before, after] = [word.slice(0, i), word.slice(i + 1)];
+    return [
+      before + letter + letter + after,
+      before + after,
+      before + after.slice(0, 1) + letter + after.slice(1),
+    ];
+  });
+}
+
+describe('slips', () => {
+  it.each(rows(SLIPS))('%s: every one in %s', (id, word) => {
+    const missed = slipsOf(word).filter((slip) => !REAL_WORDS.has(slip) && !idsOf(slip).includes(id));
+    expect(missed).toEqual([]);
+  });
+
+  it('are no slips where they make another word, or where the word is short', () => {
+    for (const name of [
+      'leak',
+      'union',
+      'hives',
+      'pear',
+      'melisse',
+      'curry',
+      'spinal',
+      'shallow',
+      'parley',
+      'coffer',
+    ])
+      expect(idsOf(name), name).toEqual([]);
   });
 });

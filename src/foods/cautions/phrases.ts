@@ -160,9 +160,11 @@ class Vocabulary {
   }
 
   knows(word: string): boolean {
-    if (this.#known.has(word)) return true;
-    const parts = [...(this.#parts.get(word.slice(0, KEY)) ?? []), ...(this.#parts.get('') ?? [])];
-    return parts.some((part) => part.fits(word, word));
+    return this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY)) || this.#fitsPart(word, '');
+  }
+
+  #fitsPart(word: string, key: string): boolean {
+    return this.#parts.get(key)?.some((part) => part.fits(word, word)) ?? false;
   }
 
   /** The words that a token may stand for: as printed, without a "dried" in front, and rid of slips. */
@@ -174,15 +176,20 @@ class Vocabulary {
     return read;
   }
 
+  #makeSpellers(): readonly Speller[] {
+    const states = tellingStates().map((state) => [state, state] as const);
+    return [new Speller([...this.#meant, ...states]), new Speller(this.#begun, true)];
+  }
+
   #readingsOf(word: string): readonly string[] {
     if (word.length < 4 || /\d/.test(word)) return [word];
-    if (this.knows(word)) return [word];
+    // A word of which only the end is known may still be a slip of a longer one: "tolkirsche".
+    if (this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY))) return [word];
     const compound = restOfCompound(word);
     if (compound && this.knows(compound.rest))
       return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
     if (this.#real.has(word) || onlyDescribes(word)) return [word];
-    const states = tellingStates().map((state) => [state, state] as const);
-    this.#spellers ??= [new Speller([...this.#meant, ...states]), new Speller(this.#begun, true)];
+    this.#spellers ??= this.#makeSpellers();
     const found = this.#spellers.flatMap((speller) => speller.meant(word));
     const least = Math.min(...found.map(({ cost }) => cost));
     return [word, ...found.filter(({ cost }) => cost === least).map((meant) => meant.word)];
