@@ -46,6 +46,8 @@ interface Compiled<T> extends Phrase<T> {
 interface Read {
   readonly token: Token;
   readonly words: readonly string[];
+  /** Compounds that it makes with its neighbour, for what is looked for, not for what takes a find away. */
+  readonly joined: readonly string[];
   /** Counts the stretches between commas and brackets. */
   readonly stretch: number;
 }
@@ -79,7 +81,7 @@ export function phraseFinder<T>(
   const vocabulary = new Vocabulary(realWords);
   for (const phrase of phrases) {
     const compiled = compile(phrase);
-    for (const part of compiled.parts) vocabulary.add(part, phrase.strict ?? false);
+    for (const part of compiled.parts) vocabulary.add(part, phrase);
     const anchor = compiled.parts[compiled.anchor];
     if (anchor?.begins) add(beginnings, anchor.bare.slice(0, KEY), compiled);
     else if (anchor?.ends)
@@ -88,11 +90,11 @@ export function phraseFinder<T>(
     else for (const form of anchor?.forms ?? []) add(whole, form, compiled);
   }
   return (tokens) => {
-    const reads = readAll(tokens, vocabulary);
+    const reads = readAll(tokens, vocabulary, acrossCommas);
     const hits: PhraseHit<T>[] = [];
-    for (const [i, { words }] of reads.entries()) {
+    for (const [i, { words, joined }] of reads.entries()) {
       const tried = new Set<Compiled<T>>();
-      for (const word of words)
+      for (const word of [...words, ...joined])
         for (const list of [
           whole.get(word),
           beginnings.get(word.slice(0, KEY)),
@@ -140,6 +142,8 @@ function compile<T>(phrase: Phrase<T>): Compiled<T> {
 /** The words a finder knows, and what a word it does not know may be a slip of. */
 class Vocabulary {
   readonly #known = new Set<string>();
+  /** Whole words of German and Dutch. */
+  readonly #compounds = new Set<string>();
   readonly #parts = new Map<string, Part[]>();
   readonly #meant: (readonly [word: string, base: string])[] = [];
   readonly #begun: (readonly [word: string, base: string])[] = [];
@@ -151,16 +155,32 @@ class Vocabulary {
     this.#real = real;
   }
 
-  add(part: Part, strict: boolean): void {
+  add(part: Part, { language, strict }: Phrase<unknown>): void {
     if (part.begins || part.ends) add(this.#parts, part.begins ? part.bare.slice(0, KEY) : '', part);
     else for (const form of part.forms) this.#known.add(form);
+    if (language === 'de' || language === 'nl') for (const form of part.forms) this.#compounds.add(form);
     if (strict || (onlyDescribes(part.bare) && !isAdjective(part.bare))) return;
     if (part.begins && part.bare.length > 5) this.#begun.push([part.bare, part.bare]);
     if (!part.ends) for (const form of part.forms) this.#meant.push([form, part.bare]);
   }
 
   knows(word: string): boolean {
-    return this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY)) || this.#fitsPart(word, '');
+    return this.names(word) || this.#fitsPart(word, '');
+  }
+
+  /** Whether two words written as one are a word of German or Dutch, or begin as one that reaches into the second. */
+  joins(word: string, front: number): boolean {
+    if (this.#compounds.has(word)) return true;
+    return (
+      this.#parts
+        .get(word.slice(0, KEY))
+        ?.some((part) => part.bare.length > front && part.fits(word, word)) ?? false
+    );
+  }
+
+  /** Whether a word is known as a whole or by its beginning. */
+  names(word: string): boolean {
+    return this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY));
   }
 
   #fitsPart(word: string, key: string): boolean {
@@ -184,7 +204,7 @@ class Vocabulary {
   #readingsOf(word: string): readonly string[] {
     if (word.length < 4 || /\d/.test(word)) return [word];
     // A word of which only the end is known may still be a slip of a longer one: "tolkirsche".
-    if (this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY))) return [word];
+    if (this.names(word)) return [word];
     const compound = restOfCompound(word);
     if (compound && this.knows(compound.rest))
       return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
@@ -196,12 +216,44 @@ class Vocabulary {
   }
 }
 
-function readAll(tokens: readonly Token[], vocabulary: Vocabulary): Read[] {
+function readAll(tokens: readonly Token[], vocabulary: Vocabulary, acrossCommas: boolean): Read[] {
   let stretch = 0;
-  return tokens.map((token, i) => {
+  const reads = tokens.map((token, i) => {
     if (i > 0 && token.apart) stretch++;
-    return { token, words: vocabulary.readingsOf(token), stretch };
+    return { token, words: vocabulary.readingsOf(token), joined: [] as readonly string[], stretch };
   });
+  for (const [i, read] of reads.entries()) read.joined = joinedWords(reads, i, acrossCommas, vocabulary);
+  return reads;
+}
+
+/**
+ * German and Dutch compounds that a text writes apart: "Kidney-Bohnen", "Aprikosen Kerne", "Kerne von Aprikosen",
+ * "Bohnen (Kidney)". Most of them are no words; the vocabulary tells.
+ */
+function joinedWords(
+  reads: readonly Read[],
+  i: number,
+  acrossCommas: boolean,
+  vocabulary: Vocabulary,
+): readonly string[] {
+  let j = i + 1;
+  while (reads[j] && LINKS.has(reads[j]?.token.word ?? '') && !reads[j]?.token.apart) j++;
+  const [one, other] = [reads[i], reads[j]];
+  if (!one || !other) return [];
+  const [first, second] = [one.token.word, other.token.word];
+  if (!other.token.apart)
+    return j === i + 1 ? compounds(first, second, vocabulary) : compounds(second, first, vocabulary);
+  const alone = acrossCommas && j === i + 1 && wholeStretch(reads, i, [i]) && wholeStretch(reads, j, [j]);
+  return alone ? compounds(second, first, vocabulary) : [];
+}
+
+/** Two words as one, with the letters that may join them, where the vocabulary has it. */
+function compounds(front: string, back: string, vocabulary: Vocabulary): readonly string[] {
+  if (front.length < KEY || back.length < KEY) return [];
+  const bare = front.replace(/en?$/, '');
+  return [front, `${front}n`, `${front}s`, bare, `${bare}en`].flatMap((start) =>
+    vocabulary.joins(start + back, start.length) ? [start + back] : [],
+  );
 }
 
 function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], tokens: readonly Token[]) {
@@ -215,8 +267,11 @@ function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], token
   };
 }
 
-function fits(part: Part | undefined, read: Read | undefined): boolean {
-  return read?.words.some((word) => part?.fits(word, read.token.accented)) ?? false;
+function fits({ parts, strict }: Compiled<unknown>, at: number, read: Read | undefined): boolean {
+  const part = parts[at];
+  if (!part || !read) return false;
+  const fit = (word: string) => part.fits(word, read.token.accented);
+  return read.words.some(fit) || (!strict && read.joined.some(fit));
 }
 
 /** The tokens that make up a phrase whose anchor is a given token; undefined where it is not there. */
@@ -226,11 +281,11 @@ function placesOf<T>(
   i: number,
   acrossCommas: boolean,
 ): number[] | undefined {
-  if (!fits(phrase.parts[phrase.anchor], reads[i])) return undefined;
+  if (!fits(phrase, phrase.anchor, reads[i])) return undefined;
   const first = i - phrase.anchor;
-  const asPrinted = phrase.parts.every((part, at) => {
+  const asPrinted = phrase.parts.every((_, at) => {
     const read = reads[first + at];
-    return fits(part, read) && !(at > 0 && read?.token.apart);
+    return fits(phrase, at, read) && !(at > 0 && read?.token.apart);
   });
   if (asPrinted) return phrase.parts.map((_, at) => first + at);
   return phrase.free && inFreeOrder(phrase, phrase.free, reads, i, acrossCommas);
@@ -252,7 +307,7 @@ function inFreeOrder<T>(
       reads,
       anchor,
       GAP + free.length,
-      (j) => !used.includes(j) && fits(phrase.parts[p], reads[j]),
+      (j) => !used.includes(j) && fits(phrase, p, reads[j]),
     );
     if (at === undefined) return undefined;
     places.set(p, at);
@@ -263,7 +318,7 @@ function inFreeOrder<T>(
       reads,
       anchor,
       STATE_REACH,
-      (j) => fits(phrase.parts[p], reads[j]) && tellsOf(reads, j, anchor, acrossCommas),
+      (j) => fits(phrase, p, reads[j]) && tellsOf(reads, j, anchor, acrossCommas),
     );
     if (at === undefined) return undefined;
     places.set(p, at);
