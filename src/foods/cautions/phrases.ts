@@ -11,9 +11,10 @@
  * - `zwiebel*` a word that begins so ("Zwiebelpulver"), `*zwiebel` one that ends so ("Röstzwiebeln");
  * - `=thé` a word whose accents count.
  */
-import { Speller } from '../spelling.ts';
-import { type Part, partOf, restOfCompound } from './phrase-part.ts';
-import { isAdjective, onlyDescribes, standsAnywhere, tellingStates } from './states.ts';
+import { type Part, partOf } from './phrase-part.ts';
+import { LINKS, type Read, readAll, wholeStretch } from './reading.ts';
+import { isAdjective, onlyDescribes, standsAnywhere } from './states.ts';
+import { add, KEY, Vocabulary } from './vocabulary.ts';
 import type { Language, Token } from './words.ts';
 
 export interface Phrase<T> {
@@ -42,25 +43,9 @@ interface Compiled<T> extends Phrase<T> {
   readonly free: readonly number[] | undefined;
 }
 
-/** A token with all the words it may stand for. */
-interface Read {
-  readonly token: Token;
-  readonly words: readonly string[];
-  /** Compounds that it makes with its neighbour, for what is looked for, not for what takes a find away. */
-  readonly joined: readonly string[];
-  /** Counts the stretches between commas and brackets. */
-  readonly stretch: number;
-}
-
 /** How many describing words may stand between two words of a phrase, and how far off a state may be told. */
 const GAP = 3;
 const STATE_REACH = 10;
-const KEY = 3;
-/** Stands for any word of that state. */
-const DRIED = 'dried';
-const MOST_REMEMBERED = 20_000;
-/** Words that only join the words of a phrase: the text may leave them out. */
-const LINKS = new Set('de d du des of the von van del di der la los las'.split(' '));
 
 /** Finds the phrases in the tokens of one name; hits come in the order of their anchors and may overlap. */
 export type PhraseFinder<T> = (tokens: readonly Token[]) => PhraseHit<T>[];
@@ -111,12 +96,6 @@ export function phraseFinder<T>(
   };
 }
 
-function add<T>(map: Map<string, T[]>, key: string, value: T): void {
-  const had = map.get(key);
-  if (had) had.push(value);
-  else map.set(key, [value]);
-}
-
 function compile<T>(phrase: Phrase<T>): Compiled<T> {
   const words = phrase.text
     .replace(/['’]s\b/g, '')
@@ -137,123 +116,6 @@ function compile<T>(phrase: Phrase<T>): Compiled<T> {
   );
   const free = content.length > 1 && (!short || (stated && content.length === 2)) ? content : undefined;
   return { ...phrase, parts, anchor, free };
-}
-
-/** The words a finder knows, and what a word it does not know may be a slip of. */
-class Vocabulary {
-  readonly #known = new Set<string>();
-  /** Whole words of German and Dutch. */
-  readonly #compounds = new Set<string>();
-  readonly #parts = new Map<string, Part[]>();
-  readonly #meant: (readonly [word: string, base: string])[] = [];
-  readonly #begun: (readonly [word: string, base: string])[] = [];
-  readonly #real: ReadonlySet<string>;
-  readonly #read = new Map<string, readonly string[]>();
-  #spellers: readonly Speller[] | undefined;
-
-  constructor(real: ReadonlySet<string>) {
-    this.#real = real;
-  }
-
-  add(part: Part, { language, strict }: Phrase<unknown>): void {
-    if (part.begins || part.ends) add(this.#parts, part.begins ? part.bare.slice(0, KEY) : '', part);
-    else for (const form of part.forms) this.#known.add(form);
-    if (language === 'de' || language === 'nl') for (const form of part.forms) this.#compounds.add(form);
-    if (strict || (onlyDescribes(part.bare) && !isAdjective(part.bare))) return;
-    if (part.begins && part.bare.length > 5) this.#begun.push([part.bare, part.bare]);
-    if (!part.ends) for (const form of part.forms) this.#meant.push([form, part.bare]);
-  }
-
-  knows(word: string): boolean {
-    return this.names(word) || this.#fitsPart(word, '');
-  }
-
-  /** Whether two words written as one are a word of German or Dutch, or begin as one that reaches into the second. */
-  joins(word: string, front: number): boolean {
-    if (this.#compounds.has(word)) return true;
-    return (
-      this.#parts
-        .get(word.slice(0, KEY))
-        ?.some((part) => part.bare.length > front && part.fits(word, word)) ?? false
-    );
-  }
-
-  /** Whether a word is known as a whole or by its beginning. */
-  names(word: string): boolean {
-    return this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY));
-  }
-
-  #fitsPart(word: string, key: string): boolean {
-    return this.#parts.get(key)?.some((part) => part.fits(word, word)) ?? false;
-  }
-
-  /** The words that a token may stand for: as printed, without a "dried" in front, and rid of slips. */
-  readingsOf({ word }: Token): readonly string[] {
-    const read = this.#read.get(word) ?? this.#readingsOf(word);
-    // Any text may be pasted: what is remembered is kept small.
-    if (this.#read.size > MOST_REMEMBERED) this.#read.clear();
-    this.#read.set(word, read);
-    return read;
-  }
-
-  #makeSpellers(): readonly Speller[] {
-    const states = tellingStates().map((state) => [state, state] as const);
-    return [new Speller([...this.#meant, ...states]), new Speller(this.#begun, true)];
-  }
-
-  #readingsOf(word: string): readonly string[] {
-    if (word.length < 4 || /\d/.test(word)) return [word];
-    // A word of which only the end is known may still be a slip of a longer one: "tolkirsche".
-    if (this.names(word)) return [word];
-    const compound = restOfCompound(word);
-    if (compound && this.knows(compound.rest))
-      return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
-    if (this.#real.has(word) || onlyDescribes(word)) return [word];
-    this.#spellers ??= this.#makeSpellers();
-    const found = this.#spellers.flatMap((speller) => speller.meant(word));
-    const least = Math.min(...found.map(({ cost }) => cost));
-    return [word, ...found.filter(({ cost }) => cost === least).map((meant) => meant.word)];
-  }
-}
-
-function readAll(tokens: readonly Token[], vocabulary: Vocabulary, acrossCommas: boolean): Read[] {
-  let stretch = 0;
-  const reads = tokens.map((token, i) => {
-    if (i > 0 && token.apart) stretch++;
-    return { token, words: vocabulary.readingsOf(token), joined: [] as readonly string[], stretch };
-  });
-  for (const [i, read] of reads.entries()) read.joined = joinedWords(reads, i, acrossCommas, vocabulary);
-  return reads;
-}
-
-/**
- * German and Dutch compounds that a text writes apart: "Kidney-Bohnen", "Aprikosen Kerne", "Kerne von Aprikosen",
- * "Bohnen (Kidney)". Most of them are no words; the vocabulary tells.
- */
-function joinedWords(
-  reads: readonly Read[],
-  i: number,
-  acrossCommas: boolean,
-  vocabulary: Vocabulary,
-): readonly string[] {
-  let j = i + 1;
-  while (reads[j] && LINKS.has(reads[j]?.token.word ?? '') && !reads[j]?.token.apart) j++;
-  const [one, other] = [reads[i], reads[j]];
-  if (!one || !other) return [];
-  const [first, second] = [one.token.word, other.token.word];
-  if (!other.token.apart)
-    return j === i + 1 ? compounds(first, second, vocabulary) : compounds(second, first, vocabulary);
-  const alone = acrossCommas && j === i + 1 && wholeStretch(reads, i, [i]) && wholeStretch(reads, j, [j]);
-  return alone ? compounds(second, first, vocabulary) : [];
-}
-
-/** Two words as one, with the letters that may join them, where the vocabulary has it. */
-function compounds(front: string, back: string, vocabulary: Vocabulary): readonly string[] {
-  if (front.length < KEY || back.length < KEY) return [];
-  const bare = front.replace(/en?$/, '');
-  return [front, `${front}n`, `${front}s`, bare, `${bare}en`].flatMap((start) =>
-    vocabulary.joins(start + back, start.length) ? [start + back] : [],
-  );
 }
 
 function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], tokens: readonly Token[]) {
@@ -351,15 +213,6 @@ function tellsOf(reads: readonly Read[], state: number, food: number, acrossComm
   if (told.token.denied && !reads[state - 1]?.token.denied) return false;
   if (told.stretch === of.stretch) return true;
   return acrossCommas && wholeStretch(reads, state, []);
-}
-
-/** Whether a stretch says nothing but some tokens and what describes them. */
-function wholeStretch(reads: readonly Read[], at: number, but: readonly number[]): boolean {
-  const stretch = reads[at]?.stretch;
-  const said = (j: number) => but.includes(j) || (reads[j]?.words.some(onlyDescribes) ?? false);
-  for (let j = at; reads[j]?.stretch === stretch; j--) if (!said(j)) return false;
-  for (let j = at; reads[j]?.stretch === stretch; j++) if (!said(j)) return false;
-  return true;
 }
 
 /** Whether the words of a phrase, found in some order, belong together. */
