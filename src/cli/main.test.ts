@@ -29,6 +29,11 @@ it('teaches with examples and cautions', async () => {
   expect(out).toContain('never replaces a complete food');
 });
 
+it('says what the tables do not have, and what comes nearest', async () => {
+  expect(await run(['foods', 'search', 'wheat', 'flakes'])).toBe(0);
+  expect(out).toMatch(/^The tables have no wheat flakes\. The nearest is Wheat, soft\./);
+});
+
 it('finds foods by words', async () => {
   expect(await run(['foods', 'search', 'sunflower', 'seed', '--json', '--limit', '5'])).toBe(0);
   const found = JSON.parse(out) as { ref: string }[];

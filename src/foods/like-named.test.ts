@@ -33,6 +33,12 @@ test('a food is held beside the plain food that its name says, of its own group'
   expect(like('')).toBeUndefined();
 });
 
+test('names in the other languages count too', () => {
+  expect(like('Hafer, Hausmarke', 'seed')).toBe('Oats');
+  expect(like('avoine entière')).toBe('Oats');
+  expect(like('Möhren')).toBeUndefined();
+});
+
 test('the fuller name wins: dried is not fresh', () => {
   expect(like('Dried carrots')).toBe('Carrot, dried');
   expect(like('Carrots')).toBe('Carrot');

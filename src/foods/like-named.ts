@@ -1,12 +1,13 @@
 /** The food of the tables that a keeper's own food, going by its name, should be much the same as. */
 import type { FoodGroup } from './food.ts';
+import { furtherNames } from './food-words.ts';
 import type { ReferenceFood } from './reference.ts';
 
 /** Words that a label leaves out, since what is sold dry goes without saying. */
 const UNSAID = new Set(['raw', 'dry', 'whole', 'shelled']);
 
 /**
- * Of the foods found, the one whose plain name (or another of its names) is wholly said by the name given, with the
+ * Of the foods found, the one whose plain name (or another of its names, in five languages) is wholly said by the name given, with the
  * most words; the first where several are. It is of the same group where both are known. Undefined where none is.
  */
 export function likeNamed(
@@ -19,7 +20,7 @@ export function likeNamed(
   let most = 0;
   for (const food of found) {
     if (!food.plain || (group && food.group && group !== food.group)) continue;
-    for (const called of [food.name, ...food.also]) {
+    for (const called of [food.name, ...food.also, ...furtherNames(food.name)]) {
       const words = wordsOf(called).filter((word) => !UNSAID.has(word));
       if (words.length <= most || !words.every((word) => said.has(word))) continue;
       best = food;

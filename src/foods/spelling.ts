@@ -59,7 +59,7 @@ const VOWELS = 'aeiouy';
 const ALIKE = new Set(['ck', 'cs', 'sz', 'fv', 'vw', 'dt', 'bp', 'gk', 'ij', 'gj', 'xs', 'cz', 'tz', 'mn']);
 
 /** How much a word may differ from what is meant: nothing in short words, where one letter makes another word. */
-export function slipsForgiven(meant: string): number {
+function slipsForgiven(meant: string): number {
   if (meant.length < 5) return 0;
   if (meant.length === 5) return HALF;
   if (meant.length < 8) return SLIP;

@@ -69,6 +69,11 @@ const ENDS_DENIAL = new Set(
   ),
 );
 const DENIED_WORD = /.(?:frei(?:e[nrsm]?)?|vrije?)$/;
+/** Answers behind a colon: "onion: none". */
+const NONE = new Set('none no nil keine keiner nein aucun aucune non geen nee ninguno ninguna'.split(' '));
+/** "Neither sweetened nor salted peanuts": what was not done to a food says nothing of the food. */
+const NEITHER = new Set(['neither', 'nor', 'weder', 'noch']);
+const DONE = /^(\p{L}{3,}ed|(un)?ge\p{L}{3,}(t|en)(e[rsnm]?)?)$/u;
 const AND_OR = new Set('and or nor und oder et ou en of y o u'.split(' '));
 const NOT_A_DENIAL_AFTER_FREE = new Set(['range', 'run', 'flowing', 'from', 'of', 'living']);
 /** Words a denial reaches within one stretch between commas, and stretches it may run over. */
@@ -92,15 +97,18 @@ export function markDenied(tokens: readonly Deniable[]): void {
       before.denied = true;
       denySuspended(tokens, i - 1);
     }
+    if (before && (word === 'frei' || word === 'vrij') && !/^v[oa]n$/.test(after)) before.denied = true;
+    if (token.listed && NONE.has(word) && (!next || next.apart)) denyBefore(tokens, i);
     // "Yellow No. 5" denies nothing.
     if (word === 'no' && /^\d/.test(next?.word ?? '')) continue;
     const pair = DENY_PAIRS.get(`${word} ${after}`);
     const joints = pair ?? DENIES.get(word);
     if (!joints) continue;
-    const from = i + (pair ? 2 : 1);
+    const one =
+      (DENIES_ONE.has(word) && !WHAT_IS_IN_IT.has(after)) || (NEITHER.has(word) && DONE.test(after));
+    const from = i + (pair || (DENIES_ONE.has(word) && ENDS_DENIAL.has(after)) ? 2 : 1);
     if (tokens[from]?.listed) denyList(tokens, from);
-    else if (!DENIES_ONE.has(word) || WHAT_IS_IN_IT.has(after))
-      deny(tokens, from, joints, pair !== undefined && token.opens);
+    else if (!one) deny(tokens, from, joints, pair !== undefined && token.opens);
     else if (next && after !== '') next.denied = true;
   }
 }
@@ -110,6 +118,14 @@ function denySuspended(tokens: readonly Deniable[], last: number): void {
   for (let i = last - 1, token = tokens[i]; token; token = tokens[--i]) {
     if (token.suspended) token.denied = true;
     else if (!AND_OR.has(token.word)) return;
+  }
+}
+
+/** "Onion: none": the words before the colon, back to a comma. */
+function denyBefore(tokens: readonly Deniable[], answer: number): void {
+  for (let i = answer - 1, token = tokens[i]; token; token = tokens[--i]) {
+    token.denied = true;
+    if (token.apart) return;
   }
 }
 

@@ -11,9 +11,10 @@
  * - `zwiebel*` a word that begins so ("Zwiebelpulver"), `*zwiebel` one that ends so ("Röstzwiebeln");
  * - `=thé` a word whose accents count.
  */
-import { Speller } from '../spelling.ts';
-import { type Part, partOf, restOfCompound } from './phrase-part.ts';
-import { isAdjective, onlyDescribes, standsAnywhere, tellingStates } from './states.ts';
+import { type Part, partOf } from './phrase-part.ts';
+import { LINKS, type Read, readAll, wholeStretch } from './reading.ts';
+import { isAdjective, onlyDescribes, standsAnywhere } from './states.ts';
+import { add, KEY, Vocabulary } from './vocabulary.ts';
 import type { Language, Token } from './words.ts';
 
 export interface Phrase<T> {
@@ -42,23 +43,9 @@ interface Compiled<T> extends Phrase<T> {
   readonly free: readonly number[] | undefined;
 }
 
-/** A token with all the words it may stand for. */
-interface Read {
-  readonly token: Token;
-  readonly words: readonly string[];
-  /** Counts the stretches between commas and brackets. */
-  readonly stretch: number;
-}
-
 /** How many describing words may stand between two words of a phrase, and how far off a state may be told. */
 const GAP = 3;
 const STATE_REACH = 10;
-const KEY = 3;
-/** Stands for any word of that state. */
-const DRIED = 'dried';
-const MOST_REMEMBERED = 20_000;
-/** Words that only join the words of a phrase: the text may leave them out. */
-const LINKS = new Set('de d du des of the von van del di der la los las'.split(' '));
 
 /** Finds the phrases in the tokens of one name; hits come in the order of their anchors and may overlap. */
 export type PhraseFinder<T> = (tokens: readonly Token[]) => PhraseHit<T>[];
@@ -79,7 +66,7 @@ export function phraseFinder<T>(
   const vocabulary = new Vocabulary(realWords);
   for (const phrase of phrases) {
     const compiled = compile(phrase);
-    for (const part of compiled.parts) vocabulary.add(part, phrase.strict ?? false);
+    for (const part of compiled.parts) vocabulary.add(part, phrase);
     const anchor = compiled.parts[compiled.anchor];
     if (anchor?.begins) add(beginnings, anchor.bare.slice(0, KEY), compiled);
     else if (anchor?.ends)
@@ -88,11 +75,11 @@ export function phraseFinder<T>(
     else for (const form of anchor?.forms ?? []) add(whole, form, compiled);
   }
   return (tokens) => {
-    const reads = readAll(tokens, vocabulary);
+    const reads = readAll(tokens, vocabulary, acrossCommas);
     const hits: PhraseHit<T>[] = [];
-    for (const [i, { words }] of reads.entries()) {
+    for (const [i, { words, joined }] of reads.entries()) {
       const tried = new Set<Compiled<T>>();
-      for (const word of words)
+      for (const word of [...words, ...joined])
         for (const list of [
           whole.get(word),
           beginnings.get(word.slice(0, KEY)),
@@ -107,12 +94,6 @@ export function phraseFinder<T>(
     }
     return hits;
   };
-}
-
-function add<T>(map: Map<string, T[]>, key: string, value: T): void {
-  const had = map.get(key);
-  if (had) had.push(value);
-  else map.set(key, [value]);
 }
 
 function compile<T>(phrase: Phrase<T>): Compiled<T> {
@@ -137,66 +118,6 @@ function compile<T>(phrase: Phrase<T>): Compiled<T> {
   return { ...phrase, parts, anchor, free };
 }
 
-/** The words a finder knows, and what a word it does not know may be a slip of. */
-class Vocabulary {
-  readonly #known = new Set<string>();
-  readonly #parts = new Map<string, Part[]>();
-  readonly #meant: (readonly [word: string, base: string])[] = [];
-  readonly #begun: (readonly [word: string, base: string])[] = [];
-  readonly #real: ReadonlySet<string>;
-  readonly #read = new Map<string, readonly string[]>();
-  #spellers: readonly Speller[] | undefined;
-
-  constructor(real: ReadonlySet<string>) {
-    this.#real = real;
-  }
-
-  add(part: Part, strict: boolean): void {
-    if (part.begins || part.ends) add(this.#parts, part.begins ? part.bare.slice(0, KEY) : '', part);
-    else for (const form of part.forms) this.#known.add(form);
-    if (strict || (onlyDescribes(part.bare) && !isAdjective(part.bare))) return;
-    if (part.begins && part.bare.length > 5) this.#begun.push([part.bare, part.bare]);
-    if (!part.ends) for (const form of part.forms) this.#meant.push([form, part.bare]);
-  }
-
-  knows(word: string): boolean {
-    if (this.#known.has(word)) return true;
-    const parts = [...(this.#parts.get(word.slice(0, KEY)) ?? []), ...(this.#parts.get('') ?? [])];
-    return parts.some((part) => part.fits(word, word));
-  }
-
-  /** The words that a token may stand for: as printed, without a "dried" in front, and rid of slips. */
-  readingsOf({ word }: Token): readonly string[] {
-    const read = this.#read.get(word) ?? this.#readingsOf(word);
-    // Any text may be pasted: what is remembered is kept small.
-    if (this.#read.size > MOST_REMEMBERED) this.#read.clear();
-    this.#read.set(word, read);
-    return read;
-  }
-
-  #readingsOf(word: string): readonly string[] {
-    if (word.length < 4 || /\d/.test(word)) return [word];
-    if (this.knows(word)) return [word];
-    const compound = restOfCompound(word);
-    if (compound && this.knows(compound.rest))
-      return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
-    if (this.#real.has(word) || onlyDescribes(word)) return [word];
-    const states = tellingStates().map((state) => [state, state] as const);
-    this.#spellers ??= [new Speller([...this.#meant, ...states]), new Speller(this.#begun, true)];
-    const found = this.#spellers.flatMap((speller) => speller.meant(word));
-    const least = Math.min(...found.map(({ cost }) => cost));
-    return [word, ...found.filter(({ cost }) => cost === least).map((meant) => meant.word)];
-  }
-}
-
-function readAll(tokens: readonly Token[], vocabulary: Vocabulary): Read[] {
-  let stretch = 0;
-  return tokens.map((token, i) => {
-    if (i > 0 && token.apart) stretch++;
-    return { token, words: vocabulary.readingsOf(token), stretch };
-  });
-}
-
 function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], tokens: readonly Token[]) {
   const places = at.flatMap((i) => tokens[i] ?? []);
   return {
@@ -208,8 +129,11 @@ function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], token
   };
 }
 
-function fits(part: Part | undefined, read: Read | undefined): boolean {
-  return read?.words.some((word) => part?.fits(word, read.token.accented)) ?? false;
+function fits({ parts, strict }: Compiled<unknown>, at: number, read: Read | undefined): boolean {
+  const part = parts[at];
+  if (!part || !read) return false;
+  const fit = (word: string) => part.fits(word, read.token.accented);
+  return read.words.some(fit) || (!strict && read.joined.some(fit));
 }
 
 /** The tokens that make up a phrase whose anchor is a given token; undefined where it is not there. */
@@ -219,11 +143,11 @@ function placesOf<T>(
   i: number,
   acrossCommas: boolean,
 ): number[] | undefined {
-  if (!fits(phrase.parts[phrase.anchor], reads[i])) return undefined;
+  if (!fits(phrase, phrase.anchor, reads[i])) return undefined;
   const first = i - phrase.anchor;
-  const asPrinted = phrase.parts.every((part, at) => {
+  const asPrinted = phrase.parts.every((_, at) => {
     const read = reads[first + at];
-    return fits(part, read) && !(at > 0 && read?.token.apart);
+    return fits(phrase, at, read) && !(at > 0 && read?.token.apart);
   });
   if (asPrinted) return phrase.parts.map((_, at) => first + at);
   return phrase.free && inFreeOrder(phrase, phrase.free, reads, i, acrossCommas);
@@ -245,7 +169,7 @@ function inFreeOrder<T>(
       reads,
       anchor,
       GAP + free.length,
-      (j) => !used.includes(j) && fits(phrase.parts[p], reads[j]),
+      (j) => !used.includes(j) && fits(phrase, p, reads[j]),
     );
     if (at === undefined) return undefined;
     places.set(p, at);
@@ -256,7 +180,7 @@ function inFreeOrder<T>(
       reads,
       anchor,
       STATE_REACH,
-      (j) => fits(phrase.parts[p], reads[j]) && tellsOf(reads, j, anchor, acrossCommas),
+      (j) => fits(phrase, p, reads[j]) && tellsOf(reads, j, anchor, acrossCommas),
     );
     if (at === undefined) return undefined;
     places.set(p, at);
@@ -289,15 +213,6 @@ function tellsOf(reads: readonly Read[], state: number, food: number, acrossComm
   if (told.token.denied && !reads[state - 1]?.token.denied) return false;
   if (told.stretch === of.stretch) return true;
   return acrossCommas && wholeStretch(reads, state, []);
-}
-
-/** Whether a stretch says nothing but some tokens and what describes them. */
-function wholeStretch(reads: readonly Read[], at: number, but: readonly number[]): boolean {
-  const stretch = reads[at]?.stretch;
-  const said = (j: number) => but.includes(j) || (reads[j]?.words.some(onlyDescribes) ?? false);
-  for (let j = at; reads[j]?.stretch === stretch; j--) if (!said(j)) return false;
-  for (let j = at; reads[j]?.stretch === stretch; j++) if (!said(j)) return false;
-  return true;
 }
 
 /** Whether the words of a phrase, found in some order, belong together. */

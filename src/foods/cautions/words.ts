@@ -17,7 +17,7 @@ export interface Token {
   readonly end: number;
   /** True where a comma, bracket or the like stands before it: a phrase never runs across that. */
   readonly apart: boolean;
-  /** True for the first word of a sentence, a line, or what stands behind a semicolon. */
+  /** True for the first word of a sentence or line. */
   readonly opens: boolean;
   /** True where the text says that this is not in it. */
   readonly denied: boolean;
@@ -51,7 +51,7 @@ export function tokensOf(text: string): Token[] {
     if (/^s$/i.test(match[0]) && /^['’]$/u.test(gap)) continue;
     const before = tokens.at(-1);
     if (before && /^[-‐‑–]\s/.test(gap)) before.suspended = true;
-    const opens = !before || (gap !== ' ' && (/[\n;•|]/.test(gap) || endsSentence(gap, before.word)));
+    const opens = !before || (gap !== ' ' && (gap.includes('\n') || endsSentence(gap, before.word)));
     tokens.push({
       word: fold(match[0]),
       accented: match[0].toLowerCase().normalize('NFC'),

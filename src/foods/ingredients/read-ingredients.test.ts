@@ -150,6 +150,12 @@ describe('additives by other names, word orders and slips', () => {
       'oats, apricots (dried), hay',
       ['mind sugary-dried-fruit: apricots (dried)', 'mind sticky-when-soft: apricots (dried)'],
     ],
+    [
+      'oats, apricots, dried; hay',
+      ['mind sugary-dried-fruit: apricots, dried', 'mind sticky-when-soft: apricots, dried'],
+    ],
+    ['apples (sliced, dried)', ['mind sugary-dried-fruit: apples (sliced, dried)']],
+    ['Äpfel*, getrocknet', ['mind sugary-dried-fruit: Äpfel*, getrocknet']],
     ['oats, apricots (kernels)', ['avoid stone-fruit-kernels: apricots (kernels)']],
     ['sprouted kidney beans', ['mind kidney-type-beans: kidney beans']],
     ['sunflower oil, almonds', ['mind almond: almonds']],

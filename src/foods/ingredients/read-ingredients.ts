@@ -6,6 +6,7 @@ import { LANGUAGES } from '../cautions/caution.ts';
 import { cautionReader } from '../cautions/find.ts';
 import { REAL_WORDS } from '../cautions/names.ts';
 import { type Phrase, type PhraseHit, phraseFinder } from '../cautions/phrases.ts';
+import { onlyDescribes } from '../cautions/states.ts';
 import { type Token, tokensOf } from '../cautions/words.ts';
 import { ADDITIVES, type Additive, type AdditiveKind, type FlagSeverity } from './additive.ts';
 import { eNumbersIn } from './e-numbers.ts';
@@ -76,7 +77,7 @@ export function readIngredients(text: string, species?: string): IngredientReadi
   const flags = additives.map(({ additive, start, end }) => flagOf(text, additive, start, end));
   const cautions: Flag[] = [];
   const read = cautionReader(text, tokens, species);
-  for (const piece of pieces) cautionsOf(piece, tokens, read, cautions);
+  cautionsOfAll(pieces, tokens, read, cautions);
   const taken = (flag: Flag) => overlaps(additives, flag);
   return {
     items: pieces.map((piece) => piece.item),
@@ -172,17 +173,53 @@ function widest(found: readonly Found[]): Found[] {
   return kept;
 }
 
+/** Reads each of some pieces, together with those behind it that only describe it: "apricots, dried". */
+function cautionsOfAll(
+  pieces: readonly Piece[],
+  tokens: readonly Token[],
+  read: ReturnType<typeof cautionReader>,
+  flags: Flag[],
+): void {
+  let food: Piece | undefined;
+  let behind: Piece[] = [];
+  const tell = () => food && cautionsOf(food, behind, tokens, read, flags);
+  for (const piece of pieces)
+    if (food && describes(piece, tokens)) behind.push(piece);
+    else {
+      tell();
+      [food, behind] = [piece, []];
+    }
+  tell();
+}
+
+function describes(piece: Piece, tokens: readonly Token[]): boolean {
+  const stretches = stretchesOf(tokens, piece);
+  return (
+    piece.parts.length === 0 &&
+    stretches.length > 0 &&
+    stretches.every(([first, last]) => tokens.slice(first, last + 1).every(({ word }) => onlyDescribes(word)))
+  );
+}
+
 function cautionsOf(
   piece: Piece,
+  behind: readonly Piece[],
   tokens: readonly Token[],
   read: ReturnType<typeof cautionReader>,
   flags: Flag[],
 ): void {
   const stretches = stretchesOf(tokens, piece);
-  // "beans (cooked)": a lone word in brackets tells of the food before it.
+  // "beans (cooked)": a lone word in brackets tells of the food before it, and so do words that only describe.
   const [only, ...others] = piece.parts;
-  if (only && others.length === 0 && only.parts.length === 0) stretches.push(...stretchesOf(tokens, only));
-  else for (const part of piece.parts) cautionsOf(part, tokens, read, flags);
+  const lone = only && others.length === 0 && only.parts.length === 0;
+  const told = piece.parts.filter((part) => lone || describes(part, tokens));
+  for (const each of [...told, ...behind]) stretches.push(...stretchesOf(tokens, each));
+  cautionsOfAll(
+    piece.parts.filter((part) => !told.includes(part)),
+    tokens,
+    read,
+    flags,
+  );
   for (const { caution, found, start, end } of read(stretches)) {
     // Sugars are read word by word as additives, with what is no added sugar ("of which sugars").
     if (caution.id === 'added-sugar') continue;
