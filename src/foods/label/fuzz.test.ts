@@ -6,7 +6,7 @@ import { counts } from './compare.ts';
 import { figuresOf } from './figures.ts';
 import { readLabel } from './read.ts';
 import type { LabelReading } from './reading.ts';
-import { SNIPPETS } from './snippets.ts';
+import { SNIPPETS } from './snippets/all.ts';
 import { narrow } from './tokens.ts';
 
 const LINE_BREAK = /\r\n|[\r\n\u2028\u2029\u0085\v\f]/;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Composition, Figures } from '../food.ts';
 import { figuresOf } from './figures.ts';
 import { readLabel } from './read.ts';
-import { SNIPPETS } from './snippets.ts';
+import { SNIPPETS } from './snippets/all.ts';
 
 /** "PROCNT=17 FAT>=4" as a sorted list, figures to 12 digits. */
 function told({ composition, low = {}, high = {} }: Figures): string[] {

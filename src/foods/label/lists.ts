@@ -1,0 +1,73 @@
+/**
+ * Lists of ingredients: a percentage in one is the share of an ingredient and never what the food contains. Where it
+ * is not plain whether a line is such a list, it is asked.
+ */
+import type { AttachableLine, Context } from './context.ts';
+import type { Name } from './match.ts';
+import type { Part } from './part.ts';
+import { keyOf } from './tokens.ts';
+
+/** Names that only an analysis has: "crude", moisture, ash. */
+const ANALYTICAL =
+  /(?:^|\s)(?:crude|raw|roh\w*|brut\w*|ruw\w*|crud\w*|moist\w*|feucht\w*|humid\w*|vocht\w*|humed\w*|ash|asche|cendres|ceniza\w*|energy|brennwert)/;
+/** A line that ends or begins so goes on from one to the next. */
+const GOES_ON = /(?:[,([&+-]|\b(?:and|und|et|en|y|e|with|mit|avec|met|con))\s*$/i;
+const CARRIES_ON = /^\s*[\p{Ll})\]&+,]/u;
+/** Longer than this, a line that names a list holds something of it. */
+const LONGEST_TITLE = 40;
+
+export function isAnalytical(name: Name, heard: string): boolean {
+  return name.tags[0] === 'ENERC_KCAL' || ANALYTICAL.test(keyOf(heard));
+}
+
+export class Lists {
+  private readonly lines: readonly AttachableLine[];
+
+  constructor(lines: readonly AttachableLine[]) {
+    this.lines = lines;
+  }
+
+  /** Whether an amount is surely or perhaps the share of an ingredient. */
+  standing(
+    part: Part & { readonly kind: 'amount' },
+    line: number,
+    { section, sectionLine }: Context,
+  ): 'share' | 'perhaps' | undefined {
+    if (isAnalytical(part.name, part.heard)) return undefined;
+    const own = part.figures.every((f) => f.per !== undefined);
+    if (section === 'ingredients' || section === 'composition') {
+      const within = this.within(sectionLine, line);
+      if (within === undefined) return undefined;
+      if (section === 'composition' && this.isAnalysis(sectionLine, line)) return undefined;
+      const sure = within === 'surely' && (section === 'ingredients' || this.hasStrange(sectionLine, line));
+      return sure && !own ? 'share' : 'perhaps';
+    }
+    const percent = part.figures.some((f) => f.unit === '%' && !f.per && !f.share);
+    return section === undefined && percent && this.hasStrange(line, line) ? 'perhaps' : undefined;
+  }
+
+  /** Whether the list that begins on one line goes on to another. */
+  private within(from: number, to: number): 'surely' | 'perhaps' | undefined {
+    const texts = this.lines.slice(from, to + 1).map((l) => l.text.trim());
+    if (texts.length === 1) return 'surely';
+    const [first = ''] = texts;
+    if (first.length < LONGEST_TITLE && /^[^\d,;]{1,40}:?$/.test(first)) return 'surely';
+    const goesOn = texts.slice(1).every((text, k) => GOES_ON.test(texts[k] ?? '') || CARRIES_ON.test(text));
+    if (goesOn) return 'surely';
+    const parts = this.lines[to]?.parts ?? [];
+    const several = parts.filter((p) => p.kind === 'amount' || p.kind === 'missed').length > 1;
+    return several && to === from + 1 && !/\.\s*$/.test(first) ? 'perhaps' : undefined;
+  }
+
+  private hasStrange(from: number, to: number): boolean {
+    return this.lines
+      .slice(from, to + 1)
+      .some((l) => l.parts.some((p) => p.kind === 'missed' && p.strangeShare));
+  }
+
+  private isAnalysis(from: number, to: number): boolean {
+    return this.lines
+      .slice(from, to + 1)
+      .some((l) => l.parts.some((p) => p.kind === 'amount' && isAnalytical(p.name, p.heard)));
+  }
+}
