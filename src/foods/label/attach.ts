@@ -57,12 +57,17 @@ export interface Missed {
 }
 
 const NO_QUANTITY: Quantity = { kind: 'unknown', basis: 'as fed', text: '' };
+const SERVING: PrintedQuantity = { kind: 'serving', text: 'serving' };
 const DAILY = 'shares of a daily intake';
 const ENERGY = 'shares of the energy';
 const PREPARED = 'figures of the food as prepared';
 
-export function attach(lines: readonly AttachableLine[], dailyLabel: boolean): Attached {
-  return new Attacher(lines, dailyLabel).attached();
+/**
+ * @param dailyLabel whether shares of a daily intake are printed anywhere
+ * @param perServing whether amounts under no heading are per serving
+ */
+export function attach(lines: readonly AttachableLine[], dailyLabel: boolean, perServing: boolean): Attached {
+  return new Attacher(lines, dailyLabel, perServing).attached();
 }
 
 type Amount = Part & { readonly kind: 'amount' };
@@ -83,15 +88,17 @@ class Attacher {
   private readonly left = new Map<number, Set<string>>();
   private readonly lines: readonly AttachableLine[];
   private readonly dailyLabel: boolean;
+  private readonly perServing: boolean;
 
-  constructor(lines: readonly AttachableLine[], dailyLabel: boolean) {
+  constructor(lines: readonly AttachableLine[], dailyLabel: boolean, perServing: boolean) {
+    this.perServing = perServing;
     this.lines = lines;
     this.dailyLabel = dailyLabel;
   }
 
   attached(): Attached {
     const contexts = contextsOf(this.lines);
-    const lists = new Lists(this.lines);
+    const lists = new Lists(this.lines, contexts);
     for (const [line, { parts }] of this.lines.entries()) {
       const tainted = parts.find((p) => p.kind === 'missed' && p.taints);
       const trailing = trailingOf(parts, (contexts[line]?.[0]?.heading.columns.length ?? 0) > 0);
@@ -126,7 +133,7 @@ class Attacher {
 
   private takeSize(quantity: PrintedQuantity): void {
     this.quantities.push(resolved(quantity, undefined));
-    if (quantity.grams !== undefined) this.servings.push(quantity.grams);
+    if (quantity.kind === 'grams' && quantity.grams !== undefined) this.servings.push(quantity.grams);
   }
 
   private takeHeading(part: Part & { readonly kind: 'heading' }): void {
@@ -185,7 +192,7 @@ class Attacher {
         if (others.length > 0) this.choose(part, figure, columns, around);
         else if (only) this.put(part, figure, attachment(only), around);
         else if (around.trailing) this.put(part, figure, this.alone(around.trailing, context), around);
-        else this.put(part, figure, this.alone(undefined, context), around);
+        else this.put(part, figure, this.alone(this.perServing ? SERVING : undefined, context), around);
       }
     } else {
       const why = `${cells.length} figures, but ${columns.length === 0 ? 'no line says' : `${columns.length} ${columns.length === 1 ? 'column' : 'columns'} to say`} what each is per; give one figure for each`;
@@ -238,6 +245,16 @@ class Attacher {
     percentUnclear = false,
   ): void {
     const { name, heard } = part;
+    // Moisture is of the food as sold, whichever of the bases stands beside it.
+    const asSold = columns.find((c) => c.basis === undefined || c.basis === 'as fed');
+    if (
+      name.tags[0] === 'WATER' &&
+      asSold &&
+      columns.every((c) => c.quantity?.kind === 'percent' && !c.bound)
+    ) {
+      this.put(part, figure, attachment(asSold), around, percentUnclear);
+      return;
+    }
     const list = columns.map((c) => this.withFigure(attachment(c), figure));
     this.drafts.push({
       line: figure.line ?? around.line,

@@ -37,9 +37,7 @@ export function saysNothing({ atoms, words, text }: HeadingPart): boolean {
   if (atoms.some((a) => a.kind === 'grams' || a.kind === 'serving')) return false;
   if (words.length >= PROSE) return true;
   if (atoms.some(isWeighty)) return false;
-  return atoms.every((a) => a.kind === 'share')
-    ? atoms.length > 0 || !headingMayChange(words, DRY_BESIDE.test(text))
-    : words.length > 0 && !headingMayChange(words, DRY_BESIDE.test(text));
+  return atoms.length === 0 && !headingMayChange(words, DRY_BESIDE.test(text));
 }
 
 /** Whether it can change what a figure means by itself; "average" and shares of a daily intake cannot. */
@@ -55,7 +53,10 @@ export function headingOf(parts: readonly HeadingPart[]): Heading {
   const weights = quantities.filter((q) => q.kind !== 'percent');
   const bases = quantities.filter((q) => q.kind === 'percent');
   const bounds = atoms.flatMap((a) => (a.kind === 'bound' ? [a] : []));
-  const strange = parts.filter((p) => p.words.length > 0).map((p) => p.text);
+  // Words beside shares of a daily intake or beside "average" say nothing of the amounts.
+  const strange = parts
+    .filter((p) => p.words.length > 0 && (p.atoms.length === 0 || p.atoms.some(isWeighty)))
+    .map((p) => p.text);
   const printed = crossed(
     weights,
     once(bases, (b) => b.basis ?? ''),
@@ -81,13 +82,11 @@ function crossed(
   const open = weights.filter((w) => w.basis === undefined);
   if (weights.length === 0) columns = bases.map((b) => ({ quantity: b, basis: b.basis, text: b.text }));
   else if (basis === undefined) columns = weights.map(columnOf);
-  else if (bases.length === 1)
-    columns = weights.map((w) => ({ ...columnOf(w), basis: w.basis ?? basis.basis }));
+  else if (bases.length === 1) columns = weights.map((w) => (w.basis ? columnOf(w) : based(w, basis)));
   else if (open.length !== weights.length) return undefined;
-  else if (weights.length === bases.length)
-    columns = weights.map((w, k) => ({ ...columnOf(w), basis: bases[k]?.basis }));
+  else if (weights.length === bases.length) columns = weights.map((w, k) => based(w, bases[k]));
   else if (new Set(weights.map((w) => w.grams)).size === 1)
-    columns = bases.map((b) => ({ ...columnOf(weights[0] ?? b), basis: b.basis, text: b.text }));
+    columns = bases.map((b) => based(weights[0] ?? b, b));
   else return undefined;
   const sides = bounds.filter((b) => b.side !== 'mean' || bounds.length > 1);
   const [only] = sides;
@@ -106,6 +105,10 @@ function crossed(
 
 function columnOf(quantity: PrintedQuantity): Column {
   return { quantity, basis: quantity.basis, text: quantity.text };
+}
+
+function based(quantity: PrintedQuantity, basis: PrintedQuantity | undefined): Column {
+  return { quantity, basis: basis?.basis, text: `${quantity.text} ${basis?.text ?? ''}`.trim() };
 }
 
 function isQuantity(atom: Atom): atom is PrintedQuantity {

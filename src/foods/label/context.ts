@@ -46,6 +46,7 @@ export function contextsOf(lines: readonly AttachableLine[]): Context[][] {
   let bound: Bound | undefined;
   let section: Section | undefined;
   let sectionLine = -1;
+  let sharesLine = -1;
   let carried: string | undefined;
   let lineBound: Bound | undefined;
   let boundLine = -1;
@@ -76,9 +77,11 @@ export function contextsOf(lines: readonly AttachableLine[]): Context[][] {
           if (side !== undefined) bound = sideOf(side);
         }
       } else heading = { ...heading, shares: [...heading.shares, ...headingOf(current.parts).shares] };
+      sharesLine = line;
     }
     if (current && at >= current.to) run++;
     if (part.kind === 'section' && part.section !== 'vitamins') {
+      if (sharesLine < line) heading = { ...heading, shares: [] };
       section = part.section;
       sectionLine = line;
     }

@@ -30,3 +30,11 @@ export function carbohydrateStyle(text: string, language: Language | undefined):
   if (american === european) return undefined;
   return american ? 'with fibre' : 'without fibre';
 }
+
+/**
+ * A US panel of nutrition facts: without a word on it, its amounts are per serving, 21 CFR 101.9(b)(1) and (c).
+ * Known by the size of a serving and the calories.
+ */
+export function isPerServing(text: string): boolean {
+  return /serving size/i.test(text) && /\bcalories\b/i.test(text);
+}

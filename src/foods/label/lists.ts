@@ -16,15 +16,21 @@ const CARRIES_ON = /^\s*[\p{Ll})\]&+,]/u;
 /** Longer than this, a line that names a list holds something of it. */
 const LONGEST_TITLE = 40;
 
+/** Lines that a list of ingredients may run to. */
+const LONGEST_LIST = 60;
+
 export function isAnalytical(name: Name, heard: string): boolean {
   return name.tags[0] === 'ENERC_KCAL' || ANALYTICAL.test(keyOf(heard));
 }
 
 export class Lists {
   private readonly lines: readonly AttachableLine[];
+  private readonly known = new Map<string, boolean>();
+  private readonly contexts: readonly (readonly Context[])[];
 
-  constructor(lines: readonly AttachableLine[]) {
+  constructor(lines: readonly AttachableLine[], contexts: readonly (readonly Context[])[]) {
     this.lines = lines;
+    this.contexts = contexts;
   }
 
   /** Whether an amount is surely or perhaps the share of an ingredient. */
@@ -39,15 +45,17 @@ export class Lists {
       const within = this.within(sectionLine, line);
       if (within === undefined) return undefined;
       if (section === 'composition' && this.isAnalysis(sectionLine, line)) return undefined;
-      const sure = within === 'surely' && (section === 'ingredients' || this.hasStrange(sectionLine, line));
+      const sure =
+        within === 'surely' && (section === 'ingredients' || this.hasStrange(sectionLine, line, section));
       return sure && !own ? 'share' : 'perhaps';
     }
     const percent = part.figures.some((f) => f.unit === '%' && !f.per && !f.share);
-    return section === undefined && percent && this.hasStrange(line, line) ? 'perhaps' : undefined;
+    return section === undefined && percent && this.hasStrange(line, line, section) ? 'perhaps' : undefined;
   }
 
   /** Whether the list that begins on one line goes on to another. */
   private within(from: number, to: number): 'surely' | 'perhaps' | undefined {
+    if (to - from > LONGEST_LIST) return 'perhaps';
     const texts = this.lines.slice(from, to + 1).map((l) => l.text.trim());
     if (texts.length === 1) return 'surely';
     const [first = ''] = texts;
@@ -59,15 +67,36 @@ export class Lists {
     return several && to === from + 1 && !/\.\s*$/.test(first) ? 'perhaps' : undefined;
   }
 
-  private hasStrange(from: number, to: number): boolean {
-    return this.lines
-      .slice(from, to + 1)
-      .some((l) => l.parts.some((p) => p.kind === 'missed' && p.strangeShare));
+  private hasStrange(from: number, to: number, section: Context['section']): boolean {
+    return this.among(from, to, section, 'strange', (p) => p.kind === 'missed' && p.strangeShare === true);
   }
 
   private isAnalysis(from: number, to: number): boolean {
-    return this.lines
-      .slice(from, to + 1)
-      .some((l) => l.parts.some((p) => p.kind === 'amount' && isAnalytical(p.name, p.heard)));
+    return this.among(
+      from,
+      to,
+      'composition',
+      'analysis',
+      (p) => p.kind === 'amount' && isAnalytical(p.name, p.heard),
+    );
+  }
+
+  /** Whether any part from one line to another that stands under a section is such a one; asked once for each line. */
+  private among(
+    from: number,
+    to: number,
+    section: Context['section'],
+    what: string,
+    is: (part: Part) => boolean,
+  ): boolean {
+    const key = `${from} ${to} ${section} ${what}`;
+    let found = this.known.get(key);
+    if (found === undefined) {
+      found = this.lines
+        .slice(from, to + 1)
+        .some((l, k) => l.parts.some((p, j) => this.contexts[from + k]?.[j]?.section === section && is(p)));
+      this.known.set(key, found);
+    }
+    return found;
   }
 }

@@ -381,6 +381,10 @@ class PartReader {
           taints: true,
         });
       }
+      if (this.hint === '%' && this.name.tags[0] === 'ENERC_KCAL') {
+        const text = `${this.heard} %`;
+        this.parts.push({ kind: 'heading', atoms: [{ kind: 'share', of: 'energy', text }], words: [], text });
+      }
       const lost = this.per?.text ?? this.basis;
       if (lost !== undefined)
         this.parts.push({ kind: 'missed', text: lost, why: `"${this.heard}" has no figure`, taints: true });
@@ -406,13 +410,20 @@ class PartReader {
     }
     while (this.i < items.length && !this.ends(this.i)) this.i++;
     const inner = items.slice(this.start, this.i);
+    const text = this.textOf(this.start, this.i);
+    const numbered = inner.some((i) => i.kind === 'number' || i.kind === 'odd');
     const taints =
       why !== ADVICE &&
       (why.endsWith(SHARED) || inner.some(mayChangeMeaning) || (words.length > 0 && isEnergyHeading(inner)));
-    if (inner.some((i) => i.kind === 'number' || i.kind === 'odd') || why === TRACES || taints)
+    if (taints && !numbered) {
+      // A heading that was not understood: what it may say goes on to the lines after it.
+      const atoms: Atom[] = isEnergyHeading(inner) ? [{ kind: 'share', of: 'energy', text }] : [];
+      this.parts.push({ kind: 'heading', atoms, words: text.split(/\s+/), text });
+    }
+    if (numbered || why === TRACES || taints)
       this.parts.push({
         kind: 'missed',
-        text: this.textOf(this.start, this.i),
+        text,
         why,
         ...(taints && { taints }),
         ...(isShareOfStrange(inner) && { strangeShare: true }),

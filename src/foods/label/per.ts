@@ -164,7 +164,7 @@ function servingFrom(
   for (const [k, item] of items.slice(next, next + 8).entries()) {
     const found = weightAt(items, next + k);
     if (found && found.grams > 0) {
-      const isSize = size || (equals && !piece);
+      const isSize = size || equals;
       const contains = isRole(items[found.next], 'contains') ? 1 : 0;
       return {
         ...made(
@@ -172,7 +172,7 @@ function servingFrom(
           from,
           found.next + contains,
           {
-            kind: 'grams',
+            kind: equals && piece ? 'each' : 'grams',
             grams: found.grams,
             ...(!starts && !piece && !isSize && !contains && { maySize: true }),
           },

@@ -5,7 +5,7 @@ import { attach, type Missed } from './attach.ts';
 import { openBrackets } from './brackets.ts';
 import { askCarbohydrate, askDifferences, askMoisture } from './compare.ts';
 import type { AttachableLine } from './context.ts';
-import { carbohydrateStyle, fibreOf } from './label-kind.ts';
+import { carbohydrateStyle, fibreOf, isPerServing } from './label-kind.ts';
 import { layOut } from './layout.ts';
 import { type Item, match } from './match.ts';
 import { readNumber } from './numbers.ts';
@@ -69,7 +69,7 @@ export function readLabel(text: string, answers: Answers = {}): LabelReading {
     };
   });
   const language = leading(tally);
-  const attached = attach(scanned, dailyLabel);
+  const attached = attach(scanned, dailyLabel, isPerServing(text));
   const questions = new Questions(answers);
   const servings = new Set(attached.servings);
   const around = {

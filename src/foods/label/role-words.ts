@@ -106,10 +106,10 @@ export const ROLES: readonly RoleRow[] = [
   ],
   [
     'filler',
-    'content|as|of|the|total|on|an|a|one|basis|calculated|expressed|based|guaranteed|actual',
-    'gehalt|inhalt|ein|eine|einer|der|die|das|an|von|bezogen|berechnet|basis|garantiert',
-    'teneur|contenu|un|une|en|de|d’|du|des|le|la|les|sur|base|exprimé|exprimée|exprimées|calculé|calculée',
-    'gehalte|inhoud|één|een|aan|de|het|van|op|basis|berekend|uitgedrukt',
-    'contenido|contenidos|un|una|de|del|la|el|los|las|sobre|base|expresado|expresada|calculado|referido',
+    'content|as|of|the|total|on|an|a|one|basis|calculated|expressed|based|guaranteed|declared|actual|both',
+    'gehalt|inhalt|ein|eine|einer|der|die|das|an|von|bezogen|berechnet|basis|garantiert|garantierte|garantierter|garantierten',
+    'teneur|contenu|un|une|en|de|d’|du|des|le|la|les|sur|base|exprimé|exprimée|exprimées|calculé|calculée|garanti|garantie|garanties|garantis',
+    'gehalte|inhoud|één|een|aan|de|het|van|op|basis|berekend|uitgedrukt|gegarandeerd|gegarandeerde',
+    'contenido|contenidos|un|una|de|del|la|el|los|las|sobre|base|expresado|expresada|calculado|referido|garantizada|garantizados|garantizadas',
   ],
 ];
