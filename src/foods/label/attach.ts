@@ -3,7 +3,7 @@
  * heading, a section or a footnote says of it goes with it; what they leave open goes with it as an open question.
  */
 
-import type { Column } from './columns.ts';
+import type { Column, Heading } from './columns.ts';
 import { type AttachableLine, type Context, contextsOf } from './context.ts';
 import type { Figure } from './figure.ts';
 import { isAnalytical, Lists } from './lists.ts';
@@ -85,6 +85,7 @@ class Attacher {
   private readonly quantities: Quantity[] = [];
   private readonly servings: number[] = [];
   private readonly missed: Missed[] = [];
+  private readonly split = new Set<Heading>();
   private readonly left = new Map<number, Set<string>>();
   private readonly lines: readonly AttachableLine[];
   private readonly dailyLabel: boolean;
@@ -98,6 +99,8 @@ class Attacher {
 
   attached(): Attached {
     const contexts = contextsOf(this.lines);
+    for (const [line, { parts }] of this.lines.entries())
+      for (const [k, part] of parts.entries()) this.noteSplit(part, contexts[line]?.[k]);
     const lists = new Lists(this.lines, contexts);
     for (const [line, { parts }] of this.lines.entries()) {
       const tainted = parts.find((p) => p.kind === 'missed' && p.taints);
@@ -131,6 +134,12 @@ class Attacher {
     return { drafts, quantities, servings, missed, left };
   }
 
+  /** A row with more figures than weights has one for the basis, which then heads a column of its own. */
+  private noteSplit(part: Part, context: Context | undefined): void {
+    if (part.kind !== 'amount' || context?.heading.based === undefined) return;
+    if (cellsOf(part) > weightsOf(context.heading.columns).length) this.split.add(context.heading);
+  }
+
   private takeSize(quantity: PrintedQuantity): void {
     this.quantities.push(resolved(quantity, undefined));
     if (quantity.kind === 'grams' && quantity.grams !== undefined) this.servings.push(quantity.grams);
@@ -150,16 +159,20 @@ class Attacher {
     else this.left.set(line, new Set([what]));
   }
 
-  private attachAmount(part: Amount, around: Around): void {
-    const { line, context } = around;
-    const { columns, shares } = context.heading;
-    const weights = columns.filter((c) => c.quantity && c.quantity.kind !== 'percent');
+  private attachAmount(part: Amount, whole: Around): void {
+    const { line, context } = whole;
+    const { columns, shares, based } = context.heading;
+    const weights = weightsOf(columns);
+    const around = this.split.has(context.heading) ? { ...whole, unclear: based } : whole;
+    const energyPer = part.figures.find((f) => f.per && isEnergy(f))?.per;
     const weighed = part.figures.some((f) => f.unit !== '%' && !f.share);
     const inColumns: Figure[] = [];
     for (const figure of part.figures) {
       const share = figure.unit === '%' && weighed && (this.dailyLabel || shares.length > 0);
       if (figure.share || share) this.leave(line, figure.share === 'energy' ? ENERGY : DAILY);
       else if (figure.per) this.put(part, figure, this.alone(figure.per, context), around);
+      // "1580 kJ / 377 kcal/100 g" is one energy.
+      else if (energyPer && isEnergy(figure)) this.put(part, figure, this.alone(energyPer, context), around);
       else inColumns.push(figure);
     }
     const groups = new Set(inColumns.map(dimension));
@@ -366,6 +379,21 @@ function joined(figures: readonly Figure[]): Figure[][] {
     else cells.push([figure]);
   }
   return cells;
+}
+
+function weightsOf(columns: readonly Column[]): Column[] {
+  return columns.filter((c) => c.quantity && c.quantity.kind !== 'percent');
+}
+
+function isEnergy({ unit }: Figure): boolean {
+  return unit === 'kJ' || unit === 'MJ' || unit === 'kcal';
+}
+
+/** How many columns a row fills: an energy in kJ and in kcal is one. */
+function cellsOf({ figures }: Amount): number {
+  const counts = new Map<string, number>();
+  for (const f of figures) if (isEnergy(f)) counts.set(f.unit, (counts.get(f.unit) ?? 0) + 1);
+  return figures.filter((f) => !isEnergy(f)).length + Math.max(0, ...counts.values());
 }
 
 function dimension(figure: Figure): string {

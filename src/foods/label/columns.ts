@@ -21,8 +21,10 @@ export interface Heading {
   readonly printed: readonly Column[];
   /** Columns of shares of a daily intake, of the energy, or of something unknown. */
   readonly shares: readonly string[];
+  /** Weights with a basis: where rows have more figures than weights, the basis heads a column of its own. */
+  readonly based?: string;
   /** Words that leave open what the amounts are of. */
-  readonly unclear?: string;
+  readonly unclear?: string | undefined;
 }
 
 type HeadingPart = Part & { readonly kind: 'heading' };
@@ -33,10 +35,10 @@ const PROSE = 4;
 const DRY_BESIDE = /%|\b(?:basis|base|on|sur|sobre|op|auf|bezogen)\b/i;
 
 /** Whether a heading says nothing that could change a figure: a title, a sentence of prose, a note on daily intakes. */
-export function saysNothing({ atoms, words, text }: HeadingPart): boolean {
+export function saysNothing({ atoms, words, text, leads }: HeadingPart): boolean {
   if (atoms.some((a) => a.kind === 'grams' || a.kind === 'serving')) return false;
   if (words.length >= PROSE) return true;
-  if (atoms.some(isWeighty)) return false;
+  if (atoms.some(isWeighty) || (leads && words.length > 0)) return false;
   return atoms.length === 0 && !headingMayChange(words, DRY_BESIDE.test(text));
 }
 
@@ -67,6 +69,8 @@ export function headingOf(parts: readonly HeadingPart[]): Heading {
     columns: once(printed ?? [], keyOfColumn).slice(-MOST_COLUMNS),
     printed: printed ?? [],
     shares,
+    ...(weights.length > 0 &&
+      quantities.some((q) => q.basis) && { based: parts.map((p) => p.text).join(' ') }),
     ...(unclear.length > 0 && { unclear: unclear.join('; ') }),
   };
 }

@@ -1,9 +1,11 @@
 /**
  * What holds for a figure by where it stands: the headings over it, the section, a list of ingredients. A heading
- * holds until the next; one alone on the label holds for what stands before it too.
+ * holds until the next; one alone on the label holds for what stands before it too, and so does one that stands after
+ * figures as a note.
  */
-import { type Column, type Heading, headingOf, isWeighty, saysNothing } from './columns.ts';
+import type { Column, Heading } from './columns.ts';
 import type { Basis, Bound, LineParts, Part, Section } from './part.ts';
+import { headingRuns, noteOf, type Placed, type Run } from './runs.ts';
 
 /** The parts of a line and its text. */
 export interface AttachableLine extends LineParts {
@@ -25,130 +27,119 @@ export interface Context {
 
 const NO_HEADING: Heading = { columns: [], printed: [], shares: [] };
 
-interface Run {
-  readonly parts: (Part & { readonly kind: 'heading' })[];
-  /** Place of its first and its last part. */
-  readonly from: number;
-  to: number;
-  line: number;
-}
-
-/** The context of every part of kind "amount" or "missed", by its place among all parts. */
+/** The context of every part, line by line. */
 export function contextsOf(lines: readonly AttachableLine[]): Context[][] {
-  const flat = lines.flatMap((l, line) => l.parts.map((part) => ({ part, line })));
-  const runs = headingRuns(flat, sizesAmong(lines));
-  const weighty = runs.filter((run) => run.parts.some((p) => p.atoms.some(isWeighty)) || unclearOf(run));
-  const firstStrange = lines.findIndex((l) => l.strange && !l.parts.some((p) => p.kind === 'amount'));
-  const [sole, ...others] = weighty;
-  const alone = others.length === 0 ? sole : undefined;
-  const soleHeading = alone && headingOf(alone.parts);
-  let heading = NO_HEADING;
-  let bound: Bound | undefined;
-  let section: Section | undefined;
-  let sectionLine = -1;
-  let sharesLine = -1;
-  let carried: string | undefined;
-  let lineBound: Bound | undefined;
-  let boundLine = -1;
-  const isFooter = (run: Run) => !flat.slice(run.to + 1).some(({ part }) => part.kind === 'amount');
-  const lastAmount = flat.findLastIndex(({ part }) => part.kind === 'amount');
-  if (soleHeading && alone) {
-    const footer = isFooter(alone);
-    const strangeBefore = firstStrange >= 0 && firstStrange < alone.line && !footer;
-    if (footer) {
-      heading = soleHeading;
-      bound = sideOf(boundOf(soleHeading));
-    } else
-      heading = strangeBefore ? { ...soleHeading, columns: [], printed: [] } : withoutBounds(soleHeading);
+  return new Walk(lines).contexts();
+}
+
+class Walk {
+  private readonly lines: readonly AttachableLine[];
+  private readonly flat: readonly Placed[];
+  private readonly runs: readonly Run[];
+  private readonly weighty: readonly Run[];
+  private heading = NO_HEADING;
+  private bound: Bound | undefined;
+  /** Whether a figure has stood under the bound. */
+  private boundUsed = false;
+  private lineBound: Bound | undefined;
+  private boundLine = -1;
+  private section: Section | undefined;
+  private sectionLine = -1;
+  private sharesLine = -1;
+  private carried: string | undefined;
+
+  constructor(lines: readonly AttachableLine[]) {
+    this.lines = lines;
+    this.flat = lines.flatMap((l, line) => l.parts.map((part) => ({ part, line })));
+    this.runs = headingRuns(lines, this.flat);
+    this.weighty = this.runs.filter((run) => run.weighty);
   }
-  // A footnote on the basis holds for figures that other headings stand over; which of them, nobody can say.
-  const notes = others.length === 0 ? [] : weighty.filter((run) => run.from > lastAmount).flatMap(footnote);
-  const found: Context[][] = lines.map(() => []);
-  let run = 0;
-  flat.forEach(({ part, line }, at) => {
-    const current = runs[run];
-    if (current && at === current.from) {
-      if (weighty.includes(current)) {
-        const next = headingOf(current.parts);
-        if (hasColumns(next) || next.unclear) {
-          carried = carriedBasis(heading, next, section, carried);
-          heading = next;
-          const side = boundOf(next);
-          if (side !== undefined) bound = sideOf(side);
-        }
-      } else heading = { ...heading, shares: [...heading.shares, ...headingOf(current.parts).shares] };
-      sharesLine = line;
-    }
-    if (current && at >= current.to) run++;
-    if (part.kind === 'section' && part.section !== 'vitamins') {
-      if (sharesLine < line) heading = { ...heading, shares: [] };
-      section = part.section;
-      sectionLine = line;
-    }
-    if (line !== boundLine) lineBound = undefined;
-    if (part.kind === 'heading' && part.lineOnly) {
-      lineBound = part.atoms.flatMap((a) => (a.kind === 'bound' ? (sideOf(a.side) ?? []) : []))[0];
-      boundLine = line;
-    }
-    const unclear = [heading.unclear, carried, ...notes].filter((words) => words !== undefined);
-    found[line]?.push({
-      heading,
-      bound: lineBound ?? bound,
-      section,
-      sectionLine,
-      unclear: unclear.length > 0 ? unclear.join('; ') : undefined,
+
+  contexts(): Context[][] {
+    const { runs } = this;
+    const [sole, ...others] = this.weighty;
+    const lastAmount = this.flat.findLastIndex(({ part }) => part.kind === 'amount');
+    if (sole && others.length === 0) this.startUnder(sole, lastAmount);
+    // A note after the last figure holds for figures under other headings; which of them, nobody can say.
+    const ends =
+      others.length === 0
+        ? []
+        : this.weighty.flatMap((run) => (run.from > lastAmount ? (noteOf(run) ?? []) : []));
+    const found: Context[][] = this.lines.map(() => []);
+    let run = 0;
+    this.flat.forEach(({ part, line }, at) => {
+      const current = runs[run];
+      if (current && at === current.from) this.enter(current, line);
+      if (current && at >= current.to) run++;
+      if (part.kind === 'section' && part.section !== 'vitamins') this.enterSection(part.section, line);
+      this.boundUsed ||= part.kind === 'amount' && this.bound !== undefined;
+      this.takeLineBound(part, line);
+      const note = this.noteAfter(runs[run]);
+      const unclear = [this.heading.unclear, this.carried, note.unclear, ...ends].filter(
+        (w) => w !== undefined,
+      );
+      found[line]?.push({
+        heading: note.heading ?? this.heading,
+        bound: this.lineBound ?? this.bound,
+        section: this.section,
+        sectionLine: this.sectionLine,
+        unclear: unclear.length > 0 ? unclear.join('; ') : undefined,
+      });
     });
-  });
-  return found;
-}
+    return found;
+  }
 
-function headingRuns(
-  flat: readonly { readonly part: Part; readonly line: number }[],
-  sizes: ReadonlySet<Part>,
-): Run[] {
-  const runs: Run[] = [];
-  let open: Run | undefined;
-  flat.forEach(({ part, line }, at) => {
-    if (part.kind === 'amount' || part.kind === 'missed') open = undefined;
-    if (part.kind !== 'heading' || part.lineOnly || saysNothing(part) || sizes.has(part)) return;
-    if (!open) {
-      open = { parts: [], from: at, to: at, line };
-      runs.push(open);
+  /** The only heading of a label holds for what stands before it, unless something strange was printed there. */
+  private startUnder(sole: Run, lastAmount: number): void {
+    if (sole.additives) return;
+    const footer = sole.trails || sole.from > lastAmount;
+    const strange = this.lines.findIndex((l) => l.strange && !l.parts.some((p) => p.kind === 'amount'));
+    if (footer) {
+      this.heading = sole.heading;
+      this.bound = sideOf(boundOf(sole.heading));
+    } else if (strange >= 0 && strange < sole.line)
+      this.heading = { ...sole.heading, columns: [], printed: [], unclear: noteOf(sole) };
+    else this.heading = withoutBounds(sole.heading);
+  }
+
+  private enter(run: Run, line: number): void {
+    const next = run.heading;
+    this.sharesLine = line;
+    if (!run.weighty) {
+      this.heading = { ...this.heading, shares: [...this.heading.shares, ...next.shares] };
+      return;
     }
-    open.parts.push(part);
-    open.to = at;
-  });
-  return runs;
-}
+    if (next.columns.length === 0 && !next.unclear) return;
+    this.carried = carriedBasis(this.heading, next, this.section, this.carried);
+    this.heading = next;
+    const side = boundOf(next);
+    if (side === undefined) return;
+    this.bound = sideOf(side);
+    this.boundUsed = false;
+  }
 
-/** "Portion: 30 g" on a line of its own says how large a serving is, where another heading says what amounts are per. */
-function sizesAmong(lines: readonly AttachableLine[]): ReadonlySet<Part> {
-  const weightsOf = (parts: readonly Part[]) =>
-    parts.flatMap((p) =>
-      p.kind === 'heading'
-        ? p.atoms.flatMap((a) =>
-            a.kind === 'share' || a.kind === 'bound' || a.kind === 'percent' ? [] : [a],
-          )
-        : [],
-    );
-  const sizes = lines.filter(({ parts }) => {
-    const [weight, ...others] = weightsOf(parts);
-    return weight?.maySize && others.length === 0;
-  });
-  const firm = lines.some((l) => !sizes.includes(l) && weightsOf(l.parts).length > 0);
-  return new Set(
-    firm
-      ? sizes.flatMap((l) => l.parts.filter((p) => p.kind === 'heading' && weightsOf([p]).length > 0))
-      : [],
-  );
-}
+  private enterSection(section: Section, line: number): void {
+    if (this.sharesLine < line) this.heading = { ...this.heading, shares: [] };
+    this.section = section;
+    this.sectionLine = line;
+    // A new section after figures is bound by no heading before it.
+    if (this.boundUsed) this.bound = undefined;
+  }
 
-function unclearOf(run: Run): boolean {
-  return headingOf(run.parts).unclear !== undefined;
-}
+  private takeLineBound(part: Part, line: number): void {
+    if (line !== this.boundLine) this.lineBound = undefined;
+    if (part.kind !== 'heading' || !part.lineOnly) return;
+    [this.lineBound] = part.atoms.flatMap((a) => (a.kind === 'bound' ? [sideOf(a.side)] : []));
+    this.boundLine = line;
+  }
 
-function hasColumns(heading: Heading): boolean {
-  return heading.columns.length > 0;
+  /** What the next run says of figures before it, if it is a note: their heading where they have none, else a doubt. */
+  private noteAfter(next: Run | undefined): { heading?: Heading; unclear?: string } {
+    if (!next?.trails || (next.weighty && this.weighty.length < 2)) return {};
+    const bare = this.heading.columns.length === 0 && this.heading.unclear === undefined;
+    if (bare && next.weighty) return { heading: next.heading, unclear: next.heading.unclear };
+    return { unclear: noteOf(next) };
+  }
 }
 
 /** The bound of a heading whose columns all have the same one. */
@@ -166,13 +157,6 @@ function withoutBounds(heading: Heading): Heading {
   const plain = (columns: readonly Column[]) =>
     columns.flatMap(({ bound: _, ...c }): Column[] => (c.quantity ? [c] : []));
   return { ...heading, columns: plain(heading.columns), printed: plain(heading.printed) };
-}
-
-/** What a heading after the last figure leaves open of the figures before it. */
-function footnote(run: Run): string[] {
-  const { columns, unclear } = headingOf(run.parts);
-  const based = columns.some((c: Column) => c.basis !== undefined || c.bound !== undefined);
-  return based || unclear !== undefined ? [run.parts.map((p) => p.text).join(' ')] : [];
 }
 
 /** After figures in dry matter a heading that says no basis leaves it open; additives are per kg of the feed. */

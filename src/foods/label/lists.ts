@@ -50,13 +50,16 @@ export class Lists {
       return sure && !own ? 'share' : 'perhaps';
     }
     const percent = part.figures.some((f) => f.unit === '%' && !f.per && !f.share);
-    return section === undefined && percent && this.hasStrange(line, line, section) ? 'perhaps' : undefined;
+    return section === undefined && percent && this.isInList(line) ? 'perhaps' : undefined;
   }
 
   /** Whether the list that begins on one line goes on to another. */
   private within(from: number, to: number): 'surely' | 'perhaps' | undefined {
     if (to - from > LONGEST_LIST) return 'perhaps';
-    const texts = this.lines.slice(from, to + 1).map((l) => l.text.trim());
+    const texts = this.lines
+      .slice(from, to + 1)
+      .map((l) => l.text.trim())
+      .filter((text) => text !== '');
     if (texts.length === 1) return 'surely';
     const [first = ''] = texts;
     if (first.length < LONGEST_TITLE && /^[^\d,;]{1,40}:?$/.test(first)) return 'surely';
@@ -64,11 +67,27 @@ export class Lists {
     if (goesOn) return 'surely';
     const parts = this.lines[to]?.parts ?? [];
     const several = parts.filter((p) => p.kind === 'amount' || p.kind === 'missed').length > 1;
-    return several && to === from + 1 && !/\.\s*$/.test(first) ? 'perhaps' : undefined;
+    return several && texts.length === 2 && !/\.\s*$/.test(first) ? 'perhaps' : undefined;
+  }
+
+  /** Whether a line under no heading, or one that it goes on from or to, holds shares of what is no nutrient. */
+  private isInList(line: number): boolean {
+    const text = (k: number) => this.lines[k]?.text ?? '';
+    return (
+      this.hasStrange(line, line, undefined) ||
+      (GOES_ON.test(text(line)) && this.hasStrange(line + 1, line + 1, undefined)) ||
+      (line > 0 && GOES_ON.test(text(line - 1)) && this.hasStrange(line - 1, line - 1, undefined))
+    );
   }
 
   private hasStrange(from: number, to: number, section: Context['section']): boolean {
-    return this.among(from, to, section, 'strange', (p) => p.kind === 'missed' && p.strangeShare === true);
+    return this.among(
+      from,
+      to,
+      section,
+      'strange',
+      (p) => (p.kind === 'missed' && p.strangeShare === true) || (p.kind === 'heading' && p.listed === true),
+    );
   }
 
   private isAnalysis(from: number, to: number): boolean {

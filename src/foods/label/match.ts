@@ -21,6 +21,8 @@ export type Item = {
   readonly at: number;
   readonly end: number;
   readonly text: string;
+  /** A gap as between columns stands before it. */
+  readonly gap?: boolean;
   /** It stood in brackets that were opened. */
   readonly bracketed?: boolean;
   /** The line it was printed on, where it is read with another. */
@@ -123,6 +125,7 @@ const FOOTNOTES = new Set(['*', '†', '‡', '"', '“', '”', '„', '«', '�
 export function match(printed: string): { items: Item[]; languages: ReadonlySet<Language>[] } {
   const line = narrow(printed);
   const tokens = tokenize(line);
+  const gaps = new Set(tokens.flatMap((t, k) => (k > 0 && t.space === 'gap' ? [t.at] : [])));
   const items: Item[] = [];
   const languages: ReadonlySet<Language>[] = [];
   let i = 0;
@@ -183,7 +186,7 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
     else items.push({ at, end, text, kind });
     i++;
   }
-  return { items, languages };
+  return { items: items.map((item) => (gaps.has(item.at) ? { ...item, gap: true } : item)), languages };
 }
 
 /** Whether what comes next is a figure, at most a colon, leaders or a bound away. */

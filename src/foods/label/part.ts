@@ -49,6 +49,10 @@ export type Part =
       /** Words in it that are not known. */
       readonly words: readonly string[];
       readonly text: string;
+      /** It begins with "in", "on" and the like, so that unknown words say what amounts are of. */
+      readonly leads?: boolean;
+      /** A comma parts it from what follows, as in a list. */
+      readonly listed?: boolean;
       /** Holds to the end of its line only, as "min." before a name. */
       readonly lineOnly?: boolean;
     }

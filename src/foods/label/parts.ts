@@ -18,6 +18,20 @@ const TRACES = 'traces are no figure; leave it out, or write the most it can be,
 const SHARED = 'share one figure; give each its own';
 const ADVICE = 'advice for use or a weight of the pack, no analysis';
 const CUT = 'a name follows the figure and has none of its own; put a comma between, or each on its own line';
+/** Words before what amounts are of; "for" and the like rather say whom the food is for. */
+const LEADS = new Set([
+  'in',
+  'on',
+  'auf',
+  'sur',
+  'op',
+  'sobre',
+  'en',
+  'dans',
+  'bezogen',
+  'calculated',
+  'expressed',
+]);
 const SECTIONS: readonly (readonly [Role, Section])[] = [
   ['ingredients', 'ingredients'],
   ['composition', 'composition'],
@@ -57,6 +71,10 @@ class PartReader {
   /** The heading being read: what is known in it, and the words that are not. */
   private atoms: Atom[] = [];
   private words: string[] = [];
+  private leads = false;
+  private tainted = false;
+  /** A comma ends the heading. */
+  private listed = false;
   /** A name came right after an amount, with nothing between. */
   private runsOn = false;
 
@@ -100,6 +118,8 @@ class PartReader {
   }
 
   private takeWord(item: Item): string | undefined {
+    // "5 g per 100 g" and then a word that is not known: it may hold for the whole line.
+    this.tainted = this.figures.at(-1)?.per !== undefined;
     if (this.name)
       return `"${item.text.slice(0, 40)}" is not known here; give the nutrient and its figure alone`;
     this.words.push(item.text);
@@ -153,9 +173,7 @@ class PartReader {
     const last = this.figures.findLast((figure) => !figure.share);
     const { quantity } = found;
     const share = this.atoms.at(-1);
-    const glued = !/\s\s|\t|\|/.test(
-      this.text.slice(this.items[this.i - 1]?.end ?? 0, this.items[this.i]?.at),
-    );
+    const glued = !this.items[this.i]?.gap && !isSign(this.items[this.i - 1], '|');
     this.i = found.next;
     if (found.size) {
       this.parts.push({ kind: 'serving size', quantity });
@@ -174,8 +192,7 @@ class PartReader {
     } else {
       if (this.name) this.close();
       // "% RI per serving": what the shares of a daily intake are per heads no amounts of its own.
-      const repeats =
-        share?.kind === 'share' && glued && !found.basisOnly && this.atoms.some((a) => a.kind !== 'share');
+      const repeats = share?.kind === 'share' && glued && this.atoms.some((a) => isSame(a, quantity));
       if (!repeats) this.atoms.push(quantity);
     }
     return undefined;
@@ -252,12 +269,13 @@ class PartReader {
       } else this.i++;
       return undefined;
     }
-    this.i++;
     const last = this.figures.at(-1);
-    if (last?.unit === '%' && isEnergyUnit(item)) {
+    if (last?.unit === '%' && (isEnergyUnit(item) || share?.of === 'energy')) {
       last.share = 'energy';
+      this.i = share?.next ?? this.i + 1;
       return undefined;
     }
+    this.i++;
     if (last || (this.hint && this.hint !== item.unit))
       return `"${item.text}" is one unit too many; write each figure with its own unit after it`;
     this.hint = item.unit;
@@ -265,6 +283,13 @@ class PartReader {
   }
 
   private takeRole(item: Item & { kind: 'role' }): string | undefined {
+    if (
+      !this.name &&
+      this.words.length === 0 &&
+      this.atoms.length === 0 &&
+      LEADS.has(item.text.toLowerCase())
+    )
+      this.leads = true;
     const has = (role: Role) => item.roles.has(role);
     const next = this.items[this.i];
     const last = this.figures.at(-1);
@@ -356,12 +381,24 @@ class PartReader {
       if (this.name && this.figures.length === 0) return undefined;
     }
     if (isSign(item, '|') && (this.name || this.atoms.length > 0)) return undefined;
-    if (this.name && this.figures.length === 0 && isSign(item, ',')) this.parted = true;
+    // "Moisture, max. 12 %", but not "protein, 12 % fat": there the figure is that of the next name.
+    if (this.name && this.figures.length === 0 && isSign(item, ',') && !this.nameFollows())
+      this.parted = true;
     else {
+      this.listed = isSign(item, ',;');
       this.close();
-      this.runsOn = false;
+      this.runsOn = this.listed = false;
     }
     return undefined;
+  }
+
+  /** Whether what stands after a comma is a name or a figure with a name of its own. */
+  private nameFollows(): boolean {
+    const { items } = this;
+    let i = this.i;
+    if (items[i]?.kind === 'name' || items[i]?.kind === 'word') return true;
+    while (items[i] && !isSign(items[i], ',;|•·.') && items[i]?.kind !== 'name') i++;
+    return items[i]?.kind === 'name';
   }
 
   /** Ends the part; a figure without a name has been missed before this. */
@@ -396,7 +433,15 @@ class PartReader {
   private closeHeading(): void {
     const { atoms, words } = this;
     if (atoms.length === 0 && words.length === 0) return;
-    this.parts.push({ kind: 'heading', atoms, words, text: this.textOf(this.start, this.i) });
+    const text = this.textOf(this.start, this.i);
+    this.parts.push({
+      kind: 'heading',
+      atoms,
+      words,
+      text,
+      ...(this.leads && { leads: true }),
+      ...((this.listed || isSign(this.items[this.start - 1], ',;')) && { listed: true }),
+    });
   }
 
   /** Gives up the part: from where it began to the next separator. */
@@ -414,11 +459,16 @@ class PartReader {
     const numbered = inner.some((i) => i.kind === 'number' || i.kind === 'odd');
     const taints =
       why !== ADVICE &&
-      (why.endsWith(SHARED) || inner.some(mayChangeMeaning) || (words.length > 0 && isEnergyHeading(inner)));
-    if (taints && !numbered) {
-      // A heading that was not understood: what it may say goes on to the lines after it.
-      const atoms: Atom[] = isEnergyHeading(inner) ? [{ kind: 'share', of: 'energy', text }] : [];
-      this.parts.push({ kind: 'heading', atoms, words: text.split(/\s+/), text });
+      (this.tainted ||
+        why.endsWith(SHARED) ||
+        inner.some(mayChangeMeaning) ||
+        (words.length > 0 && isEnergyHeading(inner)));
+    // A heading that was not understood: what it may say goes on to the lines after it.
+    const weight = why !== ADVICE && isHeadingByWeight(inner);
+    if (!items.some((i) => i.kind === 'name') ? taints || weight : taints && !numbered) {
+      const energy: Atom[] = isEnergyHeading(inner) ? [{ kind: 'share', of: 'energy', text }] : [];
+      const atoms: Atom[] = weight ? [{ kind: 'each', text }] : energy;
+      this.parts.push({ kind: 'heading', atoms, words: [text], text, ...(numbered && { leads: true }) });
     }
     if (numbered || why === TRACES || taints)
       this.parts.push({
@@ -452,9 +502,27 @@ class PartReader {
     this.figures = [];
     this.atoms = [];
     this.words = [];
-    this.parted = this.strict = this.about = this.between = false;
+    this.parted = this.strict = this.about = this.between = this.leads = this.tainted = false;
     this.start = this.i;
   }
+}
+
+/** Whether a share's "per" repeats that of a column before it. */
+function isSame(atom: Atom, { kind, grams }: PrintedQuantity): boolean {
+  if (atom.kind === 'share' || atom.kind === 'bound' || kind === 'percent') return false;
+  return kind === 'serving' ? atom.kind === 'serving' || atom.grams !== 100 : atom.grams === grams;
+}
+
+/** "pur 100 g", "per portin (25 g)": a heading by its weight, with a slip in it. */
+function isHeadingByWeight(items: readonly Item[]): boolean {
+  const per = isRole(items[0], 'per');
+  return items.some(
+    (i, k) => (i.kind === 'number' || i.kind === 'odd') && (per || i.text === '100') && isGram(items[k + 1]),
+  );
+}
+
+function isGram(item: Item | undefined): boolean {
+  return item?.kind === 'unit' && item.unit === 'g';
 }
 
 /** A percentage beside a word that is not known: "oats 30 %", "30 % oats". */

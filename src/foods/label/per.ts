@@ -102,7 +102,8 @@ function made(
   more: { size?: boolean; bare?: boolean } = {},
 ): FoundQuantity {
   let end = pastProduct(items, next);
-  const basis = basisAt(items, end);
+  // After a gap a basis heads a column of its own.
+  const basis = items[end]?.gap ? undefined : basisAt(items, end);
   if (basis) end = basis.next;
   return {
     quantity: { ...quantity, ...(basis && { basis: basis.basis }), text: textOf(items, from, end) },
@@ -162,6 +163,7 @@ function servingFrom(
   let equals = false;
   let apart = false;
   for (const [k, item] of items.slice(next, next + 8).entries()) {
+    if (item.gap && !size && !item.bracketed) break;
     const found = weightAt(items, next + k);
     if (found && found.grams > 0) {
       const isSize = size || equals;

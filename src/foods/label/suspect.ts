@@ -4,6 +4,7 @@
  * and never a wrong figure.
  */
 import type { Item } from './match.ts';
+import { ROLES as ROLE_ROWS } from './role-words.ts';
 import { keyOf } from './tokens.ts';
 import type { Role } from './words.ts';
 
@@ -11,13 +12,50 @@ const ROLES: readonly Role[] = ['dry matter', 'prepared', 'energy share', 'daily
 
 /** Beginnings of words of cooking and making up, of energy and daily need, of least and most, without accents. */
 const STEMS =
-  /^(?:un)?(?:cook|boil|prepar|reconst|rehydr|dilut|soak|steep|zubereit|gekoch|gegart|gequoll|eingeweich|angeruhr|verzehrfert|trinkfert|cuit|cuis|bouill|tremp|bereid|gekook|klaargem|aangem|aangel|geweek|cocin|cocid|hervid|remoj|hidrat|cott[oiae]$|energ|calor|kalor|kilocal|kilojoul|tagesb|tagesz|daily|quotid|journal|diari|dagel|minim|maxim|mindest|hochst|trockens|trockenm|trockeng|drogest|anhydr|wasserfr|watervr)/;
+  /^(?:un)?(?:cook|boil|prepar|reconst|rehydr|dilut|soak|steep|zubereit|gekoch|gegart|gequoll|eingeweich|angeruhr|verzehrfert|trinkfert|cuit|cuis|bouill|tremp|bereid|gekook|klaargem|aangem|aangel|geweek|cocin|cocid|hervid|remoj|hidrat|cott[oiae]$|energ|calor|kalor|kilocal|kilojoul|tagesb|tagesz|daily|quotid|journal|diari|dagel|minim|maxim|mindest|hochst|trockens|trockenm|trockeng|drogest|drogst|anhydr|wasserfr|watervr)/;
 /** Words that mean dry matter only beside words such as "basis" or "on". */
 const DRY = /^(?:dry|trocken|trockener|trockenem|sec|seche|seco|seca|secco|secca|droog|droge)$/;
 
-function isSuspectWord(text: string): boolean {
-  return STEMS.test(keyOf(text));
+const BASIS_AND_BOUND: readonly Role[] = ['low', 'high', 'dry matter', 'prepared'];
+const BASIS_AND_BOUND_WORDS = ROLE_ROWS.filter(([role]) => BASIS_AND_BOUND.includes(role)).flatMap(
+  ([, ...columns]) => columns.flatMap((column) => keyOf(column).split(/[^\p{L}]+/u)),
+);
+/** Least letters of a word that is known with one letter lost, doubled or wrong. */
+const SHORTEST = 6;
+/** Words of phrases that say little alone. */
+/** Energy, and the shortest words of least and most with a letter lost. */
+const ENERGY = ['energie', 'energy', 'energia', 'calorie', 'calories', 'kalorien', 'calorias', 'calorieen'];
+const SHORT_SLIPS = new Set(['mn', 'mx', 'mni', 'mxi', 'mii', 'mai', 'mnd', 'mid', 'mini', 'maxi']);
+const COMMON = new Set([
+  'water',
+  'wasser',
+  'matter',
+  'weight',
+  'garantis',
+  'guaranteed',
+  'garantizado',
+  'contenido',
+]);
+/** Every word of least, most, cooked and dry, and each with one letter left out. */
+const WITH_SLIPS: ReadonlySet<string> = new Set(
+  [...BASIS_AND_BOUND_WORDS, ...ENERGY]
+    .filter((word) => word.length >= SHORTEST && !COMMON.has(word))
+    .flatMap(withOneLost),
+);
+
+function withOneLost(word: string): string[] {
+  return [word, ...Array.from(word, (_, k) => word.slice(0, k) + word.slice(k + 1))];
 }
+
+function isSuspectWord(text: string): boolean {
+  const key = keyOf(text);
+  if (STEMS.test(key) || SHORT_SLIPS.has(key)) return true;
+  return (
+    key.length >= SHORTEST - 1 && key.length < LONGEST && withOneLost(key).some((w) => WITH_SLIPS.has(w))
+  );
+}
+
+const LONGEST = 24;
 
 /** Whether an item that was not understood where it stands may change what figures mean. */
 export function mayChangeMeaning(item: Item): boolean {

@@ -25,11 +25,14 @@ export function trailingOf(parts: readonly Part[], headed: boolean): Trailing {
   const { per, basis } = figure;
   const words = per && !per.text.startsWith('/') && before.every((f) => !f.per) ? per : undefined;
   const based = basis !== undefined && basis !== 'as fed' && before.every((f) => !f.basis);
-  const open = based
-    ? `... ${basis}`
-    : words && (headed || words.basis !== undefined)
-      ? words.text
-      : undefined;
+  const share = figure.share === 'energy' && before.every((f) => !f.share);
+  const open = share
+    ? '... shares of the energy'
+    : based
+      ? `... ${basis}`
+      : words && (headed || words.basis !== undefined)
+        ? words.text
+        : undefined;
   return {
     quantity: (amount) => (amount === last || headed || open !== undefined ? undefined : words),
     unclear: (amount) => (amount === last ? undefined : open),
