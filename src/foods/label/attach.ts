@@ -194,10 +194,10 @@ class Attacher {
     const { context, line } = around;
     const bounds = context.heading.columns.filter((c) => !c.quantity && c.bound);
     const columns = weights.length > 0 ? weights : bounds.length > 1 ? bounds : [];
-    const printed = context.heading.printed.filter((c) =>
-      weights.length > 0 ? c.quantity && c.quantity.kind !== 'percent' : true,
-    );
-    const fitting = [columns, printed].find((list) => list.length > 1 && list.length === cells.length);
+    const heads = context.heading.printed;
+    const printed = weights.length > 0 ? weightsOf(heads) : bounds.length > 1 ? heads : [];
+    // Where a column repeats, a row must fill every one: with a cell left blank nobody can say which.
+    const fitting = printed.length > 1 && printed.length === cells.length ? printed : undefined;
     if (fitting) this.zip(part, cells, fitting, around);
     else if (cells.length === 1) {
       for (const figure of cells.flat()) {

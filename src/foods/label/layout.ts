@@ -30,7 +30,13 @@ const DAY = new Set(['8400', '2000']);
 export function layOut(lines: readonly Line[]): LaidLine[] {
   const laid: LaidLine[] = lines.map((line) => ({ ...line, taken: false }));
   const kinds = lines.map(kindOf);
-  for (const chain of chainsOf(kinds)) pairUp(chain, kinds, lines, laid);
+  const chains = chainsOf(kinds).map((chain) => pairsOf(chain, kinds));
+  const paired = new Set(chains.flat().flatMap(({ figures }) => figures));
+  // A figure left over shows that lines are lost or out of order; then no pair is sure.
+  const left = lines.some(
+    ({ items }, k) => kinds[k] === 'figure' && !paired.has(k) && !items.some(isEnergyUnit),
+  );
+  if (!left) for (const pair of chains.flat()) putTogether(pair, lines, laid);
   let before: Line | undefined;
   for (const [k, line] of laid.entries()) {
     const { items } = line;
@@ -45,7 +51,7 @@ export function layOut(lines: readonly Line[]): LaidLine[] {
 }
 
 function kindOf({ items }: Line): Kind {
-  if (items.length === 0) return 'blank';
+  if (items.every((i) => i.kind === 'noise' || isSign(i, '|-–—*'))) return 'blank';
   const names = items.filter((i) => i.kind === 'name');
   const numbers = items.filter((i) => i.kind === 'number');
   const among = (item: Item, roles: readonly Role[]) => roles.some((role) => isRole(item, role));
@@ -95,13 +101,13 @@ interface Run {
   readonly lines: number[];
 }
 
+interface Pair {
+  readonly name: number;
+  readonly figures: readonly number[];
+}
+
 /** Names with their figures: one name and all figures up to the next, or as many figures as names, once or for each heading. */
-function pairUp(
-  chain: readonly number[],
-  kinds: readonly Kind[],
-  lines: readonly Line[],
-  laid: LaidLine[],
-): void {
+function pairsOf(chain: readonly number[], kinds: readonly Kind[]): Pair[] {
   const runs: Run[] = [];
   for (const k of chain) {
     const kind = kinds[k] ?? 'other';
@@ -110,43 +116,45 @@ function pairUp(
     else runs.push({ kind, lines: [k] });
   }
   while (runs.at(-1)?.kind === 'heading') runs.pop();
-  const pairs: (readonly [name: number, figures: readonly number[]])[] = [];
+  const pairs: Pair[] = [];
   let names: readonly number[] = [];
   let served = true;
   let headed = false;
   for (const run of runs) {
     if (run.kind === 'heading') {
-      if (run.lines.length > MOST_HEADINGS) return;
+      if (run.lines.length > MOST_HEADINGS) return [];
       headed = true;
       continue;
     }
     if (run.kind === 'name') {
-      if (!served) return;
+      if (!served) return [];
       names = run.lines;
       served = headed = false;
       continue;
     }
     const [first] = names;
-    if (first === undefined || (served && !headed)) return;
-    if (names.length === 1 && !headed) pairs.push([first, run.lines]);
-    else if (names.length !== run.lines.length) return;
-    else for (const [j, name] of names.entries()) pairs.push([name, run.lines.slice(j, j + 1)]);
+    if (first === undefined || (served && !headed)) return [];
+    if (names.length === 1 && !headed) pairs.push({ name: first, figures: run.lines });
+    else if (names.length !== run.lines.length) return [];
+    else for (const [j, name] of names.entries()) pairs.push({ name, figures: run.lines.slice(j, j + 1) });
     served = true;
     headed = false;
   }
-  if (!served) return;
-  for (const [name, figures] of pairs) {
-    const [first, ...rest] = figures;
-    const from = lines[name];
-    if (first === undefined || !from) continue;
-    let joined: Line = from;
-    for (const k of figures) {
-      const line = lines[k];
-      if (line) joined = joinedWith(joined, line, k);
-    }
-    laid[first] = { ...joined, taken: false };
-    for (const k of [name, ...rest]) laid[k] = { items: [], text: lines[k]?.text ?? '', taken: true };
+  return served ? pairs : [];
+}
+
+/** The figures' line with the name before them; the lines that are taken into it are left empty. */
+function putTogether({ name, figures }: Pair, lines: readonly Line[], laid: LaidLine[]): void {
+  const [first, ...rest] = figures;
+  const from = lines[name];
+  if (first === undefined || !from) return;
+  let joined: Line = from;
+  for (const k of figures) {
+    const line = lines[k];
+    if (line) joined = joinedWith(joined, line, k);
   }
+  laid[first] = { ...joined, taken: false };
+  for (const k of [name, ...rest]) laid[k] = { items: [], text: lines[k]?.text ?? '', taken: true };
 }
 
 function joinedWith(before: Line, line: Line, at: number): Line {
@@ -226,7 +234,7 @@ function turnedPairs(items: readonly Item[]): Item[] | undefined {
     } else if (BESIDE_FIGURE.some((role) => isRole(item, role)) || isSign(item, '-–')) figure.push(item);
     else if (item.kind !== 'noise' && !isRole(item, 'filler') && !isRole(item, 'contains')) return undefined;
   }
-  return out.length > 0 && !hasNumber ? out : undefined;
+  return out.length > 0 && !hasNumber ? [...out, ...figure] : undefined;
 }
 
 /** A figure in kJ or kcal with no name before it is the energy. */

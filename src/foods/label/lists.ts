@@ -13,6 +13,9 @@ const ANALYTICAL =
 /** A line that ends or begins so goes on from one to the next. */
 const GOES_ON = /(?:[,([&+-]|\b(?:and|und|et|en|y|e|with|mit|avec|met|con))\s*$/i;
 const CARRIES_ON = /^\s*[\p{Ll})\]&+,]/u;
+/** A blank line, or a word between that is no part of a list. */
+const ASIDE = /^[^\d,;]{0,12}$/;
+const FARTHEST_ASIDE = 3;
 /** Longer than this, a line that names a list holds something of it. */
 const LONGEST_TITLE = 40;
 
@@ -59,7 +62,7 @@ export class Lists {
     const texts = this.lines
       .slice(from, to + 1)
       .map((l) => l.text.trim())
-      .filter((text) => text !== '');
+      .filter((text, k) => k === 0 || !ASIDE.test(text));
     if (texts.length === 1) return 'surely';
     const [first = ''] = texts;
     if (first.length < LONGEST_TITLE && /^[^\d,;]{1,40}:?$/.test(first)) return 'surely';
@@ -73,10 +76,13 @@ export class Lists {
   /** Whether a line under no heading, or one that it goes on from or to, holds shares of what is no nutrient. */
   private isInList(line: number): boolean {
     const text = (k: number) => this.lines[k]?.text ?? '';
+    let [before, after] = [line - 1, line + 1];
+    while (before >= line - FARTHEST_ASIDE && ASIDE.test(text(before))) before--;
+    while (after <= line + FARTHEST_ASIDE && ASIDE.test(text(after))) after++;
     return (
       this.hasStrange(line, line, undefined) ||
-      (GOES_ON.test(text(line)) && this.hasStrange(line + 1, line + 1, undefined)) ||
-      (line > 0 && GOES_ON.test(text(line - 1)) && this.hasStrange(line - 1, line - 1, undefined))
+      (GOES_ON.test(text(line)) && this.hasStrange(after, after, undefined)) ||
+      (before >= 0 && GOES_ON.test(text(before)) && this.hasStrange(before, before, undefined))
     );
   }
 

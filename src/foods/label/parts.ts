@@ -143,7 +143,7 @@ class PartReader {
       }
       if (last.unit === '%' && !figureAhead(this.items, this.i + 1)) {
         last.share = 'energy';
-        this.i++;
+        this.i += isPercent(next) ? 2 : 1;
         return undefined;
       }
     }
@@ -263,6 +263,10 @@ class PartReader {
       if (basis) {
         this.atoms.push({ kind: 'percent', basis: basis.basis, text: this.textOf(this.i, basis.next) });
         this.i = basis.next;
+      } else if (share?.of === 'unknown' && this.atoms.length === 0) {
+        // "% of XY" over a label may be a basis.
+        this.leads = true;
+        this.i = share.next - 1;
       } else if (share) {
         this.atoms.push({ kind: 'share', of: share.of, text: this.textOf(this.i, share.next) });
         this.i = share.next;
@@ -449,25 +453,24 @@ class PartReader {
     const { items } = this;
     const { words } = this;
     // What heads the line stays a heading, though the figure after it cannot be read.
-    if (this.atoms.length > 0) {
-      this.words = [];
-      this.closeHeading();
-    }
+    if (this.atoms.length > 0) this.closeHeading();
     while (this.i < items.length && !this.ends(this.i)) this.i++;
     const inner = items.slice(this.start, this.i);
     const text = this.textOf(this.start, this.i);
     const numbered = inner.some((i) => i.kind === 'number' || i.kind === 'odd');
+    const per = why !== ADVICE && isHeadingByWeight(inner);
     const taints =
       why !== ADVICE &&
-      (this.tainted ||
+      (per ||
+        this.tainted ||
         why.endsWith(SHARED) ||
         inner.some(mayChangeMeaning) ||
         (words.length > 0 && isEnergyHeading(inner)));
     // A heading that was not understood: what it may say goes on to the lines after it.
-    const weight = why !== ADVICE && isHeadingByWeight(inner);
-    if (!items.some((i) => i.kind === 'name') ? taints || weight : taints && !numbered) {
+    const named = items.some((i) => i.kind === 'name');
+    if (per || (taints && (!named || !numbered))) {
       const energy: Atom[] = isEnergyHeading(inner) ? [{ kind: 'share', of: 'energy', text }] : [];
-      const atoms: Atom[] = weight ? [{ kind: 'each', text }] : energy;
+      const atoms: Atom[] = per ? [{ kind: 'each', text }] : energy;
       this.parts.push({ kind: 'heading', atoms, words: [text], text, ...(numbered && { leads: true }) });
     }
     if (numbered || why === TRACES || taints)
@@ -517,8 +520,15 @@ function isSame(atom: Atom, { kind, grams }: PrintedQuantity): boolean {
 function isHeadingByWeight(items: readonly Item[]): boolean {
   const per = isRole(items[0], 'per');
   return items.some(
-    (i, k) => (i.kind === 'number' || i.kind === 'odd') && (per || i.text === '100') && isGram(items[k + 1]),
+    (i, k) =>
+      (i.kind === 'number' || i.kind === 'odd') &&
+      ((per && k <= 2) ||
+        (i.text === '100' && isGram(items[k + 1]) && items.every((n) => n.kind !== 'name'))),
   );
+}
+
+function isPercent(item: Item | undefined): boolean {
+  return item?.kind === 'unit' && item.unit === '%';
 }
 
 function isGram(item: Item | undefined): boolean {

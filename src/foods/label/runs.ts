@@ -1,6 +1,6 @@
 /** Runs of headings: what stands together over figures, and what stands after them as a note. */
 import { type Column, type Heading, headingOf, isWeighty, saysNothing } from './columns.ts';
-import type { LineParts, Part } from './part.ts';
+import type { LineParts, Part, Section } from './part.ts';
 
 export interface Placed {
   readonly part: Part;
@@ -24,13 +24,17 @@ export interface Run {
   readonly additives: boolean;
 }
 
+/** Sections that what stands before them does not head. */
+const APART: readonly Section[] = ['additives', 'ingredients', 'composition'];
+
 /** The runs of headings among all parts, in order. */
 export function headingRuns(lines: readonly LineParts[], flat: readonly Placed[]): Run[] {
   const sizes = sizesAmong(lines);
   const found: { parts: HeadingPart[]; from: number; to: number; line: number }[] = [];
   let open: (typeof found)[number] | undefined;
   for (const [at, { part, line }] of flat.entries()) {
-    if (part.kind === 'amount' || part.kind === 'missed') open = undefined;
+    const another = part.kind === 'section' && APART.includes(part.section);
+    if (part.kind === 'amount' || part.kind === 'missed' || another) open = undefined;
     if (part.kind !== 'heading' || part.lineOnly || saysNothing(part) || sizes.has(part)) continue;
     if (!open) {
       open = { parts: [], from: at, to: at, line };

@@ -20,6 +20,8 @@ const BASIS_AND_BOUND: readonly Role[] = ['low', 'high', 'dry matter', 'prepared
 const BASIS_AND_BOUND_WORDS = ROLE_ROWS.filter(([role]) => BASIS_AND_BOUND.includes(role)).flatMap(
   ([, ...columns]) => columns.flatMap((column) => keyOf(column).split(/[^\p{L}]+/u)),
 );
+/** No longer word or phrase is looked at for slips. */
+const LONGEST = 24;
 /** Least letters of a word that is known with one letter lost, doubled or wrong. */
 const SHORTEST = 6;
 /** Words of phrases that say little alone. */
@@ -55,15 +57,24 @@ function isSuspectWord(text: string): boolean {
   );
 }
 
-const LONGEST = 24;
-
 /** Whether an item that was not understood where it stands may change what figures mean. */
 export function mayChangeMeaning(item: Item): boolean {
   if (item.kind === 'role') return ROLES.some((role) => item.roles.has(role));
   return item.kind === 'word' && (isSuspectWord(item.text) || DRY.test(keyOf(item.text)));
 }
 
+/** Phrases of dry and cooked run together, each with one letter left out: "droge stof", "doge stof". */
+const PHRASES_WITH_SLIPS: ReadonlySet<string> = new Set(
+  ROLE_ROWS.filter(([role]) => role === 'dry matter' || role === 'prepared')
+    .flatMap(([, ...columns]) => columns.flatMap((column) => column.split('|')))
+    .map((phrase) => keyOf(phrase).replace(/[^\p{L}]+/gu, ''))
+    .filter((phrase) => phrase.length >= SHORTEST && phrase.length < LONGEST)
+    .flatMap(withOneLost),
+);
+
 /** Whether unknown words in a heading of their own may. @param beside whether words such as "basis" or "%" stand there */
 export function headingMayChange(words: readonly string[], beside: boolean): boolean {
-  return words.some((word) => isSuspectWord(word) || (beside && DRY.test(keyOf(word))));
+  const together = keyOf(words.join('')).replace(/[^\p{L}]+/gu, '');
+  const slip = together.length < LONGEST && withOneLost(together).some((w) => PHRASES_WITH_SLIPS.has(w));
+  return slip || words.some((word) => isSuspectWord(word) || (beside && DRY.test(keyOf(word))));
 }

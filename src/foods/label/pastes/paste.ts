@@ -281,7 +281,9 @@ class Writer {
       const share = `${Math.round(d.between(1, 40))} %`;
       return d.one([`${name} ${share}`, `${name} (${share})`, `${share} ${name}`, name]);
     });
-    const head = d.chance(0.85) ? `${this.word(W.INGREDIENTS)}: ` : '';
+    // Without a word over it, a list must show itself by what is no nutrient.
+    const strange = items.filter((item) => /%/.test(item)).length > 3;
+    const head = !strange || d.chance(0.85) ? `${this.word(W.INGREDIENTS)}: ` : '';
     const list = `${head}${items.join(', ')}${d.chance(0.5) ? '.' : ''}`;
     // Wrapped at a comma now and then.
     return d.chance(0.2) ? list.replace(/, /, ',\n').split('\n') : [list];

@@ -101,7 +101,7 @@ export const NAMED: readonly Named[] = [
   {
     tag: 'CA',
     on: 'both',
-    names: { en: ['Calcium'], de: ['Calcium', 'Kalzium'], fr: ['Calcium'], nl: ['Calcium'], es: ['Calcio'] },
+    names: { en: ['Calcium'], de: ['Calcium'], fr: ['Calcium'], nl: ['Calcium'], es: ['Calcio'] },
   },
   {
     tag: 'P',
@@ -232,7 +232,7 @@ export const MAX: Words = {
   es: ['máx.', 'Máximo'],
 };
 export const DAILY: Words = {
-  en: ['% DV', '% RI*', '% Daily Value'],
+  en: ['% NRV', '% RI*', '% RI'],
   de: ['% NRV', '% RM*'],
   fr: ['% VNR', '% AR*'],
   nl: ['% RI*'],
