@@ -326,7 +326,7 @@ class Attacher {
       ...(quantity && { quantity }),
       basis: quantity?.basis ?? (bases.size === 1 ? basis : undefined),
       ...(bounds.size === 1 && bound && { bound }),
-      text: quantity?.text ?? '',
+      text: (basis === 'prepared' && heading.columns[0]?.text) || (quantity?.text ?? ''),
     };
     return attachment(column);
   }

@@ -83,7 +83,7 @@ class Walk {
         bound: this.lineBound ?? this.bound,
         section: this.section,
         sectionLine: this.sectionLine,
-        unclear: unclear.length > 0 ? unclear.join('; ') : undefined,
+        unclear: unclear.length > 0 ? [...new Set(unclear)].join('; ') : undefined,
       });
     });
     return found;

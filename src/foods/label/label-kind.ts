@@ -24,7 +24,9 @@ export function fibreOf(lines: readonly LineParts[]): 'FIBTG' | 'FIBC' | undefin
 
 /** Marks of a US label and of a European one; both or neither settle nothing. */
 export function carbohydrateStyle(text: string, language: Language | undefined): CarbohydrateStyle {
-  const american = /daily value|valor diario|%\s?dv\b|serving size|total fat|\bcalories\b/i.test(text);
+  const american = /daily value|valor diario|%\s?dv\b|serving size|total fat|\bcalories\b\s*:?\s*\d/i.test(
+    text,
+  );
   const european =
     /\bkJ\b|of which|\bsalt\b|typical values/i.test(text) || (language !== undefined && language !== 'en');
   if (american === european) return undefined;

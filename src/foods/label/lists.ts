@@ -29,6 +29,8 @@ export function isAnalytical(name: Name, heard: string): boolean {
 export class Lists {
   private readonly lines: readonly AttachableLine[];
   private readonly known = new Map<string, boolean>();
+  private readonly inList = new Map<number, boolean>();
+  private readonly reach = new Map<string, 'surely' | 'perhaps' | undefined>();
   private readonly contexts: readonly (readonly Context[])[];
 
   constructor(lines: readonly AttachableLine[], contexts: readonly (readonly Context[])[]) {
@@ -45,7 +47,7 @@ export class Lists {
     if (isAnalytical(part.name, part.heard)) return undefined;
     const own = part.figures.every((f) => f.per !== undefined);
     if (section === 'ingredients' || section === 'composition') {
-      const within = this.within(sectionLine, line);
+      const within = this.reachOf(sectionLine, line);
       if (within === undefined) return undefined;
       if (section === 'composition' && this.isAnalysis(sectionLine, line)) return undefined;
       const sure =
@@ -54,6 +56,12 @@ export class Lists {
     }
     const percent = part.figures.some((f) => f.unit === '%' && !f.per && !f.share);
     return section === undefined && percent && this.isInList(line) ? 'perhaps' : undefined;
+  }
+
+  private reachOf(from: number, to: number): 'surely' | 'perhaps' | undefined {
+    const key = `${from} ${to}`;
+    if (!this.reach.has(key)) this.reach.set(key, this.within(from, to));
+    return this.reach.get(key);
   }
 
   /** Whether the list that begins on one line goes on to another. */
@@ -75,15 +83,18 @@ export class Lists {
 
   /** Whether a line under no heading, or one that it goes on from or to, holds shares of what is no nutrient. */
   private isInList(line: number): boolean {
+    const known = this.inList.get(line);
+    if (known !== undefined) return known;
     const text = (k: number) => this.lines[k]?.text ?? '';
     let [before, after] = [line - 1, line + 1];
     while (before >= line - FARTHEST_ASIDE && ASIDE.test(text(before))) before--;
     while (after <= line + FARTHEST_ASIDE && ASIDE.test(text(after))) after++;
-    return (
+    const found =
       this.hasStrange(line, line, undefined) ||
       (GOES_ON.test(text(line)) && this.hasStrange(after, after, undefined)) ||
-      (before >= 0 && GOES_ON.test(text(before)) && this.hasStrange(before, before, undefined))
-    );
+      (before >= 0 && GOES_ON.test(text(before)) && this.hasStrange(before, before, undefined));
+    this.inList.set(line, found);
+    return found;
   }
 
   private hasStrange(from: number, to: number, section: Context['section']): boolean {

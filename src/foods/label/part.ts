@@ -51,6 +51,8 @@ export type Part =
       readonly text: string;
       /** It begins with "in", "on" and the like, so that unknown words say what amounts are of. */
       readonly leads?: boolean;
+      /** "For" and the like with a word: whom the food is for, or after figures what others are per. */
+      readonly forWords?: boolean;
       /** A comma parts it from what follows, as in a list. */
       readonly listed?: boolean;
       /** Holds to the end of its line only, as "min." before a name. */
@@ -64,6 +66,8 @@ export type Part =
       readonly why: string;
       /** It holds words that may change what the other figures of its line mean. */
       readonly taints?: boolean;
+      /** It is told as a heading too. */
+      readonly heads?: boolean;
       /** A percentage of something that is no nutrient, as in a list of ingredients. */
       readonly strangeShare?: boolean;
     };

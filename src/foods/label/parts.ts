@@ -72,6 +72,8 @@ class PartReader {
   private atoms: Atom[] = [];
   private words: string[] = [];
   private leads = false;
+  private forWords = false;
+  private headingEnd = -1;
   private tainted = false;
   /** A comma ends the heading. */
   private listed = false;
@@ -287,13 +289,11 @@ class PartReader {
   }
 
   private takeRole(item: Item & { kind: 'role' }): string | undefined {
-    if (
-      !this.name &&
-      this.words.length === 0 &&
-      this.atoms.length === 0 &&
-      LEADS.has(item.text.toLowerCase())
-    )
-      this.leads = true;
+    if (!this.name && this.words.length === 0 && this.atoms.length === 0 && item.roles.has('per')) {
+      if (LEADS.has(item.text.toLowerCase())) this.leads = true;
+      else this.forWords = this.i === 1;
+    } else if (!this.name && LEADS.has(item.text.toLowerCase()))
+      this.leads ||= this.words.length === 0 && this.atoms.length === 0;
     const has = (role: Role) => item.roles.has(role);
     const next = this.items[this.i];
     const last = this.figures.at(-1);
@@ -438,11 +438,13 @@ class PartReader {
     const { atoms, words } = this;
     if (atoms.length === 0 && words.length === 0) return;
     const text = this.textOf(this.start, this.i);
+    this.headingEnd = atoms.length > 0 ? this.i : -1;
     this.parts.push({
       kind: 'heading',
       atoms,
       words,
       text,
+      ...(this.forWords && { forWords: true }),
       ...(this.leads && { leads: true }),
       ...((this.listed || isSign(this.items[this.start - 1], ',;')) && { listed: true }),
     });
@@ -468,16 +470,27 @@ class PartReader {
         (words.length > 0 && isEnergyHeading(inner)));
     // A heading that was not understood: what it may say goes on to the lines after it.
     const named = items.some((i) => i.kind === 'name');
-    if (per || (taints && (!named || !numbered))) {
+    // "per 100 g" and then a name and words with no figure: what the name is part of was not understood.
+    const goesOn = !numbered && this.headingEnd === this.start && inner.length > 0;
+    const heads = per || goesOn || (taints && (!named || !numbered));
+    if (heads) {
       const energy: Atom[] = isEnergyHeading(inner) ? [{ kind: 'share', of: 'energy', text }] : [];
       const atoms: Atom[] = per ? [{ kind: 'each', text }] : energy;
-      this.parts.push({ kind: 'heading', atoms, words: [text], text, ...(numbered && { leads: true }) });
+      const leads = numbered || goesOn;
+      this.parts.push({
+        kind: 'heading',
+        atoms,
+        words: [text],
+        text,
+        ...(leads && { leads }),
+      });
     }
-    if (numbered || why === TRACES || taints)
+    if (numbered || why === TRACES || taints || goesOn)
       this.parts.push({
         kind: 'missed',
         text,
         why,
+        ...(heads && { heads }),
         ...(taints && { taints }),
         ...(isShareOfStrange(inner) && { strangeShare: true }),
       });
@@ -505,7 +518,7 @@ class PartReader {
     this.figures = [];
     this.atoms = [];
     this.words = [];
-    this.parted = this.strict = this.about = this.between = this.leads = this.tainted = false;
+    this.parted = this.strict = this.about = this.between = this.leads = this.forWords = this.tainted = false;
     this.start = this.i;
   }
 }

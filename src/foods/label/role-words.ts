@@ -50,7 +50,7 @@ export const ROLES: readonly RoleRow[] = [
   ],
   [
     'heading',
-    'nutrition|nutrition facts|nutrition information|nutritional information|nutritional values|typical values|average values|guaranteed analysis|typical analysis|average analysis|analysis|analysis results|nutrition declaration|average nutritional values|nutritional value|average|nutritional composition|average composition|chemical composition|nutrient composition|nutrient|nutrients|values|contents',
+    'nutrition|nutrition facts|nutrition information|nutritional information|nutritional values|typical values|average values|guaranteed analysis|typical analysis|average analysis|analysis|analysis results|nutrition declaration|average nutritional values|nutritional value|average|nutritional composition|average composition|chemical composition|nutrient composition|nutrients|values|contents',
     'nährwerte|nährwertangaben|nährwertinformation|nährwertinformationen|nährwertdeklaration|nährwerttabelle|durchschnittliche|durchschnittlicher|durchschnittswerte|inhaltsstoffe|gehalte an|gehalte|analyse|nährwert|nährstoffe|angaben|werte',
     'valeurs|valeur|nutritionnelle|nutritionnelles|moyennes|déclaration|informations|information|analyse|analyse garantie|analyse moyenne|composition nutritionnelle|composition moyenne|valeurs moyennes|nutriments|teneurs',
     'voedingswaarde|voedingswaarden|gemiddelde|voedingswaardevermelding|voedingswaardetabel|analyse|gemiddelde waarden|waarden|voedingsstoffen|gehalten|gegarandeerde analyse',
@@ -106,10 +106,10 @@ export const ROLES: readonly RoleRow[] = [
   ],
   [
     'filler',
-    'content|as|of|the|total|on|an|a|one|basis|calculated|expressed|based|guaranteed|declared|actual|both',
-    'gehalt|inhalt|ein|eine|einer|der|die|das|an|von|bezogen|berechnet|basis|garantiert|garantierte|garantierter|garantierten',
-    'teneur|contenu|un|une|en|de|d’|du|des|le|la|les|sur|base|exprimé|exprimée|exprimées|calculé|calculée|garanti|garantie|garanties|garantis',
-    'gehalte|inhoud|één|een|aan|de|het|van|op|basis|berekend|uitgedrukt|gegarandeerd|gegarandeerde',
-    'contenido|contenidos|un|una|de|del|la|el|los|las|sobre|base|expresado|expresada|calculado|referido|garantizada|garantizados|garantizadas',
+    'content|as|of|the|total|on|an|a|one|basis|calculated|expressed|based|guaranteed|declared|actual|both|nutrient|component|parameter|amount',
+    'gehalt|inhalt|ein|eine|einer|der|die|das|an|von|bezogen|berechnet|basis|garantiert|garantierte|garantierter|garantierten|nährstoff|bestandteil|inhaltsstoff|parameter|menge',
+    'teneur|contenu|un|une|en|de|d’|du|des|le|la|les|sur|base|exprimé|exprimée|exprimées|calculé|calculée|garanti|garantie|garanties|garantis|nutriment|composant|constituant|paramètre|quantité',
+    'gehalte|inhoud|één|een|aan|de|het|van|op|basis|berekend|uitgedrukt|gegarandeerd|gegarandeerde|voedingsstof|bestanddeel|hoeveelheid',
+    'contenido|contenidos|un|una|de|del|la|el|los|las|sobre|base|expresado|expresada|calculado|referido|garantizada|garantizados|garantizadas|nutriente|componente|parámetro|cantidad',
   ],
 ];

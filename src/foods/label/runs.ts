@@ -27,20 +27,29 @@ export interface Run {
 /** Sections that what stands before them does not head. */
 const APART: readonly Section[] = ['additives', 'ingredients', 'composition'];
 
+/** Words that may name one denominator. */
+const FEW = 2;
+
 /** The runs of headings among all parts, in order. */
 export function headingRuns(lines: readonly LineParts[], flat: readonly Placed[]): Run[] {
   const sizes = sizesAmong(lines);
   const found: { parts: HeadingPart[]; from: number; to: number; line: number }[] = [];
   let open: (typeof found)[number] | undefined;
+  let figures = false;
   for (const [at, { part, line }] of flat.entries()) {
     const another = part.kind === 'section' && APART.includes(part.section);
-    if (part.kind === 'amount' || part.kind === 'missed' || another) open = undefined;
-    if (part.kind !== 'heading' || part.lineOnly || saysNothing(part) || sizes.has(part)) continue;
+    if (part.kind === 'amount') figures = true;
+    if (part.kind === 'amount' || (part.kind === 'missed' && !part.heads) || another) open = undefined;
+    if (part.kind !== 'heading' || part.lineOnly || sizes.has(part)) continue;
+    // "For hamsters" is a title; after figures "pour louchette" may say what the next are per.
+    const strange = figures && part.forWords && part.atoms.length === 0 && part.words.length <= FEW;
+    if (!strange && saysNothing(part)) continue;
+    const heading = strange ? { ...part, atoms: [{ kind: 'each', text: part.text } as const] } : part;
     if (!open) {
       open = { parts: [], from: at, to: at, line };
       found.push(open);
     }
-    open.parts.push(part);
+    open.parts.push(heading);
     open.to = at;
   }
   return found.map((run, k) => {
