@@ -170,7 +170,12 @@ class Attacher {
     for (const figure of part.figures) {
       const share = figure.unit === '%' && weighed && (this.dailyLabel || shares.length > 0);
       if (figure.share || share) this.leave(line, figure.share === 'energy' ? ENERGY : DAILY);
-      else if (figure.per) this.put(part, figure, this.alone(figure.per, context), around);
+      else if (figure.per) {
+        // "12 g (per serving 13 g)" under "per 100 g": another figure or the weight of a serving.
+        const odd = isOddWeight(figure.per) && weights.some((c) => c.quantity?.grams !== figure.per?.grams);
+        const doubt = odd ? { ...around, unclear: figure.per.text } : around;
+        this.put(part, figure, this.alone(figure.per, context), doubt);
+      }
       // "1580 kJ / 377 kcal/100 g" is one energy.
       else if (energyPer && isEnergy(figure)) this.put(part, figure, this.alone(energyPer, context), around);
       else inColumns.push(figure);
@@ -379,6 +384,10 @@ function joined(figures: readonly Figure[]): Figure[][] {
     else cells.push([figure]);
   }
   return cells;
+}
+
+function isOddWeight({ kind, grams, text }: PrintedQuantity): boolean {
+  return kind === 'grams' && grams !== 100 && grams !== 1000 && !text.startsWith('/');
 }
 
 function weightsOf(columns: readonly Column[]): Column[] {

@@ -219,6 +219,7 @@ function isDryMatterAbbreviation({ kind, key, text }: Token, items: readonly Ite
   if (kind !== 'word' || !ABBREVIATIONS.has(key)) return false;
   const last = items.at(-1);
   if (last?.kind === 'unit' && last.unit === '%') return true;
+  if (last?.kind === 'role' && last.roles.has('kilogram')) return true;
   const capitals = text === text.toUpperCase() || text === 'TrS';
   return (
     capitals && (last === undefined || last.kind === 'unit' || last.kind === 'role' || last.kind === 'sign')

@@ -359,6 +359,13 @@ class PartReader {
       } else this.atoms.push({ kind: 'bound', side, text: item.text });
       return undefined;
     }
+    const prefixed = this.parts.some((p) => p.kind === 'heading' && p.lineOnly);
+    if (this.name && last && (isSign(next, ':') || (prefixed && next?.kind === 'name'))) {
+      // "Min: protein 15 % - Max: fibre 18 %": the word belongs to what comes, not to what was.
+      this.close();
+      this.start = this.i;
+      return this.takeBound(item, side);
+    }
     if (prefix || !last || this.parted) {
       if (this.bound) return 'two of minimum and maximum before one figure; use one';
       this.bound = side;
@@ -392,8 +399,16 @@ class PartReader {
       this.listed = isSign(item, ',;');
       this.close();
       this.runsOn = this.listed = false;
+      if (isSign(item, ';')) this.endLineBound();
     }
     return undefined;
+  }
+
+  /** A semicolon ends what a bound before a name holds for. */
+  private endLineBound(): void {
+    const ended = this.parts.findLast((p) => p.kind === 'heading' && p.lineOnly);
+    if (ended?.kind === 'heading' && ended.atoms.length > 0)
+      this.parts.push({ kind: 'heading', atoms: [], words: [], text: ';', lineOnly: true });
   }
 
   /** Whether what stands after a comma is a name or a figure with a name of its own. */
