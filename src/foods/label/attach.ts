@@ -1,12 +1,16 @@
 /**
- * Attaches every figure to what it is per: its own quantity, its unit ("%", "ppm"), or the column it stands in.
- * A line of quantities heads the lines after it; when the label has only one such line, it holds for the lines before it too.
+ * Attaches every figure to what it is per: its own quantity, its unit ("%", "ppm"), or the column it stands in. What a
+ * heading, a section or a footnote says of it goes with it; what they leave open goes with it as an open question.
  */
 
+import type { Column, Heading } from './columns.ts';
+import { type AttachableLine, type Context, contextsOf } from './context.ts';
 import type { Figure } from './figure.ts';
+import { isAnalytical, Lists } from './lists.ts';
 import type { Name } from './match.ts';
-import type { Column, LineParts, Part } from './part.ts';
+import type { Bound, Part, PrintedQuantity } from './part.ts';
 import type { Quantity } from './reading.ts';
+import { trailingOf } from './trailing.ts';
 import { ownQuantity } from './units.ts';
 
 /** A figure with its quantity, not yet settled. */
@@ -17,9 +21,22 @@ export interface Draft {
   readonly figure: Figure;
   readonly per: Quantity;
   /** The columns it may belong to, when the line gives one figure for several. */
-  readonly columns?: readonly Quantity[];
-  /** A bare percentage under a heading by weight: share of the weight, or of a daily need. */
+  readonly columns?: readonly Attachment[];
+  /** A bare percentage that may be a share of the weight or of a daily need. */
   readonly percentUnclear?: boolean;
+  /** Words that leave open whether the figure is of the food as sold. */
+  readonly unclear?: string;
+  /** It may be the share of an ingredient. */
+  readonly ingredient?: boolean;
+}
+
+/** What a column makes of a figure. */
+export interface Attachment {
+  readonly per: Quantity;
+  readonly bound?: Bound;
+  /** The column's own words, where its figures are of the food once prepared. */
+  readonly prepared?: string;
+  readonly text: string;
 }
 
 interface Attached {
@@ -28,8 +45,8 @@ interface Attached {
   /** Weights of one serving, as the label defines it. */
   readonly servings: readonly number[];
   readonly missed: readonly Missed[];
-  /** Lines with amounts recognised as shares of a daily intake and left out. */
-  readonly daily: ReadonlySet<number>;
+  /** Lines with amounts recognised as shares of a daily intake or of the energy, or of the food as prepared. */
+  readonly left: ReadonlyMap<number, ReadonlySet<string>>;
 }
 
 /** What could not be read of a line, and why. */
@@ -39,92 +56,321 @@ export interface Missed {
   readonly why: string;
 }
 
-/** The parts of a line, and whether a daily-intake word stands in it, as in a footnote. */
-export interface AttachableLine extends LineParts {
-  readonly daily: boolean;
+const NO_QUANTITY: Quantity = { kind: 'unknown', basis: 'as fed', text: '' };
+const SERVING: PrintedQuantity = { kind: 'serving', text: 'serving' };
+const DAILY = 'shares of a daily intake';
+const ENERGY = 'shares of the energy';
+const PREPARED = 'figures of the food as prepared';
+
+/**
+ * @param dailyLabel whether shares of a daily intake are printed anywhere
+ * @param perServing whether amounts under no heading are per serving
+ */
+export function attach(lines: readonly AttachableLine[], dailyLabel: boolean, perServing: boolean): Attached {
+  return new Attacher(lines, dailyLabel, perServing).attached();
 }
 
-const NO_QUANTITY: Quantity = { kind: 'unknown', basis: 'as fed', text: '' };
+type Amount = Part & { readonly kind: 'amount' };
+/** What holds for all figures of an amount. */
+interface Around {
+  readonly line: number;
+  readonly context: Context;
+  readonly unclear: string | undefined;
+  readonly ingredient: boolean;
+  readonly trailing: PrintedQuantity | undefined;
+}
 
-export function attach(lines: readonly AttachableLine[]): Attached {
-  const drafts: Draft[] = [];
-  const quantities: Quantity[] = [];
-  const servings: number[] = [];
-  const dailyLabel = lines.some((line) => line.daily);
-  const missed: Missed[] = [];
-  const daily = new Set<number>();
-  const headings = lines.flatMap((line) => line.parts.filter((p) => headsAmounts(p)));
-  let columns: readonly Column[] = [];
-  let weights: readonly Quantity[] = [];
-  let basis: Quantity['basis'] | undefined;
-  const head = (list: readonly Column[]) => {
-    columns = list;
-    const section = columns.filter((c): c is Quantity => c !== 'daily');
-    weights = section.filter((c) => c.kind !== 'percent');
-    basis = (section.length === 1 ? section : weights)[0]?.basis;
-  };
-  const [heading, ...otherHeadings] = headings;
-  head(heading && otherHeadings.length === 0 ? together(columnsOf(heading)) : []);
-  let fresh = false;
+class Attacher {
+  private readonly drafts: Draft[] = [];
+  private readonly quantities: Quantity[] = [];
+  private readonly servings: number[] = [];
+  private readonly missed: Missed[] = [];
+  private readonly split = new Set<Heading>();
+  private readonly left = new Map<number, Set<string>>();
+  private readonly lines: readonly AttachableLine[];
+  private readonly dailyLabel: boolean;
+  private readonly perServing: boolean;
 
-  lines.forEach((line, index) => {
-    for (const part of line.parts) {
-      if (part.kind === 'missed') missed.push({ line: index, text: part.text, why: part.why });
-      else if (part.kind === 'serving size') {
-        quantities.push(part.quantity);
-        if (part.quantity.grams !== undefined) servings.push(part.quantity.grams);
-      } else if (part.kind === 'quantity') {
-        for (const c of part.columns) if (c !== 'daily') quantities.push(c);
-        if (!headsAmounts(part)) continue;
-        // Headings one below the other, as a copied table gives them, are columns side by side.
-        head(fresh && headings.length > 1 ? together([...columns, ...part.columns]) : together(part.columns));
-        fresh = true;
-      } else {
-        fresh = false;
-        attachPart(part, index);
+  constructor(lines: readonly AttachableLine[], dailyLabel: boolean, perServing: boolean) {
+    this.perServing = perServing;
+    this.lines = lines;
+    this.dailyLabel = dailyLabel;
+  }
+
+  attached(): Attached {
+    const contexts = contextsOf(this.lines);
+    for (const [line, { parts }] of this.lines.entries())
+      for (const [k, part] of parts.entries()) this.noteSplit(part, contexts[line]?.[k]);
+    const lists = new Lists(this.lines, contexts);
+    for (const [line, { parts }] of this.lines.entries()) {
+      const tainted = parts.find((p) => p.kind === 'missed' && p.taints);
+      const trailing = trailingOf(parts, (contexts[line]?.[0]?.heading.columns.length ?? 0) > 0);
+      for (const [k, part] of parts.entries()) {
+        const context = contexts[line]?.[k];
+        if (part.kind === 'missed') this.missed.push({ line, text: part.text, why: part.why });
+        else if (part.kind === 'serving size') this.takeSize(part.quantity);
+        else if (part.kind === 'heading') this.takeHeading(part);
+        if (part.kind !== 'amount' || !context) continue;
+        const unclear = [
+          context.unclear,
+          tainted?.kind === 'missed' ? tainted.text : undefined,
+          trailing.unclear(part),
+        ].filter((words) => words !== undefined);
+        const list = lists.standing(part, line, context);
+        if (list === 'share') {
+          const why = 'a share in the list of ingredients, not what the food contains';
+          this.missed.push({ line, text: part.heard, why });
+        } else
+          this.attachAmount(part, {
+            line,
+            context,
+            unclear: unclear.length > 0 ? unclear.join('; ') : undefined,
+            ingredient: list === 'perhaps',
+            trailing: trailing.quantity(part),
+          });
       }
     }
-  });
-  return { drafts, quantities, servings, missed, daily };
+    const { drafts, quantities, servings, missed, left } = this;
+    return { drafts, quantities, servings, missed, left };
+  }
 
-  function attachPart(part: Part & { kind: 'amount' }, line: number): void {
-    const { name, heard } = part;
-    const rest: Figure[] = [];
-    const put = (figure: Figure, per: Quantity, more: Partial<Draft> = {}) => {
-      const basis = (figure.dryMatter ?? per.basis === 'dry matter') ? 'dry matter' : 'as fed';
-      drafts.push({ line, name, heard, figure, per: per.basis === basis ? per : { ...per, basis }, ...more });
-    };
-    const weighed = part.figures.some((f) => f.unit !== '%' && !f.daily);
-    for (const figure of part.figures) {
-      const own = ownQuantity(figure.unit);
-      if (figure.daily || (figure.unit === '%' && dailyLabel && weighed)) daily.add(line);
-      else if (figure.per) put(figure, figure.per);
-      else if (own !== undefined) {
-        const unclear =
-          figure.unit === '%' && (dailyLabel || weights.some((c) => c.grams !== 100 && c.grams !== 1000));
-        const text = figure.unit === '%' ? '%' : `per ${own} g`;
-        put(
-          figure,
-          { kind: figure.unit === '%' ? 'percent' : 'grams', grams: own, basis: basis ?? 'as fed', text },
-          unclear ? { percentUnclear: true } : {},
-        );
-      } else rest.push(figure);
-    }
-    for (const unit of new Set(rest.map(dimension))) {
-      const alike = joined(rest.filter((f) => dimension(f) === unit));
-      const many = alike.length;
-      if (weights.length > 1 && many === weights.length) {
-        for (const [k, per] of weights.entries()) for (const f of alike[k] ?? []) put(f, per);
-      } else if (many === 1) {
-        for (const f of alike.flat())
-          if (weights.length > 1) put(f, NO_QUANTITY, { columns: weights });
-          else put(f, weights[0] ?? { ...NO_QUANTITY, basis: basis ?? 'as fed' });
-      } else {
-        const why = `${many} figures, but ${weights.length === 0 ? 'no line says' : `${weights.length} ${weights.length === 1 ? 'column' : 'columns'} to say`} what each is per; give one figure for each`;
-        missed.push({ line, text: heard, why });
-      }
+  /** A row with more figures than weights has one for the basis, which then heads a column of its own. */
+  private noteSplit(part: Part, context: Context | undefined): void {
+    if (part.kind !== 'amount' || context?.heading.based === undefined) return;
+    if (cellsOf(part) > weightsOf(context.heading.columns).length) this.split.add(context.heading);
+  }
+
+  private takeSize(quantity: PrintedQuantity): void {
+    this.quantities.push(resolved(quantity, undefined));
+    if (quantity.kind === 'grams' && quantity.grams !== undefined) this.servings.push(quantity.grams);
+  }
+
+  private takeHeading(part: Part & { readonly kind: 'heading' }): void {
+    for (const atom of part.atoms) {
+      if (atom.kind === 'share' || atom.kind === 'bound') continue;
+      this.quantities.push(resolved(atom, undefined));
+      if (atom.maySize && atom.grams !== undefined) this.servings.push(atom.grams);
     }
   }
+
+  private leave(line: number, what: string): void {
+    const had = this.left.get(line);
+    if (had) had.add(what);
+    else this.left.set(line, new Set([what]));
+  }
+
+  private attachAmount(part: Amount, whole: Around): void {
+    const { line, context } = whole;
+    const { columns, shares, based } = context.heading;
+    const weights = weightsOf(columns);
+    const around = this.split.has(context.heading) ? { ...whole, unclear: based } : whole;
+    const energyPer = part.figures.find((f) => f.per && isEnergy(f))?.per;
+    const weighed = part.figures.some((f) => f.unit !== '%' && !f.share);
+    const inColumns: Figure[] = [];
+    for (const figure of part.figures) {
+      const share = figure.unit === '%' && weighed && (this.dailyLabel || shares.length > 0);
+      if (figure.share || share) this.leave(line, figure.share === 'energy' ? ENERGY : DAILY);
+      else if (figure.per) {
+        // "12 g (per serving 13 g)" under "per 100 g": another figure or the weight of a serving.
+        const odd = isOddWeight(figure.per) && weights.some((c) => c.quantity?.grams !== figure.per?.grams);
+        const doubt = odd ? { ...around, unclear: figure.per.text } : around;
+        this.put(part, figure, this.alone(figure.per, context), doubt);
+      }
+      // "1580 kJ / 377 kcal/100 g" is one energy.
+      else if (energyPer && isEnergy(figure)) this.put(part, figure, this.alone(energyPer, context), around);
+      else inColumns.push(figure);
+    }
+    const groups = new Set(inColumns.map(dimension));
+    for (const unit of groups) {
+      const alike = joined(inColumns.filter((f) => dimension(f) === unit));
+      const own = ownQuantity(alike[0]?.[0]?.unit ?? 'g');
+      if (own === undefined) this.attachWeighed(part, alike, weights, around);
+      else this.attachShares(part, alike, columns, weights, weighed, around);
+    }
+  }
+
+  /** Figures in g, mg, kJ ...: one for each column, or one that the only column holds for. */
+  private attachWeighed(
+    part: Amount,
+    cells: readonly Figure[][],
+    weights: readonly Column[],
+    around: Around,
+  ): void {
+    const { context, line } = around;
+    const bounds = context.heading.columns.filter((c) => !c.quantity && c.bound);
+    const columns = weights.length > 0 ? weights : bounds.length > 1 ? bounds : [];
+    const heads = context.heading.printed;
+    const printed = weights.length > 0 ? weightsOf(heads) : bounds.length > 1 ? heads : [];
+    // Where a column repeats, a row must fill every one: with a cell left blank nobody can say which.
+    const fitting = printed.length > 1 && printed.length === cells.length ? printed : undefined;
+    if (fitting) this.zip(part, cells, fitting, around);
+    else if (cells.length === 1) {
+      for (const figure of cells.flat()) {
+        const [only, ...others] = columns;
+        if (others.length > 0) this.choose(part, figure, columns, around);
+        else if (only) this.put(part, figure, attachment(only), around);
+        else if (around.trailing) this.put(part, figure, this.alone(around.trailing, context), around);
+        else this.put(part, figure, this.alone(this.perServing ? SERVING : undefined, context), around);
+      }
+    } else {
+      const why = `${cells.length} figures, but ${columns.length === 0 ? 'no line says' : `${columns.length} ${columns.length === 1 ? 'column' : 'columns'} to say`} what each is per; give one figure for each`;
+      this.missed.push({ line, text: part.heard, why });
+    }
+  }
+
+  /** Figures in %, per mille, ppm: their own quantity, under whatever basis and bound the columns give. */
+  private attachShares(
+    part: Amount,
+    cells: readonly Figure[][],
+    columns: readonly Column[],
+    weights: readonly Column[],
+    weighed: boolean,
+    around: Around,
+  ): void {
+    const { context, line } = around;
+    const kinds = new Set(columns.map((c) => `${c.basis} ${c.bound}`));
+    const grams = weights.map((c) => c.quantity?.grams);
+    const otherThan = grams.some((g) => g !== 100 && g !== 1000);
+    const percentUnclear = this.dailyLabel || otherThan || context.heading.shares.length > 0 || weighed;
+    if (kinds.size > 1 && cells.length !== columns.length) {
+      if (cells.length === 1)
+        for (const f of cells.flat()) this.choose(part, f, columns, around, percentUnclear);
+      else {
+        const why = `${cells.length} figures for ${columns.length} columns; give one figure for each`;
+        this.missed.push({ line, text: part.heard, why });
+      }
+      return;
+    }
+    for (const [k, cell] of cells.entries())
+      for (const figure of cell) {
+        const column = kinds.size > 1 ? columns[k] : columns[0];
+        const unclear = figure.unit === '%' && percentUnclear;
+        this.put(part, figure, attachment(column), around, unclear);
+      }
+  }
+
+  private zip(part: Amount, cells: readonly Figure[][], columns: readonly Column[], around: Around): void {
+    for (const [k, column] of columns.entries())
+      for (const figure of cells[k] ?? []) this.put(part, figure, attachment(column), around);
+  }
+
+  /** One figure under several columns: which it is must be asked. */
+  private choose(
+    part: Amount,
+    figure: Figure,
+    columns: readonly Column[],
+    around: Around,
+    percentUnclear = false,
+  ): void {
+    const { name, heard } = part;
+    // Moisture is of the food as sold, whichever of the bases stands beside it.
+    const asSold = columns.find((c) => c.basis === undefined || c.basis === 'as fed');
+    if (
+      name.tags[0] === 'WATER' &&
+      asSold &&
+      columns.every((c) => c.quantity?.kind === 'percent' && !c.bound)
+    ) {
+      this.put(part, figure, attachment(asSold), around, percentUnclear);
+      return;
+    }
+    const list = columns.map((c) => this.withFigure(attachment(c), figure));
+    this.drafts.push({
+      line: figure.line ?? around.line,
+      name,
+      heard,
+      figure: this.bounded(figure, part, around),
+      per: NO_QUANTITY,
+      columns: list,
+      ...(figure.unit === '%' && percentUnclear && { percentUnclear }),
+      ...(around.unclear !== undefined && { unclear: around.unclear }),
+      ...(around.ingredient && { ingredient: true }),
+    });
+  }
+
+  private put(part: Amount, figure: Figure, to: Attachment, around: Around, percentUnclear = false): void {
+    const { line, context } = around;
+    const { per, bound, prepared } = this.withFigure(to, figure);
+    const bases = new Set(context.heading.columns.map((c) => c.basis));
+    if (prepared !== undefined && bases.size > 1) {
+      this.leave(line, PREPARED);
+      return;
+    }
+    const unclear = [prepared, around.unclear].filter((words) => words !== undefined).join('; ');
+    const own = this.bounded(figure, part, around, bound);
+    this.drafts.push({
+      line: figure.line ?? line,
+      name: part.name,
+      heard: part.heard,
+      figure: own,
+      per,
+      ...(percentUnclear && { percentUnclear }),
+      ...(unclear !== '' && { unclear }),
+      ...(around.ingredient && { ingredient: true }),
+    });
+  }
+
+  /** What print right beside the figure says of its basis goes before what the heading says. */
+  private withFigure(to: Attachment, { basis, unit }: Figure): Attachment {
+    const own = ownQuantity(unit);
+    const text = unit === '%' ? '%' : `per ${own} g`;
+    const kind = unit === '%' ? 'percent' : 'grams';
+    const base: Quantity = own === undefined ? to.per : { kind, grams: own, basis: to.per.basis, text };
+    const { prepared: _, ...rest } = to;
+    if (basis === undefined) return { ...to, per: base };
+    if (basis === 'prepared') return { ...to, per: base, prepared: to.prepared ?? 'as prepared' };
+    return { ...rest, per: { ...base, basis } };
+  }
+
+  /** A figure by itself: its own "per", or none at all, under the one basis and bound of the heading. */
+  private alone(quantity: PrintedQuantity | undefined, { heading }: Context): Attachment {
+    const bases = new Set(heading.columns.map((c) => c.basis));
+    const [basis] = bases;
+    const bounds = new Set(heading.columns.map((c) => c.bound));
+    const [bound] = bounds;
+    const column: Column = {
+      ...(quantity && { quantity }),
+      basis: quantity?.basis ?? (bases.size === 1 ? basis : undefined),
+      ...(bounds.size === 1 && bound && { bound }),
+      text: (basis === 'prepared' && heading.columns[0]?.text) || (quantity?.text ?? ''),
+    };
+    return attachment(column);
+  }
+
+  /** A value that heading or section make a bound; a bound of its own stays. */
+  private bounded(figure: Figure, { heard, name }: Amount, around: Around, column?: Bound): Figure {
+    const { section, sectionLine, bound } = around.context;
+    // Additives are what is put in; the food holds at least that much. Percentages on later lines are the analysis.
+    const added =
+      section === 'additives' &&
+      (figure.unit !== '%' || sectionLine === around.line) &&
+      !isAnalytical(name, heard);
+    const side = column ?? bound ?? (added ? 'low' : undefined);
+    return side === undefined ? figure : asBound(figure, side);
+  }
+}
+
+/** A value as a bound; a figure that is a bound or a range already stays as it is. */
+export function asBound(figure: Figure, side: Bound): Figure {
+  const { value, ...rest } = figure;
+  return value === undefined ? figure : { ...rest, [side]: value };
+}
+
+function attachment(column: Column | undefined): Attachment {
+  const bound = column?.bound === 'mean' ? undefined : column?.bound;
+  const text = column?.text ?? '';
+  const prepared = column?.basis === 'prepared' ? text || 'as prepared' : undefined;
+  return {
+    per: resolved(column?.quantity, column?.basis),
+    ...(bound && { bound }),
+    ...(prepared !== undefined && { prepared }),
+    text,
+  };
+}
+
+function resolved(quantity: PrintedQuantity | undefined, basis: Column['basis']): Quantity {
+  const of = quantity?.basis ?? basis;
+  const { maySize: _, basis: __, ...rest } = quantity ?? (NO_QUANTITY as PrintedQuantity);
+  return { ...rest, basis: of === 'dry matter' ? 'dry matter' : 'as fed' };
 }
 
 /** A minimum and a maximum side by side are one cell. */
@@ -140,31 +386,27 @@ function joined(figures: readonly Figure[]): Figure[][] {
   return cells;
 }
 
+function isOddWeight({ kind, grams, text }: PrintedQuantity): boolean {
+  return kind === 'grams' && grams !== 100 && grams !== 1000 && !text.startsWith('/');
+}
+
+function weightsOf(columns: readonly Column[]): Column[] {
+  return columns.filter((c) => c.quantity && c.quantity.kind !== 'percent');
+}
+
+function isEnergy({ unit }: Figure): boolean {
+  return unit === 'kJ' || unit === 'MJ' || unit === 'kcal';
+}
+
+/** How many columns a row fills: an energy in kJ and in kcal is one. */
+function cellsOf({ figures }: Amount): number {
+  const counts = new Map<string, number>();
+  for (const f of figures) if (isEnergy(f)) counts.set(f.unit, (counts.get(f.unit) ?? 0) + 1);
+  return figures.filter((f) => !isEnergy(f)).length + Math.max(0, ...counts.values());
+}
+
 function dimension(figure: Figure): string {
   if (figure.unit === 'kJ' || figure.unit === 'MJ' || figure.unit === 'kcal' || figure.unit === 'IU')
     return figure.unit;
-  return 'weight';
-}
-
-function headsAmounts(part: Part): boolean {
-  return part.kind === 'quantity' && part.columns.some((c) => c !== 'daily');
-}
-
-function columnsOf(part: Part): readonly Column[] {
-  return part.kind === 'quantity' ? part.columns : [];
-}
-
-const MOST_COLUMNS = 6;
-
-/** Columns side by side, each once; a basis alone ("in dry matter") goes with the weights beside it. */
-function together(columns: readonly Column[]): readonly Column[] {
-  const bases = columns.filter((c): c is Quantity => c !== 'daily' && c.kind === 'percent');
-  const weights = columns.filter((c) => c === 'daily' || c.kind !== 'percent');
-  const same = (a: Column, b: Column) =>
-    a === b ||
-    (a !== 'daily' && b !== 'daily' && a.kind === b.kind && a.grams === b.grams && a.basis === b.basis);
-  if (weights.length === 0) return bases.slice(-1);
-  const basis = bases.at(-1)?.basis;
-  const based = weights.map((c) => (c === 'daily' || !basis ? c : { ...c, basis }));
-  return based.filter((c, i) => based.findIndex((other) => same(c, other)) === i).slice(-MOST_COLUMNS);
+  return ownQuantity(figure.unit) === undefined ? 'weight' : 'share';
 }

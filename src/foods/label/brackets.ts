@@ -5,6 +5,7 @@
  */
 import { nutrient } from '../../nutrition/nutrients.ts';
 import type { Item } from './match.ts';
+import { mayChangeMeaning } from './suspect.ts';
 
 const OPEN = '([{';
 const CLOSE = ')]}';
@@ -46,7 +47,8 @@ export function openBrackets(items: readonly Item[]): readonly Item[] {
 }
 
 function opened(level: Level, close: Item, before: Item | undefined): readonly Item[] {
-  const { items, bracket } = level;
+  const items = level.items.map((item) => ({ ...item, bracketed: true }));
+  const { bracket } = level;
   const figures = items.some((i) => i.kind === 'number' || i.kind === 'odd');
   const names = items.filter((i) => i.kind === 'name');
   const words = items.some((i) => i.kind === 'word');
@@ -56,8 +58,9 @@ function opened(level: Level, close: Item, before: Item | undefined): readonly I
     const groups = name.tags.map((tag) => nutrient(tag).group);
     const same = names.every((n) => n.name.tags.some((tag) => name.tags.includes(tag)));
     if (!words && same) return items;
-    if (name.tags.length === 0 || groups.every((group) => group === 'mineral' || group === 'vitamin'))
-      return [];
+    const form = name.tags.length === 0 || groups.every((g) => g === 'mineral' || g === 'vitamin');
+    // A form says nothing of what the amount is per or of; where the bracket may say that, it stays.
+    if (form && !items.some(mayChangeMeaning)) return [];
   }
   return items;
 }

@@ -1,8 +1,9 @@
 /** One printed figure with its unit: a value, a range, or a bound, as the words before it say. */
 import type { Item } from './match.ts';
 import { type NumberReading, readNumber } from './numbers.ts';
+import type { Basis, PrintedQuantity } from './part.ts';
 import { isRole, isSign } from './per.ts';
-import type { PrintedUnit, Quantity } from './reading.ts';
+import type { PrintedUnit } from './reading.ts';
 
 export interface Figure {
   value?: NumberReading;
@@ -11,11 +12,14 @@ export interface Figure {
   /** "<0.5": the least is nothing at all. */
   under?: boolean;
   unit: PrintedUnit;
-  per?: Quantity;
-  dryMatter?: boolean;
-  /** A share of a daily intake, and so no amount. */
-  daily?: boolean;
+  per?: PrintedQuantity;
+  /** What print right beside the figure says it is part of. */
+  basis?: Basis;
+  /** A share of a daily intake or of the energy, and so no amount. */
+  share?: 'daily' | 'energy';
   about?: boolean;
+  /** The line it was printed on, where that is not the line of its name. */
+  line?: number;
 }
 
 /** What stood before the figure. */
@@ -26,8 +30,10 @@ export interface Ahead {
   readonly bound: 'low' | 'high' | undefined;
   readonly strict: boolean;
   readonly about: boolean;
-  readonly per: Quantity | undefined;
-  readonly daily: boolean;
+  readonly per: PrintedQuantity | undefined;
+  readonly share: 'daily' | 'energy' | undefined;
+  /** "Between": a range then has "and" in its middle. */
+  readonly between: boolean;
 }
 
 /** The figure that begins with the number at `from`, or why there is none. */
@@ -47,7 +53,10 @@ export function readFigure(
   let second: NumberReading | undefined;
   const to = items[next];
   const upper = items[next + 1];
-  if ((isSign(to, '-–—−') || isRole(to, 'to')) && upper?.kind === 'number') {
+  const joins =
+    isSign(to, '-–—−') || isRole(to, 'to') || (ahead.between && (isRole(to, 'and') || isSign(to, '&')));
+  if (ahead.between && !(joins && upper?.kind === 'number')) return 'a range with one end; write both';
+  if (joins && upper?.kind === 'number') {
     const read = readNumber(upper.text);
     if (typeof read === 'string') return read;
     second = read;
@@ -64,7 +73,7 @@ export function readFigure(
   if (printed && ahead.printedHint && printed !== ahead.hint)
     return `${item.text} stands between two units; write each figure with its own unit after it`;
   if (!printed && item.spaced) return `${item.text} may be one figure or two; write it without the space`;
-  const figure: Figure = { unit };
+  const figure: Figure = { unit, ...(item.line !== undefined && { line: item.line }) };
   if (second) {
     if (ahead.bound) return 'a range and a minimum or maximum at once; use one';
     figure.low = first;
@@ -75,9 +84,9 @@ export function readFigure(
   } else figure.value = first;
   if (ahead.about) figure.about = true;
   if (ahead.per) figure.per = ahead.per;
-  if (ahead.daily && unit !== '%')
-    return 'a share of a daily intake is given in %; an amount stands without that word';
-  if (ahead.daily) figure.daily = true;
+  if (ahead.share && unit !== '%')
+    return `a share of ${ahead.share === 'daily' ? 'a daily intake' : 'the energy'} is given in %; an amount stands without that word`;
+  if (ahead.share) figure.share = ahead.share;
   return { figure, next };
 }
 

@@ -1,9 +1,12 @@
 /** Tokens to items: phrases of the word table are found (the longest wins), spaced groups of digits become one number. */
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { NAMES } from './nutrient-words.ts';
 import { LANGUAGES, type Language, type PrintedUnit } from './reading.ts';
+import { ROLES } from './role-words.ts';
 import { narrow, type Token, tokenize } from './tokens.ts';
 import { UNIT_SPELLINGS } from './units.ts';
-import { type Mark, NAMES, ROLES, type Role, WITHOUT_TAG } from './words.ts';
+import { WITHOUT_TAG } from './untagged-words.ts';
+import type { Mark, Role } from './words.ts';
 
 /** A nutrient as the word table knows it: its possible tags, or why it has none. */
 export interface Name {
@@ -14,7 +17,17 @@ export interface Name {
   readonly reason?: string;
 }
 
-export type Item = { readonly at: number; readonly end: number; readonly text: string } & (
+export type Item = {
+  readonly at: number;
+  readonly end: number;
+  readonly text: string;
+  /** A gap as between columns stands before it. */
+  readonly gap?: boolean;
+  /** It stood in brackets that were opened. */
+  readonly bracketed?: boolean;
+  /** The line it was printed on, where it is read with another. */
+  readonly line?: number;
+} & (
   | { readonly kind: 'name'; readonly name: Name }
   /** `spaced` where a plain space stands between its groups, so that it may be two numbers. */
   | { readonly kind: 'number'; readonly spaced: boolean; readonly glued: boolean }
@@ -65,9 +78,16 @@ function spellingsIn(cell = ''): string[] {
   return cell.split('|').filter(Boolean);
 }
 
+/** "Vit. D3" and "Vit D3" beside "vitamin D3". */
+function withShortened(cell: string): string {
+  const spellings = spellingsIn(cell);
+  const vitamins = spellings.filter((s) => /^vitamin[ae]? /.test(s)).map((s) => s.replace(/^\w+ /, ''));
+  return [...spellings, ...vitamins.flatMap((rest) => [`vit ${rest}`, `vit. ${rest}`])].join('|');
+}
+
 for (const [tags, en, de, fr, nl, es, mark] of NAMES) {
   const [called = ''] = spellingsIn(en);
-  addRow([en, de, fr, nl, es], (node) => {
+  addRow([en, de, fr, nl, es].map(withShortened), (node) => {
     node.name = { tags, called, ...(mark && { mark }) };
   });
 }
@@ -105,6 +125,7 @@ const FOOTNOTES = new Set(['*', '†', '‡', '"', '“', '”', '„', '«', '�
 export function match(printed: string): { items: Item[]; languages: ReadonlySet<Language>[] } {
   const line = narrow(printed);
   const tokens = tokenize(line);
+  const gaps = new Set(tokens.flatMap((t, k) => (k > 0 && t.space === 'gap' ? [t.at] : [])));
   const items: Item[] = [];
   const languages: ReadonlySet<Language>[] = [];
   let i = 0;
@@ -114,7 +135,10 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
       const at = token.at;
       const end = found.last.at + found.last.text.length;
       const text = line.slice(at, end);
-      const { name, unit, roles } = found.node;
+      const { unit, roles } = found.node;
+      // "Dry matter 90 %" names an amount, "20 % of dry matter" says what the amount is part of.
+      const named = !roles?.has('dry matter') || isFollowedByAmount(tokens, found.next);
+      const name = named && !(roles?.has('dry matter') && continues(items)) ? found.node.name : undefined;
       if (found.node.languages) languages.push(found.node.languages);
       if (name && endsOnLooseDigit(found.last, tokens[found.next]))
         items.push({
@@ -141,7 +165,8 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
       i = group.next;
       continue;
     }
-    const roles = kind === 'sign' ? SIGN_ROLES.get(key) : undefined;
+    const roles =
+      kind === 'sign' ? SIGN_ROLES.get(key) : isDryMatterAbbreviation(token, items) ? DRY_MATTER : undefined;
     const unit = kind === 'sign' ? SIGN_UNITS.get(key) : undefined;
     if (kind === 'odd') items.push({ at, end, text, kind, why: token.why! });
     // Older register numbers of additives: "E672".
@@ -161,7 +186,44 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
     else items.push({ at, end, text, kind });
     i++;
   }
-  return { items, languages };
+  return { items: items.map((item) => (gaps.has(item.at) ? { ...item, gap: true } : item)), languages };
+}
+
+/** Whether what comes next is a figure, at most a colon, leaders or a bound away. */
+function isFollowedByAmount(tokens: readonly Token[], from: number): boolean {
+  for (const token of tokens.slice(from, from + FARTHEST_AMOUNT)) {
+    if (token.kind === 'number') return true;
+    if (token.kind === 'word' && !/^(?:min|max|mind|maxi|mini)$/.test(token.key)) return false;
+    if (token.kind === 'sign' && !':.=(),<>≥≤%'.includes(token.text)) return false;
+  }
+  return false;
+}
+
+const FARTHEST_AMOUNT = 5;
+
+/** Whether the line so far leads on to what an amount is part of: a unit, "per", "of". */
+function continues(items: readonly Item[]): boolean {
+  const last = items.at(-1);
+  return (
+    last?.kind === 'unit' ||
+    (last?.kind === 'role' &&
+      (last.roles.has('per') || last.roles.has('filler') || last.roles.has('product')))
+  );
+}
+
+const DRY_MATTER = only('dry matter');
+/** Dry matter in letters: in capitals wherever it can stand, in small letters only right after a percent sign. */
+const ABBREVIATIONS = new Set(['dm', 'ts', 'tm', 'trs', 'ms', 'ds', 'ss']);
+
+function isDryMatterAbbreviation({ kind, key, text }: Token, items: readonly Item[]): boolean {
+  if (kind !== 'word' || !ABBREVIATIONS.has(key)) return false;
+  const last = items.at(-1);
+  if (last?.kind === 'unit' && last.unit === '%') return true;
+  if (last?.kind === 'role' && last.roles.has('kilogram')) return true;
+  const capitals = text === text.toUpperCase() || text === 'TrS';
+  return (
+    capitals && (last === undefined || last.kind === 'unit' || last.kind === 'role' || last.kind === 'sign')
+  );
 }
 
 /** A phrase of the word table in the tokens: its last token, and where the next thing begins. */
@@ -175,7 +237,13 @@ function longest(tokens: readonly Token[], from: number): Phrase | undefined {
   let node: Node | undefined = root;
   let best: Phrase | undefined;
   for (let i = from, token = tokens[i]; token && node; token = tokens[++i]) {
-    const joins = token.key === '-' && i > from && token.space === 'none' && tokens[i + 1]?.space === 'none';
+    // "omega-3" and "Rohöle und -fette", but not "protein -5".
+    const after = tokens[i + 1];
+    const joins =
+      token.key === '-' &&
+      i > from &&
+      after?.space === 'none' &&
+      (token.space === 'none' || after.kind === 'word');
     if (joins) continue;
     node = node.next.get(token.key);
     if (node && (node.name || node.unit || node.roles)) best = { node, last: token, next: i + 1 };

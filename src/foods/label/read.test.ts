@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Composition, Figures } from '../food.ts';
 import { figuresOf } from './figures.ts';
 import { readLabel } from './read.ts';
-import { SNIPPETS } from './snippets.ts';
+import { BY_CAUSE, SNIPPETS } from './snippets/all.ts';
 
 /** "PROCNT=17 FAT>=4" as a sorted list, figures to 12 digits. */
 function told({ composition, low = {}, high = {} }: Figures): string[] {
@@ -15,7 +15,20 @@ describe('labels in five languages', () => {
   it('has at least ten of each language', () => {
     for (const language of ['en', 'de', 'fr', 'nl', 'es'])
       expect(SNIPPETS.filter((s) => s.language === language).length).toBeGreaterThanOrEqual(10);
-    expect(SNIPPETS.length).toBeGreaterThanOrEqual(70);
+    expect(SNIPPETS.length).toBeGreaterThanOrEqual(190);
+  });
+
+  it('has at least six in all five languages for each way of being wrong in silence', () => {
+    for (const [cause, list] of Object.entries(BY_CAUSE)) {
+      expect(list.length, cause).toBeGreaterThanOrEqual(6);
+      expect([...new Set(list.flatMap((s) => s.language ?? []))].sort(), cause).toEqual([
+        'de',
+        'en',
+        'es',
+        'fr',
+        'nl',
+      ]);
+    }
   });
 
   for (const snippet of SNIPPETS)

@@ -1,12 +1,17 @@
 /** Reads a pasted or typed label: tokens, words, parts, quantities, then questions. Pure, and never throws. */
 import { nutrient } from '../../nutrition/nutrients.ts';
 import { Questions } from './ask.ts';
-import { type AttachableLine, attach, type Missed } from './attach.ts';
+import { attach, type Missed } from './attach.ts';
 import { openBrackets } from './brackets.ts';
-import { askCarbohydrate, askDifferences, askMoisture, type CarbohydrateStyle } from './compare.ts';
-import { match } from './match.ts';
+import { askCarbohydrate, askDifferences, askMoisture } from './compare.ts';
+import type { AttachableLine } from './context.ts';
+import { carbohydrateStyle, fibreOf, isPerServing } from './label-kind.ts';
+import { layOut } from './layout.ts';
+import { type Item, match } from './match.ts';
 import { readNumber } from './numbers.ts';
+import type { Atom } from './part.ts';
 import { readParts } from './parts.ts';
+import { isRole } from './per.ts';
 import {
   type Answers,
   LANGUAGES,
@@ -18,23 +23,13 @@ import {
 import { settle } from './settle.ts';
 
 interface Scanned extends AttachableLine {
-  readonly text: string;
   readonly figures: boolean;
   /** A name that holds a digit ("vitamin B12"). */
   readonly numbered: boolean;
-  /** Words the table does not know. */
-  readonly strange: boolean;
+  /** Its name or figure is read with another line. */
+  readonly taken: boolean;
 }
 
-const BLANK: Scanned = {
-  text: '',
-  figures: false,
-  numbered: false,
-  strange: false,
-  parts: [],
-  bare: [],
-  daily: false,
-};
 /** How many quantities and amounts of a line its note tells. */
 const MOST_TOLD = 40;
 
@@ -46,29 +41,42 @@ const MOST_TOLD = 40;
 export function readLabel(text: string, answers: Answers = {}): LabelReading {
   const tally = new Map<Language, number>();
   const marks = new Set<',' | '.'>();
-  const scanned = text.split(/\r\n|[\r\n\u2028\u2029\u0085\v\f]/).map((line): Scanned => {
-    if (line === '') return BLANK;
+  let threeDecimals = false;
+  let dailyLabel = false;
+  const matched = text.split(/\r\n|[\r\n\u2028\u2029\u0085\v\f]/).map((line) => {
     const { items, languages } = match(line);
     for (const set of languages) for (const l of set) tally.set(l, (tally.get(l) ?? 0) + 1 / set.size);
-    let [figures, numbered, strange, daily] = [false, false, false, false];
     for (const [i, item] of items.entries()) {
-      if (item.kind === 'number' || item.kind === 'odd') figures = true;
-      else if (item.kind === 'word') strange = true;
-      else if (item.kind === 'name') numbered ||= /\p{N}/u.test(item.text);
-      else if (item.kind === 'role') daily ||= item.roles.has('daily');
+      dailyLabel ||= isRole(item, 'daily');
       if (item.kind !== 'number' || items[i + 1]?.kind !== 'unit' || !/[.,]/.test(item.text)) continue;
       const read = readNumber(item.text);
-      if (typeof read !== 'string' && read.decimalMark) marks.add(read.decimalMark);
+      if (typeof read === 'string' || !read.decimalMark) continue;
+      marks.add(read.decimalMark);
+      threeDecimals ||= /[.,]\d{3}$/.test(item.text);
     }
-    return { text: line, figures, numbered, strange, daily, ...readParts(openBrackets(items), line) };
+    return { items: openBrackets(items), text: line };
+  });
+  const scanned = layOut(matched).map(({ items, text: laid, taken }, k): Scanned => {
+    const own = matched[k];
+    const has = (kind: Item['kind']) => own?.items.some((i) => i.kind === kind) ?? false;
+    return {
+      figures: has('number') || has('odd'),
+      numbered: own?.items.some((i) => i.kind === 'name' && /\p{N}/u.test(i.text)) ?? false,
+      strange: has('word'),
+      taken,
+      ...readParts(items, laid),
+      text: own?.text ?? '',
+    };
   });
   const language = leading(tally);
-  const attached = attach(scanned);
+  const attached = attach(scanned, dailyLabel, isPerServing(text));
   const questions = new Questions(answers);
   const servings = new Set(attached.servings);
   const around = {
     serving: servings.size === 1 ? [...servings][0] : undefined,
     decimalMark: marks.size === 1 ? [...marks][0] : undefined,
+    threeDecimals,
+    fibre: fibreOf(scanned),
   };
   const plainCarbohydrate = new Set<ReadAmount>();
   const missed = [...attached.missed];
@@ -88,7 +96,7 @@ export function readLabel(text: string, answers: Answers = {}): LabelReading {
   const missedOf = byLine(missed);
   return {
     lines: scanned.map((line, i) =>
-      account(line, amountsOf.get(i) ?? [], missedOf.get(i) ?? [], attached.daily.has(i)),
+      account(line, amountsOf.get(i) ?? [], missedOf.get(i) ?? [], attached.left.get(i)),
     ),
     amounts,
     quantities: attached.quantities,
@@ -112,19 +120,15 @@ function account(
   line: Scanned,
   amounts: readonly ReadAmount[],
   missed: readonly Missed[],
-  daily: boolean,
+  left: ReadonlySet<string> | undefined,
 ): ReadLine {
   const { text, parts } = line;
   const notes = amounts.slice(0, MOST_TOLD).map(inWords);
   const quantities = parts.flatMap((p) =>
-    p.kind === 'quantity'
-      ? p.columns.map((c) => (c === 'daily' ? 'share of a daily intake' : c.text))
-      : p.kind === 'serving size'
-        ? [p.quantity.text]
-        : [],
+    p.kind === 'heading' ? p.atoms.map(atomInWords) : p.kind === 'serving size' ? [p.quantity.text] : [],
   );
   if (quantities.length > 0) notes.push(`amounts are ${quantities.slice(0, MOST_TOLD).join(', ')}`);
-  if (daily) notes.push('shares of a daily intake left out');
+  for (const what of left ?? []) notes.push(`${what} left out`);
   for (const m of missed.slice(0, MOST_TOLD)) notes.push(`not read: "${m.text.slice(0, 80)}": ${m.why}`);
   const kind =
     amounts.length > 0
@@ -136,6 +140,7 @@ function account(
           : 'ignored';
   if (kind === 'ignored' && notes.length === 0) {
     if (text.trim() === '') notes.push('blank');
+    else if (line.taken) notes.push('read together with the lines beside it');
     else if (line.numbered || (line.bare.length > 0 && !line.strange && !line.figures))
       return {
         text,
@@ -175,11 +180,11 @@ function leading(tally: ReadonlyMap<Language, number>): Language | undefined {
   return first && second && first[1] > second[1] + 1e-9 ? first[0] : undefined;
 }
 
-/** Marks of a US label and of a European one; both or neither settle nothing. */
-function carbohydrateStyle(text: string, language: Language | undefined): CarbohydrateStyle {
-  const american = /daily value|valor diario|%\s?dv\b|serving size|total fat|\bcalories\b/i.test(text);
-  const european =
-    /\bkJ\b|of which|\bsalt\b|typical values/i.test(text) || (language !== undefined && language !== 'en');
-  if (american === european) return undefined;
-  return american ? 'with fibre' : 'without fibre';
+function atomInWords(atom: Atom): string {
+  if (atom.kind !== 'share') return atom.text;
+  return atom.of === 'daily'
+    ? 'share of a daily intake'
+    : atom.of === 'energy'
+      ? 'share of the energy'
+      : atom.text;
 }

@@ -12,8 +12,11 @@ export type LabelBasis = 'as fed' | 'dry matter';
 
 /** What an amount is "per". `grams` is set once it is known, by print or by an answer. */
 export interface Quantity {
-  /** `serving` and `volume` need an answer before they are grams; `unknown` is no "per" at all. */
-  readonly kind: 'grams' | 'percent' | 'serving' | 'volume' | 'unknown';
+  /**
+   * `serving`, `volume` and `each` (a tablet, a pack, a word that is not known) need an answer before they are grams;
+   * `energy` is no weight at all ("per 100 kcal"), and `unknown` is no "per" at all.
+   */
+  readonly kind: 'grams' | 'percent' | 'serving' | 'volume' | 'each' | 'energy' | 'unknown';
   readonly grams?: number;
   readonly basis: LabelBasis;
   /** As the label prints it. */

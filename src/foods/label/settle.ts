@@ -5,9 +5,11 @@
 import { perHundred } from '../../nutrition/amount.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Questions } from './ask.ts';
-import type { Draft } from './attach.ts';
+import { asBound, type Draft } from './attach.ts';
+import type { Figure } from './figure.ts';
 import type { NumberReading } from './numbers.ts';
-import type { Quantity, ReadAmount } from './reading.ts';
+import type { PrintedUnit, Quantity, ReadAmount } from './reading.ts';
+import { askBasis, askIngredient, askPercent, columnOf } from './settle-questions.ts';
 import { inTagUnit, unitFits } from './units.ts';
 
 /** What the whole label says, beside the one figure. */
@@ -16,6 +18,10 @@ interface Surroundings {
   readonly serving: number | undefined;
   /** The decimal mark other figures of the label show; undefined when none or both do. */
   readonly decimalMark: ',' | '.' | undefined;
+  /** Whether another figure shows three decimals with that mark. */
+  readonly threeDecimals: boolean;
+  /** What "fibre" without a word before it means on this label, where the kind of label settles it. */
+  readonly fibre: 'FIBTG' | 'FIBC' | undefined;
 }
 
 /** Energy of pure fat, Merrill and Watt 1973 (USDA Handbook 74): no food holds more, kcal/100 g. */
@@ -23,50 +29,46 @@ const MOST_ENERGY = 902;
 /** Below this, a figure of energy with three decimals is no food; iceberg lettuce, SR28 11252, has 14 kcal/100 g. */
 const LEAST_ENERGY = 5;
 
+const DAILY = 'a share of a daily intake is no amount';
+
 /** The amount, or why the figure cannot be one. */
 export function settle(draft: Draft, around: Surroundings, questions: Questions): ReadAmount | string {
-  const { name, figure, line } = draft;
+  const { name, line } = draft;
   const open: string[] = [];
   const notes: string[] = [];
   if (name.reason) return name.reason;
-  const { unit } = figure;
+  const { unit } = draft.figure;
   const fitting = name.tags.filter((tag) => unitFits(tag, unit));
   const [first] = fitting;
   if (first === undefined) return misfit(draft);
   if (unit === '%' && isTraceInPercent(first))
     return `${draft.heard} in % is a share of a daily need, not an amount; write it in mg, µg or IU`;
+  if (draft.per.kind === 'energy')
+    return `${draft.heard} is given ${draft.per.text}, which is no weight; write it per 100 g`;
 
-  let tag = first;
-  if (fitting.length > 1) {
-    const id = `name:${name.called}`;
-    const chosen = questions.choose(id, fitting, () => ({
-      message: `"${draft.heard}" may mean ${fitting.map((t) => nutrient(t).name.toLowerCase()).join(' or ')}; which is it?`,
-      options: fitting.map((t) => ({ answer: t, label: nutrient(t).name })),
-    }));
-    if (chosen === undefined) open.push(id);
-    else tag = chosen as Tag;
-  }
-  if (draft.percentUnclear) {
-    const id = `percent:${line}:${tag}`;
-    const chosen = questions.choose(id, ['weight', 'daily'], () => ({
-      line,
-      message: `Is the percentage of ${draft.heard} a share of the food's weight, or of a daily intake?`,
-      options: [
-        { answer: 'weight', label: 'Share of the weight' },
-        { answer: 'daily', label: 'Share of a daily intake (then it is no amount)' },
-      ],
-    }));
-    if (chosen === 'daily') return 'a share of a daily intake is no amount';
-    if (chosen === undefined) open.push(id);
-  }
-
-  const per = quantityOf(draft, tag, around, questions, open);
+  const tag = tagOf(draft, fitting, first, around, questions, open);
+  if (draft.percentUnclear && askPercent(draft, tag, questions, open) === 'daily') return DAILY;
+  if (draft.ingredient && askIngredient(draft, questions, open) === 'ingredient')
+    return 'a share in the list of ingredients, not what the food contains';
+  const column = columnOf(draft, tag, questions, open);
+  if (column?.prepared !== undefined)
+    return `${draft.heard} is given ${column.text}, not for the food as sold`;
+  const figure: Figure = column?.bound ? asBound(draft.figure, column.bound) : draft.figure;
+  const basis = draft.unclear === undefined ? undefined : askBasis(draft.unclear, line, questions, open);
+  if (basis === 'none') return `whether ${draft.heard} is of the food as sold is not said`;
+  const attached = column?.per ?? draft.per;
+  const based: Quantity = basis === 'dry matter' ? { ...attached, basis } : attached;
+  const columnOpen = draft.columns !== undefined && column === undefined;
+  const per = columnOpen ? based : quantityOf(based, around, questions, open);
   if (figure.about) notes.push('printed as approximate');
   const pick = (read: NumberReading | undefined) =>
-    read && pickReading(read, draft, tag, per, around, questions, open, notes);
+    read && pickReading(read, { ...draft, figure }, tag, per, around, questions, open, notes);
   const value = pick(figure.value);
   const low = pick(figure.low);
   const high = pick(figure.high);
+  const least = value?.value ?? low?.value;
+  if (least !== undefined && per.grams !== undefined && !possible(least, unit, tag, per.grams, true))
+    return `${draft.heard} of ${least} ${unit} ${per.kind === 'percent' ? '' : `per ${per.grams} g `}is more than a food can hold`;
   const unread = (read: NumberReading | undefined, got: unknown) => read !== undefined && got === undefined;
   const whole = !unread(figure.value, value) && !unread(figure.low, low) && !unread(figure.high, high);
   const lows = low?.value ?? (figure.under ? 0 : undefined);
@@ -82,8 +84,27 @@ export function settle(draft: Draft, around: Surroundings, questions: Questions)
     heard: draft.heard,
     ...(name.mark === 'salt' && { as: 'salt' as const }),
     ...(notes.length > 0 && { note: [...new Set(notes)].join('; ') }),
-    open,
+    open: [...new Set(open)],
   };
+}
+
+function tagOf(
+  { name, heard }: Draft,
+  fitting: readonly Tag[],
+  first: Tag,
+  around: Surroundings,
+  questions: Questions,
+  open: string[],
+): Tag {
+  if (fitting.length === 1) return first;
+  if (name.called === 'fibre' && around.fibre) return around.fibre;
+  const id = `name:${name.called}`;
+  const chosen = questions.choose(id, fitting, () => ({
+    message: `"${heard}" may mean ${fitting.map((t) => nutrient(t).name.toLowerCase()).join(' or ')}; which is it?`,
+    options: fitting.map((t) => ({ answer: t, label: nutrient(t).name })),
+  }));
+  if (chosen === undefined) open.push(id);
+  return (chosen as Tag | undefined) ?? first;
 }
 
 function misfit({ name, heard, figure }: Draft): string {
@@ -97,43 +118,27 @@ function isTraceInPercent(tag: Tag): boolean {
   return nutrient(tag).group === 'vitamin' || ['FE', 'ZN', 'CU', 'MN', 'SE', 'ID'].includes(tag);
 }
 
-function quantityOf(
-  draft: Draft,
-  tag: Tag,
-  around: Surroundings,
-  questions: Questions,
-  open: string[],
-): Quantity {
-  let { per } = draft;
-  if (draft.columns) {
-    const { columns, line } = draft;
-    const id = `column:${line}:${tag}:${draft.figure.unit}`;
-    const answers = columns.map((_, k) => String(k));
-    const chosen = questions.choose(id, answers, () => ({
-      line,
-      message: `The line gives ${draft.heard} once, for ${columns.length} columns; which column is it?`,
-      options: columns.map((c, k) => ({ answer: String(k), label: c.text })),
-    }));
-    const column = chosen === undefined ? undefined : columns[Number(chosen)];
-    if (!column) {
-      open.push(id);
-      return per;
-    }
-    per = column;
-  }
+function quantityOf(per: Quantity, around: Surroundings, questions: Questions, open: string[]): Quantity {
   if (per.grams !== undefined) return per;
   if (per.kind === 'serving' && around.serving !== undefined) return { ...per, grams: around.serving };
-  const id = per.kind === 'unknown' ? 'per' : per.kind === 'serving' ? 'serving' : `volume:${per.text}`;
+  const { kind, text } = per;
+  const id = kind === 'unknown' ? 'per' : kind === 'serving' ? 'serving' : `${kind}:${text}`;
   const options = [{ answer: '100', label: '100 g' }];
   if (around.serving !== undefined)
     options.push({ answer: String(around.serving), label: `a serving of ${around.serving} g` });
-  const grams = questions.measure(id, 'grams', () =>
-    per.kind === 'unknown'
-      ? { message: 'No line says what these amounts are per; how many grams of the food hold them?', options }
-      : per.kind === 'serving'
-        ? { message: `How many grams is one serving ("${per.text}")?`, options: [] }
-        : { message: `How many grams does the food of "${per.text}" weigh?`, options: [] },
-  );
+  const grams = questions.measure(id, 'grams', () => {
+    if (kind === 'unknown')
+      return {
+        message: 'No line says what these amounts are per; how many grams of the food hold them?',
+        options,
+      };
+    if (kind === 'serving') return { message: `How many grams is one serving ("${text}")?`, options: [] };
+    const message =
+      kind === 'volume'
+        ? `How many grams does the food of "${text}" weigh?`
+        : `Amounts are given "${text}"; how many grams of the food is that?`;
+    return { message, options: [] };
+  });
   if (grams === undefined) {
     open.push(id);
     return per;
@@ -158,12 +163,17 @@ function pickReading(
   const thousands = { value: grouped, rounding: groupedRounding };
   const both = [decimal, thousands];
   const mark = read.text.includes(',') ? ',' : '.';
-  const [fit, ...others] = both.filter((reading) => possible(reading.value, draft, tag, per));
-  if (fit && others.length === 0 && per.grams !== undefined) {
+  const { grams } = per;
+  const { unit } = draft.figure;
+  const [fit, ...others] = both.filter(
+    (reading) => grams === undefined || possible(reading.value, unit, tag, grams),
+  );
+  if (fit && others.length === 0 && grams !== undefined) {
     notes.push(`${read.text} read as ${fit.value}, the only reading a food can have`);
     return fit;
   }
-  if (around.decimalMark) {
+  // Three decimals where the label has fewer elsewhere may be thousands in a number copied from another print.
+  if (around.decimalMark && (around.decimalMark !== mark || around.threeDecimals)) {
     const meant = around.decimalMark === mark ? decimal : thousands;
     notes.push(
       `${read.text} read as ${meant.value}, as the label writes decimals with "${around.decimalMark}"`,
@@ -182,11 +192,11 @@ function pickReading(
   return meant;
 }
 
-function possible(amount: number, { figure }: Draft, tag: Tag, per: Quantity): boolean {
-  if (per.grams === undefined) return true;
-  const content = perHundred(inTagUnit(amount, figure.unit, tag), per.grams);
+/** @param most whether only the most that a food can hold counts, and not the least that its energy can be */
+function possible(amount: number, printed: PrintedUnit, tag: Tag, grams: number, most = false): boolean {
+  const content = perHundred(inTagUnit(amount, printed, tag), grams);
   const { unit } = nutrient(tag);
-  if (unit === 'kcal') return content >= LEAST_ENERGY && content <= MOST_ENERGY;
+  if (unit === 'kcal') return (most || content >= LEAST_ENERGY) && content <= MOST_ENERGY;
   if (unit === 'IU') return true;
-  return content <= { g: 100, mg: 1e5, ug: 1e8 }[unit];
+  return content <= { g: 100, mg: 1e5, ug: 1e8 }[unit] * (1 + 1e-9);
 }

@@ -1,0 +1,102 @@
+/** Labels of the food once cooked or made up, which is not the food as sold. */
+import type { Snippet } from './snippet.ts';
+
+export const cookedBasis: readonly Snippet[] = [
+  {
+    name: 'cooked, one line',
+    language: 'en',
+    text: 'Nutrition per 100 g cooked: protein 5 g, fat 2 g, starch 18 g',
+    figures: '',
+    questions: ['basis:per 100 g cooked'],
+  },
+  {
+    name: 'as prepared, under the title',
+    language: 'en',
+    text: 'Nutrition information\nAs prepared\nProtein 5 g per 100 g\nFat 2 g per 100 g',
+    figures: '',
+    questions: ['basis:As prepared'],
+  },
+  {
+    name: 'as sold beside as prepared',
+    language: 'en',
+    text: 'Typical values\tper 100 g as sold\tper 100 g as prepared\nProtein\t20 g\t5 g\nFat\t8 g\t2 g',
+    figures: 'PROCNT=20 FAT=8',
+  },
+  {
+    name: 'cooked, at the end of the line',
+    language: 'en',
+    text: 'Protein 5 g, fat 2 g per 100 g cooked',
+    figures: '',
+    questions: ['basis:per 100 g cooked', 'per'],
+  },
+  {
+    name: 'made up with milk',
+    language: 'en',
+    text: 'Per 100 g made up with 200 ml of milk: protein 5 g, fat 2 g',
+    figures: '',
+    questions: ['column:0:FAT:g', 'basis:Per 100 g made up with; Per 100 g made up with 200 ml of mil'],
+    missed: [0],
+  },
+  {
+    name: 'zubereitetes Produkt',
+    language: 'de',
+    text: 'Nährwerte pro 100 g zubereitetes Produkt\nEiweiß 5 g\nFett 2 g',
+    figures: '',
+    questions: ['basis:pro 100 g zubereitetes Produkt'],
+  },
+  {
+    name: 'gekocht, als Fußnote',
+    language: 'de',
+    text: 'Eiweiß 5 g je 100 g\nFett 2 g je 100 g\nAlle Angaben gekocht.',
+    figures: '',
+    questions: ['basis:gekocht'],
+  },
+  {
+    name: 'ein Wort, das die Tabelle nicht hat',
+    language: 'de',
+    text: 'Nährwerte je 100 g gedünstet\nEiweiß 5 g\nFett 2 g',
+    figures: '',
+    questions: ['basis:je 100 g gedünstet'],
+  },
+  {
+    name: 'produit cuit',
+    language: 'fr',
+    text: 'Valeurs nutritionnelles pour 100 g de produit cuit\nProtéines 5 g\nLipides 2 g',
+    figures: '',
+    questions: ['basis:pour 100 g de produit cuit'],
+  },
+  {
+    name: 'après préparation, entre parenthèses',
+    language: 'fr',
+    text: 'Pour 100 g (après préparation) : protéines 5 g, lipides 2 g',
+    figures: '',
+    questions: ['basis:Pour 100 g après préparation'],
+  },
+  {
+    name: 'bereid product',
+    language: 'nl',
+    text: 'Voedingswaarde per 100 g bereid product: eiwit 5 g, vet 2 g',
+    figures: '',
+    questions: ['basis:per 100 g bereid product'],
+  },
+  {
+    name: 'gekookt naast onbereid',
+    language: 'nl',
+    text: 'Gemiddelde waarden\tper 100 g onbereid\tper 100 g gekookt\nEiwitten\t12 g\t4 g\nVetten\t3 g\t1 g',
+    figures: 'PROCNT=12 FAT=3',
+  },
+  {
+    name: 'producto cocido',
+    language: 'es',
+    text: 'Información nutricional por 100 g de producto cocido\nProteínas 5 g\nGrasas 2 g',
+    figures: '',
+    questions: ['basis:por 100 g de producto cocido'],
+  },
+  {
+    name: 'ya preparado, encabezado aparte',
+    language: 'es',
+    text: 'Valores medios por 100 g\nYa preparado\nProteínas 5 g\nGrasas 2 g',
+    figures: '',
+    questions: ['basis:por 100 g Ya preparado'],
+  },
+];
