@@ -33,16 +33,34 @@ describe('the invented mix', () => {
     });
   });
 
-  it('has too much fat at even shares, and nothing else is wrong', async () => {
+  it('has too much fat and a little too much protein at even shares, and nothing else is wrong', async () => {
     const formulation = new Formulation(mix!.problem, { reference, highs: await loadHighs() });
     const { total, breaches, nutrients } = formulation.evaluate(mix!.shares);
+    formulation.dispose();
     expect(total).toBeCloseTo(100, 9);
     expect(breaches.map((b) => [mix!.problem.rules[Number(b.pointer.split('/')[2])], b.side])).toEqual([
+      [expect.objectContaining({ nutrient: 'PROCNT', max: 19 }), 'max'],
       [expect.objectContaining({ nutrient: 'FAT', max: 7 }), 'max'],
     ]);
+    expect(nutrients.PROCNT!.ration).toBeCloseTo(19.1, 1);
     expect(nutrients.FAT!.ration).toBeCloseTo(9.69, 1);
+  });
+
+  it('is surely in range on crude protein and crude fibre once balanced, with every caution heeded', async () => {
+    const formulation = new Formulation(mix!.problem, { reference, highs: await loadHighs() });
     const balanced = formulation.solve();
-    expect(balanced.status).toBe('optimal');
     formulation.dispose();
+    if (balanced.status !== 'optimal') throw new Error(balanced.verdict);
+    expect(balanced.in_range).toBe('surely');
+    expect(balanced.all_in_range_chance).toBeGreaterThanOrEqual(0.8);
+    expect(balanced.grams).not.toBeNull();
+    const share = (id: string) => balanced.shares[id] ?? 0;
+    const byCaution = new Map<string, number>();
+    for (const { caution, food } of balanced.cautions)
+      byCaution.set(caution, (byCaution.get(caution) ?? 0) + share(food));
+    for (const { caution, max_share = 100, severity } of balanced.cautions) {
+      expect(severity).not.toBe('never');
+      expect(byCaution.get(caution), caution).toBeLessThanOrEqual(max_share + 1e-6);
+    }
   });
 });

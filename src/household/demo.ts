@@ -1,7 +1,7 @@
 /**
  * An invented household for the first run: one animal, one pellet, one mix that is not yet fit to feed.
  * The foods and their figures are real (reference tables); the animal, the label and the shares are made up.
- * At even shares only fat is out of range, so there is one thing to mend.
+ * At even shares fat, and by a little protein, is out of range, so there is something to mend.
  */
 import type { Composition } from '../foods/food.ts';
 import { labelSpread } from '../foods/variation.ts';

@@ -4,18 +4,17 @@
  */
 import type { JointCap } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import type { LinearBound } from './bounds.ts';
 
 /**
  * @param foods by column @param open row in `problem.foods` of each column
  * @param ask the bound on a sum of shares of the foods that count
  */
-export function jointCapBounds(
+export function jointCapBounds<Bound extends object>(
   caps: readonly JointCap[],
   foods: readonly FoodAmounts[],
   open: readonly number[],
-  ask: (pointer: string, max: number, subject: string, counts: (food: FoodAmounts) => boolean) => LinearBound,
-): LinearBound[] {
+  ask: (pointer: string, max: number, subject: string, counts: (food: FoodAmounts) => boolean) => Bound,
+): (Bound & { readonly because: string })[] {
   return caps.map(({ rows, max, reason }) => {
     const together = new Set(foods.filter((_, column) => rows.includes(open[column] ?? -1)));
     const names = new Intl.ListFormat('en-GB').format([...together].map((f) => f.name));

@@ -20,7 +20,7 @@ describe('the step before a limit gives way', () => {
       { words: 'Share of Seeds and grains of the mix at most 60 % instead of 50 %.', source: undefined },
     ]);
     expect(stepLines(problem, { leftOut: [0, 99] }, String)).toEqual([
-      { words: 'Protein, 17 to 19 %: left out.', source: 'common practice, no source' },
+      { words: 'Crude protein, 17 to 19 %: left out.', source: 'common practice, no source' },
     ]);
   });
 

@@ -165,7 +165,7 @@ describe('windows', () => {
     );
     expect(compareMixes(a, b).windows).toMatchObject([
       {
-        title: 'Protein',
+        title: 'Crude protein',
         on: 'ration',
         at: {
           a: { min: 17, max: 19, value: 18, state: 'in', chance: 0.9 },

@@ -56,7 +56,7 @@ describe('wishes', () => {
 
   it('may be of the nutrients that rules name, of all others, of groups and of foods', () => {
     const { ruled, other, groups } = measurable(mix.problem);
-    expect(ruled).toEqual(['PROCNT', 'FAT', 'FIBTG']);
+    expect(ruled).toEqual(['PROCNT', 'FAT', 'FIBC']);
     expect(other).toContain('CA');
     expect(other).not.toContain('FAT');
     expect(groups).toEqual(['seed', 'vegetable', 'legume', 'animal']);
