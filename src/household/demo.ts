@@ -1,7 +1,7 @@
 /**
  * An invented household for the first run: one animal, one pellet, one mix that is not yet fit to feed.
  * The foods and their figures are real (reference tables); the animal, the label and the shares are made up.
- * At even shares fat, and by a little protein, is out of range, so there is something to mend.
+ * At even shares only fat is out of range, so there is one thing to mend.
  */
 import type { Composition } from '../foods/food.ts';
 import { labelSpread } from '../foods/variation.ts';
@@ -49,7 +49,7 @@ const SPLIT: readonly Rule[] = [
   { group: 'animal', min: 5, max: 15, on: 'mix', source: SPLIT_SOURCE },
 ];
 
-const LABEL: Composition = { PROCNT: 17.5, FAT: 4.5, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 };
+const LABEL: Composition = { PROCNT: 17, FAT: 4, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 };
 
 const PELLET: OwnFood = {
   id: 'demo-pellet',

@@ -236,19 +236,19 @@ describe('a food kept before', () => {
 
   test('without sources, it is edited as one typed source, and the mix that uses it follows', async () => {
     const page = await edit('demo-pellet');
-    expect(await page.getByLabel('Protein', { exact: true }).inputValue()).toBe('17.5');
+    expect(await page.getByLabel('Protein', { exact: true }).inputValue()).toBe('17');
     await page.getByLabel('Protein: exact or a bound').selectOption('at least');
     await page.getByRole('button', { name: 'Save food' }).click();
     await page.locator('.food-page h2').waitFor();
     const kept = (await foods()).find((f) => f.id === 'demo-pellet');
     expect(kept?.composition).toEqual({ FAT: 4.5, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 });
-    expect(kept?.low).toEqual({ PROCNT: 17.5 });
+    expect(kept?.low).toEqual({ PROCNT: 17 });
     expect(kept?.evidence?.sources?.map((s) => s.name)).toEqual(['invented label: no such pellet is sold']);
     const inMix = async () => {
       const house = (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
       return house.mixes[0]?.problem.beside.find((b) => b.id === 'demo-pellet');
     };
-    await expect.poll(inMix).toMatchObject({ low: { PROCNT: 17.5 }, composition: { FAT: 4.5 } });
+    await expect.poll(inMix).toMatchObject({ low: { PROCNT: 17 }, composition: { FAT: 4 } });
     expect((await inMix())?.composition).toEqual(kept?.composition);
   });
 
