@@ -1,5 +1,6 @@
 /** Figures beside those of a like food: a decimal slip, a unit slip, and amounts of 250 g taken for those of 100 g. */
 import { nutrient, type Tag, type Unit } from '../../nutrition/nutrients.ts';
+import { onCrudeProtein } from '../crude-protein.ts';
 import type { Figures, Food } from '../food.ts';
 import { round, told, type Warning } from './warning.ts';
 
@@ -38,9 +39,11 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
   const its = like.composition.WATER;
   const dry =
     water !== undefined && its !== undefined && water < 99 && its < 99 ? (100 - its) / (100 - water) : 1;
+  // A label prints crude protein, a table its own.
+  const table = onCrudeProtein(like).composition;
   const compared = new Map<Tag, { own: number; other: number; ratio: number }>();
   for (const [tag, own] of Object.entries(figures.composition) as [Tag, number][]) {
-    const other = like.composition[tag];
+    const other = table[tag];
     const small = SMALL[nutrient(tag).unit];
     if (tag === 'WATER' || tag === 'NA' || other === undefined || Math.max(own, other) < small) continue;
     if (own > 0 && other > 0) compared.set(tag, { own, other, ratio: (own / other) * dry });

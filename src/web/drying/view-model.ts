@@ -1,13 +1,15 @@
 /** What the drying screen says: when to check a run, water in words, and what its food holds. */
+import { onCrudeProtein } from '../../foods/crude-protein.ts';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Household } from '../../household/model.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
-import { countedIn, type FoodTable } from '../../household/reckon/drying/measured-moisture.ts';
+import type { FoodTable } from '../../household/reckon/drying/measured-moisture.ts';
+import { compositionOf } from '../../household/reckon/mix/beside-blend.ts';
 import { nextCheck } from '../../kitchen/drying/check-times.ts';
 import type { DriedRun } from '../../kitchen/drying/finished-run.ts';
 import { ingredientAt } from '../../kitchen/drying/ingredient-at.ts';
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { countedName, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { clockOf, sayTime } from '../shared/words/clock.ts';
 
 /** The next check of a run that goes on. */
@@ -76,12 +78,20 @@ const SHOWN: readonly Tag[] = ['WATER', 'PROCNT', 'FAT', 'FIBTG', 'FIBC', 'CA', 
 
 /** A line for each content that one of the three gives. */
 export function foodLines(food: Ingredient, dried: DriedRun, table: FoodTable): FoodLine[] {
-  const now = countedIn(food, table);
-  const damp = ingredientAt(food, dried.moisture, table).composition ?? {};
-  const fresh = dried.figures.composition;
+  const now = compositionOf(food, table);
+  const damp = compositionOf(ingredientAt(food, dried.moisture, table), table);
+  const fresh = onCrudeProtein(dried.figures).composition;
   return SHOWN.flatMap((tag) => {
     if (now[tag] === undefined && damp[tag] === undefined && fresh[tag] === undefined) return [];
-    const { name, unit } = nutrient(tag);
-    return [{ tag, name, unit, mix: now[tag], damp: damp[tag], fresh: fresh[tag] }];
+    return [
+      {
+        tag,
+        name: countedName(tag),
+        unit: nutrient(tag).unit,
+        mix: now[tag],
+        damp: damp[tag],
+        fresh: fresh[tag],
+      },
+    ];
   });
 }

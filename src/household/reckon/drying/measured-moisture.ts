@@ -1,8 +1,6 @@
 /** A food of a mix, or of the keeper's own, at the moisture that it was measured to have. */
-import type { Composition } from '../../../foods/food.ts';
 import { atMoisture } from '../../../foods/forms/dried-composition.ts';
 import type { ReferenceFood } from '../../../foods/reference.ts';
-import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { ingredientAt } from '../../../kitchen/drying/ingredient-at.ts';
 import type { Day } from '../../../kitchen/model.ts';
@@ -11,11 +9,6 @@ import { withProblem } from '../mix/mix-edits.ts';
 
 /** Foods of the tables, by reference number. */
 export type FoodTable = ReadonlyMap<string, ReferenceFood>;
-
-/** What a mix counts a food with. */
-export function countedIn(food: Ingredient, table: FoodTable): Composition {
-  return { ...(food.ref && table.get(food.ref)?.composition), ...food.composition };
-}
 
 /** The mix with one of its foods at the moisture it was measured to have. */
 export function withMoisture(mix: Mix, food: string, moisture: number, table: FoodTable): Mix {

@@ -7,14 +7,14 @@ import { airDryFactor, airDryWater } from '../../../nutrition/air-dry.ts';
 import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
 import { shareNow } from './beside.ts';
 
-/** What is known of a food fed beside: its own figures before those of the reference. Protein is crude protein. */
+/** What is known of a food of a mix or beside it: its own figures before those of the reference. Protein is crude protein. */
 export function compositionOf(
   {
     ref,
     composition = {},
     protein_factor: proteinFactor,
   }: Pick<Beside, 'ref' | 'composition' | 'protein_factor'>,
-  known: ReadonlyMap<string, Figures>,
+  known: { get(ref: string): Figures | undefined },
 ): Composition {
   const table = ref === undefined ? undefined : known.get(ref);
   const own = onCrudeProtein({ composition, sd: {}, proteinFactor });
