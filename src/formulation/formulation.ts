@@ -32,6 +32,9 @@ import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { elementAt } from './solve/vectors.ts';
 import { weighMix } from './solve/weigh-mix.ts';
 
+/** How far inside its span, percent, a share comes to stand where a confidence bounds the span. */
+const INSIDE = 1e-6;
+
 export class Formulation {
   readonly problem: Problem;
   private readonly options: FormulationOptions;
@@ -141,7 +144,10 @@ export class Formulation {
     if (moving !== undefined && moved >= 0) {
       const [low, high] = elementAt(spans, moved);
       if (Number.isNaN(low)) return heldTooTight(model, pins, this.notes());
-      fixed.set(moved, Math.min(high, Math.max(low, held[moving] ?? elementAt(target, moved))));
+      // At the very end of a span that a confidence bounds the mix is a point, which arithmetic may miss.
+      const inside = model.rounded ? Math.min(INSIDE, (high - low) / 2) : 0;
+      const share = held[moving] ?? elementAt(target, moved);
+      fixed.set(moved, Math.min(high - inside, Math.max(low + inside, share)));
     }
     for (const [i, share] of fixed) target[i] = share;
     const found = solver.nearest(target, fixed);

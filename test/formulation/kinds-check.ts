@@ -118,7 +118,7 @@ function checkCollision(problem: Problem, result: Collision, met: Met, say: (fau
     const rounding = 2 * 10 ** Math.floor(Math.log10(Math.max(Math.abs(to), 1e-9)) - 3);
     const counted = pointer.includes('if_used') || pointer.includes('least_grams');
     const back =
-      to + Math.sign(from - to) * Math.max(rounding, Math.abs(from - to) * (counted ? 0.03 : TIGHTER));
+      to + Math.sign(from - to) * Math.max(rounding, counted ? 0.02 * from : Math.abs(from - to) * TIGHTER);
     if (Math.sign(from - back) !== Math.sign(from - to)) continue;
     if (isCount(problem, pointer)) {
       if (Math.abs(from - to) > 1 && at(to + Math.sign(from - to)).low > CLOSE)

@@ -130,7 +130,7 @@ export class KindsOracle {
       if (!found) continue;
       const least = value(found.y);
       low = Math.min(low, least - found.gap);
-      high = Math.min(high, least);
+      if (Number.isFinite(found.gap)) high = Math.min(high, least);
     }
     return { low, high };
   }
@@ -151,8 +151,10 @@ export class KindsOracle {
       return y && { y, gap: 0 };
     }
     const most = this.roomiest(pattern, shares);
-    // Where hardly any room is left the choice is a point or nothing, and no mix is the better for it.
-    if (!most || most.room.low < 1e-9) return undefined;
+    if (most && isPoint(columns)) return most.room.low < 0 ? undefined : { y: most.y, gap: 0 };
+    if (!most || most.room.high < -1e-8) return undefined;
+    // Where hardly any room is left the choice is a point or nothing: what it may add cannot be told.
+    if (most.room.low < 1e-9) return { y: most.y, gap: Number.POSITIVE_INFINITY };
     const constraints = constraintsOf(rows, columns, this.n);
     const scale = 'scale' in goal ? goal.scale : 1;
     const { v, gap } = leastInside({
@@ -179,6 +181,10 @@ export class KindsOracle {
     }
     const start = within(columns, this.n);
     if (!start) return undefined;
+    if (isPoint(columns)) {
+      const least = Math.min(1000, ...rows.map((row) => roomIn({ ...row, b: 0 }, start)));
+      return { y: start, room: { low: least, high: least } };
+    }
     const roomy = (c: Constraint): Constraint => ({
       ...c,
       a: [...c.a, -1],
@@ -269,10 +275,12 @@ export class KindsOracle {
       const mine = counts.filter((c) => c.members.includes(i));
       if (least === 0 && mine.length === 0) return [[low, high]];
       const cuts = mine.map((c) => c.at_least).filter((t) => t > Math.max(low, least) && t < high);
-      const edges = [...new Set([Math.max(low, least), ...cuts, high])].sort((a, b) => a - b);
-      const inside = edges.slice(0, -1).map((e, k): Interval => [e, edges[k + 1]!]);
-      if (edges.length === 1 && edges[0]! <= high) inside.push([high, high]);
-      return [...(low <= 0 ? [[0, 0] as const] : []), ...inside.filter(([a, b]) => a <= b && a <= high)];
+      const start = Math.max(low, least);
+      const out: Interval[] = low <= 0 ? [[0, 0]] : [];
+      if (start > high) return out;
+      const edges = [...new Set([start, ...cuts, high])].sort((a, b) => a - b);
+      if (edges.length === 1) return [...out, [high, high]];
+      return [...out, ...edges.slice(0, -1).map((e, k): Interval => [e, edges[k + 1]!])];
     });
     const pattern: Interval[] = [];
     const visit = function* (i: number): Generator<Interval[]> {
@@ -306,7 +314,8 @@ export class KindsOracle {
         ...(low > 0 ? [share(i, 1, low)] : []),
         ...(high < 100 && high > 0 ? [share(i, -1, high)] : []),
       ]),
-      ...this.rows,
+      // Of nothing eaten nothing is asked.
+      ...this.rows.filter(({ a }) => a.some((v, k) => v !== 0 && (k >= this.n || pattern[k]![1] > 0))),
     ];
   }
 
@@ -318,6 +327,11 @@ export class KindsOracle {
 type Goal =
   | { readonly cost: readonly number[] }
   | { readonly target: readonly number[]; readonly scale: number };
+
+/** Whether the sum leaves one way alone. */
+function isPoint(columns: readonly Interval[]): boolean {
+  return columns.filter(([low, high]) => high > low).length < 2;
+}
 
 /** Columns that may move take part in the sum; the others stand where they are. */
 function movable(columns: readonly Interval[]) {

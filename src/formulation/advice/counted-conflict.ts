@@ -25,7 +25,7 @@ const MOST_NAMED = 5;
 const STEPS = 100;
 const MOST_ROUNDS = 20;
 /** How near a bound is halved in on, relatively: finer than it is written. */
-const FINEST = 1e-6;
+const FINEST = 2e-5;
 /** A bound that does not suffice at so many times what it was does not at all. */
 const WIDEST = 1e6;
 
@@ -125,7 +125,7 @@ export class CountedConflict {
 
   /**
    * The tightest content that the others allow. As in {@link Elastic.reach} the quotient of each best mix is the next
-   * bound; where the rule is asked when a food is left too, the bound is halved in on instead.
+   * bound; where the rule is asked when a food is left too, or has a spread, the bound is halved in on instead.
    */
   private loosenLinear(k: number, bound: LinearBound): Loosening | undefined {
     const others = this.others(k);
@@ -133,7 +133,7 @@ export class CountedConflict {
       w.of === k && !('counts' in w.bound) ? [w.bound] : [],
     );
     const reached =
-      whenLeft.length > 0 && this.demands.wish !== undefined
+      whenLeft.length > 0 || bound.halfSpace(bound.bound).cone
         ? this.halveIn(bound, (to) =>
             this.possible(
               others,

@@ -71,35 +71,45 @@ function contents(problem: Problem, ration: Ration, x: Float64Array): Evaluation
 }
 
 function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
-  const whole = (on: 'mix' | 'ration', of: (a: CountedAmount) => number) =>
-    valueAt(
-      ration.line(on, (f) => of(f.amount(tag))),
-      x,
-    );
-  const squares = (on: 'mix' | 'ration') => {
-    const { w } = ration.line(on, (f) => f.amount(tag).sd);
-    const mix = w.reduce((sum, v, i) => sum + (v * elementAt(x, i)) ** 2, 0);
-    return on === 'mix'
-      ? mix
-      : ration.beside.reduce((sum, b) => sum + (b.part * b.food.amount(tag).sd) ** 2, mix);
-  };
-  const coverage = (on: 'mix' | 'ration') =>
-    Math.min(
-      100,
-      whole(on, (a) => (a.status === 'unknown' ? 0 : 100)),
-    );
+  const mix = new Sums();
+  const whole = new Sums();
+  for (const [i, food] of ration.foods.entries()) {
+    const share = elementAt(x, i);
+    const amount = food.amount(tag);
+    mix.add(amount, share / 100);
+    whole.add(amount, (ration.mixPart * share) / 100);
+  }
+  for (const { food, part } of ration.beside) whole.add(food.amount(tag), part);
   return {
-    mix: whole('mix', (a) => a.value),
-    ration: whole('ration', (a) => a.value),
-    low: whole('ration', (a) => a.low),
-    high: whole('ration', (a) => a.high),
-    coverage: coverage('ration'),
-    low_mix: whole('mix', (a) => a.low),
-    high_mix: whole('mix', (a) => a.high),
-    coverage_mix: coverage('mix'),
-    sd_mix: Math.sqrt(squares('mix')),
-    sd_ration: Math.sqrt(squares('ration')),
+    mix: mix.value,
+    ration: whole.value,
+    low: whole.low,
+    high: whole.high,
+    coverage: Math.min(100, whole.known),
+    low_mix: mix.low,
+    high_mix: mix.high,
+    coverage_mix: Math.min(100, mix.known),
+    sd_mix: Math.sqrt(mix.squares),
+    sd_ration: Math.sqrt(whole.squares),
   };
+}
+
+/** What parts of foods come to together, foods independent. */
+class Sums {
+  value = 0;
+  low = 0;
+  high = 0;
+  /** Percent by weight of which the amount is known or estimated. */
+  known = 0;
+  squares = 0;
+
+  add({ status, value, low, high, sd }: CountedAmount, part: number): void {
+    this.value += part * value;
+    this.low += part * low;
+    this.high += part * high;
+    if (status !== 'unknown') this.known += 100 * part;
+    this.squares += (part * sd) ** 2;
+  }
 }
 
 function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, 'breaches' | 'binding'> {

@@ -43,6 +43,8 @@ const RESIDUE = 1e-9;
 const RESIDUE_STALLED = 1e-7;
 /** Part of the way to the edge of the cones that a step goes at most. */
 const SHORT_OF_EDGE = 0.99;
+/** A proof that there is no mix must be beyond the rounding of what it is made of. */
+const PROOF = 1e-11;
 /** Weight of the sum's square among the squares that a step is found by. */
 const SUM_WEIGHT = 1;
 /** Parts of its diagonal added to a matrix that cannot be factored as it is, and rounds that undo them. */
@@ -251,23 +253,31 @@ class InteriorPoint {
     const { n, z, y } = this;
     const row = new Float64Array(n).fill(y);
     let worth = this.total * y;
-    let off = 0;
+    // Prices grow without end where there is no mix; what their rounding comes to must not pass for a proof.
+    let size = Math.abs(worth);
+    const count = (value: number) => {
+      worth += value;
+      size += Math.abs(value);
+    };
     for (let i = 0; i < n; i++) {
       row[i]! += z[i]! - z[n + i]!;
-      worth += z[i]! * this.low[i]! - z[n + i]! * this.high[i]!;
+      count(z[i]! * this.low[i]!);
+      count(-z[n + i]! * this.high[i]!);
     }
     for (const [r, g] of this.g.entries()) {
       const price = z[2 * n + r]!;
-      worth += price * this.h[r]!;
+      count(price * this.h[r]!);
       for (let i = 0; i < n; i++) row[i]! += price * g[i]!;
     }
     for (const c of this.cones) {
-      worth += c.z[0]! * c.h - c.z[n + 1]! * c.q0;
+      count(c.z[0]! * c.h);
+      count(-c.z[n + 1]! * c.q0);
       for (let i = 0; i < n; i++) row[i]! += c.g[i]! * c.z[0]! + c.q[i]! * c.z[i + 1]!;
     }
     // Whatever is left of the row can be worth this much at most within the shares' bounds.
+    let off = 0;
     for (let i = 0; i < n; i++) off += Math.max(row[i]! * this.low[i]!, row[i]! * this.high[i]!);
-    return worth > off + 1e-9 * Math.abs(worth) && worth > 0;
+    return worth > off + PROOF * size;
   }
 
   /** Nesterov and Todd's scaling points. */

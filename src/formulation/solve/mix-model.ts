@@ -24,6 +24,8 @@ export interface MixModel {
   /** Whether it is known beforehand that no mix exists: a food must be fed beyond its caution, or no share beside fits. */
   readonly crossed: boolean;
   readonly question: MixQuestion;
+  /** Whether a confidence rounds off the mixes that are left. */
+  readonly rounded: boolean;
   /** What is asked, to tell why there is no mix; over the whole ration where no shares beside allow one. */
   readonly asked: RuleSet;
 }
@@ -75,6 +77,7 @@ export function mixModelOf(problem: Problem, options: FormulationOptions): MixMo
     linear,
     crossed: crossed || unshared !== undefined,
     question,
+    rounded: z > 0,
     asked,
   };
 }
