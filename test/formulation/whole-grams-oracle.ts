@@ -41,7 +41,7 @@ const Z = new Map([
 ]);
 
 /** Steps tried before the program is asked. */
-const MOST_TRIES = 400_000;
+const MOST_TRIES = 1_500_000;
 
 export interface Opinion {
   /** Whether the grams are whole steps, the batch in all, and keep every rule; true where there are none to judge. */
