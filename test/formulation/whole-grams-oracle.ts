@@ -40,8 +40,9 @@ const Z = new Map([
   [0.9, 1.6448536269514722],
 ]);
 
-/** Steps tried before the program is asked. */
-const MOST_TRIES = 400_000;
+/** Mixes tried before the program is asked, and where that comes to no answer in its time. */
+const FIRST_TRIES = 400_000;
+const LAST_TRIES = 5_000_000;
 
 export interface Opinion {
   /** Whether the grams are whole steps, the batch in all, and keep every rule; true where there are none to judge. */
@@ -68,12 +69,12 @@ export function judgeGrams(
   const k = grams?.map((g) => g / problem.scale_step_grams);
   const squares = k?.reduce((s, v, i) => s + (v - steps.target[i]!) ** 2, 0) ?? Number.POSITIVE_INFINITY;
   const below = k ? squares - 1e-6 * Math.max(1, squares) : squares;
-  const tried = byTries(steps, below);
-  return {
-    kept: k === undefined || keepsAll(steps, k),
-    nearer: tried ?? byProgram(steps, below, highs),
-    by: tried === undefined ? 'program' : 'tries',
-  };
+  const kept = k === undefined || keepsAll(steps, k);
+  const tried = byTries(steps, below, FIRST_TRIES);
+  if (tried !== undefined) return { kept, nearer: tried, by: 'tries' };
+  const programmed = byProgram(steps, below, highs);
+  if (programmed !== 'undecided') return { kept, nearer: programmed, by: 'program' };
+  return { kept, nearer: byTries(steps, below, LAST_TRIES) ?? 'undecided', by: 'tries' };
 }
 
 function stepsOf(
@@ -190,7 +191,7 @@ function keepsAll(steps: Steps, broken: readonly number[]): boolean {
 }
 
 /** Least sum of squares below a limit, by trying all; undefined where it takes too many tries. */
-function byTries(steps: Steps, below: number): number | undefined {
+function byTries(steps: Steps, below: number, mostTries: number): number | undefined {
   const { target, low, high, total } = steps;
   const n = target.length;
   // No mix is farther than this; a ball that holds them all is searched as long as nothing says that there is one.
@@ -216,7 +217,7 @@ function byTries(steps: Steps, below: number): number | undefined {
     const k = new Array<number>(n).fill(0);
     const values = steps.rows.map(({ h, q0 }) => -h - q0);
     const fill = (depth: number, squares: number, left: number): boolean => {
-      if (++tries > MOST_TRIES) return false;
+      if (++tries > mostTries) return false;
       if (depth === n) {
         if (left === 0 && squares < best && keepsCounts(steps, k) && keepsRows(steps, k)) {
           best = squares;

@@ -197,6 +197,6 @@ export function drawGramsProblem(seed: number, most = 15): GramsProblem {
     batch_grams: batch,
     scale_step_grams: step,
     ...(chance(0.15) ? { least_grams: round((batch / 100) * smallest * between(0.3, 1)) } : {}),
-    ...(chance(0.15) ? { drop_one: true } : {}),
+    ...(chance(0.3) ? { drop_one: true } : {}),
   };
 }

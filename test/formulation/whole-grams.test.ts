@@ -38,7 +38,7 @@ function formulated<T>(drawn: GramsProblem | Problem, ask: (f: Formulation) => T
 for (let from = 0; from < PROBLEMS; from += BY) {
   const upTo = Math.min(PROBLEMS, from + BY);
   test(`problems ${from} to ${upTo - 1}: the nearest whole grams, or there are none`, () => {
-    const met = { mixes: 0, weighed: 0, none: 0, close: 0, byProgram: 0 };
+    const met = { mixes: 0, weighed: 0, none: 0, close: 0, undecided: 0, byProgram: 0 };
     const kinds = { confidence: 0, counted: 0, ifUsed: 0, chosen: 0, dropOne: 0, dry: 0, ratio: 0, group: 0 };
     const wrong: string[] = [];
     // Problems without a mix are no matter of grams: each test takes seeds of its own until it has enough.
@@ -75,13 +75,16 @@ for (let from = 0; from < PROBLEMS; from += BY) {
       met.close++;
       if (!judged(WIDE_HAIR).kept) wrong.push(`${say} breaks a rule`);
       const { nearer } = judged(-WIDE_HAIR);
-      if (nearer !== Number.POSITIVE_INFINITY) wrong.push(`${say}: nearer ${nearer}`);
+      if (nearer === 'undecided') met.undecided++;
+      else if (nearer !== Number.POSITIVE_INFINITY) wrong.push(`${say}: nearer ${nearer}`);
     }
     console.log(`whole grams: ${JSON.stringify({ ...met, ...kinds })}`);
     expect(wrong).toEqual([]);
     expect(met.weighed).toBeGreaterThan(met.mixes / 2);
     expect(met.none).toBeGreaterThan(met.mixes / 10);
     expect(met.close).toBeLessThan(met.mixes / 50);
+    // The program has a time limit; the product's own proof was asked for above.
+    expect(met.undecided).toBeLessThanOrEqual(met.mixes / 100);
     for (const [kind, count] of Object.entries(kinds)) expect(count, kind).toBeGreaterThan(met.mixes / 25);
   });
 }

@@ -68,6 +68,8 @@ const SAME_SQUARES = 1e-9;
 const MOST_PLANES = 12;
 /** While foods are broken no finer planes are laid than this, in steps, nor for less of a higher bound. */
 const COARSE = 1e-3;
+/** In steps: what a food may fall short of some steps and still have them. */
+const WHOLE = 1e-7;
 
 export function nearestSteps(question: StepsQuestion): StepsFound {
   return new Search(question).run();
@@ -177,6 +179,9 @@ class Search {
   /** Parts of a box, the likeliest first; undefined where its nearest steps are known. */
   private split(low: Float64Array, high: Float64Array, exact: boolean): [Part, ...Part[]] | undefined {
     const { relaxation } = this;
+    // Which foods are in decides more than how much of them.
+    const counted = this.byCount(relaxation.x, low, high);
+    if (counted) return counted;
     const broken = relaxation.broken();
     if (broken.length > 0) {
       let best = broken[0]!;
@@ -198,7 +203,7 @@ class Search {
       this.take(steps);
       if (exact) return undefined;
     }
-    return this.byCount(steps, low, high) ?? this.aside(steps, low, high);
+    return this.aside(steps, low, high);
   }
 
   private take(steps: Float64Array): void {
@@ -210,15 +215,17 @@ class Search {
     this.cutoff = squares - SAME_SQUARES * Math.max(1, squares);
   }
 
-  /** Steps that miss a counting rule: one of its foods is in or out. */
+  /** Steps, broken ones too, that miss a counting rule: one of its foods is in or out. */
   private byCount(steps: Float64Array, low: Float64Array, high: Float64Array): [Part, Part] | undefined {
     for (const { counts, columns, atLeast, number } of this.question.counts) {
       const from = counts === 'few' ? 1 : atLeast;
-      const reach = columns.filter((j) => steps[j]! >= from);
+      // Between two steps a food that is used at all counts as used, one that falls short as short.
+      const reaches = (j: number) => steps[j]! >= (counts === 'few' ? WHOLE : from - WHOLE);
+      const reach = columns.filter(reaches);
       if (counts === 'few' ? reach.length <= number : reach.length >= number) continue;
       const undecided = columns.filter((j) => low[j]! < from && high[j]! >= from && from > 0);
       // Of too many the largest, of too few the one that comes nearest: it is likely in.
-      const open = undecided.filter((j) => steps[j]! >= from === (counts === 'few'));
+      const open = undecided.filter((j) => reaches(j) === (counts === 'few'));
       const [first] = open.sort((i, j) => steps[j]! - steps[i]!);
       if (first === undefined) continue;
       return [
