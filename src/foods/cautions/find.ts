@@ -4,7 +4,7 @@
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { OTHER_THINGS, REAL_WORDS } from './names.ts';
 import { type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
-import { familyWords, saysDried, saysFresh, standsAnywhere } from './states.ts';
+import { familyWords, MADE_ENDINGS, saysDried, saysFresh, standsAnywhere } from './states.ts';
 import { type Tongue, tongueOf } from './tongue.ts';
 import { fold, type Language, type Token, tokensOf } from './words.ts';
 
@@ -57,12 +57,16 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
       phrases.push({ text, language, value: { caution, part: 'word', english: language === 'en' } });
   const exact = (texts: readonly string[] | undefined, part: Part) => {
     const families = new Set<unknown>();
+    for (const text of texts ?? [])
+      if (part === 'except' && MADE_ENDINGS.has(fold(text)))
+        phrases.push({ text: `*${text}`, language: 'de', value: { caution, part, english: true } });
     for (const text of texts ?? []) {
       // A state stands for its whole family: once is enough.
       const family = familyWords(fold(text));
       if (family && families.has(family)) continue;
       families.add(family);
-      phrases.push({ text, language: 'en', value: { caution, part, english: true }, strict: part === 'not' });
+      const value = { caution, part, english: true };
+      phrases.push({ text, language: 'en', value, strict: part === 'not' });
     }
   };
   exact(caution.notWords, 'not');
