@@ -257,7 +257,7 @@ const SLIPS: Names = {
   chocolate: 'chocolate | schokolade | chocolat | chocolade',
   rhubarb: 'rhubarb | rhabarber | rhubarbe | rabarber | ruibarbo',
   macadamia: 'macadamia',
-  'high-oxalate-leaves': 'spinach | spinazie | espinaca',
+  'high-oxalate-leaves': 'spinach | spinazie',
   'added-sugar': 'molasses | melasse | glucose',
   xylitol: 'xylitol',
   'deadly-nightshade': 'belladonna | tollkirsche',
@@ -277,7 +277,9 @@ function slipsOf(word: string): string[] {
 }
 
 it('no keeper food is barred by one of its names in another language', () => {
-  const barred = (name: string) => cautionsFor({ name }).filter((hit) => hit.caution.severity === 'never');
+  // What heat makes good is left aside: "Lupinen" does not say that they are cooked, as the plain name does.
+  const barred = (name: string) =>
+    cautionsFor({ name }).filter(({ caution }) => caution.severity === 'never' && !caution.rawOnly);
   const wrong = Object.entries(foodWords.foods).flatMap(([name, words]) =>
     barred(name).length > 0
       ? []
