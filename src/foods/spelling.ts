@@ -21,6 +21,7 @@ const PAIRS: readonly (readonly [string, string])[] = [
   ['sultana', 'raisin'],
   ['chilli', 'chili'],
   ['dried', 'dehydrated'],
+  ['dried', 'dry'],
   ['fresh', 'raw'],
   ['soya', 'soy'],
 ];

@@ -59,14 +59,19 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
     const families = new Set<unknown>();
     for (const text of texts ?? [])
       if (part === 'except' && MADE_ENDINGS.has(fold(text)))
-        phrases.push({ text: `*${text}`, language: 'de', value: { caution, part, english: true } });
+        phrases.push({
+          text: `*${text}`,
+          language: 'de',
+          value: { caution, part, english: true },
+          strict: true,
+        });
     for (const text of texts ?? []) {
       // A state stands for its whole family: once is enough.
       const family = familyWords(fold(text));
       if (family && families.has(family)) continue;
       families.add(family);
       const value = { caution, part, english: true };
-      phrases.push({ text, language: 'en', value, strict: part === 'not' });
+      phrases.push({ text, language: 'en', value, strict: part === 'not' || part === 'except' });
     }
   };
   exact(caution.notWords, 'not');
@@ -191,15 +196,19 @@ const FALSE_FRIENDS = /^(raisin|prune|pan|pain|room|lima|mate|digital|col)s?$/;
  * rest of the text is in, and in all where that is not plain.
  */
 function wordHits(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[], tongue: Tongue): WordHit[] {
-  const nots = hits.filter((hit) => hit.value.part === 'not');
+  const nots = new Map<number, PhraseHit<Entry>[]>();
+  for (const hit of hits)
+    if (hit.value.part === 'not') for (const i of hit.at) nots.set(i, [...(nots.get(i) ?? []), hit]);
   return hits.flatMap((hit) => {
     const { caution, part } = hit.value;
     if (part !== 'word' || !caution) return [];
     const named = hit.at.filter((i) => !standsAnywhere(tokens[i]?.word ?? ''));
-    const meansElse = nots.some(
-      ({ value, at }) =>
-        (value.caution === caution || value.caution === undefined) && named.every((i) => at.includes(i)),
-    );
+    const meansElse = nots
+      .get(named[0] ?? -1)
+      ?.some(
+        ({ value, at }) =>
+          (value.caution === caution || value.caution === undefined) && named.every((i) => at.includes(i)),
+      );
     if (meansElse) return [];
     const [only = -1, ...more] = hit.at;
     const falseFriend = more.length === 0 && FALSE_FRIENDS.test(tokens[only]?.word ?? '');
