@@ -160,6 +160,12 @@ describe('what the tables do not have', () => {
     ['Bierhefe', /^The tables have no brewer's yeast/],
     ['wheat flakes', /^The tables have no wheat flakes\. The nearest is Wheat, soft\.$/],
     ['Weizenflocken', /Wheat, soft/],
+    ['corn flakes', /^The tables have no maize flakes.*The nearest is Maize\.$/],
+    [
+      'Kolbenhirse rot',
+      /^No food in the tables has all of these words\. The nearest is Foxtail millet in husk\.$/,
+    ],
+    ['amaranthus', /^No food in the tables is called "amaranthus"; shown is what is spelt nearly so\.$/],
     ['buckwheat zzqqxx', /^No food in the tables has all of these words\. The nearest is Buckwheat\.$/],
   ])('%s: %s', (query, note) => expect(search.note(query)).toMatch(note));
 

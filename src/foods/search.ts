@@ -25,6 +25,9 @@ const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{M}\p{N}'’]+/g
 /** How many letters may be wrong in a word that is still being typed: one in five, none in words of one or two. */
 const slipsIn = (term: string) => (term.length < 3 ? false : Math.max(1, Math.round(term.length * 0.2)));
 
+/** Words up to this length are always within a slip of another: nothing is said of them. */
+const SHORT = 3;
+
 /** The same words in any order, whatever their case, accents and plurals. */
 const key = (text: string) => wordsOf(text).map(stem).sort().join(' ');
 
@@ -77,28 +80,29 @@ export function createFoodSearch(reference: Reference): FoodSearch {
   const notThere = new Map<string, NotThere>();
   for (const thing of NOT_THERE) for (const name of thing.words) notThere.set(key(name), thing);
 
-  const search = (query: string, combineWith: 'AND' | 'OR') => {
+  const search = (query: string, combineWith: 'AND' | 'OR', asTyped = false) => {
     const typed = wordsOf(query).map((word) => word.toLowerCase());
     return index.search(query, {
       combineWith,
       processTerm: stem,
+
       // A plural is a finished word: "peas" must not go on to "pearl barley".
-      prefix: (term, i) => term.length > 1 && term === typed[i],
-      fuzzy: slipsIn,
+      prefix: (term, i) => !asTyped && term.length > 1 && term === typed[i],
+      fuzzy: (term) => !asTyped && slipsIn(term),
       maxFuzzy: 2,
       weights: { prefix: 0.6, fuzzy: 0.3 },
-      boost: { name: 3 },
+      boost: { name: 3, further: 0.3 },
       boostDocument: (row: number) => boosts[row] ?? 1,
     });
   };
   const rowsOf = (hits: readonly { readonly id: unknown }[]) => hits.map((hit) => hit.id as number);
 
+  const isKnown = (word: string) => known.has(word) || begins(vocabulary, word);
+
   /** The query with words that no name has, nor begins with, put right as a caution would read them. */
   const spelt = (query: string): string | undefined => {
     const words = wordsOf(query).map(stem);
-    const right = words.map((word) =>
-      known.has(word) || begins(vocabulary, word) ? word : (speller.meant(word)[0]?.word ?? word),
-    );
+    const right = words.map((word) => (isKnown(word) ? word : (speller.meant(word)[0]?.word ?? word)));
     return right.every((word, i) => word === words[i]) ? undefined : right.join(' ');
   };
 
@@ -131,7 +135,10 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       const thing = lacking(query);
       let rows = thing ? thing.nearest.flatMap((name) => byPlainName.get(name) ?? []) : [...withAll(query)];
       // No food has every word: better the foods that have some than nothing.
-      if (!thing && rows.length === 0) rows = rowsOf(search(query, 'OR'));
+      if (!thing && rows.length === 0)
+        rows = [
+          ...new Set([...rowsOf(search(spelt(query) ?? query, 'OR', true)), ...rowsOf(search(query, 'OR'))]),
+        ];
       return rows.slice(0, limit).map((row) => reference.at(row));
     },
     note(query) {
@@ -144,9 +151,12 @@ export function createFoodSearch(reference: Reference): FoodSearch {
         const own = nearest ? '' : ' Add it as your own food from its label.';
         return `The tables have no ${thing.what}.${thing.note ? ` ${thing.note}` : ''}${near}${own}`;
       }
-      return withAll(query).size === 0 && nearest
-        ? `No food in the tables has all of these words.${near}`
-        : undefined;
+      if (!nearest) return undefined;
+      if (withAll(query).size === 0) return `No food in the tables has all of these words.${near}`;
+      const strange = wordsOf(spelt(query) ?? query).find(
+        (word) => word.length > SHORT && !isKnown(stem(word)),
+      );
+      return strange && `No food in the tables is called "${strange}"; shown is what is spelt nearly so.`;
     },
   };
 }

@@ -21,6 +21,7 @@ const PAIRS: readonly (readonly [string, string])[] = [
   ['sultana', 'raisin'],
   ['chilli', 'chili'],
   ['dried', 'dehydrated'],
+  ['dried', 'dry'],
   ['fresh', 'raw'],
   ['soya', 'soy'],
 ];
@@ -73,7 +74,7 @@ function slipsForgivenAtStart(meant: string): number {
 
 /** Writes one way what is only spelt two ways: "ph" and "f", "qu" and "k". Both words must be lower case without accents. */
 function bySound(word: string): string {
-  return word.replaceAll('ph', 'f').replaceAll('qu', 'k');
+  return word.replaceAll('ph', 'f').replaceAll('qu', 'k').replaceAll('q', 'k');
 }
 
 /**

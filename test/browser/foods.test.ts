@@ -26,6 +26,20 @@ describe('reference foods', () => {
     await expect.poll(() => first.textContent()).toMatch(/^Oats|^Rolled oats/);
   });
 
+  test('words of other languages find, and what the tables lack is said', async () => {
+    const search = page.getByRole('searchbox', { name: 'Search foods' });
+    await search.fill('Haferflocken');
+    const first = page.locator('.food-list').nth(1).getByRole('link').first();
+    await expect.poll(() => first.textContent()).toMatch(/^Rolled oats/);
+    await search.fill('wheat flakes');
+    await page.getByText('The tables have no wheat flakes. The nearest is Wheat, soft.').waitFor();
+    await expect.poll(() => first.textContent()).toMatch(/^Wheat, soft/);
+    await search.fill('brewers yeast');
+    await page.getByText(/^The tables have no brewer's yeast\./).waitFor();
+    await search.fill('oats');
+    await expect.poll(() => page.getByText(/^The tables have no/).count()).toBe(0);
+  });
+
   test('amounts follow the quantity and the basis; unknown is never 0', async () => {
     await page.goto(`${bench.url}/#/foods/sr28:20038`);
     await page.getByRole('heading', { name: 'Oats', exact: true }).waitFor();

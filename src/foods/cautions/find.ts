@@ -4,7 +4,7 @@
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { OTHER_THINGS, REAL_WORDS } from './names.ts';
 import { type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
-import { familyWords, saysDried, saysFresh, standsAnywhere } from './states.ts';
+import { familyWords, MADE_ENDINGS, saysDried, saysFresh, standsAnywhere } from './states.ts';
 import { type Tongue, tongueOf } from './tongue.ts';
 import { fold, type Language, type Token, tokensOf } from './words.ts';
 
@@ -57,12 +57,21 @@ function phrasesOf(caution: Caution): Phrase<Entry>[] {
       phrases.push({ text, language, value: { caution, part: 'word', english: language === 'en' } });
   const exact = (texts: readonly string[] | undefined, part: Part) => {
     const families = new Set<unknown>();
+    for (const text of texts ?? [])
+      if (part === 'except' && MADE_ENDINGS.has(fold(text)))
+        phrases.push({
+          text: `*${text}`,
+          language: 'de',
+          value: { caution, part, english: true },
+          strict: true,
+        });
     for (const text of texts ?? []) {
       // A state stands for its whole family: once is enough.
       const family = familyWords(fold(text));
       if (family && families.has(family)) continue;
       families.add(family);
-      phrases.push({ text, language: 'en', value: { caution, part, english: true }, strict: part === 'not' });
+      const value = { caution, part, english: true };
+      phrases.push({ text, language: 'en', value, strict: part === 'not' || part === 'except' });
     }
   };
   exact(caution.notWords, 'not');
@@ -187,15 +196,19 @@ const FALSE_FRIENDS = /^(raisin|prune|pan|pain|room|lima|mate|digital|col)s?$/;
  * rest of the text is in, and in all where that is not plain.
  */
 function wordHits(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[], tongue: Tongue): WordHit[] {
-  const nots = hits.filter((hit) => hit.value.part === 'not');
+  const nots = new Map<number, PhraseHit<Entry>[]>();
+  for (const hit of hits)
+    if (hit.value.part === 'not') for (const i of hit.at) nots.set(i, [...(nots.get(i) ?? []), hit]);
   return hits.flatMap((hit) => {
     const { caution, part } = hit.value;
     if (part !== 'word' || !caution) return [];
     const named = hit.at.filter((i) => !standsAnywhere(tokens[i]?.word ?? ''));
-    const meansElse = nots.some(
-      ({ value, at }) =>
-        (value.caution === caution || value.caution === undefined) && named.every((i) => at.includes(i)),
-    );
+    const meansElse = nots
+      .get(named[0] ?? -1)
+      ?.some(
+        ({ value, at }) =>
+          (value.caution === caution || value.caution === undefined) && named.every((i) => at.includes(i)),
+      );
     if (meansElse) return [];
     const [only = -1, ...more] = hit.at;
     const falseFriend = more.length === 0 && FALSE_FRIENDS.test(tokens[only]?.word ?? '');

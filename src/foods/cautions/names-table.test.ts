@@ -3,6 +3,7 @@
  * ingredient lists. Under the id of each caution stand the names that must run into it, and those that must not.
  */
 import { describe, expect, it } from 'vitest';
+import foodWords from '../data/food-words.json' with { type: 'json' };
 import { cautionsFor } from './find.ts';
 import { REAL_WORDS } from './names.ts';
 
@@ -185,7 +186,7 @@ const MUST_NOT: Names = {
     | neither onion nor garlic | contains neither garlic nor onion | weder Zwiebel noch Knoblauch | ohne Zwiebel und Knoblauch | ohne: Zwiebel, Lauch
     | keine Zwiebeln | enthält keinen Knoblauch | sans oignon ni ail | ni oignon ni ail | ne contient pas d'oignon | zonder ui | zonder ui of knoflook
     | geen ui, geen knoflook | sin cebolla ni ajo | ni cebolla ni ajo | no contiene cebolla | garlic mustard | mustard, garlic
-    | Knoblauchsrauke | union | leak | hives | does not contain onion | vrij van ui | free from: onion; garlic | onion: none | zwiebel-frei | not containing onion | noch ui noch knoflook | libre de ajo | exempt d'ail`,
+    | Knoblauchsrauke | union | leak | hives | does not contain onion | vrij van ui | spruitjes | free from: onion; garlic | onion: none | zwiebel-frei | not containing onion | noch ui noch knoflook | libre de ajo | exempt d'ail`,
   almond: `tiger almond | earth almonds | Erdmandeln | almond milk | milk, almond | lait d'amande`,
   'bitter-almond': `almonds | bitter melon, almonds | sweet almonds`,
   'acorn-and-horse-chestnut': `chestnut | sweet chestnuts | chestnut, dried | Esskastanien | châtaignes | castañas | water chestnuts`,
@@ -194,7 +195,8 @@ const MUST_NOT: Names = {
     | boniato | potatoes, boiled | Kartoffeln, gekocht`,
   citrus: `lemon balm | balm, lemon | lemon mint | orange sweet pepper | sweet pepper, orange | lemon grass | Zitronenmelisse | hierba limón`,
   caffeine: `peppermint tea | tea tree | Kräutertee | cola de caballo | rooibos tea`,
-  'low-lectin-pulses-raw': `water lentils | Wasserlinsen | lentilles d'eau | lentejas de agua | lentils, cooked | Linsen (gekocht) | duckweed | pea shoots`,
+  'low-lectin-pulses-raw': `water lentils | Wasserlinsen | Linsensprossen | Linsenflocken | lentilles d'eau | lentejas de agua | lentils, cooked | Linsen (gekocht) | duckweed | pea shoots`,
+  'peanut-raw': `calabaza cacahuete | peanut-free`,
   'broad-bean-raw': `tonka beans | fève tonka | broad beans, boiled | Paardenbloem | fèves cuites`,
   'kidney-type-beans': `kidney beans, cooked | kidney beans (boiled) | Kidneybohnen, gekocht | green beans | haricots verts séchés | bean sprouts`,
   'added-sugar': `sugar beet pulp | beet, sugar | pulp of sugar beet | no added sugar | ohne Zuckerzusatz | sans sucres ajoutés | sugar snap peas | peas, sugar snap
@@ -205,7 +207,7 @@ const MUST_NOT: Names = {
   parsley: `parsley root | root, parsley | cow parsley | Petersilienwurzel`,
   chilli: `sweet paprika | piment doux | sweet pepper`,
   'salted-or-oil-roasted': `unsalted peanuts | peanuts, not salted | ungesalzene Nüsse | corn salad | salad leaves`,
-  'bread-pastry': `pan roasted seeds | St John's bread | breadfruit | linseed cake | Brazil nuts`,
+  'bread-pastry': `pan roasted seeds | brotes de alfalfa | Bio-Brotes | St John's bread | breadfruit | linseed cake | Brazil nuts`,
 };
 
 /** Names that run into no caution at all. */
@@ -255,7 +257,7 @@ const SLIPS: Names = {
   chocolate: 'chocolate | schokolade | chocolat | chocolade',
   rhubarb: 'rhubarb | rhabarber | rhubarbe | rabarber | ruibarbo',
   macadamia: 'macadamia',
-  'high-oxalate-leaves': 'spinach | spinazie | espinaca',
+  'high-oxalate-leaves': 'spinach | spinazie',
   'added-sugar': 'molasses | melasse | glucose',
   xylitol: 'xylitol',
   'deadly-nightshade': 'belladonna | tollkirsche',
@@ -273,6 +275,20 @@ function slipsOf(word: string): string[] {
     ];
   });
 }
+
+it('no keeper food is barred by one of its names in another language', () => {
+  // What heat makes good is left aside: "Lupinen" does not say that they are cooked, as the plain name does.
+  const barred = (name: string) =>
+    cautionsFor({ name }).filter(({ caution }) => caution.severity === 'never' && !caution.rawOnly);
+  const wrong = Object.entries(foodWords.foods).flatMap(([name, words]) =>
+    barred(name).length > 0
+      ? []
+      : Object.values(words)
+          .flat()
+          .filter((word) => barred(word).length > 0),
+  );
+  expect(wrong).toEqual([]);
+});
 
 describe('slips', () => {
   it.each(rows(SLIPS))('%s: every one in %s', (id, word) => {

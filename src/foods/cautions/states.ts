@@ -75,7 +75,7 @@ const FAMILIES: Readonly<Record<Family, Readonly<Record<Language, string>>>> = {
   sprouted: {
     en: 'sprout sprouts sprouted sprouting germinated',
     de: 'sprossen keimling keimlinge gekeimt angekeimt',
-    fr: 'germe germé',
+    fr: 'germe germé pousse',
     nl: 'scheuten kiemen taugé gekiemd ontkiemd',
     es: 'brote brotes germinado',
   },
@@ -216,6 +216,11 @@ export function languagesSaying(word: string): ReadonlySet<Language> | undefined
 
 /** Beginnings of German and Dutch compounds that tell that a food is dried ("Trockenaprikosen"). */
 export const DRIED_BEGINNINGS: readonly string[] = ['trocken', 'dorr', 'back', 'soft', 'droog'];
+
+/** Endings of German and Dutch compounds that make another food of it ("Linsensprossen"). */
+export const MADE_ENDINGS: ReadonlySet<string> = new Set(
+  'sprossen keimlinge flocken vlokken kiemen scheuten starke zetmeel'.split(' '),
+);
 
 /** Endings of German and Dutch compounds that only tell how a food is cut ("Apfelstücke"). */
 export const CUT_ENDINGS: readonly string[] =

@@ -67,7 +67,7 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
         {words ? (
           <section>
             <h2>Reference foods</h2>
-            {note && <p>{note}</p>}
+            {note && <p role="status">{note}</p>}
             <FoodList foods={found.map(referenceLine)} shown={shown} />
             {!isPending && found.length === 0 && !note && (
               <p>Nothing found. Try a shorter or plainer word, or add your own food.</p>

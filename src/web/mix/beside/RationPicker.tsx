@@ -11,7 +11,7 @@ import {
 } from '../../../household/reckon/mix/beside.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
-import { useFoodSearch } from '../../worker/engine.ts';
+import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
 import { OfferList } from '../foods/OfferList.tsx';
 
 interface Props {
@@ -31,6 +31,7 @@ export function RationPicker(props: Props) {
 function Finder({ mix, own, onAdd }: Props) {
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
+  const note = useFoodSearchNote(query);
   const words = query.trim().toLowerCase();
   const mine = own.filter((f) => f.name.toLowerCase().includes(words));
   const there = (id: string) =>
@@ -65,6 +66,7 @@ function Finder({ mix, own, onAdd }: Props) {
       query={query}
       placeholder="cucumber, dandelion, a pellet…"
       searching={isFetching}
+      note={note}
       offers={offers}
       onQuery={setQuery}
     />

@@ -34,7 +34,7 @@ export function OfferList({ query, placeholder, searching, note, offers, onQuery
       <p className="hint" aria-live="polite">
         {searching ? 'Searching…' : `${offers.length} foods`}
       </p>
-      {note && <p>{note}</p>}
+      {note && <p role="status">{note}</p>}
       <ul className="offers">
         {offers.map(({ id, name, note, there, barred, take }) => (
           <li key={id}>
