@@ -372,6 +372,7 @@ class PartReader {
       this.strict = item.text === '<';
       return undefined;
     }
+    if (last.low && last.high) return undefined;
     if (!last.value) return 'two of minimum and maximum beside one figure; use one';
     last[side] = last.value;
     last.value = undefined;
@@ -385,6 +386,9 @@ class PartReader {
       (this.items[this.i] as { glued?: boolean }).glued
     )
       return 'a plus or minus before a figure; an amount is 0 or more';
+    // "30 g + 125 ml" is no weight of the food alone.
+    if (isSign(item, '+') && !this.name && this.atoms.length > 0) this.words.push('+');
+    if (isSign(item, ',') && this.goesOnAsBound()) return undefined;
     if (isSign(item, ':') && !this.name) this.close();
     if (isSign(item, ':=-–—&')) return undefined;
     if (isSign(item, '/')) {
@@ -402,6 +406,14 @@ class PartReader {
       if (isSign(item, ';')) this.endLineBound();
     }
     return undefined;
+  }
+
+  /** "Protein (min. 14 %, max. 16 %)": the other bound of the same name. */
+  private goesOnAsBound(): boolean {
+    const last = this.figures.at(-1);
+    const next = this.items[this.i];
+    const side = last?.low && !last.high ? 'high' : last?.high && !last.low ? 'low' : undefined;
+    return side !== undefined && isRole(next, side) && next?.kind === 'role' && !this.nameFollows();
   }
 
   /** A semicolon ends what a bound before a name holds for. */
@@ -539,8 +551,9 @@ class PartReader {
 }
 
 /** Whether a share's "per" repeats that of a column before it. */
-function isSame(atom: Atom, { kind, grams }: PrintedQuantity): boolean {
+function isSame(atom: Atom, { kind, grams, text }: PrintedQuantity): boolean {
   if (atom.kind === 'share' || atom.kind === 'bound' || kind === 'percent') return false;
+  if (kind === 'each') return atom.text.includes(text.split(' ').at(-1) ?? text);
   return kind === 'serving' ? atom.kind === 'serving' || atom.grams !== 100 : atom.grams === grams;
 }
 

@@ -166,15 +166,15 @@ function servingFrom(
     if (item.gap && !size && !item.bracketed) break;
     const found = weightAt(items, next + k);
     if (found && found.grams > 0) {
-      const isSize = size || equals;
       const contains = isRole(items[found.next], 'contains') ? 1 : 0;
+      const isSize = size || (equals && contains === 0);
       return {
         ...made(
           items,
           from,
           found.next + contains,
           {
-            kind: equals && piece ? 'each' : 'grams',
+            kind: isSize && piece ? 'each' : 'grams',
             grams: found.grams,
             ...(!starts && !piece && !isSize && !contains && { maySize: true }),
           },
