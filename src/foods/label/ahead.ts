@@ -26,3 +26,22 @@ export function figureAhead(items: readonly Item[], from: number): boolean {
   const item = items[from];
   return item?.kind === 'number' || (isSign(item, ':=|') && items[from + 1]?.kind === 'number');
 }
+
+/** Whether what stands after a comma is a name, a word, or a figure with a name of its own. */
+export function nameAfterComma(items: readonly Item[], from: number): boolean {
+  let i = from;
+  if (items[i]?.kind === 'name' || items[i]?.kind === 'word') return true;
+  while (items[i] && !isSign(items[i], ',;|•·.') && items[i]?.kind !== 'name') i++;
+  return items[i]?.kind === 'name';
+}
+
+/** The print from the first to the last of some items, whatever order they have been put in. */
+export function spanOf(items: readonly Item[], text: string): string {
+  let first = Number.POSITIVE_INFINITY;
+  let last = 0;
+  for (const { at, end } of items) {
+    first = Math.min(first, at);
+    last = Math.max(last, end);
+  }
+  return text.slice(first, last).trim();
+}

@@ -50,6 +50,9 @@ export function readFigure(
   let next = from + 1;
   let printed = unitAt(items, next);
   if (printed) next++;
+  const energy = items[next];
+  if (!printed && isRole(energy, 'energy share') && energy?.text.endsWith('%'))
+    return { figure: { unit: '%', value: first, share: 'energy' }, next: next + 1 };
   let second: NumberReading | undefined;
   const to = items[next];
   const upper = items[next + 1];

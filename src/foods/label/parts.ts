@@ -4,42 +4,29 @@
  * figure means. What stands before any name is a heading, and keeps every word of it.
  */
 
-import { figureAhead, shareAhead } from './ahead.ts';
-import { type Ahead, dailyAlone, type Figure, readFigure } from './figure.ts';
-import type { Item, Name } from './match.ts';
-import type { Atom, Basis, Bound, LineParts, Part, PrintedQuantity, Section } from './part.ts';
-import { basisAt, type FoundQuantity, findQuantity, isEnergyUnit, isRole, isSign } from './per.ts';
-import type { PrintedUnit } from './reading.ts';
-import { mayChangeMeaning } from './suspect.ts';
+import { figureAhead, nameAfterComma, shareAhead, spanOf } from './ahead.ts';
+import { AmountDraft } from './amount-draft.ts';
+import { dailyAlone, readFigure } from './figure.ts';
+import { HeadingDraft } from './heading-draft.ts';
+import type { Item } from './match.ts';
+import { missedParts } from './missed.ts';
+import type { Bound, LineParts, Part } from './part.ts';
+import {
+  basisAt,
+  type FoundQuantity,
+  findQuantity,
+  isEnergyUnit,
+  isOnlyPer,
+  isPercent,
+  isRole,
+  isSign,
+} from './per.ts';
+import { ADVICE, CUT, NO_NAME, notKnown, TRACES } from './reasons.ts';
+import { sectionOf } from './sections.ts';
 import type { Role } from './words.ts';
 
-const NO_NAME = 'a figure without a nutrient before it; put the name and its figure on one line';
-const TRACES = 'traces are no figure; leave it out, or write the most it can be, such as "<0.1 g"';
-const SHARED = 'share one figure; give each its own';
-const ADVICE = 'advice for use or a weight of the pack, no analysis';
-const CUT = 'a name follows the figure and has none of its own; put a comma between, or each on its own line';
-/** Words before what amounts are of; "for" and the like rather say whom the food is for. */
-const LEADS = new Set([
-  'in',
-  'on',
-  'auf',
-  'sur',
-  'op',
-  'sobre',
-  'en',
-  'dans',
-  'bezogen',
-  'calculated',
-  'expressed',
-]);
-const SECTIONS: readonly (readonly [Role, Section])[] = [
-  ['ingredients', 'ingredients'],
-  ['composition', 'composition'],
-  ['additives', 'additives'],
-  ['constituents', 'constituents'],
-  ['heading', 'analysis'],
-  ['subheading', 'vitamins'],
-];
+/** Words of a weight or a measure, which beside a figure say what it is per. */
+const MEASURES: readonly Role[] = ['piece', 'serving', 'kilogram', 'pound', 'ounce'];
 
 /** Reads the parts of one line, brackets already opened. `text` is the whole line, for quoting. */
 export function readParts(items: readonly Item[], text: string): LineParts {
@@ -50,33 +37,20 @@ class PartReader {
   private readonly items: readonly Item[];
   private readonly text: string;
   private readonly hasText: boolean;
-  private readonly firstHeading: number;
+  private readonly firstSection: number;
   private readonly parts: Part[] = [];
   private readonly bare: string[] = [];
   private i = 0;
-  /** Where the part being read begins, and the items it has taken. */
+  /** Where the part being read begins. */
   private start = 0;
-  private name: Name | undefined;
-  private heard = '';
-  private figures: Figure[] = [];
-  private parted = false;
+  private heading = new HeadingDraft();
+  private amount: AmountDraft | undefined;
   private bound: Bound | undefined;
   private strict = false;
   private about = false;
-  private between = false;
-  private hint: PrintedUnit | undefined;
-  private per: PrintedQuantity | undefined;
-  private basis: Basis | undefined;
-  private shareNext: 'daily' | undefined;
-  /** The heading being read: what is known in it, and the words that are not. */
-  private atoms: Atom[] = [];
-  private words: string[] = [];
-  private leads = false;
-  private forWords = false;
-  private headingEnd = -1;
   private tainted = false;
-  /** A comma ends the heading. */
-  private listed = false;
+  /** Where the last heading ended. */
+  private headingEnd = -1;
   /** A name came right after an amount, with nothing between. */
   private runsOn = false;
 
@@ -84,7 +58,7 @@ class PartReader {
     this.items = items;
     this.text = text;
     this.hasText = items.some((i) => i.kind === 'name' || i.kind === 'word' || i.kind === 'odd');
-    this.firstHeading = items.findIndex((i) => SECTIONS.some(([role]) => isRole(i, role)));
+    this.firstSection = items.findIndex((i) => sectionOf(i) !== undefined);
   }
 
   read(): LineParts {
@@ -103,8 +77,9 @@ class PartReader {
     if (item.kind === 'name') return this.takeName(item);
     if (item.kind === 'odd') return item.why;
     if (item.kind === 'word') return this.takeWord(item);
-    const found = this.mayBeQuantity(item) ? findQuantity(items, this.i) : undefined;
-    if (found && !(found.bare && (this.name || !this.bareColumnHere(found.next))))
+    const mayBe = item.kind === 'role' || item.kind === 'number' || isSign(item, '/');
+    const found = mayBe ? findQuantity(items, this.i) : undefined;
+    if (found && !(found.bare && (this.amount || !this.bareColumnHere(found.next))))
       return this.takeQuantity(found);
     if (item.kind === 'number') return this.takeFigure();
     if (item.kind === 'unit') return this.takeUnit(item);
@@ -115,87 +90,60 @@ class PartReader {
     return this.takeSign(item);
   }
 
-  private mayBeQuantity(item: Item): boolean {
-    return item.kind === 'role' || item.kind === 'number' || isSign(item, '/');
-  }
-
   private takeWord(item: Item): string | undefined {
     // "5 g per 100 g" and then a word that is not known: it may hold for the whole line.
-    this.tainted = this.figures.at(-1)?.per !== undefined;
-    if (this.name)
-      return `"${item.text.slice(0, 40)}" is not known here; give the nutrient and its figure alone`;
-    this.words.push(item.text);
+    this.tainted = this.amount?.last?.per !== undefined;
+    if (this.amount) return notKnown(item.text);
+    this.heading.words.push(item.text);
     this.i++;
     return undefined;
-  }
-
-  private unknownWords(): string {
-    return `"${this.words.join(' ').slice(0, 40)}" is not known here; give the nutrient and its figure alone`;
   }
 
   private takeName(item: Item & { kind: 'name' }): string | undefined {
-    if (!this.name && this.words.length > 0) return this.unknownWords();
-    const last = this.figures.at(-1);
-    if (item.name.tags[0] === 'ENERC_KCAL' && last && !this.parted) {
-      const next = this.items[this.i + 1];
-      // "3500 kcal ME/kg" and "30 % energy".
-      if (isEnergyUnit(this.items[this.i - 1]) && (isSign(next, '/') || isRole(next, 'per'))) {
-        this.i++;
-        return undefined;
-      }
-      if (last.unit === '%' && !figureAhead(this.items, this.i + 1)) {
-        last.share = 'energy';
-        this.i += isPercent(next) ? 2 : 1;
-        return undefined;
-      }
+    const { amount } = this;
+    if (!amount && this.heading.words.length > 0) return notKnown(this.heading.words.join(' '));
+    if (item.name.tags[0] === 'ENERC_KCAL' && amount && this.takesEnergyWord(amount)) return undefined;
+    if (amount && amount.figures.length === 0 && !amount.parted) {
+      const why = amount.takeName(item);
+      if (why === undefined) this.i++;
+      return why;
     }
-    if (!this.name && this.atoms.length > 0) this.close();
-    const pending = this.figures.length === 0 && !this.parted ? this.name : undefined;
-    if (this.figures.length > 0 || this.parted) {
-      if (this.bound) return 'a minimum or maximum stands before a name, not before its figure';
-      const amount = this.figures.length > 0;
-      this.close();
-      this.runsOn = amount;
-      this.start = this.i;
-    }
-    if (pending) {
-      const shared = pending.tags.filter((tag) => item.name.tags.includes(tag));
-      if (shared.length === 0) return `"${this.heard.slice(0, 60)}" and "${item.text}" ${SHARED}`;
-      if (shared.length < pending.tags.length) this.name = item.name;
-      this.heard += ` ${item.text}`;
-    } else {
-      this.name = item.name;
-      this.heard = item.text;
-    }
+    if (amount && this.bound) return 'a minimum or maximum stands before a name, not before its figure';
+    const runsOn = amount !== undefined && amount.figures.length > 0;
+    const { bound, strict, about } = this;
+    if (amount || !this.heading.isEmpty) this.close();
+    else this.start = Math.min(this.start, this.i);
+    this.bound = bound;
+    this.strict = strict;
+    this.about = about;
+    this.runsOn = runsOn;
+    this.amount = new AmountDraft(item);
     this.i++;
     return undefined;
   }
 
+  /** "3500 kcal ME/kg" and "30 % energy": the name behind a figure says more of it. */
+  private takesEnergyWord({ last, parted }: AmountDraft): boolean {
+    if (!last || parted) return false;
+    const next = this.items[this.i + 1];
+    if (isEnergyUnit(this.items[this.i - 1]) && (isSign(next, '/') || isRole(next, 'per'))) this.i++;
+    else if (last.unit === '%' && !figureAhead(this.items, this.i + 1)) {
+      last.share = 'energy';
+      this.i += isPercent(next) ? 2 : 1;
+    } else return false;
+    return true;
+  }
+
   private takeQuantity(found: FoundQuantity): string | undefined {
-    const last = this.figures.findLast((figure) => !figure.share);
     const { quantity } = found;
-    const share = this.atoms.at(-1);
+    const { amount } = this;
     const glued = !this.items[this.i]?.gap && !isSign(this.items[this.i - 1], '|');
     this.i = found.next;
-    if (found.size) {
-      this.parts.push({ kind: 'serving size', quantity });
-    } else if (this.name && last && !this.parted) {
-      if (found.basisOnly) {
-        if (last.basis && last.basis !== quantity.basis) return 'one figure has two bases; give it one';
-        last.basis = quantity.basis;
-      } else if (last.per) return 'one figure has two quantities; give it one';
-      else last.per = quantity;
-    } else if (this.name && !this.parted) {
-      if (found.basisOnly) {
-        if (this.basis && this.basis !== quantity.basis) return 'one figure has two bases; give it one';
-        this.basis = quantity.basis;
-      } else if (this.per) return 'one figure has two quantities; give it one';
-      else this.per = quantity;
-    } else {
-      if (this.name) this.close();
-      // "% RI per serving": what the shares of a daily intake are per heads no amounts of its own.
-      const repeats = share?.kind === 'share' && glued && this.atoms.some((a) => isSame(a, quantity));
-      if (!repeats) this.atoms.push(quantity);
+    if (found.size) this.parts.push({ kind: 'serving size', quantity });
+    else if (amount && !amount.parted) return amount.takeQuantity(found);
+    else {
+      if (amount) this.close();
+      this.heading.takeQuantity(quantity, glued);
     }
     return undefined;
   }
@@ -203,10 +151,10 @@ class PartReader {
   /** A weight alone ("100 g") heads a column only where the line says nothing of nutrients and names another quantity or a heading. */
   private bareColumnHere(next: number): boolean {
     if (this.hasText) return false;
-    if (this.atoms.length > 0) return true;
+    if (this.heading.atoms.length > 0) return true;
     const rest = this.items.slice(next, next + 4);
     return (
-      (this.firstHeading >= 0 && this.firstHeading < this.i) ||
+      (this.firstSection >= 0 && this.firstSection < this.i) ||
       rest.some(
         (i, k) =>
           isRole(i, 'per') || isRole(i, 'serving') || findQuantity(rest, k)?.quantity.kind === 'grams',
@@ -215,193 +163,189 @@ class PartReader {
   }
 
   private takeFigure(): string | undefined {
-    const { items } = this;
+    const { items, amount } = this;
     if (isRole(items[this.i + 1], 'serving count') || isRole(items[this.i - 1], 'serving count')) {
       this.i++;
       this.start = this.i;
       return undefined;
     }
-    if (!this.name) {
-      if (this.words.length > 0) return this.unknownWords();
+    if (!amount) {
+      if (this.heading.words.length > 0) return notKnown(this.heading.words.join(' '));
       const next = dailyAlone(items, this.i);
       if (next === undefined) return NO_NAME;
       this.i = next;
       return undefined;
     }
-    const read = readFigure(items, this.i, this.ahead(this.name));
+    const read = readFigure(items, this.i, amount.ahead(this.bound, this.strict, this.about));
     if (typeof read === 'string') return read;
-    if (this.basis) read.figure.basis = this.basis;
-    this.bound = this.basis = this.per = this.shareNext = undefined;
-    this.strict = this.about = this.between = this.parted = false;
-    this.figures.push(read.figure);
+    this.bound = undefined;
+    this.strict = this.about = false;
+    amount.takeFigure(read.figure);
     this.i = read.next;
     return undefined;
   }
 
-  private ahead(name: Name): Ahead {
-    const { hint, bound, strict, about, between, per, shareNext: share } = this;
-    return {
-      hint: hint ?? (name.mark === 'calories' ? 'kcal' : undefined),
-      printedHint: hint !== undefined,
-      bound,
-      strict,
-      about,
-      between,
-      per,
-      share,
-    };
-  }
-
   private takeUnit(item: Item & { kind: 'unit' }): string | undefined {
-    const { items } = this;
+    const { items, amount } = this;
     const share = item.unit === '%' ? shareAhead(items, this.i) : undefined;
-    if (share && share.of === 'daily' && this.name) {
+    if (!amount) return this.takeHeadingUnit(item, share);
+    const { last } = amount;
+    if (share?.of === 'daily') {
       this.i = share.next;
-      if (this.figures.length === 0) this.shareNext = 'daily';
+      if (!last) amount.shareNext = 'daily';
       return undefined;
     }
-    if (!this.name) {
-      const basis = item.unit === '%' ? basisAt(items, this.i) : undefined;
-      if (basis) {
-        this.atoms.push({ kind: 'percent', basis: basis.basis, text: this.textOf(this.i, basis.next) });
-        this.i = basis.next;
-      } else if (share?.of === 'unknown' && this.atoms.length === 0) {
-        // "% of XY" over a label may be a basis.
-        this.leads = true;
-        this.i = share.next - 1;
-      } else if (share) {
-        this.atoms.push({ kind: 'share', of: share.of, text: this.textOf(this.i, share.next) });
-        this.i = share.next;
-      } else this.i++;
-      return undefined;
-    }
-    const last = this.figures.at(-1);
     if (last?.unit === '%' && (isEnergyUnit(item) || share?.of === 'energy')) {
       last.share = 'energy';
       this.i = share?.next ?? this.i + 1;
       return undefined;
     }
     this.i++;
-    if (last || (this.hint && this.hint !== item.unit))
+    if (last || (amount.hint && amount.hint !== item.unit))
       return `"${item.text}" is one unit too many; write each figure with its own unit after it`;
-    this.hint = item.unit;
+    amount.hint = item.unit;
     return undefined;
   }
 
+  private takeHeadingUnit(item: Item & { kind: 'unit' }, share: ReturnType<typeof shareAhead>): undefined {
+    const { items, heading } = this;
+    const basis = item.unit === '%' ? basisAt(items, this.i) : undefined;
+    const textTo = (next: number) => spanOf(items.slice(this.i, next), this.text);
+    if (basis) {
+      heading.atoms.push({ kind: 'percent', basis: basis.basis, text: textTo(basis.next) });
+      this.i = basis.next;
+    } else if (share?.of === 'unknown' && heading.atoms.length === 0) {
+      // "% of XY" over a label may be a basis.
+      heading.leads = true;
+      this.i = share.next - 1;
+    } else if (share) {
+      heading.atoms.push({ kind: 'share', of: share.of, text: textTo(share.next) });
+      this.i = share.next;
+    } else this.i++;
+  }
+
   private takeRole(item: Item & { kind: 'role' }): string | undefined {
-    if (!this.name && this.words.length === 0 && this.atoms.length === 0 && item.roles.has('per')) {
-      if (LEADS.has(item.text.toLowerCase())) this.leads = true;
-      else this.forWords = this.i === 1;
-    } else if (!this.name && LEADS.has(item.text.toLowerCase()))
-      this.leads ||= this.words.length === 0 && this.atoms.length === 0;
     const has = (role: Role) => item.roles.has(role);
+    const { amount, heading } = this;
     const next = this.items[this.i];
-    const last = this.figures.at(-1);
-    const section = SECTIONS.find(([role]) => has(role));
-    if (section) {
+    if (!amount) heading.takeLead(item, this.i === 1);
+    const section = sectionOf(item);
+    if (section || has('break')) {
       this.close();
-      this.parts.push({ kind: 'section', section: section[1] });
-      if (has('mean')) this.atoms.push({ kind: 'bound', side: 'mean', text: item.text });
+      if (section) this.parts.push({ kind: 'section', section });
+      if (section && has('mean')) this.heading.atoms.push({ kind: 'bound', side: 'mean', text: item.text });
       return undefined;
     }
-    if (has('break')) {
-      this.close();
-      return undefined;
-    }
-    if (has('advice') && !this.name) {
+    if (has('advice') && !amount) {
       this.close();
       this.start = this.i - 1;
       return ADVICE;
     }
-    if (has('daily') || has('energy share')) {
-      const of = has('daily') ? 'daily' : 'energy';
-      if (last && !this.parted) {
-        if (last.unit === '%') last.share = of;
-        else if (of === 'energy')
-          return `"${item.text}" is not known here; give the nutrient and its figure alone`;
-      } else if (this.name) this.shareNext = 'daily';
-      else this.atoms.push({ kind: 'share', of, text: item.text });
-      return undefined;
-    }
-    if (has('traces') && this.name && !last) return TRACES;
+    if (has('daily') || has('energy share')) return this.takeShare(item, has('daily') ? 'daily' : 'energy');
+    if (has('traces') && amount && !amount.last) return TRACES;
     if (has('low') || has('high')) return this.takeBound(item, has('low') ? 'low' : 'high');
-    if (has('between') && this.name) {
-      this.between = true;
+    if (has('between') && amount) {
+      amount.between = true;
       return undefined;
     }
-    if (has('mean') && !this.name && next?.kind !== 'number')
-      this.atoms.push({ kind: 'bound', side: 'mean', text: item.text });
+    if (has('mean') && !amount && next?.kind !== 'number')
+      heading.atoms.push({ kind: 'bound', side: 'mean', text: item.text });
     if (has('about')) {
       if (isSign(next, '.')) this.i++;
       if (item.text === '±') return '± is not known here; write the range, such as "16-18 %"';
       this.about = true;
+      return undefined;
     }
+    return this.takeMeasure(item);
+  }
+
+  /** A measure or a "per" that is part of no quantity: it is never passed over. */
+  private takeMeasure(item: Item): string | undefined {
+    const measure = MEASURES.some((role) => isRole(item, role));
+    if (this.amount) {
+      if (!measure && !isOnlyPer(item)) return undefined;
+      this.tainted = true;
+      return notKnown(item.text);
+    }
+    if (!measure) return undefined;
+    const next = this.items[this.i];
+    // A cell of its own: the whole line, or a column after the first.
+    const alone = next === undefined || isSign(next, ':');
+    const cell = this.i === 1 ? alone : item.gap === true || isSign(this.items[this.i - 2], '|');
+    const ends = alone || next.gap === true || isSign(next, '|');
+    if (cell && ends && !this.hasText) this.heading.atoms.push({ kind: 'each', text: item.text });
+    else this.heading.words.push(item.text);
+    return undefined;
+  }
+
+  private takeShare(item: Item, of: 'daily' | 'energy'): string | undefined {
+    const { amount } = this;
+    const last = amount?.last;
+    if (amount && last && !amount.parted) {
+      if (last.unit === '%') last.share = of;
+      else if (of === 'energy') return notKnown(item.text);
+    } else if (amount) amount.shareNext = 'daily';
+    else this.heading.atoms.push({ kind: 'share', of, text: item.text });
     return undefined;
   }
 
   private takeBound(item: Item, side: Bound): string | undefined {
-    const last = this.figures.at(-1);
     if (isSign(this.items[this.i], '.')) this.i++;
+    const { amount, heading } = this;
+    const last = amount?.last;
     const next = this.items[this.i];
     const ahead = isSign(next, ':') || next?.kind === 'noise' ? this.items[this.i + 1] : next;
     const prefix = ahead?.kind === 'number' || ahead?.kind === 'odd' || isRole(ahead, 'about');
-    if (!this.name && !prefix) {
-      if (next?.kind === 'name' && this.words.length === 0) {
+    if (!amount && !prefix) {
+      const atom = { kind: 'bound', side, text: item.text } as const;
+      if (next?.kind !== 'name' || heading.words.length > 0) heading.atoms.push(atom);
+      else {
         // "Min. protein 16 %": it may hold for the names after it too, and a bound is true of a value.
-        if (this.atoms.length > 0) this.close();
-        this.parts.push({
-          kind: 'heading',
-          atoms: [{ kind: 'bound', side, text: item.text }],
-          words: [],
-          text: item.text,
-          lineOnly: true,
-        });
-      } else this.atoms.push({ kind: 'bound', side, text: item.text });
+        if (heading.atoms.length > 0) this.close();
+        this.parts.push({ kind: 'heading', atoms: [atom], words: [], text: item.text, lineOnly: true });
+      }
       return undefined;
     }
     const prefixed = this.parts.some((p) => p.kind === 'heading' && p.lineOnly);
-    if (this.name && last && (isSign(next, ':') || (prefixed && next?.kind === 'name'))) {
+    if (last && (isSign(next, ':') || (prefixed && next?.kind === 'name'))) {
       // "Min: protein 15 % - Max: fibre 18 %": the word belongs to what comes, not to what was.
       this.close();
-      this.start = this.i;
       return this.takeBound(item, side);
     }
-    if (prefix || !last || this.parted) {
-      if (this.bound) return 'two of minimum and maximum before one figure; use one';
-      this.bound = side;
-      this.strict = item.text === '<';
-      return undefined;
-    }
-    if (!last.value) return 'two of minimum and maximum beside one figure; use one';
-    last[side] = last.value;
-    last.value = undefined;
+    if (amount && last && !prefix && !amount.parted) return amount.boundLast(side);
+    if (this.bound) return 'two of minimum and maximum before one figure; use one';
+    this.bound = side;
+    this.strict = item.text === '<';
     return undefined;
   }
 
   private takeSign(item: Item): string | undefined {
-    if (
-      isSign(item, '-–—−+') &&
-      this.items[this.i]?.kind === 'number' &&
-      (this.items[this.i] as { glued?: boolean }).glued
-    )
+    const { amount, heading } = this;
+    const next = this.items[this.i];
+    if (isSign(item, '-–—−+') && next?.kind === 'number' && next.glued)
       return 'a plus or minus before a figure; an amount is 0 or more';
-    if (isSign(item, ':') && !this.name) this.close();
+    // "30 g + 125 ml" is no weight of the food alone.
+    if (isSign(item, '+') && !amount && heading.atoms.length > 0) heading.words.push('+');
+    if (isSign(item, ',') && this.goesOnAsBound()) return undefined;
+    if (isSign(item, ':') && !amount) this.close();
     if (isSign(item, ':=-–—&')) return undefined;
-    if (isSign(item, '/')) {
-      if (this.figures.length > 0 && this.items[this.i]?.kind === 'number') return undefined;
-      if (this.name && this.figures.length === 0) return undefined;
-    }
-    if (isSign(item, '|') && (this.name || this.atoms.length > 0)) return undefined;
+    const waits = amount !== undefined && amount.figures.length === 0;
+    if (isSign(item, '/') && (waits || (amount && next?.kind === 'number'))) return undefined;
+    if (isSign(item, '|') && (amount || heading.atoms.length > 0)) return undefined;
     // "Moisture, max. 12 %", but not "protein, 12 % fat": there the figure is that of the next name.
-    if (this.name && this.figures.length === 0 && isSign(item, ',') && !this.nameFollows())
-      this.parted = true;
+    if (amount && waits && isSign(item, ',') && !nameAfterComma(this.items, this.i)) amount.parted = true;
     else {
-      this.listed = isSign(item, ',;');
-      this.close();
-      this.runsOn = this.listed = false;
+      this.close(isSign(item, ',;'));
       if (isSign(item, ';')) this.endLineBound();
     }
     return undefined;
+  }
+
+  /** "Protein (min. 14 %, max. 16 %)": the other bound of the same name. */
+  private goesOnAsBound(): boolean {
+    const last = this.amount?.last;
+    const side = last?.low && !last.high ? 'high' : last?.high && !last.low ? 'low' : undefined;
+    return side !== undefined && isRole(this.items[this.i], side) && !nameAfterComma(this.items, this.i);
   }
 
   /** A semicolon ends what a bound before a name holds for. */
@@ -411,168 +355,72 @@ class PartReader {
       this.parts.push({ kind: 'heading', atoms: [], words: [], text: ';', lineOnly: true });
   }
 
-  /** Whether what stands after a comma is a name or a figure with a name of its own. */
-  private nameFollows(): boolean {
-    const { items } = this;
-    let i = this.i;
-    if (items[i]?.kind === 'name' || items[i]?.kind === 'word') return true;
-    while (items[i] && !isSign(items[i], ',;|•·.') && items[i]?.kind !== 'name') i++;
-    return items[i]?.kind === 'name';
-  }
-
-  /** Ends the part; a figure without a name has been missed before this. */
-  private close(): void {
-    if (!this.name) this.closeHeading();
-    else if (this.figures.length > 0)
-      this.parts.push({ kind: 'amount', name: this.name, heard: this.heard, figures: this.figures });
-    else {
-      this.bare.push(this.heard);
-      const before = this.parts.at(-1);
-      if (this.runsOn && before?.kind === 'amount') {
-        this.parts.pop();
-        this.parts.push({
-          kind: 'missed',
-          text: `${before.heard} ... ${this.heard}`,
-          why: CUT,
-          taints: true,
-        });
-      }
-      if (this.hint === '%' && this.name.tags[0] === 'ENERC_KCAL') {
-        const text = `${this.heard} %`;
-        this.parts.push({ kind: 'heading', atoms: [{ kind: 'share', of: 'energy', text }], words: [], text });
-      }
-      const lost = this.per?.text ?? this.basis;
-      if (lost !== undefined)
-        this.parts.push({ kind: 'missed', text: lost, why: `"${this.heard}" has no figure`, taints: true });
-    }
-    this.runsOn = false;
+  /** Ends the part; a figure without a name has been missed before this. @param listed whether a comma ends it */
+  private close(listed = false): void {
+    const { amount } = this;
+    if (!amount) this.closeHeading(listed);
+    else if (amount.figures.length === 0) this.closeBare(amount);
+    else this.parts.push({ kind: 'amount', name: amount.name, heard: amount.heard, figures: amount.figures });
     this.reset();
   }
 
-  private closeHeading(): void {
-    const { atoms, words } = this;
-    if (atoms.length === 0 && words.length === 0) return;
-    const text = this.textOf(this.start, this.i);
-    this.headingEnd = atoms.length > 0 ? this.i : -1;
-    this.parts.push({
-      kind: 'heading',
-      atoms,
-      words,
-      text,
-      ...(this.forWords && { forWords: true }),
-      ...(this.leads && { leads: true }),
-      ...((this.listed || isSign(this.items[this.start - 1], ',;')) && { listed: true }),
-    });
+  private closeHeading(listed: boolean): void {
+    const { heading } = this;
+    if (heading.isEmpty) return;
+    this.headingEnd = heading.atoms.length > 0 ? this.i : -1;
+    const before = this.items[this.start - 1];
+    const text = spanOf(this.items.slice(this.start, this.i), this.text);
+    this.parts.push(heading.part(text, listed || isSign(before, ',;')));
+  }
+
+  /** A name without a figure; what stood beside it, or the amount it ran on from, is not sure then. */
+  private closeBare({ name, heard, hint, per, basis }: AmountDraft): void {
+    this.bare.push(heard);
+    const before = this.parts.at(-1);
+    if (this.runsOn && before?.kind === 'amount') {
+      this.parts.pop();
+      this.parts.push({ kind: 'missed', text: `${before.heard} ... ${heard}`, why: CUT, taints: true });
+    }
+    if (hint === '%' && name.tags[0] === 'ENERC_KCAL') {
+      const text = `${heard} %`;
+      this.parts.push({ kind: 'heading', atoms: [{ kind: 'share', of: 'energy', text }], words: [], text });
+    }
+    const lost = per?.text ?? basis;
+    if (lost !== undefined)
+      this.parts.push({ kind: 'missed', text: lost, why: `"${heard}" has no figure`, taints: true });
   }
 
   /** Gives up the part: from where it began to the next separator. */
   private miss(why: string): void {
-    const { items } = this;
-    const { words } = this;
+    const { items, heading } = this;
     // What heads the line stays a heading, though the figure after it cannot be read.
-    if (this.atoms.length > 0) this.closeHeading();
+    if (heading.atoms.length > 0) this.closeHeading(false);
     while (this.i < items.length && !this.ends(this.i)) this.i++;
     const inner = items.slice(this.start, this.i);
-    const text = this.textOf(this.start, this.i);
-    const numbered = inner.some((i) => i.kind === 'number' || i.kind === 'odd');
-    const per = why !== ADVICE && isHeadingByWeight(inner);
-    const taints =
-      why !== ADVICE &&
-      (per ||
-        this.tainted ||
-        why.endsWith(SHARED) ||
-        inner.some(mayChangeMeaning) ||
-        (words.length > 0 && isEnergyHeading(inner)));
-    // A heading that was not understood: what it may say goes on to the lines after it.
-    const named = items.some((i) => i.kind === 'name');
-    // "per 100 g" and then a name and words with no figure: what the name is part of was not understood.
-    const goesOn = !numbered && this.headingEnd === this.start && inner.length > 0;
-    const heads = per || goesOn || (taints && (!named || !numbered));
-    if (heads) {
-      const energy: Atom[] = isEnergyHeading(inner) ? [{ kind: 'share', of: 'energy', text }] : [];
-      const atoms: Atom[] = per ? [{ kind: 'each', text }] : energy;
-      const leads = numbered || goesOn;
-      this.parts.push({
-        kind: 'heading',
-        atoms,
-        words: [text],
-        text,
-        ...(leads && { leads }),
-      });
-    }
-    if (numbered || why === TRACES || taints || goesOn)
-      this.parts.push({
-        kind: 'missed',
-        text,
-        why,
-        ...(heads && { heads }),
-        ...(taints && { taints }),
-        ...(isShareOfStrange(inner) && { strangeShare: true }),
-      });
+    const missed = missedParts({
+      inner,
+      text: spanOf(inner, this.text),
+      why,
+      tainted: this.tainted,
+      strange: heading.words.length > 0,
+      named: items.some((i) => i.kind === 'name'),
+      afterHeading: this.headingEnd === this.start,
+    });
+    this.parts.push(...missed);
     this.reset();
   }
 
   private ends(i: number): boolean {
     const item = this.items[i];
-    return isSign(item, ',;|•·.') || isRole(item, 'break') || (i > this.start && isSection(item));
-  }
-
-  private textOf(from: number, to: number): string {
-    let first = Number.POSITIVE_INFINITY;
-    let last = 0;
-    for (const { at, end } of this.items.slice(from, to)) {
-      first = Math.min(first, at);
-      last = Math.max(last, end);
-    }
-    return this.text.slice(first, last).trim();
+    const section = i > this.start && sectionOf(item) !== undefined;
+    return section || isSign(item, ',;|•·.') || isRole(item, 'break');
   }
 
   private reset(): void {
-    this.name = this.bound = this.hint = this.per = this.basis = this.shareNext = undefined;
-    this.heard = '';
-    this.figures = [];
-    this.atoms = [];
-    this.words = [];
-    this.parted = this.strict = this.about = this.between = this.leads = this.forWords = this.tainted = false;
+    this.amount = undefined;
+    this.heading = new HeadingDraft();
+    this.bound = undefined;
+    this.strict = this.about = this.tainted = this.runsOn = false;
     this.start = this.i;
   }
-}
-
-/** Whether a share's "per" repeats that of a column before it. */
-function isSame(atom: Atom, { kind, grams }: PrintedQuantity): boolean {
-  if (atom.kind === 'share' || atom.kind === 'bound' || kind === 'percent') return false;
-  return kind === 'serving' ? atom.kind === 'serving' || atom.grams !== 100 : atom.grams === grams;
-}
-
-/** "pur 100 g", "per portin (25 g)": a heading by its weight, with a slip in it. */
-function isHeadingByWeight(items: readonly Item[]): boolean {
-  const per = isRole(items[0], 'per');
-  return items.some(
-    (i, k) =>
-      (i.kind === 'number' || i.kind === 'odd') &&
-      ((per && k <= 2) ||
-        (i.text === '100' && isGram(items[k + 1]) && items.every((n) => n.kind !== 'name'))),
-  );
-}
-
-function isPercent(item: Item | undefined): boolean {
-  return item?.kind === 'unit' && item.unit === '%';
-}
-
-function isGram(item: Item | undefined): boolean {
-  return item?.kind === 'unit' && item.unit === 'g';
-}
-
-/** A percentage beside a word that is not known: "oats 30 %", "30 % oats". */
-function isShareOfStrange(items: readonly Item[]): boolean {
-  return items.some((i) => i.kind === 'word') && items.some((i) => i.kind === 'unit' && i.unit === '%');
-}
-
-function isSection(item: Item | undefined): boolean {
-  return SECTIONS.some(([role]) => isRole(item, role));
-}
-
-/** "Energy from protein": energy named without an energy, so that what follows may be shares of it. */
-function isEnergyHeading(items: readonly Item[]): boolean {
-  return items.some((i) => i.kind === 'name' && i.name.tags[0] === 'ENERC_KCAL') && !items.some(isEnergyUnit);
 }

@@ -39,6 +39,9 @@ const ONLY_PER = new Set([
 /** Grams, exact: the avoirdupois pound, and 1/16 of it (international yard and pound agreement, 1959). */
 const GRAMS_PER_POUND = 453.59237;
 const OUNCES_PER_POUND = 16;
+/** Whether a word means "per" and nothing else. */
+export const isOnlyPer = (item: Item | undefined): boolean =>
+  item?.kind === 'role' && ONLY_PER.has(item.text.toLowerCase());
 /** How far the words between "per" and what it is part of are followed. */
 const FARTHEST = 6;
 /** No more words than this are taken to name one denominator. */
@@ -82,7 +85,7 @@ function basisOf(item: Item | undefined): Basis | undefined {
   return isRole(item, 'as fed') ? 'as fed' : undefined;
 }
 
-function isPercent(item: Item | undefined): boolean {
+export function isPercent(item: Item | undefined): boolean {
   return item?.kind === 'unit' && item.unit === '%';
 }
 
@@ -116,7 +119,7 @@ function made(
 
 function weightFrom(items: readonly Item[], from: number, i: number): FoundQuantity | undefined {
   const starts = i > from;
-  const alone = starts && isRole(items[i], 'kilogram') ? 1000 : starts && isUnitG(items[i]) ? 1 : undefined;
+  const alone = starts && isRole(items[i], 'kilogram') ? 1000 : starts && isGram(items[i]) ? 1 : undefined;
   if (alone !== undefined) return made(items, from, i + 1, { kind: 'grams', grams: alone });
   const heavy = starts ? poundsOf(items[i]) : undefined;
   if (heavy !== undefined) return made(items, from, i + 1, { kind: 'grams', grams: heavy });
@@ -166,15 +169,15 @@ function servingFrom(
     if (item.gap && !size && !item.bracketed) break;
     const found = weightAt(items, next + k);
     if (found && found.grams > 0) {
-      const isSize = size || equals;
       const contains = isRole(items[found.next], 'contains') ? 1 : 0;
+      const isSize = size || (equals && contains === 0);
       return {
         ...made(
           items,
           from,
           found.next + contains,
           {
-            kind: equals && piece ? 'each' : 'grams',
+            kind: isSize && piece ? 'each' : 'grams',
             grams: found.grams,
             ...(!starts && !piece && !isSize && !contains && { maySize: true }),
           },
@@ -243,7 +246,7 @@ function strangeFrom(
   return made(items, from, next, { kind: 'each' });
 }
 
-function isUnitG(item: Item | undefined): boolean {
+export function isGram(item: Item | undefined): boolean {
   return item?.kind === 'unit' && item.unit === 'g';
 }
 
@@ -256,7 +259,7 @@ function weightAt(items: readonly Item[], i: number): { grams: number; next: num
   const number = items[i];
   const unit = items[i + 1];
   if (number?.kind !== 'number' || !unit) return undefined;
-  const factor = isUnitG(unit) ? 1 : isRole(unit, 'kilogram') ? 1000 : poundsOf(unit);
+  const factor = isGram(unit) ? 1 : isRole(unit, 'kilogram') ? 1000 : poundsOf(unit);
   if (factor === undefined) return undefined;
   const read = readNumber(number.text);
   // A weight that may be 1.25 g or 1250 g settles nothing.

@@ -74,11 +74,11 @@ export const ROLES: readonly RoleRow[] = [
   ],
   [
     'additives',
-    'additives|additive|nutritional additives|nutritional additive|added vitamins|added minerals|added vitamins and minerals|vitamins added|added trace elements',
-    'zusatzstoffe|ernährungsphysiologische zusatzstoffe|ernährungsphysiologische|zusätze|zugesetzte vitamine|zugesetzte spurenelemente|zugesetzt',
-    'additifs|additifs nutritionnels|nutritionnels|vitamines ajoutées',
-    'toevoegingsmiddelen|nutritionele|nutritionele toevoegingsmiddelen|additieven|toegevoegde vitaminen',
-    'aditivos|nutricionales|aditivos nutricionales|vitaminas añadidas',
+    'additives|additive|added|nutritional additives|nutritional additive|added vitamins|added minerals|added vitamins and minerals|vitamins added|added trace elements',
+    'zusatzstoffe|ernährungsphysiologische zusatzstoffe|ernährungsphysiologische|zusätze|zugesetzte vitamine|zugesetzte spurenelemente|zugesetzt|zugesetzte',
+    'additifs|additifs nutritionnels|nutritionnels|vitamines ajoutées|ajouté|ajoutés|ajoutées',
+    'toevoegingsmiddelen|nutritionele|nutritionele toevoegingsmiddelen|additieven|toegevoegde vitaminen|toegevoegd|toegevoegde',
+    'aditivos|nutricionales|aditivos nutricionales|vitaminas añadidas|añadido|añadidos|añadidas',
   ],
   [
     'ingredients',

@@ -19,14 +19,15 @@ const NONE: Trailing = { quantity: () => undefined, unclear: () => undefined };
 export function trailingOf(parts: readonly Part[], headed: boolean): Trailing {
   const amounts = parts.filter((p): p is Amount => p.kind === 'amount');
   const last = amounts.at(-1);
-  const figure = last?.figures.at(-1);
-  if (!last || !figure || amounts.length < 2) return NONE;
+  const figure = last?.figures.findLast((f) => !f.share);
+  const share = last?.figures.at(-1)?.share === 'energy';
+  if (!last || amounts.length < 2) return NONE;
   const before = amounts.slice(0, -1).flatMap((a) => a.figures);
-  const { per, basis } = figure;
+  const { per, basis } = figure ?? {};
   const words = per && !per.text.startsWith('/') && before.every((f) => !f.per) ? per : undefined;
   const based = basis !== undefined && basis !== 'as fed' && before.every((f) => !f.basis);
-  const share = figure.share === 'energy' && before.every((f) => !f.share);
-  const open = share
+  const shares = share && before.every((f) => !f.share && f.unit === '%');
+  const open = shares
     ? '... shares of the energy'
     : based
       ? `... ${basis}`

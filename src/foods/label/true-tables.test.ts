@@ -3,39 +3,36 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { draws } from '../../../test/draws.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import type { Figures } from '../food.ts';
 import { figuresOf } from './figures.ts';
-import { paste } from './pastes/paste.ts';
+import { type Paste, paste } from './pastes/paste.ts';
 import { readLabel } from './read.ts';
 
 /** Printed figures are rounded, most to two places or to whole mg, and kJ from kcal. */
 const LEEWAY = 0.04;
 const STEP: Partial<Record<Tag, number>> = { ENERC_KCAL: 8, VITA_IU: 1, CA: 8, P: 8 };
-const PASTES = draws(20_000, 2000);
+const PASTES = draws(20_000, 1000);
 
 /** What is wrong in silence of what is read from a paste. */
-function wrong(seed: number): string[] {
-  const { text, truth } = paste(seed);
-  const { composition, low = {}, high = {} } = figuresOf(readLabel(text)).figures;
-  const off = (tag: Tag) => (truth.get(tag) ?? 0) * LEEWAY + (STEP[tag] ?? 0.08);
-  const told = (of: object) => Object.entries(of) as [Tag, number][];
+function wrong({ text, truth }: Paste, { composition, low = {}, high = {} }: Figures): string[] {
   const of = (tag: Tag) => truth.get(tag) ?? Number.NaN;
+  const off = (tag: Tag) => of(tag) * LEEWAY + (STEP[tag] ?? 0.08);
+  const told = (list: object) => Object.entries(list) as [Tag, number][];
   return [
-    ...told(composition).flatMap(([tag, v]) =>
-      Math.abs(v - of(tag)) <= off(tag) ? [] : [`${tag} = ${v}, truly ${of(tag)}`],
-    ),
-    ...told(low).flatMap(([tag, v]) => (v <= of(tag) + off(tag) ? [] : [`${tag} >= ${v}, truly ${of(tag)}`])),
-    ...told(high).flatMap(([tag, v]) =>
-      v >= of(tag) - off(tag) ? [] : [`${tag} <= ${v}, truly ${of(tag)}`],
-    ),
-  ];
+    ...told(composition).filter(([tag, v]) => !(Math.abs(v - of(tag)) <= off(tag))),
+    ...told(low).filter(([tag, v]) => !(v <= of(tag) + off(tag))),
+    ...told(high).filter(([tag, v]) => !(v >= of(tag) - off(tag))),
+  ].map(([tag, v]) => `${tag} ${v}, truly ${of(tag)}, in:\n${text}`);
 }
 
-it(`${PASTES} drawn labels hold no figure that is wrong in silence, and most of their figures are read`, () => {
+it(`${PASTES} drawn labels hold no figure that is wrong in silence, and half of them are read`, () => {
   let read = 0;
   fc.assert(
     fc.property(fc.integer(), (seed) => {
-      read += Object.keys(figuresOf(readLabel(paste(seed).text)).figures.composition).length > 0 ? 1 : 0;
-      expect(wrong(seed), paste(seed).text).toEqual([]);
+      const drawn = paste(seed);
+      const { figures } = figuresOf(readLabel(drawn.text));
+      if (Object.keys(figures.composition).length > 0) read++;
+      expect(wrong(drawn, figures)).toEqual([]);
     }),
     { numRuns: PASTES, endOnFailure: true },
   );

@@ -33,7 +33,7 @@ export const columnsBefore: readonly Snippet[] = [
   {
     name: 'Tablette, dann 100 g',
     language: 'de',
-    text: 'Tagesdosis\tje Tablette\tje 100 g\nCalcium\t200 mg\t40 g\nEisen\t5 mg\t1 g',
+    text: 'Angaben\tje Tablette\tje 100 g\nCalcium\t200 mg\t40 g\nEisen\t5 mg\t1 g',
     figures: 'CA=40000 FE=1000',
     questions: ['each:je Tablette'],
   },

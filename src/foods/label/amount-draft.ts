@@ -1,0 +1,83 @@
+/** An amount as it is read: its name, what stands before its next figure, and the figures it has. */
+import type { Ahead, Figure } from './figure.ts';
+import type { Item, Name } from './match.ts';
+import type { Basis, Bound, PrintedQuantity } from './part.ts';
+import type { FoundQuantity } from './per.ts';
+import type { PrintedUnit } from './reading.ts';
+import { SHARED } from './reasons.ts';
+
+const TWO_BASES = 'one figure has two bases; give it one';
+const TWO_QUANTITIES = 'one figure has two quantities; give it one';
+
+export class AmountDraft {
+  name: Name;
+  heard: string;
+  readonly figures: Figure[] = [];
+  /** A comma stands between the name and its figure. */
+  parted = false;
+  hint: PrintedUnit | undefined;
+  per: PrintedQuantity | undefined;
+  basis: Basis | undefined;
+  shareNext: 'daily' | undefined;
+  between = false;
+
+  constructor({ name, text }: Item & { kind: 'name' }) {
+    this.name = name;
+    this.heard = text;
+  }
+
+  get last(): Figure | undefined {
+    return this.figures.at(-1);
+  }
+
+  /** A second name before the figure, as "fibre (crude fibre)"; a reason where the two are not one. */
+  takeName({ name, text }: Item & { kind: 'name' }): string | undefined {
+    const shared = this.name.tags.filter((tag) => name.tags.includes(tag));
+    if (shared.length === 0) return `"${this.heard.slice(0, 60)}" and "${text}" ${SHARED}`;
+    if (shared.length < this.name.tags.length) this.name = name;
+    this.heard += ` ${text}`;
+    return undefined;
+  }
+
+  /** A quantity or basis behind the last figure, or before the next one. */
+  takeQuantity({ quantity, basisOnly }: FoundQuantity): string | undefined {
+    const owner = this.figures.findLast((figure) => !figure.share) ?? this;
+    if (basisOnly) {
+      if (owner.basis && owner.basis !== quantity.basis) return TWO_BASES;
+      owner.basis = quantity.basis;
+    } else if (owner.per) return TWO_QUANTITIES;
+    else owner.per = quantity;
+    return undefined;
+  }
+
+  ahead(bound: Bound | undefined, strict: boolean, about: boolean): Ahead {
+    const { hint, between, per, shareNext: share } = this;
+    return {
+      hint: hint ?? (this.name.mark === 'calories' ? 'kcal' : undefined),
+      printedHint: hint !== undefined,
+      bound,
+      strict,
+      about,
+      between,
+      per,
+      share,
+    };
+  }
+
+  takeFigure(figure: Figure): void {
+    if (this.basis) figure.basis = this.basis;
+    this.basis = this.per = this.shareNext = undefined;
+    this.between = this.parted = false;
+    this.figures.push(figure);
+  }
+
+  /** A bound behind the last figure. */
+  boundLast(side: Bound): string | undefined {
+    const { last } = this;
+    if (!last || (last.low && last.high)) return undefined;
+    if (!last.value) return 'two of minimum and maximum beside one figure; use one';
+    last[side] = last.value;
+    last.value = undefined;
+    return undefined;
+  }
+}
