@@ -3,9 +3,15 @@ import type { Tag } from '../nutrition/nutrients.ts';
 import type { Composition, Figures } from './food.ts';
 
 /** The figures alone, without bounds that bound nothing. */
-export function plainFigures({ composition, sd, low, high }: Figures): Figures {
+export function plainFigures({ composition, sd, low, high, proteinFactor }: Figures): Figures {
   const some = (amounts: Composition | undefined) => amounts && Object.keys(amounts).length > 0;
-  return { composition, sd, ...(some(low) && { low }), ...(some(high) && { high }) };
+  return {
+    composition,
+    sd,
+    ...(some(low) && { low }),
+    ...(some(high) && { high }),
+    ...(proteinFactor !== undefined && { proteinFactor }),
+  };
 }
 
 /** How many nutrients are spoken of, by value or by bound. */

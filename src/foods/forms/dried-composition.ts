@@ -62,7 +62,7 @@ export function driedForm(fresh: Food, moisture: number): DriedFigures {
     if (lowest !== undefined) low[tag] = lowest * factor * fit.low;
     if (highest !== undefined) high[tag] = atMost(tag, highest * factor * fit.high, moisture);
   }
-  return { composition, sd, low, high, notes };
+  return { composition, sd, low, high, notes, ...factorOf(fresh) };
 }
 
 /**
@@ -87,7 +87,13 @@ export function atMoisture(food: Figures, moisture: number): Figures {
     sd: times(food.sd),
     ...(food.low && { low: times(food.low) }),
     ...(food.high && { high: times(food.high) }),
+    ...factorOf(food),
   };
+}
+
+/** The nitrogen factor that the protein was counted with: neither drying nor heat changes it. */
+export function factorOf({ proteinFactor }: Figures): Pick<Figures, 'proteinFactor'> {
+  return proteinFactor === undefined ? {} : { proteinFactor };
 }
 
 function checkMoisture(moisture: number): void {
