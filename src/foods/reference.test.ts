@@ -67,7 +67,7 @@ describe('a reference food', () => {
       group: 'seed',
       plain: true,
       tableGroup: '20',
-      source: 'USDA SR28, NDB 20038',
+      source: 'USDA SR28 and SR26, NDB 20038',
     });
     expect(oats.also).toContain('oat groats');
   });
@@ -84,6 +84,7 @@ describe('a reference food', () => {
     expect(reference.get('sr28:11994')).toMatchObject({
       tableName: 'BROCCOLI, CHINESE, RAW',
       name: 'Broccoli, Chinese, raw',
+      source: 'USDA SR28, NDB 11994',
       suggestible: false,
     });
   });

@@ -176,7 +176,7 @@ export function decodeReference(bytes: Uint8Array): Reference {
         sd ??= amounts(sds, row);
         return sd;
       },
-      source: sourceOf.get(row) ?? sourceFromRef(ref),
+      source: sourceOf.get(row) ?? sourceFromRef(ref, !notSuggestible.has(row)),
       tableName,
       also: plain?.[3] ?? [],
       plain: plain !== undefined,
@@ -251,9 +251,11 @@ function positionOf(rising: Uint16Array, wanted: number): number {
   return -1;
 }
 
-function sourceFromRef(ref: string): string {
+/** @param inSr26 whether the row is in release 26 too, which gives what release 28 has no column for */
+function sourceFromRef(ref: string, inSr26: boolean): string {
   const [table, number] = ref.split(':');
-  return table === 'ifct' ? `IFCT 2017, ${number}` : `USDA SR28, NDB ${number}`;
+  if (table === 'ifct') return `IFCT 2017, ${number}`;
+  return `USDA SR28${inSr26 ? ' and SR26' : ''}, NDB ${number}`;
 }
 
 export type { FoodGroup };

@@ -94,6 +94,15 @@ describe('borrowing', () => {
     );
   });
 
+  it('of protein counts it with the nitrogen factor of the food that borrows', () => {
+    const oats: Food = { ...from, composition: { WATER: 10, PROCNT: 11.66 }, proteinFactor: 5.83 };
+    const lent = (proteinFactor?: number) =>
+      borrow({ composition: { WATER: 10 }, sd: {}, proteinFactor }, 'PROCNT', oats)!.value;
+    expect(lent(5.83)).toBeCloseTo(11.66, 10);
+    expect(lent(6.25)).toBeCloseTo(12.5, 10);
+    expect(lent()).toBeCloseTo(12.5, 10);
+  });
+
   it('says where from and how', () => {
     expect(borrow({ composition: { WATER: 55 }, sd: {} }, 'CA', from)!.source).toBe(
       "Calcium borrowed from Lender (table), brought to this food's moisture",

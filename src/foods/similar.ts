@@ -3,7 +3,6 @@
  * Nothing here fills a gap by itself.
  */
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
-import { onCrudeProtein } from './crude-protein.ts';
 import type { Composition, Figures, Food } from './food.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { type VariationClass, variationClass } from './variation-class.ts';
@@ -47,7 +46,7 @@ function likest(figures: Figures, foods: readonly ReferenceFood[], tag: Tag, lim
   return foods
     .flatMap((food) => {
       if (food.composition[tag] === undefined) return [];
-      const distance = distanceOf(figures.composition, food.composition, tag);
+      const distance = distanceOf(figures, food, tag);
       return distance === undefined ? [] : [{ food, distance }];
     })
     .sort((a, b) => a.distance - b.distance || (a.food.ref < b.food.ref ? -1 : 1))
@@ -55,7 +54,8 @@ function likest(figures: Figures, foods: readonly ReferenceFood[], tag: Tag, lim
 }
 
 /** Undefined where the two share fewer than two proximates. The nutrient that is looked for is left out of the comparison. */
-function distanceOf(a: Composition, b: Composition, sought: Tag): number | undefined {
+function distanceOf(one: Figures, other: Figures, sought: Tag): number | undefined {
+  const [a, b] = [one.composition, other.composition];
   const dry = dryScale(a, b);
   const [f, g] = dry ?? [1, 1];
   let squares = 0;
@@ -63,10 +63,17 @@ function distanceOf(a: Composition, b: Composition, sought: Tag): number | undef
   for (const tag of PROXIMATES) {
     const [x, y] = [a[tag], b[tag]];
     if (tag === sought || x === undefined || y === undefined) continue;
-    squares += (x * f - y * g) ** 2;
+    // Protein is compared as crude protein.
+    const [k, l] = tag === 'PROCNT' ? [6.25 / nitrogenFactor(one), 6.25 / nitrogenFactor(other)] : [1, 1];
+    squares += (x * f * k - y * g * l) ** 2;
     shared++;
   }
   return shared < 2 ? undefined : Math.sqrt(squares / shared);
+}
+
+/** Nitrogen factor that protein is counted with; 6.25 where nobody says, as labels mean. */
+function nitrogenFactor({ proteinFactor = 6.25 }: Figures): number {
+  return proteinFactor;
 }
 
 /** Factors that bring both to dry matter, where both moistures are known and leave some. */
@@ -81,17 +88,17 @@ function dryScale(a: Composition, b: Composition): readonly [number, number] | u
  * Measured on the foods keepers really use, each left out in turn and its figure borrowed from the likest other of
  * its group (`similar.test.ts` reckons them anew). A root mean square would not do here: a few figures borrowed from
  * near nothing miss a hundredfold and would swamp it; held down by counting misses against the mean of borrowed and
- * true (0.45 for macronutrients, 0.6 for fibre and major minerals, 0.7 to 1.4 for the rest), it holds too few.
+ * true, it holds too few.
  */
 export const BORROWING_ERROR: Readonly<Record<VariationClass, number>> = {
-  moisture: 0.43,
-  macronutrient: 0.42,
-  fibre: 0.85,
-  'major mineral': 0.74,
-  'trace mineral': 0.97,
+  moisture: 0.27,
+  macronutrient: 0.44,
+  fibre: 0.82,
+  'major mineral': 0.82,
+  'trace mineral': 1.08,
   'water-soluble vitamin': 1.6,
   'fat-soluble vitamin': 7.6,
-  'fatty acid': 1.3,
+  'fatty acid': 1.42,
 };
 
 export interface Borrowed {
@@ -103,13 +110,15 @@ export interface Borrowed {
 }
 
 /**
- * An amount borrowed from a like food: scaled by dry matter where both moistures are known, else as fed. Its sd is
+ * An amount borrowed from a like food: scaled by dry matter where both moistures are known, else as fed; protein is
+ * counted with the nitrogen factor of the food that borrows. Its sd is
  * as wide as such borrowing misses in the tables themselves, so it is far less sure than a measured figure.
  * Undefined where `from` does not know the nutrient.
  */
 export function borrow(figures: Figures, tag: Tag, from: Food): Borrowed | undefined {
-  const value = onCrudeProtein(from).composition[tag];
-  if (value === undefined) return undefined;
+  const printed = from.composition[tag];
+  if (printed === undefined) return undefined;
+  const value = tag === 'PROCNT' ? printed * (nitrogenFactor(figures) / nitrogenFactor(from)) : printed;
   const scale = tag === 'WATER' ? undefined : dryScale(figures.composition, from.composition);
   const scaled = scale ? (value * scale[1]) / scale[0] : value;
   const how = scale

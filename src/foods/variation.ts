@@ -9,7 +9,7 @@
  *
  * A second look, at another source: the coefficients of variation by food and nutrient of table 3 in
  * archive.unu.edu/unupress/unupbooks/80633e/80633E0n.htm (the first eight foods were read). Their medians are
- * about 11 % for protein, 20 % for calcium and 33 % for iron; here, over all groups, they are 7 to 15, 21 to 27 and 20
+ * about 11 % for protein, 20 % for calcium and 33 % for iron; here, over all groups, they are 7 to 15, 21 to 30 and 20
  * to 37 % (median and what is declared). So the size is confirmed.
  */
 import { gramsPer, isTag, nutrient, type Tag } from '../nutrition/nutrients.ts';

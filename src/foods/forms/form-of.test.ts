@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NUTRIENTS } from '../../nutrition/nutrients.ts';
 import type { Food } from '../food.ts';
+import { atMoisture } from './dried-composition.ts';
 import { type Formed, formOf } from './form-of.ts';
 import { publishedDrying, RETENTION_ROWS, retentionRow } from './retention.ts';
 
@@ -89,6 +90,13 @@ describe('roasted', () => {
     expect(answer.source).toContain('2203');
   });
 
+  it('leaves amino acids unknown: heat takes some of the lysine', () => {
+    const food = { ...almond, composition: { ...almond.composition, LYS: 570 } };
+    const { figures, notes } = formed(formOf(food, 'roasted', { moisture: 2 }));
+    expect(figures.composition).not.toHaveProperty('LYS');
+    expect(notes.LYS).toContain('no published factor');
+  });
+
   it('leaves a vitamin without a factor unknown, with the reason', () => {
     const answer = formed(formOf(almond, 'roasted', { moisture: 2 }));
     expect(answer.figures.composition).not.toHaveProperty('TOCPHA');
@@ -147,6 +155,17 @@ describe('a form without a source', () => {
 });
 
 describe('any form', () => {
+  it('keeps the nitrogen factor that the protein was counted with', () => {
+    const leaf = { ...spinach, proteinFactor: 5.7 };
+    const nut = { ...almond, proteinFactor: 5.18 };
+    expect(formed(formOf(leaf, 'dried', { moisture: 8 })).figures.proteinFactor).toBe(5.7);
+    expect(formed(formOf(nut, 'roasted', { moisture: 2 })).figures.proteinFactor).toBe(5.18);
+    const weights = { moisture: 91, before: 100, after: 95 };
+    expect(formed(formOf(leaf, 'blanched', weights)).figures.proteinFactor).toBe(5.7);
+    expect(atMoisture(leaf, 50).proteinFactor).toBe(5.7);
+    expect(formed(formOf(spinach, 'dried', { moisture: 8 })).figures).not.toHaveProperty('proteinFactor');
+  });
+
   it('never makes an unknown known', () => {
     const tags = NUTRIENTS.map((n) => n.tag).filter((tag) => tag !== 'WATER');
     fc.assert(

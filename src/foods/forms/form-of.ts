@@ -96,8 +96,9 @@ function roasted(food: Food, moisture: number, row: RetentionRow): Formed {
   for (const { tag, group } of NUTRIENTS) {
     const value = food.composition[tag];
     if (tag === 'WATER' || value === undefined) continue;
-    const percent = retainedPercent(row, tag);
-    if (percent === undefined && group === 'vitamin' && value > 0) {
+    const percent = keptOf(row, tag);
+    // Heat destroys vitamins, and of the amino acids lysine above all.
+    if (percent === undefined && (group === 'vitamin' || group === 'amino acid') && value > 0) {
       notes[tag] = 'not given: no published factor';
       continue;
     }
@@ -107,12 +108,8 @@ function roasted(food: Food, moisture: number, row: RetentionRow): Formed {
     notes[tag] =
       percent === undefined ? 'dry matter conserved (no published factor)' : `${percent} % kept, ${ROUNDED}`;
   }
-  return {
-    formed: true,
-    figures: { composition, sd, ...factorOf(food) },
-    notes,
-    source: sourceOf(food, row),
-  };
+  const figures = { composition, sd, ...factorOf(food) };
+  return { formed: true, figures, notes, source: sourceOf(food, row) };
 }
 
 function blanched(food: Food, p: FormInput, row: RetentionRow): Formed | NoSource {
@@ -140,7 +137,7 @@ function blanched(food: Food, p: FormInput, row: RetentionRow): Formed | NoSourc
     const value = food.composition[tag];
     if (tag === 'WATER' || value === undefined) continue;
     const whole = value / yielded;
-    const percent = retainedPercent(row, tag);
+    const percent = keptOf(row, tag);
     if (value === 0) {
       composition[tag] = 0;
       notes[tag] = 'the raw food has none';
@@ -155,16 +152,12 @@ function blanched(food: Food, p: FormInput, row: RetentionRow): Formed | NoSourc
       notes[tag] = 'bounds only: no published factor; it cannot have lost more than all dry matter lost';
     } else notes[tag] = 'not given: no published factor';
   }
-  return {
-    formed: true,
-    figures: { composition, sd, low, high, ...factorOf(food) },
-    notes,
-    source: sourceOf(food, row),
-  };
+  const figures = { composition, sd, low, high, ...factorOf(food) };
+  return { formed: true, figures, notes, source: sourceOf(food, row) };
 }
 
 /** Folate's dietary equivalents have no factor of their own but are folate. */
-function retainedPercent(row: RetentionRow, tag: Tag): number | undefined {
+function keptOf(row: RetentionRow, tag: Tag): number | undefined {
   return row.percent[tag === 'FOLDFE' ? 'FOL' : tag];
 }
 

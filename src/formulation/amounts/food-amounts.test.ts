@@ -76,6 +76,18 @@ test('a borrowed amount counts, as an estimate as wide as its sd', () => {
   expect([a.low, a.high]).toEqual([100 - 1.96 * 30, 100 + 1.96 * 30]);
 });
 
+test('an amino acid that nobody knows may be all of the protein, and no more', () => {
+  const egg = { id: 'egg', composition: { WATER: 3, PROCNT: 48, FAT: 44, ASH: 4 } };
+  const { low, high } = foodAmounts(egg, reference).amount('THR');
+  const most = Math.max(
+    ...['01', '20', '16', '12', '15'].map((group) => reference.largest('THR', group) ?? 0),
+  );
+  expect(low).toBe(0);
+  expect(high).toBeGreaterThanOrEqual(Math.min(48_000, most));
+  const leaf = { id: 'leaf', composition: { WATER: 90, PROCNT: 1 } };
+  expect(foodAmounts(leaf, reference).amount('THR').high).toBe(1000);
+});
+
 describe('variation', () => {
   const oats = { id: 'oats', ref: 'sr28:20038' };
   /** Its protein was analysed twice only, so the table prints no spread. */

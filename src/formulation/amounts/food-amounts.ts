@@ -154,8 +154,8 @@ function ofReach(width: number, { variation }: Known): number {
 const WHOLE = 100.5;
 
 /**
- * The most an unknown amount can be: what the known parts leave of 100 g (of the ash, for a mineral), and for
- * anything but the parts in grams no more than the largest amount known of such foods.
+ * The most an unknown amount can be: what the known parts leave of 100 g (of the ash, for a mineral; all the protein,
+ * for an amino acid), and for anything but the parts in grams no more than the largest amount known of such foods.
  */
 function mostPossible(tag: Tag, { weight: raw, most: largest }: Known): number {
   const { unit, group } = nutrient(tag);
@@ -166,10 +166,8 @@ function mostPossible(tag: Tag, { weight: raw, most: largest }: Known): number {
   if (group === 'fat' && unit === 'g') return raw('FAT') ?? room;
   if (unit === 'g') return Math.max(0, room - (carbohydrate ?? raw('FIBTG') ?? raw('FIBC') ?? 0));
   const grams = gramsPer(unit);
-  const mass =
-    grams === undefined
-      ? Number.POSITIVE_INFINITY
-      : (group === 'mineral' ? (raw('ASH') ?? room) : room) / grams;
+  const whole = group === 'mineral' ? raw('ASH') : group === 'amino acid' ? raw('PROCNT') : undefined;
+  const mass = grams === undefined ? Number.POSITIVE_INFINITY : (whole ?? room) / grams;
   return Math.min(mass, largest(tag) || mass);
 }
 
