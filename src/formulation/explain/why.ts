@@ -55,7 +55,9 @@ function reasonOf(bound: Bound, question: WhyQuestion): Reason {
   const gone = resolve(bound.pointer, undefined);
   const free = gone && bound.value(gone.x);
   const base = { pointer: bound.pointer, from: bound.bound, ...(price === undefined ? {} : { price }) };
-  const limit = `${bound.subject} stands at its ${bound.side === 'min' ? 'least' : 'most'}, ${withUnit(bound.bound, bound)}`;
+  // Under a confidence it is not the average that stands there.
+  const varied = bound.varies ? ', with the margin for how much foods vary,' : '';
+  const limit = `${bound.subject}${varied} stands at its ${bound.side === 'min' ? 'least' : 'most'}, ${withUnit(bound.bound, bound)}`;
   if (!gone || !betterment(gone, question)) {
     return {
       ...base,

@@ -43,6 +43,8 @@ export interface Bound {
   readonly says?: string;
   /** Pointer of the rule's bound that this one asks again of what is eaten when a food is left. */
   readonly restsOn?: string;
+  /** Whether a confidence is asked of it, so that `value` is not the average. */
+  readonly varies?: boolean;
   /** The actual content, ratio, share or number, at the safe end where a confidence is asked. */
   value(x: ArrayLike<number>): number;
 }
@@ -250,7 +252,17 @@ function lineBound(
   const halfSpace = (b: number) => scaled(line.w, sign, sign * (b - line.c), spread);
   const coefficient = (_: number, food: FoodAmounts) => sign * weight(food);
   const value = (x: ArrayLike<number>) => valueAt(line, x) - (spread ? sign * spreadAt(spread, x) : 0);
-  return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
+  return {
+    pointer,
+    side,
+    bound,
+    subject,
+    unit,
+    ...(spread && { varies: true }),
+    halfSpace,
+    coefficient,
+    value,
+  };
 }
 
 /** A bound whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
@@ -277,7 +289,17 @@ export function quotientBound(
   const under = ration.line(on, bottom);
   const value = (x: ArrayLike<number>) =>
     (valueAt(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / valueAt(under, x);
-  return { pointer, side, bound, subject, unit, halfSpace, coefficient, value };
+  return {
+    pointer,
+    side,
+    bound,
+    subject,
+    unit,
+    ...(spread && { varies: true }),
+    halfSpace,
+    coefficient,
+    value,
+  };
 }
 
 function scaled(w: Float64Array, sign: number, h: number, spread?: Spread): HalfSpace {

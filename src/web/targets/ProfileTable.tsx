@@ -64,7 +64,7 @@ export function Standing({ bound }: { bound: TargetBound }) {
   );
 }
 
-export function boundKey(b: TargetBound): string {
+function boundKey(b: TargetBound): string {
   return `${b.nutrient ?? b.ratio?.join('/')} ${b.basis}`;
 }
 
