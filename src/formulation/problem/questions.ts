@@ -37,7 +37,10 @@ function onFigures(food: Ingredient | Beside, at: string, reference: Reference):
   const ref = food.ref === undefined ? undefined : reference.get(food.ref);
   const warnings = checkFigures(fedFigures(food, ref), { name: food.name, group: ref?.group });
   return [
-    ...warnings.map(({ tags, message }) => ({ pointer: fieldOf(food, at, tags), sentence: message })),
+    ...warnings.map(({ tags, message }) => ({
+      pointer: fieldOf(food, at, tags),
+      sentence: `${food.name ?? ref?.name ?? food.id}: ${message}`,
+    })),
     ...onMoisture(food, at, ref),
   ];
 }

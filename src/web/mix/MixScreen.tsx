@@ -98,6 +98,13 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
         />
         <MixSettings mix={mix} view={view} />
         <TargetNotes mix={kept} view={view} />
+        {view.questions.length > 0 && (
+          <section className="banner" aria-label="Figures to look at">
+            {view.questions.map(({ pointer, sentence }) => (
+              <p key={`${pointer} ${sentence}`}>{sentence}</p>
+            ))}
+          </section>
+        )}
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         {gramsHint && <p className="hint">{gramsHint}</p>}
         <div className="groups">

@@ -19,6 +19,8 @@ export interface FormulationView {
   readonly evaluation: Evaluation | undefined;
   readonly spans: Following['spans'] | undefined;
   readonly collision: Collision | undefined;
+  /** What is odd in figures and rules, and yet possible. */
+  readonly questions: Following['questions'];
   /** Undefined while it is sought, and where there is none. */
   readonly best: Best | undefined;
   readonly weighed: WholeGrams | undefined;
@@ -65,7 +67,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const fitsNow = useRef(fits);
   fitsNow.current = fits;
 
-  const { spans, collision, best, collided } = useBestMix(mix);
+  const { spans, collision, questions, best, collided } = useBestMix(mix);
   const weighed = useGrams(mix, fits);
 
   const moved = useMemo<MoveContext>(
@@ -79,6 +81,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     evaluation,
     spans,
     collision,
+    questions,
     best,
     weighed,
     fault,

@@ -11,6 +11,8 @@ export type Best = Pick<Following, 'objective' | 'gap' | 'aims'>;
 interface BestMix {
   readonly spans: Following['spans'] | undefined;
   readonly collision: Collision | undefined;
+  /** What is odd in figures and rules, and yet possible. */
+  readonly questions: Following['questions'];
   /** Undefined while it is sought, and where there is none. */
   readonly best: Best | undefined;
   collided(collision: Collision): void;
@@ -22,6 +24,7 @@ const RULES_STILL_MS = 60;
 export function useBestMix(mix: Mix): BestMix {
   const [spans, setSpans] = useState<Following['spans']>();
   const [collision, setCollision] = useState<Collision>();
+  const [questions, setQuestions] = useState<Following['questions']>([]);
   const [best, setBest] = useState<Best>();
   const bound = JSON.stringify(withHolds(mix));
 
@@ -36,6 +39,7 @@ export function useBestMix(mix: Mix): BestMix {
       const result = answer.value;
       setCollision(result.status === 'infeasible' ? result : undefined);
       setSpans(result.status === 'optimal' ? { ...result.spans } : undefined);
+      setQuestions(result.questions);
       setBest(result.status === 'optimal' ? result : undefined);
     }, RULES_STILL_MS);
     return () => {
@@ -44,5 +48,5 @@ export function useBestMix(mix: Mix): BestMix {
     };
   }, [bound]);
 
-  return { spans, collision, best, collided: setCollision };
+  return { spans, collision, questions, best, collided: setCollision };
 }
