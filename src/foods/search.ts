@@ -113,9 +113,12 @@ export function createFoodSearch(reference: Reference): FoodSearch {
     return [...(exact.get(key(query)) ?? []), ...(inEnglish ? [] : (further.get(key(query)) ?? []))];
   };
 
+  /** What was looked for, where it is known to be lacking and no food is called so. */
   const lacking = (query: string): NotThere | undefined => {
+    if (named(query).length > 0) return undefined;
     const right = spelt(query);
-    return notThere.get(key(query)) ?? (right === undefined ? undefined : notThere.get(key(right)));
+    if (right === undefined || named(right).length > 0) return notThere.get(key(query));
+    return notThere.get(key(query)) ?? notThere.get(key(right));
   };
 
   /** Rows that have every word of the query, the best first. */

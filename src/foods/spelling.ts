@@ -88,6 +88,7 @@ function slipCost(typed: string, meant: string, limit: number, begins: boolean):
   let before: number[] = [];
   let last: number[] = [0];
   for (let j = 1; j <= width; j++) last.push((last[j - 1] ?? 0) + leftOut(meant, j - 1));
+  let leastBefore = 0;
   let best = begins ? Number.POSITIVE_INFINITY : 0;
   const rows = begins ? Math.min(typed.length, width + Math.ceil(limit * 2)) : typed.length;
   for (let i = 1; i <= rows; i++) {
@@ -108,7 +109,9 @@ function slipCost(typed: string, meant: string, limit: number, begins: boolean):
       least = Math.min(least, cost);
     }
     if (begins) best = Math.min(best, row[width] ?? best);
-    if (least > limit) break;
+    // A swap reaches back two rows.
+    if (least > limit && leastBefore > limit) break;
+    leastBefore = least;
     before = last;
     last = row;
     if (i === rows && !begins)
