@@ -26,6 +26,7 @@ import type {
 } from './problem/result.ts';
 import type { Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
+import { NoAnswer } from './solve/highs.ts';
 import { fixedBeside, withMargin } from './solve/margin.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
@@ -221,9 +222,9 @@ export class Formulation {
       problem,
       options,
       asked: model.asked,
-      mends: (remedy) => this.ask(applyRemedy(problem, remedy), (mended) => mended.feasible()),
+      mends: (remedy) => answered(() => this.ask(applyRemedy(problem, remedy), (m) => m.feasible())) === true,
       leastShare: (added) =>
-        this.ask(applyRemedy(problem, added), (mended) => mended.leastShare(added.food.id)),
+        answered(() => this.ask(applyRemedy(problem, added), (m) => m.leastShare(added.food.id))),
     });
     return colliding(problem, model.ration, found, this.notes());
   }
@@ -236,5 +237,15 @@ export class Formulation {
     } finally {
       other.dispose();
     }
+  }
+}
+
+/** What was found out; undefined where the solver came to no answer. */
+function answered<T>(question: () => T): T | undefined {
+  try {
+    return question();
+  } catch (error) {
+    if (error instanceof NoAnswer) return undefined;
+    throw error;
   }
 }

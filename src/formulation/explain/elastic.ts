@@ -6,7 +6,7 @@
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
-import type { Highs } from '../solve/highs.ts';
+import { type Highs, NoAnswer } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { COARSE_TOLERANCE, CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { elementAt, entries, sparse } from '../solve/vectors.ts';
@@ -52,13 +52,15 @@ export class Elastic {
   readonly bounds: readonly LinearBound[];
   private readonly highs: Highs;
   private readonly rules: Omit<RuleSet, 'counts'>;
-  private readonly model: Model;
+  private model: Model;
   private readonly n: number;
   /** The model's rows after the sum: of `bounds`, of what is asked when a food is left, of what is given. */
   private readonly base: readonly Base[];
   /** The base row of each tangent plane, which are the model's last rows. */
   private readonly planes: number[] = [];
   private wished = true;
+  /** The column of a further food while it is tried. */
+  private trial: number | undefined;
 
   constructor(highs: Highs, rules: Omit<RuleSet, 'counts'>) {
     this.highs = highs;
@@ -105,6 +107,21 @@ export class Elastic {
   solve(
     required: ReadonlySet<number>,
     price: (k: number) => number = () => 1,
+    free?: number,
+  ): ElasticAnswer | undefined {
+    try {
+      return this.solveOnce(required, price, free);
+    } catch (error) {
+      // Planes that are all but the same can leave the solver without a way on: it gets a model without them.
+      if (!(error instanceof NoAnswer) || this.trial !== undefined) throw error;
+      this.renew();
+      return this.solveOnce(required, price, free);
+    }
+  }
+
+  private solveOnce(
+    required: ReadonlySet<number>,
+    price: (k: number) => number,
     free?: number,
   ): ElasticAnswer | undefined {
     const m = this.bounds.length;
@@ -245,6 +262,7 @@ export class Elastic {
       return bound.restsOn === undefined ? adds : adds / space.scale;
     });
     model.addCol(1, 0, Number.POSITIVE_INFINITY, entries(Float64Array.from([1, ...rows])));
+    this.trial = added;
     const share = () => {
       const { colValue } = model.getSolution();
       const own = elementAt(colValue, added);
@@ -263,7 +281,12 @@ export class Elastic {
       const { wish } = this.demands;
       const short = this.solve(new Set(wish === undefined ? [] : [wish]));
       return short ? { prices: this.byContent(short.prices), worth: short.total } : { worth: 0 };
+    } catch (error) {
+      // A food of which nothing can be told is not advised.
+      if (error instanceof NoAnswer) return { worth: 0 };
+      throw error;
     } finally {
+      this.trial = undefined;
       this.costOfMix(0);
       model.deleteCols({ kind: 'range', from: added, to: added });
     }
@@ -337,7 +360,7 @@ export class Elastic {
     this.planes.push(row);
   }
 
-  /** Whether the model as it stands has a solution. */
+  /** Whether the model as it stands has a solution. @throws NoAnswer where the solver cannot tell */
   private run(): boolean {
     const { optimal, infeasible } = this.highs.constants.modelStatus;
     const last = 2;
@@ -351,12 +374,19 @@ export class Elastic {
         if (modelStatus === optimal) return true;
         if (modelStatus === infeasible && attempt > 0) return false;
       } catch (error) {
-        if (attempt === last) throw error;
+        if (attempt === last) throw new NoAnswer(error);
       } finally {
         if (attempt === last) this.model.options.set('primal_feasibility_tolerance', SOLVER_TOLERANCE);
       }
     }
-    return false;
+    throw new NoAnswer();
+  }
+
+  private renew(): void {
+    this.model.dispose();
+    this.planes.length = 0;
+    this.wished = true;
+    this.model = this.create();
   }
 
   private create(): Model {

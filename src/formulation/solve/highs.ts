@@ -15,4 +15,12 @@ export function loadHighs(options: { wasmUrl?: string } = {}): Promise<Highs> {
   return load(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
 }
 
+/** The solver came to no answer, not even that there is none: a remedy in doubt is then left out. */
+export class NoAnswer extends Error {
+  constructor(cause?: unknown) {
+    super('the solver came to no answer', { cause });
+    this.name = 'NoAnswer';
+  }
+}
+
 export type { Highs };

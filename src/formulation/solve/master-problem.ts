@@ -4,6 +4,7 @@
  */
 
 import type { Row } from './bounds.ts';
+import { NoAnswer } from './highs.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import { endingAfter } from './iteration-limit.ts';
 import { type Cost, MasterLayout, type MasterRow } from './master-layout.ts';
@@ -103,14 +104,23 @@ export class MasterProblem {
     const { modelStatus: code } = highs.constants;
     for (const fresh of [false, true]) {
       if (fresh) model.clearSolver();
-      const { modelStatus } = model.run(endingAfter(highs, MOST_ITERATIONS));
+      const modelStatus = this.run();
       const known = modelStatus === code.optimal || modelStatus === code.interrupted;
       if (known && model.info.get('primal_solution_status') === 2)
         return this.picked(cost, modelStatus === code.optimal);
       // A basis left from another question can trip the solver; it then starts afresh.
       if (modelStatus === code.infeasible && fresh) return undefined;
     }
-    throw new Error('the solver came to no answer');
+    throw new NoAnswer();
+  }
+
+  /** Status of a run; undefined where the solver broke off. */
+  private run(): number | undefined {
+    try {
+      return this.model.run(endingAfter(this.question.highs, MOST_ITERATIONS)).modelStatus;
+    } catch {
+      return undefined;
+    }
   }
 
   /** The cost of the distance from a target: the sum of (x - target) squared. */

@@ -7,7 +7,7 @@
 
 import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from './bounds.ts';
 import { type ConeAnswer, type ConeQuestion, type ConeRow, solveConeProgram } from './cone-program.ts';
-import type { Highs } from './highs.ts';
+import { type Highs, NoAnswer } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
 import { polished } from './projection.ts';
 import {
@@ -229,7 +229,7 @@ export class Polytope {
     if (this.cheapest(new Float64Array(this.n)).status !== 'optimal') return { status: 'infeasible' };
     const corner = (cost: Float64Array) => {
       const answer = this.cheapest(cost);
-      if (answer.status !== 'optimal') throw new Error('the solver came to no answer');
+      if (answer.status !== 'optimal') throw new NoAnswer();
       return answer.x;
     };
     return { status: 'optimal', x: this.polish(nearestPoint(corner, Float64Array.from(target)), target) };
@@ -351,12 +351,12 @@ export class Polytope {
         }
         if (modelStatus === code.infeasible && attempt > 0) return undefined;
       } catch (error) {
-        if (attempt === last) throw error;
+        if (attempt === last) throw new NoAnswer(error);
       } finally {
         if (attempt === last) model.options.set('primal_feasibility_tolerance', SOLVER_TOLERANCE);
       }
     }
-    throw new Error('the solver came to no answer');
+    throw new NoAnswer();
   }
 
   private pricesOf(shares: Float64Array, rowDual: Float64Array): Prices {
