@@ -9,7 +9,7 @@ import { story } from './story.ts';
 
 /** Invented; "Fasern" may mean either fibre, so it is asked. */
 const GERMAN = `Wiesenkorn Haferflocken
-Analytische Bestandteile:
+Gehalte:
 Rohprotein min. 13,5 %
 Rohfett 6,2 %
 Fasern max. 9 %

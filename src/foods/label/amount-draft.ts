@@ -30,6 +30,11 @@ export class AmountDraft {
     return this.figures.at(-1);
   }
 
+  /** "Energy %" with no figure: what follows are shares of the energy. */
+  get isEnergyShare(): boolean {
+    return this.hint === '%' && this.figures.length === 0 && this.name.tags[0] === 'ENERC_KCAL';
+  }
+
   /** A second name before the figure, as "fibre (crude fibre)"; a reason where the two are not one. */
   takeName({ name, text }: Item & { kind: 'name' }): string | undefined {
     const shared = this.name.tags.filter((tag) => name.tags.includes(tag));

@@ -3,41 +3,25 @@
  * heading, a section or a footnote says of it goes with it; what they leave open goes with it as an open question.
  */
 
+import {
+  type Attachment,
+  alone,
+  asBound,
+  attachment,
+  NO_QUANTITY,
+  resolved,
+  withFigure,
+} from './attachment.ts';
+import { type Amount, cellsOf, dimension, isEnergy, isOddWeight, joined, weightsOf } from './cells.ts';
 import type { Column, Heading } from './columns.ts';
 import { type AttachableLine, type Context, contextsOf } from './context.ts';
+import type { Draft } from './draft.ts';
 import type { Figure } from './figure.ts';
 import { isAnalytical, Lists } from './lists.ts';
-import type { Name } from './match.ts';
 import type { Bound, Part, PrintedQuantity } from './part.ts';
 import type { Quantity } from './reading.ts';
 import { trailingOf } from './trailing.ts';
 import { ownQuantity } from './units.ts';
-
-/** A figure with its quantity, not yet settled. */
-export interface Draft {
-  readonly line: number;
-  readonly name: Name;
-  readonly heard: string;
-  readonly figure: Figure;
-  readonly per: Quantity;
-  /** The columns it may belong to, when the line gives one figure for several. */
-  readonly columns?: readonly Attachment[];
-  /** A bare percentage that may be a share of the weight or of a daily need. */
-  readonly percentUnclear?: boolean;
-  /** Words that leave open whether the figure is of the food as sold. */
-  readonly unclear?: string;
-  /** It may be the share of an ingredient. */
-  readonly ingredient?: boolean;
-}
-
-/** What a column makes of a figure. */
-export interface Attachment {
-  readonly per: Quantity;
-  readonly bound?: Bound;
-  /** The column's own words, where its figures are of the food once prepared. */
-  readonly prepared?: string;
-  readonly text: string;
-}
 
 interface Attached {
   readonly drafts: readonly Draft[];
@@ -56,7 +40,6 @@ export interface Missed {
   readonly why: string;
 }
 
-const NO_QUANTITY: Quantity = { kind: 'unknown', basis: 'as fed', text: '' };
 const SERVING: PrintedQuantity = { kind: 'serving', text: 'serving' };
 const DAILY = 'shares of a daily intake';
 const ENERGY = 'shares of the energy';
@@ -70,7 +53,6 @@ export function attach(lines: readonly AttachableLine[], dailyLabel: boolean, pe
   return new Attacher(lines, dailyLabel, perServing).attached();
 }
 
-type Amount = Part & { readonly kind: 'amount' };
 /** What holds for all figures of an amount. */
 interface Around {
   readonly line: number;
@@ -172,12 +154,14 @@ class Attacher {
       if (figure.share || share) this.leave(line, figure.share === 'energy' ? ENERGY : DAILY);
       else if (figure.per) {
         // "12 g (per serving 13 g)" under "per 100 g": another figure or the weight of a serving.
-        const odd = isOddWeight(figure.per) && weights.some((c) => c.quantity?.grams !== figure.per?.grams);
+        const odd =
+          (isOddWeight(figure.per) && weights.some((c) => c.quantity?.grams !== figure.per?.grams)) ||
+          (!figure.per.basis && !figure.basis && new Set(columns.map((c) => c.basis)).size > 1);
         const doubt = odd ? { ...around, unclear: figure.per.text } : around;
-        this.put(part, figure, this.alone(figure.per, context), doubt);
+        this.put(part, figure, alone(figure.per, context), doubt);
       }
       // "1580 kJ / 377 kcal/100 g" is one energy.
-      else if (energyPer && isEnergy(figure)) this.put(part, figure, this.alone(energyPer, context), around);
+      else if (energyPer && isEnergy(figure)) this.put(part, figure, alone(energyPer, context), around);
       else inColumns.push(figure);
     }
     const groups = new Set(inColumns.map(dimension));
@@ -209,8 +193,8 @@ class Attacher {
         const [only, ...others] = columns;
         if (others.length > 0) this.choose(part, figure, columns, around);
         else if (only) this.put(part, figure, attachment(only), around);
-        else if (around.trailing) this.put(part, figure, this.alone(around.trailing, context), around);
-        else this.put(part, figure, this.alone(this.perServing ? SERVING : undefined, context), around);
+        else if (around.trailing) this.put(part, figure, alone(around.trailing, context), around);
+        else this.put(part, figure, alone(this.perServing ? SERVING : undefined, context), around);
       }
     } else {
       const why = `${cells.length} figures, but ${columns.length === 0 ? 'no line says' : `${columns.length} ${columns.length === 1 ? 'column' : 'columns'} to say`} what each is per; give one figure for each`;
@@ -273,7 +257,7 @@ class Attacher {
       this.put(part, figure, attachment(asSold), around, percentUnclear);
       return;
     }
-    const list = columns.map((c) => this.withFigure(attachment(c), figure));
+    const list = columns.map((c) => withFigure(attachment(c), figure));
     this.drafts.push({
       line: figure.line ?? around.line,
       name,
@@ -289,7 +273,7 @@ class Attacher {
 
   private put(part: Amount, figure: Figure, to: Attachment, around: Around, percentUnclear = false): void {
     const { line, context } = around;
-    const { per, bound, prepared } = this.withFigure(to, figure);
+    const { per, bound, prepared } = withFigure(to, figure);
     const bases = new Set(context.heading.columns.map((c) => c.basis));
     if (prepared !== undefined && bases.size > 1) {
       this.leave(line, PREPARED);
@@ -309,33 +293,6 @@ class Attacher {
     });
   }
 
-  /** What print right beside the figure says of its basis goes before what the heading says. */
-  private withFigure(to: Attachment, { basis, unit }: Figure): Attachment {
-    const own = ownQuantity(unit);
-    const text = unit === '%' ? '%' : `per ${own} g`;
-    const kind = unit === '%' ? 'percent' : 'grams';
-    const base: Quantity = own === undefined ? to.per : { kind, grams: own, basis: to.per.basis, text };
-    const { prepared: _, ...rest } = to;
-    if (basis === undefined) return { ...to, per: base };
-    if (basis === 'prepared') return { ...to, per: base, prepared: to.prepared ?? 'as prepared' };
-    return { ...rest, per: { ...base, basis } };
-  }
-
-  /** A figure by itself: its own "per", or none at all, under the one basis and bound of the heading. */
-  private alone(quantity: PrintedQuantity | undefined, { heading }: Context): Attachment {
-    const bases = new Set(heading.columns.map((c) => c.basis));
-    const [basis] = bases;
-    const bounds = new Set(heading.columns.map((c) => c.bound));
-    const [bound] = bounds;
-    const column: Column = {
-      ...(quantity && { quantity }),
-      basis: quantity?.basis ?? (bases.size === 1 ? basis : undefined),
-      ...(bounds.size === 1 && bound && { bound }),
-      text: (basis === 'prepared' && heading.columns[0]?.text) || (quantity?.text ?? ''),
-    };
-    return attachment(column);
-  }
-
   /** A value that heading or section make a bound; a bound of its own stays. */
   private bounded(figure: Figure, { heard, name }: Amount, around: Around, column?: Bound): Figure {
     const { section, sectionLine, bound } = around.context;
@@ -347,66 +304,4 @@ class Attacher {
     const side = column ?? bound ?? (added ? 'low' : undefined);
     return side === undefined ? figure : asBound(figure, side);
   }
-}
-
-/** A value as a bound; a figure that is a bound or a range already stays as it is. */
-export function asBound(figure: Figure, side: Bound): Figure {
-  const { value, ...rest } = figure;
-  return value === undefined ? figure : { ...rest, [side]: value };
-}
-
-function attachment(column: Column | undefined): Attachment {
-  const bound = column?.bound === 'mean' ? undefined : column?.bound;
-  const text = column?.text ?? '';
-  const prepared = column?.basis === 'prepared' ? text || 'as prepared' : undefined;
-  return {
-    per: resolved(column?.quantity, column?.basis),
-    ...(bound && { bound }),
-    ...(prepared !== undefined && { prepared }),
-    text,
-  };
-}
-
-function resolved(quantity: PrintedQuantity | undefined, basis: Column['basis']): Quantity {
-  const of = quantity?.basis ?? basis;
-  const { maySize: _, basis: __, ...rest } = quantity ?? (NO_QUANTITY as PrintedQuantity);
-  return { ...rest, basis: of === 'dry matter' ? 'dry matter' : 'as fed' };
-}
-
-/** A minimum and a maximum side by side are one cell. */
-function joined(figures: readonly Figure[]): Figure[][] {
-  const cells: Figure[][] = [];
-  for (const figure of figures) {
-    const before = cells.at(-1);
-    const first = before?.[0];
-    const pairs = before?.length === 1 && first && !first.value && !figure.value;
-    if (pairs && !first.high !== !figure.high && !first.low !== !figure.low) before.push(figure);
-    else cells.push([figure]);
-  }
-  return cells;
-}
-
-function isOddWeight({ kind, grams, text }: PrintedQuantity): boolean {
-  return kind === 'grams' && grams !== 100 && grams !== 1000 && !text.startsWith('/');
-}
-
-function weightsOf(columns: readonly Column[]): Column[] {
-  return columns.filter((c) => c.quantity && c.quantity.kind !== 'percent');
-}
-
-function isEnergy({ unit }: Figure): boolean {
-  return unit === 'kJ' || unit === 'MJ' || unit === 'kcal';
-}
-
-/** How many columns a row fills: an energy in kJ and in kcal is one. */
-function cellsOf({ figures }: Amount): number {
-  const counts = new Map<string, number>();
-  for (const f of figures) if (isEnergy(f)) counts.set(f.unit, (counts.get(f.unit) ?? 0) + 1);
-  return figures.filter((f) => !isEnergy(f)).length + Math.max(0, ...counts.values());
-}
-
-function dimension(figure: Figure): string {
-  if (figure.unit === 'kJ' || figure.unit === 'MJ' || figure.unit === 'kcal' || figure.unit === 'IU')
-    return figure.unit;
-  return ownQuantity(figure.unit) === undefined ? 'weight' : 'share';
 }

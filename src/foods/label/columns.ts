@@ -59,11 +59,10 @@ export function headingOf(parts: readonly HeadingPart[]): Heading {
   const strange = parts
     .filter((p) => p.words.length > 0 && (p.atoms.length === 0 || p.atoms.some(isWeighty)))
     .map((p) => p.text);
-  const printed = crossed(
-    weights,
-    once(bases, (b) => b.basis ?? ''),
-    bounds,
-  );
+  // "% of dry matter" beside a weight may head percentages of its own.
+  const percents = weights.length > 0 && bases.some((q) => q.text.includes('%'));
+  const based = once(bases, (b) => b.basis ?? '');
+  const printed = percents ? undefined : crossed(weights, based, bounds);
   const unclear = [...strange, ...(printed ? [] : [parts.map((p) => p.text).join(' ')])];
   return {
     columns: once(printed ?? [], keyOfColumn).slice(-MOST_COLUMNS),

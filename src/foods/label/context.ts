@@ -45,7 +45,7 @@ class Walk {
   private boundLine = -1;
   private section: Section | undefined;
   private sectionLine = -1;
-  private sharesLine = -1;
+  private headedLine = -1;
   private carried: string | undefined;
 
   constructor(lines: readonly AttachableLine[]) {
@@ -104,7 +104,7 @@ class Walk {
 
   private enter(run: Run, line: number): void {
     const next = run.heading;
-    this.sharesLine = line;
+    this.headedLine = line;
     if (!run.weighty) {
       this.heading = { ...this.heading, shares: [...this.heading.shares, ...next.shares] };
       return;
@@ -119,7 +119,12 @@ class Walk {
   }
 
   private enterSection(section: Section, line: number): void {
-    if (this.sharesLine < line) this.heading = { ...this.heading, shares: [] };
+    if (this.headedLine < line) this.heading = { ...this.heading, shares: [] };
+    // What is added per kg stands under no heading but its own.
+    if (section === 'additives' && this.headedLine < line) {
+      this.heading = NO_HEADING;
+      this.bound = undefined;
+    }
     this.section = section;
     this.sectionLine = line;
     // A new section after figures is bound by no heading before it.

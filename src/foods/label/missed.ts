@@ -30,7 +30,12 @@ export function missedParts({ inner, text, why, tainted, strange, named, afterHe
   const weighs = isHeadingByWeight(inner);
   const energy = isEnergyHeading(inner);
   const taints =
-    weighs || tainted || why.endsWith(SHARED) || inner.some(mayChangeMeaning) || (strange && energy);
+    weighs ||
+    tainted ||
+    hasLooseEnergy(inner) ||
+    why.endsWith(SHARED) ||
+    inner.some(mayChangeMeaning) ||
+    (strange && energy);
   // "per 100 g" and then a name and words with no figure: what the name is part of was not understood.
   const goesOn = !numbered && afterHeading && inner.length > 0;
   const heads = weighs || goesOn || (taints && (!named || !numbered));
@@ -58,6 +63,10 @@ export function missedParts({ inner, text, why, tainted, strange, named, afterHe
   return parts;
 }
 
+/** Amounts that labels are per. */
+const ROUND = new Set(['100', '1000']);
+const isWeightOrEnergy = (item: Item | undefined) => isGram(item) || isEnergyUnit(item);
+
 /** "pur 100 g", "per portin (25 g)": a heading by its weight, with a slip in it. */
 function isHeadingByWeight(items: readonly Item[]): boolean {
   const per = isRole(items[0], 'per');
@@ -65,8 +74,13 @@ function isHeadingByWeight(items: readonly Item[]): boolean {
   return items.some(
     (i, k) =>
       (i.kind === 'number' || i.kind === 'odd') &&
-      ((per && k <= 2) || (i.text === '100' && isGram(items[k + 1]) && !named)),
+      ((per && k <= 2) || (ROUND.has(i.text) && isWeightOrEnergy(items[k + 1]) && !named)),
   );
+}
+
+/** "17 % % kcal": a unit of energy that belongs to no figure. */
+function hasLooseEnergy(items: readonly Item[]): boolean {
+  return items.some((i, k) => isEnergyUnit(i) && isPercent(items[k - 1]));
 }
 
 /** A percentage beside a word that is not known: "oats 30 %", "30 % oats". */

@@ -140,7 +140,7 @@ class PartReader {
     const glued = !this.items[this.i]?.gap && !isSign(this.items[this.i - 1], '|');
     this.i = found.next;
     if (found.size) this.parts.push({ kind: 'serving size', quantity });
-    else if (amount && !amount.parted) return amount.takeQuantity(found);
+    else if (amount && !amount.parted && !amount.isEnergyShare) return amount.takeQuantity(found);
     else {
       if (amount) this.close();
       this.heading.takeQuantity(quantity, glued);
@@ -296,7 +296,7 @@ class PartReader {
     const next = this.items[this.i];
     const ahead = isSign(next, ':') || next?.kind === 'noise' ? this.items[this.i + 1] : next;
     const prefix = ahead?.kind === 'number' || ahead?.kind === 'odd' || isRole(ahead, 'about');
-    if (!amount && !prefix) {
+    if (!amount && (!prefix || isSign(next, ':'))) {
       const atom = { kind: 'bound', side, text: item.text } as const;
       if (next?.kind !== 'name' || heading.words.length > 0) heading.atoms.push(atom);
       else {
@@ -374,14 +374,14 @@ class PartReader {
   }
 
   /** A name without a figure; what stood beside it, or the amount it ran on from, is not sure then. */
-  private closeBare({ name, heard, hint, per, basis }: AmountDraft): void {
+  private closeBare({ heard, isEnergyShare, per, basis }: AmountDraft): void {
     this.bare.push(heard);
     const before = this.parts.at(-1);
     if (this.runsOn && before?.kind === 'amount') {
       this.parts.pop();
       this.parts.push({ kind: 'missed', text: `${before.heard} ... ${heard}`, why: CUT, taints: true });
     }
-    if (hint === '%' && name.tags[0] === 'ENERC_KCAL') {
+    if (isEnergyShare) {
       const text = `${heard} %`;
       this.parts.push({ kind: 'heading', atoms: [{ kind: 'share', of: 'energy', text }], words: [], text });
     }

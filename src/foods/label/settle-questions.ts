@@ -1,7 +1,8 @@
 /** What print leaves open of one figure, as questions: its column, its basis, what its percentage is of. */
 import type { Tag } from '../../nutrition/nutrients.ts';
 import type { Questions } from './ask.ts';
-import type { Attachment, Draft } from './attach.ts';
+import type { Attachment } from './attachment.ts';
+import type { Draft } from './draft.ts';
 
 /** Notes the question as open where it has no answer yet. */
 function chosenFrom(

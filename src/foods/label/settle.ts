@@ -5,7 +5,8 @@
 import { perHundred } from '../../nutrition/amount.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Questions } from './ask.ts';
-import { asBound, type Draft } from './attach.ts';
+import { asBound } from './attachment.ts';
+import type { Draft } from './draft.ts';
 import type { Figure } from './figure.ts';
 import type { NumberReading } from './numbers.ts';
 import type { PrintedUnit, Quantity, ReadAmount } from './reading.ts';

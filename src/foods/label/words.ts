@@ -2,7 +2,7 @@
  * The words of labels, one row a meaning, one column a language (en, de, fr, nl, es), spellings parted by "|".
  * A language is added by adding a column and its name in `LANGUAGES`. Case, accents and hyphens do not count.
  * Unknown words make a part of a line unread, so a missing spelling is safe: add it where it belongs when a label
- * shows one: nutrients in `nutrient-words.ts`, what has no tagname in `untagged-words.ts`, what an amount is per or of
+ * shows one: nutrients in `nutrient-words.ts` and `vitamin-words.ts`, what has no tagname in `untagged-words.ts`, what an amount is per or of
  * in `basis-words.ts`, the rest in `role-words.ts`.
  */
 import type { Tag } from '../../nutrition/nutrients.ts';
