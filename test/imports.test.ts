@@ -59,6 +59,7 @@ const INNER_LOOPS = [
   'formulation/advice/price-foods.ts',
   'formulation/advice/swap-span.ts',
   'formulation/solve/bounds.ts',
+  'formulation/solve/cone-program.ts',
   'formulation/solve/heap.ts',
   'formulation/solve/master-problem.ts',
   'formulation/solve/min-norm.ts',

@@ -57,7 +57,7 @@ it('lists and shows target profiles with their sources', async () => {
   expect(await run(['targets', 'list'])).toBe(0);
   expect(out).toContain('hamster-adult');
   expect(await run(['targets', 'show', 'hamster-adult'])).toBe(0);
-  expect(out).toMatch(/Protein +17 to 19 +g per 100 g as fed +common practice, no source/);
+  expect(out).toMatch(/Crude protein +17 to 19 +g per 100 g as fed +common practice, no source/);
 });
 
 it('prints the demo problem as JSON', async () => {

@@ -96,9 +96,10 @@ export class Formulation {
   /** The problem at the margin that its best mix keeps from the bounds; undefined where it keeps none. */
   private get safer(): Problem | undefined {
     this.saferFound ??= {
-      problem: this.feasible()
-        ? withMargin(fixedBeside(this.model), (problem) => this.ask(problem, (other) => other.feasible()))
-        : undefined,
+      problem:
+        this.problem.margin && this.feasible()
+          ? withMargin(fixedBeside(this.model), (problem) => this.ask(problem, (other) => other.feasible()))
+          : undefined,
     };
     return this.saferFound.problem;
   }

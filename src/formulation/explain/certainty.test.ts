@@ -29,14 +29,14 @@ const protein: Rule = { nutrient: 'PROCNT', min: 10, max: 14 };
 test('well within its bounds a mix is surely in range', () => {
   const { in_range, verdict } = standing([protein], { composition: { PROCNT: 12 }, sd: { PROCNT: 0.5 } });
   expect(in_range).toBe('surely');
-  expect(verdict).toBe('Surely in range: protein of the mix is in range.');
+  expect(verdict).toBe('Surely in range: crude protein of the mix is in range.');
 });
 
 test('at a bound it is in range on the average only, and the chance is told', () => {
   const { in_range, verdict } = standing([protein], { composition: { PROCNT: 14 }, sd: { PROCNT: 0.5 } });
   expect(in_range).toBe('not surely');
   expect(verdict).toBe(
-    'In range on the average: protein of the mix is in range. Foods vary from bag to bag: all rules hold at once with a chance of 50 %.',
+    'In range on the average: crude protein of the mix is in range. Foods vary from bag to bag: all rules hold at once with a chance of 50 %.',
   );
 });
 
@@ -47,7 +47,7 @@ test('out of range is no', () => {
 test('figures that give no spread promise no chance', () => {
   const { in_range, verdict } = standing([protein], { composition: { PROCNT: 12 } });
   expect(in_range).toBe('not surely');
-  expect(verdict).toBe('In range by the figures given: protein of the mix is in range.');
+  expect(verdict).toBe('In range by the figures given: crude protein of the mix is in range.');
 });
 
 test('a mix with rules on shares alone has nothing to be unsure of', () => {

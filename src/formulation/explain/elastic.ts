@@ -244,7 +244,8 @@ export class Elastic {
     for (const [at, row] of [...this.base.keys(), ...this.planes].entries()) {
       const { bound, space, of } = elementAt(this.base, row);
       const price = elementAt(prices, at + 1);
-      told[this.place(row, of)]! += bound.restsOn === undefined ? price : price / space.scale;
+      const place = this.place(row, of);
+      told[place] = elementAt(told, place) + (bound.restsOn === undefined ? price : price / space.scale);
     }
     return told;
   }

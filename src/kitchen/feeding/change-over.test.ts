@@ -126,11 +126,11 @@ describe('in words', () => {
     const answer = posed({ PROCNT: 13 }, { PROCNT: 18 }, protein)({ days: 10 });
     expect(answer.days.map((d) => d.in_range)).toEqual([...Array(3).fill(false), ...Array(7).fill(true)]);
     expect(answer.reasons.map((r) => r.sentence)).toEqual([
-      'Day 1 to 3: protein is below 17 %, since the old food holds 13 %.',
+      'Day 1 to 3: crude protein is below 17 %, since the old food holds 13 %.',
     ]);
     expect(answer.sentence).toBe('In range from day 4 on.');
     expect(answer.days[0]!.breaches[0]!.sentence).toMatch(
-      /^Protein of the day's food is 14[.\d]* %, below the least allowed, 17 %\.$/,
+      /^Crude protein of the day's food is 14[.\d]* %, below the least allowed, 17 %\.$/,
     );
   });
 
@@ -138,12 +138,12 @@ describe('in words', () => {
     const leaving = posed({ PROCNT: 18 }, { PROCNT: 21 }, protein)({ days: 10, mostStep: 0.2 });
     expect(leaving.sentence).toBe('In range from day 1 to day 6 only.');
     expect(leaving.reasons[0]!.sentence).toBe(
-      'Day 7 to 10: protein is above 19 %, since the new ration holds 21 %.',
+      'Day 7 to 10: crude protein is above 19 %, since the new ration holds 21 %.',
     );
     const never = posed({ PROCNT: 21 }, { PROCNT: 22 }, protein)();
     expect(never.sentence).toBe('Out of range on every day.');
     expect(never.reasons[0]!.sentence).toBe(
-      'Day 1 to 14: protein is above 19 %, since the old food holds 21 % and the new ration holds 22 %.',
+      'Day 1 to 14: crude protein is above 19 %, since the old food holds 21 % and the new ration holds 22 %.',
     );
     expect(posed({ PROCNT: 17.5 }, { PROCNT: 18 }, protein)().sentence).toBe('In range on every day.');
   });
