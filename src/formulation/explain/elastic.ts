@@ -6,7 +6,7 @@
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
-import { type Highs, NoAnswer } from '../solve/highs.ts';
+import { answered, type Highs, NoAnswer } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { COARSE_TOLERANCE, CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { elementAt, entries, sparse } from '../solve/vectors.ts';
@@ -169,9 +169,9 @@ export class Elastic {
     }
   }
 
-  /** Whether a set of demands can be kept together. */
+  /** Whether a set of demands can be kept together; where the solver cannot tell, nothing says that they collide. */
   possible(required: ReadonlySet<number>): boolean {
-    return this.solve(required, () => 0) !== undefined;
+    return answered(() => this.solve(required, () => 0) !== undefined) ?? true;
   }
 
   /**
@@ -254,7 +254,8 @@ export class Elastic {
     for (const [at, row] of [...this.base.keys(), ...this.planes].entries()) {
       const { bound, space, of } = elementAt(this.base, row);
       const price = elementAt(prices, at + 1);
-      told[this.place(row, of)]! += bound.restsOn === undefined ? price : price / space.scale;
+      const place = this.place(row, of);
+      told[place] = elementAt(told, place) + (bound.restsOn === undefined ? price : price / space.scale);
     }
     return told;
   }
