@@ -59,6 +59,8 @@ const INNER_LOOPS = [
   'formulation/advice/price-foods.ts',
   'formulation/advice/swap-span.ts',
   'formulation/solve/bounds.ts',
+  'formulation/solve/cholesky.ts',
+  'formulation/solve/cone-algebra.ts',
   'formulation/solve/cone-program.ts',
   'formulation/solve/heap.ts',
   'formulation/solve/master-problem.ts',

@@ -26,7 +26,7 @@ import type {
 } from './problem/result.ts';
 import type { Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
-import { NoAnswer } from './solve/highs.ts';
+import { answered } from './solve/highs.ts';
 import { fixedBeside, withMargin } from './solve/margin.ts';
 import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
@@ -238,15 +238,5 @@ export class Formulation {
     } finally {
       other.dispose();
     }
-  }
-}
-
-/** What was found out; undefined where the solver came to no answer. */
-function answered<T>(question: () => T): T | undefined {
-  try {
-    return question();
-  } catch (error) {
-    if (error instanceof NoAnswer) return undefined;
-    throw error;
   }
 }

@@ -9,6 +9,7 @@
  * one that solving anew with each of them would find.
  */
 import type { Elastic, Trial } from '../explain/elastic.ts';
+import { answered } from '../solve/highs.ts';
 import { elementAt } from '../solve/vectors.ts';
 
 interface Candidate<T> {
@@ -43,7 +44,7 @@ export function leastShares<T>(
   alone: (food: T) => number | undefined = () => undefined,
 ): Suggestion<T>[] {
   const { wish } = elastic.demands;
-  const answer = elastic.solve(new Set(wish === undefined ? [] : [wish]));
+  const answer = answered(() => elastic.solve(new Set(wish === undefined ? [] : [wish])));
   if (!answer) return [];
   const bounds = new Float64Array(candidates.length);
   const raise = (prices: ArrayLike<number>, worth: number) => {

@@ -8,6 +8,7 @@ import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
 import type { LinearBound } from '../solve/bounds.ts';
+import { answered } from '../solve/highs.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { dryFoods } from './dry-foods.ts';
 import { leastShares } from './price-foods.ts';
@@ -31,7 +32,7 @@ export const change = ({ from, to }: Loosening) =>
 /** Smallest loosening of one bound with all others kept, rounded outwards to figures a person can type. */
 function loosen(elastic: Elastic, k: number): Loosening | undefined {
   const bound = elementAt(elastic.bounds, k);
-  const reached = elastic.reach(k);
+  const reached = answered(() => elastic.reach(k));
   if (reached === undefined) return undefined;
   try {
     // A little wider where rounding met the edge.
@@ -69,7 +70,7 @@ function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): L
   const widened = new Map<number, { readonly bound: LinearBound; readonly to: number }>();
   try {
     for (let round = 0; round < 10; round++) {
-      const answer = elastic.solve(rigid, weight);
+      const answer = answered(() => elastic.solve(rigid, weight));
       if (!answer) return [];
       const missed = [...bounds.entries()].filter(([k]) => elementAt(answer.missed, k) > KEPT);
       if (missed.length === 0) break;

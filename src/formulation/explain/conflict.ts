@@ -4,7 +4,7 @@
  * a smallest conflict, and dropping any one of its members frees the rest.
  */
 
-import type { Highs } from '../solve/highs.ts';
+import { answered, type Highs } from '../solve/highs.ts';
 import { solveLinearWith } from '../solve/linear-program.ts';
 import { type Elastic, KEPT } from './elastic.ts';
 
@@ -21,7 +21,10 @@ export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const hit = hittingSet(mustMeet, elastic, highs);
     if (!hit || hit.length >= first.length) return first;
-    const kept = keptWith(elastic, new Set(hit));
+    // Where the solver cannot tell, the conflict that is known stands.
+    const tried = answered(() => ({ kept: keptWith(elastic, new Set(hit)) }));
+    if (!tried) return first;
+    const { kept } = tried;
     if (!kept) return minimal(elastic, hit);
     mustMeet.push(all.filter((k) => !kept.has(k)));
   }

@@ -6,7 +6,7 @@
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
-import { type Highs, NoAnswer } from '../solve/highs.ts';
+import { answered, type Highs, NoAnswer } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { COARSE_TOLERANCE, CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
 import { elementAt, entries, sparse } from '../solve/vectors.ts';
@@ -19,6 +19,14 @@ const MOST_CUTS = 300;
 const MOST_ROUNDS = 60;
 /** A bound that moves by no more than this, relatively, has been reached. */
 const REACHED = 1e-10;
+
+/** How a model is run: as finely as can be, and where hardly any mix is left, which defeats that, more coarsely. */
+const ATTEMPTS = [
+  { tolerance: SOLVER_TOLERANCE, presolve: 'off' },
+  { tolerance: SOLVER_TOLERANCE, presolve: 'off' },
+  { tolerance: COARSE_TOLERANCE, presolve: 'off' },
+  { tolerance: COARSE_TOLERANCE, presolve: 'on' },
+] as const;
 
 type Model = ReturnType<Highs['createModel']>;
 
@@ -59,6 +67,8 @@ export class Elastic {
   /** The base row of each tangent plane, which are the model's last rows. */
   private readonly planes: number[] = [];
   private wished = true;
+  /** How the model is tuned: tolerance and presolve. */
+  private tuned = '';
   /** The column of a further food while it is tried. */
   private trial: number | undefined;
 
@@ -159,9 +169,9 @@ export class Elastic {
     }
   }
 
-  /** Whether a set of demands can be kept together. */
+  /** Whether a set of demands can be kept together; where the solver cannot tell, nothing says that they collide. */
   possible(required: ReadonlySet<number>): boolean {
-    return this.solve(required, () => 0) !== undefined;
+    return answered(() => this.solve(required, () => 0) !== undefined) ?? true;
   }
 
   /**
@@ -364,29 +374,46 @@ export class Elastic {
   /** Whether the model as it stands has a solution. @throws NoAnswer where the solver cannot tell */
   private run(): boolean {
     const { optimal, infeasible } = this.highs.constants.modelStatus;
-    const last = 2;
-    for (let attempt = 0; attempt <= last; attempt++) {
-      // A basis left from another question can trip the solver; it then starts afresh.
-      if (attempt > 0) this.model.clearSolver();
-      // Where almost no mix is left the finest tolerance defeats it.
-      if (attempt === last) this.model.options.set('primal_feasibility_tolerance', COARSE_TOLERANCE);
-      try {
-        const { modelStatus } = this.model.run();
-        if (modelStatus === optimal) return true;
-        if (modelStatus === infeasible && attempt > 0) return false;
-      } catch (error) {
-        if (attempt === last) throw new NoAnswer(error);
-      } finally {
-        if (attempt === last) this.model.options.set('primal_feasibility_tolerance', SOLVER_TOLERANCE);
+    try {
+      for (const attempt of ATTEMPTS.keys()) {
+        // A basis left from another question can trip the solver; it then starts afresh.
+        if (attempt > 0) this.model.clearSolver();
+        const { tolerance, presolve } = elementAt(ATTEMPTS, attempt);
+        this.tune(tolerance, presolve);
+        const status = this.statusOfRun();
+        if (status === optimal) return true;
+        if (status === infeasible && attempt > 0) return false;
       }
+    } finally {
+      this.tune(SOLVER_TOLERANCE, 'off');
     }
     throw new NoAnswer();
+  }
+
+  /** Status of a run; undefined where the solver broke off. */
+  private statusOfRun(): number | undefined {
+    try {
+      return this.model.run().modelStatus;
+    } catch {
+      return undefined;
+    }
+  }
+
+  private tune(tolerance: number, presolve: 'on' | 'off'): void {
+    if (this.tuned === `${tolerance} ${presolve}`) return;
+    this.tuned = `${tolerance} ${presolve}`;
+    this.model.options.set({
+      presolve,
+      primal_feasibility_tolerance: tolerance,
+      dual_feasibility_tolerance: tolerance,
+    });
   }
 
   private renew(): void {
     this.model.dispose();
     this.planes.length = 0;
     this.wished = true;
+    this.tuned = '';
     this.model = this.create();
   }
 

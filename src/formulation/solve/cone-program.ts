@@ -5,6 +5,17 @@
  * steps, each one factorisation; HiGHS knows no cones, and cutting them by planes takes hundreds of solves an end.
  */
 import type { Row, Spread } from './bounds.ts';
+import { cholesky } from './cholesky.ts';
+import {
+  coneReach,
+  hyperbolic,
+  jordan,
+  jordanInverse,
+  type Scaling,
+  scaled,
+  tailLength,
+  unscaled,
+} from './cone-algebra.ts';
 import { dot } from './vectors.ts';
 
 /** `g . x - h >= length of (q x, q0)`. */
@@ -56,16 +67,13 @@ const SETTLED = 1e-12;
 const MOST_STALLED = 20;
 
 /** A second-order cone's part of a vector: head, then one entry for each free share, then the constant spread. */
-interface Cone {
+interface Cone extends Scaling {
   readonly g: Float64Array;
   readonly h: number;
   readonly q: Float64Array;
   readonly q0: number;
   s: Float64Array;
   z: Float64Array;
-  /** Scaling: W = eta (2 w w' - J)^(1/2) with w on the unit hyperboloid. */
-  w: Float64Array;
-  eta: number;
   lambda: Float64Array;
 }
 
@@ -499,89 +507,4 @@ function largest(v: Float64Array): number {
   let most = 0;
   for (const value of v) most = Math.max(most, Math.abs(value));
   return most;
-}
-
-function tailLength(v: Float64Array): number {
-  let sum = 0;
-  for (let i = 1; i < v.length; i++) sum += v[i]! * v[i]!;
-  return Math.sqrt(sum);
-}
-
-/** v' J v, without the cancellation of a difference of squares. */
-function hyperbolic(v: Float64Array): number {
-  const tail = tailLength(v);
-  return Math.max((v[0]! - tail) * (v[0]! + tail), Number.MIN_VALUE);
-}
-
-/** W v. */
-function scaled({ w, eta }: Cone, v: Float64Array): Float64Array {
-  return hyperbolicTurn(w, 1, eta, v);
-}
-
-/** W^-1 v. */
-function unscaled({ w, eta }: Cone, v: Float64Array): Float64Array {
-  return hyperbolicTurn(w, -1, 1 / eta, v);
-}
-
-function hyperbolicTurn(w: Float64Array, sign: 1 | -1, by: number, v: Float64Array): Float64Array {
-  let along = 0;
-  for (let i = 1; i < v.length; i++) along += w[i]! * v[i]!;
-  const out = new Float64Array(v.length);
-  out[0] = by * (w[0]! * v[0]! + sign * along);
-  const factor = sign * v[0]! + along / (1 + w[0]!);
-  for (let i = 1; i < v.length; i++) out[i] = by * (v[i]! + factor * w[i]!);
-  return out;
-}
-
-/** The cone's product u o v. */
-function jordan(u: Float64Array, v: Float64Array): Float64Array {
-  const out = new Float64Array(u.length);
-  out[0] = dot(u, v);
-  for (let i = 1; i < u.length; i++) out[i] = u[0]! * v[i]! + v[0]! * u[i]!;
-  return out;
-}
-
-/** The v with u o v = d. */
-function jordanInverse(u: Float64Array, d: Float64Array): Float64Array {
-  const det = hyperbolic(u);
-  let along = 0;
-  for (let i = 1; i < u.length; i++) along += u[i]! * d[i]!;
-  const out = new Float64Array(u.length);
-  out[0] = (u[0]! * d[0]! - along) / det;
-  for (let i = 1; i < u.length; i++) out[i] = (d[i]! - out[0]! * u[i]!) / u[0]!;
-  return out;
-}
-
-/** How far v may go along d before it leaves the cone. */
-function coneReach(v: Float64Array, d: Float64Array): number {
-  const a = d[0]! * d[0]! - tailLength(d) ** 2;
-  let b = v[0]! * d[0]!;
-  for (let i = 1; i < v.length; i++) b -= v[i]! * d[i]!;
-  const c = hyperbolic(v);
-  let reach = d[0]! < 0 ? -v[0]! / d[0]! : Number.POSITIVE_INFINITY;
-  // The first root above 0 of a t^2 + 2 b t + c.
-  const inner = b * b - a * c;
-  if (inner >= 0) {
-    const root = Math.sqrt(inner);
-    const half = b < 0 ? -b + root : -b - root;
-    for (const t of [half / a, c / half]) if (t > 0 && Number.isFinite(t)) reach = Math.min(reach, t);
-  }
-  return reach;
-}
-
-/** In place, the lower triangle; false where the matrix is not positive definite. */
-function cholesky(a: Float64Array, n: number): boolean {
-  for (let i = 0; i < n; i++) {
-    const at = i * n;
-    for (let j = 0; j <= i; j++) {
-      const other = j * n;
-      let sum = a[at + j]!;
-      for (let k = 0; k < j; k++) sum -= a[at + k]! * a[other + k]!;
-      if (i === j) {
-        if (!(sum > 0)) return false;
-        a[at + i] = Math.sqrt(sum);
-      } else a[at + j] = sum / a[other + j]!;
-    }
-  }
-  return true;
 }

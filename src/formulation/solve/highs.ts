@@ -23,4 +23,14 @@ export class NoAnswer extends Error {
   }
 }
 
+/** What was found out; undefined where the solver came to no answer. */
+export function answered<T>(question: () => T): T | undefined {
+  try {
+    return question();
+  } catch (error) {
+    if (error instanceof NoAnswer) return undefined;
+    throw error;
+  }
+}
+
 export type { Highs };
