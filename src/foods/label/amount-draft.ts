@@ -1,8 +1,8 @@
 /** An amount as it is read: its name, what stands before its next figure, and the figures it has. */
 import type { Ahead, Figure } from './figure.ts';
 import type { Item, Name } from './match.ts';
-import type { Basis, Bound, PrintedQuantity } from './part.ts';
 import type { FoundQuantity } from './per.ts';
+import type { Basis, Bound, PrintedQuantity } from './quantity.ts';
 import type { PrintedUnit } from './reading.ts';
 import { SHARED } from './reasons.ts';
 

@@ -2,7 +2,7 @@
 import type { Column } from './columns.ts';
 import type { Context } from './context.ts';
 import type { Figure } from './figure.ts';
-import type { Bound, PrintedQuantity } from './part.ts';
+import type { Bound, PrintedQuantity } from './quantity.ts';
 import type { Quantity } from './reading.ts';
 import { ownQuantity } from './units.ts';
 

@@ -1,7 +1,8 @@
 /** The figures of a row as cells of a table. */
 import type { Column } from './columns.ts';
 import type { Figure } from './figure.ts';
-import type { Part, PrintedQuantity } from './part.ts';
+import type { Part } from './part.ts';
+import type { PrintedQuantity } from './quantity.ts';
 import { ownQuantity } from './units.ts';
 
 export type Amount = Part & { readonly kind: 'amount' };

@@ -2,7 +2,8 @@
  * Headings as columns. What a run of headings says, one below or beside the other, is put together: "per 100 g" with
  * "in dry matter" and "min", "per 100 g" beside "per portion". What cannot be put together is unclear, with its words.
  */
-import type { Atom, Basis, Bound, Part, PrintedQuantity } from './part.ts';
+import type { Atom, Part } from './part.ts';
+import type { Basis, Bound, PrintedQuantity } from './quantity.ts';
 import { headingMayChange } from './suspect.ts';
 
 /** A column of figures: what they are per and of, and whether they are bounds. */

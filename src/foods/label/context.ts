@@ -4,7 +4,8 @@
  * figures as a note.
  */
 import type { Column, Heading } from './columns.ts';
-import type { Basis, Bound, LineParts, Part, Section } from './part.ts';
+import type { LineParts, Part, Section } from './part.ts';
+import type { Basis, Bound } from './quantity.ts';
 import { headingRuns, noteOf, type Placed, type Run } from './runs.ts';
 
 /** The parts of a line and its text. */

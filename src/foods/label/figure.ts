@@ -1,8 +1,8 @@
 /** One printed figure with its unit: a value, a range, or a bound, as the words before it say. */
 import type { Item } from './match.ts';
 import { type NumberReading, readNumber } from './numbers.ts';
-import type { Basis, PrintedQuantity } from './part.ts';
 import { isRole, isSign } from './per.ts';
+import type { Basis, PrintedQuantity } from './quantity.ts';
 import type { PrintedUnit } from './reading.ts';
 
 export interface Figure {

@@ -1,7 +1,8 @@
 /** A heading as it is read: what is known in it, and every word that is not. */
 import type { Item } from './match.ts';
-import type { Atom, Part, PrintedQuantity } from './part.ts';
+import type { Atom, Part } from './part.ts';
 import { isRole } from './per.ts';
+import type { PrintedQuantity } from './quantity.ts';
 
 /** Words before what amounts are of; "for" and the like rather say whom the food is for. */
 const LEADS = new Set([

@@ -37,7 +37,7 @@ export function missedParts({ inner, text, why, tainted, strange, named, afterHe
     inner.some(mayChangeMeaning) ||
     (strange && energy);
   // "per 100 g" and then a name and words with no figure: what the name is part of was not understood.
-  const goesOn = !numbered && afterHeading && inner.length > 0;
+  const goesOn = !numbered && inner.length > 0 && (afterHeading || inner.some((i) => BASIS.has(i.text)));
   const heads = weighs || goesOn || (taints && (!named || !numbered));
   const parts: Part[] = [];
   if (heads) {
@@ -63,6 +63,8 @@ export function missedParts({ inner, text, why, tainted, strange, named, afterHe
   return parts;
 }
 
+/** Words that name a basis, whatever stands before them. */
+const BASIS = new Set(['basis', 'base', 'Basis']);
 /** Amounts that labels are per. */
 const ROUND = new Set(['100', '1000']);
 const isWeightOrEnergy = (item: Item | undefined) => isGram(item) || isEnergyUnit(item);

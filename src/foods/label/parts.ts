@@ -10,7 +10,7 @@ import { dailyAlone, readFigure } from './figure.ts';
 import { HeadingDraft } from './heading-draft.ts';
 import type { Item } from './match.ts';
 import { missedParts } from './missed.ts';
-import type { Bound, LineParts, Part } from './part.ts';
+import type { LineParts, Part } from './part.ts';
 import {
   basisAt,
   type FoundQuantity,
@@ -21,6 +21,7 @@ import {
   isRole,
   isSign,
 } from './per.ts';
+import type { Bound } from './quantity.ts';
 import { ADVICE, CUT, NO_NAME, notKnown, TRACES } from './reasons.ts';
 import { sectionOf } from './sections.ts';
 import type { Role } from './words.ts';

@@ -1,7 +1,7 @@
 /** The "per" of an amount: "per 100 g", "/kg", "pro Portion (30 g)", "par portion de 30 g", "per tablet", "in dry matter". */
 import type { Item } from './match.ts';
 import { readNumber } from './numbers.ts';
-import type { Basis, PrintedQuantity } from './part.ts';
+import type { Basis, PrintedQuantity } from './quantity.ts';
 import type { Role } from './words.ts';
 
 /** A quantity found in a line. `size` when it says how large a serving is, `bare` when no "per" stands before it. */

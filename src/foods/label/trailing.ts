@@ -2,7 +2,8 @@
  * A quantity or basis at the end of a line of several amounts: "protein 12 g, fat 4 g per 100 g" means both. Where a
  * heading says otherwise already, which of the two holds for the amounts before the last is left open.
  */
-import type { Part, PrintedQuantity } from './part.ts';
+import type { Part } from './part.ts';
+import type { PrintedQuantity } from './quantity.ts';
 
 type Amount = Part & { readonly kind: 'amount' };
 
