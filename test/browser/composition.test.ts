@@ -64,7 +64,7 @@ describe('cautions', () => {
   });
 
   test('a limited food is capped until the keeper notes why more is fed; the note is kept', async () => {
-    await show('sr28:12061', /Almond/);
+    await show('sr28:12061', /almond/i);
     await page.getByRole('button', { name: 'Add to mix' }).click();
     await page.goto(`${bench.url}/#/mix`);
     const row = page.locator('[data-food=sr28-12061]');
@@ -138,17 +138,17 @@ describe('forms, sources and gaps', () => {
     await page.locator('summary', { hasText: 'Vitamins' }).click();
     const kept = async () => (await house()).foods.find((f) => f.name === 'Millet')!;
     const before = (await kept()).composition;
-    expect(before.BIOT).toBeUndefined();
-    await page.getByRole('button', { name: 'Borrow biotin from a similar food' }).click();
+    expect(before.CHOLN).toBeUndefined();
+    await page.getByRole('button', { name: 'Borrow choline from a similar food' }).click();
     await page
       .getByRole('dialog')
       .getByRole('button', { name: /^Borrow .* from / })
       .first()
       .click();
-    await expect.poll(async () => (await kept()).composition.BIOT).toBeGreaterThan(0);
-    expect((await kept()).evidence?.borrowed?.BIOT?.from).toMatch(/:/);
-    await cell('Biotin').getByText('borrowed').waitFor();
-    await page.getByRole('button', { name: 'Take back the borrowed biotin' }).click();
+    await expect.poll(async () => (await kept()).composition.CHOLN).toBeGreaterThan(0);
+    expect((await kept()).evidence?.borrowed?.CHOLN?.from).toMatch(/:/);
+    await cell('Choline').getByText('borrowed').waitFor();
+    await page.getByRole('button', { name: 'Take back the borrowed choline' }).click();
     await expect.poll(async () => (await kept()).composition).toEqual(before);
   });
 
