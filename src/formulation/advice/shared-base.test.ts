@@ -218,7 +218,7 @@ describe('worked out by hand', () => {
 const pool = fullyKnown(reference);
 const TAGS: readonly Tag[] = ['PROCNT', 'FAT', 'FIBTG', 'CA'];
 /** A draw of many foods whose search is not over within its limit. */
-const HARD = 473;
+const HARD = 265;
 
 interface Drawn {
   readonly problem: Problem & DrawnProblem;
