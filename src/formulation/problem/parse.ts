@@ -41,6 +41,8 @@ const FIELDS = [
   'confidence',
   'confidence_for',
   'margin',
+  // A record of what the keeper changed: it binds nothing.
+  'own_limits',
   'variation',
   'cautions',
   'species',
