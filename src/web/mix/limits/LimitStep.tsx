@@ -68,7 +68,8 @@ export function LimitStep(props: {
                 className="quiet-button"
                 onPress={() => {
                   setOpen(false);
-                  act(today());
+                  // The dialog gives the keyboard back to its button in the next frame; what acts may take it further.
+                  requestAnimationFrame(() => requestAnimationFrame(() => act(today())));
                 }}
               >
                 {many ? 'Make them my own limits' : 'Make it my own limit'}
