@@ -206,7 +206,11 @@ export class Elastic {
 
   /** The tightest bound that given shares keep, also when any one food is left where that is asked. */
   tightest(k: number, x: ArrayLike<number>): number {
-    const values = this.rowsOf(k).map((row) => elementAt(this.base, row).bound.value(x));
+    // Of nothing eaten a quotient says nothing.
+    const values = this.rowsOf(k)
+      .map((row) => elementAt(this.base, row).bound.value(x))
+      .filter((value) => !Number.isNaN(value));
+    if (values.length === 0) return Number.NaN;
     return elementAt(this.bounds, k).side === 'min' ? Math.min(...values) : Math.max(...values);
   }
 

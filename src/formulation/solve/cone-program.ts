@@ -51,7 +51,6 @@ const GAP = 1e-10;
 const GAP_STALLED = 1e-7;
 /** How far equations and slacks may be off. */
 const RESIDUE = 1e-9;
-const RESIDUE_STALLED = 1e-7;
 /** Part of the way to the edge of the cones that a step goes at most. */
 const SHORT_OF_EDGE = 0.99;
 /** A proof that there is no mix must be beyond the rounding of what it is made of. */
@@ -147,15 +146,19 @@ class InteriorPoint {
     this.start();
     const degree = this.m + cones.length;
     let best = Number.POSITIVE_INFINITY;
+    let nearest = this.answer('open');
     let stalled = 0;
     for (let step = 0; step < MOST_STEPS; step++) {
       const residue = this.residues();
       const gap = this.gap();
-      const cost = this.costAt();
-      const size = 1 + Math.abs(cost);
-      const dual = residue.dual / Math.max(size, this.dearest());
-      const worst = Math.max(residue.primal, dual, gap / size);
-      if (residue.primal <= RESIDUE && dual <= RESIDUE && gap <= GAP * size) return this.answer('optimal');
+      const size = 1 + Math.abs(this.costAt());
+      const short = (gap + this.closing(residue.dualRow)) / size;
+      const worst = Math.max(residue.primal, short);
+      if (residue.primal <= RESIDUE && short <= GAP) return this.answer('optimal');
+      if (worst < best) {
+        const near = residue.primal <= 10 * RESIDUE && short <= GAP_STALLED;
+        nearest = this.answer(near ? 'optimal' : 'open');
+      }
       if (this.impossible()) return this.answer('infeasible');
       stalled = worst < 0.9 * best ? 0 : stalled + 1;
       best = Math.min(best, worst);
@@ -170,13 +173,7 @@ class InteriorPoint {
       const length = Math.min(1, SHORT_OF_EDGE * this.reach(full));
       this.step(full, length);
     }
-    const residue = this.residues();
-    const size = 1 + Math.abs(this.costAt());
-    const near =
-      residue.primal <= 10 * RESIDUE &&
-      residue.dual <= RESIDUE_STALLED * Math.max(size, this.dearest()) &&
-      this.gap() <= GAP_STALLED * size;
-    return this.answer(near ? 'optimal' : 'open');
+    return nearest;
   }
 
   /** From even shares within the bounds, every slack inside its cone. */
@@ -220,12 +217,14 @@ class InteriorPoint {
     return sum;
   }
 
-  /** The largest price of a half-space or cone: what the prices' own equations are kept to is a part of it. */
-  private dearest(): number {
-    let most = 0;
-    for (let k = 2 * this.n; k < this.m; k++) most = Math.max(most, this.z[k]!);
-    for (const c of this.cones) most = Math.max(most, c.z[0]!);
-    return most;
+  /** What it costs to close the prices' own equations: the shares' bounds take over what is missing, at their slack. */
+  private closing(missing: Float64Array): number {
+    let sum = 0;
+    for (let i = 0; i < this.n; i++) {
+      const v = missing[i]!;
+      sum += v > 0 ? v * this.s[i]! : -v * this.s[this.n + i]!;
+    }
+    return sum;
   }
 
   private residues() {
@@ -253,7 +252,7 @@ class InteriorPoint {
       return off;
     });
     const sum = x.reduce((a, b) => a + b, 0) - this.total;
-    return { dualRow: dual, slack, cones, sum, primal: Math.max(primal, Math.abs(sum)), dual: largest(dual) };
+    return { dualRow: dual, slack, cones, sum, primal: Math.max(primal, Math.abs(sum)) };
   }
 
   /** Whether the prices prove that no mix exists: they make a row that no shares of 0 or more, 100 in all, can keep. */
@@ -501,10 +500,4 @@ function coneImage({ g, q }: Cone, x: Float64Array, head: number, last: number):
   for (let i = 0; i < x.length; i++) out[i + 1] = q[i]! * x[i]!;
   out[x.length + 1] = last;
   return out;
-}
-
-function largest(v: Float64Array): number {
-  let most = 0;
-  for (const value of v) most = Math.max(most, Math.abs(value));
-  return most;
 }

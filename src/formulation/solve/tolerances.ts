@@ -13,7 +13,7 @@ export const SMALLEST_FACTOR = 1e-12;
 export const PROVEN_GAP = 1e-9;
 /** How far a mix may lie outside a cone before a tangent plane is laid: ten times what the solver keeps the plane to. */
 export const CONE_TOLERANCE = 1e-8;
-/** The same where only the end of a share's span is asked, percent: nobody reads a span as finely as a mix. */
+/** An end of a span this near to the share's own bound, percent, is that bound: nobody reads a span finer. */
 export const SPAN_TOLERANCE = 1e-7;
 /** Whole steps of the scale keep a bound or a row that they miss by no more than this. */
 export const STEPS_TOLERANCE = 1e-8;
