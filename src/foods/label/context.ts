@@ -143,7 +143,10 @@ class Walk {
   private noteAfter(next: Run | undefined): { heading?: Heading; unclear?: string } {
     if (!next?.trails || (next.weighty && this.weighty.length < 2)) return {};
     const bare = this.heading.columns.length === 0 && this.heading.unclear === undefined;
-    if (bare && next.weighty) return { heading: next.heading, unclear: next.heading.unclear };
+    if (bare && next.weighty) {
+      const shares = [...this.heading.shares, ...next.heading.shares];
+      return { heading: { ...next.heading, shares }, unclear: next.heading.unclear };
+    }
     return { unclear: noteOf(next) };
   }
 }

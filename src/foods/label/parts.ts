@@ -328,7 +328,8 @@ class PartReader {
     // "30 g + 125 ml" is no weight of the food alone.
     if (isSign(item, '+') && !amount && heading.atoms.length > 0) heading.words.push('+');
     if (isSign(item, ',') && this.goesOnAsBound()) return undefined;
-    if (isSign(item, ':') && !amount) this.close();
+    const over = !amount || (amount.isEnergyShare && next?.kind !== 'number');
+    if (isSign(item, ':') && over) this.close();
     if (isSign(item, ':=-–—&')) return undefined;
     const waits = amount !== undefined && amount.figures.length === 0;
     if (isSign(item, '/') && (waits || (amount && next?.kind === 'number'))) return undefined;

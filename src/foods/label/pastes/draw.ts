@@ -1,4 +1,4 @@
-/** Numbers drawn from a seed, the same for the same seed (mulberry32, Tommy Ettinger, public domain). */
+/** Numbers drawn from a seed, the same for the same seed (mulberry32; from memory, its author put it in the public domain). */
 export class Draw {
   private state: number;
 
