@@ -40,13 +40,15 @@ export function contentOracle(problem: Problem, reference: Reference, highs: Hig
     if (!('nutrient' in rule) || rule.basis === 'DM') throw new Error('no such rule is read here');
     return { a: alone.map((e) => e.nutrients[rule.nutrient]![rule.on ?? 'mix'] / 100), ...ends };
   });
-  const caps = new Map(alone[0]!.cautions.map((c) => [c.food, c.max_share ?? 100]));
-  const bounds = foods.map((f, i) => ({
-    a: unit(foods.length, i),
-    min: f.min ?? 0,
-    max: Math.min(f.max ?? 100, caps.get(f.id) ?? 100),
-  }));
-  return { ids: foods.map((f) => f.id), rows: [...rows, ...bounds] };
+  // Foods that one caution is about keep its cap together.
+  const cautions = alone[0]!.cautions.filter((c) => c.max_share !== undefined);
+  const caps = [...new Set(cautions.map((c) => c.caution))].map((id): PlainRow => {
+    const about = cautions.filter((c) => c.caution === id);
+    const counted = new Set(about.map((c) => c.food));
+    return { a: foods.map((f) => Number(counted.has(f.id))), min: 0, max: about[0]!.max_share! };
+  });
+  const bounds = foods.map((f, i) => ({ a: unit(foods.length, i), min: f.min ?? 0, max: f.max ?? 100 }));
+  return { ids: foods.map((f) => f.id), rows: [...rows, ...caps, ...bounds] };
 }
 
 /** Whether grams, by food id, keep every row. */
