@@ -17,7 +17,7 @@ let taken = 0;
 
 story();
 beforeAll(async () => {
-  bench = await openBench();
+  bench = await openBench({ margin: true });
   page = await bench.page(PHONE);
 });
 afterAll(() => bench?.close());
