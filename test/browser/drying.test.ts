@@ -225,7 +225,7 @@ describe('drying on a phone', () => {
 
   test('what it holds now goes into the mix, and can be undone', async () => {
     const mixed = page.getByRole('region', { name: 'In the mix' });
-    await mixed.getByRole('row', { name: /^Protein/ }).waitFor();
+    await mixed.getByRole('row', { name: /^Crude protein/ }).waitFor();
     await clean(page);
     await button('Use it in the mix').click();
     await page.getByText('The mix counts with 6 % water.').waitFor();

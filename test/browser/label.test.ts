@@ -241,7 +241,7 @@ describe('a food kept before', () => {
     await page.getByRole('button', { name: 'Save food' }).click();
     await page.locator('.food-page h2').waitFor();
     const kept = (await foods()).find((f) => f.id === 'demo-pellet');
-    expect(kept?.composition).toEqual({ FAT: 4.5, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 });
+    expect(kept?.composition).toEqual({ FAT: 4, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 });
     expect(kept?.low).toEqual({ PROCNT: 17 });
     expect(kept?.evidence?.sources?.map((s) => s.name)).toEqual(['invented label: no such pellet is sold']);
     const inMix = async () => {

@@ -67,7 +67,8 @@ describe('a mix is balanced and moved', () => {
     await expect
       .poll(async () => Number(await share('Millet').inputValue()))
       .toBeCloseTo(before.millet! + 1.2, 1);
-    await expect.poll(async () => (await shares())['rolled-oats']).not.toBe(before['rolled-oats']);
+    const others = ({ millet: _, ...rest }: Record<string, number>) => rest;
+    await expect.poll(async () => others(await shares())).not.toEqual(others(before));
     await verdictIs('in');
     const after = await shares();
     const total = Object.values(after).reduce((a, b) => a + b, 0);
@@ -133,9 +134,9 @@ describe('settings', () => {
     await page.getByRole('button', { name: 'Balance the mix' }).click();
     await page.getByText('Balanced.', { exact: true }).waitFor();
     await page.getByRole('button', { name: 'Settings' }).click();
-    await page.getByLabel('Confidence').selectOption('0.9');
+    await page.getByLabel('Confidence').selectOption('0.8');
     await page
-      .locator('.window-note', { hasText: /(9\d|100) % chance/ })
+      .locator('.window-note', { hasText: /([89]\d|100) % chance/ })
       .nth(1)
       .waitFor();
     await page.getByLabel('Batch').fill('500');

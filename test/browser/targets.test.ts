@@ -17,7 +17,7 @@ afterAll(() => bench?.close());
 
 test('a profile shows bounds, unit, fibre and source', async () => {
   await page.getByRole('heading', { name: 'Adult hamster' }).waitFor();
-  expect(await page.getByRole('row', { name: /^Protein/ }).textContent()).toMatch(
+  expect(await page.getByRole('row', { name: /^Crude protein/ }).textContent()).toMatch(
     /17 to 19 g per 100 g as fed.*no source/,
   );
   await page.getByText(/means crude fibre, as pet food labels print it/).waitFor();

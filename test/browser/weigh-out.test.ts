@@ -181,7 +181,7 @@ describe('from the first gram to the last', () => {
     expect(batch).toMatchObject({ madeBy: 'Robin' });
     expect(batch!.accepted).toBeUndefined();
     await page
-      .getByRole('row', { name: /^Protein/ })
+      .getByRole('row', { name: /^Crude protein/ })
       .first()
       .waitFor();
     await looksRight();
