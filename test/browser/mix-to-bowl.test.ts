@@ -227,7 +227,7 @@ test('the label prints on one page', async () => {
 
 test('the first page says when it runs out, and a bag is traced to the animal in one step', async () => {
   await onDay('2026-03-25', 'today');
-  await page.getByText(/Batch 1 runs out on 17 May/).waitFor();
+  await page.getByText(/Batch 1 runs out on 19 May/).waitFor();
   await page.getByText(/Change over to batch 1 slowly.*day 7 of 14 days/).waitFor();
   await station('today-fed');
   await link('How much on each day').click();

@@ -42,6 +42,8 @@ export interface FoodsCaution {
   readonly reason: string;
   /** How to prepare them, or what to take instead. */
   readonly way: string;
+  /** Most of them in the mix together, percent; absent where no amount is said. */
+  readonly most?: number;
 }
 
 /**
@@ -52,12 +54,12 @@ export function cautionsOf(
   notes: readonly CautionNote[],
   nameOf: (food: string) => string | undefined,
 ): FoodsCaution[] {
-  const found = new Map<string, { foods: string[]; title: string; reason: string; way: string }>();
-  for (const { food, title, reason, way } of notes) {
+  const found = new Map<string, FoodsCaution & { readonly foods: string[] }>();
+  for (const { food, title, reason, way, max_share: most } of notes) {
     const name = nameOf(food);
     if (name === undefined) continue;
     const key = JSON.stringify([title, reason, way]);
-    const known = found.get(key) ?? { foods: [], title, reason, way };
+    const known = found.get(key) ?? { foods: [], title, reason, way, ...(most !== undefined && { most }) };
     found.set(key, known);
     if (!known.foods.includes(name)) known.foods.push(name);
   }
@@ -66,6 +68,12 @@ export function cautionsOf(
 
 /** A caution in full. */
 export const cautionSentence = (c: FoodsCaution) => `${joined(c.foods)}: ${c.title}. ${c.reason} ${c.way}`;
+
+/** What a label has room to say of the foods of a caution: of a limit how much, since the reason stands in the record. */
+export function saidOnLabel({ foods, title, reason, way, most }: FoodsCaution): string {
+  if (most === undefined) return `${title}. ${reason} ${way}`;
+  return `At most ${most} % of the mix${foods.length > 1 ? ' together' : ''}.`;
+}
 
 /** What a label says. */
 export interface BatchLabel {

@@ -1,7 +1,7 @@
 /** The label of a batch on paper, to cut out. Hidden on the screen. */
 import { joined } from '../../formulation/explain/sentences.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
-import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
+import { type BatchLabel, saidOnLabel } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 import './label.css';
@@ -45,8 +45,8 @@ export function PrintedLabel({ label, out }: { label: BatchLabel; out: boolean }
             <>
               <h2>Mind</h2>
               {label.cautions.map((c) => (
-                <p key={cautionSentence(c)}>
-                  <b>{joined(c.foods)}.</b> {c.title}. {c.reason} {c.way}
+                <p key={`${joined(c.foods)} ${c.title}`}>
+                  <b>{joined(c.foods)}.</b> {saidOnLabel(c)}
                 </p>
               ))}
             </>
