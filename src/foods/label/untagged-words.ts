@@ -75,12 +75,12 @@ export const WITHOUT_TAG: readonly NoTagRow[] = [
     'cloruro de colina',
   ],
   [
-    'amino acids have no tagname here',
-    'lysine|methionine|taurine|tryptophan|threonine|dl methionine|l lysine',
-    'lysin|methionin|taurin|tryptophan|threonin',
-    'lysine|méthionine|taurine|tryptophane|thréonine',
-    'lysine|methionine|taurine|tryptofaan',
-    'lisina|metionina|taurina|triptófano|treonina',
+    'taurine has no tagname here, nor have sums of amino acids',
+    'taurine|methionine and cystine|methionine cystine|methionine + cystine|met + cys|phenylalanine + tyrosine|phenylalanine and tyrosine|phenylalanine tyrosine|amino acids|lysine hydrochloride|lysine hcl|l lysine hcl',
+    'taurin|methionin und cystin|methionin cystin|methionin + cystin|phenylalanin + tyrosin|phenylalanin und tyrosin|aminosäuren|lysinhydrochlorid|lysin hcl|l lysin hcl',
+    'taurine|méthionine et cystine|méthionine cystine|méthionine + cystine|phénylalanine + tyrosine|phénylalanine et tyrosine|acides aminés|chlorhydrate de lysine|lysine hcl',
+    'taurine|methionine en cystine|methionine cystine|methionine + cystine|aminozuren|lysinehydrochloride|lysine hcl',
+    'taurina|metionina y cistina|metionina cistina|metionina + cistina|aminoácidos|clorhidrato de lisina|lisina hcl',
   ],
   [
     'chloride, fluoride, cobalt, sulphur, chromium and molybdenum have no tagname here',
