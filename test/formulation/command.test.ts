@@ -1,6 +1,7 @@
 /** The command `pouchful formulate` as another program meets it: real process, real files, exit codes. */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
+import { FIBRE_ESTIMATES } from '../../src/foods/fibre-ratio.ts';
 import type { Balanced, Collision } from '../../src/formulation/problem/result.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 
@@ -52,7 +53,10 @@ describe('the demo problem', () => {
       const known = f.ref === undefined ? undefined : reference.get(f.ref)!;
       const c = (f.composition ?? known!.composition) as Record<string, number>;
       if (tag === 'PROCNT' && !f.composition) return (c.PROCNT! / (known!.proteinFactor ?? 6.25)) * 6.25;
-      return c[tag] ?? (tag === 'FIBTG' ? c.FIBC : undefined) ?? 0;
+      // Crude fibre that a table does not give is estimated from its dietary fibre.
+      const part = (FIBRE_ESTIMATES[known?.group ?? 'any'] ?? FIBRE_ESTIMATES.any)!.mean;
+      const estimate = tag === 'FIBC' && c.FIBTG !== undefined ? c.FIBTG * part : undefined;
+      return c[tag] ?? (tag === 'FIBTG' ? c.FIBC : estimate) ?? 0;
     };
     const R = demo.beside.reduce((s, b) => s + b.share_of_ration, 0) / 100;
     const percent = (g: number) => (100 * g) / demo.batch_grams;
