@@ -91,16 +91,19 @@ for (let from = 0; from < PROBLEMS; from += BY) {
 
 test('of given shares are the same as of the whole answer, foods at 0 included', () => {
   const pool = fullyKnown(reference);
-  // Mixes whose nearest grams take a food that the mix itself does without.
-  for (const seed of [66, 124, 147]) {
-    const [solved, given] = formulated(drawProblem(pool, seed, 'cheapest') as Problem, (f) => {
+  // Of the first mixes drawn, some have nearest grams that take a food which the mix itself does without.
+  let further = 0;
+  for (let seed = 1; further < 3; seed++) {
+    const answers = formulated(drawProblem(pool, seed, 'cheapest') as Problem, (f) => {
       const result = f.solve();
-      if (result.status !== 'optimal') throw new Error(`seed ${seed}: ${result.verdict}`);
-      return [result, f.grams(result.shares)] as const;
+      return result.status === 'optimal' ? ([result, f.grams(result.shares)] as const) : undefined;
     });
-    expect(given.grams, `seed ${seed}`).not.toBeNull();
-    expect(solved.grams).toEqual(given.grams);
-    expect(solved.grams_proof).toEqual(given.grams_proof);
+    if (!answers) continue;
+    const [solved, given] = answers;
+    expect(solved.grams, `seed ${seed}`).toEqual(given.grams);
+    expect(solved.grams_proof, `seed ${seed}`).toEqual(given.grams_proof);
+    if (Object.entries(given.grams ?? {}).some(([id, grams]) => grams > 0 && !(solved.shares[id]! > 1e-9)))
+      further++;
   }
 });
 
