@@ -4,7 +4,7 @@ import { Formulation } from '../formulation/formulation.ts';
 import { parseProblem } from '../formulation/problem/parse.ts';
 import { ProblemError } from '../formulation/problem/problem.ts';
 import { parseJson } from '../formulation/problem/read-json.ts';
-import { loadHighs } from '../formulation/solve/highs.ts';
+import { loadHighs, NoAnswer } from '../formulation/solve/highs.ts';
 import { loadReference } from '../household/reference-file.ts';
 import { advised, type FormulateOptions } from './advised.ts';
 import { legible, oneLine } from './print.ts';
@@ -38,10 +38,20 @@ export async function formulate(file: string, opts: FormulateOptions = {}): Prom
     );
     return result.status === 'optimal' ? FOUND : NO_MIX;
   } catch (error) {
-    if (!(error instanceof ProblemError)) throw error;
-    process.stderr.write(`pouchful: ${oneLine(error.message)}\n`);
+    const told = error instanceof ProblemError ? error : solverFailure(error);
+    process.stderr.write(`pouchful: ${oneLine(told.message)}\n`);
     return BAD_INPUT;
   }
+}
+
+/** What a keeper can do where the solver broke off. @throws whatever else went wrong */
+function solverFailure(error: unknown): ProblemError {
+  if (!(error instanceof NoAnswer || (error instanceof Error && error.message.includes('HiGHS'))))
+    throw error;
+  return new ProblemError(
+    '',
+    'the solver came to no answer; look for amounts or bounds that are many powers of ten apart',
+  );
 }
 
 function notRead(ignored: readonly string[]): string {

@@ -332,7 +332,8 @@ const scrap: fc.Arbitrary<unknown> = fc.oneof(
   fc.jsonValue({ maxDepth: 3 }),
 );
 const tags = fc.constantFrom('PROCNT', 'FAT', 'WATER', 'ASH', 'CA', 'P', 'FIBC', 'FIBTG', 'SUGAR', 'VITD_IU');
-const upTo = (max: number) => fc.double({ min: 0, max, noNaN: true });
+/** Figures as they are written; what nobody can tell from 0 is refused, and is planted among the rest. */
+const upTo = (max: number) => fc.double({ min: 0, max, noNaN: true }).map((v) => (v < 1e-9 ? 0 : v));
 const amounts = fc.dictionary(tags, upTo(9), { maxKeys: 5 });
 const some = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined, freq: 2 });
 const food = fc.record({
@@ -403,9 +404,9 @@ test('any problem, with anything planted in it, is answered or told in one plain
         codes[answered.code]!++;
       },
     ),
-    { numRuns: draws(2000, 120) },
+    { numRuns: draws(2000, 360) },
   );
-  for (const code of [0, 2]) expect(codes[code]).toBeGreaterThan(draws(2000, 120) / 40);
+  for (const code of [0, 2]) expect(codes[code]).toBeGreaterThan(draws(2000, 360) / 40);
   expect(codes[3]).toBeGreaterThan(0);
 });
 
@@ -422,6 +423,6 @@ test('any text, cut and mended at random, is answered or told in one plain line'
   );
   await fc.assert(
     fc.asyncProperty(text, async (json) => expectPlain(await answer(json))),
-    { numRuns: draws(2000, 120) },
+    { numRuns: draws(2000, 360) },
   );
 });

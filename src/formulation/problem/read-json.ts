@@ -116,6 +116,9 @@ export function text(json: unknown, at: string, most: number = LONGEST.name): st
   return json;
 }
 
+/** Less than this of anything is no figure but a slip, and too small to reckon with beside others. */
+const NOTHING = 1e-12;
+
 export function number(json: unknown, at: string, least: number, most: number): number {
   if (json === undefined) throw new ProblemError(at, 'is missing; write a number');
   if (typeof json === 'string') {
@@ -125,6 +128,8 @@ export function number(json: unknown, at: string, least: number, most: number): 
   }
   if (typeof json !== 'number' || !Number.isFinite(json))
     throw new ProblemError(at, `must be a number, not ${show(json)}`);
+  if (json !== 0 && Math.abs(json) < NOTHING)
+    throw new ProblemError(at, `is ${json}, which nobody can tell from 0; write 0`);
   if (json < least) throw new ProblemError(at, `is ${json}; it must be ${least} or more`);
   if (json > most) {
     throw new ProblemError(
