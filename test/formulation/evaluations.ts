@@ -8,7 +8,11 @@ export function evaluation(about: Partial<Evaluation> = {}): Evaluation {
     nutrients: {},
     in_range_chance: {},
     all_in_range_chance: 1,
-    in_range: isInRange({ total: 100, breaches: [], ...about }) ? 'surely' : 'no',
+    in_range: isInRange({ total: 100, breaches: [], ...about })
+      ? about.unsure?.length
+        ? 'not surely'
+        : 'surely'
+      : 'no',
     breaches: [],
     binding: [],
     estimated: [],

@@ -152,7 +152,8 @@ function finished(
     on,
     source: rule.source,
     estimated: at?.estimated.some(about) ?? false,
-    unsure: at?.unsure.some(about) ?? false,
+    // Where the mix is surely in range no missing figure can break a rule, so none needs a reservation.
+    unsure: at !== undefined && at.in_range !== 'surely' && at.unsure.some(about),
     state: state === 'in' && at?.breaches.some(about) ? 'out' : state,
   };
 }
