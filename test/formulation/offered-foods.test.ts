@@ -32,7 +32,7 @@ const plain = new Set(
 
 /** Kinds of food that nobody pours into a dry mix, by words of the title. */
 const NOT_FED_DRY =
-  /\b(oil|butter|sauce|soup|drink|beverage|juice|yeast|leaven|baking|extract|salted|with salt|sweetened|candied|syrup|cooked|boiled|canned|frozen|fresh|infant|gelatin|mix, dry|cereals? ready)\b/i;
+  /(?<!not )\b(oil|butter|sauce|soup|drink|beverage|juice|yeast|leaven|baking|extract|salted|with salt|sweetened|candied|syrup|cooked|boiled|canned|frozen|fresh|infant|gelatin|mix, dry|cereals? ready)\b/i;
 
 const targets = PROFILES.flatMap((p) => rulesFrom(p)).filter(
   (r): r is NutrientRule | RatioRule => 'nutrient' in r || 'ratio' in r,
