@@ -95,8 +95,9 @@ test('a chosen share beside, and what is left when a food is left, count it the 
 });
 
 test('whatever the moisture really is, a mix that is found keeps the rule', () => {
-  const part = fc.double({ min: 0, max: 30, noNaN: true });
-  const own = fc.record({ PROCNT: part, FAT: part, ASH: fc.double({ min: 0, max: 10, noNaN: true }) });
+  // Figures as they are written: what nobody can tell from 0 is 0.
+  const upTo = (max: number) => fc.double({ min: 0, max, noNaN: true }).map((v) => (v < 1e-9 ? 0 : v));
+  const own = fc.record({ PROCNT: upTo(30), FAT: upTo(30), ASH: upTo(10) });
   let found = 0;
   fc.assert(
     fc.property(
