@@ -67,6 +67,25 @@ describe('drying on a phone', () => {
     expect(kitchen!.driedAtHome).toEqual([{ food: 'carrot-dried', fresh: 'sr28:11124', moisture: 10 }]);
   });
 
+  test('what is typed before the fresh food is loaded stays as it was typed', async () => {
+    let loads = () => {};
+    const held = new Promise<void>((done) => {
+      loads = done;
+    });
+    await page.route('**/reference.bin', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.reload();
+    await field('Trimmed and ready').fill('880');
+    expect(await page.getByText(/Estimate: 11 % is trimmed off/).count()).toBe(0);
+    loads();
+    await page.getByText(/Estimate: 11 % is trimmed off/).waitFor();
+    expect(await field('Trimmed and ready').inputValue()).toBe('880');
+    await page.unroute('**/reference.bin');
+    await field('Trimmed and ready').fill('');
+  });
+
   test('the plan shows practice and publication, and refuses weights that cannot be', async () => {
     await page.getByText(/Estimate: 11 % is trimmed off/).waitFor();
     await page.getByText('90 °C, 6 h').waitFor();

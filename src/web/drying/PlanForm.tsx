@@ -41,15 +41,16 @@ export function PlanForm({
   const save = useSave('dryingRuns');
   const { fresh, trimLoss } = useFreshFood(lot.food);
   const next = nextLoadOf(house, lot);
-  const [typed, setTyped] = useState<PlanEntries>(() => ({
+  // The fresh food may be known only after something was typed: what it says of the kind counts until one is chosen.
+  const [entered, setEntered] = useState<Omit<PlanEntries, 'kind'> & Partial<PlanEntries>>(() => ({
     taken: asText(next?.taken ?? has),
     ready: asText(next?.ready),
-    kind: kindOf(house, lot.food, fresh),
     load: 0,
     perDm2: '',
   }));
+  const typed: PlanEntries = { ...entered, kind: entered.kind ?? kindOf(house, lot.food, fresh) };
   const [tried, setTried] = useState(false);
-  const type = (change: Partial<PlanEntries>) => setTyped((before) => ({ ...before, ...change }));
+  const type = (change: Partial<PlanEntries>) => setEntered((before) => ({ ...before, ...change }));
   const trim = fresh && lot.moisture === undefined ? trimOf(fresh, trimLoss) : undefined;
   const read = readPlan(typed, {
     has,

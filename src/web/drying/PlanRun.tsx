@@ -29,11 +29,7 @@ export function PlanRun({ left }: { left: LotStock }) {
       </p>
       {!said && <FreshChoice food={lot.food} name={food?.name ?? lot.name} />}
       {kitchen.dryer ? (
-        <PlanForm
-          key={`${lot.id} ${fresh?.ref} ${JSON.stringify(kitchen.dryer)}`}
-          left={left}
-          dryer={kitchen.dryer}
-        />
+        <PlanForm key={`${lot.id} ${JSON.stringify(kitchen.dryer)}`} left={left} dryer={kitchen.dryer} />
       ) : (
         <>
           <h3>Your dryer</h3>
