@@ -3,6 +3,7 @@
  * Nothing here fills a gap by itself.
  */
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { CRUDE_FACTOR, crudePerPrinted } from './crude-protein.ts';
 import type { Composition, Figures, Food } from './food.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { type VariationClass, variationClass } from './variation-class.ts';
@@ -64,16 +65,16 @@ function distanceOf(one: Figures, other: Figures, sought: Tag): number | undefin
     const [x, y] = [a[tag], b[tag]];
     if (tag === sought || x === undefined || y === undefined) continue;
     // Protein is compared as crude protein.
-    const [k, l] = tag === 'PROCNT' ? [6.25 / nitrogenFactor(one), 6.25 / nitrogenFactor(other)] : [1, 1];
+    const [k, l] = tag === 'PROCNT' ? [perPrinted(one), perPrinted(other)] : [1, 1];
     squares += (x * f * k - y * g * l) ** 2;
     shared++;
   }
   return shared < 2 ? undefined : Math.sqrt(squares / shared);
 }
 
-/** Nitrogen factor that protein is counted with; 6.25 where nobody says, as labels mean. */
-function nitrogenFactor({ proteinFactor = 6.25 }: Figures): number {
-  return proteinFactor;
+/** What printed protein is multiplied by to be crude protein; 1 where nobody says the factor, as labels mean it. */
+function perPrinted({ proteinFactor = CRUDE_FACTOR }: Figures): number {
+  return crudePerPrinted(proteinFactor);
 }
 
 /** Factors that bring both to dry matter, where both moistures are known and leave some. */
@@ -118,7 +119,7 @@ export interface Borrowed {
 export function borrow(figures: Figures, tag: Tag, from: Food): Borrowed | undefined {
   const printed = from.composition[tag];
   if (printed === undefined) return undefined;
-  const value = tag === 'PROCNT' ? printed * (nitrogenFactor(figures) / nitrogenFactor(from)) : printed;
+  const value = tag === 'PROCNT' ? (printed * perPrinted(from)) / perPrinted(figures) : printed;
   const scale = tag === 'WATER' ? undefined : dryScale(figures.composition, from.composition);
   const scaled = scale ? (value * scale[1]) / scale[0] : value;
   const how = scale

@@ -33,9 +33,11 @@ export function evaluate(
   );
   const in_range_chance = chances(problem, nutrients, ration, shares);
   const all_in_range_chance = Object.values(in_range_chance).reduce((all, p) => all * p, 1);
-  const fits = isInRange({ total, breaches });
-  const reservations = reservationsAbout(problem, ration, shares, all_in_range_chance);
-  const verdict = fits
+  // Only of a mix that breaks no rule is it asked how sure that is.
+  const reservations = isInRange({ total, breaches })
+    ? reservationsAbout(problem, ration, shares, all_in_range_chance)
+    : undefined;
+  const verdict = reservations
     ? fitSentence(
         subjectsOf(problem),
         unsure.filter((d) => d.foods.some((f) => used.has(f))),
@@ -47,7 +49,7 @@ export function evaluate(
     nutrients,
     in_range_chance,
     all_in_range_chance,
-    in_range: !fits ? 'no' : isSure(reservations) ? 'surely' : 'not surely',
+    in_range: !reservations ? 'no' : isSure(reservations) ? 'surely' : 'not surely',
     breaches,
     binding,
     estimated,

@@ -252,17 +252,8 @@ function lineBound(
   const halfSpace = (b: number) => scaled(line.w, sign, sign * (b - line.c), spread);
   const coefficient = (_: number, food: FoodAmounts) => sign * weight(food);
   const value = (x: ArrayLike<number>) => valueAt(line, x) - (spread ? sign * spreadAt(spread, x) : 0);
-  return {
-    pointer,
-    side,
-    bound,
-    subject,
-    unit,
-    ...(spread && { varies: true }),
-    halfSpace,
-    coefficient,
-    value,
-  };
+  const varies = spread !== undefined;
+  return { pointer, side, bound, subject, unit, varies, halfSpace, coefficient, value };
 }
 
 /** A bound whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */
@@ -289,17 +280,8 @@ export function quotientBound(
   const under = ration.line(on, bottom);
   const value = (x: ArrayLike<number>) =>
     (valueAt(over, x) - (spread ? sign * spreadAt(spread, x) : 0)) / valueAt(under, x);
-  return {
-    pointer,
-    side,
-    bound,
-    subject,
-    unit,
-    ...(spread && { varies: true }),
-    halfSpace,
-    coefficient,
-    value,
-  };
+  const varies = spread !== undefined;
+  return { pointer, side, bound, subject, unit, varies, halfSpace, coefficient, value };
 }
 
 function scaled(w: Float64Array, sign: number, h: number, spread?: Spread): HalfSpace {
