@@ -103,7 +103,7 @@ export class ContinuousMixSolver implements MixSolver {
   private found(raw: Float64Array): Found {
     const { lower, upper } = this.question;
     const prices = this.polytope.prices();
-    return { x: exact(raw, lower, upper), objective: Number.NaN, gap: 0, lower, upper, prices };
+    return { x: exact(raw, lower, upper), objective: Number.NaN, gap: 0, prices };
   }
 
   private pin(pins: Pins): void {

@@ -101,7 +101,7 @@ export class IntegerMixSolver implements MixSolver {
   }
 
   private found({ x, gap, lower, upper }: Chosen): Found {
-    return { x: exact(x, lower, upper), objective: Number.NaN, gap, lower, upper };
+    return { x: exact(x, lower, upper), objective: Number.NaN, gap };
   }
 
   private ask<T>(pins: Pins, aims: MixQuestion['aims'], question: (search: OuterApproximation) => T): T {

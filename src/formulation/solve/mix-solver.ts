@@ -23,9 +23,6 @@ export interface Found {
   readonly gap: number;
   /** What a bound costs, where no food is counted: see {@link Prices}. */
   readonly prices?: Prices;
-  /** Bounds within which this choice of foods may move. */
-  readonly lower: Float64Array;
-  readonly upper: Float64Array;
 }
 
 export type Span = readonly [number, number];
