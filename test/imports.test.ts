@@ -22,7 +22,12 @@ const ORDER = [
 ];
 const PURE = ORDER.slice(0, ORDER.indexOf('household'));
 /** What the household holds and what is reckoned over all of it: pure too, so the browser may have it. */
-const HOUSEHOLD_FOR_WEB = [join('household', 'model.ts'), join('household', 'reckon') + sep];
+const HOUSEHOLD_FOR_WEB = [
+  join('household', 'model.ts'),
+  join('household', 'records.ts'),
+  join('household', 'merge') + sep,
+  join('household', 'reckon') + sep,
+];
 /** The rooms of the formulation, in the order in which a problem goes through them. */
 const FORMULATION_ROOMS = ['problem', 'amounts', 'solve', 'explain', 'advice'];
 const KITCHEN_ROOMS = [
@@ -46,6 +51,7 @@ const SCREENS = [
   'drying',
   'weigh-out',
   'animals',
+  'keeping',
 ];
 /**
  * Files whose inner loops over shares, grams and rows of the solver may write `xs[i]!`: the loop's own bound proves the

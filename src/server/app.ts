@@ -7,16 +7,8 @@ import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import { KITCHEN_KINDS } from '../household/kitchen-store.ts';
 import type { Kept } from '../household/model.ts';
-import { type Store, StoreError } from '../household/store.ts';
-import type { Batch } from '../kitchen/model.ts';
-import { hostGuard, securityHeaders } from './guard.ts';
-import { householdSchema } from './household-schema.ts';
-import { ifMatchHeaders, tagSeen } from './if-match.ts';
-import { json } from './json.ts';
-import { KITCHEN_SCHEMAS, overtakenSchema } from './kitchen-schemas.ts';
-import { pourRoute } from './pour-route.ts';
-import { referenceRoute } from './reference-route.ts';
-import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
+import { householdSchema } from '../household/shape/household-schema.ts';
+import { KITCHEN_SCHEMAS, overtakenSchema } from '../household/shape/kitchen-schemas.ts';
 import {
   animalSchema,
   errorSchema,
@@ -25,7 +17,15 @@ import {
   mixSchema,
   profileSchema,
   versionSchema,
-} from './schemas.ts';
+} from '../household/shape/schemas.ts';
+import { type Store, StoreError } from '../household/store.ts';
+import type { Batch } from '../kitchen/model.ts';
+import { hostGuard, securityHeaders } from './guard.ts';
+import { ifMatchHeaders, tagSeen } from './if-match.ts';
+import { json } from './json.ts';
+import { pourRoute } from './pour-route.ts';
+import { referenceRoute } from './reference-route.ts';
+import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 
 const MEGABYTE = 1024 * 1024;
 

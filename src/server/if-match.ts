@@ -1,9 +1,6 @@
 /** The HTTP header by which the sender of a batch says how it last saw it (RFC 9110, 13.1.1). */
 import { z } from '@hono/zod-openapi';
-
-/** What a batch's tag is, for whoever reads the interface's description. */
-export const TAG =
-  'FNV-1a (64 bits, 16 hexadecimal digits) of the JSON of [[food, grams, at] of each pour, finishedAt or null, scale_step_grams, stock as pairs sorted by food]';
+import { TAG } from '../household/shape/kitchen-schemas.ts';
 
 export const ifMatchHeaders = z.object({
   'if-match': z

@@ -1,9 +1,9 @@
 /** What is weighed, as one request: pours go onto a batch without the rest of it being sent. */
 import { createRoute, type OpenAPIHono, type z } from '@hono/zod-openapi';
+import { pourAnswerSchema, pourEntrySchema } from '../household/shape/kitchen-schemas.ts';
+import { errorSchema, idParams } from '../household/shape/schemas.ts';
 import type { Store } from '../household/store.ts';
 import { json } from './json.ts';
-import { pourAnswerSchema, pourEntrySchema } from './kitchen-schemas.ts';
-import { errorSchema, idParams } from './schemas.ts';
 
 /** `POST /api/batches/{id}/pours`. */
 export function pourRoute(app: OpenAPIHono, store: Pick<Store, 'addPours'>): void {

@@ -6,6 +6,7 @@ import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
 import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
 import { DryingScreen } from '../drying/DryingScreen.tsx';
 import { FoodsScreen } from '../foods/FoodsScreen.tsx';
+import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
 import { useRoute } from '../shared/route.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
@@ -91,6 +92,8 @@ function screenAt(place: string, rest: string | undefined): ReactNode {
       return <WeighOutScreen shown={rest} />;
     case 'animals':
       return <AnimalsScreen shown={rest} />;
+    case 'household':
+      return <KeepingScreen shown={rest} />;
     default:
       return <TodayScreen />;
   }

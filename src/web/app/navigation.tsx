@@ -10,6 +10,7 @@ export const PLACES = [
   ['mix', 'Mix'],
   ['calendar', 'Kitchen'],
   ['animals', 'Animals'],
+  ['household', 'Household'],
 ] as const;
 
 /** The way from mix to bowl, in the order in which it goes. */

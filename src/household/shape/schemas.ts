@@ -3,7 +3,7 @@
  * A mix may be unfinished (shares off 100, rules that collide): its shape is checked here, its sense by the formulation.
  */
 import { z } from '@hono/zod-openapi';
-import { FOOD_GROUPS, type FoodGroup } from '../foods/food.ts';
+import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import {
   amount,
   composition,
@@ -13,8 +13,8 @@ import {
   ratio,
   tag,
   words,
-} from '../formulation/problem/schema.ts';
-import { LIFE_STAGES, type LifeStage } from '../targets/life-stage.ts';
+} from '../../formulation/problem/schema.ts';
+import { LIFE_STAGES, type LifeStage } from '../../targets/life-stage.ts';
 
 const STAGES = Object.keys(LIFE_STAGES) as [LifeStage, ...LifeStage[]];
 const GROUPS = Object.keys(FOOD_GROUPS) as [FoodGroup, ...FoodGroup[]];

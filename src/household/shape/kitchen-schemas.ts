@@ -1,10 +1,13 @@
 /** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
 import { z } from '@hono/zod-openapi';
-import { amount, id, name, percent, problemSchema, words } from '../formulation/problem/schema.ts';
-import { MOST_POURS } from '../household/batch-store.ts';
-import type { KitchenKind } from '../household/kitchen-store.ts';
-import { TAG } from './if-match.ts';
+import { amount, id, name, percent, problemSchema, words } from '../../formulation/problem/schema.ts';
+import { MOST_POURS } from '../batch-store.ts';
+import type { KitchenKind } from '../kitchen-store.ts';
 import { errorSchema } from './schemas.ts';
+
+/** What a batch's tag is, for whoever reads the interface's description. */
+export const TAG =
+  'FNV-1a (64 bits, 16 hexadecimal digits) of the JSON of [[food, grams, at] of each pour, finishedAt or null, scale_step_grams, stock as pairs sorted by food]';
 
 const day = z.iso.date();
 const moment = z.iso.datetime();
