@@ -32,3 +32,10 @@ export async function remove(store: Store, kind: Kind, id: string): Promise<Writ
   const { version } = await recordIn(store, kind, id);
   return store.write({ kind, id, body: null, basedOn: version }, BY);
 }
+
+/** The headers by which a write to a path says that it saw the record as it stands. */
+export async function precondition(store: Store, path: string): Promise<Record<string, string>> {
+  const [, , kind, id] = path.split('/');
+  const { version } = await recordIn(store, kind as Kind, id ?? '');
+  return version === 0 ? { 'if-none-match': '*' } : { 'if-match': `"${version}"` };
+}

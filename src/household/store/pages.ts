@@ -1,7 +1,7 @@
 /** A household in parts, each small enough for one answer. */
 import { sql } from 'kysely';
 import type { RecordsPage } from '../records.ts';
-import { MOST_BYTES_OF_A_RECORD } from '../shape/quotas.ts';
+import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
 import { recordFrom } from './stored.ts';
 import type { Tx } from './tables.ts';
 
@@ -50,7 +50,7 @@ export async function readPage(tx: Tx, household: string, after: number): Promis
 /** What cannot be read may be of any length: its beginning is enough to tell what it was. */
 function short(record: ReturnType<typeof recordFrom>): ReturnType<typeof recordFrom> {
   const { unreadable } = record;
-  if (!unreadable || unreadable.raw.length <= MOST_BYTES_OF_A_RECORD / 3) return record;
-  const raw = `${unreadable.raw.slice(0, MOST_BYTES_OF_A_RECORD / 3)} …`;
+  if (!unreadable || unreadable.raw.length <= MOST_RECORD_BYTES / 6) return record;
+  const raw = `${unreadable.raw.slice(0, MOST_RECORD_BYTES / 6)} …`;
   return { ...record, unreadable: { ...unreadable, raw } };
 }

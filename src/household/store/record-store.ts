@@ -84,7 +84,8 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
     }
   }
 
-  async function write<T>(by: By, work: (session: Session) => Promise<T>, joins = false): Promise<T> {
+  /** @param alone whether one record is written, and may join the line of the history that was written just before */
+  async function write<T>(by: By, work: (session: Session) => Promise<T>, alone = false): Promise<T> {
     const { answer, before, after } = await read(async (tx) => {
       // Takes the lock that writers of this household wait for, before anything is read.
       const before = await tx
@@ -93,7 +94,10 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
         .where('id', '=', household)
         .returning('seq')
         .executeTakeFirstOrThrow();
-      const answer = await work({ tx, household, by, together: undefined, joins });
+      const atEnd: (() => Promise<void>)[] = [];
+      const session = { tx, household, by, together: undefined, joins: alone };
+      const answer = await work(alone ? session : { ...session, atEnd });
+      for (const check of atEnd) await check();
       const after = await tx
         .selectFrom('households')
         .select('seq')

@@ -13,6 +13,11 @@ export interface Session {
   together: number | undefined;
   /** Whether changes may join the line of the history that the same device wrote just before. */
   readonly joins: boolean;
+  /**
+   * Checks for when everything is written: records written together may name one another. Absent where one is written
+   * alone: then each check is made at once.
+   */
+  readonly atEnd?: (() => Promise<void>)[];
 }
 
 /** The row of one record, deleted ones too. */

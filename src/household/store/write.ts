@@ -51,7 +51,9 @@ export async function writeRecord(session: Session, write: Write): Promise<Writt
 async function refuseUnfit(session: Session, kind: Kind, body: Kept<Kind>, now: KeptRecord): Promise<void> {
   const fault = checkRecord(kind, body);
   if (fault) throw new StoreError('invalid', fault.field, fault.message);
-  await requireReferences(session, kind, body, now.body);
+  const referred = () => requireReferences(session, kind, body, now.body);
+  if (session.atEnd) session.atEnd.push(referred);
+  else await referred();
   if (now.body === null) await refuseBeyondQuota(session, kind, Buffer.byteLength(JSON.stringify(body)));
 }
 
