@@ -23,6 +23,7 @@ import type { Batch } from '../kitchen/model.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
 import { ifMatchHeaders, tagSeen } from './if-match.ts';
 import { json } from './json.ts';
+import { plainJsonBody } from './json-body.ts';
 import { pourRoute } from './pour-route.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
@@ -56,6 +57,7 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
   );
+  app.use('/api/*', plainJsonBody());
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
