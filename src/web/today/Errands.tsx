@@ -1,9 +1,10 @@
 /** What needs hands today, each with the way there. */
 import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
 import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
-import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -59,10 +60,10 @@ export function Errands({ view, day, out }: Props) {
 function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefined {
   const { house } = useMixDraft();
   const batch = present?.batch;
+  const kept = useMemo(() => batch && contentsOfBatch(house, batch), [house, batch]);
   const { data } = useQuery({
-    queryKey: ['papers', batch, house.lots, house.animals],
-    queryFn: async (): Promise<Answer<BatchPapers>> =>
-      engine.batchPapers(batch!, contentsOf(house), house.animals),
+    queryKey: ['papers', batch, kept, house.animals],
+    queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch!, kept!, house.animals),
     enabled: batch !== undefined,
     staleTime: Number.POSITIVE_INFINITY,
   });
