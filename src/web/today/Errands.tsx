@@ -6,6 +6,7 @@ import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
@@ -36,12 +37,13 @@ export function Errands({ view, day, out }: Props) {
           },
         ]),
   ];
+  const parts = useParts(errands, { part: 20, of: 'things' });
   if (errands.length === 0) return null;
   return (
     <section className="today-errands" aria-label="For today">
       <h2>For today</h2>
       <ul>
-        {errands.map((e) => (
+        {parts.shown.map((e) => (
           <li key={e.key} className={e.warns && 'warns'}>
             <span className="today-mark" aria-hidden="true">
               {e.warns ? '!' : '•'}
@@ -52,6 +54,7 @@ export function Errands({ view, day, out }: Props) {
           </li>
         ))}
       </ul>
+      {parts.more}
     </section>
   );
 }
