@@ -2,11 +2,21 @@ import type { Batch } from '../kitchen/model.ts';
 
 /** A write that the household refuses; nothing was changed. */
 export class StoreError extends Error {
-  readonly kind: 'missing' | 'in use' | 'invalid' | 'finished' | 'changed';
+  readonly kind:
+    | 'missing'
+    | 'in use'
+    | 'invalid'
+    | 'finished'
+    | 'changed'
+    // The file is at fault: see file/file-fault.ts.
+    | 'busy'
+    | 'full'
+    | 'read-only'
+    | 'damaged';
   /** JSON pointer into what was to be written, or "/id" for a deletion. */
   readonly field: string;
-  constructor(kind: StoreError['kind'], field: string, message: string) {
-    super(message);
+  constructor(kind: StoreError['kind'], field: string, message: string, options?: ErrorOptions) {
+    super(message, options);
     this.name = 'StoreError';
     this.kind = kind;
     this.field = field;

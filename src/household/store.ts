@@ -2,16 +2,13 @@
  * The household on disk: one SQLite file the keeper can copy.
  * Every write is one transaction; what was answered is on disk, and nothing is ever half-written.
  */
-import { mkdirSync } from 'node:fs';
-import { dirname } from 'node:path';
-import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
 import type { Batch } from '../kitchen/model.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import { addPours, putBatchUnlessOvertaken } from './batch-store.ts';
+import { openFile } from './file/open-file.ts';
 import { deleteKitchen, KITCHEN_KINDS, type KitchenKind, putKitchen, readKitchen } from './kitchen-store.ts';
-import { migrate } from './migrations.ts';
 import type { Animal, Household, Kept, Mix, MixVersion, OwnFood, PourAnswer, PourEntry } from './model.ts';
 import { allRows, deleteRow, hasRow, putRow } from './rows.ts';
 import {
@@ -87,7 +84,8 @@ export interface Store {
  * @throws Error when the file is no household file or comes from a newer Pouchful
  */
 export function openStore(path: string): Store {
-  const { file, isNew } = openFile(path);
+  const opened = openFile(path);
+  const { file, isNew } = opened;
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: file }) });
   const write = <T>(work: (tx: Tx) => Promise<T>) => db.transaction().execute(work);
   return {
@@ -118,24 +116,11 @@ export function openStore(path: string): Store {
     deleteKitchen: (kind, id) => write((tx) => deleteKitchen(tx, kind, id)),
     addPours: (batchId, entry) => write((tx) => addPours(tx, batchId, entry)),
     putBatchUnlessOvertaken: (batch, seen) => write((tx) => putBatchUnlessOvertaken(tx, batch, seen)),
-    close: () => db.destroy(),
+    close: async () => {
+      opened.close();
+      await db.destroy();
+    },
   };
-}
-
-function openFile(path: string): { file: Database.Database; isNew: boolean } {
-  mkdirSync(dirname(path), { recursive: true });
-  const file = new Database(path);
-  try {
-    file.pragma('journal_mode = WAL');
-    file.pragma('synchronous = FULL');
-    file.pragma('foreign_keys = ON');
-    file.pragma('busy_timeout = 5000');
-    return { file, isNew: migrate(file) === 0 };
-  } catch (error) {
-    file.close();
-    if ((error as { code?: string }).code !== 'SQLITE_NOTADB') throw error;
-    throw new Error(`${path} is no household file; move it away or name another file with --data`);
-  }
 }
 
 async function readAll(tx: Tx): Promise<Household> {

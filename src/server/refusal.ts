@@ -5,7 +5,7 @@ import { BatchOvertaken, type StoreError } from '../household/store.ts';
 import type { Batch } from '../kitchen/model.ts';
 
 export interface Refusal {
-  readonly status: 400 | 404 | 409 | 412;
+  readonly status: 400 | 404 | 409 | 412 | 503 | 507;
   readonly body: {
     readonly field: string;
     readonly message: string;
@@ -35,6 +35,10 @@ const STATUS_OF = {
   finished: 409,
   invalid: 400,
   changed: 412,
+  busy: 503,
+  full: 507,
+  'read-only': 503,
+  damaged: 503,
 } as const satisfies Record<StoreError['kind'], Refusal['status']>;
 
 /** What the store refused. */
