@@ -15,7 +15,7 @@ import { SCHEMA_VERSION } from '../migrations.ts';
 import { bytesWithLog, hasLog, openBytes } from './image.ts';
 import { OpeningError } from './opening-error.ts';
 import { strayLog } from './session.ts';
-import { sameTables, tablesAtStep, tablesOf } from './shape.ts';
+import { hasTables, sameTables, tablesAtStep, tablesOf } from './shape.ts';
 import { APPLICATION_ID, backupFolder, stemOf, WAL } from './side-files.ts';
 
 /** First bytes of every SQLite database, by SQLite's file format. */
@@ -118,8 +118,8 @@ export function stepOf(db: Database.Database, path: string): number {
     (row) => row.integrity_check,
   );
   if (findings.length !== 1 || findings[0] !== 'ok') throw damaged(path, findings);
-  if (!known || !sameTables(tables, tablesAtStep(step))) {
-    throw damaged(path, [`its tables are not those of version ${step}`]);
+  if (!known || !hasTables(tables, tablesAtStep(step))) {
+    throw damaged(path, [`tables of version ${step} are missing in it`]);
   }
   return step;
 }

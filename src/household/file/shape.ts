@@ -33,3 +33,11 @@ export function sameTables(
 ): boolean {
   return JSON.stringify([...a]) === JSON.stringify([...b]);
 }
+
+/** Whether all tables asked for are there, with the same columns. */
+export function hasTables(
+  tables: ReadonlyMap<string, readonly string[]>,
+  asked: ReadonlyMap<string, readonly string[]>,
+): boolean {
+  return [...asked].every(([name, fields]) => tables.get(name)?.join() === fields.join());
+}
