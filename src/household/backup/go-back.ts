@@ -24,8 +24,11 @@ export async function copyBack(file: Database.Database, from: string, epoch: str
     await resting(file);
     file.prepare('ATTACH ? AS past').run(copy);
     try {
+      // Devices stay while the household's row goes and comes: nothing may go along with it.
+      file.pragma('foreign_keys = OFF');
       file.transaction(() => replaceAll(file, epoch)).immediate();
     } finally {
+      file.pragma('foreign_keys = ON');
       file.exec('DETACH past');
     }
   } finally {
@@ -34,8 +37,6 @@ export async function copyBack(file: Database.Database, from: string, epoch: str
 }
 
 function replaceAll(file: Database.Database, epoch: string): void {
-  // Rows refer to one another: what matters is that all fits at the end.
-  file.pragma('defer_foreign_keys = ON');
   const tables = [...tablesOf(file)].filter(([name]) => !STAYS.includes(name));
   for (const [name] of tables) file.exec(`DELETE FROM main."${name}"`);
   for (const [name, fields] of tables) {
@@ -45,8 +46,9 @@ function replaceAll(file: Database.Database, epoch: string): void {
       `INSERT INTO main."${name}" (${rowid}${list}) SELECT ${rowid}${list} FROM past."${name}" ORDER BY ${rowid ? 'rowid' : 1}`,
     );
   }
-  if (tables.some(([name]) => name === 'households')) {
-    file.prepare('UPDATE main.households SET epoch = ?').run(epoch);
+  file.prepare('UPDATE main.households SET epoch = ?').run(epoch);
+  if ((file.pragma('main.foreign_key_check') as unknown[]).length > 0) {
+    throw new Error('rows of the backup name rows that are not there');
   }
 }
 

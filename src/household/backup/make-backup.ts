@@ -1,10 +1,11 @@
 /** Makes one backup while the household is in use, by SQLite's online backup. It counts once it was checked. */
 import { closeSync, fsyncSync, mkdirSync, openSync, readdirSync, rmSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { moveWhole } from '../file/side-files.ts';
+import { readBackupName } from './backup-name.ts';
 import { checkCopy } from './check-copy.ts';
-import { type Contents, contentsOf } from './contents.ts';
+import { type Contents, contentsOf, sameContents } from './contents.ts';
 
 /** Pages copied at a time; between two times other requests are answered. 200 pages take about 1 ms. */
 const PAGES_A_STEP = 200;
@@ -18,18 +19,16 @@ const HALF = '.half';
  */
 export async function makeBackup(path: string, to: string): Promise<Contents> {
   mkdirSync(dirname(to), { recursive: true });
-  clearHalves(dirname(to));
+  clearHalves(to);
   const half = to + HALF;
   try {
     const source = await copyMoment(path, half);
     const copy = checkCopy(half);
-    if (JSON.stringify([...copy.tables]) !== JSON.stringify([...source.tables])) {
-      throw new Error('the copy does not hold what the household holds');
-    }
+    if (!sameContents(copy, source)) throw new Error('the copy does not hold what the household holds');
     moveWhole(half, to);
     return copy;
   } catch (error) {
-    clearHalves(dirname(to));
+    clearHalves(to);
     throw error;
   }
 }
@@ -66,8 +65,10 @@ function makeSingle(path: string): void {
 }
 
 /** What a backup that was cut short left behind. */
-function clearHalves(folder: string): void {
-  for (const name of readdirSync(folder)) {
-    if (/\.half(-wal|-shm|-journal)?$/.test(name)) rmSync(`${folder}/${name}`, { force: true });
+function clearHalves(to: string): void {
+  const stem = readBackupName(basename(to))?.stem ?? basename(to);
+  for (const name of readdirSync(dirname(to))) {
+    const half = name.startsWith(`${stem}.`) && /\.half(-wal|-shm|-journal)?$/.test(name);
+    if (half) rmSync(join(dirname(to), name), { force: true });
   }
 }

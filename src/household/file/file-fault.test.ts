@@ -70,7 +70,7 @@ it('writes nothing more to a file that was found damaged, not even at closing', 
   bytes.fill(0xff, 4096);
   writeFileSync(path, bytes);
   const log = readFileSync(`${path}-wal`);
-  const damaged = () => opened.file.prepare('SELECT * FROM profiles, animals, mixes, foods').all();
+  const damaged = () => opened.file.prepare('SELECT * FROM records, changes, writes, devices').all();
   expect(faultOf(damaged)).toMatchObject({ kind: 'damaged', message: expect.stringContaining('is damaged') });
   expect(faultOf(() => write('a'))?.kind).toBe('damaged');
   opened.close();

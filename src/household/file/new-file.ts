@@ -17,6 +17,8 @@ export function makeNewFile(path: string): void {
     db.pragma('synchronous = FULL');
     migrate(db);
     db.pragma(`application_id = ${APPLICATION_ID}`);
+    // Lets go of the room that tables of earlier steps had.
+    db.exec('VACUUM');
   } finally {
     db.close();
   }

@@ -170,12 +170,12 @@ describe('a damaged file', () => {
 describe('a log beside the file', () => {
   it('is used with the file it was written over', () => {
     const opened = openFile(path);
-    opened.file.exec("INSERT INTO kitchen VALUES ('kitchen', '{}')");
+    opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', NULL)");
     for (const end of ['', '-wal', '-session']) copyFileSync(path + end, `${path}.kept${end}`);
     opened.close();
     for (const end of ['', '-wal', '-session']) renameSync(`${path}.kept${end}`, path + end);
     const again = openFile(path);
-    expect(again.file.prepare('SELECT id FROM kitchen').pluck().all()).toEqual(['kitchen']);
+    expect(again.file.prepare('SELECT id FROM devices').pluck().all()).toEqual(['d1']);
     again.close();
   });
 
@@ -184,26 +184,26 @@ describe('a log beside the file', () => {
     const copy = join(folder(), 'copy.sqlite');
     copyFileSync(path, copy);
     const opened = openFile(path);
-    opened.file.exec("INSERT INTO kitchen VALUES ('kitchen', '{}')");
+    opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', NULL)");
     opened.close();
     crashed();
     copyFileSync(copy, path);
     refused('stray log', 'move "household.sqlite-wal" away');
     renameSync(`${path}-wal`, join(folder(), 'old-wal'));
     const again = openFile(path);
-    expect(again.file.prepare('SELECT id FROM kitchen').all()).toEqual([]);
+    expect(again.file.prepare('SELECT id FROM devices').all()).toEqual([]);
     again.close();
   });
 
   it('is gone after a clean stop: the one file holds everything', () => {
     const opened = openFile(path);
-    opened.file.exec("INSERT INTO kitchen VALUES ('kitchen', '{}')");
+    opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', NULL)");
     opened.close();
     expect(readdirSync(folder()).sort()).toEqual(['household.sqlite', 'household.sqlite-lock']);
     const alone = join(folder(), 'alone.sqlite');
     copyFileSync(path, alone);
     const db = new Database(alone, { readonly: true });
-    expect(db.prepare('SELECT id FROM kitchen').pluck().all()).toEqual(['kitchen']);
+    expect(db.prepare('SELECT id FROM devices').pluck().all()).toEqual(['d1']);
     db.close();
   });
 });

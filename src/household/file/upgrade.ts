@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type Database from 'better-sqlite3';
 import { backupName } from '../backup/backup-name.ts';
 import { checkCopy } from '../backup/check-copy.ts';
-import { contentsOf } from '../backup/contents.ts';
+import { contentsOf, sameContents } from '../backup/contents.ts';
 import { migrate, SCHEMA_VERSION } from '../migrations.ts';
 import { withoutLog } from './image.ts';
 import { OpeningError } from './opening-error.ts';
@@ -46,9 +46,7 @@ function keepCopy(file: Database.Database, from: number, at: string): string {
   const why = `before-upgrade-${from}-${SCHEMA_VERSION}` as const;
   const copy = join(folder, backupName({ stem: stemOf(file.name), at, why }));
   writeWhole(copy, withoutLog(file.serialize()));
-  const counts = (of: { tables: ReadonlyMap<string, number> }) => JSON.stringify([...of.tables]);
-  const kept = checkCopy(copy);
-  if (kept.step !== from || counts(kept) !== counts(contentsOf(file))) {
+  if (!sameContents(checkCopy(copy), contentsOf(file))) {
     throw new Error(`${copy} does not hold what the household holds`);
   }
   return copy;
