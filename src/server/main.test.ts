@@ -26,9 +26,9 @@ test('alone it says one address; for the network it also says where a phone find
     expect(open.url).toMatch(/^http:\/\/localhost:\d+$/);
     for (const line of lines().filter((l) => l.startsWith('On a phone'))) {
       const address = /http:\/\/[\d.]+:\d+/.exec(line)![0];
-      expect((await fetch(`${address}/api/household`)).status).toBe(200);
+      expect((await fetch(`${address}/api/records`)).status).toBe(200);
     }
-    expect((await fetch(`${open.url}/api/household`)).status).toBe(200);
+    expect((await fetch(`${open.url}/api/records`)).status).toBe(200);
   } finally {
     await open.stop();
   }
