@@ -4,11 +4,11 @@ import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import type { MiddlewareHandler } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import { type Store, StoreError } from '../household/store.ts';
 import type { CallerEnv } from './caller.ts';
 import { type EventParts, eventsRoute } from './events-route.ts';
+import { exchangeRoutes, smallBodies } from './exchange-routes.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
 import { historyRoutes } from './history-routes.ts';
 import { plainJsonBody } from './json-body.ts';
@@ -48,13 +48,7 @@ export function createApp({
     },
   });
   app.use(securityHeaders(), hostGuard(host));
-  app.use(
-    '/api/*',
-    bodyLimit({
-      maxSize: MEGABYTE,
-      onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
-    }),
-  );
+  app.use('/api/*', smallBodies(MEGABYTE));
   app.use('/api/*', plainJsonBody());
   app.onError((error, c) => {
     if (error instanceof StoreError) {
@@ -74,6 +68,7 @@ export function createApp({
   app.use('/api/*', access ?? onlyThisMachine(store));
   recordRoutes(app);
   historyRoutes(app);
+  exchangeRoutes(app);
   eventsRoute(app, { build, ...(untilEnded && { untilEnded }) });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });

@@ -8,9 +8,7 @@ import { PROFILES } from '../../targets/profiles.ts';
 import type { Household, Mix, OwnFood } from '../model.ts';
 import { removeFood } from '../reckon/mix/mix-edits.ts';
 import { canonicalJson } from './canonical-json.ts';
-
-export const PART_FORMAT = 'pouchful-part';
-const PART_VERSION = 1;
+import { FORMAT_VERSION, PART_FORMAT } from './format.ts';
 
 /** A mix as it goes to another keeper. */
 export type SentMix = Pick<Mix, 'id' | 'name' | 'profileId' | 'problem' | 'shares'>;
@@ -55,7 +53,7 @@ export function foodPart({ foods }: Pick<Household, 'foods'>, id: string): Part 
 }
 
 export function partFile(part: Part): string {
-  return `${canonicalJson({ format: PART_FORMAT, version: PART_VERSION, ...part })}\n`;
+  return `${canonicalJson({ format: PART_FORMAT, version: FORMAT_VERSION, ...part })}\n`;
 }
 
 /** What one animal refuses is no matter of another keeper's. */

@@ -10,16 +10,10 @@ import { isDryRule, MARGIN, withProblem, withProfile } from '../reckon/mix/mix-e
 import { checkRecord } from '../shape/check-record.ts';
 import type { Fault } from '../shape/fault-words.ts';
 import { canonicalJson } from './canonical-json.ts';
-import { PART_FORMAT, type SentMix } from './part-file.ts';
+import { PART_FORMAT } from './format.ts';
+import type { SentMix } from './part-file.ts';
 import { type Entry, readJson } from './read-household.ts';
-
-/** A choice of the sender's that another keeper takes over only by saying so. */
-export interface TheirChoice {
-  readonly id: string;
-  readonly words: string;
-  /** What counts where it is not taken over. */
-  readonly instead: string;
-}
+import type { TheirChoice } from './wire.ts';
 
 export interface Arrival {
   /** What would be written: nothing that is here is changed. */
