@@ -10,6 +10,7 @@ import { withChanges, withRuleLeftOut } from '../household/reckon/mix/own-limits
 import { openStore, type Store } from '../household/store.ts';
 import { confirmedProfile, withConfirmations } from '../targets/confirm.ts';
 import { PROFILES, profile } from '../targets/profiles.ts';
+import { ownNames } from './access/own-names.ts';
 import { createApp } from './app.ts';
 
 const demo = demoHousehold();
@@ -271,8 +272,9 @@ describe('who may ask', () => {
     expect((await store.household()).mixes).toHaveLength(1);
   });
 
-  it('serves the host it was told to listen on', async () => {
-    const wide = createApp({ store, webDir: folder(), referenceFile: '', host: 'shelter.lan' });
+  it('serves the name it was told that it has', async () => {
+    const served = { scheme: 'http', isOwn: ownNames(false, ['shelter.lan']) } as const;
+    const wide = createApp({ store, webDir: folder(), referenceFile: '', served });
     expect((await wide.request('/api/household', { headers: { host: 'shelter.lan:80' } })).status).toBe(200);
   });
 });

@@ -20,7 +20,8 @@ import {
 } from '../household/shape/schemas.ts';
 import { type Store, StoreError } from '../household/store.ts';
 import type { Batch } from '../kitchen/model.ts';
-import { hostGuard, securityHeaders } from './guard.ts';
+import { ownNames } from './access/own-names.ts';
+import { guard, type Served, securityHeaders } from './guard.ts';
 import { ifMatchHeaders, tagSeen } from './if-match.ts';
 import { json } from './json.ts';
 import { pourRoute } from './pour-route.ts';
@@ -35,12 +36,17 @@ export interface AppOptions {
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
-  /** The host listened on, when it is not this machine alone. */
-  readonly host?: string;
+  /** How the server is reached; this machine alone where it is left out. */
+  readonly served?: Served;
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
-export function createApp({ store, webDir, referenceFile, host }: AppOptions): OpenAPIHono {
+export function createApp({
+  store,
+  webDir,
+  referenceFile,
+  served = { scheme: 'http', isOwn: ownNames(false) },
+}: AppOptions): OpenAPIHono {
   const app = new OpenAPIHono({
     defaultHook: (result, c) => {
       if (result.success) return undefined;
@@ -48,7 +54,7 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
       return c.json(body, status);
     },
   });
-  app.use(securityHeaders(), hostGuard(host));
+  app.use(securityHeaders(), guard(served));
   app.use(
     '/api/*',
     bodyLimit({
