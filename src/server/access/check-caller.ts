@@ -15,8 +15,7 @@ export function checkCaller(
   return async (c, next) => {
     if (!tokens) {
       c.set('caller', { store: storeOf(HOME), household: HOME, device: saidName(c) });
-      await next();
-      return watch(c, streams);
+      return next();
     }
     const known = await whoAsks(c, devices);
     if (!known) {
@@ -37,9 +36,9 @@ export function checkCaller(
     const written = await devices.saw(device).catch(() => false);
     await next();
     if (written && c.req.header('authorization') === undefined) setToken(c, token, served.scheme === 'https');
-    watch(c, streams, device.id);
-    // Put out while its request was answered: then nobody ended the stream that began meanwhile.
-    if (isStream(c) && !(await devices.byToken(token))) streams.endOf(device.id);
+    // Put out while its request was answered: then nobody has ended the stream that began meanwhile.
+    const stream = c.res.headers.get('content-type')?.startsWith('text/event-stream');
+    if (stream && !(await devices.byToken(token))) streams.endOf(device.id);
     return undefined;
   };
 }
@@ -54,17 +53,6 @@ export async function whoAsks(
     if (device) return { device, token };
   }
   return undefined;
-}
-
-function isStream(c: Context): boolean {
-  return c.res.headers.get('content-type')?.startsWith('text/event-stream') ?? false;
-}
-
-/** Lets an answer that stays open be ended from here. */
-function watch(c: Context, streams: OpenStreams, deviceId?: string): void {
-  if (!isStream(c) || !c.res.body) return;
-  const { status, headers, body } = c.res;
-  c.res = new Response(streams.through(body, deviceId), { status, headers });
 }
 
 /** What a page on this machine calls its device, for the history. */
