@@ -4,6 +4,7 @@
  */
 import type Database from 'better-sqlite3';
 import { sayProteinFactors } from './say-protein-factors.ts';
+import { toRecords } from './to-records.ts';
 
 /** Step n stands at index n - 1. */
 const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
@@ -97,6 +98,7 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   CREATE TABLE kitchen (id TEXT PRIMARY KEY CHECK (id = 'kitchen'), body TEXT NOT NULL CHECK (json_valid(body)));
   `,
   sayProteinFactors,
+  toRecords,
 ];
 
 /** The number of the newest step. */

@@ -15,7 +15,7 @@ test('alone it says one address', async () => {
     expect(said.mock.calls.map(([line]) => String(line)).filter((line) => line.includes('http'))).toEqual([
       `Pouchful is at ${alone.url}`,
     ]);
-    expect((await fetch(`${alone.url}/api/household`)).status).toBe(200);
+    expect((await fetch(`${alone.url}/api/records`)).status).toBe(200);
   } finally {
     await alone.stop();
   }

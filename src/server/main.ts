@@ -5,10 +5,14 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import { CommanderError } from 'commander';
+import { type Devices, devicesIn } from '../household/access/devices.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
 import { openStore } from '../household/store.ts';
+import { type Access, openAccess } from './access/access.ts';
 import { readCertificate } from './access/certificate.ts';
-import { ownNames } from './access/own-names.ts';
+import { networkAddresses, ownNames } from './access/own-names.ts';
+import { PLAIN_HTTP } from './access/say-offer.ts';
+import { showOffers } from './access/show-offers.ts';
 import { createApp } from './app.ts';
 import { listen } from './listen.ts';
 import { type StartOptions, startCommand } from './start-command.ts';
@@ -20,7 +24,7 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
  * @returns once it listens: its address, and a way to stop it
  */
 export async function start(options: StartOptions = {}): Promise<{ url: string; stop: () => Promise<void> }> {
-  const { lan = false, name, port, cert, key } = options;
+  const { lan = false, name = [], cert, key } = options;
   const certificate = readCertificate(cert, key);
   const scheme = certificate ? 'https' : 'http';
   const data = resolve(options.data ?? process.env.POUCHFUL_DATA ?? join(ROOT, 'data', 'household.sqlite'));
@@ -28,23 +32,56 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
+    const devices = devicesIn(store.db, Date.now);
+    const origins = () => [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
+    const access = openAccess({
+      served: { scheme, isOwn: ownNames(lan, name) },
+      tokens: lan,
+      devices,
+      storeOf: () => store,
+      origins,
+      paired: (device) => console.log(`"${device.name}" is paired.`),
+    });
     const app = createApp({
-      store,
+      access,
       webDir: fileURLToPath(new URL('../web', import.meta.url)),
       referenceFile: new URL('../foods/data/reference.bin', import.meta.url),
-      served: { scheme, isOwn: ownNames(lan, name) },
     });
     const server = createAdaptorServer({
       fetch: app.fetch,
       ...(certificate && { createServer, serverOptions: certificate }),
     }) as Server;
-    const url = `${scheme}://localhost:${await listen(server, lan ? undefined : '127.0.0.1', port)}`;
+    const port = await listen(server, lan ? undefined : '127.0.0.1', options.port);
+    const url = `${scheme}://localhost:${port}`;
     console.log(`Pouchful is at ${url}`);
-    return { url, stop: () => stop(server, store.close) };
+    const end = lan ? letIn(access, devices, { url, origins, scheme }) : () => {};
+    return {
+      url,
+      async stop() {
+        end();
+        access.streams.endAll();
+        await stop(server, store.close);
+      },
+    };
   } catch (error) {
     await store.close();
     throw error;
   }
+}
+
+/** Says how other devices come in. @returns a function that ends it */
+function letIn(
+  { pairing }: Access,
+  devices: Devices,
+  { url, origins, scheme }: { url: string; origins: () => readonly string[]; scheme: string },
+): () => void {
+  if (scheme === 'http') console.log(PLAIN_HTTP);
+  return showOffers({
+    pairing,
+    devices,
+    place: () => ({ url, origins: origins(), colours: process.stdout.isTTY }),
+    say: (text) => console.log(text),
+  });
 }
 
 /** Starts and stays until SIGINT or SIGTERM; then answers what was asked, closes the file and ends. */

@@ -2,8 +2,8 @@
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { CREATE_TABLES, type Db } from '../store/tables.ts';
 import { type Devices, devicesIn, MOST_DEVICES, TooManyDevices } from './devices.ts';
-import type { Db } from './tables.ts';
 
 const HOUR = 60 * 60_000;
 let file: Database.Database;
@@ -13,9 +13,11 @@ let now: number;
 
 beforeEach(() => {
   file = new Database(':memory:');
-  file.exec(`CREATE TABLE devices (household TEXT NOT NULL, id TEXT NOT NULL, name TEXT NOT NULL,
-    token_hash TEXT NOT NULL UNIQUE, created_at TEXT NOT NULL, seen_at TEXT NOT NULL, revoked_at TEXT,
-    PRIMARY KEY (household, id))`);
+  for (const statement of CREATE_TABLES) file.exec(statement);
+  for (const household of ['home', 'shelter'])
+    file
+      .prepare("INSERT INTO households (id, name, epoch, seq) VALUES (?, ?, 'e', 0)")
+      .run(household, household);
   db = new Kysely({ dialect: new SqliteDialect({ database: file }) });
   now = Date.UTC(2026, 2, 20);
   devices = devicesIn(db, () => now);
@@ -63,6 +65,7 @@ it('puts a device out at once and for good', async () => {
 
 it('names a device anew, in its own household alone', async () => {
   const { device } = await devices.add('home', 'Phone');
+  now += 1;
   await devices.add('home', 'Tablet');
   expect(await devices.rename('shelter', device.id, 'x')).toBeUndefined();
   expect(await devices.rename('home', device.id, 'Phone')).toEqual(device);

@@ -3,7 +3,7 @@
  * so who reads the file or a backup cannot come in by it.
  */
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
-import type { Db } from './tables.ts';
+import type { Db } from '../store/tables.ts';
 
 /** A device that is paired. */
 export interface Device {

@@ -4,12 +4,13 @@
  */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { MiddlewareHandler } from 'hono';
-import type { Device, Devices } from '../../household/access/devices.ts';
-import type { Store } from '../../household/store.ts';
+import { type Device, type Devices, devicesIn } from '../../household/access/devices.ts';
+import type { FileStore, Store } from '../../household/store.ts';
 import type { CallerEnv } from '../caller.ts';
 import { guard, type Served } from '../guard.ts';
 import { checkCaller } from './check-caller.ts';
 import { deviceRoutes } from './device-routes.ts';
+import { ownNames } from './own-names.ts';
 import { pairRoutes } from './pair-routes.ts';
 import { Pairing } from './pairing.ts';
 import { OpenStreams } from './streams.ts';
@@ -51,4 +52,18 @@ export function openAccess(options: AccessOptions): Access {
     pairing,
     streams,
   };
+}
+
+/**
+ * Access for this machine alone.
+ * @param names further names by which the server may be called
+ */
+export function onlyThisMachine(store: FileStore, names: readonly string[] = []): Access {
+  return openAccess({
+    served: { scheme: 'http', isOwn: ownNames(false, names) },
+    tokens: false,
+    devices: devicesIn(store.db, Date.now),
+    storeOf: () => store,
+    origins: () => [],
+  });
 }

@@ -1,7 +1,7 @@
 /** Says of every request whose it is, and refuses those of nobody. */
 import type { Context, MiddlewareHandler } from 'hono';
 import type { Device, Devices } from '../../household/access/devices.ts';
-import { HOME } from '../../household/access/tables.ts';
+import { HOME } from '../../household/store/tables.ts';
 import type { CallerEnv } from '../caller.ts';
 import type { AccessOptions } from './access.ts';
 import { deviceName } from './device-name.ts';
@@ -55,12 +55,12 @@ export async function whoAsks(
   return undefined;
 }
 
-/** What a page on this machine calls its device, for the history. */
+/** What a device that needs no token calls itself, for the history. */
 function saidName(c: Context): string {
   const said = c.req.header('pouchful-device') ?? '';
   try {
     return deviceName.parse(decodeURIComponent(said));
   } catch {
-    return 'This machine';
+    return 'this computer';
   }
 }

@@ -7,7 +7,7 @@ import type { Offer } from './pairing.ts';
 const DARK_ON_LIGHT = '\u001b[97;40m';
 const PLAIN = '\u001b[0m';
 
-interface Place {
+export interface Place {
   /** Where this machine's own browser finds the server. */
   readonly url: string;
   /** Where other devices do, the best first. */
@@ -41,7 +41,7 @@ export function sayOffer(offer: Offer, { url, origins, colours }: Place): string
 
 /** What plain HTTP means, for who opens it to a network. */
 export const PLAIN_HTTP = [
-  'By plain HTTP anyone in the same network who listens in can read what is sent, and a device\'s token too:',
+  "By plain HTTP anyone in the same network who listens in can read what is sent, and a device's token too:",
   'use it at home, not in a cafe or a shared network. With --cert and --key it is served by HTTPS.',
 ].join('\n');
 

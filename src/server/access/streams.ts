@@ -9,13 +9,13 @@ export class OpenStreams {
    * @param deviceId whose stream it is
    * @returns a function that ends hearing, for a stream that ended by itself
    */
-  untilEnded(deviceId: string | undefined, end: () => void): () => void {
+  readonly untilEnded = (deviceId: string | undefined, end: () => void): (() => void) => {
     const key = Symbol();
     this.#open.set(key, { deviceId, end });
     return () => {
       this.#open.delete(key);
     };
-  }
+  };
 
   /** Ends the streams of one device. */
   endOf(deviceId: string): void {
