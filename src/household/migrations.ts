@@ -105,7 +105,7 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
 export const SCHEMA_VERSION = STEPS.length;
 
 /**
- * Brings a database to the newest shape; each step wholly or not at all.
+ * Brings a database to the newest shape: all steps that are missing in one transaction, or none of them.
  * @param upTo the last step to take; an older shape is asked for by tests alone
  * @returns the step at which it stood; 0 for a new file
  * @throws Error when the file was written by a newer Pouchful
@@ -117,12 +117,13 @@ export function migrate(db: Database.Database, upTo: number = SCHEMA_VERSION): n
       `the household file has version ${at}, this Pouchful knows versions up to ${SCHEMA_VERSION}; use the newer Pouchful`,
     );
   }
-  STEPS.slice(at, upTo).forEach((step, i) => {
-    db.transaction(() => {
+  if (at >= upTo) return at;
+  db.transaction(() => {
+    for (const step of STEPS.slice(at, upTo)) {
       if (typeof step === 'string') db.exec(step);
       else step(db);
-      db.pragma(`user_version = ${at + i + 1}`);
-    }).immediate();
-  });
+    }
+    db.pragma(`user_version = ${upTo}`);
+  }).immediate();
   return at;
 }

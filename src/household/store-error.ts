@@ -17,8 +17,8 @@ export class StoreError extends Error {
     | 'damaged';
   /** JSON pointer into what was to be written, or "/id" for a deletion. */
   readonly field: string;
-  constructor(kind: StoreError['kind'], field: string, message: string) {
-    super(message);
+  constructor(kind: StoreError['kind'], field: string, message: string, options?: ErrorOptions) {
+    super(message, options);
     this.name = 'StoreError';
     this.kind = kind;
     this.field = field;

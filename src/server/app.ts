@@ -11,6 +11,7 @@ import type { CallerEnv } from './caller.ts';
 import { eventsRoute } from './events-route.ts';
 import { securityHeaders } from './guard.ts';
 import { historyRoutes } from './history-routes.ts';
+import { plainJsonBody } from './json-body.ts';
 import { recordRoutes } from './record-routes.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
@@ -50,6 +51,7 @@ export function createApp({ webDir, referenceFile, build = '', ...who }: AppOpti
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
   );
+  app.use('/api/*', plainJsonBody());
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
