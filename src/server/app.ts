@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import { type FileStore, StoreError } from '../household/store.ts';
 import { type Access, onlyThisMachine } from './access/access.ts';
@@ -70,6 +71,10 @@ export function createApp({ webDir, referenceFile, build = '', ...who }: AppOpti
   access.addPublicRoutes(app);
   app.use('/api/*', access.check);
   access.addRoutes(app);
+  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
+  app.use('/api/records', (c, next) =>
+    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
+  );
   recordRoutes(app);
   historyRoutes(app);
   eventsRoute(app, { build, untilEnded: access.streams.untilEnded });
