@@ -1,16 +1,16 @@
 /** Errors as the server says them: which field, what it holds, and the way out. */
 import type { z } from '@hono/zod-openapi';
+import type { KeptRecord } from '../household/records.ts';
 import { faultOf } from '../household/shape/fault-words.ts';
-import { BatchOvertaken, type StoreError } from '../household/store.ts';
-import type { Batch } from '../kitchen/model.ts';
+import { Overtaken, type StoreError } from '../household/store.ts';
 
 export interface Refusal {
-  readonly status: 400 | 404 | 409 | 412;
+  readonly status: 400 | 404 | 409 | 503 | 507;
   readonly body: {
     readonly field: string;
     readonly message: string;
-    /** As it stands, where another device went on with it. */
-    readonly batch?: Batch;
+    /** As it stands, where it was changed meanwhile. */
+    readonly stands?: KeptRecord;
   };
 }
 
@@ -25,13 +25,18 @@ const STATUS_OF = {
   'in use': 409,
   finished: 409,
   invalid: 400,
-  changed: 412,
+  changed: 409,
+  'too many': 409,
+  busy: 503,
+  full: 507,
+  'read-only': 503,
+  damaged: 503,
 } as const satisfies Record<StoreError['kind'], Refusal['status']>;
 
 /** What the store refused. */
 export function refusalOfStore(error: StoreError): Refusal {
   const { status, body } = refusal(STATUS_OF[error.kind], error.field, error.message);
-  return { status, body: error instanceof BatchOvertaken ? { ...body, batch: error.batch } : body };
+  return { status, body: error instanceof Overtaken ? { ...body, stands: error.stands } : body };
 }
 
 export function refusal(status: Refusal['status'], field: string, message: string): Refusal {

@@ -8,7 +8,7 @@ import { tooLarge } from './quotas.ts';
 import { animalSchema, foodSchema, mixSchema, profileSchema, versionSchema } from './schemas.ts';
 
 /** The shape of each kind, by the name of its list in a household. */
-const SCHEMAS = {
+export const SCHEMAS = {
   foods: foodSchema,
   profiles: profileSchema,
   animals: animalSchema,

@@ -15,13 +15,9 @@ import {
   words,
 } from '../../formulation/problem/fields.ts';
 import { problemSchema } from '../../formulation/problem/schema.ts';
-import { MOST_POURS } from '../batch-store.ts';
-import type { KitchenKind } from '../kitchen-store.ts';
-import { errorSchema } from './schemas.ts';
 
-/** What a batch's tag is, for whoever reads the interface's description. */
-export const TAG =
-  'FNV-1a (64 bits, 16 hexadecimal digits) of the JSON of [[food, grams, at] of each pour, finishedAt or null, scale_step_grams, stock as pairs sorted by food]';
+/** Most pours of one batch. */
+export const MOST_POURS = 1000;
 
 const celsius = z.number().min(-60).max(250);
 const device = z.enum(['oven', 'dehydrator']);
@@ -117,14 +113,6 @@ export const pourEntrySchema = z
       description:
         'g that there are of each food from now on, where there is no more of one; as before if left out',
     }),
-    seen: z
-      .string()
-      .min(1)
-      .max(100)
-      .optional()
-      .openapi({
-        description: `Tag of the batch as the sender last saw it: ${TAG}. Where it stands otherwise, nothing is added. Left out, it is not compared.`,
-      }),
   })
   .openapi('PourEntry');
 
@@ -217,21 +205,6 @@ const kitchenSchema = z
   })
   .openapi('Kitchen');
 
-/** What became of an entry at the scale. */
-export const pourAnswerSchema = z
-  .object({
-    added: z.boolean().openapi({
-      description: 'Whether the pours are in the batch; not where another device went on with it first',
-    }),
-    batch: batchSchema.openapi({ description: 'The batch as it stands' }),
-  })
-  .openapi('PourAnswer');
-
-/** A batch that another device went on with. */
-export const overtakenSchema = errorSchema
-  .extend({ batch: batchSchema.openapi({ description: 'The batch as it stands' }) })
-  .openapi('Overtaken');
-
 /** By the name of each kind's list in a household. */
 export const KITCHEN_SCHEMAS = {
   lots: lotSchema,
@@ -239,4 +212,4 @@ export const KITCHEN_SCHEMAS = {
   dryingRuns: dryingRunSchema,
   batches: batchSchema,
   kitchen: kitchenSchema,
-} satisfies Record<KitchenKind, z.ZodType>;
+};

@@ -6,7 +6,7 @@ import type { Kind } from '../model.ts';
 import type { Fault } from './fault-words.ts';
 
 /** Bytes of one record as JSON in UTF-8; an answer holds 200 kB. */
-const MOST_RECORD_BYTES = 150_000;
+export const MOST_RECORD_BYTES = 150_000;
 
 /** Bytes of all records of a household together. */
 const MOST_HOUSEHOLD_BYTES = 100_000_000;

@@ -127,7 +127,10 @@ export const mixSchema = z
   .strictObject({
     id,
     name,
-    animalIds: z.array(id).max(100),
+    animalIds: z
+      .array(id)
+      .max(100)
+      .superRefine(once((animal) => animal)),
     profileId: id,
     problem: problemSchema,
     shares,

@@ -5,6 +5,7 @@
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Day, FreezeStep, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { lotById } from './lot-index.ts';
 import { openStep } from './lot-state.ts';
 import { lotsToFreeze } from './lots-to-freeze.ts';
 
@@ -35,7 +36,7 @@ export function firstOverfullDay(
     freezes: freezesToCome(lot, today),
   }));
   const moved = changed.map((lot) => {
-    const before = house.lots.find((l) => l.id === lot.id);
+    const before = lotById(house, lot.id);
     return { now: freezesToCome(lot, today), before: before ? freezesToCome(before, today) : [] };
   });
   // Between these days nothing goes in, and no lot that lay in it before comes out: the first full day is one of them.
@@ -53,7 +54,8 @@ export function firstOverfullDay(
 
 /** The household with some of its lots changed. */
 export function withLots(house: Household, changed: readonly Lot[]): Household {
-  return { ...house, lots: house.lots.map((l) => changed.find((c) => c.id === l.id) ?? l) };
+  const anew = new Map(changed.map((l) => [l.id, l]));
+  return { ...house, lots: house.lots.map((l) => anew.get(l.id) ?? l) };
 }
 
 /** Whether a lot lies in the freezer on a day, by its freezes. */
