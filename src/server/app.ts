@@ -6,7 +6,9 @@ import { OpenAPIHono } from '@hono/zod-openapi';
 import type { MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
+import type { Backups } from '../household/backup/backups.ts';
 import { type Store, StoreError } from '../household/store.ts';
+import { backupRoutes } from './backup-routes.ts';
 import type { CallerEnv } from './caller.ts';
 import { type EventParts, eventsRoute } from './events-route.ts';
 import { hostGuard, securityHeaders } from './guard.ts';
@@ -20,6 +22,8 @@ const MEGABYTE = 1024 * 1024;
 export interface AppOptions extends Partial<EventParts> {
   /** Lent, not owned: whoever opened the store closes it. */
   readonly store: Store;
+  /** Backups of its file; absent where it is kept elsewhere. */
+  readonly backups?: Backups;
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
@@ -32,6 +36,7 @@ export interface AppOptions extends Partial<EventParts> {
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
 export function createApp({
   store,
+  backups,
   webDir,
   referenceFile,
   host,
@@ -72,6 +77,7 @@ export function createApp({
   app.use('/api/*', access ?? onlyThisMachine(store));
   recordRoutes(app);
   historyRoutes(app);
+  backupRoutes(app, backups);
   eventsRoute(app, { build, ...(untilEnded && { untilEnded }) });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });

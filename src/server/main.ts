@@ -6,8 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { createAdaptorServer } from '@hono/node-server';
 import { seedOnFirstRun } from '../household/seed.ts';
-import { openStore } from '../household/store.ts';
 import { createApp } from './app.ts';
+import { openHousehold } from './household-file.ts';
 
 const FIRST_PORT = 4173;
 const PORTS_TRIED = 50;
@@ -24,12 +24,14 @@ export interface StartOptions {
 export async function start(options: StartOptions = {}): Promise<{ url: string; stop: () => Promise<void> }> {
   const host = options.host ?? '127.0.0.1';
   const data = resolve(options.data ?? process.env.POUCHFUL_DATA ?? join(ROOT, 'data', 'household.sqlite'));
-  const store = openStore(data);
+  const household = openHousehold(data, console.log);
+  const { store, backups } = household;
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
     const app = createApp({
       store,
+      backups,
       webDir: fileURLToPath(new URL('../web', import.meta.url)),
       referenceFile: new URL('../foods/data/reference.bin', import.meta.url),
       host: options.host,
@@ -40,13 +42,14 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     const own = everywhere || host === '127.0.0.1';
     const shown = own ? 'localhost' : host.includes(':') ? `[${host}]` : host;
     const url = `http://${shown}:${port}`;
+    store.opened.announce(url);
     console.log(`Pouchful is at ${url}`);
     if (everywhere)
       for (const address of networkAddresses())
         console.log(`On a phone in the same network: http://${address}:${port} (open to all who are in it)`);
-    return { url, stop: () => stop(server, store.close) };
+    return { url, stop: () => stop(server, household.close) };
   } catch (error) {
-    await store.close();
+    await household.close();
     throw error;
   }
 }
