@@ -1,6 +1,6 @@
 /** Saves what can be read of a damaged household: every row of every page that is whole, into a new file. */
 import { randomUUID } from 'node:crypto';
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { migrate } from '../../migrations.ts';
 import { HOME } from '../../store/tables.ts';
@@ -31,6 +31,16 @@ export function readableRows(pages: Pages): Map<TableName, Row[]> {
     }
   }
   return found;
+}
+
+/** A file of another program can be of any size; none of ours is larger, in bytes. */
+const LARGEST = 1e9;
+
+/** Whether records of a household can be read in a file, whatever its header says. */
+export function holdsRecords(path: string): boolean {
+  const stats = statSync(path, { throwIfNoEntry: false });
+  if (!stats?.isFile() || stats.size > LARGEST) return false;
+  return readableRows(pagesAt(path)).has('records');
 }
 
 /** The pages of a file and of the log beside it. */
