@@ -3,47 +3,49 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
-import type { MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import type { Backups } from '../household/backup/backups.ts';
-import { type Store, StoreError } from '../household/store.ts';
+import { type FileStore, StoreError } from '../household/store.ts';
+import { type Access, onlyThisMachine } from './access/access.ts';
 import { backupRoutes } from './backup-routes.ts';
 import type { CallerEnv } from './caller.ts';
-import { type EventParts, eventsRoute } from './events-route.ts';
-import { hostGuard, securityHeaders } from './guard.ts';
+import { eventsRoute } from './events-route.ts';
+import { securityHeaders } from './guard.ts';
 import { historyRoutes } from './history-routes.ts';
+import { plainJsonBody } from './json-body.ts';
 import { recordRoutes } from './record-routes.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 
 const MEGABYTE = 1024 * 1024;
 
-export interface AppOptions extends Partial<EventParts> {
-  /** Lent, not owned: whoever opened the store closes it. */
-  readonly store: Store;
+export type AppOptions = AppParts &
+  (
+    | { readonly access: Access }
+    /** This machine alone is served. The store is lent, not owned: whoever opened it closes it. */
+    | { readonly store: FileStore }
+  );
+
+interface AppParts {
   /** Backups of its file; absent where it is kept elsewhere. */
   readonly backups?: Backups;
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
-  /** Finds out whose request it is; without it, everybody's is of `store`. */
-  readonly access?: MiddlewareHandler<CallerEnv>;
-  /** The host listened on, when it is not this machine alone. */
-  readonly host?: string;
+  /** Which build of Pouchful answers. */
+  readonly build?: string;
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
 export function createApp({
-  store,
-  backups,
   webDir,
   referenceFile,
-  host,
-  access,
+  backups,
   build = '',
-  untilEnded,
+  ...who
 }: AppOptions): OpenAPIHono<CallerEnv> {
+  const access = 'access' in who ? who.access : onlyThisMachine(who.store);
   const app = new OpenAPIHono<CallerEnv>({
     defaultHook: (result, c) => {
       if (result.success) return undefined;
@@ -51,7 +53,7 @@ export function createApp({
       return c.json(body, status);
     },
   });
-  app.use(securityHeaders(), hostGuard(host));
+  app.use(securityHeaders(), access.guard);
   app.use(
     '/api/*',
     bodyLimit({
@@ -59,6 +61,7 @@ export function createApp({
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
   );
+  app.use('/api/*', plainJsonBody());
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -74,11 +77,13 @@ export function createApp({
     );
   });
 
-  app.use('/api/*', access ?? onlyThisMachine(store));
+  access.addPublicRoutes(app);
+  app.use('/api/*', access.check);
+  access.addRoutes(app);
   recordRoutes(app);
   historyRoutes(app);
   backupRoutes(app, backups);
-  eventsRoute(app, { build, ...(untilEnded && { untilEnded }) });
+  eventsRoute(app, { build, untilEnded: access.streams.untilEnded });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {
@@ -92,27 +97,6 @@ export function createApp({
   app.get('/reference.bin', referenceRoute(referenceFile));
   client(app, webDir);
   return app;
-}
-
-/** The caller of every request where no token is asked for. */
-function onlyThisMachine(store: Store): MiddlewareHandler<CallerEnv> {
-  return async (c, next) => {
-    c.set('caller', { store, device: deviceNamed(c.req.header('pouchful-device')) ?? 'this computer' });
-    return next();
-  };
-}
-
-/** The name that a device gives itself, percent-encoded; undefined where it is none. */
-function deviceNamed(header: string | undefined): string | undefined {
-  try {
-    return (
-      decodeURIComponent(header ?? '')
-        .trim()
-        .slice(0, 60) || undefined
-    );
-  } catch {
-    return undefined;
-  }
 }
 
 /** The built browser client; any address that is no file is a screen of it. */

@@ -48,7 +48,10 @@ export const id = z
     message: 'an id holds letters, digits, spaces and - _ . : / + and begins with a letter or digit',
   })
   .refine(isFreeName, { message: 'that name has a meaning of its own to programs; choose another id' });
-export const name = plain(z.string().trim().min(1).max(200));
+/** With something to see in it: spaces of no width alone are no name. */
+export const name = plain(z.string().trim().min(1).max(200)).regex(/[\p{L}\p{N}\p{P}\p{S}]/u, {
+  message: 'write at least one letter',
+});
 /** Free text of a few paragraphs at most. */
 export const words = plain(z.string().max(4000));
 /** Text taken over from elsewhere as it was: it may hold what a page or a scan brought along. */

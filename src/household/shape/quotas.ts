@@ -9,7 +9,7 @@ import type { Fault } from './fault-words.ts';
 export const MOST_RECORD_BYTES = 150_000;
 
 /** Bytes of all records of a household together. */
-export const MOST_HOUSEHOLD_BYTES = 100_000_000;
+const MOST_HOUSEHOLD_BYTES = 100_000_000;
 
 interface Quota {
   readonly most: number;
@@ -45,7 +45,7 @@ export function tooLarge(json: string): Fault | undefined {
   const kB = (n: number) => Math.ceil(n / 1000);
   return {
     field: '',
-    message: `it takes ${kB(bytes)} kB and a record may take ${kB(MOST_RECORD_BYTES)}; shorten its texts or lists`,
+    message: `it takes ${kB(bytes)} kB and a record may take ${kB(MOST_RECORD_BYTES)} kB; shorten its texts or lists`,
   };
 }
 

@@ -5,6 +5,7 @@
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Day, FreezeStep, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { lotById } from './lot-index.ts';
 import { openStep } from './lot-state.ts';
 import { lotsToFreeze } from './lots-to-freeze.ts';
 
@@ -32,7 +33,7 @@ export function firstOverfullDay(
   if (room === undefined) return undefined;
   const all = lotsToFreeze(withLots(house, changed), today);
   const added = changed.flatMap((lot) => {
-    const before = house.lots.find((l) => l.id === lot.id);
+    const before = lotById(house, lot.id);
     return daysInFreezer(lot, today).filter((day) => !before || !liesInFreezer(before, day, today));
   });
   for (const day of [...new Set(added)].sort()) {
@@ -44,7 +45,8 @@ export function firstOverfullDay(
 
 /** The household with some of its lots changed. */
 export function withLots(house: Household, changed: readonly Lot[]): Household {
-  return { ...house, lots: house.lots.map((l) => changed.find((c) => c.id === l.id) ?? l) };
+  const anew = new Map(changed.map((l) => [l.id, l]));
+  return { ...house, lots: house.lots.map((l) => anew.get(l.id) ?? l) };
 }
 
 function liesInFreezer(lot: Lot, day: Day, today: Day): boolean {
