@@ -95,10 +95,13 @@ export async function serveUntilStopped(options: StartOptions): Promise<void> {
   await stop();
 }
 
+/** Answers what was asked, then closes. */
 async function stop(server: Server, closeStore: () => Promise<void>): Promise<void> {
-  server.closeIdleConnections();
+  // A connection is idle once its answer has ended; browsers keep idle ones open.
+  const idle = setInterval(() => server.closeIdleConnections(), 20);
   const late = setTimeout(() => server.closeAllConnections(), 2000);
   await new Promise<void>((done) => server.close(() => done()));
+  clearInterval(idle);
   clearTimeout(late);
   await closeStore();
 }
