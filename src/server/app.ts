@@ -44,14 +44,13 @@ export function createApp({ webDir, referenceFile, build = '', ...who }: AppOpti
     },
   });
   app.use(securityHeaders(), access.guard);
-  app.use(
-    '/api/*',
+  const bodies = [
     bodyLimit({
       maxSize: MEGABYTE,
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
-  );
-  app.use('/api/*', plainJsonBody());
+    plainJsonBody(),
+  ] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -67,8 +66,10 @@ export function createApp({ webDir, referenceFile, build = '', ...who }: AppOpti
     );
   });
 
+  app.use('/api/pair', ...bodies);
   access.addPublicRoutes(app);
-  app.use('/api/*', access.check);
+  // Of who may not come in, nothing more is read.
+  app.use('/api/*', access.check, ...bodies);
   access.addRoutes(app);
   recordRoutes(app);
   historyRoutes(app);

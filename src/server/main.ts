@@ -5,10 +5,10 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import { CommanderError } from 'commander';
-import { type Devices, devicesIn } from '../household/access/devices.ts';
+import type { Devices } from '../household/access/devices.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
 import { openStore } from '../household/store.ts';
-import { type Access, openAccess } from './access/access.ts';
+import { type Access, devicesOf, openAccess } from './access/access.ts';
 import { readCertificate } from './access/certificate.ts';
 import { networkAddresses, ownNames } from './access/own-names.ts';
 import { PLAIN_HTTP } from './access/say-offer.ts';
@@ -32,7 +32,7 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
-    const devices = devicesIn(store.db, Date.now);
+    const devices = devicesOf(store);
     const origins = () => [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
     const access = openAccess({
       served: { scheme, isOwn: ownNames(lan, name) },

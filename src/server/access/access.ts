@@ -54,6 +54,11 @@ export function openAccess(options: AccessOptions): Access {
   };
 }
 
+/** The devices of a household in a file. */
+export function devicesOf(store: FileStore, clock: () => number = Date.now): Devices {
+  return devicesIn(store.db, clock, (error) => store.opened.fault(error) ?? error);
+}
+
 /**
  * Access for this machine alone.
  * @param names further names by which the server may be called
@@ -62,7 +67,7 @@ export function onlyThisMachine(store: FileStore, names: readonly string[] = [])
   return openAccess({
     served: { scheme: 'http', isOwn: ownNames(false, names) },
     tokens: false,
-    devices: devicesIn(store.db, Date.now),
+    devices: devicesOf(store),
     storeOf: () => store,
     origins: () => [],
   });
