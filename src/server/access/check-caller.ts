@@ -3,7 +3,7 @@ import type { Context, MiddlewareHandler } from 'hono';
 import type { Device, Devices } from '../../household/access/devices.ts';
 import { HOME } from '../../household/store/tables.ts';
 import type { CallerEnv } from '../caller.ts';
-import type { AccessOptions } from './access.ts';
+import type { AccessOptions } from './access-options.ts';
 import { deviceName } from './device-name.ts';
 import type { OpenStreams } from './streams.ts';
 import { setToken, tokensOf } from './token.ts';

@@ -4,7 +4,7 @@ import type { Device } from '../../household/access/devices.ts';
 import { errorSchema, idParams } from '../../household/shape/schemas.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
-import type { AccessOptions } from './access.ts';
+import type { AccessOptions } from './access-options.ts';
 import { deviceName } from './device-name.ts';
 import { pairingLinks } from './links.ts';
 import type { Pairing } from './pairing.ts';

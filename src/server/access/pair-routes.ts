@@ -4,7 +4,7 @@ import { TooManyDevices } from '../../household/access/devices.ts';
 import { errorSchema } from '../../household/shape/schemas.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
-import type { AccessOptions } from './access.ts';
+import type { AccessOptions } from './access-options.ts';
 import { addressOf } from './address-of.ts';
 import { whoAsks } from './check-caller.ts';
 import { deviceName } from './device-name.ts';
