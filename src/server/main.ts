@@ -24,7 +24,7 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
  * @returns once it listens: its address, and a way to stop it
  */
 export async function start(options: StartOptions = {}): Promise<{ url: string; stop: () => Promise<void> }> {
-  const { lan = false, name = [], cert, key } = options;
+  const { lan = false, behindProxy = false, name = [], cert, key } = options;
   const certificate = readCertificate(cert, key);
   const scheme = certificate ? 'https' : 'http';
   const data = resolve(options.data ?? process.env.POUCHFUL_DATA ?? join(ROOT, 'data', 'household.sqlite'));
@@ -33,10 +33,14 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
     const devices = devicesOf(store);
-    const origins = () => [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
+    const tokens = lan || behindProxy;
+    const origins = () =>
+      behindProxy
+        ? name.map((host) => `https://${host}`)
+        : [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
     const access = openAccess({
-      served: { scheme, isOwn: ownNames(lan, name) },
-      tokens: lan,
+      served: { scheme, isOwn: ownNames(lan, name), behindProxy },
+      tokens,
       devices,
       storeOf: () => store,
       origins,
@@ -54,7 +58,7 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     const port = await listen(server, lan ? undefined : '127.0.0.1', options.port);
     const url = `${scheme}://localhost:${port}`;
     console.log(`Pouchful is at ${url}`);
-    const end = lan ? letIn(access, devices, { url, origins, scheme }) : () => {};
+    const end = tokens ? letIn(access, devices, { url, origins, plain: lan && !certificate }) : () => {};
     return {
       url,
       async stop() {
@@ -73,9 +77,9 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
 function letIn(
   { pairing }: Access,
   devices: Devices,
-  { url, origins, scheme }: { url: string; origins: () => readonly string[]; scheme: string },
+  { url, origins, plain }: { url: string; origins: () => readonly string[]; plain: boolean },
 ): () => void {
-  if (scheme === 'http') console.log(PLAIN_HTTP);
+  if (plain) console.log(PLAIN_HTTP);
   return showOffers({
     pairing,
     devices,

@@ -1,7 +1,7 @@
 /** What access to a server rests on. */
 import type { Device, Devices } from '../../household/access/devices.ts';
 import type { Store } from '../../household/store.ts';
-import type { Served } from '../guard.ts';
+import type { Served } from '../served.ts';
 
 export interface AccessOptions {
   readonly served: Served;

@@ -284,6 +284,41 @@ describe('pairing', () => {
   });
 });
 
+describe('behind a proxy', () => {
+  const tries = async (behindProxy: boolean, chain: (i: number) => string) => {
+    const served = { scheme: 'http', isOwn: ownNames(false), behindProxy } as const;
+    access = openAccess({
+      served,
+      tokens: true,
+      devices: devicesOf(store, () => now),
+      storeOf: () => store,
+      origins: () => [],
+      clock: () => now,
+    });
+    app = createApp({ access, webDir: folder(), referenceFile: '' });
+    const statuses: number[] = [];
+    for (let i = 0; i < 6; i++)
+      statuses.push(
+        (await send('POST', '/api/pair', { 'x-forwarded-for': chain(i) }, { code: 'nothing', name: 'x' }))
+          .status,
+      );
+    return statuses.at(-1);
+  };
+
+  it('wrong codes are counted by the address that the proxy saw, not by what a stranger says before it', async () => {
+    expect(await tries(true, (i) => `10.0.0.${i}`)).toBe(403);
+    expect(await tries(true, (i) => `10.0.0.${i}, 192.0.2.7`)).toBe(429);
+    expect(await tries(false, (i) => `10.0.0.${i}`)).toBe(429);
+  });
+
+  it('nobody is let in by a proxy that was not announced, where no token is asked for', async () => {
+    app = createApp({ store, webDir: folder(), referenceFile: '' });
+    expect((await send('GET', '/api/records')).status).toBe(200);
+    for (const header of ['x-forwarded-for', 'forwarded'])
+      expect((await send('GET', '/api/records', { [header]: 'for=1.2.3.4' })).status).toBe(403);
+  });
+});
+
 describe('a paired device', () => {
   it('is in after a restart', async () => {
     const { headers } = await paired();
