@@ -8,7 +8,7 @@ import { StoreError } from '../store-error.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
 import { readPage } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
-import { recordFrom } from './stored.ts';
+import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
 import { writeRecord } from './write.ts';
 
@@ -74,6 +74,7 @@ export interface StoreParts {
 
 /** The store of one household. The caller owns the database and closes it. */
 export function storeOver({ db, household, fault = (error) => error }: StoreParts): Store {
+  const reader = new RowReader();
   const watchers = new Set<(seq: number) => void>();
 
   async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
@@ -95,7 +96,8 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
         .returning('seq')
         .executeTakeFirstOrThrow();
       const atEnd: (() => Promise<void>)[] = [];
-      const session = { tx, household, by, together: undefined, joins: alone };
+      const known = { foods: new Map<string, boolean>() };
+      const session = { tx, household, by, reader, known, together: undefined, joins: alone };
       const answer = await work(alone ? session : { ...session, atEnd });
       for (const check of atEnd) await check();
       const after = await tx
@@ -121,8 +123,8 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
   }
 
   return {
-    records: (after) => read((tx) => readPage(tx, household, after)),
-    household: () => read((tx) => readAll(tx, household)),
+    records: (after) => read((tx) => readPage(tx, household, reader, after)),
+    household: () => read((tx) => readAll(tx, household, reader)),
     newest: () =>
       read((tx) =>
         tx
@@ -141,7 +143,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
     putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
     replaceAll: (all, by) =>
       write(by, async (session) => {
-        const held = await readAll(session.tx, household);
+        const held = await readAll(session.tx, household, reader);
         await putEach(session, all);
         for (const kind of [...KINDS].reverse()) {
           const wanted = new Set(all[kind].map((o) => o.id));
@@ -170,7 +172,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
 /** The program itself, at this moment. */
 const NOW = (): By => ({ device: 'Pouchful', at: new Date().toISOString() });
 
-async function readAll(tx: Tx, household: string): Promise<Household> {
+async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Household> {
   const rows = await tx
     .selectFrom('records')
     .selectAll()
@@ -178,7 +180,7 @@ async function readAll(tx: Tx, household: string): Promise<Household> {
     .where('body', 'is not', null)
     .orderBy('place')
     .execute();
-  const records: KeptRecord[] = rows.map(recordFrom);
+  const records: KeptRecord[] = rows.map((row) => reader.record(row));
   const of = (kind: Kind) => records.flatMap((r) => (r.kind === kind && r.body !== null ? [r.body] : []));
   return Object.fromEntries(KINDS.map((kind) => [kind, of(kind)])) as unknown as Household;
 }
