@@ -11,6 +11,7 @@ import type { RecordsPage } from '../household/records.ts';
 import { type FileStore, openStore } from '../household/store.ts';
 import { confirmedProfile, withConfirmations } from '../targets/confirm.ts';
 import { PROFILES, profile } from '../targets/profiles.ts';
+import { onlyThisMachine } from './access/access.ts';
 import { createApp } from './app.ts';
 
 const demo = demoHousehold();
@@ -279,8 +280,9 @@ describe('who may ask', () => {
     expect((await store.household()).mixes).toHaveLength(1);
   });
 
-  it('serves the host it was told to listen on', async () => {
-    const wide = createApp({ store, webDir: folder(), referenceFile: '', host: 'shelter.lan' });
+  it('serves the name it was told that it has', async () => {
+    const access = onlyThisMachine(store, ['shelter.lan']);
+    const wide = createApp({ access, webDir: folder(), referenceFile: '' });
     expect((await wide.request('/api/records', { headers: { host: 'shelter.lan:80' } })).status).toBe(200);
   });
 });
@@ -323,6 +325,11 @@ describe('files', () => {
     const answer = await app.request('/api/openapi.json');
     const doc = (await answer.json()) as { paths: object };
     expect(Object.keys(doc.paths)).toEqual([
+      '/api/access',
+      '/api/pair',
+      '/api/devices',
+      '/api/devices/code',
+      '/api/devices/{id}',
       '/api/records',
       '/api/foods/{id}',
       '/api/profiles/{id}',

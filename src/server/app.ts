@@ -3,13 +3,16 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
-import type { MiddlewareHandler } from 'hono';
+import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
-import { type Store, StoreError } from '../household/store.ts';
+import type { Backups } from '../household/backup/backups.ts';
+import { type FileStore, StoreError } from '../household/store.ts';
+import { type Access, onlyThisMachine } from './access/access.ts';
+import { backupRoutes } from './backup-routes.ts';
 import type { CallerEnv } from './caller.ts';
-import { type EventParts, eventsRoute } from './events-route.ts';
+import { eventsRoute } from './events-route.ts';
 import { exchangeRoutes, smallBodies } from './exchange-routes.ts';
-import { hostGuard, securityHeaders } from './guard.ts';
+import { securityHeaders } from './guard.ts';
 import { historyRoutes } from './history-routes.ts';
 import { plainJsonBody } from './json-body.ts';
 import { recordRoutes } from './record-routes.ts';
@@ -18,28 +21,32 @@ import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 
 const MEGABYTE = 1024 * 1024;
 
-export interface AppOptions extends Partial<EventParts> {
-  /** Lent, not owned: whoever opened the store closes it. */
-  readonly store: Store;
+export type AppOptions = AppParts &
+  (
+    | { readonly access: Access }
+    /** This machine alone is served. The store is lent, not owned: whoever opened it closes it. */
+    | { readonly store: FileStore }
+  );
+
+interface AppParts {
+  /** Backups of its file; absent where it is kept elsewhere. */
+  readonly backups?: Backups;
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
-  /** Finds out whose request it is; without it, everybody's is of `store`. */
-  readonly access?: MiddlewareHandler<CallerEnv>;
-  /** The host listened on, when it is not this machine alone. */
-  readonly host?: string;
+  /** Which build of Pouchful answers. */
+  readonly build?: string;
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
 export function createApp({
-  store,
   webDir,
   referenceFile,
-  host,
-  access,
+  backups,
   build = '',
-  untilEnded,
+  ...who
 }: AppOptions): OpenAPIHono<CallerEnv> {
+  const access = 'access' in who ? who.access : onlyThisMachine(who.store);
   const app = new OpenAPIHono<CallerEnv>({
     defaultHook: (result, c) => {
       if (result.success) return undefined;
@@ -47,9 +54,8 @@ export function createApp({
       return c.json(body, status);
     },
   });
-  app.use(securityHeaders(), hostGuard(host));
-  app.use('/api/*', smallBodies(MEGABYTE));
-  app.use('/api/*', plainJsonBody());
+  app.use(securityHeaders(), access.guard);
+  const bodies = [smallBodies(MEGABYTE), plainJsonBody()] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -65,11 +71,20 @@ export function createApp({
     );
   });
 
-  app.use('/api/*', access ?? onlyThisMachine(store));
+  app.use('/api/pair', ...bodies);
+  access.addPublicRoutes(app);
+  // Of who may not come in, nothing more is read.
+  app.use('/api/*', access.check, ...bodies);
+  access.addRoutes(app);
+  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
+  app.use('/api/records', (c, next) =>
+    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
+  );
   recordRoutes(app);
   historyRoutes(app);
   exchangeRoutes(app);
-  eventsRoute(app, { build, ...(untilEnded && { untilEnded }) });
+  backupRoutes(app, backups);
+  eventsRoute(app, { build, untilEnded: access.streams.untilEnded });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {
@@ -83,27 +98,6 @@ export function createApp({
   app.get('/reference.bin', referenceRoute(referenceFile));
   client(app, webDir);
   return app;
-}
-
-/** The caller of every request where no token is asked for. */
-function onlyThisMachine(store: Store): MiddlewareHandler<CallerEnv> {
-  return async (c, next) => {
-    c.set('caller', { store, device: deviceNamed(c.req.header('pouchful-device')) ?? 'this computer' });
-    return next();
-  };
-}
-
-/** The name that a device gives itself, percent-encoded; undefined where it is none. */
-function deviceNamed(header: string | undefined): string | undefined {
-  try {
-    return (
-      decodeURIComponent(header ?? '')
-        .trim()
-        .slice(0, 60) || undefined
-    );
-  } catch {
-    return undefined;
-  }
 }
 
 /** The built browser client; any address that is no file is a screen of it. */
