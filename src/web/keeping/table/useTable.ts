@@ -6,7 +6,7 @@ import { type Delimiter, splitText } from '../../../household/exchange/table/spl
 import type { OwnFood } from '../../../household/model.ts';
 import type { TableSource } from './read-file.ts';
 
-export type Way = 'paste' | 'file';
+
 
 export function useTable(ownFoods: readonly OwnFood[]) {
   const [source, setSource] = useState<TableSource>();
