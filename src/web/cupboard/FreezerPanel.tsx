@@ -69,8 +69,9 @@ export function FreezerPanel() {
   );
 }
 
-/** Keeps several lots, one after the other, and says so once all are kept. */
+/** Keeps several lots, and says so once all are kept; of each that is refused it is told. */
 function useKeepAll() {
+  const { house } = useMixDraft();
   const save = useSave('lots');
   const [said, setSaid] = useState('');
   const [busy, setBusy] = useState(false);
@@ -80,7 +81,14 @@ function useKeepAll() {
     if (busy) return;
     setBusy(true);
     try {
-      for (const lot of lots) await save.mutateAsync(lot);
+      await Promise.all(
+        lots.map((lot) =>
+          save.mutateAsync(
+            lot,
+            house.lots.find((l) => l.id === lot.id),
+          ),
+        ),
+      );
       setSaid(words);
       focusWhenThere(focus);
     } catch {
