@@ -3,6 +3,7 @@
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { startCommand } from '../server/start-command.ts';
 import type { FormulateOptions } from './advised.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
@@ -88,17 +89,13 @@ export function program(exit: (code: number) => void): Command {
     .option('--solve', 'solve it and print the table for people')
     .action(async (opts: { solve?: boolean }) => exit(await demo(opts)));
 
-  pouchful
-    .command('start')
-    .description('start the screens in the browser, on this machine only')
-    .option('--port <n>', 'first port to try (default: 4173, or PORT)')
-    .option('--host <name>', 'listen on another address than 127.0.0.1')
-    .option('--data <file>', 'household file (default: data/household.sqlite, or POUCHFUL_DATA)')
-    .action(async (opts: { port?: string; host?: string; data?: string }) => {
-      const { portFrom, serveUntilStopped } = await import('../server/main.ts');
-      await serveUntilStopped({ ...opts, port: portFrom(opts.port, '--port') });
+  pouchful.addCommand(
+    startCommand(async (options) => {
+      const { serveUntilStopped } = await import('../server/main.ts');
+      await serveUntilStopped(options);
       exit(0);
-    });
+    }),
+  );
 
   overrideExits(pouchful);
   return pouchful;

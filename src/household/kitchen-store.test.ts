@@ -1,12 +1,13 @@
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
+import { put, remove } from '../../test/household/put.ts';
 import type { Batch, DryingRun, Kitchen, Lot, Offer } from '../kitchen/model.ts';
 import { demoHousehold } from './demo.ts';
-import { openStore, type Store } from './store.ts';
+import { type FileStore, openStore } from './store.ts';
 
 const folder = folderForEachTest();
-let store: Store;
+let store: FileStore;
 beforeEach(async () => {
   store = openStore(join(folder(), 'household.sqlite'));
   await store.putAll(demoHousehold());
@@ -67,11 +68,11 @@ const batch: Batch = {
 const kitchen: Kitchen = { id: 'kitchen', freezer: { grams: 3000, celsius: -18 } };
 
 async function fill() {
-  await store.putKitchen('lots', lot);
-  await store.putKitchen('offers', offer);
-  await store.putKitchen('dryingRuns', run);
-  await store.putKitchen('batches', batch);
-  await store.putKitchen('kitchen', kitchen);
+  await put(store, 'lots', lot);
+  await put(store, 'offers', offer);
+  await put(store, 'dryingRuns', run);
+  await put(store, 'batches', batch);
+  await put(store, 'kitchen', kitchen);
 }
 
 it('gives back the things of the kitchen as they were put', async () => {
@@ -82,28 +83,32 @@ it('gives back the things of the kitchen as they were put', async () => {
   expect(kept.dryingRuns).toEqual([run]);
   expect(kept.batches).toEqual([batch]);
   expect(kept.kitchen).toEqual([kitchen]);
-  await store.putKitchen('lots', { ...lot, openedOn: '2026-03-20' });
+  await put(store, 'lots', { ...lot, openedOn: '2026-03-20' });
   expect((await store.household()).lots).toEqual([{ ...lot, openedOn: '2026-03-20' }]);
 });
 
 it('keeps lots that something was taken from, and says where', async () => {
   await fill();
-  await expect(store.deleteKitchen('lots', lot.id)).rejects.toThrow('the batch "Batch 1" took from this lot');
-  await store.deleteKitchen('batches', batch.id);
-  await expect(store.deleteKitchen('lots', lot.id)).rejects.toThrow('a drying run took from this lot');
-  await store.deleteKitchen('dryingRuns', run.id);
-  await store.deleteKitchen('lots', lot.id);
-  await expect(store.deleteKitchen('lots', lot.id)).rejects.toThrow('no lot has the id "millet-1"');
+  await expect(remove(store, 'lots', lot.id)).rejects.toThrow(
+    'is used by the batch "Batch 1" and a drying run; bar it instead',
+  );
+  await remove(store, 'batches', batch.id);
+  await expect(remove(store, 'lots', lot.id)).rejects.toThrow('is used by a drying run');
+  await remove(store, 'dryingRuns', run.id);
+  await remove(store, 'lots', lot.id);
+  await expect(remove(store, 'lots', lot.id)).rejects.toThrow('no lot has the id "millet-1"');
 });
 
 it('refuses a new batch for an animal that is not there, and a drying run of no lot', async () => {
-  await expect(store.putKitchen('batches', { ...batch, animalIds: ['nobody'] })).rejects.toThrow(
+  await expect(put(store, 'batches', { ...batch, animalIds: ['nobody'], pours: [] })).rejects.toThrow(
     'no animal has the id "nobody"',
   );
-  await expect(store.putKitchen('dryingRuns', run)).rejects.toThrow('no lot has the id "millet-1"');
+  await expect(put(store, 'dryingRuns', run)).rejects.toThrow('no lot has the id "millet-1"');
+  await expect(put(store, 'batches', batch)).rejects.toThrow('no lot has the id "millet-1"');
   // What was fed stays on record when the animal is gone.
-  await store.putKitchen('batches', batch);
-  await store.deleteAnimal(mix.animalIds[0]!);
-  await store.putKitchen('batches', { ...batch, finishedAt: '2026-03-20T11:00:00Z' });
+  await put(store, 'lots', lot);
+  await put(store, 'batches', batch);
+  await remove(store, 'animals', mix.animalIds[0]!);
+  await put(store, 'batches', { ...batch, finishedAt: '2026-03-20T11:00:00Z' });
   expect((await store.household()).batches[0]!.animalIds).toEqual(mix.animalIds);
 });

@@ -5,6 +5,7 @@ import Database from 'better-sqlite3';
 import { beforeEach, expect, it } from 'vitest';
 import { demo, mix, version } from '../../test/household/demo-version.ts';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
+import { put, remove } from '../../test/household/put.ts';
 import { migrate } from './migrations.ts';
 import { openStore } from './store.ts';
 
@@ -65,9 +66,9 @@ it('brings a file of the first shape to the newest, with everything in it', asyn
   ]);
   expect(household.mixes[0]).toEqual({ ...mix, profileId: 'mine' });
   expect(household.versions).toEqual([]);
-  await expect(store.deleteFood('demo-pellet')).rejects.toThrow('"First mix"');
-  await store.putVersion(version);
-  await store.deleteAnimal('demo-animal');
+  await expect(remove(store, 'foods', 'demo-pellet')).rejects.toThrow('"First mix"');
+  await put(store, 'versions', version);
+  await remove(store, 'animals', 'demo-animal');
   expect((await store.household()).mixes.map((m) => m.animalIds)).toEqual([[], [], []]);
   await store.close();
   const file = new Database(path);

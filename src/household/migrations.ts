@@ -4,6 +4,7 @@
  */
 import type Database from 'better-sqlite3';
 import { sayProteinFactors } from './say-protein-factors.ts';
+import { toRecords } from './to-records.ts';
 
 /** Step n stands at index n - 1. */
 const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
@@ -97,13 +98,14 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   CREATE TABLE kitchen (id TEXT PRIMARY KEY CHECK (id = 'kitchen'), body TEXT NOT NULL CHECK (json_valid(body)));
   `,
   sayProteinFactors,
+  toRecords,
 ];
 
 /** The number of the newest step. */
 export const SCHEMA_VERSION = STEPS.length;
 
 /**
- * Brings a database to the newest shape; each step wholly or not at all.
+ * Brings a database to the newest shape: all steps that are missing in one transaction, or none of them.
  * @param upTo the last step to take; an older shape is asked for by tests alone
  * @returns the step at which it stood; 0 for a new file
  * @throws Error when the file was written by a newer Pouchful
@@ -115,12 +117,13 @@ export function migrate(db: Database.Database, upTo: number = SCHEMA_VERSION): n
       `the household file has version ${at}, this Pouchful knows versions up to ${SCHEMA_VERSION}; use the newer Pouchful`,
     );
   }
-  STEPS.slice(at, upTo).forEach((step, i) => {
-    db.transaction(() => {
+  if (at >= upTo) return at;
+  db.transaction(() => {
+    for (const step of STEPS.slice(at, upTo)) {
       if (typeof step === 'string') db.exec(step);
       else step(db);
-      db.pragma(`user_version = ${at + i + 1}`);
-    }).immediate();
-  });
+    }
+    db.pragma(`user_version = ${upTo}`);
+  }).immediate();
   return at;
 }

@@ -80,20 +80,10 @@ export type Kind = keyof Household;
 /** One object of a kind, known by its id. */
 export type Kept<K extends Kind> = Household[K][number];
 
-/** One entry at the scale, to be added to a batch. */
+/** One entry at the scale, to be added to a batch, whoever else poured meanwhile. */
 export interface PourEntry {
   /** In the order in which they were poured. */
   readonly pours: readonly Pour[];
   /** g that there are of each food from now on, where that was said with it: there is no more of one. */
   readonly stock?: Batch['stock'];
-  /** Tag of the batch as it was last seen (`batchTag`); without it, the pours go onto whatever stands there. */
-  readonly seen?: string;
-}
-
-/** What became of an entry at the scale. */
-export interface PourAnswer {
-  /** Whether its pours are in the batch; not where another device went on with it first. */
-  readonly added: boolean;
-  /** As it stands. */
-  readonly batch: Batch;
 }

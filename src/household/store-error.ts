@@ -1,24 +1,42 @@
-import type { Batch } from '../kitchen/model.ts';
+import type { KeptRecord } from './records.ts';
 
 /** A write that the household refuses; nothing was changed. */
 export class StoreError extends Error {
-  readonly kind: 'missing' | 'in use' | 'invalid' | 'finished' | 'changed';
+  readonly kind:
+    | 'missing'
+    | 'in use'
+    | 'invalid'
+    | 'finished'
+    | 'changed'
+    /** No more of its kind, or no more in all, may be kept. */
+    | 'too many'
+    /** Of the file: another program holds it, the disk is full, it may not be written, it is damaged. */
+    | 'busy'
+    | 'full'
+    | 'read-only'
+    | 'damaged';
   /** JSON pointer into what was to be written, or "/id" for a deletion. */
   readonly field: string;
-  constructor(kind: StoreError['kind'], field: string, message: string) {
-    super(message);
+  constructor(kind: StoreError['kind'], field: string, message: string, options?: ErrorOptions) {
+    super(message, options);
     this.name = 'StoreError';
     this.kind = kind;
     this.field = field;
   }
 }
 
-/** A batch that another device went on with: what was to be written does not fit it any more. */
-export class BatchOvertaken extends StoreError {
-  /** As it stands. */
-  readonly batch: Batch;
-  constructor(batch: Batch) {
-    super('changed', '', 'another device went on with this batch; look at how it stands now');
-    this.batch = batch;
+/** The record stands otherwise than its sender saw it. */
+export class Overtaken extends StoreError {
+  /** As it stands; version 0 where there is none. */
+  readonly stands: KeptRecord;
+  constructor(stands: KeptRecord) {
+    super('changed', '', overtakenWords(stands));
+    this.stands = stands;
   }
+}
+
+function overtakenWords({ version, body }: KeptRecord): string {
+  if (version === 0) return 'there is no such record; send it as a new one (If-None-Match: *)';
+  if (body === null) return 'it was deleted meanwhile; look whether it is still wanted';
+  return 'it was changed meanwhile, perhaps on another device; look at how it stands now';
 }

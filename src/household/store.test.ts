@@ -6,6 +6,7 @@ import { beforeEach, expect, it } from 'vitest';
 import { demo, mix, version } from '../../test/household/demo-version.ts';
 import { EMPTY } from '../../test/household/empty-household.ts';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
+import { put, remove } from '../../test/household/put.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import { SCHEMA_VERSION } from './migrations.ts';
 import type { Animal, Household, Mix, OwnFood } from './model.ts';
@@ -83,7 +84,7 @@ it('keeps everything over a reopening', async () => {
 it('puts an item in place of the one with its id, where it stood', async () => {
   const store = openStore(path);
   await store.putAll({ ...demo, mixes: [mix, { ...mix, id: 'second', name: 'Second' }] });
-  await store.putMix({ ...mix, name: 'Renamed', held: ['millet'] });
+  await put(store, 'mixes', { ...mix, name: 'Renamed', held: ['millet'] });
   const { mixes } = await store.household();
   expect(mixes.map((m) => m.name)).toEqual(['Renamed', 'Second']);
   expect(mixes[0]!.held).toEqual(['millet']);
@@ -99,7 +100,7 @@ it('leaves nothing of a write that fails', async () => {
   expect(await store.household()).toEqual(EMPTY);
   const twice = { ...mix, problem: { ...mix.problem, foods: undefined as never } };
   await store.putAll(demo);
-  await expect(store.putMix({ ...twice, name: 'Half' })).rejects.toThrow();
+  await expect(put(store, 'mixes', { ...twice, name: 'Half' })).rejects.toThrow();
   expect((await store.household()).mixes).toEqual([mix]);
   await store.close();
 });
@@ -107,7 +108,7 @@ it('leaves nothing of a write that fails', async () => {
 it('refuses a mix for a profile that nobody knows', async () => {
   const store = openStore(path);
   await store.putAll(demo);
-  await expect(store.putMix({ ...mix, profileId: 'nowhere' })).rejects.toMatchObject({
+  await expect(put(store, 'mixes', { ...mix, profileId: 'nowhere' })).rejects.toMatchObject({
     kind: 'invalid',
     field: '/profileId',
   });
@@ -117,13 +118,13 @@ it('refuses a mix for a profile that nobody knows', async () => {
 it('refuses to delete a food that a mix names, and says which mix', async () => {
   const store = openStore(path);
   await store.putAll(demo);
-  const refused = store.deleteFood('demo-pellet');
+  const refused = remove(store, 'foods', 'demo-pellet');
   await expect(refused).rejects.toBeInstanceOf(StoreError);
   await expect(refused).rejects.toThrow(
     '"Invented pellet" is used by the mix "First mix"; take it out there first',
   );
-  await store.putMix({ ...mix, problem: { ...mix.problem, beside: [] } });
-  await store.deleteFood('demo-pellet');
+  await put(store, 'mixes', { ...mix, problem: { ...mix.problem, beside: [] } });
+  await remove(store, 'foods', 'demo-pellet');
   expect((await store.household()).foods).toEqual([]);
   await store.close();
 });
@@ -131,7 +132,7 @@ it('refuses to delete a food that a mix names, and says which mix', async () => 
 it('keeps the mixes of an animal that is deleted', async () => {
   const store = openStore(path);
   await store.putAll(demo);
-  await store.deleteAnimal('demo-animal');
+  await remove(store, 'animals', 'demo-animal');
   expect((await store.household()).mixes).toEqual([{ ...mix, animalIds: [] }]);
   await store.close();
 });
@@ -142,20 +143,20 @@ it('keeps the order of the animals of a mix, and names each once', async () => {
   await store.putAll({ ...demo, animals: [bramble, second] });
   const orders = [[bramble.id, second.id], [second.id, bramble.id], [second.id], []];
   for (const animalIds of orders) {
-    await store.putMix({ ...mix, animalIds });
+    await put(store, 'mixes', { ...mix, animalIds });
     expect((await store.household()).mixes[0]!.animalIds).toEqual(animalIds);
   }
-  await expect(store.putMix({ ...mix, animalIds: [second.id, second.id] })).rejects.toMatchObject({
+  await expect(put(store, 'mixes', { ...mix, animalIds: [second.id, second.id] })).rejects.toMatchObject({
     kind: 'invalid',
     field: '/animalIds/1',
-    message: expect.stringContaining('"a-second" is named twice'),
+    message: expect.stringContaining('name each once'),
   });
   await store.close();
 });
 
 it('refuses an animal for a profile that nobody knows', async () => {
   const store = openStore(path);
-  await expect(store.putAnimal({ ...bramble, profileId: 'nowhere' })).rejects.toMatchObject({
+  await expect(put(store, 'animals', { ...bramble, profileId: 'nowhere' })).rejects.toMatchObject({
     kind: 'invalid',
     field: '/profileId',
     message: expect.stringContaining('"nowhere"'),
@@ -173,42 +174,42 @@ it('refuses to delete a profile that a mix or an animal keeps to, and says which
     animals: [{ ...bramble, profileId: 'mine' }],
     mixes: [{ ...mix, profileId: 'mine' }],
   });
-  const refused = store.deleteProfile('mine');
+  const refused = remove(store, 'profiles', 'mine');
   await expect(refused).rejects.toMatchObject({ kind: 'in use', field: '/id' });
   await expect(refused).rejects.toThrow('is used by the mix "First mix" and the animal "Bramble"; choose');
-  await store.putMix(mix);
-  await expect(store.deleteProfile('mine')).rejects.toThrow('is used by the animal "Bramble"; choose');
-  await store.putAnimal(bramble);
-  await store.deleteProfile('mine');
+  await put(store, 'mixes', mix);
+  await expect(remove(store, 'profiles', 'mine')).rejects.toThrow('is used by the animal "Bramble"; choose');
+  await put(store, 'animals', bramble);
+  await remove(store, 'profiles', 'mine');
   expect((await store.household()).profiles).toEqual([]);
   await store.close();
 });
 
 it('keeps versions of a mix that is there, through its changes, and lets them go with it', async () => {
   const store = openStore(path);
-  await expect(store.putVersion(version)).rejects.toMatchObject({
+  await expect(put(store, 'versions', version)).rejects.toMatchObject({
     kind: 'invalid',
     field: '/mixId',
     message: expect.stringContaining('no mix has the id "demo-mix"'),
   });
   await store.putAll({ ...demo, versions: [version, { ...version, id: 'v2' }] });
-  await store.putMix({ ...mix, name: 'Renamed' });
-  await store.putVersion({ ...version, name: 'better named' });
+  await put(store, 'mixes', { ...mix, name: 'Renamed' });
+  await put(store, 'versions', { ...version, name: 'better named' });
   expect((await store.household()).versions.map((v) => [v.id, v.name])).toEqual([
     ['v1', 'better named'],
     ['v2', version.name],
   ]);
-  await store.deleteVersion('v2');
-  await expect(store.deleteVersion('v2')).rejects.toThrow('no version of a mix has the id "v2"');
+  await remove(store, 'versions', 'v2');
+  await expect(remove(store, 'versions', 'v2')).rejects.toThrow('no version of a mix has the id "v2"');
   expect((await store.household()).versions).toHaveLength(1);
-  await store.deleteMix(mix.id);
+  await remove(store, 'mixes', mix.id);
   expect((await store.household()).versions).toEqual([]);
   await store.close();
 });
 
 it('says that there was nothing to delete', async () => {
   const store = openStore(path);
-  await expect(store.deleteMix('no-such')).rejects.toMatchObject({
+  await expect(remove(store, 'mixes', 'no-such')).rejects.toMatchObject({
     kind: 'missing',
     message: expect.stringContaining('"no-such"'),
   });
@@ -218,9 +219,9 @@ it('says that there was nothing to delete', async () => {
 it('fills the first run only, not a household that was emptied', async () => {
   const store = openStore(path);
   expect(await seedOnFirstRun(store)).toBe(true);
-  await store.deleteMix('demo-mix');
-  await store.deleteFood('demo-pellet');
-  await store.deleteAnimal('demo-animal');
+  await remove(store, 'mixes', 'demo-mix');
+  await remove(store, 'foods', 'demo-pellet');
+  await remove(store, 'animals', 'demo-animal');
   await store.close();
   const again = openStore(path);
   expect(await seedOnFirstRun(again)).toBe(false);
@@ -264,7 +265,7 @@ it('keeps bounds, sources, choices and borrowed amounts of a food', async () => 
     },
   };
   const store = openStore(path);
-  await store.putFood(own);
+  await put(store, 'foods', own);
   await store.close();
   const again = openStore(path);
   expect((await again.household()).foods).toEqual([own]);

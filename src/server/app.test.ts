@@ -2,22 +2,24 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import type { OpenAPIHono } from '@hono/zod-openapi';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
+import { precondition, put as putIn } from '../../test/household/put.ts';
 import { demoHousehold } from '../household/demo.ts';
 import { withChanges, withRuleLeftOut } from '../household/reckon/mix/own-limits.ts';
-import { openStore, type Store } from '../household/store.ts';
+import type { RecordsPage } from '../household/records.ts';
+import { type FileStore, openStore } from '../household/store.ts';
 import { confirmedProfile, withConfirmations } from '../targets/confirm.ts';
 import { PROFILES, profile } from '../targets/profiles.ts';
+import { onlyThisMachine } from './access/access.ts';
 import { createApp } from './app.ts';
 
 const demo = demoHousehold();
 const mix = demo.mixes[0]!;
 const pellet = demo.foods[0]!;
 const folder = folderForEachTest();
-let store: Store;
-let app: OpenAPIHono;
+let store: FileStore;
+let app: ReturnType<typeof createApp>;
 
 beforeEach(async () => {
   mkdirSync(join(folder(), 'web', 'assets'), { recursive: true });
@@ -33,25 +35,33 @@ afterEach(async () => {
   await store.close();
 });
 
-const put = (path: string, body: unknown) =>
+const put = async (path: string, body: unknown) =>
   app.request(path, {
     method: 'PUT',
-    headers: { 'content-type': 'application/json' },
+    headers: { 'content-type': 'application/json', ...(await precondition(store, path)) },
     body: typeof body === 'string' ? body : JSON.stringify(body),
   });
-const remove = (path: string) => app.request(path, { method: 'DELETE' });
+const remove = async (path: string) =>
+  app.request(path, { method: 'DELETE', headers: await precondition(store, path) });
 
 describe('the household', () => {
-  it('is given whole', async () => {
-    const answer = await app.request('/api/household');
+  it('is given as records', async () => {
+    const answer = await app.request('/api/records');
     expect(answer.status).toBe(200);
-    expect(await answer.json()).toEqual(demo);
+    const page = (await answer.json()) as RecordsPage;
+    expect(page.records.map((r) => [r.kind, r.id, r.version])).toEqual([
+      ['foods', 'demo-pellet', 1],
+      ['animals', 'demo-animal', 1],
+      ['mixes', 'demo-mix', 1],
+    ]);
+    expect(page.records.map((r) => r.body)).toEqual([pellet, demo.animals[0], mix]);
+    expect(page).toMatchObject({ seq: 3, more: false });
   });
 
   it('keeps what was confirmed of a target that comes with the program', async () => {
     const nrc = profile('hamster-nrc')!;
     const confirmed = confirmedProfile(nrc, { against: 'the printed edition', on: '2026-03-14' });
-    expect((await put('/api/profiles/hamster-nrc', confirmed)).status).toBe(204);
+    expect((await put('/api/profiles/hamster-nrc', confirmed)).status).toBe(200);
     const [kept] = (await store.household()).profiles;
     expect(withConfirmations(nrc, kept)).toEqual(confirmed);
     const undated = {
@@ -64,7 +74,7 @@ describe('the household', () => {
   it('keeps with a mix and its versions the limits that the keeper made their own', async () => {
     const changed = withChanges(mix, [{ pointer: '/rules/1/max', from: 7, to: 7.5 }], '2026-03-14');
     const loosened = withRuleLeftOut(changed, 0, '2026-03-15');
-    expect((await put('/api/mixes/demo-mix', loosened)).status).toBe(204);
+    expect((await put('/api/mixes/demo-mix', loosened)).status).toBe(200);
     const version = {
       id: 'v',
       mixId: 'demo-mix',
@@ -73,7 +83,7 @@ describe('the household', () => {
       shares: {},
       keptAt: '2026-03-15T08:00:00.000Z',
     };
-    expect((await put('/api/versions/v', version)).status).toBe(204);
+    expect((await put('/api/versions/v', version)).status).toBe(200);
     const { mixes, versions } = await store.household();
     expect(mixes[0]?.problem.own_limits).toEqual(loosened.problem.own_limits);
     expect(versions[0]?.problem.own_limits).toHaveLength(2);
@@ -81,7 +91,7 @@ describe('the household', () => {
 
   it('opens with the targets that old households name', async () => {
     for (const profileId of ['hamster-adult', 'hamster-adult-crude', 'hamster-nrc', 'mouse-nrc'])
-      expect((await put('/api/mixes/demo-mix', { ...mix, profileId })).status, profileId).toBe(204);
+      expect((await put('/api/mixes/demo-mix', { ...mix, profileId })).status, profileId).toBe(200);
   });
 
   it('takes each kind of thing and gives it back', async () => {
@@ -120,11 +130,11 @@ describe('the household', () => {
       shares: { millet: 97.5 },
       keptAt: '2026-11-25T08:30:00.000Z',
     };
-    expect((await put('/api/foods/own', food)).status).toBe(204);
-    expect((await put('/api/profiles/mine', profile)).status).toBe(204);
-    expect((await put('/api/animals/a', animal)).status).toBe(204);
-    expect((await put('/api/mixes/m2', second)).status).toBe(204);
-    expect((await put('/api/versions/v', version)).status).toBe(204);
+    expect((await put('/api/foods/own', food)).status).toBe(200);
+    expect((await put('/api/profiles/mine', profile)).status).toBe(200);
+    expect((await put('/api/animals/a', animal)).status).toBe(200);
+    expect((await put('/api/mixes/m2', second)).status).toBe(200);
+    expect((await put('/api/versions/v', version)).status).toBe(200);
     expect(await store.household()).toEqual({
       foods: [pellet, food],
       profiles: [profile],
@@ -138,7 +148,7 @@ describe('the household', () => {
       kitchen: [],
     });
     for (const path of ['versions/v', 'mixes/m2', 'animals/a', 'profiles/mine', 'foods/own']) {
-      expect((await remove(`/api/${path}`)).status).toBe(204);
+      expect((await remove(`/api/${path}`)).status).toBe(200);
     }
     expect(await store.household()).toEqual(demo);
   });
@@ -195,7 +205,7 @@ describe('refusals name the field, the value and the way out', () => {
     ['no life stage', { lifeStage: undefined }, '/lifeStage', 'is missing'],
     ['no food a day', { dailyGrams: 0 }, '/dailyGrams', 'is 0: it must be above 0'],
     ['refusals that are no list', { refuses: 'millet' }, '/refuses', 'is "millet": write an array'],
-    ['an unknown profile', { profileId: 'nowhere' }, '/profileId', '"nowhere"; choose one from the list'],
+    ['an unknown profile', { profileId: 'nowhere' }, '/profileId', '"nowhere"; add it first'],
   ])('of an animal: %s', async (_, wrong, field, words) => {
     const answer = await put('/api/animals/demo-animal', { ...demo.animals[0], ...wrong });
     expect(answer.status).toBe(400);
@@ -208,7 +218,7 @@ describe('refusals name the field, the value and the way out', () => {
     expect(stranger.status).toBe(400);
     expect(await stranger.json()).toEqual({
       field: '/animalIds/1',
-      message: 'no animal has the id "nobody"; add the animal first, or leave it out',
+      message: 'no animal has the id "nobody"; add it first, or leave it out',
     });
     const { problem, shares } = mix;
     const kept = { id: 'v', mixId: 'none', name: 'V', problem, shares, keptAt: '2026-11-25T08:30:00.000Z' };
@@ -223,8 +233,8 @@ describe('refusals name the field, the value and the way out', () => {
   });
 
   it('409 for a profile that an animal keeps to', async () => {
-    await store.putProfile({ ...PROFILES[0]!, id: 'mine' });
-    await store.putAnimal({ ...demo.animals[0]!, profileId: 'mine' });
+    await putIn(store, 'profiles', { ...PROFILES[0]!, id: 'mine' });
+    await putIn(store, 'animals', { ...demo.animals[0]!, profileId: 'mine' });
     const used = await remove('/api/profiles/mine');
     expect(used.status).toBe(409);
     expect(await used.json()).toMatchObject({ message: expect.stringContaining('the animal "Bramble"') });
@@ -255,8 +265,7 @@ describe('refusals name the field, the value and the way out', () => {
 });
 
 describe('who may ask', () => {
-  const from = (host: string, headers = {}) =>
-    app.request('/api/household', { headers: { host, ...headers } });
+  const from = (host: string, headers = {}) => app.request('/api/records', { headers: { host, ...headers } });
 
   it('refuses foreign host names', async () => {
     for (const host of ['localhost', 'localhost:4173', '127.0.0.1:4173', '[::1]:4173'])
@@ -271,9 +280,10 @@ describe('who may ask', () => {
     expect((await store.household()).mixes).toHaveLength(1);
   });
 
-  it('serves the host it was told to listen on', async () => {
-    const wide = createApp({ store, webDir: folder(), referenceFile: '', host: 'shelter.lan' });
-    expect((await wide.request('/api/household', { headers: { host: 'shelter.lan:80' } })).status).toBe(200);
+  it('serves the name it was told that it has', async () => {
+    const access = onlyThisMachine(store, ['shelter.lan']);
+    const wide = createApp({ access, webDir: folder(), referenceFile: '' });
+    expect((await wide.request('/api/records', { headers: { host: 'shelter.lan:80' } })).status).toBe(200);
   });
 });
 
@@ -315,7 +325,12 @@ describe('files', () => {
     const answer = await app.request('/api/openapi.json');
     const doc = (await answer.json()) as { paths: object };
     expect(Object.keys(doc.paths)).toEqual([
-      '/api/household',
+      '/api/access',
+      '/api/pair',
+      '/api/devices',
+      '/api/devices/code',
+      '/api/devices/{id}',
+      '/api/records',
       '/api/foods/{id}',
       '/api/profiles/{id}',
       '/api/animals/{id}',
@@ -327,6 +342,10 @@ describe('files', () => {
       '/api/batches/{id}',
       '/api/kitchen/{id}',
       '/api/batches/{id}/pours',
+      '/api/history',
+      '/api/history/{seq}',
+      '/api/history/{seq}/take-back',
+      '/api/backups',
     ]);
   });
 });

@@ -2,60 +2,66 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
-import { createRoute, OpenAPIHono, type z } from '@hono/zod-openapi';
+import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
-import { KITCHEN_KINDS } from '../household/kitchen-store.ts';
-import type { Kept } from '../household/model.ts';
-import { householdSchema } from '../household/shape/household-schema.ts';
-import { KITCHEN_SCHEMAS, overtakenSchema } from '../household/shape/kitchen-schemas.ts';
-import {
-  animalSchema,
-  errorSchema,
-  foodSchema,
-  idParams,
-  mixSchema,
-  profileSchema,
-  versionSchema,
-} from '../household/shape/schemas.ts';
-import { type Store, StoreError } from '../household/store.ts';
-import type { Batch } from '../kitchen/model.ts';
-import { hostGuard, securityHeaders } from './guard.ts';
-import { ifMatchHeaders, tagSeen } from './if-match.ts';
-import { json } from './json.ts';
-import { pourRoute } from './pour-route.ts';
+import type { Backups } from '../household/backup/backups.ts';
+import { type FileStore, StoreError } from '../household/store.ts';
+import { type Access, onlyThisMachine } from './access/access.ts';
+import { backupRoutes } from './backup-routes.ts';
+import type { CallerEnv } from './caller.ts';
+import { eventsRoute } from './events-route.ts';
+import { securityHeaders } from './guard.ts';
+import { historyRoutes } from './history-routes.ts';
+import { plainJsonBody } from './json-body.ts';
+import { recordRoutes } from './record-routes.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
 
 const MEGABYTE = 1024 * 1024;
 
-export interface AppOptions {
-  /** Lent, not owned: whoever opened the store closes it. */
-  readonly store: Store;
+export type AppOptions = AppParts &
+  (
+    | { readonly access: Access }
+    /** This machine alone is served. The store is lent, not owned: whoever opened it closes it. */
+    | { readonly store: FileStore }
+  );
+
+interface AppParts {
+  /** Backups of its file; absent where it is kept elsewhere. */
+  readonly backups?: Backups;
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
-  /** The host listened on, when it is not this machine alone. */
-  readonly host?: string;
+  /** Which build of Pouchful answers. */
+  readonly build?: string;
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
-export function createApp({ store, webDir, referenceFile, host }: AppOptions): OpenAPIHono {
-  const app = new OpenAPIHono({
+export function createApp({
+  webDir,
+  referenceFile,
+  backups,
+  build = '',
+  ...who
+}: AppOptions): OpenAPIHono<CallerEnv> {
+  const access = 'access' in who ? who.access : onlyThisMachine(who.store);
+  const app = new OpenAPIHono<CallerEnv>({
     defaultHook: (result, c) => {
       if (result.success) return undefined;
       const { status, body } = refusalOfInput(result.error, (result as { data?: unknown }).data);
       return c.json(body, status);
     },
   });
-  app.use(securityHeaders(), hostGuard(host));
-  app.use(
-    '/api/*',
+  app.use(securityHeaders(), access.guard);
+  const bodies = [
     bodyLimit({
       maxSize: MEGABYTE,
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
-  );
+    plainJsonBody(),
+  ] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -71,33 +77,19 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
     );
   });
 
-  app.openapi(
-    createRoute({
-      method: 'get',
-      path: '/api/household',
-      responses: { 200: json(householdSchema, 'Everything the household keeps') },
-    }),
-    // The store gives read-only lists, zod's types are writable; the JSON is the same.
-    async (c) => c.json((await store.household()) as z.infer<typeof householdSchema>, 200),
+  app.use('/api/pair', ...bodies);
+  access.addPublicRoutes(app);
+  // Of who may not come in, nothing more is read.
+  app.use('/api/*', access.check, ...bodies);
+  access.addRoutes(app);
+  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
+  app.use('/api/records', (c, next) =>
+    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
   );
-  objectRoutes(app, 'foods', foodSchema, store.putFood, store.deleteFood);
-  objectRoutes(app, 'profiles', profileSchema, store.putProfile, store.deleteProfile);
-  objectRoutes(app, 'animals', animalSchema, store.putAnimal, store.deleteAnimal);
-  objectRoutes(app, 'mixes', mixSchema, store.putMix, store.deleteMix);
-  objectRoutes(app, 'versions', versionSchema, store.putVersion, store.deleteVersion);
-  for (const kind of KITCHEN_KINDS) {
-    objectRoutes<Kept<typeof kind>>(
-      app,
-      kind,
-      KITCHEN_SCHEMAS[kind] as z.ZodType<Kept<typeof kind>>,
-      (object, seen) =>
-        seen === undefined
-          ? store.putKitchen(kind, object)
-          : store.putBatchUnlessOvertaken(object as Batch, seen),
-      (id) => store.deleteKitchen(kind, id),
-    );
-  }
-  pourRoute(app, store);
+  recordRoutes(app);
+  historyRoutes(app);
+  backupRoutes(app, backups);
+  eventsRoute(app, { build, untilEnded: access.streams.untilEnded });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {
@@ -113,68 +105,8 @@ export function createApp({ store, webDir, referenceFile, host }: AppOptions): O
   return app;
 }
 
-/**
- * `PUT` and `DELETE` of one kind of object.
- * @param put its second argument is the tag that the sender of a batch last saw
- */
-function objectRoutes<T extends { id: string }>(
-  app: OpenAPIHono,
-  kind: string,
-  schema: z.ZodType<T>,
-  put: (object: T, seen?: string) => Promise<void>,
-  remove: (id: string) => Promise<void>,
-): void {
-  const path = `/api/${kind}/{id}` as const;
-  const mayBeOvertaken = kind === 'batches';
-  const refused = {
-    400: json(errorSchema, 'Wrong input; the field says where'),
-    404: json(errorSchema, 'Not there'),
-    409: json(errorSchema, 'In use elsewhere'),
-  };
-  app.openapi(
-    createRoute({
-      method: 'put',
-      path,
-      request: {
-        params: idParams,
-        body: { required: true, content: { 'application/json': { schema } } },
-        ...(mayBeOvertaken && { headers: ifMatchHeaders }),
-      },
-      responses: {
-        204: { description: 'Written' },
-        ...refused,
-        ...(mayBeOvertaken && { 412: json(overtakenSchema, 'It stands otherwise than its sender saw it') }),
-      },
-    }),
-    async (c) => {
-      const object = c.req.valid('json') as T;
-      const id = c.req.param('id')!;
-      if (object.id !== id) {
-        return c.json(
-          { field: '/id', message: `/id is "${object.id}" but the address says "${id}"; make them the same` },
-          400,
-        );
-      }
-      await put(object, mayBeOvertaken ? tagSeen(c.req.header('if-match')) : undefined);
-      return c.body(null, 204);
-    },
-  );
-  app.openapi(
-    createRoute({
-      method: 'delete',
-      path,
-      request: { params: idParams },
-      responses: { 204: { description: 'Deleted' }, ...refused },
-    }),
-    async (c) => {
-      await remove(c.req.param('id')!);
-      return c.body(null, 204);
-    },
-  );
-}
-
 /** The built browser client; any address that is no file is a screen of it. */
-function client(app: OpenAPIHono, webDir: string): void {
+function client(app: OpenAPIHono<CallerEnv>, webDir: string): void {
   const index = join(webDir, 'index.html');
   if (existsSync(webDir)) {
     app.use('/assets/*', async (c, next) => {

@@ -3,6 +3,8 @@ import type { Store } from '../household/store.ts';
 
 export interface Caller {
   readonly store: Store;
+  /** Id of the household. */
+  readonly household: string;
   /** Name of the device, as the keeper reads it in the history. */
   readonly device: string;
   /** Id of the device's token; absent where this machine alone is served and none is asked for. */

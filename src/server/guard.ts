@@ -1,7 +1,6 @@
 /** Keeps strangers out: foreign host names (DNS rebinding), foreign pages, and what a page may load. */
-import type { MiddlewareHandler } from 'hono';
-
-const LOCAL = ['localhost', '127.0.0.1', '[::1]'];
+import type { Context, MiddlewareHandler } from 'hono';
+import { hostOf, type Served, schemeOf } from './served.ts';
 
 const POLICY = [
   "default-src 'self'",
@@ -16,27 +15,29 @@ const POLICY = [
 ].join('; ');
 
 /**
- * Refuses requests that name another host than this machine.
- * @param host the host that the server was told to listen on, also allowed
+ * Refuses requests that name another host than this server, and those that a page of another origin made. Another port
+ * of the same machine is another origin. What a command-line client sends has neither `Origin` nor `Sec-Fetch-Site`.
  */
-export function hostGuard(host?: string): MiddlewareHandler {
-  const everywhere = host === '0.0.0.0' || host === '::';
-  const allowed = new Set(host ? [...LOCAL, host, `[${host}]`] : LOCAL);
+export function guard(served: Served): MiddlewareHandler {
   return async (c, next) => {
-    const name = hostName(c.req.header('host') ?? new URL(c.req.url).host);
-    const ip = /^[\d.]+$|^\[/.test(name);
-    if (!allowed.has(name) && !(everywhere && ip)) {
-      const message = `host "${name}" is not served here; use http://localhost, or start with --host ${name}`;
-      return c.json({ field: '', message }, 403);
-    }
+    const host = hostOf(c, served);
+    const name = host.toLowerCase().replace(/:\d+$/, '').replace(/\.$/, '');
+    if (!served.isOwn(name))
+      return refused(
+        c,
+        `host "${name}" is not served here; use http://localhost, --lan for the home network, or add a name with --name`,
+      );
     const origin = c.req.header('origin');
-    if (
-      origin !== undefined &&
-      c.req.method !== 'GET' &&
-      hostName(origin.replace(/^\w+:\/\//, '')) !== name
-    ) {
-      return c.json({ field: '', message: `pages from ${origin} may not write here` }, 403);
-    }
+    if (origin !== undefined && !sameOrigin(origin, `${schemeOf(c, served)}://${host}`))
+      return refused(c, `pages from ${origin} may not come in here`);
+    const site = c.req.header('sec-fetch-site');
+    const reads = c.req.method === 'GET' || c.req.method === 'HEAD';
+    if (!reads && origin === undefined && site !== undefined)
+      return refused(c, 'a page that writes must say where it is from (Origin)');
+    const fromElsewhere = site !== undefined && site !== 'same-origin' && site !== 'none';
+    // A link on another page may lead here; what it leads to reads the household by requests of its own.
+    const follows = reads && c.req.header('sec-fetch-mode') === 'navigate' && !c.req.path.startsWith('/api');
+    if (fromElsewhere && !follows) return refused(c, 'pages from elsewhere may not come in here');
     return next();
   };
 }
@@ -52,7 +53,12 @@ export function securityHeaders(): MiddlewareHandler {
   };
 }
 
-/** "localhost:4173" to "localhost"; "[::1]:4173" to "[::1]". */
-function hostName(host: string): string {
-  return host.toLowerCase().replace(/:\d+$/, '');
+function refused(c: Context, message: string) {
+  return c.json({ field: '', message }, 403);
+}
+
+/** Whether two origins are one; the usual port of a scheme may be written or left out. */
+function sameOrigin(a: string, b: string): boolean {
+  const [left, right] = [a, b].map((origin) => (URL.canParse(origin) ? new URL(origin) : undefined));
+  return left !== undefined && left.origin !== 'null' && left.origin === right?.origin;
 }

@@ -1,54 +1,102 @@
-/** Starts Pouchful: opens the household, fills it on the first run, listens on this machine alone. */
+/** Starts Pouchful: opens the household, fills it on the first run, listens on this machine alone or for the network. */
 import type { Server } from 'node:http';
-import { networkInterfaces } from 'node:os';
-import { join, resolve } from 'node:path';
+import { createServer } from 'node:https';
+import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { parseArgs } from 'node:util';
 import { createAdaptorServer } from '@hono/node-server';
+import { CommanderError } from 'commander';
+import type { Devices } from '../household/access/devices.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
-import { openStore } from '../household/store.ts';
+import { type Access, devicesOf, openAccess } from './access/access.ts';
+import { readCertificate } from './access/certificate.ts';
+import { networkAddresses, ownNames } from './access/own-names.ts';
+import { PLAIN_HTTP } from './access/say-offer.ts';
+import { showOffers } from './access/show-offers.ts';
 import { createApp } from './app.ts';
+import { openHousehold } from './household-file.ts';
+import { householdPath } from './household-path.ts';
+import { listen } from './listen.ts';
+import { openOrRescue } from './rescue.ts';
+import { type StartOptions, startCommand } from './start-command.ts';
 
-const FIRST_PORT = 4173;
-const PORTS_TRIED = 50;
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
-export interface StartOptions {
-  readonly host?: string;
-  readonly port?: number;
-  /** The household file. */
-  readonly data?: string;
-}
-
-/** Listens until the process is told to stop; resolves once it listens, with its address and a way to stop it. */
+/**
+ * Listens until it is stopped.
+ * @returns once it listens: its address, and a way to stop it
+ */
 export async function start(options: StartOptions = {}): Promise<{ url: string; stop: () => Promise<void> }> {
-  const host = options.host ?? '127.0.0.1';
-  const data = resolve(options.data ?? process.env.POUCHFUL_DATA ?? join(ROOT, 'data', 'household.sqlite'));
-  const store = openStore(data);
+  const { lan = false, behindProxy = false, name = [], cert, key } = options;
+  const certificate = readCertificate(cert, key);
+  const scheme = certificate ? 'https' : 'http';
+  const data = await householdPath(options.data, ROOT, console.log);
+  const household = await openOrRescue(() => openHousehold(data, console.log), {
+    tell: console.error,
+    clock: () => new Date(),
+    listen: (server) => listen(server, '127.0.0.1', options.port),
+  });
+  const { store, backups } = household;
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
+    // Looks through every record once, so that the first page need not wait for it.
+    await store.household();
+    const devices = devicesOf(store);
+    const tokens = lan || behindProxy;
+    const origins = () =>
+      behindProxy
+        ? name.map((host) => `https://${host}`)
+        : [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
+    const access = openAccess({
+      served: { scheme, isOwn: ownNames(lan, name), behindProxy },
+      tokens,
+      devices,
+      storeOf: () => store,
+      origins,
+      paired: (device) => console.log(`"${device.name}" is paired.`),
+    });
     const app = createApp({
-      store,
+      access,
+      backups,
       webDir: fileURLToPath(new URL('../web', import.meta.url)),
       referenceFile: new URL('../foods/data/reference.bin', import.meta.url),
-      host: options.host,
     });
-    const server = createAdaptorServer({ fetch: app.fetch }) as Server;
-    const port = await listen(server, host, options.port ?? portFrom(process.env.PORT, 'PORT') ?? FIRST_PORT);
-    const everywhere = host === '0.0.0.0' || host === '::';
-    const own = everywhere || host === '127.0.0.1';
-    const shown = own ? 'localhost' : host.includes(':') ? `[${host}]` : host;
-    const url = `http://${shown}:${port}`;
+    const server = createAdaptorServer({
+      fetch: app.fetch,
+      ...(certificate && { createServer, serverOptions: certificate }),
+    }) as Server;
+    const port = await listen(server, lan ? undefined : '127.0.0.1', options.port);
+    const url = `${scheme}://localhost:${port}`;
+    store.opened.announce(url);
     console.log(`Pouchful is at ${url}`);
-    if (everywhere)
-      for (const address of networkAddresses())
-        console.log(`On a phone in the same network: http://${address}:${port} (open to all who are in it)`);
-    return { url, stop: () => stop(server, store.close) };
+    const end = tokens ? letIn(access, devices, { url, origins, plain: lan && !certificate }) : () => {};
+    return {
+      url,
+      async stop() {
+        end();
+        access.streams.endAll();
+        await stop(server, household.close);
+      },
+    };
   } catch (error) {
-    await store.close();
+    await household.close();
     throw error;
   }
+}
+
+/** Says how other devices come in. @returns a function that ends it */
+function letIn(
+  { pairing }: Access,
+  devices: Devices,
+  { url, origins, plain }: { url: string; origins: () => readonly string[]; plain: boolean },
+): () => void {
+  if (plain) console.log(PLAIN_HTTP);
+  return showOffers({
+    pairing,
+    devices,
+    place: () => ({ url, origins: origins(), colours: process.stdout.isTTY }),
+    say: (text) => console.log(text),
+  });
 }
 
 /** Starts and stays until SIGINT or SIGTERM; then answers what was asked, closes the file and ends. */
@@ -62,59 +110,34 @@ export async function serveUntilStopped(options: StartOptions): Promise<void> {
   await stop();
 }
 
-/** A port number from a text. @throws Error naming the option and the value */
-export function portFrom(text: string | undefined, name: string): number | undefined {
-  if (text === undefined || text === '') return undefined;
-  const port = Number(text);
-  if (Number.isInteger(port) && port >= 0 && port <= 65535) return port;
-  throw new Error(`${name} is "${text}"; give a port number from 0 to 65535`);
-}
-
-/** Where other devices of the network find this machine, IPv4. */
-function networkAddresses(): string[] {
-  return Object.values(networkInterfaces())
-    .flatMap((all) => all ?? [])
-    .filter(({ family, internal }) => family === 'IPv4' && !internal)
-    .map(({ address }) => address);
-}
-
-/** Listens on the first port that is free, from `port` upward. */
-async function listen(server: Server, host: string, port: number): Promise<number> {
-  for (let at = port; ; at++) {
-    try {
-      await new Promise<void>((done, failed) => {
-        server.once('error', failed);
-        server.listen(at, host, () => {
-          server.off('error', failed);
-          done();
-        });
-      });
-      return (server.address() as { port: number }).port;
-    } catch (error) {
-      const taken = (error as NodeJS.ErrnoException).code === 'EADDRINUSE';
-      if (!taken || at - port >= PORTS_TRIED || at >= 65535) throw error;
-    }
-  }
-}
-
+/** Answers what was asked, then closes. */
 async function stop(server: Server, closeStore: () => Promise<void>): Promise<void> {
-  server.closeIdleConnections();
+  // A connection is idle once its answer has ended; browsers keep idle ones open.
+  const idle = setInterval(() => server.closeIdleConnections(), 20);
   const late = setTimeout(() => server.closeAllConnections(), 2000);
   await new Promise<void>((done) => server.close(() => done()));
+  clearInterval(idle);
   clearTimeout(late);
   await closeStore();
 }
 
+/** Runs with the process's own arguments. Errors are one line on stderr, with exit code 2. */
 async function main(): Promise<void> {
-  const { values } = parseArgs({
-    options: { host: { type: 'string' }, port: { type: 'string' }, data: { type: 'string' } },
-  });
-  await serveUntilStopped({ host: values.host, port: portFrom(values.port, '--port'), data: values.data });
+  const command = startCommand(serveUntilStopped)
+    .name('npm start --')
+    .exitOverride()
+    .configureOutput({
+      outputError: (text, write) => write(`pouchful: ${text.replace(/^error: /, '')}`),
+    });
+  try {
+    await command.parseAsync();
+  } catch (error) {
+    if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
+    else {
+      console.error(`pouchful: ${(error as Error).message}`);
+      process.exitCode = 2;
+    }
+  }
 }
 
-if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  main().catch((error: Error) => {
-    console.error(`pouchful: ${error.message}`);
-    process.exitCode = 2;
-  });
-}
+if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) await main();

@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import type { Household } from '../../src/household/model.ts';
+import { openStore } from '../../src/household/store.ts';
 import { PATIENCE_MS } from './patience.ts';
 
 /** Tests and benches run from the project root. */
@@ -34,9 +35,19 @@ export interface Bench {
   close(): Promise<void>;
 }
 
-/** @param options.margin whether the demonstration's mix keeps its margin from the bounds, as a newcomer finds it */
-export async function openBench({ margin = false }: { margin?: boolean } = {}): Promise<Bench> {
+/**
+ * @param options.margin whether the demonstration's mix keeps its margin from the bounds, as a newcomer finds it
+ * @param options.house what is kept when the server starts; the demonstration where absent
+ */
+export async function openBench({
+  margin = false,
+  house,
+}: {
+  margin?: boolean;
+  house?: Household;
+} = {}): Promise<Bench> {
   const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
+  if (house) await keep(join(folder, 'household.sqlite'), house);
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
   const server = spawn(process.execPath, [MAIN, '--port', String(port)], {
@@ -56,7 +67,7 @@ export async function openBench({ margin = false }: { margin?: boolean } = {}): 
 
   try {
     await listening(server);
-    if (!margin) await goToTheBounds(url);
+    if (!margin && !house) await goToTheBounds(url);
     browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
       args: FLAGS,
@@ -128,6 +139,12 @@ async function ended(server: ChildProcess): Promise<void> {
   const gone = new Promise((done) => server.once('exit', done));
   server.kill('SIGTERM');
   await gone;
+}
+
+async function keep(path: string, house: Household): Promise<void> {
+  const store = openStore(path);
+  await store.putAll(house);
+  await store.close();
 }
 
 /** Takes the margin off the demonstration's mix: its best mix then stands at its bounds, which many stories need. */

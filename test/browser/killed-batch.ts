@@ -3,7 +3,6 @@
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import type { Household, PourEntry } from '../../src/household/model.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
-import { batchTag } from '../../src/kitchen/batch/batch-tag.ts';
 import type { Batch, Pour } from '../../src/kitchen/model.ts';
 import { WeighOut } from '../../src/kitchen/weighing/weigh-out.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';
@@ -57,7 +56,7 @@ export function requestFor(batch: Batch, before?: Batch): { method: string; path
   const path = `/api/batches/${batch.id}`;
   const pours = before ? batch.pours.slice(before.pours.length) : [];
   if (!before || pours.length === 0) return { method: 'PUT', path, body: JSON.stringify(batch) };
-  const entry: PourEntry = { pours, seen: batchTag(before) };
+  const entry: PourEntry = { pours };
   return { method: 'POST', path: `${path}/pours`, body: JSON.stringify(entry) };
 }
 

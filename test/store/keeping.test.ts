@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { RecordsPage, Written } from '../../src/household/records.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
-import { ApiError } from '../../src/web/store/api.ts';
+import { ApiError } from '../../src/web/store/api-error.ts';
 import type { Change } from '../../src/web/store/change.ts';
 import { Keeper } from '../../src/web/store/keeper.ts';
 import type { Outcome } from '../../src/web/store/keeper-parts.ts';

@@ -9,38 +9,26 @@
  */
 import { z } from '@hono/zod-openapi';
 import { LEAST_PROTEIN_FACTOR, MOST_PROTEIN_FACTOR } from '../../nutrition/energy.ts';
-import { isTag, NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import {
+  amount,
+  composition,
+  dailyGrams,
+  day,
+  grams,
+  id,
+  money,
+  name,
+  once,
+  percent,
+  probability,
+  tag,
+  weight,
+  words,
+} from './fields.ts';
 
-const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
-
-export const id = z.string().trim().min(1).max(100);
-export const name = z.string().trim().min(1).max(200);
-/** Free text of a few paragraphs at most. */
-export const words = z.string().max(4000);
-export const amount = z.number().min(0);
-export const percent = z.number().min(0).max(100);
-export const tag = z.enum(TAGS);
 const basis = z.enum(['as fed', 'DM']);
 /** First over second. */
 export const ratio = z.tuple([tag, tag]).readonly();
-
-export const composition = z
-  .partialRecord(tag, amount)
-  .superRefine((amounts, context) => {
-    for (const [key, value] of Object.entries(amounts)) {
-      if (isTag(key) && nutrient(key).unit === 'g' && value! > 100) {
-        context.addIssue({
-          code: 'custom',
-          path: [key],
-          message: '100 g of food holds 100 g at most; check the unit',
-        });
-      }
-    }
-  })
-  .openapi('Composition', {
-    type: 'object',
-    description: 'Amounts per 100 g as fed by INFOODS tagname; absent means unknown.',
-  });
 
 /** Where a food's amounts come from: a reference number, own figures per 100 g as fed, or both. */
 const described = {
@@ -65,7 +53,7 @@ export const overrideSchema = z.strictObject({
   /** Why, in the keeper's words. */
   note: words.min(1),
   /** ISO 8601 date. */
-  on: z.iso.date(),
+  on: day,
 });
 
 export const ingredientSchema = z.strictObject({
@@ -75,7 +63,7 @@ export const ingredientSchema = z.strictObject({
   min: percent.optional(),
   max: percent.optional(),
   want: percent.optional(),
-  price_per_kg: amount.optional(),
+  price_per_kg: money.optional(),
   refused: z.boolean().optional(),
   override: overrideSchema.optional(),
   /** Least share where the food is used at all, percent of the mix: its share is 0 or at least this. */
@@ -83,14 +71,14 @@ export const ingredientSchema = z.strictObject({
   /** The animal is fond of it; counts for the aim "liked". */
   liked: z.boolean().optional(),
   /** What the cupboard holds of it, g as mixed; counts for the aims "cupboard" and "few to buy". */
-  on_hand_grams: amount.optional(),
+  on_hand_grams: grams.optional(),
 });
 
 export const besideSchema = z.strictObject({
   ...described,
   share_of_ration: percent,
   /** Written instead of the share, where `daily_grams` says how much is fed in all; g as weighed. */
-  grams_a_day: amount.optional(),
+  grams_a_day: grams.optional(),
   /** Bounds within which the share is chosen where no mix fits `share_of_ration` itself, percent of the ration. */
   share_min: percent.optional(),
   share_max: percent.optional(),
@@ -126,7 +114,7 @@ export const ownLimitSchema = z.strictObject({
   /** As it stands among the rules; absent where it is left out. */
   now: z.union([nutrientRuleSchema, ratioRuleSchema]).optional(),
   /** ISO 8601 date of the last change. */
-  on: z.iso.date(),
+  on: day,
 });
 
 const give = amount.optional();
@@ -143,7 +131,10 @@ export const variationSchema = z.enum(['given', 'published']);
 
 export const problemSchema = z
   .strictObject({
-    foods: z.array(ingredientSchema).max(500),
+    foods: z
+      .array(ingredientSchema)
+      .max(500)
+      .superRefine(once((f) => f.id, 'id')),
     rules: z
       .array(
         z.union([nutrientRuleSchema, ratioRuleSchema, groupRuleSchema, shareRuleSchema, countRuleSchema]),
@@ -151,32 +142,35 @@ export const problemSchema = z
       .max(500),
     /** Limits of the target that the keeper made their own. */
     own_limits: z.array(ownLimitSchema).max(500).optional(),
-    beside: z.array(besideSchema).max(50),
+    beside: z
+      .array(besideSchema)
+      .max(50)
+      .superRefine(once((f) => f.id, 'id')),
     objective: objectiveSchema,
     /** Preferences, first things first; `objective` decides among the mixes they leave. */
     aims: z.array(aimSchema).max(20).optional(),
     /** Least weight of any food that is used at all, g in the batch: what the scale can weigh. */
-    least_grams: z.number().gt(0).optional(),
+    least_grams: weight.optional(),
     /** Every nutrient and ratio rule also holds for what is eaten when any one food of the mix is left. */
     drop_one: z.boolean().optional(),
     /** The whole ration of a day, g as weighed, fresh food left out. */
-    daily_grams: z.number().gt(0).optional(),
+    daily_grams: dailyGrams.optional(),
     /** 0 to below 1. */
-    confidence: z.number().min(0).lt(1),
+    confidence: probability,
     /** Whether the confidence is asked for each rule by itself (the default), or for all of them at once. */
     confidence_for: z.enum(['each', 'all']).optional(),
     /**
      * Without a confidence, the best mix keeps as far from the bounds of nutrient rules as any mix can, up to this
      * confidence for all rules at once; 0 to below 1, none unless written. Not for "cheapest", nor with aims.
      */
-    margin: z.number().min(0).lt(1).optional(),
+    margin: probability.optional(),
     /** "given" unless written. */
     variation: variationSchema.optional(),
     /** Whether foods on the caution list are blocked or capped ("apply"), or only named ("report", the default). */
     cautions: z.enum(['apply', 'report']).optional(),
     /** The animal's species, in words: some cautions hold for dwarf hamsters alone. */
     species: name.optional(),
-    batch_grams: z.number().gt(0),
-    scale_step_grams: z.number().gt(0),
+    batch_grams: weight,
+    scale_step_grams: weight,
   })
   .openapi('Problem');

@@ -1,17 +1,24 @@
 /** What the server takes and gives of the kitchen: the shapes of `kitchen/model.ts` checked at the door. */
 import { z } from '@hono/zod-openapi';
-import { amount, id, name, percent, problemSchema, words } from '../../formulation/problem/schema.ts';
-import { MOST_POURS } from '../batch-store.ts';
-import type { KitchenKind } from '../kitchen-store.ts';
-import { errorSchema } from './schemas.ts';
+import {
+  byId,
+  day,
+  grams,
+  id,
+  moment,
+  money,
+  name,
+  once,
+  percent,
+  share,
+  weight,
+  words,
+} from '../../formulation/problem/fields.ts';
+import { problemSchema } from '../../formulation/problem/schema.ts';
 
-/** What a batch's tag is, for whoever reads the interface's description. */
-export const TAG =
-  'FNV-1a (64 bits, 16 hexadecimal digits) of the JSON of [[food, grams, at] of each pour, finishedAt or null, scale_step_grams, stock as pairs sorted by food]';
+/** Most pours of one batch. */
+export const MOST_POURS = 1000;
 
-const day = z.iso.date();
-const moment = z.iso.datetime();
-const positive = z.number().gt(0);
 const celsius = z.number().min(-60).max(250);
 const device = z.enum(['oven', 'dehydrator']);
 
@@ -22,14 +29,14 @@ const lotSchema = z
     id,
     food: id,
     name,
-    grams: positive,
+    grams: weight,
     form: z.enum(['dry', 'fresh', 'dried']),
     boughtOn: day,
     openedOn: day.optional(),
     bestBefore: day.optional(),
     frozen: z.boolean(),
     seller: name.optional(),
-    price: amount.optional(),
+    price: money.optional(),
     cold: z
       .array(z.strictObject({ kind: z.enum(['freeze', 'thaw']), from: day, to: day, doneOn: day.optional() }))
       .max(20),
@@ -45,8 +52,8 @@ const offerSchema = z
     id,
     food: id,
     seller: name,
-    packGrams: positive,
-    price: amount,
+    packGrams: weight,
+    price: money,
     form: z.enum(['dry', 'fresh']),
   })
   .openapi('Offer');
@@ -59,40 +66,44 @@ const dryingRunSchema = z
     celsius,
     startedAt: moment,
     trays: z.number().int().min(1).max(100),
-    gramsTaken: positive.optional(),
-    gramsBefore: positive,
-    checks: z
-      .array(z.strictObject({ at: moment, grams: amount.optional(), note: words.optional() }))
-      .max(200),
+    gramsTaken: weight.optional(),
+    gramsBefore: weight,
+    checks: z.array(z.strictObject({ at: moment, grams: grams.optional(), note: words.optional() })).max(200),
     kind: z.enum(['vegetable', 'leaf', 'herb', 'fruit']).optional(),
-    hours: positive.max(1000).optional(),
-    load: z.strictObject({ n: z.number().int().min(1), of: z.number().int().min(1) }).optional(),
+    hours: z.number().min(0.01).max(1000).optional(),
+    load: z
+      .strictObject({ n: z.number().int().min(1).max(1000), of: z.number().int().min(1).max(1000) })
+      .refine(({ n, of }) => n <= of, { path: ['n'], message: 'it is more than there are loads' })
+      .optional(),
     sample: z
       .strictObject({
-        before: positive,
-        dry: positive,
-        of: positive.optional(),
-        step: positive.optional(),
+        before: weight,
+        dry: weight,
+        of: weight.optional(),
+        step: weight.optional(),
       })
       .optional(),
-    gramsAfter: positive.optional(),
+    gramsAfter: weight.optional(),
     endedAt: moment.optional(),
     accepted: overruled.optional(),
   })
   .openapi('DryingRun');
 
+/** g, below 0 for what was taken back. */
+const poured = z.number().min(-100_000).max(100_000);
+
 const pour = z
   .strictObject({
     food: id,
     // Below 0 for what went back to the lot.
-    lots: z.array(z.strictObject({ lot: id, grams: z.number() })).max(50),
-    target: amount,
-    grams: z.number(),
+    lots: z.array(z.strictObject({ lot: id, grams: poured })).max(50),
+    target: grams,
+    grams: poured,
     at: moment,
   })
   .openapi('Pour');
 
-const stock = z.record(z.string().max(100), amount);
+const stock = byId(grams);
 
 /** One entry at the scale. */
 export const pourEntrySchema = z
@@ -102,16 +113,24 @@ export const pourEntrySchema = z
       description:
         'g that there are of each food from now on, where there is no more of one; as before if left out',
     }),
-    seen: z
-      .string()
-      .min(1)
-      .max(100)
-      .optional()
-      .openapi({
-        description: `Tag of the batch as the sender last saw it: ${TAG}. Where it stands otherwise, nothing is added. Left out, it is not compared.`,
-      }),
   })
   .openapi('PourEntry');
+
+/** What was taken back may be off by what a scale cannot read, g. */
+const UNREAD = 0.01;
+
+/** Of no food can more be taken out of the bowl than was poured into it. */
+function noLessThanNothing(
+  { pours }: { pours: readonly { food: string; grams: number }[] },
+  context: z.RefinementCtx,
+): void {
+  const inBowl = new Map<string, number>();
+  for (const { food, grams } of pours) inBowl.set(food, (inBowl.get(food) ?? 0) + grams);
+  const i = pours.findLastIndex(({ food }) => (inBowl.get(food) ?? 0) < -UNREAD);
+  if (i < 0) return;
+  const message = 'with it more of this food was taken out of the batch than was poured into it';
+  context.addIssue({ code: 'custom', path: ['pours', i, 'grams'], message });
+}
 
 const batchSchema = z
   .strictObject({
@@ -119,31 +138,35 @@ const batchSchema = z
     mixId: id.optional(),
     name,
     problem: problemSchema,
-    shares: z.record(z.string().max(100), z.number().min(0)),
+    shares: byId(share),
     order: z.array(id).max(500),
-    grams: positive,
+    grams: weight,
     pours: z.array(pour).max(MOST_POURS),
-    animalIds: z.array(id).max(100),
+    animalIds: z
+      .array(id)
+      .max(100)
+      .superRefine(once((id) => id)),
     madeBy: name.optional(),
     stock: stock.optional(),
     accepted: overruled.optional(),
     givenUp: overruled.optional(),
-    left: z.strictObject({ grams: amount, on: day }).optional(),
+    left: z.strictObject({ grams, on: day }).optional(),
     startedAt: moment,
     finishedAt: moment.optional(),
   })
+  .superRefine(noLessThanNothing)
   .openapi('Batch');
 
 const wholeDays = z.number().int().min(0).max(366).optional();
 
 const nextBatchSchema = z.strictObject({
   mixId: id,
-  grams: positive.optional(),
+  grams: weight.optional(),
   days: z.number().int().min(1).max(3660).optional(),
   from: day.optional(),
   until: day.optional(),
   untilRunsOut: z.literal(true).optional(),
-  pins: z.array(z.strictObject({ step: z.string().min(1).max(300), day })).max(500),
+  pins: z.array(z.strictObject({ step: words.min(1).max(300), day })).max(500),
 });
 
 const kitchenSchema = z
@@ -152,10 +175,12 @@ const kitchenSchema = z
     driedAtHome: z
       .array(z.strictObject({ food: id, fresh: id, moisture: percent, trimLoss: percent.optional() }))
       .max(500)
+      .superRefine(once((d) => d.food, 'food'))
       .optional(),
     sellers: z
-      .array(z.strictObject({ seller: name, delivery: amount.optional(), minimumOrder: amount.optional() }))
+      .array(z.strictObject({ seller: name, delivery: money.optional(), minimumOrder: money.optional() }))
       .max(200)
+      .superRefine(once((s) => s.seller, 'seller'))
       .optional(),
     stepDays: z
       .strictObject({
@@ -168,32 +193,17 @@ const kitchenSchema = z
       })
       .optional(),
     next: nextBatchSchema.optional(),
-    freezer: z.strictObject({ grams: positive, celsius }).optional(),
+    freezer: z.strictObject({ grams: weight, celsius }).optional(),
     dryer: z
       .strictObject({
         device,
         trays: z.number().int().min(1).max(100),
-        trayArea: positive,
+        trayArea: z.number().min(0.01).max(10_000),
         celsius,
       })
       .optional(),
   })
   .openapi('Kitchen');
-
-/** What became of an entry at the scale. */
-export const pourAnswerSchema = z
-  .object({
-    added: z.boolean().openapi({
-      description: 'Whether the pours are in the batch; not where another device went on with it first',
-    }),
-    batch: batchSchema.openapi({ description: 'The batch as it stands' }),
-  })
-  .openapi('PourAnswer');
-
-/** A batch that another device went on with. */
-export const overtakenSchema = errorSchema
-  .extend({ batch: batchSchema.openapi({ description: 'The batch as it stands' }) })
-  .openapi('Overtaken');
 
 /** By the name of each kind's list in a household. */
 export const KITCHEN_SCHEMAS = {
@@ -202,4 +212,4 @@ export const KITCHEN_SCHEMAS = {
   dryingRuns: dryingRunSchema,
   batches: batchSchema,
   kitchen: kitchenSchema,
-} satisfies Record<KitchenKind, z.ZodType>;
+};

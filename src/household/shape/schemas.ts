@@ -6,14 +6,21 @@ import { z } from '@hono/zod-openapi';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import {
   amount,
+  byId,
   composition,
+  dailyGrams,
+  day,
   id,
+  moment,
+  money,
   name,
-  problemSchema,
-  ratio,
+  once,
+  pasted,
+  share,
   tag,
   words,
-} from '../../formulation/problem/schema.ts';
+} from '../../formulation/problem/fields.ts';
+import { problemSchema, ratio } from '../../formulation/problem/schema.ts';
 import { LIFE_STAGES, type LifeStage } from '../../targets/life-stage.ts';
 
 const STAGES = Object.keys(LIFE_STAGES) as [LifeStage, ...LifeStage[]];
@@ -26,24 +33,25 @@ const evidence = z.strictObject({
         id,
         name,
         ref: id.optional(),
-        date: z.iso.date().optional(),
+        date: day.optional(),
         basis: z.enum(['as fed', 'dry matter']),
-        n: z.number().int().min(1).optional(),
+        n: z.number().int().min(1).max(1_000_000).optional(),
         composition,
         sd: composition,
         low: composition.optional(),
         high: composition.optional(),
         proteinFactor: z.number().min(4).max(8).optional(),
-        printed: words.optional(),
+        printed: pasted.optional(),
       }),
     )
     .max(50)
+    .superRefine(once((s) => s.id, 'id'))
     .optional(),
   choices: z.partialRecord(tag, id).optional(),
   borrowed: z
     .partialRecord(tag, z.strictObject({ from: id, name, value: amount, sd: amount, source: words }))
     .optional(),
-  ingredients: words.optional(),
+  ingredients: pasted.optional(),
 });
 
 export const foodSchema = z
@@ -57,11 +65,22 @@ export const foodSchema = z
     low: composition.optional(),
     high: composition.optional(),
     evidence: evidence.optional(),
-    pricePerKg: amount.optional(),
+    pricePerKg: money.optional(),
     source: words,
     invented: z.boolean(),
   })
   .openapi('OwnFood');
+
+/** A bound is of a nutrient or of a ratio, and its least does not lie above its most. */
+function aboutOneThing(
+  bound: { nutrient?: unknown; ratio?: unknown; min?: number; max?: number },
+  context: z.RefinementCtx,
+): void {
+  if ((bound.nutrient === undefined) === (bound.ratio === undefined))
+    context.addIssue({ code: 'custom', path: [], message: 'name a nutrient or a ratio, one of them' });
+  if (bound.min !== undefined && bound.max !== undefined && bound.min > bound.max)
+    context.addIssue({ code: 'custom', path: ['min'], message: `it lies above the most, ${bound.max}` });
+}
 
 export const profileSchema = z
   .strictObject({
@@ -73,15 +92,17 @@ export const profileSchema = z
     about: words,
     bounds: z
       .array(
-        z.strictObject({
-          nutrient: tag.optional(),
-          ratio: ratio.optional(),
-          min: amount.optional(),
-          max: amount.optional(),
-          basis: z.enum(['as fed', 'DM', 'per 1000 kcal']),
-          source: words,
-          confirmed: z.strictObject({ against: words.min(1), on: z.iso.date() }).optional(),
-        }),
+        z
+          .strictObject({
+            nutrient: tag.optional(),
+            ratio: ratio.optional(),
+            min: amount.optional(),
+            max: amount.optional(),
+            basis: z.enum(['as fed', 'DM', 'per 1000 kcal']),
+            source: words,
+            confirmed: z.strictObject({ against: words.min(1), on: day }).optional(),
+          })
+          .superRefine(aboutOneThing),
       )
       .max(200),
   })
@@ -95,28 +116,31 @@ export const animalSchema = z
     lifeStage: z.enum(STAGES),
     profileId: id,
     refuses: z.array(id).max(500),
-    dailyGrams: z.number().gt(0).optional(),
+    dailyGrams: dailyGrams.optional(),
     invented: z.boolean(),
   })
   .openapi('Animal');
 
-const shares = z.record(z.string().max(100), z.number().min(0));
+const shares = byId(share);
 
 export const mixSchema = z
   .strictObject({
     id,
     name,
-    animalIds: z.array(id).max(100),
+    animalIds: z
+      .array(id)
+      .max(100)
+      .superRefine(once((animal) => animal)),
     profileId: id,
     problem: problemSchema,
     shares,
     held: z.array(id).max(500),
-    updatedAt: z.iso.datetime(),
+    updatedAt: moment,
   })
   .openapi('Mix');
 
 export const versionSchema = z
-  .strictObject({ id, mixId: id, name, problem: problemSchema, shares, keptAt: z.iso.datetime() })
+  .strictObject({ id, mixId: id, name, problem: problemSchema, shares, keptAt: moment })
   .openapi('MixVersion');
 
 export const errorSchema = z

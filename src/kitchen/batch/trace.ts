@@ -6,6 +6,7 @@
 import { type CupboardContents, takenBy } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
+import { remembered } from '../remembered.ts';
 import { CRUMB } from '../tolerances.ts';
 
 /** Where a lot went. */
@@ -43,11 +44,8 @@ export interface Origin {
 export function reachOf(id: string, kept: CupboardContents, dayAt: DayAt): Reach {
   const lot = kept.lots.find((l) => l.id === id);
   if (!lot) throw new RangeError(`no lot "${id}" is kept; take one of the cupboard's`);
-  const runsOf = groupedBy(kept.runs, (run) => run.lot);
-  const driedOf = groupedBy(
-    kept.lots.filter((l) => l.driedIn !== undefined),
-    (l) => l.driedIn!,
-  );
+  const runsOf = runsByLot(kept.runs);
+  const driedOf = lotsByRun(kept.lots);
   const lots = new Map([[id, lot]]);
   const runs = new Map<string, DryingRun>();
   // A Map walks over what is added while it is walked; what is in it already is not added again, so it ends.
@@ -57,11 +55,15 @@ export function reachOf(id: string, kept: CupboardContents, dayAt: DayAt): Reach
       for (const dried of driedOf.get(run.id) ?? []) if (!lots.has(dried.id)) lots.set(dried.id, dried);
     }
 
-  const batches = kept.batches.flatMap((batch) => {
-    const grams = sum(batch.pours.flatMap((p) => p.lots.filter((l) => lots.has(l.lot)).map((l) => l.grams)));
-    const named = batch.pours.some((p) => p.lots.some((l) => lots.has(l.lot)));
-    return named ? [{ batch, grams }] : [];
-  });
+  const naming = batchesByLot(kept.batches);
+  const batches = [...new Set([...lots.keys()].flatMap((l) => naming.get(l) ?? []))]
+    .sort((a, b) => a - b)
+    .flatMap((at) => {
+      const batch = kept.batches[at];
+      if (!batch) return [];
+      const parts = batch.pours.flatMap((p) => p.lots.filter((l) => lots.has(l.lot)).map((l) => l.grams));
+      return [{ batch, grams: sum(parts) }];
+    });
   const sure = new Set(batches.map(({ batch }) => batch.id));
   const foods = new Map(
     [...lots.values()].filter((l) => l.form !== 'fresh').map((l) => [l.food, l.boughtOn]),
@@ -70,14 +72,13 @@ export function reachOf(id: string, kept: CupboardContents, dayAt: DayAt): Reach
     const first = foods.get(l.food);
     if (first !== undefined && l.form !== 'fresh' && l.boughtOn < first) foods.set(l.food, l.boughtOn);
   }
-  const maybe = kept.batches.filter(
-    (batch) =>
-      !sure.has(batch.id) &&
-      batch.pours.some((p) => {
-        const since = foods.get(p.food);
-        return since !== undefined && dayAt(p.at) >= since && unnamed(p) > CRUMB;
-      }),
-  );
+  const maybe = untracedIn(kept.batches).flatMap(({ batch, pours }) => {
+    const may = pours.some((p) => {
+      const since = foods.get(p.food);
+      return since !== undefined && dayAt(p.at) >= since;
+    });
+    return may && !sure.has(batch.id) ? [batch] : [];
+  });
   const animalIds = [...new Set(batches.flatMap(({ batch }) => fedTo(batch)))];
   return {
     lot,
@@ -152,6 +153,35 @@ const fedTo = (batch: Batch) => (batch.givenUp ? [] : batch.animalIds);
 function unnamed(pour: Pour): number {
   return pour.grams - sum(pour.lots.map((l) => l.grams));
 }
+
+const runsByLot = remembered((runs: readonly DryingRun[]) => groupedBy(runs, (run) => run.lot));
+
+const lotsByRun = remembered((lots: readonly Lot[]) =>
+  groupedBy(
+    lots.filter((l) => l.driedIn !== undefined),
+    (l) => l.driedIn!,
+  ),
+);
+
+/** Places of the batches that name a lot in a pour, by its id. */
+const batchesByLot = remembered((batches: readonly Batch[]) => {
+  const places = new Map<string, number[]>();
+  for (const [at, batch] of batches.entries())
+    for (const lot of new Set(batch.pours.flatMap((p) => p.lots.map((l) => l.lot)))) {
+      const named = places.get(lot);
+      if (named) named.push(at);
+      else places.set(lot, [at]);
+    }
+  return places;
+});
+
+/** Batches with pours of which some names no lot, and those pours. */
+const untracedIn = remembered((batches: readonly Batch[]) =>
+  batches.flatMap((batch) => {
+    const pours = batch.pours.filter((p) => unnamed(p) > CRUMB);
+    return pours.length > 0 ? [{ batch, pours }] : [];
+  }),
+);
 
 function groupedBy<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
   const groups = new Map<string, T[]>();

@@ -1,5 +1,6 @@
 /** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
 import type { Batch, DryingRun, Lot } from '../model.ts';
+import { remembered } from '../remembered.ts';
 import { CRUMB } from '../tolerances.ts';
 
 /** All that says what came in and what went out. */
@@ -26,23 +27,50 @@ export function takenBy(run: DryingRun): number {
 }
 
 /** What is left of every lot, in the order kept. */
-export function leftOver(kept: CupboardContents): LotStock[] {
+export function leftOver(kept: CupboardContents): readonly LotStock[] {
+  return stocks(kept.lots, kept.runs, kept.batches);
+}
+
+/** g taken of each lot, by its id. */
+const takenOf = remembered((batches: readonly Batch[], runs: readonly DryingRun[]) => {
   const used = new Map<string, number>();
   const take = (lot: string, grams: number) => used.set(lot, (used.get(lot) ?? 0) + grams);
-  for (const batch of kept.batches)
+  for (const batch of batches)
     for (const pour of batch.pours) for (const { lot, grams } of pour.lots) take(lot, grams);
-  for (const run of kept.runs) take(run.lot, takenBy(run));
-  return kept.lots.map((lot) => {
-    const gone = used.get(lot.id) ?? 0;
-    const rest = lot.grams - gone;
-    return {
-      lot,
-      used: gone,
-      grams: rest > CRUMB ? rest : 0,
-      over: rest < -CRUMB ? -rest : 0,
-    };
-  });
+  for (const run of runs) take(run.lot, takenBy(run));
+  return used;
+});
+
+const stocks = remembered(
+  (lots: readonly Lot[], runs: readonly DryingRun[], batches: readonly Batch[]): readonly LotStock[] => {
+    const used = takenOf(batches, runs);
+    return lots.map((lot) => {
+      const gone = used.get(lot.id) ?? 0;
+      const rest = lot.grams - gone;
+      return {
+        lot,
+        used: gone,
+        grams: rest > CRUMB ? rest : 0,
+        over: rest < -CRUMB ? -rest : 0,
+      };
+    });
+  },
+);
+
+/** What is left of the lots of each food, foods in the order in which they first came, lots in the order kept. */
+export function leftByFood(kept: CupboardContents): ReadonlyMap<string, readonly LotStock[]> {
+  return byFood(leftOver(kept));
 }
+
+const byFood = remembered((left: readonly LotStock[]): ReadonlyMap<string, readonly LotStock[]> => {
+  const foods = new Map<string, LotStock[]>();
+  for (const each of left) {
+    const own = foods.get(each.lot.food);
+    if (own) own.push(each);
+    else foods.set(each.lot.food, [each]);
+  }
+  return foods;
+});
 
 /** Whether a lot may be weighed out, as `mayBeWeighed` of `freeze-treatment.ts` answers; `wayOut` says what to do instead. */
 export type Ready = (
@@ -101,8 +129,8 @@ export function allocate(kept: CupboardContents, food: string, grams: number, re
 function sorted(kept: CupboardContents, food: string, ready: Ready) {
   const usable: LotStock[] = [];
   const passed: { lot: Lot; grams: number; why: string; wayOut?: string }[] = [];
-  for (const left of leftOver(kept)) {
-    if (left.lot.food !== food || left.grams === 0) continue;
+  for (const left of leftByFood(kept).get(food) ?? []) {
+    if (left.grams === 0) continue;
     const no = refusal(left.lot, ready);
     if (no === undefined) usable.push(left);
     else passed.push({ lot: left.lot, grams: left.grams, ...no });
@@ -147,13 +175,12 @@ interface FoodTotal {
 
 /** What there is of every food that has a lot, in the order in which foods first came. */
 export function totals(kept: CupboardContents, ready: Ready): FoodTotal[] {
-  const sums = new Map<string, { ready: number; waiting: number; fresh: number; barred: number }>();
-  for (const { lot, grams } of leftOver(kept)) {
-    const sum = sums.get(lot.food) ?? { ready: 0, waiting: 0, fresh: 0, barred: 0 };
-    sums.set(lot.food, sum);
-    sum[partOf(lot, ready)] += grams;
-  }
-  return [...sums].map(([food, sum]) => ({ food, ...sum }));
+  return [...leftByFood(kept)].map(([food, left]) => {
+    const sum = { ready: 0, waiting: 0, fresh: 0, barred: 0 };
+    // What is used up adds nothing, whichever part it would be of.
+    for (const { lot, grams } of left) if (grams > 0) sum[partOf(lot, ready)] += grams;
+    return { food, ...sum };
+  });
 }
 
 function partOf(lot: Lot, ready: Ready): 'ready' | 'waiting' | 'fresh' | 'barred' {

@@ -79,6 +79,14 @@ export function planFreezer(
   const notNeeded: { lot: string; why: string }[] = [];
   const tooBig: { lot: string; why: string; wayOut: string }[] = [];
   const planned: { lot: Lot; size: number; advice?: FreezeAdvice; kept: FreezeStep[] }[] = [];
+  /** Many bags are alike, and how long one cools takes some working out. */
+  const advised = new Map<string, FreezeAdvice>();
+  const adviceFor = (cooling: Parameters<typeof freezeAdvice>[0]) => {
+    const alike = JSON.stringify(cooling);
+    const advice = advised.get(alike) ?? freezeAdvice(cooling, { common: rules.freezeDays });
+    advised.set(alike, advice);
+    return advice;
+  };
 
   for (const lot of inOrder(lots, options.neededOn)) {
     const group = options.groupOf?.(lot);
@@ -97,7 +105,7 @@ export function planFreezer(
           bag: options.bagOf?.(lot) ?? { shape: 'packet', grams: lot.grams },
           air: freezer.celsius,
         } as const;
-        const advice = freezes ? freezeAdvice(cooling, { common: rules.freezeDays }) : undefined;
+        const advice = freezes ? adviceFor(cooling) : undefined;
         planned.push({ lot, size, advice, kept });
       }
     }

@@ -1,13 +1,27 @@
 /** The mixes an animal is fed: ticked here, or at the mix itself. */
+import { useState } from 'react';
 import type { Animal, Mix } from '../../household/model.ts';
 import { Failed } from '../shared/Failed.tsx';
+import { useParts } from '../shared/parts.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import '../shared/styles/ticks.css';
 
+/** Mixes shown at once. */
+const PART = 30;
+
 export function AnimalMixes({ animal }: { animal: Animal }) {
   const { house, mix: atHand, change } = useMixDraft();
   const save = useSave('mixes');
+  /** Those it was fed when this was opened: they stay where they are when one is unticked. */
+  const [fed] = useState(
+    () => new Set(house.mixes.flatMap((m) => (m.animalIds.includes(animal.id) ? m.id : []))),
+  );
+  const long = house.mixes.length > PART;
+  const mixes = long
+    ? [...house.mixes.filter((m) => fed.has(m.id)), ...house.mixes.filter((m) => !fed.has(m.id))]
+    : house.mixes;
+  const parts = useParts(mixes, { part: PART, of: 'mixes' });
 
   function feed(mix: Mix, fed: boolean) {
     const next = (m: Mix): Mix => ({
@@ -24,7 +38,7 @@ export function AnimalMixes({ animal }: { animal: Animal }) {
       <h3>Mixes it is fed</h3>
       {house.mixes.length === 0 && <p className="empty">No mix is kept yet.</p>}
       <ul className="ticks">
-        {house.mixes.map((m) => (
+        {parts.shown.map((m) => (
           <li key={m.id}>
             <label className="tick">
               <input
@@ -37,6 +51,7 @@ export function AnimalMixes({ animal }: { animal: Animal }) {
           </li>
         ))}
       </ul>
+      {parts.more}
       <Failed error={save.error} />
     </section>
   );

@@ -6,6 +6,7 @@ import { refusableFoods, refusedFoods } from '../../household/reckon/mix/refusal
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { useParts } from '../shared/parts.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
@@ -16,6 +17,7 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
   const [said, setSaid] = useState('');
   const refused = refusedFoods(house, animal);
   const offered = refusableFoods(house, animal).filter((f) => !animal.refuses.includes(f.id));
+  const parts = useParts(refused, { part: 50, of: 'refused foods' });
   const food = offered.find((f) => f.id === picked);
 
   function add() {
@@ -37,7 +39,7 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
       <h3 tabIndex={-1}>What it refuses</h3>
       {refused.length === 0 && <p className="empty">Nothing so far.</p>}
       <ul className="refusal-list">
-        {refused.map((f) => (
+        {parts.shown.map((f) => (
           <li key={f.id}>
             <span>
               {f.name} <small>{outOf(f.mixes)}</small>
@@ -52,6 +54,7 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
           </li>
         ))}
       </ul>
+      {parts.more}
       {offered.length > 0 ? (
         <div className="refuse-add">
           <Choice

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { LIFE_STAGES } from '../../targets/life-stage.ts';
+import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalForm } from './AnimalForm.tsx';
@@ -16,6 +17,8 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
   const chosen = house.animals.find((a) => a.id === shown);
   // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
   const animal = chosen ?? (shown === NEW ? undefined : house.animals[0]);
+
+  const parts = useParts(house.animals, { part: 100, of: 'animals', always: (a) => a.id === animal?.id });
 
   function detail() {
     if (shown === NEW) {
@@ -52,7 +55,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
         </div>
         {house.animals.length === 0 && <p className="empty">No animal is kept yet.</p>}
         <ul className="food-list">
-          {house.animals.map((a) => (
+          {parts.shown.map((a) => (
             <li key={a.id}>
               <a
                 href={linkTo('animals', a.id)}
@@ -67,6 +70,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
             </li>
           ))}
         </ul>
+        {parts.more}
       </section>
       <section className="detail" aria-label="Animal">
         <a className="back" href={linkTo('animals')} onClick={() => setEditing(false)}>

@@ -1,7 +1,7 @@
 /** Cupboard: every lot, how it stands, the freeze treatment it goes through, and what a barred one reached. */
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { cupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
@@ -23,7 +23,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const [editing, setEditing] = useState(false);
   useEachMinute();
   const day = today();
-  const foods = lotsByFood(house, day);
+  const foods = useMemo(() => lotsByFood(house, day), [house, day]);
   const line = foods.flatMap((f) => f.lots).find((l) => l.lot.id === shown);
   const waiting = lotsToFreeze(house, day).length;
   const leave = () => setEditing(false);
@@ -38,7 +38,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
         key={line.lot.id}
         line={line}
         day={day}
-        food={cupboardFoods(house).find((f) => f.id === line.lot.food)}
+        food={cupboardFood(house, line.lot.food)}
         onEdit={() => setEditing(true)}
       />
     );

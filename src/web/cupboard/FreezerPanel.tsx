@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/freezer-days.ts';
 import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts';
+import { lotById } from '../../household/reckon/cupboard/lot-index.ts';
 import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { FREEZE_TREATMENT } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -11,12 +12,16 @@ import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.t
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { focusWhenThere } from '../shared/focus.ts';
+import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { FreezerSettings } from './FreezerSettings.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
+
+/** Lots shown at once. */
+const PART = 25;
 
 export function FreezerPanel() {
   const { house } = useMixDraft();
@@ -25,6 +30,8 @@ export function FreezerPanel() {
   const waiting = lotsToFreeze(house, day);
   const dates = useMemo(() => freezer && freezerDays(house, freezer, day), [house, freezer, day]);
   const plan = dates && 'plan' in dates ? dates.plan : undefined;
+  const due = lotsToTick(house, day);
+  const parts = useParts(dueFirst(waiting, due), { part: PART, of: 'lots that need it' });
 
   return (
     <article className="cold-page">
@@ -53,20 +60,28 @@ export function FreezerPanel() {
       ) : (
         plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
       )}
-      <TickAll lots={lotsToTick(house, day)} />
+      <TickAll lots={due} />
       <ul className="cold-lots">
-        {waiting.map((lot) => (
+        {parts.shown.map((lot) => (
           <LotToFreeze
             key={lot.id}
-            lot={house.lots.find((l) => l.id === lot.id)!}
+            lot={lotById(house, lot.id) ?? lot}
             grams={lot.grams}
             planned={plan?.lots.find((p) => p.lot === lot.id)}
             tooBig={plan?.tooBig.find((t) => t.lot === lot.id)}
           />
         ))}
       </ul>
+      {parts.more}
     </article>
   );
+}
+
+/** Where there are more than are shown at once, those with a step to tick off come first. */
+function dueFirst(waiting: readonly Lot[], due: readonly Lot[]): readonly Lot[] {
+  if (waiting.length <= PART) return waiting;
+  const now = new Set(due.map((l) => l.id));
+  return [...waiting.filter((l) => now.has(l.id)), ...waiting.filter((l) => !now.has(l.id))];
 }
 
 /** Keeps several lots, and says so once all are kept; of each that is refused it is told. */

@@ -9,17 +9,23 @@ import type { Batch, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import '../shared/lots/lots.css';
 
+/** Batches shown at once. */
+const PART = 50;
+
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
   const save = useSave('lots');
   const reach = reachOf(lot.id, contentsOf(house), dayAt);
   const advice = lot.barred && barAdvice(lot.barred.why);
+  const batches = useParts(reach.batches, { part: PART, of: 'batches' });
+  const maybe = useParts(reach.maybe, { part: PART, of: 'batches that may hold some' });
   const nowhere = reach.batches.length + reach.runs.length + reach.maybe.length === 0;
 
   return (
@@ -30,13 +36,14 @@ export function LotReach({ lot }: { lot: Lot }) {
         <>
           <h4>Batches with some of it</h4>
           <ul className="reach-list">
-            {reach.batches.map(({ batch, grams }) => (
+            {batches.shown.map(({ batch, grams }) => (
               <li key={batch.id}>
                 <a href={linkTo('weigh', batch.id)}>{batch.name}</a>, {whenOf(batch)}:{' '}
                 {sayGrams(Math.max(0, grams))} of it
               </li>
             ))}
           </ul>
+          {batches.more}
         </>
       )}
       {reach.driedLots.length + reach.runs.length > 0 && (
@@ -60,12 +67,13 @@ export function LotReach({ lot }: { lot: Lot }) {
           <h4>Batches that may hold some</h4>
           <p className="hint">The same food was poured into them without naming its lot.</p>
           <ul className="reach-list">
-            {reach.maybe.map((batch) => (
+            {maybe.shown.map((batch) => (
               <li key={batch.id}>
                 <a href={linkTo('weigh', batch.id)}>{batch.name}</a>, {whenOf(batch)}
               </li>
             ))}
           </ul>
+          {maybe.more}
         </>
       )}
       {!nowhere && (

@@ -3,10 +3,14 @@ import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { LotStock } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { clockOf } from '../shared/words/clock.ts';
 import { RunMark } from './RunMark.tsx';
 import { checkLine, sayWater } from './view-model.ts';
+
+/** Lines shown at once. */
+const PART = 20;
 
 export function RunList(props: {
   runs: readonly RunLine[];
@@ -17,6 +21,9 @@ export function RunList(props: {
   const { runs, fresh, shown, now } = props;
   const open = runs.filter((r) => r.state === 'drying' || r.state === 'weighed');
   const ended = runs.filter((r) => r.state === 'done' || r.state === 'lost');
+  const here = (id: string) => id === shown;
+  const toDry = useParts(fresh, { part: PART, of: 'fresh lots', always: (l) => here(l.lot.id) });
+  const past = useParts(ended, { part: PART, of: 'finished runs', always: (l) => here(l.run.id) });
   return (
     <>
       {open.length > 0 && (
@@ -38,7 +45,7 @@ export function RunList(props: {
           </p>
         ) : (
           <ul className="food-list">
-            {fresh.map(({ lot, grams }) => (
+            {toDry.shown.map(({ lot, grams }) => (
               <li key={lot.id}>
                 <a href={linkTo('drying', lot.id)} aria-current={lot.id === shown ? 'true' : undefined}>
                   <span>{lot.name}</span>
@@ -53,15 +60,17 @@ export function RunList(props: {
             ))}
           </ul>
         )}
+        {toDry.more}
       </section>
       {ended.length > 0 && (
         <section>
           <h2>Finished</h2>
           <ul className="food-list">
-            {ended.map((line) => (
+            {past.shown.map((line) => (
               <Line key={line.run.id} line={line} shown={shown} words={endedWords(line, now)} now={now} />
             ))}
           </ul>
+          {past.more}
         </section>
       )}
     </>

@@ -4,6 +4,7 @@ import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
+import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -62,7 +63,13 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
               New food
             </Button>
           </div>
-          <FoodList foods={mine.map(ownLine)} shown={shown} pick={() => setEditing(false)} />
+          <FoodList
+            foods={mine.map(ownLine)}
+            shown={shown}
+            of="own foods"
+            from={words}
+            pick={() => setEditing(false)}
+          />
         </section>
         {words ? (
           <section>
@@ -105,26 +112,37 @@ interface Line {
   invented?: boolean;
 }
 
-function FoodList({
-  foods,
-  shown,
-  pick,
-}: {
+/** Foods shown at once. */
+const PART = 40;
+
+function FoodList(props: {
   foods: readonly Line[];
   shown: string | undefined;
+  of?: string;
+  from?: string;
   pick?(): void;
 }) {
+  const { foods, shown, of = 'foods', from, pick } = props;
+  const parts = useParts(foods, {
+    part: PART,
+    of,
+    ...(from !== undefined && { from }),
+    always: (f) => f.id === shown,
+  });
   return (
-    <ul className="food-list">
-      {foods.map((f) => (
-        <li key={f.id}>
-          <a href={linkTo('foods', f.id)} aria-current={f.id === shown ? 'true' : undefined} onClick={pick}>
-            <span>{f.name}</span> {f.invented && <span className="tag">invented</span>}
-            <small>{f.note}</small>
-          </a>
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className="food-list">
+        {parts.shown.map((f) => (
+          <li key={f.id}>
+            <a href={linkTo('foods', f.id)} aria-current={f.id === shown ? 'true' : undefined} onClick={pick}>
+              <span>{f.name}</span> {f.invented && <span className="tag">invented</span>}
+              <small>{f.note}</small>
+            </a>
+          </li>
+        ))}
+      </ul>
+      {parts.more}
+    </>
   );
 }
 

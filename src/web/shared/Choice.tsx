@@ -1,5 +1,8 @@
 /** One of a few, as the platform's own list: known to every keyboard, phone and screen reader. */
-import { useId } from 'react';
+import { useId, useState } from 'react';
+
+/** Of more choices than this only those are listed that hold what is typed. */
+const MOST = 150;
 
 export function Choice<T extends string>(props: {
   label: string;
@@ -8,16 +11,54 @@ export function Choice<T extends string>(props: {
   onChange(value: NoInfer<T>): void;
 }) {
   const id = useId();
+  const { label, value, options } = props;
+  const [words, setWords] = useState('');
+  const many = options.length > MOST;
+  const { listed, found } = many ? listedOf(options, value, words) : { listed: options, found: 0 };
   return (
     <div className="choice">
-      <label htmlFor={id}>{props.label}</label>
-      <select id={id} value={props.value} onChange={(e) => props.onChange(e.target.value as T)}>
-        {props.options.map(([value, words]) => (
-          <option key={value} value={value}>
-            {words}
+      <label htmlFor={id}>{label}</label>
+      {many && (
+        <>
+          <input
+            type="search"
+            aria-label={`${label}: list those with`}
+            placeholder="a part of the name"
+            autoComplete="off"
+            value={words}
+            onChange={(e) => setWords(e.target.value)}
+            // It narrows the list; it must not send the form around it.
+            onKeyDown={(e) => e.key === 'Enter' && e.preventDefault()}
+          />
+          <small role="status">
+            {found > MOST
+              ? `${MOST} of ${found} are listed: type a part of the name`
+              : `${found} ${found === 1 ? 'is' : 'are'} listed`}
+          </small>
+        </>
+      )}
+      <select id={id} value={value} onChange={(e) => props.onChange(e.target.value as T)}>
+        {listed.map(([each, said]) => (
+          <option key={each} value={each}>
+            {said}
           </option>
         ))}
       </select>
     </div>
   );
+}
+
+/** The first of those with what was typed; what is chosen, and "choose" itself, always. */
+function listedOf<T extends string>(
+  options: readonly (readonly [T, string])[],
+  value: T,
+  typed: string,
+): { listed: readonly (readonly [T, string])[]; found: number } {
+  const words = typed.trim().toLowerCase();
+  const fits = options.filter(([, said]) => said.toLowerCase().includes(words));
+  const first = new Set(fits.slice(0, MOST).map(([each]) => each));
+  return {
+    listed: options.filter(([each]) => first.has(each) || each === value || each === ''),
+    found: fits.length,
+  };
 }

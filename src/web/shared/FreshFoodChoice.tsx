@@ -6,6 +6,7 @@ import { freshPairsOf, freshWords, looksFresh } from '../../household/reckon/foo
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
 import { PickerDialog } from './PickerDialog.tsx';
+import { useParts } from './parts.tsx';
 import { tableNote } from './table-name.ts';
 import './styles/offers.css';
 import './FreshFoodChoice.css';
@@ -74,6 +75,7 @@ function Finder(props: { food: string; first: string; choose(fresh: string): voi
     ...own.map((f) => ({ id: f.id, name: f.name, note: `own food · ${waterWords(f.composition.WATER)}` })),
     ...found.map((f) => ({ id: f.ref, name: f.name, note: noteOf(f) })),
   ];
+  const parts = useParts(offers, { part: 60, of: 'foods', from: query });
   return (
     <>
       <SearchField value={query} onChange={setQuery} autoFocus className="search">
@@ -84,7 +86,7 @@ function Finder(props: { food: string; first: string; choose(fresh: string): voi
         {isFetching ? 'Searching…' : `${offers.length} foods`}
       </p>
       <ul className="offers">
-        {offers.map(({ id, name, note }) => (
+        {parts.shown.map(({ id, name, note }) => (
           <li key={id}>
             <span className="offer-name">
               {name} <small>{note}</small>
@@ -100,6 +102,7 @@ function Finder(props: { food: string; first: string; choose(fresh: string): voi
           </li>
         ))}
       </ul>
+      {parts.more}
     </>
   );
 }

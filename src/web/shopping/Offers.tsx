@@ -6,6 +6,7 @@ import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { useParts } from '../shared/parts.tsx';
 import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { OfferForm } from './OfferForm.tsx';
@@ -26,6 +27,7 @@ export function Offers(props: {
   const save = useSave('offers');
   const [gone, setGone] = useState<Offer>();
   const offers = house.offers.filter((o) => o.food === food);
+  const parts = useParts(offers, { part: 20, of: 'offers', always: (o) => o.id === editing });
   const drying = driedAtHome(house, food) !== undefined;
   const words = (o: Offer) =>
     `${o.seller}, ${sayGrams(o.packGrams)}${o.form === 'fresh' ? ' fresh' : ''} for ${money(o.price)}`;
@@ -50,7 +52,7 @@ export function Offers(props: {
       <h4>Offers</h4>
       {offers.length > 0 && (
         <ul>
-          {offers.map((o) =>
+          {parts.shown.map((o) =>
             editing === o.id ? (
               <li key={o.id}>{form(o)}</li>
             ) : (
@@ -87,6 +89,7 @@ export function Offers(props: {
           )}
         </ul>
       )}
+      {parts.more}
       <p className="hint" role="status">
         {gone && `Deleted: ${words(gone)}.`}
         {gone && (

@@ -2,6 +2,7 @@
 import { withTerms } from '../../household/reckon/shopping/sellers.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
+import { useParts } from '../shared/parts.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
@@ -12,6 +13,7 @@ export function Sellers() {
   const names = [...new Set([...house.offers.map((o) => o.seller), ...all.map((s) => s.seller)])].sort(
     (a, b) => a.localeCompare(b, 'en'),
   );
+  const parts = useParts(names, { part: 10, of: 'sellers' });
   if (names.length === 0) return null;
   return (
     <section className="shop-sellers" aria-label="Sellers">
@@ -20,7 +22,7 @@ export function Sellers() {
           Delivery and minimum order ({names.length === 1 ? 'one seller' : `${names.length} sellers`})
         </summary>
         <p className="hint">Left empty, a seller asks for neither.</p>
-        {names.map((seller) => {
+        {parts.shown.map((seller) => {
           const terms = all.find((s) => s.seller === seller) ?? { seller };
           return (
             <fieldset key={seller}>
@@ -46,6 +48,7 @@ export function Sellers() {
             </fieldset>
           );
         })}
+        {parts.more}
         <Failed error={error} />
       </details>
     </section>

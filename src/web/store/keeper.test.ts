@@ -5,7 +5,7 @@ import { FakeServer } from '../../../test/store/fake-server.ts';
 import type { RecordsPage, Written } from '../../household/records.ts';
 import type { Batch, Lot } from '../../kitchen/model.ts';
 import type { DeviceStorage } from '../shared/device-storage.ts';
-import { ApiError } from './api.ts';
+import { ApiError } from './api-error.ts';
 import type { Change } from './change.ts';
 import { Keeper } from './keeper.ts';
 import type { Outcome, WriteOptions } from './keeper-parts.ts';

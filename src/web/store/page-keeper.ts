@@ -34,8 +34,12 @@ export const builds = {
   view: () => serverBuild,
 };
 
-/** Begins to keep this page and the server the same; once for each page. */
+let started = false;
+
+/** Begins to keep this page and the server the same. Called again, it looks at once what is new. */
 export function startKeeping(): void {
+  if (started) return void keeper.pull();
+  started = true;
   const before = pageBefore();
   // Loaded anew: what the page before left unsent is shown at once. Of the others, only where they are gone.
   keeper.adopt((other) => other !== before);

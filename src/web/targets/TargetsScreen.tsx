@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { unconfirmedBounds } from '../../targets/confirm.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
+import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { unconfirmedWords } from '../shared/targets/target-words.ts';
 import { allProfiles, isOwnProfile, useRemove, useSave } from '../store/household.ts';
@@ -18,6 +19,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const profiles = allProfiles(house);
   const profile =
     profiles.find((p) => p.id === shown) ?? profiles.find((p) => p.id === mix?.profileId) ?? profiles[0];
+  const parts = useParts(profiles, { part: 50, of: 'targets', always: (p) => p.id === profile?.id });
   const save = useSave('profiles');
   const erase = useRemove('profiles');
   const own = profile && isOwnProfile(profile);
@@ -34,7 +36,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
       <section className="finder" aria-label="Target profiles">
         <h1>Targets</h1>
         <ul className="food-list">
-          {profiles.map((p) => (
+          {parts.shown.map((p) => (
             <li key={p.id}>
               <a href={linkTo('targets', p.id)} aria-current={p.id === profile?.id ? 'true' : undefined}>
                 <span>{p.name}</span> {p.id === mix?.profileId && <span className="tag">in this mix</span>}{' '}
@@ -47,6 +49,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
             </li>
           ))}
         </ul>
+        {parts.more}
       </section>
       {profile && (
         <section className="detail" aria-label="Profile">

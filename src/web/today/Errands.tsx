@@ -1,10 +1,12 @@
 /** What needs hands today, each with the way there. */
 import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
 import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
-import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
@@ -35,12 +37,13 @@ export function Errands({ view, day, out }: Props) {
           },
         ]),
   ];
+  const parts = useParts(errands, { part: 20, of: 'things' });
   if (errands.length === 0) return null;
   return (
     <section className="today-errands" aria-label="For today">
       <h2>For today</h2>
       <ul>
-        {errands.map((e) => (
+        {parts.shown.map((e) => (
           <li key={e.key} className={e.warns && 'warns'}>
             <span className="today-mark" aria-hidden="true">
               {e.warns ? '!' : '•'}
@@ -51,6 +54,7 @@ export function Errands({ view, day, out }: Props) {
           </li>
         ))}
       </ul>
+      {parts.more}
     </section>
   );
 }
@@ -59,10 +63,10 @@ export function Errands({ view, day, out }: Props) {
 function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefined {
   const { house } = useMixDraft();
   const batch = present?.batch;
+  const kept = useMemo(() => batch && contentsOfBatch(house, batch), [house, batch]);
   const { data } = useQuery({
-    queryKey: ['papers', batch, house.lots, house.animals],
-    queryFn: async (): Promise<Answer<BatchPapers>> =>
-      engine.batchPapers(batch!, contentsOf(house), house.animals),
+    queryKey: ['papers', batch, kept, house.animals],
+    queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch!, kept!, house.animals),
     enabled: batch !== undefined,
     staleTime: Number.POSITIVE_INFINITY,
   });

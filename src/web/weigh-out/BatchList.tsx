@@ -1,16 +1,18 @@
 /** A list of batches, each with the way into it. */
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 import { endWords, moment } from './view-model.ts';
 
 export function BatchList(props: { title: string; batches: readonly Batch[]; link(batch: Batch): string }) {
+  const parts = useParts(props.batches, { part: 20, of: 'batches' });
   return (
     <section aria-label={props.title}>
       <h2>{props.title}</h2>
       <ul className="weigh-batches">
-        {props.batches.map((batch) => {
+        {parts.shown.map((batch) => {
           const poured = gramsMade(batch);
           return (
             <li key={batch.id}>
@@ -24,6 +26,7 @@ export function BatchList(props: { title: string; batches: readonly Batch[]; lin
           );
         })}
       </ul>
+      {parts.more}
     </section>
   );
 }

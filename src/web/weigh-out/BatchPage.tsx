@@ -16,7 +16,7 @@ import {
 } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
-import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { contentsOf, contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { go, linkTo } from '../shared/route.ts';
@@ -222,7 +222,15 @@ export function BatchPage({ batch }: { batch: Batch }) {
         step={batch.problem.scale_step_grams}
         onChange={(step) => !waits && keep(batch, withScaleStep(batch, step))}
       />
-      <WeighSheetPaper batch={batch} kept={kept} />
+      <WeighSheetPaper
+        batch={batch}
+        kept={() =>
+          contentsOfFoods(
+            house,
+            batch.problem.foods.map((f) => f.id),
+          )
+        }
+      />
       <GiveUpBatch empty={!last} busy={waits || remove.isPending} giveUp={giveUp} />
       {remove.error && <p role="alert">Not deleted: {remove.error.message}</p>}
     </>

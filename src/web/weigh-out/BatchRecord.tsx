@@ -1,10 +1,10 @@
 /** A finished batch: what is really in it, whether it is in range, what it holds, how it keeps, and its label. */
 import { useQuery } from '@tanstack/react-query';
-import { Fragment } from 'react';
+import { Fragment, useMemo } from 'react';
 import { Button } from 'react-aria-components';
 import { joined } from '../../formulation/explain/sentences.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
-import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -20,9 +20,9 @@ import './record.css';
 
 export function BatchRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
-  const kept = contentsOf(house);
+  const kept = useMemo(() => contentsOfBatch(house, batch), [house, batch]);
   const { data: answer, error } = useQuery({
-    queryKey: ['papers', batch, house.lots, house.animals],
+    queryKey: ['papers', batch, kept, house.animals],
     queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),
     staleTime: Number.POSITIVE_INFINITY,
   });

@@ -8,6 +8,7 @@ import { batchesOf } from '../../household/reckon/batch/batches.ts';
 import { inScaleSteps, newBatch } from '../../household/reckon/batch/new-batch.ts';
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
+import { contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { AnswerState } from '../shared/answer.tsx';
@@ -53,14 +54,20 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
     [mix.problem, grams, step],
   );
   const { shares } = useMemo(() => usedShares({ problem, shares: mix.shares }), [problem, mix.shares]);
-  const { lots, dryingRuns: runs, batches } = house;
+  const kept = useMemo(
+    () =>
+      contentsOfFoods(
+        house,
+        problem.foods.map((f) => f.id),
+      ),
+    [house, problem.foods],
+  );
   const plan = useQuery({
-    queryKey: ['plan batch', problem, shares, lots, runs, batches.length],
-    queryFn: async (): Promise<Answer<BatchPlan>> =>
-      engine.planBatch(problem, shares, { lots, runs, batches }, today()),
+    queryKey: ['plan batch', problem, shares, kept],
+    queryFn: async (): Promise<Answer<BatchPlan>> => engine.planBatch(problem, shares, kept, today()),
     staleTime: Number.POSITIVE_INFINITY,
   }).data;
-  const { running, finished } = batchesOf(mix.id, batches);
+  const { running, finished } = batchesOf(mix.id, house.batches);
 
   /** Makes the batch and keeps it before the first food is shown. */
   async function begin(countLots: boolean) {

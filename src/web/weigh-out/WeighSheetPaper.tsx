@@ -14,7 +14,7 @@ import { useMaker } from './Maker.tsx';
 import './sheet.css';
 import { decimalsOf } from '../../kitchen/rounding.ts';
 
-export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardContents }) {
+export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept(): CupboardContents }) {
   const [sheet, setSheet] = useState<SheetPaper>();
   const [fault, setFault] = useState('');
   const [maker] = useMaker();
@@ -23,7 +23,7 @@ export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept: CupboardC
     if (sheet) window.print();
   }, [sheet]);
   async function print() {
-    const answer = await engine.weighSheet(batch, kept, today());
+    const answer = await engine.weighSheet(batch, kept(), today());
     if (answer.ok) setSheet({ ...answer.value });
     else setFault(answer.message);
   }

@@ -27,9 +27,10 @@ export function presentOf(
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
   for (const { batch, finishedAt } of finished) {
-    const name = batchName(all, batch);
+    if (isUsedUp(batch)) continue;
     const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
-    if (isUsedUp(batch) || !(mixPart > 0)) continue;
+    if (!(mixPart > 0)) continue;
+    const name = batchName(all, batch);
     const counted = batch.left
       ? { ...batch.left, weighed: true }
       : { grams: gramsMade(batch), on: dayAt(finishedAt), weighed: false };

@@ -1,5 +1,6 @@
 /** The foods that a lot may be of, with their groups. */
 import { FOOD_GROUPS, type FoodGroup } from '../../../foods/food.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household } from '../../model.ts';
 
 export interface CupboardFood {
@@ -9,16 +10,30 @@ export interface CupboardFood {
 }
 
 /** Foods that a lot may be of: those of every mix, and the keeper's own for a mix. By name; each id once. */
-export function cupboardFoods(house: Pick<Household, 'foods' | 'mixes'>): CupboardFood[] {
+export function cupboardFoods(house: Pick<Household, 'foods' | 'mixes'>): readonly CupboardFood[] {
+  return foodsNamed(house.foods, house.mixes);
+}
+
+const foodsNamed = remembered((own: Household['foods'], mixes: Household['mixes']) => {
   const foods = new Map<string, CupboardFood>();
   const add = (id: string, name: string, group: string | undefined) => {
     const known = asGroup(group);
     const before = foods.get(id);
     if (!before || (!before.group && known)) foods.set(id, { id, name, ...(known && { group: known }) });
   };
-  for (const food of house.foods) if (food.kind === 'mix') add(food.id, food.name, food.group);
-  for (const mix of house.mixes) for (const f of mix.problem.foods) add(f.id, f.name ?? f.id, f.group);
+  for (const food of own) if (food.kind === 'mix') add(food.id, food.name, food.group);
+  for (const mix of mixes) for (const f of mix.problem.foods) add(f.id, f.name ?? f.id, f.group);
   return [...foods.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
+});
+
+const foodsById = remembered((foods: readonly CupboardFood[]) => new Map(foods.map((f) => [f.id, f])));
+
+/** The food of that id, as a lot names it; undefined where neither a mix nor an own food has it. */
+export function cupboardFood(
+  house: Pick<Household, 'foods' | 'mixes'>,
+  id: string,
+): CupboardFood | undefined {
+  return foodsById(cupboardFoods(house)).get(id);
 }
 
 /** Group of a food by its id; undefined where none is known. */
@@ -26,8 +41,8 @@ export type GroupOf = (food: string) => FoodGroup | undefined;
 
 /** The groups of a household's foods, as its mixes and its own foods say them. */
 export function groupsIn(house: Pick<Household, 'foods' | 'mixes'>): GroupOf {
-  const groups = new Map(cupboardFoods(house).map((f) => [f.id, f.group]));
-  return (food) => groups.get(food);
+  const foods = foodsById(cupboardFoods(house));
+  return (food) => foods.get(food)?.group;
 }
 
 /** The food group of that name; undefined for any other text. */

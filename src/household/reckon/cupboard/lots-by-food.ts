@@ -1,9 +1,9 @@
 /** All lots by food, in the order in which they are used. */
-import { allocate, type LotStock, leftOver, totals } from '../../../kitchen/cupboard/cupboard.ts';
+import { allocate, type LotStock, leftByFood, totals } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { contentsOf } from './contents.ts';
-import { cupboardFoods, groupsIn } from './lot-foods.ts';
+import { cupboardFood, groupsIn } from './lot-foods.ts';
 import { type LotState, lotState } from './lot-state.ts';
 import { weighableOn } from './weighable.ts';
 
@@ -27,15 +27,15 @@ export interface FoodLots {
 /** All lots by food, foods by name. */
 export function lotsByFood(house: Household, day: Day): FoodLots[] {
   const kept = contentsOf(house);
-  const foods = new Map(cupboardFoods(house).map((f) => [f.id, f]));
-  const left = leftOver(kept);
+  const left = leftByFood(kept);
   const ready = weighableOn(day, groupsIn(house));
   return totals(kept, ready)
     .map((total): FoodLots => {
-      const food = foods.get(total.food);
+      const food = cupboardFood(house, total.food);
       const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
-      const place = (l: LotStock) => (order.includes(l.lot.id) ? order.indexOf(l.lot.id) : order.length);
-      const mine = left.filter((l) => l.lot.food === total.food).sort((a, b) => place(a) - place(b));
+      const places = new Map(order.map((id, i) => [id, i]));
+      const place = (l: LotStock) => places.get(l.lot.id) ?? order.length;
+      const mine = [...(left.get(total.food) ?? [])].sort((a, b) => place(a) - place(b));
       return {
         food: total.food,
         name: food?.name ?? mine[0]?.lot.name ?? total.food,

@@ -2,7 +2,7 @@
 import { driedLot } from '../../../kitchen/drying/finished-run.ts';
 import type { Day, DryingRun, Lot, Moment } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
-import { cupboardFoods } from '../cupboard/lot-foods.ts';
+import { cupboardFood } from '../cupboard/lot-foods.ts';
 import { lotName } from '../cupboard/lot-name.ts';
 import { lotOf } from './drying-outcome.ts';
 
@@ -20,7 +20,7 @@ export function lotFrom(
 ): Lot {
   const fresh = lotOf(house, run);
   const food = fresh?.food ?? '';
-  const plain = cupboardFoods(house).find((f) => f.id === food)?.name ?? fresh?.name ?? 'Food';
+  const plain = cupboardFood(house, food)?.name ?? fresh?.name ?? 'Food';
   const taken = house.lots.filter((l) => l.id !== lotIdOf(run)).map((l) => l.name);
   const name = p.frozen === 'damp' ? `${plain}, half dried` : plain;
   const lot = driedLot(run, {

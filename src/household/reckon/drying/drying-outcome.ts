@@ -7,11 +7,12 @@ import { freshMoistureBySample } from '../../../kitchen/drying/moisture.ts';
 import type { FreshFood } from '../../../kitchen/drying/yields.ts';
 import type { DryingRun } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
-import { cupboardFoods } from '../cupboard/lot-foods.ts';
+import { cupboardFood } from '../cupboard/lot-foods.ts';
+import { lotById } from '../cupboard/lot-index.ts';
 
 /** How the food of a lot behaves on the tray, by group and name of the fresh food, else by those of the mix's. */
 export function kindOf(house: Household, food: string, fresh: Food | undefined): DryKind {
-  const named = cupboardFoods(house).find((f) => f.id === food);
+  const named = cupboardFood(house, food);
   const byFresh = dryKindOf(fresh?.group, fresh?.name);
   return byFresh === 'vegetable' ? dryKindOf(named?.group, named?.name) : byFresh;
 }
@@ -60,7 +61,7 @@ export function outcomeOf(
   }
 }
 
-export const lotOf = (house: Household, run: DryingRun) => house.lots.find((l) => l.id === run.lot);
+export const lotOf = (house: Household, run: DryingRun) => lotById(house, run.lot);
 
 /** Water of this very fresh food, where it was measured: by a sample, or because it is half dried already. */
 function measuredWater(

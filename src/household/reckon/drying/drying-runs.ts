@@ -3,6 +3,7 @@ import { type LotStock, leftOver } from '../../../kitchen/cupboard/cupboard.ts';
 import type { DryingRun, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { contentsOf } from '../cupboard/contents.ts';
+import { driedIn, lotById } from '../cupboard/lot-index.ts';
 
 /** "weighed": nobody has said yet what becomes of it; "lost": thrown away. */
 export type RunState = 'drying' | 'weighed' | 'done' | 'lost';
@@ -26,8 +27,8 @@ export function lotsToDry(house: Household): LotStock[] {
 export function runLines(house: Household): RunLine[] {
   return house.dryingRuns
     .map((run): RunLine => {
-      const lot = house.lots.find((l) => l.id === run.lot);
-      const dried = house.lots.find((l) => l.driedIn === run.id);
+      const lot = lotById(house, run.lot);
+      const dried = driedIn(house, run.id);
       const load = run.load && run.load.of > 1 ? `, load ${run.load.n} of ${run.load.of}` : '';
       return {
         run,

@@ -1,5 +1,6 @@
 /** Foods to choose from: a search field, and a list in which each can be taken by one press. */
 import { Button, Input, Label, SearchField } from 'react-aria-components';
+import { useParts } from '../../shared/parts.tsx';
 import '../../shared/styles/offers.css';
 
 interface OfferedFood {
@@ -25,6 +26,7 @@ interface Props {
 }
 
 export function OfferList({ query, placeholder, searching, note, offers, onQuery }: Props) {
+  const parts = useParts(offers, { part: 60, of: 'foods', from: query });
   return (
     <>
       <SearchField value={query} onChange={onQuery} autoFocus className="search">
@@ -36,7 +38,7 @@ export function OfferList({ query, placeholder, searching, note, offers, onQuery
       </p>
       {note && <p role="status">{note}</p>}
       <ul className="offers">
-        {offers.map(({ id, name, note, there, barred, take }) => (
+        {parts.shown.map(({ id, name, note, there, barred, take }) => (
           <li key={id}>
             <span className="offer-name">
               {name} <small>{note}</small>
@@ -52,6 +54,7 @@ export function OfferList({ query, placeholder, searching, note, offers, onQuery
           </li>
         ))}
       </ul>
+      {parts.more}
     </>
   );
 }

@@ -7,6 +7,7 @@ import type { Mix, MixVersion } from '../../../../household/model.ts';
 import { broughtBack } from '../../../../household/reckon/mix/versions.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
+import { useParts } from '../../../shared/parts.tsx';
 import { today } from '../../../shared/today.ts';
 import { allProfiles, useRemove, useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
@@ -18,6 +19,9 @@ import './versions.css';
 
 /** Stands for the mix as it is now among the ids of versions. */
 const NOW = 'now';
+
+/** Versions shown at once. */
+const PART = 10;
 
 export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluation | undefined }) {
   const { house, change } = useMixDraft();
@@ -33,6 +37,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
   const rows = [...kept, ...gone.filter((v) => !kept.some((k) => k.id === v.id))].sort((v, w) =>
     w.keptAt.localeCompare(v.keptAt),
   );
+  const parts = useParts(rows, { part: PART, of: 'versions' });
   const error = save.error ?? remove.error;
   const shown = pair?.every((id) => id === NOW || kept.some((v) => v.id === id)) ? pair : undefined;
 
@@ -68,7 +73,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
         </p>
       ) : (
         <ul className="version-list">
-          {rows.map((version) =>
+          {parts.shown.map((version) =>
             kept.some((k) => k.id === version.id) ? (
               <Row
                 key={version.id}
@@ -100,6 +105,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
           )}
         </ul>
       )}
+      {parts.more}
       <p className="versions-notice" aria-live="polite">
         {notice}
       </p>

@@ -1,0 +1,44 @@
+/**
+ * A finished batch is a record of what was fed: what went into it, for whom and when stays as it was, so that it can be
+ * traced for as long as anybody asks.
+ */
+import type { Batch } from '../../kitchen/model.ts';
+import type { Fault } from './fault-words.ts';
+
+/** What says how it went on with it. */
+const STILL_OPEN: readonly (keyof Batch)[] = ['left', 'name'];
+
+/**
+ * Why a finished batch may not become another; undefined where it may. One that is still weighed may become anything.
+ * @param after null where it is to be deleted
+ */
+export function finishedBatchChange(before: Batch, after: Batch | null): Fault | undefined {
+  if (before.finishedAt === undefined) return undefined;
+  if (after === null)
+    return {
+      field: '/id',
+      message: `${called(before)} is finished; it stays, so that what was fed can be traced`,
+    };
+  const fields = [...new Set([...Object.keys(before), ...Object.keys(after)])] as (keyof Batch)[];
+  const field = fields.find((f) => !STILL_OPEN.includes(f) && !same(before[f], after[f]));
+  if (field === undefined) return undefined;
+  return {
+    field: `/${field}`,
+    message: `${called(before)} is finished: what is left of it and its name may change, the rest stays as it was fed`,
+  };
+}
+
+const called = ({ name }: Batch) => `the batch "${name}"`;
+
+/** Whether two values of JSON are the same, in whatever order their keys stand. */
+function same(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (Array.isArray(a) !== Array.isArray(b)) return false;
+  const keys = Object.keys(a);
+  const other = b as Record<string, unknown>;
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => Object.hasOwn(b, key) && same((a as Record<string, unknown>)[key], other[key]))
+  );
+}

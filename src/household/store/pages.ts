@@ -1,0 +1,61 @@
+/** A household in parts, each small enough for one answer. */
+import { sql } from 'kysely';
+import type { KeptRecord, RecordsPage } from '../records.ts';
+import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
+import type { RowReader } from './stored.ts';
+import type { Tx } from './tables.ts';
+
+/** An answer stays under 200 kB with one record of the largest size on top. */
+const MOST_BYTES = 190_000;
+/** What stands around a body in an answer, about. */
+const AROUND = 200;
+const MOST_RECORDS = 1000;
+
+/** What changed after a number, in the order of the changes; after 0 only what is there now. */
+export async function readPage(
+  tx: Tx,
+  household: string,
+  reader: RowReader,
+  after: number,
+): Promise<RecordsPage> {
+  const { seq: newest, epoch } = await tx
+    .selectFrom('households')
+    .select(['seq', 'epoch'])
+    .where('id', '=', household)
+    .executeTakeFirstOrThrow();
+  let rows = tx
+    .selectFrom('records')
+    .where('household', '=', household)
+    .where('seq', '>', after)
+    .orderBy('seq');
+  if (after === 0) rows = rows.where('body', 'is not', null);
+  const sizes = await rows
+    .select(['seq', sql<number | null>`octet_length(body)`.as('bytes')])
+    .limit(MOST_RECORDS + 1)
+    .execute();
+  let room = MOST_BYTES;
+  let last = after;
+  let taken = 0;
+  for (const { seq, bytes } of sizes) {
+    room -= (bytes ?? 0) + AROUND;
+    if (taken > 0 && (room < 0 || taken === MOST_RECORDS)) break;
+    last = seq;
+    taken += 1;
+  }
+  const more = taken < sizes.length;
+  const page = await rows.selectAll().where('seq', '<=', last).execute();
+  return {
+    records: page.map((row) => short(reader.record(row))),
+    seq: more ? last : newest,
+    more,
+    epoch,
+  };
+}
+
+/** What cannot be read may be of any length: its beginning is enough to tell what it was. */
+function short(record: KeptRecord): KeptRecord {
+  const { unreadable } = record;
+  if (!unreadable || unreadable.raw.length <= MOST_RECORD_BYTES / 6) return record;
+  const raw = `${unreadable.raw.slice(0, MOST_RECORD_BYTES / 6)} …`;
+  return { ...record, unreadable: { ...unreadable, raw } };
+}

@@ -1,0 +1,226 @@
+/** One household in a database: every write is one transaction; what was answered is on disk. */
+import type { Kysely } from 'kysely';
+import type { Batch, Pour } from '../../kitchen/model.ts';
+import type { Household, Kept, Kind, PourEntry } from '../model.ts';
+import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
+import { MOST_POURS } from '../shape/kitchen-schemas.ts';
+import { StoreError } from '../store-error.ts';
+import { type BringIn, bringIn } from './bring-in.ts';
+import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
+import { readPage } from './pages.ts';
+import { recordOf, type Session } from './session.ts';
+import { RowReader } from './stored.ts';
+import type { Tables, Tx } from './tables.ts';
+import { writeRecord } from './write.ts';
+
+/** The kinds in an order in which each names only what stands before it. */
+export const KINDS = [
+  'foods',
+  'profiles',
+  'animals',
+  'mixes',
+  'versions',
+  'lots',
+  'offers',
+  'dryingRuns',
+  'batches',
+  'kitchen',
+] as const satisfies readonly Kind[];
+
+/** What a household keeps. */
+export interface Store {
+  /** What changed after a number; 0 gives what is there now. */
+  records(after: number): Promise<RecordsPage>;
+  /** Everything that can be read, as it stood at one moment. */
+  household(): Promise<Household>;
+  /** Number of the newest change, and the epoch it belongs to. */
+  newest(): Promise<{ readonly seq: number; readonly epoch: string }>;
+  /**
+   * Puts or deletes one record.
+   * @throws Overtaken where it stands at another version; StoreError where the household refuses it
+   */
+  write(write: Write, by: By): Promise<Written>;
+  /** Several writes, all or none. @throws as `write` */
+  writeAll(writes: readonly Write[], by: By): Promise<Written[]>;
+  /** Puts all objects of a household, whatever stands there; all or none. @throws as `write` */
+  putAll(household: Household, by?: By): Promise<void>;
+  /**
+   * Makes the household hold just these objects; what it held besides is deleted, and can be brought back.
+   * @throws as `write`
+   */
+  replaceAll(household: Household, by: By): Promise<void>;
+  /** Every record that is there, those that cannot be read among them, in the order of their places. */
+  everything(): Promise<KeptRecord[]>;
+  /** Brings in what was checked as a whole; all or none. @throws StoreError where the household changed since */
+  bringIn(all: BringIn, by: By): Promise<void>;
+  /**
+   * Adds pours to a batch; those that it has already (same food, grams and time) are not added again.
+   * @throws StoreError where there is none, it is finished, or it would have too many pours
+   */
+  addPours(batchId: string, entry: PourEntry, by: By): Promise<Written>;
+  history(query: HistoryQuery): Promise<HistoryPage>;
+  /** @throws StoreError where there is none */
+  change(seq: number): Promise<ChangeDetail>;
+  /** Undoes a change and all that were made with it. @throws StoreError where later changes touch the same */
+  takeBack(seq: number, by: By): Promise<Written[]>;
+  /** Lets go of history older than a year. @param now ISO 8601 time */
+  forgetOld(now: string): Promise<void>;
+  /** Hears of every change of the household from now on. @returns a function that ends it */
+  watch(changed: (seq: number) => void): () => void;
+  /** Tells all who watch to look anew: an older state was put back, under a new epoch. */
+  stirred(): Promise<void>;
+}
+
+export interface StoreParts {
+  readonly db: Kysely<Tables>;
+  /** Id of the household. */
+  readonly household: string;
+  /** Turns what the database throws into a StoreError where it is a fault of file or disk. */
+  readonly fault?: (error: unknown) => unknown;
+}
+
+/** The store of one household. The caller owns the database and closes it. */
+export function storeOver({ db, household, fault = (error) => error }: StoreParts): Store {
+  const reader = new RowReader();
+  const watchers = new Set<(seq: number) => void>();
+
+  async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
+    try {
+      return await db.transaction().execute(work);
+    } catch (error) {
+      throw fault(error);
+    }
+  }
+
+  /** @param alone whether one record is written, and may join the line of the history that was written just before */
+  async function write<T>(
+    by: By,
+    work: (session: Session, stood: number) => Promise<T>,
+    alone = false,
+  ): Promise<T> {
+    const { answer, before, after } = await read(async (tx) => {
+      // Takes the lock that writers of this household wait for, before anything is read.
+      const before = await tx
+        .updateTable('households')
+        .set(({ ref }) => ({ seq: ref('seq') }))
+        .where('id', '=', household)
+        .returning('seq')
+        .executeTakeFirstOrThrow();
+      const atEnd: (() => Promise<void>)[] = [];
+      const known = { foods: new Map<string, boolean>() };
+      const session = { tx, household, by, reader, known, together: undefined, joins: alone };
+      const answer = await work(alone ? session : { ...session, atEnd }, before.seq);
+      for (const check of atEnd) await check();
+      const after = await tx
+        .selectFrom('households')
+        .select('seq')
+        .where('id', '=', household)
+        .executeTakeFirstOrThrow();
+      return { answer, before: before.seq, after: after.seq };
+    });
+    if (after > before) for (const changed of watchers) changed(after);
+    return answer;
+  }
+
+  const newest = () =>
+    read((tx) =>
+      tx
+        .selectFrom('households')
+        .select(['seq', 'epoch'])
+        .where('id', '=', household)
+        .executeTakeFirstOrThrow(),
+    );
+
+  /** What to write so that an object stands, whatever stands there. */
+  async function upon<K extends Kind>(session: Session, kind: K, body: Kept<K>): Promise<Write<K>> {
+    const { version } = await recordOf(session, kind, body.id);
+    return { kind, id: body.id, body, basedOn: version };
+  }
+
+  async function putEach(session: Session, all: Household): Promise<void> {
+    for (const kind of KINDS)
+      for (const body of all[kind]) await writeRecord(session, await upon(session, kind, body));
+  }
+
+  return {
+    records: (after) => read((tx) => readPage(tx, household, reader, after)),
+    household: () => read((tx) => readAll(tx, household, reader)),
+    newest,
+    write: (one, by) => write(by, (session) => writeRecord(session, one), true),
+    writeAll: (writes, by) =>
+      write(by, async (session) => {
+        const written: Written[] = [];
+        for (const one of writes) written.push(await writeRecord(session, one));
+        return written;
+      }),
+    putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
+    replaceAll: (all, by) =>
+      write(by, async (session) => {
+        const held = await readAll(session.tx, household, reader);
+        await putEach(session, all);
+        for (const kind of [...KINDS].reverse()) {
+          const wanted = new Set(all[kind].map((o) => o.id));
+          for (const { id } of held[kind]) {
+            if (wanted.has(id)) continue;
+            const { version, body } = await recordOf(session, kind, id);
+            // What went along with something else is gone already.
+            if (body !== null) await writeRecord(session, { kind, id, body: null, basedOn: version });
+          }
+        }
+      }),
+    everything: () => read((tx) => recordsThere(tx, household, reader)),
+    bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
+    addPours: (batchId, entry, by) => write(by, (session) => addPours(session, batchId, entry), true),
+    history: (query) => read((tx) => readHistory(tx, household, query)),
+    change: (seq) => read((tx) => readChange(tx, household, seq)),
+    takeBack: (seq, by) => write(by, (session) => takeBack(session, seq)),
+    forgetOld: (now) => read((tx) => forgetOld(tx, household, now)),
+    watch(changed) {
+      watchers.add(changed);
+      return () => {
+        watchers.delete(changed);
+      };
+    },
+    async stirred() {
+      const { seq } = await newest();
+      for (const changed of watchers) changed(seq);
+    },
+  };
+}
+
+/** The program itself, at this moment. */
+const NOW = (): By => ({ device: 'Pouchful', at: new Date().toISOString() });
+
+async function recordsThere(tx: Tx, household: string, reader: RowReader): Promise<KeptRecord[]> {
+  const rows = await tx
+    .selectFrom('records')
+    .selectAll()
+    .where('household', '=', household)
+    .where('body', 'is not', null)
+    .orderBy('place')
+    .execute();
+  return rows.map((row) => reader.record(row));
+}
+
+async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Household> {
+  const records = await recordsThere(tx, household, reader);
+  const of = (kind: Kind) => records.flatMap((r) => (r.kind === kind && r.body !== null ? [r.body] : []));
+  return Object.fromEntries(KINDS.map((kind) => [kind, of(kind)])) as unknown as Household;
+}
+
+async function addPours(session: Session, id: string, { pours, stock }: PourEntry): Promise<Written> {
+  const { body, version } = await recordOf(session, 'batches', id);
+  if (body === null)
+    throw new StoreError('missing', '/id', `no batch has the id "${id}"; it may have been deleted`);
+  const batch = body as Batch;
+  const all = [...batch.pours];
+  for (const pour of pours) if (!all.some((there) => samePour(there, pour))) all.push(pour);
+  if (all.length > batch.pours.length && batch.finishedAt !== undefined)
+    throw new StoreError('finished', '', 'the batch is finished; nothing is poured into it any more');
+  if (all.length > MOST_POURS)
+    throw new StoreError('too many', '/pours', `a batch has at most ${MOST_POURS} pours; finish this one`);
+  const next = all.length > batch.pours.length ? { ...batch, pours: all, ...(stock && { stock }) } : batch;
+  return writeRecord(session, { kind: 'batches', id, body: next, basedOn: version });
+}
+
+const samePour = (a: Pour, b: Pour) => a.food === b.food && a.grams === b.grams && a.at === b.at;
