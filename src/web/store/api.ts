@@ -2,9 +2,9 @@
 import type { HistoryPage, KeptRecord, RecordsPage, Written } from '../../household/records.ts';
 import { tellUnpaired } from './access.ts';
 import { ApiError } from './api-error.ts';
-import type { Change } from './change.ts';
 import { deviceName } from './device-name.ts';
-import { requestFor } from './request.ts';
+import type { Change } from './sync/change.ts';
+import { requestFor } from './sync/request.ts';
 
 /** How long an answer is waited for, ms; after that it is asked for again. */
 const PATIENCE = 20_000;

@@ -1,6 +1,6 @@
 /** Sends what waits, one change after the other, in the order in which they were made; tries again until it is answered. */
-import type { KeptRecord, Written } from '../../household/records.ts';
-import { ApiError } from './api-error.ts';
+import type { KeptRecord, Written } from '../../../household/records.ts';
+import { ApiError } from '../api-error.ts';
 import { backoff } from './backoff.ts';
 import { type Change, FOLLOWS } from './change.ts';
 import type { Outbox } from './outbox.ts';
