@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 let bench: Bench;
@@ -34,9 +35,8 @@ const standing = async () => [
   await status(),
 ];
 
-async function kept(): Promise<Batch[]> {
-  const house = (await (await fetch(`${bench.url}/api/household`)).json()) as { batches: Batch[] };
-  return house.batches;
+async function kept(): Promise<readonly Batch[]> {
+  return (await householdAt(bench.url)).batches;
 }
 
 /** Pours so many grams and waits for what comes after. */
@@ -312,11 +312,7 @@ describe('ways back and out', () => {
     // Dried egg is asked for first, and needs no cold; linseed comes next.
     const food = 'linseed';
     const lot = { id: 'grain', food, name: 'Grain', grams: 500, form: 'dry', boughtOn: '2026-01-01' };
-    await fetch(`${bench.url}/api/lots/grain`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ ...lot, frozen: false, cold: [] }),
-    });
+    await putAt(bench.url, 'lots', { ...lot, frozen: false, cold: [] });
     await page.goto(`${bench.url}/#/weigh`);
     await page.reload();
     await page.getByText(/has not been through the cold/).waitFor();
