@@ -12,6 +12,7 @@ const DOCS = [
   'docs/glossary.md',
   'docs/drying-model.md',
   'docs/problem.md',
+  'docs/export.md',
 ];
 /** Where a path in a text may begin. */
 const FROM = ['', 'src'];
