@@ -117,6 +117,7 @@ describe.each([
     await page.getByRole('checkbox', { name: 'I have looked at the columns' }).check();
     await section('Rows').getByText('4 rows, 1 to be decided').waitFor();
     await page.getByLabel('Mehlwurm becomes').selectOption({ label: 'a food of the tables…' });
+    await page.getByLabel('Look in the tables for').fill('mealworm');
     await page
       .getByRole('button', { name: /mealworm/i })
       .first()
@@ -154,24 +155,21 @@ describe.each([
     ] as never).toBuffer();
     await page.goto(`${bench.url}/#/household/table`);
     await page.getByRole('radio', { name: /In a file/ }).check();
-    await page
-      .getByLabel('File', { exact: true })
-      .setInputFiles({
-        name: 'mine.xlsx',
-        mimeType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
-        buffer,
-      });
+    await page.getByLabel('File', { exact: true }).setInputFiles({
+      name: 'mine.xlsx',
+      mimeType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+      buffer,
+    });
     await page.getByText('What are they?').waitFor();
     await page.getByRole('radio', { name: 'parts of one: 0.7 is 70 %' }).check();
     await page.getByRole('radio', { name: /^yes: 0.1 is 10 %/ }).check();
+    await page.getByRole('radio', { name: 'of the food as it is weighed (as fed)' }).check();
     await section('Rows').getByText('In 100 g as fed: protein 10 g').waitFor();
-    await page
-      .getByLabel('File', { exact: true })
-      .setInputFiles({
-        name: 'photo.xlsx',
-        mimeType: 'image/png',
-        buffer: Buffer.from('PK\u0003\u0004 no sheet'),
-      });
+    await page.getByLabel('File', { exact: true }).setInputFiles({
+      name: 'photo.xlsx',
+      mimeType: 'image/png',
+      buffer: Buffer.from('PK\u0003\u0004 no sheet'),
+    });
     await page.getByRole('alert').getByText('could not be read as a spreadsheet').waitFor();
   });
 
