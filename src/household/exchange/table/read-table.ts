@@ -5,7 +5,7 @@
 import type { Figures, FoodGroup } from '../../../foods/food.ts';
 import { impossible } from '../../../foods/impossible.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
-import { nutrient, type Tag } from '../../../nutrition/nutrients.ts';
+import { gramsPer, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
 import { Asked, type TableAnswers, type TableQuestion } from './asked.ts';
 import { type FigureCell, readFigureCell } from './figure-cell.ts';
 import { type FoundTable, findTables } from './find-tables.ts';
@@ -154,7 +154,9 @@ export function readTable(
       return cell ? [{ column: c, cell }] : [];
     });
     const own = rowFigures(cells, measures, { grams: grams.get(r.row), share: shares.get(r.row) });
-    const faults = [...own.faults, ...faultsOf(own.figures)];
+    const share = together(told, r, meaning, foods);
+    const ofRow = faultsOfRow(share, prices.get(r.row));
+    const faults = [...ofRow, ...own.faults, ...faultsOf(own.figures)];
     const notes = [
       ...own.notes,
       ...cells.flatMap(({ cell }) => (cell.kind === 'unknown' && cell.note ? [cell.note] : [])),
@@ -162,7 +164,7 @@ export function readTable(
     const group = groups.get(r.row) ?? r.section;
     const source = columns.find((c) => c.role === 'source');
     const price = prices.get(r.row);
-    const become = becomeOf(r, own.figures, faults, asked, ownNames);
+    const become = becomeOf(r, own.figures, faults, asked, ownNames, ofRow.length > 0);
     return {
       ...bare,
       figures: own.figures,
@@ -171,7 +173,7 @@ export function readTable(
       ...(group && { group }),
       ...(source && at(r.row, source) !== '' && { source: String(at(r.row, source)) }),
       ...(price !== undefined && { pricePerKg: price }),
-      ...shareOf(together(told, r, meaning, foods)),
+      ...shareOf(share),
       ...(become && { become }),
     };
   });
@@ -247,15 +249,30 @@ function confirmColumns(
   });
 }
 
+/** What no food can have, by value or by bound. */
 function faultsOf(figures: Figures): string[] {
-  const over = (Object.entries(figures.composition) as [Tag, number][]).filter(
-    ([tag, v]) => nutrient(tag).unit === 'g' && v > 100,
+  const told = impossible(figures).map(({ message }) => message);
+  if (told.length > 0) return told;
+  const all = [figures.composition, figures.low ?? {}, figures.high ?? {}].flatMap(
+    (part) => Object.entries(part) as [Tag, number][],
   );
+  return all.flatMap(([tag, v]) => {
+    const { name, unit } = nutrient(tag);
+    const most = unit === 'kcal' ? MOST_KCAL : 100 / (gramsPer(unit) ?? 100 / MOST_OTHER);
+    return v > most ? [`${name} ${v} ${unit} in 100 g is more than there can be; check the unit`] : [];
+  });
+}
+
+/** More than any food has; a bound may lie above what a value can be. */
+const MOST_KCAL = 10_000;
+const MOST_OTHER = 1e10;
+const MOST_PRICE = 1e8;
+
+/** What is wrong with a row whatever food it becomes. */
+function faultsOfRow(share: number | undefined, price: number | undefined): string[] {
   return [
-    ...impossible(figures).map(({ message }) => message),
-    ...(over.length > 0 && impossible(figures).length === 0
-      ? over.map(([tag, v]) => `${nutrient(tag).name} ${v} g in 100 g; 100 g hold 100 g at most`)
-      : []),
+    ...(share !== undefined && share > 100 ? [`a share of ${share} % is more than the whole mix`] : []),
+    ...(price !== undefined && price > MOST_PRICE ? [`a price of ${price} a kg is no price`] : []),
   ];
 }
 
@@ -265,9 +282,11 @@ function becomeOf(
   faults: readonly string[],
   asked: Asked,
   ownNames: ReadonlyMap<string, string>,
+  isWrong: boolean,
 ): Become | undefined {
   const answer = asked.chosen(`row ${row}`);
   if (answer === ROW_ANSWERS.out) return { as: 'left out' };
+  if (isWrong) return undefined;
   if (answer?.startsWith(ROW_ANSWERS.ref) && answer.length > ROW_ANSWERS.ref.length)
     return { as: 'reference', ref: answer.slice(ROW_ANSWERS.ref.length) };
   if (answer?.startsWith(ROW_ANSWERS.kept) && ownNames.has(answer.slice(ROW_ANSWERS.kept.length)))
