@@ -8,6 +8,7 @@ import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import type { Household } from '../../src/household/model.ts';
 import { openStore } from '../../src/household/store.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { PATIENCE_MS } from './patience.ts';
 
 /** Tests and benches run from the project root. */
@@ -149,14 +150,8 @@ async function keep(path: string, house: Household): Promise<void> {
 
 /** Takes the margin off the demonstration's mix: its best mix then stands at its bounds, which many stories need. */
 async function goToTheBounds(url: string): Promise<void> {
-  const household = (await (await fetch(`${url}/api/household`)).json()) as Household;
-  for (const mix of household.mixes) {
+  for (const mix of (await householdAt(url)).mixes) {
     const { margin: _, ...problem } = mix.problem;
-    const answer = await fetch(`${url}/api/mixes/${mix.id}`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ ...mix, problem }),
-    });
-    if (!answer.ok) throw new Error(`the demonstration could not be changed: ${await answer.text()}`);
+    await putAt(url, 'mixes', { ...mix, problem });
   }
 }

@@ -11,7 +11,7 @@ import { MixScreen } from '../mix/MixScreen.tsx';
 import { useRoute } from '../shared/route.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
-import { useHousehold } from '../store/household.ts';
+import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
 import { Unsent } from '../store/Unsent.tsx';
 import { TargetsScreen } from '../targets/TargetsScreen.tsx';
@@ -23,6 +23,7 @@ import './frame.css';
 
 export function App() {
   const [place = 'today', rest] = useRoute();
+  useKeeping();
   const household = useHousehold();
   const inKitchen = isInKitchen(place);
   const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';

@@ -1,38 +1,13 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
 import type { ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Written } from '../../household/records.ts';
-import type { Change } from './change.ts';
+import { tellUnpaired } from './access.ts';
+import { ApiError } from './api-error.ts';
 import { deviceName } from './device-name.ts';
-import { requestFor } from './request.ts';
+import type { Change } from './sync/change.ts';
+import { requestFor } from './sync/request.ts';
 
 /** How long an answer is waited for, ms; after that it is asked for again. */
 const PATIENCE = 20_000;
-/** Answers that may be another one later: not paired, too many at once. */
-const NOT_FOR_GOOD = [401, 403, 408, 421, 425, 429];
-
-export class ApiError extends Error {
-  readonly field?: string;
-  /** HTTP status; 0 when the server could not be reached, or what answered is no Pouchful. */
-  readonly status: number;
-  /** The record as it stands, where it stands at another version. */
-  readonly stands?: KeptRecord;
-  constructor(
-    status: number,
-    message: string,
-    { field, stands }: { field?: string; stands?: KeptRecord } = {},
-  ) {
-    super(message);
-    this.name = 'ApiError';
-    this.status = status;
-    this.field = field;
-    this.stands = stands;
-  }
-
-  /** Whether the same request will never be answered otherwise. */
-  get isFinal(): boolean {
-    return this.status >= 400 && this.status < 500 && !NOT_FOR_GOOD.includes(this.status);
-  }
-}
-
 /** @throws ApiError */
 async function ask(path: string, init: RequestInit = {}): Promise<unknown> {
   let response: Response;
@@ -47,6 +22,7 @@ async function ask(path: string, init: RequestInit = {}): Promise<unknown> {
   } finally {
     clearTimeout(timer);
   }
+  if (response.status === 401) tellUnpaired();
   if (response.ok && typeof body === 'object' && body !== null) return body;
   const told = (body ?? {}) as { field?: unknown; message?: unknown; stands?: KeptRecord };
   // A refusal of another program says nothing of what is kept here.

@@ -1,11 +1,11 @@
 /** What a page keeps: shown at once, sent one after the other until the server has it, merged with what others change. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { batchOf, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
-import { FakeServer } from '../../../test/store/fake-server.ts';
-import type { RecordsPage, Written } from '../../household/records.ts';
-import type { Batch, Lot } from '../../kitchen/model.ts';
-import type { DeviceStorage } from '../shared/device-storage.ts';
-import { ApiError } from './api.ts';
+import { batchOf, lotOf, pourOf } from '../../../../test/kitchen/cupboards.ts';
+import { FakeServer } from '../../../../test/store/fake-server.ts';
+import type { RecordsPage, Written } from '../../../household/records.ts';
+import type { Batch, Lot } from '../../../kitchen/model.ts';
+import type { DeviceStorage } from '../../shared/device-storage.ts';
+import { ApiError } from '../api-error.ts';
 import type { Change } from './change.ts';
 import { Keeper } from './keeper.ts';
 import type { Outcome, WriteOptions } from './keeper-parts.ts';
