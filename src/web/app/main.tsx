@@ -2,14 +2,18 @@ import './base.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { ErrorBoundary } from 'react-error-boundary';
 import { queries } from '../store/query-client.ts';
 import { App } from './App.tsx';
+import { FailedPage } from './FailedPage.tsx';
 import './print.css';
 
 createRoot(document.getElementById('app')!).render(
   <StrictMode>
-    <QueryClientProvider client={queries}>
-      <App />
-    </QueryClientProvider>
+    <ErrorBoundary fallbackRender={({ error }) => <FailedPage error={error} />}>
+      <QueryClientProvider client={queries}>
+        <App />
+      </QueryClientProvider>
+    </ErrorBoundary>
   </StrictMode>,
 );

@@ -85,12 +85,21 @@ export function useFoodSearchNote(query: string): string | undefined {
 
 /** Reference foods by number, for names and amounts. */
 export function useReferenceFoods(refs: readonly string[]): ReadonlyMap<string, ReferenceFood> {
+  return useReferenceTable(refs).foods;
+}
+
+/** As {@link useReferenceFoods}, with whether they were looked up: what is then missing stands in no table. */
+export function useReferenceTable(refs: readonly string[]): {
+  readonly foods: ReadonlyMap<string, ReferenceFood>;
+  readonly lookedUp: boolean;
+} {
   const wanted = [...new Set(refs)].sort();
-  const { data } = useQuery({
+  const { data, error, isPlaceholderData } = useQuery({
     queryKey: ['by ref', wanted],
     queryFn: () => engine.byRef(wanted),
     staleTime: forever,
     placeholderData: (before) => before,
   });
-  return useMemo(() => new Map(data?.map((food) => [food.ref, food])), [data]);
+  const foods = useMemo(() => new Map(data?.map((food) => [food.ref, food])), [data]);
+  return { foods, lookedUp: error !== null || (data !== undefined && !isPlaceholderData) };
 }
