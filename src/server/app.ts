@@ -1,9 +1,12 @@
 /** The HTTP interface: the household as JSON, the reference foods, and the browser client. Thin: no rule of the trade is here. */
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
+import type { Backups } from '../household/backup/backups.ts';
 import { type FileStore, StoreError } from '../household/store.ts';
 import { type Access, onlyThisMachine } from './access/access.ts';
+import { backupRoutes } from './backup-routes.ts';
 import { buildIdOf } from './build-id.ts';
 import type { CallerEnv } from './caller.ts';
 import { eventsRoute } from './events-route.ts';
@@ -25,13 +28,15 @@ export type AppOptions = AppParts &
   );
 
 interface AppParts {
+  /** Backups of its file; absent where it is kept elsewhere. */
+  readonly backups?: Backups;
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
-export function createApp({ webDir, referenceFile, ...who }: AppOptions): OpenAPIHono<CallerEnv> {
+export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions): OpenAPIHono<CallerEnv> {
   const access = 'access' in who ? who.access : onlyThisMachine(who.store);
   const app = new OpenAPIHono<CallerEnv>({
     defaultHook: (result, c) => {
@@ -41,14 +46,13 @@ export function createApp({ webDir, referenceFile, ...who }: AppOptions): OpenAP
     },
   });
   app.use(securityHeaders(), access.guard);
-  app.use(
-    '/api/*',
+  const bodies = [
     bodyLimit({
       maxSize: MEGABYTE,
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
-  );
-  app.use('/api/*', plainJsonBody());
+    plainJsonBody(),
+  ] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -64,11 +68,18 @@ export function createApp({ webDir, referenceFile, ...who }: AppOptions): OpenAP
     );
   });
 
+  app.use('/api/pair', ...bodies);
   access.addPublicRoutes(app);
-  app.use('/api/*', access.check);
+  // Of who may not come in, nothing more is read.
+  app.use('/api/*', access.check, ...bodies);
   access.addRoutes(app);
+  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
+  app.use('/api/records', (c, next) =>
+    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
+  );
   recordRoutes(app);
   historyRoutes(app);
+  backupRoutes(app, backups);
   eventsRoute(app, { build: buildIdOf(webDir), untilEnded: access.streams.untilEnded });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });

@@ -1,8 +1,8 @@
 /** A household in parts, each small enough for one answer. */
 import { sql } from 'kysely';
-import type { RecordsPage } from '../records.ts';
+import type { KeptRecord, RecordsPage } from '../records.ts';
 import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
-import { recordFrom } from './stored.ts';
+import type { RowReader } from './stored.ts';
 import type { Tx } from './tables.ts';
 
 /** An answer stays under 200 kB with one record of the largest size on top. */
@@ -12,7 +12,12 @@ const AROUND = 200;
 const MOST_RECORDS = 1000;
 
 /** What changed after a number, in the order of the changes; after 0 only what is there now. */
-export async function readPage(tx: Tx, household: string, after: number): Promise<RecordsPage> {
+export async function readPage(
+  tx: Tx,
+  household: string,
+  reader: RowReader,
+  after: number,
+): Promise<RecordsPage> {
   const { seq: newest, epoch } = await tx
     .selectFrom('households')
     .select(['seq', 'epoch'])
@@ -40,7 +45,7 @@ export async function readPage(tx: Tx, household: string, after: number): Promis
   const more = taken < sizes.length;
   const page = await rows.selectAll().where('seq', '<=', last).execute();
   return {
-    records: page.map(recordFrom).map(short),
+    records: page.map((row) => short(reader.record(row))),
     seq: more ? last : newest,
     more,
     epoch,
@@ -48,7 +53,7 @@ export async function readPage(tx: Tx, household: string, after: number): Promis
 }
 
 /** What cannot be read may be of any length: its beginning is enough to tell what it was. */
-function short(record: ReturnType<typeof recordFrom>): ReturnType<typeof recordFrom> {
+function short(record: KeptRecord): KeptRecord {
   const { unreadable } = record;
   if (!unreadable || unreadable.raw.length <= MOST_RECORD_BYTES / 6) return record;
   const raw = `${unreadable.raw.slice(0, MOST_RECORD_BYTES / 6)} …`;

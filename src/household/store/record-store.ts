@@ -5,10 +5,11 @@ import type { Household, Kept, Kind, PourEntry } from '../model.ts';
 import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
+import { type BringIn, bringIn } from './bring-in.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
 import { readPage } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
-import { recordFrom } from './stored.ts';
+import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
 import { writeRecord } from './write.ts';
 
@@ -48,6 +49,10 @@ export interface Store {
    * @throws as `write`
    */
   replaceAll(household: Household, by: By): Promise<void>;
+  /** Every record that is there, those that cannot be read among them, in the order of their places. */
+  everything(): Promise<KeptRecord[]>;
+  /** Brings in what was checked as a whole; all or none. @throws StoreError where the household changed since */
+  bringIn(all: BringIn, by: By): Promise<void>;
   /**
    * Adds pours to a batch; those that it has already (same food, grams and time) are not added again.
    * @throws StoreError where there is none, it is finished, or it would have too many pours
@@ -62,6 +67,8 @@ export interface Store {
   forgetOld(now: string): Promise<void>;
   /** Hears of every change of the household from now on. @returns a function that ends it */
   watch(changed: (seq: number) => void): () => void;
+  /** Tells all who watch to look anew: an older state was put back, under a new epoch. */
+  stirred(): Promise<void>;
 }
 
 export interface StoreParts {
@@ -74,6 +81,7 @@ export interface StoreParts {
 
 /** The store of one household. The caller owns the database and closes it. */
 export function storeOver({ db, household, fault = (error) => error }: StoreParts): Store {
+  const reader = new RowReader();
   const watchers = new Set<(seq: number) => void>();
 
   async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
@@ -85,7 +93,11 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
   }
 
   /** @param alone whether one record is written, and may join the line of the history that was written just before */
-  async function write<T>(by: By, work: (session: Session) => Promise<T>, alone = false): Promise<T> {
+  async function write<T>(
+    by: By,
+    work: (session: Session, stood: number) => Promise<T>,
+    alone = false,
+  ): Promise<T> {
     const { answer, before, after } = await read(async (tx) => {
       // Takes the lock that writers of this household wait for, before anything is read.
       const before = await tx
@@ -95,8 +107,9 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
         .returning('seq')
         .executeTakeFirstOrThrow();
       const atEnd: (() => Promise<void>)[] = [];
-      const session = { tx, household, by, together: undefined, joins: alone };
-      const answer = await work(alone ? session : { ...session, atEnd });
+      const known = { foods: new Map<string, boolean>() };
+      const session = { tx, household, by, reader, known, together: undefined, joins: alone };
+      const answer = await work(alone ? session : { ...session, atEnd }, before.seq);
       for (const check of atEnd) await check();
       const after = await tx
         .selectFrom('households')
@@ -108,6 +121,15 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
     if (after > before) for (const changed of watchers) changed(after);
     return answer;
   }
+
+  const newest = () =>
+    read((tx) =>
+      tx
+        .selectFrom('households')
+        .select(['seq', 'epoch'])
+        .where('id', '=', household)
+        .executeTakeFirstOrThrow(),
+    );
 
   /** What to write so that an object stands, whatever stands there. */
   async function upon<K extends Kind>(session: Session, kind: K, body: Kept<K>): Promise<Write<K>> {
@@ -121,16 +143,9 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
   }
 
   return {
-    records: (after) => read((tx) => readPage(tx, household, after)),
-    household: () => read((tx) => readAll(tx, household)),
-    newest: () =>
-      read((tx) =>
-        tx
-          .selectFrom('households')
-          .select(['seq', 'epoch'])
-          .where('id', '=', household)
-          .executeTakeFirstOrThrow(),
-      ),
+    records: (after) => read((tx) => readPage(tx, household, reader, after)),
+    household: () => read((tx) => readAll(tx, household, reader)),
+    newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),
     writeAll: (writes, by) =>
       write(by, async (session) => {
@@ -141,7 +156,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
     putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
     replaceAll: (all, by) =>
       write(by, async (session) => {
-        const held = await readAll(session.tx, household);
+        const held = await readAll(session.tx, household, reader);
         await putEach(session, all);
         for (const kind of [...KINDS].reverse()) {
           const wanted = new Set(all[kind].map((o) => o.id));
@@ -153,6 +168,8 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
           }
         }
       }),
+    everything: () => read((tx) => recordsThere(tx, household, reader)),
+    bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
     addPours: (batchId, entry, by) => write(by, (session) => addPours(session, batchId, entry), true),
     history: (query) => read((tx) => readHistory(tx, household, query)),
     change: (seq) => read((tx) => readChange(tx, household, seq)),
@@ -164,13 +181,17 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
         watchers.delete(changed);
       };
     },
+    async stirred() {
+      const { seq } = await newest();
+      for (const changed of watchers) changed(seq);
+    },
   };
 }
 
 /** The program itself, at this moment. */
 const NOW = (): By => ({ device: 'Pouchful', at: new Date().toISOString() });
 
-async function readAll(tx: Tx, household: string): Promise<Household> {
+async function recordsThere(tx: Tx, household: string, reader: RowReader): Promise<KeptRecord[]> {
   const rows = await tx
     .selectFrom('records')
     .selectAll()
@@ -178,7 +199,11 @@ async function readAll(tx: Tx, household: string): Promise<Household> {
     .where('body', 'is not', null)
     .orderBy('place')
     .execute();
-  const records: KeptRecord[] = rows.map(recordFrom);
+  return rows.map((row) => reader.record(row));
+}
+
+async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Household> {
+  const records = await recordsThere(tx, household, reader);
   const of = (kind: Kind) => records.flatMap((r) => (r.kind === kind && r.body !== null ? [r.body] : []));
   return Object.fromEntries(KINDS.map((kind) => [kind, of(kind)])) as unknown as Household;
 }

@@ -13,7 +13,6 @@ import {
 import { StoreError } from '../store-error.ts';
 import { NOUNS } from './nouns.ts';
 import { recordOf, rowOf, rowsOf, type Session } from './session.ts';
-import { recordFrom } from './stored.ts';
 
 /**
  * Refuses names of things that are not there. What the record named before may have gone since: a batch that was fed
@@ -32,9 +31,7 @@ export async function requireReferences(
     if (found.has(key)) continue;
     found.add(key);
     if (
-      named.kind === 'food'
-        ? await isKnownFood(session, named.id)
-        : await isThere(session, named.kind, named.id)
+      named.kind === 'food' ? await isKnown(session, named.id) : await isThere(session, named.kind, named.id)
     )
       continue;
     const noun = named.kind === 'food' ? 'food' : NOUNS[named.kind];
@@ -53,12 +50,19 @@ async function isThere(session: Session, kind: Kind, id: string): Promise<boolea
   return isBuiltIn(kind, id) || (await rowOf(session, kind, id))?.body != null;
 }
 
+async function isKnown(session: Session, food: string): Promise<boolean> {
+  const { foods } = session.known;
+  const known = foods.get(food) ?? (await isKnownFood(session, food));
+  foods.set(food, known);
+  return known;
+}
+
 /** Whether a food is one of the tables, the keeper's own, or one that a record calls so. */
 async function isKnownFood(session: Session, id: string): Promise<boolean> {
   if (isReferenceNumber(id) || (await isThere(session, 'foods', id))) return true;
   for (const kind of ['mixes', 'versions', 'batches'] as const)
     for (const row of await rowsNaming(session, kind, id)) {
-      const { body } = recordFrom(row);
+      const { body } = session.reader.record(row);
       if (body && foodsNamedBy(kind, body as Mix | MixVersion | Batch).includes(id)) return true;
     }
   return false;
@@ -93,7 +97,7 @@ export async function refuseInUse(session: Session, kind: Kind, id: string): Pro
   const users: string[] = [];
   for (const other of USERS[kind] ?? []) {
     for (const row of await rowsNaming(session, other, id)) {
-      const { body } = recordFrom(row);
+      const { body } = session.reader.record(row);
       if (body && names(other, body, kind, id))
         users.push('name' in body ? `the ${NOUNS[other]} "${body.name}"` : `a ${NOUNS[other]}`);
     }

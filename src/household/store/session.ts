@@ -1,7 +1,7 @@
 /** Reading and writing of one household inside one transaction. */
 import type { Kind } from '../model.ts';
 import type { By, KeptRecord } from '../records.ts';
-import { recordFrom } from './stored.ts';
+import type { RowReader } from './stored.ts';
 import type { RecordsTable, Tx } from './tables.ts';
 
 /** One transaction of writes to one household. */
@@ -9,6 +9,7 @@ export interface Session {
   readonly tx: Tx;
   readonly household: string;
   readonly by: By;
+  readonly reader: RowReader;
   /** Number of the first change of this transaction, which all its changes carry. */
   together: number | undefined;
   /** Whether changes may join the line of the history that the same device wrote just before. */
@@ -18,6 +19,16 @@ export interface Session {
    * alone: then each check is made at once.
    */
   readonly atEnd?: (() => Promise<void>)[];
+  /** What was found out once and holds for the rest of the transaction. */
+  readonly known: {
+    room?: { readonly of: Map<Kind, number>; bytes: number };
+    readonly foods: Map<string, boolean>;
+  };
+  /**
+   * A whole file is brought in, checked as a whole before: what it names may be gone by design, its finished batches are
+   * what they are, and nothing goes along that the file does not say.
+   */
+  readonly anew?: true;
 }
 
 /** The row of one record, deleted ones too. */
@@ -38,7 +49,7 @@ export async function rowOf(
 /** One record as it stands; version 0 where there never was one. */
 export async function recordOf(session: Session, kind: Kind, id: string): Promise<KeptRecord> {
   const row = await rowOf(session, kind, id);
-  return row ? recordFrom(row) : nothing(kind, id);
+  return row ? session.reader.record(row) : nothing(kind, id);
 }
 
 /** A record that never was. */

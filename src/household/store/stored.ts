@@ -1,29 +1,41 @@
 /** From a row to the record it holds. */
-
 import type { Kept, Kind } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import { checkRecord } from '../shape/check-record.ts';
 import type { RecordsTable } from './tables.ts';
 
-/** A row as a record. What cannot be read comes with its raw text, and why. */
-export function recordFrom({ kind, id, version, seq, place, body: raw }: RecordsTable): KeptRecord {
-  const where = { kind, id, version, seq, place };
-  if (raw === null) return { ...where, body: null };
-  const read = readBody(kind, id, raw);
-  return 'why' in read
-    ? { ...where, body: null, unreadable: { raw, why: read.why } }
-    : { ...where, body: read.body };
+/** Reads the rows of one household. What it found fit to be shown once, it does not look through again. */
+export class RowReader {
+  /** By kind and id, which state of the record was found fit. */
+  readonly #fit = new Map<string, string>();
+
+  /** A row as a record. What cannot be read comes with its raw text, and why. */
+  record({ kind, id, version, seq, place, body: raw }: RecordsTable): KeptRecord {
+    const where = { kind, id, version, seq, place };
+    if (raw === null) return { ...where, body: null };
+    const key = `${kind} ${id}`;
+    const state = `${seq} ${raw.length}`;
+    const read = readBody(kind, id, raw, this.#fit.get(key) === state);
+    if ('why' in read) return { ...where, body: null, unreadable: { raw, why: read.why } };
+    this.#fit.set(key, state);
+    return { ...where, body: read.body };
+  }
 }
 
-/** What a stored text says, or why it cannot be shown. */
-export function readBody(kind: Kind, id: string, raw: string): { body: Kept<Kind> } | { why: string } {
+/** What a stored text says, or why it cannot be shown. @param fit whether it is known to be fit to be shown */
+export function readBody(
+  kind: Kind,
+  id: string,
+  raw: string,
+  fit = false,
+): { body: Kept<Kind> } | { why: string } {
   let body: Kept<Kind>;
   try {
     body = JSON.parse(raw);
   } catch {
     return { why: 'it is no JSON' };
   }
-  const wrong = checkRecord(kind, body);
+  const wrong = fit ? undefined : checkRecord(kind, body);
   if (wrong) return { why: wrong.message };
   if (body.id !== id) return { why: `it says that its id is "${body.id}", but is kept as "${id}"` };
   return { body };

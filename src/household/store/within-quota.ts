@@ -5,21 +5,35 @@ import { tooFull, tooMany } from '../shape/quotas.ts';
 import { StoreError } from '../store-error.ts';
 import type { Session } from './session.ts';
 
-/** @throws StoreError where one more of a kind, or so many bytes more, would be too many */
-export async function refuseBeyondQuota(
-  { tx, household }: Session,
-  kind: Kind,
-  bytes: number,
-): Promise<void> {
-  const { n, held } = await tx
+/**
+ * Counts one more record of a kind.
+ * @param bytes that it takes
+ * @throws StoreError where it would be one too many, or too large for what is left
+ */
+export async function takeRoom(session: Session, kind: Kind, bytes: number): Promise<void> {
+  session.known.room ??= await roomTaken(session);
+  const { room } = session.known;
+  const there = room.of.get(kind) ?? 0;
+  const fault = tooMany(kind, there) ?? tooFull(room.bytes + bytes);
+  if (fault) throw new StoreError('too many', fault.field, fault.message);
+  room.of.set(kind, there + 1);
+  room.bytes += bytes;
+}
+
+async function roomTaken({ tx, household }: Session) {
+  const rows = await tx
     .selectFrom('records')
-    .select([
-      sql<number | string>`sum(case when kind = ${kind} then 1 else 0 end)`.as('n'),
-      sql<number | string>`sum(octet_length(body))`.as('held'),
+    .select(({ fn }) => [
+      'kind',
+      fn.countAll<number | string>().as('n'),
+      sql<number | string>`sum(octet_length(body))`.as('bytes'),
     ])
     .where('household', '=', household)
     .where('body', 'is not', null)
-    .executeTakeFirstOrThrow();
-  const fault = tooMany(kind, Number(n)) ?? tooFull(Number(held) + bytes);
-  if (fault) throw new StoreError('too many', fault.field, fault.message);
+    .groupBy('kind')
+    .execute();
+  return {
+    of: new Map(rows.map(({ kind, n }) => [kind, Number(n)])),
+    bytes: rows.reduce((sum, row) => sum + Number(row.bytes), 0),
+  };
 }

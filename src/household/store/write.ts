@@ -9,9 +9,8 @@ import { Overtaken, StoreError } from '../store-error.ts';
 import { NOUNS } from './nouns.ts';
 import { refuseInUse, requireReferences } from './references.ts';
 import { nothing, rowOf, rowsOf, type Session } from './session.ts';
-import { recordFrom } from './stored.ts';
 import type { RecordsTable } from './tables.ts';
-import { refuseBeyondQuota } from './within-quota.ts';
+import { takeRoom } from './within-quota.ts';
 
 /** Changes of one record by one device that follow each other within this time are one line of the history, ms. */
 const ONE_SITTING = 5 * 60_000;
@@ -24,7 +23,7 @@ const ONE_SITTING = 5 * 60_000;
 export async function writeRecord(session: Session, write: Write): Promise<Written> {
   const { kind, id, body, basedOn, writeId } = write;
   const row = await rowOf(session, kind, id);
-  const now = row ? recordFrom(row) : nothing(kind, id);
+  const now = row ? session.reader.record(row) : nothing(kind, id);
   if (writeId !== undefined && (await wasMade(session, write))) return { record: now, along: [] };
   if (basedOn !== now.version) {
     // The same again, whoever asked for it: there is nothing to lose.
@@ -38,23 +37,27 @@ export async function writeRecord(session: Session, write: Write): Promise<Writt
       `no ${NOUNS[kind]} has the id "${id}"; it may have been deleted already`,
     );
   const finished =
-    kind === 'batches' && now.body && finishedBatchChange(now.body as Batch, body as Batch | null);
+    !session.anew &&
+    kind === 'batches' &&
+    now.body &&
+    finishedBatchChange(now.body as Batch, body as Batch | null);
   if (finished) throw new StoreError('finished', finished.field, finished.message);
-  if (body === null) await refuseInUse(session, kind, id);
-  else await refuseUnfit(session, kind, body, now);
+  if (body !== null) await refuseUnfit(session, kind, body, now);
+  else if (!session.anew) await refuseInUse(session, kind, id);
   const record = same(body, now.body) && body !== null ? now : await keep(session, kind, id, body, row);
   if (writeId !== undefined) await remember(session, write);
-  return { record, along: body === null ? await deleteAlong(session, kind, id) : [] };
+  return { record, along: body === null && !session.anew ? await deleteAlong(session, kind, id) : [] };
 }
 
 /** Refuses a record that could not be shown, names what is not there, or is one too many. */
 async function refuseUnfit(session: Session, kind: Kind, body: Kept<Kind>, now: KeptRecord): Promise<void> {
   const fault = checkRecord(kind, body);
   if (fault) throw new StoreError('invalid', fault.field, fault.message);
+  if (session.anew) return;
   const referred = () => requireReferences(session, kind, body, now.body);
   if (session.atEnd) session.atEnd.push(referred);
   else await referred();
-  if (now.body === null) await refuseBeyondQuota(session, kind, Buffer.byteLength(JSON.stringify(body)));
+  if (now.body === null) await takeRoom(session, kind, Buffer.byteLength(JSON.stringify(body)));
 }
 
 /** Writes the row and the line of the history. */
@@ -160,7 +163,7 @@ async function deleteAlong(session: Session, kind: Kind, id: string): Promise<Ke
   if (kind !== 'animals' && kind !== 'mixes') return [];
   const along: KeptRecord[] = [];
   for (const row of await rowsOf(session, kind === 'animals' ? 'mixes' : 'versions')) {
-    const { body } = recordFrom(row);
+    const { body } = session.reader.record(row);
     if (body === null) continue;
     if (kind === 'mixes') {
       if ((body as MixVersion).mixId === id) along.push(await keep(session, 'versions', row.id, null, row));
