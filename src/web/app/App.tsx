@@ -10,9 +10,12 @@ import { FoodsScreen } from '../foods/FoodsScreen.tsx';
 import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
 import { useRoute } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
-import { useHousehold } from '../store/household.ts';
+import { Conflicts } from '../store/Conflicts.tsx';
+import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
+import { Unsent } from '../store/Unsent.tsx';
 import { TargetsScreen } from '../targets/TargetsScreen.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
@@ -28,6 +31,7 @@ import './frame.css';
 
 export function App() {
   const [place = 'today', rest] = useRoute();
+  useKeeping();
   const household = useHousehold();
   useEffect(rememberTyped, []);
   const inKitchen = isInKitchen(place);
@@ -96,6 +100,10 @@ export function App() {
         <StorageTrouble />
         <TypedBefore />
       </Quietly>
+      <Contained what="What is not yet sent" of={household.data}>
+        <Unsent />
+        <Conflicts />
+      </Contained>
       {guarded(screen)}
     </>
   );

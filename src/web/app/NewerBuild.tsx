@@ -1,9 +1,9 @@
 /** Says when another Pouchful than this page runs on the server; the keeper says when to load it. */
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';
 import { OWN_BUILD, servedBuild } from './build.ts';
-import { useServerBuild } from './server-build.ts';
 import { keepTyped } from './typed-text.ts';
 import './trouble.css';
 
