@@ -1,8 +1,7 @@
 // A Chromium for the browser tests: the one there is, or Debian's.
-import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { run } from './shared.mjs';
+import { installByApt } from './apt.mjs';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
@@ -10,13 +9,7 @@ const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-s
 export function ensureChromium() {
   const there = findChromium();
   if (there) return there;
-  const isRoot = process.getuid?.() === 0;
-  if (isRoot && spawnSync('apt-get', ['--version'], { stdio: 'ignore' }).status === 0) {
-    console.error('Installing Chromium for the browser tests ...');
-    const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-    run('apt-get', ['update', '-qq'], { quiet: true, env });
-    run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], { quiet: true, env });
-  }
+  installByApt('chromium', 'Installing Chromium for the browser tests ...');
   const found = findChromium();
   if (!found) {
     console.error('No Chromium was found, so the browser tests will fail. Install one');

@@ -3,6 +3,7 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { buildWeb, compile } from './build.mjs';
 import { ensureChromium } from './chromium.mjs';
+import { ensurePostgres } from './postgres.mjs';
 import { setup } from './setup.mjs';
 import { alone, at, runBin } from './shared.mjs';
 
@@ -56,6 +57,7 @@ function vitest(chromium) {
 
 if (check('packages', () => alone(setup))) {
   const chromium = ensureChromium();
+  ensurePostgres();
   check('compile', () => alone(compile));
   check('browser client', () => alone(buildWeb));
   check('types', () => runBin('tsc', ['--noEmit']));

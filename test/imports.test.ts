@@ -52,6 +52,7 @@ const SCREENS = [
   'weigh-out',
   'animals',
   'keeping',
+  'pairing',
 ];
 /**
  * Files whose inner loops over shares, grams and rows of the solver may write `xs[i]!`: the loop's own bound proves the

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import type { Backups } from '../household/backup/backups.ts';
 import { type FileStore, StoreError } from '../household/store.ts';
@@ -54,14 +55,13 @@ export function createApp({
     },
   });
   app.use(securityHeaders(), access.guard);
-  app.use(
-    '/api/*',
+  const bodies = [
     bodyLimit({
       maxSize: MEGABYTE,
       onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
     }),
-  );
-  app.use('/api/*', plainJsonBody());
+    plainJsonBody(),
+  ] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -77,9 +77,15 @@ export function createApp({
     );
   });
 
+  app.use('/api/pair', ...bodies);
   access.addPublicRoutes(app);
-  app.use('/api/*', access.check);
+  // Of who may not come in, nothing more is read.
+  app.use('/api/*', access.check, ...bodies);
   access.addRoutes(app);
+  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
+  app.use('/api/records', (c, next) =>
+    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
+  );
   recordRoutes(app);
   historyRoutes(app);
   backupRoutes(app, backups);

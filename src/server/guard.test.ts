@@ -2,7 +2,8 @@
 import { Hono } from 'hono';
 import { describe, expect, it } from 'vitest';
 import { ownNames } from './access/own-names.ts';
-import { guard, type Served } from './guard.ts';
+import { guard } from './guard.ts';
+import type { Served } from './served.ts';
 
 const served: Served = { scheme: 'http', isOwn: ownNames(false, ['shelter.lan']) };
 const app = new Hono();
@@ -144,4 +145,29 @@ it('an address typed by hand is answered', async () => {
     expect(
       await status('GET', path, { host: HOST, 'sec-fetch-site': 'none', 'sec-fetch-mode': 'navigate' }),
     ).toBe(200);
+});
+
+it('behind a proxy the name and scheme count by which the proxy was asked, as it says last', async () => {
+  const behind = new Hono();
+  behind.use(guard({ scheme: 'http', isOwn: ownNames(false, ['shelter.example']), behindProxy: true }));
+  behind.all('*', (c) => c.text('in'));
+  const asked = {
+    host: '127.0.0.1:4173',
+    'x-forwarded-host': 'shelter.example',
+    'x-forwarded-proto': 'https',
+    origin: 'https://shelter.example',
+  };
+  const put = (headers: Record<string, string | undefined>, to = behind) =>
+    status('PUT', '/api/foods/a', { ...asked, ...headers }, to);
+  expect(await put({})).toBe(200);
+  expect(await put({ host: 'shelter.example', 'x-forwarded-host': undefined })).toBe(200);
+  expect(await put({ 'x-forwarded-proto': 'http, https' })).toBe(200);
+  expect(await put({ 'x-forwarded-proto': 'https, http' })).toBe(403);
+  expect(await put({ 'x-forwarded-proto': undefined })).toBe(403);
+  expect(await put({ origin: 'http://shelter.example' })).toBe(403);
+  expect(await put({ 'x-forwarded-host': 'evil.example', origin: 'https://evil.example' })).toBe(403);
+  expect(await put({ 'x-forwarded-host': 'shelter.example, evil.example' })).toBe(403);
+  // Nobody announced a proxy: what these headers say counts for nothing.
+  expect(await put({ host: HOST }, app)).toBe(403);
+  expect(await put({ host: HOST, origin: OWN }, app)).toBe(200);
 });

@@ -1,5 +1,6 @@
 /** Keeps strangers out: foreign host names (DNS rebinding), foreign pages, and what a page may load. */
 import type { Context, MiddlewareHandler } from 'hono';
+import { hostOf, type Served, schemeOf } from './served.ts';
 
 const POLICY = [
   "default-src 'self'",
@@ -13,28 +14,21 @@ const POLICY = [
   "form-action 'self'",
 ].join('; ');
 
-/** How this server is reached. */
-export interface Served {
-  /** Whether a host name is this server's: in small letters, without a port, IPv6 in brackets. */
-  isOwn(name: string): boolean;
-  readonly scheme: 'http' | 'https';
-}
-
 /**
  * Refuses requests that name another host than this server, and those that a page of another origin made. Another port
  * of the same machine is another origin. What a command-line client sends has neither `Origin` nor `Sec-Fetch-Site`.
  */
-export function guard({ isOwn, scheme }: Served): MiddlewareHandler {
+export function guard(served: Served): MiddlewareHandler {
   return async (c, next) => {
-    const host = hostOf(c);
+    const host = hostOf(c, served);
     const name = host.toLowerCase().replace(/:\d+$/, '').replace(/\.$/, '');
-    if (!isOwn(name))
+    if (!served.isOwn(name))
       return refused(
         c,
         `host "${name}" is not served here; use http://localhost, --lan for the home network, or add a name with --name`,
       );
     const origin = c.req.header('origin');
-    if (origin !== undefined && !sameOrigin(origin, `${scheme}://${host}`))
+    if (origin !== undefined && !sameOrigin(origin, `${schemeOf(c, served)}://${host}`))
       return refused(c, `pages from ${origin} may not come in here`);
     const site = c.req.header('sec-fetch-site');
     const reads = c.req.method === 'GET' || c.req.method === 'HEAD';
@@ -57,10 +51,6 @@ export function securityHeaders(): MiddlewareHandler {
     c.header('Referrer-Policy', 'no-referrer');
     c.header('Cross-Origin-Resource-Policy', 'same-origin');
   };
-}
-
-function hostOf(c: Context): string {
-  return c.req.header('host') ?? new URL(c.req.url).host;
 }
 
 function refused(c: Context, message: string) {

@@ -5,9 +5,9 @@ import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import { CommanderError } from 'commander';
-import { type Devices, devicesIn } from '../household/access/devices.ts';
+import type { Devices } from '../household/access/devices.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
-import { type Access, openAccess } from './access/access.ts';
+import { type Access, devicesOf, openAccess } from './access/access.ts';
 import { readCertificate } from './access/certificate.ts';
 import { networkAddresses, ownNames } from './access/own-names.ts';
 import { PLAIN_HTTP } from './access/say-offer.ts';
@@ -26,7 +26,7 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
  * @returns once it listens: its address, and a way to stop it
  */
 export async function start(options: StartOptions = {}): Promise<{ url: string; stop: () => Promise<void> }> {
-  const { lan = false, name = [], cert, key } = options;
+  const { lan = false, behindProxy = false, name = [], cert, key } = options;
   const certificate = readCertificate(cert, key);
   const scheme = certificate ? 'https' : 'http';
   const data = await householdPath(options.data, ROOT, console.log);
@@ -39,11 +39,17 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
-    const devices = devicesIn(store.db, Date.now);
-    const origins = () => [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
+    // Looks through every record once, so that the first page need not wait for it.
+    await store.household();
+    const devices = devicesOf(store);
+    const tokens = lan || behindProxy;
+    const origins = () =>
+      behindProxy
+        ? name.map((host) => `https://${host}`)
+        : [...name, ...networkAddresses()].map((host) => `${scheme}://${host}:${port}`);
     const access = openAccess({
-      served: { scheme, isOwn: ownNames(lan, name) },
-      tokens: lan,
+      served: { scheme, isOwn: ownNames(lan, name), behindProxy },
+      tokens,
       devices,
       storeOf: () => store,
       origins,
@@ -63,7 +69,7 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     const url = `${scheme}://localhost:${port}`;
     store.opened.announce(url);
     console.log(`Pouchful is at ${url}`);
-    const end = lan ? letIn(access, devices, { url, origins, scheme }) : () => {};
+    const end = tokens ? letIn(access, devices, { url, origins, plain: lan && !certificate }) : () => {};
     return {
       url,
       async stop() {
@@ -82,9 +88,9 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
 function letIn(
   { pairing }: Access,
   devices: Devices,
-  { url, origins, scheme }: { url: string; origins: () => readonly string[]; scheme: string },
+  { url, origins, plain }: { url: string; origins: () => readonly string[]; plain: boolean },
 ): () => void {
-  if (scheme === 'http') console.log(PLAIN_HTTP);
+  if (plain) console.log(PLAIN_HTTP);
   return showOffers({
     pairing,
     devices,
@@ -104,10 +110,13 @@ export async function serveUntilStopped(options: StartOptions): Promise<void> {
   await stop();
 }
 
+/** Answers what was asked, then closes. */
 async function stop(server: Server, closeStore: () => Promise<void>): Promise<void> {
-  server.closeIdleConnections();
+  // A connection is idle once its answer has ended; browsers keep idle ones open.
+  const idle = setInterval(() => server.closeIdleConnections(), 20);
   const late = setTimeout(() => server.closeAllConnections(), 2000);
   await new Promise<void>((done) => server.close(() => done()));
+  clearInterval(idle);
   clearTimeout(late);
   await closeStore();
 }

@@ -21,6 +21,13 @@ test('every option is taken', async () => {
   ).toEqual({ lan: true, port: 0, data: 'a.sqlite', name: ['Shelter', 'b'], cert: 'c.pem', key: 'k.pem' });
 });
 
+test('behind a proxy', async () => {
+  expect(await asked('--behind-proxy', '--name', 'shelter.example')).toEqual({
+    behindProxy: true,
+    name: ['shelter.example'],
+  });
+});
+
 test('PORT stands for --port, which wins', async () => {
   vi.stubEnv('PORT', '5000');
   expect(await asked()).toEqual({ port: 5000 });
@@ -35,6 +42,8 @@ test('PORT stands for --port, which wins', async () => {
 test.each([
   [['--host', '0.0.0.0'], '--lan opens to the home network'],
   [['--host'], '--lan opens to the home network'],
+  [['--behind-proxy'], '--behind-proxy needs --name'],
+  [['--behind-proxy', '--name', 'a', '--lan'], 'exclude each other'],
   [['--port', '-1'], '--port is "-1"'],
   [['--port', '1e3'], '--port is "1e3"'],
   [['--port'], 'argument missing'],

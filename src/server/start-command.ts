@@ -10,6 +10,8 @@ export interface StartOptions {
   readonly port?: number;
   /** The household file. */
   readonly data?: string;
+  /** Every request comes through a proxy that serves by HTTPS and says by `X-Forwarded-*` how it was asked. */
+  readonly behindProxy?: boolean;
   /** Certificate and key, PEM files: both or neither. */
   readonly cert?: string;
   readonly key?: string;
@@ -32,6 +34,7 @@ export function startCommand(run: (options: StartOptions) => Promise<void>): Com
     .option('--port <n>', 'port to listen on (default: the first that is free from 4173 on, or PORT)')
     .option('--data <file>', 'household file (default: POUCHFUL_DATA, or as README says)')
     .option('--name <host>', 'a further name by which this server is called; may be given again', collected)
+    .option('--behind-proxy', 'a proxy on this machine serves by HTTPS and sets X-Forwarded-*; with --name')
     .option('--cert <file>', 'certificate (PEM), to serve by HTTPS; with --key')
     .option('--key <file>', 'private key of the certificate (PEM)')
     .addOption(new Option('--host [address]').hideHelp())
@@ -40,6 +43,12 @@ export function startCommand(run: (options: StartOptions) => Promise<void>): Com
     .action(async ({ host, port, ...rest }: Asked) => {
       if (host !== undefined)
         throw new Error('--host is no more; --lan opens to the home network, to devices that are paired');
+      if (rest.behindProxy && !rest.name)
+        throw new Error('--behind-proxy needs --name, the name by which the proxy is called');
+      if (rest.behindProxy && rest.lan)
+        throw new Error(
+          '--behind-proxy and --lan exclude each other: who comes past the proxy could say anything',
+        );
       await run({ ...rest, port: portFrom(port, '--port') ?? portFrom(process.env.PORT, 'PORT') });
     });
 }

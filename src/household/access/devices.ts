@@ -50,10 +50,26 @@ export interface Devices {
   saw(device: Device): Promise<boolean>;
 }
 
-/** @param clock the time in ms since 1970 */
-export function devicesIn(db: Db, clock: () => number): Devices {
+/**
+ * @param clock the time in ms since 1970
+ * @param fault turns what the database throws into a StoreError where it is a fault of file or disk
+ */
+export function devicesIn(
+  db: Db,
+  clock: () => number,
+  fault: (error: unknown) => unknown = (error) => error,
+): Devices {
   const at = (ms: number) => new Date(ms).toISOString();
-  const list: Devices['list'] = async (household) => {
+
+  async function told<T>(work: () => Promise<T>): Promise<T> {
+    try {
+      return await work();
+    } catch (error) {
+      throw fault(error);
+    }
+  }
+
+  async function list(household: string): Promise<Device[]> {
     const rows = await db
       .selectFrom('devices')
       .selectAll()
@@ -63,78 +79,75 @@ export function devicesIn(db: Db, clock: () => number): Devices {
       .orderBy('id')
       .execute();
     return rows.map(deviceFrom);
-  };
+  }
+
+  async function add(household: string, name: string): Promise<{ device: Device; token: string }> {
+    const there = await list(household);
+    if (there.length >= MOST_DEVICES) throw new TooManyDevices();
+    await db
+      .deleteFrom('devices')
+      .where('household', '=', household)
+      .where('revoked_at', '<', at(clock() - REMEMBERED))
+      .execute();
+    const token = randomBytes(32).toString('base64url');
+    const now = at(clock());
+    const row = {
+      household,
+      id: randomUUID(),
+      name: apart(name, there),
+      token_hash: hashOf(token),
+      created_at: now,
+      seen_at: now,
+      revoked_at: null,
+    };
+    await db.insertInto('devices').values(row).execute();
+    return { device: deviceFrom(row), token };
+  }
+
+  async function byToken(token: string): Promise<Device | undefined> {
+    const row = await db
+      .selectFrom('devices')
+      .selectAll()
+      .where('token_hash', '=', hashOf(token))
+      .where('revoked_at', 'is', null)
+      .executeTakeFirst();
+    return row && deviceFrom(row);
+  }
+
+  /** Sets a column of one device that is in. @returns whether there is one */
+  async function set(
+    household: string,
+    id: string,
+    value: { name: string } | { revoked_at: string } | { seen_at: string },
+  ): Promise<boolean> {
+    const { numUpdatedRows } = await db
+      .updateTable('devices')
+      .set(value)
+      .where('household', '=', household)
+      .where('id', '=', id)
+      .where('revoked_at', 'is', null)
+      .executeTakeFirst();
+    return numUpdatedRows > 0n;
+  }
+
+  async function rename(household: string, id: string, name: string): Promise<Device | undefined> {
+    const there = await list(household);
+    const device = there.find((d) => d.id === id);
+    if (!device) return undefined;
+    const others = there.filter((d) => d.id !== id);
+    const named = { ...device, name: apart(name, others) };
+    return (await set(household, id, { name: named.name })) ? named : undefined;
+  }
+
   return {
-    async add(household, name) {
-      const there = await list(household);
-      if (there.length >= MOST_DEVICES) throw new TooManyDevices();
-      await db
-        .deleteFrom('devices')
-        .where('household', '=', household)
-        .where('revoked_at', '<', at(clock() - REMEMBERED))
-        .execute();
-      const token = randomBytes(32).toString('base64url');
-      const now = at(clock());
-      const row = {
-        household,
-        id: randomUUID(),
-        name: apart(name, there),
-        token_hash: hashOf(token),
-        created_at: now,
-        seen_at: now,
-        revoked_at: null,
-      };
-      await db.insertInto('devices').values(row).execute();
-      return { device: deviceFrom(row), token };
-    },
-    async byToken(token) {
-      const row = await db
-        .selectFrom('devices')
-        .selectAll()
-        .where('token_hash', '=', hashOf(token))
-        .where('revoked_at', 'is', null)
-        .executeTakeFirst();
-      return row && deviceFrom(row);
-    },
-    list,
-    async rename(household, id, name) {
-      const there = await list(household);
-      const device = there.find((d) => d.id === id);
-      if (!device) return undefined;
-      const named = {
-        ...device,
-        name: apart(
-          name,
-          there.filter((d) => d.id !== id),
-        ),
-      };
-      await db
-        .updateTable('devices')
-        .set({ name: named.name })
-        .where('household', '=', household)
-        .where('id', '=', id)
-        .execute();
-      return named;
-    },
-    async revoke(household, id) {
-      const { numUpdatedRows } = await db
-        .updateTable('devices')
-        .set({ revoked_at: at(clock()) })
-        .where('household', '=', household)
-        .where('id', '=', id)
-        .where('revoked_at', 'is', null)
-        .executeTakeFirst();
-      return numUpdatedRows > 0n;
-    },
+    add: (household, name) => told(() => add(household, name)),
+    byToken: (token) => told(() => byToken(token)),
+    list: (household) => told(() => list(household)),
+    rename: (household, id, name) => told(() => rename(household, id, name)),
+    revoke: (household, id) => told(() => set(household, id, { revoked_at: at(clock()) })),
     async saw({ household, id, seenAt }) {
       if (clock() - Date.parse(seenAt) < SEEN_FRESH) return false;
-      await db
-        .updateTable('devices')
-        .set({ seen_at: at(clock()) })
-        .where('household', '=', household)
-        .where('id', '=', id)
-        .execute();
-      return true;
+      return told(() => set(household, id, { seen_at: at(clock()) }));
     },
   };
 }

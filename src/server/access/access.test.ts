@@ -3,12 +3,12 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { folderForEachTest } from '../../../test/household/folder-for-each-test.ts';
-import { devicesIn, MOST_DEVICES } from '../../household/access/devices.ts';
+import { MOST_DEVICES } from '../../household/access/devices.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import { HOME } from '../../household/store/tables.ts';
 import { type FileStore, openStore } from '../../household/store.ts';
 import { createApp } from '../app.ts';
-import { type Access, onlyThisMachine, openAccess } from './access.ts';
+import { type Access, devicesOf, onlyThisMachine, openAccess } from './access.ts';
 import { ownNames } from './own-names.ts';
 
 const HOUR = 60 * 60_000;
@@ -23,7 +23,7 @@ function started(scheme: 'http' | 'https' = 'http'): void {
   access = openAccess({
     served: { scheme, isOwn: ownNames(true) },
     tokens: true,
-    devices: devicesIn(store.db, () => now),
+    devices: devicesOf(store, () => now),
     storeOf: () => store,
     origins: () => ['http://192.168.1.5:4173'],
     clock: () => now,
@@ -120,6 +120,17 @@ describe('without a token', () => {
     expect(await store.newest()).toEqual(before);
   });
 
+  it('nothing is read of a body, be it too large, too deep or no JSON', async () => {
+    for (const body of ['x'.repeat(2_000_000), '['.repeat(5000), '{'])
+      for (const [method, path] of [
+        ['PUT', '/api/foods/1'],
+        ['POST', '/api/devices/code'],
+      ] as const)
+        expect((await app.request(path, { method, body })).status).toBe(401);
+    const answer = await app.request('/api/pair', { method: 'POST', body: 'x'.repeat(2_000_000) });
+    expect(answer.status).toBe(413);
+  });
+
   it('whatever is under /api answers 401 too, known or not', async () => {
     for (const path of [
       '/api',
@@ -188,7 +199,7 @@ describe('pairing', () => {
     expect((await pair(code)).status).toBe(200);
     expect((await pair(code)).status).toBe(403);
     expect((await pair(secret)).status).toBe(403);
-    expect(await devicesIn(store.db, () => now).list(HOME)).toHaveLength(1);
+    expect(await devicesOf(store, () => now).list(HOME)).toHaveLength(1);
   });
 
   it('takes the secret of the link that is shown', async () => {
@@ -217,7 +228,7 @@ describe('pairing', () => {
       if (answer.status === 429) expect(Number(answer.headers.get('retry-after'))).toBeGreaterThan(0);
     }
     expect([...seen.keys()].sort()).toEqual([403, 429]);
-    expect(await devicesIn(store.db, () => now).list(HOME)).toEqual([]);
+    expect(await devicesOf(store, () => now).list(HOME)).toEqual([]);
     // The code is worn out; who has the link still comes in, from the stranger's own address too.
     expect((await pair(code, {}, '192.168.1.7')).status).toBe(403);
     expect((await pair(secret, {}, '192.168.1.66')).status).toBe(200);
@@ -245,7 +256,7 @@ describe('pairing', () => {
   });
 
   it('has room for so many devices; the code stays good for when there is room', async () => {
-    const devices = devicesIn(store.db, () => now);
+    const devices = devicesOf(store, () => now);
     for (let i = 0; i < MOST_DEVICES; i++) await devices.add(HOME, `Phone ${i}`);
     const offer = access.pairing.offer(HOME);
     expect((await pair(offer.code)).status).toBe(409);
@@ -270,6 +281,41 @@ describe('pairing', () => {
       open: false,
       secure: false,
     });
+  });
+});
+
+describe('behind a proxy', () => {
+  const tries = async (behindProxy: boolean, chain: (i: number) => string) => {
+    const served = { scheme: 'http', isOwn: ownNames(false), behindProxy } as const;
+    access = openAccess({
+      served,
+      tokens: true,
+      devices: devicesOf(store, () => now),
+      storeOf: () => store,
+      origins: () => [],
+      clock: () => now,
+    });
+    app = createApp({ access, webDir: folder(), referenceFile: '' });
+    const statuses: number[] = [];
+    for (let i = 0; i < 6; i++)
+      statuses.push(
+        (await send('POST', '/api/pair', { 'x-forwarded-for': chain(i) }, { code: 'nothing', name: 'x' }))
+          .status,
+      );
+    return statuses.at(-1);
+  };
+
+  it('wrong codes are counted by the address that the proxy saw, not by what a stranger says before it', async () => {
+    expect(await tries(true, (i) => `10.0.0.${i}`)).toBe(403);
+    expect(await tries(true, (i) => `10.0.0.${i}, 192.0.2.7`)).toBe(429);
+    expect(await tries(false, (i) => `10.0.0.${i}`)).toBe(429);
+  });
+
+  it('nobody is let in by a proxy that was not announced, where no token is asked for', async () => {
+    app = createApp({ store, webDir: folder(), referenceFile: '' });
+    expect((await send('GET', '/api/records')).status).toBe(200);
+    for (const header of ['x-forwarded-for', 'forwarded'])
+      expect((await send('GET', '/api/records', { [header]: 'for=1.2.3.4' })).status).toBe(403);
   });
 });
 
@@ -366,7 +412,7 @@ describe('a paired device', () => {
 
   it('gets no stream when it is put out while it asks for one', async () => {
     const { id, headers } = await paired();
-    const devices = devicesIn(store.db, () => now);
+    const devices = devicesOf(store, () => now);
     const asked = send('GET', '/api/events', headers);
     await devices.revoke(HOME, id);
     const answer = await asked;

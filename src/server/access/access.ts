@@ -4,30 +4,17 @@
  */
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { MiddlewareHandler } from 'hono';
-import { type Device, type Devices, devicesIn } from '../../household/access/devices.ts';
-import type { FileStore, Store } from '../../household/store.ts';
+import { type Devices, devicesIn } from '../../household/access/devices.ts';
+import type { FileStore } from '../../household/store.ts';
 import type { CallerEnv } from '../caller.ts';
-import { guard, type Served } from '../guard.ts';
+import { guard } from '../guard.ts';
+import type { AccessOptions } from './access-options.ts';
 import { checkCaller } from './check-caller.ts';
 import { deviceRoutes } from './device-routes.ts';
 import { ownNames } from './own-names.ts';
 import { pairRoutes } from './pair-routes.ts';
 import { Pairing } from './pairing.ts';
 import { OpenStreams } from './streams.ts';
-
-export interface AccessOptions {
-  readonly served: Served;
-  /** Whether other devices come in, each by its token. */
-  readonly tokens: boolean;
-  readonly devices: Devices;
-  storeOf(household: string): Store;
-  /** Where other devices find this server: "http://192.168.1.5:4173". The best first. */
-  origins(): readonly string[];
-  /** Told of each device that was paired. */
-  paired?(device: Device): void;
-  /** The time in ms since 1970. */
-  readonly clock?: () => number;
-}
 
 export interface Access {
   /** Before anything else. */
@@ -54,6 +41,11 @@ export function openAccess(options: AccessOptions): Access {
   };
 }
 
+/** The devices of a household in a file. */
+export function devicesOf(store: FileStore, clock: () => number = Date.now): Devices {
+  return devicesIn(store.db, clock, (error) => store.opened.fault(error) ?? error);
+}
+
 /**
  * Access for this machine alone.
  * @param names further names by which the server may be called
@@ -62,7 +54,7 @@ export function onlyThisMachine(store: FileStore, names: readonly string[] = [])
   return openAccess({
     served: { scheme: 'http', isOwn: ownNames(false, names) },
     tokens: false,
-    devices: devicesIn(store.db, Date.now),
+    devices: devicesOf(store),
     storeOf: () => store,
     origins: () => [],
   });

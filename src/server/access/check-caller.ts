@@ -3,7 +3,8 @@ import type { Context, MiddlewareHandler } from 'hono';
 import type { Device, Devices } from '../../household/access/devices.ts';
 import { HOME } from '../../household/store/tables.ts';
 import type { CallerEnv } from '../caller.ts';
-import type { AccessOptions } from './access.ts';
+import { schemeOf } from '../served.ts';
+import type { AccessOptions } from './access-options.ts';
 import { deviceName } from './device-name.ts';
 import type { OpenStreams } from './streams.ts';
 import { setToken, tokensOf } from './token.ts';
@@ -14,6 +15,14 @@ export function checkCaller(
 ): MiddlewareHandler<CallerEnv> {
   return async (c, next) => {
     if (!tokens) {
+      if (c.req.header('x-forwarded-for') ?? c.req.header('forwarded'))
+        return c.json(
+          {
+            field: '',
+            message: 'this came through a proxy, and only this machine is served; start with --behind-proxy',
+          },
+          403,
+        );
       c.set('caller', { store: storeOf(HOME), household: HOME, device: saidName(c) });
       return next();
     }
@@ -35,7 +44,8 @@ export function checkCaller(
     // Not worth a refusal where it cannot be written.
     const written = await devices.saw(device).catch(() => false);
     await next();
-    if (written && c.req.header('authorization') === undefined) setToken(c, token, served.scheme === 'https');
+    if (written && c.req.header('authorization') === undefined)
+      setToken(c, token, schemeOf(c, served) === 'https');
     // Put out while its request was answered: then nobody has ended the stream that began meanwhile.
     const stream = c.res.headers.get('content-type')?.startsWith('text/event-stream');
     if (stream && !(await devices.byToken(token))) streams.endOf(device.id);

@@ -4,7 +4,8 @@ import type { Device } from '../../household/access/devices.ts';
 import { errorSchema, idParams } from '../../household/shape/schemas.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
-import type { AccessOptions } from './access.ts';
+import { schemeOf } from '../served.ts';
+import type { AccessOptions } from './access-options.ts';
 import { deviceName } from './device-name.ts';
 import { pairingLinks } from './links.ts';
 import type { Pairing } from './pairing.ts';
@@ -62,7 +63,7 @@ export function deviceRoutes(
     async (c) => {
       const { household, deviceId } = c.get('caller');
       const list = await devices.list(household);
-      const secure = served.scheme === 'https';
+      const secure = schemeOf(c, served) === 'https';
       return c.json({ devices: list.map((d) => shown(d, deviceId)), open: tokens, secure }, 200);
     },
   );

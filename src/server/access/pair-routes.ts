@@ -4,8 +4,8 @@ import { TooManyDevices } from '../../household/access/devices.ts';
 import { errorSchema } from '../../household/shape/schemas.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
-import type { AccessOptions } from './access.ts';
-import { addressOf } from './address-of.ts';
+import { addressOf, schemeOf } from '../served.ts';
+import type { AccessOptions } from './access-options.ts';
 import { whoAsks } from './check-caller.ts';
 import { deviceName } from './device-name.ts';
 import type { Pairing } from './pairing.ts';
@@ -79,7 +79,7 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
           409,
         );
       const { code, name, bearer } = c.req.valid('json');
-      const from = addressOf(c);
+      const from = addressOf(c, served);
       const waiting = pairing.waitOf(from);
       const taken = pairing.take(code, from);
       if (!('offer' in taken)) {
@@ -104,7 +104,7 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
       try {
         const { device, token } = await devices.add(taken.offer.household, name);
         options.paired?.(device);
-        if (!bearer) setToken(c, token, served.scheme === 'https');
+        if (!bearer) setToken(c, token, schemeOf(c, served) === 'https');
         c.header('Cache-Control', 'no-store');
         return c.json({ id: device.id, name: device.name, ...(bearer && { token }) }, 200);
       } catch (error) {

@@ -2,6 +2,7 @@ import './base.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { PairedOnly } from '../pairing/PairedOnly.tsx';
 import { queries } from '../store/query-client.ts';
 import { App } from './App.tsx';
 import './print.css';
@@ -9,7 +10,9 @@ import './print.css';
 createRoot(document.getElementById('app')!).render(
   <StrictMode>
     <QueryClientProvider client={queries}>
-      <App />
+      <PairedOnly>
+        <App />
+      </PairedOnly>
     </QueryClientProvider>
   </StrictMode>,
 );

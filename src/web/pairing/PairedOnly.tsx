@@ -1,0 +1,27 @@
+/** Shows the program to a device that may come in, and the pairing page to one that may not. */
+import { type ReactNode, useEffect, useState } from 'react';
+import { type AccessState, fetchAccess, onUnpaired } from '../store/access.ts';
+import { PairingScreen } from './PairingScreen.tsx';
+import { forgetSecret } from './secret.ts';
+
+export function PairedOnly({ children }: { children: ReactNode }) {
+  const [access, setAccess] = useState<AccessState | 'unknown'>();
+  useEffect(() => {
+    // Where the server does not answer, the screens say so, and show what stands on the device.
+    const look = () => void fetchAccess().then(setAccess, () => setAccess((was) => was ?? 'unknown'));
+    look();
+    return onUnpaired(look);
+  }, []);
+  const isOut = access !== undefined && access !== 'unknown' && access.tokenNeeded && !access.paired;
+  useEffect(() => {
+    if (access !== undefined && !isOut) forgetSecret();
+  }, [access, isOut]);
+
+  if (isOut) return <PairingScreen />;
+  if (access !== undefined) return children;
+  return (
+    <main id="main" className="page">
+      <h1>Opening the household…</h1>
+    </main>
+  );
+}
