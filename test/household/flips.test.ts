@@ -19,7 +19,7 @@ import { demo } from './demo-version.ts';
 import { folderForEachTest } from './folder-for-each-test.ts';
 
 const folder = folderForEachTest();
-const FILES = draws(50, 20);
+const FILES = draws(50, 8);
 const FLIPS = 20;
 const AT = '2026-11-28T12:00:00.000Z';
 

@@ -5,8 +5,9 @@
  */
 import { createHash, type Hash } from 'node:crypto';
 import { closeSync, existsSync, openSync, readFileSync, readSync, rmSync, statSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { hasLog } from './image.ts';
-import { sessionPath, WAL, writeWhole } from './side-files.ts';
+import { sessionPath, syncFolder, WAL, writeWhole } from './side-files.ts';
 
 const CHUNK = 1 << 20;
 
@@ -70,23 +71,24 @@ export class OwnSession {
   #address: string | undefined;
   #file: Session['file'];
   #log: string | undefined;
-
   constructor(path: string) {
     this.#path = path;
     this.#fd = openSync(path, 'r');
   }
 
-  /** Says that the file as it lies is the one the log goes with. */
+  /** Says that the file as it lies is the one the log goes with; without room on the disk nothing is said. */
   settled(): void {
     this.#file = { sha256: fingerprint(this.#fd), identity: identityOf(this.#path) };
     this.#log = inodeOf(this.#path + WAL);
     this.#write();
   }
 
-  /** Says that the file is about to change, until it is settled again. */
+  /** Says no more of the file, which is about to change, until it is settled again. Needs no room on the disk. */
   moving(): void {
     this.#file = undefined;
-    this.#write();
+    if (!existsSync(sessionPath(this.#path))) return;
+    rmSync(sessionPath(this.#path));
+    syncFolder(dirname(this.#path));
   }
 
   announce(address: string): void {
@@ -102,7 +104,13 @@ export class OwnSession {
 
   #write(): void {
     const session: Session = { address: this.#address, file: this.#file, log: this.#log };
-    writeWhole(sessionPath(this.#path), `${JSON.stringify(session)}\n`);
+    try {
+      writeWhole(sessionPath(this.#path), `${JSON.stringify(session)}\n`);
+    } catch (error) {
+      // A note that is missing says nothing; one that is out of date would be wrong.
+      if ((error as NodeJS.ErrnoException).code !== 'ENOSPC') throw error;
+      rmSync(sessionPath(this.#path), { force: true });
+    }
   }
 }
 
