@@ -4,9 +4,12 @@ import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
+import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
+import type { Backups } from '../household/backup/backups.ts';
 import { type FileStore, StoreError } from '../household/store.ts';
 import { type Access, onlyThisMachine } from './access/access.ts';
+import { backupRoutes } from './backup-routes.ts';
 import type { CallerEnv } from './caller.ts';
 import { eventsRoute } from './events-route.ts';
 import { securityHeaders } from './guard.ts';
@@ -26,6 +29,8 @@ export type AppOptions = AppParts &
   );
 
 interface AppParts {
+  /** Backups of its file; absent where it is kept elsewhere. */
+  readonly backups?: Backups;
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
@@ -34,7 +39,13 @@ interface AppParts {
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
-export function createApp({ webDir, referenceFile, build = '', ...who }: AppOptions): OpenAPIHono<CallerEnv> {
+export function createApp({
+  webDir,
+  referenceFile,
+  backups,
+  build = '',
+  ...who
+}: AppOptions): OpenAPIHono<CallerEnv> {
   const access = 'access' in who ? who.access : onlyThisMachine(who.store);
   const app = new OpenAPIHono<CallerEnv>({
     defaultHook: (result, c) => {
@@ -71,8 +82,13 @@ export function createApp({ webDir, referenceFile, build = '', ...who }: AppOpti
   // Of who may not come in, nothing more is read.
   app.use('/api/*', access.check, ...bodies);
   access.addRoutes(app);
+  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
+  app.use('/api/records', (c, next) =>
+    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
+  );
   recordRoutes(app);
   historyRoutes(app);
+  backupRoutes(app, backups);
   eventsRoute(app, { build, untilEnded: access.streams.untilEnded });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });

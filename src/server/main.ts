@@ -1,20 +1,22 @@
 /** Starts Pouchful: opens the household, fills it on the first run, listens on this machine alone or for the network. */
 import type { Server } from 'node:http';
 import { createServer } from 'node:https';
-import { join, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import { CommanderError } from 'commander';
 import type { Devices } from '../household/access/devices.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
-import { openStore } from '../household/store.ts';
 import { type Access, devicesOf, openAccess } from './access/access.ts';
 import { readCertificate } from './access/certificate.ts';
 import { networkAddresses, ownNames } from './access/own-names.ts';
 import { PLAIN_HTTP } from './access/say-offer.ts';
 import { showOffers } from './access/show-offers.ts';
 import { createApp } from './app.ts';
+import { openHousehold } from './household-file.ts';
+import { householdPath } from './household-path.ts';
 import { listen } from './listen.ts';
+import { openOrRescue } from './rescue.ts';
 import { type StartOptions, startCommand } from './start-command.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -27,11 +29,18 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
   const { lan = false, behindProxy = false, name = [], cert, key } = options;
   const certificate = readCertificate(cert, key);
   const scheme = certificate ? 'https' : 'http';
-  const data = resolve(options.data ?? process.env.POUCHFUL_DATA ?? join(ROOT, 'data', 'household.sqlite'));
-  const store = openStore(data);
+  const data = await householdPath(options.data, ROOT, console.log);
+  const household = await openOrRescue(() => openHousehold(data, console.log), {
+    tell: console.error,
+    clock: () => new Date(),
+    listen: (server) => listen(server, '127.0.0.1', options.port),
+  });
+  const { store, backups } = household;
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
+    // Looks through every record once, so that the first page need not wait for it.
+    await store.household();
     const devices = devicesOf(store);
     const tokens = lan || behindProxy;
     const origins = () =>
@@ -48,6 +57,7 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     });
     const app = createApp({
       access,
+      backups,
       webDir: fileURLToPath(new URL('../web', import.meta.url)),
       referenceFile: new URL('../foods/data/reference.bin', import.meta.url),
     });
@@ -57,6 +67,7 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     }) as Server;
     const port = await listen(server, lan ? undefined : '127.0.0.1', options.port);
     const url = `${scheme}://localhost:${port}`;
+    store.opened.announce(url);
     console.log(`Pouchful is at ${url}`);
     const end = tokens ? letIn(access, devices, { url, origins, plain: lan && !certificate }) : () => {};
     return {
@@ -64,11 +75,11 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
       async stop() {
         end();
         access.streams.endAll();
-        await stop(server, store.close);
+        await stop(server, household.close);
       },
     };
   } catch (error) {
-    await store.close();
+    await household.close();
     throw error;
   }
 }

@@ -26,6 +26,11 @@ const REFUSED = {
   428: json(errorSchema, 'The version that it is based on is missing'),
 };
 
+const NO_VERSION = {
+  field: '',
+  message: 'say what you change: If-Match with the version that you saw, or If-None-Match: * for a new one',
+};
+
 export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
   app.openapi(
     createRoute({
@@ -89,37 +94,35 @@ function writeRoutes(app: OpenAPIHono<CallerEnv>, kind: Kind): void {
           { field: '/id', message: `/id is "${body.id}" but the address says "${id}"; make them the same` },
           400,
         );
-      return written(c, c.req.valid('header'), { kind, id, body });
+      const { status, answer } = await write(c.get('caller'), c.req.valid('header'), { kind, id, body });
+      return c.json(answer as never, status);
     },
   );
   app.openapi(
     createRoute({ method: 'delete', path, request: { params: idParams, headers: writeHeaders }, responses }),
-    async (c) => written(c, c.req.valid('header'), { kind, id: c.req.valid('param').id, body: null }),
+    async (c) => {
+      const { id } = c.req.valid('param');
+      const { status, answer } = await write(c.get('caller'), c.req.valid('header'), {
+        kind,
+        id,
+        body: null,
+      });
+      return c.json(answer as never, status);
+    },
   );
 }
 
-// The contexts of the two routes differ in types that matter to neither.
-// biome-ignore lint/suspicious/noExplicitAny: see above
-async function written(
-  c: any,
+async function write(
+  caller: Caller,
   headers: z.infer<typeof writeHeaders>,
-  what: { kind: Kind; id: string; body: Kept<Kind> | null },
+  what: { readonly kind: Kind; readonly id: string; readonly body: Kept<Kind> | null },
 ) {
   const version = basedOn(headers);
-  if (version === undefined)
-    return c.json(
-      {
-        field: '',
-        message:
-          'say what you change: If-Match with the version that you saw, or If-None-Match: * for a new one',
-      },
-      428,
-    );
-  const caller: Caller = c.get('caller');
+  if (version === undefined) return { status: 428, answer: NO_VERSION } as const;
   const writeId = headers['idempotency-key'];
   const answer = await caller.store.write(
     { ...what, basedOn: version, ...(writeId !== undefined && { writeId }) },
     byCaller(caller),
   );
-  return c.json(answer, 200);
+  return { status: 200, answer } as const;
 }

@@ -70,12 +70,16 @@ export function driedForm(fresh: Food, moisture: number): DriedFigures {
  * The same food at another moisture, with nothing lost and nothing added but water: amounts, sd and bounds times
  * the ratio of dry matter. Dried food that takes up water again, or one dry batch against another.
  * @param moisture g water per 100 g, 0 to below 100
- * @throws RangeError when the food's moisture is unknown, or `moisture` is out of range
+ * @throws RangeError when the food's moisture is unknown or 100, or `moisture` is out of range
  */
 export function atMoisture(food: Figures, moisture: number): Figures {
   const had = food.composition.WATER;
   if (had === undefined)
     throw new RangeError('composition.WATER is unknown; give the moisture of the food first');
+  if (!(had < 100))
+    throw new RangeError(
+      `composition.WATER is ${had}: nothing but water, so nothing says what it holds when drier`,
+    );
   checkMoisture(moisture);
   const factor = concentration(had, moisture);
   const times = (amounts: Composition): Composition => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { spreadOf } from '../variation.ts';
 import { combine } from './combine.ts';
 import { disagreements } from './disagree.ts';
+import { randomEffects } from './random-effects.ts';
 import type { FoodSource } from './source.ts';
 
 const source = (
@@ -279,4 +280,12 @@ describe('protein', () => {
     expect(mean([table, label])?.value).toBeCloseTo(12.5, 10);
     expect(disagreements('PROCNT', [table, label], 'seed')).toEqual([]);
   });
+});
+
+it('takes one figure that is said to be exact beside another without losing all number', () => {
+  const { mean, tau2, se } = randomEffects([0, 8], [1e-60, 1]);
+  expect(tau2).toBeCloseTo(31.5, 6);
+  expect(mean).toBeGreaterThan(3.9);
+  expect(mean).toBeLessThan(4.1);
+  expect(se).toBeGreaterThan(0);
 });

@@ -37,8 +37,9 @@ export function randomEffects(values: readonly number[], variances: readonly num
   const sum = total(w);
   const fixed = weightedMean(values, w);
   const q = total(values.map((y, i) => w[i]! * (y - fixed) ** 2)) / least;
-  const squares = total(w.map((x) => x * x));
-  const tau2 = k === 1 ? 0 : Math.max(0, ((q - (k - 1)) * least) / (sum - squares / sum));
+  // Sum less sum of squares over sum, written so that one weight that dwarfs all others leaves something of it.
+  const apart = total(w.map((x, i) => x * total(w.filter((_, j) => j !== i)))) / sum;
+  const tau2 = k === 1 ? 0 : Math.max(0, ((q - (k - 1)) * least) / apart);
 
   const random = variances.map((v) => least / (v + tau2));
   const all = total(random);

@@ -22,6 +22,9 @@ export interface FoodSource extends Figures {
   readonly printed?: string;
 }
 
+/** Part of an amount below which its sd is none: what rounding leaves of 0. */
+const NO_SPREAD = 1e-9;
+
 /** What one source says of one nutrient. */
 export interface Known {
   readonly source: FoodSource;
@@ -33,7 +36,7 @@ export interface Known {
 }
 
 /**
- * The sources that know the amount, in their order. A source without an sd (or with 0, which no food has) takes the
+ * The sources that know the amount, in their order. A source without an sd (or with one of next to 0, which no food has) takes the
  * spread such figures have around the plain mean of all the sources. Were it taken around each source's own figure,
  * the lowest would look the surest for being low, and pull the mean down.
  * @throws RangeError on an amount below 0 or no number, or on n below 1, with the field and the way out
@@ -53,7 +56,7 @@ export function knownBy(sources: readonly FoodSource[], tag: Tag, group: string 
   const mean = stated.reduce((sum, s) => sum + s.value, 0) / stated.length;
   // Around amounts of 0 no spread is guessed; what another source prints is then the best there is.
   const spread = spreadOf(mean, tag, group) || Math.max(...stated.map((s) => s.sd ?? 0));
-  return stated.map((s) => ({ ...s, sd: s.sd || spread }));
+  return stated.map((s) => ({ ...s, sd: s.sd !== undefined && s.sd > s.value * NO_SPREAD ? s.sd : spread }));
 }
 
 /** Greatest guaranteed least and smallest guaranteed most; undefined where no source gives one. */

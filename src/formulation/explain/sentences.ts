@@ -21,6 +21,8 @@ export function demand(bound: Bound): string {
 
 /** "fat of the ration is 8.2 %, above the most allowed, 7 %". */
 export function breachSentence(bound: Bound, actual: number): string {
+  if (!Number.isFinite(actual))
+    return `${bound.subject} cannot be told, since there is nothing to divide by; the ${bound.side === 'max' ? 'most' : 'least'} allowed is ${withUnit(bound.bound, bound.unit)}`;
   const value = nearBound(actual, bound.bound);
   return bound.side === 'max'
     ? `${bound.subject} is ${withUnit(value, bound.unit)}, above the most allowed, ${withUnit(bound.bound, bound.unit)}`

@@ -9,7 +9,7 @@ import { backupFolder, stemOf } from '../file/side-files.ts';
 import { StoreError } from '../store-error.ts';
 import { backupName, type NamedBackup, readBackupName, type Why } from './backup-name.ts';
 import { checkCopy } from './check-copy.ts';
-import { lastChange } from './contents.ts';
+import { type Contents, lastChange } from './contents.ts';
 import { copyBack } from './go-back.ts';
 import { makeBackup } from './make-backup.ts';
 import { outlived } from './rotation.ts';
@@ -145,7 +145,8 @@ export class Backups {
     const named = { stem: stemOf(opened.path), at: clock().toISOString(), why };
     const name = backupName(named);
     try {
-      await makeBackup(opened.path, join(this.folder, name));
+      const { change } = await makeBackup(opened.path, join(this.folder, name));
+      this.#saved = numberOf(change);
     } catch (error) {
       const told = this.#told(error);
       this.#fault = { at: named.at, message: told.message };
@@ -153,7 +154,6 @@ export class Backups {
       throw told;
     }
     this.#fault = undefined;
-    this.#saved = this.#change();
     for (const old of outlived(this.list())) rmSync(join(this.folder, old.name), { force: true });
     return { ...named, name, size: statSync(join(this.folder, name)).size };
   }
@@ -175,14 +175,13 @@ export class Backups {
   }
 
   #change(): string | undefined {
-    return changeOf(this.#options.opened.file);
+    return numberOf(lastChange(this.#options.opened.file));
   }
 
   #changeIn(newest: KeptBackup): string | undefined {
     if (this.#saved === undefined) {
       try {
-        const { change } = checkCopy(join(this.folder, newest.name));
-        this.#saved = change && `${change.epoch} ${change.seq}`;
+        this.#saved = numberOf(checkCopy(join(this.folder, newest.name)).change);
       } catch {
         // Not whole: a new one is due.
       }
@@ -197,7 +196,7 @@ export class Backups {
   }
 }
 
-function changeOf(file: Database.Database): string | undefined {
-  const change = lastChange(file);
+/** One text for a state of the household. */
+function numberOf(change: Contents['change']): string | undefined {
   return change && `${change.epoch} ${change.seq}`;
 }

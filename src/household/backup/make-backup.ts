@@ -1,8 +1,8 @@
 /** Makes one backup while the household is in use, by SQLite's online backup. It counts once it was checked. */
-import { closeSync, fsyncSync, mkdirSync, openSync, readdirSync, rmSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
-import { moveWhole } from '../file/side-files.ts';
+import { moveWhole, syncWhole } from '../file/side-files.ts';
 import { readBackupName } from './backup-name.ts';
 import { checkCopy } from './check-copy.ts';
 import { type Contents, contentsOf, sameContents } from './contents.ts';
@@ -56,12 +56,7 @@ function makeSingle(path: string): void {
   } finally {
     copy.close();
   }
-  const fd = openSync(path, 'r+');
-  try {
-    fsyncSync(fd);
-  } finally {
-    closeSync(fd);
-  }
+  syncWhole(path);
 }
 
 /** What a backup that was cut short left behind. */

@@ -26,6 +26,9 @@ const HEADER = 100;
 /** The steps at which files had no application id yet. */
 const UNMARKED_STEPS = 5;
 
+/** No Pouchful will have more steps: a larger number is damage. */
+const MOST_STEPS = 1000;
+
 const ELSEWHERE = 'move it away, or name another file with --data';
 
 /** What a file is by its first bytes alone. */
@@ -107,7 +110,7 @@ export function stepOf(db: Database.Database, path: string): number {
   if (!ours && !(known && step <= UNMARKED_STEPS && sameTables(tables, tablesAtStep(step)))) {
     throw new OpeningError('foreign', path, `${path} belongs to another program; ${ELSEWHERE}`);
   }
-  if (step > SCHEMA_VERSION) {
+  if (step > SCHEMA_VERSION && step <= MOST_STEPS) {
     throw new OpeningError(
       'newer',
       path,

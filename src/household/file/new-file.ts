@@ -1,9 +1,8 @@
 /** Makes a household's file where there is none. */
-import { linkSync, rmSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { rmSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { migrate } from '../migrations.ts';
-import { APPLICATION_ID, JOURNAL, moveWhole, newPath, SHM, syncFolder, WAL } from './side-files.ts';
+import { APPLICATION_ID, giveName, JOURNAL, newPath, SHM, WAL } from './side-files.ts';
 
 /**
  * Makes an empty household of the newest shape. It gets its name when it is whole, so that a half-made one is never
@@ -22,13 +21,5 @@ export function makeNewFile(path: string): void {
   } finally {
     db.close();
   }
-  try {
-    linkSync(half, path);
-    rmSync(half);
-    syncFolder(dirname(path));
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw error;
-    // A file system without links: the lock keeps other servers away.
-    moveWhole(half, path);
-  }
+  giveName(half, path);
 }

@@ -1,5 +1,5 @@
 /** The household's file and what lies beside it: how our files are marked, and the names of their companions. */
-import { closeSync, fsyncSync, openSync, renameSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 
 /** `application_id` of our files, the letters "Pouc" in ASCII: SQLite keeps it in the header, at byte 68. */
@@ -40,6 +40,29 @@ export function writeWhole(path: string, content: string | Uint8Array): void {
     closeSync(fd);
   }
   moveWhole(half, path);
+}
+
+/** Has a file that was written by others on disk before it returns. */
+export function syncWhole(path: string): void {
+  const fd = openSync(path, 'r+');
+  try {
+    fsyncSync(fd);
+  } finally {
+    closeSync(fd);
+  }
+}
+
+/** Gives a file that is whole the household's name; takes no other file's name. @throws Error EEXIST where there is one */
+export function giveName(whole: string, path: string): void {
+  try {
+    linkSync(whole, path);
+    rmSync(whole);
+    syncFolder(dirname(path));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw error;
+    // A file system without links: the lock keeps other servers away.
+    moveWhole(whole, path);
+  }
 }
 
 /** Renames a file, and has the folder on disk before it returns. */

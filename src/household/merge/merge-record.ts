@@ -99,8 +99,8 @@ export function mergeRecord<K extends Kind>(
   }
 }
 
-/** Items by what tells them apart; undefined where an item has nothing of the kind or two have the same. */
-function keyed(
+/** Items of a list by what tells them apart; undefined where an item has nothing of the kind or two have the same. */
+export function keyed(
   list: readonly Json[],
   identity: (item: Json) => string | undefined,
 ): ReadonlyMap<string, Json> | undefined {

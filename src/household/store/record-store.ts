@@ -62,6 +62,8 @@ export interface Store {
   forgetOld(now: string): Promise<void>;
   /** Hears of every change of the household from now on. @returns a function that ends it */
   watch(changed: (seq: number) => void): () => void;
+  /** Tells all who watch to look anew: an older state was put back, under a new epoch. */
+  stirred(): Promise<void>;
 }
 
 export interface StoreParts {
@@ -111,6 +113,15 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
     return answer;
   }
 
+  const newest = () =>
+    read((tx) =>
+      tx
+        .selectFrom('households')
+        .select(['seq', 'epoch'])
+        .where('id', '=', household)
+        .executeTakeFirstOrThrow(),
+    );
+
   /** What to write so that an object stands, whatever stands there. */
   async function upon<K extends Kind>(session: Session, kind: K, body: Kept<K>): Promise<Write<K>> {
     const { version } = await recordOf(session, kind, body.id);
@@ -125,14 +136,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
   return {
     records: (after) => read((tx) => readPage(tx, household, reader, after)),
     household: () => read((tx) => readAll(tx, household, reader)),
-    newest: () =>
-      read((tx) =>
-        tx
-          .selectFrom('households')
-          .select(['seq', 'epoch'])
-          .where('id', '=', household)
-          .executeTakeFirstOrThrow(),
-      ),
+    newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),
     writeAll: (writes, by) =>
       write(by, async (session) => {
@@ -165,6 +169,10 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
       return () => {
         watchers.delete(changed);
       };
+    },
+    async stirred() {
+      const { seq } = await newest();
+      for (const changed of watchers) changed(seq);
     },
   };
 }

@@ -7,7 +7,7 @@ import type { Ingredient } from '../../formulation/problem/problem.ts';
 
 /**
  * An ingredient at the moisture its lot really has: every amount moves with the dry matter. An ingredient whose
- * moisture is unknown only gets the measured one, since nobody can say how its other amounts move.
+ * moisture is unknown, or that is said to be nothing but water, only gets the measured one, since nobody can say how its other amounts move.
  * @param moisture g water per 100 g, 0 to below 100
  */
 export function ingredientAt(
@@ -18,7 +18,8 @@ export function ingredientAt(
   const ref = food.ref === undefined ? undefined : reference.get(food.ref);
   const own = food.composition ?? {};
   const figures = fedFigures(food, ref);
-  if (figures.composition.WATER === undefined) return { ...food, composition: { ...own, WATER: moisture } };
+  const { WATER: water } = figures.composition;
+  if (water === undefined || water >= 100) return { ...food, composition: { ...own, WATER: moisture } };
   const { composition, sd, low, high } = atMoisture(figures, moisture);
   const { WATER: _, ...spread } = sd;
   // The table's protein is written among the food's own amounts now, so its nitrogen factor goes along.

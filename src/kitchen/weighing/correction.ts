@@ -246,9 +246,10 @@ export class Corrections {
       const found = this.space.leastMiss(bounds, total);
       if (found && (!best || found.miss < best.miss - 1e-6)) best = { ...found, total };
     }
-    if (!best) return { status: 'out', grams: bowl.grams.slice(), total: inBowl, again: false };
+    const shares = best && sharesOf(best.grams);
+    // Less than the solver can tell from nothing has no shares to be judged by.
+    if (!best || !shares) return { status: 'out', grams: bowl.grams.slice(), total: inBowl, again: false };
     const { total } = best;
-    const shares = sharesOf(best.grams)!;
     const part = 100 / total;
     const slack = 1e-7;
     const lower = bounds.lower.map((g, i) =>

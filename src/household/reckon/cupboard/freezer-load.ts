@@ -31,13 +31,22 @@ export function firstOverfullDay(
 ): { readonly day: Day; readonly grams: number; readonly room: number } | undefined {
   const room = house.kitchen[0]?.freezer?.grams;
   if (room === undefined) return undefined;
-  const all = lotsToFreeze(withLots(house, changed), today);
-  const added = changed.flatMap((lot) => {
+  const all = lotsToFreeze(withLots(house, changed), today).map((lot) => ({
+    grams: lot.grams,
+    freezes: freezesToCome(lot, today),
+  }));
+  const moved = changed.map((lot) => {
     const before = lotById(house, lot.id);
-    return daysInFreezer(lot, today).filter((day) => !before || !liesInFreezer(before, day, today));
+    return { now: freezesToCome(lot, today), before: before ? freezesToCome(before, today) : [] };
   });
-  for (const day of [...new Set(added)].sort()) {
-    const grams = all.reduce((sum, lot) => sum + (liesInFreezer(lot, day, today) ? lot.grams : 0), 0);
+  // Between these days nothing goes in, and no lot that lay in it before comes out: the first full day is one of them.
+  const days = new Set([
+    ...[...all.map((lot) => lot.freezes), ...moved.map((lot) => lot.now)].flat().map((step) => step.from),
+    ...moved.flatMap((lot) => lot.before).map((step) => step.to),
+  ]);
+  for (const day of [...days].sort()) {
+    if (!moved.some(({ now, before }) => holds(now, day) && !holds(before, day))) continue;
+    const grams = all.reduce((sum, lot) => sum + (holds(lot.freezes, day) ? lot.grams : 0), 0);
     if (grams > room * (1 + 1e-9)) return { day, grams, room };
   }
   return undefined;
@@ -49,17 +58,10 @@ export function withLots(house: Household, changed: readonly Lot[]): Household {
   return { ...house, lots: house.lots.map((l) => anew.get(l.id) ?? l) };
 }
 
-function liesInFreezer(lot: Lot, day: Day, today: Day): boolean {
-  return stepsToCome(lot, today).some((s) => s.kind === 'freeze' && s.from <= day && day < s.to);
-}
+/** Whether a lot lies in the freezer on a day, by its freezes. */
+const holds = (freezes: readonly FreezeStep[], day: Day) => freezes.some((s) => s.from <= day && day < s.to);
 
-function daysInFreezer(lot: Lot, today: Day): Day[] {
-  return stepsToCome(lot, today).flatMap(({ kind, from, to }) =>
-    kind === 'freeze'
-      ? Array.from({ length: Math.max(0, daysBetween(from, to)) }, (_, i) => plusDays(from, i))
-      : [],
-  );
-}
+const freezesToCome = (lot: Lot, today: Day) => stepsToCome(lot, today).filter((s) => s.kind === 'freeze');
 
 /** The steps not ticked off, as they can still be: the first ends today at the soonest, the others follow it. */
 function stepsToCome({ cold }: Pick<Lot, 'cold'>, today: Day): FreezeStep[] {

@@ -22,12 +22,13 @@ export function withMoisture(mix: Mix, food: string, moisture: number, table: Fo
  * from them no more, and the words that name the source say so.
  */
 export function ownAtMoisture(food: OwnFood, moisture: number, on: Day): OwnFood {
-  const known = food.composition.WATER !== undefined;
+  const { WATER: water = 100 } = food.composition;
+  const known = water < 100;
   const figures = known
     ? atMoisture(food, moisture)
     : { composition: { ...food.composition, WATER: moisture }, sd: food.sd };
   const { WATER: _, ...sd } = figures.sd;
   const said = food.source.replace(/; at [\d.]+ % water as dried on .*$/, '');
-  const water = Number(moisture.toFixed(1));
-  return { ...food, ...figures, sd, source: `${said}; at ${water} % water as dried on ${dayInWords(on)}` };
+  const measured = Number(moisture.toFixed(1));
+  return { ...food, ...figures, sd, source: `${said}; at ${measured} % water as dried on ${dayInWords(on)}` };
 }

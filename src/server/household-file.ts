@@ -1,0 +1,61 @@
+/** The household that the server serves from a file: its store, and backups made by themselves. */
+import { Backups } from '../household/backup/backups.ts';
+import { type FileStore, openStore } from '../household/store.ts';
+
+/** How often it is asked whether a backup is due, in ms. */
+const ASKED_EVERY = 10 * 60_000;
+
+export interface Timers {
+  /** Calls again and again. @returns ends it */
+  every(ms: number, call: () => void): () => void;
+}
+
+export interface HouseholdFile {
+  readonly store: FileStore;
+  readonly backups: Backups;
+  /** Ends what is made by itself and closes the file. */
+  close(): Promise<void>;
+}
+
+/** Timers of the system that keep no process alive. */
+const SYSTEM: Timers = {
+  every(ms, call) {
+    const timer = setInterval(call, ms);
+    timer.unref();
+    return () => clearInterval(timer);
+  },
+};
+
+/**
+ * Opens a household's file and begins its backups.
+ * @param tell takes lines for the terminal
+ * @throws OpeningError when it is not to be opened
+ */
+export function openHousehold(
+  path: string,
+  tell: (line: string) => void,
+  { clock = () => new Date(), timers = SYSTEM }: { clock?: () => Date; timers?: Timers } = {},
+): HouseholdFile {
+  const store = openStore(path);
+  const { copyBefore } = store.opened;
+  if (copyBefore)
+    tell(`The household was brought to a newer shape; a copy from before lies at ${copyBefore}`);
+  const backups = new Backups({
+    opened: store.opened,
+    clock,
+    tell,
+    onGoneBack: () => void store.stirred(),
+  });
+  const ask = () => void backups.saveWhereDue();
+  const end = timers.every(ASKED_EVERY, ask);
+  ask();
+  return {
+    store,
+    backups,
+    async close() {
+      end();
+      await backups.settled();
+      await store.close();
+    },
+  };
+}
