@@ -28,6 +28,14 @@ test('behind a proxy', async () => {
   });
 });
 
+test('POUCHFUL_DATABASE stands for --database, which wins', async () => {
+  vi.stubEnv('POUCHFUL_DATABASE', 'postgres://a');
+  expect(await asked()).toEqual({ database: 'postgres://a' });
+  expect(await asked('--database', 'postgres://b')).toEqual({ database: 'postgres://b' });
+  await expect(asked('--data', 'a.sqlite')).rejects.toThrow('name one of them');
+  vi.unstubAllEnvs();
+});
+
 test('PORT stands for --port, which wins', async () => {
   vi.stubEnv('PORT', '5000');
   expect(await asked()).toEqual({ port: 5000 });
