@@ -113,7 +113,7 @@ interface Line {
 }
 
 /** Foods shown at once. */
-const PART = 60;
+const PART = 40;
 
 function FoodList(props: {
   foods: readonly Line[];
