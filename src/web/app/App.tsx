@@ -10,8 +10,10 @@ import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
 import { useRoute } from '../shared/route.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
-import { useHousehold } from '../store/household.ts';
+import { Conflicts } from '../store/Conflicts.tsx';
+import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
+import { Unsent } from '../store/Unsent.tsx';
 import { TargetsScreen } from '../targets/TargetsScreen.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
@@ -21,6 +23,7 @@ import './frame.css';
 
 export function App() {
   const [place = 'today', rest] = useRoute();
+  useKeeping();
   const household = useHousehold();
   const inKitchen = isInKitchen(place);
   const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
@@ -67,6 +70,8 @@ export function App() {
           ))}
         </nav>
       </header>
+      <Unsent />
+      <Conflicts />
       {screen}
     </>
   );

@@ -1,5 +1,5 @@
 /** Who may come in: asked of the server, and told to the page where this device no longer may. */
-import { ApiError } from './api.ts';
+import { ApiError } from './api-error.ts';
 
 /** What the server says of this device. */
 export interface AccessState {
