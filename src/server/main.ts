@@ -106,17 +106,21 @@ async function main(): Promise<void> {
     .name('npm start --')
     .exitOverride()
     .configureOutput({
-      outputError: (text, write) => write(`pouchful: ${text.replace(/^error: /, '')}`),
+      outputError: (text, write) => write(`pouchful: ${inOneLine(text.replace(/^error: /, ''))}\n`),
     });
   try {
     await command.parseAsync();
   } catch (error) {
     if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
     else {
-      console.error(`pouchful: ${(error as Error).message}`);
+      console.error(`pouchful: ${inOneLine((error as Error).message)}`);
       process.exitCode = 2;
     }
   }
+}
+
+function inOneLine(text: string): string {
+  return text.replace(/\s+/g, ' ').trim();
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) await main();

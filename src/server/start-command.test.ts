@@ -50,6 +50,9 @@ test('PORT stands for --port, which wins', async () => {
 test.each([
   [['--host', '0.0.0.0'], '--lan opens to the home network'],
   [['--host'], '--lan opens to the home network'],
+  [['--name', 'https://a.example'], '--name is "https://a.example"'],
+  [['--name', 'a.example:80'], '--name is "a.example:80"'],
+  [['--name', ''], '--name is ""'],
   [['--behind-proxy'], '--behind-proxy needs --name'],
   [['--behind-proxy', '--name', 'a', '--lan'], 'exclude each other'],
   [['--port', '-1'], '--port is "-1"'],

@@ -49,6 +49,11 @@ export function startCommand(run: (options: StartOptions) => Promise<void>): Com
     .action(async ({ host, port, ...rest }: Asked) => {
       if (host !== undefined)
         throw new Error('--host is no more; --lan opens to the home network, to devices that are paired');
+      for (const one of rest.name ?? [])
+        if (!/^([a-z\d]([a-z\d.-]*[a-z\d])?|\[[a-f\d:.]+\])$/i.test(one))
+          throw new Error(
+            `--name is "${one}"; give a name alone, without scheme and port, such as shelter.lan`,
+          );
       if (rest.behindProxy && !rest.name)
         throw new Error('--behind-proxy needs --name, the name by which the proxy is called');
       if (rest.behindProxy && rest.lan)

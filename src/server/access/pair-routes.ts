@@ -51,7 +51,6 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
     }),
     async (c) => {
       const known = tokens ? await whoAsks(c, devices) : undefined;
-      c.header('Cache-Control', 'no-store');
       return c.json(
         { tokenNeeded: tokens, paired: known !== undefined, device: known?.device.name ?? null },
         200,
@@ -82,7 +81,6 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
       const letIn = ({ device, token }: { device: Device; token: string }) => {
         options.paired?.(device);
         if (!bearer) setToken(c, token, schemeOf(c, served) === 'https');
-        c.header('Cache-Control', 'no-store');
         return c.json({ id: device.id, name: device.name, ...(bearer && { token }) }, 200);
       };
       const invited = await devices.accept(code, name);
