@@ -124,3 +124,17 @@ test('a device is named anew, and put out: at once it is out', async () => {
   await looksRight(phone);
   expect(await status(desk, '/api/records')).toBe(200);
 });
+
+test('where this machine alone is served nobody is asked, and the devices say how to open it', async () => {
+  const alone = await openBench({ margin: true });
+  try {
+    const page = await alone.page(PHONE);
+    await page.goto(`${alone.url}/#/household/devices`);
+    await page.getByText('Only the computer that Pouchful runs on can open the household.').waitFor();
+    expect(await page.getByRole('button', { name: 'Pair a device' }).count()).toBe(0);
+    await looksRight(page);
+    expect(alone.complaints).toEqual([]);
+  } finally {
+    await alone.close();
+  }
+});
