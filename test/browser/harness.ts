@@ -46,14 +46,8 @@ export async function openBench({
   margin?: boolean;
   house?: Household;
 } = {}): Promise<Bench> {
-  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
-  if (house) await keep(join(folder, 'household.sqlite'), house);
-  const port = await freePort();
-  const url = `http://127.0.0.1:${port}`;
-  const server = spawn(process.execPath, [MAIN, '--port', String(port)], {
-    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+  const server = await openServer(house);
+  const { url } = server;
   const contexts: BrowserContext[] = [];
   const complaints: string[] = [];
   let browser: Browser | undefined;
@@ -61,12 +55,10 @@ export async function openBench({
   async function close() {
     for (const context of contexts) await context.close();
     await browser?.close();
-    await ended(server);
-    rmSync(folder, { recursive: true, force: true });
+    await server.close();
   }
 
   try {
-    await listening(server);
     if (!margin && !house) await goToTheBounds(url);
     browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
@@ -91,6 +83,30 @@ export async function openBench({
       return page;
     },
   };
+}
+
+/** A real server with a household of its own: what is given, or the demonstration. */
+export async function openServer(
+  house?: Household,
+): Promise<{ readonly url: string; close(): Promise<void> }> {
+  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
+  if (house) await keep(join(folder, 'household.sqlite'), house);
+  const port = await freePort();
+  const server = spawn(process.execPath, [MAIN, '--port', String(port)], {
+    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  async function close() {
+    await ended(server);
+    rmSync(folder, { recursive: true, force: true });
+  }
+  try {
+    await listening(server);
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  return { url: `http://127.0.0.1:${port}`, close };
 }
 
 /** Serious and critical findings of axe on the page as it stands, one line each. */
