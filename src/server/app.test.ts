@@ -345,6 +345,7 @@ describe('files', () => {
       '/api/history',
       '/api/history/{seq}',
       '/api/history/{seq}/take-back',
+      '/api/backups',
     ]);
   });
 });

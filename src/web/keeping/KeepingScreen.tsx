@@ -8,8 +8,11 @@ import { OutAndIn } from './OutAndIn.tsx';
 import { Unreadable } from './Unreadable.tsx';
 import './keeping.css';
 
-const PARTS: readonly (readonly [part: string, words: string, shown: () => ReactNode])[] = [
-  ['changes', 'What was changed', () => <History />],
+type Part = readonly [part: string, words: string, shown: () => ReactNode];
+
+const FIRST: Part = ['changes', 'What was changed', () => <History />];
+const PARTS: readonly Part[] = [
+  FIRST,
   ['backups', 'Backups', () => <Backups />],
   ['out-and-in', 'Take out and bring in', () => <OutAndIn />],
   ['devices', 'Devices', () => <Devices />],
@@ -17,7 +20,7 @@ const PARTS: readonly (readonly [part: string, words: string, shown: () => React
 
 /** @param shown the part in the address; the first where it is none */
 export function KeepingScreen({ shown }: { shown: string | undefined }) {
-  const [here, , part] = PARTS.find(([p]) => p === shown) ?? PARTS[0]!;
+  const [here, , part] = PARTS.find(([p]) => p === shown) ?? FIRST;
   return (
     <main id="main" className="page">
       <h1>Household</h1>
