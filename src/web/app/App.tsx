@@ -10,8 +10,10 @@ import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
 import { useRoute } from '../shared/route.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
+import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
+import { Unsent } from '../store/Unsent.tsx';
 import { TargetsScreen } from '../targets/TargetsScreen.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
@@ -67,6 +69,8 @@ export function App() {
           ))}
         </nav>
       </header>
+      <Unsent />
+      <Conflicts />
       {screen}
     </>
   );

@@ -32,7 +32,7 @@ export function DriedInMix({ food: id, dried }: { food: string; dried: DriedRun 
   async function use() {
     if (ownFood) {
       // Food and mixes are changed as one: the food's page must not say otherwise than the mix.
-      await own.save(ownAtMoisture(ownFood, dried.moisture, today()));
+      await own.save(ownAtMoisture(ownFood, dried.moisture, today()), ownFood);
     } else change((m) => withMoisture(m, id, dried.moisture, table), 'moisture as dried');
     setUsed(true);
     focusWhenThere('.dry-in-mix h3');

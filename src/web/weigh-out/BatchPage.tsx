@@ -22,9 +22,8 @@ import type { Batch } from '../../kitchen/model.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
-import { put } from '../store/api.ts';
 import { useBatchSave } from '../store/batch-save.ts';
-import { useCacheWriter, useRemove } from '../store/household.ts';
+import { useRemove, useSave } from '../store/household.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
@@ -46,7 +45,7 @@ import { useWakeLock } from './wake-lock.ts';
 
 export function BatchPage({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
-  const write = useCacheWriter();
+  const { mutateAsync: keepNew } = useSave('batches');
   const remove = useRemove('batches');
   const { save, keep, retry } = useBatchSave(batch.id);
   const { kitchen, change } = useKitchen();
@@ -63,7 +62,7 @@ export function BatchPage({ batch }: { batch: Batch }) {
     enabled: !done,
   });
   const answer = standing.data;
-  const waits = save.is === 'saving' || save.is === 'failed';
+  const waits = save.is === 'saving' || save.is === 'failed' || save.is === 'asked';
   const now = () => new Date().toISOString();
   const kept = contentsOf(house);
 
@@ -87,13 +86,12 @@ export function BatchPage({ batch }: { batch: Batch }) {
   }
   function giveUp(reason: string) {
     if (batch.pours.length > 0) return close(reason || 'no reason was written');
-    remove.mutate(batch.id, { onSuccess: () => go('weigh') });
+    remove.mutate(batch, { onSuccess: () => go('weigh') });
   }
   /** The food of this bowl is gone, so its record stays, closed; the plan begins anew. */
   async function startAgain() {
     const again = begunAgain(batch, newId(), now());
-    await put('batches', again);
-    write('batches', again);
+    await keepNew(again, undefined);
     close('started again with an empty bowl');
     go('weigh', again.id);
   }
