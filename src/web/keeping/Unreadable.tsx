@@ -1,7 +1,90 @@
-export function Unreadable() {
+/** Records that are kept and cannot be shown as what they should be: their raw text, to copy or to delete. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { KeptRecord } from '../../household/records.ts';
+import { AskFirst } from '../shared/AskFirst.tsx';
+import { saveAs } from '../shared/save-as.ts';
+
+const KIND_WORDS: Readonly<Record<KeptRecord['kind'], string>> = {
+  foods: 'Food',
+  profiles: 'Target profile',
+  animals: 'Animal',
+  mixes: 'Mix',
+  versions: 'Version of a mix',
+  lots: 'Lot',
+  offers: 'Offer',
+  dryingRuns: 'Drying run',
+  batches: 'Batch',
+  kitchen: 'Settings of the kitchen',
+};
+
+/** @param remove deletes one; rejects with the reason where it is refused */
+export function Unreadable({
+  records = [],
+  remove,
+}: {
+  records?: readonly KeptRecord[];
+  remove?: (record: KeptRecord) => Promise<unknown>;
+}) {
+  if (records.length === 0) return null;
   return (
     <section className="panel" aria-label="Not readable">
       <h2>Not readable</h2>
+      <p>
+        {records.length === 1 ? 'One record is' : `${records.length} records are`} kept and cannot be shown.
+        All else goes on. A backup or its history may hold it as it was.
+      </p>
+      <ul>
+        {records.map((record) => (
+          <Item key={`${record.kind} ${record.id}`} record={record} remove={remove} />
+        ))}
+      </ul>
     </section>
+  );
+}
+
+function Item({
+  record,
+  remove,
+}: {
+  record: KeptRecord;
+  remove: ((record: KeptRecord) => Promise<unknown>) | undefined;
+}) {
+  const [asking, setAsking] = useState(false);
+  const [error, setError] = useState<Error>();
+  const { kind, id, unreadable } = record;
+  const raw = unreadable?.raw ?? '';
+  const name = `${KIND_WORDS[kind]} "${id}"`;
+  return (
+    <li aria-label={name}>
+      <h3>{name}</h3>
+      <p>{unreadable?.why}</p>
+      <details>
+        <summary>Its raw text</summary>
+        <pre className="raw-text">{raw}</pre>
+      </details>
+      <div className="button-row">
+        <Button className="quiet-button" onPress={() => saveAs(`${kind}-${id}.txt`, 'text/plain', raw)}>
+          Save the text
+        </Button>
+        {remove && (
+          <Button className="quiet-button" onPress={() => setAsking(true)}>
+            Delete
+          </Button>
+        )}
+      </div>
+      {asking && (
+        <AskFirst
+          question={`Delete ${name}?`}
+          error={error}
+          keep="Keep it"
+          onKeep={() => setAsking(false)}
+          lose="Delete it"
+          onLose={() => remove?.(record).catch((reason: Error) => setError(reason))}
+        >
+          Save its text first if you may want it again.
+        </AskFirst>
+      )}
+    </li>
   );
 }

@@ -1,8 +1,10 @@
 /** The food to pour now: how much, between which amounts, and what the scale shows. */
+
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { NextPour } from '../../kitchen/weighing/weigh-state.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { deviceStorage } from '../shared/device-storage.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { gramWords } from '../shared/words/gram-words.ts';
@@ -44,7 +46,7 @@ export function PourStep(props: {
 }) {
   const { next, planned, step, busy, onPour } = props;
   const [reads, setReads] = useState<ScaleReads>(() =>
-    localStorage.getItem(READS) === 'bowl' ? 'bowl' : 'food',
+    deviceStorage.getItem(READS) === 'bowl' ? 'bowl' : 'food',
   );
   const [text, setText] = useState('');
   const [fault, setFault] = useState('');
@@ -175,7 +177,7 @@ export function PourStep(props: {
         value={reads}
         options={OPTIONS}
         onChange={(value) => {
-          localStorage.setItem(READS, value);
+          deviceStorage.setItem(READS, value);
           setReads(value);
           setFault('');
         }}
