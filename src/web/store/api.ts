@@ -1,5 +1,5 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { HistoryPage, KeptRecord, RecordsPage, Written } from '../../household/records.ts';
+import type { ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Written } from '../../household/records.ts';
 import { tellUnpaired } from './access.ts';
 import { ApiError } from './api-error.ts';
 import type { Change } from './change.ts';
@@ -72,7 +72,35 @@ export async function sendChange(change: Change, leaving: boolean): Promise<Writ
   throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
 }
 
-/** What became of a record lately, newest first. */
-export async function fetchHistory(kind: string, id: string): Promise<HistoryPage> {
-  return (await ask(`/api/history?kind=${kind}&id=${encodeURIComponent(id)}`)) as HistoryPage;
+export interface HistoryQuery {
+  readonly kind?: string;
+  readonly id?: string;
+  /** Only changes before this number. */
+  readonly before?: number;
+  /** Only what is deleted now. */
+  readonly deleted?: boolean;
+}
+
+/** What was changed, newest first, a part of it. */
+export async function fetchHistory({ kind, id, before, deleted }: HistoryQuery): Promise<HistoryPage> {
+  const query = new URLSearchParams({
+    ...(kind !== undefined && { kind }),
+    ...(id !== undefined && { id }),
+    ...(before !== undefined && { before: String(before) }),
+    ...(deleted && { deleted: '1' }),
+  });
+  return (await ask(`/api/history?${query}`)) as HistoryPage;
+}
+
+/** One change, with what stood before and after it. */
+export async function fetchChange(seq: number): Promise<ChangeDetail> {
+  return (await ask(`/api/history/${seq}`)) as ChangeDetail;
+}
+
+/** Undoes a change and all that were made together with it. */
+export async function takeBack(seq: number): Promise<void> {
+  await ask(`/api/history/${seq}/take-back`, {
+    method: 'POST',
+    headers: { 'pouchful-device': encodeURIComponent(deviceName()) },
+  });
 }
