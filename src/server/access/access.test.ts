@@ -67,7 +67,7 @@ async function paired(name = 'Kitchen phone'): Promise<{ id: string; headers: He
   return { id, headers: { authorization: `Bearer ${token}` } };
 }
 
-const PUBLIC = ['GET /api/access', 'POST /api/pair'];
+const PUBLIC = ['GET /api/pair', 'POST /api/pair'];
 const METHODS = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS'];
 
 /** Every route of the API, as the app itself has them and as it describes them, with ids filled in. */
@@ -139,7 +139,7 @@ describe('without a token', () => {
       '/api//records',
       '/api/records/',
       '/api/%72ecords',
-      '/api/access/x',
+      '/api/pair/x',
     ])
       for (const method of METHODS) expect((await send(method, path)).status, `${method} ${path}`).toBe(401);
   });
@@ -150,7 +150,7 @@ describe('without a token', () => {
   });
 
   it('anyone may ask whether a token is needed, and learns no more', async () => {
-    const told = async (headers: Headers = {}) => (await send('GET', '/api/access', headers)).json();
+    const told = async (headers: Headers = {}) => (await send('GET', '/api/pair', headers)).json();
     expect(await told()).toEqual({ tokenNeeded: true, paired: false, device: null });
     expect(await told((await paired()).headers)).toEqual({
       tokenNeeded: true,
@@ -271,7 +271,7 @@ describe('pairing', () => {
     expect((await pair(access.pairing.offer(HOME).code)).status).toBe(409);
     expect((await send('POST', '/api/devices/code')).status).toBe(409);
     expect((await send('GET', '/api/records')).status).toBe(200);
-    expect(await (await send('GET', '/api/access')).json()).toEqual({
+    expect(await (await send('GET', '/api/pair')).json()).toEqual({
       tokenNeeded: false,
       paired: false,
       device: null,
@@ -425,7 +425,7 @@ describe('a paired device', () => {
   it('may put itself out', async () => {
     const { id, headers } = await paired();
     expect((await send('DELETE', `/api/devices/${id}`, headers)).status).toBe(204);
-    expect((await send('GET', '/api/access', headers)).status).toBe(200);
+    expect((await send('GET', '/api/pair', headers)).status).toBe(200);
     expect((await send('GET', '/api/devices', headers)).status).toBe(401);
   });
 });

@@ -35,7 +35,7 @@ const JSON_BODY = { 'content-type': 'application/json' };
 const PATIENCE = 5000;
 
 export async function fetchAccess(): Promise<AccessState> {
-  const answer = await ask('/api/access', { signal: AbortSignal.timeout(PATIENCE) });
+  const answer = await ask('/api/pair', { signal: AbortSignal.timeout(PATIENCE) });
   // What answers may be another program.
   const said = (await answer.json()) as Partial<AccessState> | null;
   return { tokenNeeded: said?.tokenNeeded === true, paired: said?.paired === true };
