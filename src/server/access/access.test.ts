@@ -70,6 +70,8 @@ async function paired(name = 'Kitchen phone'): Promise<{ id: string; headers: He
 const PUBLIC = ['GET /api/pair', 'POST /api/pair'];
 const METHODS = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS'];
 
+const takesBody = (method: string) => method !== 'GET' && method !== 'HEAD';
+
 /** Every route of the API, as the app itself has them and as it describes them, with ids filled in. */
 async function everyRoute(headers: Headers): Promise<string[]> {
   const answer = await send('GET', '/api/openapi.json', headers);
@@ -79,7 +81,8 @@ async function everyRoute(headers: Headers): Promise<string[]> {
   );
   const built = app.routes
     .filter(({ path }) => path.startsWith('/api') && !path.includes('*'))
-    .filter(({ method }) => method !== 'ALL')
+    .flatMap((route) => (route.method === 'ALL' ? METHODS.map((method) => ({ ...route, method })) : [route]))
+    .filter(({ method, path }) => path !== '/api/pair' || PUBLIC.includes(`${method} ${path}`))
     .map(({ method, path }) => `${method} ${path.replace(/:\w+(?:\{[^}]*\})?/g, '1')}`);
   return [...new Set([...described, ...built])];
 }
@@ -112,7 +115,7 @@ describe('without a token', () => {
       const [method = '', path = ''] = route.split(' ');
       for (const lacking of bad)
         for (const from of ['192.168.1.20', '127.0.0.1', '::1', '::ffff:127.0.0.1']) {
-          const answer = await send(method, path, lacking, method === 'GET' ? undefined : {}, from);
+          const answer = await send(method, path, lacking, takesBody(method) ? {} : undefined, from);
           expect(answer.status, `${route} from ${from}`).toBe(401);
           expect(answer.headers.get('www-authenticate')).toBe('Bearer');
         }
@@ -142,6 +145,11 @@ describe('without a token', () => {
       '/api/pair/x',
     ])
       for (const method of METHODS) expect((await send(method, path)).status, `${method} ${path}`).toBe(401);
+  });
+
+  it('nothing but the page, its files and the reference foods lies outside of /api', () => {
+    const outside = app.routes.filter(({ path }) => !path.startsWith('/api')).map(({ path }) => path);
+    expect([...new Set(outside)].sort()).toEqual(['/*', '/reference.bin']);
   });
 
   it('the page, its files and the reference foods are given to all', async () => {
@@ -399,7 +407,7 @@ describe('a paired device', () => {
     for (const route of await everyRoute(tablet.headers)) {
       const [method = '', path = ''] = route.split(' ');
       if (PUBLIC.includes(route)) continue;
-      const answer = await send(method, path, phone.headers, method === 'GET' ? undefined : {});
+      const answer = await send(method, path, phone.headers, takesBody(method) ? {} : undefined);
       expect(answer.status, route).toBe(401);
     }
     const { animals, ...rest } = demoHousehold();
