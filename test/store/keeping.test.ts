@@ -7,10 +7,10 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { RecordsPage, Written } from '../../src/household/records.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
-import { ApiError } from '../../src/web/store/api.ts';
-import type { Change } from '../../src/web/store/change.ts';
-import { Keeper } from '../../src/web/store/keeper.ts';
-import type { Outcome } from '../../src/web/store/keeper-parts.ts';
+import { ApiError } from '../../src/web/store/api-error.ts';
+import type { Change } from '../../src/web/store/sync/change.ts';
+import { Keeper } from '../../src/web/store/sync/keeper.ts';
+import type { Outcome } from '../../src/web/store/sync/keeper-parts.ts';
 import { draws } from '../draws.ts';
 import { batchOf, lotOf, pourOf } from '../kitchen/cupboards.ts';
 import { FakeServer } from './fake-server.ts';
@@ -65,8 +65,6 @@ interface Open {
   pulls: { part: RecordsPage; done(part: RecordsPage): void; fail(error: Error): void }[];
   /** The lot as a form was opened on it. */
   readonly forms: Map<string, Lot>;
-  /** Lots that this page deleted, as they were seen last. */
-  readonly deleted: Map<string, Lot>;
 }
 
 class World {
@@ -81,6 +79,8 @@ class World {
   readonly chosen = new Set<string>();
   /** Values that pages set and that must come to stand on the server. */
   readonly due = new Map<string, { at: string; page: number }>();
+  /** Lots that a page deleted, as they were seen last: what is made under their id comes in their place. */
+  readonly deleted = new Map<string, Lot>();
   readonly pours: string[] = [];
   readonly broken: string[] = [];
   #n = 0;
@@ -118,7 +118,6 @@ class World {
       sent: [],
       pulls: [],
       forms: new Map(),
-      deleted: new Map(),
     };
     opened.page = new Keeper({
       page: (after) =>
@@ -144,12 +143,11 @@ class World {
 
   /** A field of a lot is changed on a page. @param base as the keeper saw the lot */
   edit(n: number, id: string, field: Field, base: Lot | null, joins = false): void {
-    const open = this.open[n]!;
-    const { page } = open;
+    const { page } = this.open[n]!;
     if (!page.view().household) return;
     const value = this.value();
-    const next = { ...(base ?? lotOf({ id, name: id })), [field]: value };
-    const before = (base ?? open.deleted.get(id))?.[field];
+    const next = { ...(base ?? lotOf({ id, name: this.value() })), [field]: value };
+    const before = (base ?? this.deleted.get(id))?.[field];
     // Who sees a value knows that it stands in the place of what its author saw.
     this.seen.set(value, { page: n, values: new Set([before, ...(this.seen.get(before)?.values ?? [])]) });
     const at = `${id} ${field}`;
@@ -236,7 +234,7 @@ async function does(world: World, d: Deed): Promise<void> {
     case 'delete': {
       const seen = lot(d.id);
       world.excuse(d.id);
-      if (seen) open.deleted.set(d.id, seen);
+      if (seen) world.deleted.set(d.id, seen);
       if (seen) page.write('lots', d.id, null, { base: seen, unseen: true });
       break;
     }

@@ -1,10 +1,10 @@
 /** The one keeper of this page, with the browser around it. */
 import { deviceStorage } from '../shared/device-storage.ts';
 import { fetchRecords, sendChange } from './api.ts';
-import { Keeper } from './keeper.ts';
-import { listen } from './live.ts';
 import { newId } from './new-id.ts';
-import { joinTabs } from './tabs.ts';
+import { Keeper } from './sync/keeper.ts';
+import { listen } from './sync/live.ts';
+import { joinTabs } from './sync/tabs.ts';
 
 /** How long a page that said it was left has to come back (it may only be loaded anew), ms. */
 const GONE = 2000;
@@ -34,8 +34,12 @@ export const builds = {
   view: () => serverBuild,
 };
 
-/** Begins to keep this page and the server the same; once for each page. */
+let started = false;
+
+/** Begins to keep this page and the server the same. Called again, it looks at once what is new. */
 export function startKeeping(): void {
+  if (started) return void keeper.pull();
+  started = true;
   const before = pageBefore();
   // Loaded anew: what the page before left unsent is shown at once. Of the others, only where they are gone.
   keeper.adopt((other) => other !== before);
