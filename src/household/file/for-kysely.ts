@@ -1,6 +1,8 @@
 /** A database as Kysely is given it. */
 import type Database from 'better-sqlite3';
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
+import { StoreError } from '../store-error.ts';
+import { inodeOf } from './side-files.ts';
 
 const NOTHING: SqliteStatement = {
   reader: false,
@@ -10,6 +12,8 @@ const NOTHING: SqliteStatement = {
 };
 
 /**
+ * Before each transaction it is looked whether the file still lies where it was opened: writes to one that was moved,
+ * deleted or replaced would be acknowledged and then be nowhere.
  * Where SQLite cannot go on (a full disk, a failing one) it takes the transaction back by itself. Kysely asks for that
  * once more; the error of this second time would hide the first.
  */

@@ -7,7 +7,7 @@ import { createHash, type Hash } from 'node:crypto';
 import { closeSync, existsSync, openSync, readFileSync, readSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { hasLog } from './image.ts';
-import { sessionPath, syncFolder, WAL, writeWhole } from './side-files.ts';
+import { inodeOf, sessionPath, syncFolder, WAL, writeWhole } from './side-files.ts';
 
 const CHUNK = 1 << 20;
 
@@ -49,10 +49,6 @@ export function trustLog(path: string): void {
 function identityOf(path: string): string {
   const { ino, ctimeNs } = statSync(path, { bigint: true });
   return `${ino} ${ctimeNs}`;
-}
-
-function inodeOf(path: string): string | undefined {
-  return statSync(path, { bigint: true, throwIfNoEntry: false })?.ino.toString();
 }
 
 /** Where the server that has the file open is found, as far as it said. */
