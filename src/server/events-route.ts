@@ -7,8 +7,8 @@ import type { CallerEnv } from './caller.ts';
 const STILL_THERE = 20_000;
 
 export interface EventParts {
-  /** Which build of Pouchful answers: a page of another one offers to load itself anew. */
-  readonly build: string;
+  /** Which build of Pouchful is served now: a page of another one offers to load itself anew. */
+  build(): string;
   /** Hears that the stream of a device must end: it was sent away, or the server stops. @returns a function that ends hearing */
   readonly untilEnded?: (deviceId: string | undefined, end: () => void) => () => void;
 }
@@ -34,7 +34,10 @@ export function eventsRoute(app: OpenAPIHono<CallerEnv>, { build, untilEnded }: 
       const unheard = untilEnded?.(deviceId, end);
       stream.onAbort(end);
       try {
-        await stream.writeSSE({ event: 'hello', data: JSON.stringify({ ...(await store.newest()), build }) });
+        await stream.writeSSE({
+          event: 'hello',
+          data: JSON.stringify({ ...(await store.newest()), build: build() }),
+        });
         while (!over) {
           if (!changed) {
             const silence = setTimeout(() => wake(), STILL_THERE);

@@ -8,6 +8,7 @@ import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import type { Household } from '../../src/household/model.ts';
 import { openStore } from '../../src/household/store.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { PATIENCE_MS } from './patience.ts';
 
 /** Tests and benches run from the project root. */
@@ -29,6 +30,8 @@ export const PHONE = { width: 390, height: 844 };
 
 export interface Bench {
   readonly url: string;
+  /** What the server has said in its terminal. */
+  said(): string;
   /** A page in a fresh context; what the browser complains of is collected in `complaints`. */
   page(size?: { width: number; height: number }): Promise<Page>;
   readonly complaints: string[];
@@ -38,24 +41,28 @@ export interface Bench {
 /**
  * @param options.margin whether the demonstration's mix keeps its margin from the bounds, as a newcomer finds it
  * @param options.house what is kept when the server starts; the demonstration where absent
+ * @param options.lan whether it is open to the network: then only paired devices come in, and its mix is left as it is
  */
 export async function openBench({
   margin = false,
   house,
+  lan = false,
 }: {
   margin?: boolean;
   house?: Household;
+  lan?: boolean;
 } = {}): Promise<Bench> {
   const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
   if (house) await keep(join(folder, 'household.sqlite'), house);
   const port = await freePort();
   const url = `http://127.0.0.1:${port}`;
-  const server = spawn(process.execPath, [MAIN, '--port', String(port)], {
+  const server = spawn(process.execPath, [MAIN, '--port', String(port), ...(lan ? ['--lan'] : [])], {
     env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const contexts: BrowserContext[] = [];
   const complaints: string[] = [];
+  let said = '';
   let browser: Browser | undefined;
 
   async function close() {
@@ -66,8 +73,11 @@ export async function openBench({
   }
 
   try {
+    server.stdout?.on('data', (chunk: Buffer) => {
+      said += chunk;
+    });
     await listening(server);
-    if (!margin && !house) await goToTheBounds(url);
+    if (!margin && !house && !lan) await goToTheBounds(url);
     browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
       args: FLAGS,
@@ -79,6 +89,7 @@ export async function openBench({
   const running = browser;
   return {
     url,
+    said: () => said,
     complaints,
     close,
     async page(size = DESKTOP) {
@@ -149,14 +160,8 @@ async function keep(path: string, house: Household): Promise<void> {
 
 /** Takes the margin off the demonstration's mix: its best mix then stands at its bounds, which many stories need. */
 async function goToTheBounds(url: string): Promise<void> {
-  const household = (await (await fetch(`${url}/api/household`)).json()) as Household;
-  for (const mix of household.mixes) {
+  for (const mix of (await householdAt(url)).mixes) {
     const { margin: _, ...problem } = mix.problem;
-    const answer = await fetch(`${url}/api/mixes/${mix.id}`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ ...mix, problem }),
-    });
-    if (!answer.ok) throw new Error(`the demonstration could not be changed: ${await answer.text()}`);
+    await putAt(url, 'mixes', { ...mix, problem });
   }
 }

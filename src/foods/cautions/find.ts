@@ -3,7 +3,7 @@
  */
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { OTHER_THINGS, REAL_WORDS } from './names.ts';
-import { type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
+import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
 import { familyWords, MADE_ENDINGS, saysDried, saysFresh, standsAnywhere } from './states.ts';
 import { type Tongue, tongueOf } from './tongue.ts';
 import { fold, type Language, type Token, tokensOf } from './words.ts';
@@ -42,10 +42,12 @@ interface Entry {
   readonly english: boolean;
 }
 
-const find = phraseFinder<Entry>([...CAUTIONS.flatMap((caution) => phrasesOf(caution)), ...otherThings()], {
-  acrossCommas: true,
-  realWords: REAL_WORDS,
-});
+const find = madeWhenAsked(() =>
+  phraseFinder<Entry>([...CAUTIONS.flatMap((caution) => phrasesOf(caution)), ...otherThings()], {
+    acrossCommas: true,
+    realWords: REAL_WORDS,
+  }),
+);
 const byRef = new Map<string, Caution[]>();
 for (const caution of CAUTIONS)
   for (const ref of caution.refs) byRef.set(ref, [...(byRef.get(ref) ?? []), caution]);

@@ -5,7 +5,7 @@
 import { LANGUAGES } from '../cautions/caution.ts';
 import { cautionReader } from '../cautions/find.ts';
 import { REAL_WORDS } from '../cautions/names.ts';
-import { type Phrase, type PhraseHit, phraseFinder } from '../cautions/phrases.ts';
+import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from '../cautions/phrases.ts';
 import { onlyDescribes } from '../cautions/states.ts';
 import { type Token, tokensOf } from '../cautions/words.ts';
 import { ADDITIVES, type Additive, type AdditiveKind, type FlagSeverity } from './additive.ts';
@@ -52,16 +52,18 @@ interface Found extends Span {
   readonly additive: Additive;
 }
 
-const find = phraseFinder<Entry>(
-  ADDITIVES.flatMap((additive) => {
-    const phrases: Phrase<Entry>[] = LANGUAGES.flatMap((language) =>
-      additive.words[language].map((text) => ({ text, language, value: { additive, not: false } })),
-    );
-    for (const text of additive.notWords ?? [])
-      phrases.push({ text, language: 'en', value: { additive, not: true }, strict: true });
-    return phrases;
-  }),
-  { realWords: REAL_WORDS },
+const find = madeWhenAsked(() =>
+  phraseFinder<Entry>(
+    ADDITIVES.flatMap((additive) => {
+      const phrases: Phrase<Entry>[] = LANGUAGES.flatMap((language) =>
+        additive.words[language].map((text) => ({ text, language, value: { additive, not: false } })),
+      );
+      for (const text of additive.notWords ?? [])
+        phrases.push({ text, language: 'en', value: { additive, not: true }, strict: true });
+      return phrases;
+    }),
+    { realWords: REAL_WORDS },
+  ),
 );
 const byNumber = new Map(ADDITIVES.flatMap((a) => (a.numbers ?? []).map((number) => [number, a] as const)));
 

@@ -5,6 +5,7 @@ import type { Household, Kept, Kind, PourEntry } from '../model.ts';
 import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
+import { type BringIn, bringIn } from './bring-in.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
 import { readPage } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
@@ -48,6 +49,10 @@ export interface Store {
    * @throws as `write`
    */
   replaceAll(household: Household, by: By): Promise<void>;
+  /** Every record that is there, those that cannot be read among them, in the order of their places. */
+  everything(): Promise<KeptRecord[]>;
+  /** Brings in what was checked as a whole; all or none. @throws StoreError where the household changed since */
+  bringIn(all: BringIn, by: By): Promise<void>;
   /**
    * Adds pours to a batch; those that it has already (same food, grams and time) are not added again.
    * @throws StoreError where there is none, it is finished, or it would have too many pours
@@ -88,7 +93,11 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
   }
 
   /** @param alone whether one record is written, and may join the line of the history that was written just before */
-  async function write<T>(by: By, work: (session: Session) => Promise<T>, alone = false): Promise<T> {
+  async function write<T>(
+    by: By,
+    work: (session: Session, stood: number) => Promise<T>,
+    alone = false,
+  ): Promise<T> {
     const { answer, before, after } = await read(async (tx) => {
       // Takes the lock that writers of this household wait for, before anything is read.
       const before = await tx
@@ -100,7 +109,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
       const atEnd: (() => Promise<void>)[] = [];
       const known = { foods: new Map<string, boolean>() };
       const session = { tx, household, by, reader, known, together: undefined, joins: alone };
-      const answer = await work(alone ? session : { ...session, atEnd });
+      const answer = await work(alone ? session : { ...session, atEnd }, before.seq);
       for (const check of atEnd) await check();
       const after = await tx
         .selectFrom('households')
@@ -159,6 +168,8 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
           }
         }
       }),
+    everything: () => read((tx) => recordsThere(tx, household, reader)),
+    bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
     addPours: (batchId, entry, by) => write(by, (session) => addPours(session, batchId, entry), true),
     history: (query) => read((tx) => readHistory(tx, household, query)),
     change: (seq) => read((tx) => readChange(tx, household, seq)),
@@ -180,7 +191,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
 /** The program itself, at this moment. */
 const NOW = (): By => ({ device: 'Pouchful', at: new Date().toISOString() });
 
-async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Household> {
+async function recordsThere(tx: Tx, household: string, reader: RowReader): Promise<KeptRecord[]> {
   const rows = await tx
     .selectFrom('records')
     .selectAll()
@@ -188,7 +199,11 @@ async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Ho
     .where('body', 'is not', null)
     .orderBy('place')
     .execute();
-  const records: KeptRecord[] = rows.map((row) => reader.record(row));
+  return rows.map((row) => reader.record(row));
+}
+
+async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Household> {
+  const records = await recordsThere(tx, household, reader);
   const of = (kind: Kind) => records.flatMap((r) => (r.kind === kind && r.body !== null ? [r.body] : []));
   return Object.fromEntries(KINDS.map((kind) => [kind, of(kind)])) as unknown as Household;
 }

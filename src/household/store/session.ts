@@ -24,6 +24,11 @@ export interface Session {
     room?: { readonly of: Map<Kind, number>; bytes: number };
     readonly foods: Map<string, boolean>;
   };
+  /**
+   * A whole file is brought in, checked as a whole before: what it names may be gone by design, its finished batches are
+   * what they are, and nothing goes along that the file does not say.
+   */
+  readonly anew?: true;
 }
 
 /** The row of one record, deleted ones too. */

@@ -37,19 +37,23 @@ export async function writeRecord(session: Session, write: Write): Promise<Writt
       `no ${NOUNS[kind]} has the id "${id}"; it may have been deleted already`,
     );
   const finished =
-    kind === 'batches' && now.body && finishedBatchChange(now.body as Batch, body as Batch | null);
+    !session.anew &&
+    kind === 'batches' &&
+    now.body &&
+    finishedBatchChange(now.body as Batch, body as Batch | null);
   if (finished) throw new StoreError('finished', finished.field, finished.message);
-  if (body === null) await refuseInUse(session, kind, id);
-  else await refuseUnfit(session, kind, body, now);
+  if (body !== null) await refuseUnfit(session, kind, body, now);
+  else if (!session.anew) await refuseInUse(session, kind, id);
   const record = same(body, now.body) && body !== null ? now : await keep(session, kind, id, body, row);
   if (writeId !== undefined) await remember(session, write);
-  return { record, along: body === null ? await deleteAlong(session, kind, id) : [] };
+  return { record, along: body === null && !session.anew ? await deleteAlong(session, kind, id) : [] };
 }
 
 /** Refuses a record that could not be shown, names what is not there, or is one too many. */
 async function refuseUnfit(session: Session, kind: Kind, body: Kept<Kind>, now: KeptRecord): Promise<void> {
   const fault = checkRecord(kind, body);
   if (fault) throw new StoreError('invalid', fault.field, fault.message);
+  if (session.anew) return;
   const referred = () => requireReferences(session, kind, body, now.body);
   if (session.atEnd) session.atEnd.push(referred);
   else await referred();

@@ -3,7 +3,7 @@
  * (`drying.json`, each with its source).
  */
 
-import { type Phrase, phraseFinder } from '../../foods/cautions/phrases.ts';
+import { madeWhenAsked, type Phrase, phraseFinder } from '../../foods/cautions/phrases.ts';
 import { type Language, tokensOf } from '../../foods/cautions/words.ts';
 import type { FoodGroup } from '../../foods/food.ts';
 import type { DryingRun } from '../model.ts';
@@ -67,10 +67,12 @@ const CAUTIONS = data.cautions as readonly DryingCaution[];
 /** What a name may say; `neither` takes back a word of the others within it ("chou-fleur" is no flower). */
 type Named = 'leaf' | 'herb' | 'neither';
 
-const findNamed = phraseFinder<Named>(
-  Object.entries(data.names).flatMap(([value, byLanguage]) =>
-    Object.entries(byLanguage).flatMap(([language, texts]) =>
-      texts.map((text): Phrase<Named> => ({ text, language: language as Language, value: value as Named })),
+const findNamed = madeWhenAsked(() =>
+  phraseFinder<Named>(
+    Object.entries(data.names).flatMap(([value, byLanguage]) =>
+      Object.entries(byLanguage).flatMap(([language, texts]) =>
+        texts.map((text): Phrase<Named> => ({ text, language: language as Language, value: value as Named })),
+      ),
     ),
   ),
 );

@@ -16,8 +16,10 @@ import { newId } from '../store/new-id.ts';
 
 const OTHER = 'other';
 
-export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: string): void }) {
+export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id?: string): void }) {
   const { house } = useMixDraft();
+  /** As it stood when the form was opened: only what is changed here is changed. */
+  const [animal] = useState(now);
   const save = useSave('animals');
   const [name, setName] = useState(animal?.name ?? '');
   const [species, setSpecies] = useState(animal?.species ?? SPECIES[0]);
@@ -65,7 +67,7 @@ export function AnimalForm({ animal, onDone }: { animal?: Animal; onDone(id?: st
       dailyGrams,
       invented: animal?.invented ?? false,
     };
-    await save.mutateAsync(kept);
+    await save.mutateAsync(kept, animal);
     onDone(kept.id);
     focusWhenThere('.animal-page h2');
   }

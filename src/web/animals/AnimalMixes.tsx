@@ -30,7 +30,7 @@ export function AnimalMixes({ animal }: { animal: Animal }) {
     });
     // The mix at hand may have changes on their way to the server; they and this are saved as one.
     if (mix.id === atHand?.id) change(next);
-    else save.mutate({ ...next(mix), updatedAt: new Date().toISOString() });
+    else save.mutate({ ...next(mix), updatedAt: new Date().toISOString() }, mix);
   }
 
   return (

@@ -82,7 +82,7 @@ function Asking({ animal, onKeep }: { animal: Animal; onKeep(): void }) {
     change((m) =>
       m.animalIds.includes(animal.id) ? { ...m, animalIds: m.animalIds.filter((id) => id !== animal.id) } : m,
     );
-    erase.mutate(animal.id, {
+    erase.mutate(animal, {
       onSuccess: () => {
         go('animals');
         focusWhenThere('.finder .list-head .button');

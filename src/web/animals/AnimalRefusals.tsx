@@ -22,14 +22,14 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
 
   function add() {
     if (!food) return;
-    save.mutate({ ...animal, refuses: [...animal.refuses, food.id] });
+    save.mutate({ ...animal, refuses: [...animal.refuses, food.id] }, animal);
     setSaid(`${food.name}: ${outOf(food.mixes)}.`);
     setPicked('');
     focusWhenThere('.refuse-add select');
   }
 
   function takeBack(id: string, name: string) {
-    save.mutate({ ...animal, refuses: animal.refuses.filter((r) => r !== id) });
+    save.mutate({ ...animal, refuses: animal.refuses.filter((r) => r !== id) }, animal);
     setSaid(`${animal.name} may be fed ${name} again.`);
     focusWhenThere('.refusals h3');
   }

@@ -48,7 +48,14 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
     if (answer.next) change({ next: answer.next });
     setBusy(true);
     try {
-      for (const lot of answer.lots) await save.mutateAsync(lot);
+      await Promise.all(
+        answer.lots.map((lot) =>
+          save.mutateAsync(
+            lot,
+            house.lots.find((l) => l.id === lot.id),
+          ),
+        ),
+      );
       onSaid(answer.sentence);
     } catch {
       onSaid(''); // `save.error` says why

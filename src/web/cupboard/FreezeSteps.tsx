@@ -17,7 +17,7 @@ export function FreezeSteps({ lot, day, only }: { lot: Lot; day: Day; only?: 'ne
   function tick(index: number) {
     try {
       // The page may have stood open overnight: the day is that of the press.
-      save.mutate(tickedStep(lot, index, today()));
+      save.mutate(tickedStep(lot, index, today()), lot);
       setFault('');
       // The button goes with its step; the keyboard goes on to the next.
       const next =

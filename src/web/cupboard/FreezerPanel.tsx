@@ -84,8 +84,9 @@ function dueFirst(waiting: readonly Lot[], due: readonly Lot[]): readonly Lot[] 
   return [...waiting.filter((l) => now.has(l.id)), ...waiting.filter((l) => !now.has(l.id))];
 }
 
-/** Keeps several lots, one after the other, and says so once all are kept. */
+/** Keeps several lots, and says so once all are kept; of each that is refused it is told. */
 function useKeepAll() {
+  const { house } = useMixDraft();
   const save = useSave('lots');
   const [said, setSaid] = useState('');
   const [busy, setBusy] = useState(false);
@@ -95,7 +96,14 @@ function useKeepAll() {
     if (busy) return;
     setBusy(true);
     try {
-      for (const lot of lots) await save.mutateAsync(lot);
+      await Promise.all(
+        lots.map((lot) =>
+          save.mutateAsync(
+            lot,
+            house.lots.find((l) => l.id === lot.id),
+          ),
+        ),
+      );
       setSaid(words);
       focusWhenThere(focus);
     } catch {

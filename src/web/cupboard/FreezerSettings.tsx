@@ -6,13 +6,13 @@ import { useKitchen } from '../store/kitchen.ts';
 
 export function FreezerSettings() {
   const { kitchen, change, error } = useKitchen();
-  const [grams, setGrams] = useState(kitchen.freezer?.grams);
-  const [celsius, setCelsius] = useState(kitchen.freezer?.celsius);
+  /** What was said while one of the two is not known. */
+  const [said, setSaid] = useState<{ grams: number | undefined; celsius: number | undefined }>();
+  const { grams, celsius } = kitchen.freezer ?? said ?? { grams: undefined, celsius: undefined };
 
   /** Kept as soon as both are known; emptied, nothing is known of it. */
   function keep(nextGrams: number | undefined, nextCelsius: number | undefined) {
-    setGrams(nextGrams);
-    setCelsius(nextCelsius);
+    setSaid({ grams: nextGrams, celsius: nextCelsius });
     const freezer =
       nextGrams !== undefined && nextCelsius !== undefined
         ? { grams: nextGrams, celsius: nextCelsius }

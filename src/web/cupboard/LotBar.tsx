@@ -20,7 +20,7 @@ export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
     event.preventDefault();
     setTried(true);
     if (reason === undefined || save.isPending) return;
-    save.mutate({ ...lot, barred: { why: barWords(reason, note), on: today() } });
+    save.mutate({ ...lot, barred: { why: barWords(reason, note), on: today() } }, lot);
     focusWhenThere('.reach.barred h3');
   }
 

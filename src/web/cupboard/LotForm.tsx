@@ -25,8 +25,10 @@ const FORMS = [
   ['dried', 'Dried at home'],
 ] as const;
 
-export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void }) {
+export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): void }) {
   const { house } = useMixDraft();
+  /** As it stood when the form was opened: only what is changed here is changed. */
+  const [lot] = useState(now);
   const save = useSave('lots');
   const foods = cupboardFoods(house);
   const used = lot ? (leftOver(contentsOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
@@ -97,7 +99,7 @@ export function LotForm({ lot, onDone }: { lot?: Lot; onDone(id?: string): void 
       seller: seller.trim() || undefined,
       price,
     };
-    await save.mutateAsync(kept);
+    await save.mutateAsync(kept, lot);
     onDone(kept.id);
     focusWhenThere('.lot-page h2');
   }

@@ -123,7 +123,7 @@ function Deleting({ lot, onKeep }: { lot: Lot; onKeep(): void }) {
 
   function remove() {
     if (erase.isPending) return;
-    erase.mutate(lot.id, {
+    erase.mutate(lot, {
       onSuccess: () => {
         go('cupboard');
         focusWhenThere('.finder .list-head .button');

@@ -114,7 +114,7 @@ export function LotReach({ lot }: { lot: Lot }) {
             <Button
               className="quiet-button"
               onPress={() => {
-                save.mutate({ ...lot, barred: undefined });
+                save.mutate({ ...lot, barred: undefined }, lot);
                 focusWhenThere('.lot-page h2');
               }}
             >

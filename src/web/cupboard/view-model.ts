@@ -2,7 +2,7 @@
 import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 
 /** Up to so many lots the list is short: all of them stand with their food. */
-export const SHORT = 50;
+export const SHORT = 40;
 
 export interface Shelves {
   /** Foods with the lots that hold something, or may still matter. */

@@ -36,15 +36,19 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
   async function end(more: Partial<DryingRun>, frozen?: 'dry' | 'damp') {
     if (!outcome.ok || busy) return;
     const { moisture } = outcome.value;
-    await lots.mutateAsync(lotFrom(house, run, { moisture, on: today(), ...(frozen && { frozen }) }));
-    await save.mutateAsync({ ...run, ...more, endedAt: new Date().toISOString() });
+    const lot = lotFrom(house, run, { moisture, on: today(), ...(frozen && { frozen }) });
+    await lots.mutateAsync(
+      lot,
+      house.lots.find((l) => l.id === lot.id),
+    );
+    await save.mutateAsync({ ...run, ...more, endedAt: new Date().toISOString() }, run);
     focusWhenThere('.dry-run h2');
   }
   const settle = (more: Partial<DryingRun>, frozen?: 'dry' | 'damp') =>
     void end(more, frozen).catch(() => {});
   function dryOn() {
     if (busy) return;
-    save.mutate(driedOn(run, new Date().toISOString()));
+    save.mutate(driedOn(run, new Date().toISOString()), run);
     focusWhenThere('.dry-run h2');
   }
   const dryOnButton = (
@@ -63,7 +67,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
         <p>{line.dried.name} is kept, but the end of this run was not saved.</p>
         <Button
           className="button strong"
-          onPress={() => save.mutate({ ...run, endedAt: new Date().toISOString() })}
+          onPress={() => save.mutate({ ...run, endedAt: new Date().toISOString() }, run)}
         >
           End the run
         </Button>

@@ -20,7 +20,9 @@ const USUAL = { oven: 90, dehydrator: 57 };
 
 export function DryerSettings({ onDone }: { onDone?(): void }) {
   const { kitchen, change, error } = useKitchen();
-  const kept = kitchen.dryer;
+  /** As it stood when the form was opened: only what is changed here is changed. */
+  const [opened, setOpened] = useState(kitchen);
+  const kept = opened.dryer;
   const [device, setDevice] = useState<'oven' | 'dehydrator'>(kept?.device ?? 'oven');
   const [trays, setTrays] = useState(asText(kept?.trays));
   const [how, setHow] = useState<'cm' | 'dm2'>(kept ? 'dm2' : 'cm');
@@ -52,9 +54,9 @@ export function DryerSettings({ onDone }: { onDone?(): void }) {
     setDone(false);
     if (read.trays.value === undefined || dm2 === undefined || read.celsius.value === undefined)
       return focusFault(event.currentTarget);
-    change({
-      dryer: { device, trays: read.trays.value, trayArea: dm2, celsius: read.celsius.value },
-    });
+    const dryer = { device, trays: read.trays.value, trayArea: dm2, celsius: read.celsius.value };
+    change({ dryer }, opened);
+    setOpened({ ...opened, dryer });
     setDone(true);
     onDone?.();
   }

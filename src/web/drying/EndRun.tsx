@@ -25,7 +25,9 @@ export function EndRun({ line, fresh, scaleStep, save, now }: DryParts) {
     if (save.isPending) return;
     setTried(true);
     if (fault !== undefined || read.value === undefined) return focusFault(event.currentTarget);
-    save.mutate({ ...run, gramsAfter: read.value }, { onSuccess: () => focusWhenThere('.dry-verdict h3') });
+    save.mutate({ ...run, gramsAfter: read.value }, run, {
+      onSuccess: () => focusWhenThere('.dry-verdict h3'),
+    });
   }
 
   return (

@@ -34,7 +34,7 @@ export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
     event.preventDefault();
     setTried(true);
     if (!sample || contradiction || read.step.fault) return focusFault(event.currentTarget);
-    save.mutate({ ...run, sample });
+    save.mutate({ ...run, sample }, run);
   }
 
   const advice = sampleAdvice(of === undefined);
@@ -81,7 +81,7 @@ export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
             className="quiet-button"
             onPress={() => {
               const { sample: _, ...rest } = run;
-              save.mutate(rest);
+              save.mutate(rest, run);
             }}
           >
             Leave the sample out

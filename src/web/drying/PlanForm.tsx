@@ -88,7 +88,7 @@ export function PlanForm({
       celsius,
       hours,
     });
-    await save.mutateAsync(run);
+    await save.mutateAsync(run, undefined);
     go('drying', run.id);
     focusWhenThere('.dry-run h2');
   }

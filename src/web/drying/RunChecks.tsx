@@ -53,17 +53,14 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
       ...(read.value !== undefined && { grams: read.value }),
       ...(note.trim() && { note: note.trim() }),
     };
-    save.mutate(
-      { ...run, checks: [...run.checks, check] },
-      {
-        onSuccess: () => {
-          setGrams('');
-          setNote('');
-          setTried(false);
-          focusWhenThere('.dry-run h2');
-        },
+    save.mutate({ ...run, checks: [...run.checks, check] }, run, {
+      onSuccess: () => {
+        setGrams('');
+        setNote('');
+        setTried(false);
+        focusWhenThere('.dry-run h2');
       },
-    );
+    });
   }
 
   return (

@@ -103,12 +103,12 @@ function Ending({
   function lose() {
     const at = new Date().toISOString();
     const { gramsAfter: _, ...rest } = run;
-    save.mutate({ ...rest, checks: [...run.checks, { at, note: 'thrown away' }], endedAt: at });
+    save.mutate({ ...rest, checks: [...run.checks, { at, note: 'thrown away' }], endedAt: at }, run);
     setAsking(undefined);
     focusWhenThere('.dry-run h2');
   }
   function remove() {
-    erase.mutate(run.id, {
+    erase.mutate(run, {
       onSuccess: () => {
         go('drying');
         focusWhenThere('.dry-screen .finder h1');

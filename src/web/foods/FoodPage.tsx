@@ -48,14 +48,14 @@ export function FoodPage({ food, own, onEdit }: Props) {
 
   async function keepAsOwn() {
     const made = ownFromReference(food, newId);
-    await save(made);
+    await save(made, undefined);
     go('foods', made.id);
   }
 
   function takeBack(tag: Tag) {
     if (!own) return;
     const { [tag]: _gone, ...borrowed } = own.evidence?.borrowed ?? {};
-    void save(withEvidence(own, { ...own.evidence, borrowed }));
+    void save(withEvidence(own, { ...own.evidence, borrowed }), own).catch(() => {});
   }
 
   return (
@@ -101,7 +101,7 @@ export function FoodPage({ food, own, onEdit }: Props) {
             <Button
               className="quiet-button"
               isDisabled={users.length > 0}
-              onPress={() => erase.mutate(own.id, { onSuccess: () => go('foods') })}
+              onPress={() => erase.mutate(own, { onSuccess: () => go('foods') })}
             >
               Delete
             </Button>
@@ -142,6 +142,7 @@ export function FoodPage({ food, own, onEdit }: Props) {
                 ...own.evidence,
                 borrowed: { ...own.evidence?.borrowed, [borrowing]: lent },
               }),
+              own,
             ).catch(() => {})
           }
         />

@@ -42,7 +42,7 @@ export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
   async function keep(formed: Formed) {
     const { figures, source } = formed;
     const own = ownFrom(food, { name: `${food.name}, ${form}`, figures, source, newId });
-    await save(own);
+    await save(own, undefined);
     go('foods', own.id);
   }
 

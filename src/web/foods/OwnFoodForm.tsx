@@ -17,8 +17,10 @@ import { FigureForm, type FigureResult } from './FigureForm.tsx';
 import { IngredientPaste, MOST_INGREDIENT_TEXT } from './label/IngredientPaste.tsx';
 import { NameCautions } from './NameCautions.tsx';
 
-export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: string): void }) {
+export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?: string): void }) {
   const { mix } = useMixDraft();
+  /** As it stood when the form was opened: only what is changed here is changed. */
+  const [food] = useState(now);
   const { save, error, isPending } = useSaveFood();
   const [source] = useState(() => food && soleSource(food));
   const [name, setName] = useState(food?.name ?? '');
@@ -69,7 +71,7 @@ export function OwnFoodForm({ food, onDone }: { food?: OwnFood; onDone(id?: stri
       invented: food?.invented ?? false,
     };
     const kept = withEvidence(bare, evidence());
-    await save(kept);
+    await save(kept, food);
     onDone(kept.id);
     focusWhenThere('.food-page h2');
   }

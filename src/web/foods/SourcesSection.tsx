@@ -19,7 +19,7 @@ export function SourcesSection({ own }: { own: OwnFood }) {
   const [adding, setAdding] = useState(false);
   const sources = own.evidence?.sources ?? [];
   const keep = (next: readonly FoodSource[]) =>
-    void save(withEvidence(own, { ...own.evidence, sources: next })).catch(() => {});
+    void save(withEvidence(own, { ...own.evidence, sources: next }), own).catch(() => {});
 
   return (
     <section className="sources" aria-label="Sources">
@@ -99,7 +99,7 @@ function Agreement({ own, sources }: { own: OwnFood; sources: readonly FoodSourc
   function choose(id: string) {
     const { [tag!]: _was, ...rest } = own.evidence?.choices ?? {};
     const choices = id === 'mean' ? rest : { ...rest, [tag!]: id };
-    void save(withEvidence(own, { ...own.evidence, choices })).catch(() => {});
+    void save(withEvidence(own, { ...own.evidence, choices }), own).catch(() => {});
   }
 
   return (

@@ -5,19 +5,24 @@ import { Backups } from './Backups.tsx';
 import { Devices } from './Devices.tsx';
 import { History } from './History.tsx';
 import { OutAndIn } from './OutAndIn.tsx';
+import { TableWizard } from './table/TableWizard.tsx';
 import { Unreadable } from './Unreadable.tsx';
 import './keeping.css';
 
-const PARTS: readonly (readonly [part: string, words: string, shown: () => ReactNode])[] = [
-  ['changes', 'What was changed', () => <History />],
+type Part = readonly [part: string, words: string, shown: () => ReactNode];
+
+const FIRST: Part = ['changes', 'What was changed', () => <History />];
+const PARTS: readonly Part[] = [
+  FIRST,
   ['backups', 'Backups', () => <Backups />],
   ['out-and-in', 'Take out and bring in', () => <OutAndIn />],
+  ['table', 'A table of your own', () => <TableWizard />],
   ['devices', 'Devices', () => <Devices />],
 ];
 
 /** @param shown the part in the address; the first where it is none */
 export function KeepingScreen({ shown }: { shown: string | undefined }) {
-  const [here, , part] = PARTS.find(([p]) => p === shown) ?? PARTS[0]!;
+  const [here, , part] = PARTS.find(([p]) => p === shown) ?? FIRST;
   return (
     <main id="main" className="page">
       <h1>Household</h1>

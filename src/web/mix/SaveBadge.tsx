@@ -1,6 +1,6 @@
 /** Whether the mix is kept; a failed save stays in sight until it succeeds. */
 import { Button } from 'react-aria-components';
-import type { SaveState } from '../store/autosave.ts';
+import type { SaveState } from '../store/save-state.ts';
 
 export function SaveBadge({ state, retry }: { state: SaveState; retry(): void }) {
   if (state.is === 'failed') {
@@ -10,6 +10,13 @@ export function SaveBadge({ state, retry }: { state: SaveState; retry(): void })
         <Button className="quiet-button small" onPress={retry}>
           Try now
         </Button>
+      </div>
+    );
+  }
+  if (state.is === 'refused') {
+    return (
+      <div className="save failed" role="alert">
+        Not saved, and taken back: {state.message}
       </div>
     );
   }

@@ -3,9 +3,12 @@ import { type ReactNode, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import './parts.css';
 
+/** Parts that stand on the page at once: beyond that the first ones leave, so that a page never grows without end. */
+const AT_ONCE = 2;
+
 interface Parts<T> {
   readonly shown: readonly T[];
-  /** Stands behind the list: the count and the button; null where all of it fits in one part. */
+  /** Stands behind the list: the count and the buttons; null where all of it fits in one part. */
   readonly more: ReactNode;
 }
 
@@ -22,31 +25,37 @@ export function useParts<T>(
   const { part, of, from = '', always } = p;
   const [asked, ask] = useState({ from, parts: 1 });
   const count = useRef<HTMLParagraphElement>(null);
-  const parts = asked.from === from ? asked.parts : 1;
-  const most = parts * part;
   if (all.length <= part) return { shown: all, more: null };
-  const first = all.slice(0, most);
-  const apart = always && !first.some(always) ? all.slice(most).filter(always) : [];
-  const left = all.length - first.length;
+  const parts = asked.from === from ? asked.parts : 1;
+  const end = Math.min(all.length, parts * part);
+  const start = Math.max(0, parts - AT_ONCE) * part;
+  const within = all.slice(start, end);
+  const apart = always && !within.some(always) ? all.filter(always) : [];
+  const left = all.length - end;
+  /** A button may go with what it shows; the keyboard then stays here. */
+  const go = (to: number, goes: boolean) => {
+    ask({ from, parts: to });
+    if (goes) count.current?.focus();
+  };
   return {
-    shown: [...first, ...apart],
+    shown: [...within, ...apart],
     more: (
       <div className="parts">
         <p ref={count} tabIndex={-1} className="hint" role="status">
-          {left > 0
-            ? `Showing ${counted(first.length)} of ${counted(all.length)} ${of}`
-            : `All ${counted(all.length)} ${of} are shown`}
+          {start === 0 && left > 0
+            ? `Showing ${counted(end)} of ${counted(all.length)} ${of}`
+            : start > 0
+              ? `Showing ${counted(start + 1)} to ${counted(end)} of ${counted(all.length)} ${of}`
+              : `All ${counted(all.length)} ${of} are shown`}
         </p>
         {left > 0 && (
-          <Button
-            className="button small"
-            onPress={() => {
-              ask({ from, parts: parts + 1 });
-              // The button goes with the last part; the keyboard stays here.
-              if (left <= part) count.current?.focus();
-            }}
-          >
+          <Button className="button small" onPress={() => go(parts + 1, left <= part)}>
             Show {counted(Math.min(part, left))} more {of}
+          </Button>
+        )}
+        {start > 0 && (
+          <Button className="button small" onPress={() => go(1, true)}>
+            Back to the first {counted(part)}
           </Button>
         )}
       </div>

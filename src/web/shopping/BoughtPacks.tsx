@@ -9,8 +9,7 @@ import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
-import { put } from '../store/api.ts';
-import { useCacheWriter, useRemove } from '../store/household.ts';
+import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 
@@ -35,7 +34,7 @@ export interface Buying {
 
 export function useBuying(): Buying {
   const { house } = useMixDraft();
-  const write = useCacheWriter();
+  const save = useSave('lots');
   const erase = useRemove('lots');
   const [busy, setBusy] = useState(false);
   const [told, setTold] = useState<Told>();
@@ -47,13 +46,12 @@ export function useBuying(): Buying {
     const failed: { lot: Lot; why: string }[] = [];
     for (const lot of lots) {
       try {
-        await put('lots', lot);
+        await save.mutateAsync(lot, undefined);
         kept.push(lot);
       } catch (error) {
         failed.push({ lot, why: error instanceof Error ? error.message : String(error) });
       }
     }
-    for (const lot of kept) write('lots', lot);
     setTold({ kept: [...before, ...kept], failed, what: 'bought', ...(note !== undefined && { note }) });
     setBusy(false);
   }
@@ -82,7 +80,7 @@ export function useBuying(): Buying {
       const failed: { lot: Lot; why: string }[] = [];
       for (const lot of told.kept) {
         try {
-          await erase.mutateAsync(lot.id);
+          await erase.mutateAsync(lot);
           gone.push(lot);
         } catch (error) {
           failed.push({ lot, why: error instanceof Error ? error.message : String(error) });

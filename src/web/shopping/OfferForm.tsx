@@ -26,8 +26,10 @@ interface Props {
 export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
   const { house } = useMixDraft();
   const save = useSave('offers');
+  /** As it stood when the form was opened: only what is changed here is changed. */
+  const [opened] = useState(offer);
   const known = sellerNames(house);
-  const weighed = offer ? sayGrams(offer.packGrams) : '';
+  const weighed = opened ? sayGrams(opened.packGrams) : '';
   const [seller, setSeller] = useState(offer?.seller ?? '');
   const [weight, setWeight] = useState(weighed);
   const [price, setPrice] = useState(offer?.price);
@@ -39,7 +41,7 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
   useEffect(() => first.current?.focus(), []);
 
   // What is shown is rounded: a weight nobody touched stays as it was.
-  const read = offer && weight === weighed ? { grams: offer.packGrams } : packOf(weight);
+  const read = opened && weight === weighed ? { grams: opened.packGrams } : packOf(weight);
   const sellerFault = seller.trim() === '' ? 'Seller is empty: say who sells it.' : undefined;
   const weightFault =
     typeof read !== 'string'
@@ -58,14 +60,15 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
       return;
     }
     if (box.querySelector('input[aria-invalid="true"]')) return;
-    await save.mutateAsync({
-      id: offer?.id ?? newId(),
+    const kept: Offer = {
+      id: opened?.id ?? newId(),
       food,
       seller: sameSeller(seller, known),
       packGrams: read.grams,
       price,
       form,
-    });
+    };
+    await save.mutateAsync(kept, opened);
     onDone();
   }
 

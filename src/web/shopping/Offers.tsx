@@ -73,7 +73,7 @@ export function Offers(props: {
                     aria-label={`Delete the offer: ${words(o)}`}
                     isDisabled={erase.isPending}
                     onPress={() =>
-                      erase.mutate(o.id, {
+                      erase.mutate(o, {
                         onSuccess: () => {
                           setGone(o);
                           focusWhenThere(`${at} .shop-add-offer`);
@@ -96,7 +96,7 @@ export function Offers(props: {
           <Button
             className="quiet-button small"
             onPress={() => {
-              save.mutate(gone);
+              save.mutate(gone, undefined);
               setGone(undefined);
               focusWhenThere(`${at} .shop-add-offer`);
             }}

@@ -1,5 +1,5 @@
 /** Who may come in: asked of the server, and told to the page where this device no longer may. */
-import { ApiError } from './api.ts';
+import { ApiError } from './api-error.ts';
 
 /** What the server says of this device. */
 export interface AccessState {
@@ -34,15 +34,23 @@ const JSON_BODY = { 'content-type': 'application/json' };
 /** How long the answer may take before the page goes on without it, ms. */
 const PATIENCE = 5000;
 
-export const fetchAccess = async (): Promise<AccessState> =>
-  (await ask('/api/access', { signal: AbortSignal.timeout(PATIENCE) })).json();
+export async function fetchAccess(): Promise<AccessState> {
+  const answer = await ask('/api/access', { signal: AbortSignal.timeout(PATIENCE) });
+  // What answers may be another program.
+  const said = (await answer.json()) as Partial<AccessState> | null;
+  return { tokenNeeded: said?.tokenNeeded === true, paired: said?.paired === true };
+}
 
 /** Lets this device in; from here on its requests carry its token by themselves. @param code or the secret of a link */
 export async function pairDevice(code: string, name: string): Promise<void> {
   await ask('/api/pair', { method: 'POST', headers: JSON_BODY, body: JSON.stringify({ code, name }) });
 }
 
-export const fetchDevices = async (): Promise<DeviceList> => (await ask('/api/devices')).json();
+export async function fetchDevices(): Promise<DeviceList> {
+  const list = (await (await ask('/api/devices')).json()) as Partial<DeviceList> | null;
+  if (Array.isArray(list?.devices)) return list as DeviceList;
+  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+}
 
 /** A code for one more device; the one before it is void. */
 export const makeCode = async (): Promise<PairingOffer> =>

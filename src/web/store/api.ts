@@ -1,77 +1,106 @@
 /** The server's HTTP interface as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { Household, Kept, Kind, PourAnswer, PourEntry } from '../../household/model.ts';
-import type { Batch } from '../../kitchen/model.ts';
+import type { ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Written } from '../../household/records.ts';
+import { tellUnpaired } from './access.ts';
+import { ApiError } from './api-error.ts';
+import { deviceName } from './device-name.ts';
+import type { Change } from './sync/change.ts';
+import { requestFor } from './sync/request.ts';
 
-export class ApiError extends Error {
-  readonly field?: string;
-  /** HTTP status; 0 when the server could not be reached. */
-  readonly status: number;
-  /** The batch as it stands, where another device went on with it. */
-  readonly batch?: Batch;
-  constructor(status: number, message: string, { field, batch }: { field?: string; batch?: Batch } = {}) {
-    super(message);
-    this.name = 'ApiError';
-    this.status = status;
-    this.field = field;
-    this.batch = batch;
-  }
-}
-
-async function send(path: string, init?: RequestInit): Promise<Response> {
+/** How long an answer is waited for, ms; after that it is asked for again. */
+const PATIENCE = 20_000;
+/** @throws ApiError */
+async function ask(path: string, init: RequestInit = {}): Promise<unknown> {
   let response: Response;
+  let body: unknown;
+  const cut = new AbortController();
+  const timer = setTimeout(() => cut.abort(), PATIENCE);
   try {
-    response = await fetch(path, init);
+    response = await fetch(path, { ...init, signal: cut.signal });
+    body = await response.text().then(asJson);
   } catch {
     throw new ApiError(0, 'The Pouchful server does not answer. Is it still running?');
+  } finally {
+    clearTimeout(timer);
   }
-  if (response.ok) return response;
-  const body = (await response.json().catch(() => ({}))) as {
-    field?: string;
-    message?: string;
-    batch?: Batch;
-  };
-  throw new ApiError(response.status, body.message ?? `The server answered ${response.status}.`, body);
-}
-
-export async function fetchHousehold(): Promise<Household> {
-  return (await send('/api/household')).json();
-}
-
-/** Stores one object. With `leaving`, the request outlives the page. */
-export async function put<K extends Kind>(kind: K, object: Kept<K>, leaving = false): Promise<void> {
-  const body = JSON.stringify(object);
-  // Browsers refuse keepalive bodies over 64 KiB.
-  const keepalive = leaving && body.length < 60_000;
-  await send(`/api/${kind}/${encodeURIComponent(object.id)}`, {
-    method: 'PUT',
-    headers: { 'content-type': 'application/json' },
-    body,
-    keepalive,
+  if (response.status === 401) tellUnpaired();
+  if (response.ok && typeof body === 'object' && body !== null) return body;
+  const told = (body ?? {}) as { field?: unknown; message?: unknown; stands?: KeptRecord };
+  // A refusal of another program says nothing of what is kept here.
+  if (typeof told.message !== 'string' || told.message === '')
+    throw new ApiError(
+      response.status >= 500 ? response.status : 0,
+      response.status >= 500
+        ? `The server answered ${response.status}.`
+        : 'What answers at this address is no Pouchful. Is the server still running, and at this address?',
+    );
+  throw new ApiError(response.status, told.message, {
+    ...(typeof told.field === 'string' && { field: told.field }),
+    ...(told.stands && { stands: told.stands }),
   });
 }
 
-/**
- * Stores a batch that still stands as the page saw it.
- * @param seen its tag as the page saw it
- */
-export async function putUnlessOvertaken(batch: Batch, seen: string): Promise<void> {
-  await send(`/api/batches/${encodeURIComponent(batch.id)}`, {
-    method: 'PUT',
-    headers: { 'content-type': 'application/json', 'if-match': `"${seen}"` },
-    body: JSON.stringify(batch),
-  });
+function asJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }
 
-/** Adds pours to a batch; those that it has already are not added again. */
-export async function postPours(batchId: string, entry: PourEntry): Promise<PourAnswer> {
-  const answer = await send(`/api/batches/${encodeURIComponent(batchId)}/pours`, {
+/** What changed after `after`, the first part of it. */
+export async function fetchRecords(after: number): Promise<RecordsPage> {
+  const page = (await ask(`/api/records?after=${after}`)) as Partial<RecordsPage>;
+  if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
+    return page as RecordsPage;
+  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+}
+
+/** Makes a change. Sent again under the same id, it is not made twice. @param leaving by a request that outlives the page */
+export async function sendChange(change: Change, leaving: boolean): Promise<Written> {
+  const { method, path, headers, body, otherwise } = requestFor(change, deviceName());
+  const written = (await ask(path, {
+    method,
+    headers,
+    ...(body !== undefined && { body }),
+    keepalive: leaving,
+  }).catch((error: unknown) => {
+    const gone = error instanceof ApiError && error.status === 404;
+    if (!gone || !otherwise) throw error;
+    return ask(path.replace(/\/pours$/, ''), { ...otherwise, keepalive: leaving });
+  })) as Partial<Written>;
+  if (typeof written.record?.version === 'number' && Array.isArray(written.along)) return written as Written;
+  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+}
+
+export interface HistoryQuery {
+  readonly kind?: string;
+  readonly id?: string;
+  /** Only changes before this number. */
+  readonly before?: number;
+  /** Only what is deleted now. */
+  readonly deleted?: boolean;
+}
+
+/** What was changed, newest first, a part of it. */
+export async function fetchHistory({ kind, id, before, deleted }: HistoryQuery): Promise<HistoryPage> {
+  const query = new URLSearchParams({
+    ...(kind !== undefined && { kind }),
+    ...(id !== undefined && { id }),
+    ...(before !== undefined && { before: String(before) }),
+    ...(deleted && { deleted: '1' }),
+  });
+  return (await ask(`/api/history?${query}`)) as HistoryPage;
+}
+
+/** One change, with what stood before and after it. */
+export async function fetchChange(seq: number): Promise<ChangeDetail> {
+  return (await ask(`/api/history/${seq}`)) as ChangeDetail;
+}
+
+/** Undoes a change and all that were made together with it. */
+export async function takeBack(seq: number): Promise<void> {
+  await ask(`/api/history/${seq}/take-back`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(entry),
+    headers: { 'pouchful-device': encodeURIComponent(deviceName()) },
   });
-  return answer.json();
-}
-
-export async function remove(kind: Kind, id: string): Promise<void> {
-  await send(`/api/${kind}/${encodeURIComponent(id)}`, { method: 'DELETE' });
 }

@@ -2,11 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { historyKey, undoesTyping } from '../mix/history-keys.ts';
-import { changed, type History, NO_HISTORY, ONE_STEP_MS, redone, type Turned, undone } from './history.ts';
+import { changed, NO_HISTORY, ONE_STEP_MS, type Remake, redone, type Turned, undone } from './history.ts';
 
 interface Version {
   readonly n: number;
 }
+/** Nothing came from elsewhere: the version as it was. */
+const whole: Remake<Version> = (_from, to) => to;
+
 type Deed = { do: 'change'; step: string; wait: number } | { do: 'undo' } | { do: 'redo' };
 
 const deed: fc.Arbitrary<Deed> = fc.oneof(
@@ -46,10 +49,13 @@ function play(deeds: readonly Deed[]): { turned: Turned<Version>; naive: Naive }
     if (d.do === 'change') {
       at += d.wait;
       const version = { n: ++n };
-      turned = { present: version, history: changed(turned.history, turned.present, d.step, at) };
+      turned = {
+        present: version,
+        history: changed(turned.history, { before: turned.present, after: version }, d.step, at),
+      };
       naive.change(version, d.step, at);
     } else {
-      turned = (d.do === 'undo' ? undone : redone)(turned.history, turned.present) ?? turned;
+      turned = (d.do === 'undo' ? undone : redone)(turned.history, turned.present, whole) ?? turned;
       naive.turn(d.do === 'undo' ? -1 : 1);
     }
     expect(turned.present).toBe(naive.versions[naive.place]);
@@ -61,12 +67,13 @@ function play(deeds: readonly Deed[]): { turned: Turned<Version>; naive: Naive }
 
 /** Turns until there is nothing more, and counts. */
 function allTheWay(
-  turn: (history: History<Version>, present: Version) => Turned<Version> | undefined,
+  turn: typeof undone<Version>,
   from: Turned<Version>,
 ): { turned: Turned<Version>; turns: number } {
   let turned = from;
   let turns = 0;
-  for (let next = turn(turned.history, turned.present); next; next = turn(turned.history, turned.present)) {
+  const once = () => turn(turned.history, turned.present, whole);
+  for (let next = once(); next; next = once()) {
     turned = next;
     turns++;
   }
@@ -96,7 +103,8 @@ describe('a history', () => {
     const deeds = Array.from({ length: 10_000 }, (): Deed => ({ do: 'change', step: '', wait: 1 }));
     let turned: Turned<Version> = { present: { n: 0 }, history: NO_HISTORY };
     deeds.forEach((_, i) => {
-      turned = { present: { n: i + 1 }, history: changed(turned.history, turned.present, '', i) };
+      const after = { n: i + 1 };
+      turned = { present: after, history: changed(turned.history, { before: turned.present, after }, '', i) };
     });
     const { turned: first, turns } = allTheWay(undone, turned);
     expect(turns).toBe(10_000);
@@ -104,19 +112,47 @@ describe('a history', () => {
   });
 
   test('changes of one step made close together are one, and undo closes the step', () => {
-    const one = changed<Version>(NO_HISTORY, { n: 0 }, 'move', 0);
-    const two = changed(one, { n: 1 }, 'move', ONE_STEP_MS - 1);
-    const late = changed(two, { n: 2 }, 'move', 2 * ONE_STEP_MS);
+    const [v0, v1, v2, v3] = [{ n: 0 }, { n: 1 }, { n: 2 }, { n: 3 }];
+    const one = changed<Version>(NO_HISTORY, { before: v0, after: v1 }, 'move', 0);
+    const two = changed(one, { before: v1, after: v2 }, 'move', ONE_STEP_MS - 1);
+    const late = changed(two, { before: v2, after: v3 }, 'move', 2 * ONE_STEP_MS);
     expect([one, two, late].map((h) => h.past?.length)).toEqual([1, 1, 2]);
-    const back = undone(two, { n: 2 })!;
-    expect(back.present).toEqual({ n: 0 });
-    expect(changed(back.history, back.present, 'move', ONE_STEP_MS).past?.length).toBe(1);
+    const back = undone(two, v2, whole)!;
+    expect(back.present).toBe(v0);
+    expect(changed(back.history, { before: v0, after: v1 }, 'move', ONE_STEP_MS).past?.length).toBe(1);
   });
 
   test('a change drops what was taken back', () => {
-    const back = undone(changed<Version>(NO_HISTORY, { n: 0 }, '', 0), { n: 1 })!;
-    expect(back.history.future?.version).toEqual({ n: 1 });
-    expect(redone(changed(back.history, back.present, '', 1), { n: 2 })).toBeUndefined();
+    const [v0, v1, v2] = [{ n: 0 }, { n: 1 }, { n: 2 }];
+    const back = undone(changed<Version>(NO_HISTORY, { before: v0, after: v1 }, '', 0), v1, whole)!;
+    expect(back.history.future?.after).toBe(v1);
+    const next = changed(back.history, { before: v0, after: v2 }, '', 1);
+    expect(redone(next, v2, whole)).toBeUndefined();
+  });
+
+  test('a step is taken back and made again by itself: what came from elsewhere stays', () => {
+    interface Two {
+      readonly mine: number;
+      readonly theirs: number;
+    }
+    const remake: Remake<Two> = (from, to, now) => ({
+      mine: from.mine === to.mine ? now.mine : to.mine,
+      theirs: from.theirs === to.theirs ? now.theirs : to.theirs,
+    });
+    const [v0, v1] = [
+      { mine: 0, theirs: 0 },
+      { mine: 1, theirs: 0 },
+    ];
+    const one = changed<Two>(NO_HISTORY, { before: v0, after: v1 }, 'move', 0);
+    // Another device's change comes in, and the same slider goes on at once.
+    const merged = { mine: 1, theirs: 7 };
+    const two = changed(one, { before: merged, after: { mine: 2, theirs: 7 } }, 'move', 1);
+    expect(two.past?.length).toBe(2);
+    const back = undone(two, { mine: 2, theirs: 8 }, remake)!;
+    expect(back.present).toEqual({ mine: 1, theirs: 8 });
+    const first = undone(back.history, back.present, remake)!;
+    expect(first.present).toEqual({ mine: 0, theirs: 8 });
+    expect(redone(first.history, first.present, remake)?.present).toEqual({ mine: 1, theirs: 8 });
   });
 });
 

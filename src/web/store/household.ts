@@ -1,56 +1,143 @@
-/** The household as React sees it: one query, and changes that show at once and are taken back when refused. */
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+/** The household as React sees it, and changes of it: shown at once, taken back where the server refuses them. */
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import type { Household, Kept, Kind } from '../../household/model.ts';
+import type { KeptRecord } from '../../household/records.ts';
 import { withConfirmations } from '../../targets/confirm.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { fetchHousehold, put, remove } from './api.ts';
-import { HOUSEHOLD_KEY, removeCached, writeCached } from './household-cache.ts';
-import { beginSaving, type Saving, savingKey, takeBack } from './optimistic-save.ts';
-import { saveNow } from './waiting-saves.ts';
+import { builds, keeper, startKeeping } from './page-keeper.ts';
+import type { KeeperView, Outcome } from './sync/keeper-parts.ts';
+
+/** Keeps this page and the server the same from here on. */
+export function useKeeping(): void {
+  useEffect(startKeeping, []);
+}
+
+/** What this page keeps. A change is seen within the press that makes it. */
+export function useKeeper(): KeeperView {
+  return useSyncExternalStore(keeper.subscribe, keeper.view);
+}
 
 export function useHousehold() {
-  return useQuery({ queryKey: HOUSEHOLD_KEY, queryFn: fetchHousehold, staleTime: Number.POSITIVE_INFINITY });
+  const { household, fault } = useKeeper();
+  return { data: household, error: fault, refetch: () => keeper.pull() };
 }
 
-/** Writes one object into the cached household without asking the server. */
-export function useCacheWriter() {
-  const client = useQueryClient();
-  return <K extends Kind>(kind: K, object: Kept<K>) => writeCached(client, kind, object);
+/** Records that are kept and cannot be shown as what they should be. */
+export function useUnreadable(): readonly KeptRecord[] {
+  return useKeeper().unreadable;
 }
 
-/** Saves objects of one kind, one after the other. A change shows at once and is taken back where it is refused. */
+/** The build that the server gives pages of, as it last said; undefined until it did. */
+export function useServerBuild(): string | undefined {
+  return useSyncExternalStore(builds.subscribe, builds.view);
+}
+
+interface Done<T> {
+  /** @param kept the object as it is kept, with what others changed of it meanwhile */
+  onSuccess(kept: T): void;
+}
+
+/** Changes under way, and what was refused of those that were made together. */
+interface Saves {
+  readonly pending: number;
+  readonly made: number;
+  readonly refused: readonly string[];
+}
+
+const NONE: Saves = { pending: 0, made: 0, refused: [] };
+
+/** Counts changes of one component, so that each refusal is told where it was made. */
+function useSaves() {
+  const [saves, setSaves] = useState(NONE);
+  const mounted = useRef(true);
+  useEffect(() => {
+    mounted.current = true;
+    return () => {
+      mounted.current = false;
+    };
+  }, []);
+
+  /**
+   * @param change starts a change, and is told its outcome @param name of what is changed
+   * @returns ready once it is kept, or waits on the device; rejects where it is refused
+   */
+  function start(
+    change: (heard: (outcome: Outcome) => void) => void,
+    name: string,
+    done?: () => void,
+  ): Promise<void> {
+    setSaves((s) => ({ ...(s.pending > 0 ? s : NONE), pending: s.pending + 1 }));
+    return new Promise((made, refused) =>
+      change((outcome) => {
+        const ok = outcome.is !== 'refused';
+        setSaves((s) => ({
+          pending: s.pending - 1,
+          made: s.made + (ok ? 1 : 0),
+          refused: ok ? s.refused : [...s.refused, `${name}${outcome.error.message}`],
+        }));
+        if (outcome.is === 'refused') return refused(outcome.error);
+        if (mounted.current) done?.();
+        made();
+      }),
+    );
+  }
+
+  const { pending, made, refused } = saves;
+  const told = refused.length > 1 ? refused.join(' ') : refused[0]?.replace(/^[^\0]*\0/, '');
+  return {
+    start,
+    isPending: pending > 0,
+    isSuccess: pending === 0 && made > 0 && refused.length === 0,
+    error: told === undefined ? null : new Error(told.replaceAll('\0', ': ')),
+  };
+}
+
+/** What is told of a thing that was refused beside others; the mark is where its name ends. */
+function nameOf(object: object): string {
+  return 'name' in object ? `${object.name}\0` : '';
+}
+
+/**
+ * Changes objects of one kind. Every change names the object as the keeper saw it when they began to change it (undefined
+ * where it is new): only what differs from that is changed, whatever others changed meanwhile.
+ */
 export function useSave<K extends Kind>(kind: K) {
-  const client = useQueryClient();
-  const { mutate, mutateAsync, ...state } = useMutation<void, Error, Saving<K>>({
-    mutationKey: savingKey(kind),
-    // One after the other: of two quick changes the later one is what is kept.
-    scope: { id: kind },
-    mutationFn: ({ object }) => put(kind, object),
-    onError: (_error, saving) => takeBack(client, kind, saving),
-  });
-  // Shown within the press itself.
+  const { start, ...state } = useSaves();
+  const save = (object: Kept<K>, base: Kept<K> | undefined, done?: Done<Kept<K>>) =>
+    start(
+      (heard) => keeper.write(kind, object.id, object, { base: base ?? null }, heard),
+      nameOf(object),
+      () => done?.onSuccess(keeper.shown(kind, object.id) ?? object),
+    );
   return {
     ...state,
-    mutate: (object: Kept<K>, done?: { onSuccess(): void }) =>
-      mutate(beginSaving(client, kind, object), done),
-    mutateAsync: (object: Kept<K>) => mutateAsync(beginSaving(client, kind, object)),
+    mutate: (object: Kept<K>, base: Kept<K> | undefined, done?: Done<Kept<K>>): void => {
+      save(object, base, done).catch(() => {}); // `error` says why
+    },
+    mutateAsync: (object: Kept<K>, base: Kept<K> | undefined) => save(object, base),
   };
 }
 
 /**
- * Deletes objects of one kind; they go from the page once the server has deleted them. What still waits to be saved goes
- * first: a food that was just taken out of a mix can be deleted.
+ * Deletes objects of one kind, as the keeper saw them; they go from the page once the server has deleted them, or does not
+ * answer. What was changed before is sent before: a food that was just taken out of a mix can be deleted.
  */
-export function useRemove(kind: Kind) {
-  const client = useQueryClient();
-  return useMutation({
-    mutationFn: async (id: string) => {
-      await saveNow();
-      await remove(kind, id);
+export function useRemove<K extends Kind>(kind: K) {
+  const { start, ...state } = useSaves();
+  const remove = (object: Kept<K>, done?: { onSuccess(): void }) =>
+    start(
+      (heard) => keeper.write(kind, object.id, null, { base: object, unseen: true }, heard),
+      nameOf(object),
+      () => done?.onSuccess(),
+    );
+  return {
+    ...state,
+    mutate: (object: Kept<K>, done?: { onSuccess(): void }): void => {
+      remove(object, done).catch(() => {}); // `error` says why
     },
-    onSuccess: (_done, id) => removeCached(client, kind, id),
-  });
+    mutateAsync: (object: Kept<K>) => remove(object),
+  };
 }
 
 /** Whether a profile is the keeper's own, so may be changed. */

@@ -1,22 +1,12 @@
 /** The mix at hand: read from the household, changed at once on the screen, saved by itself. */
-import { useQueryClient } from '@tanstack/react-query';
-import {
-  createContext,
-  type ReactNode,
-  useCallback,
-  useContext,
-  useEffect,
-  useMemo,
-  useReducer,
-  useState,
-} from 'react';
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useReducer, useState } from 'react';
+import { mergeRecord, same } from '../../household/merge/merge-record.ts';
 import type { Household, Mix } from '../../household/model.ts';
-import { put } from './api.ts';
-import { Autosave, type SaveState } from './autosave.ts';
-import { changed, type History, NO_HISTORY, redone, undone } from './history.ts';
-import { useCacheWriter } from './household.ts';
-import { cachedHousehold, cachedObject } from './household-cache.ts';
-import { onSaveNow } from './waiting-saves.ts';
+import { deviceStorage } from '../shared/device-storage.ts';
+import { changed, type History, NO_HISTORY, type Remake, redone, undone } from './history.ts';
+import { useKeeper } from './household.ts';
+import { keeper } from './page-keeper.ts';
+import { type SaveState, saveState } from './save-state.ts';
 
 interface MixDraft {
   readonly house: Household;
@@ -40,117 +30,88 @@ const Context = createContext<MixDraft | undefined>(undefined);
 const CHOSEN = 'pouchful.mix';
 
 export function MixDraftProvider({ house, children }: { house: Household; children: ReactNode }) {
-  const client = useQueryClient();
-  const write = useCacheWriter();
-  const [chosen, setChosen] = useState(() => localStorage.getItem(CHOSEN));
-  /** One for each mix, so that a change of one never takes the place of another's that waits. */
-  const [savers] = useState(() => new Map<string, Autosave<Mix>>());
-  const [saves, setSaves] = useState<ReadonlyMap<string, SaveState>>(new Map());
+  const view = useKeeper();
+  const [chosen, setChosen] = useState(() => deviceStorage.getItem(CHOSEN));
   /** By mix, for as long as the page is open. */
   const [histories] = useState(() => new Map<string, History<Mix>>());
   const [, redraw] = useReducer((n: number) => n + 1, 0);
   const mix = house.mixes.find((m) => m.id === chosen) ?? house.mixes[0];
   const id = mix?.id;
   const history: History<Mix> = (id !== undefined && histories.get(id)) || NO_HISTORY;
+  const { is: saveIs, ...saveMore } = saveState(view, 'mixes');
+  const saveMessage = 'message' in saveMore ? saveMore.message : '';
 
-  const flush = useCallback(
-    (leaving = false) => {
-      for (const saver of savers.values()) saver.flush(leaving);
-    },
-    [savers],
-  );
-
-  const queue = useCallback(
-    (next: Mix) => {
-      const show = (state: SaveState) => setSaves((all) => new Map(all).set(next.id, state));
-      const saver = savers.get(next.id) ?? new Autosave<Mix>((m, leaving) => put('mixes', m, leaving), show);
-      savers.set(next.id, saver);
-      saver.queue(next);
-    },
-    [savers],
-  );
-
-  useEffect(() => {
-    const leave = () => flush(true);
-    window.addEventListener('pagehide', leave);
-    return () => window.removeEventListener('pagehide', leave);
-  }, [flush]);
-
-  useEffect(() => onSaveNow(() => Promise.all([...savers.values()].map((s) => s.settled()))), [savers]);
-
-  const keep = useCallback(
-    (next: Mix) => {
-      // A mix taken back from before an animal was deleted must not name it.
-      const there = cachedHousehold(client)?.animals ?? [];
-      const animalIds = next.animalIds.filter((id) => there.some((a) => a.id === id));
-      const stamped = { ...next, animalIds, updatedAt: new Date().toISOString() };
-      write('mixes', stamped);
-      queue(stamped);
-    },
-    [client, write, queue],
-  );
-
-  const current = useCallback(
-    () => (id === undefined ? undefined : cachedObject(client, 'mixes', id)),
-    [client, id],
-  );
+  const current = useCallback(() => (id === undefined ? undefined : keeper.shown('mixes', id)), [id]);
 
   const change = useCallback(
     (next: (mix: Mix) => Mix, step = '') => {
-      const now = current();
-      if (!now) return;
-      const then = next(now);
-      if (then === now) return;
-      histories.set(now.id, changed(histories.get(now.id) ?? NO_HISTORY, now, step, Date.now()));
+      const before = current();
+      if (!before) return;
+      const after = next(before);
+      if (after === before) return;
+      const kept = keep(before, after);
+      histories.set(
+        before.id,
+        changed(histories.get(before.id) ?? NO_HISTORY, { before, after: kept }, step, Date.now()),
+      );
       redraw();
-      keep(then);
     },
-    [current, keep, histories],
+    [current, histories],
   );
 
   const turn = useCallback(
     (by: typeof undone) => {
       const now = current();
-      const turned = now && by(histories.get(now.id) ?? NO_HISTORY, now);
+      const turned = now && by(histories.get(now.id) ?? NO_HISTORY, now, remake);
       if (!turned) return;
       histories.set(now.id, turned.history);
       redraw();
-      keep(turned.present);
+      keep(now, turned.present);
     },
-    [current, keep, histories],
+    [current, histories],
   );
 
   const value = useMemo<MixDraft>(() => {
     const choose = (next: string) => {
-      flush();
-      localStorage.setItem(CHOSEN, next);
+      deviceStorage.setItem(CHOSEN, next);
       setChosen(next);
+      keeper.retry();
     };
     return {
       house,
       mix,
-      save: together([...saves.values()]),
+      save: { is: saveIs, message: saveMessage },
       current,
       change,
       choose,
       undo: history.past && (() => turn(undone)),
       redo: history.future && (() => turn(redone)),
       create: (made) => {
-        write('mixes', made);
+        keeper.write('mixes', made.id, made, { base: null });
         choose(made.id);
-        queue(made);
       },
-      retry: () => flush(),
+      retry: () => keeper.retry(),
     };
-  }, [house, mix, saves, current, change, turn, history, write, queue, flush]);
+  }, [house, mix, saveIs, saveMessage, current, change, turn, history]);
 
   return <Context.Provider value={value}>{children}</Context.Provider>;
 }
 
-/** What is said of all mixes: a failure before anything else. */
-function together(states: readonly SaveState[]): SaveState {
-  return states.find((s) => s.is === 'failed') ?? states.find((s) => s.is === 'saving') ?? { is: 'saved' };
+/** Keeps a mix in the place of how it stood. @returns the mix as it is kept */
+function keep(before: Mix, next: Mix): Mix {
+  // A mix taken back from before an animal was deleted must not name it.
+  const there = keeper.view().household?.animals ?? [];
+  const animalIds = next.animalIds.every((id) => there.some((a) => a.id === id))
+    ? next.animalIds
+    : next.animalIds.filter((id) => there.some((a) => a.id === id));
+  const kept = { ...next, animalIds, updatedAt: new Date().toISOString() };
+  keeper.write('mixes', kept.id, kept, { base: before, joins: true });
+  return kept;
 }
+
+/** A step taken back or made again upon the mix as it stands; what others changed since stays as they left it. */
+const remake: Remake<Mix> = (from, to, now) =>
+  same(from, now) ? to : (mergeRecord('mixes', from, to, now, 'theirs').merged ?? now);
 
 export function useMixDraft(): MixDraft {
   const draft = useContext(Context);

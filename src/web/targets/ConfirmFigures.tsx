@@ -8,15 +8,15 @@ import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
 
 export function ConfirmFigures(props: {
   profile: TargetProfile;
   /** Not before other changes of the profile are saved. */
   isBlocked?: boolean;
-  /** Told once the confirmed profile is kept. */
-  onConfirmed?(profile: TargetProfile): void;
 }) {
-  const { profile, isBlocked, onConfirmed } = props;
+  const { profile, isBlocked } = props;
+  const { house } = useMixDraft();
   const save = useSave('profiles');
   const [against, setAgainst] = useState('');
   const [on, setOn] = useState<string | undefined>(today);
@@ -28,11 +28,10 @@ export function ConfirmFigures(props: {
     setTried(true);
     if (said === '' || on === undefined) return;
     const confirmed = confirmedProfile(profile, { against: said, on });
-    save.mutate(confirmed, {
-      onSuccess: () => {
-        onConfirmed?.(confirmed);
-        focusWhenThere('.detail .button-row .button');
-      },
+    // Of a published target, what is kept is what was confirmed before.
+    const kept = house.profiles.find((p) => p.id === profile.id);
+    save.mutate(confirmed, kept, {
+      onSuccess: () => focusWhenThere('.detail .button-row .button'),
     });
   }
 

@@ -1,5 +1,5 @@
 /** An own profile being changed; saved on request, and carried into the mix that uses it. */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
@@ -22,9 +22,16 @@ type Added = Tag | 'CA:P' | '';
 export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   const { mix, change } = useMixDraft();
   const save = useSave('profiles');
+  /** As it stood when it was begun to be changed: only what is changed here is changed. */
+  const [opened, setOpened] = useState(profile);
   const [draft, setDraft] = useState(profile);
   const [added, setAdded] = useState<Added>('');
-  const dirty = JSON.stringify(draft) !== JSON.stringify(profile);
+  const dirty = JSON.stringify(draft) !== JSON.stringify(opened);
+  useEffect(() => {
+    if (dirty) return;
+    setOpened(profile);
+    setDraft(profile);
+  }, [profile, dirty]);
   const nameless = draft.name.trim() === '';
   const keys = draft.bounds.map((b, i) => `${boundName(b)} ${sameBefore(draft.bounds, i)}`);
   const missing = NUTRIENTS.filter((n) => !draft.bounds.some((b) => b.nutrient === n.tag));
@@ -40,9 +47,10 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   }
 
   function keep() {
-    const kept = finishProfile(draft);
-    save.mutate(kept, {
-      onSuccess: () => {
+    const finished = finishProfile(draft);
+    save.mutate(finished, opened, {
+      onSuccess: (kept) => {
+        setOpened(kept);
         setDraft(kept);
         // A figure from memory comes into no mix before it is confirmed.
         if (mix?.profileId === kept.id && unconfirmedBounds(kept).length === 0)
@@ -138,7 +146,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           {save.isSuccess && !dirty ? 'Saved' : dirty ? 'Not saved yet' : ''}
         </span>
       </div>
-      <ConfirmFigures profile={profile} isBlocked={dirty} onConfirmed={setDraft} />
+      <ConfirmFigures profile={profile} isBlocked={dirty} />
     </div>
   );
 }

@@ -28,7 +28,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
 
   function copy(from: TargetProfile) {
     const made = { ...from, id: newId(), name: `${from.name} (own)` };
-    save.mutate(made, { onSuccess: () => go('targets', made.id) });
+    save.mutate(made, undefined, { onSuccess: () => go('targets', made.id) });
   }
 
   return (
@@ -71,7 +71,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
               <Button
                 className="quiet-button"
                 isDisabled={users.length > 0}
-                onPress={() => erase.mutate(profile.id, { onSuccess: () => go('targets') })}
+                onPress={() => erase.mutate(profile, { onSuccess: () => go('targets') })}
               >
                 Delete
               </Button>

@@ -14,14 +14,14 @@ import { useSave } from '../store/household.ts';
 
 export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day: Day }) {
   const save = useSave('batches');
-  const [said, setSaid] = useState<{ words: string; before: Batch }>();
+  const [said, setSaid] = useState<{ words: string; before: Batch; after: Batch }>();
   const present = view?.present;
   if (!present && !said) return null;
 
   async function keep(before: Batch, next: Batch, words: string) {
     try {
-      await save.mutateAsync(next);
-      setSaid({ words, before });
+      await save.mutateAsync(next, before);
+      setSaid({ words, before, after: next });
     } catch {
       setSaid(undefined); // `save.error` says why
     }
@@ -76,7 +76,7 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
           <Button
             className="quiet-button small"
             onPress={() => {
-              save.mutate(said.before);
+              save.mutate(said.before, said.after);
               setSaid(undefined);
               focusWhenThere('.today-left h2');
             }}

@@ -22,9 +22,8 @@ import type { Batch } from '../../kitchen/model.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
-import { put } from '../store/api.ts';
 import { useBatchSave } from '../store/batch-save.ts';
-import { useCacheWriter, useRemove } from '../store/household.ts';
+import { useRemove, useSave } from '../store/household.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
@@ -46,7 +45,7 @@ import { useWakeLock } from './wake-lock.ts';
 
 export function BatchPage({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
-  const write = useCacheWriter();
+  const { mutateAsync: keepNew } = useSave('batches');
   const remove = useRemove('batches');
   const { save, keep, retry } = useBatchSave(batch.id);
   const { kitchen, change } = useKitchen();
@@ -55,6 +54,10 @@ export function BatchPage({ batch }: { batch: Batch }) {
   const done = batch.finishedAt !== undefined;
   /** Another food than the one asked for, which the keeper pours now. */
   const [chosen, setChosen] = useState<string>();
+  /** The food of which a weight is being typed: it stays in sight, whatever another device pours meanwhile. */
+  const [typing, setTyping] = useState<string>();
+  /** Times of what was poured on this page. */
+  const [mine] = useState(() => new Set<string>());
   useWakeLock(!done);
   const standing = useQuery({
     queryKey: ['standing', batch],
@@ -63,7 +66,7 @@ export function BatchPage({ batch }: { batch: Batch }) {
     enabled: !done,
   });
   const answer = standing.data;
-  const waits = save.is === 'saving' || save.is === 'failed';
+  const waits = save.is === 'saving' || save.is === 'failed' || save.is === 'asked';
   const now = () => new Date().toISOString();
   const kept = contentsOf(house);
 
@@ -73,9 +76,12 @@ export function BatchPage({ batch }: { batch: Batch }) {
   function pour(food: string, grams: number, target: number, noMore = false) {
     went.current = true;
     const lots = pourLots(kept, food, grams, { day: today(), groupOf, pours: batch.pours });
-    const after = withPour(batch, { food, lots, target, grams, at: now() });
+    const at = now();
+    mine.add(at);
+    const after = withPour(batch, { food, lots, target, grams, at });
     keep(batch, noMore ? withNoMore(after, food) : after);
     setChosen(undefined);
+    setTyping(undefined);
   }
   function finish(madeBy: string | undefined, reason?: string) {
     const accepted = reason ? { note: reason, on: today() } : undefined;
@@ -87,13 +93,12 @@ export function BatchPage({ batch }: { batch: Batch }) {
   }
   function giveUp(reason: string) {
     if (batch.pours.length > 0) return close(reason || 'no reason was written');
-    remove.mutate(batch.id, { onSuccess: () => go('weigh') });
+    remove.mutate(batch, { onSuccess: () => go('weigh') });
   }
   /** The food of this bowl is gone, so its record stays, closed; the plan begins anew. */
   async function startAgain() {
     const again = begunAgain(batch, newId(), now());
-    await put('batches', again);
-    write('batches', again);
+    await keepNew(again, undefined);
     close('started again with an empty bowl');
     go('weigh', again.id);
   }
@@ -132,7 +137,8 @@ export function BatchPage({ batch }: { batch: Batch }) {
 
   const { state, told, total, names } = answer.value;
   const asked = answer.value.next;
-  const next = chosen === undefined ? asked : insteadOf(answer.value, batch, chosen);
+  const here = typing ?? chosen;
+  const next = here === undefined || here === asked?.food ? asked : insteadOf(answer.value, batch, here);
   const grow = (food: string, grams: number) => {
     if (batch.stock?.[food] !== undefined) keep(batch, withMoreStock(batch, { [food]: grams }));
   };
@@ -177,7 +183,7 @@ export function BatchPage({ batch }: { batch: Batch }) {
       )}
       {next ? (
         <PourStep
-          key={`${next.food} ${batch.pours.length}`}
+          key={`${next.food} ${batch.pours.filter((p) => mine.has(p.at)).length}`}
           next={next}
           planned={batch.grams}
           step={batch.problem.scale_step_grams}
@@ -185,11 +191,13 @@ export function BatchPage({ batch }: { batch: Batch }) {
           busy={waits}
           onPour={(grams, noMore) => pour(next.food, grams, next.target, noMore)}
           focus={went.current && !state.lost}
-          instead={chosen !== undefined}
+          instead={next !== asked}
+          onTyping={(something) => setTyping(something ? next.food : undefined)}
           asked={asked?.name}
           others={otherFoods(batch, answer.value)}
           onChoose={(food) => {
             went.current = true;
+            setTyping(undefined);
             setChosen(food);
           }}
         >

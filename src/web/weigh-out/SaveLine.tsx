@@ -2,7 +2,7 @@
 import { Button } from 'react-aria-components';
 import type { Batch } from '../../kitchen/model.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
-import type { BatchSave } from '../store/batch-saver.ts';
+import type { BatchSave } from '../store/batch-save.ts';
 
 export function SaveLine(props: {
   save: BatchSave;
@@ -18,11 +18,17 @@ export function SaveLine(props: {
         Saving {what(save.next, base, names)}…
       </p>
     );
-  if (save.is === 'overtaken')
+  if (save.is === 'refused')
     return (
       <p className="weigh-fault" role="alert">
-        Another device went on with this batch meanwhile, so {what(save.next, base, names)} was not noted.
-        What stands here is the batch as it is now; look into the bowl before you pour on.
+        <strong>Not noted:</strong> {what(save.next, base, names)}. {save.message} What stands here is the
+        batch as it is kept; look into the bowl before you pour on.
+      </p>
+    );
+  if (save.is === 'asked')
+    return (
+      <p className="weigh-fault" role="alert">
+        Another device changed the same of this batch meanwhile: choose above which is to stand.
       </p>
     );
   return (

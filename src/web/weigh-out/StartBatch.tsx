@@ -17,8 +17,7 @@ import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
-import { put } from '../store/api.ts';
-import { allProfiles, useCacheWriter } from '../store/household.ts';
+import { allProfiles, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
@@ -42,7 +41,7 @@ export function StartBatch({ mix: kept }: { mix: Mix }) {
 /** @param props.mix with what its animals bring */
 function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) {
   const { house } = useMixDraft();
-  const write = useCacheWriter();
+  const save = useSave('batches');
   const [step, setStep] = useState(mix.problem.scale_step_grams);
   const [grams, setGrams] = useState(() => {
     const wanted = sizeOfNext(house, mix, chosen).grams ?? mix.problem.batch_grams;
@@ -63,11 +62,11 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
       ),
     [house, problem.foods],
   );
-  const plan = useQuery({
+  const { data: plan, error } = useQuery({
     queryKey: ['plan batch', problem, shares, kept],
     queryFn: async (): Promise<Answer<BatchPlan>> => engine.planBatch(problem, shares, kept, today()),
     staleTime: Number.POSITIVE_INFINITY,
-  }).data;
+  });
   const { running, finished } = batchesOf(mix.id, house.batches);
 
   /** Makes the batch and keeps it before the first food is shown. */
@@ -95,8 +94,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         });
         return;
       }
-      await put('batches', batch);
-      write('batches', batch);
+      await save.mutateAsync(batch, undefined);
       go('weigh', batch.id);
     } catch (error) {
       setFault({
@@ -132,7 +130,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         <ScaleStep step={step} onChange={setStep} />
         <p role="status" className={ready === false ? 'weigh-fault' : ''}>
           {plan === undefined
-            ? 'Working…'
+            ? (error?.message ?? 'Working…')
             : !plan.ok
               ? `${plan.field ? `${plan.field}: ` : ''}${plan.message}`
               : ready

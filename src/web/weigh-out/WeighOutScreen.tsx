@@ -3,7 +3,6 @@
 import './weigh-out.css';
 
 import { linkTo } from '../shared/route.ts';
-import { useFreshBatches } from '../store/fresh-batches.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { BatchPage } from './BatchPage.tsx';
 import { StartBatch } from './StartBatch.tsx';
@@ -12,13 +11,10 @@ import './weigh-out.css';
 /** @param shown id of the batch; undefined for the batches of the mix */
 export function WeighOutScreen({ shown }: { shown: string | undefined }) {
   const { house, mix } = useMixDraft();
-  const { ready } = useFreshBatches();
   const batch = house.batches.find((b) => b.id === shown);
   return (
     <main id="main" className="page weigh-page">
-      {!ready ? (
-        <h1>Opening the batches…</h1>
-      ) : shown === undefined ? (
+      {shown === undefined ? (
         mix ? (
           <StartBatch key={mix.id} mix={mix} />
         ) : (

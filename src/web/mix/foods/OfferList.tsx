@@ -26,7 +26,7 @@ interface Props {
 }
 
 export function OfferList({ query, placeholder, searching, note, offers, onQuery }: Props) {
-  const parts = useParts(offers, { part: 100, of: 'foods', from: query });
+  const parts = useParts(offers, { part: 60, of: 'foods', from: query });
   return (
     <>
       <SearchField value={query} onChange={onQuery} autoFocus className="search">

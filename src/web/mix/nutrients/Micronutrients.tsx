@@ -15,6 +15,7 @@ import { unconfirmedBounds } from '../../../targets/confirm.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { boundsText, figure } from '../../shared/windows.ts';
+import { Folded } from './Folded.tsx';
 import './chip.css';
 import './Micronutrients.css';
 
@@ -61,8 +62,7 @@ export function Micronutrients({
   const rows = evaluation ? micronutrientRows(evaluation, pelletPart, against) : [];
   const only = rows.filter((r) => r.onlyPellet).map((r) => inSentence(titleOf(r)));
   return (
-    <details className="micronutrients">
-      <summary>Minerals and vitamins ({rows.length})</summary>
+    <Folded className="micronutrients" summary={`Minerals and vitamins (${rows.length})`}>
       <div className="fields">
         <Choice
           label="Compared with"
@@ -90,20 +90,29 @@ export function Micronutrients({
       </p>
       {(Object.keys(PARTS) as (keyof typeof PARTS)[]).map((part) => {
         const own = rows.filter((r) => r.part === part);
-        return (
-          own.length > 0 && (
-            <section key={part}>
-              <h3>{PARTS[part]}</h3>
-              <ul>
-                {own.map((row) => (
-                  <Row key={`${row.key} ${row.basis}`} row={row} />
-                ))}
-              </ul>
-            </section>
-          )
+        if (own.length === 0) return null;
+        return part === 'mineral' || part === 'vitamin' ? (
+          <section key={part}>
+            <h3>{PARTS[part]}</h3>
+            <Rows rows={own} />
+          </section>
+        ) : (
+          <Folded key={part} summary={`${PARTS[part]} (${own.length})`}>
+            <Rows rows={own} />
+          </Folded>
         );
       })}
-    </details>
+    </Folded>
+  );
+}
+
+function Rows({ rows }: { rows: readonly MicronutrientRow[] }) {
+  return (
+    <ul>
+      {rows.map((row) => (
+        <Row key={`${row.key} ${row.basis}`} row={row} />
+      ))}
+    </ul>
   );
 }
 

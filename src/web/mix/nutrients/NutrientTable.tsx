@@ -2,6 +2,7 @@
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { countedName, NUTRIENTS, type Unit, unitWord } from '../../../nutrition/nutrients.ts';
 import { figure } from '../../shared/windows.ts';
+import { Folded } from './Folded.tsx';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
   const rows = NUTRIENTS.flatMap((n) => {
@@ -9,8 +10,7 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
     return line ? [{ ...n, line }] : [];
   });
   return (
-    <details className="nutrient-table">
-      <summary>All nutrients ({rows.length})</summary>
+    <Folded className="nutrient-table" summary={`All nutrients (${rows.length})`}>
       <div className="table-scroll">
         <table>
           <caption>Per 100 g as fed. “At least” where figures are missing for a part.</caption>
@@ -34,7 +34,7 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
           </tbody>
         </table>
       </div>
-    </details>
+    </Folded>
   );
 }
 

@@ -25,7 +25,7 @@ export function TreatmentOverride({
   function submit(event: FormEvent) {
     event.preventDefault();
     try {
-      save.mutate(overrule(lot, note, today()));
+      save.mutate(overrule(lot, note, today()), lot);
       onOverruled?.();
       onClose('.overruled .quiet-button');
     } catch (error) {
@@ -40,7 +40,7 @@ export function TreatmentOverride({
         <Button
           className="quiet-button"
           onPress={() => {
-            save.mutate({ ...lot, overruled: undefined });
+            save.mutate({ ...lot, overruled: undefined }, lot);
             onClose('.ask-overrule');
           }}
         >

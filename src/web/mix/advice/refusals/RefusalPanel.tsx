@@ -38,7 +38,7 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   function refuse(animal: Animal, food: string) {
     const name = nameOf(food);
     const out = mixesOf(house.mixes, animal.id).filter((m) => m.problem.foods.some((f) => f.id === food));
-    save.mutate(refusing(animal, food));
+    save.mutate(refusing(animal, food), animal);
     setRefused({ animal, food, name });
     setOpen(undefined);
     say(`${animal.name} refuses ${name}: it is out of ${out.map((m) => m.name).join(', ')}.`);
@@ -47,7 +47,7 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   function takeBack() {
     if (!refused) return;
     const now = house.animals.find((a) => a.id === refused.animal.id);
-    if (now) save.mutate(notRefusing(now, refused.food));
+    if (now) save.mutate(notRefusing(now, refused.food), now);
     say(`${refused.animal.name} may be fed ${refused.name} again.`);
     setRefused(undefined);
     focusWhenThere('.leaving h2');

@@ -44,7 +44,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
   function keep(name: string) {
     const { id: mixId, problem, shares } = mix;
     const id = newId();
-    save.mutate({ id, mixId, name, problem, shares, keptAt: new Date().toISOString() });
+    save.mutate({ id, mixId, name, problem, shares, keptAt: new Date().toISOString() }, undefined);
     say(`Kept as “${name}”.`);
   }
   function goBack(version: MixVersion) {
@@ -78,12 +78,12 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
               <Row
                 key={version.id}
                 version={version}
-                rename={(name) => save.mutate({ ...version, name })}
+                rename={(name) => save.mutate({ ...version, name }, version)}
                 goBack={() => goBack(version)}
                 compare={() => compare(version)}
                 drop={() => {
                   say('');
-                  remove.mutate(version.id, { onSuccess: () => setGone((all) => [...all, version]) });
+                  remove.mutate(version, { onSuccess: () => setGone((all) => [...all, version]) });
                 }}
               />
             ) : (
@@ -95,7 +95,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
                   aria-label={`Bring back ${version.name}`}
                   onPress={() => {
                     setGone((all) => all.filter((v) => v.id !== version.id));
-                    save.mutate(version);
+                    save.mutate(version, undefined);
                   }}
                 >
                   Bring back
@@ -178,19 +178,19 @@ interface RowProps {
 }
 
 function Row({ version, rename, goBack, compare, drop }: RowProps) {
-  const [name, setName] = useState(version.name);
-  useEffect(() => setName(version.name), [version.name]);
+  /** What is being typed; what is kept shows otherwise. */
+  const [typed, setTyped] = useState<string>();
   function commit() {
-    const next = name.trim();
-    if (!next) setName(version.name);
-    else if (next !== version.name) rename(next);
+    const next = typed?.trim();
+    setTyped(undefined);
+    if (next && next !== version.name) rename(next);
   }
   return (
     <li className="version">
       <TextField
         className="version-name"
-        value={name}
-        onChange={setName}
+        value={typed ?? version.name}
+        onChange={setTyped}
         maxLength={120}
         onBlur={commit}
         onKeyDown={(e) => e.key === 'Enter' && commit()}
@@ -262,8 +262,9 @@ function useStanding(id: string, versions: readonly MixVersion[]): Worked {
     staleTime: Number.POSITIVE_INFINITY,
   });
   const said = error?.message ?? (data && !data.ok ? data.message : undefined);
+  if (!version) return { side: undefined, fault: 'This version is not kept any more; choose another.' };
   return {
-    side: version && { ...version, evaluation: data?.ok ? data.value : undefined },
-    fault: said && `“${version?.name}” cannot be worked out: ${said}`,
+    side: { ...version, evaluation: data?.ok ? data.value : undefined },
+    fault: said && `“${version.name}” cannot be worked out: ${said}`,
   };
 }

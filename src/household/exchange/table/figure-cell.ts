@@ -1,0 +1,132 @@
+/** What one cell of a column of figures says: an amount, a bound, that nothing is known, or what cannot be read. */
+import { type Item, match } from '../../../foods/label/match.ts';
+import { readNumber } from '../../../foods/label/numbers.ts';
+import type { PrintedUnit } from '../../../foods/label/reading.ts';
+import type { Cell } from './grid.ts';
+import { perOf } from './heading.ts';
+import { saysTraces, saysUnknown } from './words.ts';
+
+/** What "1,234" and "1.234" mean in this table, as the keeper answered. */
+export type Marks = Readonly<Partial<Record<',' | '.', 'decimal' | 'thousands'>>>;
+
+export type FigureCell =
+  | { readonly kind: 'unknown'; readonly note?: string }
+  | {
+      readonly kind: 'amount';
+      readonly value?: number;
+      readonly low?: number;
+      readonly high?: number;
+      readonly unit?: PrintedUnit;
+      /** g that it is in, as the cell itself says. */
+      readonly per?: number;
+      /** Mark of a number that could be read in one way only. */
+      readonly shows?: ',' | '.';
+    }
+  /** Could be read in two ways. */
+  | { readonly kind: 'two ways'; readonly mark: ',' | '.'; readonly readings: readonly [number, number] }
+  | { readonly kind: 'wrong'; readonly why: string };
+
+const CURRENCY = /[€$£¥]|\b(?:eur|euro|euros|usd|gbp|chf)\b\.?/gi;
+const SCIENTIFIC = /^\d+(?:[.,]\d+)?e[+-]?\d+$/i;
+
+export function readFigureCell(cell: Cell, marks: Marks): FigureCell {
+  if (typeof cell === 'number')
+    return cell < 0 ? wrong('an amount is 0 or more') : { kind: 'amount', value: cell };
+  const text = cell
+    .replace(/^'(?=[=+\-@])/, '')
+    .replace(CURRENCY, ' ')
+    .trim();
+  if (saysUnknown(text)) return { kind: 'unknown' };
+  if (saysTraces(text))
+    return { kind: 'unknown', note: `"${text}" says no amount: it counts as not known, not as 0` };
+  if (SCIENTIFIC.test(text)) return { kind: 'amount', value: Number(text.replace(',', '.')) };
+  return readItems(
+    match(text).items.filter((i) => i.kind !== 'noise' && !(i.kind === 'sign' && i.text === '.')),
+    marks,
+  );
+}
+
+function wrong(why: string): FigureCell {
+  return { kind: 'wrong', why };
+}
+
+function readItems(items: readonly Item[], marks: Marks): FigureCell {
+  let at = 0;
+  let bound: 'low' | 'high' | undefined;
+  for (let item = items[at]; item?.kind === 'role'; item = items[++at]) {
+    if (item.roles.has('low')) bound = 'low';
+    else if (item.roles.has('high')) bound = 'high';
+    else if (!item.roles.has('about') && !item.roles.has('mean')) break;
+  }
+  const first = items[at];
+  if (first?.kind !== 'number') {
+    if (first?.kind === 'sign' && '-−–'.includes(first.text) && items[at + 1]?.kind === 'number')
+      return wrong('an amount is 0 or more');
+    return wrong(first?.kind === 'odd' ? first.why : 'no figure that can be read');
+  }
+  const one = numberOf(first.text, marks);
+  if ('kind' in one) return one;
+  at++;
+  let unit = unitAt(items[at]);
+  if (unit) at++;
+  // "1 kg" is a weight of its own, not one that something else is in.
+  const kilo = items[at];
+  if (!unit && kilo?.kind === 'role' && kilo.roles.has('kilogram') && items.length === at + 1)
+    return { kind: 'amount', value: one.value * 1000, unit: 'g', ...(one.shows && { shows: one.shows }) };
+  let two: Settled | undefined;
+  const joint = items[at];
+  const upper = items[at + 1];
+  const joins =
+    (joint?.kind === 'sign' && '-–—−'.includes(joint.text)) ||
+    (joint?.kind === 'role' && joint.roles.has('to'));
+  if (joins && upper?.kind === 'number') {
+    const read = numberOf(upper.text, marks);
+    if ('kind' in read) return read;
+    if (read.value < one.value) return wrong('a range that falls; write the smaller figure first');
+    two = read;
+    at += 2;
+    unit = unitAt(items[at]) ?? unit;
+    if (unitAt(items[at])) at++;
+  }
+  const rest = items.slice(at);
+  const per = perOf(rest);
+  if (rest.length > 0 && (per === undefined || rest.length > 4)) {
+    // "min" may stand after the figure too.
+    const [only, ...more] = rest;
+    const after =
+      only?.kind === 'role' && (only.roles.has('low') ? 'low' : only.roles.has('high') ? 'high' : undefined);
+    if (!after || more.length > 0 || bound)
+      return wrong(`"${rest.map((i) => i.text).join(' ')}" after the figure is not understood`);
+    bound = after;
+  }
+  const shows = one.shows ?? two?.shows;
+  const said = {
+    kind: 'amount' as const,
+    ...(unit && { unit }),
+    ...(per !== undefined && { per }),
+    ...(shows && { shows }),
+  };
+  if (two) return { ...said, low: one.value, high: two.value };
+  return bound ? { ...said, [bound]: one.value } : { ...said, value: one.value };
+}
+
+interface Settled {
+  readonly value: number;
+  readonly shows?: ',' | '.';
+}
+
+function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { kind: 'wrong' | 'two ways' }> {
+  const read = readNumber(text);
+  if (typeof read === 'string') return { kind: 'wrong', why: read };
+  const [decimal, thousands] = read.readings;
+  if (thousands === undefined)
+    return { value: decimal, ...(read.decimalMark && { shows: read.decimalMark }) };
+  const mark = text.includes(',') ? ',' : '.';
+  const meant = marks[mark];
+  if (meant === undefined) return { kind: 'two ways', mark, readings: [decimal, thousands] };
+  return { value: meant === 'decimal' ? decimal : thousands };
+}
+
+function unitAt(item: Item | undefined): PrintedUnit | undefined {
+  return item?.kind === 'unit' ? item.unit : undefined;
+}

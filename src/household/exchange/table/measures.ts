@@ -1,0 +1,185 @@
+/** What a table's amounts are per and part of, which fibre and protein they mean: read where it is printed, else asked. */
+import { ownQuantity } from '../../../foods/label/units.ts';
+import { isTag, nutrient } from '../../../nutrition/nutrients.ts';
+import type { Asked } from './asked.ts';
+import type { FigureCell } from './figure-cell.ts';
+import { readHeading } from './heading.ts';
+import { named, type ReadColumn } from './read-columns.ts';
+
+/** Weight that the amounts of a column are in: some g, what the row weighs in the mix, or 100 g of the mix. */
+export type Per = number | 'row' | 'mix';
+
+export interface Measures {
+  per(column: ReadColumn): Per | undefined;
+  basis(column: ReadColumn): 'as fed' | 'dry matter' | undefined;
+  /** Columns whose figures are parts of one. */
+  readonly fractions: ReadonlySet<number>;
+  /** Of protein as printed: crude, or counted with a factor that nobody says. */
+  readonly protein: 'crude' | 'unsaid' | undefined;
+  /** g water per 100 g, of the foods for which a table of dry matter says nothing of it. */
+  readonly moisture: number | undefined;
+}
+
+export interface Figured {
+  readonly column: ReadColumn;
+  readonly cells: readonly FigureCell[];
+}
+
+export interface AboutTable {
+  readonly above: readonly string[];
+  readonly figured: readonly Figured[];
+  readonly hasShares: boolean;
+  readonly hasGrams: boolean;
+  /** Every food has its moisture in the table. */
+  readonly hasMoisture: boolean;
+  /** Columns whose row of sums is the plain sum of the others: what each food brings to the mix, perhaps. */
+  readonly summed: ReadonlySet<number>;
+}
+
+export function askMeasures(about: AboutTable, asked: Asked): Measures {
+  const nutrients = about.figured.filter(({ column }) => isNutrient(column));
+  const title = readHeading(about.above.join(' '));
+  const per = askPer(about, nutrients, title.per, asked);
+  const basis = askBasis(nutrients, title.basis, asked);
+  const dry = nutrients.some(({ column }) => basis(column) === 'dry matter' && column.role !== 'WATER');
+  return {
+    per,
+    basis,
+    fractions: askFractions(nutrients, asked),
+    protein: askProtein(nutrients, asked),
+    moisture: dry && !about.hasMoisture ? askMoisture(asked) : undefined,
+  };
+}
+
+function isNutrient({ role }: ReadColumn): boolean {
+  return role !== undefined && (isTag(role) || role === 'salt' || role === 'carbohydrate without fibre');
+}
+
+function askPer(
+  { hasGrams, hasShares, summed }: AboutTable,
+  nutrients: readonly Figured[],
+  titled: number | undefined,
+  asked: Asked,
+): Measures['per'] {
+  const own = (column: ReadColumn) =>
+    column.heading.per ?? (column.unit && ownQuantity(column.unit)) ?? titled;
+  const sums = nutrients.filter(({ column }) => summed.has(column.index));
+  const unsaid = nutrients.filter(({ column, cells }) => own(column) === undefined && cells.some(needsPer));
+  const contribution = sums.length > 0;
+  if (unsaid.length === 0 && !contribution) return own;
+  const hint = contribution
+    ? ` The sum printed under "${sums[0]?.column.heading.text}" is that of all its figures, as where each is what the food brings to the mix.`
+    : '';
+  const answer = asked.ask({
+    id: 'per',
+    message: `The figures do not say what they are per.${hint} What are they per?`,
+    options: [
+      { answer: '100', label: '100 g of each food' },
+      { answer: '1000', label: '1 kg of each food' },
+      ...(hasGrams ? [{ answer: 'row', label: 'the grams of the food that stand in its row' }] : []),
+      ...(hasShares ? [{ answer: 'mix', label: '100 g of the whole mix: what each food brings to it' }] : []),
+    ],
+    free: 'grams',
+  });
+  const meant =
+    answer === 'row' || answer === 'mix' ? answer : answer === undefined ? undefined : Number(answer);
+  return (column) => {
+    if (summed.has(column.index)) return meant === 100 ? (own(column) ?? meant) : meant;
+    return own(column) ?? meant;
+  };
+}
+
+function needsPer(cell: FigureCell): boolean {
+  return cell.kind === 'amount' && cell.per === undefined && !(cell.unit && ownQuantity(cell.unit));
+}
+
+function askBasis(
+  nutrients: readonly Figured[],
+  titled: 'as fed' | 'dry matter' | undefined,
+  asked: Asked,
+): Measures['basis'] {
+  const own = ({ role, heading }: ReadColumn) => (role === 'WATER' ? 'as fed' : (heading.basis ?? titled));
+  if (nutrients.every(({ column }) => own(column) !== undefined)) return own;
+  const answer = asked.ask({
+    id: 'basis',
+    message: 'Are the figures of the food as it is weighed, or of its dry matter alone?',
+    options: [
+      { answer: 'as fed', label: 'of the food as it is weighed (as fed)' },
+      { answer: 'dry matter', label: 'of its dry matter' },
+    ],
+  }) as 'as fed' | 'dry matter' | undefined;
+  return (column) => own(column) ?? answer;
+}
+
+function askMoisture(asked: Asked): number | undefined {
+  const answer = asked.ask({
+    id: 'moisture',
+    message:
+      'Figures of dry matter need the moisture of the food, and the table does not give it for every food. What do the others hold? Dry grains and seeds hold some 8 to 12 % (common practice, no source).',
+    options: [],
+    free: 'percent',
+  });
+  return answer === undefined ? undefined : Number(answer);
+}
+
+/** Nutrients of which a dry food never has as little as 1 g in 100 g in every row of a table. */
+const PLENTY = ['PROCNT', 'WATER', 'CHOCDF', 'carbohydrate without fibre'];
+const LEAST_ROWS = 2;
+
+/** A spreadsheet shows 0.12 as 12 %: where all figures are at most 1, it is asked which they are. */
+function askFractions(nutrients: readonly Figured[], asked: Asked): ReadonlySet<number> {
+  const small = nutrients.filter(({ column, cells }) => {
+    const { role, unit } = column;
+    const grams =
+      role !== undefined &&
+      (role === 'carbohydrate without fibre' || (isTag(role) && nutrient(role).unit === 'g'));
+    const values = cells.flatMap((c) =>
+      c.kind === 'amount' && c.unit === undefined ? (c.value ?? c.high ?? []) : [],
+    );
+    return (
+      grams &&
+      (unit === '%' || unit === 'g') &&
+      values.length >= LEAST_ROWS &&
+      values.some((v) => v > 0) &&
+      values.every((v) => v <= 1)
+    );
+  });
+  const main = nutrients.filter(({ column }) => PLENTY.includes(String(column.role)));
+  const suspected = main.length === 0 || main.some((m) => small.includes(m)) ? small : [];
+  const fractions = suspected.filter(({ column }) => {
+    const answer = asked.ask({
+      id: `fraction ${column.index}`,
+      column: column.index,
+      message: `${named(column.heading, column.index)} all its figures are at most 1, such as ${column.example}. Are they parts of one?`,
+      options: [
+        { answer: 'percent', label: `no: ${column.example} is ${column.example} ${column.unit}` },
+        {
+          answer: 'fraction',
+          label: `yes: ${column.example} is ${Number((Number(column.example.replace(',', '.')) * 100).toPrecision(10))} %`,
+        },
+      ],
+    });
+    return answer === 'fraction';
+  });
+  return new Set(fractions.map(({ column }) => column.index));
+}
+
+function askProtein(nutrients: readonly Figured[], asked: Asked): Measures['protein'] {
+  const protein = nutrients.filter(({ column }) => column.role === 'PROCNT');
+  if (protein.length === 0) return undefined;
+  if (protein.every(({ column }) => column.heading.crude)) return 'crude';
+  const answer = asked.ask({
+    id: 'protein',
+    column: protein[0]?.column.index ?? 0,
+    message: 'Which protein is meant?',
+    options: [
+      { answer: 'crude', label: 'crude protein, nitrogen × 6.25, as on labels of pet food' },
+      {
+        answer: 'unsaid',
+        label:
+          'as a food table prints it, with a factor of its own: its crude protein is then known within a range',
+      },
+    ],
+  });
+  return answer as Measures['protein'];
+}

@@ -1,0 +1,211 @@
+/** What each column of a table holds, read from its heading and its cells; what is in doubt is asked. */
+import type { PrintedUnit } from '../../../foods/label/reading.ts';
+import { unitFits } from '../../../foods/label/units.ts';
+import { isTag, NUTRIENTS, nutrient, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
+import type { Asked, TableOption } from './asked.ts';
+import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
+import type { FoundTable } from './find-tables.ts';
+import { type Cell, cellAt, type Grid, shown } from './grid.ts';
+import { type Heading, readHeading } from './heading.ts';
+import { isTotal, type Role } from './words.ts';
+
+export interface ReadColumn {
+  /** From the table's left. */
+  readonly index: number;
+  readonly heading: Heading;
+  /** Absent while it is asked. */
+  readonly role?: Role;
+  readonly unit?: PrintedUnit;
+  /** The first cell that says something, as printed. */
+  readonly example: string;
+  /** Why nothing is taken from it. */
+  readonly why?: string;
+}
+
+/** Every role, in words, in the order in which they are offered. */
+export const ROLE_WORDS: readonly TableOption[] = [
+  { answer: 'none', label: 'nothing: leave it out' },
+  { answer: 'name', label: 'name of the food' },
+  { answer: 'share', label: 'share of the mix' },
+  { answer: 'grams', label: 'grams of the food in the mix' },
+  { answer: 'group', label: 'group of foods' },
+  { answer: 'price', label: 'price' },
+  { answer: 'source', label: 'where the figures come from' },
+  { answer: 'dry matter', label: 'dry matter' },
+  { answer: 'salt', label: 'salt' },
+  { answer: 'carbohydrate without fibre', label: 'carbohydrate without its fibre' },
+  ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
+];
+
+const LABELS: ReadonlyMap<string, string> = new Map(ROLE_WORDS.map((o) => [o.answer, o.label]));
+
+function roleWords(role: Role): string {
+  return LABELS.get(role) ?? role;
+}
+
+/** Cells of one column under the headings, sums left out. */
+export function cellsOf(grid: Grid, table: FoundTable, column: number): Cell[] {
+  return grid.slice(table.from, table.to).flatMap((row) => {
+    const first = row.slice(table.left, table.right).find((cell) => cell !== '');
+    if (first === undefined || isTotal(String(first))) return [];
+    const cell = cellAt(row, table.left + column);
+    return cell === '' ? [] : [cell];
+  });
+}
+
+export function readColumns(grid: Grid, table: FoundTable, asked: Asked): ReadColumn[] {
+  const drafts = table.headings.map((text, index) => {
+    const cells = cellsOf(grid, table, index);
+    return {
+      index,
+      heading: readHeading(text),
+      cells,
+      example: cells.length > 0 ? shown(cells[0] ?? '') : '',
+    };
+  });
+  const used = drafts.filter((d) => d.cells.length > 0);
+  return used.map((draft) => {
+    const { index, heading, cells, example } = draft;
+    const rivals = used.filter(
+      (d) => d !== draft && isSole(heading) && d.heading.roles[0] === heading.roles[0] && isSole(d.heading),
+    );
+    const role = roleOf(index, heading, cells, rivals.length > 0, asked);
+    const unit =
+      role === undefined || role === 'none' ? undefined : unitOf(index, role, heading, cells, asked);
+    return {
+      index,
+      heading,
+      example,
+      ...(role !== undefined && { role }),
+      ...(unit && { unit }),
+      ...(role === 'none' && heading.why && { why: heading.why }),
+    };
+  });
+}
+
+/** A heading that can stand over one column only. */
+function isSole({ roles, bound }: Heading): boolean {
+  const [role] = roles;
+  return role !== undefined && role !== 'none' && role !== 'source' && bound === undefined;
+}
+
+function roleOf(
+  index: number,
+  heading: Heading,
+  cells: readonly Cell[],
+  twice: boolean,
+  asked: Asked,
+): Role | undefined {
+  const id = `column ${index}`;
+  const chosen = asked.chosen(id);
+  const sure = heading.roles.length === 1 && !twice && fits(heading.roles[0], cells);
+  const refused = heading.roles.length === 0 && heading.why !== undefined;
+  if ((sure || refused) && !(chosen !== undefined && LABELS.has(chosen)))
+    return refused ? 'none' : heading.roles[0];
+  const first = heading.roles.map((r) => ({ answer: r, label: roleWords(r) }));
+  const others = ROLE_WORDS.filter((o) => !first.some((f) => f.answer === o.answer));
+  return asked.ask({
+    id,
+    column: index,
+    message: `${named(heading, index)} ${why(heading, twice, sure)} What does it hold?`,
+    options: [...first, ...others],
+  }) as Role | undefined;
+}
+
+export function named(heading: Heading, index: number): string {
+  return heading.text ? `Column "${shown(heading.text)}":` : `Column ${index + 1} has no heading:`;
+}
+
+function why(heading: Heading, twice: boolean, sure: boolean): string {
+  if (sure) return 'chosen by you.';
+  if (twice) return 'another column is called the same.';
+  if (heading.roles.length > 1) return 'it may mean several things.';
+  if (heading.roles.length === 1) return 'what stands in it does not fit its heading.';
+  return 'it is not known here.';
+}
+
+/** Whether names stand under a name and figures under an amount. */
+function fits(role: Role | undefined, cells: readonly Cell[]): boolean {
+  const said = cells.map((cell) => readFigureCell(cell, {})).filter((read) => read.kind !== 'unknown');
+  const figures = said.filter(looksLikeFigure).length;
+  if (role === 'name' || role === 'group') return figures * 2 <= said.length;
+  if (role === 'source' || role === 'none' || role === undefined) return true;
+  return figures * 2 >= said.length;
+}
+
+function looksLikeFigure({ kind }: FigureCell): boolean {
+  return kind === 'amount' || kind === 'two ways';
+}
+
+/** Unit of the column's figures; cells with one of their own keep theirs. Asked where it matters and nobody says it. */
+function unitOf(
+  index: number,
+  role: Role,
+  heading: Heading,
+  cells: readonly Cell[],
+  asked: Asked,
+): PrintedUnit | undefined {
+  if (heading.unit && !(isTag(role) && !unitFits(role, heading.unit))) return heading.unit;
+  const without = cells.filter((cell) => {
+    const read = readFigureCell(cell, { ',': 'decimal', '.': 'decimal' });
+    return read.kind === 'amount' && read.unit === undefined;
+  });
+  if (role === 'dry matter' || role === 'share') return role === 'share' ? undefined : '%';
+  if (role === 'salt' || role === 'carbohydrate without fibre') return 'g';
+  if (!isTag(role)) return undefined;
+  // Grams are what is meant of protein, fat and the like; it is shown, and confirmed with the column.
+  if (nutrient(role).unit === 'g') return 'g';
+  if (without.length === 0) return undefined;
+  return asked.ask({
+    id: `unit ${index}`,
+    column: index,
+    message: `${named(heading, index)} no unit is printed. In which unit are its figures?`,
+    options: unitsFor(role),
+  }) as PrintedUnit | undefined;
+}
+
+function unitsFor(tag: Tag): TableOption[] {
+  const units: readonly PrintedUnit[] = ['mg', 'ug', 'g', '%', 'kcal', 'kJ', 'MJ', 'IU', 'ppm'];
+  const fitting = units.filter((u) => unitFits(tag, u));
+  const words: Partial<Record<PrintedUnit, string>> = {
+    ug: unitWord('ug'),
+    ppm: 'ppm (mg in a kg)',
+    '%': '% (g in 100 g)',
+  };
+  return fitting.map((u) => ({ answer: u, label: words[u] ?? u }));
+}
+
+/** Columns whose cells are figures. */
+export function holdsFigures({ role }: ReadColumn): boolean {
+  return role !== undefined && role !== 'none' && role !== 'name' && role !== 'group' && role !== 'source';
+}
+
+/** What "1,234" means, asked for each mark that some figure leaves in doubt. */
+export function askMarks(
+  columns: readonly ReadColumn[],
+  cells: (c: ReadColumn) => readonly Cell[],
+  asked: Asked,
+): Marks {
+  const marks: { -readonly [K in keyof Marks]: Marks[K] } = {};
+  const figures = columns
+    .filter(holdsFigures)
+    .flatMap((c) => cells(c).map((cell) => ({ cell, read: readFigureCell(cell, {}) })));
+  const sure = figures.filter(({ read }) => read.kind === 'amount' && read.shows);
+  for (const mark of [',', '.'] as const) {
+    const doubtful = figures.find(({ read }) => read.kind === 'two ways' && read.mark === mark);
+    if (doubtful?.read.kind !== 'two ways') continue;
+    const [decimal, thousands] = doubtful.read.readings;
+    const other = sure.find(({ read }) => read.kind === 'amount' && read.shows !== undefined);
+    const hint = other ? ` Elsewhere this table prints ${shown(other.cell)}.` : '';
+    const answer = asked.ask({
+      id: `mark ${mark}`,
+      message: `${shown(doubtful.cell)} can be read in two ways.${hint} What is the ${mark === ',' ? 'comma' : 'point'}?`,
+      options: [
+        { answer: 'decimal', label: `a decimal mark: ${shown(doubtful.cell)} is ${decimal}` },
+        { answer: 'thousands', label: `it parts thousands: ${shown(doubtful.cell)} is ${thousands}` },
+      ],
+    });
+    if (answer === 'decimal' || answer === 'thousands') marks[mark] = answer;
+  }
+  return marks;
+}

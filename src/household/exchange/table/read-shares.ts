@@ -1,0 +1,113 @@
+/** The shares of the mix that a table gives: percent, parts of one, parts, or grams. */
+import type { Asked } from './asked.ts';
+import type { FigureCell } from './figure-cell.ts';
+import type { ReadColumn } from './read-columns.ts';
+
+export interface ShareColumns {
+  readonly share?: { readonly column: ReadColumn; readonly cells: ReadonlyMap<number, FigureCell> };
+  readonly grams?: { readonly column: ReadColumn; readonly cells: ReadonlyMap<number, FigureCell> };
+}
+
+export interface ReadShares {
+  /** Percent of the mix by row of the grid; empty where the table has none, or while it is asked. */
+  readonly shares: ReadonlyMap<number, number>;
+  /** g in the mix by row of the grid, where a column gives them. */
+  readonly grams: ReadonlyMap<number, number>;
+  /** Sum of the shares as printed, percent; absent where they follow from weights. */
+  readonly sum?: number;
+}
+
+/** How far from 100 % printed shares may come by rounding (common practice, no source). */
+export const NEAR_HUNDRED = 0.5;
+const NONE: ReadonlyMap<number, number> = new Map();
+
+export function readShares({ share, grams }: ShareColumns, asked: Asked): ReadShares {
+  const weights = grams ? valuesOf(grams.cells) : NONE;
+  const byWeight = toParts(weights);
+  if (!share) return { shares: byWeight, grams: weights };
+  const values = valuesOf(share.cells);
+  const meaning = meaningOf(share.column, share.cells, values, asked);
+  if (meaning === undefined) return { shares: NONE, grams: weights };
+  if (meaning === 'parts') return { shares: toParts(values), grams: weights };
+  const printed = meaning === 'fraction' ? scaled(values, 100) : values;
+  if (byWeight.size > 0 && differ(printed, byWeight)) {
+    const answer = asked.ask({
+      id: 'share or grams',
+      message: 'The shares and the grams of this table say different things. Which count?',
+      options: [
+        { answer: 'share', label: 'the shares' },
+        { answer: 'grams', label: 'the grams' },
+      ],
+    });
+    if (answer === undefined) return { shares: NONE, grams: weights };
+    if (answer === 'grams') return { shares: byWeight, grams: weights };
+  }
+  return { shares: printed, grams: weights, sum: sumOf(printed) };
+}
+
+function valuesOf(cells: ReadonlyMap<number, FigureCell>): ReadonlyMap<number, number> {
+  return new Map(
+    [...cells].flatMap(([row, c]) =>
+      c.kind === 'amount' && c.value !== undefined ? [[row, c.value] as const] : [],
+    ),
+  );
+}
+
+function meaningOf(
+  column: ReadColumn,
+  cells: ReadonlyMap<number, FigureCell>,
+  values: ReadonlyMap<number, number>,
+  asked: Asked,
+): 'percent' | 'fraction' | 'parts' | undefined {
+  if (values.size === 0) return 'percent';
+  const sum = sumOf(values);
+  const all = [...values.values()];
+  const amounts = [...cells.values()].filter((c) => c.kind === 'amount');
+  const marked = amounts.every((c) => c.kind === 'amount' && c.unit === '%');
+  const asParts = all.every((v) => v <= 1) && values.size > 1;
+  if (marked || (!asParts && (column.heading.unit === '%' || Math.abs(sum - 100) <= NEAR_HUNDRED)))
+    return 'percent';
+  const example = column.example;
+  const options = [
+    { answer: 'percent', label: `percent: ${example} is ${example} %` },
+    ...(asParts
+      ? [{ answer: 'fraction', label: `parts of one: ${example} is ${round(100 * (all[0] ?? 0))} %` }]
+      : []),
+    {
+      answer: 'parts',
+      label: `grams, or parts by weight: ${example} is ${round((100 * (all[0] ?? 0)) / sum)} % of all, ${round(sum)}`,
+    },
+  ];
+  const message = `The shares come to ${round(sum)} and ${column.heading.unit === '%' ? 'are all at most 1' : 'no percent sign is printed'}. What are they?`;
+  return asked.ask({ id: 'share means', column: column.index, message, options }) as
+    | 'percent'
+    | 'fraction'
+    | 'parts'
+    | undefined;
+}
+
+function toParts(values: ReadonlyMap<number, number>): ReadonlyMap<number, number> {
+  const sum = sumOf(values);
+  return sum > 0 ? scaled(values, 100 / sum) : NONE;
+}
+
+export function scaled(values: ReadonlyMap<number, number>, factor: number): ReadonlyMap<number, number> {
+  return new Map([...values].map(([row, v]) => [row, round(v * factor)]));
+}
+
+function differ(a: ReadonlyMap<number, number>, b: ReadonlyMap<number, number>): boolean {
+  return [...new Set([...a.keys(), ...b.keys()])].some(
+    (row) => Math.abs((a.get(row) ?? 0) - (b.get(row) ?? 0)) > NEAR_HUNDRED,
+  );
+}
+
+export function sumOf(values: ReadonlyMap<number, number>): number {
+  let sum = 0;
+  for (const v of values.values()) sum += v;
+  return round(sum);
+}
+
+/** Without the last digits that binary arithmetic leaves. */
+export function round(value: number): number {
+  return Number(value.toPrecision(10));
+}

@@ -1,0 +1,29 @@
+/** A failure of the server's HTTP interface, with words for people. */
+import type { KeptRecord } from '../../household/records.ts';
+
+/** Answers that may be another one later: not paired, too many at once. */
+const NOT_FOR_GOOD = [401, 403, 408, 421, 425, 429];
+
+export class ApiError extends Error {
+  readonly field?: string;
+  /** HTTP status; 0 when the server could not be reached, or what answered is no Pouchful. */
+  readonly status: number;
+  /** The record as it stands, where it stands at another version. */
+  readonly stands?: KeptRecord;
+  constructor(
+    status: number,
+    message: string,
+    { field, stands }: { field?: string; stands?: KeptRecord } = {},
+  ) {
+    super(message);
+    this.name = 'ApiError';
+    this.status = status;
+    this.field = field;
+    this.stands = stands;
+  }
+
+  /** Whether the same request will never be answered otherwise. */
+  get isFinal(): boolean {
+    return this.status >= 400 && this.status < 500 && !NOT_FOR_GOOD.includes(this.status);
+  }
+}

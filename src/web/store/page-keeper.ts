@@ -1,0 +1,87 @@
+/** The one keeper of this page, with the browser around it. */
+import { deviceStorage } from '../shared/device-storage.ts';
+import { fetchRecords, sendChange } from './api.ts';
+import { newId } from './new-id.ts';
+import { Keeper } from './sync/keeper.ts';
+import { listen } from './sync/live.ts';
+import { joinTabs } from './sync/tabs.ts';
+
+/** How long a page that said it was left has to come back (it may only be loaded anew), ms. */
+const GONE = 2000;
+/** The id of the page that stood in this tab before it was loaded anew. */
+const BEFORE = 'pouchful.tab';
+
+const tab = newId();
+
+export const keeper = new Keeper({
+  page: fetchRecords,
+  send: sendChange,
+  storage: deviceStorage,
+  tab,
+  newId,
+  now: () => new Date().toISOString(),
+});
+
+let serverBuild: string | undefined;
+const buildListeners = new Set<() => void>();
+
+/** The build that the server gives pages of; undefined until it said. */
+export const builds = {
+  subscribe(listener: () => void) {
+    buildListeners.add(listener);
+    return () => buildListeners.delete(listener);
+  },
+  view: () => serverBuild,
+};
+
+let started = false;
+
+/** Begins to keep this page and the server the same. Called again, it looks at once what is new. */
+export function startKeeping(): void {
+  if (started) return void keeper.pull();
+  started = true;
+  const before = pageBefore();
+  // Loaded anew: what the page before left unsent is shown at once. Of the others, only where they are gone.
+  keeper.adopt((other) => other !== before);
+  const tabs = joinTabs(
+    tab,
+    () => setTimeout(() => tabs.ask((isOpen) => keeper.adopt(isOpen)), GONE),
+    (name) => (typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name)),
+  );
+  tabs.ask((isOpen) => keeper.adopt(isOpen));
+
+  const live = listen({
+    open: () => (typeof EventSource === 'undefined' ? undefined : new EventSource('/api/events')),
+    heard: () => keeper.heard(),
+    pull: () => void keeper.pull(),
+    reached: () => keeper.retry(),
+    served(build) {
+      serverBuild = build;
+      for (const listener of buildListeners) listener();
+    },
+  });
+  const look = () => live.seen(document.visibilityState !== 'hidden');
+  look();
+  document.addEventListener('visibilitychange', look);
+  window.addEventListener('online', look);
+  window.addEventListener('pageshow', (event) => event.persisted && look());
+  window.addEventListener('pagehide', () => {
+    keeper.leave();
+    tabs.leaving();
+  });
+  window.addEventListener('beforeunload', (event) => {
+    const { waiting, onDevice } = keeper.view();
+    if (waiting.length > 0 && !onDevice) event.preventDefault();
+  });
+}
+
+/** Storage of the tab may be switched off; then what was left is found like that of any other page. */
+function pageBefore(): string | undefined {
+  try {
+    const before = sessionStorage.getItem(BEFORE) ?? undefined;
+    sessionStorage.setItem(BEFORE, tab);
+    return before;
+  } catch {
+    return undefined;
+  }
+}

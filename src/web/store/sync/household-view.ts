@@ -1,0 +1,48 @@
+/** The household as this page shows it: what the server has, laid over with what this device changed since. */
+import type { Household, Kind } from '../../../household/model.ts';
+import type { Body, Change } from './change.ts';
+import type { Outbox } from './outbox.ts';
+import type { Replica } from './replica.ts';
+
+export const KINDS: readonly Kind[] = [
+  'foods',
+  'profiles',
+  'animals',
+  'mixes',
+  'versions',
+  'lots',
+  'offers',
+  'dryingRuns',
+  'batches',
+  'kitchen',
+];
+
+/** @param before the household as it was shown last; lists of kinds that are not in `changed` stay the same objects */
+export function householdView(
+  replica: Replica,
+  outbox: Outbox,
+  changed: ReadonlySet<Kind>,
+  before: Household | undefined,
+): Household {
+  if (before && changed.size === 0) return before;
+  const lists = KINDS.map((kind) => [
+    kind,
+    before && !changed.has(kind) ? before[kind] : listOf(kind, replica, outbox),
+  ]);
+  return Object.fromEntries(lists) as Household;
+}
+
+function listOf(kind: Kind, replica: Replica, outbox: Outbox): Body[] {
+  /** By id, the last of each record's changes that is to be seen. */
+  const seen = new Map<string, Change>();
+  for (const change of outbox.all()) if (change.kind === kind && !change.unseen) seen.set(change.id, change);
+  const list: Body[] = [];
+  for (const record of replica.list(kind)) {
+    const change = seen.get(record.id);
+    seen.delete(record.id);
+    const body = change ? change.body : record.body;
+    if (body !== null && !record.unreadable) list.push(body);
+  }
+  for (const { body } of seen.values()) if (body !== null) list.push(body);
+  return list;
+}

@@ -1,0 +1,298 @@
+/**
+ * Keeps the household of this page and the server's the same: what this device changes stands on the device at once and is
+ * sent one after the other until the server has it; what others change comes in and is merged with what waits.
+ */
+import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
+import type { Kept, Kind } from '../../../household/model.ts';
+import type { KeptRecord, Written } from '../../../household/records.ts';
+import { type Change, chosen, FOLLOWS, rebased, type Standing } from './change.ts';
+import { householdView, KINDS } from './household-view.ts';
+import type { KeeperParts, KeeperView, Outcome, Refusal, WriteOptions } from './keeper-parts.ts';
+import { Outbox } from './outbox.ts';
+import { Puller } from './puller.ts';
+import type { Replica } from './replica.ts';
+import { Sender } from './sender.ts';
+
+const NOTHING: KeeperView = {
+  household: undefined,
+  fault: undefined,
+  unreadable: [],
+  waiting: [],
+  onDevice: true,
+  trouble: undefined,
+  refusals: [],
+};
+
+export class Keeper {
+  readonly #parts: KeeperParts;
+  readonly #outbox: Outbox;
+  readonly #sender: Sender;
+  readonly #puller: Puller;
+  readonly #listeners = new Set<() => void>();
+  /** By slot: who waits to hear what becomes of a change. */
+  readonly #hearers = new Map<string, ((outcome: Outcome) => void)[]>();
+  /** Kinds whose lists are to be drawn anew. */
+  readonly #changed = new Set<Kind>();
+  #replica: Replica | undefined;
+  #view = NOTHING;
+  #fault: Error | undefined;
+  #refusals: readonly Refusal[] = [];
+
+  constructor(parts: KeeperParts) {
+    this.#parts = parts;
+    this.#outbox = new Outbox(parts.storage, parts.tab);
+    this.#sender = new Sender(this.#outbox, parts.send, {
+      made: (change, written) => this.#made(change, written),
+      overtaken: (change, stands) => this.#overtaken(change, stands),
+      refused: (change, error) => this.#refused(change, error),
+      failed: () => this.#failed(),
+      settled: () => this.#publish(),
+    });
+    this.#puller = new Puller(
+      parts.page,
+      (replica, records) => this.#pulled(replica, records),
+      (fault) => {
+        this.#fault = fault;
+        this.#publish();
+        if (fault) return;
+        if (this.#sender.trouble !== undefined) this.retry();
+        else this.#sender.wake();
+      },
+    );
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  readonly view = (): KeeperView => this.#view;
+
+  /** How far this page has heard; undefined before it first did. */
+  heard(): { readonly epoch: string; readonly seq: number } | undefined {
+    return this.#replica && { epoch: this.#replica.epoch, seq: this.#replica.seq };
+  }
+
+  /** One object as this page shows it this moment. */
+  shown<K extends Kind>(kind: K, id: string): Kept<K> | undefined {
+    const list: readonly Kept<K>[] | undefined = this.#view.household?.[kind];
+    return list?.find((object) => object.id === id);
+  }
+
+  /**
+   * Changes a record: on the device at once, on the server as soon as it can be.
+   * @param body null deletes it
+   * @param heard told what became of it: once it is sent or refused, or has to wait for longer
+   */
+  write<K extends Kind>(
+    kind: K,
+    id: string,
+    body: Kept<K> | null,
+    { base, unseen, joins }: WriteOptions<K>,
+    heard?: (outcome: Outcome) => void,
+  ): void {
+    const chain = this.#outbox.chain(kind, id);
+    const last = chain.at(-1);
+    const there = this.#standing(kind, id);
+    const now = (last ? last.body : there.body) as Kept<K> | null;
+    const { merged, conflicts } = mergeRecord(kind, base, body, now);
+    if (same(merged, now)) {
+      heard?.({ is: 'made' });
+      return;
+    }
+    // The keeper did not see what stands there now: once all before it is made, they are asked.
+    const collides = conflicts.length > 0;
+    const at = this.#parts.now();
+    if (last && !collides && (last.theirs || (last.joins && joins && !last.sent))) {
+      this.#outbox.replace([last], [{ ...last, body: merged, at }]);
+      this.#hear(last.slot, heard);
+      if (last.theirs) this.#rebase(this.#outbox.chain(kind, id), last.theirs, true);
+    } else {
+      const upon = last ? { ...there, version: FOLLOWS } : there;
+      const slot = this.#outbox.slot();
+      this.#outbox.add({
+        slot,
+        kind,
+        id,
+        writeId: this.#parts.newId(),
+        base: { ...upon, body: collides ? base : now },
+        body: merged,
+        at,
+        ...(unseen && { unseen }),
+        ...(joins && { joins }),
+      });
+      this.#hear(slot, heard);
+      if (collides) this.#ask(kind, id);
+    }
+    this.#changed.add(kind);
+    this.#publish();
+    if (joins) this.#sender.soon();
+    else this.retry();
+  }
+
+  /** The keeper has chosen between what they changed and how the record stands elsewhere. */
+  choose({ slot, kind }: Change, side: 'mine' | 'theirs'): void {
+    const change = this.#outbox.all().find((c) => c.slot === slot);
+    if (!change) return;
+    const next = chosen(change, side, this.#parts.newId);
+    this.#outbox.replace([change], next ? [next] : []);
+    this.#changed.add(kind);
+    this.#bringAllOnto();
+    this.#publish();
+    this.retry();
+  }
+
+  /** The keeper has read of a refusal. */
+  forget(refusal: Refusal): void {
+    this.#refusals = this.#refusals.filter((r) => r !== refusal);
+    this.#publish();
+  }
+
+  /** Takes over what pages that are gone left on this device. @param isOpen whether a page is still there */
+  adopt(isOpen: (tab: string) => boolean): void {
+    for (const { kind } of this.#outbox.adopt(isOpen)) this.#changed.add(kind);
+    this.#bringAllOnto();
+    this.#publish();
+    this.retry();
+  }
+
+  /** Sends now what waits. */
+  retry(): void {
+    if (this.#replica) this.#sender.now();
+  }
+
+  /** The page is left: what waits is sent by requests that outlive it. */
+  leave(): void {
+    this.#sender.leave();
+  }
+
+  /** Fetches what changed on the server since this page last heard. */
+  pull(): Promise<void> {
+    return this.#puller.pull();
+  }
+
+  #pulled(replica: Replica, records: readonly KeptRecord[]): void {
+    const other = replica !== this.#replica;
+    this.#replica = replica;
+    for (const kind of other ? KINDS : records.map((r) => r.kind)) this.#changed.add(kind);
+    this.#bringAllOnto();
+  }
+
+  /** How a record stands on the server, as far as this page knows. */
+  #standing(kind: Kind, id: string): Standing {
+    const record = this.#replica?.get(kind, id);
+    const { epoch = '' } = this.#replica ?? {};
+    return { epoch, version: record?.version ?? 0, body: record?.body ?? null };
+  }
+
+  /** Puts what waits upon how the records stand on the server. What may have been made already is left as it is. */
+  #bringAllOnto(): void {
+    if (!this.#replica) return;
+    const records = new Map(this.#outbox.all().map((c) => [`${c.kind} ${c.id}`, c]));
+    for (const { kind, id } of records.values()) {
+      const chain = this.#outbox.chain(kind, id);
+      const [first] = chain;
+      const there = this.#standing(kind, id);
+      if (!first) continue;
+      const { version, epoch } = first.theirs ?? first.base;
+      if (first.sent && version !== FOLLOWS && epoch === there.epoch) continue;
+      if (version !== there.version || epoch !== there.epoch) this.#rebase(chain, there, true);
+    }
+  }
+
+  /** What was just changed collides with what came from elsewhere; where that may have been made, its answer decides. */
+  #ask(kind: Kind, id: string): void {
+    const chain = this.#outbox.chain(kind, id);
+    if (chain[0]?.sent) return;
+    const there = this.#standing(kind, id);
+    this.#rebase(chain, there, true);
+  }
+
+  #rebase(chain: readonly Change[], there: Standing, ask: boolean): void {
+    const after = rebased(chain, there, { ask, newId: this.#parts.newId });
+    const [first] = after.kept;
+    this.#outbox.replace(chain, after.kept);
+    for (const { kind } of chain) this.#changed.add(kind);
+    for (const change of after.made) this.#tell(change, { is: 'made' });
+    for (const change of after.joined) this.#tell(change, { is: 'waiting' });
+    if (first?.theirs) this.#tell(first, { is: 'waiting' });
+  }
+
+  #made(change: Change, { record, along }: Written): void {
+    const { kind, id } = change;
+    this.#refusals = this.#refusals.filter((r) => r.change.kind !== kind || r.change.id !== id);
+    this.#take([record, ...along]);
+    this.#replica?.keepObject(kind, id, change.body);
+    this.#tell(change, { is: 'made' });
+    this.#outbox.remove(change);
+    this.#rebase(this.#outbox.chain(kind, id), this.#standing(kind, id), true);
+    this.#bringAllOnto();
+  }
+
+  #overtaken({ kind, id, base }: Change, stands: KeptRecord): void {
+    this.#take([stands]);
+    const there = { epoch: base.epoch, version: stands.version, body: stands.body };
+    this.#rebase(this.#outbox.chain(kind, id), there, true);
+    this.#bringAllOnto();
+  }
+
+  #refused(change: Change, error: Error): void {
+    const { kind, id } = change;
+    this.#outbox.remove(change);
+    this.#changed.add(kind);
+    // It alone is taken back: what was changed after it stays.
+    const rest = this.#outbox.chain(kind, id);
+    if (rest[0] && same(rest[0].base.body, change.body)) this.#rebase(rest, change.base, false);
+    this.#bringAllOnto();
+    if (!this.#tell(change, { is: 'refused', error }))
+      this.#refusals = [...this.#refusals, { change, message: error.message }];
+  }
+
+  #failed(): void {
+    for (const change of this.#outbox.all()) {
+      if (change.unseen && change.body === null) {
+        const { unseen: _, ...seen } = change;
+        this.#outbox.replace([change], [seen]);
+        this.#changed.add(change.kind);
+      }
+      this.#tell(change, { is: 'waiting' });
+    }
+  }
+
+  #hear(slot: string, heard: ((outcome: Outcome) => void) | undefined): void {
+    if (heard) this.#hearers.set(slot, [...(this.#hearers.get(slot) ?? []), heard]);
+  }
+
+  /** @returns whether anybody waited for it */
+  #tell({ slot }: Change, outcome: Outcome): boolean {
+    const hearers = this.#hearers.get(slot) ?? [];
+    this.#hearers.delete(slot);
+    for (const heard of hearers) heard(outcome);
+    return hearers.length > 0;
+  }
+
+  /** Takes records as the server just gave them. */
+  #take(records: readonly KeptRecord[]): void {
+    for (const record of records) {
+      this.#replica?.take(record);
+      this.#changed.add(record.kind);
+    }
+  }
+
+  #publish(): void {
+    const { household: before, unreadable: seen } = this.#view;
+    const unreadable = this.#changed.size > 0 ? (this.#replica?.unreadable() ?? []) : seen;
+    const household = this.#replica && householdView(this.#replica, this.#outbox, this.#changed, before);
+    this.#changed.clear();
+    this.#view = {
+      household,
+      fault: household ? undefined : this.#fault,
+      unreadable: same(unreadable, seen) ? seen : unreadable,
+      waiting: this.#outbox.all(),
+      onDevice: this.#outbox.onDevice(),
+      trouble: this.#sender.trouble,
+      refusals: this.#refusals,
+    };
+    for (const listener of this.#listeners) listener();
+  }
+}

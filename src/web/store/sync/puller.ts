@@ -1,0 +1,69 @@
+/** Fetches what changed on the server, from where this page last heard. */
+import type { RecordsPage } from '../../../household/records.ts';
+import { Replica } from './replica.ts';
+
+export class Puller {
+  readonly #page: (after: number) => Promise<RecordsPage>;
+  readonly #taken: (replica: Replica, records: RecordsPage['records']) => void;
+  readonly #ended: (fault: Error | undefined) => void;
+  #replica: Replica | undefined;
+  #running: Promise<void> | undefined;
+  #again = false;
+
+  /**
+   * @param taken told of each part that came in; with another replica than before where it is another household, or the first
+   * @param ended told once all has come in, or why it could not be had
+   */
+  constructor(
+    page: (after: number) => Promise<RecordsPage>,
+    taken: (replica: Replica, records: RecordsPage['records']) => void,
+    ended: (fault: Error | undefined) => void,
+  ) {
+    this.#page = page;
+    this.#taken = taken;
+    this.#ended = ended;
+  }
+
+  /** Ready once everything is here that the server had when this was called, or it could not be had. */
+  pull(): Promise<void> {
+    this.#again = this.#running !== undefined;
+    this.#running ??= this.#run().finally(() => {
+      this.#running = undefined;
+    });
+    return this.#running;
+  }
+
+  async #run(): Promise<void> {
+    do {
+      this.#again = false;
+      let fault: Error | undefined;
+      try {
+        await this.#once();
+      } catch (error) {
+        fault = error instanceof Error ? error : new Error(String(error));
+      }
+      this.#ended(fault);
+    } while (this.#again);
+  }
+
+  async #once(): Promise<void> {
+    let replica = this.#replica;
+    for (let more = true; more; ) {
+      const asked = replica?.seq ?? 0;
+      const page = await this.#page(asked);
+      if (page.epoch !== replica?.epoch) {
+        // Another household than the one that was here, or the first: all of it, from its beginning.
+        replica = new Replica(page.epoch);
+        if (asked > 0) continue;
+      }
+      for (const record of page.records) replica.take(record);
+      replica.seq = Math.max(replica.seq, page.seq);
+      more = page.more;
+      // A household that comes in is shown whole.
+      if (replica === this.#replica) this.#taken(replica, page.records);
+    }
+    if (!replica || replica === this.#replica) return;
+    this.#replica = replica;
+    this.#taken(replica, []);
+  }
+}

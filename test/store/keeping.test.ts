@@ -1,0 +1,345 @@
+/**
+ * Two pages and another device change the same few records while answers are late, lost or refused, pages are loaded anew
+ * and backups come back: no change that was kept is written over unseen, none that was made is lost, and once all is sent,
+ * every page shows what the server has.
+ */
+import fc from 'fast-check';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import type { RecordsPage, Written } from '../../src/household/records.ts';
+import type { Batch, Lot } from '../../src/kitchen/model.ts';
+import { ApiError } from '../../src/web/store/api-error.ts';
+import type { Change } from '../../src/web/store/sync/change.ts';
+import { Keeper } from '../../src/web/store/sync/keeper.ts';
+import type { Outcome } from '../../src/web/store/sync/keeper-parts.ts';
+import { draws } from '../draws.ts';
+import { batchOf, lotOf, pourOf } from '../kitchen/cupboards.ts';
+import { FakeServer } from './fake-server.ts';
+
+const PAGES = ['left', 'right'] as const;
+const LOTS = ['oats', 'millet', 'new'] as const;
+const FIELDS = ['seller', 'name', 'openedOn'] as const;
+type Field = (typeof FIELDS)[number];
+const NETWORK = ['well', 'well', 'well', 'lost', 'down', 'busy', 'refused'] as const;
+
+const page = fc.constantFrom(0, 1);
+const id = fc.constantFrom(...LOTS);
+const field = fc.constantFrom(...FIELDS);
+const deed = fc.oneof(
+  {
+    weight: 6,
+    arbitrary: fc.record({ do: fc.constant('edit' as const), page, id, field, joins: fc.boolean() }),
+  },
+  { weight: 3, arbitrary: fc.record({ do: fc.constant('open' as const), page, id }) },
+  { weight: 3, arbitrary: fc.record({ do: fc.constant('save' as const), page, id, field }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('delete' as const), page, id }) },
+  { weight: 3, arbitrary: fc.record({ do: fc.constant('elsewhere' as const), id, field }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('deleted elsewhere' as const), id }) },
+  { weight: 3, arbitrary: fc.record({ do: fc.constant('pour' as const), page }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('poured elsewhere' as const) }) },
+  {
+    weight: 8,
+    arbitrary: fc.record({ do: fc.constant('answer' as const), page, how: fc.constantFrom(...NETWORK) }),
+  },
+  { weight: 4, arbitrary: fc.record({ do: fc.constant('pull' as const), page }) },
+  { weight: 6, arbitrary: fc.record({ do: fc.constant('deliver' as const), page, ok: fc.boolean() }) },
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      do: fc.constant('choose' as const),
+      page,
+      side: fc.constantFrom('mine', 'theirs'),
+    }),
+  },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('load anew' as const), page }) },
+  {
+    weight: 2,
+    arbitrary: fc.record({ do: fc.constant('wait' as const), ms: fc.constantFrom(1, 400, 20_000) }),
+  },
+);
+type Deed = typeof deed extends fc.Arbitrary<infer D> ? D : never;
+
+/** What a page asked of the server and was not answered yet. */
+interface Open {
+  page: Keeper;
+  sent: { change: Change; done(written: Written): void; fail(error: Error): void }[];
+  pulls: { part: RecordsPage; done(part: RecordsPage): void; fail(error: Error): void }[];
+  /** The lot as a form was opened on it. */
+  readonly forms: Map<string, Lot>;
+}
+
+class World {
+  readonly server = new FakeServer(2);
+  readonly stored = new Map<string, string>();
+  readonly open: Open[];
+  /** Every value that ever stood on the server, by record and field. */
+  readonly stood = new Map<string, Set<unknown>>();
+  /** Of each value that a page set: the page, and the values that the keeper had seen in its place. */
+  readonly seen = new Map<unknown, { page: number; values: Set<unknown> }>();
+  /** What the keeper chose where both were shown: record, field, the value that gives way and the one that stands. */
+  readonly chosen = new Set<string>();
+  /** Values that pages set and that must come to stand on the server. */
+  readonly due = new Map<string, { at: string; page: number }>();
+  /** Lots that a page deleted, as they were seen last: what is made under their id comes in their place. */
+  readonly deleted = new Map<string, Lot>();
+  readonly pours: string[] = [];
+  readonly broken: string[] = [];
+  #n = 0;
+
+  constructor() {
+    this.server.changed = ({ kind, id, before, after }) => {
+      if (kind !== 'lots' || !after) return;
+      for (const each of FIELDS) {
+        const key = `${id} ${each}`;
+        const values = this.stood.get(key) ?? new Set();
+        this.stood.set(key, values);
+        const value = (after as Lot)[each];
+        // Nobody ever sets a value a second time: one that comes back was brought back by who had not seen the newer one.
+        const chosen = before && this.chosen.has(`${key} ${(before as Lot)[each]} ${value}`);
+        if (before && value !== (before as Lot)[each] && values.has(value) && !chosen)
+          this.broken.push(`${key} went back from ${(before as Lot)[each]} to ${value}`);
+        values.add(value);
+        const was = before && (before as Lot)[each];
+        const author = this.seen.get(value);
+        const own = author && this.seen.get(was)?.page === author.page;
+        if (before && was !== value && author && !own && !chosen && !author.values.has(was))
+          this.broken.push(`${key}: ${value} was written over ${was}, unseen`);
+        this.due.delete(String(value));
+      }
+    };
+    this.server.put('lots', lotOf({ id: 'oats', name: 'oats' }));
+    this.server.put('lots', lotOf({ id: 'millet', name: 'millet' }));
+    this.server.put('batches', batchOf({ id: 'bowl' }));
+    this.open = PAGES.map((name) => this.#opened(name));
+  }
+
+  #opened(tab: string): Open {
+    const opened: Open = {
+      page: undefined as never,
+      sent: [],
+      pulls: [],
+      forms: new Map(),
+    };
+    opened.page = new Keeper({
+      page: (after) =>
+        new Promise((done, fail) => opened.pulls.push({ part: this.server.page(after), done, fail })),
+      send: (change) => new Promise((done, fail) => opened.sent.push({ change, done, fail })),
+      storage: {
+        getItem: (key) => this.stored.get(key) ?? null,
+        setItem: (key, value) => this.stored.set(key, value) !== undefined,
+        removeItem: (key) => void this.stored.delete(key),
+        keys: (prefix) => [...this.stored.keys()].filter((key) => key.startsWith(prefix)),
+      },
+      tab,
+      newId: () => `${tab} ${++this.#n}`,
+      now: () => new Date(this.#n * 1000).toISOString(),
+    });
+    void opened.page.pull();
+    return opened;
+  }
+
+  value(): string {
+    return `value ${++this.#n}`;
+  }
+
+  /** A field of a lot is changed on a page. @param base as the keeper saw the lot */
+  edit(n: number, id: string, field: Field, base: Lot | null, joins = false): void {
+    const { page } = this.open[n]!;
+    if (!page.view().household) return;
+    const value = this.value();
+    const next = { ...(base ?? lotOf({ id, name: this.value() })), [field]: value };
+    const before = (base ?? this.deleted.get(id))?.[field];
+    // Who sees a value knows that it stands in the place of what its author saw.
+    this.seen.set(value, { page: n, values: new Set([before, ...(this.seen.get(before)?.values ?? [])]) });
+    const at = `${id} ${field}`;
+    // What the same page set before and did not send yet gives way, and what it took over and showed.
+    for (const [earlier, due] of this.due)
+      if (due.at === at && (due.page === n || earlier === before)) this.due.delete(earlier);
+    this.due.set(value, { at, page: n });
+    const heard = (outcome: Outcome) => {
+      if (outcome.is === 'refused') this.excuse(id, n);
+    };
+    page.write('lots', id, next, { base, ...(joins && { joins }) }, heard);
+  }
+
+  /** What a page set of a record may be lost from here on: it was deleted, refused, or the other side chosen. */
+  excuse(id: string, n?: number): void {
+    for (const [value, due] of this.due)
+      if (due.at.startsWith(`${id} `) && (n === undefined || due.page === n)) this.due.delete(value);
+  }
+
+  /** The keeper was shown both and keeps their own. */
+  keptMine({ id, body, theirs }: Change): void {
+    const [mine, other] = [body, theirs?.body] as (Lot | null)[];
+    for (const each of FIELDS) this.chosen.add(`${id} ${each} ${other?.[each]} ${mine?.[each]}`);
+  }
+
+  pour(): Batch['pours'][number] {
+    const at = new Date(Date.UTC(2026, 3, 1, 10, 0, ++this.#n)).toISOString();
+    this.pours.push(at);
+    return pourOf({ food: 'oats', grams: 1, at });
+  }
+
+  answer({ sent }: Open, how: (typeof NETWORK)[number]): void {
+    const request = sent.shift();
+    if (!request) return;
+    const { kind, id } = request.change;
+    // A pour that is refused is told, and is no matter of this test.
+    const refuses = how === 'refused' && kind === 'lots';
+    if (refuses) this.excuse(id);
+    try {
+      if (how === 'down') throw new ApiError(0, 'down');
+      if (how === 'busy') throw new ApiError(503, 'busy');
+      if (refuses) throw new ApiError(400, 'refused');
+      const written = this.server.receive(request.change);
+      if (how === 'lost') throw new ApiError(0, 'down');
+      request.done(written);
+    } catch (error) {
+      request.fail(error as Error);
+    }
+  }
+
+  loadAnew(n: number): void {
+    this.open[n] = this.#opened(`${PAGES[n]} ${++this.#n}`);
+    this.adopt();
+  }
+
+  adopt(): void {
+    // Tabs are told apart by the slots that hold their changes; the pages that are open know their own.
+    for (const { page } of this.open) {
+      const own = new Set(this.open.flatMap((o) => o.page.view().waiting.map((c) => c.slot)));
+      page.adopt((tab) => [...own].some((slot) => slot.includes(`.${tab}.`)));
+    }
+  }
+}
+
+async function does(world: World, d: Deed): Promise<void> {
+  const open = 'page' in d ? world.open[d.page]! : world.open[0]!;
+  const { page } = open;
+  const lot = (id: string) => page.shown('lots', id) ?? null;
+  switch (d.do) {
+    case 'edit':
+      world.edit(d.page, d.id, d.field, lot(d.id), d.joins);
+      break;
+    case 'open': {
+      const seen = lot(d.id);
+      if (seen) open.forms.set(d.id, seen);
+      break;
+    }
+    case 'save': {
+      const opened = open.forms.get(d.id);
+      open.forms.delete(d.id);
+      if (opened) world.edit(d.page, d.id, d.field, opened);
+      break;
+    }
+    case 'delete': {
+      const seen = lot(d.id);
+      world.excuse(d.id);
+      if (seen) world.deleted.set(d.id, seen);
+      if (seen) page.write('lots', d.id, null, { base: seen, unseen: true });
+      break;
+    }
+    case 'elsewhere': {
+      const now = world.server.get('lots', d.id)?.body as Lot | null | undefined;
+      if (now) world.server.put('lots', { ...now, [d.field]: world.value() });
+      break;
+    }
+    case 'deleted elsewhere':
+      if (world.server.get('lots', d.id)?.body) world.server.delete('lots', d.id);
+      world.excuse(d.id);
+      break;
+    case 'pour': {
+      const base = page.shown('batches', 'bowl');
+      if (base)
+        page.write(
+          'batches',
+          'bowl',
+          { ...base, pours: [...base.pours, world.pour()] },
+          { base, unseen: true },
+        );
+      break;
+    }
+    case 'poured elsewhere': {
+      const now = world.server.get('batches', 'bowl')!.body as Batch;
+      world.server.put('batches', { ...now, pours: [...now.pours, world.pour()] });
+      break;
+    }
+    case 'answer':
+      world.answer(open, d.how);
+      break;
+    case 'pull':
+      void page.pull();
+      break;
+    case 'deliver': {
+      const pull = open.pulls.shift();
+      if (d.ok) pull?.done(pull.part);
+      else pull?.fail(new ApiError(0, 'down'));
+      break;
+    }
+    case 'choose': {
+      const asked = page.view().waiting.find((c) => c.theirs);
+      if (asked && d.side === 'theirs') world.excuse(asked.id);
+      if (asked && d.side === 'mine') world.keptMine(asked);
+      if (asked) page.choose(asked, d.side as 'mine' | 'theirs');
+      break;
+    }
+    case 'load anew':
+      world.loadAnew(d.page);
+      break;
+    case 'wait':
+      await vi.advanceTimersByTimeAsync(d.ms);
+  }
+  await vi.advanceTimersByTimeAsync(0);
+}
+
+/** The network is well again: everything is answered and fetched, and the keeper keeps their own wherever they are asked. */
+async function settle(world: World): Promise<void> {
+  for (let round = 0; round < 200; round++) {
+    world.adopt();
+    for (const open of world.open) {
+      void open.page.pull();
+      await vi.advanceTimersByTimeAsync(20_000);
+      while (open.sent.length + open.pulls.length > 0) {
+        world.answer(open, 'well');
+        const pull = open.pulls.shift();
+        // What is fetched now is what stands now.
+        pull?.done(pull.part);
+        await vi.advanceTimersByTimeAsync(0);
+      }
+      const asked = open.page.view().waiting.find((c) => c.theirs);
+      if (asked) world.keptMine(asked);
+      if (asked) open.page.choose(asked, 'mine');
+    }
+    const quiet = world.open.every(
+      ({ page, sent, pulls }) =>
+        page.view().waiting.length + sent.length + pulls.length === 0 &&
+        page.heard()?.seq === world.server.seq &&
+        page.heard()?.epoch === world.server.epoch,
+    );
+    if (quiet && world.stored.size === 0) return;
+  }
+  throw new Error(`it never comes to rest: ${JSON.stringify([...world.stored])}`);
+}
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+it('loses nothing, and ends showing what the server has', async () => {
+  await fc.assert(
+    fc.asyncProperty(fc.array(deed, { minLength: 5, maxLength: 60 }), async (deeds) => {
+      const world = new World();
+      for (const n of [0, 0, 1, 1] as const) await does(world, { do: 'deliver', page: n, ok: true });
+      for (const d of deeds) await does(world, d);
+      await settle(world);
+      expect(world.broken).toEqual([]);
+      expect([...world.due]).toEqual([]);
+      for (const { page } of world.open) {
+        const house = page.view().household!;
+        expect(house.lots).toEqual(world.server.list('lots'));
+        expect(house.batches).toEqual(world.server.list('batches'));
+      }
+      const inBowl = (world.server.get('batches', 'bowl')!.body as Batch).pours.map((p) => p.at);
+      expect([...inBowl].sort()).toEqual([...world.pours].sort());
+    }),
+    { numRuns: draws(20_000, 500) },
+  );
+});
