@@ -18,11 +18,22 @@ const NOTHING: SqliteStatement = {
  * once more; the error of this second time would hide the first.
  */
 export function forKysely(file: Database.Database): SqliteDatabase {
+  const inode = inodeOf(file.name);
   return {
     close: () => file.close(),
-    prepare: (sql) =>
-      isRollback(sql) && !file.inTransaction ? NOTHING : (file.prepare(sql) as SqliteStatement),
+    prepare(sql) {
+      const word = sql.trim().toLowerCase();
+      if (word === 'rollback' && !file.inTransaction) return NOTHING;
+      if (word === 'begin' && inodeOf(file.name) !== inode) throw gone(file.name);
+      return file.prepare(sql) as SqliteStatement;
+    },
   };
 }
 
-const isRollback = (sql: string) => sql.trim().toLowerCase() === 'rollback';
+function gone(path: string): StoreError {
+  return new StoreError(
+    'read-only',
+    '',
+    `${path} was moved, deleted or replaced while Pouchful runs, so nothing is written; put it back where it was, or stop Pouchful and start it again`,
+  );
+}
