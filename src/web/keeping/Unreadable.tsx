@@ -1,9 +1,12 @@
 /** Records that are kept and cannot be shown as what they should be: their raw text, to copy or to delete. */
+import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { KeptRecord } from '../../household/records.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { saveAs } from '../shared/save-as.ts';
+import { useUnreadable } from '../store/household.ts';
+import { deleteUnreadable } from '../store/unreadable.ts';
 
 const KIND_WORDS: Readonly<Record<KeptRecord['kind'], string>> = {
   foods: 'Food',
@@ -18,14 +21,8 @@ const KIND_WORDS: Readonly<Record<KeptRecord['kind'], string>> = {
   kitchen: 'Settings of the kitchen',
 };
 
-/** @param remove deletes one; rejects with the reason where it is refused */
-export function Unreadable({
-  records = [],
-  remove,
-}: {
-  records?: readonly KeptRecord[];
-  remove?: (record: KeptRecord) => Promise<unknown>;
-}) {
+export function Unreadable() {
+  const records = useUnreadable();
   if (records.length === 0) return null;
   return (
     <section className="panel" aria-label="Not readable">
@@ -36,22 +33,16 @@ export function Unreadable({
       </p>
       <ul>
         {records.map((record) => (
-          <Item key={`${record.kind} ${record.id}`} record={record} remove={remove} />
+          <Item key={`${record.kind} ${record.id}`} record={record} />
         ))}
       </ul>
     </section>
   );
 }
 
-function Item({
-  record,
-  remove,
-}: {
-  record: KeptRecord;
-  remove: ((record: KeptRecord) => Promise<unknown>) | undefined;
-}) {
+function Item({ record }: { record: KeptRecord }) {
   const [asking, setAsking] = useState(false);
-  const [error, setError] = useState<Error>();
+  const remove = useMutation({ mutationFn: () => deleteUnreadable(record) });
   const { kind, id, unreadable } = record;
   const raw = unreadable?.raw ?? '';
   const name = `${KIND_WORDS[kind]} "${id}"`;
@@ -67,20 +58,18 @@ function Item({
         <Button className="quiet-button" onPress={() => saveAs(`${kind}-${id}.txt`, 'text/plain', raw)}>
           Save the text
         </Button>
-        {remove && (
-          <Button className="quiet-button" onPress={() => setAsking(true)}>
-            Delete
-          </Button>
-        )}
+        <Button className="quiet-button" onPress={() => setAsking(true)}>
+          Delete
+        </Button>
       </div>
       {asking && (
         <AskFirst
           question={`Delete ${name}?`}
-          error={error}
+          error={remove.error}
           keep="Keep it"
           onKeep={() => setAsking(false)}
           lose="Delete it"
-          onLose={() => remove?.(record).catch((reason: Error) => setError(reason))}
+          onLose={() => remove.mutate()}
         >
           Save its text first if you may want it again.
         </AskFirst>

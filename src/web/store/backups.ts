@@ -1,5 +1,5 @@
 /** The household's backups, asked of the server. */
-import { ApiError } from './api.ts';
+import { ApiError } from './api-error.ts';
 
 export interface Backup {
   readonly name: string;

@@ -6,8 +6,6 @@ import { type Delimiter, splitText } from '../../../household/exchange/table/spl
 import type { OwnFood } from '../../../household/model.ts';
 import type { TableSource } from './read-file.ts';
 
-
-
 export function useTable(ownFoods: readonly OwnFood[]) {
   const [source, setSource] = useState<TableSource>();
   const [answers, setAnswers] = useState<TableAnswers>({});
