@@ -40,6 +40,14 @@ export function logBeside(path: string): 'fits' | 'other file' | 'put back' {
   return sameLog && session.file.identity !== identityOf(path) ? 'put back' : 'fits';
 }
 
+/**
+ * Whether a file is the one that was open here last, as it was left: not a copy that was put in its place, nor changed by
+ * another program since.
+ */
+export function isAsLeft(path: string): boolean {
+  return readSession(path)?.file?.identity === identityOf(path);
+}
+
 /** Forgets what is known of the log, so that it counts as fitting. */
 export function trustLog(path: string): void {
   rmSync(sessionPath(path), { force: true });
@@ -92,10 +100,11 @@ export class OwnSession {
     this.#write();
   }
 
-  /** @param whole whether the file holds everything, so that no log is left */
-  end(whole: boolean): void {
+  /** Once SQLite has closed the file. @param sound whether it may be looked for as it is left now */
+  end(sound: boolean): void {
+    this.#address = undefined;
+    if (sound) this.settled();
     closeSync(this.#fd);
-    if (whole) rmSync(sessionPath(this.#path), { force: true });
   }
 
   #write(): void {
