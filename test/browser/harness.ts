@@ -52,31 +52,19 @@ export async function openBench({
   house?: Household;
   lan?: boolean;
 } = {}): Promise<Bench> {
-  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
-  if (house) await keep(join(folder, 'household.sqlite'), house);
-  const port = await freePort();
-  const url = `http://127.0.0.1:${port}`;
-  const server = spawn(process.execPath, [MAIN, '--port', String(port), ...(lan ? ['--lan'] : [])], {
-    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+  const server = await openServer(house, lan);
+  const { url } = server;
   const contexts: BrowserContext[] = [];
   const complaints: string[] = [];
-  let said = '';
   let browser: Browser | undefined;
 
   async function close() {
     for (const context of contexts) await context.close();
     await browser?.close();
-    await ended(server);
-    rmSync(folder, { recursive: true, force: true });
+    await server.close();
   }
 
   try {
-    server.stdout?.on('data', (chunk: Buffer) => {
-      said += chunk;
-    });
-    await listening(server);
     if (!margin && !house && !lan) await goToTheBounds(url);
     browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
@@ -89,7 +77,7 @@ export async function openBench({
   const running = browser;
   return {
     url,
-    said: () => said,
+    said: server.said,
     complaints,
     close,
     async page(size = DESKTOP) {
@@ -102,6 +90,35 @@ export async function openBench({
       return page;
     },
   };
+}
+
+/** A real server with a household of its own: what is given, or the demonstration. */
+export async function openServer(
+  house?: Household,
+  lan = false,
+): Promise<{ readonly url: string; said(): string; close(): Promise<void> }> {
+  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
+  if (house) await keep(join(folder, 'household.sqlite'), house);
+  const port = await freePort();
+  const server = spawn(process.execPath, [MAIN, '--port', String(port), ...(lan ? ['--lan'] : [])], {
+    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let said = '';
+  server.stdout?.on('data', (chunk: Buffer) => {
+    said += chunk;
+  });
+  async function close() {
+    await ended(server);
+    rmSync(folder, { recursive: true, force: true });
+  }
+  try {
+    await listening(server);
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  return { url: `http://127.0.0.1:${port}`, said: () => said, close };
 }
 
 /** Serious and critical findings of axe on the page as it stands, one line each. */
