@@ -1,5 +1,5 @@
 // Compiles the server and command line into dist/, the browser client into dist/web; skips what has not changed.
-import { cpSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
 import { thirdPartyNotices } from './third-party.mjs';
@@ -48,8 +48,22 @@ export function buildWeb({ quiet = false } = {}) {
     console.error('Building the browser client ...');
     const args = ['build', 'src/web', '--outDir', at('dist', 'web'), '--emptyOutDir', '--logLevel', 'warn'];
     if (runBin('vite', args, { quiet }) !== 0) throw new Error('the browser client does not build');
+    writeBuildName();
     writeNotices();
   });
+}
+
+/** Names the build in the page, so that an open page finds out when the server has another one. */
+function writeBuildName() {
+  const page = at('dist', 'web', 'index.html');
+  const name = hashOf([at('dist', 'web')]).slice(0, 16);
+  const named = readFileSync(page, 'utf8').replace(
+    /(<meta name="pouchful-build" content=)"[^"]*"/,
+    `$1"${name}"`,
+  );
+  if (!named.includes(`"${name}"`))
+    throw new Error('src/web/index.html has no place for the name of the build');
+  writeFileSync(page, named);
 }
 
 /** Puts the licences of what is shipped beside it, where the browser client finds them too. */

@@ -5,8 +5,10 @@ import { fileURLToPath } from 'node:url';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { startCommand } from '../server/start-command.ts';
 import type { FormulateOptions } from './advised.ts';
+import { backupCommand, restoreCommand } from './backup.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
+import { householdCommand } from './households.ts';
 import { oneLine } from './print.ts';
 import { listTargets, showTarget } from './targets.ts';
 
@@ -96,6 +98,10 @@ export function program(exit: (code: number) => void): Command {
       exit(0);
     }),
   );
+
+  pouchful.addCommand(householdCommand(exit));
+  pouchful.addCommand(backupCommand(exit));
+  pouchful.addCommand(restoreCommand(exit));
 
   overrideExits(pouchful);
   return pouchful;

@@ -1,7 +1,4 @@
 /** The HTTP interface: the household as JSON, the reference foods, and the browser client. Thin: no rule of the trade is here. */
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { serveStatic } from '@hono/node-server/serve-static';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
@@ -9,6 +6,7 @@ import type { Backups } from '../household/backup/backups.ts';
 import { type FileStore, StoreError } from '../household/store.ts';
 import { type Access, onlyThisMachine } from './access/access.ts';
 import { backupRoutes } from './backup-routes.ts';
+import { buildIdOf } from './build-id.ts';
 import type { CallerEnv } from './caller.ts';
 import { eventsRoute } from './events-route.ts';
 import { exchangeRoutes, smallBodies } from './exchange-routes.ts';
@@ -18,6 +16,7 @@ import { plainJsonBody } from './json-body.ts';
 import { recordRoutes } from './record-routes.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
+import { webClient } from './web-client.ts';
 
 const MEGABYTE = 1024 * 1024;
 
@@ -34,18 +33,10 @@ interface AppParts {
   /** Folder of the built browser client. */
   readonly webDir: string;
   readonly referenceFile: URL | string;
-  /** Which build of Pouchful answers. */
-  readonly build?: string;
 }
 
 /** The server's answers, ready for `serve` or for `app.request()` in tests. */
-export function createApp({
-  webDir,
-  referenceFile,
-  backups,
-  build = '',
-  ...who
-}: AppOptions): OpenAPIHono<CallerEnv> {
+export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions): OpenAPIHono<CallerEnv> {
   const access = 'access' in who ? who.access : onlyThisMachine(who.store);
   const app = new OpenAPIHono<CallerEnv>({
     defaultHook: (result, c) => {
@@ -84,7 +75,7 @@ export function createApp({
   historyRoutes(app);
   exchangeRoutes(app);
   backupRoutes(app, backups);
-  eventsRoute(app, { build, untilEnded: access.streams.untilEnded });
+  eventsRoute(app, { build: buildIdOf(webDir), untilEnded: access.streams.untilEnded });
 
   app.doc31('/api/openapi.json', { openapi: '3.1.0', info: { title: 'Pouchful', version: '1' } });
   app.all('/api/*', (c) => {
@@ -96,24 +87,6 @@ export function createApp({
     return c.json(body, status);
   });
   app.get('/reference.bin', referenceRoute(referenceFile));
-  client(app, webDir);
+  webClient(app, webDir);
   return app;
-}
-
-/** The built browser client; any address that is no file is a screen of it. */
-function client(app: OpenAPIHono<CallerEnv>, webDir: string): void {
-  const index = join(webDir, 'index.html');
-  if (existsSync(webDir)) {
-    app.use('/assets/*', async (c, next) => {
-      await next();
-      // Vite writes a hash of the content into these names.
-      if (c.res.status === 200) c.header('Cache-Control', 'public, max-age=31536000, immutable');
-    });
-    app.use('*', serveStatic({ root: webDir }));
-  }
-  app.get('*', (c) => {
-    if (/\.\w+$/.test(c.req.path)) return c.text('There is no such file.', 404);
-    if (!existsSync(index)) return c.text('The browser client is not built yet. Run: npm start', 503);
-    return c.html(readFileSync(index, 'utf8'), 200, { 'Cache-Control': 'no-cache' });
-  });
 }

@@ -228,16 +228,23 @@ describe('what cannot be saved', () => {
     expect(await status()).toBe('✓ As planned');
   });
 
-  test('two devices on one batch: the entry that came first stands', async () => {
+  test('two devices on one batch: what both pour is in it, and what is typed on one stays', async () => {
     const other = await bench.page(PHONE);
     await other.goto(page.url());
     await other.getByTestId('target').waitFor();
+    const otherTotal = async () => Number.parseFloat(await text('running-total', other));
+    const food = await foodNow();
+    const typed = other.getByRole('textbox', { name: 'The scale shows, in g' });
+    await typed.fill('5');
     await pour(await target());
     const first = await total();
-    await other.getByRole('textbox', { name: 'The scale shows, in g' }).fill('5');
+    await expect.poll(otherTotal).toBe(first);
+    expect(await foodNow()).not.toBe(food);
+    expect(await typed.inputValue()).toBe('5');
+    expect(await other.locator('#weigh-food').textContent()).toBe(food);
     await other.getByRole('button', { name: 'Poured' }).click();
-    await other.getByText('Another device went on with this batch').waitFor();
-    await expect.poll(async () => Number.parseFloat(await text('running-total', other))).toBe(first);
+    await expect.poll(otherTotal).toBe(first + 5);
+    await expect.poll(total).toBe(first + 5);
   });
 });
 

@@ -2,6 +2,7 @@
  * Opens the household's file. It is looked at first, without writing; it is one server's alone; it is brought to the
  * newest shape; and it is closed so that the one file holds everything.
  */
+import { randomUUID } from 'node:crypto';
 import { accessSync, constants, existsSync, mkdirSync, realpathSync, renameSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -12,8 +13,8 @@ import { takeFile } from './lock.ts';
 import { firstSight, lookThrough, unreachable } from './look.ts';
 import { makeNewFile } from './new-file.ts';
 import { OpeningError } from './opening-error.ts';
-import { OwnSession } from './session.ts';
-import { closingPath, WAL } from './side-files.ts';
+import { isAsLeft, OwnSession } from './session.ts';
+import { closingPath } from './side-files.ts';
 import { upgrade } from './upgrade.ts';
 
 export interface OpenOptions {
@@ -62,19 +63,23 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
   const isNew = firstSight(path) === 'none';
   if (isNew) makeNewFile(path);
   const step = lookThrough(path);
+  const asLeft = isAsLeft(path);
   const session = new OwnSession(path);
   const file = new Database(path, { fileMustExist: true });
   try {
     const faults = new FileFaults(file);
     file.pragma('journal_mode = WAL');
+    // Nothing goes from the log into the file but by the checkpoints that the session is told of.
+    file.pragma('wal_autocheckpoint = 0');
     file.pragma('synchronous = FULL');
     file.pragma('foreign_keys = ON');
     // What is deleted leaves no trace that a rescue of a damaged file would take for a record.
     file.pragma('secure_delete = ON');
-    session.moving();
     const copyBefore = upgrade(file, step, now.toISOString());
+    // Numbers that open pages have seen may mean nothing in a file that was put here.
+    if (!asLeft && !isNew) file.prepare('UPDATE households SET epoch = ?').run(randomUUID());
     checkpoint(file, session);
-    const stopWatching = watchLog(file, session, () => !faults.damaged);
+    const stopWatching = watchLog(file, session, faults);
     let closed = false;
     return {
       file,
@@ -88,16 +93,16 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
         closed = true;
         stopWatching();
         faults.end();
-        if (faults.damaged) closeUntouched(file);
-        else {
-          session.moving();
-          file.close();
+        try {
+          if (faults.damaged) closeUntouched(file);
+          else {
+            session.moving();
+            file.close();
+          }
+        } finally {
+          session.end(!faults.damaged);
+          giveBack();
         }
-        // Somebody else who reads the file keeps its log from going.
-        const whole = !existsSync(path + WAL);
-        if (!whole && !faults.damaged) session.settled();
-        session.end(whole);
-        giveBack();
       },
     };
   } catch (error) {
@@ -160,10 +165,11 @@ function mayWrite(path: string, exists: boolean): void {
 /** What SQLite itself found when it opened the file. */
 function openingFault(path: string, error: unknown): unknown {
   const code = (error as { code?: string }).code ?? '';
+  if (/^E[A-Z]+$/.test(code) && code !== 'ENOSPC') return unreachable(path, error as NodeJS.ErrnoException);
   if (code.startsWith('SQLITE_BUSY')) {
     return new OpeningError('in use', path, `another program holds ${path}; close it there and start again`);
   }
-  if (code.startsWith('SQLITE_FULL')) {
+  if (code.startsWith('SQLITE_FULL') || code === 'ENOSPC') {
     return new OpeningError('disk', path, `the disk with ${path} is full; make room, then start again`);
   }
   if (/^SQLITE_(READONLY|CANTOPEN|IOERR|PERM)/.test(code))

@@ -1,5 +1,5 @@
 /** The household's file and what lies beside it: how our files are marked, and the names of their companions. */
-import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 
 /** `application_id` of our files, the letters "Pouc" in ASCII: SQLite keeps it in the header, at byte 68. */
@@ -31,13 +31,18 @@ export function asidePath(path: string, what: string, at: string): string {
 /** Writes a file so that after a crash it is there whole or not at all. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
   const half = `${path}.half`;
-  const fd = openSync(half, 'w');
   try {
-    const bytes = typeof content === 'string' ? Buffer.from(content) : content;
-    for (let at = 0; at < bytes.length; ) at += writeSync(fd, bytes, at);
-    fsyncSync(fd);
-  } finally {
-    closeSync(fd);
+    const fd = openSync(half, 'w');
+    try {
+      const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+      for (let at = 0; at < bytes.length; ) at += writeSync(fd, bytes, at);
+      fsyncSync(fd);
+    } finally {
+      closeSync(fd);
+    }
+  } catch (error) {
+    rmSync(half, { force: true });
+    throw error;
   }
   moveWhole(half, path);
 }
@@ -80,4 +85,9 @@ export function syncFolder(folder: string): void {
   } finally {
     closeSync(fd);
   }
+}
+
+/** Number by which the file system knows a file; undefined where there is none. */
+export function inodeOf(path: string): string | undefined {
+  return statSync(path, { bigint: true, throwIfNoEntry: false })?.ino.toString();
 }

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { LIFE_STAGES } from '../../targets/life-stage.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalForm } from './AnimalForm.tsx';
 import { AnimalPage } from './AnimalPage.tsx';
@@ -76,7 +77,9 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
         <a className="back" href={linkTo('animals')} onClick={() => setEditing(false)}>
           ‹ All animals
         </a>
-        {detail()}
+        <Contained what="This animal" of={animal}>
+          {detail()}
+        </Contained>
       </section>
     </main>
   );

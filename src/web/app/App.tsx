@@ -1,6 +1,7 @@
 /** The frame: where one can go, and the screen one is on. */
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { Button } from 'react-aria-components';
+import { ErrorBoundary } from 'react-error-boundary';
 import { AnimalsScreen } from '../animals/AnimalsScreen.tsx';
 import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
 import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
@@ -9,6 +10,7 @@ import { FoodsScreen } from '../foods/FoodsScreen.tsx';
 import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
 import { useRoute } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
@@ -18,23 +20,45 @@ import { TargetsScreen } from '../targets/TargetsScreen.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
 import { ChecksDue } from './ChecksDue.tsx';
+import { EngineTrouble } from './EngineTrouble.tsx';
+import { FailedScreen } from './FailedScreen.tsx';
+import { NewerBuild } from './NewerBuild.tsx';
 import { isInKitchen, KitchenNav, PLACES } from './navigation.tsx';
+import { StorageTrouble } from './StorageTrouble.tsx';
+import { TypedBefore } from './TypedText.tsx';
+import { rememberTyped } from './typed-text.ts';
 import './frame.css';
 
 export function App() {
   const [place = 'today', rest] = useRoute();
   useKeeping();
   const household = useHousehold();
+  useEffect(rememberTyped, []);
   const inKitchen = isInKitchen(place);
   const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
+
+  /** Within what is drawn for all screens, and around it too: what is being changed in the mix survives a screen. */
+  const guarded = (part: ReactNode) => (
+    <ErrorBoundary
+      // Another screen, or another household, is another try.
+      resetKeys={[place, rest, household.data]}
+      fallbackRender={({ error, resetErrorBoundary }) => (
+        <FailedScreen error={error} place={inKitchen ? place : here} again={resetErrorBoundary} />
+      )}
+    >
+      {part}
+    </ErrorBoundary>
+  );
 
   let screen: ReactNode;
   if (household.data) {
     screen = (
       <MixDraftProvider house={household.data}>
-        <ChecksDue />
+        <ErrorBoundary resetKeys={[household.data]} fallback={null}>
+          <ChecksDue />
+        </ErrorBoundary>
         {inKitchen && <KitchenNav here={place} />}
-        {screenAt(inKitchen ? place : here, rest)}
+        {guarded(screenAt(inKitchen ? place : here, rest))}
       </MixDraftProvider>
     );
   } else {
@@ -70,11 +94,24 @@ export function App() {
           ))}
         </nav>
       </header>
-      <Unsent />
-      <Conflicts />
-      {screen}
+      <Quietly>
+        <NewerBuild />
+        <EngineTrouble />
+        <StorageTrouble />
+        <TypedBefore />
+      </Quietly>
+      <Contained what="What is not yet sent" of={household.data}>
+        <Unsent />
+        <Conflicts />
+      </Contained>
+      {guarded(screen)}
     </>
   );
+}
+
+/** What is said beside the screen: should it fail itself, the screen stays. */
+function Quietly({ children }: { children: ReactNode }) {
+  return <ErrorBoundary fallback={null}>{children}</ErrorBoundary>;
 }
 
 function screenAt(place: string, rest: string | undefined): ReactNode {

@@ -1,4 +1,5 @@
 /** Cupboard: every lot, how it stands, the freeze treatment it goes through, and what a barred one reached. */
+
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
@@ -7,6 +8,7 @@ import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts'
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { FreezerPanel } from './FreezerPanel.tsx';
 import { LotAmounts } from './LotAmounts.tsx';
@@ -87,7 +89,9 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
         <a className="back" href={linkTo('cupboard')} onClick={leave}>
           ‹ The whole cupboard
         </a>
-        {detail()}
+        <Contained what="This lot" of={line?.lot}>
+          {detail()}
+        </Contained>
       </section>
     </main>
   );

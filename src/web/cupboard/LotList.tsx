@@ -8,6 +8,7 @@ import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { lotWords } from '../shared/lots/lot-words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { LotMark } from './LotMark.tsx';
 import { SHORT, shelvesOf, withLinesOnly } from './view-model.ts';
 
@@ -100,22 +101,30 @@ function UsedUp({
   );
 }
 
-function Line({ line, shown, day, pick }: Omit<Props, 'foods'> & { line: LotLine }) {
+function Line(props: Omit<Props, 'foods'> & { line: LotLine }) {
   return (
     <li>
-      <a
-        href={linkTo('cupboard', line.lot.id)}
-        aria-current={line.lot.id === shown ? 'true' : undefined}
-        onClick={pick}
-      >
-        <span>{line.lot.name}</span>
-        {line.first && <span className="tag">use first</span>}
-        <small className="lot-state">
-          <LotMark kind={line.state.kind} /> {lotWords(line.lot, line.state, day)}
-        </small>
-        <small>{factsOf(line)}</small>
-      </a>
+      <Contained what="This lot" of={props.line.lot}>
+        <LotLink {...props} />
+      </Contained>
     </li>
+  );
+}
+
+function LotLink({ line, shown, day, pick }: Omit<Props, 'foods'> & { line: LotLine }) {
+  return (
+    <a
+      href={linkTo('cupboard', line.lot.id)}
+      aria-current={line.lot.id === shown ? 'true' : undefined}
+      onClick={pick}
+    >
+      <span>{line.lot.name}</span>
+      {line.first && <span className="tag">use first</span>}
+      <small className="lot-state">
+        <LotMark kind={line.state.kind} /> {lotWords(line.lot, line.state, day)}
+      </small>
+      <small>{factsOf(line)}</small>
+    </a>
   );
 }
 

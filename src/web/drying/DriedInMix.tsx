@@ -8,7 +8,7 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useSaveFood } from '../store/save-food.ts';
-import { useReferenceFoods } from '../worker/engine.ts';
+import { useReferenceTable } from '../worker/engine.ts';
 import { asText } from './LabelledNumber.tsx';
 import { foodLines } from './view-model.ts';
 
@@ -20,9 +20,10 @@ export function DriedInMix({ food: id, dried }: { food: string; dried: DriedRun 
   const own = useSaveFood();
   const [used, setUsed] = useState(false);
   const food = mix?.problem.foods.find((f) => f.id === id);
-  const table = useReferenceFoods(food?.ref ? [food.ref] : []);
+  const { foods: table, lookedUp } = useReferenceTable(food?.ref ? [food.ref] : []);
   if (!mix || !food) return <p className="hint">The mix at hand does not name this food.</p>;
-  if (food.ref && !table.has(food.ref)) return <p className="hint">Working…</p>;
+  if (food.ref && !table.has(food.ref))
+    return <p className="hint">{lookedUp ? 'The figures of this food are not at hand.' : 'Working…'}</p>;
   const lines = foodLines(food, dried, table);
   const counted = lines.find((l) => l.tag === 'WATER')?.mix;
   const same = counted !== undefined && Math.abs(counted - dried.moisture) < ALIKE;

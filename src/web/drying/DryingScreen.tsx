@@ -1,7 +1,9 @@
 /** Drying: runs on the trays, checks in time, and the moisture that the scale tells. */
+
 import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { useNow } from '../shared/hooks/now.ts';
 import { linkTo } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DryerSettings } from './DryerSettings.tsx';
@@ -85,7 +87,9 @@ export function DryingScreen({ shown }: { shown: string | undefined }) {
         <a className="back" href={linkTo('drying')}>
           ‹ All of drying
         </a>
-        {detail()}
+        <Contained what="This drying" of={line?.run ?? left?.lot}>
+          {detail()}
+        </Contained>
       </section>
     </main>
   );

@@ -5,6 +5,7 @@ import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { clockOf } from '../shared/words/clock.ts';
 import { RunMark } from './RunMark.tsx';
 import { checkLine, sayWater } from './view-model.ts';
@@ -31,7 +32,7 @@ export function RunList(props: {
           <h2>Drying now</h2>
           <ul className="food-list">
             {open.map((line) => (
-              <Line key={line.run.id} line={line} shown={shown} words={openWords(line, now)} now={now} />
+              <Line key={line.run.id} line={line} shown={shown} wordsOf={openWords} now={now} />
             ))}
           </ul>
         </section>
@@ -67,7 +68,7 @@ export function RunList(props: {
           <h2>Finished</h2>
           <ul className="food-list">
             {past.shown.map((line) => (
-              <Line key={line.run.id} line={line} shown={shown} words={endedWords(line, now)} now={now} />
+              <Line key={line.run.id} line={line} shown={shown} wordsOf={endedWords} now={now} />
             ))}
           </ul>
           {past.more}
@@ -77,18 +78,33 @@ export function RunList(props: {
   );
 }
 
-function Line(props: { line: RunLine; shown: string | undefined; words: string; now: number }) {
+interface LineProps {
+  line: RunLine;
+  shown: string | undefined;
+  wordsOf(line: RunLine, now: number): string;
+  now: number;
+}
+
+function Line(props: LineProps) {
+  return (
+    <li>
+      <Contained what="This drying run" of={props.line.run}>
+        <RunLink {...props} />
+      </Contained>
+    </li>
+  );
+}
+
+function RunLink(props: LineProps) {
   const { run, name, state } = props.line;
   const due = checkLine(run, props.now)?.due === true;
   return (
-    <li>
-      <a href={linkTo('drying', run.id)} aria-current={run.id === props.shown ? 'true' : undefined}>
-        <span>{name}</span>
-        <small className={`lot-state ${due ? 'dry-due' : ''}`}>
-          <RunMark kind={due ? 'due' : state} /> {props.words}
-        </small>
-      </a>
-    </li>
+    <a href={linkTo('drying', run.id)} aria-current={run.id === props.shown ? 'true' : undefined}>
+      <span>{name}</span>
+      <small className={`lot-state ${due ? 'dry-due' : ''}`}>
+        <RunMark kind={due ? 'due' : state} /> {props.wordsOf(props.line, props.now)}
+      </small>
+    </a>
   );
 }
 

@@ -1,4 +1,5 @@
 /** Foods: find one, read its figures, keep one's own. */
+
 import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
@@ -7,6 +8,7 @@ import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useFoodSearchNote, useReferenceFoods } from '../worker/engine.ts';
 import { FoodPage } from './FoodPage.tsx';
@@ -98,7 +100,9 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
             <a className="back" href={linkTo('foods')}>
               ‹ All foods
             </a>
-            {page}
+            <Contained what="This food" of={own ?? reference}>
+              {page}
+            </Contained>
           </>
         ) : (
           <p className="empty">Choose a food to see what it holds, or add your own from its label.</p>

@@ -5,9 +5,9 @@ import type { Shares } from '../../formulation/problem/problem.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { engine, newestMove } from '../worker/engine.ts';
+import { engine, newestMove, useEngine } from '../worker/engine.ts';
 import { latest } from '../worker/latest.ts';
-import { EvaluationKeeper, type Fault, type Known } from './live/evaluation-keeper.ts';
+import { EvaluationKeeper, type Fault, failed, type Known } from './live/evaluation-keeper.ts';
 import { balance, edit, type MoveContext, move } from './live/moves.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
@@ -39,9 +39,9 @@ export interface FormulationView {
 }
 
 const WORKER: MoveContext['engine'] = {
-  solve: (problem) => engine.solve(problem),
-  move: (problem, from, held) => engine.move(problem, from, held),
-  newestMove,
+  solve: (problem) => engine.solve(problem).catch(failed),
+  move: (problem, from, held) => engine.move(problem, from, held).catch(failed),
+  newestMove: (...args) => newestMove(...args).catch(failed),
 };
 
 /**
@@ -51,12 +51,15 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const { change, current: kept } = useMixDraft();
   const [{ evaluation, fault }, show] = useState<Known>({});
   const [notice, say] = useState('');
-  const [keeper] = useState(
+  const worker = useEngine();
+  // Another worker knows nothing of what was asked before.
+  const keeper = useMemo(
     () =>
       new EvaluationKeeper(
-        latest(async (problem, shares) => engine.evaluate(problem, shares)),
+        latest(async (problem, shares) => worker.evaluate(problem, shares)),
         show,
       ),
+    [worker],
   );
   const { problem, shares } = mix;
 

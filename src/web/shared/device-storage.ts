@@ -1,6 +1,6 @@
 /**
- * What this browser keeps for this page. Storage that is switched off, full or broken never throws: what it does not take
- * lasts as long as the page.
+ * What this browser keeps for this page. Storage that is switched off, full or broken never throws: what it does not
+ * take lasts as long as the page, and who listens is told.
  */
 
 export interface DeviceStorage {
@@ -12,8 +12,11 @@ export interface DeviceStorage {
   keys(prefix: string): string[];
 }
 
-/** @param open gives the browser's storage; may throw */
-function survivingStorage(open: () => Storage): DeviceStorage {
+const listeners = new Set<() => void>();
+let troubled = false;
+
+/** @param open gives the browser's storage; may throw @param failed is told of what the browser did not take */
+export function survivingStorage(open: () => Storage, failed: () => void = () => {}): DeviceStorage {
   /** What the browser did not take. */
   const here = new Map<string, string>();
   const attempt = <T>(work: (storage: Storage) => T): T | undefined => {
@@ -31,7 +34,10 @@ function survivingStorage(open: () => Storage): DeviceStorage {
         return s.getItem(key) === value;
       });
       if (kept) here.delete(key);
-      else here.set(key, value);
+      else {
+        here.set(key, value);
+        failed();
+      }
       return kept === true;
     },
     removeItem(key) {
@@ -45,4 +51,22 @@ function survivingStorage(open: () => Storage): DeviceStorage {
   };
 }
 
-export const deviceStorage: DeviceStorage = survivingStorage(() => localStorage);
+function failed(): void {
+  troubled = true;
+  for (const listener of listeners) listener();
+}
+
+/** Of this device, for as long as the keeper does not clear it. */
+export const deviceStorage: DeviceStorage = survivingStorage(() => localStorage, failed);
+
+/** Of this tab: it survives a reload. */
+export const tabStorage: DeviceStorage = survivingStorage(() => sessionStorage);
+
+/** Whether the device did not take something that was to be kept. */
+export const hasStorageTrouble = (): boolean => troubled;
+
+/** Tells when the device did not take something. @returns what ends the listening */
+export function onStorageTrouble(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}

@@ -3,7 +3,16 @@ import { useSyncExternalStore } from 'react';
 
 export function useRoute(): readonly (string | undefined)[] {
   const hash = useSyncExternalStore(subscribe, () => window.location.hash);
-  return hash.split('/').slice(1).map(decodeURIComponent);
+  return hash.split('/').slice(1).map(decoded);
+}
+
+/** A part as it was before it became one of an address; one that is malformed stands for itself. */
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
 }
 
 export function go(...parts: string[]): void {

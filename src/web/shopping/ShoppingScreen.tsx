@@ -1,4 +1,5 @@
 /** Shopping: what to buy for the next batch, from whom, and what it costs. */
+
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Ingredient } from '../../formulation/problem/problem.ts';
@@ -14,6 +15,7 @@ import type { PackAim } from '../../kitchen/shopping/packs.ts';
 import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import { AnswerState, useAnswer } from '../shared/answer.tsx';
 import { Choice } from '../shared/Choice.tsx';
+import { deviceStorage } from '../shared/device-storage.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
@@ -62,7 +64,7 @@ export function ShoppingScreen() {
 function Shop({ kept }: { kept: Mix }) {
   const { house } = useMixDraft();
   const day = today();
-  const [aim, setAim] = useState<PackAim>(() => (localStorage.getItem(AIM) === 'waste' ? 'waste' : 'cost'));
+  const [aim, setAim] = useState<PackAim>(() => (deviceStorage.getItem(AIM) === 'waste' ? 'waste' : 'cost'));
   const buying = useBuying();
   const mix = useMemo(
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
@@ -115,7 +117,7 @@ function Shop({ kept }: { kept: Mix }) {
                   ['waste', 'Least waste'],
                 ]}
                 onChange={(next) => {
-                  localStorage.setItem(AIM, next);
+                  deviceStorage.setItem(AIM, next);
                   setAim(next);
                 }}
               />

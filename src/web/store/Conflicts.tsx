@@ -21,7 +21,8 @@ function Conflict({ change, house, more }: { change: Change; house: Household; m
   const { kind, id, body, theirs } = change;
   const { data: elsewhere } = useQuery({
     queryKey: ['who changed', kind, id, theirs?.version],
-    queryFn: async () => (await fetchHistory(kind, id)).changes.find((c) => c.version === theirs?.version),
+    queryFn: async () =>
+      (await fetchHistory({ kind, id })).changes.find((c) => c.version === theirs?.version),
     retry: false,
   });
   const named = [body, theirs?.body, change.base.body].find((b) => b && 'name' in b);

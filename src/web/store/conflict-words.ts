@@ -86,7 +86,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 };
 const LONGEST = 300;
 
-type Names = (id: string) => string | undefined;
+export type Names = (id: string) => string | undefined;
 type Fields = Readonly<Record<string, unknown>>;
 
 /** What ids are called in the household. */
@@ -123,13 +123,18 @@ export function collisionWords(
         here = here.find((other) => keyOf(other) === keyOf(item));
         there = there.find((other) => keyOf(other) === keyOf(item));
       } else {
-        words.push(FIELDS[step] ?? names(step) ?? plain(step));
+        words.push(fieldWords(step, names));
         here = (here as Fields | undefined)?.[step];
         there = (there as Fields | undefined)?.[step];
       }
     }
     return { field: words.join(', '), mine: valueWords(here, names), theirs: valueWords(there, names) };
   });
+}
+
+/** What a form calls a field, or the household the id that stands in its place. */
+export function fieldWords(step: string, names: Names): string {
+  return FIELDS[step] ?? names(step) ?? plain(step);
 }
 
 /** A value as one would say it, shortened where it is long. */
@@ -157,7 +162,7 @@ function keyOf(item: unknown): string {
   return JSON.stringify([id ?? food ?? seller ?? step ?? at ?? null, nutrient, ratio, group]);
 }
 
-function itemName(item: unknown, names: Names): string {
+export function itemName(item: unknown, names: Names): string {
   if (typeof item !== 'object' || item === null) return said(item, names);
   const { name, id, food, seller, step, nutrient, group } = item as Fields;
   const found = [name, id, food, seller, step, nutrient, group].find((w) => typeof w === 'string');

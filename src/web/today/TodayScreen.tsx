@@ -12,6 +12,7 @@ import { MixChoice } from '../shared/mix/MixChoice.tsx';
 import { useFirstMix } from '../shared/mix/useFirstMix.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
@@ -108,8 +109,12 @@ function ForMix({ kept }: { kept: Mix }) {
           </p>
         )}
       </section>
-      <Errands view={view} day={day} out={!fresh && !empty && standing === 'out' ? mix.name : undefined} />
-      <BatchLeft view={view} day={day} />
+      <Contained what="What is due today" of={house}>
+        <Errands view={view} day={day} out={!fresh && !empty && standing === 'out' ? mix.name : undefined} />
+      </Contained>
+      <Contained what="What is left" of={house}>
+        <BatchLeft view={view} day={day} />
+      </Contained>
     </>
   );
 }

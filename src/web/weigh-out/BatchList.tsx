@@ -3,6 +3,7 @@ import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
+import { Contained } from '../shared/trouble/Contained.tsx';
 import { gramWords } from '../shared/words/gram-words.ts';
 import { endWords, moment } from './view-model.ts';
 
@@ -12,21 +13,26 @@ export function BatchList(props: { title: string; batches: readonly Batch[]; lin
     <section aria-label={props.title}>
       <h2>{props.title}</h2>
       <ul className="weigh-batches">
-        {parts.shown.map((batch) => {
-          const poured = gramsMade(batch);
-          return (
-            <li key={batch.id}>
-              <a href={linkTo('weigh', batch.id)}>{props.link(batch)}</a>
-              <small>
-                {moment(batch.finishedAt ?? batch.startedAt)}, {gramWords(poured)}
-                {batch.finishedAt === undefined && ` of ${gramWords(batch.grams)}`}
-                {endWords(batch) && `. ${endWords(batch)}`}
-              </small>
-            </li>
-          );
-        })}
+        {parts.shown.map((batch) => (
+          <li key={batch.id}>
+            <a href={linkTo('weigh', batch.id)}>{props.link(batch)}</a>
+            <Contained what="This batch" of={batch}>
+              <Facts batch={batch} />
+            </Contained>
+          </li>
+        ))}
       </ul>
       {parts.more}
     </section>
+  );
+}
+
+function Facts({ batch }: { batch: Batch }) {
+  return (
+    <small>
+      {moment(batch.finishedAt ?? batch.startedAt)}, {gramWords(gramsMade(batch))}
+      {batch.finishedAt === undefined && ` of ${gramWords(batch.grams)}`}
+      {endWords(batch) && `. ${endWords(batch)}`}
+    </small>
   );
 }

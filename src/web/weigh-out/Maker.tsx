@@ -1,19 +1,25 @@
 /** Who makes the batch; the name is remembered on this device. */
+
 import { useState } from 'react';
 import { Input, Label, TextField } from 'react-aria-components';
+import { deviceStorage } from '../shared/device-storage.ts';
 
 const MAKER = 'pouchful.maker';
+const LONGEST = 100;
 
 export function useMaker(): [name: string, set: (name: string) => void, remember: () => void] {
-  const [name, set] = useState(() => localStorage.getItem(MAKER) ?? '');
-  return [name, set, () => localStorage.setItem(MAKER, name.trim())];
+  const [name, set] = useState(() => plain(deviceStorage.getItem(MAKER) ?? ''));
+  return [name, set, () => deviceStorage.setItem(MAKER, name.trim())];
 }
+
+/** Anything may stand in a browser's storage; a name has 100 letters at most, and all of them show. */
+const plain = (text: string) => text.replace(/[\p{Cc}\p{Surrogate}]/gu, ' ').slice(0, LONGEST);
 
 export function Maker({ name, onChange }: { name: string; onChange(name: string): void }) {
   return (
     <TextField value={name} onChange={onChange}>
       <Label>Made by (optional)</Label>
-      <Input autoComplete="off" maxLength={100} />
+      <Input autoComplete="off" maxLength={LONGEST} />
     </TextField>
   );
 }

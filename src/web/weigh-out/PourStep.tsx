@@ -1,8 +1,10 @@
 /** The food to pour now: how much, between which amounts, and what the scale shows. */
+
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { NextPour } from '../../kitchen/weighing/weigh-state.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { deviceStorage } from '../shared/device-storage.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { gramWords } from '../shared/words/gram-words.ts';
@@ -34,6 +36,8 @@ export function PourStep(props: {
   asked: string | undefined;
   /** Foods that may be poured in its place, with words for each. */
   others: readonly (readonly [id: string, words: string])[];
+  /** Whether a weight stands in the field that was not poured yet. */
+  onTyping(something: boolean): void;
   /** Undefined for the food asked for. */
   onChoose(food: string | undefined): void;
   /** Whether the name of the food takes the focus. */
@@ -42,7 +46,7 @@ export function PourStep(props: {
 }) {
   const { next, planned, step, busy, onPour } = props;
   const [reads, setReads] = useState<ScaleReads>(() =>
-    localStorage.getItem(READS) === 'bowl' ? 'bowl' : 'food',
+    deviceStorage.getItem(READS) === 'bowl' ? 'bowl' : 'food',
   );
   const [text, setText] = useState('');
   const [fault, setFault] = useState('');
@@ -75,7 +79,11 @@ export function PourStep(props: {
   function stepBy(by: number) {
     const from = readNumber(text) ?? (by > 0 ? 0 : shownTarget(next, reads));
     if (!Number.isFinite(from)) return;
-    setText(String(Number(Math.max(0, from + by).toFixed(places))));
+    write(String(Number(Math.max(0, from + by).toFixed(places))));
+  }
+  function write(value: string) {
+    setText(value);
+    props.onTyping(value.trim() !== '');
   }
 
   return (
@@ -104,7 +112,7 @@ export function PourStep(props: {
         className="weigh-reading"
         value={text}
         onChange={(value) => {
-          setText(value);
+          write(value);
           setFault('');
         }}
         isInvalid={fault !== ''}
@@ -169,7 +177,7 @@ export function PourStep(props: {
         value={reads}
         options={OPTIONS}
         onChange={(value) => {
-          localStorage.setItem(READS, value);
+          deviceStorage.setItem(READS, value);
           setReads(value);
           setFault('');
         }}

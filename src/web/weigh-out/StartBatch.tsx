@@ -62,11 +62,11 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
       ),
     [house, problem.foods],
   );
-  const plan = useQuery({
+  const { data: plan, error } = useQuery({
     queryKey: ['plan batch', problem, shares, kept],
     queryFn: async (): Promise<Answer<BatchPlan>> => engine.planBatch(problem, shares, kept, today()),
     staleTime: Number.POSITIVE_INFINITY,
-  }).data;
+  });
   const { running, finished } = batchesOf(mix.id, house.batches);
 
   /** Makes the batch and keeps it before the first food is shown. */
@@ -130,7 +130,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         <ScaleStep step={step} onChange={setStep} />
         <p role="status" className={ready === false ? 'weigh-fault' : ''}>
           {plan === undefined
-            ? 'Working…'
+            ? (error?.message ?? 'Working…')
             : !plan.ok
               ? `${plan.field ? `${plan.field}: ` : ''}${plan.message}`
               : ready

@@ -31,7 +31,9 @@ import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { dayAt } from '../shared/today.ts';
+import { loadError, loadedOnce } from './loaded.ts';
 import { standingOf } from './weighing.ts';
+import { LOAD_ERROR } from './worker-line.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
@@ -39,15 +41,15 @@ export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; mes
 const KEPT = 4;
 const live = new Map<string, Formulation>();
 
-const reference: Promise<Reference> = (async () => {
+const reference = loadedOnce('The table of reference foods', async (): Promise<Reference> => {
   const response = await fetch('/reference.bin');
-  if (!response.ok) throw new Error(`The reference foods could not be loaded (${response.status}).`);
+  if (!response.ok) throw new Error(`the server answered ${response.status}`);
   return decodeReference(new Uint8Array(await response.arrayBuffer()));
-})();
-const highs = loadHighs({ wasmUrl });
-// Asked for by every call; a failure is told there.
-reference.catch(() => {});
-highs.catch(() => {});
+});
+const highs = loadedOnce('The solver', () => loadHighs({ wasmUrl }));
+// Begun at once; a failure is told to who asks.
+reference().catch(() => {});
+highs().catch(() => {});
 
 let search: ReturnType<typeof createFoodSearch> | undefined;
 
@@ -59,7 +61,7 @@ async function formulation(problem: Problem): Promise<Formulation> {
     live.set(key, known);
     return known;
   }
-  const parts = { reference: await reference, highs: await highs };
+  const parts = { reference: await reference(), highs: await highs() };
   const parsed = parseProblem(JSON.parse(key), parts.reference);
   const made = new Formulation(parsed.problem, parts, parsed.ignored);
   live.set(key, made);
@@ -77,13 +79,16 @@ async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<
 
 /** As {@link answer}, for what needs the reference foods and the solver alone. */
 async function answerWith<T>(ask: (parts: FormulationOptions) => T): Promise<Answer<T>> {
-  return answered(async () => ask({ reference: await reference, highs: await highs }));
+  return answered(async () => ask({ reference: await reference(), highs: await highs() }));
 }
 
 async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
   try {
     return { ok: true, value: await ask() };
   } catch (error) {
+    if (error instanceof Error && error.name === LOAD_ERROR) throw error;
+    // Its memory is in no state to be asked again: only a new worker has a whole one.
+    if (error instanceof WebAssembly.RuntimeError) throw loadError(`The solver broke: ${error.message}`);
     const field = error instanceof ProblemError ? error.field : '';
     return { ok: false, field, message: error instanceof Error ? error.message : String(error) };
   }
@@ -110,7 +115,7 @@ const api = {
     answer(problem, (f) => changeOverTo(f, shares, old, plan)),
   /** One base mix for several animals and what each gets added; the problem without its animals. */
   async share(problem: Problem, eaters: readonly Eater[]): Promise<Answer<SharedMix | NotShared>> {
-    const parts = { reference: await reference, highs: await highs };
+    const parts = { reference: await reference(), highs: await highs() };
     return answer(problem, (f) => shareMix(f.problem, eaters, parts));
   },
   /** Whether a mix may be weighed out, in which order, and what there is of its foods. */
@@ -128,31 +133,31 @@ const api = {
     answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts), dayAt })),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
-    const parts = { reference: await reference, highs: await highs };
+    const parts = { reference: await reference(), highs: await highs() };
     return answer(asked.problem, (f) =>
       shoppingOf(asked, { ...parts, evaluation: f.evaluate(asked.shares) }),
     );
   },
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
-    search ??= createFoodSearch(await reference);
+    search ??= createFoodSearch(await reference());
     return [...search.find(query, limit)];
   },
   /** What to tell where the tables do not have what was looked for. */
   async findNote(query: string): Promise<string | undefined> {
-    search ??= createFoodSearch(await reference);
+    search ??= createFoodSearch(await reference());
     return search.note(query);
   },
   async plainFoods(): Promise<ReferenceFood[]> {
-    return [...(await reference).plainFoods()];
+    return [...(await reference()).plainFoods()];
   },
   /** The reference foods with these numbers; unknown numbers are left out. */
   async byRef(refs: readonly string[]): Promise<ReferenceFood[]> {
-    const table = await reference;
+    const table = await reference();
     return refs.flatMap((ref) => table.get(ref) ?? []);
   },
   /** Foods made up like this one that know an amount it lacks, the likest first, with what each would lend. */
   async lenders(figures: Figures, group: string | undefined, tag: Tag) {
-    return similarFoods(figures, group, await reference, tag).flatMap(({ food }) => {
+    return similarFoods(figures, group, await reference(), tag).flatMap(({ food }) => {
       const lent = borrow(figures, tag, food);
       return lent ? [{ food, lent: { ...lent, from: food.ref, name: food.name } }] : [];
     });

@@ -68,7 +68,8 @@ export class EvaluationKeeper {
   }
 }
 
-function failed(error: unknown): Answer<never> {
+/** What is said where the worker itself failed. */
+export function failed(error: unknown): Answer<never> {
   return { ok: false, field: '', message: error instanceof Error ? error.message : String(error) };
 }
 

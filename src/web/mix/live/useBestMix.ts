@@ -3,7 +3,7 @@ import { useEffect, useState } from 'react';
 import type { Collision, Following } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { withHolds } from '../../../household/reckon/mix/mix-edits.ts';
-import { engine } from '../../worker/engine.ts';
+import { useEngine } from '../../worker/engine.ts';
 
 /** What the best mix comes to and how far that is proven. */
 export type Best = Pick<Following, 'objective' | 'gap' | 'aims'>;
@@ -27,6 +27,7 @@ export function useBestMix(mix: Mix): BestMix {
   const [questions, setQuestions] = useState<Following['questions']>([]);
   const [best, setBest] = useState<Best>();
   const bound = JSON.stringify(withHolds(mix));
+  const engine = useEngine();
 
   // Shares do not matter here but for those held, so that a dragged slider does not seek the best mix again. Spans and
   // collision stay on the screen until the next are there.
@@ -46,7 +47,7 @@ export function useBestMix(mix: Mix): BestMix {
       stale = true;
       clearTimeout(timer);
     };
-  }, [bound]);
+  }, [bound, engine]);
 
   return { spans, collision, questions, best, collided: setCollision };
 }

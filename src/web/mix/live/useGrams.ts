@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import type { WholeGrams } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
-import { engine } from '../../worker/engine.ts';
+import { useEngine } from '../../worker/engine.ts';
 
 /** How long a mix must stand still, ms: longer than a dragged slider rests between two moves. */
 const MIX_STILL_MS = 220;
@@ -13,6 +13,7 @@ export function useGrams(
   fits: boolean,
 ): WholeGrams | undefined {
   const [weighed, setWeighed] = useState<WholeGrams>();
+  const engine = useEngine();
   // Grams of other shares are worse than none, so the old ones go at once.
   useEffect(() => {
     setWeighed(undefined);
@@ -26,6 +27,6 @@ export function useGrams(
       stale = true;
       clearTimeout(timer);
     };
-  }, [problem, shares, fits]);
+  }, [problem, shares, fits, engine]);
   return weighed;
 }

@@ -1,12 +1,13 @@
 /** Trying changes beforehand: which of them a mix can solve. */
 import { useEffect, useState } from 'react';
 import type { Problem } from '../../../formulation/problem/problem.ts';
-import { engine } from '../../worker/engine.ts';
+import { useEngine } from '../../worker/engine.ts';
 
 /** Which of some changed problems a mix can solve, by key. */
 export function useWorking(tried: readonly (readonly [key: string, problem: Problem])[]): readonly string[] {
   const question = JSON.stringify(tried);
   const [works, setWorks] = useState<{ question: string; keys: readonly string[] }>();
+  const engine = useEngine();
   useEffect(() => {
     let stale = false;
     const asked = (JSON.parse(question) as [string, Problem][]).map(async ([key, problem]) => {
@@ -20,6 +21,6 @@ export function useWorking(tried: readonly (readonly [key: string, problem: Prob
     return () => {
       stale = true;
     };
-  }, [question]);
+  }, [question, engine]);
   return works?.question === question ? works.keys : [];
 }

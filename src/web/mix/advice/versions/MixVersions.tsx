@@ -262,8 +262,9 @@ function useStanding(id: string, versions: readonly MixVersion[]): Worked {
     staleTime: Number.POSITIVE_INFINITY,
   });
   const said = error?.message ?? (data && !data.ok ? data.message : undefined);
+  if (!version) return { side: undefined, fault: 'This version is not kept any more; choose another.' };
   return {
-    side: version && { ...version, evaluation: data?.ok ? data.value : undefined },
-    fault: said && `“${version?.name}” cannot be worked out: ${said}`,
+    side: { ...version, evaluation: data?.ok ? data.value : undefined },
+    fault: said && `“${version.name}” cannot be worked out: ${said}`,
   };
 }

@@ -1,0 +1,29 @@
+/** The built browser client; any address that is no file is a screen of it. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { serveStatic } from '@hono/node-server/serve-static';
+import type { Env, Hono } from 'hono';
+
+/** Vite writes a hash of the content into the names of these: what one of them holds never changes. */
+const ASSETS = '/assets/';
+const FOR_EVER = 'public, max-age=31536000, immutable';
+/** Asked for anew each time: after an update the old page must not come out of a browser's cache. */
+const ANEW = 'no-cache';
+
+/** @param webDir folder of the built client */
+export function webClient<E extends Env>(app: Hono<E>, webDir: string): void {
+  const index = join(webDir, 'index.html');
+  if (existsSync(webDir)) {
+    app.use('*', async (c, next) => {
+      await next();
+      if (c.req.path.startsWith(ASSETS) && c.res.status === 200) c.header('Cache-Control', FOR_EVER);
+      else if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', ANEW);
+    });
+    app.use('*', serveStatic({ root: webDir }));
+  }
+  app.get('*', (c) => {
+    if (/\.\w+$/.test(c.req.path)) return c.text('There is no such file.', 404);
+    if (!existsSync(index)) return c.text('The browser client is not built yet. Run: npm start', 503);
+    return c.html(readFileSync(index, 'utf8'));
+  });
+}

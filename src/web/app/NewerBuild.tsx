@@ -1,0 +1,45 @@
+/** Says when another Pouchful than this page runs on the server; the keeper says when to load it. */
+import { useEffect, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { useServerBuild } from '../store/household.ts';
+import { useEngineState } from '../worker/engine.ts';
+import { OWN_BUILD, servedBuild } from './build.ts';
+import { keepTyped } from './typed-text.ts';
+import './trouble.css';
+
+export function NewerBuild() {
+  const told = useServerBuild();
+  const asked = useBuildAfterTrouble();
+  const served = asked || told;
+  if (!served || !OWN_BUILD || served === OWN_BUILD) return null;
+  return (
+    <section className="trouble" role="status" aria-label="A newer Pouchful">
+      <p>
+        Pouchful was updated: the server runs another one than this page. Load it when nothing is left to be
+        saved.
+      </p>
+      <Button
+        className="button"
+        onPress={() => {
+          keepTyped();
+          window.location.reload();
+        }}
+      >
+        Reload
+      </Button>
+    </section>
+  );
+}
+
+/** A file of this page that is gone may have gone with an update: then the server is asked what it serves now. */
+function useBuildAfterTrouble(): string {
+  const [served, setServed] = useState('');
+  const gone = useEngineState().state.is === 'gone';
+  useEffect(() => {
+    const ask = () => void servedBuild().then(setServed);
+    if (gone) ask();
+    window.addEventListener('vite:preloadError', ask);
+    return () => window.removeEventListener('vite:preloadError', ask);
+  }, [gone]);
+  return served;
+}

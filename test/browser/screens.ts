@@ -1,0 +1,47 @@
+/** Every screen of the client, and what each must show whatever befalls it. */
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+export const SCREENS = [
+  'today',
+  'foods',
+  'targets',
+  'mix',
+  'calendar',
+  'shopping',
+  'cupboard',
+  'drying',
+  'weigh',
+  'animals',
+  'household',
+] as const;
+
+/** A screen that shows nothing after that is white, ms. */
+const SOON = 60_000;
+
+/** Opens an address of the page that is open already. */
+export async function goTo(page: Page, address: string): Promise<void> {
+  await page.evaluate(`location.hash = ${JSON.stringify(address)}`);
+}
+
+/** Waits for a main part with a heading and text to read: the opposite of a white page. */
+export async function expectShown(page: Page, what: string): Promise<void> {
+  await page
+    .waitForFunction(
+      `(() => {
+        const main = document.querySelector('main');
+        const headed = [...document.querySelectorAll('main h1, main h2')].some((h) => h.textContent.trim());
+        return headed && main.innerText.trim().length > 10 && !main.textContent.includes('Opening the ');
+      })()`,
+      undefined,
+      { timeout: SOON },
+    )
+    .catch((error) => expect.fail(`${what}: nothing to read: ${error}`));
+  expect(await page.locator('main').count(), what).toBe(1);
+}
+
+/** What the page says of a screen that failed; empty where none did. */
+export async function failure(page: Page): Promise<string> {
+  const failed = page.locator('main[data-failed]');
+  return (await failed.count()) === 0 ? '' : ((await failed.textContent()) ?? '');
+}
