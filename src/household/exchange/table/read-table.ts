@@ -3,9 +3,7 @@
  * reading of the columns as a whole is confirmed before anything comes of it. Pure; read again after each answer.
  */
 import type { Figures, FoodGroup } from '../../../foods/food.ts';
-import { impossible } from '../../../foods/impossible.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
-import { gramsPer, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
 import { Asked, type TableAnswers, type TableQuestion } from './asked.ts';
 import { type FigureCell, readFigureCell } from './figure-cell.ts';
 import { type FoundTable, findTables } from './find-tables.ts';
@@ -15,17 +13,10 @@ import { askMeasures, type Figured } from './measures.ts';
 import { pricePerKg } from './price.ts';
 import { askMarks, cellsOf, holdsFigures, type ReadColumn, readColumns } from './read-columns.ts';
 import { NEAR_HUNDRED, readShares, scaled, sumOf } from './read-shares.ts';
+import { type Become, becomeOf, faultsOf, faultsOfRow } from './row-fate.ts';
 import { type RowCell, rowFigures } from './row-figures.ts';
 import { readGroups } from './row-groups.ts';
 import { askSameNames, askSums, type KindOfRow, kindsOfRows } from './row-kinds.ts';
-
-/** What becomes of a row. */
-export type Become =
-  | { readonly as: 'own' }
-  | { readonly as: 'reference'; readonly ref: string }
-  /** A food of the keeper's own that is there already. */
-  | { readonly as: 'kept'; readonly id: string }
-  | { readonly as: 'left out' };
 
 export interface ReadTableRow {
   /** Row of the grid, and the key of its answer: `row N`. */
@@ -58,9 +49,6 @@ export interface ReadTable {
   /** Nothing is open: all questions are answered and every row is decided. */
   readonly settled: boolean;
 }
-
-/** Answers that a keeper gives without being asked: `row N` ("own", "ref:...", "kept:...", "out"), `scale` ("yes"). */
-export const ROW_ANSWERS = { own: 'own', out: 'out', ref: 'ref:', kept: 'kept:' } as const;
 
 /** @param ownNames names of the keeper's own foods by id */
 export function readTable(
@@ -247,53 +235,4 @@ function confirmColumns(
     message: 'Are the columns read rightly?',
     options: [{ answer: JSON.stringify(reading), label: 'Yes, they are read rightly' }],
   });
-}
-
-/** What no food can have, by value or by bound. */
-function faultsOf(figures: Figures): string[] {
-  const told = impossible(figures).map(({ message }) => message);
-  if (told.length > 0) return told;
-  const all = [figures.composition, figures.low ?? {}, figures.high ?? {}].flatMap(
-    (part) => Object.entries(part) as [Tag, number][],
-  );
-  return all.flatMap(([tag, v]) => {
-    const { name, unit } = nutrient(tag);
-    const most = unit === 'kcal' ? MOST_KCAL : 100 / (gramsPer(unit) ?? 100 / MOST_OTHER);
-    return v > most ? [`${name} ${v} ${unit} in 100 g is more than there can be; check the unit`] : [];
-  });
-}
-
-/** More than any food has; a bound may lie above what a value can be. */
-const MOST_KCAL = 10_000;
-const MOST_OTHER = 1e10;
-const MOST_PRICE = 1e8;
-
-/** What is wrong with a row whatever food it becomes. */
-function faultsOfRow(share: number | undefined, price: number | undefined): string[] {
-  return [
-    ...(share !== undefined && share > 100 ? [`a share of ${share} % is more than the whole mix`] : []),
-    ...(price !== undefined && price > MOST_PRICE ? [`a price of ${price} a kg is no price`] : []),
-  ];
-}
-
-function becomeOf(
-  { row, name }: KindOfRow,
-  figures: Figures,
-  faults: readonly string[],
-  asked: Asked,
-  ownNames: ReadonlyMap<string, string>,
-  isWrong: boolean,
-): Become | undefined {
-  const answer = asked.chosen(`row ${row}`);
-  if (answer === ROW_ANSWERS.out) return { as: 'left out' };
-  if (isWrong) return undefined;
-  if (answer?.startsWith(ROW_ANSWERS.ref) && answer.length > ROW_ANSWERS.ref.length)
-    return { as: 'reference', ref: answer.slice(ROW_ANSWERS.ref.length) };
-  if (answer?.startsWith(ROW_ANSWERS.kept) && ownNames.has(answer.slice(ROW_ANSWERS.kept.length)))
-    return { as: 'kept', id: answer.slice(ROW_ANSWERS.kept.length) };
-  if (faults.length > 0) return undefined;
-  if (answer === ROW_ANSWERS.own) return { as: 'own' };
-  const known = Object.keys({ ...figures.composition, ...figures.low, ...figures.high }).length > 0;
-  const there = [...ownNames.values()].some((n) => keyOf(n) === keyOf(name));
-  return known && !there ? { as: 'own' } : undefined;
 }
