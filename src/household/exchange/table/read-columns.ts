@@ -9,6 +9,9 @@ import { type Cell, cellAt, type Grid, shown } from './grid.ts';
 import { type Heading, readHeading } from './heading.ts';
 import { isTotal, type Role } from './words.ts';
 
+/** What amounts are per: some g of the food, what the row weighs in the mix, or 100 g of the mix. */
+export type Per = number | 'row' | 'mix';
+
 export interface ReadColumn {
   /** From the table's left. */
   readonly index: number;
@@ -20,6 +23,8 @@ export interface ReadColumn {
   readonly example: string;
   /** Why nothing is taken from it. */
   readonly why?: string;
+  readonly per?: Per;
+  readonly basis?: 'as fed' | 'dry matter';
 }
 
 /** Every role, in words, in the order in which they are offered. */
