@@ -1,10 +1,12 @@
 /** Ways on from a file that is not to be opened. None of them writes to it: it is set aside under another name. */
 import { copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { backupsOf, type KeptBackup } from '../backup/backups.ts';
 import { checkCopy } from '../backup/check-copy.ts';
 import { makeNewFile } from './new-file.ts';
-import { type Salvaged, salvage } from './salvage/salvage.ts';
+import { pagesAt, readableRows, type Salvaged, salvage } from './salvage/salvage.ts';
+import { tablesOf } from './shape.ts';
 import {
   asidePath,
   backupFolder,
@@ -55,6 +57,7 @@ export function putInPlace(path: string, from: string, at: string): Rescued {
   checkCopy(from);
   const coming = comingPath(path);
   copyFileSync(from, coming);
+  keepDevices(path, coming);
   syncWhole(coming);
   return swap(path, coming, at);
 }
@@ -81,6 +84,21 @@ export function beginAnew(path: string, at: string): Rescued {
   const aside = setAside(path, ['', WAL, SHM, JOURNAL], 'gone', at);
   makeNewFile(path);
   return { aside };
+}
+
+/** Who was put out stays out: what can be read of the devices in the file goes into what comes in its place. */
+function keepDevices(path: string, coming: string): void {
+  const rows = existsSync(path) ? (readableRows(pagesAt(path)).get('devices') ?? []) : [];
+  const db = new Database(coming);
+  try {
+    if (!tablesOf(db).has('devices')) return;
+    const add = db.prepare('INSERT OR REPLACE INTO devices VALUES (?, ?, ?, ?, ?, ?, ?)');
+    db.transaction(() => {
+      for (const { values } of rows) add.run(...values);
+    })();
+  } finally {
+    db.close();
+  }
 }
 
 function swap(path: string, coming: string, at: string): Rescued {

@@ -1,25 +1,12 @@
 /** Records that are kept and cannot be shown as what they should be: their raw text, to copy or to delete. */
-import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { KeptRecord } from '../../household/records.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { saveAs } from '../shared/save-as.ts';
+import { KIND_WORDS } from '../store/conflict-words.ts';
 import { useUnreadable } from '../store/household.ts';
-import { deleteUnreadable } from '../store/unreadable.ts';
-
-const KIND_WORDS: Readonly<Record<KeptRecord['kind'], string>> = {
-  foods: 'Food',
-  profiles: 'Target profile',
-  animals: 'Animal',
-  mixes: 'Mix',
-  versions: 'Version of a mix',
-  lots: 'Lot',
-  offers: 'Offer',
-  dryingRuns: 'Drying run',
-  batches: 'Batch',
-  kitchen: 'Settings of the kitchen',
-};
+import { removeUnreadable } from '../store/unreadable.ts';
 
 export function Unreadable() {
   const records = useUnreadable();
@@ -42,10 +29,10 @@ export function Unreadable() {
 
 function Item({ record }: { record: KeptRecord }) {
   const [asking, setAsking] = useState(false);
-  const remove = useMutation({ mutationFn: () => deleteUnreadable(record) });
+  const [error, setError] = useState<Error>();
   const { kind, id, unreadable } = record;
   const raw = unreadable?.raw ?? '';
-  const name = `${KIND_WORDS[kind]} "${id}"`;
+  const name = `${KIND_WORDS[kind]} “${id}”`;
   return (
     <li aria-label={name}>
       <h3>{name}</h3>
@@ -65,11 +52,11 @@ function Item({ record }: { record: KeptRecord }) {
       {asking && (
         <AskFirst
           question={`Delete ${name}?`}
-          error={remove.error}
+          error={error}
           keep="Keep it"
           onKeep={() => setAsking(false)}
           lose="Delete it"
-          onLose={() => remove.mutate()}
+          onLose={() => removeUnreadable(record).catch((reason: Error) => setError(reason))}
         >
           Save its text first if you may want it again.
         </AskFirst>

@@ -1,15 +1,14 @@
-/** Records that cannot be read are no part of what the page keeps; they are deleted by a request of their own. */
+/** Records that cannot be shown: there is nothing of them to be changed, only to be let go. */
 import type { KeptRecord } from '../../household/records.ts';
-import { ApiError } from './api-error.ts';
+import { ask } from './ask.ts';
+import { deviceName } from './device-name.ts';
+import { keeper } from './page-keeper.ts';
 
-/** @throws ApiError */
-export async function deleteUnreadable({ kind, id, version }: KeptRecord): Promise<void> {
-  const response = await fetch(`/api/${kind}/${encodeURIComponent(id)}`, {
+/** Deletes one. Its text stays in the history. @throws ApiError */
+export async function removeUnreadable({ kind, id, version }: KeptRecord): Promise<void> {
+  await ask(`/api/${kind}/${encodeURIComponent(id)}`, {
     method: 'DELETE',
-    headers: { 'if-match': `"${version}"` },
-  }).catch(() => undefined);
-  if (!response) throw new ApiError(0, 'The Pouchful server does not answer. Is it still running?');
-  if (response.ok) return;
-  const { message } = (await response.json().catch(() => ({}))) as { message?: string };
-  throw new ApiError(response.status, message ?? `The server answered ${response.status}.`);
+    headers: { 'if-match': `"${version}"`, 'pouchful-device': encodeURIComponent(deviceName()) },
+  });
+  await keeper.pull();
 }

@@ -43,15 +43,16 @@ import { foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { WeighSheetPaper } from './WeighSheetPaper.tsx';
 import { useWakeLock } from './wake-lock.ts';
 
-export function BatchPage({ batch }: { batch: Batch }) {
+/** @param props.batch as it stands this moment */
+export function BatchPage({ batch: stands }: { batch: Batch }) {
   const { house } = useMixDraft();
   const { mutateAsync: keepNew } = useSave('batches');
   const remove = useRemove('batches');
-  const { save, keep, retry } = useBatchSave(batch.id);
+  const { save, keep, retry } = useBatchSave(stands.id);
   const { kitchen, change } = useKitchen();
   /** Whether something was poured on this page: then the next food takes the focus. */
   const went = useRef(false);
-  const done = batch.finishedAt !== undefined;
+  const done = stands.finishedAt !== undefined;
   /** Another food than the one asked for, which the keeper pours now. */
   const [chosen, setChosen] = useState<string>();
   /** The food of which a weight is being typed: it stays in sight, whatever another device pours meanwhile. */
@@ -60,13 +61,20 @@ export function BatchPage({ batch }: { batch: Batch }) {
   const [mine] = useState(() => new Set<string>());
   useWakeLock(!done);
   const standing = useQuery({
-    queryKey: ['standing', batch],
-    queryFn: async (): Promise<Answer<Standing>> => engine.standing(batch),
+    queryKey: ['standing', stands],
+    queryFn: async (): Promise<{ of: Batch; answer: Answer<Standing> }> => ({
+      of: stands,
+      answer: await engine.standing(stands),
+    }),
     staleTime: Number.POSITIVE_INFINITY,
+    // Until it is known what comes next, the batch is shown as it stood: what is being typed stays where it is.
+    placeholderData: (before) => before,
     enabled: !done,
   });
-  const answer = standing.data;
-  const waits = save.is === 'saving' || save.is === 'failed' || save.is === 'asked';
+  const answer = standing.data?.answer;
+  const batch = done ? stands : (standing.data?.of ?? stands);
+  const waits =
+    save.is === 'saving' || save.is === 'failed' || save.is === 'asked' || standing.isPlaceholderData;
   const now = () => new Date().toISOString();
   const kept = contentsOf(house);
 
