@@ -84,7 +84,7 @@ async function askOnPage(error: OpeningError, { tell, clock, listen }: RescueOpt
 }
 
 /** @param chosen called with lines for the terminal when a way on was taken */
-export function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: string[]) => void): Hono {
+function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: string[]) => void): Hono {
   const app = new Hono();
   const show = (c: Context, failed?: string) => {
     const view = { error, backups: goodBackups(error.path), ways: waysFrom(error) };
