@@ -46,10 +46,10 @@ export function waysFrom(error: OpeningError): Way[] {
  * Opens a household; where it is not to be opened and there is a way on, asks on a page first.
  * @throws OpeningError when there is no way on
  */
-export async function openOrRescue<T>(open: () => T, options: RescueOptions): Promise<T> {
+export async function openOrRescue<T>(open: () => T | Promise<T>, options: RescueOptions): Promise<T> {
   for (;;) {
     try {
-      return open();
+      return await open();
     } catch (error) {
       if (!(error instanceof OpeningError) || waysFrom(error).length === 0) throw error;
       await askOnPage(error, options);
