@@ -14,6 +14,9 @@ import { trustLog } from '../household/file/session.ts';
 import { securityHeaders } from './guard.ts';
 import { donePage, rescuePage, type Way } from './rescue-page.ts';
 
+/** How long connections may stay once a way was chosen, in ms. */
+const LAST_ANSWER = 1000;
+
 export interface RescueOptions {
   readonly tell: (line: string) => void;
   readonly clock: () => Date;
@@ -74,11 +77,13 @@ async function askOnPage(error: OpeningError, { tell, clock, listen }: RescueOpt
     });
   } finally {
     // The answer that says it is done is still on its way.
+    const late = setTimeout(() => server?.closeAllConnections(), LAST_ANSWER);
     await new Promise<void>((done) => {
       if (!server?.listening) return done();
       server.close(() => done());
       server.closeIdleConnections();
     });
+    clearTimeout(late);
     giveBack();
   }
 }
