@@ -15,6 +15,7 @@ const DOCS = [
   'docs/keeping.md',
   'docs/drying-model.md',
   'docs/problem.md',
+  'docs/export.md',
 ];
 /** Where a path in a text may begin. */
 const FROM = ['', 'src'];
