@@ -44,7 +44,7 @@ export function openHousehold(
     opened: store.opened,
     clock,
     tell,
-    onGoneBack: () => void store.stirred(),
+    onGoneBack: () => store.stirred(),
   });
   const ask = () => void backups.saveWhereDue();
   const end = timers.every(ASKED_EVERY, ask);

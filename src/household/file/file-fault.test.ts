@@ -87,6 +87,7 @@ it('writes nothing more to a file that was found damaged, not even at closing', 
 it('leaves other errors alone', () => {
   expect(faultOf(() => opened.file.exec('SELECT nothing FROM nowhere'))).toBeUndefined();
   expect(opened.fault(new Error('something else'))).toBeUndefined();
+  expect(opened.fault(Object.assign(new Error(), { code: 'ENOSPC' }))?.kind).toBe('full');
 });
 
 it('tells of a full disk through the store, which writes all of it or nothing', async () => {
