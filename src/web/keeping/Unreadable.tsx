@@ -4,28 +4,12 @@ import { Button } from 'react-aria-components';
 import type { KeptRecord } from '../../household/records.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { saveAs } from '../shared/save-as.ts';
+import { KIND_WORDS } from '../store/conflict-words.ts';
+import { useUnreadable } from '../store/household.ts';
+import { removeUnreadable } from '../store/unreadable.ts';
 
-const KIND_WORDS: Readonly<Record<KeptRecord['kind'], string>> = {
-  foods: 'Food',
-  profiles: 'Target profile',
-  animals: 'Animal',
-  mixes: 'Mix',
-  versions: 'Version of a mix',
-  lots: 'Lot',
-  offers: 'Offer',
-  dryingRuns: 'Drying run',
-  batches: 'Batch',
-  kitchen: 'Settings of the kitchen',
-};
-
-/** @param remove deletes one; rejects with the reason where it is refused */
-export function Unreadable({
-  records = [],
-  remove,
-}: {
-  records?: readonly KeptRecord[];
-  remove?: (record: KeptRecord) => Promise<unknown>;
-}) {
+export function Unreadable() {
+  const records = useUnreadable();
   if (records.length === 0) return null;
   return (
     <section className="panel" aria-label="Not readable">
@@ -36,25 +20,19 @@ export function Unreadable({
       </p>
       <ul>
         {records.map((record) => (
-          <Item key={`${record.kind} ${record.id}`} record={record} remove={remove} />
+          <Item key={`${record.kind} ${record.id}`} record={record} />
         ))}
       </ul>
     </section>
   );
 }
 
-function Item({
-  record,
-  remove,
-}: {
-  record: KeptRecord;
-  remove: ((record: KeptRecord) => Promise<unknown>) | undefined;
-}) {
+function Item({ record }: { record: KeptRecord }) {
   const [asking, setAsking] = useState(false);
   const [error, setError] = useState<Error>();
   const { kind, id, unreadable } = record;
   const raw = unreadable?.raw ?? '';
-  const name = `${KIND_WORDS[kind]} "${id}"`;
+  const name = `${KIND_WORDS[kind]} “${id}”`;
   return (
     <li aria-label={name}>
       <h3>{name}</h3>
@@ -67,11 +45,9 @@ function Item({
         <Button className="quiet-button" onPress={() => saveAs(`${kind}-${id}.txt`, 'text/plain', raw)}>
           Save the text
         </Button>
-        {remove && (
-          <Button className="quiet-button" onPress={() => setAsking(true)}>
-            Delete
-          </Button>
-        )}
+        <Button className="quiet-button" onPress={() => setAsking(true)}>
+          Delete
+        </Button>
       </div>
       {asking && (
         <AskFirst
@@ -80,7 +56,7 @@ function Item({
           keep="Keep it"
           onKeep={() => setAsking(false)}
           lose="Delete it"
-          onLose={() => remove?.(record).catch((reason: Error) => setError(reason))}
+          onLose={() => removeUnreadable(record).catch((reason: Error) => setError(reason))}
         >
           Save its text first if you may want it again.
         </AskFirst>

@@ -1,5 +1,8 @@
 /** The household's backups, asked of the server. */
-import { ApiError } from './api-error.ts';
+import { ask } from './ask.ts';
+
+/** How long a copy of a large household and its check may take, ms. */
+const FOR_A_COPY = 120_000;
 
 export interface Backup {
   readonly name: string;
@@ -21,27 +24,14 @@ export interface BackupList {
   readonly kept: { readonly hours: number; readonly days: number; readonly weeks: number };
 }
 
-export const fetchBackups = (): Promise<BackupList> => ask<BackupList>('/api/backups');
+export const fetchBackups = async () => (await ask('/api/backups')) as BackupList;
 
 /** Makes one now; resolves when it is checked. */
-export const saveBackup = (): Promise<Backup> => ask<Backup>('/api/backups', 'POST');
+export const saveBackup = async () => (await ask('/api/backups', { method: 'POST' }, FOR_A_COPY)) as Backup;
 
 /** Puts the state of a backup in the place of the present one. @returns the backup of what stood there */
-export const goBackTo = ({ name }: Backup): Promise<{ before: Backup }> =>
-  ask<{ before: Backup }>(`${addressOf(name)}/go-back`, 'POST');
+export const goBackTo = async ({ name }: Backup) =>
+  (await ask(`${addressOf(name)}/go-back`, { method: 'POST' }, FOR_A_COPY)) as { before: Backup };
 
 /** Where a backup is had as one file. */
 export const addressOf = (name: string) => `/api/backups/${encodeURIComponent(name)}`;
-
-/** @throws ApiError */
-async function ask<T>(path: string, method = 'GET'): Promise<T> {
-  let response: Response;
-  try {
-    response = await fetch(path, { method });
-  } catch {
-    throw new ApiError(0, 'The Pouchful server does not answer. Is it still running?');
-  }
-  const body = (await response.json().catch(() => ({}))) as T & { message?: string };
-  if (response.ok) return body;
-  throw new ApiError(response.status, body.message ?? `The server answered ${response.status}.`);
-}
