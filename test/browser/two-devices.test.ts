@@ -150,3 +150,21 @@ test('the same though the page is closed meanwhile', async () => {
   await expect.poll(async () => (await mixAt()).shares.maize).toBe(4);
   await expect.poll(() => share(phone, 'Maize').inputValue()).toBe('4');
 });
+
+test('where the device keeps nothing, that is said, and leaving the page asks', async () => {
+  const page = await pageOf(contexts[1]!);
+  await page.addInitScript(`Storage.prototype.setItem = () => { throw new Error('no room') }`);
+  await at(page, 'mix');
+  await share(page, 'Maize').waitFor();
+  await server.kill();
+  await share(page, 'Maize').fill('9');
+  await page.keyboard.press('Enter');
+  await page.getByText('This device cannot keep them: leave this page open.').waitFor();
+  const asks = page.waitForEvent('dialog');
+  await page.close({ runBeforeUnload: true });
+  const dialog = await asks;
+  expect(dialog.type()).toBe('beforeunload');
+  await dialog.dismiss();
+  await server.start();
+  await expect.poll(async () => (await mixAt()).shares.maize).toBe(9);
+});
