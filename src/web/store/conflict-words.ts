@@ -155,7 +155,7 @@ const isFields = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A value as one would say it, shortened where it is long. */
-function valueWords(value: unknown, names: Names): string {
+export function valueWords(value: unknown, names: Names): string {
   const words = said(value, names);
   return words.length > LONGEST ? `${words.slice(0, LONGEST)}…` : words;
 }
