@@ -26,17 +26,13 @@ export async function goTo(page: Page, address: string): Promise<void> {
 
 /** Waits for a main part with a heading and text to read: the opposite of a white page. */
 export async function expectShown(page: Page, what: string): Promise<void> {
-  await page
-    .waitForFunction(
-      `(() => {
-        const main = document.querySelector('main');
-        const headed = [...document.querySelectorAll('main h1, main h2')].some((h) => h.textContent.trim());
-        return headed && main.innerText.trim().length > 10 && !main.textContent.includes('Opening the ');
-      })()`,
-      undefined,
-      { timeout: SOON },
-    )
-    .catch((error) => expect.fail(`${what}: nothing to read: ${error}`));
+  const isShown = () =>
+    page.evaluate(`(() => {
+      const main = document.querySelector('main');
+      const headed = [...document.querySelectorAll('main h1, main h2')].some((h) => h.textContent.trim());
+      return headed && main.innerText.trim().length > 10 && !main.textContent.includes('Opening the ');
+    })()`);
+  await expect.poll(isShown, { message: `${what} is white`, timeout: SOON }).toBe(true);
   expect(await page.locator('main').count(), what).toBe(1);
 }
 
