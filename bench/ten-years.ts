@@ -30,7 +30,9 @@ const DRAWN =
 const nodesOf = async (page: Page) => Number(await page.evaluate("document.querySelectorAll('*').length"));
 
 const pad = (words: string | number, width = 8) => String(words).padStart(width);
-console.log(`${'screen'.padEnd(26)}${['ten years', 'demo', 'ratio', 'nodes'].map((w) => pad(w, 11)).join('')}`);
+console.log(
+  `${'screen'.padEnd(26)}${['ten years', 'demo', 'ratio', 'nodes'].map((w) => pad(w, 11)).join('')}`,
+);
 try {
   for (const { hash, ready, demo } of SCREENS) {
     const times: number[] = [];

@@ -10,6 +10,7 @@ const DOCS = [
   'CONTRIBUTING.md',
   'docs/architecture.md',
   'docs/glossary.md',
+  'docs/hosting.md',
   'docs/drying-model.md',
   'docs/problem.md',
 ];

@@ -27,6 +27,9 @@ const HOUSEHOLD_FOR_WEB = [
   join('household', 'records.ts'),
   join('household', 'merge') + sep,
   join('household', 'reckon') + sep,
+  join('household', 'exchange', 'table') + sep,
+  join('household', 'exchange', 'format.ts'),
+  join('household', 'exchange', 'wire.ts'),
 ];
 /** The rooms of the formulation, in the order in which a problem goes through them. */
 const FORMULATION_ROOMS = ['problem', 'amounts', 'solve', 'explain', 'advice'];

@@ -7,6 +7,7 @@ import { startCommand } from '../server/start-command.ts';
 import type { FormulateOptions } from './advised.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
+import { householdCommand } from './households.ts';
 import { oneLine } from './print.ts';
 import { listTargets, showTarget } from './targets.ts';
 
@@ -96,6 +97,8 @@ export function program(exit: (code: number) => void): Command {
       exit(0);
     }),
   );
+
+  pouchful.addCommand(householdCommand(exit));
 
   overrideExits(pouchful);
   return pouchful;

@@ -23,6 +23,8 @@ export interface HostedHousehold {
 
 export interface HostedHouseholds {
   readonly db: Kysely<Tables>;
+  /** What the database throws, as a StoreError where the database itself is at fault. */
+  fault(error: unknown): unknown;
   /** The store of one household; the same one each time, so that all who watch it hear of every change. */
   store(household: string): Store;
   list(): Promise<HostedHousehold[]>;
@@ -61,6 +63,7 @@ export async function openHosted(
   }
   return {
     db,
+    fault,
     store(household) {
       const store = stores.get(household) ?? storeOver({ db, household, fault });
       stores.set(household, store);

@@ -1,5 +1,6 @@
 /** A household on disk: one SQLite file. */
 import { Kysely, SqliteDialect } from 'kysely';
+import { forKysely } from './file/for-kysely.ts';
 import { type OpenedFile, openFile } from './file/open-file.ts';
 import { type Store, storeOver } from './store/record-store.ts';
 import { HOME, type Tables } from './store/tables.ts';
@@ -23,7 +24,7 @@ export interface FileStore extends Store {
  */
 export function openStore(path: string): FileStore {
   const opened = openFile(path);
-  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: opened.file }) });
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
   return {
     ...storeOver({ db, household: HOME, fault: (error) => opened.fault(error) ?? error }),
     isNew: opened.isNew,

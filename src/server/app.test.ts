@@ -345,6 +345,14 @@ describe('files', () => {
       '/api/history',
       '/api/history/{seq}',
       '/api/history/{seq}/take-back',
+      '/api/import/check',
+      '/api/import',
+      '/api/import/part/check',
+      '/api/import/part',
+      '/api/export',
+      '/api/export/{table}',
+      '/api/export/mix/{id}',
+      '/api/export/food/{id}',
       '/api/backups',
     ]);
   });

@@ -1,6 +1,5 @@
 /** The HTTP interface: the household as JSON, the reference foods, and the browser client. Thin: no rule of the trade is here. */
 import { OpenAPIHono } from '@hono/zod-openapi';
-import { bodyLimit } from 'hono/body-limit';
 import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import type { Backups } from '../household/backup/backups.ts';
@@ -10,6 +9,7 @@ import { backupRoutes } from './backup-routes.ts';
 import { buildIdOf } from './build-id.ts';
 import type { CallerEnv } from './caller.ts';
 import { eventsRoute } from './events-route.ts';
+import { exchangeRoutes, smallBodies } from './exchange-routes.ts';
 import { securityHeaders } from './guard.ts';
 import { historyRoutes } from './history-routes.ts';
 import { plainJsonBody } from './json-body.ts';
@@ -46,13 +46,7 @@ export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions
     },
   });
   app.use(securityHeaders(), access.guard);
-  const bodies = [
-    bodyLimit({
-      maxSize: MEGABYTE,
-      onError: (c) => c.json({ field: '', message: 'the body is over 1 MB; send less' }, 413),
-    }),
-    plainJsonBody(),
-  ] as const;
+  const bodies = [smallBodies(MEGABYTE), plainJsonBody()] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {
       const { status, body } = refusalOfStore(error);
@@ -79,6 +73,7 @@ export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions
   );
   recordRoutes(app);
   historyRoutes(app);
+  exchangeRoutes(app);
   backupRoutes(app, backups);
   eventsRoute(app, { build: buildIdOf(webDir), untilEnded: access.streams.untilEnded });
 

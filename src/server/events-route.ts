@@ -5,6 +5,8 @@ import type { CallerEnv } from './caller.ts';
 
 /** Keeps the connection open through what closes silent ones, ms (common practice, no source). */
 const STILL_THERE = 20_000;
+/** After a change is told, those that follow within this time are told as one, ms: a page reads them in one go. */
+const TOGETHER = 200;
 
 export interface EventParts {
   /** Which build of Pouchful is served now: a page of another one offers to load itself anew. */
@@ -20,10 +22,10 @@ export function eventsRoute(app: OpenAPIHono<CallerEnv>, { build, untilEnded }: 
     c.header('X-Accel-Buffering', 'no');
     return streamSSE(c, async (stream) => {
       let wake: () => void = () => undefined;
-      let changed = false;
+      let changed: { seq: number; epoch: string } | undefined;
       let over = false;
-      const nudge = () => {
-        changed = true;
+      const nudge = (seq: number, epoch: string) => {
+        changed = { seq, epoch };
         wake();
       };
       const end = () => {
@@ -48,8 +50,10 @@ export function eventsRoute(app: OpenAPIHono<CallerEnv>, { build, untilEnded }: 
           }
           if (over) break;
           if (changed) {
-            changed = false;
-            await stream.writeSSE({ event: 'change', data: JSON.stringify(await store.newest()) });
+            const data = JSON.stringify(changed);
+            changed = undefined;
+            await stream.writeSSE({ event: 'change', data });
+            await stream.sleep(TOGETHER);
           } else await stream.write(': still there\n\n');
         }
       } finally {

@@ -2,7 +2,7 @@
 import { Hono } from 'hono';
 import { describe, expect, it } from 'vitest';
 import { ownNames } from './access/own-names.ts';
-import { guard } from './guard.ts';
+import { guard, securityHeaders } from './guard.ts';
 import type { Served } from './served.ts';
 
 const served: Served = { scheme: 'http', isOwn: ownNames(false, ['shelter.lan']) };
@@ -170,4 +170,15 @@ it('behind a proxy the name and scheme count by which the proxy was asked, as it
   // Nobody announced a proxy: what these headers say counts for nothing.
   expect(await put({ host: HOST }, app)).toBe(403);
   expect(await put({ host: HOST, origin: OWN }, app)).toBe(200);
+});
+
+it('nothing of the household is left in a cache, unless its route says otherwise', async () => {
+  const cached = new Hono();
+  cached.use(securityHeaders());
+  cached.get('/api/own', (c) => c.text('', 200, { 'Cache-Control': 'private, max-age=5' }));
+  cached.get('*', (c) => c.text(''));
+  const told = async (path: string) => (await cached.request(path)).headers.get('cache-control');
+  expect(await told('/api/records')).toBe('no-store');
+  expect(await told('/api/own')).toBe('private, max-age=5');
+  expect(await told('/reference.bin')).toBeNull();
 });

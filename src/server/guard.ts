@@ -42,7 +42,7 @@ export function guard(served: Served): MiddlewareHandler {
   };
 }
 
-/** Headers that bind what the pages may load and who may frame them. */
+/** Headers that bind what the pages may load, who may frame them, and that nothing of the household is cached. */
 export function securityHeaders(): MiddlewareHandler {
   return async (c, next) => {
     await next();
@@ -50,6 +50,9 @@ export function securityHeaders(): MiddlewareHandler {
     c.header('X-Content-Type-Options', 'nosniff');
     c.header('Referrer-Policy', 'no-referrer');
     c.header('Cross-Origin-Resource-Policy', 'same-origin');
+    // What is kept belongs in the household, not in the caches of browsers and proxies.
+    if (c.req.path.startsWith('/api') && !c.res.headers.has('Cache-Control'))
+      c.header('Cache-Control', 'no-store');
   };
 }
 

@@ -1,48 +1,33 @@
-/** Starts Pouchful: opens the household, fills it on the first run, listens on this machine alone or for the network. */
+/** Starts Pouchful: opens what is kept, and listens on this machine alone or for the network. */
 import type { Server } from 'node:http';
 import { createServer } from 'node:https';
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createAdaptorServer } from '@hono/node-server';
 import { CommanderError } from 'commander';
-import type { Devices } from '../household/access/devices.ts';
-import { seedOnFirstRun } from '../household/seed.ts';
-import { type Access, devicesOf, openAccess } from './access/access.ts';
+import { openAccess } from './access/access.ts';
 import { readCertificate } from './access/certificate.ts';
 import { networkAddresses, ownNames } from './access/own-names.ts';
 import { PLAIN_HTTP } from './access/say-offer.ts';
 import { showOffers } from './access/show-offers.ts';
 import { createApp } from './app.ts';
-import { openHousehold } from './household-file.ts';
-import { householdPath } from './household-path.ts';
+import { openKeptDatabase, openKeptFile } from './kept.ts';
 import { listen } from './listen.ts';
-import { openOrRescue } from './rescue.ts';
 import { type StartOptions, startCommand } from './start-command.ts';
-
-const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 /**
  * Listens until it is stopped.
  * @returns once it listens: its address, and a way to stop it
  */
 export async function start(options: StartOptions = {}): Promise<{ url: string; stop: () => Promise<void> }> {
-  const { lan = false, behindProxy = false, name = [], cert, key } = options;
+  const { lan = false, behindProxy = false, name = [], cert, key, database } = options;
   const certificate = readCertificate(cert, key);
   const scheme = certificate ? 'https' : 'http';
-  const data = await householdPath(options.data, ROOT, console.log);
-  const household = await openOrRescue(() => openHousehold(data, console.log), {
-    tell: console.error,
-    clock: () => new Date(),
-    listen: (server) => listen(server, '127.0.0.1', options.port),
-  });
-  const { store, backups } = household;
+  const kept = database
+    ? await openKeptDatabase(database)
+    : await openKeptFile(options.data, (server) => listen(server, '127.0.0.1', options.port));
   try {
-    if (await seedOnFirstRun(store))
-      console.log('First run: an invented household was put in, marked as invented.');
-    // Looks through every record once, so that the first page need not wait for it.
-    await store.household();
-    const devices = devicesOf(store);
-    const tokens = lan || behindProxy;
+    const tokens = lan || behindProxy || kept.hosted;
     const origins = () =>
       behindProxy
         ? name.map((host) => `https://${host}`)
@@ -50,14 +35,14 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     const access = openAccess({
       served: { scheme, isOwn: ownNames(lan, name), behindProxy },
       tokens,
-      devices,
-      storeOf: () => store,
+      devices: kept.devices,
+      storeOf: kept.storeOf,
       origins,
       paired: (device) => console.log(`"${device.name}" is paired.`),
     });
     const app = createApp({
       access,
-      backups,
+      backups: kept.backups,
       webDir: fileURLToPath(new URL('../web', import.meta.url)),
       referenceFile: new URL('../foods/data/reference.bin', import.meta.url),
     });
@@ -67,39 +52,33 @@ export async function start(options: StartOptions = {}): Promise<{ url: string; 
     }) as Server;
     const port = await listen(server, lan ? undefined : '127.0.0.1', options.port);
     const url = `${scheme}://localhost:${port}`;
-    store.opened.announce(url);
+    kept.announce(url);
     console.log(`Pouchful is at ${url}`);
-    const end = tokens ? letIn(access, devices, { url, origins, plain: lan && !certificate }) : () => {};
+    if (lan && !certificate) console.log(PLAIN_HTTP);
+    const end =
+      tokens && !kept.hosted
+        ? showOffers({
+            pairing: access.pairing,
+            devices: kept.devices,
+            place: () => ({ url, origins: origins(), colours: process.stdout.isTTY }),
+            say: (text) => console.log(text),
+          })
+        : () => {};
     return {
       url,
       async stop() {
         end();
         access.streams.endAll();
-        await stop(server, household.close);
+        await stop(server, kept.close);
       },
     };
   } catch (error) {
-    await household.close();
+    await kept.close();
     throw error;
   }
 }
 
-/** Says how other devices come in. @returns a function that ends it */
-function letIn(
-  { pairing }: Access,
-  devices: Devices,
-  { url, origins, plain }: { url: string; origins: () => readonly string[]; plain: boolean },
-): () => void {
-  if (plain) console.log(PLAIN_HTTP);
-  return showOffers({
-    pairing,
-    devices,
-    place: () => ({ url, origins: origins(), colours: process.stdout.isTTY }),
-    say: (text) => console.log(text),
-  });
-}
-
-/** Starts and stays until SIGINT or SIGTERM; then answers what was asked, closes the file and ends. */
+/** Starts and stays until SIGINT or SIGTERM; then answers what was asked, closes what is kept and ends. */
 export async function serveUntilStopped(options: StartOptions): Promise<void> {
   const { stop } = await start(options);
   await new Promise<void>((done) => {
@@ -111,14 +90,14 @@ export async function serveUntilStopped(options: StartOptions): Promise<void> {
 }
 
 /** Answers what was asked, then closes. */
-async function stop(server: Server, closeStore: () => Promise<void>): Promise<void> {
+async function stop(server: Server, close: () => Promise<void>): Promise<void> {
   // A connection is idle once its answer has ended; browsers keep idle ones open.
   const idle = setInterval(() => server.closeIdleConnections(), 20);
   const late = setTimeout(() => server.closeAllConnections(), 2000);
   await new Promise<void>((done) => server.close(() => done()));
   clearInterval(idle);
   clearTimeout(late);
-  await closeStore();
+  await close();
 }
 
 /** Runs with the process's own arguments. Errors are one line on stderr, with exit code 2. */
@@ -127,17 +106,21 @@ async function main(): Promise<void> {
     .name('npm start --')
     .exitOverride()
     .configureOutput({
-      outputError: (text, write) => write(`pouchful: ${text.replace(/^error: /, '')}`),
+      outputError: (text, write) => write(`pouchful: ${inOneLine(text.replace(/^error: /, ''))}\n`),
     });
   try {
     await command.parseAsync();
   } catch (error) {
     if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
     else {
-      console.error(`pouchful: ${(error as Error).message}`);
+      console.error(`pouchful: ${inOneLine((error as Error).message)}`);
       process.exitCode = 2;
     }
   }
+}
+
+function inOneLine(text: string): string {
+  return text.replace(/\s+/g, ' ').trim();
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) await main();

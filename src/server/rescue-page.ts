@@ -3,7 +3,7 @@ import type { KeptBackup } from '../household/backup/backups.ts';
 import type { OpeningError } from '../household/file/opening-error.ts';
 
 /** What may be done about it; the name of each is the address it is sent to. */
-export type Way = 'go-back' | 'save-readable' | 'without-log' | 'begin-anew';
+export type Way = 'go-back' | 'save-readable' | 'without-log' | 'with-log' | 'begin-anew';
 
 export interface RescueView {
   readonly error: OpeningError;
@@ -17,6 +17,7 @@ export interface RescueView {
 const TITLES: Readonly<Partial<Record<OpeningError['reason'], string>>> = {
   damaged: 'The household file is damaged',
   'stray log': 'The household file was replaced',
+  'put back': 'The household file was replaced',
   gone: 'The household file is gone',
   foreign: 'The household file cannot be read',
   empty: 'The household file is empty',
@@ -32,6 +33,7 @@ export function rescuePage({ error, backups, ways, failed }: RescueView): string
     failed === undefined ? '' : `<p role="alert"><strong>That did not help:</strong> ${text(failed)}</p>`,
     `<p><code>${text(error.path)}</code></p>`,
     ways.includes('without-log') ? withoutLog() : '',
+    ways.includes('with-log') ? withLog() : '',
     ways.includes('go-back') ? goBack(backups) : '',
     ways.includes('save-readable') ? saveReadable(backups.length > 0) : '',
     ways.includes('begin-anew') ? beginAnew() : '',
@@ -64,6 +66,10 @@ function saveReadable(hasBackups: boolean): string {
 
 function withoutLog(): string {
   return `<h2>Use the file as it is now</h2><p>A copy was put here while the log of the file before it still lay beside it. The log is set aside, so that it cannot undo the copy.</p>${form('without-log', 'Use the file as it is now', {})}`;
+}
+
+function withLog(): string {
+  return `<h2>Nobody put a copy here?</h2><p>Then file and log belong together, and the newest changes are in the log.</p>${form('with-log', 'Use file and log together', {})}`;
 }
 
 function beginAnew(): string {

@@ -10,6 +10,7 @@ import { takeFile } from '../household/file/lock.ts';
 import { OpeningError } from '../household/file/opening-error.ts';
 import { beginAnew, goodBackups, putBack, putLogAside, putSalvaged } from '../household/file/rescue.ts';
 import { holdsRecords, pagesAt } from '../household/file/salvage/salvage.ts';
+import { trustLog } from '../household/file/session.ts';
 import { securityHeaders } from './guard.ts';
 import { donePage, rescuePage, type Way } from './rescue-page.ts';
 
@@ -28,6 +29,8 @@ export function waysFrom(error: OpeningError): Way[] {
       return [...backups, 'save-readable'];
     case 'stray log':
       return ['without-log', ...backups];
+    case 'put back':
+      return ['without-log', 'with-log', ...backups];
     case 'gone':
       return [...backups, 'begin-anew'];
     // A file whose first bytes are damaged looks like no household, and one without backups like another program's.
@@ -123,6 +126,9 @@ function take(way: Way, path: string, name: string, at: string): string[] {
       return [`The backup ${name} was put back.`, ...kept(putBack(path, name, at).aside)];
     case 'without-log':
       return ['The file is used as it is.', ...kept(putLogAside(path, at).aside)];
+    case 'with-log':
+      trustLog(path);
+      return ['File and log are used together.'];
     case 'begin-anew':
       return ['An empty household was begun.', ...kept(beginAnew(path, at).aside)];
     case 'save-readable':

@@ -28,6 +28,14 @@ test('behind a proxy', async () => {
   });
 });
 
+test('POUCHFUL_DATABASE stands for --database, which wins', async () => {
+  vi.stubEnv('POUCHFUL_DATABASE', 'postgres://a');
+  expect(await asked()).toEqual({ database: 'postgres://a' });
+  expect(await asked('--database', 'postgres://b')).toEqual({ database: 'postgres://b' });
+  await expect(asked('--data', 'a.sqlite')).rejects.toThrow('name one of them');
+  vi.unstubAllEnvs();
+});
+
 test('PORT stands for --port, which wins', async () => {
   vi.stubEnv('PORT', '5000');
   expect(await asked()).toEqual({ port: 5000 });
@@ -42,6 +50,9 @@ test('PORT stands for --port, which wins', async () => {
 test.each([
   [['--host', '0.0.0.0'], '--lan opens to the home network'],
   [['--host'], '--lan opens to the home network'],
+  [['--name', 'https://a.example'], '--name is "https://a.example"'],
+  [['--name', 'a.example:80'], '--name is "a.example:80"'],
+  [['--name', ''], '--name is ""'],
   [['--behind-proxy'], '--behind-proxy needs --name'],
   [['--behind-proxy', '--name', 'a', '--lan'], 'exclude each other'],
   [['--port', '-1'], '--port is "-1"'],

@@ -10,6 +10,8 @@ export interface StartOptions {
   readonly port?: number;
   /** The household file. */
   readonly data?: string;
+  /** A PostgreSQL with several households, in the place of a file. */
+  readonly database?: string;
   /** Every request comes through a proxy that serves by HTTPS and says by `X-Forwarded-*` how it was asked. */
   readonly behindProxy?: boolean;
   /** Certificate and key, PEM files: both or neither. */
@@ -21,7 +23,7 @@ const AFTER = `
 Without --lan only this machine is served, and no pairing is asked for. With --lan a code and a QR
 code are shown; each device is paired once with them, and may be put out again under Household > Devices.
 
-Environment: PORT and POUCHFUL_DATA stand for --port and --data.`;
+Environment: PORT, POUCHFUL_DATA and POUCHFUL_DATABASE stand for --port, --data and --database.`;
 
 /**
  * The command that starts the screens.
@@ -33,6 +35,10 @@ export function startCommand(run: (options: StartOptions) => Promise<void>): Com
     .option('--lan', 'open to the home network, to devices that are paired')
     .option('--port <n>', 'port to listen on (default: the first that is free from 4173 on, or PORT)')
     .option('--data <file>', 'household file (default: POUCHFUL_DATA, or as README says)')
+    .option(
+      '--database <url>',
+      'PostgreSQL with several households, see docs/hosting.md (or POUCHFUL_DATABASE)',
+    )
     .option('--name <host>', 'a further name by which this server is called; may be given again', collected)
     .option('--behind-proxy', 'a proxy on this machine serves by HTTPS and sets X-Forwarded-*; with --name')
     .option('--cert <file>', 'certificate (PEM), to serve by HTTPS; with --key')
@@ -43,13 +49,21 @@ export function startCommand(run: (options: StartOptions) => Promise<void>): Com
     .action(async ({ host, port, ...rest }: Asked) => {
       if (host !== undefined)
         throw new Error('--host is no more; --lan opens to the home network, to devices that are paired');
+      for (const one of rest.name ?? [])
+        if (!/^([a-z\d]([a-z\d.-]*[a-z\d])?|\[[a-f\d:.]+\])$/i.test(one))
+          throw new Error(
+            `--name is "${one}"; give a name alone, without scheme and port, such as shelter.lan`,
+          );
       if (rest.behindProxy && !rest.name)
         throw new Error('--behind-proxy needs --name, the name by which the proxy is called');
       if (rest.behindProxy && rest.lan)
         throw new Error(
           '--behind-proxy and --lan exclude each other: who comes past the proxy could say anything',
         );
-      await run({ ...rest, port: portFrom(port, '--port') ?? portFrom(process.env.PORT, 'PORT') });
+      const database = rest.database ?? (process.env.POUCHFUL_DATABASE || undefined);
+      if (database && rest.data)
+        throw new Error('--data names a file and --database a PostgreSQL; name one of them');
+      await run({ ...rest, database, port: portFrom(port, '--port') ?? portFrom(process.env.PORT, 'PORT') });
     });
 }
 

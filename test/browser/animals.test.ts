@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
 const ADULT = 'hamster-adult-crude';
@@ -138,11 +139,7 @@ describe.each([
   });
 
   async function household() {
-    const answer = await page.request.get(`${bench.url}/api/household`);
-    return (await answer.json()) as {
-      mixes: { animalIds: string[] }[];
-      animals: { name: string; refuses: string[] }[];
-    };
+    return householdAt(bench.url);
   }
   async function animalsOfMix(): Promise<readonly string[]> {
     return (await household()).mixes[0]!.animalIds;

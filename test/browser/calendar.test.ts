@@ -3,9 +3,10 @@ import { readFileSync } from 'node:fs';
 import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
+import type { Kind } from '../../src/household/model.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { deleteAt, householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
@@ -39,15 +40,8 @@ describe.each([
 ] as const)('%s', (_, size) => {
   let bench: Bench;
   let page: Page;
-  const kept = async () => (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
-  const keep = async <T extends { id: string }>(kind: string, object: T) => {
-    const answer = await fetch(`${bench.url}/api/${kind}/${object.id}`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(object),
-    });
-    expect(answer.status, await answer.text()).toBeLessThan(300);
-  };
+  const kept = () => householdAt(bench.url);
+  const keep = <T extends { id: string }>(kind: Kind, object: T) => putAt(bench.url, kind, object);
   const open = async (place: string) => {
     await page.goto(`${bench.url}/#/${place}`);
     await page.reload();
@@ -292,8 +286,7 @@ describe.each([
   });
 
   test('a household without a mix is told to start one', async () => {
-    const gone = await fetch(`${bench.url}/api/mixes/demo-mix`, { method: 'DELETE' });
-    expect(gone.status).toBeLessThan(300);
+    await deleteAt(bench.url, 'mixes', 'demo-mix');
     await open('calendar');
     await page.getByRole('heading', { name: 'No mix yet' }).waitFor();
     await open('today');

@@ -1,8 +1,9 @@
 /** Cautions in the mix, minerals and vitamins beside a target, forms of a food, its sources, and borrowing. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household, Mix, OwnFood } from '../../src/household/model.ts';
+import type { Mix, OwnFood } from '../../src/household/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
 let bench: Bench;
@@ -14,7 +15,7 @@ beforeAll(async () => {
 });
 afterAll(() => bench?.close());
 
-const house = async () => (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+const house = () => householdAt(bench.url);
 const foodCalled = async (name: string): Promise<OwnFood> =>
   (await house()).foods.find((f) => f.name === name)!;
 const cell = (nutrient: string) => page.getByRole('row', { name: nutrient }).first().locator('td');

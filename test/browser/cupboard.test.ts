@@ -1,8 +1,8 @@
 /** The cupboard: a lot from its pack, through the cold, into a mix, and what it reached once it is barred. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
@@ -18,7 +18,7 @@ describe.each([
   let page: Page;
   const detail = () => page.getByRole('region', { name: 'Lot', exact: true });
   const heading = (name: string | RegExp) => detail().getByRole('heading', { name, level: 2 }).waitFor();
-  const kept = async () => (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+  const kept = () => householdAt(bench.url);
   const clock = (day: string) => page.clock.setFixedTime(new Date(`${day}T10:00:00`));
   async function list() {
     if (size === PHONE) await page.getByRole('link', { name: 'The whole cupboard' }).click();
@@ -149,18 +149,7 @@ describe.each([
       animalIds: [house.animals[0]!.id],
       startedAt: '2026-03-15T10:00:00Z',
     };
-    const status = await page.evaluate(
-      async (body) =>
-        (
-          await fetch('/api/batches/batch-of-march', {
-            method: 'PUT',
-            headers: { 'content-type': 'application/json' },
-            body,
-          })
-        ).status,
-      JSON.stringify(batch),
-    );
-    expect(status).toBeLessThan(300);
+    await putAt(bench.url, 'batches', batch);
     await page.reload();
     await page
       .getByRole('region', { name: 'Lots' })

@@ -1,8 +1,8 @@
 /** Drying on a phone beside the oven: from the plan to the jar, with a clock that the test moves. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
@@ -13,7 +13,7 @@ async function clean(page: Page): Promise<void> {
 describe('drying on a phone', () => {
   let bench: Bench;
   let page: Page;
-  const kept = async () => (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+  const kept = () => householdAt(bench.url);
   const button = (name: string | RegExp) => page.getByRole('button', { name, exact: true });
   const field = (name: string) => page.getByLabel(name, { exact: true });
   const status = () => page.locator('main > [role=status]');

@@ -1,8 +1,8 @@
 /** Finding a food, reading it, and keeping one's own from its label. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
 let bench: Bench;
@@ -74,7 +74,7 @@ describe('own foods', () => {
     expect(await cell('Ash').textContent()).toMatch(/^unknown/);
     await page.reload();
     await page.getByRole('heading', { name: 'Barley flakes, own label' }).waitFor();
-    const house = (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+    const house = await householdAt(bench.url);
     const kept = house.foods.find((f) => f.name.startsWith('Barley flakes'));
     expect(kept?.composition).toEqual({ PROCNT: 11, FAT: 2.5 });
   });

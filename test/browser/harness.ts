@@ -8,6 +8,7 @@ import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import type { Household } from '../../src/household/model.ts';
 import { openStore } from '../../src/household/store.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { PATIENCE_MS } from './patience.ts';
 
 /** Tests and benches run from the project root. */
@@ -29,6 +30,8 @@ export const PHONE = { width: 390, height: 844 };
 
 export interface Bench {
   readonly url: string;
+  /** What the server has said in its terminal. */
+  said(): string;
   /** A page in a fresh context; what the browser complains of is collected in `complaints`. */
   page(size?: { width: number; height: number }): Promise<Page>;
   readonly complaints: string[];
@@ -38,22 +41,19 @@ export interface Bench {
 /**
  * @param options.margin whether the demonstration's mix keeps its margin from the bounds, as a newcomer finds it
  * @param options.house what is kept when the server starts; the demonstration where absent
+ * @param options.lan whether it is open to the network: then only paired devices come in, and its mix is left as it is
  */
 export async function openBench({
   margin = false,
   house,
+  lan = false,
 }: {
   margin?: boolean;
   house?: Household;
+  lan?: boolean;
 } = {}): Promise<Bench> {
-  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
-  if (house) await keep(join(folder, 'household.sqlite'), house);
-  const port = await freePort();
-  const url = `http://127.0.0.1:${port}`;
-  const server = spawn(process.execPath, [MAIN, '--port', String(port)], {
-    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+  const server = await openServer(house, lan);
+  const { url } = server;
   const contexts: BrowserContext[] = [];
   const complaints: string[] = [];
   let browser: Browser | undefined;
@@ -61,13 +61,11 @@ export async function openBench({
   async function close() {
     for (const context of contexts) await context.close();
     await browser?.close();
-    await ended(server);
-    rmSync(folder, { recursive: true, force: true });
+    await server.close();
   }
 
   try {
-    await listening(server);
-    if (!margin && !house) await goToTheBounds(url);
+    if (!margin && !house && !lan) await goToTheBounds(url);
     browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
       args: FLAGS,
@@ -79,6 +77,7 @@ export async function openBench({
   const running = browser;
   return {
     url,
+    said: server.said,
     complaints,
     close,
     async page(size = DESKTOP) {
@@ -91,6 +90,35 @@ export async function openBench({
       return page;
     },
   };
+}
+
+/** A real server with a household of its own: what is given, or the demonstration. */
+export async function openServer(
+  house?: Household,
+  lan = false,
+): Promise<{ readonly url: string; said(): string; close(): Promise<void> }> {
+  const folder = mkdtempSync(join(tmpdir(), 'pouchful-'));
+  if (house) await keep(join(folder, 'household.sqlite'), house);
+  const port = await freePort();
+  const server = spawn(process.execPath, [MAIN, '--port', String(port), ...(lan ? ['--lan'] : [])], {
+    env: { ...process.env, POUCHFUL_DATA: join(folder, 'household.sqlite') },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let said = '';
+  server.stdout?.on('data', (chunk: Buffer) => {
+    said += chunk;
+  });
+  async function close() {
+    await ended(server);
+    rmSync(folder, { recursive: true, force: true });
+  }
+  try {
+    await listening(server);
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  return { url: `http://127.0.0.1:${port}`, said: () => said, close };
 }
 
 /** Serious and critical findings of axe on the page as it stands, one line each. */
@@ -149,14 +177,8 @@ async function keep(path: string, house: Household): Promise<void> {
 
 /** Takes the margin off the demonstration's mix: its best mix then stands at its bounds, which many stories need. */
 async function goToTheBounds(url: string): Promise<void> {
-  const household = (await (await fetch(`${url}/api/household`)).json()) as Household;
-  for (const mix of household.mixes) {
+  for (const mix of (await householdAt(url)).mixes) {
     const { margin: _, ...problem } = mix.problem;
-    const answer = await fetch(`${url}/api/mixes/${mix.id}`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ ...mix, problem }),
-    });
-    if (!answer.ok) throw new Error(`the demonstration could not be changed: ${await answer.text()}`);
+    await putAt(url, 'mixes', { ...mix, problem });
   }
 }

@@ -1,11 +1,12 @@
 /** A batch that is weighed out while its server or browser is killed: every entry of it, and how it stands in between. */
 
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
-import type { Household, PourEntry } from '../../src/household/model.ts';
+import type { PourEntry } from '../../src/household/model.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import type { Batch, Pour } from '../../src/kitchen/model.ts';
 import { WeighOut } from '../../src/kitchen/weighing/weigh-out.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';
+import { householdAt } from './household-at.ts';
 import type { MortalServer } from './killed.ts';
 
 const reference = loadReference();
@@ -52,25 +53,29 @@ export function pouredFoods(batch: Batch, count: number): Batch {
 }
 
 /** The request of a page that saw the batch before: what was poured by itself, anything else as the whole batch. */
-export function requestFor(batch: Batch, before?: Batch): { method: string; path: string; body: string } {
+export function requestFor(batch: Batch, before?: Batch) {
   const path = `/api/batches/${batch.id}`;
   const pours = before ? batch.pours.slice(before.pours.length) : [];
-  if (!before || pours.length === 0) return { method: 'PUT', path, body: JSON.stringify(batch) };
+  const headers: Record<string, string> = {
+    'content-type': 'application/json',
+    // The batch before is the first that was kept of it.
+    ...(before ? { 'if-match': '"1"' } : { 'if-none-match': '*' }),
+  };
+  if (!before || pours.length === 0) return { method: 'PUT', path, headers, body: JSON.stringify(batch) };
   const entry: PourEntry = { pours };
-  return { method: 'POST', path: `${path}/pours`, body: JSON.stringify(entry) };
+  return { method: 'POST', path: `${path}/pours`, headers, body: JSON.stringify(entry) };
 }
 
 /** Stores a batch and reads the answer. @param before the batch as the page saw it, where it only adds pours */
 export async function put(batch: Batch, on: MortalServer, before?: Batch): Promise<void> {
-  const { method, path, body } = requestFor(batch, before);
-  const headers = { 'content-type': 'application/json' };
+  const { method, path, headers, body } = requestFor(batch, before);
   const answer = await fetch(`${on.url}${path}`, { method, headers, body });
   if (!answer.ok) throw new Error(`batch ${batch.id} is not kept: ${await answer.text()}`);
 }
 
 /** The batch as the server reads it from its file. */
 export async function onDisk(id: string, on: MortalServer): Promise<Batch> {
-  const house = (await (await fetch(`${on.url}/api/household`)).json()) as Household;
+  const house = await householdAt(on.url);
   const found = house.batches.find((b) => b.id === id);
   if (!found) throw new Error(`no batch ${id} is kept`);
   return found;

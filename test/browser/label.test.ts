@@ -2,9 +2,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { labelSpread } from '../../src/foods/variation.ts';
-import type { Household, OwnFood } from '../../src/household/model.ts';
+import type { OwnFood } from '../../src/household/model.ts';
 import type { Tag } from '../../src/nutrition/nutrients.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 /** Invented; "Fasern" may mean either fibre, so it is asked. */
@@ -41,7 +42,7 @@ beforeAll(async () => {
 afterAll(() => bench?.close());
 
 async function foods(): Promise<readonly OwnFood[]> {
-  return ((await (await fetch(`${bench.url}/api/household`)).json()) as Household).foods;
+  return (await householdAt(bench.url)).foods;
 }
 const foodCalled = async (name: string) => (await foods()).find((f) => f.name === name);
 
@@ -245,7 +246,7 @@ describe('a food kept before', () => {
     expect(kept?.low).toEqual({ PROCNT: 17 });
     expect(kept?.evidence?.sources?.map((s) => s.name)).toEqual(['invented label: no such pellet is sold']);
     const inMix = async () => {
-      const house = (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+      const house = await householdAt(bench.url);
       return house.mixes[0]?.problem.beside.find((b) => b.id === 'demo-pellet');
     };
     await expect.poll(inMix).toMatchObject({ low: { PROCNT: 17 }, composition: { FAT: 4 } });
@@ -268,12 +269,7 @@ describe('a food kept before', () => {
       invented: true,
       evidence: { sources, choices: { FAT: 'a' } },
     };
-    const put = await fetch(`${bench.url}/api/foods/two-bags`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(food),
-    });
-    expect(put.ok).toBe(true);
+    await putAt(bench.url, 'foods', food);
     const page = await edit('two-bags');
     await page.getByText('rest on 2 sources').waitFor();
     expect(await page.getByLabel('The label, as printed').count()).toBe(0);

@@ -5,9 +5,10 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
+import type { Kind } from '../../src/household/model.ts';
 import type { Offer } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 const PICTURES = process.env.BOWL_PICTURES;
@@ -22,7 +23,7 @@ beforeAll(async () => {
 });
 afterAll(() => bench?.close());
 
-const kept = async () => (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+const kept = () => householdAt(bench.url);
 const button = (name: string | RegExp) => page.getByRole('button', { name });
 const link = (name: string | RegExp) => page.getByRole('link', { name });
 
@@ -45,14 +46,7 @@ async function station(name: string) {
     });
 }
 
-async function put(kind: string, thing: Offer) {
-  const answer = await fetch(`${bench.url}/api/${kind}/${thing.id}`, {
-    method: 'PUT',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(thing),
-  });
-  expect(answer.ok, await answer.text()).toBe(true);
-}
+const put = (kind: Kind, thing: Offer) => putAt(bench.url, kind, thing);
 
 test('a newcomer is sent to the mix, and balances it', async () => {
   await onDay('2026-03-02', 'today');

@@ -2,10 +2,12 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
+import type { Kind } from '../../src/household/model.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
 import { weighedMixes } from '../kitchen/weighing-mixes.ts';
 import { type Bench, DESKTOP, openBench } from './harness.ts';
+import { putAt } from './household-at.ts';
 
 let bench: Bench;
 let page: Page;
@@ -14,14 +16,7 @@ let planned: Readonly<Record<string, number>>;
 /** Where pictures go, for people who want to look at them. */
 const PICTURES = process.env.PAPER_PICTURES;
 
-async function put(kind: string, thing: Lot | Batch) {
-  const answer = await fetch(`${bench.url}/api/${kind}/${thing.id}`, {
-    method: 'PUT',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(thing),
-  });
-  expect(answer.ok, await answer.text()).toBe(true);
-}
+const put = (kind: Kind, thing: Lot | Batch) => putAt(bench.url, kind, thing);
 
 beforeAll(async () => {
   bench = await openBench();

@@ -1,8 +1,9 @@
 /** Foods that are left or refused, several animals on one mix, and the change-over, in a real browser. */
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
+import type { Animal } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 const FOODS = 20;
@@ -46,46 +47,29 @@ describe.each([
     animalProtein?: boolean;
   }) {
     await page.getByText('Saved', { exact: true }).waitFor();
-    await page.evaluate(async ({ fat, only, animalProtein }) => {
-      const house = (await (await fetch('/api/household')).json()) as Household;
-      const mix = house.mixes[0]!;
-      const rules = mix.problem.rules
-        .map((r) => (fat && 'nutrient' in r && r.nutrient === 'FAT' ? { ...r, ...fat } : r))
-        // The window stays, open from below.
-        .map((r) => (animalProtein === false && 'group' in r && r.group === 'animal' ? { ...r, min: 0 } : r));
-      const foods = only
-        ? mix.problem.foods.filter((f) => only.includes(f.id)).map((f) => ({ ...f, max: 60 }))
-        : mix.problem.foods;
-      const problem = { ...mix.problem, foods, rules };
-      await fetch(`/api/mixes/${mix.id}`, {
-        method: 'PUT',
-        headers: { 'content-type': 'application/json' },
-        body: JSON.stringify({ ...mix, problem }),
-      });
-    }, changes);
+    const { fat, only, animalProtein } = changes;
+    const mix = (await householdAt(bench.url)).mixes[0]!;
+    const rules = mix.problem.rules
+      .map((r) => (fat && 'nutrient' in r && r.nutrient === 'FAT' ? { ...r, ...fat } : r))
+      // The window stays, open from below.
+      .map((r) => (animalProtein === false && 'group' in r && r.group === 'animal' ? { ...r, min: 0 } : r));
+    const foods = only
+      ? mix.problem.foods.filter((f) => only.includes(f.id)).map((f) => ({ ...f, max: 60 }))
+      : mix.problem.foods;
+    await putAt(bench.url, 'mixes', { ...mix, problem: { ...mix.problem, foods, rules } });
     await page.reload();
   }
   const put = (id: string, name: string, refuses: string[]) =>
-    page.evaluate(
-      async (animal) => {
-        const answer = await fetch(`/api/animals/${animal.id}`, {
-          method: 'PUT',
-          headers: { 'content-type': 'application/json' },
-          body: JSON.stringify(animal),
-        });
-        if (!answer.ok) throw new Error(await answer.text());
-      },
-      {
-        id,
-        name,
-        species: 'golden hamster',
-        lifeStage: 'adult',
-        profileId: 'hamster-adult',
-        refuses,
-        dailyGrams: 10,
-        invented: true,
-      },
-    );
+    putAt(bench.url, 'animals', {
+      id,
+      name,
+      species: 'golden hamster',
+      lifeStage: 'adult',
+      profileId: 'hamster-adult',
+      refuses,
+      dailyGrams: 10,
+      invented: true,
+    } satisfies Animal);
   async function clean() {
     expect(await overflow(page)).toBe(0);
     expect(await axeFindings(page)).toEqual([]);

@@ -1,8 +1,9 @@
 /** Shopping: from the size of the batch to whole packs in the cupboard. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Household } from '../../src/household/model.ts';
+import type { Kind } from '../../src/household/model.ts';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 async function clean(page: Page): Promise<void> {
@@ -16,7 +17,7 @@ describe.each([
 ] as const)('%s', (_, size) => {
   let bench: Bench;
   let page: Page;
-  const kept = async () => (await (await fetch(`${bench.url}/api/household`)).json()) as Household;
+  const kept = () => householdAt(bench.url);
   const line = (food: string) => page.locator(`#shop-${food}`);
   const sum = () => page.getByRole('region', { name: 'Sum' });
   const told = () => page.getByRole('region', { name: 'Bought just now' });
@@ -27,14 +28,7 @@ describe.each([
     const [, figure, unit] = new RegExp(`([\\d.]+) (g|kg)${before.source}`).exec(text ?? '') ?? [];
     return Number(figure) * (unit === 'kg' ? 1000 : 1);
   };
-  async function put<T extends { id: string }>(kind: string, thing: T) {
-    const answer = await fetch(`${bench.url}/api/${kind}/${thing.id}`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify(thing),
-    });
-    expect(answer.status).toBeLessThan(300);
-  }
+  const put = <T extends { id: string }>(kind: Kind, thing: T) => putAt(bench.url, kind, thing);
   async function addOffer(
     food: string,
     o: { seller: string; pack: string; price: string; form?: 'Dry' | 'Fresh' },
@@ -230,10 +224,15 @@ describe.each([
 
   test('where one of several is not kept, it says which, and keeps nothing twice', async () => {
     let lots = 0;
-    await page.route('**/api/lots/**', (route) => (++lots === 2 ? route.abort() : route.continue()));
+    await page.route('**/api/lots/**', (route) =>
+      ++lots === 2
+        ? route.fulfill({ status: 409, json: { field: '', message: 'there are too many lots' } })
+        : route.continue(),
+    );
+    const heard = bench.complaints.length;
     await sum().getByRole('button', { name: 'Bought all 2: the whole order at Alder Mill' }).click();
     await told()
-      .getByText(/Not kept: Millet\. The Pouchful server does not answer/)
+      .getByText(/Not kept: Millet\. there are too many lots/)
       .waitFor();
     await told()
       .getByText(/In the cupboard: Rolled oats, 500 g/)
@@ -244,6 +243,7 @@ describe.each([
       .getByText(/Rolled oats, 500 g; Millet, 1 kg/)
       .waitFor();
     await page.unroute('**/api/lots/**');
+    bench.complaints.splice(heard);
     expect((await kept()).lots.map((l) => l.food)).toEqual(['carrot-dried', 'rolled-oats', 'millet']);
     await line('millet').getByText('Nothing to buy').waitFor();
     await clean(page);

@@ -16,13 +16,15 @@ afterAll(() => server.end());
 /** Begins to store a batch and lets the server die before any answer is read. */
 const CUTS = {
   async 'with half of it sent'(before: Batch, next: Batch) {
-    const { method, path, body } = requestFor(next, before);
+    const { method, path, headers, body } = requestFor(next, before);
     const { port, hostname } = new URL(server.url);
     const socket = connect(Number(port), hostname);
     socket.on('error', () => {});
     await new Promise<void>((sent) =>
       socket.write(
-        `${method} ${path} HTTP/1.1\r\nhost: ${hostname}:${port}\r\ncontent-type: application/json\r\ncontent-length: ${Buffer.byteLength(body)}\r\n\r\n${body.slice(0, body.length / 2)}`,
+        `${method} ${path} HTTP/1.1\r\nhost: ${hostname}:${port}\r\n${Object.entries(headers)
+          .map(([name, value]) => `${name}: ${value}\r\n`)
+          .join('')}content-length: ${Buffer.byteLength(body)}\r\n\r\n${body.slice(0, body.length / 2)}`,
         () => sent(),
       ),
     );
@@ -37,13 +39,9 @@ type Cut = keyof typeof CUTS;
 
 /** The wait is the moment of death; whatever the server got done by then, the test holds. */
 async function cutAfter(before: Batch, next: Batch, ms: number) {
-  const { method, path, body } = requestFor(next, before);
+  const { method, path, headers, body } = requestFor(next, before);
   const sent = new Promise<void>((done) => {
-    const asked = request(
-      `${server.url}${path}`,
-      { method, headers: { 'content-type': 'application/json' } },
-      (answer) => answer.resume(),
-    );
+    const asked = request(`${server.url}${path}`, { method, headers }, (answer) => answer.resume());
     asked.on('error', () => {});
     asked.end(body, () => done());
   });

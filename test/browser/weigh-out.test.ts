@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
 let bench: Bench;
@@ -34,9 +35,8 @@ const standing = async () => [
   await status(),
 ];
 
-async function kept(): Promise<Batch[]> {
-  const house = (await (await fetch(`${bench.url}/api/household`)).json()) as { batches: Batch[] };
-  return house.batches;
+async function kept(): Promise<readonly Batch[]> {
+  return (await householdAt(bench.url)).batches;
 }
 
 /** Pours so many grams and waits for what comes after. */
@@ -228,16 +228,23 @@ describe('what cannot be saved', () => {
     expect(await status()).toBe('✓ As planned');
   });
 
-  test('two devices on one batch: the entry that came first stands', async () => {
+  test('two devices on one batch: what both pour is in it, and what is typed on one stays', async () => {
     const other = await bench.page(PHONE);
     await other.goto(page.url());
     await other.getByTestId('target').waitFor();
+    const otherTotal = async () => Number.parseFloat(await text('running-total', other));
+    const food = await foodNow();
+    const typed = other.getByRole('textbox', { name: 'The scale shows, in g' });
+    await typed.fill('5');
     await pour(await target());
     const first = await total();
-    await other.getByRole('textbox', { name: 'The scale shows, in g' }).fill('5');
+    await expect.poll(otherTotal).toBe(first);
+    expect(await foodNow()).not.toBe(food);
+    expect(await typed.inputValue()).toBe('5');
+    expect(await other.locator('#weigh-food').textContent()).toBe(food);
     await other.getByRole('button', { name: 'Poured' }).click();
-    await other.getByText('Another device went on with this batch').waitFor();
-    await expect.poll(async () => Number.parseFloat(await text('running-total', other))).toBe(first);
+    await expect.poll(otherTotal).toBe(first + 5);
+    await expect.poll(total).toBe(first + 5);
   });
 });
 
@@ -312,11 +319,7 @@ describe('ways back and out', () => {
     // Dried egg is asked for first, and needs no cold; linseed comes next.
     const food = 'linseed';
     const lot = { id: 'grain', food, name: 'Grain', grams: 500, form: 'dry', boughtOn: '2026-01-01' };
-    await fetch(`${bench.url}/api/lots/grain`, {
-      method: 'PUT',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ ...lot, frozen: false, cold: [] }),
-    });
+    await putAt(bench.url, 'lots', { ...lot, frozen: false, cold: [] });
     await page.goto(`${bench.url}/#/weigh`);
     await page.reload();
     await page.getByText(/has not been through the cold/).waitFor();

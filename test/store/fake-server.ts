@@ -4,8 +4,8 @@ import type { Kept, Kind, PourEntry } from '../../src/household/model.ts';
 import type { KeptRecord, RecordsPage, Written } from '../../src/household/records.ts';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { ApiError } from '../../src/web/store/api-error.ts';
-import type { Change } from '../../src/web/store/change.ts';
-import { requestFor } from '../../src/web/store/request.ts';
+import type { Change } from '../../src/web/store/sync/change.ts';
+import { requestFor } from '../../src/web/store/sync/request.ts';
 
 export class FakeServer {
   epoch = 'first';

@@ -108,3 +108,34 @@ it('forgets a device 30 days after it was put out', async () => {
   await devices.add('home', 'Laptop');
   expect(rows()).toBe(2);
 });
+
+it('invites one device, for seven days, by a secret of which only the hash is kept', async () => {
+  await devices.add('home', 'Phone');
+  const secret = await devices.invite('home');
+  expect(Buffer.from(secret, 'base64url')).toHaveLength(16);
+  expect(JSON.stringify(file.prepare('SELECT * FROM devices').all())).not.toContain(secret);
+  // It is no device yet.
+  expect(await devices.byToken(secret)).toBeUndefined();
+  expect((await devices.list('home')).map((d) => d.name)).toEqual(['Phone']);
+  expect(await devices.accept(`${secret}x`, 'Phone')).toBeUndefined();
+  now += 7 * 24 * HOUR - 1;
+  const [one, other] = await Promise.all([devices.accept(secret, 'Phone'), devices.accept(secret, 'Thief')]);
+  expect([one, other].filter((letIn) => letIn !== undefined)).toHaveLength(1);
+  const taken = one ?? other;
+  expect(await devices.byToken(taken?.token ?? '')).toEqual(taken?.device);
+  expect(taken?.device.household).toBe('home');
+  expect(await devices.accept(secret, 'Late')).toBeUndefined();
+  expect(await devices.list('home')).toHaveLength(2);
+  const late = await devices.invite('shelter');
+  now += 7 * 24 * HOUR;
+  expect(await devices.accept(late, 'Phone')).toBeUndefined();
+});
+
+it('makes an invitation void that was not taken, by the next', async () => {
+  const first = await devices.invite('home');
+  const second = await devices.invite('home');
+  const other = await devices.invite('shelter');
+  expect(await devices.accept(first, 'Phone')).toBeUndefined();
+  expect((await devices.accept(second, 'Phone'))?.device.household).toBe('home');
+  expect((await devices.accept(other, 'Phone'))?.device.household).toBe('shelter');
+});

@@ -22,6 +22,10 @@ export const MOST_DEVICES = 100;
 const SEEN_FRESH = 60 * 60_000;
 /** How long a device that was put out is remembered, ms. */
 const REMEMBERED = 30 * 24 * 60 * 60_000;
+/** How long an invitation is good, ms. */
+const INVITED = 7 * 24 * 60 * 60_000;
+/** An invitation is a device that has no name yet. */
+const UNNAMED = '';
 
 /** A household has as many devices as it may. */
 export class TooManyDevices extends Error {
@@ -38,6 +42,16 @@ export interface Devices {
    * @throws TooManyDevices
    */
   add(household: string, name: string): Promise<{ device: Device; token: string }>;
+  /**
+   * Invites a device: for a household that is made where its server is not at hand. One that was not taken is void.
+   * @returns a secret of 128 bits, to be kept nowhere, good for one device and seven days
+   */
+  invite(household: string): Promise<string>;
+  /**
+   * Lets the device in that an invitation was for.
+   * @returns as `add`; undefined where there is no such invitation, or no longer
+   */
+  accept(invitation: string, name: string): Promise<{ device: Device; token: string } | undefined>;
   /** The device of a token, unless it was put out or never was. */
   byToken(token: string): Promise<Device | undefined>;
   /** Those that may come in, in the order in which they were paired. */
@@ -75,6 +89,7 @@ export function devicesIn(
       .selectAll()
       .where('household', '=', household)
       .where('revoked_at', 'is', null)
+      .where('name', '<>', UNNAMED)
       .orderBy('created_at')
       .orderBy('id')
       .execute();
@@ -110,8 +125,58 @@ export function devicesIn(
       .selectAll()
       .where('token_hash', '=', hashOf(token))
       .where('revoked_at', 'is', null)
+      .where('name', '<>', UNNAMED)
       .executeTakeFirst();
     return row && deviceFrom(row);
+  }
+
+  async function invite(household: string): Promise<string> {
+    await db.deleteFrom('devices').where('household', '=', household).where('name', '=', UNNAMED).execute();
+    const secret = randomBytes(16).toString('base64url');
+    const now = at(clock());
+    await db
+      .insertInto('devices')
+      .values({
+        household,
+        id: randomUUID(),
+        name: UNNAMED,
+        token_hash: hashOf(secret),
+        created_at: now,
+        seen_at: now,
+        revoked_at: null,
+      })
+      .execute();
+    return secret;
+  }
+
+  async function accept(
+    secret: string,
+    name: string,
+  ): Promise<{ device: Device; token: string } | undefined> {
+    const row = await db
+      .selectFrom('devices')
+      .select('household')
+      .where('token_hash', '=', hashOf(secret))
+      .where('name', '=', UNNAMED)
+      .executeTakeFirst();
+    if (!row) return undefined;
+    const token = randomBytes(32).toString('base64url');
+    const now = at(clock());
+    // One statement, so that of two who come with it one is let in.
+    const taken = await db
+      .updateTable('devices')
+      .set({
+        name: apart(name, await list(row.household)),
+        token_hash: hashOf(token),
+        created_at: now,
+        seen_at: now,
+      })
+      .where('token_hash', '=', hashOf(secret))
+      .where('name', '=', UNNAMED)
+      .where('created_at', '>', at(clock() - INVITED))
+      .returningAll()
+      .executeTakeFirst();
+    return taken && { device: deviceFrom(taken), token };
   }
 
   /** Sets a column of one device that is in. @returns whether there is one */
@@ -141,6 +206,8 @@ export function devicesIn(
 
   return {
     add: (household, name) => told(() => add(household, name)),
+    invite: (household) => told(() => invite(household)),
+    accept: (invitation, name) => told(() => accept(invitation, name)),
     byToken: (token) => told(() => byToken(token)),
     list: (household) => told(() => list(household)),
     rename: (household, id, name) => told(() => rename(household, id, name)),

@@ -5,35 +5,7 @@ import type { Batch } from '../../kitchen/model.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { FILE_KINDS, keyOf } from './household-file.ts';
 import type { Entry } from './read-household.ts';
-
-/** How a file is brought in. */
-export type ImportMode =
-  /** The household holds what the file holds, and nothing else. */
-  | 'replace'
-  /** What is not there is added, what differs becomes as in the file, the rest stays. */
-  | 'update'
-  /** What is not there is added, everything else stays. */
-  | 'add';
-
-export interface FieldChange {
-  /** JSON pointer into the record. */
-  readonly field: string;
-  /** As short JSON; absent where the field is not there. */
-  readonly before?: string;
-  readonly after?: string;
-}
-
-export interface RecordChange {
-  readonly kind: Entry['kind'];
-  readonly id: string;
-  readonly name: string;
-  /** "kept": it differs and stays as it is here. */
-  readonly what: 'new' | 'different' | 'gone' | 'kept';
-  readonly fields?: readonly FieldChange[];
-  /** How many more fields differ than are listed. */
-  readonly moreFields?: number;
-  readonly why?: string;
-}
+import type { FieldChange, ImportMode, RecordChange } from './wire.ts';
 
 export interface Comparison {
   readonly put: readonly Entry[];

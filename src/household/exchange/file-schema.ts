@@ -1,7 +1,8 @@
 /** The shape of a household file for other programs, as JSON Schema; docs/export.schema.json is this. */
 import { z } from '@hono/zod-openapi';
 import { SCHEMAS } from '../shape/check-record.ts';
-import { FILE_KINDS, FORMAT_VERSION, HOUSEHOLD_FORMAT } from './household-file.ts';
+import { FORMAT_VERSION, HOUSEHOLD_FORMAT } from './format.ts';
+import { FILE_KINDS } from './household-file.ts';
 
 export function fileSchema(): object {
   const id = z.string().min(1);

@@ -15,10 +15,7 @@ import {
   referencesOf,
 } from '../shape/references.ts';
 import { canonicalJson } from './canonical-json.ts';
-
-export const HOUSEHOLD_FORMAT = 'pouchful-household';
-/** Of the format of the file; one more whenever an older program could not read it. */
-export const FORMAT_VERSION = 1;
+import { FORMAT_VERSION, HOUSEHOLD_FORMAT } from './format.ts';
 
 /** The kinds in the order of the file: each names only what stands before it, but for dried lots. */
 export const FILE_KINDS = [

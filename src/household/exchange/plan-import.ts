@@ -1,8 +1,9 @@
 /** Everything that bringing a file in would do, worked out before any of it is done. */
 import type { Fault } from '../shape/fault-words.ts';
-import { type Comparison, compare, type ImportMode } from './compare.ts';
+import { type Comparison, compare } from './compare.ts';
 import { goneIn, keyOf } from './household-file.ts';
 import { type Entry, faultsTogether, type ReadHousehold, readHouseholdFile } from './read-household.ts';
+import type { ImportMode } from './wire.ts';
 
 export type ImportPlan =
   | { readonly ok: false; readonly faults: readonly Fault[] }

@@ -4,19 +4,9 @@ import { checkRecord } from '../shape/check-record.ts';
 import type { Fault } from '../shape/fault-words.ts';
 import { isNestedTooDeep } from '../shape/plain-json.ts';
 import { tooFull, tooMany } from '../shape/quotas.ts';
-import {
-  FILE_KINDS,
-  FORMAT_VERSION,
-  type Gone,
-  goneIn,
-  HOUSEHOLD_FORMAT,
-  keyOf,
-  oddFoodOf,
-} from './household-file.ts';
+import { FORMAT_VERSION, HOUSEHOLD_FORMAT } from './format.ts';
+import { FILE_KINDS, type Gone, goneIn, keyOf, oddFoodOf } from './household-file.ts';
 import { upgraded } from './upgrades.ts';
-
-/** Bytes of a file at most: no household is larger. */
-export const MOST_FILE_BYTES = 50_000_000;
 
 export interface Entry<K extends Kind = Kind> {
   readonly kind: K;

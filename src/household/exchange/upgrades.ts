@@ -1,5 +1,5 @@
 /** Files of older versions of the format, brought to the newest, one version after the other. */
-import { FORMAT_VERSION } from './household-file.ts';
+import { FORMAT_VERSION } from './format.ts';
 
 /** From version i + 1 to i + 2, by place. A file is changed only where its shape was; what records hold is checked after. */
 const STEPS: readonly ((file: Record<string, unknown>) => Record<string, unknown>)[] = [];

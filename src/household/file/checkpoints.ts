@@ -1,6 +1,7 @@
 /** Brings what the log holds into the file, now and then, and says so in the session. */
 import { existsSync, statSync } from 'node:fs';
 import type Database from 'better-sqlite3';
+import type { FileFaults } from './file-fault.ts';
 import type { OwnSession } from './session.ts';
 import { WAL } from './side-files.ts';
 
@@ -10,17 +11,21 @@ const LARGE = 1000 * 4096;
 const EVERY = 1000;
 
 /**
- * Watches the log of an open file. SQLite's own checkpoints are off, since the session must be told of each.
- * @param may whether the file may be written to
+ * Watches the log of an open file whose own checkpoints are off. One that fails (a full disk, say) is tried again later:
+ * what was written stays in the log.
+ * @param faults is told of what fails; after damage nothing more is brought in
  * @returns ends it
  */
-export function watchLog(file: Database.Database, session: OwnSession, may: () => boolean): () => void {
-  file.pragma('wal_autocheckpoint = 0');
+export function watchLog(file: Database.Database, session: OwnSession, faults: FileFaults): () => void {
   const log = file.name + WAL;
   const timer = setInterval(() => {
-    if (!file.open || file.inTransaction || !may()) return;
+    if (!file.open || file.inTransaction || faults.damaged) return;
     if (!existsSync(log) || statSync(log).size < LARGE) return;
-    checkpoint(file, session);
+    try {
+      checkpoint(file, session);
+    } catch (error) {
+      faults.of(error);
+    }
   }, EVERY);
   timer.unref();
   return () => clearInterval(timer);

@@ -2,8 +2,13 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { Kysely, SqliteDialect } from 'kysely';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import { demo } from '../../../test/household/demo-version.ts';
 import { folderForEachTest } from '../../../test/household/folder-for-each-test.ts';
+import type { OwnFood } from '../model.ts';
+import { openStore } from '../store.ts';
+import { forKysely } from './for-kysely.ts';
 import { type OpenedFile, openFile } from './open-file.ts';
 
 const folder = folderForEachTest();
@@ -82,4 +87,33 @@ it('writes nothing more to a file that was found damaged, not even at closing', 
 it('leaves other errors alone', () => {
   expect(faultOf(() => opened.file.exec('SELECT nothing FROM nowhere'))).toBeUndefined();
   expect(opened.fault(new Error('something else'))).toBeUndefined();
+});
+
+it('tells of a full disk through the store, which writes all of it or nothing', async () => {
+  opened.close();
+  const store = openStore(path);
+  const { file } = store.opened;
+  const writes = Array.from({ length: 100 }, (_, i) => {
+    const body: OwnFood = { ...(demo.foods[0] as OwnFood), id: `food-${i}`, source: 'x'.repeat(400) };
+    return { kind: 'foods', id: body.id, body, basedOn: 0 } as const;
+  });
+  const by = { device: 'test', at: '2026-11-28T00:00:00.000Z' };
+  file.pragma(`max_page_count = ${file.pragma('page_count', { simple: true })}`);
+  await expect(store.writeAll(writes, by)).rejects.toMatchObject({ kind: 'full' });
+  expect((await store.household()).foods).toEqual([]);
+  file.pragma('max_page_count = 10000');
+  expect(await store.writeAll(writes, by)).toHaveLength(100);
+  await store.close();
+});
+
+it('tells what SQLite said first, where it took the transaction back by itself', async () => {
+  const db = new Kysely({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
+  const failed = db.transaction().execute(async () => {
+    // As SQLite does on a disk that is really full.
+    opened.file.exec('ROLLBACK');
+    throw new Error('disk full');
+  });
+  await expect(failed).rejects.toThrow('disk full');
+  await db.transaction().execute(async () => write('after'));
+  expect(opened.file.prepare('SELECT text FROM note').pluck().all()).toEqual(['after']);
 });

@@ -16,6 +16,7 @@ import { lockPath } from './side-files.ts';
 export function takeFile(path: string): () => void {
   const lock = new Database(lockPath(path), { timeout: 0 });
   try {
+    lock.pragma('journal_mode = MEMORY');
     lock.exec('BEGIN EXCLUSIVE');
   } catch (error) {
     lock.close();

@@ -14,7 +14,7 @@ import type Database from 'better-sqlite3';
 import { SCHEMA_VERSION } from '../migrations.ts';
 import { bytesWithLog, hasLog, openBytes } from './image.ts';
 import { OpeningError } from './opening-error.ts';
-import { strayLog } from './session.ts';
+import { logBeside } from './session.ts';
 import { hasTables, sameTables, tablesAtStep, tablesOf } from './shape.ts';
 import { APPLICATION_ID, backupFolder, stemOf, WAL } from './side-files.ts';
 
@@ -77,7 +77,8 @@ export function firstSight(path: string): FirstSight {
  * @throws OpeningError where it is not to be opened
  */
 export function lookThrough(path: string): number {
-  if (strayLog(path)) throw strayLogError(path);
+  const log = logBeside(path);
+  if (log !== 'fits') throw strayLogError(path, log);
   let db: Database.Database | undefined;
   try {
     db = openBytes(bytesWithLog(path));
@@ -137,13 +138,13 @@ function damaged(path: string, findings: readonly string[]): OpeningError {
   );
 }
 
-function strayLogError(path: string): OpeningError {
+function strayLogError(path: string, found: 'other file' | 'put back'): OpeningError {
   const log = `${basename(path)}${WAL}`;
   return new OpeningError(
-    'stray log',
+    found === 'put back' ? 'put back' : 'stray log',
     path,
-    `${path} was replaced while the log of the file before it ("${log}") still lay beside it; together they would undo ` +
-      `each other. To use the file as it is now, move "${log}" away and start again; to have the older state, put the file before it back`,
+    `${path} was replaced while the log of the file before it ("${log}") still lay beside it; the log would undo the copy. ` +
+      `To use the file as it is now, move "${log}" away and start again`,
   );
 }
 

@@ -67,14 +67,15 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
   try {
     const faults = new FileFaults(file);
     file.pragma('journal_mode = WAL');
+    // Nothing goes from the log into the file but by the checkpoints that the session is told of.
+    file.pragma('wal_autocheckpoint = 0');
     file.pragma('synchronous = FULL');
     file.pragma('foreign_keys = ON');
     // What is deleted leaves no trace that a rescue of a damaged file would take for a record.
     file.pragma('secure_delete = ON');
-    session.moving();
     const copyBefore = upgrade(file, step, now.toISOString());
     checkpoint(file, session);
-    const stopWatching = watchLog(file, session, () => !faults.damaged);
+    const stopWatching = watchLog(file, session, faults);
     let closed = false;
     return {
       file,
@@ -88,16 +89,13 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
         closed = true;
         stopWatching();
         faults.end();
-        if (faults.damaged) closeUntouched(file);
-        else {
-          session.moving();
-          file.close();
+        try {
+          if (faults.damaged) closeUntouched(file);
+          else closeWhole(file, session);
+        } finally {
+          session.end(!existsSync(path + WAL));
+          giveBack();
         }
-        // Somebody else who reads the file keeps its log from going.
-        const whole = !existsSync(path + WAL);
-        if (!whole && !faults.damaged) session.settled();
-        session.end(whole);
-        giveBack();
       },
     };
   } catch (error) {
@@ -105,6 +103,14 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
     session.end(false);
     throw error instanceof OpeningError ? error : openingFault(path, error);
   }
+}
+
+/** Closes a file, which brings its log into it. */
+function closeWhole(file: Database.Database, session: OwnSession): void {
+  session.moving();
+  file.close();
+  // Somebody else who reads the file, or a full disk, keeps its log from going.
+  if (existsSync(file.name + WAL)) session.settled();
 }
 
 /**
@@ -160,10 +166,11 @@ function mayWrite(path: string, exists: boolean): void {
 /** What SQLite itself found when it opened the file. */
 function openingFault(path: string, error: unknown): unknown {
   const code = (error as { code?: string }).code ?? '';
+  if (/^E[A-Z]+$/.test(code) && code !== 'ENOSPC') return unreachable(path, error as NodeJS.ErrnoException);
   if (code.startsWith('SQLITE_BUSY')) {
     return new OpeningError('in use', path, `another program holds ${path}; close it there and start again`);
   }
-  if (code.startsWith('SQLITE_FULL')) {
+  if (code.startsWith('SQLITE_FULL') || code === 'ENOSPC') {
     return new OpeningError('disk', path, `the disk with ${path} is full; make room, then start again`);
   }
   if (/^SQLITE_(READONLY|CANTOPEN|IOERR|PERM)/.test(code))

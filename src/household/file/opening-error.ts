@@ -7,6 +7,7 @@
  * - `newer`: written by a newer Pouchful
  * - `damaged`: ours, and SQLite finds it broken
  * - `stray log`: the write-ahead log beside it was not written over this file
+ * - `put back`: the file was put there while the log of the same state, gone on, lay beside it
  * - `in use`: another server has it
  * - `disk`: file or folder cannot be read or written
  */
@@ -17,6 +18,7 @@ export type OpeningReason =
   | 'newer'
   | 'damaged'
   | 'stray log'
+  | 'put back'
   | 'in use'
   | 'disk';
 

@@ -1,33 +1,58 @@
 /**
- * What a server that has the file open writes beside it: its address, and a fingerprint of the file over which the log
+ * What a server that has the file open writes beside it: its address, and by what the file is known over which the log
  * is being written. A log is worth something only together with the very file it was written over. A copy put back
- * beside the log of another state would be undone by it, silently; the fingerprint tells.
+ * beside the log of another state would be undone by it, silently.
  */
 import { createHash, type Hash } from 'node:crypto';
-import { closeSync, existsSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
+import { closeSync, existsSync, openSync, readFileSync, readSync, rmSync, statSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { hasLog } from './image.ts';
-import { sessionPath, writeWhole } from './side-files.ts';
+import { sessionPath, syncFolder, WAL, writeWhole } from './side-files.ts';
 
 const CHUNK = 1 << 20;
 
 interface Session {
   /** Where the server is found. */
-  readonly address?: string;
-  /** SHA-256 of the file without its log; absent while the log is being written into it. */
-  readonly file?: string;
+  readonly address?: string | undefined;
+  /** The file without its log; absent while the log is being written into it. */
+  readonly file?: { readonly sha256: string; readonly identity: string } | undefined;
+  /** Number by which the file system knows the log; absent where there was none. */
+  readonly log?: string | undefined;
 }
 
-/** Whether the log beside a file is known to have been written over another one. */
-export function strayLog(path: string): boolean {
-  if (!hasLog(path)) return false;
-  const before = readSession(path)?.file;
-  if (before === undefined) return false;
+/**
+ * Whether the log beside a file goes with it.
+ * - `other file`: it was written over a file with other bytes
+ * - `put back`: the file has the bytes over which it was written, but was put there since, as is done to undo what
+ *   followed
+ * - `fits`: nothing speaks against it; also where file and log were brought here together
+ */
+export function logBeside(path: string): 'fits' | 'other file' | 'put back' {
+  const session = hasLog(path) ? readSession(path) : undefined;
+  if (!session?.file) return 'fits';
   const fd = openSync(path, 'r');
   try {
-    return fingerprint(fd) !== before;
+    if (fingerprint(fd) !== session.file.sha256) return 'other file';
   } finally {
     closeSync(fd);
   }
+  const sameLog = session.log !== undefined && session.log === inodeOf(path + WAL);
+  return sameLog && session.file.identity !== identityOf(path) ? 'put back' : 'fits';
+}
+
+/** Forgets what is known of the log, so that it counts as fitting. */
+export function trustLog(path: string): void {
+  rmSync(sessionPath(path), { force: true });
+}
+
+/** Number of a file and the moment of its last change of any kind: both differ when a copy took its place. */
+function identityOf(path: string): string {
+  const { ino, ctimeNs } = statSync(path, { bigint: true });
+  return `${ino} ${ctimeNs}`;
+}
+
+function inodeOf(path: string): string | undefined {
+  return statSync(path, { bigint: true, throwIfNoEntry: false })?.ino.toString();
 }
 
 /** Where the server that has the file open is found, as far as it said. */
@@ -44,23 +69,26 @@ export class OwnSession {
    */
   readonly #fd: number;
   #address: string | undefined;
-  #file: string | undefined;
-
+  #file: Session['file'];
+  #log: string | undefined;
   constructor(path: string) {
     this.#path = path;
     this.#fd = openSync(path, 'r');
   }
 
-  /** Says that the file as it lies is the one the log goes with. */
+  /** Says that the file as it lies is the one the log goes with; without room on the disk nothing is said. */
   settled(): void {
-    this.#file = fingerprint(this.#fd);
+    this.#file = { sha256: fingerprint(this.#fd), identity: identityOf(this.#path) };
+    this.#log = inodeOf(this.#path + WAL);
     this.#write();
   }
 
-  /** Says that the file is about to change, until it is settled again. */
+  /** Says no more of the file, which is about to change, until it is settled again. Needs no room on the disk. */
   moving(): void {
     this.#file = undefined;
-    this.#write();
+    if (!existsSync(sessionPath(this.#path))) return;
+    rmSync(sessionPath(this.#path));
+    syncFolder(dirname(this.#path));
   }
 
   announce(address: string): void {
@@ -75,8 +103,14 @@ export class OwnSession {
   }
 
   #write(): void {
-    const session: Session = { address: this.#address, file: this.#file };
-    writeWhole(sessionPath(this.#path), `${JSON.stringify(session)}\n`);
+    const session: Session = { address: this.#address, file: this.#file, log: this.#log };
+    try {
+      writeWhole(sessionPath(this.#path), `${JSON.stringify(session)}\n`);
+    } catch (error) {
+      // A note that is missing says nothing; one that is out of date would be wrong.
+      if ((error as NodeJS.ErrnoException).code !== 'ENOSPC') throw error;
+      rmSync(sessionPath(this.#path), { force: true });
+    }
   }
 }
 

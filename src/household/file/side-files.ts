@@ -31,13 +31,18 @@ export function asidePath(path: string, what: string, at: string): string {
 /** Writes a file so that after a crash it is there whole or not at all. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
   const half = `${path}.half`;
-  const fd = openSync(half, 'w');
   try {
-    const bytes = typeof content === 'string' ? Buffer.from(content) : content;
-    for (let at = 0; at < bytes.length; ) at += writeSync(fd, bytes, at);
-    fsyncSync(fd);
-  } finally {
-    closeSync(fd);
+    const fd = openSync(half, 'w');
+    try {
+      const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+      for (let at = 0; at < bytes.length; ) at += writeSync(fd, bytes, at);
+      fsyncSync(fd);
+    } finally {
+      closeSync(fd);
+    }
+  } catch (error) {
+    rmSync(half, { force: true });
+    throw error;
   }
   moveWhole(half, path);
 }

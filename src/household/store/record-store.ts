@@ -65,8 +65,8 @@ export interface Store {
   takeBack(seq: number, by: By): Promise<Written[]>;
   /** Lets go of history older than a year. @param now ISO 8601 time */
   forgetOld(now: string): Promise<void>;
-  /** Hears of every change of the household from now on. @returns a function that ends it */
-  watch(changed: (seq: number) => void): () => void;
+  /** Hears of every change of the household from now on, as `newest` then says. @returns a function that ends it */
+  watch(changed: (seq: number, epoch: string) => void): () => void;
   /** Tells all who watch to look anew: an older state was put back, under a new epoch. */
   stirred(): Promise<void>;
 }
@@ -82,7 +82,7 @@ export interface StoreParts {
 /** The store of one household. The caller owns the database and closes it. */
 export function storeOver({ db, household, fault = (error) => error }: StoreParts): Store {
   const reader = new RowReader();
-  const watchers = new Set<(seq: number) => void>();
+  const watchers = new Set<(seq: number, epoch: string) => void>();
 
   async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
     try {
@@ -98,7 +98,7 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
     work: (session: Session, stood: number) => Promise<T>,
     alone = false,
   ): Promise<T> {
-    const { answer, before, after } = await read(async (tx) => {
+    const { answer, before, after, epoch } = await read(async (tx) => {
       // Takes the lock that writers of this household wait for, before anything is read.
       const before = await tx
         .updateTable('households')
@@ -113,12 +113,12 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
       for (const check of atEnd) await check();
       const after = await tx
         .selectFrom('households')
-        .select('seq')
+        .select(['seq', 'epoch'])
         .where('id', '=', household)
         .executeTakeFirstOrThrow();
-      return { answer, before: before.seq, after: after.seq };
+      return { answer, before: before.seq, after: after.seq, epoch: after.epoch };
     });
-    if (after > before) for (const changed of watchers) changed(after);
+    if (after > before) for (const changed of watchers) changed(after, epoch);
     return answer;
   }
 
@@ -182,8 +182,8 @@ export function storeOver({ db, household, fault = (error) => error }: StorePart
       };
     },
     async stirred() {
-      const { seq } = await newest();
-      for (const changed of watchers) changed(seq);
+      const { seq, epoch } = await newest();
+      for (const changed of watchers) changed(seq, epoch);
     },
   };
 }

@@ -84,7 +84,6 @@ export function deviceRoutes(
           409,
         );
       const offer = pairing.offer(c.get('caller').household);
-      c.header('Cache-Control', 'no-store');
       return c.json(
         {
           code: offer.code,

@@ -29,11 +29,13 @@ export function ownNames(lan: boolean, more: readonly string[] = []): (name: str
   };
 }
 
-/** Addresses by which other devices of the network find this machine, IPv4 first, as they stand in a link. */
+/** Addresses by which other devices of the network find this machine: IPv4 where it has any, easier to type. */
 export function networkAddresses(): string[] {
-  return ownAddresses()
+  const all = ownAddresses()
     .filter(({ internal, linkLocal }) => !internal && !linkLocal)
     .map(({ host }) => host);
+  const short = all.filter((host) => !host.startsWith('['));
+  return short.length > 0 ? short : all;
 }
 
 function ownAddresses(): { host: string; internal: boolean; linkLocal: boolean }[] {

@@ -1,6 +1,6 @@
 /** What may be asked without a token: whether one is needed, and to be let in with a code. */
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
-import { TooManyDevices } from '../../household/access/devices.ts';
+import { type Device, TooManyDevices } from '../../household/access/devices.ts';
 import { errorSchema } from '../../household/shape/schemas.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
@@ -51,7 +51,6 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
     }),
     async (c) => {
       const known = tokens ? await whoAsks(c, devices) : undefined;
-      c.header('Cache-Control', 'no-store');
       return c.json(
         { tokenNeeded: tokens, paired: known !== undefined, device: known?.device.name ?? null },
         200,
@@ -79,6 +78,13 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
           409,
         );
       const { code, name, bearer } = c.req.valid('json');
+      const letIn = ({ device, token }: { device: Device; token: string }) => {
+        options.paired?.(device);
+        if (!bearer) setToken(c, token, schemeOf(c, served) === 'https');
+        return c.json({ id: device.id, name: device.name, ...(bearer && { token }) }, 200);
+      };
+      const invited = await devices.accept(code, name);
+      if (invited) return letIn(invited);
       const from = addressOf(c, served);
       const waiting = pairing.waitOf(from);
       const taken = pairing.take(code, from);
@@ -102,11 +108,7 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
         );
       }
       try {
-        const { device, token } = await devices.add(taken.offer.household, name);
-        options.paired?.(device);
-        if (!bearer) setToken(c, token, schemeOf(c, served) === 'https');
-        c.header('Cache-Control', 'no-store');
-        return c.json({ id: device.id, name: device.name, ...(bearer && { token }) }, 200);
+        return letIn(await devices.add(taken.offer.household, name));
       } catch (error) {
         pairing.giveBack(taken.offer);
         if (error instanceof TooManyDevices) return c.json({ field: '', message: error.message }, 409);

@@ -64,6 +64,9 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
             <Button className="button small" onPress={() => go('foods', NEW)}>
               New food
             </Button>
+            <a className="button small" href={linkTo('household', 'table')}>
+              From a table
+            </a>
           </div>
           <FoodList
             foods={mine.map(ownLine)}

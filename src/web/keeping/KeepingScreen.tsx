@@ -5,6 +5,7 @@ import { Backups } from './Backups.tsx';
 import { Devices } from './Devices.tsx';
 import { History } from './History.tsx';
 import { OutAndIn } from './OutAndIn.tsx';
+import { TableWizard } from './table/TableWizard.tsx';
 import { Unreadable } from './Unreadable.tsx';
 import './keeping.css';
 
@@ -15,6 +16,7 @@ const PARTS: readonly Part[] = [
   FIRST,
   ['backups', 'Backups', () => <Backups />],
   ['out-and-in', 'Take out and bring in', () => <OutAndIn />],
+  ['table', 'A table of your own', () => <TableWizard />],
   ['devices', 'Devices', () => <Devices />],
 ];
 

@@ -1,6 +1,7 @@
 /** Shows the program to a device that may come in, and the pairing page to one that may not. */
 import { type ReactNode, useEffect, useState } from 'react';
-import { type AccessState, fetchAccess, onUnpaired } from '../store/access.ts';
+import { type AccessState, fetchAccess } from '../store/access.ts';
+import { onUnpaired } from '../store/unpaired.ts';
 import { PairingScreen } from './PairingScreen.tsx';
 import { forgetSecret } from './secret.ts';
 

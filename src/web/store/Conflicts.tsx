@@ -3,10 +3,10 @@ import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Household } from '../../household/model.ts';
 import { fetchHistory } from './api.ts';
-import { type Change, collisions } from './change.ts';
 import { collisionWords, KIND_WORDS, namesIn } from './conflict-words.ts';
 import { useKeeper } from './household.ts';
 import { keeper } from './page-keeper.ts';
+import { type Change, collisions } from './sync/change.ts';
 import './unsent.css';
 
 export function Conflicts() {

@@ -1,5 +1,6 @@
 /** Who may come in: asked of the server, and told to the page where this device no longer may. */
 import { ApiError } from './api-error.ts';
+import { ask } from './ask.ts';
 
 /** What the server says of this device. */
 export interface AccessState {
@@ -34,19 +35,25 @@ const JSON_BODY = { 'content-type': 'application/json' };
 /** How long the answer may take before the page goes on without it, ms. */
 const PATIENCE = 5000;
 
-export const fetchAccess = async (): Promise<AccessState> =>
-  (await ask('/api/access', { signal: AbortSignal.timeout(PATIENCE) })).json();
+export async function fetchAccess(): Promise<AccessState> {
+  const said = (await ask('/api/access', {}, PATIENCE)) as Partial<AccessState>;
+  return { tokenNeeded: said.tokenNeeded === true, paired: said.paired === true };
+}
 
 /** Lets this device in; from here on its requests carry its token by themselves. @param code or the secret of a link */
 export async function pairDevice(code: string, name: string): Promise<void> {
   await ask('/api/pair', { method: 'POST', headers: JSON_BODY, body: JSON.stringify({ code, name }) });
 }
 
-export const fetchDevices = async (): Promise<DeviceList> => (await ask('/api/devices')).json();
+export async function fetchDevices(): Promise<DeviceList> {
+  const list = (await ask('/api/devices')) as Partial<DeviceList>;
+  if (Array.isArray(list.devices)) return list as DeviceList;
+  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+}
 
 /** A code for one more device; the one before it is void. */
 export const makeCode = async (): Promise<PairingOffer> =>
-  (await ask('/api/devices/code', { method: 'POST' })).json();
+  (await ask('/api/devices/code', { method: 'POST' })) as PairingOffer;
 
 export async function renameDevice(id: string, name: string): Promise<void> {
   await ask(`/api/devices/${encodeURIComponent(id)}`, {
@@ -59,35 +66,4 @@ export async function renameDevice(id: string, name: string): Promise<void> {
 /** Puts a device out at once. */
 export async function putOut(id: string): Promise<void> {
   await ask(`/api/devices/${encodeURIComponent(id)}`, { method: 'DELETE' });
-}
-
-const listeners = new Set<() => void>();
-
-/** Says that the server answered 401: perhaps this device was put out. */
-export function tellUnpaired(): void {
-  for (const listener of listeners) listener();
-}
-
-export function onUnpaired(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-}
-
-/** @throws ApiError */
-async function ask(path: string, init?: RequestInit): Promise<Response> {
-  let response: Response;
-  try {
-    response = await fetch(path, init);
-  } catch {
-    throw new ApiError(0, 'The Pouchful server does not answer. Is it still running?');
-  }
-  if (response.ok) return response;
-  if (response.status === 401) tellUnpaired();
-  const { field, message } = (await response.json().catch(() => ({}))) as {
-    field?: string;
-    message?: string;
-  };
-  throw new ApiError(response.status, message ?? `The server answered ${response.status}.`, {
-    ...(field !== undefined && { field }),
-  });
 }

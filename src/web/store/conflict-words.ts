@@ -2,7 +2,7 @@
 import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
 import type { Household, Kind } from '../../household/model.ts';
 import { dayInWords, isDay } from '../../kitchen/days.ts';
-import type { Body } from './change.ts';
+import type { Body } from './sync/change.ts';
 
 export const KIND_WORDS: Record<Kind, string> = {
   foods: 'The food',

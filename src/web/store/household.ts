@@ -5,8 +5,8 @@ import type { KeptRecord } from '../../household/records.ts';
 import { withConfirmations } from '../../targets/confirm.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import type { KeeperView, Outcome } from './keeper-parts.ts';
 import { builds, keeper, startKeeping } from './page-keeper.ts';
+import type { KeeperView, Outcome } from './sync/keeper-parts.ts';
 
 /** Keeps this page and the server the same from here on. */
 export function useKeeping(): void {

@@ -1,10 +1,10 @@
 /** The one keeper of this page, with the browser around it. */
 import { deviceStorage } from '../shared/device-storage.ts';
 import { fetchRecords, sendChange } from './api.ts';
-import { Keeper } from './keeper.ts';
-import { listen } from './live.ts';
 import { newId } from './new-id.ts';
-import { joinTabs } from './tabs.ts';
+import { Keeper } from './sync/keeper.ts';
+import { listen } from './sync/live.ts';
+import { joinTabs } from './sync/tabs.ts';
 
 /** How long a page that said it was left has to come back (it may only be loaded anew), ms. */
 const GONE = 2000;

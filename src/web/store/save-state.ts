@@ -1,6 +1,6 @@
 /** Whether what was changed of a kind of things is kept. */
 import type { Kind } from '../../household/model.ts';
-import type { KeeperView } from './keeper-parts.ts';
+import type { KeeperView } from './sync/keeper-parts.ts';
 
 export type SaveState =
   | { readonly is: 'saved' }

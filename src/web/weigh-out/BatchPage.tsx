@@ -43,26 +43,38 @@ import { foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { WeighSheetPaper } from './WeighSheetPaper.tsx';
 import { useWakeLock } from './wake-lock.ts';
 
-export function BatchPage({ batch }: { batch: Batch }) {
+/** @param props.batch as it stands this moment */
+export function BatchPage({ batch: stands }: { batch: Batch }) {
   const { house } = useMixDraft();
   const { mutateAsync: keepNew } = useSave('batches');
   const remove = useRemove('batches');
-  const { save, keep, retry } = useBatchSave(batch.id);
+  const { save, keep, retry } = useBatchSave(stands.id);
   const { kitchen, change } = useKitchen();
   /** Whether something was poured on this page: then the next food takes the focus. */
   const went = useRef(false);
-  const done = batch.finishedAt !== undefined;
+  const done = stands.finishedAt !== undefined;
   /** Another food than the one asked for, which the keeper pours now. */
   const [chosen, setChosen] = useState<string>();
+  /** The food of which a weight is being typed: it stays in sight, whatever another device pours meanwhile. */
+  const [typing, setTyping] = useState<string>();
+  /** Times of what was poured on this page. */
+  const [mine] = useState(() => new Set<string>());
   useWakeLock(!done);
   const standing = useQuery({
-    queryKey: ['standing', batch],
-    queryFn: async (): Promise<Answer<Standing>> => engine.standing(batch),
+    queryKey: ['standing', stands],
+    queryFn: async (): Promise<{ of: Batch; answer: Answer<Standing> }> => ({
+      of: stands,
+      answer: await engine.standing(stands),
+    }),
     staleTime: Number.POSITIVE_INFINITY,
+    // Until it is known what comes next, the batch is shown as it stood: what is being typed stays where it is.
+    placeholderData: (before) => before,
     enabled: !done,
   });
-  const answer = standing.data;
-  const waits = save.is === 'saving' || save.is === 'failed' || save.is === 'asked';
+  const answer = standing.data?.answer;
+  const batch = done ? stands : (standing.data?.of ?? stands);
+  const waits =
+    save.is === 'saving' || save.is === 'failed' || save.is === 'asked' || standing.isPlaceholderData;
   const now = () => new Date().toISOString();
   const kept = contentsOf(house);
 
@@ -72,9 +84,12 @@ export function BatchPage({ batch }: { batch: Batch }) {
   function pour(food: string, grams: number, target: number, noMore = false) {
     went.current = true;
     const lots = pourLots(kept, food, grams, { day: today(), groupOf, pours: batch.pours });
-    const after = withPour(batch, { food, lots, target, grams, at: now() });
+    const at = now();
+    mine.add(at);
+    const after = withPour(batch, { food, lots, target, grams, at });
     keep(batch, noMore ? withNoMore(after, food) : after);
     setChosen(undefined);
+    setTyping(undefined);
   }
   function finish(madeBy: string | undefined, reason?: string) {
     const accepted = reason ? { note: reason, on: today() } : undefined;
@@ -130,7 +145,8 @@ export function BatchPage({ batch }: { batch: Batch }) {
 
   const { state, told, total, names } = answer.value;
   const asked = answer.value.next;
-  const next = chosen === undefined ? asked : insteadOf(answer.value, batch, chosen);
+  const here = typing ?? chosen;
+  const next = here === undefined || here === asked?.food ? asked : insteadOf(answer.value, batch, here);
   const grow = (food: string, grams: number) => {
     if (batch.stock?.[food] !== undefined) keep(batch, withMoreStock(batch, { [food]: grams }));
   };
@@ -175,7 +191,7 @@ export function BatchPage({ batch }: { batch: Batch }) {
       )}
       {next ? (
         <PourStep
-          key={`${next.food} ${batch.pours.length}`}
+          key={`${next.food} ${batch.pours.filter((p) => mine.has(p.at)).length}`}
           next={next}
           planned={batch.grams}
           step={batch.problem.scale_step_grams}
@@ -183,11 +199,13 @@ export function BatchPage({ batch }: { batch: Batch }) {
           busy={waits}
           onPour={(grams, noMore) => pour(next.food, grams, next.target, noMore)}
           focus={went.current && !state.lost}
-          instead={chosen !== undefined}
+          instead={next !== asked}
+          onTyping={(something) => setTyping(something ? next.food : undefined)}
           asked={asked?.name}
           others={otherFoods(batch, answer.value)}
           onChoose={(food) => {
             went.current = true;
+            setTyping(undefined);
             setChosen(food);
           }}
         >

@@ -36,6 +36,8 @@ export function PourStep(props: {
   asked: string | undefined;
   /** Foods that may be poured in its place, with words for each. */
   others: readonly (readonly [id: string, words: string])[];
+  /** Whether a weight stands in the field that was not poured yet. */
+  onTyping(something: boolean): void;
   /** Undefined for the food asked for. */
   onChoose(food: string | undefined): void;
   /** Whether the name of the food takes the focus. */
@@ -77,7 +79,11 @@ export function PourStep(props: {
   function stepBy(by: number) {
     const from = readNumber(text) ?? (by > 0 ? 0 : shownTarget(next, reads));
     if (!Number.isFinite(from)) return;
-    setText(String(Number(Math.max(0, from + by).toFixed(places))));
+    write(String(Number(Math.max(0, from + by).toFixed(places))));
+  }
+  function write(value: string) {
+    setText(value);
+    props.onTyping(value.trim() !== '');
   }
 
   return (
@@ -106,7 +112,7 @@ export function PourStep(props: {
         className="weigh-reading"
         value={text}
         onChange={(value) => {
-          setText(value);
+          write(value);
           setFault('');
         }}
         isInvalid={fault !== ''}

@@ -2,10 +2,10 @@
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { ImportMode } from '../../../src/household/exchange/compare.ts';
 import { householdFile } from '../../../src/household/exchange/household-file.ts';
 import { planImport } from '../../../src/household/exchange/plan-import.ts';
 import type { Entry } from '../../../src/household/exchange/read-household.ts';
+import type { ImportMode } from '../../../src/household/exchange/wire.ts';
 import type { Household, Kind } from '../../../src/household/model.ts';
 import { KINDS } from '../../../src/household/store/record-store.ts';
 import { type FileStore, openStore, type Store } from '../../../src/household/store.ts';

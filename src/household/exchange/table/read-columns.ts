@@ -39,7 +39,7 @@ export const ROLE_WORDS: readonly TableOption[] = [
 
 const LABELS: ReadonlyMap<string, string> = new Map(ROLE_WORDS.map((o) => [o.answer, o.label]));
 
-export function roleWords(role: Role): string {
+function roleWords(role: Role): string {
   return LABELS.get(role) ?? role;
 }
 

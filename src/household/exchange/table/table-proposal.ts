@@ -61,7 +61,11 @@ export function proposalOf(table: ReadTable, about: ProposalFor): TableProposal 
   if (about.mixName === undefined || mixed.length === 0) return { foods, notes };
   const without = used.length - mixed.length;
   if (without > 0)
-    notes.push(`${without} foods have no share: they come in as foods and stay out of the mix.`);
+    notes.push(
+      without === 1
+        ? 'One food has no share: it comes in as a food and stays out of the mix.'
+        : `${without} foods have no share: they come in as foods and stay out of the mix.`,
+    );
   return { foods, mix: mixOf(mixed, about.mixName, about, notes), notes };
 }
 

@@ -121,7 +121,8 @@ it('saves every row that lies on whole pages, and opens as a household', () => {
         const saved = salvage(at, to);
         if (whole.length === 0) return;
         expect(saved).toBeDefined();
-        expect(recordsOf(to)).toEqual(expect.arrayContaining(whole));
+        const kept = new Set(recordsOf(to).map((row) => JSON.stringify(row)));
+        expect(whole.filter((row) => !kept.has(JSON.stringify(row)))).toEqual([]);
         openFile(to).close();
       },
     ),

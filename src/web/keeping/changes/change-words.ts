@@ -45,7 +45,8 @@ export function differenceRow({ path, was, is }: Difference, names: Names): Diff
     typeof step === 'string' ? fieldWords(step, names) : itemName(step.item, names),
   );
   return {
-    what: steps.join(', ') || 'All of it',
+    // Of a share only its food need be named: most changes of a mix are shares.
+    what: path[0] === 'shares' && steps.length > 1 ? `${steps.at(-1)}, %` : steps.join(', ') || 'All of it',
     was: valueWords(was, names),
     is: valueWords(is, names),
   };

@@ -1,5 +1,5 @@
 /** Fetches what changed on the server, from where this page last heard. */
-import type { RecordsPage } from '../../household/records.ts';
+import type { RecordsPage } from '../../../household/records.ts';
 import { Replica } from './replica.ts';
 
 export class Puller {

@@ -2,9 +2,9 @@
  * Keeps the household of this page and the server's the same: what this device changes stands on the device at once and is
  * sent one after the other until the server has it; what others change comes in and is merged with what waits.
  */
-import { mergeRecord, same } from '../../household/merge/merge-record.ts';
-import type { Kept, Kind } from '../../household/model.ts';
-import type { KeptRecord, Written } from '../../household/records.ts';
+import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
+import type { Kept, Kind } from '../../../household/model.ts';
+import type { KeptRecord, Written } from '../../../household/records.ts';
 import { type Change, chosen, FOLLOWS, rebased, type Standing } from './change.ts';
 import { householdView, KINDS } from './household-view.ts';
 import type { KeeperParts, KeeperView, Outcome, Refusal, WriteOptions } from './keeper-parts.ts';

@@ -1,14 +1,14 @@
 /** What a page keeps: shown at once, sent one after the other until the server has it, merged with what others change. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { batchOf, lotOf, pourOf } from '../../../test/kitchen/cupboards.ts';
-import { FakeServer } from '../../../test/store/fake-server.ts';
-import type { RecordsPage, Written } from '../../household/records.ts';
-import type { Batch, Lot } from '../../kitchen/model.ts';
-import type { DeviceStorage } from '../shared/device-storage.ts';
-import { ApiError } from './api-error.ts';
-import type { Change } from './change.ts';
-import { Keeper } from './keeper.ts';
-import type { Outcome, WriteOptions } from './keeper-parts.ts';
+import type { RecordsPage, Written } from '../../src/household/records.ts';
+import type { Batch, Lot } from '../../src/kitchen/model.ts';
+import type { DeviceStorage } from '../../src/web/shared/device-storage.ts';
+import { ApiError } from '../../src/web/store/api-error.ts';
+import type { Change } from '../../src/web/store/sync/change.ts';
+import { Keeper } from '../../src/web/store/sync/keeper.ts';
+import type { Outcome, WriteOptions } from '../../src/web/store/sync/keeper-parts.ts';
+import { batchOf, lotOf, pourOf } from '../kitchen/cupboards.ts';
+import { FakeServer } from './fake-server.ts';
 
 const lot = (id: string, more: Partial<Lot> = {}) => lotOf({ id, name: id, ...more });
 

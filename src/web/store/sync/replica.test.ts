@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { lotOf } from '../../../test/kitchen/cupboards.ts';
+import { lotOf } from '../../../../test/kitchen/cupboards.ts';
 import { Replica } from './replica.ts';
 
 const record = (version: number, seq: number, grams: number, place = 1) => ({

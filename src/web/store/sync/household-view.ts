@@ -1,5 +1,5 @@
 /** The household as this page shows it: what the server has, laid over with what this device changed since. */
-import type { Household, Kind } from '../../household/model.ts';
+import type { Household, Kind } from '../../../household/model.ts';
 import type { Body, Change } from './change.ts';
 import type { Outbox } from './outbox.ts';
 import type { Replica } from './replica.ts';

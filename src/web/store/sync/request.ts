@@ -1,7 +1,7 @@
 /** A change as the request that brings it to the server. */
-import { same } from '../../household/merge/merge-record.ts';
-import type { PourEntry } from '../../household/model.ts';
-import type { Batch } from '../../kitchen/model.ts';
+import { same } from '../../../household/merge/merge-record.ts';
+import type { PourEntry } from '../../../household/model.ts';
+import type { Batch } from '../../../kitchen/model.ts';
 import type { Change } from './change.ts';
 
 interface ChangeRequest {

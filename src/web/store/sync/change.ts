@@ -1,7 +1,7 @@
 /** A change that this device made and the server does not have yet, and what becomes of it when others change the same. */
-import { mergeRecord, same } from '../../household/merge/merge-record.ts';
-import type { Kept, Kind } from '../../household/model.ts';
-import type { Batch } from '../../kitchen/model.ts';
+import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
+import type { Kept, Kind } from '../../../household/model.ts';
+import type { Batch } from '../../../kitchen/model.ts';
 
 /** One object of the household; null where it is not there. */
 export type Body = Kept<Kind> | null;

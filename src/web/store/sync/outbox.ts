@@ -2,8 +2,8 @@
  * Changes that wait to be sent, in the order in which they were made. Each stands on the device first, under a key of
  * this tab, so that two tabs of one browser never touch each other's.
  */
-import type { Kind } from '../../household/model.ts';
-import type { DeviceStorage } from '../shared/device-storage.ts';
+import type { Kind } from '../../../household/model.ts';
+import type { DeviceStorage } from '../../shared/device-storage.ts';
 import { type Change, FOLLOWS } from './change.ts';
 
 const PREFIX = 'pouchful.unsent.';

@@ -1,6 +1,6 @@
 /** Sends what waits, one change after the other, in the order in which they were made; tries again until it is answered. */
-import type { KeptRecord, Written } from '../../household/records.ts';
-import { ApiError } from './api-error.ts';
+import type { KeptRecord, Written } from '../../../household/records.ts';
+import { ApiError } from '../api-error.ts';
 import { backoff } from './backoff.ts';
 import { type Change, FOLLOWS } from './change.ts';
 import type { Outbox } from './outbox.ts';
@@ -74,8 +74,12 @@ export class Sender {
     });
   }
 
-  /** The page is left: sends what waits by requests that outlive it, as far as browsers do that. */
+  /**
+   * The page is left: sends what waits by requests that outlive it, as far as browsers do that. Where the server just did
+   * not answer, the page that is opened next sends it.
+   */
   leave(): void {
+    if (this.#failures > 0) return;
     let room = MOST_LEAVING;
     for (const change of this.#outbox.all()) {
       if (!this.#mayGo(change)) continue;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { batchOf, lotOf } from '../../../test/kitchen/cupboards.ts';
-import type { Batch, Pour } from '../../kitchen/model.ts';
+import { batchOf, lotOf } from '../../../../test/kitchen/cupboards.ts';
+import type { Batch, Pour } from '../../../kitchen/model.ts';
 import { addedPours, requestFor } from './request.ts';
 
 const pour = (grams: number, minute = 0): Pour => ({

@@ -1,7 +1,7 @@
 /** What the server has of the household, as far as this page heard. */
-import { same } from '../../household/merge/merge-record.ts';
-import type { Kind } from '../../household/model.ts';
-import type { KeptRecord } from '../../household/records.ts';
+import { same } from '../../../household/merge/merge-record.ts';
+import type { Kind } from '../../../household/model.ts';
+import type { KeptRecord } from '../../../household/records.ts';
 
 export class Replica {
   /** Of the household that the numbers below belong to. */

@@ -1,7 +1,7 @@
 /** What the keeper of a page takes, gives and tells. */
-import type { Household, Kept, Kind } from '../../household/model.ts';
-import type { KeptRecord, RecordsPage, Written } from '../../household/records.ts';
-import type { DeviceStorage } from '../shared/device-storage.ts';
+import type { Household, Kept, Kind } from '../../../household/model.ts';
+import type { KeptRecord, RecordsPage, Written } from '../../../household/records.ts';
+import type { DeviceStorage } from '../../shared/device-storage.ts';
 import type { Change } from './change.ts';
 
 /** What became of a change: the server has it, it waits on this device, or it was refused and taken back. */

@@ -1,0 +1,72 @@
+/** What the server keeps households in: a file with one, or a PostgreSQL with several. */
+import type { Server } from 'node:http';
+import { fileURLToPath } from 'node:url';
+import { type Devices, devicesIn } from '../household/access/devices.ts';
+import type { Backups } from '../household/backup/backups.ts';
+import { openHosted } from '../household/hosted.ts';
+import { seedOnFirstRun } from '../household/seed.ts';
+import type { Store } from '../household/store.ts';
+import { devicesOf } from './access/access.ts';
+import { openHousehold } from './household-file.ts';
+import { householdPath } from './household-path.ts';
+import { openOrRescue } from './rescue.ts';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+export interface Kept {
+  readonly devices: Devices;
+  storeOf(household: string): Store;
+  /** Whether there are several, each with devices of its own. */
+  readonly hosted: boolean;
+  /** Backups of its file; a database has its own. */
+  readonly backups?: Backups;
+  /** Says where the server is found, to who tries to start a second one. */
+  announce(url: string): void;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the household's file and fills it on the first run; where it cannot be opened, asks on a page first.
+ * @param data what `--data` says
+ * @param listen listens on this machine alone
+ */
+export async function openKeptFile(
+  data: string | undefined,
+  listen: (server: Server) => Promise<number>,
+): Promise<Kept> {
+  const path = await householdPath(data, ROOT, console.log);
+  const { store, backups, close } = await openOrRescue(() => openHousehold(path, console.log), {
+    tell: console.error,
+    clock: () => new Date(),
+    listen,
+  });
+  try {
+    if (await seedOnFirstRun(store))
+      console.log('First run: an invented household was put in, marked as invented.');
+    // Looks through every record once, so that the first page need not wait for it.
+    await store.household();
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  return {
+    devices: devicesOf(store),
+    storeOf: () => store,
+    hosted: false,
+    backups,
+    announce: (url) => store.opened.announce(url),
+    close,
+  };
+}
+
+/** @param url of the database */
+export async function openKeptDatabase(url: string): Promise<Kept> {
+  const hosted = await openHosted(url, { serves: true });
+  return {
+    devices: devicesIn(hosted.db, Date.now, hosted.fault),
+    storeOf: hosted.store,
+    hosted: true,
+    announce: () => {},
+    close: hosted.close,
+  };
+}

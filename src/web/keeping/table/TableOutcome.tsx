@@ -1,0 +1,151 @@
+/** What a settled table comes to, shown before it is written: foods of the keeper's own and a mix. */
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
+import { tableFile } from '../../../household/exchange/table/table-file.ts';
+import { proposalOf } from '../../../household/exchange/table/table-proposal.ts';
+import type { Household } from '../../../household/model.ts';
+import { Choice } from '../../shared/Choice.tsx';
+import { Failed } from '../../shared/Failed.tsx';
+import { go } from '../../shared/route.ts';
+import { today } from '../../shared/today.ts';
+import { allProfiles, useHousehold } from '../../store/household.ts';
+import { newId } from '../../store/new-id.ts';
+import { useReferenceFoods } from '../../worker/engine.ts';
+import { bringIn, lookAt } from '../send-file.ts';
+import type { TableInHand } from './useTable.ts';
+
+interface Props {
+  table: ReadTable;
+  inHand: TableInHand;
+  house: Household;
+}
+
+export function TableOutcome({ table, inHand, house }: Props) {
+  const profiles = allProfiles(house);
+  const [tableName, setTableName] = useState(() => `${inHand.source?.name ?? 'my table'}, ${today()}`);
+  const [mixName, setMixName] = useState('Mix from my table');
+  const [withMix, setWithMix] = useState(true);
+  const [profileId, setProfileId] = useState(house.animals[0]?.profileId ?? profiles[0]?.id ?? '');
+  const [error, setError] = useState<{ message: string }>();
+  const [busy, setBusy] = useState(false);
+  const { refetch } = useHousehold();
+  const refs = table.rows.flatMap((r) => (r.become?.as === 'reference' ? [r.become.ref] : []));
+  const references = useReferenceFoods(refs);
+  const hasShares = table.rows.some((r) => r.share !== undefined);
+  const profile = profiles.find((p) => p.id === profileId) ?? profiles[0];
+  const ready =
+    table.settled &&
+    (inHand.split?.rivals.length ?? 0) === 0 &&
+    profile &&
+    refs.every((ref) => references.has(ref));
+  if (!ready)
+    return (
+      <section className="panel" aria-label="What comes in">
+        <h2>What comes in</h2>
+        <p role="status">
+          {table.lacking ?? 'It is shown here once every question is answered and every row is decided.'}
+        </p>
+      </section>
+    );
+  const about = {
+    tableName,
+    today: today(),
+    now: new Date().toISOString(),
+    newId,
+    profile,
+    ownFoods: house.foods,
+    references,
+  };
+  const proposal = proposalOf(table, {
+    ...about,
+    ...(hasShares && withMix && { mixName: mixName.trim() || 'Mix from my table' }),
+  });
+  const { foods, mix, notes } = proposal;
+
+  async function write() {
+    setBusy(true);
+    setError(undefined);
+    try {
+      const text = tableFile(proposal);
+      const { token, counts } = await lookAt(text, 'add');
+      if (counts.kept + counts.different + counts.gone > 0)
+        throw new Error('Something of the same name is here already; nothing was written.');
+      await bringIn(text, 'add', token);
+      await refetch();
+      if (mix) go('mix', mix.id);
+      else go('foods');
+    } catch (e) {
+      setError({ message: (e as Error).message });
+    } finally {
+      setBusy(false);
+    }
+  }
+
+  return (
+    <section className="panel" aria-label="What comes in">
+      <h2>What comes in</h2>
+      {table.offHundred !== undefined && (
+        <p className="notice-line">
+          The shares of the table come to {table.offHundred} %.{' '}
+          {table.scaled ? 'They are brought to 100 % in proportion.' : 'They come in as they stand.'}{' '}
+          <button
+            type="button"
+            className="quiet-button"
+            onClick={() => inHand.answer('scale', table.scaled ? undefined : 'yes')}
+          >
+            {table.scaled ? 'Leave them as they stand' : 'Bring them to 100 %'}
+          </button>
+        </p>
+      )}
+      <div className="fields">
+        <TextField className="wide" value={tableName} onChange={setTableName}>
+          <Label>Where the figures come from</Label>
+          <Input autoComplete="off" maxLength={150} />
+        </TextField>
+        {hasShares && (
+          <label className="tick wide">
+            <input type="checkbox" checked={withMix} onChange={(e) => setWithMix(e.target.checked)} />
+            <span>Make a mix of the shares</span>
+          </label>
+        )}
+        {hasShares && withMix && (
+          <>
+            <TextField value={mixName} onChange={setMixName}>
+              <Label>Name of the mix</Label>
+              <Input autoComplete="off" maxLength={150} />
+            </TextField>
+            <Choice
+              label="Target"
+              value={profile.id}
+              options={profiles.map((p) => [p.id, p.name] as const)}
+              onChange={setProfileId}
+            />
+          </>
+        )}
+      </div>
+      <p>
+        <strong>{foods.length === 1 ? 'One food of your own' : `${foods.length} foods of your own`}</strong>
+        {mix && ` and the mix “${mix.name}” of ${mix.problem.foods.length} foods`}.
+      </p>
+      {notes.map((n) => (
+        <p key={n} className="hint">
+          {n}
+        </p>
+      ))}
+      <p className="hint">
+        The figures are those of your table. Pouchful sees only whether a food can have them, not whether they
+        are true; it is no veterinary advice.
+      </p>
+      <Failed error={error} />
+      <Button
+        className="button strong"
+        isPending={busy}
+        isDisabled={foods.length === 0 && !mix}
+        onPress={() => void write()}
+      >
+        Bring in
+      </Button>
+    </section>
+  );
+}

@@ -1,0 +1,98 @@
+/** What a table leaves open, asked in plain words; nothing comes of it until all is answered. */
+import type { TableQuestion } from '../../../household/exchange/table/asked.ts';
+import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
+import { NumberInput } from '../../shared/NumberInput.tsx';
+import { useParts } from '../../shared/parts.tsx';
+import { Radios } from '../../shared/Radios.tsx';
+import type { TableInHand } from './useTable.ts';
+
+export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: TableInHand }) {
+  // What a column holds is chosen in its own place; the columns as a whole are confirmed last.
+  const asked = table.questions.filter((q) => !q.id.startsWith('column ') && q.id !== 'columns');
+  const confirm = table.questions.find((q) => q.id === 'columns');
+  const open = table.questions.filter((q) => q.answer === undefined && q !== confirm);
+  const { shown, more } = useParts(asked, { part: 20, of: 'questions' });
+  const [yes] = confirm?.options ?? [];
+  return (
+    <section className="panel" aria-label="Questions about the table">
+      <h2>What is to be said of it</h2>
+      {shown.map((question) => (
+        <Asked
+          key={question.id}
+          question={question}
+          onAnswer={(answer) => inHand.answer(question.id, answer)}
+        />
+      ))}
+      {more}
+      {confirm && yes && (
+        <div className="question">
+          {open.length > 0 ? (
+            <p role="status">
+              {open.length === 1 ? 'One question is open' : `${open.length} questions are open`}, above or
+              among the columns.
+            </p>
+          ) : (
+            <label className="tick">
+              <input
+                type="checkbox"
+                checked={confirm.answer !== undefined}
+                onChange={(e) => inHand.answer(confirm.id, e.target.checked ? yes.answer : undefined)}
+              />
+              <span>I have looked at the columns: they are read rightly</span>
+            </label>
+          )}
+        </div>
+      )}
+    </section>
+  );
+}
+
+const FREE: Readonly<Record<NonNullable<TableQuestion['free']>, readonly [label: string, unit: string]>> = {
+  grams: ['Another weight', 'g'],
+  percent: ['Moisture', '%'],
+  figure: ['The figure', ''],
+};
+
+function Asked({
+  question,
+  onAnswer,
+}: {
+  question: TableQuestion;
+  onAnswer(answer: string | undefined): void;
+}) {
+  const { message, options, free, answer } = question;
+  const listed = options.some((o) => o.answer === answer);
+  const words = (
+    <>
+      <span className={`question-state ${answer === undefined ? 'open' : 'answered'}`}>
+        {answer === undefined ? '? Open' : '✓ Answered'}
+      </span>{' '}
+      {message}
+    </>
+  );
+  return (
+    <div className="question">
+      {options.length > 0 ? (
+        <Radios
+          label={words}
+          value={listed ? answer : undefined}
+          options={options.map((o) => [o.answer, o.label] as const)}
+          onChange={onAnswer}
+        />
+      ) : (
+        <p className="question-words">{words}</p>
+      )}
+      {free && (
+        <NumberInput
+          label={`${FREE[free][0]}${options.length > 0 ? ', if it is another' : ''}`}
+          unit={FREE[free][1]}
+          min={0}
+          max={free === 'percent' ? 99.99 : 1_000_000}
+          decimals={4}
+          value={answer === undefined || listed ? undefined : Number(answer)}
+          onCommit={(n) => onAnswer(n === undefined ? undefined : String(n))}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+/** A keeper's own table comes in: the table, what its columns mean, what becomes of its rows, and what is then written. */
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { TableColumns } from './TableColumns.tsx';
+import { TableOutcome } from './TableOutcome.tsx';
+import { TableQuestions } from './TableQuestions.tsx';
+import { TableRows } from './TableRows.tsx';
+import { TableSourceForm } from './TableSourceForm.tsx';
+import { useTable } from './useTable.ts';
+import './table.css';
+
+export function TableWizard() {
+  const { house } = useMixDraft();
+  const inHand = useTable(house.foods);
+  const { table } = inHand;
+  return (
+    <div className="table-wizard">
+      <TableSourceForm inHand={inHand} />
+      {table && (
+        <>
+          {table.columns.length > 0 && <TableColumns inHand={inHand} columns={table.columns} />}
+          <TableQuestions table={table} inHand={inHand} />
+          {table.rows.length > 0 && <TableRows rows={table.rows} inHand={inHand} ownFoods={house.foods} />}
+          <TableOutcome key={inHand.source?.name} table={table} inHand={inHand} house={house} />
+        </>
+      )}
+    </div>
+  );
+}
