@@ -7,7 +7,7 @@ import { draws } from '../draws.ts';
 import { household, NAMED } from '../household/arbitraries.ts';
 import { putHousehold } from '../household/put-household.ts';
 import { type Bench, openBench } from './harness.ts';
-import { expectShown, failure, goTo, SCREENS } from './screens.ts';
+import { expectShown, failure, goTo, SCREENS, settled } from './screens.ts';
 
 /** Rooms of a screen that are opened beside it. */
 const ROOMS = ['cupboard/cold', 'cupboard/new', 'drying/dryer', 'mix/change', 'mix/why', 'household/changes'];
@@ -50,6 +50,7 @@ describe.each(HOUSES.map((house, i) => [i, house] as const))('household %d', (_,
     for (const address of [...SCREENS, ...ROOMS, ...details]) {
       await goTo(page, `/${address}`);
       await expectShown(page, address);
+      await settled(page);
       expect(await failure(page), address).toBe('');
       expect(await page.getByText('cannot be shown (').count(), address).toBe(0);
       expect(await page.locator('main').textContent(), address).not.toMatch(/\bNaN\b|Infinity|\[object /);
@@ -64,6 +65,7 @@ describe.each(HOUSES.map((house, i) => [i, house] as const))('household %d', (_,
       for (const screen of ['today', 'mix', 'calendar', 'shopping', 'weigh']) {
         await goTo(page, `/${screen}`);
         await expectShown(page, `${screen} of ${id}`);
+        await settled(page);
         expect(await failure(page), `${screen} of ${id}`).toBe('');
       }
     }

@@ -36,6 +36,16 @@ export async function expectShown(page: Page, what: string): Promise<void> {
   expect(await page.locator('main').count(), what).toBe(1);
 }
 
+/** Waits until nothing is worked out any more, or the page has said that it takes long. */
+export async function settled(page: Page): Promise<void> {
+  const waits = () =>
+    page.evaluate(`(() => {
+      const text = document.body.textContent;
+      return /Working|Searching…|Looking at /.test(text) && !text.includes('longer to work out');
+    })()`);
+  await expect.poll(waits, { message: 'still at work', timeout: SOON }).toBe(false);
+}
+
 /** What the page says of a screen that failed; empty where none did. */
 export async function failure(page: Page): Promise<string> {
   const failed = page.locator('main[data-failed]');
