@@ -1,53 +1,65 @@
 /**
  * What ten years of keeping cost: every screen of the household of ten years beside the same screen of the
- * demonstration, opened cold in a real browser. Prints milliseconds until it can be used, their ratio, and how many
+ * demonstration, opened cold in a real browser. Prints milliseconds until it can be used, and of these the work of the
+ * page's own thread (processor time, which hardly depends on what else the machine does), their ratio, and how many
  * nodes are drawn. Needs `npm run build` and Chromium.
  */
-import type { Page } from 'playwright-core';
 import { type Bench, openBench } from '../test/browser/harness.ts';
 import { SCREENS } from '../test/browser/ten-years-screens.ts';
 import { tenYears } from '../test/household/ten-years.ts';
 import { median } from './lib/timing.ts';
 
 const ROUNDS = 3;
-const today = new Date().toISOString().slice(0, 10);
-const old = await openBench({ house: tenYears({ until: today }) });
-const fresh = await openBench();
+
+interface Opening {
+  readonly ms: number;
+  readonly work: number;
+  readonly nodes: number;
+}
 
 /** From asking for the page until it stands and the browser has drawn it and answers again. */
-async function opened(bench: Bench, hash: string, ready: string): Promise<{ ms: number; nodes: number }> {
+async function opened(bench: Bench, hash: string, ready: string): Promise<Opening> {
   const page = await bench.page();
+  const browser = await page.context().newCDPSession(page);
+  await browser.send('Performance.enable', { timeDomain: 'threadTicks' });
   await page.goto(`${bench.url}/#/${hash}`, { waitUntil: 'commit' });
   await page.locator(ready).first().waitFor();
   const ms = Number(await page.evaluate(DRAWN));
-  const nodes = await nodesOf(page);
+  const { metrics } = await browser.send('Performance.getMetrics');
+  const work = 1000 * (metrics.find((m) => m.name === 'TaskDuration')?.value ?? Number.NaN);
+  const nodes = Number(await page.evaluate("document.querySelectorAll('*').length"));
   await page.context().close();
-  return { ms, nodes };
+  return { ms, work, nodes };
 }
 
 const DRAWN =
   'new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(performance.now()), 0)))';
-const nodesOf = async (page: Page) => Number(await page.evaluate("document.querySelectorAll('*').length"));
 
-const pad = (words: string | number, width = 8) => String(words).padStart(width);
-console.log(
-  `${'screen'.padEnd(26)}${['ten years', 'demo', 'ratio', 'nodes'].map((w) => pad(w, 11)).join('')}`,
-);
+const of = (all: readonly Opening[], what: keyof Opening) => median(all.map((o) => o[what]));
+const row = (first: string, cells: readonly string[]) =>
+  console.log(first.padEnd(18) + cells.map((c) => c.padStart(13)).join(''));
+
+const today = new Date().toISOString().slice(0, 10);
+const old = await openBench({ house: tenYears({ until: today }) });
+const fresh = await openBench({ margin: true });
 try {
+  row('', ['ten years', 'its work', 'demo', 'its work', 'work, ratio', 'nodes']);
   for (const { hash, ready, demo } of SCREENS) {
-    const times: number[] = [];
-    const others: number[] = [];
-    let nodes = 0;
+    const many: Opening[] = [];
+    const few: Opening[] = [];
     for (let k = 0; k < ROUNDS; k++) {
-      const one = await opened(old, hash, ready);
-      times.push(one.ms);
-      nodes = one.nodes;
-      if (demo) others.push((await opened(fresh, hash, ready)).ms);
+      many.push(await opened(old, hash, ready));
+      if (demo) few.push(await opened(fresh, hash, ready));
     }
-    const [slow, quick] = [median(times), others.length > 0 ? median(others) : Number.NaN];
-    console.log(
-      `${hash.padEnd(26)}${pad(`${slow.toFixed(0)} ms`, 11)}${pad(`${quick.toFixed(0)} ms`, 11)}${pad((slow / quick).toFixed(1), 11)}${pad(nodes, 11)}`,
-    );
+    const ms = (n: number) => `${n.toFixed(0)} ms`;
+    row(hash, [
+      ms(of(many, 'ms')),
+      ms(of(many, 'work')),
+      ...(demo
+        ? [ms(of(few, 'ms')), ms(of(few, 'work')), (of(many, 'work') / of(few, 'work')).toFixed(1)]
+        : ['', '', '']),
+      String(of(many, 'nodes')),
+    ]);
   }
 } finally {
   await old.close();

@@ -13,6 +13,7 @@ const DOCS = [
   'docs/hosting.md',
   'docs/drying-model.md',
   'docs/problem.md',
+  'docs/export.md',
 ];
 /** Where a path in a text may begin. */
 const FROM = ['', 'src'];

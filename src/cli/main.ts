@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { startCommand } from '../server/start-command.ts';
 import type { FormulateOptions } from './advised.ts';
+import { backupCommand, restoreCommand } from './backup.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
 import { householdCommand } from './households.ts';
@@ -99,6 +100,8 @@ export function program(exit: (code: number) => void): Command {
   );
 
   pouchful.addCommand(householdCommand(exit));
+  pouchful.addCommand(backupCommand(exit));
+  pouchful.addCommand(restoreCommand(exit));
 
   overrideExits(pouchful);
   return pouchful;

@@ -76,7 +76,7 @@ it('offers the newest backup of a damaged file, and keeps the file aside', async
   const { url: served, stop } = await started;
   expect(await foodsAt(served)).toEqual(['demo-pellet']);
   await stop();
-  const aside = readdirSync(folder()).find((n) => n.startsWith('household.sqlite.damaged-'));
+  const aside = readdirSync(folder()).find((n) => n.startsWith('household.sqlite.before-'));
   expect(readFileSync(join(folder(), aside as string))).toEqual(damaged);
 });
 

@@ -47,6 +47,26 @@ describe('every screen', () => {
       expect(await nodes()).toBeLessThan(MOST_NODES);
     });
 
+  it('is had in answers of at most 200 kB', async () => {
+    const other = await bench.page();
+    const sizes: number[] = [];
+    const read: Promise<void>[] = [];
+    other.on('response', (answer) => {
+      // The stream of changes has no end.
+      if (!answer.url().includes('/api/') || answer.url().endsWith('/api/events')) return;
+      read.push(
+        answer.body().then((body) => {
+          sizes.push(body.length);
+        }),
+      );
+    });
+    await other.goto(`${bench.url}/#/cupboard`);
+    await other.locator('.lot-food').first().waitFor();
+    await Promise.all(read);
+    expect(sizes.reduce((sum, n) => sum + n, 0)).toBeGreaterThan(5_000_000);
+    expect(Math.max(...sizes)).toBeLessThanOrEqual(200_000);
+  });
+
   it('draws a part on a phone, with nothing serious for axe', async () => {
     const phone = await bench.page(PHONE);
     for (const hash of ['cupboard', 'weigh', 'foods']) {

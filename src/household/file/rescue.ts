@@ -44,7 +44,14 @@ export function goodBackups(path: string): KeptBackup[] {
  */
 export function putBack(path: string, name: string, at: string): Rescued {
   if (!backupsOf(path).some((b) => b.name === name)) throw new Error(`there is no backup "${name}"`);
-  const from = join(backupFolder(path), name);
+  return putInPlace(path, join(backupFolder(path), name), at);
+}
+
+/**
+ * Puts a copy of any whole household in the place of the file, which is set aside.
+ * @throws Error when the household to be put there is not whole; then nothing was changed
+ */
+export function putInPlace(path: string, from: string, at: string): Rescued {
   checkCopy(from);
   const coming = comingPath(path);
   copyFileSync(from, coming);
@@ -77,7 +84,7 @@ export function beginAnew(path: string, at: string): Rescued {
 }
 
 function swap(path: string, coming: string, at: string): Rescued {
-  const aside = setAside(path, [WAL, SHM, JOURNAL, ''], 'damaged', at);
+  const aside = setAside(path, [WAL, SHM, JOURNAL, ''], 'before', at);
   moveWhole(coming, path);
   return { aside };
 }
