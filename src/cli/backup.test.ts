@@ -37,6 +37,7 @@ it('saves while the household is open, and puts back once it is closed', async (
     { kind: 'mixes', id: 'demo-mix', body: null, basedOn: version },
     { device: 'test', at: '2026-11-28T00:00:00.000Z' },
   );
+  store.opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', '2026-11-28')");
   expect(await run(['restore', copy, '--data', data])).toBe(2);
   expect(err).toContain('Pouchful already has');
   await store.close();
@@ -45,6 +46,9 @@ it('saves while the household is open, and puts back once it is closed', async (
   expect(existsSync(aside ?? '')).toBe(true);
   const again = openStore(data);
   expect((await again.household()).mixes).toHaveLength(1);
+  // Who was put out stays out.
+  const putOut = again.opened.file.prepare('SELECT id, revoked_at FROM devices').all();
+  expect(putOut).toEqual([{ id: 'd1', revoked_at: '2026-11-28' }]);
   await again.close();
 });
 

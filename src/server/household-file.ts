@@ -48,7 +48,8 @@ export function openHousehold(
   });
   const ask = () => void backups.saveWhereDue();
   const end = timers.every(ASKED_EVERY, ask);
-  ask();
+  // A new household is about to be filled.
+  if (!store.isNew) ask();
   return {
     store,
     backups,

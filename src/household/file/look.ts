@@ -13,6 +13,7 @@ import { basename, dirname } from 'node:path';
 import type Database from 'better-sqlite3';
 import { SCHEMA_VERSION } from '../migrations.ts';
 import { bytesWithLog, hasLog, openBytes } from './image.ts';
+import { lostInLog } from './log-check.ts';
 import { OpeningError } from './opening-error.ts';
 import { logBeside } from './session.ts';
 import { hasTables, sameTables, tablesAtStep, tablesOf } from './shape.ts';
@@ -79,6 +80,9 @@ export function firstSight(path: string): FirstSight {
 export function lookThrough(path: string): number {
   const log = logBeside(path);
   if (log !== 'fits') throw strayLogError(path, log);
+  const lost = lostInLog(path);
+  if (lost > 0)
+    throw damaged(path, [`its log is broken in the middle; ${lost} or more changes stand behind that place`]);
   let db: Database.Database | undefined;
   try {
     db = openBytes(bytesWithLog(path));

@@ -5,7 +5,6 @@ import Database from 'better-sqlite3';
 import { backupsOf, type KeptBackup } from '../backup/backups.ts';
 import { checkCopy } from '../backup/check-copy.ts';
 import { makeNewFile } from './new-file.ts';
-import { type Salvaged, salvage } from './salvage/salvage.ts';
 import {
   asidePath,
   backupFolder,
@@ -74,7 +73,10 @@ export function putInPlace(path: string, from: string, at: string): PutBack {
 export function putSalvaged(path: string, at: string): (Rescued & Salvaged) | undefined {
   const coming = comingPath(path);
   const saved = salvage(path, coming);
-  if (!saved) return undefined;
+  if (!saved) {
+    rmSync(coming, { force: true });
+    return undefined;
+  }
   syncWhole(coming);
   return { ...saved, ...swap(path, coming, at) };
 }
