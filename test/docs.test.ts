@@ -13,6 +13,8 @@ const DOCS = [
   'docs/hosting.md',
   'docs/drying-model.md',
   'docs/problem.md',
+  'docs/export.md',
+  'docs/keeping.md',
 ];
 /** Where a path in a text may begin. */
 const FROM = ['', 'src'];

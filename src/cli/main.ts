@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
 import { startCommand } from '../server/start-command.ts';
 import type { FormulateOptions } from './advised.ts';
+import { backupCommand, restoreCommand } from './backup.ts';
 import { demo } from './demo.ts';
 import { searchFoods, showFood } from './foods.ts';
 import { householdCommand } from './households.ts';
@@ -17,6 +18,7 @@ const BAD_INPUT = 2;
 const TEACHING = `
 Examples:
   $ npx pouchful start                        the screens, at http://localhost:4173
+  $ npx pouchful start --lan                  the same, also for phones of the home network, once paired
   $ npx pouchful foods search sunflower       find a food and its reference number
   $ npx pouchful foods show sr28:12036 --per 15   what 15 g of it hold
   $ npx pouchful targets list                 what the animal needs, by profile
@@ -99,6 +101,8 @@ export function program(exit: (code: number) => void): Command {
   );
 
   pouchful.addCommand(householdCommand(exit));
+  pouchful.addCommand(backupCommand(exit));
+  pouchful.addCommand(restoreCommand(exit));
 
   overrideExits(pouchful);
   return pouchful;

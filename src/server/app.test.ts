@@ -325,7 +325,6 @@ describe('files', () => {
     const answer = await app.request('/api/openapi.json');
     const doc = (await answer.json()) as { paths: object };
     expect(Object.keys(doc.paths)).toEqual([
-      '/api/access',
       '/api/pair',
       '/api/devices',
       '/api/devices/code',

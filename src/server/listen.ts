@@ -55,7 +55,7 @@ async function wayOut(error: NodeJS.ErrnoException, port: number): Promise<strin
 /** Whether what listens there answers as Pouchful does. */
 async function isPouchful(port: number): Promise<boolean> {
   try {
-    const answer = await fetch(`http://127.0.0.1:${port}/api/access`, {
+    const answer = await fetch(`http://127.0.0.1:${port}/api/pair`, {
       signal: AbortSignal.timeout(PATIENCE),
     });
     return answer.ok && 'tokenNeeded' in ((await answer.json()) as object);

@@ -76,7 +76,7 @@ test('with a certificate it serves HTTPS', async () => {
     expect(output()).not.toContain('plain HTTP');
     expect(output()).toContain(`${open.url}/#pair=`);
     const status = await new Promise((done, failed) =>
-      request(`${open.url}/api/access`, { ca: CERT }, (answer) => done(answer.statusCode))
+      request(`${open.url}/api/pair`, { ca: CERT }, (answer) => done(answer.statusCode))
         .on('error', failed)
         .end(),
     );

@@ -1,5 +1,5 @@
 /** Faults of an open file: told in words, and no write after damage. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
@@ -116,4 +116,24 @@ it('tells what SQLite said first, where it took the transaction back by itself',
   await expect(failed).rejects.toThrow('disk full');
   await db.transaction().execute(async () => write('after'));
   expect(opened.file.prepare('SELECT text FROM note').pluck().all()).toEqual(['after']);
+});
+
+it('writes nothing to a file that was moved away or replaced while it is open', async () => {
+  opened.close();
+  const store = openStore(path);
+  const put = (id: string) =>
+    store.write(
+      { kind: 'foods', id, body: { ...(demo.foods[0] as OwnFood), id }, basedOn: 0 },
+      { device: 'test', at: '2026-11-28T00:00:00.000Z' },
+    );
+  await put('a');
+  renameSync(path, `${path}.away`);
+  await expect(put('b')).rejects.toMatchObject({ kind: 'read-only' });
+  copyFileSync(`${path}.away`, path);
+  await expect(put('b')).rejects.toThrow('was moved, deleted or replaced');
+  renameSync(`${path}.away`, path);
+  await put('b');
+  await store.close();
+  opened = openFile(path);
+  expect(opened.file.prepare('SELECT id FROM records ORDER BY place').pluck().all()).toEqual(['a', 'b']);
 });

@@ -1,6 +1,8 @@
 /** A database as Kysely is given it. */
 import type Database from 'better-sqlite3';
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
+import { StoreError } from '../store-error.ts';
+import { inodeOf } from './side-files.ts';
 
 const NOTHING: SqliteStatement = {
   reader: false,
@@ -10,15 +12,28 @@ const NOTHING: SqliteStatement = {
 };
 
 /**
+ * Before each transaction it is looked whether the file still lies where it was opened: writes to one that was moved,
+ * deleted or replaced would be acknowledged and then be nowhere.
  * Where SQLite cannot go on (a full disk, a failing one) it takes the transaction back by itself. Kysely asks for that
  * once more; the error of this second time would hide the first.
  */
 export function forKysely(file: Database.Database): SqliteDatabase {
+  const inode = inodeOf(file.name);
   return {
     close: () => file.close(),
-    prepare: (sql) =>
-      isRollback(sql) && !file.inTransaction ? NOTHING : (file.prepare(sql) as SqliteStatement),
+    prepare(sql) {
+      const word = sql.trim().toLowerCase();
+      if (word === 'rollback' && !file.inTransaction) return NOTHING;
+      if (word === 'begin' && inodeOf(file.name) !== inode) throw gone(file.name);
+      return file.prepare(sql) as SqliteStatement;
+    },
   };
 }
 
-const isRollback = (sql: string) => sql.trim().toLowerCase() === 'rollback';
+function gone(path: string): StoreError {
+  return new StoreError(
+    'read-only',
+    '',
+    `${path} was moved, deleted or replaced while Pouchful runs, so nothing is written; put it back where it was, or stop Pouchful and start it again`,
+  );
+}

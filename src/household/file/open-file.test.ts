@@ -199,13 +199,32 @@ describe('a log beside the file', () => {
     const opened = openFile(path);
     opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', NULL)");
     opened.close();
-    expect(readdirSync(folder()).sort()).toEqual(['household.sqlite', 'household.sqlite-lock']);
+    expect(readdirSync(folder()).filter((n) => n.endsWith('-wal') || n.endsWith('-shm'))).toEqual([]);
     const alone = join(folder(), 'alone.sqlite');
     copyFileSync(path, alone);
     const db = new Database(alone, { readonly: true });
     expect(db.prepare('SELECT id FROM devices').pluck().all()).toEqual(['d1']);
     db.close();
   });
+});
+
+it('has a new epoch where a copy was put in its place, and the same where it lies as it was left', () => {
+  const epoch = () => {
+    const opened = openFile(path);
+    try {
+      return opened.file.prepare('SELECT epoch FROM households').pluck().get();
+    } finally {
+      opened.close();
+    }
+  };
+  const first = epoch();
+  expect(epoch()).toBe(first);
+  const copy = join(folder(), 'copy.sqlite');
+  copyFileSync(path, copy);
+  renameSync(copy, path);
+  const second = epoch();
+  expect(second).not.toBe(first);
+  expect(epoch()).toBe(second);
 });
 
 describe('one server a file', () => {

@@ -2,6 +2,7 @@
  * Opens the household's file. It is looked at first, without writing; it is one server's alone; it is brought to the
  * newest shape; and it is closed so that the one file holds everything.
  */
+import { randomUUID } from 'node:crypto';
 import { accessSync, constants, existsSync, mkdirSync, realpathSync, renameSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -12,8 +13,8 @@ import { takeFile } from './lock.ts';
 import { firstSight, lookThrough, unreachable } from './look.ts';
 import { makeNewFile } from './new-file.ts';
 import { OpeningError } from './opening-error.ts';
-import { OwnSession } from './session.ts';
-import { closingPath, WAL } from './side-files.ts';
+import { isAsLeft, OwnSession } from './session.ts';
+import { closingPath } from './side-files.ts';
 import { upgrade } from './upgrade.ts';
 
 export interface OpenOptions {
@@ -62,6 +63,7 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
   const isNew = firstSight(path) === 'none';
   if (isNew) makeNewFile(path);
   const step = lookThrough(path);
+  const asLeft = isAsLeft(path);
   const session = new OwnSession(path);
   const file = new Database(path, { fileMustExist: true });
   try {
@@ -74,6 +76,8 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
     // What is deleted leaves no trace that a rescue of a damaged file would take for a record.
     file.pragma('secure_delete = ON');
     const copyBefore = upgrade(file, step, now.toISOString());
+    // Numbers that open pages have seen may mean nothing in a file that was put here.
+    if (!asLeft && !isNew) file.prepare('UPDATE households SET epoch = ?').run(randomUUID());
     checkpoint(file, session);
     const stopWatching = watchLog(file, session, faults);
     let closed = false;
@@ -91,9 +95,12 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
         faults.end();
         try {
           if (faults.damaged) closeUntouched(file);
-          else closeWhole(file, session);
+          else {
+            session.moving();
+            file.close();
+          }
         } finally {
-          session.end(!existsSync(path + WAL));
+          session.end(!faults.damaged);
           giveBack();
         }
       },
@@ -103,14 +110,6 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
     session.end(false);
     throw error instanceof OpeningError ? error : openingFault(path, error);
   }
-}
-
-/** Closes a file, which brings its log into it. */
-function closeWhole(file: Database.Database, session: OwnSession): void {
-  session.moving();
-  file.close();
-  // Somebody else who reads the file, or a full disk, keeps its log from going.
-  if (existsSync(file.name + WAL)) session.settled();
 }
 
 /**

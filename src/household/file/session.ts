@@ -7,7 +7,7 @@ import { createHash, type Hash } from 'node:crypto';
 import { closeSync, existsSync, openSync, readFileSync, readSync, rmSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { hasLog } from './image.ts';
-import { sessionPath, syncFolder, WAL, writeWhole } from './side-files.ts';
+import { inodeOf, sessionPath, syncFolder, WAL, writeWhole } from './side-files.ts';
 
 const CHUNK = 1 << 20;
 
@@ -40,6 +40,14 @@ export function logBeside(path: string): 'fits' | 'other file' | 'put back' {
   return sameLog && session.file.identity !== identityOf(path) ? 'put back' : 'fits';
 }
 
+/**
+ * Whether a file is the one that was open here last, as it was left: not a copy that was put in its place, nor changed by
+ * another program since.
+ */
+export function isAsLeft(path: string): boolean {
+  return readSession(path)?.file?.identity === identityOf(path);
+}
+
 /** Forgets what is known of the log, so that it counts as fitting. */
 export function trustLog(path: string): void {
   rmSync(sessionPath(path), { force: true });
@@ -49,10 +57,6 @@ export function trustLog(path: string): void {
 function identityOf(path: string): string {
   const { ino, ctimeNs } = statSync(path, { bigint: true });
   return `${ino} ${ctimeNs}`;
-}
-
-function inodeOf(path: string): string | undefined {
-  return statSync(path, { bigint: true, throwIfNoEntry: false })?.ino.toString();
 }
 
 /** Where the server that has the file open is found, as far as it said. */
@@ -96,10 +100,11 @@ export class OwnSession {
     this.#write();
   }
 
-  /** @param whole whether the file holds everything, so that no log is left */
-  end(whole: boolean): void {
+  /** Once SQLite has closed the file. @param sound whether it may be looked for as it is left now */
+  end(sound: boolean): void {
+    this.#address = undefined;
+    if (sound) this.settled();
     closeSync(this.#fd);
-    if (whole) rmSync(sessionPath(this.#path), { force: true });
   }
 
   #write(): void {

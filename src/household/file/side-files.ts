@@ -1,5 +1,5 @@
 /** The household's file and what lies beside it: how our files are marked, and the names of their companions. */
-import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, fsyncSync, linkSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 
 /** `application_id` of our files, the letters "Pouc" in ASCII: SQLite keeps it in the header, at byte 68. */
@@ -85,4 +85,9 @@ export function syncFolder(folder: string): void {
   } finally {
     closeSync(fd);
   }
+}
+
+/** Number by which the file system knows a file; undefined where there is none. */
+export function inodeOf(path: string): string | undefined {
+  return statSync(path, { bigint: true, throwIfNoEntry: false })?.ino.toString();
 }

@@ -67,8 +67,10 @@ async function paired(name = 'Kitchen phone'): Promise<{ id: string; headers: He
   return { id, headers: { authorization: `Bearer ${token}` } };
 }
 
-const PUBLIC = ['GET /api/access', 'POST /api/pair'];
+const PUBLIC = ['GET /api/pair', 'POST /api/pair'];
 const METHODS = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS'];
+
+const takesBody = (method: string) => method !== 'GET' && method !== 'HEAD';
 
 /** Every route of the API, as the app itself has them and as it describes them, with ids filled in. */
 async function everyRoute(headers: Headers): Promise<string[]> {
@@ -79,7 +81,8 @@ async function everyRoute(headers: Headers): Promise<string[]> {
   );
   const built = app.routes
     .filter(({ path }) => path.startsWith('/api') && !path.includes('*'))
-    .filter(({ method }) => method !== 'ALL')
+    .flatMap((route) => (route.method === 'ALL' ? METHODS.map((method) => ({ ...route, method })) : [route]))
+    .filter(({ method, path }) => path !== '/api/pair' || PUBLIC.includes(`${method} ${path}`))
     .map(({ method, path }) => `${method} ${path.replace(/:\w+(?:\{[^}]*\})?/g, '1')}`);
   return [...new Set([...described, ...built])];
 }
@@ -112,7 +115,7 @@ describe('without a token', () => {
       const [method = '', path = ''] = route.split(' ');
       for (const lacking of bad)
         for (const from of ['192.168.1.20', '127.0.0.1', '::1', '::ffff:127.0.0.1']) {
-          const answer = await send(method, path, lacking, method === 'GET' ? undefined : {}, from);
+          const answer = await send(method, path, lacking, takesBody(method) ? {} : undefined, from);
           expect(answer.status, `${route} from ${from}`).toBe(401);
           expect(answer.headers.get('www-authenticate')).toBe('Bearer');
         }
@@ -139,9 +142,14 @@ describe('without a token', () => {
       '/api//records',
       '/api/records/',
       '/api/%72ecords',
-      '/api/access/x',
+      '/api/pair/x',
     ])
       for (const method of METHODS) expect((await send(method, path)).status, `${method} ${path}`).toBe(401);
+  });
+
+  it('nothing but the page, its files and the reference foods lies outside of /api', () => {
+    const outside = app.routes.filter(({ path }) => !path.startsWith('/api')).map(({ path }) => path);
+    expect([...new Set(outside)].sort()).toEqual(['/*', '/reference.bin']);
   });
 
   it('the page, its files and the reference foods are given to all', async () => {
@@ -150,7 +158,7 @@ describe('without a token', () => {
   });
 
   it('anyone may ask whether a token is needed, and learns no more', async () => {
-    const told = async (headers: Headers = {}) => (await send('GET', '/api/access', headers)).json();
+    const told = async (headers: Headers = {}) => (await send('GET', '/api/pair', headers)).json();
     expect(await told()).toEqual({ tokenNeeded: true, paired: false, device: null });
     expect(await told((await paired()).headers)).toEqual({
       tokenNeeded: true,
@@ -271,7 +279,7 @@ describe('pairing', () => {
     expect((await pair(access.pairing.offer(HOME).code)).status).toBe(409);
     expect((await send('POST', '/api/devices/code')).status).toBe(409);
     expect((await send('GET', '/api/records')).status).toBe(200);
-    expect(await (await send('GET', '/api/access')).json()).toEqual({
+    expect(await (await send('GET', '/api/pair')).json()).toEqual({
       tokenNeeded: false,
       paired: false,
       device: null,
@@ -399,7 +407,7 @@ describe('a paired device', () => {
     for (const route of await everyRoute(tablet.headers)) {
       const [method = '', path = ''] = route.split(' ');
       if (PUBLIC.includes(route)) continue;
-      const answer = await send(method, path, phone.headers, method === 'GET' ? undefined : {});
+      const answer = await send(method, path, phone.headers, takesBody(method) ? {} : undefined);
       expect(answer.status, route).toBe(401);
     }
     const { animals, ...rest } = demoHousehold();
@@ -425,7 +433,7 @@ describe('a paired device', () => {
   it('may put itself out', async () => {
     const { id, headers } = await paired();
     expect((await send('DELETE', `/api/devices/${id}`, headers)).status).toBe(204);
-    expect((await send('GET', '/api/access', headers)).status).toBe(200);
+    expect((await send('GET', '/api/pair', headers)).status).toBe(200);
     expect((await send('GET', '/api/devices', headers)).status).toBe(401);
   });
 });

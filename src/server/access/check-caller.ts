@@ -5,7 +5,7 @@ import { HOME } from '../../household/store/tables.ts';
 import type { CallerEnv } from '../caller.ts';
 import { schemeOf } from '../served.ts';
 import type { AccessOptions } from './access-options.ts';
-import { deviceName } from './device-name.ts';
+import { deviceName, LONGEST_NAME } from './device-name.ts';
 import type { OpenStreams } from './streams.ts';
 import { setToken, tokensOf } from './token.ts';
 
@@ -69,7 +69,7 @@ export async function whoAsks(
 function saidName(c: Context): string {
   const said = c.req.header('pouchful-device') ?? '';
   try {
-    return deviceName.parse(decodeURIComponent(said));
+    return deviceName.parse(decodeURIComponent(said).trim().slice(0, LONGEST_NAME));
   } catch {
     return 'this computer';
   }

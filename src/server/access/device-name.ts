@@ -1,10 +1,12 @@
 import { z } from '@hono/zod-openapi';
 
+export const LONGEST_NAME = 40;
+
 /** What a keeper calls a device: "Kitchen phone". */
 export const deviceName = z
   .string()
   .trim()
   .min(1)
-  .max(40)
+  .max(LONGEST_NAME)
   .regex(/^[^\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]*$/u, 'write letters and numbers, in one line')
   .openapi({ description: 'What the keeper calls the device', example: 'Kitchen phone' });

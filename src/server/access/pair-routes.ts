@@ -45,7 +45,7 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
   app.openapi(
     createRoute({
       method: 'get',
-      path: '/api/access',
+      path: '/api/pair',
       description: 'Needs no token.',
       responses: { 200: json(accessSchema, 'Whether a token is needed, and whether this one is known') },
     }),

@@ -10,7 +10,7 @@ import './devices/devices.css';
 /** How often the list is asked for while a device is awaited, ms. */
 const AWAITING = 2000;
 
-/** An offer to pair, with how many devices there were when it was made. */
+/** An offer to pair, with the ids of the devices that there were when it was made. */
 interface Awaited {
   readonly offer: PairingOffer;
   readonly before: readonly string[];
@@ -18,13 +18,15 @@ interface Awaited {
 
 export function Devices() {
   const [awaited, setAwaited] = useState<Awaited>();
+  const newcomerIn = (list: DeviceList | undefined) =>
+    awaited && list?.devices.find(({ id }) => !awaited.before.includes(id));
   const { data, error, refetch } = useQuery({
     queryKey: ['devices'],
     queryFn: fetchDevices,
-    refetchInterval: awaited ? AWAITING : false,
+    refetchInterval: (query) => (awaited && !newcomerIn(query.state.data) ? AWAITING : false),
     retry: false,
   });
-  const newcomer = awaited && data?.devices.find(({ id }) => !awaited.before.includes(id));
+  const newcomer = newcomerIn(data);
   return (
     <section className="panel devices" aria-label="Devices">
       <h2>Devices</h2>

@@ -1,4 +1,5 @@
 /** Records that are kept and cannot be shown as what they should be: their raw text, to copy or to delete. */
+import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { KeptRecord } from '../../household/records.ts';
@@ -29,7 +30,7 @@ export function Unreadable() {
 
 function Item({ record }: { record: KeptRecord }) {
   const [asking, setAsking] = useState(false);
-  const [error, setError] = useState<Error>();
+  const remove = useMutation({ mutationFn: () => removeUnreadable(record) });
   const { kind, id, unreadable } = record;
   const raw = unreadable?.raw ?? '';
   const name = `${KIND_WORDS[kind]} “${id}”`;
@@ -52,11 +53,11 @@ function Item({ record }: { record: KeptRecord }) {
       {asking && (
         <AskFirst
           question={`Delete ${name}?`}
-          error={error}
+          error={remove.error}
           keep="Keep it"
           onKeep={() => setAsking(false)}
           lose="Delete it"
-          onLose={() => removeUnreadable(record).catch((reason: Error) => setError(reason))}
+          onLose={() => remove.mutate()}
         >
           Save its text first if you may want it again.
         </AskFirst>

@@ -36,7 +36,7 @@ const JSON_BODY = { 'content-type': 'application/json' };
 const PATIENCE = 5000;
 
 export async function fetchAccess(): Promise<AccessState> {
-  const said = (await ask('/api/access', {}, PATIENCE)) as Partial<AccessState>;
+  const said = (await ask('/api/pair', {}, PATIENCE)) as Partial<AccessState>;
   return { tokenNeeded: said.tokenNeeded === true, paired: said.paired === true };
 }
 

@@ -285,4 +285,22 @@ export const TABLES: readonly InventedTable[] = [
       { name: 'Peas', low: { PROCNT: 23.51097179 }, high: { PROCNT: 28.95752896 } },
     ],
   },
+  {
+    what: 'weights in kilograms with amounts in the row, and a total in brackets',
+    text: 'Ingredient;Weight (kg);Crude protein (g)\nOats;0,6;72\nPeas;0,4;96\nTotal (kg);1;',
+    answers: { ...FED, per: 'row' },
+    rows: [
+      { name: 'Oats', share: 60, values: { PROCNT: 12 } },
+      { name: 'Peas', share: 40, values: { PROCNT: 24 } },
+    ],
+  },
+  {
+    what: 'weights of several units under a heading that says shares',
+    text: 'Food,Part,Crude fat %\nOats,60 g,7\nPeas,40 g,1.5',
+    answers: { ...FED, 'share means': 'parts' },
+    rows: [
+      { name: 'Oats', share: 60, values: { FAT: 7 } },
+      { name: 'Peas', share: 40, values: { FAT: 1.5 } },
+    ],
+  },
 ];

@@ -15,6 +15,8 @@ export interface Heading {
   readonly per?: number;
   readonly basis?: 'as fed' | 'dry matter';
   readonly bound?: 'low' | 'high';
+  /** A weight of the food itself, in kg. */
+  readonly kilograms?: true;
   /** Protein is named as crude protein. */
   readonly crude?: true;
   /** Why nothing can be taken from the column. */
@@ -43,6 +45,7 @@ export function readHeading(printed: string): Heading {
     text,
     ...(unit && { unit }),
     ...(per !== undefined && { per }),
+    ...(items.some((i, k) => hasRole(i, 'kilogram') && !isPer(items[k - 1])) && { kilograms: true as const }),
     ...(low !== high && { bound: low ? ('low' as const) : ('high' as const) }),
   };
   if (text === '') return { text, roles: [] };

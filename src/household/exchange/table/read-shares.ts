@@ -1,4 +1,5 @@
 /** The shares of the mix that a table gives: percent, parts of one, parts, or grams. */
+import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import type { ReadColumn } from './read-columns.ts';
@@ -22,7 +23,7 @@ export const NEAR_HUNDRED = 0.5;
 const NONE: ReadonlyMap<number, number> = new Map();
 
 export function readShares({ share, grams }: ShareColumns, asked: Asked): ReadShares {
-  const weights = grams ? valuesOf(grams.cells) : NONE;
+  const weights = grams ? weightsOf(grams.column, grams.cells) : NONE;
   const byWeight = toParts(weights);
   if (!share) return { shares: byWeight, grams: weights };
   const values = valuesOf(share.cells);
@@ -45,6 +46,22 @@ export function readShares({ share, grams }: ShareColumns, asked: Asked): ReadSh
   return { shares: printed, grams: weights, sum: sumOf(printed) };
 }
 
+const GRAMS: Readonly<Partial<Record<PrintedUnit, number>>> = { g: 1, mg: 1e-3, ug: 1e-6 };
+
+/** g by row; a cell's own unit goes before that of the heading. */
+function weightsOf(
+  { heading }: ReadColumn,
+  cells: ReadonlyMap<number, FigureCell>,
+): ReadonlyMap<number, number> {
+  const usual = heading.kilograms ? 1000 : ((heading.unit && GRAMS[heading.unit]) ?? 1);
+  return new Map(
+    [...cells].flatMap(([row, c]) => {
+      if (c.kind !== 'amount' || c.value === undefined) return [];
+      return [[row, round(c.value * ((c.unit && GRAMS[c.unit]) ?? usual))] as const];
+    }),
+  );
+}
+
 function valuesOf(cells: ReadonlyMap<number, FigureCell>): ReadonlyMap<number, number> {
   return new Map(
     [...cells].flatMap(([row, c]) =>
@@ -64,8 +81,12 @@ function meaningOf(
   const all = [...values.values()];
   const amounts = [...cells.values()].filter((c) => c.kind === 'amount');
   const marked = amounts.every((c) => c.kind === 'amount' && c.unit === '%');
+  const weighed = amounts.some((c) => c.kind === 'amount' && c.unit !== undefined && c.unit !== '%');
   const asParts = all.every((v) => v <= 1) && values.size > 1;
-  if (marked || (!asParts && (column.heading.unit === '%' || Math.abs(sum - 100) <= NEAR_HUNDRED)))
+  if (
+    marked ||
+    (!asParts && !weighed && (column.heading.unit === '%' || Math.abs(sum - 100) <= NEAR_HUNDRED))
+  )
     return 'percent';
   const example = column.example;
   const options = [

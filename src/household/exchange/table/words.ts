@@ -97,7 +97,7 @@ const GROUPS: Readonly<Record<FoodGroup, string>> = {
 
 /** The whole name is such a word, perhaps with what it is the sum of: no food is called so. */
 const TOTAL =
-  /^(?:grand |sub ?)?(?:totals?|sums?|gesamt(?:summe|menge|anteil)?|summen?|insgesamt|zusammen|totalen?|totaal|totales|totaux|somme|som|suma|en total|au total|average|mean|weighted average|durchschnitt|mittelwert|moyenne|gemiddelde|promedio|Σ|∑)(?: (?:of )?(?:the )?(?:mix|mixture|all|mischung|melange|mélange|mengsel|mezcla|g|%))?[\s:.,%()\d]*$/iu;
+  /^(?:grand |sub ?)?(?:totals?|sums?|sum total|mix total|total mix|total weight|gesamt(?:summe|menge|anteil|mischung|gewicht)?|summen?|insgesamt|zusammen|totalen?|totaal|totales|totaux|somme|som|suma|en total|au total|average|mean|weighted average|durchschnitt|mittelwert|moyenne|gemiddelde|promedio|Σ|∑)(?: (?:of )?(?:the )?(?:mix|mixture|all|mischung|melange|mélange|mengsel|mezcla|g|%))?[\s:.,%()\d]*$/iu;
 
 const UNKNOWN =
   /^(?:[-–—−?.*…x×/]+|n ?\/? ?[ab]\.?|n\. ?[ab]\.?|n\.? ?d\.?|n\.? ?v\.? ?t\.?|k\.? ?a\.?|s\/d|nc|n\.c\.|unknown|unbekannt|onbekend|inconnue?|desconocid[oa]|none given|not known|not given|not available|no data|keine angaben?|geen gegevens|geen|non disponible|sin datos|missing|null|nan|tbd|#\S+[!?]?)$/iu;
@@ -140,7 +140,12 @@ export function groupOfWords(text: string): FoodGroup | undefined {
 
 /** Whether a row is called a sum or a mean of the others. */
 export function isTotal(name: string): boolean {
-  return TOTAL.test(name.trim());
+  return TOTAL.test(
+    name
+      .replace(/\([^)]*\)|\[[^\]]*\]/g, ' ')
+      .replace(/\s+/g, ' ')
+      .trim(),
+  );
 }
 
 /** Whether a cell says that nothing is known. */

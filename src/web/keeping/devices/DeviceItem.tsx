@@ -83,7 +83,7 @@ function Naming(props: { device: PairedDevice; done(): void; leave(): void }) {
   );
 }
 
-/** "today at 14:30", "on 3 March": to the hour is all that is known of when a device was here. */
+/** "at 14:30", with the day where it is not today. */
 function when(at: string, now: number): string {
   return `at ${clockOf(at, now)}`;
 }

@@ -47,7 +47,7 @@ export function HouseholdFile({ name, text, onDone }: Props) {
   }
 
   async function write() {
-    if (!mode || !check) return;
+    if (!mode || !check || busy) return;
     setBusy(true);
     try {
       const { counts } = await bringIn(text, mode, check.token);
@@ -72,7 +72,7 @@ export function HouseholdFile({ name, text, onDone }: Props) {
       {check && mode && (
         <>
           <Changes check={check} />
-          <Button className="button strong" isPending={busy} onPress={() => void write()}>
+          <Button className="button strong" onPress={() => void write()}>
             {mode === 'replace' ? 'Replace everything' : 'Bring in'}
           </Button>
         </>

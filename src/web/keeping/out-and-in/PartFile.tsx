@@ -29,7 +29,7 @@ export function PartFile({ name, text, onDone }: Props) {
   }
 
   async function write() {
-    if (!check) return;
+    if (!check || busy) return;
     setBusy(true);
     try {
       const { coming } = await bringInPart(text, [...accepted], check.token);
@@ -46,6 +46,7 @@ export function PartFile({ name, text, onDone }: Props) {
     <div className="arrival">
       <h3>{name}</h3>
       <Refused error={error} />
+      {busy && <p role="status">One moment…</p>}
       {check && (
         <>
           <p>
@@ -76,7 +77,7 @@ export function PartFile({ name, text, onDone }: Props) {
               ))}
             </fieldset>
           )}
-          <Button className="button strong" isPending={busy} onPress={() => void write()}>
+          <Button className="button strong" onPress={() => void write()}>
             Bring in
           </Button>
         </>

@@ -64,6 +64,7 @@ export function TableOutcome({ table, inHand, house }: Props) {
   const { foods, mix, notes } = proposal;
 
   async function write() {
+    if (busy) return;
     setBusy(true);
     setError(undefined);
     try {
@@ -138,12 +139,8 @@ export function TableOutcome({ table, inHand, house }: Props) {
         are true; it is no veterinary advice.
       </p>
       <Failed error={error} />
-      <Button
-        className="button strong"
-        isPending={busy}
-        isDisabled={foods.length === 0 && !mix}
-        onPress={() => void write()}
-      >
+      {busy && <p role="status">One moment…</p>}
+      <Button className="button strong" isDisabled={foods.length === 0 && !mix} onPress={() => void write()}>
         Bring in
       </Button>
     </section>
