@@ -42,8 +42,9 @@ export function restoreCommand(exit: (code: number) => void): Command {
       const { putInPlace } = await import('../household/file/rescue.ts');
       const giveBack = takeFile(path);
       try {
-        const { aside } = putInPlace(path, from, new Date().toISOString());
+        const { aside, devices } = putInPlace(path, from, new Date().toISOString());
         print(`Put there: ${path}${aside ? `\nWhat lay there is kept as ${aside}` : ''}`);
+        if (devices > 0) print('Devices that were paired must be paired anew.');
       } finally {
         giveBack();
       }

@@ -128,7 +128,7 @@ function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: strin
 function take(way: Way, path: string, name: string, at: string): string[] {
   switch (way) {
     case 'go-back':
-      return [`The backup ${name} was put back.`, ...kept(putBack(path, name, at).aside)];
+      return wentBack(name, putBack(path, name, at));
     case 'without-log':
       return ['The file is used as it is.', ...kept(putLogAside(path, at).aside)];
     case 'with-log':
@@ -155,6 +155,11 @@ function saveReadable(path: string, at: string): string[] {
       : 'The history names no record that is missing; what was kept before the history began is not in it.',
     ...kept(saved.aside),
   ];
+}
+
+function wentBack(name: string, { aside, devices }: ReturnType<typeof putBack>): string[] {
+  const anew = devices > 0 ? ['Devices that were paired must be paired anew.'] : [];
+  return [`The backup ${name} was put back.`, ...anew, ...kept(aside)];
 }
 
 const kept = (aside: string | undefined) => (aside ? [`What lay there is kept as ${aside}`] : []);

@@ -5,8 +5,6 @@ import Database from 'better-sqlite3';
 import { backupsOf, type KeptBackup } from '../backup/backups.ts';
 import { checkCopy } from '../backup/check-copy.ts';
 import { makeNewFile } from './new-file.ts';
-import { pagesAt, readableRows, type Salvaged, salvage } from './salvage/salvage.ts';
-import { tablesOf } from './shape.ts';
 import {
   asidePath,
   backupFolder,
@@ -22,6 +20,11 @@ import {
 export interface Rescued {
   /** Where what lay there was put; undefined where nothing did. */
   readonly aside: string | undefined;
+}
+
+interface PutBack extends Rescued {
+  /** How many devices must be paired anew. */
+  readonly devices: number;
 }
 
 /** Where a file is made before it takes the household's name. */
@@ -44,22 +47,23 @@ export function goodBackups(path: string): KeptBackup[] {
  * @param at ISO 8601 time, UTC, for the name under which the file is set aside
  * @throws Error when there is no such backup or it is not whole; then nothing was changed
  */
-export function putBack(path: string, name: string, at: string): Rescued {
+export function putBack(path: string, name: string, at: string): PutBack {
   if (!backupsOf(path).some((b) => b.name === name)) throw new Error(`there is no backup "${name}"`);
   return putInPlace(path, join(backupFolder(path), name), at);
 }
 
 /**
- * Puts a copy of any whole household in the place of the file, which is set aside.
+ * Puts a copy of any whole household in the place of the file, which is set aside. Devices that were paired must be paired
+ * anew: which of them were put out since the copy was made is told by the file that lay there alone.
  * @throws Error when the household to be put there is not whole; then nothing was changed
  */
-export function putInPlace(path: string, from: string, at: string): Rescued {
+export function putInPlace(path: string, from: string, at: string): PutBack {
   checkCopy(from);
   const coming = comingPath(path);
   copyFileSync(from, coming);
-  keepDevices(path, coming);
+  const devices = putOutAll(coming, at);
   syncWhole(coming);
-  return swap(path, coming, at);
+  return { devices, ...swap(path, coming, at) };
 }
 
 /**
@@ -89,16 +93,13 @@ export function beginAnew(path: string, at: string): Rescued {
   return { aside };
 }
 
-/** Who was put out stays out: what can be read of the devices in the file goes into what comes in its place. */
-function keepDevices(path: string, coming: string): void {
-  const rows = existsSync(path) ? (readableRows(pagesAt(path)).get('devices') ?? []) : [];
-  const db = new Database(coming);
+/** @returns how many devices were in */
+function putOutAll(path: string, at: string): number {
+  const db = new Database(path);
   try {
-    if (!tablesOf(db).has('devices')) return;
-    const add = db.prepare('INSERT OR REPLACE INTO devices VALUES (?, ?, ?, ?, ?, ?, ?)');
-    db.transaction(() => {
-      for (const { values } of rows) add.run(...values);
-    })();
+    // Backups of older shapes have none.
+    if (!db.prepare("SELECT 1 FROM sqlite_master WHERE name = 'devices'").get()) return 0;
+    return db.prepare('UPDATE devices SET revoked_at = ? WHERE revoked_at IS NULL').run(at).changes;
   } finally {
     db.close();
   }
