@@ -59,6 +59,27 @@ export function openFile(given: string, { now = new Date() }: OpenOptions = {}):
   }
 }
 
+/**
+ * Looks through a file that no server has open; one that a server has open was looked through by it.
+ * @throws OpeningError when it is not to be opened
+ */
+export function lookThroughUnused(given: string): void {
+  const path = realPath(given);
+  firstSight(path);
+  let giveBack: () => void;
+  try {
+    giveBack = takeFile(path);
+  } catch (error) {
+    if (error instanceof OpeningError && error.reason === 'in use') return;
+    throw error;
+  }
+  try {
+    lookThrough(path);
+  } finally {
+    giveBack();
+  }
+}
+
 function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
   const isNew = firstSight(path) === 'none';
   if (isNew) makeNewFile(path);

@@ -5,6 +5,7 @@ import Database from 'better-sqlite3';
 import { backupsOf, type KeptBackup } from '../backup/backups.ts';
 import { checkCopy } from '../backup/check-copy.ts';
 import { makeNewFile } from './new-file.ts';
+import { type Salvaged, salvage } from './salvage/salvage.ts';
 import {
   asidePath,
   backupFolder,
