@@ -139,7 +139,12 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
  */
 function closeUntouched(file: Database.Database): void {
   const path = file.name;
-  renameSync(path, closingPath(path));
+  try {
+    renameSync(path, closingPath(path));
+  } catch {
+    // Windows renames no file that is open: it stays open until the process ends.
+    return;
+  }
   try {
     file.close();
   } finally {
