@@ -82,6 +82,8 @@ it('writes nothing more to a file that was found damaged, not even at closing', 
   expect(readFileSync(path)).toEqual(bytes);
   expect(readFileSync(`${path}-wal`)).toEqual(log);
   expect(existsSync(`${path}.closing`)).toBe(false);
+  // Nor is it taken for a copy that was put there.
+  expect(() => openFile(path)).toThrow('is damaged');
 });
 
 it('leaves other errors alone', () => {
