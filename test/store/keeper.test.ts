@@ -465,6 +465,20 @@ describe('what others change', () => {
     expect(there('oats')).toMatchObject({ grams: 1, seller: 'From a backup' });
   });
 
+  it('of another household is met by a change, too, before the page heard of it', async () => {
+    const before = shown('oats')!;
+    for (const grams of [2, 3]) server.put('lots', { ...before, grams });
+    await keeper.pull();
+    const now = shown('oats')!;
+    server.restore(() => server.put('lots', { ...before, seller: 'From a backup' }));
+    write({ ...now, openedOn: '2026-03-01' }, now);
+    for (let n = 0; asked.length > 0 && n < 10; n++) await answered();
+    expect(there('oats')).toMatchObject({ seller: 'From a backup', openedOn: '2026-03-01' });
+    expect(keeper.heard()?.epoch).toBe('first again');
+    expect(shown('oats')).toEqual(there('oats'));
+    expect(keeper.view().waiting).toEqual([]);
+  });
+
   it('that cannot be read is kept apart', async () => {
     server.spoil('lots', 'oats');
     await keeper.pull();

@@ -14,6 +14,7 @@ import type { Outcome } from '../../src/web/store/sync/keeper-parts.ts';
 import { draws } from '../draws.ts';
 import { batchOf, lotOf, pourOf } from '../kitchen/cupboards.ts';
 import { FakeServer } from './fake-server.ts';
+import { Ledger } from './ledger.ts';
 
 const PAGES = ['left', 'right'] as const;
 const LOTS = ['oats', 'millet', 'new'] as const;
@@ -71,40 +72,18 @@ class World {
   readonly server = new FakeServer(2);
   readonly stored = new Map<string, string>();
   readonly open: Open[];
-  /** Every value that ever stood on the server, by record and field. */
-  readonly stood = new Map<string, Set<unknown>>();
-  /** Of each value that a page set: the page, and the values that the keeper had seen in its place. */
-  readonly seen = new Map<unknown, { page: number; values: Set<unknown> }>();
-  /** What the keeper chose where both were shown: record, field, the value that gives way and the one that stands. */
-  readonly chosen = new Set<string>();
-  /** Values that pages set and that must come to stand on the server. */
-  readonly due = new Map<string, { at: string; page: number }>();
+  readonly ledger = new Ledger();
   /** Lots that a page deleted, as they were seen last: what is made under their id comes in their place. */
   readonly deleted = new Map<string, Lot>();
   readonly pours: string[] = [];
-  readonly broken: string[] = [];
   #n = 0;
 
   constructor() {
     this.server.changed = ({ kind, id, before, after }) => {
       if (kind !== 'lots' || !after) return;
-      for (const each of FIELDS) {
-        const key = `${id} ${each}`;
-        const values = this.stood.get(key) ?? new Set();
-        this.stood.set(key, values);
-        const value = (after as Lot)[each];
-        // Nobody ever sets a value a second time: one that comes back was brought back by who had not seen the newer one.
-        const chosen = before && this.chosen.has(`${key} ${(before as Lot)[each]} ${value}`);
-        if (before && value !== (before as Lot)[each] && values.has(value) && !chosen)
-          this.broken.push(`${key} went back from ${(before as Lot)[each]} to ${value}`);
-        values.add(value);
-        const was = before && (before as Lot)[each];
-        const author = this.seen.get(value);
-        const own = author && this.seen.get(was)?.page === author.page;
-        if (before && was !== value && author && !own && !chosen && !author.values.has(was))
-          this.broken.push(`${key}: ${value} was written over ${was}, unseen`);
-        this.due.delete(String(value));
-      }
+      const was = before as Lot | null;
+      for (const each of FIELDS)
+        this.ledger.stands(`${id} ${each}`, (after as Lot)[each], was?.[each], was === null);
     };
     this.server.put('lots', lotOf({ id: 'oats', name: 'oats' }));
     this.server.put('lots', lotOf({ id: 'millet', name: 'millet' }));
@@ -148,29 +127,21 @@ class World {
     const value = this.value();
     const next = { ...(base ?? lotOf({ id, name: this.value() })), [field]: value };
     const before = (base ?? this.deleted.get(id))?.[field];
-    // Who sees a value knows that it stands in the place of what its author saw.
-    this.seen.set(value, { page: n, values: new Set([before, ...(this.seen.get(before)?.values ?? [])]) });
-    const at = `${id} ${field}`;
-    // What the same page set before and did not send yet gives way, and what it took over and showed.
-    for (const [earlier, due] of this.due)
-      if (due.at === at && (due.page === n || earlier === before)) this.due.delete(earlier);
-    this.due.set(value, { at, page: n });
+    this.ledger.set(n, `${id} ${field}`, value, before);
     const heard = (outcome: Outcome) => {
       if (outcome.is === 'refused') this.excuse(id, n);
     };
     page.write('lots', id, next, { base, ...(joins && { joins }) }, heard);
   }
 
-  /** What a page set of a record may be lost from here on: it was deleted, refused, or the other side chosen. */
   excuse(id: string, n?: number): void {
-    for (const [value, due] of this.due)
-      if (due.at.startsWith(`${id} `) && (n === undefined || due.page === n)) this.due.delete(value);
+    this.ledger.excuse(`${id} `, n);
   }
 
   /** The keeper was shown both and keeps their own. */
   keptMine({ id, body, theirs }: Change): void {
     const [mine, other] = [body, theirs?.body] as (Lot | null)[];
-    for (const each of FIELDS) this.chosen.add(`${id} ${each} ${other?.[each]} ${mine?.[each]}`);
+    for (const each of FIELDS) this.ledger.chose(`${id} ${each}`, mine?.[each], other?.[each]);
   }
 
   pour(): Batch['pours'][number] {
@@ -330,8 +301,8 @@ it('loses nothing, and ends showing what the server has', async () => {
       for (const n of [0, 0, 1, 1] as const) await does(world, { do: 'deliver', page: n, ok: true });
       for (const d of deeds) await does(world, d);
       await settle(world);
-      expect(world.broken).toEqual([]);
-      expect([...world.due]).toEqual([]);
+      expect(world.ledger.broken).toEqual([]);
+      expect(world.ledger.lost()).toEqual([]);
       for (const { page } of world.open) {
         const house = page.view().household!;
         expect(house.lots).toEqual(world.server.list('lots'));

@@ -1,6 +1,8 @@
 /** Animals: whom the mixes are for, what each needs, is fed and refuses. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { Animal } from '../../household/model.ts';
 import { LIFE_STAGES } from '../../targets/life-stage.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
@@ -14,7 +16,8 @@ const NEW = 'new';
 
 export function AnimalsScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
-  const [editing, setEditing] = useState(false);
+  /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
+  const [editing, setEditing] = useState<Animal>();
   const chosen = house.animals.find((a) => a.id === shown);
   // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
   const animal = chosen ?? (shown === NEW ? undefined : house.animals[0]);
@@ -25,15 +28,16 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
     if (shown === NEW) {
       return <AnimalForm key={NEW} onDone={(id) => (id ? go('animals', id) : go('animals'))} />;
     }
+    if (editing && editing.id === shown)
+      return <AnimalForm key={editing.id} animal={editing} onDone={() => setEditing(undefined)} />;
     if (!animal) return <p className="empty">Add an animal to say what it needs and what it refuses.</p>;
-    if (editing) return <AnimalForm key={animal.id} animal={animal} onDone={() => setEditing(false)} />;
     return (
       <AnimalPage
         key={animal.id}
         animal={animal}
         onEdit={() => {
           go('animals', animal.id);
-          setEditing(true);
+          setEditing(animal);
         }}
       />
     );
@@ -47,7 +51,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
           <Button
             className="button small"
             onPress={() => {
-              setEditing(false);
+              setEditing(undefined);
               go('animals', NEW);
             }}
           >
@@ -61,7 +65,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
               <a
                 href={linkTo('animals', a.id)}
                 aria-current={a.id === animal?.id ? 'true' : undefined}
-                onClick={() => setEditing(false)}
+                onClick={() => setEditing(undefined)}
               >
                 <span>{a.name}</span> {a.invented && <span className="tag">invented</span>}
                 <small>
@@ -74,7 +78,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
         {parts.more}
       </section>
       <section className="detail" aria-label="Animal">
-        <a className="back" href={linkTo('animals')} onClick={() => setEditing(false)}>
+        <a className="back" href={linkTo('animals')} onClick={() => setEditing(undefined)}>
           ‹ All animals
         </a>
         <Contained what="This animal" of={animal}>

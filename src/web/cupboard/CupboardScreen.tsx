@@ -5,6 +5,7 @@ import { Button } from 'react-aria-components';
 import { cupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
+import type { Lot } from '../../kitchen/model.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -22,26 +23,27 @@ const FREEZER = 'cold';
 
 export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
-  const [editing, setEditing] = useState(false);
+  /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
+  const [editing, setEditing] = useState<Lot>();
   useEachMinute();
   const day = today();
   const foods = useMemo(() => lotsByFood(house, day), [house, day]);
   const line = foods.flatMap((f) => f.lots).find((l) => l.lot.id === shown);
   const waiting = lotsToFreeze(house, day).length;
-  const leave = () => setEditing(false);
+  const leave = () => setEditing(undefined);
 
   function detail() {
     if (shown === NEW)
       return <LotForm key={NEW} onDone={(id) => (id ? go('cupboard', id) : go('cupboard'))} />;
+    if (editing && editing.id === shown) return <LotForm key={editing.id} lot={editing} onDone={leave} />;
     if (!line) return <FreezerPanel />;
-    if (editing) return <LotForm key={line.lot.id} lot={line.lot} onDone={leave} />;
     return (
       <LotPage
         key={line.lot.id}
         line={line}
         day={day}
         food={cupboardFood(house, line.lot.food)}
-        onEdit={() => setEditing(true)}
+        onEdit={() => setEditing(line.lot)}
       />
     );
   }

@@ -20,7 +20,8 @@ const NEW = 'new';
 export function FoodsScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
   const [query, setQuery] = useState('');
-  const [editing, setEditing] = useState(false);
+  /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
+  const [editing, setEditing] = useState<OwnFood>();
   const { data: found = [], isPending, error } = useFoodSearch(query);
   const note = useFoodSearchNote(query);
   const byRef = useReferenceFoods(shown && shown !== NEW ? [shown] : []);
@@ -31,10 +32,11 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
 
   function detail() {
     if (shown === NEW) return <OwnFoodForm key={NEW} onDone={(id) => (id ? go('foods', id) : go('foods'))} />;
-    if (own && editing) return <OwnFoodForm key={own.id} food={own} onDone={() => setEditing(false)} />;
+    if (editing && editing.id === shown)
+      return <OwnFoodForm key={editing.id} food={editing} onDone={() => setEditing(undefined)} />;
     if (own)
       return (
-        <FoodPage key={own.id} food={{ ...own, ref: own.id }} own={own} onEdit={() => setEditing(true)} />
+        <FoodPage key={own.id} food={{ ...own, ref: own.id }} own={own} onEdit={() => setEditing(own)} />
       );
     if (reference) return <FoodPage key={reference.ref} food={reference} />;
     return undefined;
@@ -73,7 +75,7 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
             shown={shown}
             of="own foods"
             from={words}
-            pick={() => setEditing(false)}
+            pick={() => setEditing(undefined)}
           />
         </section>
         {words ? (

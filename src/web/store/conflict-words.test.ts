@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { EMPTY } from '../../../test/household/empty-household.ts';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
-import type { Household } from '../../household/model.ts';
+import type { Household, Mix } from '../../household/model.ts';
 import { collisionWords, namesIn } from './conflict-words.ts';
 
 const house: Household = {
@@ -60,4 +60,13 @@ it('shortens what is long', () => {
     names,
   );
   expect(long?.mine).toHaveLength(301);
+});
+
+it('says of what hangs together only what is not the same in both', () => {
+  const mix = (shares: Record<string, number>) => ({ id: 'm', name: 'Mix', shares }) as unknown as Mix;
+  const mine = mix({ oats: 50, millet: 30, l1: 20 });
+  const theirs = mix({ oats: 50, millet: 25, l1: 25 });
+  expect(collisionWords(['/shares'], mine, theirs, names)).toEqual([
+    { field: 'Shares, percent', mine: 'millet 30, Oats of March 20', theirs: 'millet 25, Oats of March 25' },
+  ]);
 });

@@ -1,5 +1,6 @@
 /** Two changes of the same thing, in plain words side by side. */
 import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
+import { same } from '../../household/merge/merge-record.ts';
 import type { Household, Kind } from '../../household/model.ts';
 import { dayInWords, isDay } from '../../kitchen/days.ts';
 import type { Body } from './sync/change.ts';
@@ -128,7 +129,12 @@ export function collisionWords(
         there = (there as Fields | undefined)?.[step];
       }
     }
-    return { field: words.join(', '), mine: valueWords(here, names), theirs: valueWords(there, names) };
+    const [mineLeft, theirsLeft] = differing(here, there);
+    return {
+      field: words.join(', '),
+      mine: valueWords(mineLeft, names),
+      theirs: valueWords(theirsLeft, names),
+    };
   });
 }
 
@@ -136,6 +142,17 @@ export function collisionWords(
 export function fieldWords(step: string, names: Names): string {
   return FIELDS[step] ?? names(step) ?? plain(step);
 }
+
+/** Of two things with fields, those that are not the same in both. */
+function differing(here: unknown, there: unknown): readonly [unknown, unknown] {
+  if (!isFields(here) || !isFields(there)) return [here, there];
+  const left = (one: Fields, other: Fields) =>
+    Object.fromEntries(Object.entries(one).filter(([key, value]) => !same(value, other[key])));
+  return [left(here, there), left(there, here)];
+}
+
+const isFields = (value: unknown): value is Fields =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A value as one would say it, shortened where it is long. */
 export function valueWords(value: unknown, names: Names): string {

@@ -233,7 +233,9 @@ export class Keeper {
     this.#take([stands]);
     const there = { epoch: base.epoch, version: stands.version, body: stands.body };
     this.#rebase(this.#outbox.chain(kind, id), there, true);
-    this.#bringAllOnto();
+    // Where the numbers went back, an older household was put back, of which this page has not heard yet.
+    if (this.#standing(kind, id).version <= stands.version) this.#bringAllOnto();
+    void this.pull();
   }
 
   #refused(change: Change, error: Error): void {
