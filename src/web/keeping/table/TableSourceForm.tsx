@@ -106,10 +106,17 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
             onChange={inHand.setDelimiter}
           />
           {split.rivals.length > 0 && (
-            <p role="alert" className="notice-line">
+            <div role="alert" className="notice-line">
               The columns may also be parted by {split.rivals.map((r) => DELIMITER_WORDS[r]).join(' or ')}.
-              Look at the columns below, and choose what parts them.
-            </p>
+              Look at the columns below, and choose what parts them.{' '}
+              <button
+                type="button"
+                className="quiet-button"
+                onClick={() => inHand.setDelimiter(split.delimiter)}
+              >
+                It is {DELIMITER_WORDS[split.delimiter]}
+              </button>
+            </div>
           )}
         </>
       )}
