@@ -64,7 +64,7 @@ test('a share moved on one is moved on the other, and undo takes back only what 
   // The phone gives the mix a name meanwhile; the desktop takes its share back.
   const { name } = await mixAt();
   await putAt(server.url, 'mixes', { ...(await mixAt()), name: `${name}, renamed` });
-  await desktop.getByText(`${name}, renamed`).first().waitFor();
+  await desktop.getByRole('heading', { name: `Mix: ${name}, renamed` }).waitFor();
   await desktop.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect.poll(() => share(phone, 'Maize').inputValue()).not.toBe('7');
   expect((await mixAt()).name).toBe(`${name}, renamed`);
