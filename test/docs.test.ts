@@ -11,9 +11,12 @@ const DOCS = [
   'docs/architecture.md',
   'docs/glossary.md',
   'docs/hosting.md',
+  'docs/faults.md',
+  'docs/keeping.md',
   'docs/drying-model.md',
   'docs/problem.md',
   'docs/export.md',
+  'docs/keeping.md',
 ];
 /** Where a path in a text may begin. */
 const FROM = ['', 'src'];

@@ -20,6 +20,8 @@ export function backupCommand(exit: (code: number) => void): Command {
       const to = resolve(file ?? `pouchful-${new Date().toISOString().slice(0, 10)}.sqlite`);
       if (existsSync(to)) throw new Error(`${to} is there already; name another file`);
       const { makeBackup } = await import('../household/backup/make-backup.ts');
+      const { lookThroughUnused } = await import('../household/file/open-file.ts');
+      lookThroughUnused(path);
       await makeBackup(path, to);
       print(`Saved and checked: ${to}`);
       exit(0);
@@ -42,8 +44,9 @@ export function restoreCommand(exit: (code: number) => void): Command {
       const { putInPlace } = await import('../household/file/rescue.ts');
       const giveBack = takeFile(path);
       try {
-        const { aside } = putInPlace(path, from, new Date().toISOString());
+        const { aside, devices } = putInPlace(path, from, new Date().toISOString());
         print(`Put there: ${path}${aside ? `\nWhat lay there is kept as ${aside}` : ''}`);
+        if (devices > 0) print('Devices that were paired must be paired anew.');
       } finally {
         giveBack();
       }

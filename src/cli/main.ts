@@ -18,6 +18,7 @@ const BAD_INPUT = 2;
 const TEACHING = `
 Examples:
   $ npx pouchful start                        the screens, at http://localhost:4173
+  $ npx pouchful start --lan                  the same, also for phones of the home network, once paired
   $ npx pouchful foods search sunflower       find a food and its reference number
   $ npx pouchful foods show sr28:12036 --per 15   what 15 g of it hold
   $ npx pouchful targets list                 what the animal needs, by profile

@@ -44,11 +44,12 @@ export function openHousehold(
     opened: store.opened,
     clock,
     tell,
-    onGoneBack: () => void store.stirred(),
+    onGoneBack: () => store.stirred(),
   });
   const ask = () => void backups.saveWhereDue();
   const end = timers.every(ASKED_EVERY, ask);
-  ask();
+  // A new household is about to be filled.
+  if (!store.isNew) ask();
   return {
     store,
     backups,

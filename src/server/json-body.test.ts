@@ -3,8 +3,10 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { draws } from '../../test/draws.ts';
+import { RECORDS } from '../../test/household/arbitraries.ts';
 import { demo } from '../../test/household/demo-version.ts';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
+import type { Kind } from '../household/model.ts';
 import { type FileStore, openStore } from '../household/store.ts';
 import { createApp } from './app.ts';
 
@@ -101,11 +103,28 @@ const path = fc.constantFrom(
   '/api/foods/',
   '/api/batches/x/pours',
 );
+/** A record as it is accepted, one part of it, however deep, replaced by something odd. */
 const wrongPart = fc
-  .tuple(fc.constantFrom(...Object.values(demo).flat()), oddValue, fc.nat())
-  .map(([record, odd, n]) => {
-    const keys = Object.keys(record);
-    return { ...record, id: 'x', [keys[n % keys.length] ?? 'id']: odd };
+  .tuple(
+    fc.oneof(...(Object.keys(RECORDS) as Kind[]).map((kind) => RECORDS[kind]('x') as fc.Arbitrary<object>)),
+    oddValue,
+    fc.infiniteStream(fc.nat()),
+  )
+  .map(([record, odd, steps]) => {
+    const copy = structuredClone(record) as Record<string, unknown>;
+    let at = copy;
+    for (const step of steps) {
+      const keys = Object.keys(at);
+      const key = keys[step % keys.length];
+      if (key === undefined) break;
+      const inner = at[key];
+      if (typeof inner !== 'object' || inner === null || step % 3 === 0) {
+        at[key] = odd;
+        break;
+      }
+      at = inner as Record<string, unknown>;
+    }
+    return copy;
   });
 const body = fc.oneof(
   fc.string({ unit: 'binary' }),
@@ -116,12 +135,15 @@ const body = fc.oneof(
 );
 const method = fc.constantFrom('PUT', 'PUT', 'PUT', 'POST', 'DELETE', 'PATCH');
 
-it('no request makes the server fail', async () => {
+it('no request makes the server fail, and none that is refused writes', async () => {
   const log = vi.spyOn(console, 'error').mockImplementation(() => {});
   await fc.assert(
     fc.asyncProperty(path, method, body, fc.nat(3), async (to, how, text, seen) => {
+      const before = (await store.newest()).seq;
       const answer = await send(to, text, { method: how, seen });
       expect(answer.status, `${how} ${to} ${text.slice(0, 200)}`).toBeLessThan(500);
+      const { seq } = await store.newest();
+      if (answer.status >= 400) expect(seq, `${how} ${to} wrote ${text.slice(0, 200)}`).toBe(before);
     }),
     { numRuns: draws(100_000, 1500) },
   );

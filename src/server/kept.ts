@@ -34,8 +34,8 @@ export async function openKeptFile(
   data: string | undefined,
   listen: (server: Server) => Promise<number>,
 ): Promise<Kept> {
-  const path = await householdPath(data, ROOT, console.log);
-  const { store, backups, close } = await openOrRescue(() => openHousehold(path, console.log), {
+  const open = async () => openHousehold(await householdPath(data, ROOT, console.log), console.log);
+  const { store, backups, close } = await openOrRescue(open, {
     tell: console.error,
     clock: () => new Date(),
     listen,

@@ -12,6 +12,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { stateOf } from '../../test/household/file-states.ts';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
+import { devicesOf } from './access/access.ts';
 import { openHousehold } from './household-file.ts';
 import { start } from './main.ts';
 
@@ -78,6 +79,30 @@ it('offers the newest backup of a damaged file, and keeps the file aside', async
   await stop();
   const aside = readdirSync(folder()).find((n) => n.startsWith('household.sqlite.before-'));
   expect(readFileSync(join(folder(), aside as string))).toEqual(damaged);
+});
+
+it('lets no device in by a backup that was put back: it may have been put out since', async () => {
+  await (await start({ port: 0, data: path })).stop();
+  const opened = openHousehold(path, () => {});
+  const devices = devicesOf(opened.store);
+  const { device, token } = await devices.add('home', 'Phone');
+  const { name } = await opened.backups.saveNow();
+  await devices.revoke('home', device.id);
+  // Going back while all is well leaves the devices as they are.
+  await opened.backups.goBack(name);
+  expect(await devices.byToken(token)).toBeUndefined();
+  const tablet = await devices.add('home', 'Tablet');
+  await opened.backups.goBack(name);
+  expect(await devices.byToken(tablet.token)).toEqual(tablet.device);
+  await opened.close();
+  writeFileSync(path, readFileSync(path).fill(0xff, 4096, 12_288));
+  const { started, post } = await asked();
+  expect(await (await post('go-back', { name })).text()).toContain('must be paired anew');
+  await (await started).stop();
+  const again = openHousehold(path, () => {});
+  expect(await devicesOf(again.store).list('home')).toEqual([]);
+  expect(await devicesOf(again.store).byToken(token)).toBeUndefined();
+  await again.close();
 });
 
 it('saves what can be read where there is no backup', async () => {

@@ -26,18 +26,24 @@ export async function goTo(page: Page, address: string): Promise<void> {
 
 /** Waits for a main part with a heading and text to read: the opposite of a white page. */
 export async function expectShown(page: Page, what: string): Promise<void> {
-  await page
-    .waitForFunction(
-      `(() => {
-        const main = document.querySelector('main');
-        const headed = [...document.querySelectorAll('main h1, main h2')].some((h) => h.textContent.trim());
-        return headed && main.innerText.trim().length > 10 && !main.textContent.includes('Opening the ');
-      })()`,
-      undefined,
-      { timeout: SOON },
-    )
-    .catch((error) => expect.fail(`${what}: nothing to read: ${error}`));
+  const isShown = () =>
+    page.evaluate(`(() => {
+      const main = document.querySelector('main');
+      const headed = [...document.querySelectorAll('main h1, main h2')].some((h) => h.textContent.trim());
+      return headed && main.innerText.trim().length > 10 && !main.textContent.includes('Opening the ');
+    })()`);
+  await expect.poll(isShown, { message: `${what} is white`, timeout: SOON }).toBe(true);
   expect(await page.locator('main').count(), what).toBe(1);
+}
+
+/** Waits until nothing is worked out any more, or the page has said that it takes long. */
+export async function settled(page: Page): Promise<void> {
+  const waits = () =>
+    page.evaluate(`(() => {
+      const text = document.body.textContent;
+      return /Working|Searching…|Looking at /.test(text) && !text.includes('longer to work out');
+    })()`);
+  await expect.poll(waits, { message: 'still at work', timeout: SOON }).toBe(false);
 }
 
 /** What the page says of a screen that failed; empty where none did. */

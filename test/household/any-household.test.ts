@@ -37,6 +37,8 @@ import { sellerNames } from '../../src/household/reckon/shopping/sellers.ts';
 import { shoppingQuestion } from '../../src/household/reckon/shopping/shopping-question.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { reachOf } from '../../src/kitchen/batch/trace.ts';
+import { dryingEntries, planAsIcs } from '../../src/kitchen/calendar/icalendar.ts';
+import { planSentences } from '../../src/kitchen/calendar/sentences.ts';
 import type { Day } from '../../src/kitchen/model.ts';
 import { unconfirmedBounds, withConfirmations } from '../../src/targets/confirm.ts';
 import { PROFILES } from '../../src/targets/profiles.ts';
@@ -158,6 +160,12 @@ function ofMix(house: Household, kept: Mix): void {
   shown('picture', () => [rowsOf(plan), spanOf(plan, TODAY), byDay(plan)]);
   shown('spans', () => plan.steps.map((s) => spanInWords(s, TODAY)));
   shown('notices', () => [lotsWithoutDays(house, plan), overdueFreezeSteps(plan, TODAY), readyFoods(plan)]);
+  shown('sentences', () => planSentences(plan));
+  const stamp = new Date(NOW).toISOString();
+  const drying = runLines(house).flatMap(({ run, name }) =>
+    dryingEntries({ id: run.id, name }, checkMoments(run)),
+  );
+  shown('calendar file', () => planAsIcs(plan, { stamp, reminders: true }, drying));
   if (view.present) shown('left', () => view.present && leftOn(view.present, TODAY));
   for (const step of plan.steps)
     for (const day of ['1990-01-01', '2026-12-01', '2100-12-31'] as Day[])

@@ -506,6 +506,16 @@ export const RECORDS: { readonly [K in Kind]: (id: string) => fc.Arbitrary<Kept<
   kitchen,
 };
 
+/** Ids that a drawn record may name, by kind; those of foods are names of foods. */
+export const NAMED: Partial<Record<Kind, readonly string[]>> = {
+  foods: IDS.food.filter((id) => !id.includes(':')),
+  profiles: ['profile-1', 'profile-2', 'gone-profile'],
+  animals: IDS.animal,
+  mixes: IDS.mix,
+  lots: IDS.lot,
+  dryingRuns: IDS.run,
+};
+
 const some = <T>(of: (id: string) => fc.Arbitrary<T>, ids: readonly string[]) =>
   fewIds(ids).chain((there) => fc.tuple(...there.map(of)).map((all) => [...all]));
 const there = (ids: readonly string[]) => ids.filter((id) => !id.startsWith('gone'));

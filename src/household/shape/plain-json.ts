@@ -29,9 +29,8 @@ export function isNestedTooDeep(json: string): boolean {
 /** The first key or depth that no record may have; undefined where there is none. */
 export function plainFault(value: unknown, path: readonly PropertyKey[] = []): Fault | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
-  const field = pointerOf(path);
   if (path.length >= DEEPEST)
-    return { field, message: `it is nested more than ${DEEPEST} deep; check the brackets` };
+    return { field: pointerOf(path), message: `it is nested more than ${DEEPEST} deep; check the brackets` };
   for (const [key, inner] of Object.entries(value)) {
     if (FORBIDDEN.has(key))
       return {

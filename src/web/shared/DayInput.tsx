@@ -1,6 +1,7 @@
 /** A day, picked or typed in the browser's own field; empty is unknown. */
 import { useId } from 'react';
 import type { Day } from '../../kitchen/model.ts';
+import { FIRST_YEAR, LAST_YEAR } from '../../nutrition/calendar-years.ts';
 import './DayInput.css';
 
 export function DayInput(props: {
@@ -17,7 +18,8 @@ export function DayInput(props: {
         id={id}
         type="date"
         value={props.value ?? ''}
-        max="9999-12-31"
+        min={`${FIRST_YEAR}-01-01`}
+        max={`${LAST_YEAR}-12-31`}
         onChange={(e) => props.onChange(e.target.value || undefined)}
         aria-invalid={props.error !== undefined || undefined}
         aria-describedby={props.error === undefined ? undefined : `${id}-error`}

@@ -130,14 +130,14 @@ function Next({ sentence, link, to }: NextWords) {
   );
 }
 
-/** Whether the mix may be fed as it stands; undefined while that is worked out, and where it cannot be read. */
-function useStanding(mix: Mix): 'in' | 'out' | undefined {
-  const { data } = useQuery({
+/** Whether the mix may be fed as it stands; undefined while that is worked out. */
+function useStanding(mix: Mix): 'in' | 'out' | 'unknown' | undefined {
+  const { data, error } = useQuery({
     queryKey: ['today', mix.problem, mix.shares],
     queryFn: async (): Promise<Answer<Evaluation>> => engine.evaluate(mix.problem, mix.shares),
     staleTime: Number.POSITIVE_INFINITY,
   });
-  if (!data) return undefined;
+  if (!data) return error ? 'unknown' : undefined;
   if (!data.ok) return 'out';
   return isInRange(data.value) ? 'in' : 'out';
 }

@@ -4,6 +4,7 @@
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
+import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
 import { createFoodSearch } from '../../foods/search.ts';
@@ -50,6 +51,8 @@ const highs = loadedOnce('The solver', () => loadHighs({ wasmUrl }));
 // Begun at once; a failure is told to who asks.
 reference().catch(() => {});
 highs().catch(() => {});
+// Meanwhile the lists of words are made ready, which every first question about a mix would wait for.
+cautionsFor({ name: 'oats' });
 
 let search: ReturnType<typeof createFoodSearch> | undefined;
 

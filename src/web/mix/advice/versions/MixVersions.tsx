@@ -8,6 +8,7 @@ import { broughtBack } from '../../../../household/reckon/mix/versions.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { useParts } from '../../../shared/parts.tsx';
+import { linkTo } from '../../../shared/route.ts';
 import { today } from '../../../shared/today.ts';
 import { allProfiles, useRemove, useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
@@ -106,6 +107,10 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
         </ul>
       )}
       {parts.more}
+      <p className="hint">
+        Every change of the mix is kept for a year:{' '}
+        <a href={linkTo('household', 'changes', 'mixes', mix.id)}>what was changed in this mix</a>.
+      </p>
       <p className="versions-notice" aria-live="polite">
         {notice}
       </p>
