@@ -2,6 +2,7 @@
 import {
   copyFileSync,
   existsSync,
+  linkSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -271,9 +272,11 @@ describe('a first run', () => {
     expect(opened.isNew).toBe(true);
     opened.close();
     expect(existsSync(`${path}.new`)).toBe(false);
+    linkSync(path, `${path}.new`);
     const again = openFile(path);
     expect(again.isNew).toBe(false);
     again.close();
+    expect(existsSync(`${path}.new`)).toBe(false);
   });
 });
 
