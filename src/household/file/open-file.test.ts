@@ -139,7 +139,7 @@ describe('a file that is no household', () => {
     refused('gone', 'its log "household.sqlite-wal" is still here');
     rmSync(`${path}-wal`);
     mkdirSync(join(folder(), 'backups'));
-    writeFileSync(join(folder(), 'backups', 'other.2026-01-01T00-00-00.000Z.auto.sqlite'), '');
+    writeFileSync(join(folder(), 'backups', 'household.other.2026-01-01T00-00-00.000Z.auto.sqlite'), '');
     openFile(path).close();
     rmSync(path);
     writeFileSync(join(folder(), 'backups', 'household.2026-01-01T00-00-00.000Z.auto.sqlite'), '');
