@@ -11,6 +11,8 @@ const DOCS = [
   'docs/architecture.md',
   'docs/glossary.md',
   'docs/hosting.md',
+  'docs/faults.md',
+  'docs/keeping.md',
   'docs/drying-model.md',
   'docs/problem.md',
   'docs/export.md',

@@ -28,6 +28,7 @@ it('saves while the household is open, and puts back once it is closed', async (
   const copy = join(folder(), 'copy.sqlite');
   const store = openStore(data);
   await store.putAll(demo);
+  store.opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', NULL)");
   expect(await run(['backup', copy, '--data', data])).toBe(0);
   expect(out).toContain(`Saved and checked: ${copy}`);
   expect(await run(['backup', copy, '--data', data])).toBe(2);
@@ -45,6 +46,9 @@ it('saves while the household is open, and puts back once it is closed', async (
   expect(existsSync(aside ?? '')).toBe(true);
   const again = openStore(data);
   expect((await again.household()).mixes).toHaveLength(1);
+  // It may have been put out since.
+  const left = again.opened.file.prepare('SELECT id FROM devices WHERE revoked_at IS NULL').all();
+  expect(left).toEqual([]);
   await again.close();
 });
 
@@ -54,6 +58,8 @@ it('puts nothing back that is no household', async () => {
   writeFileSync(join(folder(), 'words.txt'), 'just words');
   expect(await run(['restore', join(folder(), 'words.txt'), '--data', data])).toBe(2);
   expect(await run(['backup', '--data', join(folder(), 'none.sqlite')])).toBe(2);
+  expect(await run(['backup', join(folder(), 'to.sqlite'), '--data', join(folder(), 'words.txt')])).toBe(2);
+  expect(err).toContain('is no household file');
   expect(err).toContain('there is no household at');
   await openStore(data).close();
 });

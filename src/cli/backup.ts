@@ -20,6 +20,8 @@ export function backupCommand(exit: (code: number) => void): Command {
       const to = resolve(file ?? `pouchful-${new Date().toISOString().slice(0, 10)}.sqlite`);
       if (existsSync(to)) throw new Error(`${to} is there already; name another file`);
       const { makeBackup } = await import('../household/backup/make-backup.ts');
+      const { lookThroughUnused } = await import('../household/file/open-file.ts');
+      lookThroughUnused(path);
       await makeBackup(path, to);
       print(`Saved and checked: ${to}`);
       exit(0);

@@ -1,8 +1,9 @@
 /** Bringing files in: one request says what would change, another writes just that. */
 import { createHash } from 'node:crypto';
+import { setImmediate } from 'node:timers/promises';
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { nameOf } from '../household/exchange/compare.ts';
-import { planImport } from '../household/exchange/plan-import.ts';
+import { planningImport } from '../household/exchange/plan-import.ts';
 import type { Entry } from '../household/exchange/read-household.ts';
 import { readPart } from '../household/exchange/read-part.ts';
 import type { ImportCheck, PartCheck, RecordChange } from '../household/exchange/wire.ts';
@@ -49,7 +50,7 @@ export function importRoutes(app: OpenAPIHono<CallerEnv>): void {
         return one(async () => {
           const text = await c.req.text();
           const { seq, entries, here } = await standing(caller.store);
-          const plan = planImport(text, entries, mode);
+          const plan = await unhurried(planningImport(text, entries, mode));
           if (!plan.ok) return c.json(refused(plan.faults), 400);
           const now = tokenOf([here, mode, text]);
           if (step === 'write') {
@@ -183,6 +184,15 @@ function firstOf(changes: readonly RecordChange[]): RecordChange[] {
     listed.push(change);
   }
   return listed;
+}
+
+/** Carries work through in parts, and lets others be answered between them. */
+async function unhurried<T>(work: Generator<void, T>): Promise<T> {
+  for (;;) {
+    const { done, value } = work.next();
+    if (done) return value as T;
+    await setImmediate();
+  }
 }
 
 /** A large file takes much memory while it is looked at: one after the other. */

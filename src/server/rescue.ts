@@ -14,6 +14,9 @@ import { trustLog } from '../household/file/session.ts';
 import { securityHeaders } from './guard.ts';
 import { donePage, rescuePage, type Way } from './rescue-page.ts';
 
+/** How long connections may stay once a way was chosen, in ms. */
+const LAST_ANSWER = 1000;
+
 export interface RescueOptions {
   readonly tell: (line: string) => void;
   readonly clock: () => Date;
@@ -46,10 +49,10 @@ export function waysFrom(error: OpeningError): Way[] {
  * Opens a household; where it is not to be opened and there is a way on, asks on a page first.
  * @throws OpeningError when there is no way on
  */
-export async function openOrRescue<T>(open: () => T, options: RescueOptions): Promise<T> {
+export async function openOrRescue<T>(open: () => T | Promise<T>, options: RescueOptions): Promise<T> {
   for (;;) {
     try {
-      return open();
+      return await open();
     } catch (error) {
       if (!(error instanceof OpeningError) || waysFrom(error).length === 0) throw error;
       await askOnPage(error, options);
@@ -74,17 +77,19 @@ async function askOnPage(error: OpeningError, { tell, clock, listen }: RescueOpt
     });
   } finally {
     // The answer that says it is done is still on its way.
+    const late = setTimeout(() => server?.closeAllConnections(), LAST_ANSWER);
     await new Promise<void>((done) => {
       if (!server?.listening) return done();
       server.close(() => done());
       server.closeIdleConnections();
     });
+    clearTimeout(late);
     giveBack();
   }
 }
 
 /** @param chosen called with lines for the terminal when a way on was taken */
-export function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: string[]) => void): Hono {
+function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: string[]) => void): Hono {
   const app = new Hono();
   const show = (c: Context, failed?: string) => {
     const view = { error, backups: goodBackups(error.path), ways: waysFrom(error) };

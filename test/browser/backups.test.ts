@@ -89,12 +89,12 @@ test('a record that cannot be read is shown raw, and deleted on a press', async 
   db.exec('UPDATE records SET body = \'{"id": "demo-animal", broken\' WHERE id = \'demo-animal\'');
   db.close();
   await page.reload();
-  const item = page.getByRole('listitem', { name: 'Animal "demo-animal"' });
+  const item = page.getByRole('listitem', { name: 'The animal “demo-animal”' });
   await item.getByText('Its raw text').click();
   await item.getByText('{"id": "demo-animal", broken').waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await phone.reload();
-  await phone.getByRole('listitem', { name: 'Animal "demo-animal"' }).waitFor();
+  await phone.getByRole('listitem', { name: 'The animal “demo-animal”' }).waitFor();
   expect(await overflow(phone)).toBe(0);
   await item.getByRole('button', { name: 'Delete' }).click();
   await item.getByRole('button', { name: 'Delete it' }).click();

@@ -34,7 +34,7 @@ export interface BackupsOptions {
   /** Told of what goes wrong while nobody asks: a line for the terminal. */
   readonly tell: (line: string) => void;
   /** Called when an older state was put back. */
-  readonly onGoneBack: () => void;
+  readonly onGoneBack: () => void | Promise<void>;
 }
 
 /** One is made by itself when the last is this old, in ms, and something changed since. */
@@ -96,12 +96,11 @@ export class Backups {
   /** Makes one where the last is old and something changed since; what goes wrong is told and kept. */
   async saveWhereDue(): Promise<void> {
     await this.#inTurn(async () => {
-      const [newest] = this.list();
-      const age = newest ? this.#options.clock().getTime() - Date.parse(newest.at) : Number.POSITIVE_INFINITY;
-      // A clock that was set back must not stop backups until it has caught up.
-      if (age >= 0 && age < OLD) return;
-      if (newest && this.#change() === this.#changeIn(newest)) return;
-      await this.#make('auto').catch(() => undefined);
+      try {
+        if (this.#isDue()) await this.#make('auto');
+      } catch (error) {
+        this.#failed(error);
+      }
     });
   }
 
@@ -130,7 +129,7 @@ export class Backups {
         throw fault(error) ?? error;
       }
       this.#saved = undefined;
-      this.#options.onGoneBack();
+      await this.#options.onGoneBack();
       return before;
     });
   }
@@ -140,30 +139,44 @@ export class Backups {
     await this.#busy;
   }
 
+  #isDue(): boolean {
+    const [newest] = this.list();
+    if (!newest) return true;
+    const age = this.#options.clock().getTime() - Date.parse(newest.at);
+    // A clock that was set back must not stop backups until it has caught up.
+    if (age >= 0 && age < OLD) return false;
+    return this.#change() !== this.#changeIn(newest);
+  }
+
+  /** @throws StoreError when it cannot be made; then it is kept why */
   async #make(why: Why): Promise<KeptBackup> {
-    const { opened, clock, tell } = this.#options;
+    const { opened, clock } = this.#options;
     const named = { stem: stemOf(opened.path), at: clock().toISOString(), why };
     const name = backupName(named);
     try {
       const { change } = await makeBackup(opened.path, join(this.folder, name));
       this.#saved = numberOf(change);
     } catch (error) {
-      const told = this.#told(error);
-      this.#fault = { at: named.at, message: told.message };
-      tell(told.message);
-      throw told;
+      throw this.#failed(error);
     }
     this.#fault = undefined;
     for (const old of outlived(this.list())) rmSync(join(this.folder, old.name), { force: true });
     return { ...named, name, size: statSync(join(this.folder, name)).size };
   }
 
-  /** Why no backup was made, in words; a damaged copy means a damaged household, to which nothing more is written. */
+  /** Tells why no backup was made. */
+  #failed(error: unknown): StoreError {
+    const told = error instanceof StoreError ? error : this.#told(error);
+    if (told.message !== this.#fault?.message) this.#options.tell(told.message);
+    this.#fault = { at: this.#options.clock().toISOString(), message: told.message };
+    return told;
+  }
+
+  /** Why no backup was made, in words. Where the household itself is damaged, nothing more is written to it. */
   #told(error: unknown): StoreError {
     const { fault } = this.#options.opened;
-    const damaged = error instanceof OpeningError && error.reason === 'damaged';
-    const cause = damaged ? new Database.SqliteError(error.message, 'SQLITE_CORRUPT') : error;
-    const known = fault(cause);
+    const damaged = error instanceof OpeningError && error.reason === 'damaged' && this.#isDamaged();
+    const known = fault(damaged ? new Database.SqliteError(error.message, 'SQLITE_CORRUPT') : error);
     if (known?.kind === 'damaged') return known;
     const full = (error as NodeJS.ErrnoException).code === 'ENOSPC' || known?.kind === 'full';
     const why = full ? `the disk is full` : (error as Error).message;
@@ -172,6 +185,19 @@ export class Backups {
       '',
       `no backup could be made in ${this.folder} (${why}); the backups before it are still there. ${full ? 'Make room' : 'Look whether the folder can be written'}, then press "Save a backup now"`,
     );
+  }
+
+  /** Looks whether it is the household that is damaged, and not only a copy of it. */
+  #isDamaged(): boolean {
+    // Pages that the open connection has in memory would hide what lies on the disk.
+    const fresh = new Database(this.#options.opened.path, { readonly: true });
+    try {
+      return fresh.pragma('integrity_check(1)', { simple: true }) !== 'ok';
+    } catch {
+      return true;
+    } finally {
+      fresh.close();
+    }
   }
 
   #change(): string | undefined {

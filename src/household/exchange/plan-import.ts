@@ -2,7 +2,13 @@
 import type { Fault } from '../shape/fault-words.ts';
 import { type Comparison, compare } from './compare.ts';
 import { goneIn, keyOf } from './household-file.ts';
-import { type Entry, faultsTogether, type ReadHousehold, readHouseholdFile } from './read-household.ts';
+import {
+  atOnce,
+  type Entry,
+  faultsTogether,
+  type ReadHousehold,
+  readingHousehold,
+} from './read-household.ts';
 import type { ImportMode } from './wire.ts';
 
 export type ImportPlan =
@@ -18,7 +24,16 @@ export type ImportPlan =
  * @param here what the household holds and can be read
  */
 export function planImport(text: string, here: readonly Entry[], mode: ImportMode): ImportPlan {
-  const reading = readHouseholdFile(text);
+  return atOnce(planningImport(text, here, mode));
+}
+
+/** As {@link planImport}, in parts: a large file takes seconds, in which others want to be answered too. */
+export function* planningImport(
+  text: string,
+  here: readonly Entry[],
+  mode: ImportMode,
+): Generator<void, ImportPlan> {
+  const reading = yield* readingHousehold(text);
   if (!reading.ok) return reading;
   const { entries, gone, unreadable } = reading.household;
   const comparison = compare(here, entries, mode);

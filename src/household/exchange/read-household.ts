@@ -29,7 +29,23 @@ export type HouseholdReading =
 /** Most faults told at once. */
 const MOST_FAULTS = 20;
 
+/** Records that are looked at in one go. */
+const IN_ONE_GO = 50;
+
 export function readHouseholdFile(text: string): HouseholdReading {
+  return atOnce(readingHousehold(text));
+}
+
+/** Carries through what is done in parts. */
+export function atOnce<T>(work: Generator<void, T>): T {
+  for (;;) {
+    const { done, value } = work.next();
+    if (done) return value as T;
+  }
+}
+
+/** As {@link readHouseholdFile}, in parts: whoever carries it through may do other things between them. */
+export function* readingHousehold(text: string): Generator<void, HouseholdReading> {
   const file = readJson(text, HOUSEHOLD_FORMAT);
   if ('faults' in file) return { ok: false, faults: file.faults };
   const { records, gone = [] } = file.json;
@@ -42,6 +58,7 @@ export function readHouseholdFile(text: string): HouseholdReading {
   const seen = new Map<string, number>();
   for (const [i, record] of records.entries()) {
     if (faults.length >= MOST_FAULTS) break;
+    if (i % IN_ONE_GO === 0) yield;
     const read = readRecord(record, `/records/${i}`);
     if ('field' in read) {
       faults.push(read);

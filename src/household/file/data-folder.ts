@@ -1,7 +1,7 @@
 /** Where a household lies when nobody says otherwise: in the user's own folder for data, never in the program's. */
 import { join, posix, win32 } from 'node:path';
 
-export const FILE_NAME = 'household.sqlite';
+const FILE_NAME = 'household.sqlite';
 
 export interface Surroundings {
   readonly platform: NodeJS.Platform;

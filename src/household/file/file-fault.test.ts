@@ -82,11 +82,14 @@ it('writes nothing more to a file that was found damaged, not even at closing', 
   expect(readFileSync(path)).toEqual(bytes);
   expect(readFileSync(`${path}-wal`)).toEqual(log);
   expect(existsSync(`${path}.closing`)).toBe(false);
+  // Nor is it taken for a copy that was put there.
+  expect(() => openFile(path)).toThrow('is damaged');
 });
 
 it('leaves other errors alone', () => {
   expect(faultOf(() => opened.file.exec('SELECT nothing FROM nowhere'))).toBeUndefined();
   expect(opened.fault(new Error('something else'))).toBeUndefined();
+  expect(opened.fault(Object.assign(new Error(), { code: 'ENOSPC' }))?.kind).toBe('full');
 });
 
 it('tells of a full disk through the store, which writes all of it or nothing', async () => {

@@ -72,7 +72,10 @@ export class FileFaults {
 
 function kindOf(error: unknown): FaultKind | undefined {
   const code = (error as { code?: unknown } | null)?.code;
-  if (typeof code !== 'string' || !code.startsWith('SQLITE_')) return undefined;
+  if (typeof code !== 'string') return undefined;
+  // Of the system itself, where a copy is made beside the file.
+  if (code === 'ENOSPC' || code === 'EDQUOT') return 'full';
+  if (['EROFS', 'EACCES', 'EPERM', 'EIO'].includes(code)) return 'read-only';
   // Extended codes begin with the name of their group: SQLITE_IOERR_WRITE, SQLITE_CORRUPT_INDEX.
   const is = (group: string) => code === group || code.startsWith(`${group}_`);
   if (is('SQLITE_BUSY') || is('SQLITE_LOCKED') || is('SQLITE_PROTOCOL')) return 'busy';

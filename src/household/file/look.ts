@@ -5,16 +5,20 @@ import {
   lstatSync,
   openSync,
   readdirSync,
+  readFileSync,
   readSync,
   type Stats,
   statSync,
 } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { basename, dirname } from 'node:path';
 import type Database from 'better-sqlite3';
+import SqliteFile from 'better-sqlite3';
 import { SCHEMA_VERSION } from '../migrations.ts';
 import { bytesWithLog, hasLog, openBytes } from './image.ts';
+import { lostInLog } from './log-check.ts';
 import { OpeningError } from './opening-error.ts';
-import { logBeside } from './session.ts';
+import { isRotten, logBeside } from './session.ts';
 import { hasTables, sameTables, tablesAtStep, tablesOf } from './shape.ts';
 import { APPLICATION_ID, backupFolder, stemOf, WAL } from './side-files.ts';
 
@@ -77,18 +81,41 @@ export function firstSight(path: string): FirstSight {
  * @throws OpeningError where it is not to be opened
  */
 export function lookThrough(path: string): number {
+  if (isRotten(path))
+    throw damaged(path, ['bytes of it changed though nothing was written to it: its disk fails']);
   const log = logBeside(path);
+  // A failing disk changes a file, too.
+  if (log === 'other file') lookThroughBytes(path, () => readFileSync(path));
   if (log !== 'fits') throw strayLogError(path, log);
+  const lost = lostInLog(path);
+  if (lost > 0)
+    throw damaged(path, [`its log is broken in the middle; ${lost} or more changes stand behind that place`]);
+  return lookThroughBytes(path, () => bytesWithLog(path));
+}
+
+function lookThroughBytes(path: string, read: () => Buffer): number {
   let db: Database.Database | undefined;
   try {
-    db = openBytes(bytesWithLog(path));
+    db = openBytes(read());
     return stepOf(db, path);
   } catch (error) {
-    if (error instanceof OpeningError) throw error;
-    throw damaged(path, [(error as Error).message]);
+    if (isOfTheFile(error)) throw damaged(path, [error.message]);
+    throw error instanceof OpeningError ? error : notLookedThrough(path, error);
   } finally {
     db?.close();
   }
+}
+
+/** Whether SQLite finds fault with the file itself, and not with the room or memory that it has for looking. */
+function isOfTheFile(error: unknown): error is Error {
+  return error instanceof SqliteFile.SqliteError && !/^SQLITE_(FULL|IOERR|NOMEM)/.test(error.code);
+}
+
+function notLookedThrough(path: string, error: unknown): unknown {
+  const code = (error as { code?: unknown }).code;
+  if (typeof code !== 'string') return error;
+  const why = `${path} could not be looked through (${code})`;
+  return new OpeningError('disk', path, `${why}; is there room in ${tmpdir()}? Then start again`);
 }
 
 /**

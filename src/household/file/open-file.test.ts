@@ -7,6 +7,7 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  statSync,
   symlinkSync,
   truncateSync,
   writeFileSync,
@@ -165,6 +166,24 @@ describe('a damaged file', () => {
     rmSync(`${path}-session`);
     refused('damaged', 'is damaged');
   });
+});
+
+it('is damaged where bytes changed though nobody wrote to it, also where SQLite finds nothing wrong', () => {
+  const opened = openFile(path);
+  opened.file.exec("INSERT INTO devices VALUES ('home', 'd1', 'Phone', 'hash', '', '', NULL)");
+  opened.close();
+  const bytes = readFileSync(path);
+  bytes.write('F', bytes.indexOf('Phone'), 'latin1');
+  writeFileSync(path, bytes);
+  // As one finds it that was edited: SQLite sees nothing, and a copy put there is welcome.
+  openFile(path).close();
+  bytes.write('P', bytes.indexOf('Fhone'), 'latin1');
+  writeFileSync(path, bytes);
+  const note = JSON.parse(readFileSync(`${path}-session`, 'utf8'));
+  const { ino, ctimeNs } = statSync(path, { bigint: true });
+  note.file.identity = `${ino} ${ctimeNs}`;
+  writeFileSync(`${path}-session`, JSON.stringify(note));
+  refused('damaged', 'its disk fails');
 });
 
 describe('a log beside the file', () => {

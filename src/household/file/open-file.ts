@@ -59,6 +59,27 @@ export function openFile(given: string, { now = new Date() }: OpenOptions = {}):
   }
 }
 
+/**
+ * Looks through a file that no server has open; one that a server has open was looked through by it.
+ * @throws OpeningError when it is not to be opened
+ */
+export function lookThroughUnused(given: string): void {
+  const path = realPath(given);
+  firstSight(path);
+  let giveBack: () => void;
+  try {
+    giveBack = takeFile(path);
+  } catch (error) {
+    if (error instanceof OpeningError && error.reason === 'in use') return;
+    throw error;
+  }
+  try {
+    lookThrough(path);
+  } finally {
+    giveBack();
+  }
+}
+
 function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
   const isNew = firstSight(path) === 'none';
   if (isNew) makeNewFile(path);
@@ -118,7 +139,12 @@ function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
  */
 function closeUntouched(file: Database.Database): void {
   const path = file.name;
-  renameSync(path, closingPath(path));
+  try {
+    renameSync(path, closingPath(path));
+  } catch {
+    // Windows renames no file that is open: it stays open until the process ends.
+    return;
+  }
   try {
     file.close();
   } finally {

@@ -74,7 +74,10 @@ export function putInPlace(path: string, from: string, at: string): PutBack {
 export function putSalvaged(path: string, at: string): (Rescued & Salvaged) | undefined {
   const coming = comingPath(path);
   const saved = salvage(path, coming);
-  if (!saved) return undefined;
+  if (!saved) {
+    rmSync(coming, { force: true });
+    return undefined;
+  }
   syncWhole(coming);
   return { ...saved, ...swap(path, coming, at) };
 }

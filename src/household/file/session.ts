@@ -30,12 +30,7 @@ interface Session {
 export function logBeside(path: string): 'fits' | 'other file' | 'put back' {
   const session = hasLog(path) ? readSession(path) : undefined;
   if (!session?.file) return 'fits';
-  const fd = openSync(path, 'r');
-  try {
-    if (fingerprint(fd) !== session.file.sha256) return 'other file';
-  } finally {
-    closeSync(fd);
-  }
+  if (fingerprintOf(path) !== session.file.sha256) return 'other file';
   const sameLog = session.log !== undefined && session.log === inodeOf(path + WAL);
   return sameLog && session.file.identity !== identityOf(path) ? 'put back' : 'fits';
 }
@@ -46,6 +41,15 @@ export function logBeside(path: string): 'fits' | 'other file' | 'put back' {
  */
 export function isAsLeft(path: string): boolean {
   return readSession(path)?.file?.identity === identityOf(path);
+}
+
+/**
+ * Whether bytes of a file are others than those that were left there, though by its number and times nobody wrote to it:
+ * then the disk fails.
+ */
+export function isRotten(path: string): boolean {
+  const left = readSession(path)?.file;
+  return left?.identity === identityOf(path) && left.sha256 !== fingerprintOf(path);
 }
 
 /** Forgets what is known of the log, so that it counts as fitting. */
@@ -125,6 +129,15 @@ function readSession(path: string): Session | undefined {
     return JSON.parse(readFileSync(sessionPath(path), 'utf8')) as Session;
   } catch {
     return undefined;
+  }
+}
+
+function fingerprintOf(path: string): string {
+  const fd = openSync(path, 'r');
+  try {
+    return fingerprint(fd);
+  } finally {
+    closeSync(fd);
   }
 }
 

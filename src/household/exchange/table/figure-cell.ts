@@ -29,7 +29,20 @@ export type FigureCell =
 const CURRENCY = /[€$£¥]|\b(?:eur|euro|euros|usd|gbp|chf)\b\.?/gi;
 const SCIENTIFIC = /^\d+(?:[.,]\d+)?e[+-]?\d+$/i;
 
+/** Beyond these a figure is a slip: a ton in mg, and less than any laboratory finds. */
+const MOST = 1e9;
+const LEAST = 1e-9;
+
 export function readFigureCell(cell: Cell, marks: Marks): FigureCell {
+  const read = readAny(cell, marks);
+  if (read.kind !== 'amount') return read;
+  const odd = [read.value, read.low, read.high].some(
+    (v) => v !== undefined && v !== 0 && (v > MOST || v < LEAST),
+  );
+  return odd ? wrong('is no amount that a food can have') : read;
+}
+
+function readAny(cell: Cell, marks: Marks): FigureCell {
   if (typeof cell === 'number')
     return cell < 0 ? wrong('an amount is 0 or more') : { kind: 'amount', value: cell };
   const text = cell

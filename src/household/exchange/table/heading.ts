@@ -85,7 +85,7 @@ export function readHeading(printed: string): Heading {
   if (name) {
     const distinct = new Set(names.map((n) => n.tags.join()));
     const rest = items.some((i) => i.kind === 'word');
-    const tags = unit ? name.tags.filter((t) => name.mark === 'salt' || unitFits(t, unit)) : name.tags;
+    const tags = unit ? name.tags.filter((t) => unitFits(t, unit)) : name.tags;
     if (tags.length === 0)
       return {
         ...named,

@@ -3,9 +3,7 @@
  * reading of the columns as a whole is confirmed before anything comes of it. Pure; read again after each answer.
  */
 import type { Figures, FoodGroup } from '../../../foods/food.ts';
-import { impossible } from '../../../foods/impossible.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
-import { nutrient, type Tag } from '../../../nutrition/nutrients.ts';
 import { Asked, type TableAnswers, type TableQuestion } from './asked.ts';
 import { type FigureCell, readFigureCell } from './figure-cell.ts';
 import { type FoundTable, findTables } from './find-tables.ts';
@@ -15,17 +13,10 @@ import { askMeasures, type Figured } from './measures.ts';
 import { pricePerKg } from './price.ts';
 import { askMarks, cellsOf, holdsFigures, type ReadColumn, readColumns } from './read-columns.ts';
 import { NEAR_HUNDRED, readShares, scaled, sumOf } from './read-shares.ts';
+import { type Become, becomeOf, faultsOf, faultsOfRow } from './row-fate.ts';
 import { type RowCell, rowFigures } from './row-figures.ts';
 import { readGroups } from './row-groups.ts';
 import { askSameNames, askSums, type KindOfRow, kindsOfRows } from './row-kinds.ts';
-
-/** What becomes of a row. */
-export type Become =
-  | { readonly as: 'own' }
-  | { readonly as: 'reference'; readonly ref: string }
-  /** A food of the keeper's own that is there already. */
-  | { readonly as: 'kept'; readonly id: string }
-  | { readonly as: 'left out' };
 
 export interface ReadTableRow {
   /** Row of the grid, and the key of its answer: `row N`. */
@@ -58,9 +49,6 @@ export interface ReadTable {
   /** Nothing is open: all questions are answered and every row is decided. */
   readonly settled: boolean;
 }
-
-/** Answers that a keeper gives without being asked: `row N` ("own", "ref:...", "kept:...", "out"), `scale` ("yes"). */
-export const ROW_ANSWERS = { own: 'own', out: 'out', ref: 'ref:', kept: 'kept:' } as const;
 
 /** @param ownNames names of the keeper's own foods by id */
 export function readTable(
@@ -154,7 +142,9 @@ export function readTable(
       return cell ? [{ column: c, cell }] : [];
     });
     const own = rowFigures(cells, measures, { grams: grams.get(r.row), share: shares.get(r.row) });
-    const faults = [...own.faults, ...faultsOf(own.figures)];
+    const share = together(told, r, meaning, foods);
+    const ofRow = faultsOfRow(share, prices.get(r.row));
+    const faults = [...ofRow, ...own.faults, ...faultsOf(own.figures)];
     const notes = [
       ...own.notes,
       ...cells.flatMap(({ cell }) => (cell.kind === 'unknown' && cell.note ? [cell.note] : [])),
@@ -162,7 +152,7 @@ export function readTable(
     const group = groups.get(r.row) ?? r.section;
     const source = columns.find((c) => c.role === 'source');
     const price = prices.get(r.row);
-    const become = becomeOf(r, own.figures, faults, asked, ownNames);
+    const become = becomeOf(r, own.figures, faults, asked, ownNames, ofRow.length > 0);
     return {
       ...bare,
       figures: own.figures,
@@ -171,7 +161,7 @@ export function readTable(
       ...(group && { group }),
       ...(source && at(r.row, source) !== '' && { source: String(at(r.row, source)) }),
       ...(price !== undefined && { pricePerKg: price }),
-      ...shareOf(together(told, r, meaning, foods)),
+      ...shareOf(share),
       ...(become && { become }),
     };
   });
@@ -245,36 +235,4 @@ function confirmColumns(
     message: 'Are the columns read rightly?',
     options: [{ answer: JSON.stringify(reading), label: 'Yes, they are read rightly' }],
   });
-}
-
-function faultsOf(figures: Figures): string[] {
-  const over = (Object.entries(figures.composition) as [Tag, number][]).filter(
-    ([tag, v]) => nutrient(tag).unit === 'g' && v > 100,
-  );
-  return [
-    ...impossible(figures).map(({ message }) => message),
-    ...(over.length > 0 && impossible(figures).length === 0
-      ? over.map(([tag, v]) => `${nutrient(tag).name} ${v} g in 100 g; 100 g hold 100 g at most`)
-      : []),
-  ];
-}
-
-function becomeOf(
-  { row, name }: KindOfRow,
-  figures: Figures,
-  faults: readonly string[],
-  asked: Asked,
-  ownNames: ReadonlyMap<string, string>,
-): Become | undefined {
-  const answer = asked.chosen(`row ${row}`);
-  if (answer === ROW_ANSWERS.out) return { as: 'left out' };
-  if (answer?.startsWith(ROW_ANSWERS.ref) && answer.length > ROW_ANSWERS.ref.length)
-    return { as: 'reference', ref: answer.slice(ROW_ANSWERS.ref.length) };
-  if (answer?.startsWith(ROW_ANSWERS.kept) && ownNames.has(answer.slice(ROW_ANSWERS.kept.length)))
-    return { as: 'kept', id: answer.slice(ROW_ANSWERS.kept.length) };
-  if (faults.length > 0) return undefined;
-  if (answer === ROW_ANSWERS.own) return { as: 'own' };
-  const known = Object.keys({ ...figures.composition, ...figures.low, ...figures.high }).length > 0;
-  const there = [...ownNames.values()].some((n) => keyOf(n) === keyOf(name));
-  return known && !there ? { as: 'own' } : undefined;
 }

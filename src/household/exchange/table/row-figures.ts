@@ -48,7 +48,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     if (!tag || cell.kind !== 'amount') continue;
     const name = heading.text || String(role);
     const unit = cell.unit ?? (measures.fractions.has(column.index) ? undefined : column.unit);
-    if (unit && role !== 'salt' && !unitFits(tag, unit)) {
+    if (unit && !unitFits(tag, unit)) {
       faults.push(`${name}: ${unit} does not measure it; correct the unit in the table`);
       continue;
     }
@@ -72,14 +72,18 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
       const amount = round(
         inTagUnit(hundred * dryPart, unit ?? '%', tag) / (role === 'salt' ? SALT_PER_SODIUM : 1),
       );
+      if (role === 'dry matter' && amount > MOST_IN_HUNDRED) {
+        faults.push(`${name}: ${amount} g of dry matter in 100 g is more than there can be; check the unit`);
+        continue;
+      }
       if (role === 'carbohydrate without fibre') {
         if (part !== 'high') withoutFibre = amount;
       } else
-        put(
-          into,
-          tag,
+        putPart(
           heading.bound && part === 'value' ? heading.bound : part,
+          tag,
           role === 'dry matter' ? turned(amount) : amount,
+          role === 'dry matter',
         );
     }
     if (role === 'salt') notes.add('sodium reckoned from salt, which is 2.5 times the sodium');
@@ -93,6 +97,12 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     notes: [...notes],
     faults,
   };
+
+  /** The least of the dry matter is the most of the moisture. */
+  function putPart(part: Part, tag: Tag, amount: number, isTurned: boolean): void {
+    const other: Part = part === 'low' ? 'high' : part === 'high' ? 'low' : part;
+    put(into, tag, isTurned ? other : part, amount);
+  }
 
   function isOpen(column: ReadColumn, cell: Amount, unit: PrintedUnit | undefined): boolean {
     if (measures.fractions.has(column.index) && cell.unit === undefined) return false;
@@ -158,6 +168,7 @@ function moistureOf(cells: readonly RowCell[], measures: Measures, weights: RowW
     const hundred = perHundred(cell.value, column, cell, measures, weights);
     if (hundred === undefined || !unitFits('WATER', unit)) continue;
     const amount = round(inTagUnit(hundred, unit, 'WATER'));
+    if (amount > MOST_IN_HUNDRED) return undefined;
     return column.role === 'WATER' ? amount : turned(amount);
   }
   return undefined;

@@ -23,7 +23,9 @@ export function kindsOfRows(grid: Grid, table: FoundTable, nameColumn: number | 
     const cells = (grid[row] ?? []).slice(table.left, table.right);
     if (isBlank(cells)) continue;
     const printed = nameColumn === undefined ? '' : String(cellAt(cells, nameColumn));
-    const name = plainText(printed.replace(/^'(?=[=+\-@])/, ''));
+    const said = plainText(printed.replace(/^'(?=[=+\-@])/, ''));
+    // Spaces of no width alone are no name.
+    const name = /[\p{L}\p{N}\p{P}\p{S}]/u.test(said) ? said : '';
     const first = String(cells.find((cell) => cell !== ''));
     const alone = cells.filter((cell) => cell !== '').length === 1;
     const group = alone && name !== '' ? groupOfWords(name) : undefined;

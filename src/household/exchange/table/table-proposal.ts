@@ -8,6 +8,7 @@ import type { Day } from '../../../kitchen/model.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 import { ingredientFromOwn, ingredientFromReference, newMix } from '../../reckon/mix/mix-edits.ts';
+import { cut } from './grid.ts';
 import { round } from './read-shares.ts';
 import type { ReadTable, ReadTableRow } from './read-table.ts';
 
@@ -98,7 +99,7 @@ function mixOf(
 }
 
 function ownFood(row: ReadTableRow, name: string, { tableName, today, newId }: ProposalFor): OwnFood {
-  const source = row.source ? `${tableName}: ${row.source}` : tableName;
+  const source = cut(row.source ? `${tableName}: ${row.source}` : tableName, MOST_WORDS);
   const bare: OwnFood = {
     id: newId(),
     name,
@@ -115,7 +116,7 @@ function ownFood(row: ReadTableRow, name: string, { tableName, today, newId }: P
   // The figures stand as fed by now, whatever the table printed.
   const told = {
     id: newId(),
-    name: source.slice(0, MOST_NAME),
+    name: cut(source, MOST_NAME),
     date: today,
     basis: 'as fed' as const,
     ...row.figures,
@@ -125,6 +126,7 @@ function ownFood(row: ReadTableRow, name: string, { tableName, today, newId }: P
 }
 
 const MOST_NAME = 200;
+const MOST_WORDS = 1000;
 
 /** Names of the rows that become foods of their own, told apart where two are the same. */
 function namesOf(rows: readonly ReadTableRow[]): ReadonlyMap<ReadTableRow, string> {
@@ -133,7 +135,7 @@ function namesOf(rows: readonly ReadTableRow[]): ReadonlyMap<ReadTableRow, strin
     rows
       .filter((r) => r.become?.as === 'own')
       .map((r) => {
-        const name = r.name.slice(0, MOST_NAME - 10);
+        const name = cut(r.name, MOST_NAME - 10);
         const n = (seen.get(name) ?? 0) + 1;
         seen.set(name, n);
         return [r, n === 1 ? name : `${name} (${n})`];

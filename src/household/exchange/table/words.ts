@@ -131,7 +131,7 @@ export function roleOfWords(heading: string): Role | undefined {
 
 /** What an abbreviation may stand for; empty for none that is known. */
 export function rolesOfSign(word: string): readonly Role[] {
-  return SIGNS[word] ?? [];
+  return Object.hasOwn(SIGNS, word) ? (SIGNS[word] ?? []) : [];
 }
 
 export function groupOfWords(text: string): FoodGroup | undefined {

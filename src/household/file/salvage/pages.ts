@@ -6,8 +6,9 @@
 /** Bytes of a page: SQLite's own choice since version 3.12, which our files keep. */
 export const PAGE = 4096;
 
-const LOG_HEADER = 32;
-const FRAME_HEADER = 24;
+export const LOG_HEADER = 32;
+export const FRAME_HEADER = 24;
+export const FRAME = FRAME_HEADER + PAGE;
 /** Where the log's header has the two salts that all its frames carry, and where a frame has them. */
 const SALTS = 16;
 const FRAME_SALTS = 8;
@@ -37,9 +38,9 @@ export function pagesOf(file: Buffer, log: Buffer = Buffer.alloc(0)): Pages {
 function pagesOfLog(log: Buffer): Map<number, Buffer> {
   const committed = new Map<number, Buffer>();
   let pending = new Map<number, Buffer>();
-  const salts = log.subarray(SALTS, SALTS + SALT_LENGTH);
-  for (let at = LOG_HEADER; at + FRAME_HEADER + PAGE <= log.length; at += FRAME_HEADER + PAGE) {
-    if (!log.subarray(at + FRAME_SALTS, at + FRAME_SALTS + SALT_LENGTH).equals(salts)) break;
+  const salts = saltsOf(log);
+  for (let at = LOG_HEADER; at + FRAME <= log.length; at += FRAME) {
+    if (!saltsAt(log, at).equals(salts)) continue;
     const number = log.readUInt32BE(at);
     const pagesAfterCommit = log.readUInt32BE(at + 4);
     pending.set(number, log.subarray(at + FRAME_HEADER, at + FRAME_HEADER + PAGE));
@@ -48,4 +49,16 @@ function pagesOfLog(log: Buffer): Map<number, Buffer> {
     pending = new Map();
   }
   return committed;
+}
+
+/** The salts of this run of the log, also where the header or a frame is damaged: two of the first three agree. */
+export function saltsOf(log: Buffer): Buffer {
+  const inHeader = log.subarray(SALTS, SALTS + SALT_LENGTH);
+  const [first, second] = [saltsAt(log, LOG_HEADER), saltsAt(log, LOG_HEADER + FRAME)];
+  return first.equals(second) ? first : inHeader;
+}
+
+/** The salts of the frame that begins there. */
+export function saltsAt(log: Buffer, frame: number): Buffer {
+  return log.subarray(frame + FRAME_SALTS, frame + FRAME_SALTS + SALT_LENGTH);
 }

@@ -8,6 +8,7 @@ import { APPLICATION_ID, WAL } from '../side-files.ts';
 import { type Row, rowsOn } from './cells.ts';
 import { TABLES, type TableName, tableOf } from './kept-rows.ts';
 import { type Pages, pagesOf } from './pages.ts';
+import { salvageOld } from './salvage-old.ts';
 
 export interface Salvaged {
   /** Records that are there, deleted ones left out, by kind. */
@@ -56,7 +57,7 @@ export function pagesAt(path: string): Pages {
 export function salvage(from: string, to: string): Salvaged | undefined {
   const found = readableRows(pagesAt(from));
   const records = newest(found.get('records') ?? [], ([, kind, id]) => `${kind} ${id}`, 4);
-  if (records.length === 0) return undefined;
+  if (records.length === 0) return salvageOld(from, to) ? countsOf(to) : undefined;
   const changes = newest(found.get('changes') ?? [], ([, seq]) => `${seq}`, 1);
   const writes = newest(found.get('writes') ?? [], ([, id]) => `${id}`, undefined);
   const devices = newest(found.get('devices') ?? [], ([, id]) => `${id}`, undefined);
@@ -86,6 +87,20 @@ export function salvage(from: string, to: string): Salvaged | undefined {
   for (const [, kind, , , , , body] of records)
     if (body !== null) count[String(kind)] = (count[String(kind)] ?? 0) + 1;
   return { records: count, changes: changes.length, lost: [...named].filter((n) => !there.has(n)) };
+}
+
+/** What a new file holds that was saved from an older shape, which had no history. */
+function countsOf(path: string): Salvaged {
+  const db = new Database(path, { readonly: true });
+  try {
+    const rows = db.prepare('SELECT kind, count(*) FROM records GROUP BY kind').raw().all() as [
+      string,
+      number,
+    ][];
+    return { records: Object.fromEntries(rows), changes: 0, lost: [] };
+  } finally {
+    db.close();
+  }
 }
 
 /**

@@ -40,7 +40,7 @@ export function BackupItem({ backup, changed }: { backup: Backup; changed(): voi
       )}
       {asking && (
         <AskFirst
-          question={`Go back to how everything stood, ${when}?`}
+          question={`Go back to how everything stood at ${when}?`}
           error={back.error}
           keep="Leave it as it is"
           onKeep={() => setAsking(false)}

@@ -2,7 +2,8 @@
 import { useState } from 'react';
 import { amountWords } from '../../../foods/figure-words.ts';
 import { type Figures, FOOD_GROUPS } from '../../../foods/food.ts';
-import { type ReadTableRow, ROW_ANSWERS } from '../../../household/exchange/table/read-table.ts';
+import type { ReadTableRow } from '../../../household/exchange/table/read-table.ts';
+import { ROW_ANSWERS } from '../../../household/exchange/table/row-fate.ts';
 import type { OwnFood } from '../../../household/model.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
 import { Choice } from '../../shared/Choice.tsx';
@@ -55,11 +56,12 @@ const ASK = '';
 
 function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTableRow }) {
   const { become, kind, name, share, faults, notes, group } = row;
-  const [looking, setLooking] = useState(false);
   const ref = become?.as === 'reference' ? become.ref : undefined;
   const chosen = useReferenceFoods(ref ? [ref] : []).get(ref ?? '');
   const id = `row ${row.row}`;
   const same = ownFoods.filter((f) => f.name.toLowerCase() === name.toLowerCase()).slice(0, 3);
+  // A row without figures is most likely a food of the tables: some are offered at once.
+  const [looking, setLooking] = useState(become === undefined && faults.length === 0 && same.length === 0);
   const value = looking ? LOOK : answerOf(row);
 
   if (kind !== 'food')
