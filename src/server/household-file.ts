@@ -4,6 +4,8 @@ import { type FileStore, openStore } from '../household/store.ts';
 
 /** How often it is asked whether a backup is due, in ms. */
 const ASKED_EVERY = 10 * 60_000;
+/** How often history that is too old is let go of, in ms. */
+const FORGOTTEN_EVERY = 24 * 60 * 60_000;
 
 export interface Timers {
   /** Calls again and again. @returns ends it */
@@ -47,14 +49,17 @@ export function openHousehold(
     onGoneBack: () => store.stirred(),
   });
   const ask = () => void backups.saveWhereDue();
-  const end = timers.every(ASKED_EVERY, ask);
+  // What cannot be let go of now is let go of another day.
+  const forget = () => void store.forgetOld(clock().toISOString()).catch(() => {});
+  const ends = [timers.every(ASKED_EVERY, ask), timers.every(FORGOTTEN_EVERY, forget)];
+  forget();
   // A new household is about to be filled.
   if (!store.isNew) ask();
   return {
     store,
     backups,
     async close() {
-      end();
+      for (const end of ends) end();
       await backups.settled();
       await store.close();
     },

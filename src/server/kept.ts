@@ -62,6 +62,8 @@ export async function openKeptFile(
 /** @param url of the database */
 export async function openKeptDatabase(url: string): Promise<Kept> {
   const hosted = await openHosted(url, { serves: true });
+  // History that is too old is let go of when the server starts: a service starts anew at every upgrade.
+  for (const { id } of await hosted.list()) await hosted.store(id).forgetOld(new Date().toISOString());
   return {
     devices: devicesIn(hosted.db, Date.now, hosted.fault),
     storeOf: hosted.store,

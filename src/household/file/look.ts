@@ -14,6 +14,7 @@ import { tmpdir } from 'node:os';
 import { basename, dirname } from 'node:path';
 import type Database from 'better-sqlite3';
 import SqliteFile from 'better-sqlite3';
+import { readBackupName } from '../backup/backup-name.ts';
 import { SCHEMA_VERSION } from '../migrations.ts';
 import { bytesWithLog, hasLog, openBytes } from './image.ts';
 import { lostInLog } from './log-check.ts';
@@ -185,8 +186,7 @@ function refuseTraces(path: string): void {
     );
   }
   const folder = backupFolder(path);
-  const stem = `${stemOf(path)}.`;
-  if (existsSync(folder) && readdirSync(folder).some((n) => n.startsWith(stem) && n.endsWith('.sqlite'))) {
+  if (existsSync(folder) && readdirSync(folder).some((n) => readBackupName(n)?.stem === stemOf(path))) {
     throw new OpeningError(
       'gone',
       path,

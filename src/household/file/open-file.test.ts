@@ -2,6 +2,7 @@
 import {
   copyFileSync,
   existsSync,
+  linkSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -138,7 +139,7 @@ describe('a file that is no household', () => {
     refused('gone', 'its log "household.sqlite-wal" is still here');
     rmSync(`${path}-wal`);
     mkdirSync(join(folder(), 'backups'));
-    writeFileSync(join(folder(), 'backups', 'other.2026-01-01T00-00-00.000Z.auto.sqlite'), '');
+    writeFileSync(join(folder(), 'backups', 'household.other.2026-01-01T00-00-00.000Z.auto.sqlite'), '');
     openFile(path).close();
     rmSync(path);
     writeFileSync(join(folder(), 'backups', 'household.2026-01-01T00-00-00.000Z.auto.sqlite'), '');
@@ -271,9 +272,11 @@ describe('a first run', () => {
     expect(opened.isNew).toBe(true);
     opened.close();
     expect(existsSync(`${path}.new`)).toBe(false);
+    linkSync(path, `${path}.new`);
     const again = openFile(path);
     expect(again.isNew).toBe(false);
     again.close();
+    expect(existsSync(`${path}.new`)).toBe(false);
   });
 });
 

@@ -3,7 +3,7 @@
  * newest shape; and it is closed so that the one file holds everything.
  */
 import { randomUUID } from 'node:crypto';
-import { accessSync, constants, existsSync, mkdirSync, realpathSync, renameSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, realpathSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { StoreError } from '../store-error.ts';
@@ -14,7 +14,7 @@ import { firstSight, lookThrough, unreachable } from './look.ts';
 import { makeNewFile } from './new-file.ts';
 import { OpeningError } from './opening-error.ts';
 import { isAsLeft, OwnSession } from './session.ts';
-import { closingPath } from './side-files.ts';
+import { closingPath, newPath } from './side-files.ts';
 import { upgrade } from './upgrade.ts';
 
 export interface OpenOptions {
@@ -83,6 +83,8 @@ export function lookThroughUnused(given: string): void {
 function openTaken(path: string, now: Date, giveBack: () => void): OpenedFile {
   const isNew = firstSight(path) === 'none';
   if (isNew) makeNewFile(path);
+  // A process that ended while it gave a new file its name left the other one, too.
+  else rmSync(newPath(path), { force: true });
   const step = lookThrough(path);
   const asLeft = isAsLeft(path);
   const session = new OwnSession(path);

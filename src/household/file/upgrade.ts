@@ -21,8 +21,13 @@ export function upgrade(file: Database.Database, from: number, at: string): stri
   const marked = file.pragma('application_id', { simple: true }) === APPLICATION_ID;
   if (from === SCHEMA_VERSION && marked) return undefined;
   const copy = from < SCHEMA_VERSION ? copyOrRefuse(file, from, at) : undefined;
-  migrate(file);
-  if (!marked) file.pragma(`application_id = ${APPLICATION_ID}`);
+  // The mark goes with the shape: a file of the newest shape without it would be taken for another program's.
+  file
+    .transaction(() => {
+      migrate(file);
+      file.pragma(`application_id = ${APPLICATION_ID}`);
+    })
+    .immediate();
   return copy;
 }
 

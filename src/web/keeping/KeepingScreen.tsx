@@ -11,12 +11,12 @@ import './keeping.css';
 
 type Part = readonly [part: string, words: string, shown: () => ReactNode];
 
-const FIRST: Part = ['changes', 'What was changed', () => <History />];
+const FIRST: Part = ['changes', 'Changes', () => <History />];
 const PARTS: readonly Part[] = [
   FIRST,
   ['backups', 'Backups', () => <Backups />],
-  ['out-and-in', 'Take out and bring in', () => <OutAndIn />],
-  ['table', 'A table of your own', () => <TableWizard />],
+  ['out-and-in', 'Files', () => <OutAndIn />],
+  ['table', 'Own table', () => <TableWizard />],
   ['devices', 'Devices', () => <Devices />],
 ];
 

@@ -53,7 +53,7 @@ export function HouseholdFile({ name, text, onDone }: Props) {
       const { counts } = await bringIn(text, mode, check.token);
       await refetch();
       onDone(
-        `Brought in from ${name}: ${counted(counts)}. It stands in “What was changed” and can be taken back there.`,
+        `Brought in from ${name}: ${counted(counts)}. It stands under “Changes” and can be taken back there.`,
       );
     } catch (e) {
       setError(asRefusal(e));
