@@ -4,6 +4,7 @@ import { forKysely } from './file/for-kysely.ts';
 import { type OpenedFile, openFile } from './file/open-file.ts';
 import { type Store, storeOver } from './store/record-store.ts';
 import { HOME, type Tables } from './store/tables.ts';
+import { turns } from './store/turns.ts';
 
 export type { Store } from './store/record-store.ts';
 export { Overtaken, StoreError } from './store-error.ts';
@@ -26,7 +27,7 @@ export function openStore(path: string): FileStore {
   const opened = openFile(path);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: forKysely(opened.file) }) });
   return {
-    ...storeOver({ db, household: HOME, fault: (error) => opened.fault(error) ?? error }),
+    ...storeOver({ db, household: HOME, fault: (error) => opened.fault(error) ?? error, inTurn: turns() }),
     isNew: opened.isNew,
     opened,
     db,

@@ -12,18 +12,16 @@ const folder = folderForEachTest();
 /** A household whose clock and timers are moved by hand. */
 function opened(path: string, now: { ms: number }) {
   const told: string[] = [];
-  let tick = () => {};
+  const running = new Set<() => void>();
   const timers = {
     every: (_ms: number, call: () => void) => {
-      tick = call;
-      return () => {
-        tick = () => {};
-      };
+      running.add(call);
+      return () => running.delete(call);
     },
   };
   const file = openHousehold(path, (line) => told.push(line), { clock: () => new Date(now.ms), timers });
   const ticked = async () => {
-    tick();
+    for (const call of running) call();
     await file.backups.settled();
     return file.backups.list().length;
   };
@@ -48,6 +46,20 @@ it('makes one at once of a household that was there, and none of a new one befor
   expect(await again.ticked()).toBe(2);
   await again.close();
   expect(await again.ticked()).toBe(2);
+});
+
+it('lets go of history that is older than a year', async () => {
+  const path = join(folder(), 'household.sqlite');
+  const now = { ms: Date.UTC(2024, 0, 1) };
+  const file = opened(path, now);
+  await file.store.putAll(demo, { device: 'desk', at: new Date(now.ms).toISOString() });
+  await file.ticked();
+  expect((await file.store.history({})).changes).toHaveLength(3);
+  now.ms += 366 * 86_400_000;
+  await file.ticked();
+  await expect.poll(async () => (await file.store.history({})).changes).toEqual([]);
+  expect((await file.store.household()).mixes).toEqual(demo.mixes);
+  await file.close();
 });
 
 it('tells that the file was brought to a newer shape, and where its copy is', () => {

@@ -64,7 +64,14 @@ export function readPart(text: string, about: Arriving): PartReading {
     };
   if (!sent && foods.length === 0)
     return { ok: false, faults: [{ field: '/foods', message: 'the file holds neither a mix nor a food' }] };
-  return fitted(foods as OwnFood[], profile as TargetProfile | undefined, sent as Mix | undefined, about);
+  try {
+    return fitted(foods as OwnFood[], profile as TargetProfile | undefined, sent as Mix | undefined, about);
+  } catch (error) {
+    // A bound that no rule can be made of.
+    if (error instanceof RangeError)
+      return { ok: false, faults: [{ field: '/profile/bounds', message: `${error.message}; leave it out` }] };
+    throw error;
+  }
 }
 
 function asMix(mix: unknown, now: string): unknown {

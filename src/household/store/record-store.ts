@@ -77,16 +77,23 @@ export interface StoreParts {
   readonly household: string;
   /** Turns what the database throws into a StoreError where it is a fault of file or disk. */
   readonly fault?: (error: unknown) => unknown;
+  /** Does one piece of work after the other, where there is one connection alone; see `turns`. */
+  readonly inTurn?: <T>(work: () => Promise<T>) => Promise<T>;
 }
 
 /** The store of one household. The caller owns the database and closes it. */
-export function storeOver({ db, household, fault = (error) => error }: StoreParts): Store {
+export function storeOver({
+  db,
+  household,
+  fault = (error) => error,
+  inTurn = (work) => work(),
+}: StoreParts): Store {
   const reader = new RowReader();
   const watchers = new Set<(seq: number, epoch: string) => void>();
 
   async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
     try {
-      return await db.transaction().execute(work);
+      return await inTurn(() => db.transaction().execute(work));
     } catch (error) {
       throw fault(error);
     }

@@ -24,12 +24,15 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
 
   const parts = useParts(house.animals, { part: 100, of: 'animals', always: (a) => a.id === animal?.id });
 
+  const form = editing?.id === shown && editing && (
+    <AnimalForm key={editing.id} animal={editing} onDone={() => setEditing(undefined)} />
+  );
+
   function detail() {
     if (shown === NEW) {
       return <AnimalForm key={NEW} onDone={(id) => (id ? go('animals', id) : go('animals'))} />;
     }
-    if (editing && editing.id === shown)
-      return <AnimalForm key={editing.id} animal={editing} onDone={() => setEditing(undefined)} />;
+    if (form) return form;
     if (!animal) return <p className="empty">Add an animal to say what it needs and what it refuses.</p>;
     return (
       <AnimalPage
@@ -44,7 +47,10 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
   }
 
   return (
-    <main id="main" className={`foods-screen animals-screen ${chosen || shown === NEW ? 'has-detail' : ''}`}>
+    <main
+      id="main"
+      className={`foods-screen animals-screen ${chosen || form || shown === NEW ? 'has-detail' : ''}`}
+    >
       <section className="finder" aria-label="Animals">
         <div className="list-head">
           <h1>Animals</h1>

@@ -32,10 +32,12 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const waiting = lotsToFreeze(house, day).length;
   const leave = () => setEditing(undefined);
 
+  const form = editing?.id === shown && editing && <LotForm key={editing.id} lot={editing} onDone={leave} />;
+
   function detail() {
     if (shown === NEW)
       return <LotForm key={NEW} onDone={(id) => (id ? go('cupboard', id) : go('cupboard'))} />;
-    if (editing && editing.id === shown) return <LotForm key={editing.id} lot={editing} onDone={leave} />;
+    if (form) return form;
     if (!line) return <FreezerPanel />;
     return (
       <LotPage
@@ -51,7 +53,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   return (
     <main
       id="main"
-      className={`foods-screen cupboard-screen ${line || shown === NEW || shown === FREEZER ? 'has-detail' : ''}`}
+      className={`foods-screen cupboard-screen ${line || form || shown === NEW || shown === FREEZER ? 'has-detail' : ''}`}
     >
       <section className="finder" aria-label="Lots">
         <div className="list-head">

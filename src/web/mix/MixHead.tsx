@@ -12,8 +12,8 @@ import './MixHead.css';
 
 export function MixHead({ mix }: { mix: Mix }) {
   const { house, change, choose, create, undo, redo, save, retry } = useMixDraft();
-  const [name, setName] = useState(mix.name);
-  useEffect(() => setName(mix.name), [mix.name]);
+  /** What is being typed; what is kept shows otherwise. */
+  const [typed, setTyped] = useState<string>();
   useHistoryKeys(undo, redo);
   const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
   return (
@@ -21,11 +21,12 @@ export function MixHead({ mix }: { mix: Mix }) {
       <h1 className="sr-only">Mix: {mix.name}</h1>
       <TextField
         className="mix-name"
-        value={name}
-        onChange={setName}
-        onBlur={() =>
-          name.trim() ? change((m) => (m.name === name ? m : { ...m, name })) : setName(mix.name)
-        }
+        value={typed ?? mix.name}
+        onChange={setTyped}
+        onBlur={() => {
+          if (typed?.trim()) change((m) => (m.name === typed ? m : { ...m, name: typed }));
+          setTyped(undefined);
+        }}
       >
         <Label>Mix</Label>
         <Input />

@@ -4,6 +4,7 @@ import { fetchRecords, sendChange } from './api.ts';
 import { newId } from './new-id.ts';
 import { Keeper } from './sync/keeper.ts';
 import { listen } from './sync/live.ts';
+import { takeOverOlderEntries } from './sync/older-entries.ts';
 import { joinTabs } from './sync/tabs.ts';
 
 /** How long a page that said it was left has to come back (it may only be loaded anew), ms. */
@@ -49,6 +50,12 @@ export function startKeeping(): void {
     (name) => (typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(name)),
   );
   tabs.ask((isOpen) => keeper.adopt(isOpen));
+
+  const older = keeper.subscribe(() => {
+    if (!keeper.view().household) return;
+    older();
+    takeOverOlderEntries(keeper, deviceStorage);
+  });
 
   const live = listen({
     open: () => (typeof EventSource === 'undefined' ? undefined : new EventSource('/api/events')),

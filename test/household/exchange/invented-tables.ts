@@ -303,4 +303,22 @@ export const TABLES: readonly InventedTable[] = [
       { name: 'Peas', share: 40, values: { FAT: 1.5 } },
     ],
   },
+  {
+    what: 'two columns of protein, of which one counts, and the tag of a food table',
+    text: 'Food;PROCNT (g/100 g);Crude protein (%);Moisture (%);Dry matter (%)\nOats;11;11,5;11;89\nPeas;23;24;12;88',
+    answers: { ...FED, twice: '2', protein: 'crude' },
+    rows: [
+      { name: 'Oats', values: { PROCNT: 11.5, WATER: 11 } },
+      { name: 'Peas', values: { PROCNT: 24, WATER: 12 } },
+    ],
+  },
+  {
+    what: 'a weight in the heading that may be one gram or a thousand',
+    text: 'Food;Crude protein (g per 1.000 g)\nOats;115\nPeas;240',
+    answers: { ...FED, per: '1000' },
+    rows: [
+      { name: 'Oats', values: { PROCNT: 11.5 } },
+      { name: 'Peas', values: { PROCNT: 24 } },
+    ],
+  },
 ];

@@ -1,5 +1,6 @@
 /** What the heading of a column says: what it holds, in which unit, per what. */
 import { type Item, match } from '../../../foods/label/match.ts';
+import { readNumber } from '../../../foods/label/numbers.ts';
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
 import { isTag } from '../../../nutrition/nutrients.ts';
@@ -74,7 +75,7 @@ export function readHeading(printed: string): Heading {
     return { ...others, ...(rest && { unit: rest }), roles: signed };
   }
   if (signed.length > 0)
-    return { ...named, roles: signed, ...(sign !== 'P' && signed[0] === 'PROCNT' && { crude: true }) };
+    return { ...named, roles: signed, ...(sign !== 'PROCNT' && signed[0] === 'PROCNT' && { crude: true }) };
   const names = items.flatMap((i) => (i.kind === 'name' ? [i.name] : []));
   // "Carbohydrate, of which sugars": what is broken out is what the column holds.
   const name = items.some((i) => hasRole(i, 'break')) ? names.at(-1) : names[0];
@@ -139,7 +140,10 @@ export function perOf(items: readonly Item[]): number | undefined {
     if (hasRole(next, 'kilogram')) return GRAMS_IN_KILOGRAM;
     if (next?.kind === 'unit' && next.unit === 'g') return 1;
     if (next?.kind !== 'number') continue;
-    const amount = Number(next.text.replace(',', '.'));
+    const read = readNumber(next.text);
+    // "1.000 g" may be one gram or a thousand: then it is asked.
+    if (typeof read === 'string' || read.readings.length > 1) continue;
+    const [amount] = read.readings;
     if (!(amount > 0)) continue;
     if (after?.kind === 'unit' && after.unit === 'g') return amount;
     if (hasRole(after, 'kilogram')) return amount * GRAMS_IN_KILOGRAM;

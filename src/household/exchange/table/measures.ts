@@ -4,10 +4,7 @@ import { isTag, nutrient } from '../../../nutrition/nutrients.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import { readHeading } from './heading.ts';
-import { named, type ReadColumn } from './read-columns.ts';
-
-/** Weight that the amounts of a column are in: some g, what the row weighs in the mix, or 100 g of the mix. */
-export type Per = number | 'row' | 'mix';
+import { named, type Per, type ReadColumn } from './read-columns.ts';
 
 export interface Measures {
   per(column: ReadColumn): Per | undefined;
@@ -51,7 +48,8 @@ export function askMeasures(about: AboutTable, asked: Asked): Measures {
   };
 }
 
-function isNutrient({ role }: ReadColumn): boolean {
+/** Whether a column holds amounts of a nutrient. */
+export function isNutrient({ role }: ReadColumn): boolean {
   return role !== undefined && (isTag(role) || role === 'salt' || role === 'carbohydrate without fibre');
 }
 

@@ -9,6 +9,9 @@ import { type Cell, cellAt, type Grid, shown } from './grid.ts';
 import { type Heading, readHeading } from './heading.ts';
 import { isTotal, type Role } from './words.ts';
 
+/** What amounts are per: some g of the food, what the row weighs in the mix, or 100 g of the mix. */
+export type Per = number | 'row' | 'mix';
+
 export interface ReadColumn {
   /** From the table's left. */
   readonly index: number;
@@ -20,6 +23,8 @@ export interface ReadColumn {
   readonly example: string;
   /** Why nothing is taken from it. */
   readonly why?: string;
+  readonly per?: Per;
+  readonly basis?: 'as fed' | 'dry matter';
 }
 
 /** Every role, in words, in the order in which they are offered. */
@@ -64,12 +69,9 @@ export function readColumns(grid: Grid, table: FoundTable, asked: Asked): ReadCo
     };
   });
   const used = drafts.filter((d) => d.cells.length > 0);
-  return used.map((draft) => {
+  const columns = used.map((draft): ReadColumn => {
     const { index, heading, cells, example } = draft;
-    const rivals = used.filter(
-      (d) => d !== draft && isSole(heading) && d.heading.roles[0] === heading.roles[0] && isSole(d.heading),
-    );
-    const role = roleOf(index, heading, cells, rivals.length > 0, asked);
+    const role = roleOf(index, heading, cells, asked);
     const unit =
       role === undefined || role === 'none' ? undefined : unitOf(index, role, heading, cells, asked);
     return {
@@ -81,24 +83,40 @@ export function readColumns(grid: Grid, table: FoundTable, asked: Asked): ReadCo
       ...(role === 'none' && heading.why && { why: heading.why }),
     };
   });
+  return oneOfEach(columns, asked);
 }
 
-/** A heading that can stand over one column only. */
-function isSole({ roles, bound }: Heading): boolean {
-  const [role] = roles;
-  return role !== undefined && role !== 'none' && role !== 'source' && bound === undefined;
+/** Of columns that hold the same, one counts: the keeper says which. */
+function oneOfEach(columns: readonly ReadColumn[], asked: Asked): ReadColumn[] {
+  const alike = new Map<string, ReadColumn[]>();
+  for (const c of columns) {
+    if (c.role === undefined || c.role === 'none') continue;
+    const key = `${c.role}${c.heading.bound ? ` ${c.heading.bound}` : ''}`;
+    alike.set(key, [...(alike.get(key) ?? []), c]);
+  }
+  const left = new Set<ReadColumn>();
+  for (const [key, [first, ...others]] of alike) {
+    if (!first?.role || others.length === 0) continue;
+    const all = [first, ...others];
+    const answer = asked.ask({
+      id: `twice ${key}`,
+      message: `${all.length} columns hold ${roleWords(first.role)}. Which one counts?`,
+      options: all.map((c) => ({
+        answer: String(c.index),
+        label: `${c.heading.text || `column ${c.index + 1}`}, for example ${c.example}`,
+      })),
+    });
+    for (const c of all) if (answer !== undefined && answer !== String(c.index)) left.add(c);
+  }
+  return columns.map((c) =>
+    left.has(c) ? { ...c, role: 'none' as const, why: 'another column counts' } : c,
+  );
 }
 
-function roleOf(
-  index: number,
-  heading: Heading,
-  cells: readonly Cell[],
-  twice: boolean,
-  asked: Asked,
-): Role | undefined {
+function roleOf(index: number, heading: Heading, cells: readonly Cell[], asked: Asked): Role | undefined {
   const id = `column ${index}`;
   const chosen = asked.chosen(id);
-  const sure = heading.roles.length === 1 && !twice && fits(heading.roles[0], cells);
+  const sure = heading.roles.length === 1 && fits(heading.roles[0], cells);
   const refused = heading.roles.length === 0 && heading.why !== undefined;
   if ((sure || refused) && !(chosen !== undefined && LABELS.has(chosen)))
     return refused ? 'none' : heading.roles[0];
@@ -107,7 +125,7 @@ function roleOf(
   return asked.ask({
     id,
     column: index,
-    message: `${named(heading, index)} ${why(heading, twice, sure)} What does it hold?`,
+    message: `${named(heading, index)} ${why(heading, sure)} What does it hold?`,
     options: [...first, ...others],
   }) as Role | undefined;
 }
@@ -116,9 +134,8 @@ export function named(heading: Heading, index: number): string {
   return heading.text ? `Column "${shown(heading.text)}":` : `Column ${index + 1} has no heading:`;
 }
 
-function why(heading: Heading, twice: boolean, sure: boolean): string {
+function why(heading: Heading, sure: boolean): string {
   if (sure) return 'chosen by you.';
-  if (twice) return 'another column is called the same.';
   if (heading.roles.length > 1) return 'it may mean several things.';
   if (heading.roles.length === 1) return 'what stands in it does not fit its heading.';
   return 'it is not known here.';

@@ -9,7 +9,7 @@ import { type FigureCell, readFigureCell } from './figure-cell.ts';
 import { type FoundTable, findTables } from './find-tables.ts';
 import { foodCells, summedColumns, valueIn } from './food-cells.ts';
 import { cellAt, type Grid, shown } from './grid.ts';
-import { askMeasures, type Figured } from './measures.ts';
+import { askMeasures, type Figured, isNutrient, type Measures } from './measures.ts';
 import { pricePerKg } from './price.ts';
 import { askMarks, cellsOf, holdsFigures, type ReadColumn, readColumns } from './read-columns.ts';
 import { NEAR_HUNDRED, readShares, scaled, sumOf } from './read-shares.ts';
@@ -174,7 +174,7 @@ export function readTable(
   const open =
     asked.questions.some((q) => q.answer === undefined) || rows.some((r) => r.become === undefined);
   return {
-    columns,
+    columns: columns.map((c) => withMeasures(c, measures)),
     rows,
     questions: asked.questions,
     ...(off !== undefined && { offHundred: off }),
@@ -182,6 +182,13 @@ export function readTable(
     ...(lacking && { lacking }),
     settled: !open && lacking === undefined,
   };
+}
+
+/** The column with what its amounts are per and part of, as far as that is known. */
+function withMeasures(column: ReadColumn, measures: Measures): ReadColumn {
+  if (!isNutrient(column)) return column;
+  const [per, basis] = [measures.per(column), measures.basis(column)];
+  return { ...column, ...(per !== undefined && { per }), ...(basis && { basis }) };
 }
 
 function nothing(asked: Asked, lacking: string): ReadTable {

@@ -42,10 +42,13 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
   const faults: string[] = [];
   let withoutFibre: number | undefined;
   const moisture = moistureOf(cells, measures, weights) ?? measures.moisture;
+  const given = new Set(cells.flatMap(({ column, cell }) => (cell.kind === 'amount' ? [column.role] : [])));
   for (const { column, cell } of cells) {
     const { role, heading } = column;
     const tag = tagOf(role);
     if (!tag || cell.kind !== 'amount') continue;
+    // Moisture and sodium count where they are given themselves.
+    if ((role === 'dry matter' && given.has('WATER')) || (role === 'salt' && given.has('NA'))) continue;
     const name = heading.text || String(role);
     const unit = cell.unit ?? (measures.fractions.has(column.index) ? undefined : column.unit);
     if (unit && !unitFits(tag, unit)) {
@@ -90,6 +93,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     if (role === 'dry matter') notes.add('moisture reckoned as what dry matter leaves of 100');
     if (dry) notes.add(`brought from dry matter to the food as weighed, with ${moisture} % moisture`);
   }
+  if (given.has('dry matter') && given.has('WATER')) faults.push(...moistureFaults(cells, measures, weights));
   if (withoutFibre !== undefined) addFibre(withoutFibre);
   if (measures.protein === 'unsaid') protein();
   return {
@@ -158,6 +162,23 @@ function perHundred(
   if (per === undefined) return undefined;
   const weight = per === 'row' ? grams : per === 'mix' ? share : per;
   return weight === undefined || !(weight > 0) ? undefined : (printed * MOST_IN_HUNDRED) / weight;
+}
+
+/** How far moisture and dry matter may come from 100 together, by rounding (common practice, no source). */
+const NEAR = 1;
+
+function moistureFaults(cells: readonly RowCell[], measures: Measures, weights: RowWeights): string[] {
+  const of = (role: Role) =>
+    moistureOf(
+      cells.filter((c) => c.column.role === role),
+      measures,
+      weights,
+    );
+  const [given, turnedRound] = [of('WATER'), of('dry matter')];
+  if (given === undefined || turnedRound === undefined || Math.abs(given - turnedRound) <= NEAR) return [];
+  return [
+    `moisture of ${given} % and dry matter of ${turned(turnedRound)} % do not come to 100 %; correct one of them`,
+  ];
 }
 
 function moistureOf(cells: readonly RowCell[], measures: Measures, weights: RowWeights): number | undefined {

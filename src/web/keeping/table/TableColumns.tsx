@@ -46,12 +46,18 @@ export function TableColumns({ inHand, columns }: { inHand: TableInHand; columns
   );
 }
 
-function measureWords({ heading, unit, why }: ReadColumn): string {
+function measureWords({ role, heading, unit, per, basis, why }: ReadColumn): string {
   const said = [
+    role === 'PROCNT' && heading.crude && 'crude protein (nitrogen × 6.25)',
     unit && `in ${unit === 'ug' ? unitWord('ug') : unit}`,
-    heading.per !== undefined && `per ${heading.per} g`,
-    heading.basis,
+    per !== undefined && perWords(per),
+    basis,
     heading.bound && (heading.bound === 'low' ? 'a guaranteed least' : 'a guaranteed most'),
   ];
   return [said.filter(Boolean).join(', '), why].filter(Boolean).join('. ');
+}
+
+function perWords(per: NonNullable<ReadColumn['per']>): string {
+  if (per === 'row') return 'per what the row weighs in the mix';
+  return per === 'mix' ? 'per 100 g of the whole mix' : `per ${per} g of the food`;
 }

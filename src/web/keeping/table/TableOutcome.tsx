@@ -105,7 +105,7 @@ export function TableOutcome({ table, inHand, house }: Props) {
           <Input autoComplete="off" maxLength={150} />
         </TextField>
         {hasShares && (
-          <label className="tick wide">
+          <label className="tick">
             <input type="checkbox" checked={withMix} onChange={(e) => setWithMix(e.target.checked)} />
             <span>Make a mix of the shares</span>
           </label>

@@ -32,7 +32,7 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
       </p>
       <ul className="table-rows">
         {shown.map((row) => (
-          <RowLine key={row.row} row={row} inHand={inHand} ownFoods={ownFoods} />
+          <RowLine key={`${row.row} ${row.name}`} row={row} inHand={inHand} ownFoods={ownFoods} />
         ))}
       </ul>
       {more}
@@ -60,8 +60,9 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
   const chosen = useReferenceFoods(ref ? [ref] : []).get(ref ?? '');
   const id = `row ${row.row}`;
   const same = ownFoods.filter((f) => f.name.toLowerCase() === name.toLowerCase()).slice(0, 3);
+  const [asked, setLooking] = useState<boolean>();
   // A row without figures is most likely a food of the tables: some are offered at once.
-  const [looking, setLooking] = useState(become === undefined && faults.length === 0 && same.length === 0);
+  const looking = asked ?? (become === undefined && faults.length === 0 && same.length === 0);
   const value = looking ? LOOK : answerOf(row);
 
   if (kind !== 'food')

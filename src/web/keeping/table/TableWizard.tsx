@@ -19,7 +19,10 @@ export function TableWizard() {
         <>
           {table.columns.length > 0 && <TableColumns inHand={inHand} columns={table.columns} />}
           <TableQuestions table={table} inHand={inHand} />
-          {table.rows.length > 0 && <TableRows rows={table.rows} inHand={inHand} ownFoods={house.foods} />}
+          {table.rows.length > 0 &&
+            !table.questions.some((q) => q.answer === undefined && q.id !== 'columns') && (
+              <TableRows rows={table.rows} inHand={inHand} ownFoods={house.foods} />
+            )}
           <TableOutcome key={inHand.source?.name} table={table} inHand={inHand} house={house} />
         </>
       )}
