@@ -171,7 +171,7 @@ describe.each([
 
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('button', { name: 'Delete Rolled oats' }).click();
-    await page.getByText(/the batch "Batch of March" uses it; bar it instead/).waitFor();
+    await page.getByText(/is used by the batch "Batch of March"; bar it instead/).waitFor();
 
     await page.reload();
     await page.getByText('Barred, infested: webs under the lid', { exact: true }).waitFor();
