@@ -1,7 +1,7 @@
 /** One household in a database: every write is one transaction; what was answered is on disk. */
 import type { Kysely } from 'kysely';
 import type { Batch, Pour } from '../../kitchen/model.ts';
-import type { Household, Kept, Kind, PourEntry } from '../model.ts';
+import { type Household, type Kept, KINDS, type Kind, type PourEntry } from '../model.ts';
 import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
@@ -12,20 +12,6 @@ import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
 import { writeRecord } from './write.ts';
-
-/** The kinds in an order in which each names only what stands before it. */
-export const KINDS = [
-  'foods',
-  'profiles',
-  'animals',
-  'mixes',
-  'versions',
-  'lots',
-  'offers',
-  'dryingRuns',
-  'batches',
-  'kitchen',
-] as const satisfies readonly Kind[];
 
 /** What a household keeps. */
 export interface Store {
