@@ -5,7 +5,7 @@
 
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { KINDS, type Kind } from '../model.ts';
+import { KINDS } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import {
   foodOutOfProblem,
