@@ -30,11 +30,6 @@ export interface Store {
   writeAll(writes: readonly Write[], by: By): Promise<Written[]>;
   /** Puts all objects of a household, whatever stands there; all or none. @throws as `write` */
   putAll(household: Household, by?: By): Promise<void>;
-  /**
-   * Makes the household hold just these objects; what it held besides is deleted, and can be brought back.
-   * @throws as `write`
-   */
-  replaceAll(household: Household, by: By): Promise<void>;
   /** Every record that is there, those that cannot be read among them, in the order of their places. */
   everything(): Promise<KeptRecord[]>;
   /** Brings in what was checked as a whole; all or none. @throws StoreError where the household changed since */
@@ -147,20 +142,6 @@ export function storeOver({
         return written;
       }),
     putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
-    replaceAll: (all, by) =>
-      write(by, async (session) => {
-        const held = await readAll(session.tx, household, reader);
-        await putEach(session, all);
-        for (const kind of [...KINDS].reverse()) {
-          const wanted = new Set(all[kind].map((o) => o.id));
-          for (const { id } of held[kind]) {
-            if (wanted.has(id)) continue;
-            const { version, body } = await recordOf(session, kind, id);
-            // What went along with something else is gone already.
-            if (body !== null) await writeRecord(session, { kind, id, body: null, basedOn: version });
-          }
-        }
-      }),
     everything: () => read((tx) => recordsThere(tx, household, reader)),
     bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
     addPours: (batchId, entry, by) => write(by, (session) => addPours(session, batchId, entry), true),
