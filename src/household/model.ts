@@ -77,6 +77,20 @@ export interface Household {
 /** The kinds of objects a household keeps, by the name of their list. */
 export type Kind = keyof Household;
 
+/** All kinds, in an order in which each names only what stands before it, but for lots dried at home. */
+export const KINDS = [
+  'foods',
+  'profiles',
+  'animals',
+  'mixes',
+  'versions',
+  'lots',
+  'offers',
+  'dryingRuns',
+  'batches',
+  'kitchen',
+] as const satisfies readonly Kind[];
+
 /** One object of a kind, known by its id. */
 export type Kept<K extends Kind> = Household[K][number];
 

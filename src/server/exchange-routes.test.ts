@@ -8,8 +8,7 @@ import { demoHousehold } from '../household/demo.ts';
 import { MOST_FILE_BYTES } from '../household/exchange/format.ts';
 import { householdFile } from '../household/exchange/household-file.ts';
 import type { ImportCheck, PartCheck } from '../household/exchange/wire.ts';
-import type { Kind } from '../household/model.ts';
-import { KINDS } from '../household/store/record-store.ts';
+import { KINDS, type Kind } from '../household/model.ts';
 import { type FileStore, openStore } from '../household/store.ts';
 import { createApp } from './app.ts';
 

@@ -1,7 +1,8 @@
 /** What was changed in the household, and taking it back. */
+
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
+import { KINDS } from '../household/model.ts';
 import { errorSchema } from '../household/shape/schemas.ts';
-import { KINDS } from '../household/store/record-store.ts';
 import type { CallerEnv } from './caller.ts';
 import { json } from './json.ts';
 import { byCaller } from './record-routes.ts';

@@ -7,6 +7,7 @@ import { RECORDS } from '../../test/household/arbitraries.ts';
 import { demo } from '../../test/household/demo-version.ts';
 import { folderForEachTest } from '../../test/household/folder-for-each-test.ts';
 import type { Kind } from '../household/model.ts';
+import { KINDS } from '../household/model.ts';
 import { type FileStore, openStore } from '../household/store.ts';
 import { createApp } from './app.ts';
 
@@ -85,18 +86,7 @@ const oddValue = fc.letrec((tie) => ({
   ),
 })).value;
 const path = fc.constantFrom(
-  ...[
-    'foods',
-    'profiles',
-    'animals',
-    'mixes',
-    'versions',
-    'lots',
-    'offers',
-    'dryingRuns',
-    'batches',
-    'kitchen',
-  ].map((kind) => `/api/${kind}/x`),
+  ...KINDS.map((kind) => `/api/${kind}/x`),
   '/api/nothing',
   '/api/foods/%E0%A4%A',
   '/api/foods/%00',

@@ -1,11 +1,10 @@
 /** Reading and writing the household, record by record. */
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
-import type { Kept, Kind } from '../household/model.ts';
+import { type Kept, KINDS, type Kind } from '../household/model.ts';
 import type { By } from '../household/records.ts';
 import { SCHEMAS } from '../household/shape/check-record.ts';
 import { pourEntrySchema } from '../household/shape/kitchen-schemas.ts';
 import { errorSchema, idParams } from '../household/shape/schemas.ts';
-import { KINDS } from '../household/store/record-store.ts';
 import type { Caller, CallerEnv } from './caller.ts';
 import { json } from './json.ts';
 import { basedOn, writeHeaders } from './preconditions.ts';

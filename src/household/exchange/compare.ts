@@ -2,8 +2,9 @@
 
 import { pointerOf } from '../../formulation/problem/json-pointer.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { KINDS } from '../model.ts';
 import { canonicalJson } from './canonical-json.ts';
-import { FILE_KINDS, keyOf } from './household-file.ts';
+import { keyOf } from './household-file.ts';
 import type { Entry } from './read-household.ts';
 import type { FieldChange, ImportMode, RecordChange } from './wire.ts';
 
@@ -59,7 +60,7 @@ export function compare(here: readonly Entry[], file: readonly Entry[], mode: Im
 }
 
 function inFileOrder(entries: readonly Entry[]): Entry[] {
-  return FILE_KINDS.flatMap((kind) => entries.filter((e) => e.kind === kind));
+  return KINDS.flatMap((kind) => entries.filter((e) => e.kind === kind));
 }
 
 /** What the keeper calls it. */

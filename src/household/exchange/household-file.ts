@@ -5,7 +5,7 @@
 
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import type { Kind } from '../model.ts';
+import { KINDS } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import {
   foodOutOfProblem,
@@ -16,20 +16,6 @@ import {
 } from '../shape/references.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { FORMAT_VERSION, HOUSEHOLD_FORMAT } from './format.ts';
-
-/** The kinds in the order of the file: each names only what stands before it, but for dried lots. */
-export const FILE_KINDS = [
-  'foods',
-  'profiles',
-  'animals',
-  'mixes',
-  'versions',
-  'lots',
-  'offers',
-  'dryingRuns',
-  'batches',
-  'kitchen',
-] as const satisfies readonly Kind[];
 
 /** A record as it goes into the file. */
 export type Outgoing = Pick<KeptRecord, 'kind' | 'id' | 'body' | 'unreadable'>;
@@ -50,7 +36,7 @@ export function* householdFile(records: readonly Outgoing[]): Generator<string> 
     .join(',');
   yield '],\n"records":[';
   let first = true;
-  for (const kind of FILE_KINDS)
+  for (const kind of KINDS)
     for (const record of records) {
       if (record.kind !== kind || (record.body === null && !record.unreadable)) continue;
       yield `${first ? '' : ','}\n${lineOf(record)}`;

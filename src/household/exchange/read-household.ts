@@ -1,11 +1,11 @@
 /** A household file read and checked as a whole, before anything of it is written. */
-import type { Kept, Kind } from '../model.ts';
+import { type Kept, KINDS, type Kind } from '../model.ts';
 import { checkRecord } from '../shape/check-record.ts';
 import type { Fault } from '../shape/fault-words.ts';
 import { isNestedTooDeep } from '../shape/plain-json.ts';
 import { tooFull, tooMany } from '../shape/quotas.ts';
 import { FORMAT_VERSION, HOUSEHOLD_FORMAT } from './format.ts';
-import { FILE_KINDS, type Gone, goneIn, keyOf, oddFoodOf } from './household-file.ts';
+import { type Gone, goneIn, keyOf, oddFoodOf } from './household-file.ts';
 import { upgraded } from './upgrades.ts';
 
 export interface Entry<K extends Kind = Kind> {
@@ -118,7 +118,7 @@ export function faultsTogether(
     if (odd && !known.has(keyOf({ kind: 'batches', id: entry.id })))
       faults.push({ field: `${entry.kind} "${entry.id}" ${odd.field}`, message: odd.message });
   }
-  for (const kind of FILE_KINDS) {
+  for (const kind of KINDS) {
     const n = entries.filter((e) => e.kind === kind).length;
     const many = n > 0 ? tooMany(kind, n - 1) : undefined;
     if (many) faults.push(many);
@@ -180,7 +180,7 @@ function readRecord(record: unknown, at: string): Fault | { kind: Kind; id: stri
   if (!isKind(kind))
     return {
       field: `${at}/kind`,
-      message: `${short(kind)} is no kind of record; use one of ${FILE_KINDS.join(', ')}`,
+      message: `${short(kind)} is no kind of record; use one of ${KINDS.join(', ')}`,
     };
   if (typeof id !== 'string' || id === '')
     return { field: `${at}/id`, message: `${short(id)} is no id; write a text` };
@@ -197,7 +197,7 @@ function readRecord(record: unknown, at: string): Fault | { kind: Kind; id: stri
 }
 
 function isKind(kind: unknown): kind is Kind {
-  return FILE_KINDS.some((k) => k === kind);
+  return KINDS.some((k) => k === kind);
 }
 
 const NAMED_KINDS: readonly string[] = [

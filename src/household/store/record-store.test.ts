@@ -236,17 +236,6 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       await expect(store.putAll({ ...demo, mixes: [broken] })).rejects.toMatchObject({ field: '/profileId' });
       expect(await store.household()).toEqual(before);
     });
-
-    it('a household is replaced by another, and that is taken back in one', async () => {
-      await write(lot, 0);
-      const before = await store.household();
-      const other = { ...demo, mixes: [{ ...mix, id: 'other' }], lots: [] };
-      await store.replaceAll(other, desk);
-      expect(await store.household()).toEqual(other);
-      const { changes } = await store.history({});
-      await store.takeBack(changes[0]!.seq, desk);
-      expect(await store.household()).toEqual(before);
-    });
   });
 
   describe('parts', () => {

@@ -1,7 +1,7 @@
 /** One household in a database: every write is one transaction; what was answered is on disk. */
 import type { Kysely } from 'kysely';
 import type { Batch, Pour } from '../../kitchen/model.ts';
-import type { Household, Kept, Kind, PourEntry } from '../model.ts';
+import { type Household, type Kept, KINDS, type Kind, type PourEntry } from '../model.ts';
 import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
@@ -12,20 +12,6 @@ import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
 import { writeRecord } from './write.ts';
-
-/** The kinds in an order in which each names only what stands before it. */
-export const KINDS = [
-  'foods',
-  'profiles',
-  'animals',
-  'mixes',
-  'versions',
-  'lots',
-  'offers',
-  'dryingRuns',
-  'batches',
-  'kitchen',
-] as const satisfies readonly Kind[];
 
 /** What a household keeps. */
 export interface Store {
@@ -44,11 +30,6 @@ export interface Store {
   writeAll(writes: readonly Write[], by: By): Promise<Written[]>;
   /** Puts all objects of a household, whatever stands there; all or none. @throws as `write` */
   putAll(household: Household, by?: By): Promise<void>;
-  /**
-   * Makes the household hold just these objects; what it held besides is deleted, and can be brought back.
-   * @throws as `write`
-   */
-  replaceAll(household: Household, by: By): Promise<void>;
   /** Every record that is there, those that cannot be read among them, in the order of their places. */
   everything(): Promise<KeptRecord[]>;
   /** Brings in what was checked as a whole; all or none. @throws StoreError where the household changed since */
@@ -161,20 +142,6 @@ export function storeOver({
         return written;
       }),
     putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
-    replaceAll: (all, by) =>
-      write(by, async (session) => {
-        const held = await readAll(session.tx, household, reader);
-        await putEach(session, all);
-        for (const kind of [...KINDS].reverse()) {
-          const wanted = new Set(all[kind].map((o) => o.id));
-          for (const { id } of held[kind]) {
-            if (wanted.has(id)) continue;
-            const { version, body } = await recordOf(session, kind, id);
-            // What went along with something else is gone already.
-            if (body !== null) await writeRecord(session, { kind, id, body: null, basedOn: version });
-          }
-        }
-      }),
     everything: () => read((tx) => recordsThere(tx, household, reader)),
     bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
     addPours: (batchId, entry, by) => write(by, (session) => addPours(session, batchId, entry), true),

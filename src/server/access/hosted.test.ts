@@ -6,8 +6,8 @@ import { hasPostgres, startPostgres, type TestPostgres } from '../../../test/hou
 import { type Devices, devicesIn } from '../../household/access/devices.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import { openHosted } from '../../household/hosted.ts';
-import type { Household, Kind } from '../../household/model.ts';
-import { KINDS, type Store, storeOver } from '../../household/store/record-store.ts';
+import { type Household, KINDS, type Kind } from '../../household/model.ts';
+import { type Store, storeOver } from '../../household/store/record-store.ts';
 import type { Db } from '../../household/store/tables.ts';
 import { openStore } from '../../household/store.ts';
 import { createApp } from '../app.ts';

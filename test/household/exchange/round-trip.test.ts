@@ -6,8 +6,7 @@ import { householdFile } from '../../../src/household/exchange/household-file.ts
 import { planImport } from '../../../src/household/exchange/plan-import.ts';
 import type { Entry } from '../../../src/household/exchange/read-household.ts';
 import type { ImportMode } from '../../../src/household/exchange/wire.ts';
-import type { Household, Kind } from '../../../src/household/model.ts';
-import { KINDS } from '../../../src/household/store/record-store.ts';
+import { type Household, KINDS, type Kind } from '../../../src/household/model.ts';
 import { type FileStore, openStore, type Store } from '../../../src/household/store.ts';
 import { draws } from '../../draws.ts';
 import { household } from '../arbitraries.ts';

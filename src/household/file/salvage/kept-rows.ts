@@ -1,5 +1,5 @@
 /** Which table a row is of, by what it holds: the page of a damaged file does not say. */
-import { KINDS } from '../../store/record-store.ts';
+import { KINDS } from '../../model.ts';
 import type { Value } from './cells.ts';
 
 type Check = (value: Value) => boolean;

@@ -1,21 +1,8 @@
 /** The household as this page shows it: what the server has, laid over with what this device changed since. */
-import type { Household, Kind } from '../../../household/model.ts';
+import { type Household, KINDS, type Kind } from '../../../household/model.ts';
 import type { Body, Change } from './change.ts';
 import type { Outbox } from './outbox.ts';
 import type { Replica } from './replica.ts';
-
-export const KINDS: readonly Kind[] = [
-  'foods',
-  'profiles',
-  'animals',
-  'mixes',
-  'versions',
-  'lots',
-  'offers',
-  'dryingRuns',
-  'batches',
-  'kitchen',
-];
 
 /** @param before the household as it was shown last; lists of kinds that are not in `changed` stay the same objects */
 export function householdView(

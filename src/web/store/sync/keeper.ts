@@ -3,10 +3,10 @@
  * sent one after the other until the server has it; what others change comes in and is merged with what waits.
  */
 import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
-import type { Kept, Kind } from '../../../household/model.ts';
+import { type Kept, KINDS, type Kind } from '../../../household/model.ts';
 import type { KeptRecord, Written } from '../../../household/records.ts';
 import { type Change, chosen, FOLLOWS, rebased, type Standing } from './change.ts';
-import { householdView, KINDS } from './household-view.ts';
+import { householdView } from './household-view.ts';
 import type { KeeperParts, KeeperView, Outcome, Refusal, WriteOptions } from './keeper-parts.ts';
 import { Outbox } from './outbox.ts';
 import { Puller } from './puller.ts';
