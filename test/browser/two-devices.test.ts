@@ -70,6 +70,36 @@ test('a share moved on one is moved on the other, and undo takes back only what 
   expect((await mixAt()).name).toBe(`${name}, renamed`);
 });
 
+test('what is typed over a number or a name that changed meanwhile is asked about first', async () => {
+  const batch = desktop.getByLabel('Batch', { exact: true });
+  await at(desktop, 'mix');
+  const settings = desktop.getByRole('region', { name: 'Settings' });
+  if (!(await batch.isVisible())) await settings.getByText('Settings').click();
+  await batch.fill('450');
+  const stood = await mixAt();
+  await putAt(server.url, 'mixes', { ...stood, problem: { ...stood.problem, batch_grams: 500 } });
+  // The field keeps what is typed; the table beside it shows that the change has come.
+  await desktop.getByText(/500 g/).first().waitFor();
+  await batch.press('Enter');
+  await desktop.getByText(/Batch was changed to 500 elsewhere while you typed/).waitFor();
+  expect((await mixAt()).problem.batch_grams).toBe(500);
+  await batch.press('Escape');
+  expect(await batch.inputValue()).toBe('500');
+  await batch.fill('450');
+  await batch.press('Enter');
+  await expect.poll(async () => (await mixAt()).problem.batch_grams).toBe(450);
+
+  const name = desktop.getByRole('textbox', { name: 'Mix', exact: true });
+  await name.fill('Typed here');
+  await putAt(server.url, 'mixes', { ...(await mixAt()), name: 'Named elsewhere' });
+  await desktop.getByRole('heading', { name: 'Mix: Named elsewhere' }).waitFor();
+  await name.press('Enter');
+  await desktop.getByText(/The name was changed to Named elsewhere elsewhere/).waitFor();
+  expect((await mixAt()).name).toBe('Named elsewhere');
+  await name.press('Enter');
+  await expect.poll(async () => (await mixAt()).name).toBe('Typed here');
+});
+
 test('an animal changed on one is changed on the other', async () => {
   await at(desktop, 'animals/demo-animal');
   await at(phone, 'animals/demo-animal');

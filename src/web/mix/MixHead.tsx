@@ -1,8 +1,9 @@
 /** Name of the mix, which mix, whether it is saved, undo and redo (also by keyboard), copy and print. */
 import { Fragment, useEffect, useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { meanwhileWords, useChangedMeanwhile } from '../shared/hooks/changed-meanwhile.ts';
 import { go } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
@@ -14,6 +15,22 @@ export function MixHead({ mix }: { mix: Mix }) {
   const { house, change, choose, create, undo, redo, save, retry } = useMixDraft();
   /** What is being typed; what is kept shows otherwise. */
   const [typed, setTyped] = useState<string>();
+  const meanwhile = useChangedMeanwhile(mix.name);
+  const [fault, setFault] = useState('');
+  /** Takes the name that was typed, unless it was changed elsewhere meanwhile: then that is asked first. */
+  function rename() {
+    if (typed?.trim() && typed !== mix.name && meanwhile.tell()) {
+      setFault(meanwhileWords('The name', mix.name, typed));
+      return;
+    }
+    if (typed?.trim()) change((m) => (m.name === typed ? m : { ...m, name: typed }));
+    leave();
+  }
+  function leave() {
+    meanwhile.done();
+    setFault('');
+    setTyped(undefined);
+  }
   useHistoryKeys(undo, redo);
   const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
   return (
@@ -22,14 +39,21 @@ export function MixHead({ mix }: { mix: Mix }) {
       <TextField
         className="mix-name"
         value={typed ?? mix.name}
-        onChange={setTyped}
-        onBlur={() => {
-          if (typed?.trim()) change((m) => (m.name === typed ? m : { ...m, name: typed }));
-          setTyped(undefined);
+        onChange={(next) => {
+          meanwhile.typed();
+          setTyped(next);
         }}
+        onBlur={rename}
+        onKeyDown={(e) => {
+          if (e.key === 'Enter') rename();
+          if (e.key === 'Escape') leave();
+        }}
+        isInvalid={fault !== ''}
+        validationBehavior="aria"
       >
         <Label>Mix</Label>
         <Input />
+        <FieldError className="field-error">{fault}</FieldError>
       </TextField>
       {animals.length > 0 && (
         <span className="for-animal">

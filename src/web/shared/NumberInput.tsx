@@ -1,6 +1,7 @@
 /** A number typed by hand: decimal point or comma, empty means unknown, arrows step, Enter or leaving commits. */
 import { useEffect, useState } from 'react';
 import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { meanwhileWords, useChangedMeanwhile } from './hooks/changed-meanwhile.ts';
 
 interface Props {
   label: string;
@@ -27,6 +28,7 @@ export function NumberInput(props: Props) {
   const [text, setText] = useState(shown);
   const [typing, setTyping] = useState(false);
   const [fault, setFault] = useState('');
+  const meanwhile = useChangedMeanwhile(shown);
   useEffect(() => {
     if (!typing) setText(shown);
   }, [shown, typing]);
@@ -41,9 +43,18 @@ export function NumberInput(props: Props) {
       return refuse(`${next} is too low; it may be ${min} or more`);
     if (read !== undefined && max !== undefined && read > max)
       return refuse(`${next} is too high; it may be ${max} at most`);
-    setFault('');
+    if (next.trim() !== shown && meanwhile.tell()) {
+      setFault(meanwhileWords(props.label, shown, next));
+      return false;
+    }
+    settle();
     if (next.trim() !== shown) props.onCommit(read);
     return true;
+  }
+  /** Nothing is being typed any more. */
+  function settle() {
+    setFault('');
+    meanwhile.done();
   }
   function refuse(words: string): false {
     setFault(`${props.label} ${words}.`);
@@ -67,6 +78,7 @@ export function NumberInput(props: Props) {
       className={`number ${props.quiet ? 'quiet' : ''}`}
       value={text}
       onChange={(next) => {
+        meanwhile.typed();
         setTyping(true);
         setText(next);
       }}
@@ -76,6 +88,11 @@ export function NumberInput(props: Props) {
       onKeyDown={(e) => {
         if (e.key === 'Enter') {
           setTyping(!commit(text));
+        }
+        if (e.key === 'Escape') {
+          settle();
+          setTyping(false);
+          setText(shown);
         }
         if (e.key === 'ArrowUp' || e.key === 'ArrowDown') {
           e.preventDefault();

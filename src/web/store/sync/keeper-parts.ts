@@ -52,3 +52,14 @@ export interface WriteOptions<K extends Kind> {
   /** One of many small changes that follow each other. */
   readonly joins?: boolean;
 }
+
+/** What a page shows before the server first answered. */
+export const NOTHING: KeeperView = {
+  household: undefined,
+  fault: undefined,
+  unreadable: [],
+  waiting: [],
+  onDevice: true,
+  trouble: undefined,
+  refusals: [],
+};

@@ -8,20 +8,11 @@ import type { KeptRecord, Written } from '../../../household/records.ts';
 import { type Change, chosen, FOLLOWS, rebased, type Standing } from './change.ts';
 import { householdView } from './household-view.ts';
 import type { KeeperParts, KeeperView, Outcome, Refusal, WriteOptions } from './keeper-parts.ts';
+import { NOTHING } from './keeper-parts.ts';
 import { Outbox } from './outbox.ts';
 import { Puller } from './puller.ts';
 import type { Replica } from './replica.ts';
 import { Sender } from './sender.ts';
-
-const NOTHING: KeeperView = {
-  household: undefined,
-  fault: undefined,
-  unreadable: [],
-  waiting: [],
-  onDevice: true,
-  trouble: undefined,
-  refusals: [],
-};
 
 export class Keeper {
   readonly #parts: KeeperParts;
@@ -37,6 +28,7 @@ export class Keeper {
   #view = NOTHING;
   #fault: Error | undefined;
   #refusals: readonly Refusal[] = [];
+  #news = 0;
 
   constructor(parts: KeeperParts) {
     this.#parts = parts;
@@ -71,6 +63,11 @@ export class Keeper {
   /** How far this page has heard; undefined before it first did. */
   heard(): { readonly epoch: string; readonly seq: number } | undefined {
     return this.#replica && { epoch: this.#replica.epoch, seq: this.#replica.seq };
+  }
+
+  /** How often changes came in that this page did not make. */
+  news(): number {
+    return this.#news;
   }
 
   /** One object as this page shows it this moment. */
@@ -174,6 +171,7 @@ export class Keeper {
   #pulled(replica: Replica, records: readonly KeptRecord[]): void {
     const other = replica !== this.#replica;
     this.#replica = replica;
+    if (other || records.length > 0) this.#news += 1;
     for (const kind of other ? KINDS : records.map((r) => r.kind)) this.#changed.add(kind);
     this.#bringAllOnto();
   }

@@ -11,7 +11,7 @@ export class Puller {
   #again = false;
 
   /**
-   * @param taken told of each part that came in; with another replica than before where it is another household, or the first
+   * @param taken told of each part that came in, with what of it this page did not know; with another replica than before where it is another household, or the first
    * @param ended told once all has come in, or why it could not be had
    */
   constructor(
@@ -56,11 +56,14 @@ export class Puller {
         replica = new Replica(page.epoch);
         if (asked > 0) continue;
       }
+      // What this page changed itself is known already, and no news.
+      const known = replica;
+      const news = page.records.filter((r) => (known.get(r.kind, r.id)?.version ?? 0) < r.version);
       for (const record of page.records) replica.take(record);
       replica.seq = Math.max(replica.seq, page.seq);
       more = page.more;
       // A household that comes in is shown whole.
-      if (replica === this.#replica) this.#taken(replica, page.records);
+      if (replica === this.#replica) this.#taken(replica, news);
     }
     if (!replica || replica === this.#replica) return;
     this.#replica = replica;

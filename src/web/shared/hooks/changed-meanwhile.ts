@@ -1,0 +1,38 @@
+/** What another device changes in a field while something is being typed into it is not written over unasked. */
+import { useRef } from 'react';
+import { keeper } from '../../store/page-keeper.ts';
+
+export interface Meanwhile {
+  /** Something was typed. */
+  typed(): void;
+  /** Nothing is being typed any more. */
+  done(): void;
+  /** Whether the field would show something else since typing began, by a change from elsewhere; it then counts as told. */
+  tell(): boolean;
+}
+
+/** @param shown what the field shows where nothing is being typed */
+export function useChangedMeanwhile(shown: string): Meanwhile {
+  const began = useRef<{ readonly shown: string; readonly news: number }>(undefined);
+  const now = () => ({ shown, news: keeper.news() });
+  return {
+    typed() {
+      began.current ??= now();
+    },
+    done() {
+      began.current = undefined;
+    },
+    tell() {
+      const then = began.current;
+      if (!then || then.shown === shown || then.news === keeper.news()) return false;
+      began.current = now();
+      return true;
+    },
+  };
+}
+
+/** What is asked then. @param next what was typed */
+export function meanwhileWords(label: string, shown: string, next: string): string {
+  const there = shown === '' ? 'emptied' : `changed to ${shown}`;
+  return `${label} was ${there} elsewhere while you typed. Enter puts ${next || 'nothing'} there all the same, Escape leaves it.`;
+}
