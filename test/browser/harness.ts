@@ -5,7 +5,7 @@ import { createRequire } from 'node:module';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Locator, type Page } from 'playwright-core';
 import type { Household } from '../../src/household/model.ts';
 import { openStore } from '../../src/household/store.ts';
 import { householdAt, putAt } from './household-at.ts';
@@ -136,6 +136,11 @@ export async function overflow(page: Page): Promise<number> {
   return (await page.evaluate(
     'document.documentElement.scrollWidth - document.documentElement.clientWidth',
   )) as number;
+}
+
+/** Presses a button that may have gone by itself, such as one that tries again what was tried again meanwhile. */
+export async function pressIfThere(button: Locator): Promise<void> {
+  await button.evaluateAll('(buttons) => { for (const button of buttons) button.click(); }');
 }
 
 export function freePort(): Promise<number> {

@@ -69,7 +69,7 @@ describe('the worker', () => {
     await page.route('**/assets/formulation.worker*', (route) => route.abort());
     await page.goto(`${bench.url}/#/mix`);
     await page.getByText('has stopped').first().waitFor();
-    expect(await page.getByTestId('verdict').getAttribute('data-state')).toBe('fault');
+    await page.locator('[data-testid="verdict"][data-state="fault"]').waitFor();
     await everyScreen();
     await goTo(page, '/mix');
     await page.unroute('**/assets/formulation.worker*');

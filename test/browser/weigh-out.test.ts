@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Batch } from '../../src/kitchen/model.ts';
-import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { axeFindings, type Bench, openBench, overflow, PHONE, pressIfThere } from './harness.ts';
 import { householdAt, putAt } from './household-at.ts';
 import { story } from './story.ts';
 
@@ -130,7 +130,7 @@ describe('from the first gram to the last', () => {
     await page.getByText('Not saved yet, trying again:').waitFor();
     expect((await kept())[0]!.pours).toHaveLength(3);
     await page.unroute('**/api/batches/**');
-    await press('Try now');
+    await pressIfThere(page.getByRole('button', { name: 'Try now' }));
     await expect.poll(total).toBe(before + grams);
     expect((await kept())[0]!.pours).toHaveLength(4);
   });
