@@ -28,6 +28,8 @@ export interface RecordsPage {
   readonly seq: number;
   /** Whether there is more already. */
   readonly more: boolean;
+  /** Number of the newest change of the household. */
+  readonly newest: number;
   /** Changes when a backup is put back or everything is brought in anew: numbers seen before mean nothing then. */
   readonly epoch: string;
 }

@@ -40,6 +40,9 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
           after: z.coerce.number().int().min(0).max(2_000_000_000).default(0).openapi({
             description: 'Number of the last change seen; 0 for everything that is there now',
           }),
+          upTo: z.coerce.number().int().min(1).max(2_000_000_000).optional().openapi({
+            description: 'Only changes up to this number, and of these only what is there now',
+          }),
         }),
       },
       responses: {
@@ -47,7 +50,11 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
         400: json(errorSchema, 'Wrong input'),
       },
     }),
-    async (c) => c.json((await c.get('caller').store.records(c.req.valid('query').after)) as never, 200),
+    async (c) => {
+      const { after, upTo } = c.req.valid('query');
+      const page = await c.get('caller').store.recordsText(after, upTo);
+      return c.body(page, 200, { 'Content-Type': 'application/json' }) as never;
+    },
   );
   for (const kind of KINDS) writeRoutes(app, kind);
   app.openapi(

@@ -19,6 +19,7 @@ export const recordsPageSchema = z
     records: z.array(recordSchema),
     seq: z.number().int().openapi({ description: 'Ask for what comes after this next' }),
     more: z.boolean(),
+    newest: z.number().int().openapi({ description: 'Number of the newest change of the household' }),
     epoch: z.string().openapi({ description: 'Where it changes, numbers seen before mean nothing' }),
   })
   .openapi('RecordsPage');

@@ -31,12 +31,17 @@ export class FakeServer {
     return this.#records.get(`${kind} ${id}`);
   }
 
-  page(after: number): RecordsPage {
-    const all = this.#sorted('seq').filter((r) => r.seq > after && (after > 0 || r.body || r.unreadable));
+  page(after: number, upTo?: number): RecordsPage {
+    const all = this.#sorted('seq').filter(
+      (r) =>
+        r.seq > after &&
+        r.seq <= (upTo ?? r.seq) &&
+        ((after > 0 && upTo === undefined) || r.body || r.unreadable),
+    );
     const records = all.slice(0, this.part);
     const more = records.length < all.length;
-    const seq = more ? (records.at(-1)?.seq ?? this.seq) : this.seq;
-    return structuredClone({ records, seq, more, epoch: this.epoch });
+    const seq = more ? (records.at(-1)?.seq ?? this.seq) : Math.min(this.seq, upTo ?? this.seq);
+    return structuredClone({ records, seq, more, newest: this.seq, epoch: this.epoch });
   }
 
   /** Another device's change, made at once. */

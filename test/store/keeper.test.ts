@@ -44,7 +44,7 @@ afterEach(() => vi.useRealTimers());
 /** A page on this device that has heard all that the server has. */
 async function opened(tab: string): Promise<Keeper> {
   const page = new Keeper({
-    page: async (after): Promise<RecordsPage> => server.page(after),
+    page: async (after, upTo): Promise<RecordsPage> => server.page(after, upTo),
     send: (change, leaving) => new Promise((done, fail) => asked.push({ change, leaving, done, fail })),
     storage,
     tab,

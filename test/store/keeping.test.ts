@@ -99,8 +99,8 @@ class World {
       forms: new Map(),
     };
     opened.page = new Keeper({
-      page: (after) =>
-        new Promise((done, fail) => opened.pulls.push({ part: this.server.page(after), done, fail })),
+      page: (after, upTo) =>
+        new Promise((done, fail) => opened.pulls.push({ part: this.server.page(after, upTo), done, fail })),
       send: (change) => new Promise((done, fail) => opened.sent.push({ change, done, fail })),
       storage: {
         getItem: (key) => this.stored.get(key) ?? null,

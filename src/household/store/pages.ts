@@ -3,7 +3,7 @@ import { sql } from 'kysely';
 import type { KeptRecord, RecordsPage } from '../records.ts';
 import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
 import type { RowReader } from './stored.ts';
-import type { Tx } from './tables.ts';
+import type { RecordsTable, Tx } from './tables.ts';
 
 /** An answer stays under 200 kB with one record of the largest size on top. */
 const MOST_BYTES = 190_000;
@@ -11,13 +11,33 @@ const MOST_BYTES = 190_000;
 const AROUND = 200;
 const MOST_RECORDS = 1000;
 
+interface Asked {
+  readonly household: string;
+  readonly after: number;
+  /** Only changes up to this number, and of these only what is there now. */
+  readonly upTo?: number | undefined;
+}
+
 /** What changed after a number, in the order of the changes; after 0 only what is there now. */
-export async function readPage(
-  tx: Tx,
-  household: string,
-  reader: RowReader,
-  after: number,
-): Promise<RecordsPage> {
+export async function readPage(tx: Tx, reader: RowReader, asked: Asked): Promise<RecordsPage> {
+  const { rows, ...page } = await rowsOf(tx, asked);
+  return { records: rows.map((row) => reader.record(row)).map(short), ...page };
+}
+
+/** The same as JSON. What is known to be fit goes out as it is stored: nobody needs it in between. */
+export async function readPageText(tx: Tx, reader: RowReader, asked: Asked): Promise<string> {
+  const { rows, ...page } = await rowsOf(tx, asked);
+  const records = rows.map((row) => textOf(row, reader)).join(',');
+  return `{"records":[${records}],${JSON.stringify(page).slice(1)}`;
+}
+
+function textOf(row: RecordsTable, reader: RowReader): string {
+  if (row.body === null || !reader.isFit(row)) return JSON.stringify(short(reader.record(row)));
+  const { household: _, body, ...where } = row;
+  return `${JSON.stringify(where).slice(0, -1)},"body":${body}}`;
+}
+
+async function rowsOf(tx: Tx, { household, after, upTo }: Asked) {
   const { seq: newest, epoch } = await tx
     .selectFrom('households')
     .select(['seq', 'epoch'])
@@ -28,7 +48,8 @@ export async function readPage(
     .where('household', '=', household)
     .where('seq', '>', after)
     .orderBy('seq');
-  if (after === 0) rows = rows.where('body', 'is not', null);
+  if (upTo !== undefined) rows = rows.where('seq', '<=', upTo);
+  if (after === 0 || upTo !== undefined) rows = rows.where('body', 'is not', null);
   const sizes = await rows
     .select(['seq', sql<number | null>`octet_length(body)`.as('bytes')])
     .limit(MOST_RECORDS + 1)
@@ -43,11 +64,11 @@ export async function readPage(
     taken += 1;
   }
   const more = taken < sizes.length;
-  const page = await rows.selectAll().where('seq', '<=', last).execute();
   return {
-    records: page.map((row) => short(reader.record(row))),
-    seq: more ? last : newest,
+    rows: await rows.selectAll().where('seq', '<=', last).execute(),
+    seq: more ? last : Math.min(newest, upTo ?? newest),
     more,
+    newest,
     epoch,
   };
 }

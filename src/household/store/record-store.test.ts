@@ -9,7 +9,7 @@ import { put, recordIn, remove } from '../../../test/household/put.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { openHosted } from '../hosted.ts';
 import type { Kind } from '../model.ts';
-import type { By } from '../records.ts';
+import type { By, RecordsPage } from '../records.ts';
 import { openStore } from '../store.ts';
 import type { Store } from './record-store.ts';
 import type { Db } from './tables.ts';
@@ -243,6 +243,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       const found = [];
       for (let after = 0; ; ) {
         const page = await store.records(after);
+        expect(JSON.parse(await store.recordsText(after))).toEqual(page);
         expect(JSON.stringify(page).length).toBeLessThan(200_000);
         found.push(...page.records);
         if (!page.more) return { found, seq: page.seq };
@@ -257,6 +258,10 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       const { found, seq } = await everything();
       expect(found).toHaveLength(123);
       expect(seq).toBe(123);
+      const middle = await store.records(10, 20);
+      expect(middle.records.map((r) => r.seq)).toEqual([11, 12, 13, 14, 15, 16, 17, 18, 19, 20]);
+      expect(middle).toMatchObject({ seq: 20, more: false, newest: 123 });
+      expect(JSON.parse(await store.recordsText(10, 20))).toEqual(middle);
       await remove(store, 'foods', 'f7');
       const after = await store.records(seq);
       expect(after.records.map((r) => [r.id, r.body, r.seq])).toEqual([['f7', null, 124]]);
@@ -267,6 +272,12 @@ describe.each(OPENERS)('in %s', (_name, open) => {
     it('give what cannot be read with its text and why, and go on', async () => {
       await write(lot, 0);
       const { db } = opened;
+      // Also while it is open, and of the same length.
+      await store.household();
+      const spoiled = JSON.stringify(lot).replace('}', ',').replace('{', '[');
+      await sql`UPDATE records SET body = ${spoiled} WHERE kind = ${'lots'}`.execute(db);
+      const page = JSON.parse(await store.recordsText(0)) as RecordsPage;
+      expect(page.records.at(-1)?.unreadable?.raw).toBe(spoiled);
       await sql`UPDATE records SET body = ${'{"id":"l","grams":'} WHERE kind = ${'lots'}`.execute(db);
       await sql`UPDATE records SET body = ${'{"id":"demo-animal"}'} WHERE kind = ${'animals'}`.execute(db);
       await opened.close();

@@ -7,7 +7,7 @@ import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
-import { readPage } from './pages.ts';
+import { readPage, readPageText } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
@@ -15,8 +15,13 @@ import { writeRecord } from './write.ts';
 
 /** What a household keeps. */
 export interface Store {
-  /** What changed after a number; 0 gives what is there now. */
-  records(after: number): Promise<RecordsPage>;
+  /**
+   * What changed after a number; 0 gives what is there now.
+   * @param upTo only changes up to this number, and of these only what is there now
+   */
+  records(after: number, upTo?: number): Promise<RecordsPage>;
+  /** The same as JSON, which costs much less. */
+  recordsText(after: number, upTo?: number): Promise<string>;
   /** Everything that can be read, as it stood at one moment. */
   household(): Promise<Household>;
   /** Number of the newest change, and the epoch it belongs to. */
@@ -131,7 +136,8 @@ export function storeOver({
   }
 
   return {
-    records: (after) => read((tx) => readPage(tx, household, reader, after)),
+    records: (after, upTo) => read((tx) => readPage(tx, reader, { household, after, upTo })),
+    recordsText: (after, upTo) => read((tx) => readPageText(tx, reader, { household, after, upTo })),
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),

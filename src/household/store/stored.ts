@@ -1,4 +1,5 @@
 /** From a row to the record it holds. */
+import { hash } from 'node:crypto';
 import type { Kept, Kind } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import { checkRecord } from '../shape/check-record.ts';
@@ -13,14 +14,20 @@ export class RowReader {
   record({ kind, id, version, seq, place, body: raw }: RecordsTable): KeptRecord {
     const where = { kind, id, version, seq, place };
     if (raw === null) return { ...where, body: null };
-    const key = `${kind} ${id}`;
-    const state = `${seq} ${raw.length}`;
-    const read = readBody(kind, id, raw, this.#fit.get(key) === state);
+    const read = readBody(kind, id, raw, this.isFit({ kind, id, seq, body: raw }));
     if ('why' in read) return { ...where, body: null, unreadable: { raw, why: read.why } };
-    this.#fit.set(key, state);
+    this.#fit.set(`${kind} ${id}`, stateOf(seq, raw));
     return { ...where, body: read.body };
   }
+
+  /** Whether the row was found fit to be shown as it stands. */
+  isFit({ kind, id, seq, body }: Pick<RecordsTable, 'kind' | 'id' | 'seq' | 'body'>): boolean {
+    return body !== null && this.#fit.get(`${kind} ${id}`) === stateOf(seq, body);
+  }
 }
+
+/** Tells a text from any other; a program that writes past the store may leave the number of the change as it was. */
+const stateOf = (seq: number, raw: string) => `${seq} ${hash('sha1', raw)}`;
 
 /** What a stored text says, or why it cannot be shown. @param fit whether it is known to be fit to be shown */
 export function readBody(

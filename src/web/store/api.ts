@@ -6,9 +6,10 @@ import { deviceName } from './device-name.ts';
 import type { Change } from './sync/change.ts';
 import { requestFor } from './sync/request.ts';
 
-/** What changed after `after`, the first part of it. */
-export async function fetchRecords(after: number): Promise<RecordsPage> {
-  const page = (await ask(`/api/records?after=${after}`)) as Partial<RecordsPage>;
+/** What changed after `after`, the first part of it. @param upTo of changes up to this one alone, what is there now */
+export async function fetchRecords(after: number, upTo?: number): Promise<RecordsPage> {
+  const range = upTo === undefined ? '' : `&upTo=${upTo}`;
+  const page = (await ask(`/api/records?after=${after}${range}`)) as Partial<RecordsPage>;
   if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
     return page as RecordsPage;
   throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');

@@ -1,8 +1,10 @@
 /** What the keeper of a page takes, gives and tells. */
+
 import type { Household, Kept, Kind } from '../../../household/model.ts';
-import type { KeptRecord, RecordsPage, Written } from '../../../household/records.ts';
+import type { KeptRecord, Written } from '../../../household/records.ts';
 import type { DeviceStorage } from '../../shared/device-storage.ts';
 import type { Change } from './change.ts';
+import type { Page } from './whole-household.ts';
 
 /** What became of a change: the server has it, it waits on this device, or it was refused and taken back. */
 export type Outcome =
@@ -33,7 +35,7 @@ export interface KeeperView {
 }
 
 export interface KeeperParts {
-  page(after: number): Promise<RecordsPage>;
+  readonly page: Page;
   /** Makes a change on the server. With `leaving`, by a request that outlives the page. */
   send(change: Change, leaving: boolean): Promise<Written>;
   readonly storage: DeviceStorage;

@@ -1,9 +1,10 @@
 /** Fetches what changed on the server, from where this page last heard. */
 import type { RecordsPage } from '../../../household/records.ts';
 import { Replica } from './replica.ts';
+import { fetchWhole, type Page } from './whole-household.ts';
 
 export class Puller {
-  readonly #page: (after: number) => Promise<RecordsPage>;
+  readonly #page: Page;
   readonly #taken: (replica: Replica, records: RecordsPage['records']) => void;
   readonly #ended: (fault: Error | undefined) => void;
   #replica: Replica | undefined;
@@ -15,7 +16,7 @@ export class Puller {
    * @param ended told once all has come in, or why it could not be had
    */
   constructor(
-    page: (after: number) => Promise<RecordsPage>,
+    page: Page,
     taken: (replica: Replica, records: RecordsPage['records']) => void,
     ended: (fault: Error | undefined) => void,
   ) {
@@ -55,6 +56,7 @@ export class Puller {
         // Another household than the one that was here, or the first: all of it, from its beginning.
         replica = new Replica(page.epoch);
         if (asked > 0) continue;
+        if (await fetchWhole(this.#page, page, replica)) continue;
       }
       // What this page changed itself is known already, and no news.
       const known = replica;

@@ -1,0 +1,100 @@
+/** A household of many parts comes in whole, whatever changes on the server meanwhile. */
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { draws } from '../../../../test/draws.ts';
+import type { KeptRecord, RecordsPage } from '../../../household/records.ts';
+import { Replica } from './replica.ts';
+import { fetchWhole } from './whole-household.ts';
+
+const record = (seq: number, n: number): KeptRecord => ({
+  kind: 'lots',
+  id: `lot-${n}`,
+  version: seq,
+  seq,
+  place: n,
+  body: { id: `lot-${n}` } as never,
+});
+
+/** A server with so many records, which gives some at a time. */
+function serverOf(count: number, part: number) {
+  let seq = count;
+  const records = new Map(Array.from({ length: count }, (_, n) => [n, record(n + 1, n)]));
+  let open = 0;
+  const server = {
+    epoch: 'one',
+    most: 0,
+    /** Another device changes a record. */
+    change(n: number) {
+      seq += 1;
+      records.set(n, record(seq, n));
+    },
+    page(after: number, upTo = Number.POSITIVE_INFINITY): RecordsPage {
+      const all = [...records.values()]
+        .filter((r) => r.seq > after && r.seq <= upTo)
+        .sort((a, b) => a.seq - b.seq);
+      const given = all.slice(0, part);
+      const more = given.length < all.length;
+      return {
+        records: given,
+        seq: more ? given.at(-1)!.seq : Math.min(seq, upTo),
+        more,
+        newest: seq,
+        epoch: server.epoch,
+      };
+    },
+    async ask(after: number, upTo?: number): Promise<RecordsPage> {
+      open += 1;
+      server.most = Math.max(server.most, open);
+      const page = server.page(after, upTo);
+      await Promise.resolve();
+      open -= 1;
+      return page;
+    },
+  };
+  return server;
+}
+
+it('takes all that was there when it began, a few requests at a time; what changed since is fetched after', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      fc.integer({ min: 1, max: 300 }),
+      fc.integer({ min: 1, max: 40 }),
+      fc.array(fc.nat(299), { maxLength: 10 }),
+      async (count, part, changed) => {
+        const server = serverOf(count, part);
+        const first = server.page(0);
+        for (const n of changed) if (n < count) server.change(n);
+        const replica = new Replica('one');
+        const whole = await fetchWhole(server.ask, first, replica);
+        expect(whole).toBe(count > part);
+        if (!whole) return;
+        expect(server.most).toBeLessThanOrEqual(3);
+        expect(replica.seq).toBe(count);
+        for (let more = true; more; ) {
+          const page = server.page(replica.seq);
+          for (const r of page.records) replica.take(r);
+          replica.seq = page.seq;
+          more = page.more;
+        }
+        const all: KeptRecord[] = [];
+        for (let after = 0, more = true; more; ) {
+          const page = server.page(after);
+          all.push(...page.records);
+          after = page.seq;
+          more = page.more;
+        }
+        expect(replica.list('lots')).toEqual([...all].sort((a, b) => a.place - b.place));
+      },
+    ),
+    { numRuns: draws(2000, 200) },
+  );
+});
+
+it('leaves it where another household is put in its place meanwhile', async () => {
+  const server = serverOf(100, 10);
+  const first = server.page(0);
+  server.epoch = 'two';
+  const replica = new Replica('one');
+  expect(await fetchWhole(server.ask, first, replica)).toBe(false);
+  expect(replica.list('lots')).toEqual([]);
+});
