@@ -16,6 +16,7 @@ import { openStore } from '../../src/household/store.ts';
 import { waysFrom } from '../../src/server/rescue.ts';
 import { draws } from '../draws.ts';
 import { demo } from './demo-version.ts';
+import { EMPTY } from './empty-household.ts';
 import { folderForEachTest } from './folder-for-each-test.ts';
 
 const folder = folderForEachTest();
@@ -36,13 +37,11 @@ const random = (below: number) => {
 async function household(path: string): Promise<string> {
   const store = openStore(path);
   await store.putAll(demo);
-  const lots = Array.from({ length: 150 }, (_, i) => ({
-    kind: 'foods' as const,
-    id: `food-${i}`,
-    basedOn: 0,
-    body: { ...demo.foods[0], id: `food-${i}`, source: 'invented '.repeat(1 + random(20)) } as never,
-  }));
-  await store.writeAll(lots, { device: 'test', at: AT });
+  const foods = Array.from(
+    { length: 150 },
+    (_, i) => ({ ...demo.foods[0], id: `food-${i}`, source: 'invented '.repeat(1 + random(20)) }) as never,
+  );
+  await store.putAll({ ...EMPTY, foods }, { device: 'test', at: AT });
   const backups = new Backups({
     opened: store.opened,
     clock: () => new Date(AT),

@@ -15,6 +15,7 @@ import type { OwnFood } from '../../src/household/model.ts';
 import { openStore } from '../../src/household/store.ts';
 import { LONG } from '../draws.ts';
 import { demo } from './demo-version.ts';
+import { EMPTY } from './empty-household.ts';
 import { folderForEachTest } from './folder-for-each-test.ts';
 import { ended, type ServerProcess, spawnServer, startServer } from './server-process.ts';
 
@@ -132,12 +133,8 @@ describe('kill -9 of a server', () => {
   it(`while an older state is put back, ${BACK_KILLS} times, leaves the one state or the other`, async () => {
     const path = join(folder(), 'household.sqlite');
     const store = openStore(path);
-    const by = { device: 'test', at: '2026-11-28T00:00:00.000Z' };
     const few = Array.from({ length: 400 }, (_, i) => foodOf(`old-${i}`, 'old'));
-    await store.writeAll(
-      few.map((body) => ({ kind: 'foods' as const, id: body.id, body, basedOn: 0 })),
-      by,
-    );
+    await store.putAll({ ...EMPTY, foods: few });
     await store.close();
     const made = await startServer(path);
     const saved = await (await fetch(`${made.url}/api/backups`, { method: 'POST' })).json();
@@ -145,10 +142,7 @@ describe('kill -9 of a server', () => {
     await made.stop();
     const more = openStore(path);
     const many = Array.from({ length: 400 }, (_, i) => foodOf(`new-${i}`, 'new'));
-    await more.writeAll(
-      many.map((body) => ({ kind: 'foods' as const, id: body.id, body, basedOn: 0 })),
-      by,
-    );
+    await more.putAll({ ...EMPTY, foods: many });
     await more.close();
     const met = new Set<number>();
     for (let round = 0; round < BACK_KILLS; round++) {

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demo } from '../../../test/household/demo-version.ts';
+import { EMPTY } from '../../../test/household/empty-household.ts';
 import { folderForEachTest } from '../../../test/household/folder-for-each-test.ts';
 import type { OwnFood } from '../model.ts';
 import { type FileStore, openStore } from '../store.ts';
@@ -41,10 +42,7 @@ function open(): void {
 const names = () => readdirSync(backups.folder).sort();
 const keep = (id: string) => {
   const food: OwnFood = { ...(demo.foods[0] as OwnFood), id };
-  return store.writeAll([{ kind: 'foods', id, body: food, basedOn: 0 }], {
-    device: 'test',
-    at: new Date(now).toISOString(),
-  });
+  return store.putAll({ ...EMPTY, foods: [food] }, { device: 'test', at: new Date(now).toISOString() });
 };
 const foods = async () => (await store.household()).foods.map((f) => f.id);
 

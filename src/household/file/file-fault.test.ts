@@ -96,16 +96,16 @@ it('tells of a full disk through the store, which writes all of it or nothing', 
   opened.close();
   const store = openStore(path);
   const { file } = store.opened;
-  const writes = Array.from({ length: 100 }, (_, i) => {
-    const body: OwnFood = { ...(demo.foods[0] as OwnFood), id: `food-${i}`, source: 'x'.repeat(400) };
-    return { kind: 'foods', id: body.id, body, basedOn: 0 } as const;
+  const foods = Array.from({ length: 100 }, (_, i) => {
+    const food: OwnFood = { ...(demo.foods[0] as OwnFood), id: `food-${i}`, source: 'x'.repeat(400) };
+    return food;
   });
-  const by = { device: 'test', at: '2026-11-28T00:00:00.000Z' };
   file.pragma(`max_page_count = ${file.pragma('page_count', { simple: true })}`);
-  await expect(store.writeAll(writes, by)).rejects.toMatchObject({ kind: 'full' });
+  await expect(store.putAll({ ...EMPTY, foods })).rejects.toMatchObject({ kind: 'full' });
   expect((await store.household()).foods).toEqual([]);
   file.pragma('max_page_count = 10000');
-  expect(await store.writeAll(writes, by)).toHaveLength(100);
+  await store.putAll({ ...EMPTY, foods });
+  expect((await store.household()).foods).toHaveLength(100);
   await store.close();
 });
 

@@ -31,8 +31,6 @@ export interface Store {
    * @throws Overtaken where it stands at another version; StoreError where the household refuses it
    */
   write(write: Write, by: By): Promise<Written>;
-  /** Several writes, all or none. @throws as `write` */
-  writeAll(writes: readonly Write[], by: By): Promise<Written[]>;
   /** Puts all objects of a household, whatever stands there; all or none. @throws as `write` */
   putAll(household: Household, by?: By): Promise<void>;
   /** Every record that is there, those that cannot be read among them, in the order of their places. */
@@ -141,12 +139,6 @@ export function storeOver({
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),
-    writeAll: (writes, by) =>
-      write(by, async (session) => {
-        const written: Written[] = [];
-        for (const one of writes) written.push(await writeRecord(session, one));
-        return written;
-      }),
     putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
     everything: () => read((tx) => recordsThere(tx, household, reader)),
     bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
