@@ -5,6 +5,7 @@ import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { demo } from '../../../test/household/demo-version.ts';
+import { EMPTY } from '../../../test/household/empty-household.ts';
 import { folderForEachTest } from '../../../test/household/folder-for-each-test.ts';
 import type { OwnFood } from '../model.ts';
 import { openStore } from '../store.ts';
