@@ -1,7 +1,4 @@
-/** What this device is called in the history: "Firefox on Linux". */
-import { deviceStorage } from '../shared/device-storage.ts';
-
-const SLOT = 'pouchful.device';
+/** What this device is called in the history while it is not paired: "Firefox on Linux". A paired one has its name. */
 const BROWSERS = [
   [/\bEdg(?:e|A|iOS)?\//, 'Edge'],
   [/\bOPR\//, 'Opera'],
@@ -19,9 +16,8 @@ const SYSTEMS = [
   [/Linux|X11/, 'Linux'],
 ] as const;
 
-/** The name that the keeper gave this device, or what its browser says of itself. */
 export function deviceName(): string {
-  return deviceStorage.getItem(SLOT) || namedBy(navigator.userAgent);
+  return namedBy(navigator.userAgent);
 }
 
 /** @param userAgent what a browser says of itself */
