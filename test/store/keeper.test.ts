@@ -611,6 +611,19 @@ describe('pours', () => {
     keeper.write('batches', 'b', { ...base, pours: [...base.pours, ...pours] }, { base, unseen: true });
   const inBowl = () => (server.get('batches', 'b')!.body as Batch).pours;
 
+  it('of another device stay, though something is changed while an own one is on its way', async () => {
+    pour(first);
+    server.put('batches', { ...base, name: 'Named elsewhere', pours: [other] });
+    await keeper.pull();
+    const seen = keeper.shown('batches', 'b')!;
+    expect(seen.pours).toEqual([other]);
+    keeper.write('batches', 'b', { ...seen, name: 'Named here' }, { base: seen });
+    while (asked.length > 0) await answered();
+    expect(new Set(inBowl().map((p) => p.grams))).toEqual(new Set([5, 7]));
+    expect((server.get('batches', 'b')!.body as Batch).name).toBe('Named here');
+    expect(keeper.view().waiting).toEqual([]);
+  });
+
   it('count as made once the server has them', async () => {
     pour(first);
     expect(keeper.shown('batches', 'b')?.pours).toEqual([]);

@@ -37,6 +37,8 @@ export class Ledger {
   /** Both values were shown, and this one was chosen. */
   chose(at: string, value: Value, before: Value): void {
     this.#chosen.add(`${at} ${before} ${value}`);
+    // Whoever goes on from there has seen both.
+    this.#set.get(value)?.seen.add(before);
   }
 
   /** A value stands where another stood. @param isNew whether nothing of the record was there */

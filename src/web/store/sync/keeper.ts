@@ -112,8 +112,9 @@ export class Keeper {
         kind,
         id,
         writeId: this.#parts.newId(),
+        // Just as they made it: put upon what waits, it would undo what the keeper saw and that does not have yet.
         base: { ...upon, body: collides ? base : now },
-        body: merged,
+        body: collides ? body : merged,
         at,
         ...(unseen && { unseen }),
         ...(joins && { joins }),
