@@ -392,6 +392,17 @@ function planted(json: unknown, path: readonly number[], value: unknown): unknow
     : { ...json, [key]: inside };
 }
 
+/** A problem that no mix can solve: drawn ones are seldom so. */
+const TOO_MUCH_PROTEIN = {
+  foods: [{ id: 'oats', ref: 'sr28:20038' }],
+  rules: [{ nutrient: 'PROCNT', min: 50 }],
+  beside: [],
+  objective: 'nearest',
+  confidence: 0,
+  batch_grams: 300,
+  scale_step_grams: 1,
+};
+
 test('any problem, with anything planted in it, is answered or told in one plain line', async () => {
   const codes = { 0: 0, 2: 0, 3: 0 } as Record<number, number>;
   await fc.assert(
@@ -404,7 +415,7 @@ test('any problem, with anything planted in it, is answered or told in one plain
         codes[answered.code]!++;
       },
     ),
-    { numRuns: draws(2000, 360) },
+    { numRuns: draws(2000, 360), examples: [[TOO_MUCH_PROTEIN as never, null]] },
   );
   for (const code of [0, 2]) expect(codes[code]).toBeGreaterThan(draws(2000, 360) / 40);
   expect(codes[3]).toBeGreaterThan(0);
