@@ -87,9 +87,10 @@ export function App() {
           Pouchful
         </a>
         <nav aria-label="Main">
-          {PLACES.map(([p, words]) => (
+          {PLACES.map(([p, words, short]) => (
             <a key={p} href={`#/${p}`} aria-current={p === here ? 'page' : undefined}>
-              {words}
+              <span className={short && 'wide'}>{words}</span>
+              {short && <span className="narrow">{short}</span>}
             </a>
           ))}
         </nav>

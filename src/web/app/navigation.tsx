@@ -2,16 +2,16 @@
 import { linkTo } from '../shared/route.ts';
 import './navigation.css';
 
-/** What stands in the bar, with its words. */
-export const PLACES = [
+/** What stands in the bar, with its words; shorter ones where the bar is narrow. */
+export const PLACES: readonly (readonly [place: string, words: string, short?: string])[] = [
   ['today', 'Today'],
   ['foods', 'Foods'],
   ['targets', 'Targets'],
   ['mix', 'Mix'],
   ['calendar', 'Kitchen'],
   ['animals', 'Animals'],
-  ['household', 'Household'],
-] as const;
+  ['household', 'Household', 'House'],
+];
 
 /** The way from mix to bowl, in the order in which it goes. */
 const KITCHEN_PLACES = [
