@@ -1,7 +1,7 @@
 /** What changed from one state of a record to another, as deep as it can be told. */
 
 import type { Kind } from '../model.ts';
-import { keyed, same } from './merge-record.ts';
+import { isFields, keyed, same } from './merge-record.ts';
 import { identityAt, isWhole } from './rules.ts';
 
 /** One thing that changed. */
@@ -13,8 +13,6 @@ export interface Difference {
   /** undefined where it is not there any more. */
   readonly is: unknown;
 }
-
-type Fields = { readonly [key: string]: unknown };
 
 /** @param before null where the record was not there @param after null where it is not there any more */
 export function differencesOf(kind: Kind, before: unknown, after: unknown): Difference[] {
@@ -46,8 +44,4 @@ export function differencesOf(kind: Kind, before: unknown, after: unknown): Diff
     }
     found.push({ path, was, is });
   }
-}
-
-function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

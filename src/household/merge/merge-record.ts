@@ -137,6 +137,7 @@ function own(fields: Fields, key: string): Json {
   return Object.hasOwn(fields, key) ? fields[key] : NOTHING;
 }
 
-function isFields(value: Json): value is Fields {
+/** Whether a value of JSON is an object with fields. */
+export function isFields(value: Json): value is Fields {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

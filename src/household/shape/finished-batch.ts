@@ -3,6 +3,7 @@
  * traced for as long as anybody asks.
  */
 import type { Batch } from '../../kitchen/model.ts';
+import { same } from '../merge/merge-record.ts';
 import type { Fault } from './fault-words.ts';
 
 /** What says how it went on with it. */
@@ -29,16 +30,3 @@ export function finishedBatchChange(before: Batch, after: Batch | null): Fault |
 }
 
 const called = ({ name }: Batch) => `the batch "${name}"`;
-
-/** Whether two values of JSON are the same, in whatever order their keys stand. */
-function same(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true;
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  if (Array.isArray(a) !== Array.isArray(b)) return false;
-  const keys = Object.keys(a);
-  const other = b as Record<string, unknown>;
-  return (
-    keys.length === Object.keys(b).length &&
-    keys.every((key) => Object.hasOwn(b, key) && same((a as Record<string, unknown>)[key], other[key]))
-  );
-}
