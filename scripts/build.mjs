@@ -16,6 +16,7 @@ export function compile({ quiet = false } = {}) {
     () => {
       console.error('Compiling ...');
       for (const name of [
+        'words',
         'nutrition',
         'foods',
         'targets',

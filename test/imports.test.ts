@@ -9,6 +9,7 @@ import { describe, expect, it } from 'vitest';
 
 const SRC = fileURLToPath(new URL('../src', import.meta.url));
 const ORDER = [
+  'words',
   'nutrition',
   'foods',
   'targets',

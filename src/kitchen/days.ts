@@ -2,6 +2,7 @@
  * Arithmetic of calendar days (ISO 8601, "2026-03-14") and of moments (UTC, "2026-03-14T09:30:00Z"): no clock, no time
  * zones, no daylight saving.
  */
+import { words } from '../words/words.ts';
 import type { Day, Moment } from './model.ts';
 
 /**
@@ -12,21 +13,6 @@ export type DayAt = (at: Moment) => Day;
 
 const DAY_MS = 86_400_000;
 const HOUR_MS = 3_600_000;
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-
 /** Whether a text is a day that the calendar has. */
 export function isDay(text: string): text is Day {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
@@ -77,14 +63,12 @@ export function daysBetween(from: Day, to: Day): number {
 /** "14 March"; with the year where it is not that of `beside`, or where none is given. */
 export function dayInWords(day: Day, beside?: Day): string {
   dayNumber(day);
-  const [year, month, date] = day.split('-');
-  const short = `${Number(date)} ${MONTHS[Number(month) - 1]}`;
-  return beside?.slice(0, 4) === year ? short : `${short} ${year}`;
+  return words().figures.day(day, beside);
 }
 
 /** "1 day", "3 days". */
 export function countOfDays(days: number): string {
-  return `${days} ${days === 1 ? 'day' : 'days'}`;
+  return words().common.days(days);
 }
 
 /** The first moment of a day in UTC. @param field named in the error @throws RangeError where the text is no day */

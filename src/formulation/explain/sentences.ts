@@ -1,13 +1,12 @@
 /** What the arithmetic says, in words for people. */
+import { words } from '../../words/words.ts';
 import type { Doubt } from '../problem/result.ts';
 import type { Bound } from '../solve/bounds.ts';
 import { isSure, type Reservations } from './certainty.ts';
 
 /** A number as people read it: no more decimals than matter. */
 export function figure(value: number): string {
-  const size = Math.abs(value);
-  const decimals = size >= 100 ? 0 : size >= 10 ? 1 : size >= 0.1 || size === 0 ? 2 : 4;
-  return String(Number(value.toFixed(decimals)));
+  return words().figures.figure(value);
 }
 
 const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` ${unit}` : ''}`;
@@ -31,8 +30,9 @@ export function breachSentence(bound: Bound, actual: number): string {
 
 /** Enough decimals that a value just past its bound is not printed as the bound. */
 export function nearBound(actual: number, bound: number): string {
+  const { figure, number } = words().figures;
   const short = figure(actual);
-  return Number(short) === bound ? String(Number(actual.toPrecision(8))) : short;
+  return short === figure(bound) ? number(Number(actual.toPrecision(8)), 8) : short;
 }
 
 export function bindingSentence(bound: Bound): string {
@@ -77,17 +77,14 @@ function howSure(reservations: Reservations): string {
   return reservations.noSpread ? 'In range by the figures given' : 'In range on the average';
 }
 
-const AND = new Intl.ListFormat('en-GB');
-const OR = new Intl.ListFormat('en-GB', { type: 'disjunction' });
-
 /** "a, b and c"; nothing for an empty list. */
 export function joined(parts: readonly string[]): string {
-  return AND.format(parts);
+  return words().figures.list(parts);
 }
 
 /** "a, b or c"; nothing for an empty list. */
 export function eitherOf(parts: readonly string[]): string {
-  return OR.format(parts);
+  return words().figures.either(parts);
 }
 
 export function capital(sentence: string): string {

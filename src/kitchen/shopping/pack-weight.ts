@@ -5,6 +5,8 @@
  * 28.349523125 g (international yard and pound agreement, 1 July 1959; NIST Handbook 44, Appendix C).
  */
 
+import { words } from '../../words/words.ts';
+
 export type WeightUnit = 'mg' | 'g' | 'kg' | 'oz' | 'lb';
 
 /** Grams in one of each unit; the last two are exact (see above). */
@@ -130,11 +132,9 @@ function volume(word: string): string {
 /** Grams as people write them: "0.5 g", "40 g", "1.25 kg"; at most three figures behind the point. */
 export function sayGrams(grams: number): string {
   const g = checked(grams);
+  const { number, massUnit, weight } = words().figures;
+  if (massUnit === 'oz') return weight(g);
   // Decide on the rounded figure, or 999.6 g would be said as "1000 g".
-  if (Number(short(g, 10)) >= 1000) return `${short(g / 1000, 1000)} kg`;
-  return `${short(g, g < 10 ? 100 : 10)} g`;
-}
-
-function short(value: number, parts: number): string {
-  return String(Math.round(value * parts) / parts);
+  if (Math.round(g * 10) / 10 >= 1000) return `${number(g / 1000, 3)} kg`;
+  return `${number(g, g < 10 ? 2 : 1)} g`;
 }

@@ -1,6 +1,7 @@
 /** A number typed by hand: decimal point or comma, empty means unknown, arrows step, Enter or leaving commits. */
 import { useEffect, useState } from 'react';
 import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { meanwhileWords, useChangedMeanwhile } from './hooks/changed-meanwhile.ts';
 
 interface Props {
@@ -15,6 +16,8 @@ interface Props {
   step?: number;
   decimals?: number;
   unit?: string;
+  /** What is kept in g or °C and read in the keeper's own unit; value, limits and step are in g or °C. */
+  measure?: 'mass' | 'heat';
   hint?: string;
   required?: boolean;
   placeholder?: string;
@@ -22,9 +25,36 @@ interface Props {
   error?: string;
 }
 
-export function NumberInput(props: Props) {
+export function NumberInput({ measure, ...props }: Props) {
+  return <PlainNumberInput {...(measure ? measured(props, measure) : props)} />;
+}
+
+/** The same field in the unit that the keeper reads. */
+function measured(props: Props, measure: 'mass' | 'heat'): Props {
+  const f = words().figures;
+  const { value, min, max, step, decimals = 2, onCommit } = props;
+  if (measure === 'mass' && f.massUnit === 'g') return { ...props, unit: f.massUnit };
+  if (measure === 'heat' && f.heatUnit === '°C') return { ...props, unit: f.heatUnit };
+  const [out, back] = measure === 'mass' ? [f.mass, f.gramsOf] : [f.heat, f.celsiusOf];
+  const at = (kept: number | undefined) => (kept === undefined ? undefined : out(kept));
+  return {
+    ...props,
+    value: at(value),
+    min: at(min),
+    max: at(max),
+    // A step is a difference: of degrees, without the zero of the scale.
+    step: step === undefined ? undefined : Number((out(step) - out(0)).toPrecision(2)),
+    decimals: measure === 'mass' ? decimals + 1 : decimals,
+    unit: measure === 'mass' ? f.massUnit : f.heatUnit,
+    onCommit: (shown) => onCommit(shown === undefined ? undefined : back(shown)),
+  };
+}
+
+function PlainNumberInput(props: Props) {
   const { value, decimals = 2, min, max, step = 0.1 } = props;
-  const shown = value === undefined ? '' : String(Number(value.toFixed(decimals)));
+  const f = words().figures;
+  const t = words().shared.number;
+  const shown = value === undefined ? '' : f.number(value, decimals);
   const [text, setText] = useState(shown);
   const [typing, setTyping] = useState(false);
   const [fault, setFault] = useState('');
@@ -36,13 +66,12 @@ export function NumberInput(props: Props) {
   /** Whether the text could be taken; refused text stays to be mended. */
   function commit(next: string): boolean {
     const read = readNumber(next);
-    if (read === undefined && props.required) return refuse('needs a number');
-    if (read !== undefined && Number.isNaN(read))
-      return refuse(`“${next}” is not a number; write for example 6.25 or 6,25`);
+    if (read === undefined && props.required) return refuse(t.needed(props.label));
+    if (read !== undefined && Number.isNaN(read)) return refuse(t.none(props.label, next));
     if (read !== undefined && min !== undefined && read < min)
-      return refuse(`${next} is too low; it may be ${min} or more`);
+      return refuse(t.tooLow(props.label, next, f.number(min)));
     if (read !== undefined && max !== undefined && read > max)
-      return refuse(`${next} is too high; it may be ${max} at most`);
+      return refuse(t.tooHigh(props.label, next, f.number(max)));
     if (next.trim() !== shown && meanwhile.tell()) {
       setFault(meanwhileWords(props.label, shown, next));
       return false;
@@ -56,8 +85,8 @@ export function NumberInput(props: Props) {
     setFault('');
     meanwhile.done();
   }
-  function refuse(words: string): false {
-    setFault(`${props.label} ${words}.`);
+  function refuse(why: string): false {
+    setFault(why);
     return false;
   }
   function stepBy(by: number) {
@@ -67,9 +96,9 @@ export function NumberInput(props: Props) {
       max ?? Number.POSITIVE_INFINITY,
       Math.max(min ?? Number.NEGATIVE_INFINITY, from + by),
     );
-    const words = String(Number(next.toFixed(decimals)));
-    setText(words);
-    commit(words);
+    const stepped = f.number(next, decimals);
+    setText(stepped);
+    commit(stepped);
   }
   const error = fault || props.error;
 

@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { type Remote, wrap } from 'comlink';
 import { useMemo, useSyncExternalStore } from 'react';
 import type { ReferenceFood } from '../../foods/reference.ts';
+import { words } from '../../words/words.ts';
 import type { FormulationWorker } from './formulation.worker.ts';
 import { latest } from './latest.ts';
 import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
@@ -11,7 +12,10 @@ import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
 const SLOW_AFTER = 20_000;
 
 function openWorker(): WorkerEnd {
-  const worker = new Worker(new URL('./formulation.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('./formulation.worker.ts', import.meta.url), {
+    type: 'module',
+    name: JSON.stringify(words().figures.manner),
+  });
   const remote = wrap<Record<string, (...args: unknown[]) => Promise<unknown>>>(worker);
   return {
     ask: async (method, args) =>

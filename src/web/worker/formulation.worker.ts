@@ -31,6 +31,9 @@ import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { wordsIn } from '../../words/languages.ts';
+import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
+import { speak } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
 import { standingOf } from './weighing.ts';
@@ -168,4 +171,19 @@ const api = {
 };
 
 export type FormulationWorker = typeof api;
-expose(api);
+
+/** Answers speak the language of the page, whose name for this worker says which; without its texts they are English. */
+const spoken = wordsIn(readManner(JSON.parse(self.name || '{}'), PLAIN_MANNER)).then(
+  (texts) => speak(() => texts),
+  () => {},
+);
+const inLanguage = Object.fromEntries(
+  Object.entries(api).map(([method, ask]) => [
+    method,
+    async (...args: never[]) => {
+      await spoken;
+      return (ask as (...given: never[]) => unknown)(...args);
+    },
+  ]),
+);
+expose(inLanguage);

@@ -1,0 +1,4 @@
+import type { Targets } from '../en/targets.ts';
+import type { Figures } from '../figures.ts';
+
+export const targets = (_f: Figures): Targets => ({});

@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const beside = (_f: Figures) => ({});
+
+export type Beside = ReturnType<typeof beside>;

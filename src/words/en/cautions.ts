@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const cautions = (_f: Figures) => ({});
+
+export type Cautions = ReturnType<typeof cautions>;

@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const exchange = (_f: Figures) => ({});
+
+export type Exchange = ReturnType<typeof exchange>;

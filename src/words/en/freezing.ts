@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const freezing = (_f: Figures) => ({});
+
+export type Freezing = ReturnType<typeof freezing>;

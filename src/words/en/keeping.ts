@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const keeping = (_f: Figures) => ({});
+
+export type Keeping = ReturnType<typeof keeping>;

@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const label = (_f: Figures) => ({});
+
+export type Label = ReturnType<typeof label>;

@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const mix = (_f: Figures) => ({});
+
+export type Mix = ReturnType<typeof mix>;

@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const targets = (_f: Figures) => ({});
+
+export type Targets = ReturnType<typeof targets>;

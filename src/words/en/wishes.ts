@@ -1,0 +1,5 @@
+import type { Figures } from '../figures.ts';
+
+export const wishes = (_f: Figures) => ({});
+
+export type Wishes = ReturnType<typeof wishes>;
