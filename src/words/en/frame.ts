@@ -9,7 +9,7 @@ export const frame = (_f: Figures) => ({
     targets: { long: 'Needs', short: 'Needs' },
     mix: { long: 'Mixes', short: 'Mixes' },
     calendar: { long: 'Kitchen', short: 'Kitchen' },
-    animals: { long: 'Animals', short: 'Animals' },
+    animals: { long: 'Animals', short: 'Pets' },
     household: { long: 'Household', short: 'House' },
   },
   /** The places of the kitchen, in the order in which the work goes. */
