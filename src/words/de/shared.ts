@@ -44,6 +44,7 @@ export const shared = (f: Figures): Shared => ({
     water: (grams) => `${f.number(grams)} g Wasser in 100 g`,
     noWater: 'Wasser nicht bekannt',
   },
+  whatIs: (word) => `Was heißt „${word}“?`,
   done: 'Fertig',
   working: 'Wird ausgerechnet …',
   parts: {

@@ -50,6 +50,7 @@ export const shared = (f: Figures) => ({
     water: (grams: number) => `${f.number(grams)} g water per 100 g`,
     noWater: 'water not known',
   },
+  whatIs: (word: string) => `What is “${word}”?`,
   done: 'Done',
   working: 'Working…',
   parts: {

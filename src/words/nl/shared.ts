@@ -45,6 +45,7 @@ export const shared = (f: Figures): Shared => ({
     water: (grams) => `${f.number(grams)} g water in 100 g`,
     noWater: 'water niet bekend',
   },
+  whatIs: (word) => `Wat betekent “${word}”?`,
   done: 'Klaar',
   working: 'Aan het rekenen…',
   parts: {
