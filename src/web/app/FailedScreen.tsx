@@ -2,10 +2,10 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { linkTo } from '../shared/route.ts';
+import { reloadKeepingTyped, typedHere } from '../shared/typed-text.ts';
 import { copied, failureReport } from './failure-report.ts';
 import { PLACES } from './navigation.tsx';
 import { TypedList } from './TypedText.tsx';
-import { keepTyped, typedHere } from './typed-text.ts';
 import './trouble.css';
 
 interface Props {
@@ -37,13 +37,7 @@ export function FailedScreen({ error, place, again }: Props) {
         <Button className="button strong" onPress={again}>
           Try again
         </Button>
-        <Button
-          className="button"
-          onPress={() => {
-            keepTyped();
-            window.location.reload();
-          }}
-        >
+        <Button className="button" onPress={reloadKeepingTyped}>
           Reload the page
         </Button>
         <Button

@@ -1,10 +1,10 @@
 /** Says when another Pouchful than this page runs on the server; the keeper says when to load it. */
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { reloadKeepingTyped } from '../shared/typed-text.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';
 import { OWN_BUILD, servedBuild } from './build.ts';
-import { keepTyped } from './typed-text.ts';
 import './trouble.css';
 
 export function NewerBuild() {
@@ -18,13 +18,7 @@ export function NewerBuild() {
         Pouchful was updated: the server runs another one than this page. Load it when nothing is left to be
         saved.
       </p>
-      <Button
-        className="button"
-        onPress={() => {
-          keepTyped();
-          window.location.reload();
-        }}
-      >
+      <Button className="button" onPress={reloadKeepingTyped}>
         Reload
       </Button>
     </section>

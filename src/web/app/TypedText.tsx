@@ -1,7 +1,7 @@
 /** What was typed and may be lost, to be read and copied. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { forgetTypedBefore, type Typed, typedBefore } from './typed-text.ts';
+import { forgetTypedBefore, type Typed, typedBefore } from '../shared/typed-text.ts';
 
 export function TypedList({ typed }: { typed: readonly Typed[] }) {
   return (
