@@ -4,14 +4,20 @@ import { PAIRS } from '../../../foods/forms/pairs.ts';
 import type { FreshFood } from '../../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../../kitchen/model.ts';
 import type { Household, OwnFood } from '../../model.ts';
+import { foodKeys } from './same-food.ts';
 
 /** What a food dried at home holds, as planned, g of water per 100 g (common practice, no source). */
 export const PLANNED_MOISTURE = 10;
 export const PLANNED_MOISTURE_SOURCE = 'common practice, no source';
 
 /** How the keeper dries a food at home; undefined where it is bought as it is mixed. */
-export function driedAtHome(house: Pick<Household, 'kitchen'>, food: string): DriedAtHome | undefined {
-  return house.kitchen[0]?.driedAtHome?.find((d) => d.food === food);
+export function driedAtHome(
+  house: Pick<Household, 'kitchen' | 'foods' | 'mixes'>,
+  food: string,
+): DriedAtHome | undefined {
+  const all = house.kitchen[0]?.driedAtHome ?? [];
+  const keyOf = foodKeys(house);
+  return all.find((d) => d.food === food) ?? all.find((d) => keyOf(d.food) === keyOf(food));
 }
 
 /** How foods are dried at home, with one changed; `undefined` for bought as it is mixed. */
