@@ -1,6 +1,7 @@
 /** Foods that are bought fresh and dried at home: which fresh food each is made of, and how to find that. */
 import type { Food } from '../../../foods/food.ts';
 import { PAIRS } from '../../../foods/forms/pairs.ts';
+import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { FreshFood } from '../../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../../kitchen/model.ts';
 import type { Household, OwnFood } from '../../model.ts';
@@ -85,4 +86,17 @@ const FRESH_WATER = 40;
 export function looksFresh(food: Food): boolean {
   const water = food.composition.WATER;
   return water === undefined || water > FRESH_WATER;
+}
+
+/**
+ * Whether a food of a mix is fresh, cooked or live: wet, as its figures have it. Where nobody says how wet it is, it is not.
+ * @param table foods of the tables by reference number
+ */
+export function isFreshIn(
+  food: Pick<Ingredient, 'ref' | 'composition'>,
+  table: ReadonlyMap<string, Pick<Food, 'composition'>>,
+): boolean {
+  const looked = food.ref === undefined ? undefined : table.get(food.ref);
+  const water = food.composition?.WATER ?? looked?.composition.WATER;
+  return water !== undefined && water > FRESH_WATER;
 }
