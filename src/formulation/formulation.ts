@@ -25,7 +25,7 @@ import type {
   Result,
   WholeGrams,
 } from './problem/result.ts';
-import type { Ration } from './solve/bounds.ts';
+import type { Bound, Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
 import { answered } from './solve/highs.ts';
 import { fixedBeside, withMargin } from './solve/margin.ts';
@@ -53,6 +53,7 @@ export class Formulation {
   private readonly solver: MixSolver;
   private saferFound: { readonly problem: Problem | undefined } | undefined;
   private bestFound: { readonly found: Found | undefined } | undefined;
+  private withinMargin: readonly Bound[] | undefined;
   private result: Result | undefined;
   private notesMade: Notes | undefined;
 
@@ -201,8 +202,14 @@ export class Formulation {
         });
         return this.ask({ ...problem, foods }, (other) => colliders(this.options.highs, other.model.asked));
       },
-      margin: () => (!long && this.safer ? this.ask(this.safer, (other) => allBounds(other.model)) : []),
+      margin: () => (long ? [] : this.marginBounds()),
     });
+  }
+
+  /** The bounds with the margin that the best mix keeps from them; none where it keeps none. */
+  private marginBounds(): readonly Bound[] {
+    this.withinMargin ??= this.safer ? this.ask(this.safer, (other) => allBounds(other.model)) : [];
+    return this.withinMargin;
   }
 
   /** Whole steps of the scale nearest to given shares, the rules kept whether the shares keep them or not. */

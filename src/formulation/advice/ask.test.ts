@@ -48,7 +48,16 @@ describe('what stands in the way of a share', () => {
     const answer = ask(fatty, (f) => f.askOf({ sunflower: 5, oats: 50, millet: 45 }, {}, 'sunflower', 20));
     expect(answer).toEqual({
       possible: false,
-      limits: [{ pointer: '/rules/0/max', side: 'max', bound: 7, unit: '%' }],
+      limits: [
+        {
+          pointer: '/rules/0/max',
+          side: 'max',
+          bound: 7,
+          unit: '%',
+          subject: 'fat of the mix',
+          caution: false,
+        },
+      ],
       near: false,
     });
   });
@@ -184,7 +193,7 @@ function only(drawn: DrawnProblem, pointer: string, asked: string): DrawnProblem
 
 describe('foods that an ask leaves with nothing', () => {
   test('had a share that is shown, and would show 0; the food asked of is not among them', () => {
-    const from = { sunflower: 10, oats: 50, millet: 39.96, dill: 0.04 };
+    const from = { sunflower: 10, oats: 50, millet: 39.9, dill: 0.1 };
     const to = { sunflower: 0, oats: 0.04, millet: 0.06, dill: 0 };
     expect(emptiedBy(from, to, 'sunflower')).toEqual(['oats']);
     expect(emptiedBy(from, {}, 'sunflower')).toEqual([]);

@@ -9,8 +9,9 @@ import type { Span } from '../solve/mix-solver.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
 
-/** A share under this, percent, is shown as 0. */
+/** A share under this, percent, is shown as 0; one from the second on is worth a word where it would go. */
 const SHOWN = 0.05;
+const NOTABLE = 0.2;
 /** Shares nearer than this, percent, are read as the same. */
 const SAME = 0.05;
 const MOST_LIMITS = 2;
@@ -22,6 +23,10 @@ export interface AskLimit {
   readonly side: 'min' | 'max';
   readonly bound: number;
   readonly unit: string;
+  /** What the limit is about, in words; of a caution that several foods share too, which no pointer tells. */
+  readonly subject: string;
+  /** Whether it is a caution's. */
+  readonly caution: boolean;
 }
 
 export interface AskAnswer {
@@ -77,12 +82,14 @@ export function answerToAsk(question: AskQuestion): AskAnswer {
 }
 
 /** The keeper's own least or most share of the food, where that alone refuses what is asked. */
-function ownLimit({ problem, open }: MixModel, column: number, wanted: number): AskLimit | undefined {
+function ownLimit({ problem, open, ration }: MixModel, column: number, wanted: number): AskLimit | undefined {
   const row = elementAt(open, column);
   const { min = 0, max = 100 } = elementAt(problem.foods, row);
-  if (wanted > max + SAME) return { pointer: `/foods/${row}/max`, side: 'max', bound: max, unit: '%' };
-  if (wanted < min - SAME) return { pointer: `/foods/${row}/min`, side: 'min', bound: min, unit: '%' };
-  return undefined;
+  const side = wanted > max + SAME ? 'max' : wanted < min - SAME ? 'min' : undefined;
+  if (side === undefined) return undefined;
+  const { name } = elementAt(ration.foods, column);
+  const bound = side === 'max' ? max : min;
+  return { pointer: `/foods/${row}/${side}`, side, bound, unit: '%', subject: name, caution: false };
 }
 
 /** The mix with the share asked for, held shares kept and the others in their present proportion, by column. */
@@ -116,7 +123,14 @@ function limitsOf(bounds: readonly Bound[], { open }: MixModel, column: number):
     .filter((b) => !b.pointer.startsWith(itself))
     .sort((a, b) => rank(a) - rank(b))
     .slice(0, MOST_LIMITS)
-    .map(({ pointer, side, bound, unit }) => ({ pointer, side, bound, unit }));
+    .map(({ pointer, side, bound, unit, subject, because }) => ({
+      pointer,
+      side,
+      bound,
+      unit,
+      subject,
+      caution: because !== undefined,
+    }));
 }
 
 /**
@@ -126,6 +140,6 @@ function limitsOf(bounds: readonly Bound[], { open }: MixModel, column: number):
  */
 export function emptiedBy(from: Shares, to: Shares, asked: string): string[] {
   return Object.keys(from).filter(
-    (id) => id !== asked && (from[id] ?? 0) >= SHOWN && (to[id] ?? from[id] ?? 0) < SHOWN,
+    (id) => id !== asked && (from[id] ?? 0) >= NOTABLE && (to[id] ?? from[id] ?? 0) < SHOWN,
   );
 }

@@ -4,6 +4,7 @@ import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
 import { patchFood } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import { CautionWords } from '../../shared/CautionWords.tsx';
 import { today } from '../../shared/today.ts';
 import type { FormulationView } from '../useFormulation.ts';
@@ -19,21 +20,23 @@ export function MixCautions({
   notes: readonly CautionNote[];
   view: FormulationView;
 }) {
+  const t = words().rows.cautions;
+  const { day } = words().figures;
   if (notes.length === 0) return null;
   return (
-    <ul className="cautions" aria-label="Cautions">
+    <ul className="cautions" aria-label={t.all}>
       {notes.map((note) => (
         <li key={note.caution} className={`caution-card ${note.severity}`}>
           <CautionWords caution={{ ...note, maxShare: note.max_share }} />
           {note.applied === 'capped' && <Allow food={food} note={note} view={view} />}
           {note.applied === 'overridden' && food.override && (
             <p className="override">
-              You allowed more on {food.override.on}: “{food.override.note}”.{' '}
+              {t.allowed(day(food.override.on), food.override.note)}{' '}
               <Button
                 className="quiet-button"
                 onPress={() => void view.edit((m) => patchFood(m, food.id, { override: undefined }))}
               >
-                Keep the limit after all
+                {t.keepLimit}
               </Button>
             </p>
           )}
@@ -45,11 +48,12 @@ export function MixCautions({
 
 /** Lifting a limit takes a reason, which is kept with the mix. */
 function Allow({ food, note, view }: { food: Ingredient; note: CautionNote; view: FormulationView }) {
+  const t = words().rows.cautions;
   const [why, setWhy] = useState<string>();
   if (why === undefined)
     return (
       <Button className="quiet-button" onPress={() => setWhy('')}>
-        Allow more than {note.max_share} %…
+        {t.goAhead(note.max_share ?? 0)}
       </Button>
     );
   const empty = why.trim() === '';
@@ -64,15 +68,15 @@ function Allow({ food, note, view }: { food: Ingredient; note: CautionNote; view
       }}
     >
       <TextField value={why} onChange={setWhy} autoFocus>
-        <Label>Why more is fed (a vet’s word, say); it is kept with the mix</Label>
+        <Label>{t.why}</Label>
         <Input />
       </TextField>
       <div className="button-row">
         <Button type="submit" className="button" isDisabled={empty}>
-          Allow more
+          {t.allowMore}
         </Button>
         <Button className="quiet-button" onPress={() => setWhy(undefined)}>
-          Leave the limit
+          {t.leaveLimit}
         </Button>
       </div>
     </form>
