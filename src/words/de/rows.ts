@@ -35,7 +35,10 @@ export const rows = (f: Figures): Rows => ({
     counted: 'eine Regel zur Zahl der Zutaten steht im Weg',
     dropOne: 'bliebe eine Zutat liegen, wäre das Futter außerhalb des Bereichs',
     others: 'die anderen Zutaten brauchen den Platz',
-    empties: (share, names) => `${f.percent(share, 1)} hier ließe nichts übrig von: ${f.list(names)}.`,
+    empties: (share, names) =>
+      names.length <= 2
+        ? `${f.percent(share, 1)} hier ließe nichts übrig von: ${f.list(names)}.`
+        : `${f.percent(share, 1)} hier ließe von ${f.number(names.length)} Zutaten nichts übrig: ${names.join(' · ')}.`,
     takeIt: 'Nehmen',
     leaveIt: 'Lassen',
     clash: (what) => `Zusammen damit nicht möglich: ${what}`,

@@ -38,7 +38,9 @@ export const rows = (f: Figures) => ({
     dropOne: 'it would not stay in range when a food is left',
     others: 'the other foods need the room',
     empties: (share: number, names: readonly string[]) =>
-      `${f.percent(share, 1)} here would leave nothing of ${f.list(names)}.`,
+      names.length <= 2
+        ? `${f.percent(share, 1)} here would leave nothing of ${f.list(names)}.`
+        : `${f.percent(share, 1)} here would leave nothing of ${f.number(names.length)} foods: ${names.join(' · ')}.`,
     takeIt: 'Take it',
     leaveIt: 'Leave it',
     clash: (what: string) => `This cannot be kept together with: ${what}`,

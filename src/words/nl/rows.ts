@@ -35,7 +35,10 @@ export const rows = (f: Figures): Rows => ({
     counted: 'een regel over het aantal ingrediënten staat in de weg',
     dropOne: 'als er een ingrediënt blijft liggen, is het voer buiten bereik',
     others: 'de andere ingrediënten hebben de ruimte nodig',
-    empties: (share, names) => `${f.percent(share, 1)} hier zou niets overlaten van: ${f.list(names)}.`,
+    empties: (share, names) =>
+      names.length <= 2
+        ? `${f.percent(share, 1)} hier zou niets overlaten van: ${f.list(names)}.`
+        : `${f.percent(share, 1)} hier zou van ${f.number(names.length)} ingrediënten niets overlaten: ${names.join(' · ')}.`,
     takeIt: 'Doen',
     leaveIt: 'Laten',
     clash: (what) => `Kan niet samen met: ${what}`,

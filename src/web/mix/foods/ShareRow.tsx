@@ -55,7 +55,7 @@ export function ShareRow({ food, name, share, span, top, grams, held, mix, best,
     void ask.drag(reached).then((followed) => followed && settle(reached));
   }
   function letGo(wanted: number) {
-    void ask.letGo(wanted).finally(() => setTimeout(() => setDragged(undefined), SETTLE_MS));
+    void ask.letGo(wanted).finally(() => settle(Math.min(high, Math.max(low, wanted))));
   }
 
   const cautions = view.evaluation?.cautions.filter((c) => c.food === food.id) ?? [];

@@ -53,19 +53,18 @@ export function useAsk(food: Ingredient, mix: Mix, view: FormulationView): Share
     setAsked(undefined);
   }
   function came(wanted: number) {
-    view.endMove();
     setAsked({ wanted, got: current()?.shares[food.id] ?? 0 });
   }
   /** @param emptied foods for whose sake nothing moved */
   function answered(wanted: number, emptied: readonly string[]) {
     if (emptied.length === 0) return came(wanted);
-    view.endMove();
     setQuestion({
       wanted,
       emptied,
       take: async () => {
         leave();
         await view.move(food.id, wanted);
+        view.endMove();
         came(wanted);
       },
     });
@@ -74,6 +73,7 @@ export function useAsk(food: Ingredient, mix: Mix, view: FormulationView): Share
     leave();
     setPending(wanted);
     const emptied = await view.move(food.id, wanted, true);
+    view.endMove();
     answered(wanted, emptied);
     setPending(undefined);
   }
@@ -83,6 +83,7 @@ export function useAsk(food: Ingredient, mix: Mix, view: FormulationView): Share
     return (await dragged.current).length === 0;
   }
   async function letGo(wanted: number) {
+    view.endMove();
     const emptied = await dragged.current;
     dragged.current = Promise.resolve([]);
     answered(wanted, emptied);
