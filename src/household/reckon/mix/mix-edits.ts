@@ -1,5 +1,5 @@
 /** Changes to a mix, each as a function from one version to the next. */
-import { lenders } from '../../../foods/evidence.ts';
+import { lenders, printedTexts } from '../../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../../foods/food.ts';
 import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Beside, GroupRule, Ingredient, Problem, Rule } from '../../../formulation/problem/problem.ts';
@@ -122,9 +122,10 @@ export function besideFromOwn(food: OwnFood, share: number): Beside {
 /** What a mix copies of a food of the keeper's own. */
 function figuresIn(
   food: OwnFood,
-): Pick<Ingredient, 'name' | 'composition' | 'sd' | 'low' | 'high' | 'borrowed'> {
+): Pick<Ingredient, 'name' | 'composition' | 'sd' | 'low' | 'high' | 'borrowed' | 'ingredients'> {
   const { name, composition, sd, low, high } = food;
   const borrowed = lenders(food);
+  const ingredients = printedTexts(food.evidence);
   return {
     name,
     composition,
@@ -132,6 +133,7 @@ function figuresIn(
     low,
     high,
     borrowed: Object.keys(borrowed).length > 0 ? borrowed : undefined,
+    ingredients: ingredients.length > 0 ? ingredients : undefined,
   };
 }
 
