@@ -19,6 +19,7 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
@@ -88,6 +89,7 @@ export function english(manner: Manner) {
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }
 

@@ -20,6 +20,7 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
@@ -89,5 +90,6 @@ export function dutch(manner: Manner): Words {
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }
