@@ -15,6 +15,7 @@ import {
 } from '../../household/reckon/mix/mix-edits.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { CautionWords } from '../shared/CautionWords.tsx';
+import { IngredientReading } from '../shared/label/IngredientPaste.tsx';
 import { go } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { useRemove } from '../store/household.ts';
@@ -23,7 +24,6 @@ import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { BorrowDialog } from './BorrowDialog.tsx';
 import { FoodAmounts } from './FoodAmounts.tsx';
-import { IngredientReading } from './label/IngredientPaste.tsx';
 import { MakeForm } from './MakeForm.tsx';
 import { SourcesSection } from './SourcesSection.tsx';
 import '../shared/styles/cautions.css';

@@ -8,13 +8,13 @@ import { soleSource, sourceWith } from '../../household/reckon/foods/label-sourc
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { IngredientPaste, MOST_INGREDIENT_TEXT } from '../shared/label/IngredientPaste.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
-import { IngredientPaste, MOST_INGREDIENT_TEXT } from './label/IngredientPaste.tsx';
 import { NameCautions } from './NameCautions.tsx';
 
 export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?: string): void }) {

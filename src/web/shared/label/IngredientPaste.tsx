@@ -2,7 +2,7 @@
 import { Fragment, useMemo } from 'react';
 import { Label, Text, TextArea, TextField } from 'react-aria-components';
 import { type Flag, readIngredients } from '../../../foods/ingredients/read-ingredients.ts';
-import { useSettled } from '../../shared/hooks/settled.ts';
+import { useSettled } from '../hooks/settled.ts';
 import { markedText } from './marked-text.ts';
 import './label.css';
 
