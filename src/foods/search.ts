@@ -193,11 +193,15 @@ export function createFoodSearch(reference: Reference): FoodSearch {
   const withAll = (query: string): Set<number> => {
     const right = spelt(query);
     const parted = otherwiseParted(query);
+    const byParts = parted === undefined ? [] : named(parted);
+    const strange = wordsOf(query).some((word) => !known.has(stem(word)));
     const found = new Set([
       ...named(query),
+      ...(strange ? byParts : []),
       ...(right === undefined ? [] : [...named(right), ...rowsOf(search(right, 'AND'))]),
       ...rowsOf(search(query, 'AND')),
-      ...(parted === undefined ? [] : [...named(parted), ...rowsOf(search(parted, 'AND'))]),
+      ...byParts,
+      ...(parted === undefined ? [] : rowsOf(search(parted, 'AND'))),
     ]);
     return plainFirst(
       found,
