@@ -3,6 +3,7 @@
  * forgiven, and what the tables do not have is said.
  */
 import MiniSearch from 'minisearch';
+import { words } from '../words/words.ts';
 import { furtherNames, NOT_THERE, type NotThere } from './food-words.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { Speller, stem, withTwins } from './spelling.ts';
@@ -226,18 +227,19 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       const [first] = wordsOf(query);
       if (first === undefined || byReference(reference, query)) return undefined;
       const thing = lacking(query);
+      const t = words().search;
       const nearest = this.find(query, 1)[0];
-      const near = nearest ? ` The nearest is ${nearest.name}.` : '';
+      const near = nearest ? [t.nearest(nearest.name)] : [];
       if (thing) {
-        const own = nearest ? '' : ' Add it as your own food from its label.';
-        return `The tables have no ${thing.what}.${thing.note ? ` ${thing.note}` : ''}${near}${own}`;
+        const aside = thing.aside === undefined ? [] : [t.asides[thing.aside]];
+        return [t.missing(thing.what, query.trim()), ...aside, ...(nearest ? near : [t.addOwn])].join(' ');
       }
       if (!nearest) return undefined;
-      if (withAll(query).size === 0) return `No food in the tables has all of these words.${near}`;
+      if (withAll(query).size === 0) return [t.notAll, ...near].join(' ');
       const strange = wordsOf(otherwiseParted(query) ?? spelt(query) ?? query).find(
         (word) => word.length > SHORT && !isKnown(stem(word)),
       );
-      return strange && `No food in the tables is called "${strange}"; shown is what is spelt nearly so.`;
+      return strange && t.notCalled(strange);
     },
   };
 }

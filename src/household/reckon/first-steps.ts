@@ -5,7 +5,7 @@ import { isNew } from './new-household.ts';
 
 export interface FirstSteps {
   /** The example alone is kept; or nothing is made yet; or the mix is on its way. */
-  readonly stage: 'example' | 'start' | 'under way';
+  readonly stage: 'example' | 'start' | 'begun';
   /** The keeper's own first mix, where there is one. */
   readonly mix: Mix | undefined;
   /** Animals of the keeper's own: those of that mix, or any. */
@@ -32,7 +32,7 @@ export function firstSteps(house: Household, chosen: Mix | undefined): FirstStep
       ? 'example'
       : isNew(house) && !done && own.length < 2
         ? 'start'
-        : 'under way';
+        : 'begun';
   return { stage, mix, animals: eaters.length > 0 ? eaters : animals, pellet, foods, made };
 }
 

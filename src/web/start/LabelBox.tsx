@@ -65,9 +65,7 @@ export function LabelBox({
   const typed = text.trim() !== '';
   const said = SHOWN.flatMap((tag) => {
     const amount = amountWords(read, tag);
-    return !isSaid(read, tag)
-      ? []
-      : [`${nutrient(tag).name} ${amount}`];
+    return !isSaid(read, tag) ? [] : [`${nutrient(tag).name} ${amount}`];
   });
   const unread = reading.lines.filter((l) => l.kind === 'unread' && l.text.trim() !== '').length;
   return (

@@ -36,7 +36,9 @@ export function readPasted(
   const first = readTable(grid, answers, ownNames);
   // How the columns are read is shown by what comes of them; with everything else answered it is taken as read.
   const open = first.questions.filter((q) => q.answer === undefined && q.id !== COLUMNS);
-  const rows = first.rows.filter((r) => r.kind === 'food' && r.become?.as !== 'left out');
+  const rows = first.rows.filter(
+    (r) => r.kind === 'food' && (r.become === undefined || r.become.as === 'own'),
+  );
   const own = rows.filter((r) => r.become?.as === 'own');
   const wrong = rows.flatMap(({ name, faults: [why] }) => (why === undefined ? [] : [{ name, why }]));
   const named = rows.filter((r) => r.become === undefined && r.faults.length === 0);

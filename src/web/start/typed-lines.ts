@@ -13,7 +13,7 @@ export interface TypedFood {
 }
 
 /** Why a line cannot be taken as it stands. */
-export type LineFault = 'no name' | 'which unit' | 'a range' | 'too much' | 'nothing' | 'too long';
+export type LineFault = 'nameless' | 'unitless' | 'range' | 'over' | 'nothing' | 'long';
 
 export interface TypedLines {
   readonly foods: readonly TypedFood[];
@@ -27,7 +27,7 @@ const MOST_NAME = 200;
 const NEAR_HUNDRED = 0.5;
 
 const NUMBER = String.raw`\d+(?:[.,]\d+)?`;
-const PERCENT = '%|percent|per cent|prozent|procent';
+const PERCENT = '%|percent|per ?cent|prozent|procent';
 /** g in one of each. */
 const GRAMS: Readonly<Record<string, number>> = { g: 1, kg: 1000, oz: 28.349523125 };
 // A Dutch \"ons\" is 100 g to one and an ounce to another, so it is none.
@@ -57,7 +57,7 @@ export function readTyped(text: string): TypedLines {
   const left: { text: string; fault: LineFault }[] = [];
   for (const { line, name, share, grams, bare, fault } of read) {
     const wanted = share ?? (percent ? bare : undefined);
-    const wrong = fault ?? (bare !== undefined && !percent ? 'which unit' : faultOf(name, wanted, grams));
+    const wrong = fault ?? (bare !== undefined && !percent ? 'unitless' : faultOf(name, wanted, grams));
     if (wrong) left.push({ text: line.trim(), fault: wrong });
     else
       foods.push({
@@ -89,7 +89,7 @@ function itemsOf(line: string): string[] {
 
 function readLine(line: string): ReadLine {
   const plain = line.replace(/\t/g, ' ').replace(BULLET, '').trim();
-  if (RANGE.test(plain)) return { name: plain, fault: 'a range' };
+  if (RANGE.test(plain)) return { name: plain, fault: 'range' };
   const amounts = [...plain.matchAll(AMOUNT)];
   const [amount] = amounts;
   if (amount && amounts.length === 1) {
@@ -115,7 +115,7 @@ function bothAmounts(plain: string, amounts: readonly RegExpMatchArray[]): ReadL
   const shares = amounts.filter(([, , unit = '']) => new RegExp(`^(?:${PERCENT})$`, 'iu').test(unit));
   const [share] = shares;
   const name = nameIn(amounts.reduce((rest, [whole]) => rest.replace(whole, ' '), plain));
-  if (!share || shares.length > 1) return { name: plain, fault: 'a range' };
+  if (!share || shares.length > 1) return { name: plain, fault: 'range' };
   return { name, share: Number((share[1] ?? '').replace(',', '.')) };
 }
 
@@ -135,10 +135,10 @@ function nameIn(text: string): string {
 }
 
 function faultOf(name: string, share: number | undefined, grams: number | undefined): LineFault | undefined {
-  if (!/\p{L}/u.test(name)) return 'no name';
-  if (name.length > MOST_NAME) return 'too long';
+  if (!/\p{L}/u.test(name)) return 'nameless';
+  if (name.length > MOST_NAME) return 'long';
   if (share === 0 || grams === 0) return 'nothing';
-  return share !== undefined && share > 100 ? 'too much' : undefined;
+  return share !== undefined && share > 100 ? 'over' : undefined;
 }
 
 /**
