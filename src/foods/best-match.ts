@@ -27,7 +27,9 @@ export function matchName(search: FoodSearch, name: string): NameMatch {
     best && !FRESH.test(name) && !isFedDry(best)
       ? found.find((f) => f.plain && isFedDry(f) && thing(f) === thing(best))
       : undefined;
-  const foods = [...new Set(dried ? [dried, ...found] : found)].slice(0, OFFERED);
+  const [first, ...others] = new Set(dried ? [dried, ...found] : found);
+  // Beside the first only what a keeper may mean: no sweets and no dishes that have the word in their title.
+  const foods = first ? [first, ...others.filter((f) => f.plain || isFedDry(f))].slice(0, OFFERED) : [];
   return { foods, sure: foods.length > 0 && note === undefined, ...(note !== undefined && { note }) };
 }
 

@@ -54,7 +54,7 @@ export function AnimalStep({ own }: { own: OwnMix }) {
       animalIds: [...m.animalIds.filter((id) => id !== animal.id), animal.id],
       name: own.mix ? m.name : words().start.mixFor(animal.name),
     }));
-    focusWhenThere('.start-step.now textarea, .start-step.now h2');
+    focusWhenThere('.start-step.now textarea');
   }
 
   return (

@@ -37,6 +37,7 @@ export function FoodRow({ food, typed, match, onInstead, onRemove }: Props) {
         {isFresh(table?.composition.WATER) && <small className="start-fresh">{t.fresh}</small>}
       </div>
       <div className="start-others">
+        {others.length > 0 && <small>{t.or}</small>}
         {others.map((other) => (
           <Button
             key={other.ref}

@@ -24,7 +24,7 @@ export function PelletStep({ own }: { own: OwnMix }) {
     const food = ownFoodFrom(name, 'pellet', figures);
     await save.mutateAsync(food, undefined);
     own.edit((m) => addBeside(m, ownBeside(food, m.problem)));
-    focusWhenThere('.start-foods textarea, .start-step.now h2');
+    focusWhenThere('.start-foods textarea');
   }
 
   return (

@@ -70,7 +70,7 @@ export const start = (f: Figures): Start => ({
     food: 'Das Etikett dieser Zutat',
     hint: 'Füge ein oder tippe, was auf der Packung steht, zum Beispiel „Rohprotein min. 16 %, Rohfett min. 4 %, Rohfaser max. 9 %“.',
     source: 'Etikett',
-    read: (amounts) => `Gelesen: ${amounts.join('; ')}.`,
+    read: (amounts) => `Gelesen, in 100 g: ${amounts.join('; ')}.`,
     nothingRead: 'Noch nichts verstanden. Schreib zum Beispiel „Protein 16 %“.',
     unread: (lines) =>
       f.form(lines, {
@@ -126,6 +126,7 @@ export const start = (f: Figures): Start => ({
     takeFor: (food, typed) => `${food} für „${typed}“`,
     leaveOut: 'Weglassen',
     leaveOutFood: (typed) => `„${typed}“ weglassen`,
+    or: 'oder:',
     makeOwn: 'Eigene',
     makeOwnOf: (food) => `${food} als eigene Zutat anlegen, nach dem Etikett`,
     keepOwn: 'Zutat behalten',

@@ -69,7 +69,7 @@ export const start = (f: Figures) => ({
     food: 'The label of this food',
     hint: 'Paste or type what the pack says, for example “crude protein min. 16 %, crude fat min. 4 %, crude fibre max. 9 %”.',
     source: 'label',
-    read: (amounts: readonly string[]) => `Read: ${amounts.join('; ')}.`,
+    read: (amounts: readonly string[]) => `Read, in 100 g: ${amounts.join('; ')}.`,
     nothingRead: 'Nothing was understood yet. Write for example “protein 16 %”.',
     unread: (lines: number) =>
       f.form(lines, {
@@ -127,6 +127,7 @@ export const start = (f: Figures) => ({
     takeFor: (food: string, typed: string) => `${food} for “${typed}”`,
     leaveOut: 'Leave it out',
     leaveOutFood: (typed: string) => `Leave out “${typed}”`,
+    or: 'or:',
     makeOwn: 'My own',
     makeOwnOf: (food: string) => `Make ${food} a food of my own, from its label`,
     keepOwn: 'Keep this food',

@@ -69,7 +69,7 @@ export const start = (f: Figures): Start => ({
     food: 'Het etiket van dit ingrediënt',
     hint: 'Plak of typ wat er op de verpakking staat, bijvoorbeeld “ruw eiwit min. 16 %, ruw vet min. 4 %, ruwe celstof max. 9 %”.',
     source: 'etiket',
-    read: (amounts) => `Gelezen: ${amounts.join('; ')}.`,
+    read: (amounts) => `Gelezen, in 100 g: ${amounts.join('; ')}.`,
     nothingRead: 'Er is nog niets begrepen. Schrijf bijvoorbeeld “eiwit 16 %”.',
     unread: (lines) =>
       f.form(lines, {
@@ -128,6 +128,7 @@ export const start = (f: Figures): Start => ({
     takeFor: (food, typed) => `${food} voor “${typed}”`,
     leaveOut: 'Weglaten',
     leaveOutFood: (typed) => `“${typed}” weglaten`,
+    or: 'of:',
     makeOwn: 'Eigen',
     makeOwnOf: (food) => `Van ${food} een eigen ingrediënt maken, naar het etiket`,
     keepOwn: 'Ingrediënt bewaren',
