@@ -7,6 +7,7 @@ import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/
 import { Choice } from '../shared/Choice.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { targetOption } from '../shared/targets/target-words.ts';
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
@@ -86,7 +87,7 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
           validationBehavior="aria"
         >
           <Label>Name</Label>
-          <Input ref={nameField} autoComplete="off" />
+          <NameInput ref={nameField} autoComplete="off" />
         </TextField>
         <Choice
           label="Species"

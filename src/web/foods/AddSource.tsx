@@ -5,6 +5,7 @@ import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { sourceFromReference } from '../../household/reckon/foods/own-food.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { tableNote } from '../shared/table-name.ts';
 import { newId } from '../store/new-id.ts';
@@ -72,7 +73,7 @@ function FromLabel({ own, onDone }: Props) {
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName}>
           <Label>Name of the source</Label>
-          <Input placeholder="label of the second bag" />
+          <NameInput placeholder="label of the second bag" />
         </TextField>
         <TextField value={date} onChange={setDate} type="date">
           <Label>Date, if known</Label>

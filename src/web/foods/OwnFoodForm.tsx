@@ -9,6 +9,7 @@ import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { IngredientPaste, MOST_INGREDIENT_TEXT } from '../shared/label/IngredientPaste.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -90,7 +91,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName} isInvalid={tried && nameless}>
           <Label>Name</Label>
-          <Input ref={nameField} autoComplete="off" />
+          <NameInput ref={nameField} autoComplete="off" />
         </TextField>
         <NameCautions name={name} species={mix?.problem.species} />
         <Choice

@@ -9,6 +9,7 @@ import { finishProfile } from '../../targets/finish-profile.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -69,7 +70,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           isInvalid={nameless}
         >
           <Label>Name</Label>
-          <Input />
+          <NameInput />
         </TextField>
       </div>
       <p className="hint">{FIBRE_SENTENCE[draft.fibre]}</p>

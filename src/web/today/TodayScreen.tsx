@@ -2,7 +2,7 @@
 
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { isInRange } from '../../formulation/explain/in-range.ts';
+import { isFit } from '../../formulation/explain/verdict.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { EXAMPLE } from '../../household/reckon/example.ts';
@@ -142,5 +142,5 @@ function useStanding(mix: Mix): 'in' | 'out' | 'unknown' | undefined {
   });
   if (!data) return error ? 'unknown' : undefined;
   if (!data.ok) return 'out';
-  return isInRange(data.value) ? 'in' : 'out';
+  return isFit(data.value) ? 'in' : 'out';
 }
