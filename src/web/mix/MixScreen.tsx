@@ -8,6 +8,7 @@ import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
 import { addFood, foodsByGroup } from '../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { windowViews } from '../shared/windows.ts';
@@ -123,7 +124,12 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
           ))}
         </div>
         <div className="total-line">
-          <FoodPicker mix={mix} own={notBeside} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
+          <FoodPicker
+            label={words().mix.addFood}
+            mix={mix}
+            own={notBeside}
+            onAdd={(food) => void view.edit((m) => addFood(m, food))}
+          />
           <span>
             {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
           </span>

@@ -30,6 +30,7 @@ import { nutrition } from './nutrition.ts';
 import { pairing } from './pairing.ts';
 import { refusals } from './refusals.ts';
 import { rows } from './rows.ts';
+import { search } from './search.ts';
 import { shared } from './shared.ts';
 import { sharing } from './sharing.ts';
 import { shopping } from './shopping.ts';
@@ -55,6 +56,7 @@ export function dutch(manner: Manner): Words {
     frame: frame(f),
     today: today(f),
     start: start(f),
+    search: search(f),
     mix: mix(f),
     rows: rows(f),
     beside: beside(f),

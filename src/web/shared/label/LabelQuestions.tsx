@@ -1,8 +1,8 @@
 /** What a label leaves open, asked in plain words; nothing is guessed until it is answered. */
 import type { Answers, Question } from '../../../foods/label/reading.ts';
 import { words } from '../../../words/words.ts';
-import { NumberInput } from '../../shared/NumberInput.tsx';
-import { Radios } from '../../shared/Radios.tsx';
+import { NumberInput } from '../NumberInput.tsx';
+import { Radios } from '../Radios.tsx';
 
 interface Props {
   questions: readonly Question[];

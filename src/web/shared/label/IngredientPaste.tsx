@@ -4,7 +4,7 @@ import { Label, Text, TextArea, TextField } from 'react-aria-components';
 import { readIngredients } from '../../../foods/ingredients/read-ingredients.ts';
 import { sourceWords } from '../../../foods/source-words.ts';
 import { words } from '../../../words/words.ts';
-import { useSettled } from '../../shared/hooks/settled.ts';
+import { useSettled } from '../hooks/settled.ts';
 import { markedText } from './marked-text.ts';
 import './label.css';
 
