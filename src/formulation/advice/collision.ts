@@ -32,6 +32,16 @@ export function collided(question: CollisionQuestion): Collided {
   return collidedLinear(question) ?? collidedCounted(question);
 }
 
+/** A smallest set of bounds that collide, where foods are not counted. */
+export function colliders(highs: FormulationOptions['highs'], asked: RuleSet): readonly Bound[] {
+  const elastic = new Elastic(highs, asked);
+  try {
+    return smallestConflict(elastic, highs).map((k) => elastic.demands.spoken(k));
+  } finally {
+    elastic.dispose();
+  }
+}
+
 /** What collides where foods are not counted; undefined where nothing does. */
 function collidedLinear(question: CollisionQuestion): Collided | undefined {
   const { problem, options, asked, mends } = question;

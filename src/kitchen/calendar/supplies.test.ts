@@ -57,7 +57,7 @@ test('lots go on from where they stand; those that stand alike go together', () 
       ['L1', 'L2'],
       [{ from: '2026-02-01', to: '2026-02-05' }, { from: '2026-02-04' }],
     ],
-    ['dry-goods-2026-02-01-L3', ['L3'], [{ from: '2026-02-01' }]],
+    ['dry-goods-2026-02-01-spelt', ['L3'], [{ from: '2026-02-01' }]],
   ]);
   expect(supplies[0]!.rounds).toEqual([
     { kind: 'freeze', days: 3 },
@@ -240,4 +240,26 @@ test('a fresh lot counts for what it comes to once dried; for enough where that 
     ['dry', true],
   ]);
   expect(routes({ ...carrot, perFresh: 0.2 })).toEqual([['dry', true]]);
+});
+
+test('a food that is itself fresh is dried first, never frozen and thawed as dry goods', () => {
+  const broccoli: NeededFood = { ...food('broccoli', true, true), fresh: true };
+  const routes = (...lots: Lot[]) =>
+    suppliesOf([broccoli], lots, [], today, utcDay).map((s) => [s.route, s.goods[0]?.lot, s.rounds]);
+  expect(routes()).toEqual([['dry', undefined, undefined]]);
+  // Also where its pack was written down as bought dry, or was given days in the freezer.
+  expect(routes(lot('L1', 'broccoli'))).toEqual([['dry', 'L1', undefined]]);
+  expect(routes(lot('L1', 'broccoli', { cold: rounds() }))).toEqual([['dry', 'L1', undefined]]);
+  expect(routes(lot('L1', 'broccoli', { form: 'dried' }))).toEqual([['ready', 'L1', undefined]]);
+});
+
+test('what tells supplies of one day apart names no lot', () => {
+  const lots = ['L1', 'L2', 'L3'].map((id, i) =>
+    lot(id, 'oats', { cold: rounds(...(i > 0 ? ['2026-02-05'] : [])).slice(0, 4 - i) }),
+  );
+  expect(suppliesOf([food('oats')], lots, [], today, utcDay).map((s) => s.id)).toEqual([
+    'dry-goods-2026-02-01',
+    'dry-goods-2026-02-01-oats',
+    'dry-goods-2026-02-01-oats-2',
+  ]);
 });

@@ -1,6 +1,7 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
+import { asOneFood } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { barAdvice } from '../../kitchen/cupboard/barred.ts';
@@ -22,7 +23,7 @@ const PART = 50;
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
   const save = useSave('lots');
-  const reach = reachOf(lot.id, contentsOf(house), dayAt);
+  const reach = reachOf(lot.id, contentsOf(asOneFood(house)), dayAt);
   const advice = lot.barred && barAdvice(lot.barred.why);
   const batches = useParts(reach.batches, { part: PART, of: 'batches' });
   const maybe = useParts(reach.maybe, { part: PART, of: 'batches that may hold some' });

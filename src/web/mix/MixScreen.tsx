@@ -8,6 +8,7 @@ import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
 import { addFood, foodsByGroup } from '../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { windowViews } from '../shared/windows.ts';
@@ -17,6 +18,7 @@ import { useReferenceFoods } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { FoodPicker } from './foods/FoodPicker.tsx';
 import { GroupSection } from './foods/GroupSection.tsx';
+import { HurtLines } from './foods/HurtLines.tsx';
 import { TargetNotes } from './limits/TargetNotes.tsx';
 import { MixAnimals } from './MixAnimals.tsx';
 import { MixHead } from './MixHead.tsx';
@@ -107,6 +109,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
         )}
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         {gramsHint && <p className="hint">{gramsHint}</p>}
+        <HurtLines mix={mix} kept={kept} view={view} nameOf={nameById} />
         <div className="groups">
           {foodsByGroup(foods).map(([group, list]) => (
             <GroupSection
@@ -121,7 +124,12 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
           ))}
         </div>
         <div className="total-line">
-          <FoodPicker mix={mix} own={notBeside} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
+          <FoodPicker
+            label={words().mix.addFood}
+            mix={mix}
+            own={notBeside}
+            onAdd={(food) => void view.edit((m) => addFood(m, food))}
+          />
           <span>
             {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
           </span>

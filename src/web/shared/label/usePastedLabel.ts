@@ -7,7 +7,7 @@ import { questionsOf } from '../../../foods/label/questions.ts';
 import { readLabel } from '../../../foods/label/read.ts';
 import type { Answers, LabelReading, Question } from '../../../foods/label/reading.ts';
 import type { FoodSource } from '../../../foods/sources/source.ts';
-import { useSettled } from '../../shared/hooks/settled.ts';
+import { useSettled } from '../hooks/settled.ts';
 
 export interface PastedLabel {
   readonly text: string;
