@@ -21,6 +21,7 @@ import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
@@ -76,6 +77,7 @@ export function dutch(manner: Manner): Words {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),
