@@ -8,6 +8,7 @@ import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { targetOption } from '../shared/targets/target-words.ts';
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
@@ -89,7 +90,7 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
           validationBehavior="aria"
         >
           <Label>{common.name}</Label>
-          <Input ref={nameField} autoComplete="off" />
+          <NameInput ref={nameField} autoComplete="off" />
         </TextField>
         <Choice
           label={t.species}

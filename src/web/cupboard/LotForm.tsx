@@ -11,6 +11,7 @@ import { Choice } from '../shared/Choice.tsx';
 import { DayInput } from '../shared/DayInput.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
 import { packOf } from '../shared/words/pack.ts';
@@ -162,7 +163,7 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
         </TextField>
         <TextField value={name} onChange={setName}>
           <Label>Name</Label>
-          <Input autoComplete="off" placeholder={foodName ?? 'as the food'} maxLength={200} />
+          <NameInput autoComplete="off" placeholder={foodName ?? 'as the food'} />
         </TextField>
         <Choice label="Form" value={form} options={FORMS} onChange={setForm} />
         <DayInput
@@ -180,7 +181,7 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
         <DayInput label="Best before" value={bestBefore} onChange={setBestBefore} />
         <TextField value={seller} onChange={setSeller}>
           <Label>Seller</Label>
-          <Input autoComplete="off" maxLength={200} />
+          <NameInput autoComplete="off" />
         </TextField>
         <NumberInput
           label="Price of the whole lot"

@@ -7,6 +7,7 @@ import type { OwnFood } from '../../household/model.ts';
 import { sourceFromReference } from '../../household/reckon/foods/own-food.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { tableNote } from '../shared/table-name.ts';
 import { newId } from '../store/new-id.ts';
@@ -72,7 +73,7 @@ function FromLabel({ own, onDone }: Props) {
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName}>
           <Label>{t.name}</Label>
-          <Input placeholder={t.nameExample} />
+          <NameInput placeholder={t.nameExample} />
         </TextField>
         <TextField value={date} onChange={setDate} type="date">
           <Label>{t.date}</Label>

@@ -9,6 +9,7 @@ import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -93,7 +94,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName} isInvalid={tried && nameless}>
           <Label>{common.name}</Label>
-          <Input ref={nameField} autoComplete="off" />
+          <NameInput ref={nameField} autoComplete="off" />
         </TextField>
         <NameCautions name={name} species={mix?.problem.species} />
         <Choice

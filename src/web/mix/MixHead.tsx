@@ -1,9 +1,10 @@
 /** Name of the mix, which mix, whether it is saved, undo and redo (also by keyboard), copy and print. */
 import { Fragment, useEffect, useState } from 'react';
-import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
+import { Button, FieldError, Label, TextField } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { meanwhileWords, useChangedMeanwhile } from '../shared/hooks/changed-meanwhile.ts';
+import { NameInput } from '../shared/NameInput.tsx';
 import { go } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
@@ -52,7 +53,7 @@ export function MixHead({ mix }: { mix: Mix }) {
         validationBehavior="aria"
       >
         <Label>Mix</Label>
-        <Input />
+        <NameInput />
         <FieldError className="field-error">{fault}</FieldError>
       </TextField>
       {animals.length > 0 && (

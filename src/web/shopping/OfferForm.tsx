@@ -5,6 +5,7 @@ import { sameSeller, sellerNames } from '../../household/reckon/shopping/sellers
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { packOf } from '../shared/words/pack.ts';
@@ -86,7 +87,7 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
           validationBehavior="aria"
         >
           <Label>Seller</Label>
-          <Input ref={first} list={listId} autoComplete="off" maxLength={200} />
+          <NameInput ref={first} list={listId} autoComplete="off" />
           <datalist id={listId}>
             {known.map((each) => (
               <option key={each} value={each} />

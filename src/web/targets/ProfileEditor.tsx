@@ -10,6 +10,7 @@ import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -72,7 +73,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           isInvalid={nameless}
         >
           <Label>{common.name}</Label>
-          <Input />
+          <NameInput />
         </TextField>
       </div>
       <FibreSentence profile={draft} />
