@@ -68,7 +68,7 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
         const callee = node.callee as Node;
         const at = code.slice(callee.start, callee.start + 40);
         if (
-          /^(console\.|document\.query|\w+\.(querySelector|closest|matches|matchMedia)|matchMedia|focusWhenThere)/.test(
+          /^(console\.|document\.query|[\w.]+\.(querySelector|closest|matches|matchMedia)|matchMedia|focusWhenThere)/.test(
             at,
           )
         )
