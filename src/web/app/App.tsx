@@ -1,7 +1,9 @@
 /** The frame: where one can go, and the screen one is on. */
+
 import { type ReactNode, useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
+import { words } from '../../words/words.ts';
 import { AnimalsScreen } from '../animals/AnimalsScreen.tsx';
 import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
 import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
@@ -10,7 +12,7 @@ import { FoodsScreen } from '../foods/FoodsScreen.tsx';
 import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
-import { useRoute } from '../shared/route.ts';
+import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typed-text.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
@@ -33,13 +35,14 @@ import { TypedBefore } from './TypedText.tsx';
 import './frame.css';
 
 export function App() {
+  const t = words().frame;
   const [place = 'today', rest] = useRoute();
   useKeeping();
   const household = useHousehold();
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);
-  const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
+  const here = inKitchen ? 'calendar' : PLACES.some((p) => p === place) ? place : 'today';
 
   /** Within what is drawn for all screens, and around it too: what is being changed in the mix survives a screen. */
   const guarded = (part: ReactNode) => (
@@ -68,12 +71,12 @@ export function App() {
   } else {
     screen = (
       <main id="main" className="page">
-        <h1>{household.error ? 'The household could not be opened' : 'Opening the household…'}</h1>
+        <h1>{household.error ? t.notOpened : t.opening}</h1>
         {household.error && (
           <>
             <p role="alert">{household.error.message}</p>
             <Button className="button" onPress={() => void household.refetch()}>
-              Try again
+              {words().common.tryAgain}
             </Button>
           </>
         )}
@@ -85,18 +88,22 @@ export function App() {
     <>
       <header className="bar">
         <button type="button" className="skip" onClick={toMain}>
-          Skip to content
+          {t.skip}
         </button>
         <a className="brand" href="#/today">
           Pouchful
         </a>
-        <nav aria-label="Main">
-          {PLACES.map(([p, words, short]) => (
-            <a key={p} href={`#/${p}`} aria-current={p === here ? 'page' : undefined}>
-              <span className={short && 'wide'}>{words}</span>
-              {short && <span className="narrow">{short}</span>}
-            </a>
-          ))}
+        <nav aria-label={t.mainNav}>
+          {PLACES.map((p) => {
+            const { long, short } = t.places[p];
+            const differ = short !== long;
+            return (
+              <a key={p} href={linkTo(p)} aria-current={p === here ? 'page' : undefined}>
+                <span className={differ ? 'wide' : undefined}>{long}</span>
+                {differ && <span className="narrow">{short}</span>}
+              </a>
+            );
+          })}
         </nav>
       </header>
       <Quietly>
@@ -106,7 +113,7 @@ export function App() {
         <TypedBefore />
         <LeavingQuestion />
       </Quietly>
-      <Contained what="What is not yet sent" of={household.data}>
+      <Contained what={t.unsentPart} of={household.data}>
         <Unsent />
         <Conflicts />
       </Contained>
