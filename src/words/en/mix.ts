@@ -57,7 +57,8 @@ export const mix = (f: Figures) => ({
   },
   settings: {
     title: 'Settings',
-    line: (ration: string, batch: number) => `For <target>the target</target>, ${ration}, a batch of ${f.grams(batch)}`,
+    line: (ration: string, batch: number) =>
+      `For <target>the target</target>, ${ration}, a batch of ${f.grams(batch)}`,
     unknownTarget: 'an unknown target',
     pellet: 'pellet',
     leftOut: (n: number) =>
@@ -106,7 +107,8 @@ export const mix = (f: Figures) => ({
     held: (food: string) => `${food} is held at its share.`,
     foreign: (sentence: string) => `${sentence} (Another animal of this mix needs it.)`,
     anyOne: 'Any one of these mends it',
-    tried: 'Each was tried: with it there is a mix that keeps every limit. “Do this” makes the change and makes the mix fit; Undo takes it back. Before a limit of the animal gives way, you are asked.',
+    tried:
+      'Each was tried: with it there is a mix that keeps every limit. “Do this” makes the change and makes the mix fit; Undo takes it back. Before a limit of the animal gives way, you are asked.',
     askLess: 'Ask for less',
     askLessHint: 'What the animal needs stays as it is.',
     letGo: (food: string) => `Let go of ${food}.`,

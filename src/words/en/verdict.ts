@@ -14,6 +14,11 @@ export const verdict = (f: Figures) => {
       working: 'Working it out',
       fault: 'The mix cannot be read',
     },
+    working: 'Working it out…',
+    stop: 'Stop',
+    stopped: 'Stopped. What was found before stands; change the mix or press “Make it fit” to go on.',
+    made: 'It fits: every limit is kept.',
+    nothingFits: 'No mix can keep these rules. What gets in the way is listed below.',
     makeFit: 'Make it fit',
     caution:
       'Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14 days (common practice); see a vet on weight loss or illness.',
