@@ -35,7 +35,6 @@ export const verdict = (f: Figures): Verdict => {
       mix: (nutrients) => `${nutrients} der Mischung`,
       ration: (nutrients) => `${nutrients} der ganzen Ration`,
     },
-    within: (name) => name,
     amount: (value, unit) => `${f.figure(value)} ${unit}`,
     noRuleBroken: 'Keine Regel ist verletzt.',
     notWhole: (total) => `Die Anteile ergeben zusammen ${f.percent(total)}, nicht 100 %.`,

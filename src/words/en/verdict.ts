@@ -34,8 +34,6 @@ export const verdict = (f: Figures) => {
       mix: (nutrients: string) => `${nutrients} of the mix`,
       ration: (nutrients: string) => `${nutrients} of the whole ration`,
     },
-    /** A nutrient's name in the middle of a sentence. */
-    within: (name: string) => name.charAt(0).toLowerCase() + name.slice(1),
     amount: (value: number, unit: string) => `${f.figure(value)} ${unit}`,
     noRuleBroken: 'No rule is broken.',
     notWhole: (total: number) => `The shares add up to ${f.percent(total)}, not to 100 %.`,

@@ -37,7 +37,6 @@ export const verdict = (f: Figures): Verdict => {
       mix: (nutrients) => `${nutrients} van het mengsel`,
       ration: (nutrients) => `${nutrients} van het hele rantsoen`,
     },
-    within: (name) => name.charAt(0).toLowerCase() + name.slice(1),
     amount: (value, unit) => `${f.figure(value)} ${unit}`,
     noRuleBroken: 'Geen regel is geschonden.',
     notWhole: (total) => `De aandelen zijn samen ${f.percent(total)}, geen 100 %.`,
