@@ -1,34 +1,15 @@
 /** A food as every part of Pouchful sees it: a name, a group and what 100 g of it holds, as fed. */
 import { type Amount, asFed, UNKNOWN } from '../nutrition/amount.ts';
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { namesOf } from '../words/names-of.ts';
 import { words } from '../words/words.ts';
 
 export type FoodGroup = 'seed' | 'legume' | 'vegetable' | 'herb' | 'animal' | 'nut' | 'fruit';
 
+const GROUPS: readonly FoodGroup[] = ['seed', 'legume', 'vegetable', 'herb', 'animal', 'nut', 'fruit'];
+
 /** The name of each group, in the language spoken. */
-export const FOOD_GROUPS: Readonly<Record<FoodGroup, string>> = {
-  get seed() {
-    return words().foods.groups.seed;
-  },
-  get legume() {
-    return words().foods.groups.legume;
-  },
-  get vegetable() {
-    return words().foods.groups.vegetable;
-  },
-  get herb() {
-    return words().foods.groups.herb;
-  },
-  get animal() {
-    return words().foods.groups.animal;
-  },
-  get nut() {
-    return words().foods.groups.nut;
-  },
-  get fruit() {
-    return words().foods.groups.fruit;
-  },
-};
+export const FOOD_GROUPS = namesOf(GROUPS, (group) => words().foods.groups[group]);
 
 /** Amounts per 100 g as fed, in the unit of the tagname; a tag that is absent is unknown, never zero. */
 export type Composition = Partial<Record<Tag, number>>;

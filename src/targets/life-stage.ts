@@ -1,24 +1,14 @@
 /** Life stages of an animal, and the profile that a new animal's target starts from. */
 
+import { namesOf } from '../words/names-of.ts';
 import { words } from '../words/words.ts';
 
-/** Each stage by its name, in the language spoken. */
-export const LIFE_STAGES = {
-  get adult() {
-    return words().animals.stages.adult;
-  },
-  get growing() {
-    return words().animals.stages.growing;
-  },
-  get breeding() {
-    return words().animals.stages.breeding;
-  },
-  get old() {
-    return words().animals.stages.old;
-  },
-};
+const STAGES = ['adult', 'growing', 'breeding', 'old'] as const;
 
-export type LifeStage = keyof typeof LIFE_STAGES;
+export type LifeStage = (typeof STAGES)[number];
+
+/** Each stage by its name, in the language spoken. */
+export const LIFE_STAGES = namesOf(STAGES, (stage) => words().animals.stages[stage]);
 
 /** The species offered by name; any other may be written in words. */
 export const SPECIES: readonly [string, ...string[]] = [

@@ -154,13 +154,13 @@ test('days that are set down with a lot stay; weighing waits for what was not ti
   expect(late.steps.find((s) => s.id.startsWith('freeze-2'))!.start).toBe('2026-02-07');
   expect(moved(plan, 'freeze-2:dry-goods-2026-02-01', '2026-02-12')).toEqual({
     ok: false,
-    sentence: 'Freeze (2 of 2): oats has its day with its lots: move it there.',
+    sentence: 'Freeze (2 of 2): oats has its day with its packs: move it there.',
   });
   expect(moved(plan, 'weigh', '2026-02-15')).toMatchObject({
     ok: false,
     firstDay: '2026-02-16',
     sentence: expect.stringMatching(
-      /what is in the cold is not through it by then; the first day possible is 16/,
+      /what is in the freezer is not done by then. The first day possible is 16/,
     ),
   });
 });

@@ -22,6 +22,7 @@ import { freezing } from './freezing.ts';
 import { household } from './household.ts';
 import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
@@ -81,6 +82,7 @@ export function german(manner: Manner): Words {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),

@@ -57,7 +57,8 @@ export const mix = (f: Figures): Mix => ({
   },
   settings: {
     title: 'Einstellungen',
-    line: (ration, batch) => `Für <target>den Bedarf</target>, ${ration}, eine Charge von ${f.grams(batch)}`,
+    line: (batch) =>
+      `Für <target>den Bedarf</target>, <ration>ration</ration>, eine Charge von ${f.grams(batch)}`,
     unknownTarget: 'einen unbekannten Bedarf',
     pellet: 'Pellets',
     leftOut: (n) =>
@@ -145,6 +146,7 @@ export const mix = (f: Figures): Mix => ({
       ration: (what) => `${what} (ganze Ration)`,
     },
     numberIn: (table, number) => `${table}, Nummer ${number}`,
+    tables: { sr28: 'USDA SR28', ifct: 'IFCT 2017' },
     published: 'veröffentlichte Werte',
   },
   paper: {

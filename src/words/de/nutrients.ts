@@ -48,7 +48,6 @@ export const nutrients = (f: Figures): Nutrients => ({
       short: 'zu wenig',
       over: 'zu viel',
       'cannot tell': 'nicht zu sagen',
-      'no target': '',
     },
     comparedWith: 'Verglichen mit',
     fromMemory: (n) =>

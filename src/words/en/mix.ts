@@ -57,8 +57,8 @@ export const mix = (f: Figures) => ({
   },
   settings: {
     title: 'Settings',
-    line: (ration: string, batch: number) =>
-      `For <target>the target</target>, ${ration}, a batch of ${f.grams(batch)}`,
+    line: (batch: number) =>
+      `For <target>the target</target>, <ration>ration</ration>, a batch of ${f.grams(batch)}`,
     unknownTarget: 'an unknown target',
     pellet: 'pellet',
     leftOut: (n: number) =>
@@ -145,6 +145,7 @@ export const mix = (f: Figures) => ({
       ration: (what: string) => `${what} of the whole ration`,
     },
     numberIn: (table: string, number: string) => `${table}, number ${number}`,
+    tables: { sr28: 'USDA SR28', ifct: 'IFCT 2017' },
     published: 'published figures',
   },
   paper: {

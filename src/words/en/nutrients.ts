@@ -50,7 +50,6 @@ export const nutrients = (f: Figures) => ({
       short: 'too little',
       over: 'too much',
       'cannot tell': 'cannot tell',
-      'no target': '',
     },
     comparedWith: 'Compared with',
     fromMemory: (n: number) =>

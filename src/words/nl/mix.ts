@@ -57,7 +57,8 @@ export const mix = (f: Figures): Mix => ({
   },
   settings: {
     title: 'Instellingen',
-    line: (ration, batch) => `Voor <target>de behoefte</target>, ${ration}, een batch van ${f.grams(batch)}`,
+    line: (batch) =>
+      `Voor <target>de behoefte</target>, <ration>ration</ration>, een batch van ${f.grams(batch)}`,
     unknownTarget: 'een onbekende behoefte',
     pellet: 'brokjes',
     leftOut: (n) =>
@@ -145,6 +146,7 @@ export const mix = (f: Figures): Mix => ({
       ration: (what) => `${what} van het hele rantsoen`,
     },
     numberIn: (table, number) => `${table}, nummer ${number}`,
+    tables: { sr28: 'USDA SR28', ifct: 'IFCT 2017' },
     published: 'gepubliceerde cijfers',
   },
   paper: {

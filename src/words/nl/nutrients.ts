@@ -48,7 +48,6 @@ export const nutrients = (f: Figures): Nutrients => ({
       short: 'te weinig',
       over: 'te veel',
       'cannot tell': 'niet te zeggen',
-      'no target': '',
     },
     comparedWith: 'Vergeleken met',
     fromMemory: (n) =>

@@ -6,6 +6,7 @@ import { suppliesOf } from '../../../kitchen/calendar/supplies.ts';
 import { leftOver, takenBy } from '../../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Batch, NextBatch } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Household, Mix } from '../../model.ts';
 import { batchesFor, batchName } from '../batch/batches.ts';
 import { nextBatchOf } from '../batch/next-batch.ts';
@@ -81,12 +82,11 @@ function replayed(
   let now = plan;
   const kept: NextBatch['pins'][number][] = [];
   const dropped: string[] = [];
+  const t = words().calendar.move;
   for (const pin of pins) {
     const step = now.steps.find((s) => s.id === pin.step);
     if (!step) {
-      dropped.push(
-        `A step that you put on ${dayInWords(pin.day, plan.start)} is no longer in the plan; your day for it is dropped.`,
-      );
+      dropped.push(t.stepGone(dayInWords(pin.day, plan.start)));
       continue;
     }
     // Begun or done: the day has served.
@@ -95,7 +95,7 @@ function replayed(
     if (answer.ok) {
       now = answer.plan;
       kept.push(pin);
-    } else dropped.push(`Your day for a step is dropped. ${answer.sentence}`);
+    } else dropped.push(t.dropped(answer.sentence));
   }
   return { plan: now, pins: kept, dropped };
 }

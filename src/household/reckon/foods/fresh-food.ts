@@ -70,6 +70,16 @@ export function freshPairsOf(ref: string | undefined): string[] {
   return [...new Set(PAIRS.filter((p) => p.dried === ref).map((p) => p.fresh))];
 }
 
+/** Fresh foods that a food may be dried from, by the tables, or by the row that an own food was made from. */
+export function freshSuggested(
+  house: Pick<Household, 'foods'>,
+  food: string,
+  ref: string | undefined,
+): string[] {
+  const [source, ...others] = house.foods.find((f) => f.id === food)?.evidence?.sources ?? [];
+  return source?.ref !== undefined && others.length === 0 ? [source.ref] : freshPairsOf(ref);
+}
+
 /** What to search the reference foods for: the dried food's name without its form, raw. */
 export function freshWords(name: string): string {
   const bare = name.replace(/\b(freeze[- ]?)?(dried|dry|dehydrated|flakes?|powder(ed)?|ground)\b/gi, ' ');

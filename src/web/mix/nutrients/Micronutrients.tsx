@@ -94,7 +94,7 @@ function Rows({ rows }: { rows: readonly MicronutrientRow[] }) {
 function Row({ row }: { row: MicronutrientRow }) {
   const { min, max } = row;
   const t = words().nutrients;
-  const judged = t.micro.judged[row.judgement];
+  const judged = row.judgement === 'no target' ? undefined : t.micro.judged[row.judgement];
   return (
     <li className={`micro ${row.judgement.replace(' ', '-')}`} data-nutrient={row.key}>
       <div className="micro-head">
