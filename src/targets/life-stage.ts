@@ -59,7 +59,7 @@ export function profileFor(species: string, lifeStage: LifeStage): StartingProfi
     notes: notes.filter((note) => note !== undefined),
   });
   const hamster = (...notes: string[]) => start('hamster-adult-crude', ...notes, ofStage);
-  if (/\bhamsters?$/.test(said)) return /dwarf|zwerg|dwerg/.test(said) ? hamster(t.dwarf) : hamster();
+  if (/hamsters?$/.test(said)) return /dwarf|zwerg|dwerg/.test(said) ? hamster(t.dwarf) : hamster();
   // Spiny mice, dormice and other mice by name alone are not the mouse of the laboratory.
   if (MOUSE.test(said)) {
     if (lifeStage === 'breeding') return start('mouse-nrc-breeding', t.mouseBreeding);
