@@ -1,7 +1,9 @@
 /** The frame: where one can go, and the screen one is on. */
+
 import { type ReactNode, useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
+import { words } from '../../words/words.ts';
 import { AnimalsScreen } from '../animals/AnimalsScreen.tsx';
 import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
 import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
@@ -9,9 +11,12 @@ import { DryingScreen } from '../drying/DryingScreen.tsx';
 import { FoodsScreen } from '../foods/FoodsScreen.tsx';
 import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
-import { useRoute } from '../shared/route.ts';
+import { watchLeaving } from '../shared/hooks/leaving.ts';
+import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
+import { rememberTyped } from '../shared/typed-text.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
+import { StartHere } from '../start/StartHere.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
@@ -22,20 +27,23 @@ import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
 import { ChecksDue } from './ChecksDue.tsx';
 import { EngineTrouble } from './EngineTrouble.tsx';
 import { FailedScreen } from './FailedScreen.tsx';
+import { LeavingQuestion } from './LeavingQuestion.tsx';
 import { NewerBuild } from './NewerBuild.tsx';
 import { isInKitchen, KitchenNav, PLACES } from './navigation.tsx';
 import { StorageTrouble } from './StorageTrouble.tsx';
 import { TypedBefore } from './TypedText.tsx';
-import { rememberTyped } from './typed-text.ts';
+
 import './frame.css';
 
 export function App() {
+  const t = words().frame;
   const [place = 'today', rest] = useRoute();
   useKeeping();
   const household = useHousehold();
   useEffect(rememberTyped, []);
+  useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);
-  const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
+  const here = inKitchen ? 'calendar' : PLACES.some((p) => p === place) ? place : 'today';
 
   /** Within what is drawn for all screens, and around it too: what is being changed in the mix survives a screen. */
   const guarded = (part: ReactNode) => (
@@ -64,12 +72,12 @@ export function App() {
   } else {
     screen = (
       <main id="main" className="page">
-        <h1>{household.error ? 'The household could not be opened' : 'Opening the household…'}</h1>
+        <h1>{household.error ? t.notOpened : t.opening}</h1>
         {household.error && (
           <>
             <p role="alert">{household.error.message}</p>
             <Button className="button" onPress={() => void household.refetch()}>
-              Try again
+              {words().common.tryAgain}
             </Button>
           </>
         )}
@@ -81,18 +89,22 @@ export function App() {
     <>
       <header className="bar">
         <button type="button" className="skip" onClick={toMain}>
-          Skip to content
+          {t.skip}
         </button>
         <a className="brand" href="#/today">
           Pouchful
         </a>
-        <nav aria-label="Main">
-          {PLACES.map(([p, words, short]) => (
-            <a key={p} href={`#/${p}`} aria-current={p === here ? 'page' : undefined}>
-              <span className={short && 'wide'}>{words}</span>
-              {short && <span className="narrow">{short}</span>}
-            </a>
-          ))}
+        <nav aria-label={t.mainNav}>
+          {PLACES.map((p) => {
+            const { long, short } = t.places[p];
+            const differ = short !== long;
+            return (
+              <a key={p} href={linkTo(p)} aria-current={p === here ? 'page' : undefined}>
+                <span className={differ ? 'wide' : undefined}>{long}</span>
+                {differ && <span className="narrow">{short}</span>}
+              </a>
+            );
+          })}
         </nav>
       </header>
       <Quietly>
@@ -100,8 +112,9 @@ export function App() {
         <EngineTrouble />
         <StorageTrouble />
         <TypedBefore />
+        <LeavingQuestion />
       </Quietly>
-      <Contained what="What is not yet sent" of={household.data}>
+      <Contained what={t.unsentPart} of={household.data}>
         <Unsent />
         <Conflicts />
       </Contained>
@@ -138,7 +151,7 @@ function screenAt(place: string, rest: string | undefined): ReactNode {
     case 'household':
       return <KeepingScreen shown={rest} />;
     default:
-      return <TodayScreen />;
+      return <TodayScreen start={<StartHere />} />;
   }
 }
 

@@ -1,31 +1,25 @@
 /** Says when another Pouchful than this page runs on the server; the keeper says when to load it. */
+
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
+import { reloadKeepingTyped } from '../shared/typed-text.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';
 import { OWN_BUILD, servedBuild } from './build.ts';
-import { keepTyped } from './typed-text.ts';
 import './trouble.css';
 
 export function NewerBuild() {
+  const t = words().frame.newer;
   const told = useServerBuild();
   const asked = useBuildAfterTrouble();
   const served = asked || told;
   if (!served || !OWN_BUILD || served === OWN_BUILD) return null;
   return (
-    <section className="trouble" role="status" aria-label="A newer Pouchful">
-      <p>
-        Pouchful was updated: the server runs another one than this page. Load it when nothing is left to be
-        saved.
-      </p>
-      <Button
-        className="button"
-        onPress={() => {
-          keepTyped();
-          window.location.reload();
-        }}
-      >
-        Reload
+    <section className="trouble" role="status" aria-label={t.title}>
+      <p>{t.text}</p>
+      <Button className="button" onPress={reloadKeepingTyped}>
+        {t.load}
       </Button>
     </section>
   );

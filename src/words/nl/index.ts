@@ -20,6 +20,7 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
 import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
@@ -30,12 +31,14 @@ import { nutrition } from './nutrition.ts';
 import { pairing } from './pairing.ts';
 import { refusals } from './refusals.ts';
 import { rows } from './rows.ts';
+import { search } from './search.ts';
 import { shared } from './shared.ts';
 import { sharing } from './sharing.ts';
 import { shopping } from './shopping.ts';
 import { start } from './start.ts';
 import { store } from './store.ts';
 import { targets } from './targets.ts';
+import { terms } from './terms.ts';
 import { today } from './today.ts';
 import { tradeOff } from './trade-off.ts';
 import { verdict } from './verdict.ts';
@@ -50,9 +53,11 @@ export function dutch(manner: Manner): Words {
     figures: f,
     common: common(f),
     shared: shared(f),
+    terms: terms(f),
     frame: frame(f),
     today: today(f),
     start: start(f),
+    search: search(f),
     mix: mix(f),
     rows: rows(f),
     beside: beside(f),
@@ -89,5 +94,6 @@ export function dutch(manner: Manner): Words {
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }

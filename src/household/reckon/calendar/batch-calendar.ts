@@ -11,6 +11,7 @@ import type { Household, Mix } from '../../model.ts';
 import { batchesFor, batchName } from '../batch/batches.ts';
 import { nextBatchOf } from '../batch/next-batch.ts';
 import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
+import { asNamed } from '../cupboard/as-named.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import type { Circumstances } from './circumstances.ts';
@@ -45,7 +46,7 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
   const days = house.kitchen[0]?.stepDays;
   const trays = onTrays(house);
-  const lots = leftOver(contentsOf(house)).flatMap(({ lot, grams }) => {
+  const lots = leftOver(contentsOf(asNamed(house, mix.problem.foods))).flatMap(({ lot, grams }) => {
     // What lies on the trays is on its way.
     const drying = trays.reduce((sum, t) => sum + (t.lot.id === lot.id ? takenBy(t.run) : 0), 0);
     return grams + drying > 0 ? [{ ...lot, grams: grams + drying }] : [];

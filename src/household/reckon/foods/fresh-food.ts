@@ -5,14 +5,20 @@ import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { FreshFood } from '../../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../../kitchen/model.ts';
 import type { Household, OwnFood } from '../../model.ts';
+import { foodKeys } from './same-food.ts';
 
 /** What a food dried at home holds, as planned, g of water per 100 g (common practice, no source). */
 export const PLANNED_MOISTURE = 10;
 export const PLANNED_MOISTURE_SOURCE = 'common practice, no source';
 
 /** How the keeper dries a food at home; undefined where it is bought as it is mixed. */
-export function driedAtHome(house: Pick<Household, 'kitchen'>, food: string): DriedAtHome | undefined {
-  return house.kitchen[0]?.driedAtHome?.find((d) => d.food === food);
+export function driedAtHome(
+  house: Pick<Household, 'kitchen' | 'foods' | 'mixes'>,
+  food: string,
+): DriedAtHome | undefined {
+  const all = house.kitchen[0]?.driedAtHome ?? [];
+  const keyOf = foodKeys(house);
+  return all.find((d) => d.food === food) ?? all.find((d) => keyOf(d.food) === keyOf(food));
 }
 
 /** How foods are dried at home, with one changed; `undefined` for bought as it is mixed. */
@@ -62,6 +68,16 @@ export function ownFresh({ id, name, source, composition, sd, low, high, group }
 /** Reference numbers of fresh foods that USDA SR28 holds dried under this number. */
 export function freshPairsOf(ref: string | undefined): string[] {
   return [...new Set(PAIRS.filter((p) => p.dried === ref).map((p) => p.fresh))];
+}
+
+/** Fresh foods that a food may be dried from, by the tables, or by the row that an own food was made from. */
+export function freshSuggested(
+  house: Pick<Household, 'foods'>,
+  food: string,
+  ref: string | undefined,
+): string[] {
+  const [source, ...others] = house.foods.find((f) => f.id === food)?.evidence?.sources ?? [];
+  return source?.ref !== undefined && others.length === 0 ? [source.ref] : freshPairsOf(ref);
 }
 
 /** What to search the reference foods for: the dried food's name without its form, raw. */
