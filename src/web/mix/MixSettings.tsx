@@ -13,7 +13,7 @@ import { targetOption, unconfirmedWords } from '../shared/targets/target-words.t
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { OBJECTIVES } from './advice/wishes/wish-words.ts';
+import { objectiveChoices } from './advice/wishes/wish-words.ts';
 import { RationEditor } from './beside/RationEditor.tsx';
 import { rationWords } from './beside/ration-words.ts';
 import type { FormulationView } from './useFormulation.ts';
@@ -118,7 +118,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
             <Choice
               label="Aim"
               value={problem.objective}
-              options={OBJECTIVES}
+              options={objectiveChoices()}
               onChange={(objective) => set({ objective })}
             />
             <Choice
