@@ -8,6 +8,7 @@ import type { Batch, Day } from '../../../kitchen/model.ts';
 import { paperTolerances, type WeighSheet, weighSheet } from '../../../kitchen/weighing/weigh-sheet.ts';
 import { lotsFor } from '../cupboard/take-from-lots.ts';
 import type { Standing } from './batch-standing.ts';
+import { judgedProblem } from './judged-problem.ts';
 import { groupsOfFoods } from './problem-groups.ts';
 
 /** What a printed sheet says beside its lines. */
@@ -31,10 +32,11 @@ export function sheetOf(
   const { reference } = p.parts;
   const { state, names } = p.standing;
   const groupOf = groupsOfFoods(batch.problem, p.parts);
-  const tolerances = paperTolerances(batch, state.targets, p.parts);
+  const problem = judgedProblem(batch, { kept: p.kept, day: p.day, parts: p.parts, ended: false });
+  const tolerances = paperTolerances({ problem }, state.targets, p.parts);
   const touched = new Set(batch.pours.map((pour) => pour.food));
   const { verdict, cautions } = evaluateWith(p.parts)(
-    batch.problem,
+    problem,
     Object.fromEntries(Object.entries(state.targets).map(([food, g]) => [food, (100 * g) / state.total])),
   );
   const sheet = weighSheet(batch, {
