@@ -18,14 +18,14 @@ const PROGRAM_ATTRIBUTES =
   /^(class|className|style|id|htmlFor|key|slot|role|rel|href|src|type|name|d|viewBox|transform|points|inputMode|autoComplete|data-.*|aria-(live|hidden|current|haspopup|controls|labelledby|describedby)|fill|stroke.*|textAnchor|dominantBaseline|preserveAspectRatio|accept|target|selector|placement|orientation|selectionMode|validationBehavior|part|queryKey|xmlns|lang)$/;
 /** Names of keys and of the platform, which are no words for people. */
 const PLATFORM =
-  /^(Enter|Escape|Tab|Backspace|Delete|Home|End|Arrow(Up|Down|Left|Right)|Page(Up|Down)|Shift|Control|GET|PUT|POST|DELETE|Content-Type|If-Match|If-None-Match|Accept|Accept-Language|Authorization|Infinity|NaN|Boolean|Alt|Meta)$/;
+  /^(Pouchful|Enter|Escape|Tab|Backspace|Delete|Home|End|Arrow(Up|Down|Left|Right)|Page(Up|Down)|Shift|Control|GET|PUT|POST|DELETE|Content-Type|If-Match|If-None-Match|Accept|Accept-Language|Authorization|Infinity|NaN|Boolean|Alt|Meta)$/;
 const TWO_WORDS = /[A-Za-zÀ-ÿ’']{2,}[,:;.]?\s+[“(‘]?[A-Za-zÀ-ÿ]{2,}/;
 const LETTERS = /[A-Za-zÀ-ÿ]{2,}/;
 const CAPITAL_WORD = /^[A-Z][a-zà-ÿ]+\b/;
 
 /**
  * The texts of one file. In the browser client a single capitalised word counts too; elsewhere two words in a row.
- * What is thrown is not looked at outside the client: it is for callers and the command line.
+ * What is thrown is not looked at outside the client, nor plain errors within: they are for callers and the command line.
  */
 export function textsOutside(path: string, web: boolean): OutsideText[] {
   const code = readFileSync(path, 'utf8');
@@ -59,9 +59,11 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
       case 'ExportNamedDeclaration':
         look(node.declaration);
         return;
-      case 'ThrowStatement':
-        if (web) look(node.argument);
+      case 'ThrowStatement': {
+        const thrown = code.slice((node.argument as Node).start);
+        if (web && !/^new (Range|Type)?Error\(/.test(thrown)) look(node.argument);
         return;
+      }
       case 'CallExpression': {
         const callee = node.callee as Node;
         const at = code.slice(callee.start, callee.start + 40);
@@ -102,7 +104,8 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
         return;
       }
       case 'JSXText':
-        if (LETTERS.test(String(node.value))) tell(node, String(node.value));
+        if (LETTERS.test(String(node.value)) && String(node.value).trim() !== 'Pouchful')
+          tell(node, String(node.value));
         return;
       case 'Literal':
         if (typeof node.value === 'string' && isSaid(node.value)) tell(node, node.value);

@@ -17,6 +17,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/cli/', 'the command line speaks English'],
   ['src/server/', 'the terminal and the machine interface speak English'],
   ['src/foods/build/', 'a build step'],
+  ['src/web/app/failure-report.ts', 'a report to pass on to who keeps the program'],
   ['src/formulation/problem/', 'faults of problem.json name fields of that file'],
 ];
 

@@ -123,12 +123,21 @@ export async function openServer(
 
 /** Serious and critical findings of axe on the page as it stands, one line each. */
 export async function axeFindings(page: Page): Promise<string[]> {
+  return found(page, '{}', "v.impact === 'serious' || v.impact === 'critical'");
+}
+
+/** All that axe finds against WCAG 2.2 at levels A and AA, one line each. */
+export async function wcagFindings(page: Page): Promise<string[]> {
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+  return found(page, JSON.stringify({ runOnly: { type: 'tag', values: tags } }), 'true');
+}
+
+async function found(page: Page, options: string, counts: string): Promise<string[]> {
   await page.evaluate(AXE);
-  const found = await page.evaluate(
-    `axe.run(document).then((r) => r.violations.filter((v) => v.impact === 'serious' || v.impact === 'critical')
+  return (await page.evaluate(
+    `axe.run(document, ${options}).then((r) => r.violations.filter((v) => ${counts})
       .map((v) => v.id + ': ' + v.nodes.slice(0, 3).map((n) => n.html.slice(0, 160) + ' ' + (n.failureSummary || '').slice(0, 200)).join(' | ')))`,
-  );
-  return found as string[];
+  )) as string[];
 }
 
 /** How far the page is wider than the window, in pixels. */

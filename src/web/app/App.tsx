@@ -1,7 +1,9 @@
 /** The frame: where one can go, and the screen one is on. */
+
 import { type ReactNode, useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
+import { words } from '../../words/words.ts';
 import { AnimalsScreen } from '../animals/AnimalsScreen.tsx';
 import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
 import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
@@ -9,7 +11,7 @@ import { DryingScreen } from '../drying/DryingScreen.tsx';
 import { FoodsScreen } from '../foods/FoodsScreen.tsx';
 import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
-import { useRoute } from '../shared/route.ts';
+import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
@@ -30,12 +32,13 @@ import { rememberTyped } from './typed-text.ts';
 import './frame.css';
 
 export function App() {
+  const t = words().frame;
   const [place = 'today', rest] = useRoute();
   useKeeping();
   const household = useHousehold();
   useEffect(rememberTyped, []);
   const inKitchen = isInKitchen(place);
-  const here = inKitchen ? 'calendar' : PLACES.some(([p]) => p === place) ? place : 'today';
+  const here = inKitchen ? 'calendar' : PLACES.some((p) => p === place) ? place : 'today';
 
   /** Within what is drawn for all screens, and around it too: what is being changed in the mix survives a screen. */
   const guarded = (part: ReactNode) => (
@@ -64,12 +67,12 @@ export function App() {
   } else {
     screen = (
       <main id="main" className="page">
-        <h1>{household.error ? 'The household could not be opened' : 'Opening the household…'}</h1>
+        <h1>{household.error ? t.notOpened : t.opening}</h1>
         {household.error && (
           <>
             <p role="alert">{household.error.message}</p>
             <Button className="button" onPress={() => void household.refetch()}>
-              Try again
+              {words().common.tryAgain}
             </Button>
           </>
         )}
@@ -81,18 +84,22 @@ export function App() {
     <>
       <header className="bar">
         <button type="button" className="skip" onClick={toMain}>
-          Skip to content
+          {t.skip}
         </button>
         <a className="brand" href="#/today">
           Pouchful
         </a>
-        <nav aria-label="Main">
-          {PLACES.map(([p, words, short]) => (
-            <a key={p} href={`#/${p}`} aria-current={p === here ? 'page' : undefined}>
-              <span className={short && 'wide'}>{words}</span>
-              {short && <span className="narrow">{short}</span>}
-            </a>
-          ))}
+        <nav aria-label={t.mainNav}>
+          {PLACES.map((p) => {
+            const { long, short } = t.places[p];
+            const differ = short !== long;
+            return (
+              <a key={p} href={linkTo(p)} aria-current={p === here ? 'page' : undefined}>
+                <span className={differ ? 'wide' : undefined}>{long}</span>
+                {differ && <span className="narrow">{short}</span>}
+              </a>
+            );
+          })}
         </nav>
       </header>
       <Quietly>
@@ -101,7 +108,7 @@ export function App() {
         <StorageTrouble />
         <TypedBefore />
       </Quietly>
-      <Contained what="What is not yet sent" of={household.data}>
+      <Contained what={t.unsentPart} of={household.data}>
         <Unsent />
         <Conflicts />
       </Contained>

@@ -1,6 +1,8 @@
 /** Says when the worker is gone, lacks what it works with, or takes too long; starts it again on request. */
+
 import { useQueryClient } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { useEngineState } from '../worker/engine.ts';
 import type { LineState } from '../worker/worker-line.ts';
 import './trouble.css';
@@ -17,23 +19,24 @@ export function EngineTrouble() {
   }
 
   return (
-    <section className="trouble" role="alert" aria-label="What works out mixes is in trouble">
+    <section className="trouble" role="alert" aria-label={words().frame.worker.title}>
       <p>{wordsOf(state)}</p>
       <Button className="button" onPress={again}>
-        {state.is === 'slow' ? 'Stop it and try again' : 'Try again'}
+        {state.is === 'slow' ? words().frame.worker.stopAndTry : words().common.tryAgain}
       </Button>
     </section>
   );
 }
 
 function wordsOf(state: LineState): string {
+  const t = words().frame.worker;
   switch (state.is) {
     case 'gone':
-      return `The part of this page that works out mixes and finds foods has stopped (${state.why}). What is kept is safe; nothing new is worked out until it runs again.`;
+      return t.gone(state.why);
     case 'lacking':
-      return `${state.why} Without it nothing is worked out.`;
+      return t.lacking(state.why);
     case 'slow':
-      return 'Something takes longer to work out than it should.';
+      return t.slow;
     case 'well':
       return '';
   }

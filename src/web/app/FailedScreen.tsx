@@ -1,7 +1,10 @@
 /** In the place of a screen that failed: what failed, what was typed on it, and every way on. */
+
 import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { copied, failureReport } from './failure-report.ts';
 import { PLACES } from './navigation.tsx';
 import { TypedList } from './TypedText.tsx';
@@ -17,6 +20,7 @@ interface Props {
 }
 
 export function FailedScreen({ error, place, again }: Props) {
+  const t = words().frame.failed;
   const [typed] = useState(typedHere);
   const [told, tell] = useState('');
   const head = useRef<HTMLHeadingElement>(null);
@@ -27,15 +31,12 @@ export function FailedScreen({ error, place, again }: Props) {
   return (
     <main id="main" className="page" data-failed>
       <h1 ref={head} tabIndex={-1}>
-        This screen could not be shown
+        {t.screen}
       </h1>
-      <p role="alert">
-        Something in it failed: {error instanceof Error ? error.message : String(error)}. What is kept is not
-        touched by this, and the other screens go on.
-      </p>
+      <p role="alert">{t.inScreen(error instanceof Error ? error.message : String(error))}</p>
       <div className="button-row">
         <Button className="button strong" onPress={again}>
-          Try again
+          {words().common.tryAgain}
         </Button>
         <Button
           className="button"
@@ -44,38 +45,38 @@ export function FailedScreen({ error, place, again }: Props) {
             window.location.reload();
           }}
         >
-          Reload the page
+          {t.reload}
         </Button>
         <Button
           className="button"
-          onPress={async () =>
-            tell((await copied(report)) ? 'The report is copied.' : 'It could not be copied: mark it below.')
-          }
+          onPress={async () => tell((await copied(report)) ? t.copied : t.notCopied)}
         >
-          Copy the report
+          {t.copy}
         </Button>
       </div>
       <p role="status">{told}</p>
       <p>
-        If it began with something that was changed lately:{' '}
-        <a href={linkTo('household', 'changes')}>look at what was changed, and take it back</a>.
+        <Sentence
+          of={t.lately}
+          with={{ changes: (text) => <a href={linkTo('household', 'changes')}>{text}</a> }}
+        />
       </p>
       {typed.length > 0 && (
-        <section aria-label="What was typed here">
-          <h2>What was typed here</h2>
+        <section aria-label={words().frame.typed.here}>
+          <h2>{words().frame.typed.here}</h2>
           <TypedList typed={typed} />
         </section>
       )}
-      <h2>Other screens</h2>
+      <h2>{t.others}</h2>
       <ul className="ways-on">
-        {PLACES.filter(([p]) => p !== place).map(([p, words]) => (
+        {PLACES.filter((p) => p !== place).map((p) => (
           <li key={p}>
-            <a href={linkTo(p)}>{words}</a>
+            <a href={linkTo(p)}>{words().frame.places[p].long}</a>
           </li>
         ))}
       </ul>
       <details>
-        <summary>The report</summary>
+        <summary>{t.report}</summary>
         <pre className="report">{report}</pre>
       </details>
     </main>

@@ -1,6 +1,8 @@
 /** Says when another Pouchful than this page runs on the server; the keeper says when to load it. */
+
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';
 import { OWN_BUILD, servedBuild } from './build.ts';
@@ -8,16 +10,14 @@ import { keepTyped } from './typed-text.ts';
 import './trouble.css';
 
 export function NewerBuild() {
+  const t = words().frame.newer;
   const told = useServerBuild();
   const asked = useBuildAfterTrouble();
   const served = asked || told;
   if (!served || !OWN_BUILD || served === OWN_BUILD) return null;
   return (
-    <section className="trouble" role="status" aria-label="A newer Pouchful">
-      <p>
-        Pouchful was updated: the server runs another one than this page. Load it when nothing is left to be
-        saved.
-      </p>
+    <section className="trouble" role="status" aria-label={t.title}>
+      <p>{t.text}</p>
       <Button
         className="button"
         onPress={() => {
@@ -25,7 +25,7 @@ export function NewerBuild() {
           window.location.reload();
         }}
       >
-        Reload
+        {t.load}
       </Button>
     </section>
   );

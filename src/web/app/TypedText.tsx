@@ -1,6 +1,8 @@
 /** What was typed and may be lost, to be read and copied. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { forgetTypedBefore, type Typed, typedBefore } from './typed-text.ts';
 
 export function TypedList({ typed }: { typed: readonly Typed[] }) {
@@ -19,11 +21,12 @@ export function TypedList({ typed }: { typed: readonly Typed[] }) {
 
 /** After the page was loaded anew: what was typed before, until the keeper has seen it. */
 export function TypedBefore() {
+  const t = words().frame.typed;
   const [typed, setTyped] = useState(typedBefore);
   if (typed.length === 0) return null;
   return (
-    <section className="trouble" aria-label="Typed before the page was loaded anew">
-      <p>Before this page was loaded anew, this was typed and may not be kept:</p>
+    <section className="trouble" aria-label={t.title}>
+      <p>{t.text}</p>
       <TypedList typed={typed} />
       <Button
         className="button"
@@ -32,7 +35,7 @@ export function TypedBefore() {
           setTyped([]);
         }}
       >
-        I do not need it any more
+        {t.done}
       </Button>
     </section>
   );

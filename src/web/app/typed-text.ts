@@ -2,6 +2,7 @@
  * What was typed on the screen at hand and may not be kept yet: when the screen fails or the page is loaded anew, it can
  * still be read and copied. It never leaves this tab.
  */
+import { words } from '../../words/words.ts';
 import { tabStorage } from '../shared/device-storage.ts';
 
 export interface Typed {
@@ -73,5 +74,7 @@ function isText(target: EventTarget | null): target is HTMLInputElement | HTMLTe
 }
 
 function labelOf(field: HTMLInputElement | HTMLTextAreaElement): string {
-  return field.labels?.[0]?.textContent?.trim() || field.getAttribute('aria-label') || 'A field';
+  return (
+    field.labels?.[0]?.textContent?.trim() || field.getAttribute('aria-label') || words().frame.typed.field
+  );
 }

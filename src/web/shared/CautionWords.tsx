@@ -1,12 +1,8 @@
 /** One caution in words: what, why, what to do, and where it comes from. */
-const SEVERITY = {
-  never: 'Never feed',
-  limit: 'Only a little',
-  prepare: 'Prepare first',
-} as const;
+import { words } from '../../words/words.ts';
 
 interface CautionText {
-  readonly severity: keyof typeof SEVERITY;
+  readonly severity: 'never' | 'limit' | 'prepare';
   readonly title: string;
   readonly reason: string;
   readonly way: string;
@@ -16,17 +12,15 @@ interface CautionText {
 }
 
 export function CautionWords({ caution }: { caution: CautionText }) {
+  const t = words().shared.caution;
   const { severity, title, reason, way, source, maxShare } = caution;
   return (
     <>
       <p>
-        <strong>
-          {SEVERITY[severity]}
-          {maxShare !== undefined && `, at most ${maxShare} % of the mix`}: {title}.
-        </strong>{' '}
+        <strong>{maxShare === undefined ? t[severity](title) : t[`${severity}UpTo`](title, maxShare)}</strong>{' '}
         {reason} {way}
       </p>
-      <p className="hint">Source: {source}</p>
+      <p className="hint">{t.source(source)}</p>
     </>
   );
 }

@@ -1,5 +1,7 @@
 /** One of a few, as the platform's own list: known to every keyboard, phone and screen reader. */
+
 import { useId, useState } from 'react';
+import { words } from '../../words/words.ts';
 
 /** Of more choices than this only those are listed that hold what is typed. */
 const MOST = 150;
@@ -10,11 +12,12 @@ export function Choice<T extends string>(props: {
   options: readonly (readonly [NoInfer<T>, string])[];
   onChange(value: NoInfer<T>): void;
 }) {
+  const t = words().shared.choice;
   const id = useId();
   const { label, value, options } = props;
-  const [words, setWords] = useState('');
+  const [typed, setTyped] = useState('');
   const many = options.length > MOST;
-  const { listed, found } = many ? listedOf(options, value, words) : { listed: options, found: 0 };
+  const { listed, found } = many ? listedOf(options, value, typed) : { listed: options, found: 0 };
   return (
     <div className="choice">
       <label htmlFor={id}>{label}</label>
@@ -22,19 +25,15 @@ export function Choice<T extends string>(props: {
         <>
           <input
             type="search"
-            aria-label={`${label}: list those with`}
-            placeholder="a part of the name"
+            aria-label={t.narrow(label)}
+            placeholder={t.part}
             autoComplete="off"
-            value={words}
-            onChange={(e) => setWords(e.target.value)}
+            value={typed}
+            onChange={(e) => setTyped(e.target.value)}
             // It narrows the list; it must not send the form around it.
             onKeyDown={(e) => e.key === 'Enter' && e.preventDefault()}
           />
-          <small role="status">
-            {found > MOST
-              ? `${MOST} of ${found} are listed: type a part of the name`
-              : `${found} ${found === 1 ? 'is' : 'are'} listed`}
-          </small>
+          <small role="status">{found > MOST ? t.many(MOST, found) : t.listed(found)}</small>
         </>
       )}
       <select id={id} value={value} onChange={(e) => props.onChange(e.target.value as T)}>
@@ -54,8 +53,8 @@ function listedOf<T extends string>(
   value: T,
   typed: string,
 ): { listed: readonly (readonly [T, string])[]; found: number } {
-  const words = typed.trim().toLowerCase();
-  const fits = options.filter(([, said]) => said.toLowerCase().includes(words));
+  const part = typed.trim().toLowerCase();
+  const fits = options.filter(([, said]) => said.toLowerCase().includes(part));
   const first = new Set(fits.slice(0, MOST).map(([each]) => each));
   return {
     listed: options.filter(([each]) => first.has(each) || each === value || each === ''),

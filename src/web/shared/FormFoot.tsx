@@ -1,5 +1,7 @@
 /** The end of a form: why it was not kept, and the buttons to keep it or to leave it. */
+
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { Failed } from './Failed.tsx';
 
 export function FormFoot(props: {
@@ -16,7 +18,7 @@ export function FormFoot(props: {
           {props.save}
         </Button>
         <Button className="quiet-button" onPress={props.onLeave}>
-          {props.leave ?? 'Cancel'}
+          {props.leave ?? words().common.cancel}
         </Button>
       </div>
     </>

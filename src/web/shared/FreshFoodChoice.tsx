@@ -1,8 +1,10 @@
 /** Which fresh food is bought and dried: suggested by the tables and by the name, or any other. */
+
 import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import { freshPairsOf, freshWords, looksFresh } from '../../household/reckon/foods/fresh-food.ts';
+import { words } from '../../words/words.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
 import { PickerDialog } from './PickerDialog.tsx';
@@ -27,21 +29,22 @@ interface Props {
 export function FreshFoodChoice({ food, name, dried, suggest, onChoose }: Props) {
   const pairs = freshPairsOf(dried);
   const paired = useReferenceFoods(pairs);
-  const words = freshWords(name);
-  const { data: found = [] } = useFoodSearch(words, 20);
+  const t = words().shared.fresh;
+  const fresh = freshWords(name);
+  const { data: found = [] } = useFoodSearch(fresh, 20);
   const all = [...pairs.flatMap((p) => paired.get(p) ?? []), ...found.filter(looksFresh)];
   const likely = [...new Map(all.map((f) => [f.ref, f])).values()].slice(0, MOST);
   return (
     <div className="fresh-choice">
       {suggest && likely.length > 0 && (
         <>
-          <p>Which fresh food is it dried from? These look like it:</p>
+          <p>{t.which}</p>
           <ul>
             {likely.map((f) => (
               <li key={f.ref}>
                 <Button
                   className="button small"
-                  aria-label={`Dry ${name} from ${f.name}`}
+                  aria-label={t.dryFrom(name, f.name)}
                   onPress={() => onChoose(f.ref)}
                 >
                   {f.name}
@@ -52,38 +55,35 @@ export function FreshFoodChoice({ food, name, dried, suggest, onChoose }: Props)
           </ul>
         </>
       )}
-      <PickerDialog
-        label={suggest ? 'Find another fresh food' : 'Change the fresh food'}
-        title={`Fresh food for ${name}`}
-        className="small"
-      >
-        <Finder food={food} first={words} choose={onChoose} />
+      <PickerDialog label={suggest ? t.another : t.change} title={t.title(name)} className="small">
+        <Finder food={food} first={fresh} choose={onChoose} />
       </PickerDialog>
     </div>
   );
 }
 
 function Finder(props: { food: string; first: string; choose(fresh: string): void }) {
+  const t = words().shared.fresh;
   const { house } = useMixDraft();
   const [query, setQuery] = useState(props.first);
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
-  const words = query.trim().toLowerCase();
+  const typed = query.trim().toLowerCase();
   const own = house.foods.filter(
-    (f) => f.kind === 'mix' && f.id !== props.food && f.name.toLowerCase().includes(words),
+    (f) => f.kind === 'mix' && f.id !== props.food && f.name.toLowerCase().includes(typed),
   );
   const offers = [
-    ...own.map((f) => ({ id: f.id, name: f.name, note: `own food · ${waterWords(f.composition.WATER)}` })),
+    ...own.map((f) => ({ id: f.id, name: f.name, note: t.own(waterWords(f.composition.WATER)) })),
     ...found.map((f) => ({ id: f.ref, name: f.name, note: noteOf(f) })),
   ];
   const parts = useParts(offers, { part: 60, of: 'foods', from: query });
   return (
     <>
       <SearchField value={query} onChange={setQuery} autoFocus className="search">
-        <Label>Search foods</Label>
-        <Input placeholder="carrots raw, dandelion greens raw…" />
+        <Label>{t.search}</Label>
+        <Input placeholder={t.example} />
       </SearchField>
       <p className="hint" aria-live="polite">
-        {isFetching ? 'Searching…' : `${offers.length} foods`}
+        {isFetching ? t.searching : words().common.foods(offers.length)}
       </p>
       <ul className="offers">
         {parts.shown.map(({ id, name, note }) => (
@@ -94,10 +94,10 @@ function Finder(props: { food: string; first: string; choose(fresh: string): voi
             <Button
               slot="close"
               className="button small"
-              aria-label={`Choose ${name}`}
+              aria-label={t.chooseOne(name)}
               onPress={() => props.choose(id)}
             >
-              Choose
+              {t.choose}
             </Button>
           </li>
         ))}
@@ -108,7 +108,7 @@ function Finder(props: { food: string; first: string; choose(fresh: string): voi
 }
 
 const waterWords = (water: number | undefined) =>
-  water === undefined ? 'water not known' : `${water} g water per 100 g`;
+  water === undefined ? words().shared.fresh.noWater : words().shared.fresh.water(water);
 
 const noteOf = (f: ReferenceFood) =>
   [waterWords(f.composition.WATER), tableNote(f)].filter(Boolean).join(' · ');

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
 import { words } from '../../words/words.ts';
 import { meanwhileWords, useChangedMeanwhile } from './hooks/changed-meanwhile.ts';
+import { useHeldLine } from './hooks/held-line.ts';
 
 interface Props {
   label: string;
@@ -101,6 +102,7 @@ function PlainNumberInput(props: Props) {
     commit(stepped);
   }
   const error = fault || props.error;
+  const held = useHeldLine(error ?? '');
 
   return (
     <TextField
@@ -148,6 +150,11 @@ function PlainNumberInput(props: Props) {
         </Text>
       )}
       <FieldError className="field-error">{error}</FieldError>
+      {!error && held && (
+        <p className="field-error gone" aria-hidden="true">
+          {held}
+        </p>
+      )}
     </TextField>
   );
 }

@@ -1,6 +1,8 @@
 /** A button that opens a dialog over the page, to be left by "Done". */
+
 import type { ReactNode } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import './PickerDialog.css';
 
 export function PickerDialog(props: {
@@ -20,7 +22,7 @@ export function PickerDialog(props: {
                 <div className="dialog-head">
                   <Heading slot="title">{props.title}</Heading>
                   <Button className="quiet-button" onPress={close}>
-                    Done
+                    {words().shared.done}
                   </Button>
                 </div>
                 {props.children}

@@ -1,5 +1,7 @@
 /** Answers of the worker to a panel's question: asked for once the question stands still, an old one never shown as new. */
+
 import { useQuery } from '@tanstack/react-query';
+import { words } from '../../words/words.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { useSettled } from './hooks/settled.ts';
 
@@ -51,7 +53,7 @@ export function AnswerState({ working, fault }: Pick<Asked<unknown>, 'working' |
   return (
     <>
       <p className="hint answer-state" role="status">
-        {working ? 'Working…' : ''}
+        {working ? words().shared.working : ''}
       </p>
       {fault && (
         <p role="alert" className="field-error">

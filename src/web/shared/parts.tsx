@@ -1,6 +1,8 @@
 /** Long lists, shown in parts: what comes first, how many there are, and a button for more. */
+
 import { type ReactNode, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import './parts.css';
 
 /** Parts that stand on the page at once: beyond that the first ones leave, so that a page never grows without end. */
@@ -14,15 +16,21 @@ interface Parts<T> {
 
 /**
  * @param all in the order in which they are shown, what the keeper needs now first
- * @param p.part how many at first, and how many more at each press @param p.of what they are: "lots"
+ * @param p.part how many at first, and how many more at each press
  * @param p.from what the list is made for, a search say: for another one it begins with its first part again
  * @param p.always one that is shown wherever it stands, since its page is open beside the list
  */
 export function useParts<T>(
   all: readonly T[],
-  p: { readonly part: number; readonly of: string; readonly from?: string; always?(one: T): boolean },
+  p: {
+    readonly part: number /** What they are; not said. */;
+    readonly of?: string;
+    readonly from?: string;
+    always?(one: T): boolean;
+  },
 ): Parts<T> {
-  const { part, of, from = '', always } = p;
+  const { part, from = '', always } = p;
+  const t = words().shared.parts;
   const [asked, ask] = useState({ from, parts: 1 });
   const count = useRef<HTMLParagraphElement>(null);
   if (all.length <= part) return { shown: all, more: null };
@@ -42,26 +50,23 @@ export function useParts<T>(
     more: (
       <div className="parts">
         <p ref={count} tabIndex={-1} className="hint" role="status">
-          {start === 0 && left > 0
-            ? `Showing ${counted(end)} of ${counted(all.length)} ${of}`
-            : start > 0
-              ? `Showing ${counted(start + 1)} to ${counted(end)} of ${counted(all.length)} ${of}`
-              : `All ${counted(all.length)} ${of} are shown`}
+          {start > 0
+            ? t.later(start + 1, end, all.length)
+            : left > 0
+              ? t.first(end, all.length)
+              : t.all(all.length)}
         </p>
         {left > 0 && (
           <Button className="button small" onPress={() => go(parts + 1, left <= part)}>
-            Show {counted(Math.min(part, left))} more {of}
+            {t.more(Math.min(part, left))}
           </Button>
         )}
         {start > 0 && (
           <Button className="button small" onPress={() => go(1, true)}>
-            Back to the first {counted(part)}
+            {t.back(part)}
           </Button>
         )}
       </div>
     ),
   };
 }
-
-/** "1,900". */
-const counted = (n: number) => n.toLocaleString('en');

@@ -3,6 +3,7 @@ import type { Composition } from '../../foods/food.ts';
 import type { NutrientRule, Problem, RatioRule } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import { countedName, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 
 export interface WindowView extends Contents {
   readonly key: string;
@@ -83,9 +84,10 @@ function nutrientView(
   beside: BesideAmounts,
 ): WindowView {
   const { unit } = nutrient(rule.nutrient);
+  const t = words().shared.limits;
   return finished(rule, i, at, {
     title: countedName(rule.nutrient),
-    unit: `${unitWord(unit)} per 100 g${rule.basis === 'DM' ? ' dry matter' : ''}`,
+    unit: rule.basis === 'DM' ? t.per100Dry(unitWord(unit)) : t.per100(unitWord(unit)),
     ...contentsOf(rule.nutrient, rule, at, beside),
     chance: at?.in_range_chance[rule.nutrient],
   });
@@ -116,12 +118,13 @@ function contentsOf(
 }
 
 function ratioView(rule: RatioRule, i: number, at: Evaluation | undefined, pellet?: Composition): WindowView {
+  const t = words().shared.limits;
   const [over, under] = rule.ratio;
   const [a, b] = [at?.nutrients[over], at?.nutrients[under]];
   const divided = (x?: number, y?: number) => (x === undefined || !y ? undefined : x / y);
   return finished(rule, i, at, {
-    title: `${nutrient(over).name} to ${nutrient(under).name.toLowerCase()}`,
-    unit: 'to 1',
+    title: t.ratio(nutrient(over).name, nutrient(under).name),
+    unit: t.toOne,
     mix: divided(a?.mix, b?.mix),
     ration: divided(a?.ration, b?.ration),
     pellet: divided(pellet?.[over], pellet?.[under]),
@@ -169,17 +172,14 @@ function stateOf(value: number | undefined, { min, max }: Pick<NutrientRule, 'mi
 /** A number with as many decimals as its size deserves. */
 export function figure(value: number): string {
   const size = Math.abs(value);
-  return value.toFixed(size >= 100 ? 0 : size >= 10 ? 1 : 2);
+  return words().figures.fixed(value, size >= 100 ? 0 : size >= 10 ? 1 : 2);
 }
 
 /** "17 to 19", "at least 4", "at most 7". */
 export function boundsText(min?: number, max?: number): string {
-  if (min !== undefined && max !== undefined) return `${trimmed(min)} to ${trimmed(max)}`;
-  if (min !== undefined) return `at least ${trimmed(min)}`;
-  if (max !== undefined) return `at most ${trimmed(max)}`;
-  return 'no bounds';
-}
-
-function trimmed(value: number): string {
-  return String(Number(value.toFixed(3)));
+  const t = words().shared.limits;
+  if (min !== undefined && max !== undefined) return t.between(min, max);
+  if (min !== undefined) return t.least(min);
+  if (max !== undefined) return t.most(max);
+  return t.none;
 }

@@ -35,6 +35,7 @@ import { shopping } from './shopping.ts';
 import { start } from './start.ts';
 import { store } from './store.ts';
 import { targets } from './targets.ts';
+import { terms } from './terms.ts';
 import { today } from './today.ts';
 import { tradeOff } from './trade-off.ts';
 import { verdict } from './verdict.ts';
@@ -49,6 +50,7 @@ export function dutch(manner: Manner): Words {
     figures: f,
     common: common(f),
     shared: shared(f),
+    terms: terms(f),
     frame: frame(f),
     today: today(f),
     start: start(f),

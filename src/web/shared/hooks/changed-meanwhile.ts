@@ -1,5 +1,6 @@
 /** What another device changes in a field while something is being typed into it is not written over unasked. */
 import { useRef } from 'react';
+import { words } from '../../../words/words.ts';
 import { keeper } from '../../store/page-keeper.ts';
 
 export interface Meanwhile {
@@ -33,6 +34,6 @@ export function useChangedMeanwhile(shown: string): Meanwhile {
 
 /** What is asked then. @param next what was typed */
 export function meanwhileWords(label: string, shown: string, next: string): string {
-  const there = shown === '' ? 'emptied' : `changed to ${shown}`;
-  return `${label} was ${there} elsewhere while you typed. Enter puts ${next || 'nothing'} there all the same, Escape leaves it.`;
+  const t = words().shared.meanwhile;
+  return shown === '' ? t.emptied(label, next) : t.changed(label, shown, next);
 }

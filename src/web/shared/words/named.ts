@@ -1,8 +1,8 @@
 /** Names in a sentence, no more than two of them. */
-import { joined } from '../../../formulation/explain/sentences.ts';
+import { words } from '../../../words/words.ts';
 
 /** "Rolled oats", "Rolled oats and 3 more". */
 export function named(names: readonly string[]): string {
-  if (names.length <= 2) return joined([...names]);
-  return `${names[0]} and ${names.length - 1} more`;
+  if (names.length <= 2) return words().figures.list(names);
+  return words().common.andMore(names[0] ?? '', names.length - 1);
 }
