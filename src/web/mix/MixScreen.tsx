@@ -28,7 +28,7 @@ import { useOutOfSight } from './out-of-sight.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { RemedyList } from './RemedyList.tsx';
 import { isFit, useFormulation } from './useFormulation.ts';
-import { STATE_WORDS, Verdict } from './Verdict.tsx';
+import { stateWords, Verdict } from './Verdict.tsx';
 import './MixScreen.css';
 
 /** @param shown the advice to open at once, by its name in the address */
@@ -78,7 +78,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
       <main id="main">
         <MixHead mix={mix} />
         <div ref={verdict}>
-          <Verdict view={view} />
+          <Verdict view={view} mix={mix} />
         </div>
         {view.collision && !isFit(view.state) && (
           <RemedyList
@@ -131,7 +131,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
       <aside className="beside" aria-label="Nutrients">
         <div className="strip">
           <span className={`strip-state ${view.state}`}>
-            {view.state === 'none' ? 'No mix fits' : STATE_WORDS[view.state]}
+            {view.state === 'none' ? 'No mix fits' : stateWords(view.state)}
             <small>
               {within} of {windows.length} windows kept
             </small>

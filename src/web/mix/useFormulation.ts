@@ -1,6 +1,6 @@
 /** Keeps the worker's answers in step with the mix: how it stands, how far shares may move, what collides. */
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { isInRange } from '../../formulation/explain/in-range.ts';
+import { isFit as isFitting, type VerdictState, verdictOf } from '../../formulation/explain/verdict.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
@@ -12,8 +12,8 @@ import { balance, edit, type MoveContext, move } from './live/moves.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
 
-/** How the mix stands: "sure" is surely in range, "in" on the average or if missing figures turn out well. */
-export type MixState = 'sure' | 'in' | 'out' | 'none' | 'working' | 'fault';
+/** How the mix stands: as its verdict says, or no mix can keep its rules, or nobody knows yet, or it cannot be read. */
+export type MixState = VerdictState | 'none' | 'working' | 'fault';
 
 export interface FormulationView {
   readonly evaluation: Evaluation | undefined;
@@ -66,7 +66,7 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   // Before the page is painted, so that shares and what came with them are seen together.
   useLayoutEffect(() => void keeper.follow(problem, shares), [keeper, problem, shares]);
 
-  const fits = evaluation !== undefined && isInRange(evaluation);
+  const fits = evaluation !== undefined && isFitting(evaluation);
   const fitsNow = useRef(fits);
   fitsNow.current = fits;
 
@@ -109,12 +109,12 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
 }
 
 function stateOf(evaluation: Evaluation | undefined, collision: Collision | undefined): MixState {
-  if (evaluation && isInRange(evaluation)) return evaluation.in_range === 'surely' ? 'sure' : 'in';
-  if (collision) return 'none';
-  return evaluation ? 'out' : 'working';
+  const state = evaluation && verdictOf(evaluation).state;
+  if (state === 'sure' || state === 'if') return state;
+  return collision ? 'none' : (state ?? 'working');
 }
 
 /** Whether no rule is broken, however sure that is. */
 export function isFit(state: MixState): boolean {
-  return state === 'sure' || state === 'in';
+  return state === 'sure' || state === 'if';
 }

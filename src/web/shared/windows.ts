@@ -155,8 +155,8 @@ function finished(
     on,
     source: rule.source,
     estimated: at?.estimated.some(about) ?? false,
-    // Where the mix is surely in range no missing figure can break a rule, so none needs a reservation.
-    unsure: at !== undefined && at.in_range !== 'surely' && at.unsure.some(about),
+    // Of a mix that breaks no rule it is known which missing figures can break one.
+    unsure: (at?.in_range === 'no' ? at.unsure : at?.reservations?.unproven)?.some(about) ?? false,
     state: state === 'in' && at?.breaches.some(about) ? 'out' : state,
   };
 }

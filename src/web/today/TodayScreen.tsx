@@ -20,7 +20,7 @@ import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
 import { type NextWords, nextOf } from './view-model.ts';
 import './today.css';
-import { isInRange } from '../../formulation/explain/in-range.ts';
+import { isFit } from '../../formulation/explain/verdict.ts';
 
 export function TodayScreen() {
   useEachMinute();
@@ -139,5 +139,5 @@ function useStanding(mix: Mix): 'in' | 'out' | 'unknown' | undefined {
   });
   if (!data) return error ? 'unknown' : undefined;
   if (!data.ok) return 'out';
-  return isInRange(data.value) ? 'in' : 'out';
+  return isFit(data.value) ? 'in' : 'out';
 }

@@ -1,6 +1,6 @@
 /** What must be known before the first food of a batch is poured. */
 
-import { isInRange } from '../../../formulation/explain/in-range.ts';
+import { isFit } from '../../../formulation/explain/verdict.ts';
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';
@@ -35,7 +35,7 @@ export function planOf(
   const named = new Set(problem.foods.map((f) => f.id));
   const needed = (food: string) => ((shares[food] ?? 0) * problem.batch_grams) / 100;
   return {
-    inRange: isInRange(evaluation),
+    inRange: isFit(evaluation),
     verdict: evaluation.verdict,
     order: pourOrder(problem, shares, p.parts),
     stock: Object.fromEntries(ready.filter((t) => named.has(t.food)).map((t) => [t.food, t.ready])),
