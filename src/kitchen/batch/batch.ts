@@ -1,5 +1,6 @@
 /** The record of a batch, running or finished: what is really in it, what that holds, what it cost, who made it when. */
 import type { Reference } from '../../foods/reference.ts';
+import { type Verdict, verdictOf } from '../../formulation/explain/verdict.ts';
 import { Formulation } from '../../formulation/formulation.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
@@ -12,6 +13,7 @@ import {
   type Unit,
   unitWord,
 } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
@@ -79,6 +81,8 @@ export interface BatchRecord {
   readonly problem: Problem;
   readonly evaluation: Evaluation;
   readonly inRange: boolean;
+  /** How it stands, in three states; out of range too where it holds what must not be fed. */
+  readonly verdict: Verdict;
   /** The verdict, every broken rule, and every rule that rests on what nobody knows. */
   readonly sentences: readonly string[];
   readonly contents: readonly ContentLine[];
@@ -120,6 +124,7 @@ export function batchRecord(
   // What the scale can weigh is asked of this batch, as large as it is.
   const problem = { ...weighedProblem(batch.problem, foods, p.reference), batch_grams: grams };
   const evaluation = p.evaluate(problem, Object.fromEntries(foods.map((f) => [f.food, f.share])));
+  const verdict = verdictOf(evaluation);
   const uncounted = 100 - evaluation.total;
   return {
     id: batch.id,
@@ -134,11 +139,10 @@ export function batchRecord(
     foods,
     problem,
     evaluation,
-    inRange: evaluation.breaches.length === 0 && !(uncounted > COMPLETE),
+    inRange: verdict.state !== 'out',
+    verdict,
     sentences: [
-      ...(uncounted > COMPLETE
-        ? [`${tenths(uncounted)} % of the batch is food that the caution list forbids: do not feed it.`]
-        : []),
+      ...(uncounted > COMPLETE ? [words().batch.record.forbidden(tenths(uncounted))] : []),
       evaluation.verdict,
       // The verdict itself says the first of them.
       ...[...evaluation.breaches, ...evaluation.unsure]
@@ -227,9 +231,11 @@ function costOf(foods: readonly BatchFood[], problem: Problem, kept: CupboardCon
 
 /** A content as people read it: "at least 12.3 g" where some of it is unknown. */
 export function contentWords(line: ContentLine): string {
+  const t = words().batch.contents;
   // Nothing known of it is no amount of it.
-  if (line.atLeast && line.value === 0) return 'not known';
-  const value = `${Number(line.value.toPrecision(3))} ${unitWord(nutrient(line.tag).unit)}`;
-  const spread = line.sd > 0 ? ` ± ${Number((1.96 * line.sd).toPrecision(2))}` : '';
-  return line.atLeast ? `at least ${value}` : `${value}${spread}`;
+  if (line.atLeast && line.value === 0) return t.notKnown;
+  const { number } = words().figures;
+  const value = t.amount(number(Number(line.value.toPrecision(3)), 6), unitWord(nutrient(line.tag).unit));
+  if (line.atLeast) return t.atLeast(value);
+  return line.sd > 0 ? t.spread(value, number(Number((1.96 * line.sd).toPrecision(2)), 6)) : value;
 }

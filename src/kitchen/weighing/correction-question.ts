@@ -74,7 +74,8 @@ export function boundsOf(
     if (i !== next && (out || (bowl.poured[i] && !again))) return;
     const most = Math.max(g, elementAt(stock, i));
     upper[i] = most;
-    if (!bowl.poured[i] && elementAt(plan, i) > 0) lower[i] = Math.min(most, Math.max(g, least, elementAt(staysIn, i)));
+    if (!bowl.poured[i] && elementAt(plan, i) > 0)
+      lower[i] = Math.min(most, Math.max(g, least, elementAt(staysIn, i)));
   });
   return { lower, upper };
 }

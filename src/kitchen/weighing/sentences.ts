@@ -24,8 +24,7 @@ export function poured(told: {
 }): string {
   const t = words().weighing.after;
   const { food, grams, state } = told;
-  const what =
-    grams < 0 ? t.takenOut(food, -grams) : grams === 0 ? t.leftOut(food) : t.poured(food, grams);
+  const what = grams < 0 ? t.takenOut(food, -grams) : grams === 0 ? t.leftOut(food) : t.poured(food, grams);
   const others = told.changed.length;
   const again = told.changed.some((c) => c.again);
   if (state.lost) return t.lost(what);

@@ -2,9 +2,9 @@
 import type { Reference } from '../../foods/reference.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { elementAt } from '../../formulation/solve/vectors.ts';
+import { words } from '../../words/words.ts';
 import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
-import { words } from '../../words/words.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, Day } from '../model.ts';
 import { tenths, withoutFloatNoise } from '../rounding.ts';

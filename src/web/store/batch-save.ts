@@ -51,6 +51,8 @@ export function useBatchSave(id: string) {
     const there = mine[0]?.base.body as Batch | null | undefined;
     const unsent = { next, pours: next.pours.length - (there?.pours.length ?? 0) };
     if (mine.some((c) => c.theirs !== undefined)) return { is: 'asked', ...unsent };
-    return trouble === undefined ? { is: 'saving', ...unsent } : { is: 'failed', ...unsent, message: trouble };
+    return trouble === undefined
+      ? { is: 'saving', ...unsent }
+      : { is: 'failed', ...unsent, message: trouble };
   }
 }

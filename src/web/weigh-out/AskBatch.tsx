@@ -54,7 +54,7 @@ export function AskBatch(props: {
       {asked.ways.map((way) => {
         const [sentence, press] = said(way);
         return (
-          <div key={press} role="group" aria-label={press}>
+          <div key={press}>
             <p>{sentence}</p>
             <Button
               className="button"

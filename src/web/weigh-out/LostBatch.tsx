@@ -37,7 +37,9 @@ export function LostBatch(props: {
       {lost.larger && <p>{lost.larger.sentence}</p>}
       {grow && (
         <Button className="button" isDisabled={busy} onPress={grow}>
-          {lost.larger && Object.keys(lost.larger.needed).length === 0 ? t.grow(lost.larger.total) : t.growWithMore}
+          {lost.larger && Object.keys(lost.larger.needed).length === 0
+            ? t.grow(lost.larger.total)
+            : t.growWithMore}
         </Button>
       )}
       {!done && <p>{t.goOn}</p>}
@@ -68,9 +70,7 @@ export function LostBatch(props: {
         </Button>
       </div>
       {fault && <p role="alert">{t.againFailed(fault)}</p>}
-      {sure && (
-        <p role="status">{t.againHelp}</p>
-      )}
+      {sure && <p role="status">{t.againHelp}</p>}
     </section>
   );
 }

@@ -2,8 +2,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
-import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { words } from '../../words/words.ts';
+import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { linkTo } from '../shared/route.ts';
 
 export function PassedLots(props: {
@@ -19,7 +19,8 @@ export function PassedLots(props: {
       {props.passed.map(({ lot, grams, why, wayOut }) => (
         <li key={lot.id} data-lot={lot.id}>
           <p>
-            <span aria-hidden="true">✕</span> <a href={linkTo('cupboard', lot.id)}>{lot.name}</a> {t.why(grams, why, wayOut)}
+            <span aria-hidden="true">✕</span> <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
+            {t.why(grams, why, wayOut ?? '')}
           </p>
           {!lot.barred &&
             lot.form !== 'fresh' &&

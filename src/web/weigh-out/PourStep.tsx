@@ -6,7 +6,14 @@ import { words } from '../../words/words.ts';
 import { deviceStorage } from '../shared/device-storage.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
 import { OtherWays } from './OtherWays.tsx';
-import { gramsOf, type ScaleReads, scaleStepShown, shownTarget, toleranceWords, typedGrams } from './view-model.ts';
+import {
+  gramsOf,
+  type ScaleReads,
+  scaleStepShown,
+  shownTarget,
+  toleranceWords,
+  typedGrams,
+} from './view-model.ts';
 import './pour-step.css';
 
 const READS = 'pouchful.scale';
@@ -53,7 +60,7 @@ export function PourStep(props: {
     if (focus) input.current?.focus();
   }, [focus]);
   const target = shownTarget(next, reads);
-  const typed = typedGrams(text, target);
+  const typed = typedGrams(readNumber(text), target);
 
   function poured(noMore = false) {
     if (busy) return;

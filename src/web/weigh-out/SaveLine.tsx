@@ -39,11 +39,7 @@ export function SaveLine(props: {
   if (save.is === 'saving')
     return (
       <p className="weigh-save" role="status">
-        {what === 'end'
-          ? t.savingEnd
-          : what === 'change'
-            ? t.savingChange
-            : t.saving(what.grams, what.name)}
+        {what === 'end' ? t.savingEnd : what === 'change' ? t.savingChange : t.saving(what.grams, what.name)}
       </p>
     );
   return (

@@ -1,6 +1,7 @@
 /** In what steps the scale reads; the targets are whole steps of it. */
-import { Choice } from '../shared/Choice.tsx';
+
 import { words } from '../../words/words.ts';
+import { Choice } from '../shared/Choice.tsx';
 import { scaleSteps } from './view-model.ts';
 
 /** @param step g */

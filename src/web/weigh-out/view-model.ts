@@ -6,7 +6,6 @@ import type { Batch } from '../../kitchen/model.ts';
 import { decimalsOf, withoutFloatNoise } from '../../kitchen/rounding.ts';
 import type { NextPour, Tolerance, WeighState } from '../../kitchen/weighing/weigh-state.ts';
 import { words } from '../../words/words.ts';
-import { readNumber } from '../shared/NumberInput.tsx';
 import { dayAt } from '../shared/today.ts';
 
 /** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */
@@ -37,11 +36,10 @@ export function scaleStepShown(step: number): [size: number, places: number] {
 /**
  * Grams that a typed number stands for; undefined where nothing is typed, NaN where it is no number. In ounces, what reads
  * like the target is the target: finer than that nobody can read.
- * @param target g
+ * @param typed in the keeper's unit @param target g
  */
-export function typedGrams(text: string, target: number): number | undefined {
+export function typedGrams(typed: number | undefined, target: number): number | undefined {
   const f = words().figures;
-  const typed = readNumber(text);
   if (typed === undefined || !Number.isFinite(typed) || f.massUnit === 'g') return typed;
   const same = Math.abs(typed - Number(f.mass(target).toFixed(OUNCE_PLACES))) < 1e-9;
   return same ? target : Number(f.gramsOf(typed).toFixed(2));
@@ -57,8 +55,7 @@ export function gramsOf(
   if (reading === undefined) return { fault: t.missing };
   if (!Number.isFinite(reading)) return { fault: t.noNumber };
   const grams = withoutFloatNoise(reads === 'food' ? reading : reading - inBowl);
-  if (grams < 0)
-    return { fault: reads === 'food' ? t.belowZero(reading) : t.lessThanBowl(reading, inBowl) };
+  if (grams < 0) return { fault: reads === 'food' ? t.belowZero(reading) : t.lessThanBowl(reading, inBowl) };
   return grams === 0 ? { fault: t.nothing } : { grams };
 }
 
@@ -226,4 +223,10 @@ export function packWords({ takes, short }: Allocation): string[] {
     const name = lot.name.includes(day) ? lot.name : t.bought(lot.name, day);
     return takes.length > 1 || short > 0 ? t.grams(name, grams) : name;
   });
+}
+
+/** A time later than that of every pour until now: no two pours of a batch have the same, and they stay in their order. */
+export function afterThose(pours: Batch['pours'], now: string): string {
+  const last = Math.max(...pours.map((p) => Date.parse(p.at)));
+  return last >= Date.parse(now) ? new Date(last + 1).toISOString() : now;
 }

@@ -137,7 +137,9 @@ const api = {
   chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, { kept, day, parts }), dayAt })),
+    answerWith((parts) =>
+      sheetOf(batch, { kept, day, parts, standing: standingOf(batch, { kept, day, parts }), dayAt }),
+    ),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
     const parts = { reference: await reference(), highs: await highs() };

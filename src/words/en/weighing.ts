@@ -55,14 +55,14 @@ export const weighing = (f: Figures) => ({
     reads: 'What the scale shows',
     readsFood: 'this food alone (set to zero first)',
     readsBowl: 'all in the bowl',
-    ways: 'Something else',
   },
   /** What is wrong with a reading of the scale. */
   reading: {
     missing: `Write what the scale shows, in ${f.massUnit}.`,
     missingNoMore: `Write first what the scale shows of it, in ${f.massUnit}. Nothing at all? Press “Leave it out”.`,
     noNumber: `That is not a number; write for example 15 or 15.5, in ${f.massUnit}.`,
-    belowZero: (grams: number) => `${f.grams(grams)} is below 0. Set the empty scale to zero and weigh again.`,
+    belowZero: (grams: number) =>
+      `${f.grams(grams)} is below 0. Set the empty scale to zero and weigh again.`,
     lessThanBowl: (grams: number, inBowl: number) =>
       `${f.grams(grams)} is less than the ${f.grams(inBowl)} that lay in the bowl. If the scale was set to zero, choose “this food alone”.`,
     nothing: 'Nothing was poured. To do without this food, press “Leave it out”.',

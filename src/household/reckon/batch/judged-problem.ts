@@ -1,6 +1,7 @@
 /** The problem that a batch is weighed out by, while some of it is still to come. */
-import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
+
 import type { Problem } from '../../../formulation/problem/problem.ts';
+import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { pouredFoods, type WeighedFood, weighedProblem } from '../../../kitchen/batch/weighed-problem.ts';
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
