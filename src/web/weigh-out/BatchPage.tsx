@@ -19,6 +19,7 @@ import {
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import { contentsForWeighing } from '../../household/reckon/batch/judged-problem.ts';
 import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
+import { asNamed } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
@@ -85,7 +86,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   const ends = save.is !== 'idle' && save.is !== 'refused' && save.next.finishedAt !== undefined;
   const waits = ends || save.is === 'asked' || standing.isPlaceholderData;
   const now = () => new Date().toISOString();
-  const kept = contentsOf(house);
+  const kept = contentsOf(asNamed(house, stands.problem.foods));
 
   const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
 

@@ -4,6 +4,7 @@
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
+import { matchName, type NameMatch } from '../../foods/best-match.ts';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
@@ -107,6 +108,9 @@ const api = {
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
   grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),
+  /** What stands in the way of a share asked of one food. */
+  askOf: (problem: Problem, shares: Shares, held: Shares, food: string, wanted: number) =>
+    answer(problem, (f) => f.askOf(shares, held, food, wanted)),
   /** Bounds at which the best mix stands, and what each costs. */
   why: (problem: Problem) => answer(problem, (f) => f.why()),
   /** Two goals against each other, from the best of one to the best of the other. */
@@ -155,6 +159,12 @@ const api = {
   async findNote(query: string): Promise<string | undefined> {
     search ??= createFoodSearch(await reference());
     return search.note(query);
+  },
+  /** What each of these names may mean, in their order. */
+  async matches(names: readonly string[]): Promise<NameMatch[]> {
+    search ??= createFoodSearch(await reference());
+    const found = search;
+    return names.map((name) => matchName(found, name));
   },
   async plainFoods(): Promise<ReferenceFood[]> {
     return [...(await reference()).plainFoods()];

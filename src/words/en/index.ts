@@ -19,7 +19,9 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
@@ -28,6 +30,7 @@ import { nutrition } from './nutrition.ts';
 import { pairing } from './pairing.ts';
 import { refusals } from './refusals.ts';
 import { rows } from './rows.ts';
+import { search } from './search.ts';
 import { shared } from './shared.ts';
 import { sharing } from './sharing.ts';
 import { shopping } from './shopping.ts';
@@ -53,6 +56,7 @@ export function english(manner: Manner) {
     frame: frame(f),
     today: today(f),
     start: start(f),
+    search: search(f),
     mix: mix(f),
     rows: rows(f),
     beside: beside(f),
@@ -77,6 +81,7 @@ export function english(manner: Manner) {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),
@@ -88,6 +93,7 @@ export function english(manner: Manner) {
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }
 

@@ -17,11 +17,12 @@ export function contentsForWeighing(house: Household, batch: Batch): CupboardCon
     batch.problem.foods.map((f) => f.id),
   );
   const there = contentsOfBatch(house, batch);
-  const lots = [...new Set([...left.lots, ...there.lots])];
+  // A pack that stands under another id of its food is in both, under the batch's own in the first.
+  const lots = [...new Map([...there.lots, ...left.lots].map((l) => [l.id, l])).values()];
   const ids = new Set(lots.map((l) => l.id));
   return {
     lots,
-    runs: [...new Set([...left.runs, ...there.runs])],
+    runs: [...new Map([...left.runs, ...there.runs].map((r) => [r.id, r])).values()],
     batches: house.batches.filter((b) => b.pours.some((p) => p.lots.some((l) => ids.has(l.lot)))),
   };
 }
