@@ -34,7 +34,7 @@ import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { wordsIn } from '../../words/languages.ts';
 import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
-import { speak } from '../../words/words.ts';
+import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
 import { standingOf } from './weighing.ts';
@@ -46,12 +46,18 @@ export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; mes
 const KEPT = 4;
 const live = new Map<string, Formulation>();
 
-const reference = loadedOnce('The table of reference foods', async (): Promise<Reference> => {
-  const response = await fetch('/reference.bin');
-  if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  return decodeReference(new Uint8Array(await response.arrayBuffer()));
-});
-const highs = loadedOnce('The solver', () => loadHighs({ wasmUrl }));
+const reference = loadedOnce(
+  () => words().store.worker.foods,
+  async (): Promise<Reference> => {
+    const response = await fetch('/reference.bin');
+    if (!response.ok) throw new Error(words().store.worker.answered(response.status));
+    return decodeReference(new Uint8Array(await response.arrayBuffer()));
+  },
+);
+const highs = loadedOnce(
+  () => words().store.worker.solver,
+  () => loadHighs({ wasmUrl }),
+);
 // Begun at once; a failure is told to who asks.
 reference().catch(() => {});
 highs().catch(() => {});
@@ -95,7 +101,7 @@ async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
   } catch (error) {
     if (error instanceof Error && error.name === LOAD_ERROR) throw error;
     // Its memory is in no state to be asked again: only a new worker has a whole one.
-    if (error instanceof WebAssembly.RuntimeError) throw loadError(`The solver broke: ${error.message}`);
+    if (error instanceof WebAssembly.RuntimeError) throw loadError(words().store.worker.broke(error.message));
     const field = error instanceof ProblemError ? error.field : '';
     return { ok: false, field, message: error instanceof Error ? error.message : String(error) };
   }
