@@ -9,8 +9,9 @@ describe('what a label leaves open', () => {
   it('asks for the most of what is printed as "at least", and the least of what is printed as "at most"', () => {
     expect(missingOnLabel(told('Crude protein min. 16 %\nCrude fat min. 4 %\nCrude fibre max. 9 %'))).toEqual(
       [
-        { tag: 'FAT', side: 'high', least: 4 },
-        { tag: 'PROCNT', side: 'high', least: 16 },
+        { tag: 'FAT', side: 'high', printed: 4 },
+        { tag: 'PROCNT', side: 'high', printed: 16 },
+        { tag: 'FIBC', side: 'low', printed: 9 },
       ],
     );
   });
