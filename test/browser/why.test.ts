@@ -203,7 +203,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
       await page.getByRole('button', { name: `More about ${food}` }).click();
       await rowOf(food).getByLabel('Group').selectOption({ label: 'Nuts' });
     }
-    await page.getByRole('button', { name: 'Window of Nuts' }).click();
+    await page.getByRole('button', { name: 'Range of Nuts' }).click();
     await page.getByLabel('Group at least').fill('45');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Balance the mix' }).click();

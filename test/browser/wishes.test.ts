@@ -50,7 +50,7 @@ describe.each([
     await page.getByRole('button', { name: 'More about Maize' }).click();
     const row = page.locator('.share-row[data-food="maize"]');
     await row.getByRole('checkbox', { name: 'Liked' }).check();
-    await type(row.getByLabel('In the cupboard'), '45');
+    await type(row.getByLabel('At home'), '45');
     await type(row.getByLabel('If used, at least'), '2');
     await clean();
     await page.getByRole('button', { name: 'More about Maize' }).click();

@@ -132,6 +132,8 @@ export interface CautionNote {
   readonly title: string;
   /** The words or the reference number that matched. */
   readonly found: string;
+  /** True where the words stand on the food's list of ingredients: the keeper may go ahead, on record. */
+  readonly listed?: true;
   readonly reason: string;
   /** How to prepare it, or what to take instead. */
   readonly way: string;

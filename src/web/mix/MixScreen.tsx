@@ -20,6 +20,7 @@ import { useReferenceFoods } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { FoodPicker } from './foods/FoodPicker.tsx';
 import { GroupSection } from './foods/GroupSection.tsx';
+import { HurtLines } from './foods/HurtLines.tsx';
 import { TargetNotes } from './limits/TargetNotes.tsx';
 import { MixAnimals } from './MixAnimals.tsx';
 import { MixHead } from './MixHead.tsx';
@@ -175,6 +176,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
         )}
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         {gramsHint && <p className="hint">{gramsHint}</p>}
+        <HurtLines mix={mix} kept={kept} view={view} nameOf={nameById} />
         <div className="groups">
           {foodsByGroup(foods).map(([group, list]) => (
             <GroupSection

@@ -31,8 +31,11 @@ export interface FormulationView {
   readonly notice: string;
   say(notice: string): void;
   balance(): Promise<void>;
-  /** Moves one share; the others follow. */
-  move(id: string, share: number): Promise<void>;
+  /**
+   * Moves one share; the others follow.
+   * @param spare whether nothing moves where other foods would be left with nothing: those are the answer
+   */
+  move(id: string, share: number, spare?: boolean): Promise<readonly string[]>;
   endMove(): void;
   /** Changes the rules or foods; a mix that was in range goes on to the nearest one that is. */
   edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
@@ -93,11 +96,11 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     say,
     balance: useCallback(() => balance(moved), [moved]),
     move: useCallback(
-      async (id, share) => {
+      async (id, share, spare) => {
         const now = kept();
-        if (!now) return;
+        if (!now) return [];
         if (anchor.current?.id !== id) anchor.current = { id, shares: effective(now).shares };
-        await move(moved, id, share, anchor.current.shares);
+        return move(moved, id, share, anchor.current.shares, spare);
       },
       [moved, kept, effective],
     ),

@@ -106,5 +106,5 @@ function isText(target: EventTarget | null): target is Field {
 
 function labelOf(field: Field): string {
   const label = field.labels?.[0]?.textContent?.trim() || field.getAttribute('aria-label');
-  return label || words().store.leaving.field;
+  return label || words().frame.typed.field;
 }

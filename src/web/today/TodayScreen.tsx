@@ -2,7 +2,6 @@
 
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import { isFit } from '../../formulation/explain/verdict.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { EXAMPLE } from '../../household/reckon/example.ts';
@@ -24,6 +23,7 @@ import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
 import { type NextWords, nextOf, openBatches } from './view-model.ts';
 import './today.css';
+import { isFit } from '../../formulation/explain/verdict.ts';
 
 /** @param start the first steps, for a household that has no mix of its own yet; nothing where they are done */
 export function TodayScreen({ start }: { start: ReactNode }) {

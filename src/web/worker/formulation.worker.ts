@@ -108,6 +108,9 @@ const api = {
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
   grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),
+  /** What stands in the way of a share asked of one food. */
+  askOf: (problem: Problem, shares: Shares, held: Shares, food: string, wanted: number) =>
+    answer(problem, (f) => f.askOf(shares, held, food, wanted)),
   /** Bounds at which the best mix stands, and what each costs. */
   why: (problem: Problem) => answer(problem, (f) => f.why()),
   /** Two goals against each other, from the best of one to the best of the other. */

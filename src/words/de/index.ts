@@ -20,7 +20,9 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
@@ -80,6 +82,7 @@ export function german(manner: Manner): Words {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),
@@ -91,5 +94,6 @@ export function german(manner: Manner): Words {
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }

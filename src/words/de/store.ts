@@ -17,6 +17,5 @@ export const store = (f: Figures): Store => ({
     words: 'Wenn du jetzt gehst, ist es weg.',
     stay: 'Hier bleiben',
     leave: 'Ohne Speichern gehen',
-    field: 'Ein Feld',
   },
 });

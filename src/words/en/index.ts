@@ -19,7 +19,9 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
@@ -79,6 +81,7 @@ export function english(manner: Manner) {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),
@@ -90,6 +93,7 @@ export function english(manner: Manner) {
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }
 

@@ -16,7 +16,6 @@ export const store = (f: Figures) => ({
     words: 'If you leave now, it is gone.',
     stay: 'Stay here',
     leave: 'Leave without saving',
-    field: 'A field',
   },
 });
 

@@ -17,6 +17,5 @@ export const store = (f: Figures): Store => ({
     words: 'Als je nu weggaat, is het weg.',
     stay: 'Hier blijven',
     leave: 'Weggaan zonder te bewaren',
-    field: 'Een veld',
   },
 });

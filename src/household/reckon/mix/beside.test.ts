@@ -140,6 +140,18 @@ describe('what is added', () => {
     expect(referenceBeside(reference.get('sr28:20038')!, empty)).not.toHaveProperty('counts_as');
     expect(isFresh(undefined)).toBe(false);
   });
+
+  it('takes no dried food for a fresh one, and every fresh food for one', () => {
+    const plain = reference.plainFoods();
+    const ending = (form: string) => plain.filter((f) => f.name.endsWith(form));
+    const water = (f: (typeof plain)[number]) => f.composition.WATER;
+    expect(ending('dried').length).toBeGreaterThan(10);
+    expect(ending('dried').filter((f) => isFresh(water(f)))).toEqual([]);
+    expect(ending(', fresh').length).toBeGreaterThan(30);
+    expect(ending(', fresh').filter((f) => !isFresh(water(f)))).toEqual([]);
+    const apple = plain.find((f) => f.name === 'Apple, dried');
+    expect(apple && referenceBeside(apple, empty)).not.toHaveProperty('counts_as');
+  });
 });
 
 describe('a chosen share', () => {

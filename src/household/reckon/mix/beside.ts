@@ -6,8 +6,11 @@ import { airDryPart, canBeAirDry } from '../../../nutrition/air-dry.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 import { besideFromOwn, ingredientFromReference, withProblem } from './mix-edits.ts';
 
-/** From this water on, g per 100 g, a food is taken for fresh (common practice, no source). */
-const FRESH_WATER = 20;
+/**
+ * From this water on, g per 100 g, a food is taken for fresh (common practice, no source). Dried fruit as it is sold
+ * holds up to about 32, fresh garlic 59.
+ */
+const FRESH_WATER = 40;
 
 /** The mix has to be something: its least part of the ration, percent. */
 export const LEAST_MIX = 1;

@@ -1,4 +1,5 @@
 /** What the keeper does to a live mix: balance it, move one share, change its rules or foods. */
+import { emptiedBy } from '../../../formulation/advice/ask.ts';
 import { evaluationOf } from '../../../formulation/explain/evaluation-of.ts';
 import type { Problem, Shares } from '../../../formulation/problem/problem.ts';
 import type { Collision, Following, MoveResult, Result } from '../../../formulation/problem/result.ts';
@@ -56,18 +57,32 @@ export async function balance(m: MoveContext): Promise<void> {
 /**
  * Moves one share; the others follow.
  * @param from shares when the slider was taken hold of: the others stay as near to them as the rules allow
+ * @param spare whether the mix stays as it is where the move would leave other foods with nothing
+ * @returns the foods for whose sake nothing was moved
  */
-export async function move(m: MoveContext, id: string, share: number, from: Shares): Promise<void> {
+export async function move(
+  m: MoveContext,
+  id: string,
+  share: number,
+  from: Shares,
+  spare = false,
+): Promise<readonly string[]> {
   const now = current(m);
-  if (!now) return;
+  if (!now) return [];
   const held = { ...heldShares(now), [id]: share };
   const answer = await m.engine.newestMove(now.problem, { ...from, [id]: share }, held, id);
-  if (!answer) return;
-  if (!answer.ok) return m.keeper.fail(answer);
+  if (!answer) return [];
+  if (!answer.ok) {
+    m.keeper.fail(answer);
+    return [];
+  }
   const result = answer.value;
+  const emptied = spare && result.status === 'optimal' ? emptiedBy(from, result.shares, id) : [];
+  if (emptied.length > 0) return emptied;
   if (result.status === 'optimal') take(m, now, result);
   const next = result.status === 'optimal' ? result : { shares: { [id]: share } };
   m.change((mix) => withShares(mix, next), `move ${id}`);
+  return [];
 }
 
 /**

@@ -6,7 +6,7 @@ import { withHolds } from '../../../household/reckon/mix/mix-edits.ts';
 import { useEngine } from '../../worker/engine.ts';
 
 /** What the best mix comes to and how far that is proven. */
-export type Best = Pick<Following, 'objective' | 'gap' | 'aims'>;
+export type Best = Pick<Following, 'objective' | 'gap' | 'aims' | 'shares'>;
 
 interface BestMix {
   readonly spans: Following['spans'] | undefined;

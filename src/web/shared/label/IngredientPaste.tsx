@@ -1,7 +1,9 @@
 /** A printed list of ingredients, and what of it stands on our lists: additives, sugars, fillers, cautions. */
 import { Fragment, useMemo } from 'react';
 import { Label, Text, TextArea, TextField } from 'react-aria-components';
-import { type Flag, readIngredients } from '../../../foods/ingredients/read-ingredients.ts';
+import { readIngredients } from '../../../foods/ingredients/read-ingredients.ts';
+import { sourceWords } from '../../../foods/source-words.ts';
+import { words } from '../../../words/words.ts';
 import { useSettled } from '../hooks/settled.ts';
 import { markedText } from './marked-text.ts';
 import './label.css';
@@ -18,8 +20,9 @@ interface Props {
 export function IngredientPaste({ text, onChange, species }: Props) {
   const [settled] = useSettled(text, 200);
   const tooLong = text.length > MOST_INGREDIENT_TEXT;
+  const t = words().label.ingredients;
   return (
-    <section className="ingredient-paste" aria-label="Ingredients">
+    <section className="ingredient-paste" aria-label={t.section}>
       <TextField
         className="wide"
         value={text}
@@ -27,17 +30,15 @@ export function IngredientPaste({ text, onChange, species }: Props) {
         isInvalid={tooLong}
         validationBehavior="aria"
       >
-        <Label>Ingredient list, as printed (optional)</Label>
+        <Label>{t.label}</Label>
         <TextArea rows={4} spellCheck={false} autoComplete="off" autoCapitalize="off" />
         <Text slot="description" className="hint">
-          For example “rolled oats, peas, dried carrot, minerals”. It is kept with the food and read for what
-          to avoid.
+          {t.hint}
         </Text>
       </TextField>
       {tooLong && (
         <p role="alert" className="field-error">
-          The list is {text.length} characters long and {MOST_INGREDIENT_TEXT} can be kept; leave out what is
-          no ingredient.
+          {t.tooLong(text.length, MOST_INGREDIENT_TEXT)}
         </p>
       )}
       {settled.trim() !== '' && <IngredientReading text={settled} species={species} />}
@@ -45,19 +46,10 @@ export function IngredientPaste({ text, onChange, species }: Props) {
   );
 }
 
-const SEVERITY: Readonly<Record<Flag['severity'], string>> = { avoid: 'Avoid', mind: 'Good to know' };
-const KIND: Readonly<Record<Flag['kind'], string>> = {
-  'added sugar': 'added sugar',
-  dye: 'dye',
-  preservative: 'preservative',
-  filler: 'filler',
-  unspecified: 'says too little',
-  caution: 'caution list',
-};
-
 /** A list of ingredients with the words marked that stand on our lists, and what each of them means. */
 export function IngredientReading({ text, species }: { text: string; species?: string }) {
   const { flags, unread } = useMemo(() => readIngredients(text, species), [text, species]);
+  const t = words().label.ingredients;
   return (
     <div className="ingredient-reading">
       <p className="ingredient-text">
@@ -73,30 +65,26 @@ export function IngredientReading({ text, species }: { text: string; species?: s
         })}
       </p>
       <p role="status" className="hint">
-        {flags.length === 0
-          ? 'Nothing on our lists was found; that is no guarantee.'
-          : `${flags.length} found on our lists:`}
+        {flags.length === 0 ? t.none : t.found(flags.length)}
       </p>
       {flags.length > 0 && (
-        <ol className="flags" aria-label="Found in the ingredients">
+        <ol className="flags" aria-label={t.list}>
           {flags.map((flag, i) => (
             <li key={`${flag.start} ${flag.kind} ${flag.name}`} className={flag.severity}>
               <span className="flag-number">{i + 1}</span>
               <div>
                 <p>
-                  <strong>
-                    {SEVERITY[flag.severity]}: {flag.name}
-                  </strong>{' '}
-                  <q>{flag.found}</q> <span className="tag">{KIND[flag.kind]}</span>
+                  <strong>{t[flag.severity](flag.name)}</strong> <q>{flag.found}</q>{' '}
+                  <span className="tag">{t.kinds[flag.kind]}</span>
                 </p>
                 <p>{flag.why}</p>
-                <p className="hint">Source: {flag.source}</p>
+                <p className="hint">{t.source(sourceWords(flag.source))}</p>
               </div>
             </li>
           ))}
         </ol>
       )}
-      {unread.length > 0 && <p className="hint">Not understood, so not looked up: {unread.join(', ')}.</p>}
+      {unread.length > 0 && <p className="hint">{t.unread(unread)}</p>}
     </div>
   );
 }

@@ -1,10 +1,12 @@
 /** What a label comes to: every amount in 100 g as fed, with the print it follows from where the two differ. */
-import { amountWords, shortNumber } from '../../../foods/figure-words.ts';
+import { knownWords, shortNumber } from '../../../foods/figure-words.ts';
 import { countOf } from '../../../foods/figures.ts';
 import type { Figures } from '../../../foods/food.ts';
 import type { ReadAmount } from '../../../foods/label/reading.ts';
 import { capital } from '../../../formulation/explain/sentences.ts';
-import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
+import { NUTRIENTS, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
+import { Term } from '../../shared/words/Term.tsx';
 
 interface Props {
   figures: Figures;
@@ -16,32 +18,33 @@ interface Props {
 }
 
 export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
-  const rows = NUTRIENTS.filter(({ tag }) => amountWords(figures, tag) !== 'unknown' || waiting.has(tag));
+  const rows = NUTRIENTS.filter(({ tag }) => knownWords(figures, tag) !== undefined || waiting.has(tag));
+  const { label, common } = words();
+  const t = label.comesTo;
   return (
-    <section className="label-figures" aria-label="What this comes to">
-      <h4>What this comes to</h4>
+    <section className="label-figures" aria-label={t.title}>
+      <h4>{t.title}</h4>
       {rows.length === 0 ? (
-        <p className="hint">No amount yet; every nutrient is unknown.</p>
+        <p className="hint">{t.none}</p>
       ) : (
         <table>
-          <caption>
-            {countOf(figures)} known, {NUTRIENTS.length - countOf(figures)} unknown; unknown is never taken as
-            zero
-          </caption>
+          <caption>{t.known(countOf(figures), NUTRIENTS.length - countOf(figures))}</caption>
           <thead>
             <tr>
-              <th scope="col">Nutrient</th>
-              <th scope="col">In 100 g as fed</th>
-              <th scope="col">As printed</th>
+              <th scope="col">{t.nutrient}</th>
+              <th scope="col">
+                <Term of="asFed">{t.fed}</Term>
+              </th>
+              <th scope="col">{t.printed}</th>
             </tr>
           </thead>
           <tbody>
             {rows.map(({ tag, name }) => (
-              <tr key={tag} className={amountWords(figures, tag) === 'unknown' ? 'unknown' : ''}>
+              <tr key={tag} className={knownWords(figures, tag) === undefined ? 'unknown' : ''}>
                 <th scope="row">{name}</th>
                 <td>
-                  {amountWords(figures, tag)}
-                  {amountWords(figures, tag) === 'unknown' && <small> (waits for an answer)</small>}
+                  {knownWords(figures, tag) ?? common.unknown}
+                  {knownWords(figures, tag) === undefined && <small> {t.waits}</small>}
                 </td>
                 <td>{printed(tag, amounts)}</td>
               </tr>
@@ -58,28 +61,31 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
           ))}
         </ul>
       )}
-      {figures.composition.WATER === undefined && rows.length > 0 && (
-        <p className="hint">
-          Moisture is unknown, so nothing can be shown in dry matter. If the pack gives it, add a line such as
-          “moisture 10 %”.
-        </p>
-      )}
+      {figures.composition.WATER === undefined && rows.length > 0 && <p className="hint">{t.noMoisture}</p>}
     </section>
   );
 }
 
 /** "0.9 %", "5 g in 40 g": the figures behind an amount, in the label's own units. */
 function printed(tag: Tag, amounts: readonly ReadAmount[]): string {
+  const t = words().label.comesTo;
   const said = amounts
     .filter((a) => a.tag === tag)
     .map((a) => {
       const figure = a.value ?? a.low ?? a.high;
       if (figure === undefined) return a.heard;
       const both = a.value === undefined && a.low !== undefined && a.high !== undefined;
-      const guarantee = a.value !== undefined || both ? '' : a.low !== undefined ? 'min. ' : 'max. ';
-      const amount = `${guarantee}${shortNumber(figure)}${both ? ` to ${shortNumber(a.high!)}` : ''} ${a.unit === 'ug' ? 'µg' : a.unit}`;
-      const of = a.unit === '%' || a.per.grams === undefined ? '' : ` in ${a.per.grams} g`;
-      return `${amount}${of}${a.per.basis === 'dry matter' ? ' of dry matter' : ''}${a.as === 'salt' ? ' of salt' : ''}`;
+      const number = both ? t.range(shortNumber(figure), shortNumber(a.high ?? figure)) : shortNumber(figure);
+      const amount = `${number} ${printedUnit(a.unit)}`;
+      const said =
+        a.value !== undefined || both ? amount : a.low !== undefined ? t.min(amount) : t.max(amount);
+      const of = a.unit === '%' || a.per.grams === undefined ? said : t.in(said, a.per.grams);
+      const based = a.per.basis === 'dry matter' ? t.ofDry(of) : of;
+      return a.as === 'salt' ? t.ofSalt(based) : based;
     });
   return [...new Set(said)].join('; ');
+}
+
+function printedUnit(unit: ReadAmount['unit']): string {
+  return unit === 'ug' || unit === 'IU' ? unitWord(unit) : unit;
 }

@@ -1,31 +1,33 @@
 /** Every line of a pasted label with what became of it: read, waiting for an answer, left out, or not understood. */
 import type { LabelReading, ReadLine } from '../../../foods/label/reading.ts';
+import { words } from '../../../words/words.ts';
 
 type Fate = 'read' | 'partly' | 'waits' | 'per' | 'ignored' | 'unread';
 
-/** A sign and a word for each, so that colour is never needed. */
-const FATES: Record<Fate, readonly [sign: string, word: string]> = {
-  read: ['✓', 'Read'],
-  partly: ['!', 'Partly read'],
-  waits: ['?', 'Waits for an answer'],
-  per: ['↓', 'Quantity'],
-  ignored: ['–', 'Left out'],
-  unread: ['✕', 'Not understood'],
+/** A sign for each beside its word, so that colour is never needed. */
+const SIGNS: Record<Fate, string> = {
+  read: '✓',
+  partly: '!',
+  waits: '?',
+  per: '↓',
+  ignored: '–',
+  unread: '✕',
 };
 
 export function LabelLines({ reading, open }: { reading: LabelReading; open: ReadonlySet<string> }) {
   const fates = reading.lines.map((line, at) => fateOf(line, at, reading, open));
+  const t = words().label.lines;
   const count = (...kinds: Fate[]) => fates.filter((f) => f && kinds.includes(f)).length;
   return (
-    <section aria-label="Line by line">
-      <h4>Line by line</h4>
+    <section aria-label={t.title}>
+      <h4>{t.title}</h4>
       <p className="hint" aria-live="polite">
         {[
-          `${count('read')} read`,
-          count('waits') && `${count('waits')} waiting for an answer`,
-          count('partly') && `${count('partly')} partly read`,
-          count('ignored', 'per') && `${count('ignored', 'per')} without an amount`,
-          count('unread') && `${count('unread')} not understood`,
+          t.counted.read(count('read')),
+          count('waits') && t.counted.waits(count('waits')),
+          count('partly') && t.counted.partly(count('partly')),
+          count('ignored', 'per') && t.counted.without(count('ignored', 'per')),
+          count('unread') && t.counted.unread(count('unread')),
         ]
           .filter(Boolean)
           .join(', ')}
@@ -34,16 +36,15 @@ export function LabelLines({ reading, open }: { reading: LabelReading; open: Rea
         {reading.lines.map((line, at) => {
           const fate = fates[at];
           if (!fate) return null;
-          const [sign, word] = FATES[fate];
           return (
             // biome-ignore lint/suspicious/noArrayIndexKey: a line has no name but its place
             <li key={at} className={`label-line ${fate}`}>
               <span className="label-sign" aria-hidden="true">
-                {sign}
+                {SIGNS[fate]}
               </span>
               <span className="label-text">{line.text.trim()}</span>
               <span className="label-note">
-                <strong>{word}</strong>
+                <strong>{t[fate]}</strong>
                 {noteOf(line, at, reading, fate)}
               </span>
             </li>

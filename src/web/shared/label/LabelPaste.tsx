@@ -1,6 +1,7 @@
 /** A label pasted or typed as printed, what was understood of it line by line, and what it comes to. */
 import { Label, Text, TextArea, TextField } from 'react-aria-components';
 import type { Tag } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import { LabelFigures } from './LabelFigures.tsx';
 import { LabelLines } from './LabelLines.tsx';
 import { LabelQuestions } from './LabelQuestions.tsx';
@@ -14,6 +15,7 @@ interface Props {
 
 export function LabelPaste({ pasted, isInvalid }: Props) {
   const { text, reading, questions, answers, asSaved } = pasted;
+  const t = words().label.paste;
   const open = new Set(asSaved ? [] : reading.questions.map((q) => q.id));
   const waiting = new Set<Tag>(
     reading.amounts.filter((a) => a.open.some((id) => open.has(id))).map((a) => a.tag),
@@ -28,19 +30,17 @@ export function LabelPaste({ pasted, isInvalid }: Props) {
         isInvalid={isInvalid}
         validationBehavior="aria"
       >
-        <Label>The label, as printed</Label>
+        <Label>{t.label}</Label>
         <TextArea rows={7} spellCheck={false} autoComplete="off" autoCapitalize="off" />
         <Text slot="description" className="hint">
-          For example, line by line: “Crude protein min. 14 %”, “Rohfett 4,2 %”, “Fibre 3.1 g per 40 g
-          serving”. English, German, French, Dutch or Spanish.
+          {t.hint}
         </Text>
       </TextField>
       {text.trim() !== '' && (
         <>
           {asSaved && (
             <p className="notice-line" role="status">
-              These figures are as you saved them; they rest on answers or changes that the text alone does
-              not give. Change the text or answer a question to read the label anew.
+              {t.asSaved}
             </p>
           )}
           <LabelLines reading={reading} open={open} />

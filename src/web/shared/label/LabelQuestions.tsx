@@ -1,5 +1,6 @@
 /** What a label leaves open, asked in plain words; nothing is guessed until it is answered. */
 import type { Answers, Question } from '../../../foods/label/reading.ts';
+import { words } from '../../../words/words.ts';
 import { NumberInput } from '../NumberInput.tsx';
 import { Radios } from '../Radios.tsx';
 
@@ -15,16 +16,11 @@ interface Props {
 }
 
 export function LabelQuestions({ questions, answers, lines, open, onAnswer }: Props) {
+  const t = words().label.questions;
   return (
-    <section className="label-questions" aria-label="Questions about the label">
-      <h4>
-        {open.size === 0
-          ? 'Questions, all answered'
-          : open.size === 1
-            ? 'One question is open'
-            : `${open.size} questions are open`}
-      </h4>
-      <p className="hint">An amount that waits for an answer stays unknown until it has one.</p>
+    <section className="label-questions" aria-label={t.section}>
+      <h4>{t.title(open.size)}</h4>
+      <p className="hint">{t.unknown}</p>
       {questions.map((question) => (
         <Asked
           key={question.id}
@@ -53,7 +49,7 @@ function Asked({ question, line, answer, isOpen, onAnswer }: AskedProps) {
   const asked = (
     <>
       <span className={`question-state ${isOpen ? 'open' : 'answered'}`}>
-        {isOpen ? '? Open' : '✓ Answered'}
+        {isOpen ? words().label.questions.open : words().label.questions.answered}
       </span>{' '}
       {message}
       {line && <q className="label-quote">{line}</q>}
@@ -87,6 +83,7 @@ function Asked({ question, line, answer, isOpen, onAnswer }: AskedProps) {
 }
 
 function freeLabel(free: 'grams' | 'percent', other: boolean, message: string): string {
-  if (other) return free === 'grams' ? 'Or another weight' : 'Or another percentage';
+  const t = words().label.questions;
+  if (other) return free === 'grams' ? t.otherWeight : t.otherPercent;
   return message;
 }
