@@ -117,7 +117,7 @@ export function LabelBox({
           <div className="fields">
             {missing.map(({ tag, side, printed }) => (
               <NumberInput
-                key={`${tag} ${side}`}
+                key={tag}
                 label={side === 'high' ? t.most[tag] : side === 'low' ? t.least[tag] : t.amount[tag]}
                 unit="%"
                 min={(side === 'high' ? printed : undefined) ?? 0}
