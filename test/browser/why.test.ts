@@ -54,7 +54,7 @@ describe('why', () => {
       /^Fat of the ration stands at its most, 7 %\. Letting it go to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
     );
     const letGo = page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' });
-    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s target “Adult hamster/ });
+    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s needs “Adult hamster/ });
     await letGo.click();
     await step.getByText('Fat of the ration at most 7.5 % instead of 7 %.').waitFor();
     await step.getByText('Source of the limit: common practice, no source').waitFor();
