@@ -51,7 +51,7 @@ describe('why', () => {
   test('the bound is named with what letting it go would bring, and whose it is before it goes', async () => {
     expect(await reasons().count()).toBe(1);
     expect(await reasons().first().textContent()).toMatch(
-      /^Fat of the ration stands at its most, 7 %\. Letting it go to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
+      /^Fat of the ration stands at its most, 7 %\. Raising the limit to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
     );
     const letGo = page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' });
     const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s needs “Adult hamster/ });
