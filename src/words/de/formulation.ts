@@ -25,6 +25,7 @@ export const formulation = (f: Figures): Formulation => ({
     whereUsed: (food) => `Anteil von ${food}, wenn es drin ist`,
     smallest: 'kleinste Menge einer Zutat',
   },
+  noAnswer: 'Das ließ sich nicht ausrechnen: Die Rechnung kam zu keinem Ende.',
   percent: '%',
   percentDry: '% der Trockenmasse',
   per100: (unit) => `${unit} je 100 g`,

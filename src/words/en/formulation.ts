@@ -26,6 +26,7 @@ export const formulation = (f: Figures) => ({
     whereUsed: (food: string) => `share of ${food}, where it is used,`,
     smallest: 'the smallest amount of a food',
   },
+  noAnswer: 'It could not be worked out: the arithmetic came to no end.',
   percent: '%',
   percentDry: '% of dry matter',
   per100: (unit: string) => `${unit} per 100 g`,

@@ -25,6 +25,7 @@ export const formulation = (f: Figures): Formulation => ({
     whereUsed: (food) => `aandeel van ${food}, als het erin zit,`,
     smallest: 'de kleinste hoeveelheid van een ingrediënt',
   },
+  noAnswer: 'Dit was niet uit te rekenen: de berekening kwam niet tot een eind.',
   percent: '%',
   percentDry: '% van de droge stof',
   per100: (unit) => `${unit} per 100 g`,
