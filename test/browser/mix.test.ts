@@ -238,7 +238,7 @@ test('no mix follows a target from memory before it is confirmed', async () => {
 test('needs that rest on missing figures can be left out together, after a step that says whose they are', async () => {
   await verdictIs('none');
   const all = page.getByRole('button', { name: /^Do this: Leave out all/ });
-  const step = page.getByRole('alertdialog', { name: /^Limits of Bramble’s target “Hamster, NRC needs”/ });
+  const step = page.getByRole('alertdialog', { name: /^Limits of Bramble’s needs “Hamster, NRC needs”/ });
   await all.press('Enter');
   expect(await step.getByRole('listitem').count()).toBeGreaterThan(5);
   await step

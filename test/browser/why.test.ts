@@ -51,10 +51,10 @@ describe('why', () => {
   test('the bound is named with what letting it go would bring, and whose it is before it goes', async () => {
     expect(await reasons().count()).toBe(1);
     expect(await reasons().first().textContent()).toMatch(
-      /^Fat of the ration stands at its most, 7 %\. Letting it go to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
+      /^Fat of the ration stands at its most, 7 %\. Raising the limit to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
     );
     const letGo = page.getByRole('button', { name: 'Raise the limit to 7.5 %: fat' });
-    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s target “Adult hamster/ });
+    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s needs “Adult hamster/ });
     await letGo.click();
     await step.getByText('Fat of the ration at most 7.5 % instead of 7 %.').waitFor();
     await step.getByText('Source of the limit: common practice, no source').waitFor();
