@@ -44,6 +44,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/foods/ingredients/additive.ts', 'faults of the list of additives, told to who keeps it'],
   ['src/foods/readable-title.ts', 'words of the titles of a table'],
   ['src/foods/variation-class.ts', 'classes of nutrients by which a table of variation is looked up'],
+  ['src/foods/variation.ts', 'sources of spreads, kept with the figures in the words of who wrote them'],
   ['src/foods/reference.ts', 'sources of a table, and faults of its file'],
   ['src/foods/missing-ref.ts', 'names of a table that is no longer shipped, told on the command line'],
   ['src/targets/nrc.ts', 'sources of figures, said by `sourceWords` of src/foods/source-words.ts'],
@@ -62,6 +63,8 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['common practice, no source', 'own choice'],
   // Carbohydrate as labels mean it, and how several sources were combined.
   ...['available carbohydrate', 'with fibre', 'without fibre', 'random effects'],
+  // Roles of words on labels, and words that are recognised there.
+  ...['serving size', 'serving count', 'energy share', 'por cada', 'amount per'],
   // Names of words of the trade.
   ...Object.keys(english(PLAIN_MANNER).terms),
 ]);
