@@ -7,10 +7,10 @@ import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/
 import { Choice } from '../shared/Choice.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
-import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { targetOption } from '../shared/targets/target-words.ts';
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { allProfiles, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';

@@ -8,9 +8,9 @@ import { soleSource, sourceWith } from '../../household/reckon/foods/label-sourc
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
-import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';

@@ -5,9 +5,9 @@ import { sameSeller, sellerNames } from '../../household/reckon/shopping/sellers
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';
-import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';

@@ -33,6 +33,7 @@ import { sharing } from './sharing.ts';
 import { shopping } from './shopping.ts';
 import { start } from './start.ts';
 import { store } from './store.ts';
+import { table } from './table.ts';
 import { targets } from './targets.ts';
 import { terms } from './terms.ts';
 import { today } from './today.ts';
@@ -84,6 +85,7 @@ export function english(manner: Manner) {
     animals: animals(f),
     keeping: keeping(f),
     exchange: exchange(f),
+    table: table(f),
     access: access(f),
     pairing: pairing(f),
     store: store(f),

@@ -1,8 +1,9 @@
 /** The cells of a column in the rows of foods, and the sums under them. */
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
 import { type Cell, shown } from './grid.ts';
-import { named, type ReadColumn } from './read-columns.ts';
+import { called, type ReadColumn } from './read-columns.ts';
 import type { KindOfRow } from './row-kinds.ts';
 
 /** The cells of a column in the rows of foods; what cannot be read is asked, one by one. */
@@ -22,13 +23,14 @@ export function foodCells(
         read.kind === 'amount' &&
         read.value === undefined;
       if (read.kind !== 'wrong' && !mustBeOne) return [row, read];
-      const why = read.kind === 'wrong' ? read.why : 'one figure is needed here';
+      const t = words().table.reading;
+      const why = read.kind === 'wrong' ? read.why : t.oneFigure;
       const answer = asked.ask({
         id: `cell ${row} ${c.index}`,
         row,
         column: c.index,
-        message: `${shown(name)}, ${named(c.heading, c.index)} "${shown(cell)}" ${why}. What is meant?`,
-        options: [{ answer: 'unknown', label: 'not known' }],
+        message: t.meant(shown(name), called(c.heading, c.index), shown(cell), why),
+        options: [{ answer: 'unknown', label: t.unknown }],
         free: 'figure',
       });
       const given = answer === undefined || answer === 'unknown' ? undefined : Number(answer);

@@ -1,9 +1,11 @@
 /** What the heading of a column says: what it holds, in which unit, per what. */
+
 import { type Item, match } from '../../../foods/label/match.ts';
 import { readNumber } from '../../../foods/label/numbers.ts';
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
 import { isTag } from '../../../nutrition/nutrients.ts';
+import { words as texts } from '../../../words/words.ts';
 import { plainText } from './grid.ts';
 import { plainKey, type Role, roleOfWords, rolesOfSign } from './words.ts';
 
@@ -51,15 +53,14 @@ export function readHeading(printed: string): Heading {
   };
   if (text === '') return { text, roles: [] };
   const words = roleOfWords(text) ?? roleOfWords(withoutMeasures(text));
-  if (words === 'share' && low !== high)
-    return { ...said, roles: [], why: 'a least or most share is not taken over; set it in the mix' };
+  if (words === 'share' && low !== high) return { ...said, roles: [], why: texts().table.reading.boundShare };
   if (words === 'share' && unit && unit !== '%') return { ...said, roles: ['grams', 'share'] };
   if (CURRENCY.test(text) || words === 'price') return { ...said, roles: ['price'] };
   if (words) return { ...said, roles: [words] };
   if (items.some((i) => hasRole(i, 'prepared')))
-    return { ...said, roles: [], why: 'amounts of the food once prepared, not as it goes into the mix' };
+    return { ...said, roles: [], why: texts().table.reading.prepared };
   if (items.some((i) => hasRole(i, 'daily') || hasRole(i, 'energy share')))
-    return { ...said, roles: [], why: 'a share of a daily intake or of the energy is no amount' };
+    return { ...said, roles: [], why: texts().table.reading.daily };
   const named = {
     ...said,
     ...(basis && { basis }),
@@ -91,7 +92,7 @@ export function readHeading(printed: string): Heading {
       return {
         ...named,
         roles: [],
-        why: `${name.called} is not measured in ${unit}; name the unit of the figures`,
+        why: texts().table.reading.notMeasuredIn(name.called, unit ?? ''),
       };
     const roles: Role[] = name.mark === 'salt' ? ['salt'] : [...tags];
     if (name.tags[0] === 'CHOCDF') roles.push('carbohydrate without fibre');

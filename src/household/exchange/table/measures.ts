@@ -1,6 +1,8 @@
 /** What a table's amounts are per and part of, which fibre and protein they mean: read where it is printed, else asked. */
+
 import { ownQuantity } from '../../../foods/label/units.ts';
 import { isTag, nutrient } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import { readHeading } from './heading.ts';
@@ -65,17 +67,15 @@ function askPer(
   const unsaid = nutrients.filter(({ column, cells }) => own(column) === undefined && cells.some(needsPer));
   const contribution = sums.length > 0;
   if (unsaid.length === 0 && !contribution) return own;
-  const hint = contribution
-    ? ` The sum printed under "${sums[0]?.column.heading.text}" is that of all its figures, as where each is what the food brings to the mix.`
-    : '';
+  const hint = contribution ? words().table.reading.sumHint(sums[0]?.column.heading.text ?? '') : '';
   const answer = asked.ask({
     id: 'per',
-    message: `The figures do not say what they are per.${hint} What are they per?`,
+    message: words().table.reading.perWhat(hint),
     options: [
-      { answer: '100', label: '100 g of each food' },
-      { answer: '1000', label: '1 kg of each food' },
-      ...(hasGrams ? [{ answer: 'row', label: 'the grams of the food that stand in its row' }] : []),
-      ...(hasShares ? [{ answer: 'mix', label: '100 g of the whole mix: what each food brings to it' }] : []),
+      { answer: '100', label: words().table.reading.per100 },
+      { answer: '1000', label: words().table.reading.per1000 },
+      ...(hasGrams ? [{ answer: 'row', label: words().table.reading.perRow }] : []),
+      ...(hasShares ? [{ answer: 'mix', label: words().table.reading.perMix }] : []),
     ],
     free: 'grams',
   });
@@ -100,10 +100,10 @@ function askBasis(
   if (nutrients.every(({ column }) => own(column) !== undefined)) return own;
   const answer = asked.ask({
     id: 'basis',
-    message: 'Are the figures of the food as it is weighed, or of its dry matter alone?',
+    message: words().table.reading.basis,
     options: [
-      { answer: 'as fed', label: 'of the food as it is weighed (as fed)' },
-      { answer: 'dry matter', label: 'of its dry matter' },
+      { answer: 'as fed', label: words().table.reading.asFed },
+      { answer: 'dry matter', label: words().table.reading.dryMatter },
     ],
   }) as 'as fed' | 'dry matter' | undefined;
   return (column) => own(column) ?? answer;
@@ -112,8 +112,7 @@ function askBasis(
 function askMoisture(asked: Asked): number | undefined {
   const answer = asked.ask({
     id: 'moisture',
-    message:
-      'Figures of dry matter need the moisture of the food, and the table does not give it for every food. What do the others hold? Dry grains and seeds hold some 8 to 12 % (common practice, no source).',
+    message: words().table.reading.moisture,
     options: [],
     free: 'percent',
   });
@@ -148,12 +147,15 @@ function askFractions(nutrients: readonly Figured[], asked: Asked): ReadonlySet<
     const answer = asked.ask({
       id: `fraction ${column.index}`,
       column: column.index,
-      message: `${named(column.heading, column.index)} all its figures are at most 1, such as ${column.example}. Are they parts of one?`,
+      message: words().table.reading.partsOfOne(named(column.heading, column.index), column.example),
       options: [
-        { answer: 'percent', label: `no: ${column.example} is ${column.example} ${column.unit}` },
+        { answer: 'percent', label: words().table.reading.noParts(column.example, column.unit ?? '') },
         {
           answer: 'fraction',
-          label: `yes: ${column.example} is ${Number((Number(column.example.replace(',', '.')) * 100).toPrecision(10))} %`,
+          label: words().table.reading.yesParts(
+            column.example,
+            Number(column.example.replace(',', '.')) * 100,
+          ),
         },
       ],
     });
@@ -169,13 +171,12 @@ function askProtein(nutrients: readonly Figured[], asked: Asked): Measures['prot
   const answer = asked.ask({
     id: 'protein',
     column: protein[0]?.column.index ?? 0,
-    message: 'Which protein is meant?',
+    message: words().table.reading.whichProtein,
     options: [
-      { answer: 'crude', label: 'crude protein, nitrogen × 6.25, as on labels of pet food' },
+      { answer: 'crude', label: words().table.reading.crude },
       {
         answer: 'unsaid',
-        label:
-          'as a food table prints it, with a factor of its own: its crude protein is then known within a range',
+        label: words().table.reading.unsaid,
       },
     ],
   });

@@ -1,4 +1,5 @@
 /** Prices of a table, brought to a kilogram. */
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import { named, type ReadColumn } from './read-columns.ts';
@@ -27,11 +28,11 @@ function askPer(column: ReadColumn, asked: Asked): number | undefined {
   const answer = asked.ask({
     id: 'price per',
     column: column.index,
-    message: `${named(column.heading, column.index)} for which weight is the price?`,
+    message: words().table.reading.priceFor(named(column.heading, column.index)),
     options: [
       { answer: '1000', label: '1 kg' },
       { answer: '100', label: '100 g' },
-      { answer: 'none', label: 'another for each: leave prices out' },
+      { answer: 'none', label: words().table.reading.noPrices },
     ],
     free: 'grams',
   });

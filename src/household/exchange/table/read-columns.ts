@@ -1,7 +1,9 @@
 /** What each column of a table holds, read from its heading and its cells; what is in doubt is asked. */
+
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
 import { isTag, NUTRIENTS, nutrient, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked, TableOption } from './asked.ts';
 import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
 import type { FoundTable } from './find-tables.ts';
@@ -28,24 +30,16 @@ export interface ReadColumn {
 }
 
 /** Every role, in words, in the order in which they are offered. */
-export const ROLE_WORDS: readonly TableOption[] = [
-  { answer: 'none', label: 'nothing: leave it out' },
-  { answer: 'name', label: 'name of the food' },
-  { answer: 'share', label: 'share of the mix' },
-  { answer: 'grams', label: 'grams of the food in the mix' },
-  { answer: 'group', label: 'group of foods' },
-  { answer: 'price', label: 'price' },
-  { answer: 'source', label: 'where the figures come from' },
-  { answer: 'dry matter', label: 'dry matter' },
-  { answer: 'salt', label: 'salt' },
-  { answer: 'carbohydrate without fibre', label: 'carbohydrate without its fibre' },
-  ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
-];
-
-const LABELS: ReadonlyMap<string, string> = new Map(ROLE_WORDS.map((o) => [o.answer, o.label]));
+export function roleOptions(): TableOption[] {
+  const { roles } = words().table;
+  return [
+    ...Object.entries(roles).map(([answer, label]) => ({ answer, label })),
+    ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
+  ];
+}
 
 function roleWords(role: Role): string {
-  return LABELS.get(role) ?? role;
+  return roleOptions().find((o) => o.answer === role)?.label ?? role;
 }
 
 /** Cells of one column under the headings, sums left out. */
@@ -100,16 +94,16 @@ function oneOfEach(columns: readonly ReadColumn[], asked: Asked): ReadColumn[] {
     const all = [first, ...others];
     const answer = asked.ask({
       id: `twice ${key}`,
-      message: `${all.length} columns hold ${roleWords(first.role)}. Which one counts?`,
+      message: words().table.reading.whichCounts(all.length, roleWords(first.role)),
       options: all.map((c) => ({
         answer: String(c.index),
-        label: `${c.heading.text || `column ${c.index + 1}`}, for example ${c.example}`,
+        label: words().table.reading.example(called(c.heading, c.index), c.example),
       })),
     });
     for (const c of all) if (answer !== undefined && answer !== String(c.index)) left.add(c);
   }
   return columns.map((c) =>
-    left.has(c) ? { ...c, role: 'none' as const, why: 'another column counts' } : c,
+    left.has(c) ? { ...c, role: 'none' as const, why: words().table.reading.anotherCounts } : c,
   );
 }
 
@@ -118,27 +112,34 @@ function roleOf(index: number, heading: Heading, cells: readonly Cell[], asked: 
   const chosen = asked.chosen(id);
   const sure = heading.roles.length === 1 && fits(heading.roles[0], cells);
   const refused = heading.roles.length === 0 && heading.why !== undefined;
-  if ((sure || refused) && !(chosen !== undefined && LABELS.has(chosen)))
+  if ((sure || refused) && !(chosen !== undefined && roleOptions().some((o) => o.answer === chosen)))
     return refused ? 'none' : heading.roles[0];
   const first = heading.roles.map((r) => ({ answer: r, label: roleWords(r) }));
-  const others = ROLE_WORDS.filter((o) => !first.some((f) => f.answer === o.answer));
+  const others = roleOptions().filter((o) => !first.some((f) => f.answer === o.answer));
   return asked.ask({
     id,
     column: index,
-    message: `${named(heading, index)} ${why(heading, sure)} What does it hold?`,
+    message: words().table.reading.what(named(heading, index), why(heading, sure)),
     options: [...first, ...others],
   }) as Role | undefined;
 }
 
+/** A column at the head of what is said of it. */
 export function named(heading: Heading, index: number): string {
-  return heading.text ? `Column "${shown(heading.text)}":` : `Column ${index + 1} has no heading:`;
+  const t = words().table.reading;
+  return heading.text ? t.column(shown(heading.text)) : t.columnNo(index + 1);
+}
+
+/** A column within a sentence. */
+export function called(heading: Heading, index: number): string {
+  return heading.text ? shown(heading.text) : words().table.reading.plainColumn(index + 1);
 }
 
 function why(heading: Heading, sure: boolean): string {
-  if (sure) return 'chosen by you.';
-  if (heading.roles.length > 1) return 'it may mean several things.';
-  if (heading.roles.length === 1) return 'what stands in it does not fit its heading.';
-  return 'it is not known here.';
+  const t = words().table.reading;
+  if (sure) return t.chosen;
+  if (heading.roles.length > 1) return t.several;
+  return heading.roles.length === 1 ? t.doesNotFit : t.notKnown;
 }
 
 /** Whether names stand under a name and figures under an amount. */
@@ -176,7 +177,7 @@ function unitOf(
   return asked.ask({
     id: `unit ${index}`,
     column: index,
-    message: `${named(heading, index)} no unit is printed. In which unit are its figures?`,
+    message: words().table.reading.whichUnit(named(heading, index)),
     options: unitsFor(role),
   }) as PrintedUnit | undefined;
 }
@@ -184,12 +185,13 @@ function unitOf(
 function unitsFor(tag: Tag): TableOption[] {
   const units: readonly PrintedUnit[] = ['mg', 'ug', 'g', '%', 'kcal', 'kJ', 'MJ', 'IU', 'ppm'];
   const fitting = units.filter((u) => unitFits(tag, u));
-  const words: Partial<Record<PrintedUnit, string>> = {
+  const t = words().table.reading;
+  const said: Partial<Record<PrintedUnit, string>> = {
     ug: unitWord('ug'),
-    ppm: 'ppm (mg in a kg)',
-    '%': '% (g in 100 g)',
+    ppm: t.ppm,
+    '%': t.percentUnit,
   };
-  return fitting.map((u) => ({ answer: u, label: words[u] ?? u }));
+  return fitting.map((u) => ({ answer: u, label: said[u] ?? u }));
 }
 
 /** Columns whose cells are figures. */
@@ -213,13 +215,15 @@ export function askMarks(
     if (doubtful?.read.kind !== 'two ways') continue;
     const [decimal, thousands] = doubtful.read.readings;
     const other = sure.find(({ read }) => read.kind === 'amount' && read.shows !== undefined);
-    const hint = other ? ` Elsewhere this table prints ${shown(other.cell)}.` : '';
+    const t = words().table.reading;
+    const hint = other ? t.elsewhere(shown(other.cell)) : '';
+    const printed = shown(doubtful.cell);
     const answer = asked.ask({
       id: `mark ${mark}`,
-      message: `${shown(doubtful.cell)} can be read in two ways.${hint} What is the ${mark === ',' ? 'comma' : 'point'}?`,
+      message: mark === ',' ? t.commaTwoWays(printed, hint) : t.pointTwoWays(printed, hint),
       options: [
-        { answer: 'decimal', label: `a decimal mark: ${shown(doubtful.cell)} is ${decimal}` },
-        { answer: 'thousands', label: `it parts thousands: ${shown(doubtful.cell)} is ${thousands}` },
+        { answer: 'decimal', label: t.asDecimal(printed, decimal) },
+        { answer: 'thousands', label: t.asThousands(printed, thousands) },
       ],
     });
     if (answer === 'decimal' || answer === 'thousands') marks[mark] = answer;

@@ -1,5 +1,7 @@
 /** The shares of the mix that a table gives: percent, parts of one, parts, or grams. */
+
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import type { ReadColumn } from './read-columns.ts';
@@ -34,10 +36,10 @@ export function readShares({ share, grams }: ShareColumns, asked: Asked): ReadSh
   if (byWeight.size > 0 && differ(printed, byWeight)) {
     const answer = asked.ask({
       id: 'share or grams',
-      message: 'The shares and the grams of this table say different things. Which count?',
+      message: words().table.reading.sharesOrGrams,
       options: [
-        { answer: 'share', label: 'the shares' },
-        { answer: 'grams', label: 'the grams' },
+        { answer: 'share', label: words().table.reading.theShares },
+        { answer: 'grams', label: words().table.reading.theGrams },
       ],
     });
     if (answer === undefined) return { shares: NONE, grams: weights };
@@ -89,17 +91,16 @@ function meaningOf(
   )
     return 'percent';
   const example = column.example;
+  const t = words().table.reading;
   const options = [
-    { answer: 'percent', label: `percent: ${example} is ${example} %` },
-    ...(asParts
-      ? [{ answer: 'fraction', label: `parts of one: ${example} is ${round(100 * (all[0] ?? 0))} %` }]
-      : []),
+    { answer: 'percent', label: t.isPercent(example) },
+    ...(asParts ? [{ answer: 'fraction', label: t.isPartOfOne(example, round(100 * (all[0] ?? 0))) }] : []),
     {
       answer: 'parts',
-      label: `grams, or parts by weight: ${example} is ${round((100 * (all[0] ?? 0)) / sum)} % of all, ${round(sum)}`,
+      label: t.isParts(example, round((100 * (all[0] ?? 0)) / sum), round(sum)),
     },
   ];
-  const message = `The shares come to ${round(sum)} and ${column.heading.unit === '%' ? 'are all at most 1' : 'no percent sign is printed'}. What are they?`;
+  const message = column.heading.unit === '%' ? t.sharesSmall(round(sum)) : t.sharesNoSign(round(sum));
   return asked.ask({ id: 'share means', column: column.index, message, options }) as
     | 'percent'
     | 'fraction'

@@ -2,8 +2,10 @@
  * Reads a keeper's own table of foods. Nothing is guessed in silence: what is in doubt becomes a question, and the
  * reading of the columns as a whole is confirmed before anything comes of it. Pure; read again after each answer.
  */
+
 import type { Figures, FoodGroup } from '../../../foods/food.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
+import { words } from '../../../words/words.ts';
 import { Asked, type TableAnswers, type TableQuestion } from './asked.ts';
 import { type FigureCell, readFigureCell } from './figure-cell.ts';
 import { type FoundTable, findTables } from './find-tables.ts';
@@ -58,11 +60,7 @@ export function readTable(
 ): ReadTable {
   const asked = new Asked(answers);
   const table = chosenTable(findTables(grid), asked);
-  if (!table)
-    return nothing(
-      asked,
-      'No table was found: at least two columns are needed, one with the names of the foods.',
-    );
+  if (!table) return nothing(asked, words().table.reading.noTable);
   const columns = readColumns(grid, table, asked);
   const marks = askMarks(columns, (c) => cellsOf(grid, table, c.index), asked);
   const nameColumn = columns.find((c) => c.role === 'name')?.index;
@@ -131,11 +129,7 @@ export function readTable(
         ...bare,
         ...shareOf(meaning === 'add' ? told.get(r.row) : undefined),
         become: { as: 'left out' },
-        notes: [
-          meaning === 'add'
-            ? 'its share is added to the row above of the same name'
-            : 'the first row of this name counts',
-        ],
+        notes: [meaning === 'add' ? words().table.reading.addedAbove : words().table.reading.firstCounts],
       };
     const cells = figureColumns.flatMap((c): RowCell[] => {
       const cell = cellsIn(c).get(r.row);
@@ -167,9 +161,9 @@ export function readTable(
   });
   const lacking =
     nameColumn === undefined
-      ? 'No column names the foods: say which one does.'
+      ? words().table.reading.noNames
       : foods.length === 0
-        ? 'The table has no row with a food.'
+        ? words().table.reading.noFoods
         : undefined;
   const open =
     asked.questions.some((q) => q.answer === undefined) || rows.some((r) => r.become === undefined);
@@ -199,10 +193,10 @@ function chosenTable(tables: readonly FoundTable[], asked: Asked): FoundTable | 
   if (tables.length < 2) return tables[0];
   const answer = asked.ask({
     id: 'table',
-    message: `${tables.length} tables were found. Which one is to come in? The others can follow by themselves.`,
+    message: words().table.reading.whichTable(tables.length),
     options: tables.map((t, i) => ({
       answer: String(i),
-      label: `${t.above.at(-1) ?? `table ${i + 1}`}: ${t.headings.filter(Boolean).slice(0, 4).map(shown).join(', ')}`,
+      label: `${t.above.at(-1) ?? words().table.reading.tableNo(i + 1)}: ${t.headings.filter(Boolean).slice(0, 4).map(shown).join(', ')}`,
     })),
   });
   return tables[answer === undefined ? 0 : Number(answer)];
@@ -239,7 +233,7 @@ function confirmColumns(
   ]);
   asked.ask({
     id: 'columns',
-    message: 'Are the columns read rightly?',
-    options: [{ answer: JSON.stringify(reading), label: 'Yes, they are read rightly' }],
+    message: words().table.reading.readRightly,
+    options: [{ answer: JSON.stringify(reading), label: words().table.reading.yesRightly }],
   });
 }

@@ -1,8 +1,10 @@
 /** What is wrong with a row, and what becomes of it. */
+
 import type { Figures } from '../../../foods/food.ts';
 import { impossible } from '../../../foods/impossible.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
 import { gramsPer, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { KindOfRow } from './row-kinds.ts';
 
@@ -27,7 +29,7 @@ export function faultsOf(figures: Figures): string[] {
   return all.flatMap(([tag, v]) => {
     const { name, unit } = nutrient(tag);
     const most = unit === 'kcal' ? MOST_KCAL : 100 / (gramsPer(unit) ?? 100 / MOST_OTHER);
-    return v > most ? [`${name} ${v} ${unit} in 100 g is more than there can be; check the unit`] : [];
+    return v > most ? [words().table.reading.tooMuch(name, v, unit)] : [];
   });
 }
 
@@ -39,8 +41,8 @@ const MOST_PRICE = 1e8;
 /** What is wrong with a row whatever food it becomes. */
 export function faultsOfRow(share: number | undefined, price: number | undefined): string[] {
   return [
-    ...(share !== undefined && share > 100 ? [`a share of ${share} % is more than the whole mix`] : []),
-    ...(price !== undefined && price > MOST_PRICE ? [`a price of ${price} a kg is no price`] : []),
+    ...(share !== undefined && share > 100 ? [words().table.reading.shareTooMuch(share)] : []),
+    ...(price !== undefined && price > MOST_PRICE ? [words().table.reading.noPrice(price)] : []),
   ];
 }
 

@@ -1,6 +1,8 @@
 /** Which rows of a table are foods, and which are sums, headings of a section, or nothing. */
+
 import type { FoodGroup } from '../../../foods/food.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import { type FoundTable, isHeadingLine } from './find-tables.ts';
 import { cellAt, type Grid, isBlank, plainText, shown } from './grid.ts';
@@ -56,10 +58,10 @@ export function askSums(
   const answer = asked.ask({
     id: `sum ${last.row}`,
     row: last.row,
-    message: `"${shown(last.name)}" comes to as much as all others together. Is it their sum?`,
+    message: words().table.reading.isSum(shown(last.name)),
     options: [
-      { answer: 'total', label: 'yes: leave it out' },
-      { answer: 'food', label: 'no: it is a food' },
+      { answer: 'total', label: words().table.reading.yesOut },
+      { answer: 'food', label: words().table.reading.noFood },
     ],
   });
   return rows.map((r) => (r === last && answer !== 'food' ? { ...r, kind: 'total' as const } : r));
@@ -82,11 +84,11 @@ export function askSameNames(
       const answer = asked.ask({
         id: `same ${name}`,
         row: second.row,
-        message: `"${shown(first.name)}" stands on ${2 + more.length} rows. Is it one food?`,
+        message: words().table.reading.sameName(shown(first.name), 2 + more.length),
         options: [
-          { answer: 'add', label: 'yes: its shares together, its figures from the first row' },
-          { answer: 'apart', label: 'no: each row is a food of its own' },
-          { answer: 'first', label: 'yes: the first row counts, the others are left out' },
+          { answer: 'add', label: words().table.reading.together },
+          { answer: 'apart', label: words().table.reading.apart },
+          { answer: 'first', label: words().table.reading.first },
         ],
       });
       return [[name, answer as SameName | undefined] as const];

@@ -11,14 +11,6 @@ export interface SplitText {
   readonly rivals: readonly Delimiter[];
 }
 
-export const DELIMITER_WORDS: Readonly<Record<Delimiter, string>> = {
-  '\t': 'tabs, as copied from a spreadsheet',
-  ';': 'semicolons',
-  ',': 'commas',
-  '|': 'upright bars',
-  spaces: 'two or more spaces',
-};
-
 /** In the order in which they are believed. */
 const CANDIDATES: readonly Delimiter[] = ['\t', ';', ',', '|', 'spaces'];
 /** A text is parted evenly when this part of its rows have the same number of columns (common practice, no source). */

@@ -1,4 +1,5 @@
 /** What a settled table comes to: foods of the keeper's own and, where it has shares, a mix. Nothing is written here. */
+
 import { CRUDE_FACTOR } from '../../../foods/crude-protein.ts';
 import { withEvidence } from '../../../foods/evidence.ts';
 import { countOf } from '../../../foods/figures.ts';
@@ -6,6 +7,7 @@ import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
+import { words } from '../../../words/words.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 import { ingredientFromOwn, ingredientFromReference, newMix } from '../../reckon/mix/mix-edits.ts';
 import { cut } from './grid.ts';
@@ -36,7 +38,7 @@ export interface ProposalFor {
 
 /** @throws RangeError where the table is not settled, or a food chosen for a row is not there */
 export function proposalOf(table: ReadTable, about: ProposalFor): TableProposal {
-  if (!table.settled) throw new RangeError('the table has open questions; answer them first');
+  if (!table.settled) throw new RangeError(words().table.reading.open);
   const notes: string[] = [];
   const foods: OwnFood[] = [];
   const used: { readonly ingredient: Ingredient; readonly share?: number }[] = [];
@@ -50,23 +52,18 @@ export function proposalOf(table: ReadTable, about: ProposalFor): TableProposal 
       used.push({ ingredient: ingredientFromOwn(food), share });
     } else if (become.as === 'kept') {
       const food = about.ownFoods.find((f) => f.id === become.id);
-      if (!food) throw new RangeError(`${row.name}: the food chosen for it is gone; choose again`);
+      if (!food) throw new RangeError(words().table.reading.foodGone(row.name));
       used.push({ ingredient: ingredientFromOwn(food), share });
     } else {
       const food = about.references.get(become.ref);
-      if (!food) throw new RangeError(`${row.name}: there is no reference food ${become.ref}; choose again`);
+      if (!food) throw new RangeError(words().table.reading.noReference(row.name, become.ref));
       used.push({ ingredient: ingredientFromReference(food), share });
     }
   }
   const mixed = used.filter((u) => u.share !== undefined && u.share > 0);
   if (about.mixName === undefined || mixed.length === 0) return { foods, notes };
   const without = used.length - mixed.length;
-  if (without > 0)
-    notes.push(
-      without === 1
-        ? 'One food has no share: it comes in as a food and stays out of the mix.'
-        : `${without} foods have no share: they come in as foods and stay out of the mix.`,
-    );
+  if (without > 0) notes.push(words().table.reading.withoutShare(without));
   return { foods, mix: mixOf(mixed, about.mixName, about, notes), notes };
 }
 
@@ -80,13 +77,12 @@ function mixOf(
   const foods = new Map<string, Ingredient>();
   for (const { ingredient, share = 0 } of mixed) {
     if (foods.has(ingredient.id))
-      notes.push(`Several rows became ${ingredient.name ?? ingredient.id}: their shares are added.`);
+      notes.push(words().table.reading.severalRows(ingredient.name ?? ingredient.id));
     else foods.set(ingredient.id, ingredient);
     shares.set(ingredient.id, round((shares.get(ingredient.id) ?? 0) + share));
   }
   const sum = [...shares.values()].reduce((a, b) => a + b, 0);
-  if (Math.abs(sum - 100) > 0.05)
-    notes.push(`The shares of the mix come to ${round(sum)} %; Balance brings them to 100.`);
+  if (Math.abs(sum - 100) > 0.05) notes.push(words().table.reading.comeTo(round(sum)));
   const mix = newMix({ id: newId(), name, profile, at: now });
   return {
     ...mix,

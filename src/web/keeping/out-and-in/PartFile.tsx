@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PartCheck } from '../../../household/exchange/wire.ts';
+import { words } from '../../../words/words.ts';
 import type { ApiError } from '../../store/api-error.ts';
 import { useHousehold } from '../../store/household.ts';
 import { bringInPart, lookAtPart } from '../send-file.ts';
@@ -20,6 +21,7 @@ export function PartFile({ name, text, onDone }: Props) {
   const [error, setError] = useState<ApiError>();
   const [busy, setBusy] = useState(false);
   const { refetch } = useHousehold();
+  const { exchange: t, household, figures } = words();
 
   useEffect(() => {
     lookAtPart(text).then(setCheck, (e) => setError(asRefusal(e)));
@@ -35,7 +37,7 @@ export function PartFile({ name, text, onDone }: Props) {
     try {
       const { coming } = await bringInPart(text, [...accepted], check.token);
       await refetch();
-      onDone(`Brought in: ${coming.map((c) => c.name).join(', ') || 'nothing, all of it was here'}.`);
+      onDone(coming.length > 0 ? t.partDone(figures.list(coming.map((c) => c.name))) : t.partNothing);
     } catch (e) {
       setError(asRefusal(e));
     } finally {
@@ -47,14 +49,14 @@ export function PartFile({ name, text, onDone }: Props) {
     <div className="arrival">
       <h3>{name}</h3>
       <Refused error={error} />
-      {busy && <p role="status">One moment…</p>}
+      {busy && <p role="status">{t.moment}</p>}
       {check && (
         <>
           <p>
-            <strong>Comes in:</strong>{' '}
-            {check.coming.map((c) => `${NOUNS[c.kind] ?? ''} “${c.name}”`).join(', ') ||
-              'nothing that is not here already'}
-            .{check.same.length > 0 && ` Here already, just so: ${check.same.join(', ')}.`}
+            {check.coming.length > 0
+              ? t.coming(figures.list(check.coming.map((c) => household.things[c.kind](c.name))))
+              : t.comingNothing}{' '}
+            {check.same.length > 0 && t.same(figures.list(check.same))}
           </p>
           {check.notes.map((note) => (
             <p key={note} className="notice-line">
@@ -63,8 +65,8 @@ export function PartFile({ name, text, onDone }: Props) {
           ))}
           {check.choices.length > 0 && (
             <fieldset className="ticks their-choices">
-              <legend>Choices of the sender: what you do not tick is not taken over</legend>
-              {check.choices.map(({ id, words, instead }) => (
+              <legend>{t.choices}</legend>
+              {check.choices.map(({ id, words: choice, instead }) => (
                 <label key={id} className="tick">
                   <input
                     type="checkbox"
@@ -72,23 +74,17 @@ export function PartFile({ name, text, onDone }: Props) {
                     onChange={(e) => take(id, e.target.checked)}
                   />
                   <span>
-                    {words} <small>Not ticked: {instead}.</small>
+                    {choice} <small>{t.notTicked(instead)}</small>
                   </span>
                 </label>
               ))}
             </fieldset>
           )}
           <Button className="button strong" onPress={() => void write()}>
-            Bring in
+            {t.bringIn}
           </Button>
         </>
       )}
     </div>
   );
 }
-
-const NOUNS: Readonly<Partial<Record<PartCheck['coming'][number]['kind'], string>>> = {
-  foods: 'food',
-  profiles: 'target',
-  mixes: 'mix',
-};

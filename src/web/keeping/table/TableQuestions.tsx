@@ -1,6 +1,8 @@
 /** What a table leaves open, asked in plain words; nothing comes of it until all is answered. */
+
 import type { TableQuestion } from '../../../household/exchange/table/asked.ts';
 import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
+import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { useParts } from '../../shared/parts.tsx';
 import { Radios } from '../../shared/Radios.tsx';
@@ -11,11 +13,12 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
   const asked = table.questions.filter((q) => !q.id.startsWith('column ') && q.id !== 'columns');
   const confirm = table.questions.find((q) => q.id === 'columns');
   const open = table.questions.filter((q) => q.answer === undefined && q !== confirm);
-  const { shown, more } = useParts(asked, { part: 20, of: 'questions' });
+  const { shown, more } = useParts(asked, { part: 20 });
+  const t = words().table.screen;
   const [yes] = confirm?.options ?? [];
   return (
-    <section className="panel" aria-label="Questions about the table">
-      <h2>What is to be said of it</h2>
+    <section className="panel" aria-label={t.questions}>
+      <h2>{t.questions}</h2>
       {shown.map((question) => (
         <Asked
           key={question.id}
@@ -27,10 +30,7 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
       {confirm && yes && (
         <div className="question">
           {open.length > 0 ? (
-            <p role="status">
-              {open.length === 1 ? 'One question is open' : `${open.length} questions are open`}, above or
-              among the columns.
-            </p>
+            <p role="status">{t.openQuestions(open.length)}</p>
           ) : (
             <label className="tick">
               <input
@@ -38,7 +38,7 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
                 checked={confirm.answer !== undefined}
                 onChange={(e) => inHand.answer(confirm.id, e.target.checked ? yes.answer : undefined)}
               />
-              <span>I have looked at the columns: they are read rightly</span>
+              <span>{t.looked}</span>
             </label>
           )}
         </div>
@@ -47,11 +47,11 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
   );
 }
 
-const FREE: Readonly<Record<NonNullable<TableQuestion['free']>, readonly [label: string, unit: string]>> = {
-  grams: ['Another weight', 'g'],
-  percent: ['Moisture', '%'],
-  figure: ['The figure', ''],
-};
+const FREE = {
+  grams: ['freeGrams', 'g'],
+  percent: ['freePercent', '%'],
+  figure: ['freeFigure', ''],
+} as const satisfies Record<NonNullable<TableQuestion['free']>, readonly [label: string, unit: string]>;
 
 function Asked({
   question,
@@ -61,11 +61,12 @@ function Asked({
   onAnswer(answer: string | undefined): void;
 }) {
   const { message, options, free, answer } = question;
+  const t = words().table.screen;
   const listed = options.some((o) => o.answer === answer);
-  const words = (
+  const said = (
     <>
       <span className={`question-state ${answer === undefined ? 'open' : 'answered'}`}>
-        {answer === undefined ? '? Open' : '✓ Answered'}
+        {answer === undefined ? t.isOpen : t.isAnswered}
       </span>{' '}
       {message}
     </>
@@ -74,17 +75,17 @@ function Asked({
     <div className="question">
       {options.length > 0 ? (
         <Radios
-          label={words}
+          label={said}
           value={listed ? answer : undefined}
           options={options.map((o) => [o.answer, o.label] as const)}
           onChange={onAnswer}
         />
       ) : (
-        <p className="question-words">{words}</p>
+        <p className="question-words">{said}</p>
       )}
       {free && (
         <NumberInput
-          label={`${FREE[free][0]}${options.length > 0 ? ', if it is another' : ''}`}
+          label={options.length > 0 ? t.ifAnother(t[FREE[free][0]]) : t[FREE[free][0]]}
           unit={FREE[free][1]}
           min={0}
           max={free === 'percent' ? 99.99 : 1_000_000}

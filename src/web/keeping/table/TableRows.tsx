@@ -6,6 +6,7 @@ import type { ReadTableRow } from '../../../household/exchange/table/read-table.
 import { ROW_ANSWERS } from '../../../household/exchange/table/row-fate.ts';
 import type { OwnFood } from '../../../household/model.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { useParts } from '../../shared/parts.tsx';
 import { useFoodSearch, useReferenceFoods } from '../../worker/engine.ts';
@@ -22,13 +23,13 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
   // What waits for the keeper stands first.
   const { shown, more } = useParts([...open, ...rows.filter((r) => r.become !== undefined)], {
     part: 20,
-    of: 'rows',
   });
+  const t = words().table.screen;
   return (
-    <section className="panel" aria-label="Rows">
-      <h2>What becomes of the rows</h2>
+    <section className="panel" aria-label={t.rows}>
+      <h2>{t.rowsTitle}</h2>
       <p role="status" className="hint">
-        {rows.length} rows{open.length > 0 && `, ${open.length} to be decided`}
+        {open.length > 0 ? t.rowsOpen(rows.length, open.length) : t.rowCount(rows.length)}
       </p>
       <ul className="table-rows">
         {shown.map((row) => (
@@ -44,7 +45,7 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
             inHand.answerAll(Object.fromEntries(open.map((r) => [`row ${r.row}`, ROW_ANSWERS.out])))
           }
         >
-          Leave out all {open.length} rows that are not decided
+          {t.leaveRows(open.length)}
         </button>
       )}
     </section>
@@ -59,6 +60,8 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
   const ref = become?.as === 'reference' ? become.ref : undefined;
   const chosen = useReferenceFoods(ref ? [ref] : []).get(ref ?? '');
   const id = `row ${row.row}`;
+  const { table, figures: f } = words();
+  const t = table.screen;
   const same = ownFoods.filter((f) => f.name.toLowerCase() === name.toLowerCase()).slice(0, 3);
   const [asked, setLooking] = useState<boolean>();
   // A row without figures is most likely a food of the tables: some are offered at once.
@@ -68,35 +71,33 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
   if (kind !== 'food')
     return (
       <li className="left-out">
-        <strong>{name || `Row ${row.row + 1}`}</strong> <small>{KINDS[kind]}: left out</small>
+        <strong>{name || t.rowNo(row.row + 1)}</strong> <small>{t[KINDS[kind]]}</small>
       </li>
     );
   return (
     <li className={become === undefined ? 'open' : ''}>
       <p>
         <strong>{name}</strong>
-        {share !== undefined && ` ${share} %`}
+        {share !== undefined && ` ${f.percent(share)}`}
         {group && <small> {FOOD_GROUPS[group]}</small>}
       </p>
       <p className="hint">{figureWords(row.figures)}</p>
-      {faults.map((f) => (
-        <p key={f} className="field-error">
-          {f}
+      {faults.map((fault) => (
+        <p key={fault} className="field-error">
+          {fault}
         </p>
       ))}
       {notes.length > 0 && <p className="hint">{notes.join('; ')}</p>}
       <Choice
-        label={`${name} becomes`}
+        label={t.becomes(name)}
         value={value}
         options={[
-          ...(value === ASK ? [[ASK, 'choose'] as const] : []),
-          ...(faults.length === 0
-            ? [[ROW_ANSWERS.own, 'a food of your own, with these figures'] as const]
-            : []),
-          ...same.map((f) => [`${ROW_ANSWERS.kept}${f.id}`, `your food “${f.name}” as it is here`] as const),
-          ...(ref ? [[`${ROW_ANSWERS.ref}${ref}`, `${chosen?.name ?? ref}, from the tables`] as const] : []),
-          [LOOK, 'a food of the tables…'],
-          [ROW_ANSWERS.out, 'nothing: leave it out'],
+          ...(value === ASK ? [[ASK, t.choose] as const] : []),
+          ...(faults.length === 0 ? [[ROW_ANSWERS.own, t.own] as const] : []),
+          ...same.map((food) => [`${ROW_ANSWERS.kept}${food.id}`, t.kept(food.name)] as const),
+          ...(ref ? [[`${ROW_ANSWERS.ref}${ref}`, t.fromTables(chosen?.name ?? ref)] as const] : []),
+          [LOOK, t.lookUp],
+          [ROW_ANSWERS.out, t.out],
         ]}
         onChange={(next) => {
           setLooking(next === LOOK);
@@ -117,13 +118,13 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
 }
 
 function Suggestions({ name, onChoose }: { name: string; onChoose(ref: string): void }) {
-  const [words, setWords] = useState(name);
-  const { data: found = [] } = useFoodSearch(words, 6);
+  const [typed, setTyped] = useState(name);
+  const { data: found = [] } = useFoodSearch(typed, 6);
   return (
     <div className="suggestions">
       <label>
-        Look in the tables for
-        <input type="search" value={words} onChange={(e) => setWords(e.target.value)} />
+        {words().table.screen.lookFor}
+        <input type="search" value={typed} onChange={(e) => setTyped(e.target.value)} />
       </label>
       <ul>
         {found.map((f) => (
@@ -139,12 +140,12 @@ function Suggestions({ name, onChoose }: { name: string; onChoose(ref: string): 
   );
 }
 
-const KINDS: Readonly<Record<Exclude<ReadTableRow['kind'], 'food'>, string>> = {
-  total: 'a sum or mean',
-  section: 'the heading of a section',
-  'heading again': 'the headings again',
-  nameless: 'no food is named',
-};
+const KINDS = {
+  total: 'total',
+  section: 'section',
+  'heading again': 'headingAgain',
+  nameless: 'nameless',
+} as const satisfies Record<Exclude<ReadTableRow['kind'], 'food'>, string>;
 
 function answerOf({ become }: ReadTableRow): string {
   if (!become) return ASK;
@@ -155,8 +156,9 @@ function answerOf({ become }: ReadTableRow): string {
 
 function figureWords(figures: Figures): string {
   const all = { ...figures.composition, ...figures.low, ...figures.high };
-  const words = NUTRIENTS.filter((n) => n.tag in all).map(
+  const t = words().table.screen;
+  const said = NUTRIENTS.filter((n) => n.tag in all).map(
     (n) => `${n.name.toLowerCase()} ${amountWords(figures, n.tag)}`,
   );
-  return words.length > 0 ? `In 100 g as fed: ${words.join(', ')}` : 'No figures: all it holds is unknown';
+  return said.length > 0 ? t.inHundred(said.join(', ')) : t.noFigures;
 }
