@@ -3,6 +3,7 @@
  * `PRAGMA user_version` holds the number of the last step taken.
  */
 import type Database from 'better-sqlite3';
+import { sayPrintedLists } from './say-printed-lists.ts';
 import { sayProteinFactors } from './say-protein-factors.ts';
 import { toRecords } from './to-records.ts';
 
@@ -99,6 +100,7 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   `,
   sayProteinFactors,
   toRecords,
+  sayPrintedLists,
 ];
 
 /** The number of the newest step. */

@@ -83,7 +83,7 @@ describe('taking out and bringing in over HTTP', () => {
       'no JSON',
       '[]',
       text.slice(0, -30),
-      text.replace('"version":1', '"version":9'),
+      text.replace('"version":2', '"version":9'),
       text.replace('"kind":"animals"', '"kind":"pets"'),
       text.replace('"hamster-adult-crude"', '"nobody"'),
     ]) {

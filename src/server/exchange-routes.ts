@@ -20,7 +20,7 @@ const IMPORTS = '/api/import';
 export function smallBodies(maxSize: number): MiddlewareHandler {
   const small = limitedTo(maxSize, () => words().access.refusal.bodyTooLarge(maxSize / 1024 / 1024));
   const large = limitedTo(MOST_FILE_BYTES, () =>
-    words().exchange.reading.tooLargeFile(MOST_FILE_BYTES / 1_000_000),
+    words().access.refusal.fileTooLarge(MOST_FILE_BYTES / 1_000_000),
   );
   return (c, next) =>
     c.req.path === IMPORTS || c.req.path.startsWith(`${IMPORTS}/`) ? large(c, next) : small(c, next);

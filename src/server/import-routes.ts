@@ -150,14 +150,14 @@ function tokenOf(parts: readonly string[]): string {
 }
 
 function changedSince(): StoreError {
-  return new StoreError('changed', '', words().exchange.reading.another);
+  return new StoreError('changed', '', words().access.refusal.notAsLookedAt);
 }
 
 function refused(faults: readonly Fault[]) {
   const [first] = faults;
   return {
     field: first?.field ?? '',
-    message: first?.message ?? words().exchange.reading.cannot,
+    message: first?.message ?? words().access.refusal.fileRefused,
     faults: [...faults],
   };
 }

@@ -72,7 +72,7 @@ describe('cautions', () => {
     await row.getByText('limit 1 %').waitFor();
     await row.getByRole('button', { name: /^More about/ }).click();
     await row.getByText(/Only a little, at most 1 % of the mix/).waitFor();
-    await row.getByRole('button', { name: /^Allow more than 1 %/ }).click();
+    await row.getByRole('button', { name: /^More than 1 %: go ahead/ }).click();
     await page.keyboard.insertText('the vet wants it');
     expect(await axeFindings(page)).toEqual([]);
     await page.keyboard.press('Enter');

@@ -92,7 +92,7 @@ describe('a mix is balanced and moved', () => {
   test('a typed share beyond the span is brought to the span, and the screen says so', async () => {
     await share('Sunflower seed, shelled').fill('60,5');
     await page.keyboard.press('Enter');
-    await page.getByText(/Sunflower seed, shelled can stand from/).waitFor();
+    await page.getByText(/^Wanted 60\.5 %, got [\d.]+ %: /).waitFor();
     await expect
       .poll(async () => Number(await share('Sunflower seed, shelled').inputValue()))
       .toBeLessThanOrEqual(15);
@@ -164,7 +164,7 @@ describe('settings', () => {
 
 describe('rules that collide', () => {
   test('the conflict is named and a remedy mends it with one press', async () => {
-    await page.getByRole('button', { name: 'Window of Seeds and grains' }).click();
+    await page.getByRole('button', { name: 'Range of Seeds and grains' }).click();
     await page.getByLabel('Group at most').fill('95');
     await page.keyboard.press('Enter');
     await page.getByLabel('Group at least').fill('85');

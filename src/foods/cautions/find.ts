@@ -1,6 +1,7 @@
 /**
  * Which cautions a food or a text runs into, and what that means for a mix: refused, capped, or only a warning.
  */
+import { words } from '../../words/words.ts';
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { OTHER_THINGS, REAL_WORDS } from './names.ts';
 import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
@@ -26,7 +27,7 @@ interface NamedFood {
 }
 
 /** A caution found at a place of a text. */
-interface PlacedHit extends CautionHit {
+export interface PlacedHit extends CautionHit {
   /** Place in the text, end exclusive. */
   readonly start: number;
   readonly end: number;
@@ -213,11 +214,19 @@ function wordHits(tokens: readonly Token[], hits: readonly PhraseHit<Entry>[], t
       );
     if (meansElse) return [];
     const [only = -1, ...more] = hit.at;
+    if (more.length === 0 && isUnit(tokens, only)) return [];
     const falseFriend = more.length === 0 && FALSE_FRIENDS.test(tokens[only]?.word ?? '');
     return falseFriend && LANGUAGES.some((other) => tongue(other) > tongue(hit.language))
       ? []
       : [{ caution, hit }];
   });
+}
+
+/** "12 000 UI" are international units in French and Spanish, no Dutch onion; "1 ui" is one. */
+function isUnit(tokens: readonly Token[], at: number): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (token?.word !== 'ui' || token.apart || !before) return false;
+  return /^\d{2,}$/.test(before.word) && token.start - before.end <= 1;
 }
 
 function counts(caution: Caution, raw: boolean | undefined, has: (part: Part) => boolean): boolean {
@@ -255,5 +264,5 @@ export function strictestRuling(hits: readonly CautionHit[]): Ruling | undefined
 }
 
 function sentence({ title, reason }: Caution): string {
-  return `${title}: ${reason}`;
+  return words().cautions.because(title, reason);
 }

@@ -3,7 +3,7 @@
  * order, and what a keeper should look at, each with its place in the paste, its reason and its source.
  */
 import { LANGUAGES } from '../cautions/caution.ts';
-import { cautionReader } from '../cautions/find.ts';
+import { cautionReader, type PlacedHit } from '../cautions/find.ts';
 import { REAL_WORDS } from '../cautions/names.ts';
 import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from '../cautions/phrases.ts';
 import { onlyDescribes } from '../cautions/states.ts';
@@ -78,8 +78,9 @@ export function readIngredients(text: string, species?: string): IngredientReadi
   const additives = widest(additivesIn(text, tokens, pieces));
   const flags = additives.map(({ additive, start, end }) => flagOf(text, additive, start, end));
   const cautions: Flag[] = [];
-  const read = cautionReader(text, tokens, species);
-  cautionsOfAll(pieces, tokens, read, cautions);
+  cautionsOfAll(pieces, tokens, cautionReader(text, tokens, species), (hit) =>
+    cautions.push(cautionFlag(hit)),
+  );
   const taken = (flag: Flag) => overlaps(additives, flag);
   return {
     items: pieces.map((piece) => piece.item),
@@ -88,6 +89,19 @@ export function readIngredients(text: string, species?: string): IngredientReadi
     ),
     unread,
   };
+}
+
+/**
+ * The cautions that a list of ingredients runs into, in the order of the list; added sugar left out, which is read with
+ * the additives. Never throws.
+ */
+export function cautionsListed(text: string, species?: string): readonly PlacedHit[] {
+  const tokens = tokensOf(text);
+  const hits: PlacedHit[] = [];
+  cautionsOfAll(splitList(text).pieces, tokens, cautionReader(text, tokens, species), (hit) =>
+    hits.push(hit),
+  );
+  return hits.sort((a, b) => a.start - b.start || a.end - b.end);
 }
 
 function additivesIn(text: string, tokens: readonly Token[], pieces: readonly Piece[]): Found[] {
@@ -180,11 +194,11 @@ function cautionsOfAll(
   pieces: readonly Piece[],
   tokens: readonly Token[],
   read: ReturnType<typeof cautionReader>,
-  flags: Flag[],
+  found: (hit: PlacedHit) => void,
 ): void {
   let food: Piece | undefined;
   let behind: Piece[] = [];
-  const tell = () => food && cautionsOf(food, behind, tokens, read, flags);
+  const tell = () => food && cautionsOf(food, behind, tokens, read, found);
   for (const piece of pieces)
     if (food && describes(piece, tokens)) behind.push(piece);
     else {
@@ -208,7 +222,7 @@ function cautionsOf(
   behind: readonly Piece[],
   tokens: readonly Token[],
   read: ReturnType<typeof cautionReader>,
-  flags: Flag[],
+  found: (hit: PlacedHit) => void,
 ): void {
   const stretches = stretchesOf(tokens, piece);
   // "beans (cooked)": a lone word in brackets tells of the food before it, and so do words that only describe.
@@ -220,23 +234,24 @@ function cautionsOf(
     piece.parts.filter((part) => !told.includes(part)),
     tokens,
     read,
-    flags,
+    found,
   );
-  for (const { caution, found, start, end } of read(stretches)) {
-    // Sugars are read word by word as additives, with what is no added sugar ("of which sugars").
-    if (caution.id === 'added-sugar') continue;
-    flags.push({
-      kind: 'caution',
-      found,
-      start,
-      end,
-      name: caution.title,
-      why: caution.reason,
-      source: caution.source,
-      severity: caution.severity === 'never' ? 'avoid' : 'mind',
-      cautionId: caution.id,
-    });
-  }
+  // Sugars are read word by word as additives, with what is no added sugar ("of which sugars").
+  for (const hit of read(stretches)) if (hit.caution.id !== 'added-sugar') found(hit);
+}
+
+function cautionFlag({ caution, found, start, end }: PlacedHit): Flag {
+  return {
+    kind: 'caution',
+    found,
+    start,
+    end,
+    name: caution.title,
+    why: caution.reason,
+    source: caution.source,
+    severity: caution.severity === 'never' ? 'avoid' : 'mind',
+    cautionId: caution.id,
+  };
 }
 
 /** The stretches of tokens that are the own words of a piece. */

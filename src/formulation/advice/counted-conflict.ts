@@ -12,7 +12,7 @@ import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { CountBound } from '../solve/counting.ts';
-import type { Highs } from '../solve/highs.ts';
+import { answered, type Highs } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
 import { dryFoods } from './dry-foods.ts';
@@ -93,7 +93,8 @@ export class CountedConflict {
   }
 
   private possible(kept: readonly number[], instead: readonly (LinearBound | CountBound)[] = []): boolean {
-    return this.ask(kept, instead, (search) => search.feasible());
+    // Where that cannot be told nothing says that they collide; what is advised on it is verified afterwards.
+    return this.ask(kept, instead, (search) => answered(() => search.feasible()) ?? true);
   }
 
   /** @param instead bounds asked beside the demands kept */

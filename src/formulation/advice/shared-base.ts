@@ -4,6 +4,7 @@ import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
 import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
 import { linearBounds } from '../solve/bounds.ts';
 import { buildRation, type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
+import { answered } from '../solve/highs.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { type FedAnimal, MOST_ADDED, parts, SharedBaseProgram } from './shared-base-program.ts';
 
@@ -166,7 +167,7 @@ function mixForAll(
   }
   try {
     // Whether there is any is asked first: why there is none would take long to answer, and nobody asks.
-    if (!formulation.feasible()) return undefined;
+    if (answered(() => formulation.feasible()) !== true) return undefined;
     const result = formulation.solve();
     return result.status === 'optimal' ? result.shares : undefined;
   } finally {

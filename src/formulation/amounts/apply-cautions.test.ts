@@ -109,3 +109,55 @@ test('foods that one caution is about keep its cap together', () => {
   expect(one.shares.lentils).toBeGreaterThan(cap);
   expect(one.shares.peas).toBeLessThanOrEqual(cap + 1e-6);
 });
+
+const BAR = {
+  id: 'bar',
+  name: 'Oat bar',
+  composition: { PROCNT: 12, FAT: 8 },
+  ingredients: ['Oats 60 %, dark chocolate, dried onion, avocado powder, no garlic'],
+};
+
+test('a food whose own list holds what must not be fed stays out, and is told with the words of its list', () => {
+  const result = posed({ ...base, foods: [OATS, { ...BAR, want: 50 }] }).solve();
+  expect(result.status === 'optimal' && result.shares).toEqual({ oats: 100, bar: 0 });
+  expect(result.cautions.map((c) => [c.food, c.caution, c.found, c.applied, c.listed])).toEqual([
+    ['bar', 'onion-family', 'onion', 'blocked', true],
+    ['bar', 'avocado', 'avocado', 'blocked', true],
+    ['bar', 'chocolate', 'chocolate', 'blocked', true],
+  ]);
+});
+
+test('what a list denies keeps no food out', () => {
+  const ingredients = ['Oats, carob, no garlic. Free from chocolate, onion and avocado.'];
+  const result = posed({ ...base, foods: [OATS, { ...BAR, ingredients, want: 50 }] }).solve();
+  expect(result.status === 'optimal' && result.shares.bar).toBeCloseTo(50, 6);
+  expect(result.cautions).toEqual([]);
+});
+
+test('a list opens to the keeper who goes ahead with all that is in it, on record, and closes when more turns up', () => {
+  const override = {
+    caution: 'chocolate',
+    also: ['onion-family', 'avocado'],
+    note: 'traces',
+    on: '2026-11-25',
+  };
+  const share = (food: object) => {
+    const result = posed({ ...base, foods: [OATS, { ...BAR, want: 50, ...food }] }).solve();
+    return result.status === 'optimal' ? result.shares.bar : undefined;
+  };
+  expect(share({ override })).toBeCloseTo(50, 6);
+  expect(share({ override: { ...override, also: ['avocado'] } })).toBe(0);
+  expect(share({ override, ingredients: [...BAR.ingredients, 'macadamia'] })).toBe(0);
+  // What the name says of the food itself no record opens.
+  expect(share({ override, name: 'Chocolate bar' })).toBe(0);
+});
+
+test('what is fed beside is told of its list too', () => {
+  const beside = [{ ...BAR, share_of_ration: 10 }];
+  const { cautions } = posed({ ...base, foods: [OATS], beside }).solve();
+  expect(cautions.map((c) => [c.pointer, c.food, c.caution, c.applied])).toEqual([
+    ['/beside/0', 'bar', 'onion-family', 'noted'],
+    ['/beside/0', 'bar', 'avocado', 'noted'],
+    ['/beside/0', 'bar', 'chocolate', 'noted'],
+  ]);
+});

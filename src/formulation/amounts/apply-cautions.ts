@@ -1,10 +1,13 @@
 /**
- * What the caution list says of the foods of a problem: blocked, capped, or only to be prepared with care.
- * A cap may be lifted by the keeper's recorded choice; a block may not.
+ * What the caution list says of the foods of a problem: blocked, capped, or only to be prepared with care. A food that
+ * must not be fed stays blocked; one that only has such a thing on its list of ingredients, or is to be capped, goes in
+ * by the keeper's recorded choice.
  */
+import type { Caution } from '../../foods/cautions/caution.ts';
 import { cautionsFor, strictestRuling } from '../../foods/cautions/find.ts';
+import { neverFedIn } from '../../foods/ingredients/never-fed.ts';
 import type { Reference } from '../../foods/reference.ts';
-import type { Ingredient, Problem } from '../problem/problem.ts';
+import type { Beside, Ingredient, Problem } from '../problem/problem.ts';
 import type { CautionNote } from '../problem/result.ts';
 
 /** The most a caution allows of a food, percent of the mix, and why. */
@@ -58,32 +61,46 @@ export function applyCautions(problem: Problem, reference: Reference): AppliedCa
   return { blocked, caps: { each, together } };
 }
 
-/** Every caution on a food of the problem, and what was made of it. */
+/** Every caution on a food of the problem, in the mix or beside it, and what was made of it. */
 export function cautionNotes(problem: Problem, reference: Reference): CautionNote[] {
   const applying = problem.cautions === 'apply';
-  return problem.foods.flatMap((food, row) =>
-    hitsOn(food, problem, reference).map(({ caution, found }): CautionNote => {
-      const lifted = caution.severity === 'limit' && food.override?.caution === caution.id;
-      const applied = {
-        never: 'blocked',
-        limit: lifted ? 'overridden' : 'capped',
-        prepare: 'noted',
-      } as const;
-      return {
-        pointer: `/foods/${row}`,
-        food: food.id,
-        caution: caution.id,
-        severity: caution.severity,
-        title: caution.title,
-        found,
-        reason: caution.reason,
-        way: caution.way,
-        source: caution.source,
-        ...(caution.maxShare === undefined ? {} : { max_share: caution.maxShare }),
-        applied: applying ? applied[caution.severity] : 'noted',
-      };
-    }),
-  );
+  const notes = (food: Ingredient | Beside, pointer: string, applied: (hit: Hit) => CautionNote['applied']) =>
+    hitsOn(food, problem, reference).map((hit) =>
+      noteOf(food, pointer, hit, applying ? applied(hit) : 'noted'),
+    );
+  return [
+    ...problem.foods.flatMap((food, row) => notes(food, `/foods/${row}`, (hit) => madeOf(hit, food))),
+    ...problem.beside.flatMap((food, row) =>
+      notes(food, `/beside/${row}`, () => 'noted').filter((note) => note.listed),
+    ),
+  ];
+}
+
+function madeOf(hit: Hit, food: Ingredient): CautionNote['applied'] {
+  if (isLifted(hit, food)) return 'overridden';
+  return ({ never: 'blocked', limit: 'capped', prepare: 'noted' } as const)[hit.caution.severity];
+}
+
+function noteOf(
+  food: Ingredient | Beside,
+  pointer: string,
+  { caution, found, listed }: Hit,
+  applied: CautionNote['applied'],
+): CautionNote {
+  return {
+    pointer,
+    food: food.id,
+    caution: caution.id,
+    severity: caution.severity,
+    title: caution.title,
+    found,
+    ...(listed && { listed }),
+    reason: caution.reason,
+    way: caution.way,
+    source: caution.source,
+    ...(caution.maxShare === undefined ? {} : { max_share: caution.maxShare }),
+    applied,
+  };
 }
 
 /** Whether the caution list says anything of a reference food: then it is not brought up as a remedy. */
@@ -96,17 +113,31 @@ export function isCautioned(ref: string, problem: Problem, reference: Reference)
   return strictestRuling(openHitsOn({ id: ref, ref }, problem, reference)) !== undefined;
 }
 
-/** Cautions that the keeper has not lifted. */
-function openHitsOn(food: Ingredient, problem: Problem, reference: Reference) {
-  return hitsOn(food, problem, reference).filter(
-    ({ caution }) => !(caution.severity === 'limit' && food.override?.caution === caution.id),
-  );
+interface Hit {
+  readonly caution: Caution;
+  readonly found: string;
+  /** True where it is not the food itself, but on its list of ingredients. */
+  readonly listed?: true;
 }
 
-function hitsOn(food: Ingredient, problem: Problem, reference: Reference) {
+/** Cautions that the keeper has not lifted. */
+function openHitsOn(food: Ingredient, problem: Problem, reference: Reference): Hit[] {
+  return hitsOn(food, problem, reference).filter((hit) => !isLifted(hit, food));
+}
+
+function isLifted({ caution, listed }: Hit, { override }: Ingredient): boolean {
+  if (!override || !(listed || caution.severity === 'limit')) return false;
+  return override.caution === caution.id || (override.also?.includes(caution.id) ?? false);
+}
+
+/** What is said of the food itself comes first, then what is only on its list. */
+function hitsOn(food: Ingredient | Beside, problem: Problem, reference: Reference): Hit[] {
   const known = food.ref === undefined ? undefined : reference.get(food.ref);
-  return cautionsFor(
+  const itself = cautionsFor(
     { ref: food.ref, name: food.name ?? known?.name ?? food.id, tableName: known?.tableName },
     problem.species,
   );
+  const never = food.ingredients ? neverFedIn(food.ingredients, problem.species) : [];
+  const listed = never.filter((hit) => !itself.some((own) => own.caution === hit.caution));
+  return [...itself, ...listed.map((hit): Hit => ({ ...hit, listed: true }))];
 }

@@ -20,6 +20,8 @@ export interface CountedAmount {
   readonly low: number;
   readonly high: number;
   readonly sd: number;
+  /** The value is no more than what a label guarantees from one side: the least it may be, or the most. */
+  readonly guaranteed?: 'least' | 'most';
 }
 
 /** A food of the problem with its amounts. */
@@ -85,12 +87,12 @@ export function airDry(food: FoodAmounts): FoodAmounts {
   const factor = airDryFactor(water);
   if (factor === 1) return food;
   const amount = (tag: Tag): CountedAmount => {
-    const { status, value, low, high, sd } = food.amount(tag);
+    const { value, low, high, sd, ...rest } = food.amount(tag);
     if (tag === 'WATER') {
       const counted = airDryWater(water);
-      return { status, value: counted, low: counted, high: counted, sd: 0 };
+      return { status: rest.status, value: counted, low: counted, high: counted, sd: 0 };
     }
-    return { status, value: value * factor, low: low * factor, high: high * factor, sd: sd * factor };
+    return { ...rest, value: value * factor, low: low * factor, high: high * factor, sd: sd * factor };
   };
   return { ...food, amount };
 }
@@ -102,24 +104,31 @@ function count(tag: Tag, known: Known): CountedAmount {
     const sd = known.sd(tag) ?? (known.variation === 'published' ? spreadOf(value, tag, known.group) : 0);
     const reach = known.reach(tag);
     if (known.borrowed[tag] !== undefined)
-      return estimate(value, [Math.max(0, value - Z95 * sd), value + Z95 * sd], bounds, () => sd);
+      return estimate(tag, known, value, [Math.max(0, value - Z95 * sd), value + Z95 * sd], bounds, () => sd);
     // The factor shifts all of a food's protein alike; the spread between samples is what it is.
-    if (reach) return estimate(value, reach, bounds, () => sd);
+    if (reach) return estimate(tag, known, value, reach, bounds, () => sd);
     return { status: 'known', value, low: value, high: value, sd };
   }
   const [least, greatest] = bounds;
   if (known.low(tag) !== undefined && known.high(tag) !== undefined && greatest <= WIDEST * least) {
     // A narrow range says no more than that any value in it may be the one; a wide one has no sensible middle.
-    return estimate((least + greatest) / 2, bounds, bounds, (width) => width / Math.sqrt(12));
+    return estimate(tag, known, (least + greatest) / 2, bounds, bounds, (width) => width / Math.sqrt(12));
   }
   const dietary = known.value('FIBTG');
   const ratio = FIBRE_ESTIMATES[known.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
   if (tag === 'FIBC' && dietary !== undefined && ratio) {
     const reach = [dietary * ratio.low, dietary * ratio.high] as const;
-    return estimate(dietary * ratio.mean, reach, bounds, (width) => ofReach(width, known));
+    return estimate(tag, known, dietary * ratio.mean, reach, bounds, (width) => ofReach(width, known));
   }
-  const most = Math.min(greatest, mostPossible(tag, known));
-  return { status: 'unknown', value: least, low: least, high: Math.max(least, most), sd: 0 };
+  const high = Math.max(least, Math.min(greatest, mostPossible(tag, known)));
+  return {
+    status: 'unknown',
+    value: least,
+    low: least,
+    high,
+    sd: 0,
+    ...(least > 0 && { guaranteed: 'least' }),
+  };
 }
 
 /**
@@ -133,16 +142,31 @@ function boundsOf(tag: Tag, known: Known): readonly [least: number, greatest: nu
   return [Math.min(Math.max(known.low(tag) ?? 0, crude ?? 0), greatest), greatest];
 }
 
-/** An estimate with the ends between which it may lie, none of them outside what is guaranteed. */
+/**
+ * An estimate with the ends between which it may lie, none of them outside what is guaranteed. A guarantee that no part
+ * of the estimate keeps refutes it: how far the amount lies beyond the guarantee, nobody knows then.
+ */
 function estimate(
+  tag: Tag,
+  known: Known,
   value: number,
   [low, high]: readonly [number, number],
   [least, greatest]: readonly [number, number],
   sdOf: (width: number) => number,
 ): CountedAmount {
   const within = (v: number) => Math.min(greatest, Math.max(least, v));
-  const ends = { low: within(low), high: within(high) };
-  return { status: 'estimated', value: within(value), ...ends, sd: sdOf(ends.high - ends.low) };
+  const ends = {
+    low: low > greatest ? least : within(low),
+    high: high < least ? within(mostPossible(tag, known)) : within(high),
+  };
+  const guaranteed = value < least ? 'least' : value > greatest ? 'most' : undefined;
+  return {
+    status: 'estimated',
+    value: within(value),
+    ...ends,
+    sd: sdOf(ends.high - ends.low),
+    ...(guaranteed && { guaranteed }),
+  };
 }
 
 /** Spread of an estimate whose ends are the least and the greatest published: two standard deviations either way. */

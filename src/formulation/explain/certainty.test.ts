@@ -29,14 +29,14 @@ const protein: Rule = { nutrient: 'PROCNT', min: 10, max: 14 };
 test('well within its bounds a mix is surely in range', () => {
   const { in_range, verdict } = standing([protein], { composition: { PROCNT: 12 }, sd: { PROCNT: 0.5 } });
   expect(in_range).toBe('surely');
-  expect(verdict).toBe('Surely in range: crude protein of the mix is in range.');
+  expect(verdict).toBe('Surely in range. Crude protein of the mix.');
 });
 
 test('at a bound it is in range on the average only, and the chance is told', () => {
   const { in_range, verdict } = standing([protein], { composition: { PROCNT: 14 }, sd: { PROCNT: 0.5 } });
   expect(in_range).toBe('not surely');
   expect(verdict).toBe(
-    'In range on the average: crude protein of the mix is in range. Foods vary from bag to bag: all rules hold at once with a chance of 50 %.',
+    'In range if the bags are like the average. Crude protein of the mix. Foods vary from bag to bag: all limits are kept at once with a chance of 50 %.',
   );
 });
 
@@ -47,7 +47,9 @@ test('out of range is no', () => {
 test('figures that give no spread promise no chance', () => {
   const { in_range, verdict } = standing([protein], { composition: { PROCNT: 12 } });
   expect(in_range).toBe('not surely');
-  expect(verdict).toBe('In range by the figures given: crude protein of the mix is in range.');
+  expect(verdict).toBe(
+    'In range if the figures are right. Crude protein of the mix. How much these foods vary from bag to bag is not known.',
+  );
 });
 
 test('a mix with rules on shares alone has nothing to be unsure of', () => {
@@ -72,7 +74,9 @@ test('a label’s "at least" never passes for the value against a most', () => {
   expect(standing([fat], food, beside(undefined, 4)).in_range).toBe('surely');
   const { in_range, verdict } = standing([fat], food, beside(4, undefined));
   expect(in_range).toBe('not surely');
-  expect(verdict).toMatch(/^In range if missing figures turn out well: .*only guaranteed as a least/);
+  expect(verdict).toMatch(
+    /^In range if what is not known turns out well\. Fat is not proven: Pellet says at least 4 %/,
+  );
   // Against a least the same figure is on the safe side.
   const least: Rule = { nutrient: 'FAT', min: 4, on: 'ration' };
   expect(standing([least], food, beside(4, undefined)).in_range).toBe('surely');
@@ -85,7 +89,7 @@ test('a ratio counts among all rules at once, and unknown amounts at the end tha
   expect(at({ CA: 600, P: 300 }).in_range).toBe('surely');
   expect(at({ CA: 301, P: 300 }).verdict).toMatch(/with a chance of 51 %\.$/);
   const unknown = standing([{ ratio: ['CA', 'P'], max: 2 }], { composition: { P: 300 }, sd: { P: 20 } });
-  expect(unknown.verdict).toMatch(/^In range if missing figures turn out well/);
+  expect(unknown.verdict).toMatch(/^In range if what is not known turns out well/);
 });
 
 test('of dry matter, unknown water counts at the end that is worse', () => {

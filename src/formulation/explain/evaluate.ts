@@ -8,9 +8,10 @@ import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../pr
 import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
-import { isSure, reservationsAbout } from './certainty.ts';
-import { isInRange, isWhole } from './in-range.ts';
-import { bindingSentence, breachSentence, capital, fitSentence, joined } from './sentences.ts';
+import { reservationsAbout } from './certainty.ts';
+import { breaks, isWhole, roomTo } from './in-range.ts';
+import { bindingSentence, breachSentence, capital, joined } from './sentences.ts';
+import { verdictOf } from './verdict.ts';
 
 /** @param x shares of the open foods, percent; content is per 100 g of what they weigh together */
 export function evaluate(
@@ -25,38 +26,26 @@ export function evaluate(
   const nutrients = contents(problem, ration, shares);
   const { breaches, binding } = standing(bounds, shares);
   const { estimated, unsure } = doubts(problem, ration);
-  const used = new Set(
-    ration.foods
-      .filter((_, i) => elementAt(shares, i) > 0.005)
-      .map((f) => f.id)
-      .concat(ration.beside.map((b) => b.food.id)),
-  );
   const in_range_chance = chances(problem, nutrients, ration, shares);
   const all_in_range_chance = Object.values(in_range_chance).reduce((all, p) => all * p, 1);
+  const whole = isWhole(total) && breaches.length === 0;
   // Only of a mix that breaks no rule is it asked how sure that is.
-  const reservations = isInRange({ total, breaches })
-    ? reservationsAbout(problem, ration, shares, all_in_range_chance)
-    : undefined;
-  const verdict = reservations
-    ? fitSentence(
-        subjectsOf(problem),
-        unsure.filter((d) => d.foods.some((f) => used.has(f))),
-        reservations,
-      )
-    : outSentence(total, breaches);
-  return {
+  const reservations = whole ? reservationsAbout(problem, ration, shares, all_in_range_chance) : undefined;
+  const told: Omit<Evaluation, 'verdict'> = {
     total,
     nutrients,
     in_range_chance,
     all_in_range_chance,
-    in_range: !reservations ? 'no' : isSure(reservations) ? 'surely' : 'not surely',
+    in_range: !whole ? 'no' : reservations ? 'not surely' : 'surely',
+    ...(reservations && { reservations }),
+    ruled: ruledBy(problem),
     breaches,
     binding,
     estimated,
     unsure,
     cautions,
-    verdict,
   };
+  return { ...told, verdict: verdictOf(told).sentence };
 }
 
 /** Content of every nutrient that is known of anything fed, or that a rule names. */
@@ -120,10 +109,9 @@ function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, '
   for (const b of bounds) {
     const { pointer, bound, side } = b;
     const actual = b.value(x);
-    const room = (side === 'min' ? actual - bound : bound - actual) / Math.max(1, Math.abs(bound));
-    if (!(room >= -AT_BOUND)) {
+    if (breaks(b, actual)) {
       breaches.push({ pointer, sentence: `${capital(breachSentence(b, actual))}.`, actual, bound, side });
-    } else if (room <= AT_BOUND) {
+    } else if (roomTo(b, actual) <= AT_BOUND) {
       binding.push({ pointer, sentence: bindingSentence(b) });
     }
   }
@@ -216,27 +204,10 @@ function names(foods: readonly FoodAmounts[]): string {
   return joined(all.length <= 3 ? all : [...all.slice(0, 2), `${all.length - 2} more foods`]);
 }
 
-function outSentence(total: number, breaches: readonly Breach[]): string {
-  const parts: string[] = [];
-  if (!isWhole(total)) parts.push(`the shares add up to ${Number(total.toFixed(2))} %, not 100 %`);
-  parts.push(
-    ...breaches.slice(0, 3).map((b) => b.sentence.charAt(0).toLowerCase() + b.sentence.slice(1, -1)),
-  );
-  if (breaches.length > 3) parts.push(`${breaches.length - 3} more rules are broken`);
-  return `Out of range: ${parts.join('; ')}.`;
-}
-
-/** What the rules on nutrients are about. */
-function subjectsOf(problem: Problem): string[] {
-  const subjects = new Set(
-    problem.rules.flatMap((r) => ('nutrient' in r ? [`${words(r.nutrient)} of the ${r.on ?? 'mix'}`] : [])),
-  );
-  return shorten([...subjects]);
-}
-
-/** "protein, fat and dietary fibre of the ration" rather than each with its "of the ration". */
-function shorten(subjects: readonly string[]): string[] {
-  const tail = ' of the ration';
-  if (subjects.length < 2 || !subjects.every((s) => s.endsWith(tail))) return [...subjects];
-  return subjects.map((s, i) => (i === subjects.length - 1 ? s : s.slice(0, -tail.length)));
+/** What the rules on nutrients are about, those on the whole ration first. */
+function ruledBy({ rules }: Problem): Evaluation['ruled'] {
+  return (['ration', 'mix'] as const).flatMap((on) => {
+    const tags = rules.flatMap((r) => ('nutrient' in r && (r.on ?? 'mix') === on ? [r.nutrient] : []));
+    return tags.length > 0 ? [{ on, nutrients: [...new Set(tags)] }] : [];
+  });
 }

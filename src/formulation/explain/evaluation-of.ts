@@ -6,20 +6,22 @@ import type { Evaluation, Following } from '../problem/result.ts';
  * out `total` and `breaches`: they are written in here. The rest is what `Formulation.evaluate` says of its shares.
  */
 export function evaluationOf(answer: Following): Evaluation {
-  const { nutrients, in_range_chance, all_in_range_chance, in_range, binding, estimated, unsure, cautions } =
-    answer;
+  const { nutrients, in_range_chance, all_in_range_chance, in_range, reservations, ruled } = answer;
+  const { binding, estimated, unsure, cautions, verdict, beside } = answer;
   return {
     total: 100,
     nutrients,
     in_range_chance,
     all_in_range_chance,
     in_range,
+    ...(reservations && { reservations }),
+    ruled,
     breaches: [],
     binding,
     estimated,
     unsure,
     cautions,
-    verdict: answer.verdict,
-    ...(answer.beside && { beside: answer.beside }),
+    verdict,
+    ...(beside && { beside }),
   };
 }

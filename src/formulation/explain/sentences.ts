@@ -1,8 +1,6 @@
 /** What the arithmetic says, in words for people. */
 import { words } from '../../words/words.ts';
-import type { Doubt } from '../problem/result.ts';
 import type { Bound } from '../solve/bounds.ts';
-import { isSure, type Reservations } from './certainty.ts';
 
 /** A number as people read it: no more decimals than matter. */
 export function figure(value: number): string {
@@ -45,36 +43,6 @@ export function conflictSentence(bounds: readonly Bound[]): string {
   if (bounds.length === 0)
     return 'No mix of these foods keeps every rule to the last digit; loosen any one of them a little.';
   return `No mix of these foods can keep the rules: ${joined(bounds.map(demand))}.`;
-}
-
-/** That no rule is broken, how sure that is, and what it rests on. */
-export function fitSentence(
-  subjects: readonly string[],
-  unsure: readonly Doubt[],
-  reservations: Reservations,
-): string {
-  const inRange =
-    subjects.length > 0
-      ? `${joined(subjects)} ${subjects.length === 1 ? 'is' : 'are'} in range`
-      : 'no rule is broken';
-  const [first, ...more] = new Set(unsure.map((d) => d.sentence));
-  const rests =
-    first === undefined
-      ? ''
-      : ` ${reservations.missing.length > 0 ? 'It rests on missing figures' : 'No missing figure can break a rule'}: ${first.replace(/\.$/, '')}${more.length > 0 ? `, and ${more.length} more` : ''}.`;
-  const { chance } = reservations;
-  const together =
-    chance === undefined
-      ? ''
-      : ` Foods vary from bag to bag: all rules hold at once with a chance of ${Math.round(100 * chance)} %.`;
-  return `${howSure(reservations)}: ${inRange}.${rests}${together}`;
-}
-
-/** The state of a mix that breaks no rule, in the words that every screen and print uses. */
-function howSure(reservations: Reservations): string {
-  if (isSure(reservations)) return 'Surely in range';
-  if (reservations.missing.length > 0) return 'In range if missing figures turn out well';
-  return reservations.noSpread ? 'In range by the figures given' : 'In range on the average';
 }
 
 /** "a, b and c"; nothing for an empty list. */

@@ -13,6 +13,7 @@ import {
   fieldIn,
   flag,
   LONGEST,
+  list,
   MOST,
   number,
   object,
@@ -24,7 +25,20 @@ import {
   text,
 } from './read-json.ts';
 
-const DESCRIBED = ['id', 'name', 'ref', 'composition', 'sd', 'low', 'high', 'protein_factor', 'borrowed'];
+const DESCRIBED = [
+  'id',
+  'name',
+  'ref',
+  'composition',
+  'sd',
+  'low',
+  'high',
+  'protein_factor',
+  'borrowed',
+  'ingredients',
+];
+/** Most texts in a list of them, as in `schema.ts`. */
+const MOST_TEXTS = 60;
 const FIELDS = {
   food: [
     ...DESCRIBED,
@@ -39,7 +53,7 @@ const FIELDS = {
     'liked',
     'on_hand_grams',
   ],
-  override: ['caution', 'note', 'on'],
+  override: ['caution', 'also', 'note', 'on'],
   beside: [...DESCRIBED, 'share_of_ration', 'grams_a_day', 'share_min', 'share_max', 'counts_as'],
 };
 
@@ -69,7 +83,12 @@ function override(json: unknown, at: string, ignored: string[]): Override {
   const o = object(json, at, FIELDS.override, ignored);
   const on = text(o.on, `${at}/on`);
   if (!isDay(on)) throw new ProblemError(`${at}/on`, `must be a date such as "2026-03-14", not ${show(on)}`);
-  return { caution: text(o.caution, `${at}/caution`), note: text(o.note, `${at}/note`, LONGEST.words), on };
+  return strip({
+    caution: text(o.caution, `${at}/caution`),
+    also: o.also === undefined ? undefined : texts(o.also, `${at}/also`, LONGEST.id),
+    note: text(o.note, `${at}/note`, LONGEST.words),
+    on,
+  });
 }
 
 /** Whether a text is a day of the calendar, ISO 8601; "2026-02-31" has the form of one and is none. */
@@ -142,7 +161,10 @@ function figures(
   f: Fields,
   at: string,
   reference: Reference,
-): Pick<Ingredient, 'ref' | 'composition' | 'sd' | 'low' | 'high' | 'protein_factor' | 'borrowed'> {
+): Pick<
+  Ingredient,
+  'ref' | 'composition' | 'sd' | 'low' | 'high' | 'protein_factor' | 'borrowed' | 'ingredients'
+> {
   if (f.ref === undefined && f.composition === undefined) {
     throw new ProblemError(
       at,
@@ -173,7 +195,17 @@ function figures(
     ...told,
     protein_factor: proteinFactor(f.protein_factor, `${at}/protein_factor`),
     borrowed: f.borrowed === undefined ? undefined : lenders(f.borrowed, `${at}/borrowed`),
+    ingredients: f.ingredients === undefined ? undefined : printed(f.ingredients, `${at}/ingredients`),
   };
+}
+
+/** One text, or several of them. */
+function printed(json: unknown, at: string): readonly string[] {
+  return typeof json === 'string' ? [text(json, at, LONGEST.words)] : texts(json, at, LONGEST.words);
+}
+
+function texts(json: unknown, at: string, longest: number): string[] {
+  return list(json, at, MOST_TEXTS).map((each, i) => text(each, `${at}/${i}`, longest));
 }
 
 /**

@@ -1,7 +1,7 @@
 /** What a formulation answers. The JSON printed by `pouchful formulate` is a {@link Result}. */
 
 import type { Tag } from '../../nutrition/nutrients.ts';
-import type { Aim } from './problem.ts';
+import type { Aim, On } from './problem.ts';
 
 /** Content per 100 g as fed, in the unit of the tagname. */
 export interface NutrientLine {
@@ -80,6 +80,47 @@ export interface Doubt {
   readonly sentence: string;
 }
 
+/** One figure that nobody knows and that may carry a rule past its bound. */
+export interface OpenFigure {
+  /** Id and name of the food. */
+  readonly food: string;
+  readonly name: string;
+  /** Whether it is fed beside the mix. */
+  readonly beside: boolean;
+  readonly nutrient: Tag;
+  /** Which end of it is open: the most it may hold, or the least. */
+  readonly end: 'most' | 'least';
+  /** What its label guarantees at the other end ("at least 4"), per 100 g as fed; absent where it says nothing. */
+  readonly guaranteed?: number;
+  /**
+   * A guarantee at the open end that would settle the rule by itself, others staying as open as they are; absent where
+   * none would.
+   */
+  readonly enough?: number;
+}
+
+/** A bound that figures which nobody knows, wherever they lie, can carry the mix past. */
+export interface Unproven {
+  /** Of the rule. */
+  readonly pointer: string;
+  readonly on: On;
+  /** What the rule bounds: one nutrient, or the two of a ratio. */
+  readonly nutrients: readonly Tag[];
+  readonly side: 'min' | 'max';
+  readonly bound: number;
+  /** The figures it rests on, the weightiest first. */
+  readonly figures: readonly OpenFigure[];
+}
+
+/** What keeps a mix that breaks no rule from being surely in range. */
+export interface Reservations {
+  /** Chance that all rules hold at once, foods being as varied as they are; absent where it is high enough. */
+  readonly chance?: number;
+  /** How much the figures vary is known of nothing that a rule rests on, so no chance can be told. */
+  readonly no_spread: boolean;
+  readonly unproven: readonly Unproven[];
+}
+
 /** A caution on a food of the mix, why, and what was made of it. */
 export interface CautionNote {
   readonly pointer: string;
@@ -91,6 +132,8 @@ export interface CautionNote {
   readonly title: string;
   /** The words or the reference number that matched. */
   readonly found: string;
+  /** True where the words stand on the food's list of ingredients: the keeper may go ahead, on record. */
+  readonly listed?: true;
   readonly reason: string;
   /** How to prepare it, or what to take instead. */
   readonly way: string;
@@ -112,12 +155,16 @@ export interface Evaluation {
    * one; "not surely" where no rule is broken on the average; "no" where one is, or shares are not 100 in all.
    */
   readonly in_range: 'surely' | 'not surely' | 'no';
+  /** What is said against it; only where it is "not surely" in range. */
+  readonly reservations?: Reservations;
+  /** The nutrients that rules are on, by what they are counted in. */
+  readonly ruled: readonly { readonly on: On; readonly nutrients: readonly Tag[] }[];
   readonly breaches: readonly Breach[];
   readonly binding: readonly Statement[];
   readonly estimated: readonly Doubt[];
   readonly unsure: readonly Doubt[];
   readonly cautions: readonly CautionNote[];
-  /** One sentence: fit to feed or not, and why. */
+  /** The verdict as one text: fit to feed or not, and why; in parts by `verdictOf`. */
   readonly verdict: string;
   readonly beside?: BesideShares;
 }

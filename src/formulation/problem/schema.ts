@@ -19,6 +19,7 @@ import {
   money,
   name,
   once,
+  pasted,
   percent,
   probability,
   tag,
@@ -45,11 +46,15 @@ const described = {
   protein_factor: z.number().min(LEAST_PROTEIN_FACTOR).max(MOST_PROTEIN_FACTOR).optional(),
   /** Amounts in `composition` that were taken from another food, with its name: they count as estimates. */
   borrowed: z.partialRecord(tag, name).optional(),
+  /** What its pack prints, as pasted: each text is read for what must not be fed. */
+  ingredients: z.array(pasted).max(60).optional(),
 };
 
 export const overrideSchema = z.strictObject({
   /** Id of the caution. */
   caution: id,
+  /** Ids of further cautions that the same choice lifts. */
+  also: z.array(id).max(60).optional(),
   /** Why, in the keeper's words. */
   note: words.min(1),
   /** ISO 8601 date. */

@@ -46,7 +46,7 @@ export function compare(here: readonly Entry[], file: readonly Entry[], mode: Im
           ...about,
           what: 'kept',
           ...listed,
-          ...(finished && { why: words().exchange.finishedKept }),
+          ...(finished && { why: words().exchange.reading.finished }),
         });
       else {
         put.push(entry);
@@ -67,7 +67,7 @@ function inFileOrder(entries: readonly Entry[]): Entry[] {
 /** What the keeper calls it. */
 export function nameOf({ kind, id, body }: Entry): string {
   if ('name' in body) return body.name;
-  return kind === 'kitchen' ? words().exchange.theKitchen : id;
+  return kind === 'kitchen' ? words().exchange.reading.theKitchen : id;
 }
 
 function differences(before: unknown, after: unknown): FieldChange[] {

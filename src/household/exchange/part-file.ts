@@ -2,11 +2,9 @@
  * One mix or one food as a small file for another keeper: with the own foods and the own target that the mix names,
  * without animals, cupboard, prices and what else is of the sender's household. See docs/export.md.
  */
-
 import type { Aim, Beside, Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
-import { words } from '../../words/words.ts';
 import type { Household, Mix, OwnFood } from '../model.ts';
 import { removeFood } from '../reckon/mix/mix-edits.ts';
 import { canonicalJson } from './canonical-json.ts';
@@ -28,7 +26,7 @@ export function mixPart(
   id: string,
 ): Part {
   const found = mixes.find((m) => m.id === id);
-  if (!found) throw new RangeError(words().household.refusal.notThere(words().household.kinds.mixes, id));
+  if (!found) throw new RangeError(`no mix has the id "${id}"; it may have been deleted`);
   const mix = withoutRefused(found);
   const named = new Set([...mix.problem.foods, ...mix.problem.beside].map((f) => f.id));
   const profile = PROFILES.some((p) => p.id === mix.profileId)
@@ -50,7 +48,7 @@ export function mixPart(
 /** What a food file holds. @throws RangeError where there is no such food */
 export function foodPart({ foods }: Pick<Household, 'foods'>, id: string): Part {
   const food = foods.find((f) => f.id === id);
-  if (!food) throw new RangeError(words().household.refusal.notThere(words().household.kinds.foods, id));
+  if (!food) throw new RangeError(`no food has the id "${id}"; it may have been deleted`);
   return { foods: [sentFood(food)] };
 }
 

@@ -47,12 +47,11 @@ export function atOnce<T>(work: Generator<void, T>): T {
 
 /** As {@link readHouseholdFile}, in parts: whoever carries it through may do other things between them. */
 export function* readingHousehold(text: string): Generator<void, HouseholdReading> {
-  const t = words().exchange.reading;
   const file = readJson(text, HOUSEHOLD_FORMAT);
   if ('faults' in file) return { ok: false, faults: file.faults };
   const { records, gone = [] } = file.json;
-  if (!Array.isArray(records)) return refused('/records', t.noRecords);
-  if (!Array.isArray(gone)) return refused('/gone', t.goneList);
+  if (!Array.isArray(records)) return refused('/records', words().exchange.reading.noRecords);
+  if (!Array.isArray(gone)) return refused('/gone', words().exchange.reading.goneList);
   const faults: Fault[] = [];
   const entries: Entry[] = [];
   const unreadable: { kind: string; id: string }[] = [];
@@ -69,7 +68,7 @@ export function* readingHousehold(text: string): Generator<void, HouseholdReadin
     if (before !== undefined)
       faults.push({
         field: `/records/${i}/id`,
-        message: t.twiceAmong(read.id, read.kind, before),
+        message: words().exchange.reading.twice(read.id, read.kind, `/records/${before}`),
       });
     seen.set(keyOf(read), i);
     if (read.body === undefined) unreadable.push({ kind: read.kind, id: read.id });
@@ -77,7 +76,7 @@ export function* readingHousehold(text: string): Generator<void, HouseholdReadin
   }
   const named = gone.flatMap((g: unknown, i): Gone[] => {
     if (isGone(g)) return [{ kind: g.kind, id: g.id }];
-    faults.push({ field: `/gone/${i}`, message: t.goneEntry });
+    faults.push({ field: `/gone/${i}`, message: words().exchange.reading.needsKindAndId });
     return [];
   });
   if (faults.length > 0) return { ok: false, faults };
@@ -116,7 +115,7 @@ export function faultsTogether(
             message:
               g.kind === 'food'
                 ? words().exchange.reading.namesFood(g.id)
-                : words().exchange.reading.namesOther(g.kind, g.id),
+                : words().exchange.reading.names(g.kind, g.id),
           });
     const odd = oddFoodOf(entry);
     if (odd && !known.has(keyOf({ kind: 'batches', id: entry.id })))
@@ -139,7 +138,7 @@ export function readJson(
   const t = words().exchange.reading;
   const wrong = (field: string, message: string) => ({ faults: [{ field, message }] });
   if (text.trim() === '') return wrong('', t.empty);
-  if (isNestedTooDeep(text)) return wrong('', t.tooDeep);
+  if (isNestedTooDeep(text)) return wrong('', t.deep);
   let json: unknown;
   try {
     json = JSON.parse(text.replace(/^\ufeff/, ''));
@@ -149,14 +148,14 @@ export function readJson(
   if (typeof json !== 'object' || json === null || Array.isArray(json)) return wrong('', t.noExport);
   const file = json as Record<string, unknown>;
   if (file.format !== format) {
-    const said =
-      typeof file.format === 'string' ? t.formatIs(file.format.slice(0, 60), format) : t.formatNone(format);
-    return wrong('/format', said);
+    const told =
+      typeof file.format === 'string' ? t.otherFormat(file.format.slice(0, 60), format) : t.noFormat(format);
+    return wrong('/format', told);
   }
   const { version } = file;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return wrong('/version', t.versionNumber);
-  if (version > FORMAT_VERSION) return wrong('/version', t.newer(version, FORMAT_VERSION));
+    return wrong('/version', t.noVersion);
+  if (version > FORMAT_VERSION) return wrong('/version', t.tooNew(version, FORMAT_VERSION));
   return { json: upgraded(file, version) };
 }
 
@@ -167,7 +166,7 @@ function refused(field: string, message: string): HouseholdReading {
 function readRecord(record: unknown, at: string): Fault | { kind: Kind; id: string; body?: Kept<Kind> } {
   const t = words().exchange.reading;
   if (typeof record !== 'object' || record === null || Array.isArray(record))
-    return { field: at, message: t.recordShape };
+    return { field: at, message: t.needsKindIdBody };
   const { kind, id, body, unreadable } = record as Record<string, unknown>;
   if (!isKind(kind))
     return {
@@ -177,7 +176,7 @@ function readRecord(record: unknown, at: string): Fault | { kind: Kind; id: stri
   if (typeof id !== 'string' || id === '') return { field: `${at}/id`, message: t.noId(short(id)) };
   if (typeof unreadable === 'string' && body === undefined) return { kind, id };
   const fault = checkRecord(kind, body);
-  if (fault) return { field: `${at}/body${fault.field}`, message: t.within(kind, id, fault.message) };
+  if (fault) return { field: `${at}/body${fault.field}`, message: `${kind} "${id}": ${fault.message}` };
   const kept = body as Kept<Kind>;
   if (kept.id !== id)
     return {

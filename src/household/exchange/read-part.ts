@@ -3,7 +3,7 @@
 import { impossible } from '../../foods/impossible.ts';
 import type { Problem, Rule } from '../../formulation/problem/problem.ts';
 import { rulesFrom } from '../../formulation/problem/rules-from-profile.ts';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { nutrient } from '../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { words } from '../../words/words.ts';
@@ -42,13 +42,14 @@ export interface Arriving {
 }
 
 export function readPart(text: string, about: Arriving): PartReading {
+  const t = words().exchange.readingPart;
   const file = readJson(text, PART_FORMAT);
   if ('faults' in file) return { ok: false, faults: file.faults };
   const { mix, foods, profile } = file.json;
   if (!Array.isArray(foods))
     return {
       ok: false,
-      faults: [{ field: '/foods', message: words().exchange.reading.noFoods }],
+      faults: [{ field: '/foods', message: t.noFoods }],
     };
   const sent = mix === undefined ? undefined : asMix(mix, about.now);
   const faults = [
@@ -62,19 +63,15 @@ export function readPart(text: string, about: Arriving): PartReading {
   if (twice !== undefined)
     return {
       ok: false,
-      faults: [{ field: '/foods', message: words().exchange.reading.twice(twice) }],
+      faults: [{ field: '/foods', message: t.twice(twice) }],
     };
-  if (!sent && foods.length === 0)
-    return { ok: false, faults: [{ field: '/foods', message: words().exchange.reading.neither }] };
+  if (!sent && foods.length === 0) return { ok: false, faults: [{ field: '/foods', message: t.nothing }] };
   try {
     return fitted(foods as OwnFood[], profile as TargetProfile | undefined, sent as Mix | undefined, about);
   } catch (error) {
     // A bound that no rule can be made of.
     if (error instanceof RangeError)
-      return {
-        ok: false,
-        faults: [{ field: '/profile/bounds', message: words().exchange.reading.leaveOut(error.message) }],
-      };
+      return { ok: false, faults: [{ field: '/profile/bounds', message: t.leaveOut(error.message) }] };
     throw error;
   }
 }
@@ -104,6 +101,7 @@ function fitted(
   sent: Mix | undefined,
   { here, accepted, newId }: Arriving,
 ): PartReading {
+  const t = words().exchange.readingPart;
   const put: Entry[] = [];
   const same: string[] = [];
   const notes: string[] = [];
@@ -122,13 +120,13 @@ function fitted(
       faults: [
         {
           field: '/mix/profileId',
-          message: words().exchange.reading.noTarget(sent.profileId),
+          message: t.noTarget(sent.profileId),
         },
       ],
     };
   const profileId = PROFILES.includes(profile) ? profile.id : placeFor(profile, here.profiles, newId);
   if (!PROFILES.includes(profile)) {
-    notes.push(words().exchange.sent.ownTarget(profile.name));
+    notes.push(t.theirTarget(profile.name));
     if (here.profiles.some((p) => p.id === profileId)) same.push(profile.name);
     else put.push({ kind: 'profiles', id: profileId, body: { ...profile, id: profileId } });
   }
@@ -142,7 +140,7 @@ function fitted(
   const fit = withoutChoices(renamed, target, choices, accepted);
   const id = here.mixes.some((m) => m.id === fit.id) ? newId(`mix ${fit.id}`) : fit.id;
   put.push({ kind: 'mixes', id, body: { ...fit, id } });
-  notes.push(words().exchange.sent.theirs);
+  notes.push(t.theirChoices);
   return { ok: true, arrival: { put, same, choices, notes } };
 }
 
@@ -181,8 +179,8 @@ const LIMITS = 'limits';
 
 /** Everything in which the mix goes by the sender's own judgement. */
 function choicesIn(problem: Problem, profile: TargetProfile): TheirChoice[] {
+  const t = words().exchange.readingPart;
   const found: TheirChoice[] = [];
-  const t = words().exchange.sent;
   if (problem.margin !== MARGIN)
     found.push({
       id: 'margin',
@@ -193,12 +191,12 @@ function choicesIn(problem: Problem, profile: TargetProfile): TheirChoice[] {
     found.push({
       id: 'confidence',
       words: t.sure(Math.round(problem.confidence * 100)),
-      instead: t.notAsked,
+      instead: t.notSure,
     });
   if (problem.cautions !== 'apply')
     found.push({
       id: 'cautions',
-      words: t.cautionsNamed,
+      words: t.cautions,
       instead: t.cautionsCount,
     });
   const limits = limitsIn(problem, profile);
@@ -206,7 +204,7 @@ function choicesIn(problem: Problem, profile: TargetProfile): TheirChoice[] {
     found.push({
       id: LIMITS,
       words: t.limits(profile.name, limits.join('; ')),
-      instead: t.limitsOfTarget,
+      instead: t.limitsOf,
     });
   for (const food of problem.foods)
     if (food.override)
@@ -227,24 +225,25 @@ function limitsIn(problem: Problem, profile: TargetProfile): string[] {
   const there = new Set(limits.map(bare));
   return [
     ...limits.filter((r) => !wanted.has(bare(r))).map(ruleWords),
-    ...targets.filter((r) => !there.has(bare(r))).map((r) => words().exchange.sent.without(ruleWords(r))),
+    ...targets
+      .filter((r) => !there.has(bare(r)))
+      .map((r) => words().exchange.readingPart.without(ruleWords(r))),
   ];
 }
 
 function ruleWords(rule: Rule): string {
-  const t = words().exchange.sent;
-  const what = ruled(rule);
+  const t = words().exchange.readingPart;
+  const name = (tag: Parameters<typeof nutrient>[0]) => nutrient(tag).name.toLowerCase();
+  const what =
+    'nutrient' in rule
+      ? name(rule.nutrient)
+      : 'ratio' in rule
+        ? t.ratio(name(rule.ratio[0]), name(rule.ratio[1]))
+        : t.aLimit;
   const { min, max } = rule;
-  if (min !== undefined && max !== undefined) return t.between(what, min, max);
-  if (min !== undefined) return t.least(what, min);
-  return max !== undefined ? t.most(what, max) : t.noBounds(what);
-}
-
-function ruled(rule: Rule): string {
-  const t = words().exchange.sent;
-  const called = (tag: Tag) => nutrient(tag).name.toLowerCase();
-  if ('nutrient' in rule) return called(rule.nutrient);
-  return 'ratio' in rule ? t.ratio(called(rule.ratio[0]), called(rule.ratio[1])) : t.aLimit;
+  if (min !== undefined && max !== undefined) return t.rule(what, t.both(min, max));
+  if (min !== undefined) return t.rule(what, t.least(min));
+  return t.rule(what, max === undefined ? t.none : t.most(max));
 }
 
 function withoutChoices(

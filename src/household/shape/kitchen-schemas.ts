@@ -149,6 +149,13 @@ const batchSchema = z
       .superRefine(once((id) => id)),
     madeBy: name.optional(),
     stock: stock.optional(),
+    agreed: z
+      .strictObject({
+        grams: weight.optional(),
+        without: z.array(id).max(500).optional(),
+        keep: z.literal(true).optional(),
+      })
+      .optional(),
     accepted: overruled.optional(),
     givenUp: overruled.optional(),
     left: z.strictObject({ grams, on: day }).optional(),
@@ -183,6 +190,9 @@ const kitchenSchema = z
       .max(200)
       .superRefine(once((s) => s.seller, 'seller'))
       .optional(),
+    basket: byId(
+      z.strictObject({ on: day, home: z.literal(true).optional(), grams: weight.optional() }),
+    ).optional(),
     stepDays: z
       .strictObject({
         buy: wholeDays,

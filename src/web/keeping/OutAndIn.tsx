@@ -6,16 +6,16 @@ import { TakeOut } from './out-and-in/TakeOut.tsx';
 import './out-and-in/out-and-in.css';
 
 export function OutAndIn() {
-  const t = words().exchange;
+  const t = words().exchange.ownTable;
   return (
     <>
       <TakeOut />
       <BringIn />
-      <section className="panel" aria-label={t.ownTable}>
-        <h2>{t.ownTable}</h2>
-        <p>{t.ownTableHint}</p>
+      <section className="panel" aria-label={t.title}>
+        <h2>{t.title}</h2>
+        <p>{t.text}</p>
         <a className="button" href={linkTo('household', 'table')}>
-          {t.bringTable}
+          {t.press}
         </a>
       </section>
     </>

@@ -1,24 +1,25 @@
-/** The one sentence: may this be fed, and if not, why. */
+/** May this be fed, and if not, why: in three states told by word and shape, with what would settle the middle one. */
 import { Button } from 'react-aria-components';
+import { type Settle, verdictOf, whyNone } from '../../formulation/explain/verdict.ts';
+import type { Mix } from '../../household/model.ts';
+import { words } from '../../words/words.ts';
+import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { StateIcon } from './icons.tsx';
 import { type FormulationView, isFit, type MixState } from './useFormulation.ts';
 import './Verdict.css';
-import { capital } from '../../formulation/explain/sentences.ts';
 
-export const STATE_WORDS: Record<MixState, string> = {
-  sure: 'Surely in range',
-  in: 'In range, not surely',
-  out: 'Out of range',
-  none: 'No mix can keep these rules',
-  working: 'Working it out',
-  fault: 'The mix cannot be read',
-};
+/** A state where there is room for a few words only. */
+export function stateWords(state: MixState): string {
+  return words().verdict.state[state];
+}
 
-export function Verdict({ view }: { view: FormulationView }) {
+export function Verdict({ view, mix }: { view: FormulationView; mix: Mix }) {
   const { state } = view;
-  const { head, rest } = headed(view);
+  const { head, rest, settle } = headed(view);
+  const t = words().verdict;
   return (
-    <section className={`verdict ${state}`} aria-label="Verdict">
+    <section className={`verdict ${state}`} aria-label={t.title}>
       <div className="verdict-words">
         <StateIcon state={state} />
         <p
@@ -28,35 +29,51 @@ export function Verdict({ view }: { view: FormulationView }) {
           data-sure={state === 'sure'}
         >
           <strong>{head}.</strong> {rest}
+          {settle && <SettleLine settle={settle} mix={mix} />}
         </p>
       </div>
       <Button className="big-button" onPress={() => void view.balance()} isDisabled={state === 'fault'}>
-        Balance the mix
+        {t.makeFit}
       </Button>
-      <p className="caution">
-        Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14
-        days (common practice); see a vet on weight loss or illness.
-      </p>
-      <p className="notice" aria-live="polite">
-        {view.notice}
-      </p>
+      <p className="caution">{t.caution}</p>
+      <div className="verdict-foot">
+        <p className="notice" aria-live="polite">
+          {view.working ? t.working : view.notice}
+        </p>
+        {view.working && (
+          <Button className="quiet-button small" onPress={view.stop}>
+            {t.stop}
+          </Button>
+        )}
+      </div>
     </section>
   );
 }
 
-/** The state in its words, and what is to be said about it. */
+/** The one figure that would settle it, with the way to it. */
+function SettleLine({ settle, mix }: { settle: Settle; mix: Mix }) {
+  const { foods, beside } = mix.problem;
+  const food = [...beside, ...foods].find((f) => f.id === settle.food);
+  const page = linkTo('foods', food?.ref ?? settle.food, settle.nutrient);
+  return (
+    <span className="verdict-settle">
+      {' '}
+      <Sentence of={settle.sentence} with={{ food: (text) => <a href={page}>{text}</a> }} />
+    </span>
+  );
+}
+
+/** The state in its words, what is to be said about it, and what would settle it. */
 export function headed({ state, fault, collision, evaluation }: FormulationView): {
-  head: string;
-  rest: string;
+  readonly head: string;
+  readonly rest: string;
+  readonly settle?: Settle;
 } {
+  const head = stateWords(state);
   if (state === 'fault') {
     const where = fault?.field ? `${fault.field}: ` : '';
-    return { head: STATE_WORDS.fault, rest: `${where}${fault?.message}` };
+    return { head, rest: `${where}${fault?.message}` };
   }
-  const sentence = (state === 'none' ? collision : evaluation)?.verdict ?? '';
-  // The formulation begins with how sure it is: "In range on the average: ...".
-  const [opening] = /^(?:No mix[^:.]*|Out of range|[^:]*[Ii]n range[^:]*):\s*/.exec(sentence) ?? [];
-  const told = opening === undefined ? sentence : sentence.slice(opening.length);
-  const head = isFit(state) && opening ? opening.replace(/:\s*$/, '') : STATE_WORDS[state];
-  return { head, rest: capital(told) };
+  if (state === 'none') return { head, rest: collision ? whyNone(collision) : '' };
+  return evaluation ? verdictOf(evaluation) : { head, rest: '' };
 }

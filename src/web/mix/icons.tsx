@@ -1,5 +1,5 @@
 /** Small pictures drawn here; each is decoration beside words or under a label. */
-import { isFit, type MixState } from './useFormulation.ts';
+import type { MixState } from './useFormulation.ts';
 
 export function HoldIcon({ closed }: { closed: boolean }) {
   return (
@@ -16,30 +16,53 @@ export function HoldIcon({ closed }: { closed: boolean }) {
   );
 }
 
+/** Where the diamond of the ration lies beside the two posts of its range, as in the lanes of the nutrients. */
+const PLACED: Record<MixState, { readonly at: number; readonly posts: readonly [number, number] }> = {
+  sure: { at: 16, posts: [4, 28] },
+  if: { at: 16, posts: [4, 28] },
+  out: { at: 26, posts: [3, 15] },
+  none: { at: 16, posts: [21, 11] },
+  working: { at: 16, posts: [4, 28] },
+  fault: { at: 16, posts: [21, 11] },
+};
+
 /**
- * The state of the mix as a shape: a whole ring with a tick where it is surely in range, an open ring with one where it
- * is so on the average; a mark, a cross, a dotted ring.
+ * The state of the mix as a shape, a range with what is fed in it: a full diamond between its posts where that is sure; a
+ * hollow one that may reach past a post where something is not known; a full one beyond its post where it is out of range;
+ * posts that leave no room where no mix can be.
  */
 export function StateIcon({ state }: { state: MixState }) {
+  const { at, posts } = PLACED[state];
+  const inside = state === 'sure' || state === 'out';
+  const empty = state === 'none' || state === 'fault';
   return (
     <svg className="state-icon" viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">
-      <circle
-        cx="16"
-        cy="16"
-        r="12"
-        fill="none"
+      <path
+        d={posts.map((x) => `M${x} 4 V28`).join(' ')}
         stroke="currentColor"
-        strokeWidth="2.5"
-        strokeDasharray={state === 'working' ? '3 4' : state === 'in' ? '52 24' : undefined}
-        strokeDashoffset={state === 'in' ? -4 : undefined}
+        strokeWidth="3"
+        strokeDasharray={state === 'working' ? '3 4' : undefined}
       />
-      {isFit(state) && (
-        <path d="M10 16.5 l4.2 4.2 L22.5 12" fill="none" stroke="currentColor" strokeWidth="3" />
+      {empty ? (
+        <path
+          d="M2 16 H9 M5 12 L9 16 L5 20 M30 16 H23 M27 12 L23 16 L27 20"
+          fill="none"
+          stroke="currentColor"
+          strokeWidth="2.5"
+        />
+      ) : (
+        state !== 'working' && (
+          <path
+            d={`M${at} 9 l7 7 -7 7 -7 -7 z`}
+            fill={inside ? 'currentColor' : 'none'}
+            stroke="currentColor"
+            strokeWidth="2"
+            strokeLinejoin="round"
+          />
+        )
       )}
-      {state === 'out' && <path d="M16 9 v9 M16 21.2 v2.6" stroke="currentColor" strokeWidth="3" />}
-      {(state === 'none' || state === 'fault') && (
-        <path d="M11 11 L21 21 M21 11 L11 21" stroke="currentColor" strokeWidth="3" />
-      )}
+      {state === 'if' && <path d="M23 16 H32 M32 12.5 V19.5" stroke="currentColor" strokeWidth="2" />}
+      {state === 'out' && <path d="M15 16 H20" stroke="currentColor" strokeWidth="2" />}
     </svg>
   );
 }

@@ -53,7 +53,7 @@ export function PairingScreen() {
                 autoComplete="off"
                 autoCapitalize="characters"
                 spellCheck={false}
-                placeholder="ABCD-EFGH"
+                placeholder={t.codeExample}
               />
               {tried && codeless && <p className="field-error">{t.typeCode}</p>}
             </TextField>

@@ -39,6 +39,7 @@ export interface Contents {
 
 /** What a rule on one measure of fibre would say of the other. */
 export interface OtherReading extends Contents {
+  readonly tag: Tag;
   readonly title: string;
   readonly state: WindowState;
 }
@@ -67,7 +68,7 @@ export function windowViews(
     if (!other || ruled.has(other)) return [view];
     const contents = contentsOf(other, rule, at, { pellet, least });
     const state = stateOf(contents[view.on], rule);
-    return [{ ...view, otherFibre: { ...contents, title: nutrient(other).name, state } }];
+    return [{ ...view, otherFibre: { ...contents, tag: other, title: nutrient(other).name, state } }];
   });
 }
 
@@ -155,8 +156,8 @@ function finished(
     on,
     source: rule.source,
     estimated: at?.estimated.some(about) ?? false,
-    // Where the mix is surely in range no missing figure can break a rule, so none needs a reservation.
-    unsure: at !== undefined && at.in_range !== 'surely' && at.unsure.some(about),
+    // Of a mix that breaks no rule it is known which missing figures can break one.
+    unsure: (at?.in_range === 'no' ? at.unsure : at?.reservations?.unproven)?.some(about) ?? false,
     state: state === 'in' && at?.breaches.some(about) ? 'out' : state,
   };
 }

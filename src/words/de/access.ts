@@ -3,6 +3,11 @@ import type { Figures } from '../figures.ts';
 
 export const access = (f: Figures): Access => ({
   refusal: {
+    fileTooLarge: (megabytes) =>
+      `die Datei ist größer als ${megabytes} MB, mehr geht nicht; gehe stattdessen auf eine Sicherung zurück, oder lösche Altes vor dem Speichern`,
+    fileRefused: 'das lässt sich nicht übernehmen',
+    notAsLookedAt:
+      'Datei oder Haushalt sind nicht mehr wie beim Ansehen; sieh noch einmal nach, was sich ändern würde',
     tooManyDevices: (most) =>
       `dieser Haushalt hat ${most} Geräte; entferne eines, das nicht mehr benutzt wird`,
     noDevice: 'dieses Gerät gibt es nicht; vielleicht ist es schon entfernt',

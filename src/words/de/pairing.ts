@@ -9,6 +9,7 @@ export const pairing = (_f: Figures): Pairing => ({
   where:
     'Der Code steht dort, wo Pouchful gestartet wurde, und auf einem gekoppelten Gerät unter <b>Haushalt › Geräte</b>, wenn du <b>Gerät koppeln</b> drückst.',
   code: 'Code zum Koppeln',
+  codeExample: 'ABCD-EFGH',
   typeCode: 'Tippe den Code ein.',
   byLink: 'Der Link hat den Code mitgebracht.',
   name: 'Wie heißt dieses Gerät?',

@@ -3,6 +3,10 @@ import type { Figures } from '../figures.ts';
 
 export const access = (f: Figures) => ({
   refusal: {
+    fileTooLarge: (megabytes: number) =>
+      `the file is over ${megabytes} MB, the most that is taken in; go back to a backup instead, or delete what is old before it is saved`,
+    fileRefused: 'it cannot be taken in',
+    notAsLookedAt: 'the file or the household is another than was looked at; look again at what would change',
     tooManyDevices: (most: number) => `this household has ${most} devices; remove one that is no longer used`,
     noDevice: 'no such device; it may have been removed already',
     onlyThisMachine: 'only this machine is served; start with --lan to let other devices in',

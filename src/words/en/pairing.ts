@@ -9,6 +9,7 @@ export const pairing = (_f: Figures) => ({
   where:
     'You see the code where Pouchful was started, and on a paired device under <b>Household › Devices</b> when you press <b>Pair a device</b>.',
   code: 'Pairing code',
+  codeExample: 'ABCD-EFGH',
   typeCode: 'Type the code.',
   byLink: 'The link brought the code along.',
   name: 'What is this device called?',

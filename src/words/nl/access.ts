@@ -3,6 +3,11 @@ import type { Figures } from '../figures.ts';
 
 export const access = (f: Figures): Access => ({
   refusal: {
+    fileTooLarge: (megabytes) =>
+      `het bestand is groter dan ${megabytes} MB, meer gaat niet; ga in plaats daarvan terug naar een back-up, of verwijder wat oud is voor het bewaren`,
+    fileRefused: 'dit kan niet worden overgenomen',
+    notAsLookedAt:
+      'bestand of huishouden zijn anders dan toen je keek; bekijk nog eens wat er zou veranderen',
     tooManyDevices: (most) =>
       `dit huishouden heeft ${most} apparaten; haal er een weg dat niet meer wordt gebruikt`,
     noDevice: 'dit apparaat bestaat niet; misschien is het al weggehaald',

@@ -20,21 +20,24 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
 import { nutrients } from './nutrients.ts';
 import { nutrition } from './nutrition.ts';
+import { ownTable } from './own-table.ts';
 import { pairing } from './pairing.ts';
 import { refusals } from './refusals.ts';
 import { rows } from './rows.ts';
+import { search } from './search.ts';
 import { shared } from './shared.ts';
 import { sharing } from './sharing.ts';
 import { shopping } from './shopping.ts';
 import { start } from './start.ts';
 import { store } from './store.ts';
-import { table } from './table.ts';
 import { targets } from './targets.ts';
 import { terms } from './terms.ts';
 import { today } from './today.ts';
@@ -55,6 +58,7 @@ export function dutch(manner: Manner): Words {
     frame: frame(f),
     today: today(f),
     start: start(f),
+    search: search(f),
     mix: mix(f),
     rows: rows(f),
     beside: beside(f),
@@ -79,6 +83,7 @@ export function dutch(manner: Manner): Words {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),
@@ -86,10 +91,11 @@ export function dutch(manner: Manner): Words {
     animals: animals(f),
     keeping: keeping(f),
     exchange: exchange(f),
-    table: table(f),
     access: access(f),
+    ownTable: ownTable(f),
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
   };
 }

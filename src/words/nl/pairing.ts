@@ -9,6 +9,7 @@ export const pairing = (_f: Figures): Pairing => ({
   where:
     'De code staat waar Pouchful is gestart, en op een gekoppeld apparaat onder <b>Huishouden › Apparaten</b> als je op <b>Apparaat koppelen</b> drukt.',
   code: 'Koppelcode',
+  codeExample: 'ABCD-EFGH',
   typeCode: 'Typ de code.',
   byLink: 'De link heeft de code meegebracht.',
   name: 'Hoe heet dit apparaat?',

@@ -40,7 +40,7 @@ describe('files that are refused', () => {
     ],
     [
       'a newer version',
-      '{"format":"pouchful-household","version":2,"records":[]}',
+      '{"format":"pouchful-household","version":3,"records":[]}',
       /\/version: .*bring Pouchful up to date/,
     ],
     ['no version', '{"format":"pouchful-household","records":[]}', /\/version/],

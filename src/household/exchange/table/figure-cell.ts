@@ -25,7 +25,7 @@ export type FigureCell =
       readonly shows?: ',' | '.';
     }
   /** Could be read in two ways. */
-  | { readonly kind: 'two ways'; readonly mark: ',' | '.'; readonly readings: readonly [number, number] }
+  | { readonly kind: 'two-ways'; readonly mark: ',' | '.'; readonly readings: readonly [number, number] }
   | { readonly kind: 'wrong'; readonly why: string };
 
 const CURRENCY = /[€$£¥]|\b(?:eur|euro|euros|usd|gbp|chf)\b\.?/gi;
@@ -41,18 +41,18 @@ export function readFigureCell(cell: Cell, marks: Marks): FigureCell {
   const odd = [read.value, read.low, read.high].some(
     (v) => v !== undefined && v !== 0 && (v > MOST || v < LEAST),
   );
-  return odd ? wrong(words().table.reading.noAmount) : read;
+  return odd ? wrong(words().ownTable.cells.tooMuch) : read;
 }
 
 function readAny(cell: Cell, marks: Marks): FigureCell {
   if (typeof cell === 'number')
-    return cell < 0 ? wrong(words().table.reading.zeroOrMore) : { kind: 'amount', value: cell };
+    return cell < 0 ? wrong(words().ownTable.cells.negative) : { kind: 'amount', value: cell };
   const text = cell
     .replace(/^'(?=[=+\-@])/, '')
     .replace(CURRENCY, ' ')
     .trim();
   if (saysUnknown(text)) return { kind: 'unknown' };
-  if (saysTraces(text)) return { kind: 'unknown', note: words().table.reading.traces(text) };
+  if (saysTraces(text)) return { kind: 'unknown', note: words().ownTable.cells.traces(text) };
   if (SCIENTIFIC.test(text)) return { kind: 'amount', value: Number(text.replace(',', '.')) };
   return readItems(
     match(text).items.filter((i) => i.kind !== 'noise' && !(i.kind === 'sign' && i.text === '.')),
@@ -75,8 +75,8 @@ function readItems(items: readonly Item[], marks: Marks): FigureCell {
   const first = items[at];
   if (first?.kind !== 'number') {
     if (first?.kind === 'sign' && '-−–'.includes(first.text) && items[at + 1]?.kind === 'number')
-      return wrong(words().table.reading.zeroOrMore);
-    return wrong(first?.kind === 'odd' ? first.why : words().table.reading.noFigure);
+      return wrong(words().ownTable.cells.negative);
+    return wrong(first?.kind === 'odd' ? first.why : words().ownTable.cells.noFigure);
   }
   const one = numberOf(first.text, marks);
   if ('kind' in one) return one;
@@ -96,7 +96,7 @@ function readItems(items: readonly Item[], marks: Marks): FigureCell {
   if (joins && upper?.kind === 'number') {
     const read = numberOf(upper.text, marks);
     if ('kind' in read) return read;
-    if (read.value < one.value) return wrong(words().table.reading.falls);
+    if (read.value < one.value) return wrong(words().ownTable.cells.falling);
     two = read;
     at += 2;
     unit = unitAt(items[at]) ?? unit;
@@ -110,7 +110,7 @@ function readItems(items: readonly Item[], marks: Marks): FigureCell {
     const after =
       only?.kind === 'role' && (only.roles.has('low') ? 'low' : only.roles.has('high') ? 'high' : undefined);
     if (!after || more.length > 0 || bound)
-      return wrong(words().table.reading.notUnderstood(rest.map((i) => i.text).join(' ')));
+      return wrong(words().ownTable.cells.strange(rest.map((i) => i.text).join(' ')));
     bound = after;
   }
   const shows = one.shows ?? two?.shows;
@@ -129,7 +129,7 @@ interface Settled {
   readonly shows?: ',' | '.';
 }
 
-function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { kind: 'wrong' | 'two ways' }> {
+function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { kind: 'wrong' | 'two-ways' }> {
   const read = readNumber(text);
   if (typeof read === 'string') return { kind: 'wrong', why: read };
   const [decimal, thousands] = read.readings;
@@ -137,7 +137,7 @@ function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { k
     return { value: decimal, ...(read.decimalMark && { shows: read.decimalMark }) };
   const mark = text.includes(',') ? ',' : '.';
   const meant = marks[mark];
-  if (meant === undefined) return { kind: 'two ways', mark, readings: [decimal, thousands] };
+  if (meant === undefined) return { kind: 'two-ways', mark, readings: [decimal, thousands] };
   return { value: meant === 'decimal' ? decimal : thousands };
 }
 

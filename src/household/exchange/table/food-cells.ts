@@ -3,7 +3,7 @@ import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
 import { type Cell, shown } from './grid.ts';
-import { called, type ReadColumn } from './read-columns.ts';
+import { named, type ReadColumn } from './read-columns.ts';
 import type { KindOfRow } from './row-kinds.ts';
 
 /** The cells of a column in the rows of foods; what cannot be read is asked, one by one. */
@@ -14,6 +14,7 @@ export function foodCells(
   marks: Marks,
   asked: Asked,
 ): ReadonlyMap<number, FigureCell> {
+  const t = words().ownTable;
   return new Map(
     foods.map(({ row, name }) => {
       const cell = at(row, c);
@@ -23,14 +24,13 @@ export function foodCells(
         read.kind === 'amount' &&
         read.value === undefined;
       if (read.kind !== 'wrong' && !mustBeOne) return [row, read];
-      const t = words().table.reading;
-      const why = read.kind === 'wrong' ? read.why : t.oneFigure;
+      const why = read.kind === 'wrong' ? read.why : t.cells.needOne;
       const answer = asked.ask({
         id: `cell ${row} ${c.index}`,
         row,
         column: c.index,
-        message: t.meant(shown(name), called(c.heading, c.index), shown(cell), why),
-        options: [{ answer: 'unknown', label: t.unknown }],
+        message: t.ask.cell(shown(name), named(c.heading, c.index), shown(cell), why),
+        options: [{ answer: 'unknown', label: t.ask.notKnown }],
         free: 'figure',
       });
       const given = answer === undefined || answer === 'unknown' ? undefined : Number(answer);

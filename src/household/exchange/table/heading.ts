@@ -5,9 +5,9 @@ import { readNumber } from '../../../foods/label/numbers.ts';
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
 import { isTag } from '../../../nutrition/nutrients.ts';
-import { words as texts } from '../../../words/words.ts';
+import { words } from '../../../words/words.ts';
 import { plainText } from './grid.ts';
-import { plainKey, type Role, roleOfWords, rolesOfSign } from './words.ts';
+import { MEASURE_WORDS, plainKey, type Role, roleOfWords, rolesOfSign } from './words.ts';
 
 export interface Heading {
   readonly text: string;
@@ -52,15 +52,16 @@ export function readHeading(printed: string): Heading {
     ...(low !== high && { bound: low ? ('low' as const) : ('high' as const) }),
   };
   if (text === '') return { text, roles: [] };
-  const words = roleOfWords(text) ?? roleOfWords(withoutMeasures(text));
-  if (words === 'share' && low !== high) return { ...said, roles: [], why: texts().table.reading.boundShare };
-  if (words === 'share' && unit && unit !== '%') return { ...said, roles: ['grams', 'share'] };
-  if (CURRENCY.test(text) || words === 'price') return { ...said, roles: ['price'] };
-  if (words) return { ...said, roles: [words] };
+  const called = roleOfWords(text) ?? roleOfWords(withoutMeasures(text));
+  if (called === 'share' && low !== high)
+    return { ...said, roles: [], why: words().ownTable.headings.boundShare };
+  if (called === 'share' && unit && unit !== '%') return { ...said, roles: ['grams', 'share'] };
+  if (CURRENCY.test(text) || called === 'price') return { ...said, roles: ['price'] };
+  if (called) return { ...said, roles: [called] };
   if (items.some((i) => hasRole(i, 'prepared')))
-    return { ...said, roles: [], why: texts().table.reading.prepared };
+    return { ...said, roles: [], why: words().ownTable.headings.prepared };
   if (items.some((i) => hasRole(i, 'daily') || hasRole(i, 'energy share')))
-    return { ...said, roles: [], why: texts().table.reading.daily };
+    return { ...said, roles: [], why: words().ownTable.headings.daily };
   const named = {
     ...said,
     ...(basis && { basis }),
@@ -92,10 +93,10 @@ export function readHeading(printed: string): Heading {
       return {
         ...named,
         roles: [],
-        why: texts().table.reading.notMeasuredIn(name.called, unit ?? ''),
+        why: words().ownTable.headings.unit(name.called, unit ?? ''),
       };
     const roles: Role[] = name.mark === 'salt' ? ['salt'] : [...tags];
-    if (name.tags[0] === 'CHOCDF') roles.push('carbohydrate without fibre');
+    if (name.tags[0] === 'CHOCDF') roles.push('net-carbohydrate');
     // A second name or a strange word beside it leaves doubt.
     const doubt = (distinct.size > 1 && !items.some((i) => hasRole(i, 'break'))) || rest;
     return { ...named, roles: doubt ? [...roles, 'none'] : roles };
@@ -151,12 +152,6 @@ export function perOf(items: readonly Item[]): number | undefined {
   }
   return undefined;
 }
-
-const MEASURE_WORDS = new Set(
-  'g gr gram grams mg ug mcg µg μg kg kcal kj mj iu ie ui per je pro in of par pour por cada 100 100g 1kg dm ts tm ms ds the and'.split(
-    ' ',
-  ),
-);
 
 /** The one word of a heading beside units and weights, as printed. */
 function onlyWord(text: string): string | undefined {

@@ -52,7 +52,7 @@ export function askMeasures(about: AboutTable, asked: Asked): Measures {
 
 /** Whether a column holds amounts of a nutrient. */
 export function isNutrient({ role }: ReadColumn): boolean {
-  return role !== undefined && (isTag(role) || role === 'salt' || role === 'carbohydrate without fibre');
+  return role !== undefined && (isTag(role) || role === 'salt' || role === 'net-carbohydrate');
 }
 
 function askPer(
@@ -67,15 +67,15 @@ function askPer(
   const unsaid = nutrients.filter(({ column, cells }) => own(column) === undefined && cells.some(needsPer));
   const contribution = sums.length > 0;
   if (unsaid.length === 0 && !contribution) return own;
-  const hint = contribution ? words().table.reading.sumHint(sums[0]?.column.heading.text ?? '') : '';
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'per',
-    message: words().table.reading.perWhat(hint),
+    message: contribution ? t.perSummed(sums[0]?.column.heading.text ?? '') : t.per,
     options: [
-      { answer: '100', label: words().table.reading.per100 },
-      { answer: '1000', label: words().table.reading.per1000 },
-      ...(hasGrams ? [{ answer: 'row', label: words().table.reading.perRow }] : []),
-      ...(hasShares ? [{ answer: 'mix', label: words().table.reading.perMix }] : []),
+      { answer: '100', label: t.per100 },
+      { answer: '1000', label: t.perKg },
+      ...(hasGrams ? [{ answer: 'row', label: t.perRow }] : []),
+      ...(hasShares ? [{ answer: 'mix', label: t.perMix }] : []),
     ],
     free: 'grams',
   });
@@ -98,12 +98,13 @@ function askBasis(
 ): Measures['basis'] {
   const own = ({ role, heading }: ReadColumn) => (role === 'WATER' ? 'as fed' : (heading.basis ?? titled));
   if (nutrients.every(({ column }) => own(column) !== undefined)) return own;
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'basis',
-    message: words().table.reading.basis,
+    message: t.basis,
     options: [
-      { answer: 'as fed', label: words().table.reading.asFed },
-      { answer: 'dry matter', label: words().table.reading.dryMatter },
+      { answer: 'as fed', label: t.asFed },
+      { answer: 'dry matter', label: t.dry },
     ],
   }) as 'as fed' | 'dry matter' | undefined;
   return (column) => own(column) ?? answer;
@@ -112,7 +113,7 @@ function askBasis(
 function askMoisture(asked: Asked): number | undefined {
   const answer = asked.ask({
     id: 'moisture',
-    message: words().table.reading.moisture,
+    message: words().ownTable.ask.moisture,
     options: [],
     free: 'percent',
   });
@@ -120,16 +121,16 @@ function askMoisture(asked: Asked): number | undefined {
 }
 
 /** Nutrients of which a dry food never has as little as 1 g in 100 g in every row of a table. */
-const PLENTY = ['PROCNT', 'WATER', 'CHOCDF', 'carbohydrate without fibre'];
+const PLENTY = ['PROCNT', 'WATER', 'CHOCDF', 'net-carbohydrate'];
 const LEAST_ROWS = 2;
 
 /** A spreadsheet shows 0.12 as 12 %: where all figures are at most 1, it is asked which they are. */
 function askFractions(nutrients: readonly Figured[], asked: Asked): ReadonlySet<number> {
+  const t = words().ownTable.ask;
   const small = nutrients.filter(({ column, cells }) => {
     const { role, unit } = column;
     const grams =
-      role !== undefined &&
-      (role === 'carbohydrate without fibre' || (isTag(role) && nutrient(role).unit === 'g'));
+      role !== undefined && (role === 'net-carbohydrate' || (isTag(role) && nutrient(role).unit === 'g'));
     const values = cells.flatMap((c) =>
       c.kind === 'amount' && c.unit === undefined ? (c.value ?? c.high ?? []) : [],
     );
@@ -147,14 +148,14 @@ function askFractions(nutrients: readonly Figured[], asked: Asked): ReadonlySet<
     const answer = asked.ask({
       id: `fraction ${column.index}`,
       column: column.index,
-      message: words().table.reading.partsOfOne(named(column.heading, column.index), column.example),
+      message: t.fractions(named(column.heading, column.index), column.example),
       options: [
-        { answer: 'percent', label: words().table.reading.noParts(column.example, column.unit ?? '') },
+        { answer: 'percent', label: t.noFraction(column.example, column.unit ?? '') },
         {
           answer: 'fraction',
-          label: words().table.reading.yesParts(
+          label: t.isFraction(
             column.example,
-            Number(column.example.replace(',', '.')) * 100,
+            Number((Number(column.example.replace(',', '.')) * 100).toPrecision(10)),
           ),
         },
       ],
@@ -168,15 +169,16 @@ function askProtein(nutrients: readonly Figured[], asked: Asked): Measures['prot
   const protein = nutrients.filter(({ column }) => column.role === 'PROCNT');
   if (protein.length === 0) return undefined;
   if (protein.every(({ column }) => column.heading.crude)) return 'crude';
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'protein',
     column: protein[0]?.column.index ?? 0,
-    message: words().table.reading.whichProtein,
+    message: t.protein,
     options: [
-      { answer: 'crude', label: words().table.reading.crude },
+      { answer: 'crude', label: t.crude },
       {
         answer: 'unsaid',
-        label: words().table.reading.unsaid,
+        label: t.unsaid,
       },
     ],
   });

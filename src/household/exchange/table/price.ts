@@ -25,14 +25,15 @@ export function pricePerKg(
 }
 
 function askPer(column: ReadColumn, asked: Asked): number | undefined {
+  const t = words().ownTable.ask;
   const answer = asked.ask({
-    id: 'price per',
+    id: 'price-per',
     column: column.index,
-    message: words().table.reading.priceFor(named(column.heading, column.index)),
+    message: t.priceFor(named(column.heading, column.index)),
     options: [
-      { answer: '1000', label: '1 kg' },
-      { answer: '100', label: '100 g' },
-      { answer: 'none', label: words().table.reading.noPrices },
+      { answer: '1000', label: t.kilogram },
+      { answer: '100', label: t.hundred },
+      { answer: 'none', label: t.otherWeights },
     ],
     free: 'grams',
   });

@@ -30,10 +30,19 @@ export interface ReadColumn {
 }
 
 /** Every role, in words, in the order in which they are offered. */
-export function roleOptions(): TableOption[] {
-  const { roles } = words().table;
+export function roleOptions(): readonly TableOption[] {
+  const { dryMatter, netCarbohydrate, ...t } = words().ownTable.roles;
   return [
-    ...Object.entries(roles).map(([answer, label]) => ({ answer, label })),
+    { answer: 'none', label: t.none },
+    { answer: 'name', label: t.name },
+    { answer: 'share', label: t.share },
+    { answer: 'grams', label: t.grams },
+    { answer: 'group', label: t.group },
+    { answer: 'price', label: t.price },
+    { answer: 'source', label: t.source },
+    { answer: 'dry matter', label: dryMatter },
+    { answer: 'salt', label: t.salt },
+    { answer: 'net-carbohydrate', label: netCarbohydrate },
     ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
   ];
 }
@@ -82,6 +91,7 @@ export function readColumns(grid: Grid, table: FoundTable, asked: Asked): ReadCo
 
 /** Of columns that hold the same, one counts: the keeper says which. */
 function oneOfEach(columns: readonly ReadColumn[], asked: Asked): ReadColumn[] {
+  const t = words().ownTable.ask;
   const alike = new Map<string, ReadColumn[]>();
   for (const c of columns) {
     if (c.role === undefined || c.role === 'none') continue;
@@ -94,17 +104,15 @@ function oneOfEach(columns: readonly ReadColumn[], asked: Asked): ReadColumn[] {
     const all = [first, ...others];
     const answer = asked.ask({
       id: `twice ${key}`,
-      message: words().table.reading.whichCounts(all.length, roleWords(first.role)),
+      message: t.twice(all.length, roleWords(first.role)),
       options: all.map((c) => ({
         answer: String(c.index),
-        label: words().table.reading.example(called(c.heading, c.index), c.example),
+        label: t.forExample(c.heading.text || words().ownTable.columns.nth(c.index + 1), c.example),
       })),
     });
     for (const c of all) if (answer !== undefined && answer !== String(c.index)) left.add(c);
   }
-  return columns.map((c) =>
-    left.has(c) ? { ...c, role: 'none' as const, why: words().table.reading.anotherCounts } : c,
-  );
+  return columns.map((c) => (left.has(c) ? { ...c, role: 'none' as const, why: t.otherCounts } : c));
 }
 
 function roleOf(index: number, heading: Heading, cells: readonly Cell[], asked: Asked): Role | undefined {
@@ -112,34 +120,29 @@ function roleOf(index: number, heading: Heading, cells: readonly Cell[], asked: 
   const chosen = asked.chosen(id);
   const sure = heading.roles.length === 1 && fits(heading.roles[0], cells);
   const refused = heading.roles.length === 0 && heading.why !== undefined;
-  if ((sure || refused) && !(chosen !== undefined && roleOptions().some((o) => o.answer === chosen)))
+  const options = roleOptions();
+  if ((sure || refused) && !(chosen !== undefined && options.some((o) => o.answer === chosen)))
     return refused ? 'none' : heading.roles[0];
   const first = heading.roles.map((r) => ({ answer: r, label: roleWords(r) }));
-  const others = roleOptions().filter((o) => !first.some((f) => f.answer === o.answer));
+  const others = options.filter((o) => !first.some((f) => f.answer === o.answer));
   return asked.ask({
     id,
     column: index,
-    message: words().table.reading.what(named(heading, index), why(heading, sure)),
+    message: holdsWords(heading, named(heading, index), sure),
     options: [...first, ...others],
   }) as Role | undefined;
 }
 
-/** A column at the head of what is said of it. */
 export function named(heading: Heading, index: number): string {
-  const t = words().table.reading;
-  return heading.text ? t.column(shown(heading.text)) : t.columnNo(index + 1);
+  const t = words().ownTable.ask;
+  return heading.text ? t.column(shown(heading.text)) : t.unheaded(index + 1);
 }
 
-/** A column within a sentence. */
-export function called(heading: Heading, index: number): string {
-  return heading.text ? shown(heading.text) : words().table.reading.plainColumn(index + 1);
-}
-
-function why(heading: Heading, sure: boolean): string {
-  const t = words().table.reading;
-  if (sure) return t.chosen;
-  if (heading.roles.length > 1) return t.several;
-  return heading.roles.length === 1 ? t.doesNotFit : t.notKnown;
+function holdsWords(heading: Heading, column: string, sure: boolean): string {
+  const t = words().ownTable.ask.holds;
+  if (sure) return t.chosen(column);
+  if (heading.roles.length > 1) return t.several(column);
+  return heading.roles.length === 1 ? t.unfit(column) : t.strange(column);
 }
 
 /** Whether names stand under a name and figures under an amount. */
@@ -152,7 +155,7 @@ function fits(role: Role | undefined, cells: readonly Cell[]): boolean {
 }
 
 function looksLikeFigure({ kind }: FigureCell): boolean {
-  return kind === 'amount' || kind === 'two ways';
+  return kind === 'amount' || kind === 'two-ways';
 }
 
 /** Unit of the column's figures; cells with one of their own keep theirs. Asked where it matters and nobody says it. */
@@ -169,7 +172,7 @@ function unitOf(
     return read.kind === 'amount' && read.unit === undefined;
   });
   if (role === 'dry matter' || role === 'share') return role === 'share' ? undefined : '%';
-  if (role === 'salt' || role === 'carbohydrate without fibre') return 'g';
+  if (role === 'salt' || role === 'net-carbohydrate') return 'g';
   if (!isTag(role)) return undefined;
   // Grams are what is meant of protein, fat and the like; it is shown, and confirmed with the column.
   if (nutrient(role).unit === 'g') return 'g';
@@ -177,7 +180,7 @@ function unitOf(
   return asked.ask({
     id: `unit ${index}`,
     column: index,
-    message: words().table.reading.whichUnit(named(heading, index)),
+    message: words().ownTable.ask.unit(named(heading, index)),
     options: unitsFor(role),
   }) as PrintedUnit | undefined;
 }
@@ -185,7 +188,7 @@ function unitOf(
 function unitsFor(tag: Tag): TableOption[] {
   const units: readonly PrintedUnit[] = ['mg', 'ug', 'g', '%', 'kcal', 'kJ', 'MJ', 'IU', 'ppm'];
   const fitting = units.filter((u) => unitFits(tag, u));
-  const t = words().table.reading;
+  const t = words().ownTable.ask;
   const said: Partial<Record<PrintedUnit, string>> = {
     ug: unitWord('ug'),
     ppm: t.ppm,
@@ -211,19 +214,19 @@ export function askMarks(
     .flatMap((c) => cells(c).map((cell) => ({ cell, read: readFigureCell(cell, {}) })));
   const sure = figures.filter(({ read }) => read.kind === 'amount' && read.shows);
   for (const mark of [',', '.'] as const) {
-    const doubtful = figures.find(({ read }) => read.kind === 'two ways' && read.mark === mark);
-    if (doubtful?.read.kind !== 'two ways') continue;
+    const doubtful = figures.find(({ read }) => read.kind === 'two-ways' && read.mark === mark);
+    if (doubtful?.read.kind !== 'two-ways') continue;
     const [decimal, thousands] = doubtful.read.readings;
     const other = sure.find(({ read }) => read.kind === 'amount' && read.shows !== undefined);
-    const t = words().table.reading;
-    const hint = other ? t.elsewhere(shown(other.cell)) : '';
-    const printed = shown(doubtful.cell);
+    const elsewhere = other && shown(other.cell);
+    const t = words().ownTable.ask;
     const answer = asked.ask({
       id: `mark ${mark}`,
-      message: mark === ',' ? t.commaTwoWays(printed, hint) : t.pointTwoWays(printed, hint),
+      message:
+        mark === ',' ? t.comma(shown(doubtful.cell), elsewhere) : t.point(shown(doubtful.cell), elsewhere),
       options: [
-        { answer: 'decimal', label: t.asDecimal(printed, decimal) },
-        { answer: 'thousands', label: t.asThousands(printed, thousands) },
+        { answer: 'decimal', label: t.decimal(shown(doubtful.cell), decimal) },
+        { answer: 'thousands', label: t.thousands(shown(doubtful.cell), thousands) },
       ],
     });
     if (answer === 'decimal' || answer === 'thousands') marks[mark] = answer;

@@ -34,12 +34,13 @@ export function readShares({ share, grams }: ShareColumns, asked: Asked): ReadSh
   if (meaning === 'parts') return { shares: toParts(values), grams: weights };
   const printed = meaning === 'fraction' ? scaled(values, 100) : values;
   if (byWeight.size > 0 && differ(printed, byWeight)) {
+    const t = words().ownTable.ask;
     const answer = asked.ask({
-      id: 'share or grams',
-      message: words().table.reading.sharesOrGrams,
+      id: 'share-or-grams',
+      message: t.sharesOrGrams,
       options: [
-        { answer: 'share', label: words().table.reading.theShares },
-        { answer: 'grams', label: words().table.reading.theGrams },
+        { answer: 'share', label: t.theShares },
+        { answer: 'grams', label: t.theGrams },
       ],
     });
     if (answer === undefined) return { shares: NONE, grams: weights };
@@ -91,17 +92,17 @@ function meaningOf(
   )
     return 'percent';
   const example = column.example;
-  const t = words().table.reading;
+  const t = words().ownTable.ask;
   const options = [
-    { answer: 'percent', label: t.isPercent(example) },
-    ...(asParts ? [{ answer: 'fraction', label: t.isPartOfOne(example, round(100 * (all[0] ?? 0))) }] : []),
+    { answer: 'percent', label: t.percent(example) },
+    ...(asParts ? [{ answer: 'fraction', label: t.fraction(example, round(100 * (all[0] ?? 0))) }] : []),
     {
       answer: 'parts',
-      label: t.isParts(example, round((100 * (all[0] ?? 0)) / sum), round(sum)),
+      label: t.parts(example, round((100 * (all[0] ?? 0)) / sum), round(sum)),
     },
   ];
-  const message = column.heading.unit === '%' ? t.sharesSmall(round(sum)) : t.sharesNoSign(round(sum));
-  return asked.ask({ id: 'share means', column: column.index, message, options }) as
+  const message = column.heading.unit === '%' ? t.sharesSmall(round(sum)) : t.sharesUnmarked(round(sum));
+  return asked.ask({ id: 'share-means', column: column.index, message, options }) as
     | 'percent'
     | 'fraction'
     | 'parts'

@@ -60,7 +60,7 @@ export function readTable(
 ): ReadTable {
   const asked = new Asked(answers);
   const table = chosenTable(findTables(grid), asked);
-  if (!table) return nothing(asked, words().table.reading.noTable);
+  if (!table) return nothing(asked, words().ownTable.rowsTold.noTable);
   const columns = readColumns(grid, table, asked);
   const marks = askMarks(columns, (c) => cellsOf(grid, table, c.index), asked);
   const nameColumn = columns.find((c) => c.role === 'name')?.index;
@@ -119,7 +119,7 @@ export function readTable(
       notes: [],
       faults: [],
     };
-    if (r.kind !== 'food') return { ...bare, become: { as: 'left out' } };
+    if (r.kind !== 'food') return { ...bare, become: { as: 'left-out' } };
     const key = keyOf(r.name);
     const repeated = seen.has(key);
     seen.add(key);
@@ -128,8 +128,10 @@ export function readTable(
       return {
         ...bare,
         ...shareOf(meaning === 'add' ? told.get(r.row) : undefined),
-        become: { as: 'left out' },
-        notes: [meaning === 'add' ? words().table.reading.addedAbove : words().table.reading.firstCounts],
+        become: { as: 'left-out' },
+        notes: [
+          meaning === 'add' ? words().ownTable.rowsTold.shareAdded : words().ownTable.rowsTold.firstCounts,
+        ],
       };
     const cells = figureColumns.flatMap((c): RowCell[] => {
       const cell = cellsIn(c).get(r.row);
@@ -161,9 +163,9 @@ export function readTable(
   });
   const lacking =
     nameColumn === undefined
-      ? words().table.reading.noNames
+      ? words().ownTable.rowsTold.noNames
       : foods.length === 0
-        ? words().table.reading.noFoods
+        ? words().ownTable.rowsTold.noFoods
         : undefined;
   const open =
     asked.questions.some((q) => q.answer === undefined) || rows.some((r) => r.become === undefined);
@@ -191,12 +193,13 @@ function nothing(asked: Asked, lacking: string): ReadTable {
 
 function chosenTable(tables: readonly FoundTable[], asked: Asked): FoundTable | undefined {
   if (tables.length < 2) return tables[0];
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'table',
-    message: words().table.reading.whichTable(tables.length),
-    options: tables.map((t, i) => ({
+    message: t.tables(tables.length),
+    options: tables.map((one, i) => ({
       answer: String(i),
-      label: `${t.above.at(-1) ?? words().table.reading.tableNo(i + 1)}: ${t.headings.filter(Boolean).slice(0, 4).map(shown).join(', ')}`,
+      label: `${one.above.at(-1) ?? t.nthTable(i + 1)}: ${one.headings.filter(Boolean).slice(0, 4).map(shown).join(', ')}`,
     })),
   });
   return tables[answer === undefined ? 0 : Number(answer)];
@@ -233,7 +236,7 @@ function confirmColumns(
   ]);
   asked.ask({
     id: 'columns',
-    message: words().table.reading.readRightly,
-    options: [{ answer: JSON.stringify(reading), label: words().table.reading.yesRightly }],
+    message: words().ownTable.ask.rightly,
+    options: [{ answer: JSON.stringify(reading), label: words().ownTable.ask.yesRightly }],
   });
 }

@@ -39,8 +39,8 @@ const PARTS: readonly Part[] = ['value', 'low', 'high'];
 const MOST_IN_HUNDRED = 100;
 
 export function rowFigures(cells: readonly RowCell[], measures: Measures, weights: RowWeights): RowFigures {
+  const t = words().ownTable.rowsTold;
   const into: Record<Part, Composition> = { value: {}, low: {}, high: {} };
-  const t = words().table.reading;
   const notes = new Set<string>();
   const faults: string[] = [];
   let withoutFibre: number | undefined;
@@ -71,7 +71,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
       if (printed === undefined) continue;
       const hundred = perHundred(printed, column, cell, measures, weights);
       if (hundred === undefined) {
-        faults.push(t.perUnknown(name));
+        faults.push(t.noWeight(name));
         continue;
       }
       const dryPart = dry ? (MOST_IN_HUNDRED - (moisture ?? 0)) / MOST_IN_HUNDRED : 1;
@@ -79,10 +79,10 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
         inTagUnit(hundred * dryPart, unit ?? '%', tag) / (role === 'salt' ? SALT_PER_SODIUM : 1),
       );
       if (role === 'dry matter' && amount > MOST_IN_HUNDRED) {
-        faults.push(t.tooMuchDry(name, amount));
+        faults.push(t.tooDry(name, amount));
         continue;
       }
-      if (role === 'carbohydrate without fibre') {
+      if (role === 'net-carbohydrate') {
         if (part !== 'high') withoutFibre = amount;
       } else
         putPart(
@@ -93,7 +93,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
         );
     }
     if (role === 'salt') notes.add(t.fromSalt);
-    if (role === 'dry matter') notes.add(t.fromDry);
+    if (role === 'dry matter') notes.add(t.fromDryMatter);
     if (dry) notes.add(t.toAsFed(moisture ?? 0));
   }
   if (given.has('dry matter') && given.has('WATER')) faults.push(...moistureFaults(cells, measures, weights));
@@ -132,7 +132,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     delete into.value.PROCNT;
     put(into, 'PROCNT', 'low', round(printed * least));
     put(into, 'PROCNT', 'high', round(printed * most));
-    notes.add(t.crudeRange);
+    notes.add(t.proteinRange);
   }
 }
 
@@ -147,7 +147,7 @@ function turned(dryMatter: number): number {
 function tagOf(role: Role | undefined): Tag | undefined {
   if (role === 'dry matter') return 'WATER';
   if (role === 'salt') return 'NA';
-  if (role === 'carbohydrate without fibre') return 'CHOCDF';
+  if (role === 'net-carbohydrate') return 'CHOCDF';
   return role !== undefined && isTag(role) ? role : undefined;
 }
 
@@ -179,7 +179,7 @@ function moistureFaults(cells: readonly RowCell[], measures: Measures, weights: 
     );
   const [given, turnedRound] = [of('WATER'), of('dry matter')];
   if (given === undefined || turnedRound === undefined || Math.abs(given - turnedRound) <= NEAR) return [];
-  return [words().table.reading.notHundred(given, turned(turnedRound))];
+  return [words().ownTable.rowsTold.notHundred(given, turned(turnedRound))];
 }
 
 function moistureOf(cells: readonly RowCell[], measures: Measures, weights: RowWeights): number | undefined {

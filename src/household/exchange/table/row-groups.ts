@@ -35,10 +35,10 @@ function askGroup(text: string, column: number, asked: Asked): FoodGroup | undef
   const answer = asked.ask({
     id: `group ${text}`,
     column,
-    message: words().table.reading.whichGroup(shown(text)),
+    message: words().ownTable.ask.group(shown(text)),
     options: [
       ...Object.entries(FOOD_GROUPS).map(([answer, label]) => ({ answer, label })),
-      { answer: 'none', label: words().table.reading.noneOfThese },
+      { answer: 'none', label: words().ownTable.ask.noGroup },
     ],
   });
   return answer === 'none' ? undefined : (answer as FoodGroup | undefined);

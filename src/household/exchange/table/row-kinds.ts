@@ -12,7 +12,7 @@ export interface KindOfRow {
   /** Row of the grid. */
   readonly row: number;
   readonly name: string;
-  readonly kind: 'food' | 'total' | 'section' | 'heading again' | 'nameless';
+  readonly kind: 'food' | 'total' | 'section' | 'heading-again' | 'nameless';
   /** Group of the section it stands in. */
   readonly section?: FoodGroup;
 }
@@ -31,7 +31,7 @@ export function kindsOfRows(grid: Grid, table: FoundTable, nameColumn: number | 
     const first = String(cells.find((cell) => cell !== ''));
     const alone = cells.filter((cell) => cell !== '').length === 1;
     const group = alone && name !== '' ? groupOfWords(name) : undefined;
-    if (table.hasHeadings && isHeadingLine(cells)) found.push({ row, name, kind: 'heading again' });
+    if (table.hasHeadings && isHeadingLine(cells)) found.push({ row, name, kind: 'heading-again' });
     else if (isTotal(name) || (name === '' && isTotal(first)))
       found.push({ row, name: name || first, kind: 'total' });
     else if (group) {
@@ -58,10 +58,10 @@ export function askSums(
   const answer = asked.ask({
     id: `sum ${last.row}`,
     row: last.row,
-    message: words().table.reading.isSum(shown(last.name)),
+    message: words().ownTable.ask.isSum(shown(last.name)),
     options: [
-      { answer: 'total', label: words().table.reading.yesOut },
-      { answer: 'food', label: words().table.reading.noFood },
+      { answer: 'total', label: words().ownTable.ask.yesSum },
+      { answer: 'food', label: words().ownTable.ask.noSum },
     ],
   });
   return rows.map((r) => (r === last && answer !== 'food' ? { ...r, kind: 'total' as const } : r));
@@ -84,11 +84,11 @@ export function askSameNames(
       const answer = asked.ask({
         id: `same ${name}`,
         row: second.row,
-        message: words().table.reading.sameName(shown(first.name), 2 + more.length),
+        message: words().ownTable.ask.same(shown(first.name), 2 + more.length),
         options: [
-          { answer: 'add', label: words().table.reading.together },
-          { answer: 'apart', label: words().table.reading.apart },
-          { answer: 'first', label: words().table.reading.first },
+          { answer: 'add', label: words().ownTable.ask.sameAdd },
+          { answer: 'apart', label: words().ownTable.ask.sameApart },
+          { answer: 'first', label: words().ownTable.ask.sameFirst },
         ],
       });
       return [[name, answer as SameName | undefined] as const];

@@ -1,5 +1,7 @@
 /** Pasted or CSV text to a grid: which character parts the columns is found, and asked where two would do. */
+
 import Papa from 'papaparse';
+import { words } from '../../../words/words.ts';
 import { type Grid, isBlank, plainText, type Row } from './grid.ts';
 
 export type Delimiter = '\t' | ';' | ',' | '|' | 'spaces';
@@ -9,6 +11,18 @@ export interface SplitText {
   readonly delimiter: Delimiter;
   /** Others that part the text as evenly: the keeper says which. Empty where there is no doubt. */
   readonly rivals: readonly Delimiter[];
+}
+
+/** Each in words, in the order in which they are offered. */
+export function delimiterWords(): readonly (readonly [Delimiter, string])[] {
+  const t = words().ownTable.source.delimiters;
+  return [
+    ['\t', t.tabs],
+    [';', t.semicolons],
+    [',', t.commas],
+    ['|', t.bars],
+    ['spaces', t.spaces],
+  ];
 }
 
 /** In the order in which they are believed. */

@@ -38,32 +38,32 @@ export interface ProposalFor {
 
 /** @throws RangeError where the table is not settled, or a food chosen for a row is not there */
 export function proposalOf(table: ReadTable, about: ProposalFor): TableProposal {
-  if (!table.settled) throw new RangeError(words().table.reading.open);
+  if (!table.settled) throw new RangeError('the table has open questions; answer them first');
   const notes: string[] = [];
   const foods: OwnFood[] = [];
   const used: { readonly ingredient: Ingredient; readonly share?: number }[] = [];
   const names = namesOf(table.rows);
   for (const row of table.rows) {
     const { become, share } = row;
-    if (!become || become.as === 'left out') continue;
+    if (!become || become.as === 'left-out') continue;
     if (become.as === 'own') {
       const food = ownFood(row, names.get(row) ?? row.name, about);
       foods.push(food);
       used.push({ ingredient: ingredientFromOwn(food), share });
     } else if (become.as === 'kept') {
       const food = about.ownFoods.find((f) => f.id === become.id);
-      if (!food) throw new RangeError(words().table.reading.foodGone(row.name));
+      if (!food) throw new RangeError(`${row.name}: the food chosen for it is gone; choose again`);
       used.push({ ingredient: ingredientFromOwn(food), share });
     } else {
       const food = about.references.get(become.ref);
-      if (!food) throw new RangeError(words().table.reading.noReference(row.name, become.ref));
+      if (!food) throw new RangeError(`${row.name}: there is no reference food ${become.ref}; choose again`);
       used.push({ ingredient: ingredientFromReference(food), share });
     }
   }
   const mixed = used.filter((u) => u.share !== undefined && u.share > 0);
   if (about.mixName === undefined || mixed.length === 0) return { foods, notes };
   const without = used.length - mixed.length;
-  if (without > 0) notes.push(words().table.reading.withoutShare(without));
+  if (without > 0) notes.push(words().ownTable.outcome.noShare(without));
   return { foods, mix: mixOf(mixed, about.mixName, about, notes), notes };
 }
 
@@ -77,12 +77,12 @@ function mixOf(
   const foods = new Map<string, Ingredient>();
   for (const { ingredient, share = 0 } of mixed) {
     if (foods.has(ingredient.id))
-      notes.push(words().table.reading.severalRows(ingredient.name ?? ingredient.id));
+      notes.push(words().ownTable.outcome.added(ingredient.name ?? ingredient.id));
     else foods.set(ingredient.id, ingredient);
     shares.set(ingredient.id, round((shares.get(ingredient.id) ?? 0) + share));
   }
   const sum = [...shares.values()].reduce((a, b) => a + b, 0);
-  if (Math.abs(sum - 100) > 0.05) notes.push(words().table.reading.comeTo(round(sum)));
+  if (Math.abs(sum - 100) > 0.05) notes.push(words().ownTable.outcome.sum(round(sum)));
   const mix = newMix({ id: newId(), name, profile, at: now });
   return {
     ...mix,

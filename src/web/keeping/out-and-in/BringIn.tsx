@@ -1,4 +1,5 @@
 /** A file chosen to come in: what kind it is, what it would change, and the press that does it. */
+
 import { useId, useRef, useState } from 'react';
 import { MOST_FILE_BYTES, PART_FORMAT } from '../../../household/exchange/format.ts';
 import { words } from '../../../words/words.ts';
@@ -11,11 +12,11 @@ interface Chosen {
 }
 
 export function BringIn() {
+  const t = words().exchange.bringIn;
   const id = useId();
   const [chosen, setChosen] = useState<Chosen>();
   const [fault, setFault] = useState('');
   const [done, setDone] = useState('');
-  const t = words().exchange;
   const input = useRef<HTMLInputElement>(null);
 
   async function choose(file: File | undefined) {
@@ -23,20 +24,20 @@ export function BringIn() {
     setDone('');
     setChosen(undefined);
     if (!file) return;
-    if (file.size > MOST_FILE_BYTES) return setFault(t.tooLarge(file.name, MOST_FILE_BYTES / 1_000_000));
+    if (file.size > MOST_FILE_BYTES) return setFault(t.tooBig(file.name, MOST_FILE_BYTES / 1_000_000));
     setChosen({ name: file.name, text: await file.text() });
   }
 
-  function end(said: string) {
+  function end(told: string) {
     setChosen(undefined);
-    setDone(said);
+    setDone(told);
     if (input.current) input.current.value = '';
   }
 
   return (
-    <section className="panel" aria-label={t.bringIn}>
-      <h2>{t.bringIn}</h2>
-      <p>{t.intro}</p>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
+      <p>{t.text}</p>
       <label htmlFor={id}>{t.file}</label>
       <input
         ref={input}

@@ -1,7 +1,8 @@
 /** A whole household from a file: the way it is to come in, what that would change, and the press that does it. */
+
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { ImportCheck, ImportMode, RecordChange } from '../../../household/exchange/wire.ts';
+import type { ImportCheck, ImportMode } from '../../../household/exchange/wire.ts';
 import { words } from '../../../words/words.ts';
 import { useParts } from '../../shared/parts.tsx';
 import { Radios } from '../../shared/Radios.tsx';
@@ -14,16 +15,18 @@ import { asRefusal, Refused } from './Refused.tsx';
 interface Props {
   name: string;
   text: string;
-  onDone(words: string): void;
+  onDone(told: string): void;
 }
 
+const WAYS: readonly ImportMode[] = ['add', 'update', 'replace'];
+
 export function HouseholdFile({ name, text, onDone }: Props) {
+  const t = words().exchange.bringIn;
   const [mode, setMode] = useState<ImportMode>();
   const [check, setCheck] = useState<ImportCheck>();
   const [error, setError] = useState<ApiError>();
   const [busy, setBusy] = useState(false);
   const { refetch } = useHousehold();
-  const t = words().exchange;
 
   useEffect(() => {
     // A wrong file is told at once, whichever way it would come in.
@@ -65,20 +68,16 @@ export function HouseholdFile({ name, text, onDone }: Props) {
       <Radios
         label={t.how}
         value={mode}
-        options={[
-          ['add', t.add],
-          ['update', t.update],
-          ['replace', t.replace],
-        ]}
+        options={WAYS.map((way) => [way, t.ways[way]])}
         onChange={(way) => void look(way)}
       />
       <Refused error={error} />
-      {busy && <p role="status">{t.moment}</p>}
+      {busy && <p role="status">{words().exchange.moment}</p>}
       {check && mode && (
         <>
           <Changes check={check} />
           <Button className="button strong" onPress={() => void write()}>
-            {mode === 'replace' ? t.replaceNow : t.bringIn}
+            {mode === 'replace' ? t.replace : t.press}
           </Button>
         </>
       )}
@@ -87,30 +86,34 @@ export function HouseholdFile({ name, text, onDone }: Props) {
 }
 
 function counted({ new: added, different, gone, kept, same }: ImportCheck['counts']): string {
-  return words().exchange.counts(added, different, gone, kept, same);
-}
-
-/** "Changes: the pack “Millet” (…)". */
-function said({ what, kind, name, why }: RecordChange): string {
-  const { exchange, household } = words();
-  const line = exchange[what](household.things[kind](name));
-  return why ? exchange.because(line, why) : line;
+  const t = words().exchange.bringIn.counts;
+  return [
+    t.new(added),
+    t.different(different),
+    t.gone(gone),
+    ...(kept > 0 ? [t.kept(kept)] : []),
+    t.same(same),
+  ].join(', ');
 }
 
 function Changes({ check }: { check: ImportCheck }) {
-  const { shown, more } = useParts(check.changes, { part: 30 });
-  const t = words().exchange;
+  const t = words().exchange.bringIn;
+  const { shown, more } = useParts(check.changes, { part: 30, of: 'changes' });
   const all = check.counts.new + check.counts.different + check.counts.gone + check.counts.kept;
   return (
-    <section aria-label={t.changesTitle}>
+    <section aria-label={t.changes}>
       <p role="status" className="answer-state">
-        <Sentence of={t.changes(counted(check.counts))} with={{ b: (text) => <strong>{text}</strong> }} />
+        <Sentence
+          of={t.changesAre(counted(check.counts))}
+          with={{ head: (text) => <strong>{text}</strong> }}
+        />
       </p>
       {check.leftOut > 0 && <p className="notice-line">{t.leftOut(check.leftOut)}</p>}
       <ul className="change-list">
         {shown.map((c) => (
           <li key={`${c.kind} ${c.id}`} className={c.what}>
-            {said(c)}
+            <strong>{t.what[c.what]}</strong>: {words().household.kinds[c.kind]} “{c.name}”
+            {c.why && ` (${c.why})`}
             {c.fields && (
               <ul>
                 {c.fields.map((f) => (

@@ -1,8 +1,10 @@
 /** A mix or food from another keeper: what comes in, and which of the sender's choices are taken over. */
+
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PartCheck } from '../../../household/exchange/wire.ts';
 import { words } from '../../../words/words.ts';
+import { Sentence } from '../../shared/words/Sentence.tsx';
 import type { ApiError } from '../../store/api-error.ts';
 import { useHousehold } from '../../store/household.ts';
 import { bringInPart, lookAtPart } from '../send-file.ts';
@@ -12,16 +14,16 @@ import '../../shared/styles/ticks.css';
 interface Props {
   name: string;
   text: string;
-  onDone(words: string): void;
+  onDone(told: string): void;
 }
 
 export function PartFile({ name, text, onDone }: Props) {
+  const t = words().exchange.part;
   const [check, setCheck] = useState<PartCheck>();
   const [accepted, setAccepted] = useState<ReadonlySet<string>>(new Set());
   const [error, setError] = useState<ApiError>();
   const [busy, setBusy] = useState(false);
   const { refetch } = useHousehold();
-  const { exchange: t, household, figures } = words();
 
   useEffect(() => {
     lookAtPart(text).then(setCheck, (e) => setError(asRefusal(e)));
@@ -37,7 +39,7 @@ export function PartFile({ name, text, onDone }: Props) {
     try {
       const { coming } = await bringInPart(text, [...accepted], check.token);
       await refetch();
-      onDone(coming.length > 0 ? t.partDone(figures.list(coming.map((c) => c.name))) : t.partNothing);
+      onDone(coming.length > 0 ? t.done(coming.map((c) => c.name).join(', ')) : t.doneNothing);
     } catch (e) {
       setError(asRefusal(e));
     } finally {
@@ -49,14 +51,15 @@ export function PartFile({ name, text, onDone }: Props) {
     <div className="arrival">
       <h3>{name}</h3>
       <Refused error={error} />
-      {busy && <p role="status">{t.moment}</p>}
+      {busy && <p role="status">{words().exchange.moment}</p>}
       {check && (
         <>
           <p>
-            {check.coming.length > 0
-              ? t.coming(figures.list(check.coming.map((c) => household.things[c.kind](c.name))))
-              : t.comingNothing}{' '}
-            {check.same.length > 0 && t.same(figures.list(check.same))}
+            <Sentence
+              of={check.coming.length > 0 ? t.comes(check.coming.map(named).join(', ')) : t.comesNothing}
+              with={{ head: (text) => <strong>{text}</strong> }}
+            />{' '}
+            {check.same.length > 0 && t.same(check.same.join(', '))}
           </p>
           {check.notes.map((note) => (
             <p key={note} className="notice-line">
@@ -66,7 +69,7 @@ export function PartFile({ name, text, onDone }: Props) {
           {check.choices.length > 0 && (
             <fieldset className="ticks their-choices">
               <legend>{t.choices}</legend>
-              {check.choices.map(({ id, words: choice, instead }) => (
+              {check.choices.map(({ id, words: says, instead }) => (
                 <label key={id} className="tick">
                   <input
                     type="checkbox"
@@ -74,17 +77,23 @@ export function PartFile({ name, text, onDone }: Props) {
                     onChange={(e) => take(id, e.target.checked)}
                   />
                   <span>
-                    {choice} <small>{t.notTicked(instead)}</small>
+                    {says} <small>{t.notTicked(instead)}</small>
                   </span>
                 </label>
               ))}
             </fieldset>
           )}
           <Button className="button strong" onPress={() => void write()}>
-            {t.bringIn}
+            {words().exchange.bringIn.press}
           </Button>
         </>
       )}
     </div>
   );
+}
+
+/** "mix “Winter”". */
+function named({ kind, name }: PartCheck['coming'][number]): string {
+  const { kinds } = words().exchange.part;
+  return kind in kinds ? `${kinds[kind as keyof typeof kinds]} “${name}”` : `“${name}”`;
 }

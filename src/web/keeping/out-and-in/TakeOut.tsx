@@ -1,29 +1,23 @@
 /** What can be saved as files: everything, tables for a spreadsheet, one mix or food for another keeper. */
+
 import { useState } from 'react';
 import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 
-const TABLES = [
-  ['foods', 'ofFoods'],
-  ['mixes', 'ofMixes'],
-  ['lots', 'ofLots'],
-  ['batches', 'ofBatches'],
-  ['pours', 'ofPours'],
-  ['animals', 'ofAnimals'],
-] as const;
+const TABLES = ['foods', 'mixes', 'lots', 'batches', 'pours', 'animals'] as const;
 
 export function TakeOut() {
-  const [decimal, setDecimal] = useState<'point' | 'comma'>(() =>
+  const [decimal, setDecimal] = useState<'point' | 'comma'>(
     words().figures.number(0.5) === '0.5' ? 'point' : 'comma',
   );
-  const t = words().exchange;
+  const t = words().exchange.takeOut;
   return (
-    <section className="panel" aria-label={t.takeOut}>
-      <h2>{t.takeOut}</h2>
-      <p>{t.takeOutIntro}</p>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
+      <p>{t.text}</p>
       <a className="button strong" href="/api/export" download="pouchful-household.json">
-        {t.saveAll}
+        {t.all}
       </a>
       <h3>{t.tables}</h3>
       <Choice
@@ -36,10 +30,10 @@ export function TakeOut() {
         onChange={setDecimal}
       />
       <ul className="file-list">
-        {TABLES.map(([name, said]) => (
+        {TABLES.map((name) => (
           <li key={name}>
             <a href={`/api/export/${name}.csv?decimal=${decimal}`} download={`pouchful-${name}.csv`}>
-              {t[said]}
+              {t.names[name]}
             </a>
           </li>
         ))}
@@ -50,11 +44,11 @@ export function TakeOut() {
 }
 
 function ForAnother() {
+  const t = words().exchange.takeOut;
   const { house } = useMixDraft();
-  const t = words().exchange;
   const things = [
-    ...house.mixes.map((m) => [`mix/${m.id}`, t.mixNamed(m.name)] as const),
-    ...house.foods.map((f) => [`food/${f.id}`, t.foodNamed(f.name)] as const),
+    ...house.mixes.map((m) => [`mix/${m.id}`, t.mix(m.name)] as const),
+    ...house.foods.map((f) => [`food/${f.id}`, t.food(f.name)] as const),
   ];
   const [chosen, setChosen] = useState('');
   const [first] = things;
@@ -63,8 +57,8 @@ function ForAnother() {
   const [what = '', ...id] = path.split('/');
   return (
     <>
-      <h3>{t.oneForAnother}</h3>
-      <p className="hint">{t.oneForAnotherHint}</p>
+      <h3>{t.forAnother}</h3>
+      <p className="hint">{t.forAnotherText}</p>
       <Choice label={t.mixOrFood} value={path} options={things} onChange={setChosen} />
       <p>
         <a
@@ -72,7 +66,7 @@ function ForAnother() {
           href={`/api/export/${what}/${encodeURIComponent(id.join('/'))}`}
           download={`pouchful-${what}.json`}
         >
-          {t.saveFile}
+          {t.save}
         </a>
       </p>
     </>

@@ -9,21 +9,21 @@ import type { TableInHand } from './useTable.ts';
 const ASK = '';
 
 export function TableColumns({ inHand, columns }: { inHand: TableInHand; columns: readonly ReadColumn[] }) {
-  const t = words().table.screen;
-  const unknown = columns.filter((c) => c.role === undefined && c.heading.roles.length === 0);
+  const t = words().ownTable.columns;
   const roles = roleOptions();
+  const unknown = columns.filter((c) => c.role === undefined && c.heading.roles.length === 0);
   return (
-    <section className="panel" aria-label={t.columns}>
-      <h2>{t.columnsTitle}</h2>
+    <section className="panel" aria-label={t.region}>
+      <h2>{t.title}</h2>
       <ul className="table-columns">
         {columns.map((c) => (
           <li key={c.index} className={c.role === undefined ? 'open' : ''}>
             <p>
-              <strong>{c.heading.text || t.columnOf(c.index + 1)}</strong>{' '}
-              <small>{t.forExample(c.example)}</small>
+              <strong>{c.heading.text || t.nth(c.index + 1)}</strong>
+              <small> {t.example(c.example)}</small>
             </p>
             <Choice<string>
-              label={t.holds(c.heading.text || String(c.index + 1))}
+              label={t.holds(String(c.heading.text || c.index + 1))}
               value={c.role ?? ASK}
               options={[
                 ...(c.role === undefined ? [[ASK, t.choose] as const] : []),
@@ -51,19 +51,19 @@ export function TableColumns({ inHand, columns }: { inHand: TableInHand; columns
 }
 
 function measureWords({ role, heading, unit, per, basis, why }: ReadColumn): string {
-  const t = words().table.screen;
+  const t = words().ownTable.columns;
   const said = [
-    role === 'PROCNT' && heading.crude && t.crudeProtein,
+    role === 'PROCNT' && heading.crude && t.crude,
     unit && t.inUnit(unit === 'ug' ? unitWord('ug') : unit),
     per !== undefined && perWords(per),
-    basis && (basis === 'as fed' ? t.asFedWord : t.dryWord),
-    heading.bound && (heading.bound === 'low' ? t.leastWord : t.mostWord),
+    basis && (basis === 'as fed' ? t.asFed : t.dryMatter),
+    heading.bound && (heading.bound === 'low' ? t.least : t.most),
   ];
   return [said.filter(Boolean).join(', '), why].filter(Boolean).join('. ');
 }
 
 function perWords(per: NonNullable<ReadColumn['per']>): string {
-  const t = words().table.screen;
-  if (per === 'row') return t.perRowWords;
-  return per === 'mix' ? t.perMixWords : t.perGrams(per);
+  const t = words().ownTable.columns;
+  if (per === 'row') return t.perRow;
+  return per === 'mix' ? t.perMix : t.per(per);
 }

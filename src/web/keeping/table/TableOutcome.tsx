@@ -1,4 +1,5 @@
 /** What a settled table comes to, shown before it is written: foods of the keeper's own and a mix. */
+
 import { useState } from 'react';
 import { Button, Label, TextField } from 'react-aria-components';
 import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
@@ -26,10 +27,12 @@ interface Props {
 }
 
 export function TableOutcome({ table, inHand, house, written }: Props) {
-  const t = words().table.screen;
+  const t = words().ownTable.outcome;
   const profiles = allProfiles(house);
-  const [tableName, setTableName] = useState(() => `${inHand.source?.name ?? t.myTable}, ${today()}`);
-  const [mixName, setMixName] = useState(t.mixName);
+  const [tableName, setTableName] = useState(
+    () => `${inHand.source?.name ?? words().ownTable.source.name}, ${today()}`,
+  );
+  const [mixName, setMixName] = useState(() => words().ownTable.outcome.mixName);
   const [withMix, setWithMix] = useState(true);
   const [profileId, setProfileId] = useState(house.animals[0]?.profileId ?? profiles[0]?.id ?? '');
   const [error, setError] = useState<{ message: string }>();
@@ -46,9 +49,9 @@ export function TableOutcome({ table, inHand, house, written }: Props) {
     refs.every((ref) => references.has(ref));
   if (!ready)
     return (
-      <section className="panel" aria-label={t.comesIn}>
-        <h2>{t.comesIn}</h2>
-        <p role="status">{table.lacking ?? t.later}</p>
+      <section className="panel" aria-label={t.title}>
+        <h2>{t.title}</h2>
+        <p role="status">{table.lacking ?? t.notYet}</p>
       </section>
     );
   const about = {
@@ -73,7 +76,7 @@ export function TableOutcome({ table, inHand, house, written }: Props) {
     try {
       const text = tableFile(proposal);
       const { token, counts } = await lookAt(text, 'add');
-      if (counts.kept + counts.different + counts.gone > 0) throw new Error(t.clash);
+      if (counts.kept + counts.different + counts.gone > 0) throw new Error(t.sameName);
       await bringIn(text, 'add', token);
       await refetch();
       written();
@@ -87,23 +90,23 @@ export function TableOutcome({ table, inHand, house, written }: Props) {
   }
 
   return (
-    <section className="panel" aria-label={t.comesIn}>
-      <h2>{t.comesIn}</h2>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
       {table.offHundred !== undefined && (
         <p className="notice-line">
-          {table.scaled ? t.offScaled(table.offHundred) : t.offAsIs(table.offHundred)}{' '}
+          {table.scaled ? t.scaled(table.offHundred) : t.asIs(table.offHundred)}{' '}
           <button
             type="button"
             className="quiet-button"
             onClick={() => inHand.answer('scale', table.scaled ? undefined : 'yes')}
           >
-            {table.scaled ? t.leaveAsIs : t.toHundred}
+            {table.scaled ? t.leaveAsIs : t.scale}
           </button>
         </p>
       )}
       <div className="fields">
         <TextField className="wide" value={tableName} onChange={setTableName}>
-          <Label>{t.source}</Label>
+          <Label>{t.from}</Label>
           <NameInput autoComplete="off" most={150} />
         </TextField>
         {hasShares && (
@@ -119,7 +122,7 @@ export function TableOutcome({ table, inHand, house, written }: Props) {
               <NameInput autoComplete="off" most={150} />
             </TextField>
             <Choice
-              label={t.target}
+              label={t.needs}
               value={profile.id}
               options={profiles.map((p) => [p.id, p.name] as const)}
               onChange={setProfileId}
@@ -128,18 +131,20 @@ export function TableOutcome({ table, inHand, house, written }: Props) {
         )}
       </div>
       <p>
-        {mix ? t.foodsAndMix(foods.length, mix.name, mix.problem.foods.length) : t.foodsComing(foods.length)}
+        <strong>
+          {mix ? t.andMix(foods.length, mix.name, mix.problem.foods.length) : t.foods(foods.length)}
+        </strong>
       </p>
       {notes.map((n) => (
         <p key={n} className="hint">
           {n}
         </p>
       ))}
-      <p className="hint">{t.yours}</p>
+      <p className="hint">{t.caution}</p>
       <Failed error={error} />
-      {busy && <p role="status">{words().exchange.moment}</p>}
+      {busy && <p role="status">{words().ownTable.moment}</p>}
       <Button className="button strong" isDisabled={foods.length === 0 && !mix} onPress={() => void write()}>
-        {words().exchange.bringIn}
+        {t.bringIn}
       </Button>
     </section>
   );

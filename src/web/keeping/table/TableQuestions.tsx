@@ -9,16 +9,16 @@ import { Radios } from '../../shared/Radios.tsx';
 import type { TableInHand } from './useTable.ts';
 
 export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: TableInHand }) {
+  const t = words().ownTable.questions;
   // What a column holds is chosen in its own place; the columns as a whole are confirmed last.
   const asked = table.questions.filter((q) => !q.id.startsWith('column ') && q.id !== 'columns');
   const confirm = table.questions.find((q) => q.id === 'columns');
   const open = table.questions.filter((q) => q.answer === undefined && q !== confirm);
-  const { shown, more } = useParts(asked, { part: 20 });
-  const t = words().table.screen;
+  const { shown, more } = useParts(asked, { part: 20, of: 'questions' });
   const [yes] = confirm?.options ?? [];
   return (
-    <section className="panel" aria-label={t.questions}>
-      <h2>{t.questions}</h2>
+    <section className="panel" aria-label={t.region}>
+      <h2>{t.title}</h2>
       {shown.map((question) => (
         <Asked
           key={question.id}
@@ -30,7 +30,7 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
       {confirm && yes && (
         <div className="question">
           {open.length > 0 ? (
-            <p role="status">{t.openQuestions(open.length)}</p>
+            <p role="status">{t.open(open.length)}</p>
           ) : (
             <label className="tick">
               <input
@@ -47,11 +47,11 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
   );
 }
 
-const FREE = {
-  grams: ['freeGrams', 'g'],
-  percent: ['freePercent', '%'],
-  figure: ['freeFigure', ''],
-} as const satisfies Record<NonNullable<TableQuestion['free']>, readonly [label: string, unit: string]>;
+const UNITS: Readonly<Record<NonNullable<TableQuestion['free']>, string>> = {
+  grams: 'g',
+  percent: '%',
+  figure: '',
+};
 
 function Asked({
   question,
@@ -60,10 +60,10 @@ function Asked({
   question: TableQuestion;
   onAnswer(answer: string | undefined): void;
 }) {
+  const t = words().ownTable.questions;
   const { message, options, free, answer } = question;
-  const t = words().table.screen;
   const listed = options.some((o) => o.answer === answer);
-  const said = (
+  const asks = (
     <>
       <span className={`question-state ${answer === undefined ? 'open' : 'answered'}`}>
         {answer === undefined ? t.isOpen : t.isAnswered}
@@ -75,18 +75,18 @@ function Asked({
     <div className="question">
       {options.length > 0 ? (
         <Radios
-          label={said}
+          label={asks}
           value={listed ? answer : undefined}
           options={options.map((o) => [o.answer, o.label] as const)}
           onChange={onAnswer}
         />
       ) : (
-        <p className="question-words">{said}</p>
+        <p className="question-words">{asks}</p>
       )}
       {free && (
         <NumberInput
-          label={options.length > 0 ? t.ifAnother(t[FREE[free][0]]) : t[FREE[free][0]]}
-          unit={FREE[free][1]}
+          label={options.length > 0 ? t.freeIf[free] : t.free[free]}
+          unit={UNITS[free]}
           min={0}
           max={free === 'percent' ? 99.99 : 1_000_000}
           decimals={4}

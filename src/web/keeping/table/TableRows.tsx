@@ -1,4 +1,5 @@
 /** What becomes of each row: a food of the keeper's own, one that is there, one of the tables, or nothing. */
+
 import { useState } from 'react';
 import { amountWords } from '../../../foods/figure-words.ts';
 import { type Figures, FOOD_GROUPS } from '../../../foods/food.ts';
@@ -19,17 +20,18 @@ interface Props {
 }
 
 export function TableRows({ rows, inHand, ownFoods }: Props) {
+  const t = words().ownTable.rows;
   const open = rows.filter((r) => r.become === undefined);
   // What waits for the keeper stands first.
   const { shown, more } = useParts([...open, ...rows.filter((r) => r.become !== undefined)], {
     part: 20,
+    of: 'rows',
   });
-  const t = words().table.screen;
   return (
-    <section className="panel" aria-label={t.rows}>
-      <h2>{t.rowsTitle}</h2>
+    <section className="panel" aria-label={t.region}>
+      <h2>{t.title}</h2>
       <p role="status" className="hint">
-        {open.length > 0 ? t.rowsOpen(rows.length, open.length) : t.rowCount(rows.length)}
+        {open.length > 0 ? t.countOpen(rows.length, open.length) : t.count(rows.length)}
       </p>
       <ul className="table-rows">
         {shown.map((row) => (
@@ -45,7 +47,7 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
             inHand.answerAll(Object.fromEntries(open.map((r) => [`row ${r.row}`, ROW_ANSWERS.out])))
           }
         >
-          {t.leaveRows(open.length)}
+          {t.leaveOpen(open.length)}
         </button>
       )}
     </section>
@@ -56,12 +58,11 @@ const LOOK = 'look';
 const ASK = '';
 
 function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTableRow }) {
+  const t = words().ownTable.rows;
   const { become, kind, name, share, faults, notes, group } = row;
   const ref = become?.as === 'reference' ? become.ref : undefined;
   const chosen = useReferenceFoods(ref ? [ref] : []).get(ref ?? '');
   const id = `row ${row.row}`;
-  const { table, figures: f } = words();
-  const t = table.screen;
   const same = ownFoods.filter((f) => f.name.toLowerCase() === name.toLowerCase()).slice(0, 3);
   const [asked, setLooking] = useState<boolean>();
   // A row without figures is most likely a food of the tables: some are offered at once.
@@ -71,20 +72,20 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
   if (kind !== 'food')
     return (
       <li className="left-out">
-        <strong>{name || t.rowNo(row.row + 1)}</strong> <small>{t[KINDS[kind]]}</small>
+        <strong>{name || t.nth(row.row + 1)}</strong> <small>{t.leftOut[kind]}</small>
       </li>
     );
   return (
     <li className={become === undefined ? 'open' : ''}>
       <p>
         <strong>{name}</strong>
-        {share !== undefined && ` ${f.percent(share)}`}
+        {share !== undefined && ` ${words().figures.percent(share)}`}
         {group && <small> {FOOD_GROUPS[group]}</small>}
       </p>
       <p className="hint">{figureWords(row.figures)}</p>
-      {faults.map((fault) => (
-        <p key={fault} className="field-error">
-          {fault}
+      {faults.map((f) => (
+        <p key={f} className="field-error">
+          {f}
         </p>
       ))}
       {notes.length > 0 && <p className="hint">{notes.join('; ')}</p>}
@@ -92,12 +93,12 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
         label={t.becomes(name)}
         value={value}
         options={[
-          ...(value === ASK ? [[ASK, t.choose] as const] : []),
+          ...(value === ASK ? [[ASK, words().ownTable.columns.choose] as const] : []),
           ...(faults.length === 0 ? [[ROW_ANSWERS.own, t.own] as const] : []),
-          ...same.map((food) => [`${ROW_ANSWERS.kept}${food.id}`, t.kept(food.name)] as const),
-          ...(ref ? [[`${ROW_ANSWERS.ref}${ref}`, t.fromTables(chosen?.name ?? ref)] as const] : []),
-          [LOOK, t.lookUp],
-          [ROW_ANSWERS.out, t.out],
+          ...same.map((f) => [`${ROW_ANSWERS.kept}${f.id}`, t.kept(f.name)] as const),
+          ...(ref ? [[`${ROW_ANSWERS.ref}${ref}`, t.ofTables(chosen?.name ?? ref)] as const] : []),
+          [LOOK, t.look],
+          [ROW_ANSWERS.out, t.nothing],
         ]}
         onChange={(next) => {
           setLooking(next === LOOK);
@@ -118,13 +119,13 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
 }
 
 function Suggestions({ name, onChoose }: { name: string; onChoose(ref: string): void }) {
-  const [typed, setTyped] = useState(name);
-  const { data: found = [] } = useFoodSearch(typed, 6);
+  const [sought, setSought] = useState(name);
+  const { data: found = [] } = useFoodSearch(sought, 6);
   return (
     <div className="suggestions">
       <label>
-        {words().table.screen.lookFor}
-        <input type="search" value={typed} onChange={(e) => setTyped(e.target.value)} />
+        {words().ownTable.rows.lookFor}
+        <input type="search" value={sought} onChange={(e) => setSought(e.target.value)} />
       </label>
       <ul>
         {found.map((f) => (
@@ -140,25 +141,18 @@ function Suggestions({ name, onChoose }: { name: string; onChoose(ref: string): 
   );
 }
 
-const KINDS = {
-  total: 'total',
-  section: 'section',
-  'heading again': 'headingAgain',
-  nameless: 'nameless',
-} as const satisfies Record<Exclude<ReadTableRow['kind'], 'food'>, string>;
-
 function answerOf({ become }: ReadTableRow): string {
   if (!become) return ASK;
   if (become.as === 'own') return ROW_ANSWERS.own;
-  if (become.as === 'left out') return ROW_ANSWERS.out;
+  if (become.as === 'left-out') return ROW_ANSWERS.out;
   return become.as === 'kept' ? `${ROW_ANSWERS.kept}${become.id}` : `${ROW_ANSWERS.ref}${become.ref}`;
 }
 
 function figureWords(figures: Figures): string {
   const all = { ...figures.composition, ...figures.low, ...figures.high };
-  const t = words().table.screen;
+  const t = words().ownTable.rows;
   const said = NUTRIENTS.filter((n) => n.tag in all).map(
     (n) => `${n.name.toLowerCase()} ${amountWords(figures, n.tag)}`,
   );
-  return said.length > 0 ? t.inHundred(said.join(', ')) : t.noFigures;
+  return said.length > 0 ? t.figures(said.join(', ')) : t.noFigures;
 }

@@ -1,7 +1,8 @@
 /** Where a table comes from: pasted from the clipboard, or a file. */
+
 import { useId, useState } from 'react';
 import { Label, Text, TextArea, TextField } from 'react-aria-components';
-import type { Delimiter } from '../../../household/exchange/table/split-text.ts';
+import { delimiterWords } from '../../../household/exchange/table/split-text.ts';
 import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { Radios } from '../../shared/Radios.tsx';
@@ -12,10 +13,11 @@ import type { TableInHand } from './useTable.ts';
 const MOST_PASTED = 1_000_000;
 
 export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
+  const t = words().ownTable.source;
+  const f = words().figures;
+  const delimiters = delimiterWords();
+  const named = (delimiter: string) => delimiters.find(([d]) => d === delimiter)?.[1] ?? delimiter;
   const id = useId();
-  const { table } = words();
-  const t = table.screen;
-  const { delimiters } = table;
   const [way, setWay] = useState<'paste' | 'file'>('paste');
   const [fault, setFault] = useState('');
   const { source, split, grid } = inHand;
@@ -29,7 +31,7 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
   function paste(text: string) {
     setFault(text.length > MOST_PASTED ? t.tooLong : '');
     inHand.setSource(
-      text.trim() === '' || text.length > MOST_PASTED ? undefined : { kind: 'text', text, name: t.myTable },
+      text.trim() === '' || text.length > MOST_PASTED ? undefined : { kind: 'text', text, name: t.name },
     );
   }
 
@@ -45,9 +47,9 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
   }
 
   return (
-    <section className="panel" aria-label={t.yourTable}>
+    <section className="panel" aria-label={t.region}>
       <h2>{t.title}</h2>
-      <p>{t.intro}</p>
+      <p>{t.text}</p>
       <Radios
         label={t.where}
         value={way}
@@ -63,10 +65,10 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
           value={source?.kind === 'text' ? source.text : ''}
           onChange={paste}
         >
-          <Label>{t.theTable}</Label>
+          <Label>{t.table}</Label>
           <TextArea rows={7} spellCheck={false} autoComplete="off" wrap="off" />
           <Text slot="description" className="hint">
-            {t.paste}
+            {t.how}
           </Text>
         </TextField>
       ) : (
@@ -96,28 +98,26 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
       {split && (
         <>
           <Choice
-            label={t.partedBy}
+            label={t.parted}
             value={split.delimiter}
-            options={Object.entries(delimiters) as [Delimiter, string][]}
+            options={delimiters}
             onChange={inHand.setDelimiter}
           />
           {split.rivals.length > 0 && (
             <div role="alert" className="notice-line">
-              {t.rivals(split.rivals.map((r) => delimiters[r]))}{' '}
+              {t.alsoParted(f.either(split.rivals.map(named)))}{' '}
               <button
                 type="button"
                 className="quiet-button"
                 onClick={() => inHand.setDelimiter(split.delimiter)}
               >
-                {t.itIs(delimiters[split.delimiter])}
+                {t.itIs(named(split.delimiter))}
               </button>
             </div>
           )}
         </>
       )}
-      {source?.kind === 'text' && source.encoding === 'Windows-1252' && (
-        <p className="hint">{t.oldEncoding}</p>
-      )}
+      {source?.kind === 'text' && source.encoding === 'Windows-1252' && <p className="hint">{t.oldText}</p>}
       {grid && inHand.table?.lacking && (
         <p role="status" className="notice-line">
           {inHand.table.lacking}

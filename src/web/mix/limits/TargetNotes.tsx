@@ -8,7 +8,6 @@ import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
 import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import type { FormulationView } from '../useFormulation.ts';
-import { OwnLimits } from './OwnLimits.tsx';
 
 export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { house } = useMixDraft();
@@ -41,7 +40,6 @@ export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) 
             This mix was made with a target from memory, and keeps its rules. <Unconfirmed profile={p} />
           </p>
         ))}
-      <OwnLimits mix={mix} view={view} />
     </>
   );
 }
