@@ -14,6 +14,19 @@ import { asksWhileLoaded, textsOutside } from './texts-outside.ts';
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 /** Files that speak to no keeper, or in a language of their own, each with the reason. */
 const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
+  ['src/household/demo.ts', 'the demonstration’s own data'],
+  ['src/household/migrations.ts', 'SQL'],
+  ['src/household/to-records.ts', 'SQL'],
+  ['src/household/say-printed-lists.ts', 'SQL'],
+  ['src/household/say-protein-factors.ts', 'SQL'],
+  ['src/household/store/tables.ts', 'SQL'],
+  ['src/household/backup/contents.ts', 'SQL'],
+  ['src/household/backup/go-back.ts', 'SQL'],
+  ['src/household/file/', 'SQL, and what the terminal says of a file that is not opened'],
+  ['src/household/shape/kitchen-schemas.ts', 'descriptions in the machine interface'],
+  ['src/household/shape/schemas.ts', 'descriptions in the machine interface'],
+  ['src/household/hosted.ts', 'SQL, and what the terminal says of a database that is not opened'],
+  ['src/web/store/device-name.ts', 'names of browsers and systems'],
   ['src/household/exchange/csv-tables.ts', 'headings of files that other programs read'],
   ['src/household/exchange/table/words.ts', 'words that are recognised in tables'],
   ['src/words/', 'the catalogue itself'],
@@ -56,6 +69,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
 
 /** Values that are kept or compared and never shown as they are; where they are, the catalogue has a word for each. */
 const VALUES: ReadonlySet<string> = new Set([
+  ...['is not', 'brought back', 'few to buy', 'energy share', 'Windows-1252'],
   ...['as fed', 'dry matter', 'per 1000 kcal'],
   ...['amino acid', 'added sugar'],
   ...['golden hamster', 'dwarf hamster', 'growth and adult', 'pregnant or nursing'],
