@@ -149,6 +149,13 @@ const batchSchema = z
       .superRefine(once((id) => id)),
     madeBy: name.optional(),
     stock: stock.optional(),
+    agreed: z
+      .strictObject({
+        grams: weight.optional(),
+        without: z.array(id).max(500).optional(),
+        keep: z.literal(true).optional(),
+      })
+      .optional(),
     accepted: overruled.optional(),
     givenUp: overruled.optional(),
     left: z.strictObject({ grams, on: day }).optional(),

@@ -138,7 +138,8 @@ const api = {
   planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
     answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
   /** Where a batch stands, and what its last pour did. */
-  standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
+  standing: (batch: Batch, kept: CupboardContents, day: Day) =>
+    answerWith((parts) => standingOf(batch, { kept, day, parts })),
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts, dayAt })),
@@ -146,7 +147,9 @@ const api = {
   chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts), dayAt })),
+    answerWith((parts) =>
+      sheetOf(batch, { kept, day, parts, standing: standingOf(batch, { kept, day, parts }), dayAt }),
+    ),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
     const parts = { reference: await reference(), highs: await highs() };
