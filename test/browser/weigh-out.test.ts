@@ -325,8 +325,8 @@ describe('ways back and out', () => {
     await page.getByText(/has not been through the cold/).waitFor();
     await looksRight();
     await press('Weigh Grain out without the cold…');
-    await page.getByLabel(/^Why it is weighed out all the same/).fill('Frozen by the shop');
-    await press('Weigh it out without the cold');
+    await page.getByLabel(/^Go ahead, say why/).fill('Frozen by the shop');
+    await press('Use it without freezing');
     await page.getByText(/has not been through the cold/).waitFor({ state: 'hidden' });
     await begin();
     await pour(await target());
