@@ -55,7 +55,7 @@ describe.each([
 
   test('the size follows from days and what the animal eats', async () => {
     await page.goto(`${bench.url}/#/mix`);
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await page.locator('[data-testid=verdict][data-state=in]').waitFor();
     await expect.poll(async () => (await kept()).mixes[0]!.shares['rolled-oats']).not.toBe(5);
     await page.goto(`${bench.url}/#/shopping`);

@@ -77,7 +77,7 @@ describe('before the first gram', () => {
 
   test('from a mix in range a batch is begun and kept at once', async () => {
     await page.getByRole('link', { name: 'Back to the mix' }).click();
-    await press('Balance the mix');
+    await press('Make it fit');
     await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
     await page.getByText('Saved', { exact: true }).waitFor();
     await press('Weigh out a batch');
