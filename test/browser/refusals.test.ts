@@ -89,7 +89,7 @@ describe.each([
         .getByText(/not in range as it stands/)
         .waitFor();
       expect(await rows().count()).toBe(0);
-      await panel().getByRole('button', { name: 'Balance it' }).click();
+      await panel().getByRole('button', { name: 'Make it fit' }).click();
       await verdictIs('in');
       await rows().first().waitFor();
     });
