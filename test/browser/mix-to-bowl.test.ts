@@ -48,13 +48,13 @@ async function station(name: string) {
 
 const put = (kind: Kind, thing: Offer) => putAt(bench.url, kind, thing);
 
-test('a newcomer is sent to the mix, and balances it', async () => {
+test('who looks at the example is sent to the mix, and makes it fit', async () => {
   await onDay('2026-03-02', 'today');
-  await page.getByText('First mix is not in range yet: balance it first.').waitFor();
-  await page.getByText(/Made up for a start/).waitFor();
+  await page.getByText('First mix is not in range yet. Make it fit first.').waitFor();
+  await page.getByText(/What you see is an example/).waitFor();
   await station('newcomer');
-  await link('Go to Mix and press “Balance the mix”').click();
-  await button('Balance the mix').click();
+  await link('Go to Mixes and press “Make it fit”').click();
+  await button('Make it fit').click();
   await page.locator('[data-testid=verdict][data-state=in]').waitFor();
   await page.getByText('Saved', { exact: true }).waitFor();
   await station('balanced');
