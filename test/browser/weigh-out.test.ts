@@ -93,7 +93,7 @@ describe('before the first gram', () => {
     await page.getByRole('link', { name: 'Back to the mix' }).click();
     await page.locator('.verdict .big-button').click();
     await page
-      .locator('[data-testid=verdict][data-state=sure], [data-testid=verdict][data-state=if]')
+      .locator('[data-testid=verdict][data-state=in]')
       .first()
       .waitFor();
     await page.getByText('Saved', { exact: true }).waitFor();
