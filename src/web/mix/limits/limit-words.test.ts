@@ -15,7 +15,10 @@ describe('the step before a limit gives way', () => {
       { pointer: '/rules/3/max', from: 50, to: 60 },
     ];
     expect(stepLines(problem, { changes }, String)).toEqual([
-      { words: 'Fat of the whole ration at most 7.5 % instead of 7 %.', source: 'common practice, no source' },
+      {
+        words: 'Fat of the whole ration at most 7.5 % instead of 7 %.',
+        source: 'common practice, no source',
+      },
       // What the keeper asked for needs no source.
       { words: 'Share of Seeds and grains of the mix at most 60 % instead of 50 %.', source: undefined },
     ]);
