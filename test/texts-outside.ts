@@ -68,7 +68,7 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
         const callee = node.callee as Node;
         const at = code.slice(callee.start, callee.start + 40);
         if (
-          /^(console\.|document\.query|\w+\.(querySelector|closest|matches|matchMedia)|matchMedia|focusWhenThere)/.test(
+          /^(console\.|document\.query|[\w.]+\.(querySelector|closest|matches|matchMedia)|matchMedia|focusWhenThere)/.test(
             at,
           )
         )
@@ -124,4 +124,19 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
   };
   look(program);
   return found;
+}
+
+/** Whether a file asks for the texts while it is loaded, outside of any function. */
+export function asksWhileLoaded(path: string): boolean {
+  const { program } = parseSync(path, readFileSync(path, 'utf8'));
+  const asks = (value: unknown): boolean => {
+    if (Array.isArray(value)) return value.some(asks);
+    if (typeof value !== 'object' || value === null) return false;
+    const node = value as Node;
+    if (/^(Function|ArrowFunction)/.test(node.type)) return false;
+    if (node.type === 'CallExpression' && (node.callee as Node & { name?: string }).name === 'words')
+      return true;
+    return Object.values(node).some(asks);
+  };
+  return asks(program);
 }

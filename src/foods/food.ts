@@ -1,18 +1,15 @@
 /** A food as every part of Pouchful sees it: a name, a group and what 100 g of it holds, as fed. */
 import { type Amount, asFed, UNKNOWN } from '../nutrition/amount.ts';
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { namesOf } from '../words/names-of.ts';
+import { words } from '../words/words.ts';
 
 export type FoodGroup = 'seed' | 'legume' | 'vegetable' | 'herb' | 'animal' | 'nut' | 'fruit';
 
-export const FOOD_GROUPS: Readonly<Record<FoodGroup, string>> = {
-  seed: 'Seeds and grains',
-  legume: 'Legumes',
-  vegetable: 'Vegetables',
-  herb: 'Herbs and flowers',
-  animal: 'Animal protein',
-  nut: 'Nuts',
-  fruit: 'Fruit',
-};
+const GROUPS: readonly FoodGroup[] = ['seed', 'legume', 'vegetable', 'herb', 'animal', 'nut', 'fruit'];
+
+/** The name of each group, in the language spoken. */
+export const FOOD_GROUPS = namesOf(GROUPS, (group) => words().foods.groups[group]);
 
 /** Amounts per 100 g as fed, in the unit of the tagname; a tag that is absent is unknown, never zero. */
 export type Composition = Partial<Record<Tag, number>>;

@@ -107,8 +107,11 @@ export class Formulation {
   private get safer(): Problem | undefined {
     this.saferFound ??= {
       problem:
-        this.problem.margin && this.feasible()
-          ? withMargin(fixedBeside(this.model), (problem) => this.ask(problem, (other) => other.feasible()))
+        this.problem.margin && answered(() => this.feasible())
+          ? withMargin(
+              fixedBeside(this.model),
+              (problem) => answered(() => this.ask(problem, (other) => other.feasible())) === true,
+            )
           : undefined,
     };
     return this.saferFound.problem;

@@ -93,11 +93,22 @@ export interface NextBatch {
   readonly pins: readonly { readonly step: string; readonly day: Day }[];
 }
 
+/** A food ticked off on the shopping list that is no pack in the cupboard yet. */
+export interface Ticked {
+  readonly on: Day;
+  /** It was at home already; bought where absent. */
+  readonly home?: true;
+  /** g that there are of it, in the form it came in; as much as the list asks for where absent. */
+  readonly grams?: number;
+}
+
 /** What the keeper has to work with, and works on; absent where nobody has said. */
 export interface Kitchen {
   readonly id: 'kitchen';
   readonly driedAtHome?: readonly DriedAtHome[];
   readonly sellers?: readonly SellerTerms[];
+  /** What is ticked off on the shopping list, by food id. */
+  readonly basket?: Readonly<Record<string, Ticked>>;
   /** Whole days that each kind of step takes, where they differ from the usual. */
   readonly stepDays?: Readonly<
     Partial<Record<'buy' | 'freeze' | 'thaw' | 'dry' | 'weigh' | 'change-over', number>>

@@ -8,85 +8,86 @@
  * unupbooks/80734e: "MET", "THR", "TRP", "TYR", "VAL" in mg; the tags of the others by the same list and by IFCT).
  * USDA writes them in g and marks that with the ending `_G`. `CYS` is cystine, with half-cystine in it.
  */
+import { words } from '../words/words.ts';
 
 export type Unit = 'g' | 'mg' | 'ug' | 'kcal' | 'IU';
 export type NutrientGroup = 'proximate' | 'carbohydrate' | 'mineral' | 'vitamin' | 'fat' | 'amino acid';
 
 const rows = [
-  ['WATER', 'g', 'proximate', 'Moisture'],
-  ['ENERC_KCAL', 'kcal', 'proximate', 'Energy'],
-  ['PROCNT', 'g', 'proximate', 'Protein'],
-  ['FAT', 'g', 'proximate', 'Fat'],
-  ['ASH', 'g', 'proximate', 'Ash'],
-  ['CHOCDF', 'g', 'carbohydrate', 'Carbohydrate by difference'],
-  ['FIBTG', 'g', 'carbohydrate', 'Dietary fibre'],
-  ['FIBC', 'g', 'carbohydrate', 'Crude fibre'],
-  ['FIBND', 'g', 'carbohydrate', 'Neutral detergent fibre'],
-  ['FIBAD', 'g', 'carbohydrate', 'Acid detergent fibre'],
-  ['FIBINS', 'g', 'carbohydrate', 'Insoluble fibre'],
-  ['FIBSOL', 'g', 'carbohydrate', 'Soluble fibre'],
-  ['STARCH', 'g', 'carbohydrate', 'Starch'],
-  ['SUGAR', 'g', 'carbohydrate', 'Sugars'],
-  ['CA', 'mg', 'mineral', 'Calcium'],
-  ['FE', 'mg', 'mineral', 'Iron'],
-  ['MG', 'mg', 'mineral', 'Magnesium'],
-  ['P', 'mg', 'mineral', 'Phosphorus'],
-  ['K', 'mg', 'mineral', 'Potassium'],
-  ['NA', 'mg', 'mineral', 'Sodium'],
-  ['ZN', 'mg', 'mineral', 'Zinc'],
-  ['CU', 'mg', 'mineral', 'Copper'],
-  ['MN', 'mg', 'mineral', 'Manganese'],
-  ['SE', 'ug', 'mineral', 'Selenium'],
-  ['ID', 'ug', 'mineral', 'Iodine'],
-  ['VITC', 'mg', 'vitamin', 'Vitamin C'],
-  ['THIA', 'mg', 'vitamin', 'Thiamin'],
-  ['RIBF', 'mg', 'vitamin', 'Riboflavin'],
-  ['NIA', 'mg', 'vitamin', 'Niacin'],
-  ['PANTAC', 'mg', 'vitamin', 'Pantothenic acid'],
-  ['VITB6A', 'mg', 'vitamin', 'Vitamin B6'],
-  ['FOL', 'ug', 'vitamin', 'Folate, total'],
-  ['FOLAC', 'ug', 'vitamin', 'Folic acid'],
-  ['FOLFD', 'ug', 'vitamin', 'Folate, food'],
-  ['FOLDFE', 'ug', 'vitamin', 'Folate, dietary equivalents'],
-  ['CHOLN', 'mg', 'vitamin', 'Choline'],
-  ['VITB12', 'ug', 'vitamin', 'Vitamin B12'],
-  ['BIOT', 'ug', 'vitamin', 'Biotin'],
-  ['VITA_IU', 'IU', 'vitamin', 'Vitamin A (IU)'],
-  ['VITA_RAE', 'ug', 'vitamin', 'Vitamin A (retinol activity)'],
-  ['RETOL', 'ug', 'vitamin', 'Retinol'],
-  ['CARTA', 'ug', 'vitamin', 'Alpha-carotene'],
-  ['CARTB', 'ug', 'vitamin', 'Beta-carotene'],
-  ['CRYPX', 'ug', 'vitamin', 'Beta-cryptoxanthin'],
-  ['LYCPN', 'ug', 'vitamin', 'Lycopene'],
-  ['LUT+ZEA', 'ug', 'vitamin', 'Lutein and zeaxanthin'],
-  ['TOCPHA', 'mg', 'vitamin', 'Vitamin E'],
-  ['VITD', 'ug', 'vitamin', 'Vitamin D'],
-  ['VITD_IU', 'IU', 'vitamin', 'Vitamin D (IU)'],
-  ['VITK1', 'ug', 'vitamin', 'Vitamin K1'],
-  ['FASAT', 'g', 'fat', 'Saturated fat'],
-  ['FAMS', 'g', 'fat', 'Monounsaturated fat'],
-  ['FAPU', 'g', 'fat', 'Polyunsaturated fat'],
-  ['F18D2CN6', 'g', 'fat', 'Linoleic acid'],
-  ['F18D3N3', 'g', 'fat', 'Alpha-linolenic acid'],
-  ['CHOLE', 'mg', 'fat', 'Cholesterol'],
-  ['TRP', 'mg', 'amino acid', 'Tryptophan'],
-  ['THR', 'mg', 'amino acid', 'Threonine'],
-  ['ILE', 'mg', 'amino acid', 'Isoleucine'],
-  ['LEU', 'mg', 'amino acid', 'Leucine'],
-  ['LYS', 'mg', 'amino acid', 'Lysine'],
-  ['MET', 'mg', 'amino acid', 'Methionine'],
-  ['CYS', 'mg', 'amino acid', 'Cystine'],
-  ['PHE', 'mg', 'amino acid', 'Phenylalanine'],
-  ['TYR', 'mg', 'amino acid', 'Tyrosine'],
-  ['VAL', 'mg', 'amino acid', 'Valine'],
-  ['ARG', 'mg', 'amino acid', 'Arginine'],
-  ['HIS', 'mg', 'amino acid', 'Histidine'],
-  ['ALA', 'mg', 'amino acid', 'Alanine'],
-  ['ASP', 'mg', 'amino acid', 'Aspartic acid'],
-  ['GLU', 'mg', 'amino acid', 'Glutamic acid'],
-  ['GLY', 'mg', 'amino acid', 'Glycine'],
-  ['PRO', 'mg', 'amino acid', 'Proline'],
-  ['SER', 'mg', 'amino acid', 'Serine'],
+  ['WATER', 'g', 'proximate'],
+  ['ENERC_KCAL', 'kcal', 'proximate'],
+  ['PROCNT', 'g', 'proximate'],
+  ['FAT', 'g', 'proximate'],
+  ['ASH', 'g', 'proximate'],
+  ['CHOCDF', 'g', 'carbohydrate'],
+  ['FIBTG', 'g', 'carbohydrate'],
+  ['FIBC', 'g', 'carbohydrate'],
+  ['FIBND', 'g', 'carbohydrate'],
+  ['FIBAD', 'g', 'carbohydrate'],
+  ['FIBINS', 'g', 'carbohydrate'],
+  ['FIBSOL', 'g', 'carbohydrate'],
+  ['STARCH', 'g', 'carbohydrate'],
+  ['SUGAR', 'g', 'carbohydrate'],
+  ['CA', 'mg', 'mineral'],
+  ['FE', 'mg', 'mineral'],
+  ['MG', 'mg', 'mineral'],
+  ['P', 'mg', 'mineral'],
+  ['K', 'mg', 'mineral'],
+  ['NA', 'mg', 'mineral'],
+  ['ZN', 'mg', 'mineral'],
+  ['CU', 'mg', 'mineral'],
+  ['MN', 'mg', 'mineral'],
+  ['SE', 'ug', 'mineral'],
+  ['ID', 'ug', 'mineral'],
+  ['VITC', 'mg', 'vitamin'],
+  ['THIA', 'mg', 'vitamin'],
+  ['RIBF', 'mg', 'vitamin'],
+  ['NIA', 'mg', 'vitamin'],
+  ['PANTAC', 'mg', 'vitamin'],
+  ['VITB6A', 'mg', 'vitamin'],
+  ['FOL', 'ug', 'vitamin'],
+  ['FOLAC', 'ug', 'vitamin'],
+  ['FOLFD', 'ug', 'vitamin'],
+  ['FOLDFE', 'ug', 'vitamin'],
+  ['CHOLN', 'mg', 'vitamin'],
+  ['VITB12', 'ug', 'vitamin'],
+  ['BIOT', 'ug', 'vitamin'],
+  ['VITA_IU', 'IU', 'vitamin'],
+  ['VITA_RAE', 'ug', 'vitamin'],
+  ['RETOL', 'ug', 'vitamin'],
+  ['CARTA', 'ug', 'vitamin'],
+  ['CARTB', 'ug', 'vitamin'],
+  ['CRYPX', 'ug', 'vitamin'],
+  ['LYCPN', 'ug', 'vitamin'],
+  ['LUT+ZEA', 'ug', 'vitamin'],
+  ['TOCPHA', 'mg', 'vitamin'],
+  ['VITD', 'ug', 'vitamin'],
+  ['VITD_IU', 'IU', 'vitamin'],
+  ['VITK1', 'ug', 'vitamin'],
+  ['FASAT', 'g', 'fat'],
+  ['FAMS', 'g', 'fat'],
+  ['FAPU', 'g', 'fat'],
+  ['F18D2CN6', 'g', 'fat'],
+  ['F18D3N3', 'g', 'fat'],
+  ['CHOLE', 'mg', 'fat'],
+  ['TRP', 'mg', 'amino acid'],
+  ['THR', 'mg', 'amino acid'],
+  ['ILE', 'mg', 'amino acid'],
+  ['LEU', 'mg', 'amino acid'],
+  ['LYS', 'mg', 'amino acid'],
+  ['MET', 'mg', 'amino acid'],
+  ['CYS', 'mg', 'amino acid'],
+  ['PHE', 'mg', 'amino acid'],
+  ['TYR', 'mg', 'amino acid'],
+  ['VAL', 'mg', 'amino acid'],
+  ['ARG', 'mg', 'amino acid'],
+  ['HIS', 'mg', 'amino acid'],
+  ['ALA', 'mg', 'amino acid'],
+  ['ASP', 'mg', 'amino acid'],
+  ['GLU', 'mg', 'amino acid'],
+  ['GLY', 'mg', 'amino acid'],
+  ['PRO', 'mg', 'amino acid'],
+  ['SER', 'mg', 'amino acid'],
 ] as const;
 
 /** An INFOODS tagname known to Pouchful. */
@@ -97,15 +98,18 @@ export interface Nutrient {
   /** Unit of an amount per 100 g. */
   readonly unit: Unit;
   readonly group: NutrientGroup;
+  /** As it stands in a row, in the language spoken. */
   readonly name: string;
 }
 
 /** Every nutrient, in reading order. */
-export const NUTRIENTS: readonly Nutrient[] = rows.map(([tag, unit, group, name]) => ({
+export const NUTRIENTS: readonly Nutrient[] = rows.map(([tag, unit, group]) => ({
   tag,
   unit,
   group,
-  name,
+  get name() {
+    return capital(nutrientWord(tag));
+  },
 }));
 
 const byTag = new Map<string, Nutrient>(NUTRIENTS.map((n) => [n.tag, n]));
@@ -120,12 +124,26 @@ export function nutrient(tag: Tag): Nutrient {
   return byTag.get(tag)!;
 }
 
+/** The name of a nutrient as it stands within a sentence, in the language spoken. */
+export function nutrientWord(tag: Tag): string {
+  return words().nutrition.names[tag];
+}
+
 /**
- * What rules, targets and mixes count, by name: protein is crude protein there (nitrogen x 6.25), whatever factor the
- * table of a food used.
+ * What rules, targets and mixes count, by name within a sentence: protein is crude protein there (nitrogen x 6.25),
+ * whatever factor the table of a food used.
  */
+export function countedWord(tag: Tag): string {
+  return tag === 'PROCNT' ? words().nutrition.counted : nutrientWord(tag);
+}
+
+/** The same at the beginning of a row. */
 export function countedName(tag: Tag): string {
-  return tag === 'PROCNT' ? 'Crude protein' : nutrient(tag).name;
+  return capital(countedWord(tag));
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toLocaleUpperCase() + text.slice(1);
 }
 
 /** The tagname nearest in spelling, for error messages; undefined when none is near. */
@@ -146,5 +164,5 @@ export function gramsPer(unit: Unit): number | undefined {
 
 /** A unit as it is written for people. */
 export function unitWord(unit: Unit): string {
-  return unit === 'ug' ? 'µg' : unit;
+  return words().nutrition.units[unit];
 }

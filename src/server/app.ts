@@ -16,6 +16,7 @@ import { plainJsonBody } from './json-body.ts';
 import { recordRoutes } from './record-routes.ts';
 import { referenceRoute } from './reference-route.ts';
 import { refusal, refusalOfInput, refusalOfStore } from './refusal.ts';
+import { inTheirLanguage } from './spoken.ts';
 import { webClient } from './web-client.ts';
 
 const MEGABYTE = 1024 * 1024;
@@ -45,7 +46,7 @@ export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions
       return c.json(body, status);
     },
   });
-  app.use(securityHeaders(), access.guard);
+  app.use(inTheirLanguage(), securityHeaders(), access.guard);
   const bodies = [smallBodies(MEGABYTE), plainJsonBody()] as const;
   app.onError((error, c) => {
     if (error instanceof StoreError) {

@@ -13,6 +13,7 @@ import { holdsRecords, pagesAt } from '../household/file/salvage/salvage.ts';
 import { trustLog } from '../household/file/session.ts';
 import { securityHeaders } from './guard.ts';
 import { donePage, rescuePage, type Way } from './rescue-page.ts';
+import { inTheirLanguage } from './spoken.ts';
 
 /** How long connections may stay once a way was chosen, in ms. */
 const LAST_ANSWER = 1000;
@@ -99,7 +100,7 @@ function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: strin
       failed === undefined ? 503 : 409,
     );
   };
-  app.use(securityHeaders(), async (c, next) => {
+  app.use(inTheirLanguage(), securityHeaders(), async (c, next) => {
     if (!fromHere(c))
       return c.text('Open this page on the computer where Pouchful runs, at http://localhost', 403);
     return next();

@@ -3,13 +3,13 @@
  * stand beside these and have the same shape.
  */
 import type { Tag } from '../nutrition/nutrients.ts';
+import { type Words, words } from '../words/words.ts';
 import { NRC_HAMSTER, NRC_HAMSTER_K, NRC_MOUSE, NRC_MOUSE_BREEDING } from './nrc.ts';
 import type { PerKilogram } from './per-kilogram.ts';
 import type { TargetBound, TargetProfile } from './profile.ts';
 import { CALCIUM_TO_PHOSPHORUS, MOST_RETINOL, MOST_SELENIUM, MOST_VITAMIN_D } from './upper-limits.ts';
 
 const COMMON_PRACTICE = 'common practice, no source';
-const PRACTICE = 'Protein 17-19 %, fat 4-7 %, fibre 6-15 % of the whole ration as fed.';
 
 /** Range of common practice for an adult hamster's whole ration, as fed, fibre read as one measure or the other. */
 function adultHamster(fibre: 'FIBTG' | 'FIBC'): TargetBound[] {
@@ -65,72 +65,69 @@ const mouse = (needs: readonly PerKilogram[]): TargetBound[] =>
     [MOST_SELENIUM, MOST_VITAMIN_D, CALCIUM_TO_PHOSPHORUS],
   );
 
-const NO_FIGURES_FOR = 'Most calcium and most sugar: no figures.';
+/** A profile whose name and description are said in the language spoken. */
+function published(
+  id: keyof Words['targets']['profiles'],
+  profile: Omit<TargetProfile, 'id' | 'name' | 'about'>,
+): TargetProfile {
+  return {
+    id,
+    get name() {
+      return words().targets.profiles[id].name;
+    },
+    get about() {
+      return words().targets.profiles[id].about;
+    },
+    ...profile,
+  };
+}
 
 /** Every profile that comes with Pouchful, the default first. */
 export const PROFILES: readonly TargetProfile[] = [
-  {
-    id: 'hamster-adult-crude',
-    name: 'Adult hamster',
+  published('hamster-adult-crude', {
     species: 'hamster',
     lifeStage: 'adult',
     fibre: 'FIBC',
-    about: `${PRACTICE} Fibre is read as crude fibre, the measure that pet food labels, keepers and veterinary texts mean; food tables rarely give it, so much of it is estimated from dietary fibre.`,
     bounds: adultHamster('FIBC'),
-  },
-  {
-    id: 'hamster-adult',
-    name: 'Adult hamster, dietary fibre',
+  }),
+  published('hamster-adult', {
     species: 'hamster',
     lifeStage: 'adult',
     fibre: 'FIBTG',
-    about: `${PRACTICE} Fibre is read as total dietary fibre, which food tables give; a label prints crude fibre, which is never more and often less than half of it.`,
     bounds: adultHamster('FIBTG'),
-  },
-  {
-    id: 'hamster-adult-limits',
-    name: 'Adult hamster, with limits',
+  }),
+  published('hamster-adult-limits', {
     species: 'hamster',
     lifeStage: 'adult',
     fibre: 'FIBC',
-    about: `${PRACTICE} Fibre is crude fibre. Calcium is bound to phosphorus, and retinol, vitamin D and selenium have a most. ${NO_FIGURES_FOR}`,
     bounds: limited(adultHamster('FIBC'), [
       CALCIUM_TO_PHOSPHORUS,
       MOST_RETINOL,
       MOST_VITAMIN_D,
       MOST_SELENIUM,
     ]),
-  },
-  {
-    id: 'hamster-nrc',
-    name: 'Hamster, NRC needs',
+  }),
+  published('hamster-nrc', {
     species: 'hamster',
     lifeStage: 'growth and adult',
     fibre: 'none',
-    about: `Least amounts of the National Research Council for laboratory hamsters, written down from memory of the edition of 1978; of linoleic acid and of energy none is known here. ${NO_FIGURES_FOR}`,
     bounds: limited(
       [...leastAmounts(NRC_HAMSTER, NRC_1978), ...leastAmounts([NRC_HAMSTER_K], NRC_1995_HAMSTER)],
       [MOST_SELENIUM, MOST_RETINOL, CALCIUM_TO_PHOSPHORUS],
     ),
-  },
-  {
-    id: 'mouse-nrc',
-    name: 'Mouse, NRC needs',
+  }),
+  published('mouse-nrc', {
     species: 'mouse',
     lifeStage: 'growth',
     fibre: 'none',
-    about: `Least amounts of the National Research Council for growing laboratory mice (1995, table 3-3), for diets of 3.8-4.1 kcal per g. Its chloride and molybdenum are in no food table. ${NO_FIGURES_FOR}`,
     bounds: mouse(NRC_MOUSE),
-  },
-  {
-    id: 'mouse-nrc-breeding',
-    name: 'Mouse, NRC needs, pregnant or nursing',
+  }),
+  published('mouse-nrc-breeding', {
     species: 'mouse',
     lifeStage: 'pregnant or nursing',
     fibre: 'none',
-    about: `Least amounts of the National Research Council for laboratory mice (1995, table 3-3), with what its notes ask for pregnant and nursing mice of magnesium, copper, zinc and pantothenic acid. ${NO_FIGURES_FOR}`,
     bounds: mouse(NRC_MOUSE_BREEDING),
-  },
+  }),
 ];
 
 /** The profile with that id, or undefined. */

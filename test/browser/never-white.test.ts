@@ -236,7 +236,7 @@ describe('an update', () => {
     await page.goto(`${bench.url}/`);
     await page.getByRole('heading', { name: 'Pouchful could not be loaded' }).waitFor({ state: 'visible' });
     await page.unroute('**/assets/*.js');
-    await page.getByRole('link', { name: 'Load the page anew' }).click();
+    await page.getByRole('link', { name: 'load the page again' }).click();
     await page.getByRole('heading', { name: 'Today' }).waitFor();
   });
 

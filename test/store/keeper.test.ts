@@ -56,12 +56,13 @@ async function opened(tab: string): Promise<Keeper> {
 }
 
 /** Lets the server take the request that was sent first and not answered yet. */
-async function answered(how?: 'lost' | 'refused' | 'no network') {
+async function answered(how?: 'lost' | 'refused' | 'name refused' | 'no network') {
   const request = asked.shift();
   if (!request) throw new Error('nothing was sent');
   try {
     if (how === 'no network') throw new ApiError(0, 'no network');
     if (how === 'refused') throw new ApiError(400, 'refused');
+    if (how === 'name refused') throw new ApiError(400, 'too long', { field: '/name' });
     const written = server.receive(request.change);
     if (how === 'lost') throw new ApiError(0, 'no network');
     request.done(written);
@@ -195,6 +196,28 @@ describe('what is refused', () => {
     const [refusal] = keeper.view().refusals;
     expect(refusal).toMatchObject({ message: 'refused', change: { id: 'oats' } });
     keeper.forget(refusal!);
+    expect(keeper.view().refusals).toEqual([]);
+  });
+
+  it('of many small changes that became one is their name alone; it is told until it is read or mended', async () => {
+    const before = shown('oats')!;
+    const named = { ...before, name: 'x'.repeat(201) };
+    keeper.write('lots', 'oats', named, { base: before, joins: true });
+    keeper.write('lots', 'oats', { ...named, grams: 7 }, { base: named, joins: true });
+    await vi.advanceTimersByTimeAsync(1000);
+    // While it is on its way, one more.
+    keeper.write('lots', 'oats', { ...named, grams: 8 }, { base: { ...named, grams: 7 }, joins: true });
+    await answered('name refused');
+    await vi.advanceTimersByTimeAsync(1000);
+    await answered();
+    await vi.advanceTimersByTimeAsync(1000);
+    await answered();
+    expect(there('oats')).toMatchObject({ name: 'oats', grams: 8 });
+    expect(shown('oats')).toMatchObject({ name: 'oats', grams: 8 });
+    expect(keeper.view()).toMatchObject({ waiting: [], refusals: [{ field: '/name', isPast: true }] });
+    const now = shown('oats')!;
+    keeper.write('lots', 'oats', { ...now, name: 'Oats' }, { base: now });
+    await answered();
     expect(keeper.view().refusals).toEqual([]);
   });
 });

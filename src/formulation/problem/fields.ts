@@ -6,6 +6,7 @@
 import { z } from '@hono/zod-openapi';
 import { FIRST_YEAR, isInYears, LAST_YEAR } from '../../nutrition/calendar-years.ts';
 import { gramsPer, NUTRIENTS, nutrient, type Tag, type Unit } from '../../nutrition/nutrients.ts';
+import { MOST_NAME, MOST_WORDS } from './letters.ts';
 
 const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
 
@@ -49,15 +50,15 @@ export const id = z
   })
   .refine(isFreeName, { message: 'that name has a meaning of its own to programs; choose another id' });
 /** With something to see in it: spaces of no width alone are no name. */
-export const name = plain(z.string().trim().min(1).max(200)).regex(/[\p{L}\p{N}\p{P}\p{S}]/u, {
+export const name = plain(z.string().trim().min(1).max(MOST_NAME)).regex(/[\p{L}\p{N}\p{P}\p{S}]/u, {
   message: 'write at least one letter',
 });
 /** Free text of a few paragraphs at most. */
-export const words = plain(z.string().max(4000));
+export const words = plain(z.string().max(MOST_WORDS));
 /** Text taken over from elsewhere as it was: it may hold what a page or a scan brought along. */
 export const pasted = z
   .string()
-  .max(4000)
+  .max(MOST_WORDS)
   .refine((text) => !text.includes('\0') && !/\p{Surrogate}/u.test(text), {
     message: 'it holds characters that are no text; paste it anew',
   });

@@ -182,6 +182,9 @@ const kitchenSchema = z
       .max(200)
       .superRefine(once((s) => s.seller, 'seller'))
       .optional(),
+    basket: byId(
+      z.strictObject({ on: day, home: z.literal(true).optional(), grams: weight.optional() }),
+    ).optional(),
     stepDays: z
       .strictObject({
         buy: wholeDays,

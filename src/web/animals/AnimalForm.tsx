@@ -3,10 +3,12 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Animal } from '../../household/model.ts';
-import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
+import { LIFE_STAGES, type LifeStage, profileFor, SPECIES, speciesWord } from '../../targets/life-stage.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { targetOption } from '../shared/targets/target-words.ts';
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
@@ -18,6 +20,8 @@ const OTHER = 'other';
 
 export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id?: string): void }) {
   const { house } = useMixDraft();
+  const { animals, common } = words();
+  const t = animals.form;
   /** As it stood when the form was opened: only what is changed here is changed. */
   const [animal] = useState(now);
   const save = useSave('animals');
@@ -75,7 +79,7 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
   return (
     <Form className="animal-form" onSubmit={(e) => void submit(e).catch(() => {})}>
       <h2 ref={heading} tabIndex={-1}>
-        {animal ? `Edit ${animal.name}` : 'New animal'}
+        {animal ? t.edit(animal.name) : animals.new}
       </h2>
       <div className="fields">
         <TextField
@@ -85,13 +89,13 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
           isInvalid={tried && nameless}
           validationBehavior="aria"
         >
-          <Label>Name</Label>
-          <Input ref={nameField} autoComplete="off" />
+          <Label>{common.name}</Label>
+          <NameInput ref={nameField} autoComplete="off" />
         </TextField>
         <Choice
-          label="Species"
+          label={t.species}
           value={inWords ? OTHER : species}
-          options={[...SPECIES.map((s) => [s, sentence(s)] as const), [OTHER, 'Another, in words'] as const]}
+          options={[...SPECIES.map((s) => [s, capital(speciesWord(s))] as const), [OTHER, t.other] as const]}
           onChange={(next) => {
             setInWords(next === OTHER);
             setSpecies(next === OTHER ? '' : next);
@@ -104,43 +108,44 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
             isInvalid={tried && kindless}
             validationBehavior="aria"
           >
-            <Label>Species in words</Label>
+            <Label>{t.inWords}</Label>
             <Input ref={speciesField} autoComplete="off" />
           </TextField>
         )}
         <Choice
-          label="Life stage"
+          label={t.stage}
           value={lifeStage}
           options={(Object.entries(LIFE_STAGES) as [LifeStage, string][]).map(
-            ([stage, words]) => [stage, sentence(words)] as const,
+            ([stage, said]) => [stage, capital(said)] as const,
           )}
           onChange={setLifeStage}
         />
       </div>
       <div className="fields">
-        <Choice label="Target" value={profileId} options={profiles.map(targetOption)} onChange={setChosen} />
+        <Choice
+          label={animals.needs}
+          value={profileId}
+          options={profiles.map(targetOption)}
+          onChange={setChosen}
+        />
         <NumberInput
-          label="Food a day"
-          unit="g"
+          label={animals.foodADay}
+          measure="mass"
           min={0.1}
           step={0.5}
           decimals={1}
-          placeholder="not known"
+          placeholder={animals.notKnown}
           value={dailyGrams}
           onCommit={setDailyGrams}
-          hint={
-            species === 'golden hamster' && lifeStage === 'adult'
-              ? 'Dry food, mix and pellet together. Vets’ handouts commonly say 10 to 12 g for an adult golden hamster.'
-              : 'Dry food, mix and pellet together, as you weigh it. Leave it empty when you do not know.'
-          }
+          hint={species === 'golden hamster' && lifeStage === 'adult' ? t.goldenADay : t.aDay}
         />
       </div>
       <div className="start-notes" aria-live="polite">
         {chosen !== undefined && changed && profileId !== start.profileId && (
           <div className="notice-line offer-target">
-            <span>This animal would start from another target: “{matching.name}”.</span>
+            <span>{t.otherTarget(matching.name)}</span>
             <Button className="button small" onPress={() => setChosen(start.profileId)}>
-              Use “{matching.name}”
+              {t.use(matching.name)}
             </Button>
           </div>
         )}
@@ -157,14 +162,10 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
       </div>
       {tried && (nameless || kindless) && (
         <p role="alert" className="field-error">
-          {nameless ? 'Name is empty; give the animal a name.' : 'Species is empty; say what animal it is.'}
+          {nameless ? t.nameless : t.kindless}
         </p>
       )}
-      <FormFoot error={save.error} save="Save animal" onLeave={cancel} />
+      <FormFoot error={save.error} save={t.save} onLeave={cancel} />
     </Form>
   );
-}
-
-function sentence(words: string): string {
-  return capital(words);
 }

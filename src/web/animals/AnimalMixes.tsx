@@ -1,6 +1,7 @@
 /** The mixes an animal is fed: ticked here, or at the mix itself. */
 import { useState } from 'react';
 import type { Animal, Mix } from '../../household/model.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { useParts } from '../shared/parts.tsx';
 import { useSave } from '../store/household.ts';
@@ -13,6 +14,7 @@ const PART = 30;
 export function AnimalMixes({ animal }: { animal: Animal }) {
   const { house, mix: atHand, change } = useMixDraft();
   const save = useSave('mixes');
+  const t = words().animals.mixes;
   /** Those it was fed when this was opened: they stay where they are when one is unticked. */
   const [fed] = useState(
     () => new Set(house.mixes.flatMap((m) => (m.animalIds.includes(animal.id) ? m.id : []))),
@@ -21,7 +23,7 @@ export function AnimalMixes({ animal }: { animal: Animal }) {
   const mixes = long
     ? [...house.mixes.filter((m) => fed.has(m.id)), ...house.mixes.filter((m) => !fed.has(m.id))]
     : house.mixes;
-  const parts = useParts(mixes, { part: PART, of: 'mixes' });
+  const parts = useParts(mixes, { part: PART });
 
   function feed(mix: Mix, fed: boolean) {
     const next = (m: Mix): Mix => ({
@@ -34,9 +36,9 @@ export function AnimalMixes({ animal }: { animal: Animal }) {
   }
 
   return (
-    <section aria-label="Mixes">
-      <h3>Mixes it is fed</h3>
-      {house.mixes.length === 0 && <p className="empty">No mix is kept yet.</p>}
+    <section aria-label={t.section}>
+      <h3>{t.title}</h3>
+      {house.mixes.length === 0 && <p className="empty">{t.none}</p>}
       <ul className="ticks">
         {parts.shown.map((m) => (
           <li key={m.id}>

@@ -2,7 +2,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
-import { LIFE_STAGES } from '../../targets/life-stage.ts';
+import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
+import { words } from '../../words/words.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { go, linkTo } from '../shared/route.ts';
@@ -14,6 +15,7 @@ import '../shared/Fact.css';
 
 export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void }) {
   const { house } = useMixDraft();
+  const { animals: t, common, figures } = words();
   const [asking, setAsking] = useState(false);
   const profile = allProfiles(house).find((p) => p.id === animal.profileId);
 
@@ -21,27 +23,25 @@ export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void 
     <article className="animal-page">
       <header>
         <h2 tabIndex={-1}>
-          {animal.name} {animal.invented && <span className="tag">invented</span>}
+          {animal.name} {animal.invented && <span className="tag">{t.invented}</span>}
         </h2>
-        <p className="hint">
-          {animal.species}, {LIFE_STAGES[animal.lifeStage]}
-        </p>
+        <p className="hint">{t.kind(speciesWord(animal.species), LIFE_STAGES[animal.lifeStage])}</p>
       </header>
       <dl className="animal-facts">
         <div>
-          <dt>Target</dt>
+          <dt>{t.needs}</dt>
           <dd>
             <a href={linkTo('targets', animal.profileId)}>{profile?.name ?? animal.profileId}</a>
           </dd>
         </div>
         <div>
-          <dt>Food a day</dt>
-          <dd>{animal.dailyGrams === undefined ? 'not known' : `${animal.dailyGrams} g`}</dd>
+          <dt>{t.foodADay}</dt>
+          <dd>{animal.dailyGrams === undefined ? t.notKnown : figures.grams(animal.dailyGrams)}</dd>
         </div>
       </dl>
       <div className="button-row">
         <Button className="button" onPress={onEdit}>
-          Edit
+          {t.edit}
         </Button>
         {!asking && (
           <Button
@@ -51,17 +51,14 @@ export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void 
               focusWhenThere('.asking .keep');
             }}
           >
-            Delete
+            {common.delete}
           </Button>
         )}
       </div>
       {asking && <Asking animal={animal} onKeep={() => setAsking(false)} />}
       <AnimalMixes animal={animal} />
       <AnimalRefusals animal={animal} />
-      <p className="hint not-a-vet">
-        What is shown here is no veterinary advice. See a vet when an animal loses weight, eats less or seems
-        ill.
-      </p>
+      <p className="hint not-a-vet">{t.notAVet}</p>
     </article>
   );
 }
@@ -69,6 +66,7 @@ export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void 
 /** The one question before an animal is deleted. */
 function Asking({ animal, onKeep }: { animal: Animal; onKeep(): void }) {
   const { change } = useMixDraft();
+  const t = words().animals;
   const erase = useRemove('animals');
 
   function keep() {
@@ -92,14 +90,14 @@ function Asking({ animal, onKeep }: { animal: Animal; onKeep(): void }) {
 
   return (
     <AskFirst
-      question={`Delete ${animal.name} for good?`}
+      question={t.askDelete(animal.name)}
       error={erase.error}
-      keep={`Keep ${animal.name}`}
+      keep={t.keep(animal.name)}
       onKeep={keep}
-      lose={`Delete ${animal.name}`}
+      lose={t.lose(animal.name)}
       onLose={remove}
     >
-      What it refuses is forgotten. The mixes made for it stay.
+      {t.whatGoes}
     </AskFirst>
   );
 }

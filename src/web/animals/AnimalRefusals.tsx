@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
 import { refusableFoods, refusedFoods } from '../../household/reckon/mix/refusals.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -13,31 +14,32 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 export function AnimalRefusals({ animal }: { animal: Animal }) {
   const { house } = useMixDraft();
   const save = useSave('animals');
+  const t = words().animals.refusals;
   const [picked, setPicked] = useState('');
   const [said, setSaid] = useState('');
   const refused = refusedFoods(house, animal);
   const offered = refusableFoods(house, animal).filter((f) => !animal.refuses.includes(f.id));
-  const parts = useParts(refused, { part: 50, of: 'refused foods' });
+  const parts = useParts(refused, { part: 50 });
   const food = offered.find((f) => f.id === picked);
 
   function add() {
     if (!food) return;
     save.mutate({ ...animal, refuses: [...animal.refuses, food.id] }, animal);
-    setSaid(`${food.name}: ${outOf(food.mixes)}.`);
+    setSaid(t.added(food.name, outOf(food.mixes)));
     setPicked('');
     focusWhenThere('.refuse-add select');
   }
 
   function takeBack(id: string, name: string) {
     save.mutate({ ...animal, refuses: animal.refuses.filter((r) => r !== id) }, animal);
-    setSaid(`${animal.name} may be fed ${name} again.`);
+    setSaid(t.again(animal.name, name));
     focusWhenThere('.refusals h3');
   }
 
   return (
-    <section className="refusals" aria-label="What it refuses">
-      <h3 tabIndex={-1}>What it refuses</h3>
-      {refused.length === 0 && <p className="empty">Nothing so far.</p>}
+    <section className="refusals" aria-label={t.title}>
+      <h3 tabIndex={-1}>{t.title}</h3>
+      {refused.length === 0 && <p className="empty">{t.none}</p>}
       <ul className="refusal-list">
         {parts.shown.map((f) => (
           <li key={f.id}>
@@ -46,10 +48,10 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
             </span>
             <Button
               className="quiet-button"
-              aria-label={`Take back ${f.name}`}
+              aria-label={t.takeBackOf(f.name)}
               onPress={() => takeBack(f.id, f.name)}
             >
-              Take back
+              {t.takeBack}
             </Button>
           </li>
         ))}
@@ -58,21 +60,17 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
       {offered.length > 0 ? (
         <div className="refuse-add">
           <Choice
-            label="A food it will not eat"
+            label={t.which}
             value={picked}
-            options={[['', 'Choose…'], ...offered.map((f) => [f.id, f.name] as const)]}
+            options={[['', t.choose], ...offered.map((f) => [f.id, f.name] as const)]}
             onChange={setPicked}
           />
           <Button className="button" isDisabled={!food} onPress={add}>
-            Refuses it
+            {t.add}
           </Button>
         </div>
       ) : (
-        <p className="hint">
-          {refused.length > 0
-            ? 'It refuses every food there is to choose.'
-            : 'Tick a mix it is fed, or add a food of your own; then choose from those foods here.'}
-        </p>
+        <p className="hint">{refused.length > 0 ? t.all : t.noneToChoose}</p>
       )}
       <p className="sr-only" aria-live="polite">
         {said}
@@ -84,5 +82,6 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
 
 /** "out of First mix, Winter mix"; the mixes that a refusal changes. */
 function outOf(mixes: readonly { name: string }[]): string {
-  return mixes.length > 0 ? `out of ${mixes.map((m) => m.name).join(', ')}` : 'in none of its mixes';
+  const t = words().animals.refusals;
+  return mixes.length > 0 ? t.outOf(mixes.map((m) => m.name)) : t.inNone;
 }

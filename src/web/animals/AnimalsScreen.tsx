@@ -3,7 +3,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
-import { LIFE_STAGES } from '../../targets/life-stage.ts';
+import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
+import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
@@ -16,13 +17,14 @@ const NEW = 'new';
 
 export function AnimalsScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
+  const t = words().animals;
   /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
   const [editing, setEditing] = useState<Animal>();
   const chosen = house.animals.find((a) => a.id === shown);
   // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
   const animal = chosen ?? (shown === NEW ? undefined : house.animals[0]);
 
-  const parts = useParts(house.animals, { part: 100, of: 'animals', always: (a) => a.id === animal?.id });
+  const parts = useParts(house.animals, { part: 100, always: (a) => a.id === animal?.id });
 
   const form = editing?.id === shown && editing && (
     <AnimalForm key={editing.id} animal={editing} onDone={() => setEditing(undefined)} />
@@ -33,7 +35,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
       return <AnimalForm key={NEW} onDone={(id) => (id ? go('animals', id) : go('animals'))} />;
     }
     if (form) return form;
-    if (!animal) return <p className="empty">Add an animal to say what it needs and what it refuses.</p>;
+    if (!animal) return <p className="empty">{t.addFirst}</p>;
     return (
       <AnimalPage
         key={animal.id}
@@ -51,9 +53,9 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
       id="main"
       className={`foods-screen animals-screen ${chosen || form || shown === NEW ? 'has-detail' : ''}`}
     >
-      <section className="finder" aria-label="Animals">
+      <section className="finder" aria-label={t.title}>
         <div className="list-head">
-          <h1>Animals</h1>
+          <h1>{t.title}</h1>
           <Button
             className="button small"
             onPress={() => {
@@ -61,10 +63,10 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
               go('animals', NEW);
             }}
           >
-            New animal
+            {t.new}
           </Button>
         </div>
-        {house.animals.length === 0 && <p className="empty">No animal is kept yet.</p>}
+        {house.animals.length === 0 && <p className="empty">{t.none}</p>}
         <ul className="food-list">
           {parts.shown.map((a) => (
             <li key={a.id}>
@@ -73,21 +75,19 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
                 aria-current={a.id === animal?.id ? 'true' : undefined}
                 onClick={() => setEditing(undefined)}
               >
-                <span>{a.name}</span> {a.invented && <span className="tag">invented</span>}
-                <small>
-                  {a.species}, {LIFE_STAGES[a.lifeStage]}
-                </small>
+                <span>{a.name}</span> {a.invented && <span className="tag">{t.invented}</span>}
+                <small>{t.kind(speciesWord(a.species), LIFE_STAGES[a.lifeStage])}</small>
               </a>
             </li>
           ))}
         </ul>
         {parts.more}
       </section>
-      <section className="detail" aria-label="Animal">
+      <section className="detail" aria-label={t.one}>
         <a className="back" href={linkTo('animals')} onClick={() => setEditing(undefined)}>
-          ‹ All animals
+          {t.all}
         </a>
-        <Contained what="This animal" of={animal}>
+        <Contained what={t.thisOne} of={animal}>
           {detail()}
         </Contained>
       </section>

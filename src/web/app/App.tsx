@@ -11,9 +11,12 @@ import { DryingScreen } from '../drying/DryingScreen.tsx';
 import { FoodsScreen } from '../foods/FoodsScreen.tsx';
 import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
 import { MixScreen } from '../mix/MixScreen.tsx';
+import { watchLeaving } from '../shared/hooks/leaving.ts';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
+import { rememberTyped } from '../shared/typed-text.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
+import { StartHere } from '../start/StartHere.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
@@ -24,11 +27,12 @@ import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
 import { ChecksDue } from './ChecksDue.tsx';
 import { EngineTrouble } from './EngineTrouble.tsx';
 import { FailedScreen } from './FailedScreen.tsx';
+import { LeavingQuestion } from './LeavingQuestion.tsx';
 import { NewerBuild } from './NewerBuild.tsx';
 import { isInKitchen, KitchenNav, PLACES } from './navigation.tsx';
 import { StorageTrouble } from './StorageTrouble.tsx';
 import { TypedBefore } from './TypedText.tsx';
-import { rememberTyped } from './typed-text.ts';
+
 import './frame.css';
 
 export function App() {
@@ -37,6 +41,7 @@ export function App() {
   useKeeping();
   const household = useHousehold();
   useEffect(rememberTyped, []);
+  useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);
   const here = inKitchen ? 'calendar' : PLACES.some((p) => p === place) ? place : 'today';
 
@@ -107,6 +112,7 @@ export function App() {
         <EngineTrouble />
         <StorageTrouble />
         <TypedBefore />
+        <LeavingQuestion />
       </Quietly>
       <Contained what={t.unsentPart} of={household.data}>
         <Unsent />
@@ -145,7 +151,7 @@ function screenAt(place: string, rest: string | undefined): ReactNode {
     case 'household':
       return <KeepingScreen shown={rest} />;
     default:
-      return <TodayScreen />;
+      return <TodayScreen start={<StartHere />} />;
   }
 }
 

@@ -4,11 +4,11 @@ import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
+import { reloadKeepingTyped, typedHere } from '../shared/typed-text.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { copied, failureReport } from './failure-report.ts';
 import { PLACES } from './navigation.tsx';
 import { TypedList } from './TypedText.tsx';
-import { keepTyped, typedHere } from './typed-text.ts';
 import './trouble.css';
 
 interface Props {
@@ -38,13 +38,7 @@ export function FailedScreen({ error, place, again }: Props) {
         <Button className="button strong" onPress={again}>
           {words().common.tryAgain}
         </Button>
-        <Button
-          className="button"
-          onPress={() => {
-            keepTyped();
-            window.location.reload();
-          }}
-        >
+        <Button className="button" onPress={reloadKeepingTyped}>
           {t.reload}
         </Button>
         <Button

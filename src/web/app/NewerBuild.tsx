@@ -3,10 +3,10 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { reloadKeepingTyped } from '../shared/typed-text.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';
 import { OWN_BUILD, servedBuild } from './build.ts';
-import { keepTyped } from './typed-text.ts';
 import './trouble.css';
 
 export function NewerBuild() {
@@ -18,13 +18,7 @@ export function NewerBuild() {
   return (
     <section className="trouble" role="status" aria-label={t.title}>
       <p>{t.text}</p>
-      <Button
-        className="button"
-        onPress={() => {
-          keepTyped();
-          window.location.reload();
-        }}
-      >
+      <Button className="button" onPress={reloadKeepingTyped}>
         {t.load}
       </Button>
     </section>

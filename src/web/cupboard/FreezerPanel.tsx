@@ -11,6 +11,7 @@ import { readyOn } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
@@ -24,6 +25,7 @@ import { FreezeSteps } from './FreezeSteps.tsx';
 const PART = 25;
 
 export function FreezerPanel() {
+  const t = words().cupboard.freezer;
   const { house } = useMixDraft();
   const day = today();
   const freezer = house.kitchen[0]?.freezer;
@@ -31,32 +33,28 @@ export function FreezerPanel() {
   const dates = useMemo(() => freezer && freezerDays(house, freezer, day), [house, freezer, day]);
   const plan = dates && 'plan' in dates ? dates.plan : undefined;
   const due = lotsToTick(house, day);
-  const parts = useParts(dueFirst(waiting, due), { part: PART, of: 'lots that need it' });
+  const parts = useParts(dueFirst(waiting, due), { part: PART });
 
   return (
     <article className="cold-page">
-      <h2 tabIndex={-1}>Freezer and cold</h2>
+      <h2 tabIndex={-1}>{t.title}</h2>
       <p>
         {FREEZE_TREATMENT.sentence} <span className="source">({FREEZE_TREATMENT.source})</span>
       </p>
       <FreezerSettings />
       {freezer && (
-        <p className="hint">
-          In it for the cold now: {sayGrams(gramsInFreezer(house, day))} of {sayGrams(freezer.grams)}.
-        </p>
+        <p className="hint">{t.now(sayGrams(gramsInFreezer(house, day)), sayGrams(freezer.grams))}</p>
       )}
       {dates && 'fault' in dates && (
         <p role="alert" className="field-error">
           {dates.fault}
         </p>
       )}
-      <h3>Lots that need it</h3>
+      <h3>{t.packs}</h3>
       {waiting.length === 0 ? (
-        <p className="empty">None at present.</p>
+        <p className="empty">{t.none}</p>
       ) : !freezer ? (
-        <p className="hint">
-          Say above how much the freezer holds and how cold it is; then the days can be planned.
-        </p>
+        <p className="hint">{t.sayFirst}</p>
       ) : (
         plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
       )}
@@ -118,11 +116,12 @@ function useKeepAll() {
 
 /** Ticks off the step of every lot that has lasted long enough, in one press. */
 function TickAll({ lots }: { lots: readonly Lot[] }) {
+  const t = words().cupboard.freezer;
   const { keep, said, error } = useKeepAll();
   const tick = () =>
     keep(
       lots.map((lot) => tickedNext(lot, today())),
-      `${lots.length} steps are ticked off.`,
+      t.ticked(lots.length),
       '.cold-page h2',
     );
 
@@ -130,7 +129,7 @@ function TickAll({ lots }: { lots: readonly Lot[] }) {
     <>
       {lots.length > 1 && (
         <Button className="button strong" onPress={() => void tick()}>
-          Tick off all {lots.length} that have lasted long enough
+          {t.tickAll(lots.length)}
         </Button>
       )}
       <p className={error ? 'field-error' : 'hint'} aria-live="polite">
@@ -148,24 +147,20 @@ function Planning({
   plan: { readonly lots: readonly PlannedTreatment[] };
   changed: readonly Lot[];
 }) {
+  const t = words().cupboard.freezer;
   const { keep, said, error } = useKeepAll();
   const anew = changed.some((lot) => plan.lots.some((p) => p.lot === lot.id) && lot.cold.length > 0);
-  const keepDays = () =>
-    keep(
-      changed,
-      changed.length === 1 ? 'One lot has its days.' : `${changed.length} lots have their days.`,
-      '.cold-lots .next .button',
-    );
+  const keepDays = () => keep(changed, t.planned(changed.length), '.cold-lots .next .button');
 
   return (
     <>
       {changed.length > 0 && (
         <Button className="button strong" onPress={() => void keepDays()}>
-          {anew ? 'Plan the cold anew' : 'Plan the cold'}
+          {anew ? t.planAnew : t.plan}
         </Button>
       )}
       <p className="hint" aria-live="polite">
-        {error ? error.message : changed.length === 0 ? said || 'All days are planned.' : ''}
+        {error ? error.message : changed.length === 0 ? said || t.allPlanned : ''}
       </p>
     </>
   );
@@ -183,17 +178,17 @@ function LotToFreeze({
   tooBig: { readonly why: string; readonly wayOut: string } | undefined;
 }) {
   const day = today();
+  const t = words().cupboard.freezer;
   return (
     <li>
       <h4>
         <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
         <small>
-          {sayGrams(grams)}
           {lot.cold.length > 0
-            ? `, ready on ${dayInWords(readyOn(lot) ?? day, day)}`
+            ? t.ready(sayGrams(grams), dayInWords(readyOn(lot) ?? day, day))
             : planned
-              ? `, could be ready on ${dayInWords(planned.readyOn, day)}`
-              : ''}
+              ? t.couldBe(sayGrams(grams), dayInWords(planned.readyOn, day))
+              : sayGrams(grams)}
         </small>
       </h4>
       {lot.cold.length > 0 && <FreezeSteps lot={lot} day={day} only="next" />}
@@ -209,19 +204,20 @@ function LotToFreeze({
 
 /** How long it lies in the freezer; in full at once only where that is longer than usual. */
 function Advice({ advice }: { advice: NonNullable<PlannedTreatment['advice']> }) {
+  const t = words().cupboard.freezer;
   const { days, common, sentence, source } = advice;
   const big = days > common;
   return (
     <>
       {big && (
         <p className="notice-line">
-          <strong>A big bag. </strong>
-          In the freezer {sentence} Smaller bags, laid flat and apart, are through sooner.
+          <strong>{t.bigBag} </strong>
+          {t.bigAdvice(sentence)}
         </p>
       )}
       <details>
-        <summary>{big ? 'Where this comes from' : `Why ${days} days in the freezer`}</summary>
-        {!big && <p className="hint">In the freezer {sentence}</p>}
+        <summary>{big ? t.source : t.why(days)}</summary>
+        {!big && <p className="hint">{t.advice(sentence)}</p>}
         <p className="source">{source}</p>
       </details>
     </>

@@ -1,10 +1,13 @@
 /** One more source for a food: its label, or a row of the reference tables. */
 import { useState } from 'react';
 import { Button, Form, Input, Label, SearchField, TextField } from 'react-aria-components';
+import { sourceWords } from '../../foods/source-words.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { sourceFromReference } from '../../household/reckon/foods/own-food.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { tableNote } from '../shared/table-name.ts';
 import { newId } from '../store/new-id.ts';
@@ -20,15 +23,16 @@ interface Props {
 
 export function AddSource({ own, onDone }: Props) {
   const [from, setFrom] = useState<'label' | 'table'>('label');
+  const t = words().foods.sources;
   return (
-    <section className="add-source" aria-label="Add a source">
+    <section className="add-source" aria-label={t.add}>
       <div className="fields">
         <Choice
-          label="The source is"
+          label={t.is}
           value={from}
           options={[
-            ['label', 'a label or a report'],
-            ['table', 'the reference tables'],
+            ['label', t.isLabel],
+            ['table', t.isTable],
           ]}
           onChange={setFrom}
         />
@@ -44,12 +48,9 @@ function FromLabel({ own, onDone }: Props) {
   const [date, setDate] = useState('');
   const [result, setResult] = useState<FigureResult>();
   const [tried, setTried] = useState(false);
-  const fault =
-    name.trim() === ''
-      ? 'Name of the source is empty; say where the figures come from.'
-      : !result || empty(result)
-        ? 'No amount was read; paste the label or fill in a field.'
-        : result.faults[0];
+  const { foods, common } = words();
+  const t = foods.sources;
+  const fault = name.trim() === '' ? t.nameless : !result || empty(result) ? t.noAmount : result.faults[0];
 
   return (
     <Form
@@ -71,15 +72,15 @@ function FromLabel({ own, onDone }: Props) {
     >
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName}>
-          <Label>Name of the source</Label>
-          <Input placeholder="label of the second bag" />
+          <Label>{t.name}</Label>
+          <NameInput placeholder={t.nameExample} />
         </TextField>
         <TextField value={date} onChange={setDate} type="date">
-          <Label>Date, if known</Label>
+          <Label>{t.date}</Label>
           <Input />
         </TextField>
         <NumberInput
-          label="Samples, if known"
+          label={t.samplesKnown}
           min={1}
           max={100_000}
           step={1}
@@ -96,10 +97,10 @@ function FromLabel({ own, onDone }: Props) {
       )}
       <div className="button-row">
         <Button type="submit" className="button strong">
-          Add this source
+          {t.addThis}
         </Button>
         <Button className="quiet-button" onPress={() => onDone(undefined)}>
-          Cancel
+          {common.cancel}
         </Button>
       </div>
     </Form>
@@ -112,33 +113,35 @@ function empty({ figures }: FigureResult): boolean {
 
 function FromTable({ own, onDone }: Props) {
   const [query, setQuery] = useState(own.name);
+  const { foods, common } = words();
+  const t = foods.sources;
   const { data: found = [] } = useFoodSearch(query, 12);
   const there = new Set(own.evidence?.sources?.flatMap((s) => s.ref ?? []));
   return (
     <>
       <SearchField value={query} onChange={setQuery} className="search">
-        <Label>Search the reference tables</Label>
+        <Label>{t.searchTables}</Label>
         <Input />
       </SearchField>
       <ul className="offers">
         {found.map((f) => (
           <li key={f.ref}>
             <span className="offer-name">
-              {f.name} <small>{[tableNote(f), f.source].filter(Boolean).join(' · ')}</small>
+              {f.name} <small>{[tableNote(f), sourceWords(f.source)].filter(Boolean).join(' · ')}</small>
             </span>
             <Button
               className="button small"
               isDisabled={there.has(f.ref)}
-              aria-label={`Add ${f.name}, ${f.source}, as a source`}
+              aria-label={t.addOf(f.name, f.source)}
               onPress={() => onDone(sourceFromReference(f, newId()))}
             >
-              {there.has(f.ref) ? 'Is a source' : 'Add'}
+              {there.has(f.ref) ? t.isSource : common.add}
             </Button>
           </li>
         ))}
       </ul>
       <Button className="quiet-button" onPress={() => onDone(undefined)}>
-        Cancel
+        {common.cancel}
       </Button>
     </>
   );

@@ -2,15 +2,10 @@
 import { useState } from 'react';
 import type { Stated } from '../../foods/label/form.ts';
 import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 
-const SAYINGS = {
-  exactly: 'exactly',
-  least: 'at least',
-  most: 'at most',
-  between: 'between',
-} as const;
-type Saying = keyof typeof SAYINGS;
+type Saying = 'exactly' | 'least' | 'most' | 'between';
 
 interface Props {
   tag: Tag;
@@ -24,6 +19,7 @@ interface Props {
 export function AmountField({ tag, stated, hint, error, onChange }: Props) {
   const [saying, setSaying] = useState<Saying>(() => sayingOf(stated));
   const { name, unit } = nutrient(tag);
+  const t = words().foods.figures;
   const shown = tag === 'WATER' ? '%' : unitWord(unit);
   const first = stated?.value ?? stated?.low ?? (saying === 'between' ? undefined : stated?.high);
 
@@ -46,14 +42,14 @@ export function AmountField({ tag, stated, hint, error, onChange }: Props) {
         unit={shown}
         min={0}
         decimals={4}
-        placeholder="unknown"
+        placeholder={t.unknown}
         value={first}
         hint={[guaranteed(stated, shown), hint].filter(Boolean).join('; ') || undefined}
         error={error}
         onCommit={(v) => say(saying, v)}
       />
       <select
-        aria-label={`${name}: exact or a bound`}
+        aria-label={t.bound(name)}
         value={saying}
         onChange={(e) => {
           const next = e.target.value as Saying;
@@ -61,19 +57,19 @@ export function AmountField({ tag, stated, hint, error, onChange }: Props) {
           if (stated) say(next, first, undefined);
         }}
       >
-        {Object.entries(SAYINGS).map(([value, words]) => (
+        {Object.entries(t.sayings).map(([value, said]) => (
           <option key={value} value={value}>
-            {words}
+            {said}
           </option>
         ))}
       </select>
       {saying === 'between' && (
         <NumberInput
-          label={`${name}, at most`}
+          label={t.upTo(name)}
           unit={shown}
           min={0}
           decimals={4}
-          placeholder="unknown"
+          placeholder={t.unknown}
           value={stated?.high}
           onCommit={(v) => say(saying, first, v)}
         />
@@ -92,8 +88,8 @@ function sayingOf(stated: Stated | undefined): Saying {
 function guaranteed(stated: Stated | undefined, unit: string): string | undefined {
   if (stated?.value === undefined) return undefined;
   const { low, high } = stated;
-  const bounds = [low !== undefined && `at least ${low}`, high !== undefined && `at most ${high}`].filter(
-    Boolean,
-  );
-  return bounds.length > 0 ? `the label also says ${bounds.join(' and ')} ${unit}` : undefined;
+  const t = words().foods.figures;
+  if (low !== undefined && high !== undefined) return t.alsoBoth(low, high, unit);
+  if (low !== undefined) return t.alsoLeast(low, unit);
+  return high === undefined ? undefined : t.alsoMost(high, unit);
 }

@@ -1,20 +1,16 @@
 /** What a label says, field by field, for whatever quantity it prints. */
 import { useState } from 'react';
-import { amountWords } from '../../foods/figure-words.ts';
+import { knownWords } from '../../foods/figure-words.ts';
 import type { Fault } from '../../foods/label/faults.ts';
 import { figuresFrom, type LabelForm, type Stated } from '../../foods/label/form.ts';
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { AmountField } from './AmountField.tsx';
 
 const MAIN: readonly Tag[] = ['WATER', 'PROCNT', 'FAT', 'FIBC', 'FIBTG', 'ASH', 'CHOCDF', 'SUGAR', 'CA', 'P'];
 const TAGS = NUTRIENTS.map((n) => n.tag);
-const HINTS: Partial<Record<Tag, string>> = {
-  WATER: 'percent of the food as fed',
-  FIBC: 'what pet food labels print',
-  FIBTG: 'what human food labels print',
-};
 
 interface Props {
   form: LabelForm;
@@ -24,6 +20,13 @@ interface Props {
 
 export function AmountFields({ form, faults, onChange }: Props) {
   const { quantity, basis, amounts } = form;
+  const { foods } = words();
+  const t = foods.figures;
+  const hints: Partial<Record<Tag, string>> = {
+    WATER: t.water,
+    FIBC: t.crudeFibre,
+    FIBTG: t.dietaryFibre,
+  };
   // What the label is known to give stands in sight; it stays there while it is emptied and filled again.
   const [inSight] = useState(() => [...MAIN, ...TAGS.filter((tag) => amounts[tag] && !MAIN.includes(tag))]);
   const more = TAGS.filter((tag) => !inSight.includes(tag));
@@ -38,14 +41,14 @@ export function AmountFields({ form, faults, onChange }: Props) {
     });
 
   const field = (tag: Tag) => {
-    const said = tag === 'WATER' || !converted ? 'unknown' : amountWords(figures, tag);
-    const worked = said === 'unknown' ? undefined : `= ${said} in 100 g as fed`;
+    const said = tag === 'WATER' || !converted ? undefined : knownWords(figures, tag);
+    const worked = said && t.worked(said);
     return (
       <AmountField
         key={tag}
         tag={tag}
         stated={amounts[tag]}
-        hint={worked ?? HINTS[tag]}
+        hint={worked ?? hints[tag]}
         error={faults.find((f) => f.tag === tag)?.message}
         onChange={(stated) => set(tag, stated)}
       />
@@ -55,13 +58,10 @@ export function AmountFields({ form, faults, onChange }: Props) {
 
   return (
     <>
-      <p className="hint">
-        Leave blank what the label does not give: blank means unknown, never zero. A guarantee (“min.”,
-        “max.”) is “at least” or “at most”.
-      </p>
+      <p className="hint">{t.blank}</p>
       <div className="fields">
         <NumberInput
-          label="Amounts are for"
+          label={t.amountsFor}
           unit="g"
           min={0.01}
           max={100_000}
@@ -70,18 +70,20 @@ export function AmountFields({ form, faults, onChange }: Props) {
           onCommit={(q) => onChange((before) => ({ ...before, quantity: q ?? 100 }))}
         />
         <Choice
-          label="Of"
+          label={foods.amounts.of}
           value={basis}
           options={[
-            ['as fed', 'the food as fed'],
-            ['dry matter', 'its dry matter'],
+            ['as fed', foods.amounts.fed],
+            ['dry matter', foods.amounts.dry],
           ]}
           onChange={(of) => onChange((before) => ({ ...before, basis: of }))}
         />
       </div>
       <div className="fields amounts">{inSight.map(field)}</div>
       <details>
-        <summary>More nutrients {moreKnown > 0 && <small>{moreKnown} filled in</small>}</summary>
+        <summary>
+          {t.more} {moreKnown > 0 && <small>{t.filled(moreKnown)}</small>}
+        </summary>
         <div className="fields amounts">{more.map(field)}</div>
       </details>
     </>

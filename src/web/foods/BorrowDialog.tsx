@@ -3,7 +3,8 @@ import { useQuery } from '@tanstack/react-query';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { Lent } from '../../foods/evidence.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { nutrient, nutrientWord, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { figure } from '../shared/windows.ts';
 import { engine } from '../worker/engine.ts';
@@ -19,6 +20,8 @@ interface Props {
 
 export function BorrowDialog({ own, tag, onBorrow, onClose }: Props) {
   const { name, unit } = nutrient(tag);
+  const { foods, common } = words();
+  const t = foods.borrow;
   const { composition, sd, group } = own;
   const { data: offers, error } = useQuery({
     queryKey: ['lenders', own.id, tag, composition],
@@ -29,23 +32,20 @@ export function BorrowDialog({ own, tag, onBorrow, onClose }: Props) {
       <Modal className="modal">
         <Dialog className="dialog">
           <div className="dialog-head">
-            <Heading slot="title">Borrow {name.toLowerCase()}</Heading>
+            <Heading slot="title">{t.title(name)}</Heading>
             <Button className="quiet-button" onPress={onClose}>
-              Cancel
+              {common.cancel}
             </Button>
           </div>
-          <p>
-            Nobody gives the {name.toLowerCase()} of {own.name}. These foods are built most like it. A
-            borrowed amount is an estimate: it is marked as borrowed and counts with a wide spread.
-          </p>
+          <p>{t.why(nutrientWord(tag), own.name)}</p>
           <p className="hint" aria-live="polite">
             {error
               ? error.message
               : offers === undefined
-                ? 'Searching…'
+                ? t.searching
                 : offers.length === 0
-                  ? 'No similar food knows it. Give the food’s group and main parts first.'
-                  : `${offers.length} foods, the most similar first`}
+                  ? t.none
+                  : t.offers(offers.length)}
           </p>
           <ul className="offers">
             {offers?.map(({ food, lent }) => (
@@ -60,13 +60,13 @@ export function BorrowDialog({ own, tag, onBorrow, onClose }: Props) {
                 </span>
                 <Button
                   className="button small"
-                  aria-label={`Borrow ${figure(lent.value)} ${unitWord(unit)} from ${food.name}`}
+                  aria-label={t.borrowFrom(`${figure(lent.value)} ${unitWord(unit)}`, food.name)}
                   onPress={() => {
                     onBorrow(lent);
                     onClose();
                   }}
                 >
-                  Borrow
+                  {t.borrow}
                 </Button>
               </li>
             ))}

@@ -2,6 +2,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { Picture, PictureRow } from '../../foods/sources/picture.ts';
 import { unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { figure } from '../shared/windows.ts';
 import '../shared/styles/mark.css';
 
@@ -27,7 +28,7 @@ export function DisagreementPicture({ picture }: { picture: Picture }) {
         <g key={tick}>
           <line className="tick" x1={x(tick)} x2={x(tick)} y1={0} y2={height - AXIS + 4} />
           <text className="tick-text" x={x(tick)} y={height - 8} textAnchor="middle">
-            {tick}
+            {words().figures.figure(tick)}
           </text>
         </g>
       ))}
@@ -72,18 +73,17 @@ function Line({ row, y, x, unit }: { row: PictureRow; y: number; x(value: number
 }
 
 function bounded({ low, high }: PictureRow, unit: string): string {
-  const parts = [
-    low !== undefined && `at least ${figure(low)}`,
-    high !== undefined && `at most ${figure(high)}`,
-  ];
-  return `${parts.filter(Boolean).join(', ')} ${unit}`;
+  const t = words().foods;
+  if (low !== undefined && high !== undefined) return t.sources.leastMost(figure(low), figure(high), unit);
+  return low !== undefined ? t.amounts.least(figure(low), unit) : t.amounts.most(figure(high ?? 0), unit);
 }
 
 function spoken(row: PictureRow, unit: string): string {
-  if (row.value === undefined) return `${row.name}: ${bounded(row, unit)}`;
-  const range =
-    row.low95 === undefined ? '' : `, 95 % between ${figure(row.low95)} and ${figure(row.high95!)}`;
-  return `${row.name}: ${figure(row.value)} ${unit}${range}`;
+  const t = words().foods.sources;
+  if (row.value === undefined) return t.spoken(row.name, bounded(row, unit));
+  const amount = `${figure(row.value)} ${unit}`;
+  if (row.low95 === undefined || row.high95 === undefined) return t.spoken(row.name, amount);
+  return t.spokenRange(row.name, amount, figure(row.low95), figure(row.high95));
 }
 
 const shortened = (name: string) => (name.length > 34 ? `${name.slice(0, 33)}…` : name);

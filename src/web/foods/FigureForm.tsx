@@ -6,12 +6,13 @@ import { type Fault, faultsOf, impossible } from '../../foods/label/faults.ts';
 import { figuresFrom, type LabelForm, statedFrom, withLabelSd } from '../../foods/label/form.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { GivenFigures } from '../../household/reckon/foods/label-source.ts';
+import { words } from '../../words/words.ts';
+import { LabelPaste } from '../shared/label/LabelPaste.tsx';
+import { usePastedLabel } from '../shared/label/usePastedLabel.ts';
 import { Radios } from '../shared/Radios.tsx';
 import { AmountFields } from './AmountFields.tsx';
 import { FigureWarnings } from './FigureWarnings.tsx';
-import { LabelPaste } from './label/LabelPaste.tsx';
-import { usePastedLabel } from './label/usePastedLabel.ts';
-import './label/label.css';
+import '../shared/label/label.css';
 
 export interface FigureResult extends GivenFigures {
   /** What cannot be true or kept; nothing is to be saved while there is any. */
@@ -28,7 +29,6 @@ interface Props {
   onChange(result: FigureResult | undefined): void;
 }
 
-const RECHECK = 'Check that line of the label, or use “Fill in fields”.';
 /** Most characters of a label that the store keeps. */
 const MOST_TEXT = 4000;
 
@@ -39,16 +39,17 @@ export function FigureForm({ initial, about, onChange }: Props) {
   const pasted = usePastedLabel(start.initial);
   const [carried, setCarried] = useState({ version: 0, amounts: 0 });
   const { name, group, kind } = about;
+  const t = words().foods.figures;
 
   const faults = useMemo((): Fault[] => {
     if (way === 'fields') return faultsOf(form);
     if (pasted.text.length > MOST_TEXT)
       return [
         {
-          message: `The label text is ${pasted.text.length} characters long and ${MOST_TEXT} can be kept; leave out the lines without figures.`,
+          message: words().foods.figures.tooLong(pasted.text.length, MOST_TEXT),
         },
       ];
-    return impossible(pasted.figures, RECHECK);
+    return impossible(pasted.figures, words().foods.figures.recheck);
   }, [way, form, pasted.text, pasted.figures]);
 
   const result = useMemo((): FigureResult | undefined => {
@@ -79,13 +80,13 @@ export function FigureForm({ initial, about, onChange }: Props) {
   }
 
   return (
-    <section className="figure-form" aria-label="What the label says">
+    <section className="figure-form" aria-label={t.says}>
       <Radios
-        label="What the label says"
+        label={t.says}
         value={way}
         options={[
-          ['paste', 'Paste the label'],
-          ['fields', 'Fill in fields'],
+          ['paste', t.paste],
+          ['fields', t.fields],
         ]}
         onChange={choose}
         className="ways"
@@ -96,8 +97,7 @@ export function FigureForm({ initial, about, onChange }: Props) {
         <>
           {carried.version > 0 && (
             <p className="notice-line" role="status">
-              {carried.amounts} {carried.amounts === 1 ? 'amount was' : 'amounts were'} carried over from the
-              label, per 100 g as fed. What you change here counts; the text is kept with the food.
+              {t.carried(carried.amounts)}
             </p>
           )}
           <AmountFields key={carried.version} form={form} faults={faults} onChange={setForm} />

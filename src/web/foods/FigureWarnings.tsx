@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import type { Figures, FoodGroup } from '../../foods/food.ts';
 import { checkFigures } from '../../foods/label/checks.ts';
 import { likeNamed } from '../../foods/like-named.ts';
+import { words } from '../../words/words.ts';
 import { useSettled } from '../shared/hooks/settled.ts';
 import { useFoodSearch } from '../worker/engine.ts';
 
@@ -36,13 +37,13 @@ export function FigureWarnings({ figures, name, group, kind, faulty }: Props) {
     <div role="status" className="figure-warnings">
       {warnings.length > 0 && (
         <>
-          <h4>Look again</h4>
+          <h4>{words().foods.figures.lookAgain}</h4>
           <ul>
             {warnings.map((w) => (
               <li key={w.message}>{w.message}</li>
             ))}
           </ul>
-          <p className="hint">You can save all the same, if the pack really says so.</p>
+          <p className="hint">{words().foods.figures.allTheSame}</p>
         </>
       )}
     </div>

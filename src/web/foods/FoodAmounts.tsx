@@ -11,20 +11,21 @@ import {
   NUTRIENTS,
   type Nutrient,
   type NutrientGroup,
+  nutrientWord,
   type Tag,
   unitWord,
 } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { figure } from '../shared/windows.ts';
+import { Term } from '../shared/words/Term.tsx';
 
-const PARTS: Record<NutrientGroup, string> = {
-  proximate: 'Main parts',
-  carbohydrate: 'Fibre, starch and sugars',
-  mineral: 'Minerals',
-  vitamin: 'Vitamins',
-  fat: 'Fats',
-  'amino acid': 'Amino acids',
+/** Nutrients that are words of the trade, each with what it means. */
+const TERMS: Partial<Record<Tag, 'fibre' | 'dietaryFibre' | 'ash' | 'protein'>> = {
+  FIBC: 'fibre',
+  FIBTG: 'dietaryFibre',
+  ASH: 'ash',
 };
 
 type Basis = 'as fed' | 'dry matter';
@@ -40,6 +41,8 @@ interface Props {
 export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
   const [quantity, setQuantity] = useState(100);
   const [basis, setBasis] = useState<Basis>('as fed');
+  const { foods, nutrition, common } = words();
+  const t = foods.amounts;
   const water = food.composition.WATER;
   const dryKnown = water !== undefined && water < 100;
   const borrowed = own ? lenders(own) : {};
@@ -54,17 +57,17 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
       return (
         <>
           {written((a.value * quantity) / 100)} {unitWord(n.unit)}
-          {sd !== undefined && sd > 0 && <small> ± {written(sd)} sd</small>}
-          {n.tag === 'PROCNT' && <small>{asCrude(food, own, factor)}</small>}
+          {sd !== undefined && sd > 0 && <small title={t.spreadHelp}> {t.spread(written(sd))}</small>}
+          {n.tag === 'PROCNT' && <small> {asCrude(food, own, factor)}</small>}
           {borrowed[n.tag] && (
             <span className="borrowed">
-              <span className="tag warn">borrowed</span> <small>from {borrowed[n.tag]}</small>{' '}
+              <span className="tag warn">{t.borrowed}</span> <small>{t.from(borrowed[n.tag] ?? '')}</small>{' '}
               <Button
                 className="quiet-button small"
-                aria-label={`Take back the borrowed ${n.name.toLowerCase()}`}
+                aria-label={t.takeBackOf(nutrientWord(n.tag))}
                 onPress={() => onTakeBack(n.tag)}
               >
-                Take back
+                {t.takeBack}
               </Button>
             </span>
           )}
@@ -75,14 +78,16 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
     const most = food.high?.[n.tag];
     return (
       <>
-        {guaranteed(least, most, factor, unitWord(n.unit)) ?? fibreGuess(n.tag, food, factor) ?? 'unknown'}
+        {guaranteed(least, most, factor, unitWord(n.unit)) ??
+          fibreGuess(n.tag, food, factor) ??
+          common.unknown}
         {own && (
           <Button
             className="quiet-button small"
-            aria-label={`Borrow ${n.name.toLowerCase()} from a similar food`}
+            aria-label={t.borrowOf(nutrientWord(n.tag))}
             onPress={() => onBorrow(n.tag)}
           >
-            Borrow…
+            {t.borrow}
           </Button>
         )}
       </>
@@ -93,7 +98,7 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
     <>
       <div className="fields">
         <NumberInput
-          label="Amounts per"
+          label={t.per}
           unit="g"
           min={0.01}
           max={100_000}
@@ -102,36 +107,33 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
           onCommit={(q) => setQuantity(q ?? 100)}
         />
         <Choice
-          label="Of"
+          label={t.of}
           value={basis}
           options={
             dryKnown
               ? [
-                  ['as fed', 'the food as fed'],
-                  ['dry matter', 'its dry matter'],
+                  ['as fed', t.fed],
+                  ['dry matter', t.dry],
                 ]
-              : [['as fed', 'the food as fed']]
+              : [['as fed', t.fed]]
           }
           onChange={setBasis}
         />
       </div>
-      {!dryKnown && <p className="hint">Dry matter cannot be shown: the moisture of this food is unknown.</p>}
-      {(Object.keys(PARTS) as NutrientGroup[]).map((part) => {
+      {!dryKnown && <p className="hint">{t.noDry}</p>}
+      {(Object.keys(nutrition.groups) as NutrientGroup[]).map((part) => {
         const rows = NUTRIENTS.filter((n) => n.group === part);
         const known = rows.filter((n) => food.composition[n.tag] !== undefined).length;
         return (
           <details key={part} open={part === 'proximate' || part === 'carbohydrate'}>
             <summary>
-              {PARTS[part]}{' '}
-              <small>
-                {known} of {rows.length} known
-              </small>
+              {nutrition.groups[part]} <small>{t.known(known, rows.length)}</small>
             </summary>
             <table>
               <tbody>
                 {rows.map((n) => (
                   <tr key={n.tag} className={food.composition[n.tag] === undefined ? 'unknown' : ''}>
-                    <th scope="row">{n.name}</th>
+                    <th scope="row">{TERMS[n.tag] ? <Term of={TERMS[n.tag]!}>{n.name}</Term> : n.name}</th>
                     <td>{said(n)}</td>
                   </tr>
                 ))}
@@ -145,21 +147,22 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
 }
 
 function guaranteed(least: number | undefined, most: number | undefined, factor: number, unit: string) {
+  const t = words().foods.amounts;
   if (least !== undefined && most !== undefined)
-    return `${written(least * factor)} to ${written(most * factor)} ${unit} guaranteed`;
-  if (least !== undefined) return `at least ${written(least * factor)} ${unit}`;
-  return most === undefined ? undefined : `at most ${written(most * factor)} ${unit}`;
+    return t.between(written(least * factor), written(most * factor), unit);
+  if (least !== undefined) return t.least(written(least * factor), unit);
+  return most === undefined ? undefined : t.most(written(most * factor), unit);
 }
 
 /** What one measure of fibre says of the other: an estimate with its bounds, or a least. */
 function fibreGuess(tag: Tag, food: Food, factor: number): string | undefined {
   const { FIBTG, FIBC } = food.composition;
-  if (tag === 'FIBTG' && FIBC !== undefined)
-    return `unknown; never less than its crude fibre, ${written(FIBC * factor)} g`;
+  const t = words().foods.amounts;
+  if (tag === 'FIBTG' && FIBC !== undefined) return t.neverLess(written(FIBC * factor));
   const ratio = FIBRE_ESTIMATES[food.group ?? 'any'] ?? FIBRE_ESTIMATES.any;
   if (tag !== 'FIBC' || FIBTG === undefined || !ratio) return undefined;
-  const [low, middle, high] = [ratio.low, ratio.mean, ratio.high].map((r) => written(r * FIBTG * factor));
-  return `unknown; by estimate from dietary fibre ${middle} g (${low} to ${high})`;
+  const part = (r: number) => written(r * FIBTG * factor);
+  return t.estimated(part(ratio.mean), part(ratio.low), part(ratio.high));
 }
 
 /** What a table's protein is as crude protein; nothing where it is that already, as on labels and in own foods. */
@@ -167,12 +170,13 @@ function asCrude(food: Food, own: OwnFood | undefined, factor: number): string |
   const crude = own ? undefined : crudeProtein(food);
   if (!crude) return undefined;
   const { proteinFactor } = food;
+  const t = words().foods.amounts;
   if (proteinFactor === undefined)
-    return ` as the table prints it, with what nitrogen factor it does not say: crude protein ${written(crude.low * factor)} to ${written(crude.high * factor)} g`;
-  if (proteinFactor === CRUDE_FACTOR) return ' crude protein (nitrogen × 6.25)';
-  return ` as the table prints it (nitrogen × ${proteinFactor}); crude protein (nitrogen × 6.25), which labels and targets mean, ${written(crude.value * factor)} g`;
+    return t.factorUnknown(written(crude.low * factor), written(crude.high * factor));
+  if (proteinFactor === CRUDE_FACTOR) return t.crude;
+  return t.printed(proteinFactor, written(crude.value * factor));
 }
 
 function written(value: number): string {
-  return value > 0 && value < 0.1 ? value.toPrecision(2) : figure(value);
+  return value > 0 && value < 0.1 ? words().figures.number(Number(value.toPrecision(2)), 8) : figure(value);
 }

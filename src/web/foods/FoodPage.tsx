@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import { withEvidence } from '../../foods/evidence.ts';
 import type { Food } from '../../foods/food.ts';
+import { sourceWords } from '../../foods/source-words.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { ownFromReference } from '../../household/reckon/foods/own-food.ts';
 import {
@@ -11,19 +12,22 @@ import {
   groupName,
   ingredientFromOwn,
   ingredientFromReference,
-  usesOwnFood,
 } from '../../household/reckon/mix/mix-edits.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { CautionWords } from '../shared/CautionWords.tsx';
+import { Failed } from '../shared/Failed.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
+import { IngredientReading } from '../shared/label/IngredientPaste.tsx';
 import { go } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
-import { useRemove } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { BorrowDialog } from './BorrowDialog.tsx';
+import { type Deleted, DeleteFood } from './DeleteFood.tsx';
 import { FoodAmounts } from './FoodAmounts.tsx';
-import { IngredientReading } from './label/IngredientPaste.tsx';
+import { Listed } from './Listed.tsx';
 import { MakeForm } from './MakeForm.tsx';
 import { SourcesSection } from './SourcesSection.tsx';
 import '../shared/styles/cautions.css';
@@ -34,15 +38,17 @@ interface Props {
   food: Food & { tableName?: string; also?: readonly string[]; refuse?: number };
   own?: OwnFood;
   onEdit?(): void;
+  onDeleted?(deleted: Deleted): void;
 }
 
-export function FoodPage({ food, own, onEdit }: Props) {
-  const { mix, change, house } = useMixDraft();
-  const erase = useRemove('foods');
+export function FoodPage({ food, own, onEdit, onDeleted }: Props) {
+  const { mix, change } = useMixDraft();
+  const { foods, common } = words();
+  const t = foods.page;
   const { save, error } = useSaveFood();
+  const [asking, setAsking] = useState(false);
   const [borrowing, setBorrowing] = useState<Tag>();
   const inMix = mix?.problem.foods.some((f) => f.id === food.ref || f.ref === food.ref);
-  const users = own ? house.mixes.filter((m) => usesOwnFood(m, own.id)) : [];
   const cautions = cautionsFor({ ...food, ref: own ? undefined : food.ref }, mix?.problem.species);
   const ingredient = own ? ingredientFromOwn(own) : ingredientFromReference(food);
 
@@ -62,20 +68,20 @@ export function FoodPage({ food, own, onEdit }: Props) {
     <article className="food-page">
       <header>
         <h2 tabIndex={-1}>
-          {food.name} {own?.invented && <span className="tag">invented</span>}
+          {food.name} {own?.invented && <span className="tag">{foods.invented}</span>}
         </h2>
         <p className="hint">
           {[
-            own?.kind === 'pellet' ? 'Complete pellet' : food.group && groupName(food.group),
+            own?.kind === 'pellet' ? foods.completePellet : food.group && groupName(food.group),
             food.tableName && tableNote({ name: food.name, tableName: food.tableName }),
-            food.source,
+            sourceWords(food.source),
           ]
             .filter(Boolean)
             .join(' · ')}
         </p>
       </header>
       {cautions.length > 0 && (
-        <ul className="cautions" aria-label="Cautions">
+        <ul className="cautions" aria-label={t.cautions}>
           {cautions.map(({ caution }) => (
             <li key={caution.id} className={`caution-card ${caution.severity}`}>
               <CautionWords caution={caution} />
@@ -83,6 +89,7 @@ export function FoodPage({ food, own, onEdit }: Props) {
           ))}
         </ul>
       )}
+      {own && <Listed own={own} species={mix?.problem.species} />}
       <div className="button-row">
         {mix && own?.kind !== 'pellet' && (
           <Button
@@ -90,44 +97,42 @@ export function FoodPage({ food, own, onEdit }: Props) {
             isDisabled={inMix || cautions.some((c) => c.caution.severity === 'never')}
             onPress={() => change((m) => addFood(m, ingredient))}
           >
-            {inMix ? 'In the mix' : 'Add to mix'}
+            {inMix ? t.inMix : t.addToMix}
           </Button>
         )}
         {own ? (
           <>
             <Button className="quiet-button" onPress={onEdit}>
-              Edit
+              {t.edit}
             </Button>
-            <Button
-              className="quiet-button"
-              isDisabled={users.length > 0}
-              onPress={() => erase.mutate(own, { onSuccess: () => go('foods') })}
-            >
-              Delete
-            </Button>
-            {users.length > 0 && (
-              <span className="hint">
-                Used in {users.map((m) => m.name).join(', ')}; remove it there to delete it.
-              </span>
+            {!asking && (
+              <Button
+                className="quiet-button ask-delete"
+                onPress={() => {
+                  setAsking(true);
+                  focusWhenThere('.asking .keep');
+                }}
+              >
+                {common.delete}
+              </Button>
             )}
           </>
         ) : (
           <Button className="quiet-button" onPress={() => void keepAsOwn().catch(() => {})}>
-            Keep as an own food, to add sources
+            {t.keepOwn}
           </Button>
         )}
       </div>
-      {(erase.error ?? error) && (
-        <p role="alert" className="field-error">
-          {(erase.error ?? error)!.message}
-        </p>
+      {own && asking && (
+        <DeleteFood own={own} onKeep={() => setAsking(false)} onDeleted={(gone) => onDeleted?.(gone)} />
       )}
+      <Failed error={error} />
       <FoodAmounts food={food} own={own} onBorrow={setBorrowing} onTakeBack={takeBack} />
       {!own && <MakeForm food={food} />}
       {own && <SourcesSection own={own} />}
       {own?.evidence?.ingredients && (
-        <section aria-label="Ingredient list">
-          <h3>Ingredient list</h3>
+        <section aria-label={t.list}>
+          <h3>{t.list}</h3>
           <IngredientReading text={own.evidence.ingredients} species={mix?.problem.species} />
         </section>
       )}

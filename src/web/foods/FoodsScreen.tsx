@@ -5,12 +5,14 @@ import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useFoodSearchNote, useReferenceFoods } from '../worker/engine.ts';
+import { type Deleted, Gone } from './DeleteFood.tsx';
 import { FoodPage } from './FoodPage.tsx';
 import { OwnFoodForm } from './OwnFoodForm.tsx';
 import '../shared/styles/list-detail.css';
@@ -22,11 +24,13 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
   const [query, setQuery] = useState('');
   /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
   const [editing, setEditing] = useState<OwnFood>();
+  const [deleted, setDeleted] = useState<Deleted>();
   const { data: found = [], isPending, error } = useFoodSearch(query);
   const note = useFoodSearchNote(query);
   const byRef = useReferenceFoods(shown && shown !== NEW ? [shown] : []);
-  const words = query.trim().toLowerCase();
-  const mine = house.foods.filter((f) => f.name.toLowerCase().includes(words));
+  const sought = query.trim().toLowerCase();
+  const t = words().foods;
+  const mine = house.foods.filter((f) => f.name.toLowerCase().includes(sought));
   const own = house.foods.find((f) => f.id === shown);
   const reference = shown ? byRef.get(shown) : undefined;
 
@@ -36,7 +40,13 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
       return <OwnFoodForm key={editing.id} food={editing} onDone={() => setEditing(undefined)} />;
     if (own)
       return (
-        <FoodPage key={own.id} food={{ ...own, ref: own.id }} own={own} onEdit={() => setEditing(own)} />
+        <FoodPage
+          key={own.id}
+          food={{ ...own, ref: own.id }}
+          own={own}
+          onEdit={() => setEditing(own)}
+          onDeleted={setDeleted}
+        />
       );
     if (reference) return <FoodPage key={reference.ref} food={reference} />;
     return undefined;
@@ -45,47 +55,45 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
 
   return (
     <main id="main" className={`foods-screen ${page ? 'has-detail' : ''}`}>
-      <section className="finder" aria-label="Find a food">
-        <h1>Foods</h1>
+      <section className="finder" aria-label={t.find}>
+        <h1>{t.title}</h1>
         <SearchField value={query} onChange={setQuery} className="search">
-          <Label>Search foods</Label>
-          <Input placeholder="oats, lentils, dandelion…" />
+          <Label>{t.search}</Label>
+          <Input placeholder={t.example} />
         </SearchField>
         <p className="hint" aria-live="polite">
           {error
             ? error.message
             : isPending
-              ? 'Loading the reference foods…'
-              : words
-                ? `${found.length + mine.length} found`
-                : 'Foods keepers use, by group'}
+              ? t.loading
+              : sought
+                ? t.found(found.length + mine.length)
+                : t.byGroup}
         </p>
+        {deleted && <Gone deleted={deleted} onBack={() => setDeleted(undefined)} />}
         <section className="own-foods">
           <div className="list-head">
-            <h2>Own foods and pellets</h2>
+            <h2>{t.own}</h2>
             <Button className="button small" onPress={() => go('foods', NEW)}>
-              New food
+              {t.new}
             </Button>
             <a className="button small" href={linkTo('household', 'table')}>
-              From a table
+              {t.fromTable}
             </a>
           </div>
           <FoodList
             foods={mine.map(ownLine)}
             shown={shown}
-            of="own foods"
-            from={words}
+            from={sought}
             pick={() => setEditing(undefined)}
           />
         </section>
-        {words ? (
+        {sought ? (
           <section>
-            <h2>Reference foods</h2>
+            <h2>{t.reference}</h2>
             {note && <p role="status">{note}</p>}
             <FoodList foods={found.map(referenceLine)} shown={shown} />
-            {!isPending && found.length === 0 && !note && (
-              <p>Nothing found. Try a shorter or plainer word, or add your own food.</p>
-            )}
+            {!isPending && found.length === 0 && !note && <p>{t.nothing}</p>}
           </section>
         ) : (
           byGroup(found).map(([group, foods]) => (
@@ -96,18 +104,18 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
           ))
         )}
       </section>
-      <section className="detail" aria-label="Food">
+      <section className="detail" aria-label={t.one}>
         {page ? (
           <>
             <a className="back" href={linkTo('foods')}>
-              ‹ All foods
+              {t.all}
             </a>
-            <Contained what="This food" of={own ?? reference}>
+            <Contained what={t.thisOne} of={own ?? reference}>
               {page}
             </Contained>
           </>
         ) : (
-          <p className="empty">Choose a food to see what it holds, or add your own from its label.</p>
+          <p className="empty">{t.choose}</p>
         )}
       </section>
     </main>
@@ -127,14 +135,12 @@ const PART = 40;
 function FoodList(props: {
   foods: readonly Line[];
   shown: string | undefined;
-  of?: string;
   from?: string;
   pick?(): void;
 }) {
-  const { foods, shown, of = 'foods', from, pick } = props;
+  const { foods, shown, from, pick } = props;
   const parts = useParts(foods, {
     part: PART,
-    of,
     ...(from !== undefined && { from }),
     always: (f) => f.id === shown,
   });
@@ -144,7 +150,7 @@ function FoodList(props: {
         {parts.shown.map((f) => (
           <li key={f.id}>
             <a href={linkTo('foods', f.id)} aria-current={f.id === shown ? 'true' : undefined} onClick={pick}>
-              <span>{f.name}</span> {f.invented && <span className="tag">invented</span>}
+              <span>{f.name}</span> {f.invented && <span className="tag">{words().foods.invented}</span>}
               <small>{f.note}</small>
             </a>
           </li>
@@ -156,7 +162,8 @@ function FoodList(props: {
 }
 
 function ownLine(f: OwnFood): Line {
-  const kind = f.kind === 'pellet' ? 'pellet' : f.group ? groupName(f.group) : 'own food';
+  const t = words().foods;
+  const kind = f.kind === 'pellet' ? t.pellet : f.group ? groupName(f.group) : t.ownFood;
   return { id: f.id, name: f.name, note: kind, invented: f.invented };
 }
 

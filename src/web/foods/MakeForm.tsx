@@ -6,6 +6,7 @@ import { type Form, type Formed, formOf } from '../../foods/forms/form-of.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
 import { ownFrom } from '../../household/reckon/foods/own-food.ts';
 import { NUTRIENTS, unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
@@ -14,12 +15,6 @@ import { figure } from '../shared/windows.ts';
 import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 
-const FORMS: readonly (readonly [Form, string])[] = [
-  ['dried', 'dried'],
-  ['blanched', 'blanched or boiled'],
-  ['roasted', 'roasted'],
-  ['sprouted', 'sprouted'],
-];
 /** Home-dried vegetables keep at about this (common practice, no source). */
 const DRIED_MOISTURE = 10;
 /** A food at most this damp is dry already, g of water per 100 g (common practice, no source). */
@@ -28,36 +23,41 @@ const DRY = 20;
 export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
   const { save, error } = useSaveFood();
   const [open, setOpen] = useState(false);
+  const t = words().foods.make;
   const water = food.composition.WATER;
   const [form, setForm] = useState<Form>(water !== undefined && water <= DRY ? 'roasted' : 'dried');
   const [moisture, setMoisture] = useState<number>();
   const [before, setBefore] = useState<number>();
   const [after, setAfter] = useState<number>();
   const damp = moisture ?? (form === 'blanched' ? water : Math.min(DRIED_MOISTURE, (water ?? 0) / 2));
-  if (water === undefined)
-    return <p className="hint">A dried form cannot be worked out: the moisture of this food is unknown.</p>;
+  if (water === undefined) return <p className="hint">{t.noMoisture}</p>;
   const made = open ? attempt(() => formOf(food, form, { moisture: damp!, before, after })) : undefined;
   const fresh = form === 'dried' ? attempt(() => freshFor(100, food, damp!)) : undefined;
 
   async function keep(formed: Formed) {
     const { figures, source } = formed;
-    const own = ownFrom(food, { name: `${food.name}, ${form}`, figures, source, newId });
+    const own = ownFrom(food, { name: t.named[form](food.name), figures, source, newId });
     await save(own, undefined);
     go('foods', own.id);
   }
 
   return (
-    <section className="make-form" aria-label="Make another form">
+    <section className="make-form" aria-label={t.section}>
       <Button className="quiet-button" aria-expanded={open} onPress={() => setOpen(!open)}>
-        Make its dried, blanched or roasted form
+        {t.open}
       </Button>
       {open && (
         <>
           <div className="fields">
-            <Choice label="Form" value={form} options={FORMS} onChange={setForm} />
+            <Choice
+              label={t.form}
+              value={form}
+              options={Object.entries(t.forms) as [Form, string][]}
+              onChange={setForm}
+            />
             {form !== 'sprouted' && (
               <NumberInput
-                label="Moisture of the result"
+                label={t.moisture}
                 unit="%"
                 min={0}
                 max={99}
@@ -68,14 +68,8 @@ export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
             )}
             {form === 'blanched' && (
               <>
-                <NumberInput label="Weight before" unit="g" min={0.1} value={before} onCommit={setBefore} />
-                <NumberInput
-                  label="Weight after, drained"
-                  unit="g"
-                  min={0.1}
-                  value={after}
-                  onCommit={setAfter}
-                />
+                <NumberInput label={t.before} measure="mass" min={0.1} value={before} onCommit={setBefore} />
+                <NumberInput label={t.after} measure="mass" min={0.1} value={after} onCommit={setAfter} />
               </>
             )}
           </div>
@@ -90,14 +84,9 @@ export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
               {fresh && !('fault' in fresh) && <Fresh needed={fresh} />}
               <Preview made={made} />
               <Button className="button strong" onPress={() => void keep(made).catch(() => {})}>
-                Keep “{food.name}, {form}”
+                {t.keep(t.named[form](food.name))}
               </Button>
-              {form === 'dried' && (
-                <p className="caution">
-                  Drying at home: mind the hot oven and trays, dry until nothing is soft or damp, and throw
-                  away what smells or shows mould.
-                </p>
-              )}
+              {form === 'dried' && <p className="caution">{t.mindHeat}</p>}
             </>
           )}
           <Failed error={error} />
@@ -108,10 +97,12 @@ export function MakeForm({ food }: { food: Food & { refuse?: number } }) {
 }
 
 function Fresh({ needed }: { needed: FreshNeeded }) {
-  const bought = needed.purchased === undefined ? '' : `, ${figure(needed.purchased)} g as bought`;
+  const t = words().foods.make;
+  const { prepared, purchased } = needed;
   return (
     <p>
-      100 g dried takes {figure(needed.prepared)} g ready to dry{bought}. {needed.note}
+      {purchased === undefined ? t.fresh(100, prepared) : t.freshBought(100, prepared, purchased)}{' '}
+      {needed.note}
     </p>
   );
 }
@@ -121,7 +112,7 @@ function Preview({ made }: { made: Formed }) {
   const rows = NUTRIENTS.filter((n) => made.notes[n.tag] !== undefined);
   return (
     <details>
-      <summary>What it holds, and how each figure was reached ({rows.length})</summary>
+      <summary>{words().foods.make.preview(rows.length)}</summary>
       <div className="table-scroll">
         <table>
           <tbody>
@@ -148,9 +139,11 @@ function said(
   high: number | undefined,
   unit: string,
 ): string {
-  if (value !== undefined) return `${figure(value)}${sd ? ` ± ${figure(sd)} sd` : ''} ${unit}`;
-  if (low !== undefined && high !== undefined) return `${figure(low)} to ${figure(high)} ${unit}`;
-  return 'unknown';
+  const { foods, common } = words();
+  if (value !== undefined)
+    return `${figure(value)}${sd ? ` ${foods.amounts.spread(figure(sd))}` : ''} ${unit}`;
+  if (low !== undefined && high !== undefined) return foods.make.between(figure(low), figure(high), unit);
+  return common.unknown;
 }
 
 /** The answer, or what was wrong with the question, in words. */

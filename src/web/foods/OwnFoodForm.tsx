@@ -5,20 +5,24 @@ import { type Evidence, withEvidence } from '../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { soleSource, sourceWith } from '../../household/reckon/foods/label-source.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { IngredientPaste, MOST_INGREDIENT_TEXT } from '../shared/label/IngredientPaste.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
-import { IngredientPaste, MOST_INGREDIENT_TEXT } from './label/IngredientPaste.tsx';
 import { NameCautions } from './NameCautions.tsx';
 
 export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?: string): void }) {
   const { mix } = useMixDraft();
+  const { foods, common } = words();
+  const t = foods.form;
   /** As it stood when the form was opened: only what is changed here is changed. */
   const [food] = useState(now);
   const { save, error, isPending } = useSaveFood();
@@ -27,7 +31,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
   const [kind, setKind] = useState<OwnFood['kind']>(food?.kind ?? 'mix');
   const [group, setGroup] = useState<FoodGroup | ''>(food?.group ?? '');
   const [price, setPrice] = useState(food?.pricePerKg);
-  const [words, setWords] = useState(source?.name ?? food?.source ?? 'label');
+  const [from, setFrom] = useState(source?.name ?? food?.source ?? t.label);
   const [result, setResult] = useState<FigureResult>();
   const [ingredients, setIngredients] = useState(food?.evidence?.ingredients ?? '');
   const [tried, setTried] = useState(false);
@@ -46,7 +50,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
     const { ingredients: _was, ...rest } = food?.evidence ?? {};
     const list = ingredients.trim() === '' ? {} : { ingredients };
     if (several) return { ...rest, ...list };
-    const about = { id: newId(), name: words, today: today(), before: source };
+    const about = { id: newId(), name: from, today: today(), before: source };
     return { ...rest, ...list, sources: result ? [sourceWith(result, about)] : [] };
   }
 
@@ -67,7 +71,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
       composition: {},
       sd: {},
       pricePerKg: price,
-      source: several ? (food?.source ?? '') : words,
+      source: several ? (food?.source ?? '') : from,
       invented: food?.invented ?? false,
     };
     const kept = withEvidence(bare, evidence());
@@ -85,66 +89,62 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
       }}
     >
       <h2 ref={heading} tabIndex={-1}>
-        {food ? `Edit ${food.name}` : 'New food'}
+        {food ? t.edit(food.name) : t.new}
       </h2>
       <div className="fields">
         <TextField className="wide" value={name} onChange={setName} isInvalid={tried && nameless}>
-          <Label>Name</Label>
-          <Input ref={nameField} autoComplete="off" />
+          <Label>{common.name}</Label>
+          <NameInput ref={nameField} autoComplete="off" />
         </TextField>
         <NameCautions name={name} species={mix?.problem.species} />
         <Choice
-          label="Kind"
+          label={t.kind}
           value={kind}
           options={[
-            ['mix', 'Food for a mix'],
-            ['pellet', 'Complete pellet'],
+            ['mix', t.forMix],
+            ['pellet', foods.completePellet],
           ]}
           onChange={setKind}
         />
         {kind === 'mix' && (
           <Choice
-            label="Group"
+            label={t.group}
             value={group}
-            options={[['', 'None'], ...(Object.entries(FOOD_GROUPS) as [FoodGroup, string][])]}
+            options={[['', t.noGroup], ...(Object.entries(FOOD_GROUPS) as [FoodGroup, string][])]}
             onChange={setGroup}
           />
         )}
-        <NumberInput label="Price per kg" min={0} value={price} onCommit={setPrice} />
+        <NumberInput label={t.price} min={0} value={price} onCommit={setPrice} />
         {!several && (
-          <TextField value={words} onChange={setWords}>
-            <Label>Where the figures come from</Label>
+          <TextField value={from} onChange={setFrom}>
+            <Label>{t.source}</Label>
             <Input autoComplete="off" />
           </TextField>
         )}
       </div>
       {several ? (
-        <p className="notice-line">
-          The figures of this food rest on {sources.length} sources. They are looked after on the food’s own
-          page, under “Where the figures come from”.
-        </p>
+        <p className="notice-line">{t.severalSources(sources.length)}</p>
       ) : (
         <FigureForm initial={source} about={{ name, group: group || undefined, kind }} onChange={setResult} />
       )}
       <IngredientPaste text={ingredients} onChange={setIngredients} species={mix?.problem.species} />
       {tried && nameless && (
         <p role="alert" className="field-error">
-          Name is empty; give the food a name.
+          {t.nameless}
         </p>
       )}
       {tried && (faults.length > 0 || listTooLong) && (
         <p role="alert" className="field-error">
-          Not saved yet: {listTooLong ? 'the ingredient list is too long' : 'an amount cannot be true'}; see
-          the note above.
+          {listTooLong ? t.listTooLong : t.cannotBe}
         </p>
       )}
       <Failed error={error} />
       <div className="button-row">
         <Button type="submit" className="button strong" isPending={isPending}>
-          Save food
+          {t.save}
         </Button>
         <Button className="quiet-button" onPress={cancel}>
-          Cancel
+          {common.cancel}
         </Button>
       </div>
     </Form>

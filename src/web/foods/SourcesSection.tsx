@@ -2,12 +2,14 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withEvidence } from '../../foods/evidence.ts';
+import { sourceWords } from '../../foods/source-words.ts';
 import { combine } from '../../foods/sources/combine.ts';
 import { disagreements } from '../../foods/sources/disagree.ts';
 import { pictureOf } from '../../foods/sources/picture.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
-import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { NUTRIENTS, nutrient, nutrientWord, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { useSaveFood } from '../store/save-food.ts';
@@ -17,25 +19,27 @@ import { DisagreementPicture } from './DisagreementPicture.tsx';
 export function SourcesSection({ own }: { own: OwnFood }) {
   const { save, error } = useSaveFood();
   const [adding, setAdding] = useState(false);
+  const { foods, common, figures } = words();
+  const t = foods.sources;
   const sources = own.evidence?.sources ?? [];
   const keep = (next: readonly FoodSource[]) =>
     void save(withEvidence(own, { ...own.evidence, sources: next }), own).catch(() => {});
 
   return (
-    <section className="sources" aria-label="Sources">
-      <h3>Where the figures come from</h3>
-      {sources.length === 0 && <p>{own.source || 'Typed in, without a source.'}</p>}
+    <section className="sources" aria-label={t.section}>
+      <h3>{t.title}</h3>
+      {sources.length === 0 && <p>{own.source ? sourceWords(own.source) : t.typed}</p>}
       <ul>
         {sources.map((s) => (
           <li key={s.id}>
             <span>
-              {s.name}
+              {sourceWords(s.name)}
               <small>
                 {[
-                  `${countOf(s)} amounts`,
-                  s.basis === 'dry matter' && 'printed for dry matter',
-                  s.n && `${s.n} samples`,
-                  s.date,
+                  t.amounts(countOf(s)),
+                  s.basis === 'dry matter' && t.forDry,
+                  s.n && t.samples(s.n),
+                  s.date && figures.day(s.date),
                 ]
                   .filter(Boolean)
                   .join(' · ')}
@@ -44,10 +48,10 @@ export function SourcesSection({ own }: { own: OwnFood }) {
             {sources.length > 1 && (
               <Button
                 className="quiet-button"
-                aria-label={`Remove the source ${s.name}`}
+                aria-label={t.remove(s.name)}
                 onPress={() => keep(sources.filter((other) => other.id !== s.id))}
               >
-                Remove
+                {common.remove}
               </Button>
             )}
           </li>
@@ -66,7 +70,7 @@ export function SourcesSection({ own }: { own: OwnFood }) {
       ) : (
         sources.length > 0 && (
           <Button className="button" onPress={() => setAdding(true)}>
-            Add a source
+            {t.add}
           </Button>
         )
       )}
@@ -83,6 +87,7 @@ function countOf(source: FoodSource): number {
 /** The disagreement as a picture, one nutrient at a time, and whose figure counts. */
 function Agreement({ own, sources }: { own: OwnFood; sources: readonly FoodSource[] }) {
   const { save } = useSaveFood();
+  const t = words().foods.sources;
   const doubts = disagreements('all', sources, own.group);
   const told = NUTRIENTS.filter(
     ({ tag }) =>
@@ -90,7 +95,7 @@ function Agreement({ own, sources }: { own: OwnFood; sources: readonly FoodSourc
   ).map((n) => n.tag);
   const [chosen, setChosen] = useState<Tag>();
   const tag = chosen && told.includes(chosen) ? chosen : (doubts[0]?.tag ?? told[0]);
-  if (!tag) return <p className="hint">No two of these sources speak of the same amount.</p>;
+  if (!tag) return <p className="hint">{t.apart}</p>;
   const choice = own.evidence?.choices?.[tag] ?? 'mean';
   const combined = combine(tag, sources, choice, own.group);
   const picture = pictureOf(tag, sources, combined, own.group);
@@ -105,16 +110,16 @@ function Agreement({ own, sources }: { own: OwnFood; sources: readonly FoodSourc
   return (
     <>
       {doubts.length > 0 && (
-        <ul className="doubts" aria-label="Sources that cannot both be right">
+        <ul className="doubts" aria-label={t.doubts}>
           {doubts.map((d) => (
             <li key={`${d.tag} ${d.between.join()} ${d.kind}`}>
               <span>{d.sentence}</span>
               <Button
                 className="quiet-button"
-                aria-label={`Show ${nutrient(d.tag).name.toLowerCase()}`}
+                aria-label={t.showOf(nutrientWord(d.tag))}
                 onPress={() => setChosen(d.tag)}
               >
-                Show
+                {t.show}
               </Button>
             </li>
           ))}
@@ -122,29 +127,22 @@ function Agreement({ own, sources }: { own: OwnFood; sources: readonly FoodSourc
       )}
       <div className="fields">
         <Choice
-          label="How the sources agree on"
+          label={t.agreeOn}
           value={tag}
           options={told.map((t) => [t, nutrient(t).name] as const)}
           onChange={setChosen}
         />
         {knows.length > 1 && (
           <Choice
-            label="What counts"
+            label={t.counts}
             value={choice}
-            options={[
-              ['mean', 'mean of all sources'] as const,
-              ...knows.map((s) => [s.id, `${s.name} alone`] as const),
-            ]}
+            options={[['mean', t.mean] as const, ...knows.map((s) => [s.id, t.alone(s.name)] as const)]}
             onChange={choose}
           />
         )}
       </div>
       {picture && <DisagreementPicture picture={picture} />}
-      {combined && (
-        <p className="hint">
-          {combined.source}. The lines reach as far as 95 of 100 bags would, were the source right.
-        </p>
-      )}
+      {combined && <p className="hint">{t.lines(combined.source)}</p>}
     </>
   );
 }

@@ -1,17 +1,10 @@
-/** A file sent to the server: looked at first, then written just as it was shown. */
+/** A file sent to the server: looked at first, then written just as it was shown. Every failure is an ApiError. */
 import type { ImportCheck, ImportMode, PartCheck } from '../../household/exchange/wire.ts';
+import { ask, strangeAnswer } from '../store/ask.ts';
 
-/** Why a file is not taken in, by field. */
-export class FileRefused extends Error {
-  readonly faults: readonly { readonly field: string; readonly message: string }[];
-  constructor(message: string, faults: FileRefused['faults'] = []) {
-    super(message);
-    this.name = 'FileRefused';
-    this.faults = faults;
-  }
-}
+/** How long a large household may take to be looked through and written, ms. */
+const FOR_A_FILE = 120_000;
 
-/** @throws FileRefused */
 async function send<T>(
   path: string,
   query: Readonly<Record<string, string | readonly string[]>>,
@@ -20,24 +13,13 @@ async function send<T>(
   const asked = new URLSearchParams();
   for (const [key, value] of Object.entries(query))
     for (const each of typeof value === 'string' ? [value] : value) asked.append(key, each);
-  let answer: Response;
-  try {
-    answer = await fetch(`${path}?${asked}`, {
-      method: 'POST',
-      headers: { 'content-type': 'text/plain' },
-      body: text,
-    });
-  } catch {
-    throw new FileRefused(
-      'The Pouchful server does not answer, so nothing was written. Is it still running?',
-    );
-  }
-  const body: unknown = await answer.json().catch(() => undefined);
-  if (answer.ok && typeof body === 'object' && body !== null && 'token' in body) return body as T;
-  const told = (body ?? {}) as { field?: string; message?: string; faults?: FileRefused['faults'] };
-  if (typeof told.message !== 'string')
-    throw new FileRefused(`The server answered ${answer.status}; nothing was written.`);
-  throw new FileRefused(told.message, told.faults ?? [{ field: told.field ?? '', message: told.message }]);
+  const answer = (await ask(
+    `${path}?${asked}`,
+    { method: 'POST', headers: { 'content-type': 'text/plain' }, body: text },
+    FOR_A_FILE,
+  )) as object;
+  if (!('token' in answer)) throw strangeAnswer();
+  return answer as T;
 }
 
 export const lookAt = (text: string, mode: ImportMode) =>

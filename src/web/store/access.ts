@@ -1,6 +1,5 @@
 /** Who may come in: asked of the server, and told to the page where this device no longer may. */
-import { ApiError } from './api-error.ts';
-import { ask } from './ask.ts';
+import { ask, strangeAnswer } from './ask.ts';
 
 /** What the server says of this device. */
 export interface AccessState {
@@ -48,7 +47,7 @@ export async function pairDevice(code: string, name: string): Promise<void> {
 export async function fetchDevices(): Promise<DeviceList> {
   const list = (await ask('/api/devices')) as Partial<DeviceList>;
   if (Array.isArray(list.devices)) return list as DeviceList;
-  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+  throw strangeAnswer();
 }
 
 /** A code for one more device; the one before it is void. */

@@ -1,7 +1,7 @@
 /** The household at the server, as plain functions. Every failure is an {@link ApiError} with words for people. */
 import type { ChangeDetail, HistoryPage, RecordsPage, Written } from '../../household/records.ts';
 import { ApiError } from './api-error.ts';
-import { ask } from './ask.ts';
+import { ask, strangeAnswer } from './ask.ts';
 import { deviceName } from './device-name.ts';
 import type { Change } from './sync/change.ts';
 import { requestFor } from './sync/request.ts';
@@ -12,7 +12,7 @@ export async function fetchRecords(after: number, upTo?: number): Promise<Record
   const page = (await ask(`/api/records?after=${after}${range}`)) as Partial<RecordsPage>;
   if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
     return page as RecordsPage;
-  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+  throw strangeAnswer();
 }
 
 /** Makes a change. Sent again under the same id, it is not made twice. @param leaving by a request that outlives the page */
@@ -29,7 +29,7 @@ export async function sendChange(change: Change, leaving: boolean): Promise<Writ
     return ask(path.replace(/\/pours$/, ''), { ...otherwise, keepalive: leaving });
   })) as Partial<Written>;
   if (typeof written.record?.version === 'number' && Array.isArray(written.along)) return written as Written;
-  throw new ApiError(0, 'What answers at this address is no Pouchful of this version. Load the page anew.');
+  throw strangeAnswer();
 }
 
 export interface HistoryQuery {

@@ -38,7 +38,7 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
   const mix = house.mixes.find((m) => m.id === chosen) ?? house.mixes[0];
   const id = mix?.id;
   const history: History<Mix> = (id !== undefined && histories.get(id)) || NO_HISTORY;
-  const { is: saveIs, ...saveMore } = saveState(view, 'mixes');
+  const { is: saveIs, ...saveMore } = saveState(view, 'mixes', id);
   const saveMessage = 'message' in saveMore ? saveMore.message : '';
 
   const current = useCallback(() => (id === undefined ? undefined : keeper.shown('mixes', id)), [id]);

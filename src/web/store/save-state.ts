@@ -10,8 +10,13 @@ export type SaveState =
   /** Taken back. */
   | { readonly is: 'refused'; readonly message: string };
 
-export function saveState({ waiting, trouble, refusals }: KeeperView, kind: Kind): SaveState {
-  const refused = refusals.find((r) => r.change.kind === kind);
+/** @param id of the thing at hand: what was refused of another says nothing of it */
+export function saveState(
+  { waiting, trouble, refusals }: KeeperView,
+  kind: Kind,
+  id: string | undefined,
+): SaveState {
+  const refused = refusals.find((r) => r.change.kind === kind && r.change.id === id && !r.isPast);
   if (refused) return { is: 'refused', message: refused.message };
   const waits = waiting.some((change) => change.kind === kind && !change.theirs);
   if (!waits) return { is: 'saved' };

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { confirmedProfile, unconfirmedBounds } from '../../targets/confirm.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
+import { words } from '../../words/words.ts';
 import { DayInput } from '../shared/DayInput.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -23,6 +24,7 @@ export function ConfirmFigures(props: {
   const [tried, setTried] = useState(false);
   if (unconfirmedBounds(profile).length === 0) return null;
   const said = against.trim();
+  const t = words().targets.confirm;
 
   function confirm() {
     setTried(true);
@@ -43,8 +45,8 @@ export function ConfirmFigures(props: {
         confirm();
       }}
     >
-      <h3>From memory</h3>
-      <p>Compare each figure that is from memory with the publication that its source names.</p>
+      <h3>{t.title}</h3>
+      <p>{t.compare}</p>
       <div className="fields">
         <TextField
           className="wide"
@@ -53,27 +55,27 @@ export function ConfirmFigures(props: {
           isInvalid={tried && said === ''}
           validationBehavior="aria"
         >
-          <Label>I have checked these figures against</Label>
-          <Input autoComplete="off" placeholder="title, edition, page" />
+          <Label>{t.against}</Label>
+          <Input autoComplete="off" placeholder={t.example} />
         </TextField>
         <DayInput
-          label="on"
+          label={t.on}
           value={on}
           onChange={setOn}
-          {...(tried && on === undefined && { error: 'Say on which day.' })}
+          {...(tried && on === undefined && { error: t.day })}
         />
       </div>
       {tried && said === '' && (
         <p role="alert" className="field-error">
-          Say what you checked them against; figures that nobody has checked stay out of every mix.
+          {t.empty}
         </p>
       )}
       <Failed error={save.error} />
       <div className="button-row">
         <Button type="submit" className="button strong" isDisabled={isBlocked || save.isPending}>
-          Confirm the figures
+          {t.confirm}
         </Button>
-        {isBlocked && <span className="hint">Save the profile first.</span>}
+        {isBlocked && <span className="hint">{t.saveFirst}</span>}
       </div>
     </Form>
   );

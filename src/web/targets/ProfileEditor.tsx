@@ -7,13 +7,15 @@ import { changedBound, OWN_CHOICE } from '../../targets/changed-bound.ts';
 import { unconfirmedBounds } from '../../targets/confirm.ts';
 import { finishProfile } from '../../targets/finish-profile.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
+import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { ConfirmFigures } from './ConfirmFigures.tsx';
-import { BASIS_WORDS, boundName, boundUnit, FIBRE_SENTENCE, Standing } from './ProfileTable.tsx';
+import { boundName, boundUnit, boundWord, FibreSentence, Standing } from './ProfileTable.tsx';
 import './targets.css';
 
 /** A nutrient to bound, or calcium against phosphorus; '' for none. */
@@ -22,6 +24,8 @@ type Added = Tag | 'CA:P' | '';
 export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   const { mix, change } = useMixDraft();
   const save = useSave('profiles');
+  const { targets, common } = words();
+  const t = targets.editor;
   /** As it stood when it was begun to be changed: only what is changed here is changed. */
   const [opened, setOpened] = useState(profile);
   const [draft, setDraft] = useState(profile);
@@ -68,11 +72,11 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
           onChange={(name) => setDraft({ ...draft, name })}
           isInvalid={nameless}
         >
-          <Label>Name</Label>
-          <Input />
+          <Label>{common.name}</Label>
+          <NameInput />
         </TextField>
       </div>
-      <p className="hint">{FIBRE_SENTENCE[draft.fibre]}</p>
+      <FibreSentence profile={draft} />
       <ul className="bound-list">
         {draft.bounds.map((b, i) => (
           <li key={keys[i]}>
@@ -82,40 +86,40 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
               </span>
               <Button
                 className="quiet-button"
-                aria-label={`Remove ${boundName(b)}`}
+                aria-label={t.remove(boundName(b))}
                 onPress={() => setDraft((d) => ({ ...d, bounds: d.bounds.filter((_, j) => j !== i) }))}
               >
-                Remove
+                {common.remove}
               </Button>
             </div>
             <div className="fields">
               <NumberInput
-                label={`${boundName(b)}, at least`}
+                label={t.least(boundName(b))}
                 min={0}
                 max={b.max}
                 decimals={4}
-                placeholder="none"
+                placeholder={t.none}
                 value={b.min}
                 onCommit={(min) => patchBound(i, { min })}
               />
               <NumberInput
-                label={`${boundName(b)}, at most`}
+                label={t.most(boundName(b))}
                 min={b.min ?? 0}
                 decimals={4}
-                placeholder="none"
+                placeholder={t.none}
                 value={b.max}
                 onCommit={(max) => patchBound(i, { max })}
               />
               {b.nutrient && (
                 <Choice
-                  label={`${boundName(b)}, counted`}
+                  label={t.counted(boundName(b))}
                   value={b.basis}
-                  options={Object.entries(BASIS_WORDS) as [TargetBound['basis'], string][]}
+                  options={Object.entries(targets.basis) as [TargetBound['basis'], string][]}
                   onChange={(basis) => patchBound(i, { basis })}
                 />
               )}
               <TextField value={b.source} onChange={(source) => patchBound(i, { source })}>
-                <Label>Source of {boundName(b).toLowerCase()}</Label>
+                <Label>{t.sourceOf(boundWord(b))}</Label>
                 <Input />
               </TextField>
             </div>
@@ -123,27 +127,29 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
         ))}
       </ul>
       <Choice
-        label="Add a nutrient"
+        label={t.add}
         value={added}
         options={[
-          ['', 'Choose…'],
-          ...(draft.bounds.some((b) => b.ratio) ? [] : [['CA:P', 'Calcium to phosphorus'] as const]),
+          ['', t.choose],
+          ...(draft.bounds.some((b) => b.ratio)
+            ? []
+            : [['CA:P', boundName({ ratio: ['CA', 'P'], basis: 'as fed', source: '' })] as const]),
           ...missing.map((n): [Tag, string] => [n.tag, n.name]),
         ]}
         onChange={add}
       />
       {nameless && (
         <p role="alert" className="field-error">
-          Name is empty; give the profile a name.
+          {t.nameless}
         </p>
       )}
       <Failed error={save.error} />
       <div className="button-row">
         <Button className="button strong" isDisabled={!dirty || nameless || save.isPending} onPress={keep}>
-          Save profile
+          {t.save}
         </Button>
         <span className="hint" aria-live="polite">
-          {save.isSuccess && !dirty ? 'Saved' : dirty ? 'Not saved yet' : ''}
+          {save.isSuccess && !dirty ? t.saved : dirty ? t.notYet : ''}
         </span>
       </div>
       <ConfirmFigures profile={profile} isBlocked={dirty} />

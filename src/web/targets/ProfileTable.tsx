@@ -1,34 +1,36 @@
 /** A profile to read: each bound with unit, basis and source. */
 
-import { dayInWords } from '../../kitchen/days.ts';
-import { countedName, nutrient, unitWord } from '../../nutrition/nutrients.ts';
+import { sourceWords } from '../../foods/source-words.ts';
+import { countedName, countedWord, nutrient, nutrientWord, unitWord } from '../../nutrition/nutrients.ts';
 import { isUnconfirmed } from '../../targets/confirm.ts';
 import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
+import { words } from '../../words/words.ts';
 import { boundsText } from '../shared/windows.ts';
+import { Term } from '../shared/words/Term.tsx';
 
-export const FIBRE_SENTENCE: Record<TargetProfile['fibre'], string> = {
-  FIBTG: 'Its fibre range means total dietary fibre; a label’s crude fibre counts as a lower bound.',
-  FIBC: 'Its fibre range means crude fibre, as pet food labels print it.',
-  none: 'It sets no bound on fibre.',
-};
-
-export const BASIS_WORDS: Record<TargetBound['basis'], string> = {
-  'as fed': 'per 100 g as fed',
-  DM: 'per 100 g dry matter',
-  'per 1000 kcal': 'per 1000 kcal',
-};
+/** What the fibre of these needs means, with what that word means. */
+export function FibreSentence({ profile }: { profile: TargetProfile }) {
+  const { targets, terms } = words();
+  const term = ({ FIBTG: 'dietaryFibre', FIBC: 'fibre', none: undefined } as const)[profile.fibre];
+  return (
+    <p className="hint">
+      {targets.fibre[profile.fibre]} {term && <Term of={term}>{terms[term].word}</Term>}
+    </p>
+  );
+}
 
 export function ProfileTable({ profile }: { profile: TargetProfile }) {
+  const t = words().targets.table;
   return (
     <>
-      <p className="hint">{FIBRE_SENTENCE[profile.fibre]}</p>
+      <FibreSentence profile={profile} />
       <div className="table-scroll">
         <table className="bounds">
           <thead>
             <tr>
-              <th scope="col">Nutrient</th>
-              <th scope="col">Bounds</th>
-              <th scope="col">Source</th>
+              <th scope="col">{t.nutrient}</th>
+              <th scope="col">{t.range}</th>
+              <th scope="col">{t.source}</th>
             </tr>
           </thead>
           <tbody>
@@ -39,7 +41,7 @@ export function ProfileTable({ profile }: { profile: TargetProfile }) {
                   {boundsText(b.min, b.max)} {boundUnit(b)}
                 </td>
                 <td className="source">
-                  {b.source}
+                  {sourceWords(b.source)}
                   <Standing bound={b} />
                 </td>
               </tr>
@@ -54,13 +56,10 @@ export function ProfileTable({ profile }: { profile: TargetProfile }) {
 /** Whether a figure from memory was confirmed; nothing for one that was looked up or is common practice. */
 export function Standing({ bound }: { bound: TargetBound }) {
   const { confirmed } = bound;
-  if (isUnconfirmed(bound)) return <span className="tag from-memory">from memory</span>;
+  const { targets: t, figures } = words();
+  if (isUnconfirmed(bound)) return <span className="tag from-memory">{t.fromMemory}</span>;
   return (
-    confirmed && (
-      <span className="tag">
-        you checked it against {confirmed.against} on {dayInWords(confirmed.on)}
-      </span>
-    )
+    confirmed && <span className="tag">{t.table.checked(confirmed.against, figures.day(confirmed.on))}</span>
   );
 }
 
@@ -69,11 +68,20 @@ function boundKey(b: TargetBound): string {
 }
 
 export function boundName(b: TargetBound): string {
-  if (b.ratio) return `${nutrient(b.ratio[0]).name} to ${nutrient(b.ratio[1]).name.toLowerCase()}`;
-  return b.nutrient ? countedName(b.nutrient) : 'Nothing';
+  const t = words();
+  if (b.ratio) return t.nutrition.ratio(nutrient(b.ratio[0]).name, nutrientWord(b.ratio[1]));
+  return b.nutrient ? countedName(b.nutrient) : t.targets.table.nothing;
+}
+
+/** The same within a sentence. */
+export function boundWord(b: TargetBound): string {
+  const t = words();
+  if (b.ratio) return t.nutrition.ratio(nutrientWord(b.ratio[0]), nutrientWord(b.ratio[1]));
+  return b.nutrient ? countedWord(b.nutrient) : t.targets.table.nothing;
 }
 
 export function boundUnit(b: TargetBound): string {
-  if (!b.nutrient) return 'for each 1';
-  return `${unitWord(nutrient(b.nutrient).unit)} ${BASIS_WORDS[b.basis]}`;
+  const t = words().targets;
+  if (!b.nutrient) return t.table.each;
+  return `${unitWord(nutrient(b.nutrient).unit)} ${t.basis[b.basis]}`;
 }

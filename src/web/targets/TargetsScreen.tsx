@@ -2,7 +2,9 @@
 import { Button } from 'react-aria-components';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { unconfirmedBounds } from '../../targets/confirm.ts';
+import { needsStage, speciesWord } from '../../targets/life-stage.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
+import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { unconfirmedWords } from '../shared/targets/target-words.ts';
@@ -16,10 +18,11 @@ import '../shared/styles/list-detail.css';
 
 export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const { house, mix, change } = useMixDraft();
+  const { targets: t, common } = words();
   const profiles = allProfiles(house);
   const profile =
     profiles.find((p) => p.id === shown) ?? profiles.find((p) => p.id === mix?.profileId) ?? profiles[0];
-  const parts = useParts(profiles, { part: 50, of: 'targets', always: (p) => p.id === profile?.id });
+  const parts = useParts(profiles, { part: 50, always: (p) => p.id === profile?.id });
   const save = useSave('profiles');
   const erase = useRemove('profiles');
   const own = profile && isOwnProfile(profile);
@@ -27,24 +30,21 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
   const users = [...house.mixes, ...house.animals].filter((m) => m.profileId === profile?.id);
 
   function copy(from: TargetProfile) {
-    const made = { ...from, id: newId(), name: `${from.name} (own)` };
+    const made = { ...from, id: newId(), name: t.copyName(from.name) };
     save.mutate(made, undefined, { onSuccess: () => go('targets', made.id) });
   }
 
   return (
     <main id="main" className="targets-screen">
-      <section className="finder" aria-label="Target profiles">
-        <h1>Targets</h1>
+      <section className="finder" aria-label={t.list}>
+        <h1>{t.title}</h1>
         <ul className="food-list">
           {parts.shown.map((p) => (
             <li key={p.id}>
               <a href={linkTo('targets', p.id)} aria-current={p.id === profile?.id ? 'true' : undefined}>
-                <span>{p.name}</span> {p.id === mix?.profileId && <span className="tag">in this mix</span>}{' '}
-                {unconfirmedBounds(p).length > 0 && <span className="tag from-memory">from memory</span>}
-                <small>
-                  {p.species}, {p.lifeStage}
-                  {isOwnProfile(p) ? ', own' : ''}
-                </small>
+                <span>{p.name}</span> {p.id === mix?.profileId && <span className="tag">{t.inThisMix}</span>}{' '}
+                {unconfirmedBounds(p).length > 0 && <span className="tag from-memory">{t.fromMemory}</span>}
+                <small>{t.kind(kindOf(p))}</small>
               </a>
             </li>
           ))}
@@ -52,7 +52,7 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
         {parts.more}
       </section>
       {profile && (
-        <section className="detail" aria-label="Profile">
+        <section className="detail" aria-label={t.one}>
           <h2>{profile.name}</h2>
           <p>{profile.about}</p>
           <div className="button-row">
@@ -62,10 +62,10 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
               aria-describedby={waits ? 'why-not-yet' : undefined}
               onPress={() => change((m) => withProfile(m, profile))}
             >
-              {mix?.profileId === profile.id ? 'Used in the mix' : 'Use in the mix'}
+              {mix?.profileId === profile.id ? t.used : t.use}
             </Button>
             <Button className="quiet-button" onPress={() => copy(profile)}>
-              Copy and edit
+              {t.copy}
             </Button>
             {own && (
               <Button
@@ -73,16 +73,14 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
                 isDisabled={users.length > 0}
                 onPress={() => erase.mutate(profile, { onSuccess: () => go('targets') })}
               >
-                Delete
+                {common.delete}
               </Button>
             )}
-            {own && users.length > 0 && (
-              <span className="hint">Used in {users.map((m) => m.name).join(', ')}.</span>
-            )}
+            {own && users.length > 0 && <span className="hint">{t.usedIn(users.map((m) => m.name))}</span>}
           </div>
           {waits && (
             <p id="why-not-yet" className="hint">
-              {unconfirmedWords(profile, 'below')}
+              {unconfirmedWords(profile, 'here')}
             </p>
           )}
           {(save.error ?? erase.error) && (
@@ -102,4 +100,10 @@ export function TargetsScreen({ shown }: { shown: string | undefined }) {
       )}
     </main>
   );
+}
+
+/** What animal the needs are of, and whether they are the keeper's own. */
+function kindOf(profile: TargetProfile): string[] {
+  const own = isOwnProfile(profile) ? [words().targets.own] : [];
+  return [speciesWord(profile.species), needsStage(profile.lifeStage), ...own];
 }

@@ -16,6 +16,7 @@ import {
 } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
+import { asNamed } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf, contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
@@ -76,7 +77,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   const waits =
     save.is === 'saving' || save.is === 'failed' || save.is === 'asked' || standing.isPlaceholderData;
   const now = () => new Date().toISOString();
-  const kept = contentsOf(house);
+  const kept = contentsOf(asNamed(house, stands.problem.foods));
 
   const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
 

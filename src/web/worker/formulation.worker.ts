@@ -4,6 +4,7 @@
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
+import { matchName, type NameMatch } from '../../foods/best-match.ts';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
@@ -155,6 +156,12 @@ const api = {
   async findNote(query: string): Promise<string | undefined> {
     search ??= createFoodSearch(await reference());
     return search.note(query);
+  },
+  /** What each of these names may mean, in their order. */
+  async matches(names: readonly string[]): Promise<NameMatch[]> {
+    search ??= createFoodSearch(await reference());
+    const found = search;
+    return names.map((name) => matchName(found, name));
   },
   async plainFoods(): Promise<ReferenceFood[]> {
     return [...(await reference()).plainFoods()];

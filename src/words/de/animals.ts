@@ -1,4 +1,67 @@
 import type { Animals } from '../en/animals.ts';
 import type { Figures } from '../figures.ts';
 
-export const animals = (_f: Figures): Animals => ({});
+export const animals = (f: Figures): Animals => ({
+  title: 'Tiere',
+  one: 'Tier',
+  all: '‹ Alle Tiere',
+  new: 'Neues Tier',
+  none: 'Noch kein Tier eingetragen.',
+  addFirst: 'Trage ein Tier ein: was es braucht und was es verweigert.',
+  invented: 'erfunden',
+  thisOne: 'Dieses Tier',
+  stages: { adult: 'erwachsen', growing: 'im Wachstum', breeding: 'trächtig oder säugend', old: 'alt' },
+  species: {
+    'golden hamster': 'Goldhamster',
+    'dwarf hamster': 'Zwerghamster',
+    hamster: 'Hamster',
+    mouse: 'Maus',
+    gerbil: 'Rennmaus',
+  },
+  kind: (species, stage) => `${species}, ${stage}`,
+  needs: 'Bedarf',
+  foodADay: 'Futter am Tag',
+  notKnown: 'nicht bekannt',
+  edit: 'Bearbeiten',
+  askDelete: (name) => `${name} endgültig löschen?`,
+  keep: (name) => `${name} behalten`,
+  lose: (name) => `${name} löschen`,
+  whatGoes: 'Was das Tier verweigert, wird vergessen. Die Mischungen dafür bleiben.',
+  notAVet:
+    'Was hier steht, ersetzt keinen tierärztlichen Rat. Geh in die Praxis, wenn ein Tier abnimmt, weniger frisst oder krank wirkt.',
+  form: {
+    edit: (name) => `${name} bearbeiten`,
+    species: 'Tierart',
+    other: 'Eine andere, in Worten',
+    inWords: 'Tierart in Worten',
+    stage: 'Lebensphase',
+    goldenADay: `Trockenes Futter, Mischung und Pellets zusammen. In Merkblättern aus Tierarztpraxen stehen meist ${f.grams(10)} bis ${f.grams(12)} für einen erwachsenen Goldhamster.`,
+    aDay: 'Trockenes Futter, Mischung und Pellets zusammen, wie du es abwiegst. Lass es leer, wenn du es nicht weißt.',
+    otherTarget: (name) => `Für dieses Tier würde ein anderer Bedarf vorgeschlagen: „${name}“.`,
+    use: (name) => `„${name}“ nehmen`,
+    nameless: 'Der Name fehlt; gib dem Tier einen Namen.',
+    kindless: 'Die Tierart fehlt; sag, was für ein Tier es ist.',
+    save: 'Tier speichern',
+  },
+  mixes: {
+    title: 'Mischungen, die es bekommt',
+    section: 'Mischungen',
+    none: 'Noch keine Mischung vorhanden.',
+  },
+  refusals: {
+    title: 'Was es verweigert',
+    none: 'Bisher nichts.',
+    takeBack: 'Zurücknehmen',
+    takeBackOf: (food) => `${food} zurücknehmen`,
+    which: 'Eine Zutat, die es nicht frisst',
+    choose: 'Auswählen…',
+    add: 'Verweigert es',
+    all: 'Es verweigert schon jede Zutat, die zur Wahl steht.',
+    noneToChoose:
+      'Hake eine Mischung an, die es bekommt, oder lege eine eigene Zutat an; dann kannst du hier daraus wählen.',
+    outOf: (mixes) => `nicht mehr in ${f.list(mixes)}`,
+    inNone: 'in keiner seiner Mischungen',
+    added: (food, where) => `${food}: ${where}.`,
+    again: (animal, food) => `${animal} darf wieder ${food} bekommen.`,
+  },
+});

@@ -1,4 +1,67 @@
 import type { Animals } from '../en/animals.ts';
 import type { Figures } from '../figures.ts';
 
-export const animals = (_f: Figures): Animals => ({});
+export const animals = (f: Figures): Animals => ({
+  title: 'Dieren',
+  one: 'Dier',
+  all: '‹ Alle dieren',
+  new: 'Nieuw dier',
+  none: 'Er staat nog geen dier in.',
+  addFirst: 'Voeg een dier toe: wat het nodig heeft en wat het weigert.',
+  invented: 'verzonnen',
+  thisOne: 'Dit dier',
+  stages: { adult: 'volwassen', growing: 'in de groei', breeding: 'drachtig of zogend', old: 'oud' },
+  species: {
+    'golden hamster': 'goudhamster',
+    'dwarf hamster': 'dwerghamster',
+    hamster: 'hamster',
+    mouse: 'muis',
+    gerbil: 'gerbil',
+  },
+  kind: (species, stage) => `${species}, ${stage}`,
+  needs: 'Behoefte',
+  foodADay: 'Voer per dag',
+  notKnown: 'niet bekend',
+  edit: 'Bewerken',
+  askDelete: (name) => `${name} voorgoed verwijderen?`,
+  keep: (name) => `${name} houden`,
+  lose: (name) => `${name} verwijderen`,
+  whatGoes: 'Wat het dier weigert, wordt vergeten. De mengsels die ervoor gemaakt zijn, blijven.',
+  notAVet:
+    'Wat hier staat is geen advies van een dierenarts. Ga naar de dierenarts als een dier afvalt, minder eet of ziek lijkt.',
+  form: {
+    edit: (name) => `${name} bewerken`,
+    species: 'Diersoort',
+    other: 'Een andere, in woorden',
+    inWords: 'Diersoort in woorden',
+    stage: 'Levensfase',
+    goldenADay: `Droog voer, mengsel en brokjes samen. Folders van dierenartsen noemen meestal ${f.grams(10)} tot ${f.grams(12)} voor een volwassen goudhamster.`,
+    aDay: 'Droog voer, mengsel en brokjes samen, zoals je het afweegt. Laat het leeg als je het niet weet.',
+    otherTarget: (name) => `Voor dit dier wordt een andere behoefte voorgesteld: ‘${name}’.`,
+    use: (name) => `‘${name}’ nemen`,
+    nameless: 'De naam ontbreekt; geef het dier een naam.',
+    kindless: 'De diersoort ontbreekt; zeg wat voor dier het is.',
+    save: 'Dier bewaren',
+  },
+  mixes: {
+    title: 'Mengsels die het krijgt',
+    section: 'Mengsels',
+    none: 'Er is nog geen mengsel.',
+  },
+  refusals: {
+    title: 'Wat het weigert',
+    none: 'Tot nu toe niets.',
+    takeBack: 'Terugnemen',
+    takeBackOf: (food) => `${food} terugnemen`,
+    which: 'Een ingrediënt dat het niet eet',
+    choose: 'Kies…',
+    add: 'Weigert het',
+    all: 'Het weigert al elk ingrediënt dat te kiezen is.',
+    noneToChoose:
+      'Vink een mengsel aan dat het krijgt, of voeg een eigen ingrediënt toe; daarna kun je hier daaruit kiezen.',
+    outOf: (mixes) => `niet meer in ${f.list(mixes)}`,
+    inNone: 'in geen van zijn mengsels',
+    added: (food, where) => `${food}: ${where}.`,
+    again: (animal, food) => `${animal} mag weer ${food} krijgen.`,
+  },
+});

@@ -5,6 +5,7 @@ import { lenders } from '../../../foods/evidence.ts';
 import { countOf, factorOf, sameFigures } from '../../../foods/figures.ts';
 import type { Composition, Figures } from '../../../foods/food.ts';
 import type { FoodSource } from '../../../foods/sources/source.ts';
+import { words } from '../../../words/words.ts';
 import type { OwnFood } from '../../model.ts';
 
 /** Figures as read from a label or typed in fields. */
@@ -16,7 +17,7 @@ export interface GivenFigures {
 }
 
 /** Name of a source to which the keeper gives none. */
-const UNNAMED = 'label';
+const unnamed = () => words().foods.form.label;
 
 /**
  * The source that the form of a food edits: its only one, or for a food without evidence its figures as typed, less
@@ -32,7 +33,7 @@ export function soleSource(food: OwnFood): FoodSource | undefined {
   const { low, high } = food;
   const typed = { composition: own(food.composition), sd: own(food.sd), low, high };
   if (countOf(typed) === 0) return undefined;
-  return { id: 'typed', name: food.source.trim() || UNNAMED, basis: 'as fed', ...typed };
+  return { id: 'typed', name: food.source.trim() || unnamed(), basis: 'as fed', ...typed };
 }
 
 /**
@@ -49,7 +50,7 @@ export function sourceWith(
   const { ref, n, date = today } = known ?? {};
   return {
     id: before?.id ?? id,
-    name: name.trim() || UNNAMED,
+    name: name.trim() || unnamed(),
     ...(ref !== undefined && { ref }),
     date,
     ...(n !== undefined && { n }),

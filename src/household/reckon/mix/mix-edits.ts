@@ -6,6 +6,7 @@ import type { Beside, GroupRule, Ingredient, Problem, Rule } from '../../../form
 import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';
 import type { Moment } from '../../../kitchen/model.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
+import { words } from '../../../words/words.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 
 export function withProblem(mix: Mix, patch: Partial<Problem>): Mix {
@@ -150,8 +151,43 @@ export function usesOwnFood(mix: Mix, id: string): boolean {
   return mix.problem.foods.some((f) => f.id === id) || mix.problem.beside.some((b) => b.id === id);
 }
 
+/** The mix without a food of the keeper's own, in it and beside it. */
+export function withoutOwnFood(mix: Mix, id: string): Mix {
+  const without = mix.problem.foods.some((f) => f.id === id) ? removeFood(mix, id) : mix;
+  return withProblem(without, { beside: without.problem.beside.filter((b) => b.id !== id) });
+}
+
+/** The mix with such a food again, as it stood in `before`; what else was changed meanwhile stays. */
+export function withOwnFoodAgain(mix: Mix, before: Mix, id: string): Mix {
+  if (usesOwnFood(mix, id)) return mix;
+  const { foods, rules, aims, beside } = before.problem;
+  const about = <T extends object>(list: readonly T[]) => list.filter((x) => 'food' in x && x.food === id);
+  const wishes = about(aims ?? []);
+  return {
+    ...withProblem(mix, {
+      foods: putBack(mix.problem.foods, foods, id),
+      beside: putBack(mix.problem.beside, beside, id),
+      rules: [...mix.problem.rules, ...about(rules)],
+      ...(wishes.length > 0 && { aims: [...(mix.problem.aims ?? []), ...wishes] }),
+    }),
+    shares: id in before.shares ? { ...mix.shares, [id]: before.shares[id] ?? 0 } : mix.shares,
+    held: before.held.includes(id) ? [...mix.held, id] : mix.held,
+  };
+}
+
+/** A list with the one that was there before, at its place. */
+function putBack<F extends { readonly id: string }>(
+  now: readonly F[],
+  before: readonly F[],
+  id: string,
+): F[] {
+  const at = before.findIndex((f) => f.id === id);
+  const food = before[at];
+  return food ? [...now.slice(0, at), food, ...now.slice(at)] : [...now];
+}
+
 export function groupName(group: string): string {
-  return FOOD_GROUPS[group as FoodGroup] ?? (group === OTHER ? 'Other foods' : group);
+  return FOOD_GROUPS[group as FoodGroup] ?? (group === OTHER ? words().foods.groups.other : group);
 }
 export const OTHER = 'other';
 

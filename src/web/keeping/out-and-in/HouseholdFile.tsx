@@ -4,8 +4,9 @@ import { Button } from 'react-aria-components';
 import type { ImportCheck, ImportMode, RecordChange } from '../../../household/exchange/wire.ts';
 import { useParts } from '../../shared/parts.tsx';
 import { Radios } from '../../shared/Radios.tsx';
+import type { ApiError } from '../../store/api-error.ts';
 import { useHousehold } from '../../store/household.ts';
-import { bringIn, type FileRefused, lookAt } from '../send-file.ts';
+import { bringIn, lookAt } from '../send-file.ts';
 import { asRefusal, Refused } from './Refused.tsx';
 
 interface Props {
@@ -23,7 +24,7 @@ const WAYS: readonly (readonly [ImportMode, string])[] = [
 export function HouseholdFile({ name, text, onDone }: Props) {
   const [mode, setMode] = useState<ImportMode>();
   const [check, setCheck] = useState<ImportCheck>();
-  const [error, setError] = useState<FileRefused>();
+  const [error, setError] = useState<ApiError>();
   const [busy, setBusy] = useState(false);
   const { refetch } = useHousehold();
 

@@ -2,8 +2,9 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PartCheck } from '../../../household/exchange/wire.ts';
+import type { ApiError } from '../../store/api-error.ts';
 import { useHousehold } from '../../store/household.ts';
-import { bringInPart, type FileRefused, lookAtPart } from '../send-file.ts';
+import { bringInPart, lookAtPart } from '../send-file.ts';
 import { asRefusal, Refused } from './Refused.tsx';
 import '../../shared/styles/ticks.css';
 
@@ -16,7 +17,7 @@ interface Props {
 export function PartFile({ name, text, onDone }: Props) {
   const [check, setCheck] = useState<PartCheck>();
   const [accepted, setAccepted] = useState<ReadonlySet<string>>(new Set());
-  const [error, setError] = useState<FileRefused>();
+  const [error, setError] = useState<ApiError>();
   const [busy, setBusy] = useState(false);
   const { refetch } = useHousehold();
 

@@ -1,12 +1,14 @@
-import { FileRefused } from '../send-file.ts';
+import { words } from '../../../words/words.ts';
+import { ApiError } from '../../store/api-error.ts';
 
 /** Why a file is refused, with the fields. */
-export function Refused({ error }: { error: FileRefused | undefined }) {
+export function Refused({ error }: { error: ApiError | undefined }) {
   if (!error) return null;
-  const faults = error.faults.length > 0 ? error.faults : [{ field: '', message: error.message }];
+  const faults = error.faults ?? [{ field: error.field ?? '', message: error.message }];
+  const t = words().exchange;
   return (
     <div role="alert" className="field-error">
-      <p>The file is not taken in, and nothing was written:</p>
+      <p>{error.isFinal ? t.refused : t.failed}</p>
       <ul>
         {faults.map(({ field, message }) => (
           <li key={`${field} ${message}`}>
@@ -18,8 +20,7 @@ export function Refused({ error }: { error: FileRefused | undefined }) {
   );
 }
 
-export function asRefusal(error: unknown): FileRefused {
-  return error instanceof FileRefused
-    ? error
-    : new FileRefused('Something failed on this page. Load it anew and try again.');
+/** What a failure is told as. */
+export function asRefusal(error: unknown): ApiError {
+  return error instanceof ApiError ? error : new ApiError(0, words().exchange.pageFailed);
 }

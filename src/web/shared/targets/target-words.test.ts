@@ -10,7 +10,7 @@ test('a target from memory says so in the list, and why no mix follows it', () =
     /^\d\d figures of “Hamster, NRC needs” are from memory\. A mix can follow it/,
   );
   const one = { ...nrc, bounds: nrc.bounds.slice(0, 1) };
-  expect(unconfirmedWords(one)).toMatch(/^One figure of .* is from memory.* confirmed it under Targets\.$/);
+  expect(unconfirmedWords(one)).toMatch(/^One figure of .* is from memory.* confirmed it under Needs\.$/);
   expect(targetOption(profile('mouse-nrc')!)).toEqual(['mouse-nrc', 'Mouse, NRC needs']);
   expect(unconfirmedWords(profile('mouse-nrc')!)).toBeUndefined();
 });

@@ -1,6 +1,7 @@
 /** How this device's keeper reads: language and units, kept on the device; what the browser asks for until they choose. */
 import { languageOf, type Manner, PLAIN_MANNER, readManner } from '../../../words/manner.ts';
 import { deviceStorage } from '../device-storage.ts';
+import { reloadKeepingTyped } from '../typed-text.ts';
 
 const KEY = 'pouchful.manner';
 
@@ -13,8 +14,8 @@ export function mannerOfDevice(): Manner {
   }
 }
 
-/** Keeps it, and draws the page anew in it; what waits to be sent is on the device and stays. */
+/** Keeps it, and draws the page anew in it; what waits to be sent is on the device and stays, and so does what was typed. */
 export function chooseManner(manner: Manner): void {
   deviceStorage.setItem(KEY, JSON.stringify(manner));
-  location.reload();
+  reloadKeepingTyped();
 }

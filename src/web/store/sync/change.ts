@@ -135,6 +135,30 @@ function stillPours(kind: Kind, base: Body, mine: Body, theirs: Body): boolean {
   return (mine as Batch).pours.length > ((base as Batch | null)?.pours.length ?? 0);
 }
 
+/** Fields that only name or note a thing: nothing else of a record goes by them. */
+const ASIDE = ['name', 'note'];
+
+/**
+ * Many small changes that became one, without the name that is the only thing refused of them; undefined where they have
+ * to be refused whole.
+ * @param field JSON pointer to what was refused
+ */
+export function withoutRefused(
+  change: Change,
+  field: string | undefined,
+  newId: () => string,
+): Change | undefined {
+  const { base, body, joins } = change;
+  const key = ASIDE.find((k) => field === `/${k}`);
+  if (!joins || key === undefined || base.body === null || body === null) return undefined;
+  const before = base.body as object as Record<string, unknown>;
+  const { [key]: refused, ...rest } = body as object as Record<string, unknown>;
+  if (same(refused, before[key])) return undefined;
+  const left = { ...rest, ...(key in before && { [key]: before[key] }) };
+  const { sent: _, ...kept } = change;
+  return { ...kept, writeId: newId(), body: left as object as Body };
+}
+
 /** What both changed differently, as JSON pointers; "" where one of them deleted the record. */
 export function collisions({ kind, base, body, theirs }: Change): readonly string[] {
   return theirs ? mergeRecord(kind, base.body, body, theirs.body).conflicts : [];

@@ -12,10 +12,14 @@ export type Outcome =
   | { readonly is: 'waiting' }
   | { readonly is: 'refused'; readonly error: Error };
 
-/** A change that was refused when nobody waited for its outcome any more. */
+/** A change that was refused when nobody waited for its outcome any more; told until the keeper has read of it. */
 export interface Refusal {
   readonly change: Change;
   readonly message: string;
+  /** JSON pointer to what was refused of it; absent for the whole. */
+  readonly field?: string;
+  /** Something else of the same record was kept since. */
+  readonly isPast?: true;
 }
 
 /** What a page shows of all this. Parts that did not change are the same objects as before. */

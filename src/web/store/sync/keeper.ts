@@ -5,12 +5,21 @@
 import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
 import { type Kept, KINDS, type Kind } from '../../../household/model.ts';
 import type { KeptRecord, Written } from '../../../household/records.ts';
-import { type Change, chosen, FOLLOWS, rebased, type Standing } from './change.ts';
+import type { ApiError } from '../api-error.ts';
+import { type Change, chosen, FOLLOWS, rebased, type Standing, withoutRefused } from './change.ts';
+import { Hearers } from './hearers.ts';
 import { householdView } from './household-view.ts';
-import type { KeeperParts, KeeperView, Outcome, Refusal, WriteOptions } from './keeper-parts.ts';
-import { NOTHING } from './keeper-parts.ts';
+import {
+  type KeeperParts,
+  type KeeperView,
+  NOTHING,
+  type Outcome,
+  type Refusal,
+  type WriteOptions,
+} from './keeper-parts.ts';
 import { Outbox } from './outbox.ts';
 import { Puller } from './puller.ts';
+import { afterMade, withRefusal } from './refusals.ts';
 import type { Replica } from './replica.ts';
 import { Sender } from './sender.ts';
 
@@ -20,8 +29,7 @@ export class Keeper {
   readonly #sender: Sender;
   readonly #puller: Puller;
   readonly #listeners = new Set<() => void>();
-  /** By slot: who waits to hear what becomes of a change. */
-  readonly #hearers = new Map<string, ((outcome: Outcome) => void)[]>();
+  readonly #hearers = new Hearers();
   /** Kinds whose lists are to be drawn anew. */
   readonly #changed = new Set<Kind>();
   #replica: Replica | undefined;
@@ -102,7 +110,7 @@ export class Keeper {
     const at = this.#parts.now();
     if (last && !collides && (last.theirs || (last.joins && joins && !last.sent))) {
       this.#outbox.replace([last], [{ ...last, body: merged, at }]);
-      this.#hear(last.slot, heard);
+      this.#hearers.add(last.slot, heard);
       if (last.theirs) this.#rebase(this.#outbox.chain(kind, id), last.theirs, true);
     } else {
       const upon = last ? { ...there, version: FOLLOWS } : there;
@@ -119,7 +127,7 @@ export class Keeper {
         ...(unseen && { unseen }),
         ...(joins && { joins }),
       });
-      this.#hear(slot, heard);
+      this.#hearers.add(slot, heard);
       if (collides) this.#ask(kind, id);
     }
     this.#changed.add(kind);
@@ -212,17 +220,17 @@ export class Keeper {
     const [first] = after.kept;
     this.#outbox.replace(chain, after.kept);
     for (const { kind } of chain) this.#changed.add(kind);
-    for (const change of after.made) this.#tell(change, { is: 'made' });
-    for (const change of after.joined) this.#tell(change, { is: 'waiting' });
-    if (first?.theirs) this.#tell(first, { is: 'waiting' });
+    for (const change of after.made) this.#hearers.tell(change, { is: 'made' });
+    for (const change of after.joined) this.#hearers.tell(change, { is: 'waiting' });
+    if (first?.theirs) this.#hearers.tell(first, { is: 'waiting' });
   }
 
   #made(change: Change, { record, along }: Written): void {
     const { kind, id } = change;
-    this.#refusals = this.#refusals.filter((r) => r.change.kind !== kind || r.change.id !== id);
+    this.#refusals = afterMade(this.#refusals, change);
     this.#take([record, ...along]);
     this.#replica?.keepObject(kind, id, change.body);
-    this.#tell(change, { is: 'made' });
+    this.#hearers.tell(change, { is: 'made' });
     this.#outbox.remove(change);
     this.#rebase(this.#outbox.chain(kind, id), this.#standing(kind, id), true);
     this.#bringAllOnto();
@@ -237,16 +245,17 @@ export class Keeper {
     void this.pull();
   }
 
-  #refused(change: Change, error: Error): void {
+  #refused(change: Change, error: ApiError): void {
     const { kind, id } = change;
-    this.#outbox.remove(change);
+    const left = withoutRefused(change, error.field, this.#parts.newId);
+    this.#outbox.replace([change], left ? [left] : []);
     this.#changed.add(kind);
     // It alone is taken back: what was changed after it stays.
     const rest = this.#outbox.chain(kind, id);
-    if (rest[0] && same(rest[0].base.body, change.body)) this.#rebase(rest, change.base, false);
+    if (!left && rest[0] && same(rest[0].base.body, change.body)) this.#rebase(rest, change.base, false);
     this.#bringAllOnto();
-    if (!this.#tell(change, { is: 'refused', error }))
-      this.#refusals = [...this.#refusals, { change, message: error.message }];
+    if (!this.#hearers.tell(change, { is: 'refused', error }))
+      this.#refusals = withRefusal(this.#refusals, change, error);
   }
 
   #failed(): void {
@@ -256,20 +265,8 @@ export class Keeper {
         this.#outbox.replace([change], [seen]);
         this.#changed.add(change.kind);
       }
-      this.#tell(change, { is: 'waiting' });
+      this.#hearers.tell(change, { is: 'waiting' });
     }
-  }
-
-  #hear(slot: string, heard: ((outcome: Outcome) => void) | undefined): void {
-    if (heard) this.#hearers.set(slot, [...(this.#hearers.get(slot) ?? []), heard]);
-  }
-
-  /** @returns whether anybody waited for it */
-  #tell({ slot }: Change, outcome: Outcome): boolean {
-    const hearers = this.#hearers.get(slot) ?? [];
-    this.#hearers.delete(slot);
-    for (const heard of hearers) heard(outcome);
-    return hearers.length > 0;
   }
 
   /** Takes records as the server just gave them. */
