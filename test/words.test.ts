@@ -14,6 +14,8 @@ import { asksWhileLoaded, textsOutside } from './texts-outside.ts';
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 /** Files that speak to no keeper, or in a language of their own, each with the reason. */
 const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
+  ['src/household/exchange/csv-tables.ts', 'headings of files that other programs read'],
+  ['src/household/exchange/table/words.ts', 'words that are recognised in tables'],
   ['src/words/', 'the catalogue itself'],
   ['src/cli/', 'the command line speaks English'],
   ['src/server/', 'the terminal and the machine interface speak English'],

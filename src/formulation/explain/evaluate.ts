@@ -9,7 +9,7 @@ import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bound
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { reservationsAbout } from './certainty.ts';
-import { isWhole } from './in-range.ts';
+import { breaks, isWhole, roomTo } from './in-range.ts';
 import { bindingSentence, breachSentence, capital, joined } from './sentences.ts';
 import { verdictOf } from './verdict.ts';
 
@@ -109,10 +109,9 @@ function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, '
   for (const b of bounds) {
     const { pointer, bound, side } = b;
     const actual = b.value(x);
-    const room = (side === 'min' ? actual - bound : bound - actual) / Math.max(1, Math.abs(bound));
-    if (!(room >= -AT_BOUND)) {
+    if (breaks(b, actual)) {
       breaches.push({ pointer, sentence: `${capital(breachSentence(b, actual))}.`, actual, bound, side });
-    } else if (room <= AT_BOUND) {
+    } else if (roomTo(b, actual) <= AT_BOUND) {
       binding.push({ pointer, sentence: bindingSentence(b) });
     }
   }

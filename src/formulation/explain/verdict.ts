@@ -2,7 +2,7 @@
  * What is to be said of a mix, in three states that every screen and paper tells alike: surely in range; in range if what
  * is not known turns out well; out of range. The mix, each pour, the end of a batch, its label and its record ask here.
  */
-import { countedName, type Tag } from '../../nutrition/nutrients.ts';
+import { countedName, countedWord, type Tag } from '../../nutrition/nutrients.ts';
 import { words } from '../../words/words.ts';
 import type { Collision, Evaluation, OpenFigure, Unproven } from '../problem/result.ts';
 import { unitWords } from '../solve/bounds.ts';
@@ -189,6 +189,5 @@ function amountWords(value: number, tag: Tag): string {
 
 /** A nutrient's name. @param within whether it stands in the middle of a sentence */
 function nutrientName(tag: Tag, within: boolean): string {
-  const name = countedName(tag);
-  return within ? words().verdict.within(name) : name;
+  return within ? countedWord(tag) : countedName(tag);
 }

@@ -2,7 +2,7 @@
  * Rules as half-spaces. A rule with both ends is two bounds, and so is a food with a least and a most share:
  * each bound can collide, be loosened and be named on its own, by JSON pointer.
  */
-import { countedName, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { countedWord, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import type { Caps } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { CountRule, On, Problem, Rule } from '../problem/problem.ts';
@@ -300,8 +300,7 @@ function shareLine(ration: Ration, on: On, of: (f: FoodAmounts) => number): Line
 
 /** A nutrient's name in the middle of a sentence. */
 export function words(tag: Tag): string {
-  const name = countedName(tag);
-  return name.charAt(0).toLowerCase() + name.slice(1);
+  return countedWord(tag);
 }
 
 /** The unit printed after a content: "%" for grams per 100 g. */

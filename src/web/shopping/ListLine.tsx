@@ -98,7 +98,7 @@ export function ListLine({ line, get, step, dried, mayBeDried, why }: Props) {
         aria-expanded={open}
         onPress={() => setOpen(!open)}
       >
-        <span aria-hidden="true">{open ? '▴' : '▾'}</span>
+        <span aria-hidden="true">{words().common.more}</span>
       </Button>
       {marks.length > 0 && <small className="shop-marks">{marks.join(' · ')}</small>}
       {open && (

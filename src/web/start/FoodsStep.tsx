@@ -4,6 +4,7 @@ import { Button, Label, Text, TextArea, TextField } from 'react-aria-components'
 import { removeFood } from '../../household/reckon/mix/mix-edits.ts';
 import { replaceFood } from '../../household/reckon/mix/replace-food.ts';
 import { words } from '../../words/words.ts';
+import { focusWhenThere } from '../shared/focus.ts';
 import { go } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { FoodRow } from './FoodRow.tsx';
@@ -29,7 +30,9 @@ export function FoodsStep({ own }: { own: OwnMix }) {
     const wrong = await own.makeFit().catch((error: Error) => error.message);
     setWorking(false);
     setFault(wrong);
-    if (wrong === undefined) go('mix');
+    if (wrong !== undefined) return;
+    go('mix');
+    focusWhenThere('.mix-head h1');
   }
 
   return (

@@ -21,8 +21,8 @@ function openWorker(): WorkerEnd {
     ask: async (method, args) =>
       (remote[method] as (...args: readonly unknown[]) => Promise<unknown>)(...args),
     onFailure(failed) {
-      worker.addEventListener('error', (event) => failed(event.message || 'its program could not be loaded'));
-      worker.addEventListener('messageerror', () => failed('an answer of it could not be read'));
+      worker.addEventListener('error', (event) => failed(event.message || words().store.worker.notLoaded));
+      worker.addEventListener('messageerror', () => failed(words().store.worker.unreadable));
     },
     end: () => worker.terminate(),
   };

@@ -209,7 +209,7 @@ export const cupboard = (f: Figures): Cupboard => {
       roomHint: 'So viel, wie auf einmal hineinpasst.',
       notSaid: 'nicht angegeben',
       temperature: 'Temperatur',
-      temperatureHint: (usual) => `Zu Hause sind es meist etwa ${usual}.`,
+      temperatureHint: (usual) => `Mit Minus: Zu Hause sind es meist etwa ${usual}.`,
     },
     state: {
       stopped: (why) => `nicht mehr verwenden, ${why}`,

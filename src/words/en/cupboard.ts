@@ -199,7 +199,7 @@ export const cupboard = (f: Figures) => {
       roomHint: 'As much as fits in at one time.',
       notSaid: 'not said',
       temperature: 'Temperature',
-      temperatureHint: (usual: string) => `A home freezer has about ${usual}.`,
+      temperatureHint: (usual: string) => `With a minus: a home freezer has about ${usual}.`,
     },
     state: {
       stopped: (why: string) => `not used any more, ${why}`,

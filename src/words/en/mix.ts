@@ -142,7 +142,7 @@ export const mix = (f: Figures) => ({
     count: 'number of foods',
     of: {
       mix: (what: string) => `${what} of the mix`,
-      ration: (what: string) => `${what} of the whole ration`,
+      ration: (what: string) => `${what} of the ration`,
     },
     numberIn: (table: string, number: string) => `${table}, number ${number}`,
     tables: { sr28: 'USDA SR28', ifct: 'IFCT 2017' },

@@ -197,7 +197,7 @@ export const cupboard = (f: Figures): Cupboard => {
       roomHint: 'Zoveel als er in één keer in past.',
       notSaid: 'niet opgegeven',
       temperature: 'Temperatuur',
-      temperatureHint: (usual) => `Thuis is het meestal zo’n ${usual}.`,
+      temperatureHint: (usual) => `Met een min: thuis is het meestal zo’n ${usual}.`,
     },
     state: {
       stopped: (why) => `niet meer gebruiken, ${why}`,

@@ -12,8 +12,7 @@ export const shopping = (f: Figures): Shopping => {
     changeSize: 'Hoeveelheid veranderen',
     sharesNotWhole: (total) =>
       `De aandelen van dit mengsel zijn samen ${f.percent(total)}, geen 100 %. Zo kan niemand zeggen hoeveel je moet kopen. <fit>Maak het mengsel eerst passend</fit>.`,
-    notInRange:
-      'Dit mengsel zit zo niet binnen bereik: <verdict></verdict> <fit>Maak het passend</fit> voor je ervoor koopt.',
+    notInRange: '<verdict></verdict> <fit>Maak het mengsel passend</fit> voor je ervoor koopt.',
     list: {
       label: 'Boodschappenlijst',
       count: (n) => `${f.count(n, { one: 'ingrediënt', other: 'ingrediënten' })} te halen`,
