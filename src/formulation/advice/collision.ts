@@ -1,5 +1,6 @@
 /** What collides in a problem that no mix can solve, and what would mend it: each remedy verified by solving again. */
 
+import { words } from '../../words/words.ts';
 import { smallestConflict } from '../explain/conflict.ts';
 import { Elastic } from '../explain/elastic.ts';
 import { boundsContent } from '../problem/at-pointer.ts';
@@ -103,6 +104,5 @@ function sensibly(remedies: readonly Remedy[], problem: Problem): Remedy[] {
 /** Where it is the wish to be safe against any one food being left that collides, that wish may be given up. */
 function givingUpDropOne(conflict: readonly Bound[]): Loosening[] {
   if (!conflict.some((s) => s.pointer === DROP_ONE)) return [];
-  const sentence = 'Let the mix go out of range when one of its foods is left.';
-  return [{ kind: 'loosen', pointer: DROP_ONE, from: true, to: false, sentence }];
+  return [{ kind: 'loosen', pointer: DROP_ONE, from: true, to: false, sentence: words().advice.dropOne }];
 }

@@ -2,7 +2,9 @@
  * Why no mix can keep rules that count foods, and what would mend it. The linear rules alone can be kept here, so the
  * elastic program says nothing: each question is asked of {@link OuterApproximation} with the bounds in question alone.
  */
+
 import type { Reference } from '../../foods/reference.ts';
+import { words } from '../../words/words.ts';
 import { hasCaution } from '../amounts/apply-cautions.ts';
 import { deletionFilter } from '../explain/conflict.ts';
 import { Demands } from '../explain/demands.ts';
@@ -212,7 +214,8 @@ function dinkelbach(search: OuterApproximation, bound: LinearBound): number | un
 }
 
 function countSentence({ counts, bound, subject, unit }: CountBound, to: number): string {
-  if (counts === 'some') return `Ask for a ${subject} of ${to} instead of ${bound}.`;
-  if (counts === 'few') return `Allow a ${subject} of ${to} instead of ${bound}.`;
-  return `Let ${subject.replace(/,$/, '')} be ${to} ${unit} or more instead of ${bound} ${unit}.`;
+  const t = words().advice.count;
+  if (counts === 'some') return t.some(subject, to, bound);
+  if (counts === 'few') return t.few(subject, to, bound);
+  return t.used(subject, to, bound, unit);
 }

@@ -58,6 +58,5 @@ export const refusals = (f: Figures): Refusals => ({
     hardly: (share) => `${f.percent(share)} (kaum ein anderer Anteil)`,
     upTo: (share, high) => `${f.percent(share)} (bis ${f.percent(high)})`,
     from: (share, low, high) => `${f.percent(share)} (${f.number(low)} bis ${f.percent(high)})`,
-    nothing: (food) => `Es wurde nichts gefunden, das allein an die Stelle treten kann von: ${food}.`,
   },
 });

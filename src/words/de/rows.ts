@@ -2,6 +2,7 @@ import type { Rows } from '../en/rows.ts';
 import type { Figures } from '../figures.ts';
 
 export const rows = (f: Figures): Rows => ({
+  otherFoods: 'Andere Zutaten',
   notFed: 'nicht füttern',
   refused: 'verweigert',
   offerAgain: 'Wieder anbieten',

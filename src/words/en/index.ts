@@ -2,6 +2,7 @@
 import { figuresOf } from '../figures.ts';
 import type { Manner } from '../manner.ts';
 import { access } from './access.ts';
+import { advice } from './advice.ts';
 import { animals } from './animals.ts';
 import { batch } from './batch.ts';
 import { beside } from './beside.ts';
@@ -96,6 +97,7 @@ export function english(manner: Manner) {
     store: store(f),
     household: household(f),
     hurts: hurts(f),
+    advice: advice(f),
   };
 }
 

@@ -63,7 +63,6 @@ export const refusals = (f: Figures) => ({
     upTo: (share: number, high: number) => `${f.percent(share)} (up to ${f.percent(high)})`,
     from: (share: number, low: number, high: number) =>
       `${f.percent(share)} (${f.number(low)} to ${f.percent(high)})`,
-    nothing: (food: string) => `Nothing was found that can take the place of ${food} alone.`,
   },
 });
 

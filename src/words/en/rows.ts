@@ -2,6 +2,7 @@
 import type { Figures } from '../figures.ts';
 
 export const rows = (f: Figures) => ({
+  otherFoods: 'Other foods',
   notFed: 'not to be fed',
   refused: 'refused',
   offerAgain: 'Offer again',

@@ -3,6 +3,7 @@ import type { Words } from '../en/index.ts';
 import { figuresOf } from '../figures.ts';
 import type { Manner } from '../manner.ts';
 import { access } from './access.ts';
+import { advice } from './advice.ts';
 import { animals } from './animals.ts';
 import { batch } from './batch.ts';
 import { beside } from './beside.ts';
@@ -97,5 +98,6 @@ export function dutch(manner: Manner): Words {
     store: store(f),
     household: household(f),
     hurts: hurts(f),
+    advice: advice(f),
   };
 }

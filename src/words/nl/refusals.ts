@@ -58,6 +58,5 @@ export const refusals = (f: Figures): Refusals => ({
     hardly: (share) => `${f.percent(share)} (nauwelijks een ander aandeel)`,
     upTo: (share, high) => `${f.percent(share)} (tot ${f.percent(high)})`,
     from: (share, low, high) => `${f.percent(share)} (${f.number(low)} tot ${f.percent(high)})`,
-    nothing: (food) => `Er is niets gevonden dat alleen in de plaats kan van: ${food}.`,
   },
 });

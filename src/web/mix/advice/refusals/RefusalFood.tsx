@@ -118,7 +118,7 @@ function Substitutes({ leaving, name, question, held, view, nameOf, swapped }: P
         <h3>{t.heading}</h3>
         <AnswerState {...asked} />
       </div>
-      {found && found.swaps.length === 0 && <p>{t.nothing(name)}</p>}
+      {found && found.swaps.length === 0 && <p>{found.sentence}</p>}
       {held.length > 0 && <p className="hint">{t.othersHeld}</p>}
       <ul className="swap-list">
         {found?.swaps.map((s) => (
