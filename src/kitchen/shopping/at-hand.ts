@@ -61,7 +61,7 @@ export interface FoodAtHand {
 }
 
 /** Below a milligram nothing is bought: it is the rounding of the sum, not a want. */
-export const A_MILLIGRAM = 0.001;
+const A_MILLIGRAM = 0.001;
 
 /** What there is, and the day on which it is looked at. */
 interface AtHand {

@@ -35,7 +35,7 @@ export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShare
 
   function measure(by: 'grams' | 'days') {
     const now = grams ?? mix.problem.batch_grams;
-    if (by === 'grams') return keep({ grams: Number(now.toFixed(1)) });
+    if (by === 'grams') return keep({ grams: Math.round(now * 10) / 10 });
     const days = gramsADay === undefined ? FIRST_DAYS : Math.round(now / gramsADay);
     keep({ days: Math.min(MOST_DAYS, Math.max(1, days)) });
   }

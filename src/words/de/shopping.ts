@@ -140,9 +140,9 @@ export const shopping = (f: Figures): Shopping => {
       perKg: f.massUnit === 'g' ? 'Preis für ein Kilo' : 'Preis für ein Pfund (lb)',
       dayOf: (animal) => `Preis für einen Tag, ${animal}`,
       dayOfAll: 'Preis für einen Tag, alle',
-      note: 'Die Charge kostet, was hineinkommt; der Rest einer Packung bleibt deiner. Was neben der Mischung gefüttert wird, zählt nicht mit.',
+      note: 'Die Charge kostet, was hineinkommt; der Rest einer Packung gehört weiter dir. Was neben der Mischung gefüttert wird, zählt nicht mit.',
       noteDelivery:
-        'Die Charge kostet, was hineinkommt, ohne Lieferung; der Rest einer Packung bleibt deiner. Was neben der Mischung gefüttert wird, zählt nicht mit.',
+        'Die Charge kostet, was hineinkommt, ohne Lieferung; der Rest einer Packung gehört weiter dir. Was neben der Mischung gefüttert wird, zählt nicht mit.',
       unknown: (n) => `Preis nicht ganz bekannt (${f.number(n)})`,
       unknownFoods: (foods) =>
         `${foods}. Der Preis eines Verkäufers oder der Packung im Vorrat macht ihn bekannt.`,
