@@ -10,7 +10,7 @@ import { type Bound, dryPart, type Ration, valueAt } from '../solve/bounds.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { reservationsAbout } from './certainty.ts';
-import { isWhole } from './in-range.ts';
+import { breaks, isWhole, roomTo } from './in-range.ts';
 import { bindingSentence, breachSentence, capital, joined } from './sentences.ts';
 import { verdictOf } from './verdict.ts';
 
@@ -110,8 +110,7 @@ function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, '
   for (const b of bounds) {
     const { pointer, bound, side } = b;
     const actual = b.value(x);
-    const room = (side === 'min' ? actual - bound : bound - actual) / Math.max(1, Math.abs(bound));
-    if (!(room >= -AT_BOUND)) {
+    if (breaks(b, actual)) {
       breaches.push({
         pointer,
         sentence: capital(say().sentence(breachSentence(b, actual))),
@@ -119,7 +118,7 @@ function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, '
         bound,
         side,
       });
-    } else if (room <= AT_BOUND) {
+    } else if (roomTo(b, actual) <= AT_BOUND) {
       binding.push({ pointer, sentence: bindingSentence(b) });
     }
   }

@@ -62,7 +62,7 @@ describe('the next thing', () => {
     const { gramsLeft: _, ...unweighed } = present;
     const input = { ...kitchen, present: { name: 'batch 3', runsOut: runsOut(unweighed) } };
     expect(nextThing(planKitchen(input, { from: '2026-02-18' }), '2026-02-18')).toBe(
-      'Nobody can say yet when batch 3 runs out. Weigh what is left of batch 3 and enter the grams.',
+      'Nobody can say yet when batch 3 runs out. Weigh what is left of batch 3 and enter the weight.',
     );
   });
 

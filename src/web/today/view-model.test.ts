@@ -54,7 +54,7 @@ describe('the next thing', () => {
   test('is to say what an animal is fed, where nobody has', () => {
     const animals = demo.animals.map(({ dailyGrams: _, ...a }) => a);
     expect(next(house({ animals, batches: [batch] }))).toEqual({
-      sentence: 'Nobody can say yet when batch 1 runs out. Enter the grams that Bramble is fed in a day.',
+      sentence: 'Nobody can say yet when batch 1 runs out. Enter how much Bramble is fed in a day.',
       link: 'Go to Bramble',
       to: ['animals', 'demo-animal'],
     });
