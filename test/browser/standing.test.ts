@@ -23,7 +23,7 @@ describe.each([
   afterAll(() => bench?.close());
 
   const verdict = () => page.getByTestId('verdict');
-  const balance = () => page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+  const balance = () => page.locator('.verdict .big-button', { hasText: 'Make it fit' }).click();
 
   test('balanced with its margin, the mix is surely in range', async () => {
     await balance();
@@ -92,7 +92,7 @@ describe('a label that says "at least"', () => {
   afterAll(() => bench?.close());
 
   test('never passes for the value: the mix is in range only if, by word and shape', async () => {
-    await page.getByRole('button', { name: 'Make it fit' }).click();
+    await page.locator('.verdict .big-button', { hasText: 'Make it fit' }).click();
     await page.waitForSelector('[data-testid="verdict"][data-state="in"][data-sure="false"]');
     expect(await page.getByTestId('verdict').textContent()).toMatch(
       /^In range if what is not known turns out well\. Fat is not proven: Invented pellet says at least 4 %/,
@@ -132,10 +132,10 @@ describe.each([
       }).observe({ type: 'layout-shift', buffered: true });
     `);
     await page.goto(`${bench.url}/#/mix`);
-    await page.getByRole('button', { name: 'Make it fit' }).click();
+    await page.locator('.verdict .big-button', { hasText: 'Make it fit' }).click();
     await page.waitForSelector('[data-testid="verdict"][data-state="in"][data-sure="true"]');
     // Whole grams and advice come after the mix.
-    await expect.poll(() => page.locator('[aria-busy="true"]').count()).toBe(0);
+    await page.waitForFunction('document.querySelectorAll(\'[aria-busy="true"]\').length === 0');
   });
   afterAll(() => bench?.close());
 

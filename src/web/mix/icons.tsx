@@ -20,7 +20,7 @@ export function HoldIcon({ closed }: { closed: boolean }) {
 const PLACED: Record<MixState, { readonly at: number; readonly posts: readonly [number, number] }> = {
   sure: { at: 16, posts: [4, 28] },
   if: { at: 16, posts: [4, 28] },
-  out: { at: 26, posts: [3, 15] },
+  out: { at: 24, posts: [3, 13] },
   none: { at: 16, posts: [21, 11] },
   working: { at: 16, posts: [4, 28] },
   fault: { at: 16, posts: [21, 11] },
@@ -62,7 +62,7 @@ export function StateIcon({ state }: { state: MixState }) {
         )
       )}
       {state === 'if' && <path d="M23 16 H32 M32 12.5 V19.5" stroke="currentColor" strokeWidth="2" />}
-      {state === 'out' && <path d="M15 16 H20" stroke="currentColor" strokeWidth="2" />}
+      {state === 'out' && <path d="M13 16 H18" stroke="currentColor" strokeWidth="2" />}
     </svg>
   );
 }
