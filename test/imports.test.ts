@@ -26,6 +26,7 @@ const PURE = ORDER.slice(0, ORDER.indexOf('household'));
 const HOUSEHOLD_FOR_WEB = [
   join('household', 'model.ts'),
   join('household', 'records.ts'),
+  join('household', 'demo.ts'),
   join('household', 'merge') + sep,
   join('household', 'reckon') + sep,
   join('household', 'exchange', 'table') + sep,
@@ -46,6 +47,7 @@ const KITCHEN_ROOMS = [
 ];
 const SCREENS = [
   'today',
+  'start',
   'foods',
   'targets',
   'mix',

@@ -19,6 +19,8 @@ const PROGRAM_ATTRIBUTES =
 /** Names of keys and of the platform, which are no words for people. */
 const PLATFORM =
   /^(Pouchful|Enter|Escape|Tab|Backspace|Delete|Home|End|Arrow(Up|Down|Left|Right)|Page(Up|Down)|Shift|Control|GET|PUT|POST|DELETE|Content-Type|If-Match|If-None-Match|Accept|Accept-Language|Authorization|Infinity|NaN|Boolean|Alt|Meta)$/;
+/** Values of records and of the machine interface, which no screen says as they stand. */
+const VALUES = new Set(['air dry', 'few to buy', 'no target', 'not surely']);
 const TWO_WORDS = /[A-Za-zÀ-ÿ’']{2,}[,:;.]?\s+[“(‘]?[A-Za-zÀ-ÿ]{2,}/;
 const LETTERS = /[A-Za-zÀ-ÿ]{2,}/;
 const CAPITAL_WORD = /^[A-Z][a-zà-ÿ]+\b/;
@@ -108,7 +110,8 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
           tell(node, String(node.value));
         return;
       case 'Literal':
-        if (typeof node.value === 'string' && isSaid(node.value)) tell(node, node.value);
+        if (typeof node.value === 'string' && !VALUES.has(node.value) && isSaid(node.value))
+          tell(node, node.value);
         return;
       case 'TemplateLiteral': {
         const parts = node.quasis as (Node & { value: { cooked: string } })[];
@@ -124,4 +127,19 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
   };
   look(program);
   return found;
+}
+
+/** Whether a file asks for the texts while it is loaded, outside of any function. */
+export function asksWhileLoaded(path: string): boolean {
+  const { program } = parseSync(path, readFileSync(path, 'utf8'));
+  const asks = (value: unknown): boolean => {
+    if (Array.isArray(value)) return value.some(asks);
+    if (typeof value !== 'object' || value === null) return false;
+    const node = value as Node;
+    if (/^(Function|ArrowFunction)/.test(node.type)) return false;
+    if (node.type === 'CallExpression' && (node.callee as Node & { name?: string }).name === 'words')
+      return true;
+    return Object.values(node).some(asks);
+  };
+  return asks(program);
 }

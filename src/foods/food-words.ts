@@ -10,8 +10,8 @@ export interface NotThere {
   readonly words: readonly string[];
   /** Plain names of the foods that come nearest, the nearest first; none where nothing does. */
   readonly nearest: readonly string[];
-  /** What else to know, a sentence. */
-  readonly note?: string;
+  /** What else to know: its name among the texts of the search. */
+  readonly aside?: 'yeast' | 'cornflakes';
 }
 
 const words = new Map<string, Words>(Object.entries(data.foods));
@@ -21,4 +21,4 @@ export function furtherNames(plainName: string): readonly string[] {
   return Object.values(words.get(plainName) ?? {}).flat();
 }
 
-export const NOT_THERE: readonly NotThere[] = data.notThere;
+export const NOT_THERE: readonly NotThere[] = data.notThere as readonly NotThere[];

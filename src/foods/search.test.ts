@@ -38,6 +38,40 @@ describe('food search', () => {
     expect(first(query)).toBe(ref);
   });
 
+  it.each([
+    ['mung bean', 'Mung beans, raw dry'],
+    ['mungbean', 'Mung beans, raw dry'],
+    ['lentils', 'Lentils, raw dry'],
+    ['chickpeas', 'Chickpeas, raw dry'],
+    ['lentlis', 'Lentils, raw dry'],
+    ['shrimp', 'Dried shrimp, peeled and unsalted'],
+    ['cooked lentils', 'Lentils, cooked'],
+    ['boiled mung beans', 'Mung beans, cooked'],
+  ])('means the plain food and no dish made of it, unless it is asked for: %s', (query, name) => {
+    expect(search.find(query, 1)[0]?.name).toBe(name);
+  });
+
+  it.each([
+    ['meal worm', 'Dried mealworm'],
+    ['hazel nut', 'Hazelnut'],
+    ['hazlenut', 'Hazelnut'],
+    ['sun flower seed', 'Sunflower seed, shelled'],
+    ['sunflowerseeds', 'Sunflower seed, shelled'],
+    ['pump kin seed', 'Pumpkin seed'],
+    ['Kürbis Kerne', 'Pumpkin seed'],
+    ['dande lion', 'Dandelion leaf, dried'],
+    ['flax seed', 'Linseed'],
+    ['beet root', 'Beetroot, fresh'],
+    ['rose hips', 'Rose hip, dried'],
+  ])('takes words written apart for one and one for two: %s', (query, name) => {
+    expect(search.find(query, 1)[0]?.name).toBe(name);
+    expect(search.note(query)).toBeUndefined();
+  });
+
+  it('takes letters in the wrong order for what they stand near', () => {
+    expect(first('parsely')).toBe(first('parsley'));
+  });
+
   it('finds both mealworms behind letters in the wrong order', () => {
     expect(
       search

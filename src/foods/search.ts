@@ -3,6 +3,7 @@
  * forgiven, and what the tables do not have is said.
  */
 import MiniSearch from 'minisearch';
+import { words } from '../words/words.ts';
 import { furtherNames, NOT_THERE, type NotThere } from './food-words.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { Speller, stem, withTwins } from './spelling.ts';
@@ -34,6 +35,24 @@ const key = (text: string) => wordsOf(text).map(stem).sort().join(' ');
 /** Rows by name: the foods called exactly so. */
 type ByName = Map<string, number[]>;
 
+/** One of the foods keepers use, by the stems of its names. */
+interface PlainRow {
+  readonly row: number;
+  /** Of each name in plain English. */
+  readonly names: readonly ReadonlySet<string>[];
+  /** Of each name in any language, with what the words are called elsewhere. */
+  readonly all: readonly (readonly string[])[];
+  readonly cooked: boolean;
+}
+
+/** A food made ready to eat; nobody who looks for beans means them, unless they say so in one of five languages. */
+const COOKED = /\b(cooked|boiled|canned|hard-boiled|sprouts?|leaves)\b/i;
+const ASKS_COOKED =
+  /cooked|boiled|canned|gekocht|gekookt|\bcuit|cocid|hervid|sprout|spross|keim|kiem|germe|brote|lea[fv]|blatt|blätt|blad|feuille|hoja/i;
+
+/** Least length of each half of a word that may have been written as one. */
+const HALF_WORD = 3;
+
 /**
  * Builds the search over a reference, once; it takes some tenths of a second and holds the index in memory.
  * The reference must outlive it.
@@ -55,7 +74,7 @@ export function createFoodSearch(reference: Reference): FoodSearch {
   const boosts: number[] = [];
   const exact: ByName = new Map();
   const further: ByName = new Map();
-  const plain: { readonly row: number; readonly names: readonly ReadonlySet<string>[] }[] = [];
+  const plain: PlainRow[] = [];
   const byPlainName = new Map<string, number>();
   for (let row = 0; row < reference.size; row++) {
     const food = reference.at(row);
@@ -72,7 +91,13 @@ export function createFoodSearch(reference: Reference): FoodSearch {
     byPlainName.set(food.name, row);
     for (const name of [food.name, ...food.also]) push(exact, key(name), row);
     for (const name of names) push(further, key(name), row);
-    plain.push({ row, names: [food.name, ...food.also].map((name) => new Set(wordsOf(name).map(stem))) });
+    const stems = (text: string) => new Set(wordsOf(text).map(stem));
+    plain.push({
+      row,
+      names: [food.name, ...food.also].map(stems),
+      all: [food.name, ...food.also, ...names].map((name) => [...stems(name)].flatMap(withTwins)),
+      cooked: COOKED.test(food.name),
+    });
   }
   const vocabulary = [...new Set([...terms.values()].flat())].sort();
   const known = new Set(vocabulary);
@@ -121,14 +146,68 @@ export function createFoodSearch(reference: Reference): FoodSearch {
     return notThere.get(key(query)) ?? notThere.get(key(right));
   };
 
+  /**
+   * The query with words joined that names write as one ("sun flower"), and parted that they write apart ("mungbean"):
+   * wherever the other way is a word of some name, and the way it was typed is not.
+   */
+  const otherwiseParted = (query: string): string | undefined => {
+    const typed = wordsOf(query).map(stem);
+    const made: string[] = [];
+    for (let i = 0; i < typed.length; i++) {
+      const word = typed[i] ?? '';
+      const joined = stem(`${wordsOf(query)[i] ?? ''}${typed[i + 1] ?? ''}`);
+      if (i + 1 < typed.length && known.has(joined)) {
+        made.push(joined);
+        i++;
+      } else if (isKnown(word)) made.push(word);
+      else made.push(...(halves(word) ?? [word]));
+    }
+    return made.join(' ') === typed.join(' ') ? undefined : made.join(' ');
+  };
+
+  const halves = (word: string): [string, string] | undefined => {
+    for (let at = word.length - HALF_WORD; at >= HALF_WORD; at--) {
+      const parts: [string, string] = [stem(word.slice(0, at)), stem(word.slice(at))];
+      if (parts.every((part) => known.has(part))) return parts;
+    }
+    return undefined;
+  };
+
+  /**
+   * Foods keepers use that have each word of the query in one of their names come first, cooked ones after the others;
+   * all else stays in its order.
+   */
+  const plainFirst = (rows: ReadonlySet<number>, queries: readonly string[]): Set<number> => {
+    const asked = queries.map((query) => wordsOf(query).map(stem));
+    const asksCooked = queries.some((query) => ASKS_COOKED.test(query));
+    const whole = plain.filter(
+      ({ row, all }) =>
+        rows.has(row) &&
+        asked.some((words) => all.some((name) => words.every((word) => name.includes(word)))),
+    );
+    const cooked = new Set(asksCooked ? [] : whole.flatMap((p) => (p.cooked ? [p.row] : [])));
+    const first = new Set(whole.map((p) => p.row));
+    return new Set([...[...rows].filter((row) => first.has(row) && !cooked.has(row)), ...cooked, ...rows]);
+  };
+
   /** Rows that have every word of the query, the best first. */
   const withAll = (query: string): Set<number> => {
     const right = spelt(query);
-    return new Set([
+    const parted = otherwiseParted(query);
+    const byParts = parted === undefined ? [] : named(parted);
+    const strange = wordsOf(query).some((word) => !known.has(stem(word)));
+    const found = new Set([
       ...named(query),
+      ...(strange ? byParts : []),
       ...(right === undefined ? [] : [...named(right), ...rowsOf(search(right, 'AND'))]),
       ...rowsOf(search(query, 'AND')),
+      ...byParts,
+      ...(parted === undefined ? [] : rowsOf(search(parted, 'AND'))),
     ]);
+    return plainFirst(
+      found,
+      [query, right, parted].filter((q) => q !== undefined),
+    );
   };
 
   return {
@@ -148,18 +227,19 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       const [first] = wordsOf(query);
       if (first === undefined || byReference(reference, query)) return undefined;
       const thing = lacking(query);
+      const t = words().search;
       const nearest = this.find(query, 1)[0];
-      const near = nearest ? ` The nearest is ${nearest.name}.` : '';
+      const near = nearest ? [t.nearest(nearest.name)] : [];
       if (thing) {
-        const own = nearest ? '' : ' Add it as your own food from its label.';
-        return `The tables have no ${thing.what}.${thing.note ? ` ${thing.note}` : ''}${near}${own}`;
+        const aside = thing.aside === undefined ? [] : [t.asides[thing.aside]];
+        return [t.missing(thing.what, query.trim()), ...aside, ...(nearest ? near : [t.addOwn])].join(' ');
       }
       if (!nearest) return undefined;
-      if (withAll(query).size === 0) return `No food in the tables has all of these words.${near}`;
-      const strange = wordsOf(spelt(query) ?? query).find(
+      if (withAll(query).size === 0) return [t.notAll, ...near].join(' ');
+      const strange = wordsOf(otherwiseParted(query) ?? spelt(query) ?? query).find(
         (word) => word.length > SHORT && !isKnown(stem(word)),
       );
-      return strange && `No food in the tables is called "${strange}"; shown is what is spelt nearly so.`;
+      return strange && t.notCalled(strange);
     },
   };
 }

@@ -3,7 +3,8 @@
  * why none does and what would mend it.
  */
 import { applyRemedy } from './advice/apply-remedy.ts';
-import { collided } from './advice/collision.ts';
+import { type AskAnswer, answerToAsk } from './advice/ask.ts';
+import { collided, colliders } from './advice/collision.ts';
 import { frontier, type Goal } from './advice/frontier.ts';
 import { type Substitutable, type SubstituteQuestion, substitutes } from './advice/substitutes.ts';
 import { cautionNotes } from './amounts/apply-cautions.ts';
@@ -24,11 +25,19 @@ import type {
   Result,
   WholeGrams,
 } from './problem/result.ts';
-import type { Ration } from './solve/bounds.ts';
+import type { Bound, Ration } from './solve/bounds.ts';
 import type { FormulationOptions } from './solve/build-ration.ts';
 import { answered } from './solve/highs.ts';
 import { fixedBeside, withMargin } from './solve/margin.ts';
-import { allBounds, byColumn, byFood, type MixModel, mixModelOf, solverFor } from './solve/mix-model.ts';
+import {
+  allBounds,
+  byColumn,
+  byFood,
+  countsFoods,
+  type MixModel,
+  mixModelOf,
+  solverFor,
+} from './solve/mix-model.ts';
 import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { elementAt } from './solve/vectors.ts';
 import { weighMix } from './solve/weigh-mix.ts';
@@ -44,6 +53,7 @@ export class Formulation {
   private readonly solver: MixSolver;
   private saferFound: { readonly problem: Problem | undefined } | undefined;
   private bestFound: { readonly found: Found | undefined } | undefined;
+  private withinMargin: readonly Bound[] | undefined;
   private result: Result | undefined;
   private notesMade: Notes | undefined;
 
@@ -97,8 +107,11 @@ export class Formulation {
   private get safer(): Problem | undefined {
     this.saferFound ??= {
       problem:
-        this.problem.margin && this.feasible()
-          ? withMargin(fixedBeside(this.model), (problem) => this.ask(problem, (other) => other.feasible()))
+        this.problem.margin && answered(() => this.feasible())
+          ? withMargin(
+              fixedBeside(this.model),
+              (problem) => answered(() => this.ask(problem, (other) => other.feasible())) === true,
+            )
           : undefined,
     };
     return this.saferFound.problem;
@@ -154,6 +167,52 @@ export class Formulation {
     for (const [i, share] of fixed) target[i] = share;
     const found = solver.nearest(target, fixed);
     return found ? following(model, found, spans, this.notes()) : heldTooTight(model, pins, this.notes());
+  }
+
+  /**
+   * What stands in the way of a share asked of one food.
+   * @param shares as the mix stands, percent by food id @param held shares that stay where they are
+   * @throws RangeError where the food is none that the mix may be made of
+   */
+  askOf(shares: Shares, held: Shares, food: string, wanted: number): AskAnswer {
+    const { model, solver, problem } = this;
+    const { lower, upper } = model.question;
+    // Where foods are counted, or every food may be left, one such search takes seconds.
+    const long = countsFoods(model.question) || problem.drop_one === true;
+    return answerToAsk({
+      model,
+      shares,
+      held,
+      food,
+      wanted,
+      span: (column) => {
+        if (long) return undefined;
+        if (model.crossed) return [Number.NaN, Number.NaN];
+        const pins = new Map<number, number>();
+        model.ration.foods.forEach((f, i) => {
+          const share = held[f.id];
+          if (share === undefined || i === column) return;
+          pins.set(i, Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), share)));
+        });
+        return elementAt(solver.spans(pins), column);
+      },
+      collides: () => {
+        if (long) return undefined;
+        const asked: Shares = { ...held, [food]: wanted };
+        const foods = problem.foods.map((f) => {
+          const share = asked[f.id];
+          return share === undefined ? f : { ...f, min: share, max: share };
+        });
+        return this.ask({ ...problem, foods }, (other) => colliders(this.options.highs, other.model.asked));
+      },
+      margin: () => (long ? [] : this.marginBounds()),
+    });
+  }
+
+  /** The bounds with the margin that the best mix keeps from them; none where it keeps none. */
+  private marginBounds(): readonly Bound[] {
+    this.withinMargin ??= this.safer ? this.ask(this.safer, (other) => allBounds(other.model)) : [];
+    return this.withinMargin;
   }
 
   /** Whole steps of the scale nearest to given shares, the rules kept whether the shares keep them or not. */

@@ -10,6 +10,7 @@ import { rulesFrom } from '../formulation/problem/rules-from-profile.ts';
 import type { Tag } from '../nutrition/nutrients.ts';
 import { PROFILES } from '../targets/profiles.ts';
 import type { Animal, Household, OwnFood } from './model.ts';
+import { EXAMPLE } from './reckon/example.ts';
 import { MARGIN } from './reckon/mix/mix-edits.ts';
 
 /** The profile that the mix and the animal keep to. */
@@ -52,7 +53,7 @@ const SPLIT: readonly Rule[] = [
 const LABEL: Composition = { PROCNT: 17, FAT: 4, FIBC: 9, WATER: 10, ASH: 6.5, CA: 900, P: 650 };
 
 const PELLET: OwnFood = {
-  id: 'demo-pellet',
+  id: EXAMPLE.food,
   name: 'Invented pellet',
   kind: 'pellet',
   composition: LABEL,
@@ -68,7 +69,7 @@ const PELLET: OwnFood = {
 };
 
 const ANIMAL: Animal = {
-  id: 'demo-animal',
+  id: EXAMPLE.animal,
   name: 'Bramble',
   species: 'golden hamster',
   lifeStage: 'adult',
@@ -117,7 +118,7 @@ export function demoHousehold(updatedAt = '2026-01-01T00:00:00.000Z'): Household
     animals: [ANIMAL],
     mixes: [
       {
-        id: 'demo-mix',
+        id: EXAMPLE.mix,
         name: 'First mix',
         animalIds: [ANIMAL.id],
         profileId: DEFAULT_PROFILE,

@@ -93,11 +93,22 @@ export interface NextBatch {
   readonly pins: readonly { readonly step: string; readonly day: Day }[];
 }
 
+/** A food ticked off on the shopping list that is no pack in the cupboard yet. */
+export interface Ticked {
+  readonly on: Day;
+  /** It was at home already; bought where absent. */
+  readonly home?: true;
+  /** g that there are of it, in the form it came in; as much as the list asks for where absent. */
+  readonly grams?: number;
+}
+
 /** What the keeper has to work with, and works on; absent where nobody has said. */
 export interface Kitchen {
   readonly id: 'kitchen';
   readonly driedAtHome?: readonly DriedAtHome[];
   readonly sellers?: readonly SellerTerms[];
+  /** What is ticked off on the shopping list, by food id. */
+  readonly basket?: Readonly<Record<string, Ticked>>;
   /** Whole days that each kind of step takes, where they differ from the usual. */
   readonly stepDays?: Readonly<
     Partial<Record<'buy' | 'freeze' | 'thaw' | 'dry' | 'weigh' | 'change-over', number>>
@@ -182,6 +193,16 @@ export interface Pour {
   readonly at: Moment;
 }
 
+/** What a batch may become so that it stays in range. */
+export interface Agreed {
+  /** g to which it may grow. */
+  readonly grams?: number;
+  /** Foods that may be left out of it, by id. */
+  readonly without?: readonly string[];
+  /** It keeps its size and its foods, though it ends out of range. */
+  readonly keep?: true;
+}
+
 /** A batch of a mix, from the first gram to the last. */
 export interface Batch {
   readonly id: string;
@@ -200,6 +221,8 @@ export interface Batch {
   readonly madeBy?: string;
   /** g that the lots held of each food when weighing began: a correction asks for no more. */
   readonly stock?: Readonly<Record<string, number>>;
+  /** What the keeper answered when the batch could not stay in range as planned; absent while nobody was asked. */
+  readonly agreed?: Agreed;
   /** Finished out of range, with the keeper's reason. */
   readonly accepted?: Overruled;
   /** Closed before it was complete and not fed: no food in hand. */

@@ -69,12 +69,14 @@ describe.each([
 
   test('a newcomer is told what to do first, and what is made up', async () => {
     await page.goto(`${bench.url}/`);
-    await page.getByText('First mix is not in range yet: balance it first.').waitFor();
-    await page.getByText(/Made up for a start.*Bramble, Invented pellet/).waitFor();
+    await page.getByText('First mix is not in range yet. Make it fit first.').waitFor();
+    await page
+      .getByText(/What you see is an example: the animal, its pellet and the mix are made up/)
+      .waitFor();
     await page.getByText(/Not veterinary advice/).waitFor();
     await clean(page);
-    await page.getByRole('link', { name: 'Go to Mix and press “Balance the mix”' }).click();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('link', { name: 'Go to Mixes and press “Make it fit”' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await page.locator('[data-testid="verdict"][data-state="in"]').waitFor();
     await page.getByRole('link', { name: 'Today' }).click();
     await page.getByText('Buy and freeze 18 foods today.').waitFor();
@@ -85,11 +87,11 @@ describe.each([
 
   test('forwards from today: four turns in the cold, the scale, the change of food', async () => {
     await open('calendar');
-    await page.getByText(/The critical path takes 31 days: buy, freeze \(4\), thaw \(4\)/).waitFor();
+    await page.getByText(/It takes 31 days. This sets the pace: buy, freeze \(4\), thaw \(4\)/).waitFor();
     await page.getByText('On 10 April the animals are used to batch 1.').waitFor();
     await step('thaw-2:dry-goods').getByText('22 March to 26 March').waitFor();
     await step('weigh').getByText('26 March to 27 March').waitFor();
-    expect(await page.locator('.cal-timeline').isVisible()).toBe(size === DESKTOP);
+    expect(await page.locator('.cal-picture').isVisible()).toBe(size === DESKTOP);
     await clean(page);
   });
 
@@ -184,10 +186,10 @@ describe.each([
 
   test('backwards from the day on which it runs out, and from a day that is too soon', async () => {
     await open('calendar');
-    await page.getByRole('radio', { name: /the day on which batch 1 runs out, 14 April/ }).check();
+    await page.getByRole('radio', { name: /It is ready when batch 1 runs out, 14 April/ }).check();
     await step('freeze-1:dry-goods').getByText('14 March to 18 March').waitFor();
     await page.getByText('It fits, with 4 days to spare.').waitFor();
-    await page.getByRole('radio', { name: /^To another day/ }).check();
+    await page.getByRole('radio', { name: /ready by a day I choose/ }).check();
     await page.getByLabel('All done by').fill('2026-04-05');
     await page
       .getByText(/It does not fit: the animals are used to batch 2 on 10 April, 5 days after 5 April/)
@@ -195,7 +197,7 @@ describe.each([
     await clean(page);
     await open('calendar');
     expect(await page.getByLabel('All done by').inputValue()).toBe('2026-04-05');
-    await page.getByRole('radio', { name: /^From today/ }).check();
+    await page.getByRole('radio', { name: /^I begin today/ }).check();
     await step('freeze-1:dry-goods').getByText('10 March to 14 March').waitFor();
   });
 
@@ -219,9 +221,7 @@ describe.each([
     await step(`freeze-2:${oats}`).getByText('16 March to 21 March').waitFor();
     await change(`freeze-2:${oats}`);
     await step(`freeze-2:${oats}`).getByRole('button', { name: 'A day later' }).click();
-    await page
-      .getByText(/on 21 March 1.4 kg would lie in the freezer for the cold, and it has room for 1 kg/)
-      .waitFor();
+    await page.getByText(/on 21 March 1.4 kg would lie in the freezer, and it has room for 1 kg/).waitFor();
     await clean(page);
     await step(`freeze-2:${oats}`).getByRole('button', { name: 'Take 30 March' }).waitFor();
     await step(`freeze-2:${oats}`).getByRole('button', { name: 'Close' }).click();

@@ -42,7 +42,7 @@ import { planSentences } from '../../src/kitchen/calendar/sentences.ts';
 import type { Day } from '../../src/kitchen/model.ts';
 import { unconfirmedBounds, withConfirmations } from '../../src/targets/confirm.ts';
 import { PROFILES } from '../../src/targets/profiles.ts';
-import { byDay, rowsOf, spanInWords, spanOf } from '../../src/web/calendar/view-model.ts';
+import { byDay, spanInWords, spanOf, strandsOf } from '../../src/web/calendar/view-model.ts';
 import { checkLine, checksDue, foodLines, sayWater } from '../../src/web/drying/view-model.ts';
 import { dayAt } from '../../src/web/shared/today.ts';
 import { errandsOf, nearUseByErrand, nextOf } from '../../src/web/today/view-model.ts';
@@ -157,7 +157,7 @@ function ofMix(house: Household, kept: Mix): void {
   shown('next', () => nextOf(house, view, TODAY));
   shown('errands', () => errandsOf(house, view, TODAY, new Date(NOW).toISOString()));
   const { plan } = view;
-  shown('picture', () => [rowsOf(plan), spanOf(plan, TODAY), byDay(plan)]);
+  shown('picture', () => [strandsOf(plan), spanOf(plan, TODAY), byDay(plan)]);
   shown('spans', () => plan.steps.map((s) => spanInWords(s, TODAY)));
   shown('notices', () => [lotsWithoutDays(house, plan), overdueFreezeSteps(plan, TODAY), readyFoods(plan)]);
   shown('sentences', () => planSentences(plan));

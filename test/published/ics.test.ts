@@ -20,6 +20,9 @@ import { moved } from '../../src/kitchen/calendar/move-step.ts';
 import { planKitchen } from '../../src/kitchen/calendar/plan-kitchen.ts';
 import { plusDays } from '../../src/kitchen/days.ts';
 import { withRandomIds } from '../../src/web/shared/random-ids.ts';
+import { wordsIn } from '../../src/words/languages.ts';
+import { PLAIN_MANNER } from '../../src/words/manner.ts';
+import { speak } from '../../src/words/words.ts';
 
 const kitchen: KitchenInput = {
   id: 'plan-4',
@@ -33,7 +36,7 @@ const kitchen: KitchenInput = {
         { food: 'millet', name: 'Hirse für Zwerghamster 🐹 aus der Mühle am Großen Bach' },
       ],
     },
-    { id: 'fresh-goods', route: 'dry', goods: [{ food: 'carrot', name: 'carrot' }] },
+    { id: 'fresh-goods', route: 'dry', goods: [{ food: 'carrot', name: 'carrot \\7' }] },
   ],
 };
 const stamp = '2026-02-01T08:30:00Z';
@@ -90,7 +93,7 @@ describe('the form that RFC 5545 asks for', () => {
     const [calendar, ...others] = components(file, 'VCALENDAR');
     expect(others).toEqual([]);
     expect(named(calendar!, 'VERSION')).toEqual(['VERSION:2.0']);
-    expect(named(calendar!, 'PRODID')).toEqual(['PRODID:-//Pouchful//Kitchen calendar//EN']);
+    expect(named(calendar!, 'PRODID')).toEqual(['PRODID:-//Pouchful//Calendar//EN']);
   });
 
   test('3.6.1: each event has one UID, DTSTAMP and DTSTART, and no UID comes twice (3.8.4.7)', () => {
@@ -141,7 +144,69 @@ describe('the form that RFC 5545 asks for', () => {
   test('3.3.11: comma, semicolon, backslash and line break are escaped, quotation marks and colons are not', () => {
     const [line] = unfolded(file).filter((l) => l.startsWith('SUMMARY:Buy: oats'));
     expect(line).toContain('SUMMARY:Buy: oats\\, rolled\\; "fine"\\, Hirse für');
-    expect(unfolded(file).some((l) => l.includes(': lot L\\\\7\\n'))).toBe(true);
+    expect(unfolded(file).some((l) => l.includes('DESCRIPTION:For batch 4: carrot \\\\7.\\n'))).toBe(true);
+  });
+});
+
+describe('what is told', () => {
+  const bought: KitchenInput = {
+    ...kitchen,
+    supplies: [
+      {
+        id: 'dry-goods',
+        route: 'freeze',
+        boughtOn: '2026-01-28',
+        progress: [{ from: '2026-01-28', to: '2026-02-01' }, { from: '2026-02-01' }],
+        goods: [
+          { food: 'oats', name: 'Oats', lot: 'lot-4711' },
+          { food: 'oats', name: 'Oats', lot: 'lot-4712' },
+        ],
+      },
+      {
+        id: 'other-goods',
+        route: 'ready',
+        boughtOn: '2026-01-28',
+        goods: [{ food: 'grubs', name: 'Grubs', lot: 'lot-4713' }],
+      },
+    ],
+  };
+  const later = planKitchen(bought, { from: '2026-02-01' });
+  const calendar = planAsIcs(later, { stamp });
+
+  test('steps that go on or are to come, none that is done', () => {
+    expect(later.steps.filter((s) => s.state === 'done').map((s) => s.kind)).toEqual([
+      'buy',
+      'buy',
+      'freeze',
+    ]);
+    expect(read(calendar).map((e) => e.summary)).toEqual([
+      'Thaw (1 of 2): Oats',
+      'Freeze (2 of 2): Oats',
+      'Thaw (2 of 2): Oats',
+      'Weigh out: batch 4',
+      'Change over: batch 4',
+    ]);
+  });
+
+  test('foods by their names, no id of a pack', () => {
+    expect(unfolded(calendar).join('\n')).not.toContain('lot-47');
+    const weigh = read(calendar).find((e) => e.summary === 'Weigh out: batch 4')!;
+    expect(weigh.description).toMatch(/^For batch 4: Oats, Grubs\.\n/);
+  });
+
+  test('in the language of the keeper', async () => {
+    const german = await wordsIn({ ...PLAIN_MANNER, language: 'de' });
+    speak(() => german);
+    try {
+      const told = planAsIcs(later, { stamp });
+      expect(read(told).map((e) => e.summary)).toContain('Abwiegen: batch 4');
+      expect(told).toContain('PRODID:-//Pouchful//Calendar//DE');
+      keepsTheForm(told);
+      // The same entries, whatever the language: a file in another changes them and adds none.
+      expect(read(told).map((e) => e.uid)).toEqual(read(calendar).map((e) => e.uid));
+    } finally {
+      speak(() => undefined);
+    }
   });
 });
 
@@ -313,7 +378,7 @@ describe('what is no entry', () => {
     ['stamp: "2026-02-01T08:30:00" is no time', entry, '2026-02-01T08:30:00'],
     ['to of "Freeze": 2026-02-01 is not after 2026-02-01', { ...entry, to: '2026-02-01' }],
     ['from: "1 February" is no day', { ...entry, from: '1 February' }],
-    ['at of "Check": "noon" is no time', { ...entry, title: 'Check', at: 'noon', minutes: 15 }],
+    ['at ("Check"): "noon" is no time', { ...entry, title: 'Check', at: 'noon', minutes: 15 }],
     ['minutes of "Check": 0 is not above 0', { ...entry, title: 'Check', at: stamp, minutes: 0 }],
   ])('%s', (message, wrong, when = stamp) => {
     expect(() => asIcs([wrong], { stamp: when })).toThrow(message);

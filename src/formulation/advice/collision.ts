@@ -1,5 +1,6 @@
 /** What collides in a problem that no mix can solve, and what would mend it: each remedy verified by solving again. */
 
+import { words } from '../../words/words.ts';
 import { smallestConflict } from '../explain/conflict.ts';
 import { Elastic } from '../explain/elastic.ts';
 import { boundsContent } from '../problem/at-pointer.ts';
@@ -10,7 +11,7 @@ import type { FormulationOptions } from '../solve/build-ration.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { CountedConflict } from './counted-conflict.ts';
-import { additions, loosenings, loosenTogether } from './remedies.ts';
+import { additions, change, loosenings, loosenTogether } from './remedies.ts';
 
 interface CollisionQuestion {
   readonly problem: Problem;
@@ -32,6 +33,16 @@ export function collided(question: CollisionQuestion): Collided {
   return collidedLinear(question) ?? collidedCounted(question);
 }
 
+/** A smallest set of bounds that collide, where foods are not counted. */
+export function colliders(highs: FormulationOptions['highs'], asked: RuleSet): readonly Bound[] {
+  const elastic = new Elastic(highs, asked);
+  try {
+    return smallestConflict(elastic, highs).map((k) => elastic.demands.spoken(k));
+  } finally {
+    elastic.dispose();
+  }
+}
+
 /** What collides where foods are not counted; undefined where nothing does. */
 function collidedLinear(question: CollisionQuestion): Collided | undefined {
   const { problem, options, asked, mends } = question;
@@ -41,10 +52,7 @@ function collidedLinear(question: CollisionQuestion): Collided | undefined {
     if (conflict.length === 0 && asked.counts.length > 0) return undefined;
     const bounds = conflict.map((k) => elastic.demands.spoken(k));
     const remedies = [
-      // What is counted has to be kept too, and of that the elastic model knows nothing.
-      ...(asked.counts.length > 0
-        ? new CountedConflict(options.highs, asked, bounds).loosenings()
-        : loosenings(elastic, conflict)),
+      ...loosened(elastic, conflict, question),
       ...loosenTogether(elastic, problem),
       ...givingUpDropOne(bounds),
       ...additions(elastic, problem, options.reference, question.leastShare),
@@ -53,6 +61,25 @@ function collidedLinear(question: CollisionQuestion): Collided | undefined {
   } finally {
     elastic.dispose();
   }
+}
+
+/**
+ * Every bound of a conflict whose loosening suffices. Of what is counted the elastic model knows nothing, so there it tells
+ * the least by which a bound must give way in any case; only where that is not enough is it sought with what is counted.
+ */
+function loosened(
+  elastic: Elastic,
+  conflict: readonly number[],
+  { options, asked, mends }: CollisionQuestion,
+): Loosening[] {
+  const least = loosenings(elastic, conflict);
+  if (asked.counts.length === 0) return least;
+  const enough = least.filter(mends);
+  const short = new Set(least.filter((l) => !enough.includes(l)).map((l) => l.pointer));
+  const bounds = elastic.bounds.filter((b) => short.has(b.pointer));
+  if (bounds.length === 0) return enough;
+  const further = new CountedConflict(options.highs, asked, bounds).loosenings();
+  return [...enough, ...further].sort((a, b) => change(a) - change(b));
 }
 
 function collidedCounted({ problem, options, asked, mends }: CollisionQuestion): Collided {
@@ -77,6 +104,5 @@ function sensibly(remedies: readonly Remedy[], problem: Problem): Remedy[] {
 /** Where it is the wish to be safe against any one food being left that collides, that wish may be given up. */
 function givingUpDropOne(conflict: readonly Bound[]): Loosening[] {
   if (!conflict.some((s) => s.pointer === DROP_ONE)) return [];
-  const sentence = 'Let the mix go out of range when one of its foods is left.';
-  return [{ kind: 'loosen', pointer: DROP_ONE, from: true, to: false, sentence }];
+  return [{ kind: 'loosen', pointer: DROP_ONE, from: true, to: false, sentence: words().advice.dropOne }];
 }

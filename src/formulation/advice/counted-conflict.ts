@@ -2,7 +2,9 @@
  * Why no mix can keep rules that count foods, and what would mend it. The linear rules alone can be kept here, so the
  * elastic program says nothing: each question is asked of {@link OuterApproximation} with the bounds in question alone.
  */
+
 import type { Reference } from '../../foods/reference.ts';
+import { words } from '../../words/words.ts';
 import { hasCaution } from '../amounts/apply-cautions.ts';
 import { deletionFilter } from '../explain/conflict.ts';
 import { Demands } from '../explain/demands.ts';
@@ -12,7 +14,7 @@ import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening } from '../problem/result.ts';
 import type { Bound, LinearBound } from '../solve/bounds.ts';
 import type { CountBound } from '../solve/counting.ts';
-import type { Highs } from '../solve/highs.ts';
+import { answered, type Highs } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
 import { dryFoods } from './dry-foods.ts';
@@ -93,7 +95,8 @@ export class CountedConflict {
   }
 
   private possible(kept: readonly number[], instead: readonly (LinearBound | CountBound)[] = []): boolean {
-    return this.ask(kept, instead, (search) => search.feasible());
+    // Where that cannot be told nothing says that they collide; what is advised on it is verified afterwards.
+    return this.ask(kept, instead, (search) => answered(() => search.feasible()) ?? true);
   }
 
   /** @param instead bounds asked beside the demands kept */
@@ -211,7 +214,8 @@ function dinkelbach(search: OuterApproximation, bound: LinearBound): number | un
 }
 
 function countSentence({ counts, bound, subject, unit }: CountBound, to: number): string {
-  if (counts === 'some') return `Ask for a ${subject} of ${to} instead of ${bound}.`;
-  if (counts === 'few') return `Allow a ${subject} of ${to} instead of ${bound}.`;
-  return `Let ${subject.replace(/,$/, '')} be ${to} ${unit} or more instead of ${bound} ${unit}.`;
+  const t = words().advice.count;
+  if (counts === 'some') return t.some(subject, to, bound);
+  if (counts === 'few') return t.few(subject, to, bound);
+  return t.used(subject, to, bound, unit);
 }

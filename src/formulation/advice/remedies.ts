@@ -1,9 +1,10 @@
 /** What would mend a problem that no mix can solve: the least loosening of one bound, or one further food. */
+
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
+import { words } from '../../words/words.ts';
 import { hasCaution } from '../amounts/apply-cautions.ts';
 import { type Elastic, KEPT } from '../explain/elastic.ts';
 import { outwards } from '../explain/outwards.ts';
-import { joined } from '../explain/sentences.ts';
 import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Addition, Loosening, LooseningTogether } from '../problem/result.ts';
@@ -90,12 +91,8 @@ function together(elastic: Elastic, mayGive: (bound: LinearBound) => boolean): L
   if (widened.size < 2) return [];
   const moved = [...widened.values()];
   const changes = moved.map(({ bound, to }) => ({ pointer: bound.pointer, from: bound.bound, to }));
-  const parts = moved.map(({ bound, to }) =>
-    loosenSentence(bound, to)
-      .replace(/^Allow /, '')
-      .replace(/\.$/, ''),
-  );
-  return [{ kind: 'loosen-together', changes, sentence: `Allow ${joined(parts)}.` }];
+  const parts = moved.map(({ bound, to }) => loosenPart(bound, to));
+  return [{ kind: 'loosen-together', changes, sentence: words().advice.allow(parts) }];
 }
 
 /** Whether the loosened bound may be written in the problem: shares and grams end at 100. */
@@ -110,14 +107,13 @@ export function loosening(bound: LinearBound, to: number): Loosening {
     pointer: bound.pointer,
     from: bound.bound,
     to,
-    sentence: loosenSentence(bound, to),
+    sentence: words().advice.allow([loosenPart(bound, to)]),
   };
 }
 
-function loosenSentence(bound: LinearBound, to: number): string {
-  const limit = bound.side === 'max' ? 'at most' : 'at least';
-  const unit = bound.unit ? ` ${bound.unit}` : '';
-  return `Allow ${bound.subject} of ${limit} ${to}${unit} instead of ${bound.bound}${unit}.`;
+function loosenPart({ side, subject, unit, bound }: LinearBound, to: number): string {
+  const t = words().advice;
+  return (side === 'max' ? t.most : t.least)(subject, to, bound, unit);
 }
 
 /**
@@ -167,10 +163,14 @@ export function addition(
   price: number | undefined,
 ): Addition {
   const share = Number((Math.ceil(least * 100 + 1e-6) / 100).toFixed(2));
+  const t = words().advice;
   const id = ids.has(food.ref) ? `${food.ref}+` : food.ref;
   return {
     kind: 'add',
-    sentence: `Add ${food.name} (${food.ref}): ${share} % of the mix is enough.${price === undefined ? '' : ` Its price is taken as ${price} per kg, like the dearest food; put in the real one.`}`,
+    sentence:
+      price === undefined
+        ? t.add(food.name, food.ref, share)
+        : t.addPriced(food.name, food.ref, share, price),
     food: {
       id,
       ref: food.ref,

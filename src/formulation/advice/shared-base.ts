@@ -1,9 +1,11 @@
-import { capital, figure, joined } from '../explain/sentences.ts';
+import { words } from '../../words/words.ts';
+import { capital } from '../explain/sentences.ts';
 import { Formulation } from '../formulation.ts';
 import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
 import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
 import { linearBounds } from '../solve/bounds.ts';
 import { buildRation, type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
+import { answered } from '../solve/highs.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { type FedAnimal, MOST_ADDED, parts, SharedBaseProgram } from './shared-base-program.ts';
 
@@ -64,11 +66,6 @@ export interface NotShared {
 const FINER = 10;
 /** Costs below this are not worth a word: percent of a mix, and money per kg. */
 const WORTH_SAYING = { percent: 0.05, money: 0.005 };
-
-const NOT_PROVED = 'Fewer or lighter additions may do: the search was ended before that was settled.';
-const AIMS_LEFT = 'Aims are followed only where one mix suits all; here they were not.';
-const NOT_DROPPED =
-  'Whether the rules hold when one food is left was looked at only for the best mix of each animal.';
 
 /**
  * Where one mix keeps every animal's rules (see {@link forAnimals}) it is the base and nothing is added; the problem's
@@ -166,7 +163,7 @@ function mixForAll(
   }
   try {
     // Whether there is any is asked first: why there is none would take long to answer, and nobody asks.
-    if (!formulation.feasible()) return undefined;
+    if (answered(() => formulation.feasible()) !== true) return undefined;
     const result = formulation.solve();
     return result.status === 'optimal' ? result.shares : undefined;
   } finally {
@@ -196,7 +193,7 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
   const breaches = fed.flatMap(({ eater, formulation }, k) =>
     formulation
       .evaluate(elementAt(animals, k).shares)
-      .breaches.map((b) => `For ${eater.name}: ${b.sentence}`),
+      .breaches.map((b) => words().sharing.found.forOne(eater.name, b.sentence)),
   );
   return {
     status: 'shared',
@@ -205,9 +202,13 @@ function shared(problem: Problem, fed: readonly FedAnimal[], way: Way, oneMix: S
     weighings: grams.length,
     weight: grams.reduce((sum, v) => sum + v, 0),
     one_mix: oneMix,
-    unverified: withAdditions && problem.drop_one ? [...breaches, NOT_DROPPED] : breaches,
+    unverified:
+      withAdditions && problem.drop_one ? [...breaches, words().sharing.found.notDropped] : breaches,
     proved,
-    notes: [...(proved ? [] : [NOT_PROVED]), ...(withAdditions && problem.aims?.length ? [AIMS_LEFT] : [])],
+    notes: [
+      ...(proved ? [] : [words().sharing.found.notProved]),
+      ...(withAdditions && problem.aims?.length ? [words().sharing.found.aimsLeft] : []),
+    ],
     sentence: sharedSentence(problem, fed, animals),
   };
 }
@@ -235,39 +236,40 @@ function sharedSentence(
   fed: readonly FedAnimal[],
   animals: readonly SharedAnimal[],
 ): string {
+  const t = words().sharing.found;
   const costs = animals.flatMap(({ name, cost }) => {
-    const words = costWords(problem, cost);
-    return words ? [`${name} ${words}`] : [];
+    const said = costWords(problem, name, cost);
+    return said ? [said] : [];
   });
-  const cost = costs.length > 0 ? joined(costs) : 'no animal anything';
+  const cost = costs.length > 0 ? t.costs(costs) : t.nothing;
   const extras = animals.flatMap(({ name, additions }, k) => {
     const { foods } = elementAt(fed, k);
-    const given = Object.entries(additions).map(
-      ([id, grams]) => `${figure(grams)} g of ${foods.find((f) => f.id === id)!.name}`,
+    const given = Object.entries(additions).map(([id, grams]) =>
+      t.addition(grams, foods.find((f) => f.id === id)!.name),
     );
-    return given.length > 0 ? [`${name} gets ${joined(given)}`] : [];
+    return given.length > 0 ? [t.gets(name, given)] : [];
   });
-  if (extras.length === 0) return `Sharing one mix costs ${cost}; nothing has to be weighed apart.`;
-  return `Sharing one base costs ${cost}; on 100 g of it ${extras.join('; ')}.`;
+  return extras.length === 0 ? t.oneMix(cost) : t.oneBase(cost, extras);
 }
 
-function costWords({ objective }: Problem, { different, further, dearer }: SharingCost): string | undefined {
+function costWords(
+  { objective }: Problem,
+  animal: string,
+  { different, further, dearer }: SharingCost,
+): string | undefined {
+  const t = words().sharing.found;
   if (objective === 'cheapest' && dearer !== undefined)
-    return dearer > WORTH_SAYING.money ? `${figure(dearer)} more per kg` : undefined;
-  const [percent, of] =
-    objective === 'nearest' ? [further, 'the wanted shares'] : [different, 'its own best mix'];
-  return percent > WORTH_SAYING.percent ? `${figure(percent)} % of ${of}` : undefined;
+    return dearer > WORTH_SAYING.money ? t.money(animal, dearer) : undefined;
+  const [percent, say] = objective === 'nearest' ? [further, t.fromWanted] : [different, t.fromOwn];
+  return percent > WORTH_SAYING.percent ? say(animal, percent) : undefined;
 }
 
 function aloneSentence(without: readonly { readonly name: string; readonly verdict: string }[]): string {
-  return without.map(({ name, verdict }) => `${name} has no mix even alone. ${verdict}`).join(' ');
+  return without.map(({ name, verdict }) => words().sharing.found.alone(name, verdict)).join(' ');
 }
 
 function apartSentence(fed: readonly FedAnimal[], baseRows: readonly number[]): string {
-  const names = joined(fed.map((f) => f.eater.name));
-  const why =
-    baseRows.length === 0
-      ? `There is no food that ${names} may all eat`
-      : `No base can be made to suit ${names}, even with ${MOST_ADDED} g of any food added to 100 g of it`;
-  return `${why}; each has a mix of its own.`;
+  const t = words().sharing.found;
+  const names = fed.map((f) => f.eater.name);
+  return baseRows.length === 0 ? t.noFood(names) : t.noBase(names, MOST_ADDED);
 }

@@ -6,10 +6,11 @@
  *
  * Counting rules (`count`) are not looked at.
  */
+
 import type { Reference } from '../../foods/reference.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { isWhole } from '../explain/in-range.ts';
-import { eitherOf, figure } from '../explain/sentences.ts';
 import type { Problem, Shares } from '../problem/problem.ts';
 import type { Ration } from '../solve/bounds.ts';
 import { NO_SHARE, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
@@ -105,7 +106,7 @@ export function substitutes(
     if (model.refs[i] || share < SMALLEST || (foods && !foods.includes(food.id))) return [];
     const least = elementAt(model.lower, i);
     if (least > NO_SHARE) {
-      const sentence = `${food.name} must be at least ${figure(least)} % of the mix, so nothing can replace it.`;
+      const sentence = words().advice.swap.mustStay(food.name, least);
       return [{ food: food.id, share, swaps: [], sentence }];
     }
     const found = model.foods.flatMap((_, j): Found[] => {
@@ -121,10 +122,15 @@ export function substitutes(
         .sort((a, b) => nearer(model, i, share, a, b))
         .slice(0, perFood);
     const swaps = [...first(false), ...first(true)].map((f) => swapOf(model, x, i, f, ruled));
+    const t = words().advice.swap;
     const sentence =
       swaps.length > 0
-        ? `${food.name} ${figure(share)} % can be replaced by ${eitherOf(swaps.slice(0, 3).map((s) => s.name))}.`
-        : `No other food can take the place of ${food.name} with every rule kept; balance the mix without it to see why.`;
+        ? t.can(
+            food.name,
+            share,
+            swaps.slice(0, 3).map((s) => s.name),
+          )
+        : t.none(food.name);
     return [{ food: food.id, share, swaps, sentence }];
   });
 }

@@ -1,7 +1,8 @@
 /** A swap in words, its figures rounded so that they still keep every rule. */
+
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { figure, joined } from '../explain/sentences.ts';
-import { words } from '../solve/bounds.ts';
+import { words } from '../../words/words.ts';
+import { words as nutrientWords } from '../solve/bounds.ts';
 
 interface SwapWords {
   /** Name of the food that goes, and its share, percent. */
@@ -21,18 +22,14 @@ interface SwapWords {
 /** "Oats 10 % can be replaced by millet, 9.5 % (8 to 11 %)." */
 export function swapSentence({ out, taken, name, had, share, low, high, unsure }: SwapWords): string {
   const said = shareFigures(share, low, high);
+  const t = words().advice.swap;
   const span =
-    said.low === said.high
-      ? ' (and no other share)'
-      : said.low === 0
-        ? ` (up to ${said.high} %)`
-        : ` (${said.low} to ${said.high} %)`;
-  const much =
+    said.low === said.high ? t.only : said.low === 0 ? t.upTo(said.high) : t.from(said.low, said.high);
+  const sentence =
     had === undefined
-      ? `${name}, ${said.share} %${span}`
-      : `more ${name}, ${said.share} % on top of its ${figure(had)} %${span}`;
-  const doubt = unsure.length > 0 ? ` Its ${joined(unsure.map(words))} is not known.` : '';
-  return `${out} ${figure(taken)} % can be replaced by ${much}.${doubt}`;
+      ? t.by(out, taken, name, said.share, span)
+      : t.byMore(out, taken, name, said.share, had, span);
+  return unsure.length > 0 ? t.unsure(sentence, unsure.map(nutrientWords)) : sentence;
 }
 
 /** Rounded to what people read, with as many decimals as it takes for the rounded share to lie in the span. */

@@ -6,6 +6,7 @@
 
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import { type HalfSpace, type LinearBound, shortfall, tangent } from '../solve/bounds.ts';
+import { type ConeRow, solveConeProgram } from '../solve/cone-program.ts';
 import { answered, type Highs, NoAnswer } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { COARSE_TOLERANCE, CONE_TOLERANCE, SMALLEST_FACTOR, SOLVER_TOLERANCE } from '../solve/tolerances.ts';
@@ -15,10 +16,17 @@ import { Demands } from './demands.ts';
 /** A bound counts as kept when it is missed by no more than this (scaled): twice what a cone may be missed by. */
 export const KEPT = 2e-8;
 const MOST_CUTS = 300;
+/** Tangent planes in all, where the interior-point method comes to no answer: after them nothing more is told by planes. */
+const MOST_PLANES = 3000;
 /** Rounds of {@link Elastic.reach}; a quotient takes four or five. */
 const MOST_ROUNDS = 60;
-/** A bound that moves by no more than this, relatively, has been reached. */
+/** A bound that moves by no more than this, relatively, has been reached; with cones, which are kept less finely. */
 const REACHED = 1e-10;
+const REACHED_IN_CONES = 1e-8;
+/** The gap, relatively, at which an interior-point method that gets no further has come near enough. */
+const NEAR = 1e-5;
+/** A miss of no more than this, scaled, is what an interior-point method leaves of none. */
+const NO_MISS = 1e-7;
 
 /** How a model is run: as finely as can be, and where hardly any mix is left, which defeats that, more coarsely. */
 const ATTEMPTS = [
@@ -71,6 +79,9 @@ export class Elastic {
   private tuned = '';
   /** The column of a further food while it is tried. */
   private trial: number | undefined;
+  /** Tangent planes laid since the beginning, those of models that were given up too. */
+  private laid = 0;
+  readonly hasCones: boolean;
 
   constructor(highs: Highs, rules: Omit<RuleSet, 'counts'>) {
     this.highs = highs;
@@ -88,11 +99,8 @@ export class Elastic {
       ...this.demands.whenLeft.map(({ bound, of }) => base(bound, of)),
       ...rules.given.map((bound) => base(bound)),
     ];
+    this.hasCones = this.base.some(({ space }) => space.cone !== undefined);
     this.model = this.create();
-  }
-
-  get hasCones(): boolean {
-    return this.base.some(({ space }) => space.cone !== undefined);
   }
 
   /** Everything that is asked. */
@@ -119,6 +127,10 @@ export class Elastic {
     price: (k: number) => number = () => 1,
     free?: number,
   ): ElasticAnswer | undefined {
+    if (this.hasCones && this.trial === undefined) {
+      const inside = this.solveInside(required, price, free);
+      if (inside !== 'open') return inside;
+    }
     try {
       return this.solveOnce(required, price, free);
     } catch (error) {
@@ -127,6 +139,83 @@ export class Elastic {
       this.renew();
       return this.solveOnce(required, price, free);
     }
+  }
+
+  /** {@link solve} by the interior-point method, for which cones need no planes; "open" where it comes to no answer. */
+  private solveInside(
+    required: ReadonlySet<number>,
+    price: (k: number) => number,
+    free: number | undefined,
+  ): ElasticAnswer | undefined | 'open' {
+    const { n } = this;
+    const m = this.bounds.length;
+    const { wish } = this.demands;
+    const wished = wish !== undefined && required.has(wish);
+    // A bound that may be missed for nothing asks nothing.
+    const idle = (k: number) => !required.has(k) && price(k) === 0 && k !== free;
+    const asked = this.base.flatMap(({ space, of, bound }, row) =>
+      (of !== undefined && idle(of)) || (bound.restsOn !== undefined && !wished) ? [] : [{ space, of, row }],
+    );
+    const most = new Float64Array(m);
+    const least = new Float64Array(m);
+    for (const { space, of, row } of asked) {
+      if (of === undefined || required.has(of)) continue;
+      const [low, high] = this.missesOf(space);
+      most[of] = Math.max(elementAt(most, of), 1 + high / this.slackOf(row));
+      if (of === free) least[of] = Math.min(elementAt(least, of), low / this.slackOf(row) - 1);
+    }
+    const wide = (space: HalfSpace, of: number | undefined, row: number) => {
+      const g = new Float64Array(n + m);
+      g.set(space.g);
+      if (of !== undefined) g[n + of] = this.slackOf(row);
+      return { g, h: space.h };
+    };
+    const straight = asked.filter(({ space, of }) => !space.cone || of === undefined);
+    const curved = asked.filter(({ space, of }) => space.cone && of !== undefined);
+    const answer = solveConeProgram({
+      cost: Float64Array.from({ length: n + m }, (_, j) => (j < n || idle(j - n) ? 0 : price(j - n))),
+      square: 0,
+      shares: n,
+      near: NEAR,
+      lower: Float64Array.from([...this.rules.lower, ...least]),
+      upper: Float64Array.from([...this.rules.upper, ...most]),
+      rows: straight.map(({ space, of, row }) => wide(space, of, row)),
+      cones: curved.flatMap(({ space, of, row }): ConeRow[] => {
+        if (!space.cone) return [];
+        const q = new Float64Array(n + m);
+        q.set(space.cone.q);
+        return [{ ...wide(space, of, row), cone: { q, q0: space.cone.q0 } }];
+      }),
+    });
+    if (answer.status === 'open') return 'open';
+    if (answer.status === 'infeasible') return undefined;
+    const x = answer.x.slice(0, n);
+    const prices = new Float64Array(1 + this.base.length + this.planes.length);
+    prices[0] = answer.sum;
+    for (const [k, { row }] of straight.entries()) prices[row + 1] = elementAt(answer.rows, k);
+    for (const [k, { row }] of curved.entries()) prices[row + 1] = elementAt(answer.cones, k);
+    this.wish(wished);
+    return {
+      x,
+      missed: this.missedAt(x).map((miss) => (miss <= NO_MISS ? 0 : miss)),
+      total: answer.x.slice(n).reduce((a, b) => a + b, 0),
+      prices,
+    };
+  }
+
+  /** Between which ends a half-space can be missed, scaled, by any shares within their bounds. */
+  private missesOf({ g, h, cone }: HalfSpace): readonly [least: number, most: number] {
+    const { lower, upper } = this.rules;
+    let low = h;
+    let high = h;
+    let spread = (cone?.q0 ?? 0) ** 2;
+    for (const [i, v] of g.entries()) {
+      const ends = [-v * elementAt(lower, i), -v * Math.min(100, elementAt(upper, i))];
+      low += Math.min(...ends);
+      high += Math.max(...ends);
+      spread += ((cone?.q[i] ?? 0) * Math.min(100, elementAt(upper, i))) ** 2;
+    }
+    return [low, high + Math.sqrt(spread)];
   }
 
   private solveOnce(
@@ -163,6 +252,7 @@ export class Elastic {
         cut = true;
         this.addPlane(plane.g, plane.h, row);
       }
+      if (this.laid > MOST_PLANES) throw new NoAnswer();
       if (cut && round < MOST_CUTS) continue;
       const total = slack.reduce((a, b) => a + b, 0);
       return { x, missed: this.missedAt(x), total, prices: solution.rowDual.slice() };
@@ -194,7 +284,11 @@ export class Elastic {
         if (Number.isNaN(met)) return undefined;
         // Where nothing of the denominator is fed the quotient says nothing yet: a wider bound is tried.
         const next = Number.isFinite(met) ? met : side === 'max' ? 4 * Math.max(1, reached) : 0;
-        if (Math.abs(next - reached) <= REACHED * Math.max(1, Math.abs(reached))) return next;
+        if (
+          Math.abs(next - reached) <=
+          (this.hasCones ? REACHED_IN_CONES : REACHED) * Math.max(1, Math.abs(reached))
+        )
+          return next;
         reached = next;
         this.rebound(k, reached);
       }
@@ -373,6 +467,7 @@ export class Elastic {
     const indices = [...g.keys(), this.n + of];
     this.model.addRow(h, Number.POSITIVE_INFINITY, { indices, values: [...g, 1] });
     this.planes.push(row);
+    this.laid++;
   }
 
   /** Whether the model as it stands has a solution. @throws NoAnswer where the solver cannot tell */

@@ -31,6 +31,10 @@ export interface ConeQuestion {
   readonly upper: Float64Array;
   readonly rows: readonly Row[];
   readonly cones: readonly ConeRow[];
+  /** How many columns, from the first, are shares that add up to 100; all of them unless written. Others are slacks. */
+  readonly shares?: number;
+  /** The gap, relatively, at which an answer that gets no better is still taken for the optimum. */
+  readonly near?: number;
 }
 
 export interface ConeAnswer {
@@ -41,6 +45,8 @@ export interface ConeAnswer {
   readonly rows: Float64Array;
   readonly cones: Float64Array;
   readonly shares: Float64Array;
+  /** The same for the sum of 100. */
+  readonly sum: number;
 }
 
 const MOST_STEPS = 150;
@@ -88,6 +94,8 @@ class InteriorPoint {
   private readonly cost: Float64Array;
   private readonly square: number;
   private readonly total: number;
+  /** What each column counts in the sum: 1 for a share, 0 for a slack. */
+  private readonly inSum: Float64Array;
   /** Linear slacks: first above the lower bounds, then below the upper ones, then of the rows. */
   private readonly m: number;
   private readonly low: Float64Array;
@@ -113,7 +121,9 @@ class InteriorPoint {
     this.n = n;
     this.cost = pick(question.cost);
     this.square = question.square;
-    this.total = 100 - settled.reduce((a, b) => a + b, 0);
+    const shares = question.shares ?? all.length;
+    this.inSum = Float64Array.from(this.free, (i) => Number(i < shares));
+    this.total = 100 - settled.subarray(0, shares).reduce((a, b) => a + b, 0);
     this.low = pick(lower);
     this.high = pick(upper);
     this.g = rows.map((r) => pick(r.g));
@@ -156,7 +166,7 @@ class InteriorPoint {
       const worst = Math.max(residue.primal, short);
       if (residue.primal <= RESIDUE && short <= GAP) return this.answer('optimal');
       if (worst < best) {
-        const near = residue.primal <= 10 * RESIDUE && short <= GAP_STALLED;
+        const near = residue.primal <= 10 * RESIDUE && short <= (this.question.near ?? GAP_STALLED);
         nearest = this.answer(near ? 'optimal' : 'open');
       }
       if (this.impossible()) return this.answer('infeasible');
@@ -178,9 +188,9 @@ class InteriorPoint {
 
   /** From even shares within the bounds, every slack inside its cone. */
   private start(): void {
-    const { n, x, s, z, low, high, cones } = this;
-    const room = high.reduce((sum, v, i) => sum + v - low[i]!, 0);
-    const part = Math.min(1, Math.max(0, (this.total - low.reduce((a, b) => a + b, 0)) / room));
+    const { n, x, s, z, low, high, inSum, cones } = this;
+    const room = Math.max(SETTLED, dot(inSum, high) - dot(inSum, low));
+    const part = Math.min(1, Math.max(0, (this.total - dot(inSum, low)) / room));
     for (let i = 0; i < n; i++) x[i] = low[i]! + part * (high[i]! - low[i]!);
     const size = Math.max(1, ...this.cost.map((c, i) => Math.abs(c + this.square * x[i]!)));
     for (let i = 0; i < n; i++) {
@@ -228,8 +238,11 @@ class InteriorPoint {
   }
 
   private residues() {
-    const { n, x, s, z, y } = this;
-    const dual = Float64Array.from(this.cost, (c, i) => c + this.square * x[i]! - z[i]! + z[n + i]! - y);
+    const { n, x, s, z, y, inSum } = this;
+    const dual = Float64Array.from(
+      this.cost,
+      (c, i) => c + this.square * x[i]! - z[i]! + z[n + i]! - y * inSum[i]!,
+    );
     const slack = new Float64Array(this.m);
     let primal = 0;
     for (let i = 0; i < n; i++) {
@@ -251,14 +264,14 @@ class InteriorPoint {
       for (let i = 0; i < n; i++) dual[i]! -= c.g[i]! * c.z[0]! + c.q[i]! * c.z[i + 1]!;
       return off;
     });
-    const sum = x.reduce((a, b) => a + b, 0) - this.total;
+    const sum = dot(inSum, x) - this.total;
     return { dualRow: dual, slack, cones, sum, primal: Math.max(primal, Math.abs(sum)) };
   }
 
   /** Whether the prices prove that no mix exists: they make a row that no shares of 0 or more, 100 in all, can keep. */
   private impossible(): boolean {
     const { n, z, y } = this;
-    const row = new Float64Array(n).fill(y);
+    const row = this.inSum.map((part) => part * y);
     let worth = this.total * y;
     // Prices grow without end where there is no mix; what their rounding comes to must not pass for a proof.
     let size = Math.abs(worth);
@@ -304,7 +317,8 @@ class InteriorPoint {
   private factorise(): boolean {
     const { n, matrix: a, s, z } = this;
     // The sum's own square changes no answer that keeps the sum, and holds the matrix up where the rest is flat.
-    a.fill(SUM_WEIGHT);
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++) a[i * n + j] = SUM_WEIGHT * this.inSum[i]! * this.inSum[j]!;
     for (let i = 0; i < n; i++) a[i * n + i]! += this.square + z[i]! / s[i]! + z[n + i]! / s[n + i]!;
     const add = (v: Float64Array, weight: number) => {
       for (let i = 0; i < n; i++) {
@@ -387,7 +401,7 @@ class InteriorPoint {
     centre: number,
     affine: Direction | undefined,
   ): Direction {
-    const { n, s, z } = this;
+    const { n, s, z, inSum } = this;
     const right = residue.dualRow.map((v) => -v);
     // What the linear slacks' products are to become, over the slack: dz = aim - (z/s) (ds), ds = F dx + residue.
     const aim = new Float64Array(this.m);
@@ -414,11 +428,10 @@ class InteriorPoint {
       for (let i = 0; i < n; i++) right[i]! += c.g[i]! * told[0]! + c.q[i]! * told[i + 1]!;
       return v;
     });
-    for (let i = 0; i < n; i++) right[i]! -= SUM_WEIGHT * residue.sum;
+    for (let i = 0; i < n; i++) right[i]! -= SUM_WEIGHT * residue.sum * inSum[i]!;
     const toward = this.solveRefined(right);
-    const ones = this.solveRefined(new Float64Array(n).fill(1));
-    const sum = (v: Float64Array) => v.reduce((a, b) => a + b, 0);
-    const dy = (-residue.sum - sum(toward)) / sum(ones);
+    const ones = this.solveRefined(inSum);
+    const dy = (-residue.sum - dot(inSum, toward)) / dot(inSum, ones);
     const dx = toward.map((v, i) => v + dy * ones[i]!);
     const ds = new Float64Array(this.m);
     for (let i = 0; i < n; i++) {
@@ -480,6 +493,7 @@ class InteriorPoint {
       rows: this.z.slice(2 * n),
       cones: Float64Array.from(this.cones, (c) => c.z[0]!),
       shares,
+      sum: this.y,
     };
   }
 }

@@ -9,6 +9,7 @@
  */
 import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
+import { NoAnswer } from './highs.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import type { Cost } from './master-layout.ts';
 import { MasterProblem, type Picked } from './master-problem.ts';
@@ -21,6 +22,8 @@ const GAP = 1e-7;
 /** A number or a least share is kept when missed by no more than this part of it. */
 const COUNTED = 1e-9;
 const MOST_ROUNDS = 60;
+/** Choices of foods tried where it is only asked whether there is a mix: at the edge of a confidence there are hundreds. */
+const MOST_TRIES = 5;
 
 export interface Chosen {
   readonly x: Float64Array;
@@ -59,9 +62,9 @@ export class OuterApproximation {
     return this.lazyMaster;
   }
 
-  /** Whether any mix keeps every rule. */
+  /** Whether any mix keeps every rule. @throws NoAnswer where that is not settled in {@link MOST_TRIES} choices of foods */
   feasible(): boolean {
-    return this.least({}) !== undefined;
+    return this.least({}, MOST_TRIES) !== undefined;
   }
 
   /** The mix nearest to a target among those that meet the aims, first things first. */
@@ -150,14 +153,23 @@ export class OuterApproximation {
   /**
    * The least of a cost over all mixes, by tangent planes alone: as good as the solver's tolerance. Planes are laid
    * where a mix is missed, and where the best mix of the same foods stands on a cone.
+   * @param most choices of foods tried before it is left open; without it, the last choice of many stands
+   * @throws NoAnswer where it is left open
    */
-  least(cost: Cost): Picked | undefined {
+  least(cost: Cost, most?: number): Picked | undefined {
+    // Where no mix is left even as if foods were not counted, no choice of them need be made.
+    if (this.polytope.cheapest(new Float64Array(this.n)).status === 'infeasible') return undefined;
     for (let round = 0; ; round++) {
       const picked = this.master.solve(cost);
       if (!picked) return undefined;
       if (!this.polytope.separate(picked.x) || round >= MOST_ROUNDS * 5) return picked;
+      if (most !== undefined && round >= most) throw new NoAnswer();
       const aim = cost.shares ?? new Float64Array(this.n);
-      const answer = this.withChoice(picked, (polytope) => polytope.cheapest(aim));
+      const answer = this.withChoice(picked, (polytope) => {
+        const found = polytope.cheapest(aim);
+        if (found.status === 'infeasible') polytope.touchNearest();
+        return found;
+      });
       if (answer.status === 'optimal') this.polytope.touch(answer.x);
       else this.master.forbid(picked);
     }

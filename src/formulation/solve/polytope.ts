@@ -31,6 +31,9 @@ const DUST = 1e-4;
 const NO_DEARER = 1e-9;
 /** A mix this near to a cone, scaled, stands on it. */
 const TOUCHED = 1e-6;
+/** How nearly the shares that miss cones least are found, relatively, and the most, scaled, that any may miss one by. */
+const NEAR_MISS = 1e-5;
+const MOST_MISSED = 1000;
 /** The quadratic solver can go round in circles where hardly any mix is left; a mix takes it some hundred steps. */
 const MOST_QP_STEPS = 3000;
 
@@ -122,6 +125,33 @@ export class Polytope {
   /** Lays the tangent planes of the cones on which a mix stands: no plane says more of the mixes around it. */
   touch(x: ArrayLike<number>): void {
     this.lay(x, -TOUCHED, (of) => of >= 0);
+  }
+
+  /**
+   * Where no mix is left: lays the tangent planes of the cones at the shares that miss them least, which no mix of these
+   * bounds keeps, and hardly any of bounds like them. @returns whether such shares were found
+   */
+  touchNearest(): boolean {
+    if (this.cones.length === 0) return false;
+    const { n } = this;
+    const wide = (v: Float64Array, last: number) => Float64Array.from([...v, last]);
+    const answer = solveConeProgram({
+      cost: wide(new Float64Array(n), 1),
+      square: 0,
+      shares: n,
+      near: NEAR_MISS,
+      lower: wide(this.lower, 0),
+      upper: wide(this.upper, MOST_MISSED),
+      rows: this.straight.map(({ row }) => ({ g: wide(row.g, 0), h: row.h })),
+      cones: this.cones.map(({ space: { g, h, cone } }) => ({
+        g: wide(g, 1),
+        h,
+        cone: { q: wide(cone.q, 0), q0: cone.q0 },
+      })),
+    });
+    if (answer.status !== 'optimal') return false;
+    this.lay(answer.x.subarray(0, n), -TOUCHED, (of) => of >= 0);
+    return true;
   }
 
   private lay(x: ArrayLike<number>, tolerance: number, concerns: (of: number) => boolean): boolean {

@@ -14,7 +14,8 @@ import ical, {
   ICalEventTransparency,
 } from 'ical-generator';
 import { capital } from '../../formulation/explain/sentences.ts';
-import { countOfDays, dayInWords, instant, midnight, plusDays, plusHours } from '../days.ts';
+import { words } from '../../words/words.ts';
+import { dayInWords, instant, midnight, plusDays, plusHours } from '../days.ts';
 import type { Day, Moment } from '../model.ts';
 import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
 import { lastDay } from './sentences.ts';
@@ -53,23 +54,29 @@ const REMIND_HOUR = 9;
 /** Minutes set aside to check what dries, and to turn it (common practice, no source). */
 const CHECK_MINUTES = 15;
 const COMPANY = 'Pouchful';
-const PRODUCT = 'Kitchen calendar';
+/** The name by which other programs know what wrote a file; people do not see it. */
+const PRODUCT = 'Calendar';
 
 /** A plan as a file. @throws RangeError where the stamp is no time */
 export function planAsIcs(plan: KitchenPlan, options: IcsOptions, more: readonly TimedEntry[] = []): string {
   return asIcs([...planEntries(plan), ...more], options);
 }
 
-/** One entry for each step; a step of no days is shown on the day on which it falls due. */
+/**
+ * One entry for each step that is not done, in the keeper's language; a step of no days is shown on the day on which it
+ * falls due.
+ */
 export function planEntries(plan: KitchenPlan): DayEntry[] {
-  return plan.steps.map((s) => ({
-    uid: uidOf(plan.input.id, s.id),
-    title: entryTitle(s, plan.input.name),
-    text: entryText(s, plan),
-    categories: [COMPANY, CATEGORY[s.kind]],
-    from: s.start,
-    to: s.days > 0 ? s.end : plusDays(s.start, 1),
-  }));
+  return plan.steps
+    .filter((s) => s.state !== 'done')
+    .map((s) => ({
+      uid: uidOf(plan.input.id, s.id),
+      title: entryTitle(s, plan.input.name),
+      text: entryText(s, plan),
+      categories: [COMPANY, words().calendar.file.category[s.kind]],
+      from: s.start,
+      to: s.days > 0 ? s.end : plusDays(s.start, 1),
+    }));
 }
 
 /** One entry for each check of what dries. @param times of the checks, UTC */
@@ -77,11 +84,12 @@ export function dryingEntries(
   run: { readonly id: string; readonly name: string },
   times: readonly Moment[],
 ): TimedEntry[] {
+  const t = words().calendar.file;
   return times.map((at, i) => ({
     uid: uidOf(run.id, `check-${i + 1}`),
-    title: `Turn and check: ${run.name}`,
-    text: `Check ${i + 1} of ${times.length}. Done when nothing is soft or sticky (common practice, no source).`,
-    categories: [COMPANY, CATEGORY.dry],
+    title: t.check(run.name),
+    text: t.checkText(i + 1, times.length),
+    categories: [COMPANY, t.category.dry],
     at,
     minutes: CHECK_MINUTES,
   }));
@@ -95,7 +103,8 @@ export function uidOf(plan: string, step: string): string {
 /** Entries as a file, UTF-8. @throws RangeError where a time or a day is none, or an entry ends before it begins */
 export function asIcs(entries: readonly (DayEntry | TimedEntry)[], options: IcsOptions): string {
   const stamp = instant(options.stamp, 'stamp');
-  const calendar = ical({ prodId: { company: COMPANY, product: PRODUCT, language: 'EN' } });
+  const language = words().figures.manner.language.toUpperCase();
+  const calendar = ical({ prodId: { company: COMPANY, product: PRODUCT, language } });
   for (const entry of entries) {
     const made = calendar.createEvent(event(entry, stamp));
     // What it counts from is set by itself: the alarm's data are read without it.
@@ -104,15 +113,6 @@ export function asIcs(entries: readonly (DayEntry | TimedEntry)[], options: IcsO
   // RFC 5545, 3.4: the last line ends like every other.
   return `${calendar.toString()}\r\n`;
 }
-
-const CATEGORY: Readonly<Record<PlannedStep['kind'], string>> = {
-  buy: 'Shopping',
-  freeze: 'Cold against insects',
-  thaw: 'Cold against insects',
-  dry: 'Drying',
-  weigh: 'Weighing',
-  'change-over': 'Change of food',
-};
 
 function event(entry: DayEntry | TimedEntry, stamp: Date): ICalEventData {
   const timed = 'at' in entry;
@@ -126,7 +126,7 @@ function event(entry: DayEntry | TimedEntry, stamp: Date): ICalEventData {
     categories: entry.categories.map((name) => ({ name: clean(name) })),
   };
   if (timed) {
-    const field = `at of "${entry.title}"`;
+    const field = `at ("${entry.title}")`;
     if (!(entry.minutes > 0))
       throw new RangeError(`minutes of "${entry.title}": ${entry.minutes} is not above 0`);
     const end = plusHours(entry.at, entry.minutes / 60, field);
@@ -156,21 +156,18 @@ function alarm(timed: boolean): ICalAlarmData {
 
 function entryTitle(step: PlannedStep, made: string): string {
   const title = stepTitle(step);
-  const what = step.supply === undefined ? `${title}: ${made}` : title;
-  return capital(what);
+  return capital(step.supply === undefined ? words().calendar.file.entryOf(title, made) : title);
 }
 
 function entryText(step: PlannedStep, plan: KitchenPlan): string {
   const { goods, state, slack, critical } = step;
-  const lots = goods.flatMap((g) => (g.lot === undefined ? [] : [`${g.name}: lot ${g.lot}`]));
-  const pace = critical
-    ? 'On the critical path: a day lost here is a day lost for all.'
-    : `${countOfDays(slack)} between the earliest and the latest day.`;
+  const t = words().calendar.file;
+  // A food of which there are several packs is named once.
+  const foods = [...new Set(goods.map((g) => g.name))];
   return [
-    ...(goods.length > 0 ? [`For ${plan.input.name}: ${goods.map((g) => g.name).join(', ')}.`] : []),
-    ...lots,
-    ...(state === 'open' ? [`Begin by ${dayInWords(lastDay(plan, step), plan.start)}.`] : []),
-    state === 'done' ? 'Done.' : pace,
+    ...(foods.length > 0 ? [t.forBatch(plan.input.name, foods.join(', '))] : []),
+    ...(state === 'open' ? [t.beginBy(dayInWords(lastDay(plan, step), plan.start))] : []),
+    critical ? t.setsPace : t.room(slack),
   ].join('\n');
 }
 

@@ -38,12 +38,12 @@ describe('moving a step', () => {
       ok: false,
       firstDay: '2026-02-17',
       sentence:
-        'Weigh out cannot begin on 10 February: thaw (1 of 2): oats, millet would have to begin on 29 January, before 1 February; the first day possible is 17 February, or give the steps between fewer days.',
+        'Weigh out cannot begin on 10 February: thaw (1 of 2): oats, millet would have to begin on 29 January, before 1 February. The first day possible is 17 February, or give the steps between fewer days.',
     });
     expect(moved(plan, 'buy:dry-goods', '2026-01-31')).toMatchObject({
       ok: false,
       sentence:
-        'Buy: oats, millet cannot begin on 31 January: that is before 1 February, the first day of the plan; the first day possible is 1 February.',
+        'Buy: oats, millet cannot begin on 31 January: that is before 1 February, the first day of the plan. The first day possible is 1 February.',
     });
     expect(() => moved(plan, 'wash', '2026-02-10')).toThrow('"wash" is none of the plan');
     expect(() => moved(plan, 'weigh', '2026-02-30')).toThrow('"2026-02-30" is no day');

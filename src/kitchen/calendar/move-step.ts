@@ -1,6 +1,7 @@
 /** One step of a kitchen plan put on another day, and why that cannot be. */
 
 import { capital } from '../../formulation/explain/sentences.ts';
+import { words } from '../../words/words.ts';
 import { dayInWords, dayNumber, dayOf } from '../days.ts';
 import type { Day } from '../model.ts';
 import { type Blocked, Network } from './critical-path.ts';
@@ -39,12 +40,14 @@ export function moved(plan: KitchenPlan, stepId: string, day: Day): MoveResult {
   if (step.state !== 'open')
     return {
       ok: false,
-      sentence: `${capital(stepTitle(step))} ${step.state === 'done' ? 'is done' : 'has begun'} and does not move; move what comes after it.`,
+      sentence: words().calendar.move[step.state === 'done' ? 'isDone' : 'hasBegun'](
+        capital(stepTitle(step)),
+      ),
     };
   if (step.appointed)
     return {
       ok: false,
-      sentence: `${capital(stepTitle(step))} has its day with its lots: move it there.`,
+      sentence: words().calendar.move.withItsPack(capital(stepTitle(step))),
     };
   const floor = frame.from === undefined ? Number.NEGATIVE_INFINITY : dayNumber(frame.from);
   const starts = network.shifted(before, stepId, dayNumber(day), floor);
@@ -61,17 +64,16 @@ export function moved(plan: KitchenPlan, stepId: string, day: Day): MoveResult {
 }
 
 function impossible(plan: KitchenPlan, step: PlannedStep, day: Day, stop: Blocked, firstDay: Day): string {
-  const words = (d: Day) => dayInWords(d, plan.end);
-  const cannot = `${capital(stepTitle(step))} cannot begin on ${words(day)}`;
-  const first = `the first day possible is ${words(firstDay)}`;
+  const t = words().calendar.move;
+  const say = (d: Day) => dayInWords(d, plan.end);
+  const title = capital(stepTitle(step));
+  const [on, first] = [say(day), say(firstDay)];
   const blocked = plan.steps.find((s) => s.id === stop.blocked.id)!;
   if (blocked.id === step.id && (plan.frame.from === undefined || day >= plan.frame.from))
-    return `${cannot}: what is in the cold is not through it by then; ${first}.`;
-  if (blocked.id === step.id)
-    return `${cannot}: that is before ${words(plan.frame.from!)}, the first day of the plan; ${first}.`;
-  if (blocked.appointed)
-    return `${cannot}: ${stepTitle(blocked)} lasts until ${words(blocked.end)}; ${first}, or move that step first.`;
-  if (blocked.state !== 'open')
-    return `${cannot}: ${stepTitle(blocked)} lasts until ${words(blocked.end)}; ${first}, or give that step fewer days.`;
-  return `${cannot}: ${stepTitle(blocked)} would have to begin on ${words(dayOf(stop.needed))}, before ${words(plan.frame.from!)}; ${first}, or give the steps between fewer days.`;
+    return t.stillFreezing(title, on, first);
+  if (blocked.id === step.id) return t.beforePlan(title, on, say(plan.frame.from!), first);
+  const other = stepTitle(blocked);
+  if (blocked.appointed) return t.fixedUntil(title, on, other, say(blocked.end), first);
+  if (blocked.state !== 'open') return t.goesOnUntil(title, on, other, say(blocked.end), first);
+  return t.tooEarlyFor(title, on, other, say(dayOf(stop.needed)), say(plan.frame.from!), first);
 }

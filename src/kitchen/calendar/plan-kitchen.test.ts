@@ -137,7 +137,7 @@ describe('what is done', () => {
       ok: false,
       firstDay: '2026-02-10',
       sentence:
-        'Freeze (2 of 2): oats, millet cannot begin on 9 February: thaw (1 of 2): oats, millet lasts until 10 February; the first day possible is 10 February, or give that step fewer days.',
+        'Freeze (2 of 2): oats, millet cannot begin on 9 February: thaw (1 of 2): oats, millet lasts until 10 February. The first day possible is 10 February, or give that step fewer days.',
     });
   });
 
@@ -175,22 +175,19 @@ describe('what cannot be planned', () => {
   test.each<[string, KitchenInput, Frame?]>([
     ['days.freeze: 3.5 is no whole number of days from 0 to 366', { ...kitchen, days: { freeze: 3.5 } }],
     ['days.change-over: -1 is no whole number', { ...kitchen, days: { 'change-over': -1 } }],
-    [
-      'rounds.0.days of "dry-goods": 400 is no whole number',
-      one({ rounds: [{ kind: 'freeze', days: 400 }] }),
-    ],
+    ['"dry-goods".rounds.0.days: 400 is no whole number', one({ rounds: [{ kind: 'freeze', days: 400 }] })],
     ['one of them has no goods', one({ goods: [] })],
-    ['boughtOn of "dry-goods": a step after buying has begun', one({ progress: [{ from: '2026-02-01' }] })],
+    ['boughtOn."dry-goods": a step after buying has begun', one({ progress: [{ from: '2026-02-01' }] })],
     [
-      'progress of "dry-goods": a step has begun before the one before it ended',
+      'progress."dry-goods": a step has begun before the one before it ended',
       one({ boughtOn: '2026-02-01', progress: [{ from: '2026-02-01' }, { from: '2026-02-05' }] }),
     ],
     [
-      'progress of "dry-goods": it ends on 2026-01-01, before it begins on 2026-02-01',
+      'progress."dry-goods": it ends on 2026-01-01, before it begins on 2026-02-01',
       one({ boughtOn: '2026-02-01', progress: [{ from: '2026-02-01', to: '2026-01-01' }] }),
     ],
     [
-      'progress of "dry-goods": 1 steps are said to have begun, but there are 0 after buying',
+      'progress."dry-goods": 1 steps are said to have begun, but there are 0 after buying',
       one({ route: 'ready', boughtOn: '2026-02-01', progress: [{ from: '2026-02-01' }] }),
     ],
     ['changed: the change to the new batch has begun', { ...kitchen, changed: { from: '2026-02-01' } }],

@@ -61,7 +61,7 @@ function endOfTreatments(steps: readonly Sketch[], today: number): number | unde
 
 function supplySteps(supply: Supply, days: StepDays, today: number | undefined): Sketch[] {
   const { id, route, goods, boughtOn, progress = [] } = supply;
-  const field = `progress of "${id}"`;
+  const field = `progress."${id}"`;
   const twice = Array.from({ length: FREEZE_ROUNDS }, () => [
     { kind: 'freeze' as const },
     { kind: 'thaw' as const },
@@ -75,7 +75,7 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
     );
   if (progress.length > 0 && boughtOn === undefined)
     throw new RangeError(
-      `boughtOn of "${id}": a step after buying has begun; enter the day on which it was bought`,
+      `boughtOn."${id}": a step after buying has begun; enter the day on which it was bought`,
     );
   if (progress.slice(0, -1).some((p) => p.to === undefined))
     throw new RangeError(`${field}: a step has begun before the one before it ended; enter when that ended`);
@@ -83,25 +83,19 @@ function supplySteps(supply: Supply, days: StepDays, today: number | undefined):
   const bought = boughtOn === undefined ? undefined : { from: boughtOn, to: boughtOn };
   const common = { supply: id, goods };
   const steps = [
-    step(
-      { ...common, id: `buy:${id}`, kind: 'buy', after: [] },
-      days.buy,
-      bought,
-      today,
-      `boughtOn of "${id}"`,
-    ),
+    step({ ...common, id: `buy:${id}`, kind: 'buy', after: [] }, days.buy, bought, today, `boughtOn."${id}"`),
   ];
   const count = { freeze: 0, thaw: 0 };
   if (boughtOn === undefined && rounds.some((c) => c.on !== undefined))
     throw new RangeError(
-      `boughtOn of "${id}": its rounds have days set down; enter the day on which it was bought`,
+      `boughtOn."${id}": its rounds have days set down; enter the day on which it was bought`,
     );
   rest.forEach(({ kind, days: own, on }, i) => {
-    if (own !== undefined) checkDays(own, `rounds.${i}.days of "${id}"`);
+    if (own !== undefined) checkDays(own, `"${id}".rounds.${i}.days`);
     const inFreezer = kind === 'freeze' || kind === 'thaw';
     const number = inFreezer ? ++count[kind] : 0;
     const of = rest.filter((r) => r.kind === kind).length;
-    const set = on === undefined ? undefined : dayNumber(on, `rounds.${i}.on of "${id}"`);
+    const set = on === undefined ? undefined : dayNumber(on, `"${id}".rounds.${i}.on`);
     steps.push(
       step(
         {

@@ -62,7 +62,7 @@ describe('the next thing', () => {
     const { gramsLeft: _, ...unweighed } = present;
     const input = { ...kitchen, present: { name: 'batch 3', runsOut: runsOut(unweighed) } };
     expect(nextThing(planKitchen(input, { from: '2026-02-18' }), '2026-02-18')).toBe(
-      'Nobody can say yet when batch 3 runs out. Weigh what is left of batch 3 and enter the grams.',
+      'Nobody can say yet when batch 3 runs out. Weigh what is left of batch 3 and enter the weight.',
     );
   });
 
@@ -92,12 +92,12 @@ describe('the plan in sentences', () => {
   test('that fits', () => {
     expect(planSentences(planKitchen(kitchen, { from: '2026-02-18', until }))).toEqual([
       'Batch 3 runs out on 14 March.',
-      'The critical path takes 21 days: freeze (3), thaw (3), freeze (3), thaw (3), weigh out (1), change over (8).',
+      'It takes 21 days. This sets the pace: freeze (3), thaw (3), freeze (3), thaw (3), weigh out (1), change over (8).',
       'First of all: freeze oats by 21 February.',
       'It fits, with 3 days to spare.',
     ]);
     expect(planSentences(planKitchen(kitchen, { from: '2026-02-21', until })).at(-1)).toBe(
-      'It just fits: no day is to spare.',
+      'It just fits: there is no day to spare.',
     );
   });
 
@@ -112,12 +112,12 @@ describe('the plan in sentences', () => {
     const { days: _, ...usual } = kitchen;
     expect(planSentences(planKitchen(usual, { from: '2026-02-18', until: '2026-03-15' })).slice(3)).toEqual([
       'It does not fit: the animals are used to batch 4 on 21 March, 6 days after 15 March.',
-      'With the shortest times that are common practice (no source) it would end on 10 March and fit: give the steps fewer days.',
+      'With the shortest times that keepers use (common practice, no source) it would be done on 10 March, and fit: give the steps fewer days.',
     ]);
     expect(planSentences(planKitchen(usual, { from: '2026-02-28', until: '2026-03-15' })).slice(3)).toEqual([
       'It does not fit: the animals are used to batch 4 on 31 March, 16 days after 15 March.',
-      'Even with the shortest times that are common practice (no source) it ends on 20 March.',
-      'Feed the complete pellet alone on the days without batch 3 (common practice, no source), or make a small batch of what is ready.',
+      'Even with the shortest times that keepers use (common practice, no source) it is done on 20 March.',
+      'On the days without batch 3, feed the complete pellet alone (common practice, no source), or make a small batch of what is ready.',
     ]);
   });
 
@@ -125,7 +125,7 @@ describe('the plan in sentences', () => {
     const answer = moved(planKitchen(kitchen, { from: '2026-02-18', until }), 'weigh', '2026-03-08');
     expect(answer.ok && planSentences(answer.plan).slice(3)).toEqual([
       'It does not fit: the animals are used to batch 4 on 17 March, 3 days after 14 March.',
-      'Move steps to earlier days: 3 days would be to spare.',
+      'Move steps to earlier days: there would be 3 days to spare.',
     ]);
   });
 

@@ -1,21 +1,10 @@
 /** What a kitchen plan comes to, in sentences. */
-import { capital, joined } from '../../formulation/explain/sentences.ts';
-import { countOfDays, dayInWords, dayNumber, dayOf } from '../days.ts';
+import { capital } from '../../formulation/explain/sentences.ts';
+import { words } from '../../words/words.ts';
+import { dayInWords, dayNumber, dayOf } from '../days.ts';
 import type { Day } from '../model.ts';
 import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
-import type { StepKind } from './step-days.ts';
-import { STEP_WORDS } from './step-words.ts';
-
-type Naming = (what: string, made: string) => string;
-
-const TO_DO: Readonly<Record<StepKind, Naming>> = {
-  buy: (what) => `buy ${what}`,
-  freeze: (what) => `freeze ${what}`,
-  thaw: (what) => `take ${what} out of the freezer`,
-  dry: (what) => `dry ${what}`,
-  weigh: (_, made) => `weigh out ${made}`,
-  'change-over': (_, made) => `begin to change over to ${made}`,
-};
+import { stepWord } from './step-words.ts';
 
 /**
  * The one thing to know on the first page: "Batch 3 runs out on 14 March; freeze oats by 21 February."
@@ -25,17 +14,17 @@ export function nextThing(plan: KitchenPlan, today: Day): string {
   const now = dayNumber(today, 'today');
   const { present, name: made } = plan.input;
   if (present?.runsOut.status === 'unknown') return present.runsOut.sentence;
-  const words = (day: Day) => (day === today ? 'today' : dayInWords(day, today));
-  const lead = present ? `${ranOut(present.name, present.runsOut.day, today)}; ` : '';
+  const runsOut = present?.runsOut;
+  const lead = (then: string) =>
+    capital(present && runsOut ? ranOut(present.name, runsOut.day, today, then) : then);
   const [next, then] = nextSteps(plan);
-  if (!next) return capital(`${lead}${atRest(plan, words)}.`);
+  if (!next) return lead(atRest(plan, today));
+  const t = words().calendar;
   const by = lastDay(plan, next);
-  const todo = then ? `buy and ${phrase(then, made)}` : phrase(next, made);
-  if (dayNumber(by) >= now) return capital(`${lead}${todo} ${by === today ? 'today' : `by ${words(by)}`}.`);
-  const late = now - dayNumber(by);
-  return capital(
-    `${lead}${todo} now: it was due by ${words(by)}, so ${made} comes ${countOfDays(late)} late.`,
-  );
+  const todo = toDo(next, made, then);
+  if (by === today) return lead(t.todoToday(todo));
+  if (dayNumber(by) > now) return lead(t.todoBy(todo, dayInWords(by, today)));
+  return lead(t.todoLate(todo, dayInWords(by, today), made, now - dayNumber(by)));
 }
 
 /** The last day on which a step can begin so that all is done by the deadline; without one, by the end of the plan. */
@@ -48,47 +37,35 @@ export function lastDay(plan: KitchenPlan, step: PlannedStep): Day {
 
 /** All that is to be said of a plan: when food runs out, what sets the pace, whether it fits, and the way out. */
 export function planSentences(plan: KitchenPlan): string[] {
+  const t = words().calendar;
   const { present, name: made } = plan.input;
-  const words = (day: Day) => dayInWords(day, plan.start);
+  const day = (d: Day) => dayInWords(d, plan.start);
   const path = plan.criticalPath.map((id) => plan.steps.find((s) => s.id === id)!);
-  const chain = path
-    .map((s) => (s.days > 0 ? `${STEP_WORDS[s.kind]} (${s.days})` : STEP_WORDS[s.kind]))
-    .join(', ');
+  const chain = path.map((s) => (s.days > 0 ? t.lasting(stepWord(s.kind), s.days) : stepWord(s.kind)));
   const [first] = nextSteps(plan);
-  return [
+  const said = [
     ...(present ? [present.runsOut.sentence] : []),
-    ...(path.length > 0
-      ? [`The critical path takes ${countOfDays(plan.criticalDays)}: ${chain}.`]
-      : [`All steps to ${made} are done.`]),
-    ...(first ? [`First of all: ${phrase(first, made)} by ${words(lastDay(plan, first))}.`] : []),
-    ...verdict(plan, words),
+    path.length > 0 ? t.pace(plan.criticalDays, chain.join(', ')) : t.allDone(made),
+    ...(first ? [t.first(toDo(first, made), day(lastDay(plan, first)))] : []),
+    ...verdict(plan, day),
   ];
+  return said.map(capital);
 }
 
-function verdict(plan: KitchenPlan, words: (day: Day) => string): string[] {
+function verdict(plan: KitchenPlan, say: (day: Day) => string): string[] {
+  const t = words().calendar;
   const { deadline, spare = 0, fits, shortest, end, frame } = plan;
   const { present, name: made, changeOver = true } = plan.input;
-  const done = changeOver ? `the animals are used to ${made}` : `${made} is weighed out`;
-  if (deadline === undefined) return [`On ${words(end)} ${done}.`];
-  if (fits && frame.from === undefined) return [`Then ${done} by ${words(end)}.`];
-  if (fits)
-    return [
-      spare === 0 ? 'It just fits: no day is to spare.' : `It fits, with ${countOfDays(spare)} to spare.`,
-    ];
-  const late = `It does not fit: ${done} on ${words(end)}, ${countOfDays(dayNumber(end) - dayNumber(deadline))} after ${words(deadline)}.`;
-  if (spare >= 0) return [late, `Move steps to earlier days: ${countOfDays(spare)} would be to spare.`];
-  const bridge = `Feed the complete pellet alone on the days without ${present?.name ?? 'the mix'} (common practice, no source), or make a small batch of what is ready.`;
-  if (shortest?.fits)
-    return [
-      late,
-      `With the shortest times that are common practice (no source) it would end on ${words(shortest.end)} and fit: give the steps fewer days.`,
-    ];
-  if (shortest)
-    return [
-      late,
-      `Even with the shortest times that are common practice (no source) it ends on ${words(shortest.end)}.`,
-      bridge,
-    ];
+  const last = say(end);
+  if (deadline === undefined) return [changeOver ? t.usedOn(made, last) : t.weighedOn(made, last)];
+  if (fits && frame.from === undefined) return [changeOver ? t.usedBy(made, last) : t.weighedBy(made, last)];
+  if (fits) return [spare === 0 ? t.justFits : t.fits(spare)];
+  const days = dayNumber(end) - dayNumber(deadline);
+  const late = (changeOver ? t.usedTooLate : t.weighedTooLate)(made, last, days, say(deadline));
+  if (spare >= 0) return [late, t.moveEarlier(spare)];
+  const bridge = t.bridge(present?.name);
+  if (shortest?.fits) return [late, t.shortestFits(say(shortest.end))];
+  if (shortest) return [late, t.shortestLate(say(shortest.end)), bridge];
   return [late, bridge];
 }
 
@@ -105,19 +82,24 @@ export function nextSteps(plan: KitchenPlan): PlannedStep[] {
   return then && then.latest === first.latest ? [first, then] : [first];
 }
 
-function atRest(plan: KitchenPlan, words: (day: Day) => string): string {
+function atRest(plan: KitchenPlan, today: Day): string {
+  const t = words().calendar;
   const going = plan.steps.find((s) => s.state === 'begun');
-  if (!going) return `${plan.input.name} is ready`;
-  return `${STEP_WORDS[going.kind]} goes on until ${words(going.end)}`;
+  if (!going) return t.ready(plan.input.name);
+  const step = stepWord(going.kind);
+  return going.end === today ? t.goesOnToday(step) : t.goesOn(step, dayInWords(going.end, today));
 }
 
-function ranOut(name: string, day: Day, today: Day): string {
-  if (day === today) return `${name} runs out today`;
-  return `${name} ${day < today ? 'ran out' : 'runs out'} on ${dayInWords(day, today)}`;
+function ranOut(name: string, day: Day, today: Day, then: string): string {
+  const t = words().calendar;
+  if (day === today) return t.runsOutToday(name, then);
+  return (day < today ? t.ranOut : t.runsOut)(name, dayInWords(day, today), then);
 }
 
-/** What to do with which foods; more than three are counted. */
-function phrase({ kind, goods }: PlannedStep, made: string): string {
-  const names = goods.length > 3 ? `${goods.length} foods` : joined(goods.map((g) => g.name));
-  return TO_DO[kind](names, made);
+/** What to do with which foods; more than three are counted. @param then what is done after buying on the same day */
+function toDo({ kind, goods }: PlannedStep, made: string, then?: PlannedStep): string {
+  const { calendar: t, figures } = words();
+  const what = goods.length > 3 ? t.foods(goods.length) : figures.list(goods.map((g) => g.name));
+  if (then?.kind === 'freeze' || then?.kind === 'dry') return t.buyAnd[then.kind](what);
+  return t.todo[kind](kind === 'weigh' || kind === 'change-over' ? made : what);
 }

@@ -1,23 +1,27 @@
 /** What the steps of a kitchen plan are called. */
 
+import { words } from '../../words/words.ts';
 import type { PlannedStep } from './kitchen-plan.ts';
 import type { StepKind } from './step-days.ts';
 
-/** What a step is called. */
-export const STEP_WORDS: Readonly<Record<StepKind, string>> = {
-  buy: 'buy',
-  freeze: 'freeze',
-  thaw: 'thaw',
-  dry: 'dry',
-  weigh: 'weigh out',
-  'change-over': 'change over',
-};
+/** "weigh out": what is done in a step. */
+export function stepWord(kind: StepKind): string {
+  return words().calendar.step[kind];
+}
+
+/** "freeze 1", "weigh out". */
+export function shortTitle({ kind, round }: Pick<PlannedStep, 'kind' | 'round'>): string {
+  return round ? words().calendar.numbered(stepWord(kind), round.number) : stepWord(kind);
+}
 
 /** "freeze (1 of 2): oats, millet": what is done, and with what; at most three foods are named. */
 export function stepTitle({ kind, round, supply, goods }: PlannedStep): string {
-  const what = round ? `${STEP_WORDS[kind]} (${round.number} of ${round.of})` : STEP_WORDS[kind];
+  const t = words().calendar;
+  const what = round ? t.numberedOf(stepWord(kind), round.number, round.of) : stepWord(kind);
   if (supply === undefined) return what;
-  const names = goods.slice(0, 3).map((g) => g.name);
-  const more = goods.length - names.length;
-  return `${what}: ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}`;
+  // A food of which there are several packs is named once.
+  const foods = [...new Set(goods.map((g) => g.name))];
+  const names = foods.slice(0, 3);
+  const more = foods.length - names.length;
+  return t.with(what, more > 0 ? t.namedAndMore(names.join(', '), more) : names.join(', '));
 }

@@ -57,7 +57,7 @@ test('lots go on from where they stand; those that stand alike go together', () 
       ['L1', 'L2'],
       [{ from: '2026-02-01', to: '2026-02-05' }, { from: '2026-02-04' }],
     ],
-    ['dry-goods-2026-02-01-L3', ['L3'], [{ from: '2026-02-01' }]],
+    ['dry-goods-2026-02-01-spelt', ['L3'], [{ from: '2026-02-01' }]],
   ]);
   expect(supplies[0]!.rounds).toEqual([
     { kind: 'freeze', days: 3 },
@@ -154,13 +154,13 @@ test('days that are set down with a lot stay; weighing waits for what was not ti
   expect(late.steps.find((s) => s.id.startsWith('freeze-2'))!.start).toBe('2026-02-07');
   expect(moved(plan, 'freeze-2:dry-goods-2026-02-01', '2026-02-12')).toEqual({
     ok: false,
-    sentence: 'Freeze (2 of 2): oats has its day with its lots: move it there.',
+    sentence: 'Freeze (2 of 2): oats has its day with its packs: move it there.',
   });
   expect(moved(plan, 'weigh', '2026-02-15')).toMatchObject({
     ok: false,
     firstDay: '2026-02-16',
     sentence: expect.stringMatching(
-      /what is in the cold is not through it by then; the first day possible is 16/,
+      /what is in the freezer is not done by then. The first day possible is 16/,
     ),
   });
 });
@@ -240,4 +240,26 @@ test('a fresh lot counts for what it comes to once dried; for enough where that 
     ['dry', true],
   ]);
   expect(routes({ ...carrot, perFresh: 0.2 })).toEqual([['dry', true]]);
+});
+
+test('a food that is itself fresh is dried first, never frozen and thawed as dry goods', () => {
+  const broccoli: NeededFood = { ...food('broccoli', true, true), fresh: true };
+  const routes = (...lots: Lot[]) =>
+    suppliesOf([broccoli], lots, [], today, utcDay).map((s) => [s.route, s.goods[0]?.lot, s.rounds]);
+  expect(routes()).toEqual([['dry', undefined, undefined]]);
+  // Also where its pack was written down as bought dry, or was given days in the freezer.
+  expect(routes(lot('L1', 'broccoli'))).toEqual([['dry', 'L1', undefined]]);
+  expect(routes(lot('L1', 'broccoli', { cold: rounds() }))).toEqual([['dry', 'L1', undefined]]);
+  expect(routes(lot('L1', 'broccoli', { form: 'dried' }))).toEqual([['ready', 'L1', undefined]]);
+});
+
+test('what tells supplies of one day apart names no lot', () => {
+  const lots = ['L1', 'L2', 'L3'].map((id, i) =>
+    lot(id, 'oats', { cold: rounds(...(i > 0 ? ['2026-02-05'] : [])).slice(0, 4 - i) }),
+  );
+  expect(suppliesOf([food('oats')], lots, [], today, utcDay).map((s) => s.id)).toEqual([
+    'dry-goods-2026-02-01',
+    'dry-goods-2026-02-01-oats',
+    'dry-goods-2026-02-01-oats-2',
+  ]);
 });

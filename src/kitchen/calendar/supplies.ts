@@ -13,6 +13,8 @@ export interface NeededFood {
   readonly needsTreatment: boolean;
   /** Whether it is bought fresh and dried at home. */
   readonly dryAtHome: boolean;
+  /** The food of the mix is itself fresh: it is dried first, even where its pack is kept as bought dry. */
+  readonly fresh?: true;
   /** g that the batch takes of it, dry; absent where nobody has said: then whatever there is counts as enough. */
   readonly grams?: number;
   /** g dried that 1 g of a fresh lot comes to, trimmings and all; absent where unknown: then a fresh lot counts as enough. */
@@ -41,9 +43,7 @@ export function suppliesOf(
     const alike = JSON.stringify(supply);
     const there = supplies.get(alike);
     const first = boughtOn === undefined ? word : `${word}-${boughtOn}`;
-    // Lots of one day that stand apart are told apart by the first of them.
-    const taken = [...supplies.values()].some((s) => s.id === first);
-    const id = there?.id ?? (taken ? `${first}-${good.lot ?? good.food}` : first);
+    const id = there?.id ?? freeId(first, good.food, new Set([...supplies.values()].map((s) => s.id)));
     supplies.set(alike, { ...supply, id, goods: [...(there?.goods ?? []), good] });
   };
   for (const need of foods) {
@@ -53,7 +53,7 @@ export function suppliesOf(
     if (!enough) add({ route: dryAtHome ? 'dry' : needsTreatment ? 'freeze' : 'ready' }, { food, name });
     for (const lot of taken) {
       const good = { food, name, lot: lot.id };
-      if (lot.form === 'fresh') {
+      if (isWet(lot, need)) {
         const progress = dryingOf(lot, runs, dayAt);
         add({ route: 'dry', boughtOn: lot.boughtOn, ...(progress && { progress: [progress] }) }, good);
       } else if (!lot.overruled && (lot.cold.length > 0 || (needsTreatment && lot.form === 'dry'))) {
@@ -78,6 +78,19 @@ export function suppliesOf(
   return [...supplies.values()];
 }
 
+/** Lots of one day that stand apart are told apart by the first food of them: other calendars see these names too. */
+function freeId(first: string, food: string, taken: ReadonlySet<string>): string {
+  if (!taken.has(first)) return first;
+  let id = `${first}-${food}`;
+  for (let n = 2; taken.has(id); n++) id = `${first}-${food}-${n}`;
+  return id;
+}
+
+/** Whether a lot has to be dried before it can go into a dry mix. */
+function isWet({ form }: Lot, { fresh }: NeededFood): boolean {
+  return form === 'fresh' || (fresh === true && form === 'dry');
+}
+
 /** The lots that a food is taken from, and whether they hold enough. */
 function takenFor(need: NeededFood, usable: readonly Lot[]): { taken: readonly Lot[]; enough: boolean } {
   const { grams, perFresh } = need;
@@ -88,15 +101,16 @@ function takenFor(need: NeededFood, usable: readonly Lot[]): { taken: readonly L
   for (const lot of soonest) {
     if (open <= CRUMB && taken.length > 0) break;
     taken.push(lot);
-    open -= lot.form !== 'fresh' ? lot.grams : perFresh === undefined ? open : lot.grams * perFresh;
+    open -= !isWet(lot, need) ? lot.grams : perFresh === undefined ? open : lot.grams * perFresh;
   }
   // In the order kept, so that a tick does not change the order of a plan.
   return { taken: usable.filter((l) => taken.includes(l)), enough: taken.length > 0 && open <= CRUMB };
 }
 
 /** Sorts lots as text: ready, by the day on which their freeze treatment ends, without such a day, fresh. */
-function readiness(lot: Lot, { needsTreatment }: NeededFood): string {
-  if (lot.form === 'fresh') return `3 ${lot.boughtOn} ${lot.id}`;
+function readiness(lot: Lot, need: NeededFood): string {
+  const { needsTreatment } = need;
+  if (isWet(lot, need)) return `3 ${lot.boughtOn} ${lot.id}`;
   const waits =
     !lot.overruled &&
     (lot.cold.length > 0

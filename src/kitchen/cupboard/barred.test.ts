@@ -1,9 +1,12 @@
 import { expect, it } from 'vitest';
-import { barAdvice, barWords } from './barred.ts';
+import { barAdvice, barWords, sayBarred } from './barred.ts';
 
 it('keeps the reason and the note, and advises by the reason', () => {
   expect(barWords('infested', ' moths ')).toBe('infested: moths');
   expect(barWords('recalled', '')).toBe('recalled');
   expect(barAdvice('spoiled: green')?.words).toMatch(/Throw all of it away/);
   expect(barAdvice('smells odd')).toBeUndefined();
+  expect(sayBarred('infested: moths')).toBe('insects in it: moths');
+  expect(sayBarred('spoiled')).toBe('spoiled or mouldy');
+  expect(sayBarred('smells odd')).toBe('smells odd');
 });

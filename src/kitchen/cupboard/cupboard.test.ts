@@ -107,7 +107,7 @@ describe('allocate', () => {
     const answer = allocate(all, 'oats', 10, byFrozen);
     expect(answer.short).toBe(10);
     expect(answer.passed.map((p) => [p.lot.id, p.why, p.wayOut])).toEqual([
-      ['a', 'Not to be used any more since 2026-03-01: moths in it.', undefined],
+      ['a', 'Not used any more since 1 March 2026: moths in it.', undefined],
       ['b', 'It is fresh.', 'Dry it before it goes into a mix.'],
       ['c', 'It is in the freezer.', 'Thaw it.'],
     ]);

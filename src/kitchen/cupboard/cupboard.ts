@@ -1,7 +1,10 @@
 /** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
+import { words } from '../../words/words.ts';
+import { dayInWords } from '../days.ts';
 import type { Batch, DryingRun, Lot } from '../model.ts';
 import { remembered } from '../remembered.ts';
 import { CRUMB } from '../tolerances.ts';
+import { sayBarred } from './barred.ts';
 
 /** All that says what came in and what went out. */
 export interface CupboardContents {
@@ -140,8 +143,9 @@ function sorted(kept: CupboardContents, food: string, ready: Ready) {
 
 /** Why a lot is not taken; undefined where it may be. What is barred or fresh never is, whatever `ready` says. */
 function refusal(lot: Lot, ready: Ready): { why: string; wayOut?: string } | undefined {
-  if (lot.barred) return { why: `Not to be used any more since ${lot.barred.on}: ${lot.barred.why}.` };
-  if (lot.form === 'fresh') return { why: 'It is fresh.', wayOut: 'Dry it before it goes into a mix.' };
+  const t = words().cupboard.passed;
+  if (lot.barred) return { why: t.stopped(dayInWords(lot.barred.on), sayBarred(lot.barred.why)) };
+  if (lot.form === 'fresh') return { why: t.fresh, wayOut: t.dryFirst };
   const answer = ready(lot);
   if (answer.ok) return undefined;
   return { why: answer.why, ...(answer.wayOut !== undefined && { wayOut: answer.wayOut }) };

@@ -1,14 +1,15 @@
 /** The rules of a problem as they bind a day of the change: straight lines in the part of the new ration. */
 
 import type { FoodAmounts } from '../../formulation/amounts/food-amounts.ts';
-import { breachSentence, capital, joined } from '../../formulation/explain/sentences.ts';
+import { breachSentence, capital } from '../../formulation/explain/sentences.ts';
 import type { Problem, Rule } from '../../formulation/problem/problem.ts';
 import type { Breach, Statement } from '../../formulation/problem/result.ts';
-import { type Ration, valueAt, words } from '../../formulation/solve/bounds.ts';
+import { type Ration, words as tagWords, valueAt } from '../../formulation/solve/bounds.ts';
 import { type Measure, measureOf } from '../../formulation/solve/measure.ts';
 import { AT_BOUND } from '../../formulation/solve/tolerances.ts';
 import { elementAt } from '../../formulation/solve/vectors.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 
 /** One bound of a rule as a line in the parts of what is fed: kept where sign (top - bound bottom) >= 0. */
 export interface BlendBound {
@@ -50,10 +51,9 @@ export function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>,
       return amount.status === 'unknown' && amount.value === 0;
     });
     if (missing.length > 0) {
-      const what = joined(missing.map(words));
       unchecked.push({
         pointer: `/rules/${i}`,
-        sentence: `${capital(measure.subject)} is not checked while the food changes: nobody knows the ${what} of the old food.`,
+        sentence: words().feeding.change.unchecked(capital(measure.subject), missing.map(tagWords)),
       });
       return;
     }
@@ -131,7 +131,13 @@ export function breachOf(b: BlendBound, parts: Parts): Breach[] {
   const { pointer, side, bound, measure } = b;
   const { top, bottom } = sumsOf(b, parts);
   const actual = top / bottom;
-  const said = { pointer, side, bound, unit: measure.unit, subject: `${measure.subject} of the day's food` };
+  const said = {
+    pointer,
+    side,
+    bound,
+    unit: measure.unit,
+    subject: words().feeding.change.ofDay(measure.subject),
+  };
   const sentence = `${capital(breachSentence({ ...said, value: () => actual }, actual))}.`;
   return [{ pointer, sentence, actual, bound, side }];
 }

@@ -5,7 +5,7 @@ import { foodAmounts } from '../../formulation/amounts/food-amounts.ts';
 import { parseProblem } from '../../formulation/problem/parse.ts';
 import { Ration } from '../../formulation/solve/bounds.ts';
 import { loadReference } from '../../household/reference-file.ts';
-import { CHANGE_CAUTIONS } from './change-cautions.ts';
+import { changeCautions } from './change-cautions.ts';
 import { type ChangeOverPlan, changeOver } from './change-over.ts';
 
 const reference = loadReference();
@@ -195,7 +195,7 @@ describe('in words', () => {
 
   test('the cautions come along, each with its standing', () => {
     const { cautions } = posed({ PROCNT: 18 }, { PROCNT: 18 }, protein)();
-    expect(cautions).toBe(CHANGE_CAUTIONS);
+    expect(cautions).toEqual(changeCautions());
     expect(cautions.map((c) => c.sentence).join(' ')).toMatch(/slowly.*droppings.*Weigh.*go back.*vet/);
     for (const c of cautions) expect(c.source).toMatch(/common practice, no source; not veterinary advice/);
   });

@@ -21,7 +21,7 @@ import type { Day } from '../model.ts';
 import { withoutFloatNoise } from '../rounding.ts';
 import { SAME } from '../tolerances.ts';
 import { blend, boundsOf, breachOf, spanOfParts } from './blend-bounds.ts';
-import { CHANGE_CAUTIONS, type ChangeCaution } from './change-cautions.ts';
+import { type ChangeCaution, changeCautions } from './change-cautions.ts';
 import { CHANGE_DAYS } from './change-days.ts';
 import { type ChangeDay, type ChangeReason, overall, reason } from './change-words.ts';
 import { partsByDay } from './parts-by-day.ts';
@@ -121,7 +121,7 @@ export function changeOver(
     sentence: overall(list, bounds.length, unchecked.length, stepGrams),
     reasons: bounds.flatMap((b) => reason(b, list, ration)),
     unchecked,
-    cautions: CHANGE_CAUTIONS,
+    cautions: changeCautions(),
   };
 }
 

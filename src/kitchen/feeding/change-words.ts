@@ -1,8 +1,9 @@
 /** A change of food in sentences: on which days it is in range, and what is out of range on which days, and why. */
 
-import { joined, nearBound } from '../../formulation/explain/sentences.ts';
+import { nearBound } from '../../formulation/explain/sentences.ts';
 import type { Breach, Statement } from '../../formulation/problem/result.ts';
 import type { Ration } from '../../formulation/solve/bounds.ts';
+import { words } from '../../words/words.ts';
 import type { Day } from '../model.ts';
 import { type BlendBound, blend, roomOf, sumsOf } from './blend-bounds.ts';
 
@@ -46,22 +47,20 @@ export function reason(b: BlendBound, list: readonly ChangeDay[], ration: Ration
   const [first, last] = [out[0]?.day, out.at(-1)?.day];
   if (first === undefined || last === undefined) return [];
   const { measure, bound, side, pointer } = b;
-  const unit = measure.unit && ` ${measure.unit}`;
-  const holds = unit ? 'holds' : 'has';
-  const ends = (
-    [
-      ['the old food', 0],
-      ['the new ration', 1],
-    ] as const
-  ).flatMap(([who, part]) => {
+  const { feeding, figures } = words();
+  const t = feeding.change;
+  const withUnit = (value: string) => (measure.unit ? `${value} ${measure.unit}` : value);
+  const says = measure.unit ? ([t.oldHolds, t.newHolds] as const) : ([t.oldHas, t.newHas] as const);
+  const ends = says.flatMap((say, part) => {
     const parts = blend(part, ration);
     if (roomOf(b, parts) >= 0) return [];
     const { top, bottom } = sumsOf(b, parts);
-    return [`${who} ${holds} ${nearBound(top / bottom, bound)}${unit}`];
+    return [say(withUnit(nearBound(top / bottom, bound)))];
   });
-  const when = first === last ? `Day ${first}` : `Day ${first} to ${last}`;
-  const how = `${measure.subject} is ${side === 'min' ? 'below' : 'above'} ${bound}${unit}`;
-  return [{ pointer, from: first, to: last, sentence: `${when}: ${how}, since ${joined(ends)}.` }];
+  const when = first === last ? t.day(first) : t.daysFromTo(first, last);
+  const limit = withUnit(figures.number(bound, 6));
+  const sentence = (side === 'min' ? t.below : t.above)(when, measure.subject, limit, ends);
+  return [{ pointer, from: first, to: last, sentence }];
 }
 
 /** On which days the change is in range, in a sentence or two. @param asked bounds that were checked @param unchecked rules that could not be */
@@ -71,27 +70,21 @@ export function overall(
   unchecked: number,
   stepGrams: number,
 ): string {
-  const missing =
-    unchecked > 0
-      ? ` ${unchecked === 1 ? 'One rule' : `${unchecked} rules`} cannot be checked meanwhile.`
-      : '';
-  if (asked === 0) return `No rule can be asked of these days.${missing}`;
+  const t = words().feeding.change;
+  const missing = unchecked > 0 ? [t.cannotCheck(unchecked)] : [];
+  if (asked === 0) return [t.noRule, ...missing].join(' ');
   const kept = list.filter((d) => d.in_range);
   const [first, last] = [kept[0]?.day, kept.at(-1)?.day];
   const coarse = list.filter((d) => d.in_range && !d.in_range_as_weighed).map((d) => d.day);
-  const rounded =
-    coarse.length > 0
-      ? ` Weighed in steps of ${stepGrams} g, ${coarse.length === 1 ? 'day' : 'days'} ${joined(coarse.map(String))} ${coarse.length === 1 ? 'falls' : 'fall'} just outside.`
-      : '';
-  return `${whenInRange(first, last, list.length)}${rounded}${missing}`;
+  const rounded = coarse.length > 0 ? [t.justOutside(stepGrams, coarse)] : [];
+  return [whenInRange(first, last, list.length), ...rounded, ...missing].join(' ');
 }
 
 function whenInRange(first: number | undefined, last: number | undefined, days: number): string {
-  if (first === undefined || last === undefined) return 'Out of range on every day.';
-  if (first === 1 && last === days) return 'In range on every day.';
-  if (first === days) return `In range on the last day, day ${days}.`;
-  if (last === days) return `In range from day ${first} on.`;
-  return first === last
-    ? `In range on day ${first} only.`
-    : `In range from day ${first} to day ${last} only.`;
+  const t = words().feeding.change;
+  if (first === undefined || last === undefined) return t.never;
+  if (first === 1 && last === days) return t.always;
+  if (first === days) return t.lastDay(days);
+  if (last === days) return t.from(first);
+  return first === last ? t.only(first) : t.fromTo(first, last);
 }

@@ -1,11 +1,10 @@
 /** Grams a day of mix, pellet and fresh food for every animal of a batch, and how long the batch lasts. */
 
-import { joined } from '../../formulation/explain/sentences.ts';
 import type { Beside, Problem } from '../../formulation/problem/problem.ts';
 import { airDryPart } from '../../nutrition/air-dry.ts';
+import { words } from '../../words/words.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
-import { tenths } from '../rounding.ts';
 import type { ChosenShares } from './chosen-shares.ts';
 import { type FedAnimal, mixPartOf, wholeDays } from './runs-out.ts';
 
@@ -54,7 +53,7 @@ export function feedingOf(p: {
       return {
         animal,
         beside: problem.beside.map(named),
-        sentence: `How much ${animal.name} is fed a day is not known; write it with the animal.`,
+        sentence: words().feeding.notKnown(animal.name),
       };
     if (!(Number.isFinite(daily) && daily > 0))
       throw new RangeError(`dailyGrams of ${animal.name} must be above 0 g, not ${daily}`);
@@ -70,19 +69,17 @@ export function feedingOf(p: {
 
 /** How much of a gram counts towards the ration; undefined where that rests on an unknown moisture. */
 function countedPart(food: Beside, water: number | undefined): number | undefined {
-  if (food.counts_as !== 'air dry') return 1;
+  // Whatever does not count as air dry counts as it is.
+  if (food.counts_as === undefined) return 1;
   return water === undefined ? undefined : airDryPart(water);
 }
 
 function daySentence(animal: FedAnimal, mix: number, beside: DailyFeed['beside']): string {
-  const parts = [
-    `${tenths(mix)} g of the mix`,
-    ...beside.map((b) =>
-      b.grams === undefined ? `${b.name} (amount not known)` : `${tenths(b.grams)} g ${b.name}`,
-    ),
-  ];
-  const all = joined(parts);
-  return `${animal.name}: ${all} a day.`;
+  const t = words().feeding;
+  return t.aDay(animal.name, [
+    t.ofMix(mix),
+    ...beside.map((b) => (b.grams === undefined ? t.amountNotKnown(b.name) : t.ofFood(b.grams, b.name))),
+  ]);
 }
 
 function lasting(
@@ -90,22 +87,16 @@ function lasting(
   grams: number,
   from: Day,
 ): Pick<Feeding, 'lasts' | 'runsOutOn' | 'sentence'> {
-  if (animals.length === 0) return { sentence: 'No animal is named, so how long it lasts is not known.' };
+  const t = words().feeding;
+  if (animals.length === 0) return { sentence: t.nobodyNamed };
   const unknown = animals.filter((a) => a.mix === undefined).map((a) => a.animal.name);
   const daily = animals.reduce((sum, a) => sum + (a.mix ?? 0), 0);
-  if (!(daily > 0))
-    return {
-      sentence:
-        unknown.length > 0
-          ? `How long it lasts is not known: nobody has said how much ${unknown.join(' and ')} is fed a day.`
-          : 'Nothing of the mix is fed, so it does not run out.',
-    };
+  if (!(daily > 0)) return { sentence: unknown.length > 0 ? t.nobodyHasSaid(unknown) : t.nothingFed };
   const days = grams / daily;
   const whole = wholeDays(grams, daily);
   const runsOutOn = plusDays(from, whole);
   const atMost = unknown.length > 0;
-  const sentence = `${atMost ? 'Lasts at most' : 'Lasts'} ${whole} ${whole === 1 ? 'day' : 'days'}, ${atMost ? 'at the latest ' : ''}until ${dayInWords(runsOutOn)}${
-    atMost ? `; how much ${unknown.join(' and ')} is fed is not known` : ''
-  }.`;
+  const until = dayInWords(runsOutOn);
+  const sentence = atMost ? t.lastsAtMost(whole, until, unknown) : t.lasts(whole, until);
   return { lasts: { days, atMost }, runsOutOn, sentence };
 }

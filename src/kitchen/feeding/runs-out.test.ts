@@ -28,11 +28,11 @@ describe('a batch runs out', () => {
     expect(runsOut({ ...unweighed, animals: [...batch.animals, { name: 'Tuck' }] })).toEqual({
       status: 'unknown',
       missing: [
-        'Weigh what is left of batch 3 and enter the grams.',
-        'Enter the grams that Tuck is fed in a day.',
+        'Weigh what is left of batch 3 and enter the weight.',
+        'Enter how much Tuck is fed in a day.',
       ],
       sentence:
-        'Nobody can say yet when batch 3 runs out. Weigh what is left of batch 3 and enter the grams. Enter the grams that Tuck is fed in a day.',
+        'Nobody can say yet when batch 3 runs out. Weigh what is left of batch 3 and enter the weight. Enter how much Tuck is fed in a day.',
     });
     expect(runsOut({ ...batch, animals: [] })).toMatchObject({
       status: 'unknown',

@@ -2,6 +2,7 @@
 
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
+import { words } from '../../words/words.ts';
 import { dayInWords, plusDays } from '../days.ts';
 import type { Day } from '../model.ts';
 import { WHOLE } from '../tolerances.ts';
@@ -76,18 +77,17 @@ export function runsOut({ name, gramsLeft, weighedOn, animals, mixPart }: Presen
       throw new RangeError(
         `dailyGrams of ${who}: ${dailyGrams} is no weight; give the grams it is fed in a day`,
       );
+  const t = words().feeding;
   const missing = [
-    ...(gramsLeft === undefined ? [`Weigh what is left of ${name} and enter the grams.`] : []),
-    ...(animals.length === 0 ? [`Say which animals eat ${name}.`] : []),
-    ...animals.flatMap((a) =>
-      a.dailyGrams === undefined ? [`Enter the grams that ${a.name} is fed in a day.`] : [],
-    ),
+    ...(gramsLeft === undefined ? [t.weighLeft(name)] : []),
+    ...(animals.length === 0 ? [t.sayWhoEats(name)] : []),
+    ...animals.flatMap((a) => (a.dailyGrams === undefined ? [t.enterDaily(a.name)] : [])),
   ];
   if (missing.length > 0 || gramsLeft === undefined)
     return {
       status: 'unknown',
       missing,
-      sentence: `Nobody can say yet when ${name} runs out. ${missing.join(' ')}`,
+      sentence: t.nobodyCanSay(name, missing.join(' ')),
     };
   const gramsADay = mixPart * animals.reduce((sum, a) => sum + a.dailyGrams!, 0);
   const day = plusDays(weighedOn, wholeDays(gramsLeft, gramsADay));
@@ -95,6 +95,6 @@ export function runsOut({ name, gramsLeft, weighedOn, animals, mixPart }: Presen
     status: 'known',
     day,
     gramsADay,
-    sentence: `${capital(name)} runs out on ${dayInWords(day, weighedOn)}.`,
+    sentence: t.runsOut(capital(name), dayInWords(day, weighedOn)),
   };
 }

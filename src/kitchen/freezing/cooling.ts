@@ -4,7 +4,6 @@
  * memory).
  */
 
-import { capital } from '../../formulation/explain/sentences.ts';
 import { centreOf, type HalfExtent, secondsUntil } from './conduction.ts';
 import goodsFile from './goods.json' with { type: 'json' };
 
@@ -152,12 +151,12 @@ function startOf({ start = ROOM }: Cooling): Triple {
 }
 
 function sidesOf(bag: Bag, density: number): { sides: HalfExtent[]; density: number } {
-  const grams = bag.grams === undefined ? undefined : positive(bag.grams, 'the weight of the bag, g');
+  const grams = bag.grams === undefined ? undefined : positive(bag.grams, 'grams');
   const times: NonNullable<Bag['stack']> = bag.stack ?? [1, 1, 1];
-  for (const n of times) positive(n, 'the number of bags in the stack');
+  for (const n of times) positive(n, 'stack');
   const slab = (metres: number, side: 0 | 1 | 2): HalfExtent => ({
     kind: 'slab',
-    metres: positive(metres, 'the size of the bag, m') * times[side],
+    metres: positive(metres, 'metres') * times[side],
   });
   if (bag.shape === 'packet') {
     const unit = (grams! / 1000 / density / 30) ** (1 / 3);
@@ -176,7 +175,7 @@ function sidesOf(bag: Bag, density: number): { sides: HalfExtent[]; density: num
     throw new RangeError(
       'Cylinders are stacked upright only: write the stack as [1, 1, n], or give a brick.',
     );
-  const diameter = positive(bag.diameter, 'the diameter, m');
+  const diameter = positive(bag.diameter, 'diameter');
   return {
     sides: [{ kind: 'cylinder', metres: diameter }, slab(bag.height, 2)],
     density: packed((Math.PI / 4) * diameter ** 2 * bag.height),
@@ -185,6 +184,6 @@ function sidesOf(bag: Bag, density: number): { sides: HalfExtent[]; density: num
 
 function positive(value: number, what: string): number {
   if (!(value > 0 && Number.isFinite(value)))
-    throw new RangeError(`${capital(what)}, is ${value}: give a number above 0.`);
+    throw new RangeError(`${what} of the bag is ${value}: give a number above 0.`);
   return value;
 }

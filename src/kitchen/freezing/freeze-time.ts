@@ -3,12 +3,16 @@
  * there; no less than is common practice.
  */
 
+import { words } from '../../words/words.ts';
 import { WHOLE } from '../tolerances.ts';
 import { type Cooling, casesOf, daysTo, type Estimate, GOODS } from './cooling.ts';
 import { holdingDays, LETHAL_TIMES } from './lethal-cold.ts';
 
 /** Days in the freezer in one round, and out of it to thaw, as keepers have it: the longer of 3 to 4 (common practice, no source). */
 export const COMMON_DAYS = 4;
+
+/** What household freezers are set to, °C (common practice, no source). */
+const USUAL_FREEZER = -18;
 
 export interface FreezeAdvice {
   /** Whole days that this bag should lie in the freezer, one round. */
@@ -38,6 +42,7 @@ export function freezeAdvice(
   options: { readonly common?: number; readonly lethal?: keyof typeof LETHAL_TIMES } = {},
 ): FreezeAdvice {
   const { common = COMMON_DAYS, lethal = 'laboratory' } = options;
+  const t = words().freezing;
   const cases = casesOf(cooling);
   let best: { core: number; cooling: Estimate; holding: number } | undefined;
   for (let core = LETHAL_TIMES[lethal].points[0][0]; core > cooling.air + 0.4; core -= 0.5) {
@@ -47,28 +52,19 @@ export function freezeAdvice(
     if (!best || time.high + holding < best.cooling.high + best.holding)
       best = { core, cooling: time, holding };
   }
-  if (!best)
-    throw new RangeError(
-      `Air of ${cooling.air} °C is too warm to kill insects in a known time: set the freezer to -18 °C or colder.`,
-    );
+  if (!best) throw new RangeError(t.tooWarm(cooling.air, USUAL_FREEZER));
   const needed = Math.ceil(best.cooling.high + best.holding - WHOLE);
   const days = Math.max(common, needed);
-  const core = `${best.core.toString().replace('-', '−')} °C`;
-  const hold = `${plain(best.holding)} at ${core} or colder`;
+  const { core, holding, cooling: time } = best;
   const sentence =
     needed > common
-      ? `${days} days: the core of this bag takes ${plain(best.cooling.mid)} (at most ${plain(best.cooling.high)}) to reach ${core}, and the hardiest insects tried died within ${hold}.`
-      : `${days} days, as is common practice; the core needs at most ${plain(best.cooling.high)} to reach ${core}, and the hardiest insects tried died within ${hold}.`;
+      ? t.longer(days, time.mid, time.high, core, holding)
+      : t.usual(days, time.high, core, holding);
   return {
     days,
     common,
     ...best,
     sentence,
-    source: `Heat conduction; ${LETHAL_TIMES[lethal].source}. ${GOODS[cooling.good].source}`,
+    source: t.source(t.lethal[lethal], GOODS[cooling.good].source),
   };
-}
-
-function plain(days: number): string {
-  const shown = Math.round(days * 10) / 10;
-  return `${shown} ${shown === 1 ? 'day' : 'days'}`;
 }

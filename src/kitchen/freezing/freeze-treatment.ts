@@ -4,6 +4,7 @@
  * The thaw wakes what lived through the first frost, and the second takes it.
  */
 import type { FoodGroup } from '../../foods/food.ts';
+import { words } from '../../words/words.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../days.ts';
 import type { Day, FreezeStep, Lot } from '../model.ts';
 
@@ -18,25 +19,12 @@ interface TreatmentNeed {
  * known counts as needing it. Dried animal food does not: common practice speaks of plant goods only (no source).
  */
 export function needsTreatment(lot: Pick<Lot, 'form'>, group?: FoodGroup): TreatmentNeed {
-  if (lot.form === 'fresh')
-    return { needs: false, why: 'Bought fresh: insects of the store room live in dry goods.' };
-  if (lot.form === 'dried')
-    return {
-      needs: false,
-      // 50 to 55 °C for about 15 minutes: Canadian Grain Commission, physical control of grain insect pests.
-      why: 'Dried at home: grain insects die within about 15 minutes at 50 to 55 °C. Freeze it if it was dried cooler.',
-    };
-  if (group === 'animal')
-    return {
-      needs: false,
-      why: 'Dried animal food: the cold is common practice for plant goods. Freeze it if you see insects.',
-    };
-  return {
-    needs: true,
-    why: group
-      ? 'Bought dry: insects may lie in it as eggs or grubs, some of them inside the kernels.'
-      : 'Bought dry, of no known group: insects may lie in it, so it goes through the cold.',
-  };
+  const { why } = words().freezing;
+  if (lot.form === 'fresh') return { needs: false, why: why.fresh };
+  // 50 to 55 °C for about 15 minutes: Canadian Grain Commission, physical control of grain insect pests.
+  if (lot.form === 'dried') return { needs: false, why: why.dried(50, 55) };
+  if (group === 'animal') return { needs: false, why: why.animal };
+  return { needs: true, why: group ? why.dry : why.dryOfNoGroup };
 }
 
 /** The day on which a lot's freeze treatment ends, as planned or as ticked off; undefined where nothing is planned. */
@@ -58,18 +46,17 @@ export function treatmentDone(lot: Pick<Lot, 'cold'>, day: Day): boolean {
  */
 export function tickedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: number, day: Day): L {
   const step = stepAt(lot, index);
+  const t = words().freezing;
   for (const [i, { kind, doneOn }] of lot.cold.slice(0, index).entries()) {
     if (doneOn === undefined)
-      throw new RangeError(
-        `${lot.name}: step ${index + 1} (${step.kind}) cannot be ticked off before step ${i + 1} (${kind}): tick off step ${i + 1} first, or overrule with a note.`,
-      );
+      throw new RangeError(t.before(lot.name, index + 1, t.step[step.kind], i + 1, t.step[kind]));
   }
   const over = daysBetween(step.to, day);
   if (over < 0) {
     const needed = daysBetween(step.from, step.to);
     const lasted = Math.max(0, needed + over);
     throw new RangeError(
-      `${lot.name}: step ${index + 1} (${step.kind}) will have lasted ${lasted} of ${needed} days on ${dayInWords(day)}: tick it off on ${dayInWords(step.to)} or later, or overrule with a note.`,
+      t.tooSoon(lot.name, index + 1, t.step[step.kind], lasted, needed, dayInWords(day), dayInWords(step.to)),
     );
   }
   return { ...lot, cold: pushed(lot.cold, index, { ...step, to: day, doneOn: day }) };
@@ -83,9 +70,18 @@ export function tickedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: 
 export function movedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: number, from: Day): L {
   const step = stepAt(lot, index);
   const before = lot.cold[index - 1];
+  const t = words().freezing;
   if (before && daysBetween(before.to, from) < 0)
     throw new RangeError(
-      `${lot.name}: step ${index + 1} (${step.kind}) cannot begin on ${dayInWords(from)}: step ${index} (${before.kind}) ends on ${dayInWords(before.to)}. Begin then or later.`,
+      t.overlaps(
+        lot.name,
+        index + 1,
+        t.step[step.kind],
+        dayInWords(from),
+        index,
+        t.step[before.kind],
+        dayInWords(before.to),
+      ),
     );
   const to = plusDays(from, daysBetween(step.from, step.to));
   return { ...lot, cold: pushed(lot.cold, index, { ...step, from, to }) };
@@ -97,10 +93,7 @@ export function movedStep<L extends Pick<Lot, 'cold' | 'name'>>(lot: L, index: n
  */
 export function overrule<L extends Pick<Lot, 'name' | 'overruled'>>(lot: L, note: string, on: Day): L {
   dayNumber(on);
-  if (!note.trim())
-    throw new RangeError(
-      `${lot.name}: write a note that says why it is weighed out before the cold is done.`,
-    );
+  if (!note.trim()) throw new RangeError(words().freezing.sayWhy(lot.name));
   return { ...lot, overruled: { note: note.trim(), on } };
 }
 
@@ -115,56 +108,44 @@ type MayBeWeighed =
  */
 export function mayBeWeighed(lot: Lot, day: Day, group?: FoodGroup): MayBeWeighed {
   dayNumber(day);
+  const t = words().freezing;
   if (lot.barred)
     return {
       ok: false,
-      why: `${lot.name} is barred since ${dayInWords(lot.barred.on)}: ${lot.barred.why}.`,
-      wayOut: 'Take another lot, or leave the food out of this batch.',
+      why: t.stopped(lot.name, dayInWords(lot.barred.on), lot.barred.why),
+      wayOut: t.stoppedWayOut,
     };
   const overruled = lot.overruled && lot.overruled.on <= day ? lot.overruled : undefined;
   const waits = (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
   if (waits && !overruled) return notTreated(lot, day);
   const warnings: string[] = [];
-  if (waits && overruled)
-    warnings.push(`The cold is not done; overruled on ${dayInWords(overruled.on)}: ${overruled.note}`);
+  if (waits && overruled) warnings.push(t.wentAhead(dayInWords(overruled.on), overruled.note));
   if (lot.bestBefore !== undefined && lot.bestBefore < day)
-    warnings.push(`Best before ${dayInWords(lot.bestBefore)}: look at it and smell it before you use it.`);
+    warnings.push(t.pastBestBefore(dayInWords(lot.bestBefore)));
   return warnings.length > 0 ? { ok: true, warning: warnings.join(' ') } : { ok: true };
 }
 
 function notTreated(lot: Lot, day: Day): MayBeWeighed {
   const open = lot.cold.filter((step) => step.doneOn === undefined);
   const next = open[0];
-  if (lot.cold.length === 0)
-    return {
-      ok: false,
-      why: `${lot.name} was bought dry and has not been through the cold.`,
-      wayOut: 'Plan its freezing, or overrule with a note.',
-    };
+  const t = words().freezing;
+  if (lot.cold.length === 0) return { ok: false, why: t.notFrozen(lot.name), wayOut: t.planIt };
+  const ready = dayInWords(readyOn(lot)!);
   if (!next)
-    return {
-      ok: false,
-      why: `${lot.name} is through the cold on ${dayInWords(readyOn(lot)!)}, not yet on ${dayInWords(day)}.`,
-      wayOut: `Weigh it out on ${dayInWords(readyOn(lot)!)} or later, or overrule with a note.`,
-    };
-  const count = open.length === 1 ? 'one step is' : `${open.length} steps are`;
+    return { ok: false, why: t.notYet(lot.name, ready, dayInWords(day)), wayOut: t.weighLater(ready) };
   return {
     ok: false,
-    why: `${lot.name} is not through the cold: ${count} not ticked off.`,
-    wayOut: `Tick off the ${next.kind} that ends on ${dayInWords(next.to)}; it is ready on ${dayInWords(readyOn(lot)!)}. Or overrule with a note.`,
+    why: t.notTicked(lot.name, open.length),
+    wayOut: t.tickOff[next.kind](dayInWords(next.to), ready),
   };
 }
 
 function stepAt(lot: Pick<Lot, 'cold' | 'name'>, index: number): FreezeStep {
   const step = lot.cold[index];
-  if (!step)
-    throw new RangeError(
-      `${lot.name} has no step ${index + 1} in the cold; it has ${lot.cold.length}. Plan its freezing first.`,
-    );
+  const t = words().freezing;
+  if (!step) throw new RangeError(t.noStep(lot.name, index + 1, lot.cold.length));
   if (step.doneOn !== undefined)
-    throw new RangeError(
-      `${lot.name}: step ${index + 1} (${step.kind}) was ticked off on ${dayInWords(step.doneOn)} and is not changed any more.`,
-    );
+    throw new RangeError(t.tickedAlready(lot.name, index + 1, t.step[step.kind], dayInWords(step.doneOn)));
   return step;
 }
 

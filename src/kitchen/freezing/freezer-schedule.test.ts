@@ -82,7 +82,7 @@ describe('a plan', () => {
     const plan = planFreezer(lots, freezer, { ...rest, neededOn: { new: '2026-03-20' } });
     expect(plan.lots.map(({ lot }) => lot)).toEqual(['new', 'old']);
     expect(plan.lots[0]!.late).toBe(
-      'new is wanted on 20 March 2026 but through the cold on 26 March 2026 at the soonest.',
+      'new is wanted on 20 March 2026, but is done with freezing on 26 March 2026 at the soonest.',
     );
     expect(plan.lots[1]!.late).toBeUndefined();
   });
@@ -106,8 +106,8 @@ describe('a plan', () => {
     expect(plan.tooBig).toEqual([
       {
         lot: 'wheat',
-        why: 'wheat takes 7000 g, and the freezer has 3000 g.',
-        wayOut: 'Split it into 3 lots, or make more room.',
+        why: 'wheat takes 7000 g, and the freezer has room for 3000 g.',
+        wayOut: 'Split it into 3 packs, or make more room.',
       },
     ]);
   });

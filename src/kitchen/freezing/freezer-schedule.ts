@@ -1,5 +1,6 @@
 /** When each lot goes into the freezer and comes out again, so that the freezer is never over-full. */
 import type { FoodGroup } from '../../foods/food.ts';
+import { words } from '../../words/words.ts';
 import { dayInWords, dayNumber, dayOf } from '../days.ts';
 import type { Day, FreezeStep, Lot } from '../model.ts';
 import { SAME } from '../tolerances.ts';
@@ -91,7 +92,7 @@ export function planFreezer(
   for (const lot of inOrder(lots, options.neededOn)) {
     const group = options.groupOf?.(lot);
     const need = needsTreatment(lot, group);
-    if (lot.barred) notNeeded.push({ lot: lot.id, why: `Barred: ${lot.barred.why}.` });
+    if (lot.barred) notNeeded.push({ lot: lot.id, why: words().freezing.notUsed(lot.barred.why) });
     else if (!need.needs && lot.cold.length === 0) notNeeded.push({ lot: lot.id, why: need.why });
     else {
       const kept = lot.cold.filter((step) => step.doneOn !== undefined);
@@ -155,7 +156,7 @@ export function planFreezer(
       const need = options.neededOn?.[lot.id];
       const late =
         need !== undefined && ready > need
-          ? `${lot.name} is wanted on ${dayInWords(need)} but through the cold on ${dayInWords(ready)} at the soonest.`
+          ? words().freezing.late(lot.name, dayInWords(need), dayInWords(ready))
           : undefined;
       return { lot: lot.id, steps, readyOn: ready, ...(advice && { advice }), ...(late && { late }) };
     }),
@@ -175,11 +176,10 @@ function sizeOf(lot: Lot, group: FoodGroup | undefined, freezer: Freezer): numbe
 }
 
 function doesNotFit(lot: Lot, size: number, room: number, freezer: Freezer): { why: string; wayOut: string } {
-  const unit = freezer.grams === undefined ? 'litres' : 'g';
-  const shown = (value: number) => Number(value.toPrecision(3));
+  const t = words().freezing;
   return {
-    why: `${lot.name} takes ${shown(size)} ${unit}, and the freezer has ${shown(room)} ${unit}.`,
-    wayOut: `Split it into ${Math.ceil(size / room)} lots, or make more room.`,
+    why: (freezer.grams === undefined ? t.tooBigInLitres : t.tooBig)(lot.name, size, room),
+    wayOut: t.splitIt(Math.ceil(size / room)),
   };
 }
 

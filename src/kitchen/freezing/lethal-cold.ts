@@ -3,11 +3,10 @@
 /** Temperature of the insects, °C, and days there. */
 type LethalPoint = readonly [celsius: number, days: number];
 
-/** Days at a temperature that no insect was found to survive, and who found it. */
+/** Days at a temperature that no insect was found to survive; who found it stands in the catalogue, `freezing.lethal`. */
 interface LethalTimes {
   /** Warmest first. */
   readonly points: readonly [LethalPoint, ...LethalPoint[]];
-  readonly source: string;
 }
 
 /**
@@ -22,8 +21,7 @@ export const LETHAL_TIMES = {
       [-15, 3],
       [-20, 1],
     ],
-    source:
-      'Collins, Conyers, Cardwell: all larvae of Ephestia elutella in diapause dead after 22 days at -10 °C, 3 at -15 °C, 1 at -20 °C',
+    // Collins, Conyers, Cardwell: all larvae of Ephestia elutella in diapause dead after these days.
   },
   bins: {
     points: [
@@ -32,7 +30,7 @@ export const LETHAL_TIMES = {
       [-15, 28],
       [-20, 7],
     ],
-    source: 'Canadian Grain Commission: grain at -5 °C for 12 weeks, -10 °C 8, -15 °C 4, -20 °C 1 week',
+    // Canadian Grain Commission: grain for 12, 8, 4 and 1 weeks.
   },
 } as const satisfies Record<string, LethalTimes>;
 

@@ -1,12 +1,12 @@
 /** What the cupboard and the trays give of one food of a batch, and what is left to buy of it. */
-
+import { words } from '../../words/words.ts';
+import { sayBarred } from '../cupboard/barred.ts';
 import { oldestFirst, takenBy } from '../cupboard/cupboard.ts';
 import { dayInWords } from '../days.ts';
 import { driedFromPrepared } from '../drying/yields.ts';
 import type { Day, DryingRun, Lot } from '../model.ts';
 import { SAME } from '../tolerances.ts';
 import { fromFreshLot, notDried, type ShoppingFood } from './home-dried.ts';
-import { sayGrams } from './pack-weight.ts';
 
 /** What is left of a lot: what came in less what was poured or dried. */
 export interface LotLeft {
@@ -58,7 +58,6 @@ export interface FoodAtHand {
   readonly fromTrays: readonly FromTrays[];
   readonly passed: readonly PassedLot[];
   readonly toBuy: number;
-  readonly sentences: readonly string[];
 }
 
 /** Below a milligram nothing is bought: it is the rounding of the sum, not a want. */
@@ -73,7 +72,6 @@ interface AtHand {
 
 /** What lots and trays give of a food, and what is left to buy. @param needed g as mixed */
 export function atHand(food: ShoppingFood, needed: number, { cupboard, drying, on }: AtHand): FoodAtHand {
-  const sentences: string[] = [];
   const fromLots: FromLot[] = [];
   const fromTrays: FromTrays[] = [];
   const passed: PassedLot[] = [];
@@ -83,23 +81,18 @@ export function atHand(food: ShoppingFood, needed: number, { cupboard, drying, o
     const perGram = perGramOf(lot, food, on);
     if (typeof perGram === 'string') {
       passed.push({ lot, grams: left, why: perGram });
-      sentences.push(
-        `${sayGrams(left)} of ${food.name} bought on ${lot.boughtOn} is not counted: ${perGram}.`,
-      );
       continue;
     }
     if (open < A_MILLIGRAM) continue;
     const grams = Math.min(left, open / perGram);
     open = Math.max(0, open - grams * perGram);
     fromLots.push({ lot, grams, asMixed: grams * perGram, ...priced(lot, grams) });
-    sentences.push(...lotNotes(food, lot, grams));
   }
   for (const { run, lot } of drying) {
     if (lot.food !== food.food) continue;
     const why = barredWhy(lot) ?? notDried(food);
     if (why !== undefined) {
       passed.push({ lot, grams: run.gramsBefore, onTrays: true, why });
-      sentences.push(`${sayGrams(run.gramsBefore)} of ${food.name} on the trays is not counted: ${why}.`);
       continue;
     }
     if (open < A_MILLIGRAM) continue;
@@ -108,9 +101,8 @@ export function atHand(food: ShoppingFood, needed: number, { cupboard, drying, o
     open -= asMixed;
     // The trimmings were paid for with the rest.
     fromTrays.push({ run, lot, asMixed, ...priced(lot, takenBy(run) * (asMixed / gives)) });
-    sentences.push(`${sayGrams(asMixed)} of ${food.name} comes from what is on the trays now.`);
   }
-  return { food, needed, fromLots, fromTrays, passed, toBuy: open < A_MILLIGRAM ? 0 : open, sentences };
+  return { food, needed, fromLots, fromTrays, passed, toBuy: open < A_MILLIGRAM ? 0 : open };
 }
 
 const priced = (lot: Lot, grams: number) =>
@@ -118,16 +110,17 @@ const priced = (lot: Lot, grams: number) =>
 
 /** g as mixed that 1 g of a lot gives, or why it is not counted. */
 function perGramOf(lot: Lot, food: ShoppingFood, on: Day): number | string {
+  const t = words().shopping.why;
   const barred = barredWhy(lot);
   if (barred !== undefined) return barred;
-  if (lot.bestBefore !== undefined && lot.bestBefore < on)
-    return `it was best before ${dayInWords(lot.bestBefore)}; look at it and smell it before you keep it`;
+  if (lot.bestBefore !== undefined && lot.bestBefore < on) return t.pastBest(dayInWords(lot.bestBefore));
   if (lot.form !== 'fresh') return 1;
   const perGram = fromFreshLot(food);
-  return typeof perGram === 'string' ? `it is fresh, and ${perGram}` : perGram;
+  return typeof perGram === 'string' ? t.fresh(perGram) : perGram;
 }
 
-const barredWhy = (lot: Lot) => (lot.barred ? `it is barred (${lot.barred.why})` : undefined);
+const barredWhy = (lot: Lot) =>
+  lot.barred ? words().shopping.why.barred(sayBarred(lot.barred.why)) : undefined;
 
 function lotsOf(cupboard: readonly LotLeft[], food: string): LotLeft[] {
   const here = cupboard.filter(({ lot }) => lot.food === food);
@@ -138,16 +131,4 @@ function lotsOf(cupboard: readonly LotLeft[], food: string): LotLeft[] {
       throw new RangeError(`lot ${lot.id}: what is left must be from 0 to its ${lot.grams} g, not ${left}`);
   }
   return here.sort((a, b) => oldestFirst(a.lot, b.lot));
-}
-
-function lotNotes(food: ShoppingFood, lot: Lot, grams: number): string[] {
-  const notes: string[] = [];
-  if (lot.form === 'fresh')
-    notes.push(`Dry ${sayGrams(grams)} of fresh ${food.name} bought on ${lot.boughtOn} first.`);
-  const open = lot.cold.filter((step) => step.doneOn === undefined).at(-1);
-  if (open && !lot.overruled)
-    notes.push(
-      `${food.name} bought on ${lot.boughtOn} is still in the cold against insects; it may be weighed out after ${open.to}.`,
-    );
-  return notes;
 }

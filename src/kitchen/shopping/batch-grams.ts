@@ -1,4 +1,5 @@
 /** How many grams of mix a batch is: as said, or from what the animals eat in so many days. */
+import { words } from '../../words/words.ts';
 import type { FedAnimal } from '../feeding/runs-out.ts';
 
 /** The batch: g, or what these animals eat in so many days. */
@@ -27,10 +28,7 @@ export function batchGrams(batch: BatchSize): number {
     throw new RangeError(`mixPart must be above 0 and at most 1, not ${mixPart}`);
   if (animals.length === 0) throw new RangeError('animals: name at least one, or give the batch in grams');
   const daily = animals.reduce((sum, { name, dailyGrams }) => {
-    if (dailyGrams === undefined)
-      throw new RangeError(
-        `how much ${name} eats a day is unknown; enter its daily grams, or give the batch in grams`,
-      );
+    if (dailyGrams === undefined) throw new RangeError(words().shopping.why.noDaily(name));
     if (!(Number.isFinite(dailyGrams) && dailyGrams > 0))
       throw new RangeError(`daily grams of ${name} must be above 0, not ${dailyGrams}`);
     return sum + dailyGrams;

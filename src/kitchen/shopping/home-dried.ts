@@ -1,4 +1,5 @@
 /** What comes of a food that is bought fresh and dried at home, in g as mixed, or why nobody can say. */
+import { words } from '../../words/words.ts';
 import { driedPerBought, type FreshFood } from '../drying/yields.ts';
 import type { Offer } from '../model.ts';
 
@@ -23,7 +24,7 @@ export interface ShoppingFood {
 
 /** g as mixed from 1 g of a fresh lot as bought, or why nobody can say. */
 export function fromFreshLot(food: ShoppingFood): number | string {
-  return perBought(food) ?? `what is trimmed off ${food.name} is unknown; weigh some before and after`;
+  return perBought(food) ?? words().shopping.why.trimUnknown(food.name);
 }
 
 /** g as mixed from 1 g of fresh food as bought; undefined where the trim loss is unknown, words where drying is. */
@@ -34,12 +35,12 @@ function perBought(food: ShoppingFood): number | string | undefined {
 
 /** Why nobody can say what is left of the fresh food once it is dried; undefined where it follows. */
 export function notDried({ dried, name }: ShoppingFood): string | undefined {
-  if (!dried) return `how much of ${name} is left after drying is unknown; name its fresh food and moisture`;
+  const t = words().shopping.why;
+  if (!dried) return t.yieldUnknown(name);
   const { fresh, moisture } = dried;
   const water = fresh.composition.WATER;
-  if (water === undefined) return `the moisture of ${fresh.name} is unknown; enter it first`;
-  if (moisture >= water)
-    return `${fresh.name} holds ${water} g water per 100 g, no more than the ${moisture} it is to hold dried; choose the fresh food`;
+  if (water === undefined) return t.waterUnknown(fresh.name);
+  if (moisture >= water) return t.tooDry(fresh.name, water, moisture);
   return undefined;
 }
 

@@ -48,7 +48,7 @@ const WORDS: Readonly<Record<string, WeightUnit>> = {
 export class WeightError extends Error {
   readonly text: string;
   constructor(text: string, why: string) {
-    super(`"${text}": ${why}`);
+    super(words().shopping.weight.wrong(text, why));
     this.name = 'WeightError';
     this.text = text;
   }
@@ -74,7 +74,6 @@ interface PackWeight {
   readonly each: number;
 }
 
-const EXAMPLES = 'write it like "500 g", "1.5 kg", "12 x 40 g" or "2 lb 4 oz"';
 const NUMBER = String.raw`\d+(?:[.,]\d+)?|[.,]\d+`;
 const PART = new RegExp(String.raw`^(${NUMBER})\s*([a-z]+)\.?\s*`, 'i');
 const TIMES = /^(\d+)\s*[x×*]\s*/i;
@@ -86,48 +85,48 @@ const TIMES = /^(\d+)\s*[x×*]\s*/i;
  * @throws WeightError when the text is no weight, has no unit, is 0, or could be read in two ways
  */
 export function readPack(text: string): PackWeight {
+  const t = words().shopping.weight;
   const fail = (why: string): never => {
     throw new WeightError(text, why);
   };
   let rest = text.trim();
-  if (rest === '') fail(`no weight is written; ${EXAMPLES}`);
+  if (rest === '') fail(t.empty(t.examples));
   const times = TIMES.exec(rest);
   const count = times ? Number(times[1]) : 1;
   if (times) rest = rest.slice(times[0].length);
-  if (count === 0) fail('0 packs weigh nothing; write how many there are');
+  if (count === 0) fail(t.noPacks);
   let each = 0;
   let last: WeightUnit | undefined;
   while (rest !== '') {
     const part = PART.exec(rest);
     if (!part) {
-      if (new RegExp(`^(?:${NUMBER})$`).test(rest)) fail(`the unit is missing; ${EXAMPLES}`);
-      fail(`"${rest}" is not a weight; ${EXAMPLES}`);
+      if (new RegExp(`^(?:${NUMBER})$`).test(rest)) fail(t.noUnit(t.examples));
+      fail(t.notOne(rest, t.examples));
     }
     const [whole, figures, word] = part as unknown as [string, string, string];
     const unit = WORDS[word.toLowerCase()];
-    if (unit === undefined)
-      return fail(`"${word}" is not a unit of weight; use mg, g, kg, oz or lb${volume(word)}`);
-    if (last !== undefined && !(last === 'lb' && unit === 'oz'))
-      fail(`after ${last} comes no ${unit}; only pounds and ounces are written together ("2 lb 4 oz")`);
+    if (unit === undefined) return fail(isVolume(word) ? t.volume(word) : t.unknownUnit(word));
+    if (last !== undefined && !(last === 'lb' && unit === 'oz')) fail(t.unitAfter(last, unit));
     if ((unit === 'g' || unit === 'mg') && /^[1-9]\d{0,2}[.,]\d{3}$/.test(figures))
       fail(
-        `"${figures} ${unit}" could be ${figures.replace(/[.,]/, '')} ${unit} or ${Number(figures.replace(',', '.'))} ${unit}; write it without the mark, or in another unit`,
+        t.twoWays(
+          `${figures} ${unit}`,
+          `${figures.replace(/[.,]/, '')} ${unit}`,
+          `${words().figures.number(Number(figures.replace(',', '.')), 3)} ${unit}`,
+        ),
       );
     each += Number(figures.replace(',', '.')) * GRAMS_IN[unit];
     last = unit;
     rest = rest.slice(whole.length);
   }
-  if (last === undefined) fail(`no weight is written; ${EXAMPLES}`);
-  if (!(each > 0)) fail('a pack must weigh more than 0');
-  if (!Number.isFinite(each * count)) fail('the weight is too large');
+  if (last === undefined) fail(t.empty(t.examples));
+  if (!(each > 0)) fail(t.nothing);
+  if (!Number.isFinite(each * count)) fail(t.tooLarge);
   return { grams: each * count, count, each };
 }
 
-function volume(word: string): string {
-  return /^(?:ml|cl|dl|l|litres?|liters?|cups?|pints?|floz)$/i.test(word)
-    ? ' (a volume says nothing about the weight: weigh it)'
-    : '';
-}
+/** Whether a word names a volume, which says nothing about a weight. */
+const isVolume = (word: string) => /^(?:ml|cl|dl|l|litres?|liters?|cups?|pints?|floz)$/i.test(word);
 
 /** Grams as people write them: "0.5 g", "40 g", "1.25 kg"; at most three figures behind the point. */
 export function sayGrams(grams: number): string {

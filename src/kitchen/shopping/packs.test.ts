@@ -179,7 +179,7 @@ describe('whole packs', () => {
     expect(chosen.missing.map((m) => m.food)).toEqual(['carrot', 'poppy', 'gift']);
     expect(chosen.missing[0]!.why).toContain('sold fresh');
     expect(chosen.missing[1]!.why).toContain('No seller');
-    expect(chosen.missing[2]!.why).toContain('nothing below 5');
+    expect(chosen.missing[2]!.why).toContain('nothing below €5.00');
     expect(chosen.foods.map((f) => f.food)).toEqual(['oats']);
   });
 

@@ -9,6 +9,7 @@
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { solveLinearWith } from '../../formulation/solve/linear-program.ts';
 import { dot, elementAt } from '../../formulation/solve/vectors.ts';
+import { words } from '../../words/words.ts';
 import type { Offer } from '../model.ts';
 import { apart, NEAR, type Program, programOf } from './pack-program.ts';
 import {
@@ -125,7 +126,7 @@ export function choosePacks(
       for (const need of part.needs)
         missing.push({
           ...need,
-          why: `No choice of packs was found for ${nameOf(need.food)}; leave out some offers.`,
+          why: words().shopping.why.noChoice(nameOf(need.food)),
         });
       proven = false;
       continue;
@@ -138,9 +139,7 @@ export function choosePacks(
 }
 
 const ownWeight = (offer: Offer): number | string =>
-  offer.form === 'fresh'
-    ? 'it is sold fresh, and how much of it is left after drying is unknown'
-    : offer.packGrams;
+  offer.form === 'fresh' ? words().shopping.why.freshYield : offer.packGrams;
 
 const placeOf = (needs: readonly PackNeed[], food: string) => needs.findIndex((n) => n.food === food);
 

@@ -4,13 +4,10 @@
  *
  * "As mixed" is the weight of a food as it goes into the mix: dry as bought, or dried at home.
  */
-
-import { joined } from '../../formulation/explain/sentences.ts';
 import type { Highs } from '../../formulation/solve/highs.ts';
 import { freshToBuy } from '../drying/yields.ts';
 import type { Day, Offer } from '../model.ts';
 import {
-  A_MILLIGRAM,
   atHand,
   type FoodAtHand,
   type FromLot,
@@ -21,7 +18,6 @@ import {
 } from './at-hand.ts';
 import { type BatchSize, batchGrams } from './batch-grams.ts';
 import { givesOf, notDried, type ShoppingFood } from './home-dried.ts';
-import { sayGrams } from './pack-weight.ts';
 import {
   choosePacks,
   type NotBought,
@@ -69,7 +65,6 @@ export interface ShoppingLine {
   readonly price?: number;
   /** What is known of that price; less than the price where that is unknown. */
   readonly priceAtLeast: number;
-  readonly sentences: readonly string[];
 }
 
 export interface ShoppingList {
@@ -90,7 +85,6 @@ export interface ShoppingList {
   };
   /** Whether no better choice of packs exists. */
   readonly proven: boolean;
-  readonly sentences: readonly string[];
 }
 
 /**
@@ -132,7 +126,6 @@ export function shoppingList(question: ShoppingQuestion, highs: Highs): Shopping
     missing: chosen.missing,
     price,
     proven: chosen.proven,
-    sentences: summary(total, lines, chosen, price),
   };
 }
 
@@ -187,61 +180,5 @@ function lineOf(plan: FoodAtHand, chosen: PacksChosen): ShoppingLine {
     pay,
     ...(complete && { price: known + ofPacks }),
     priceAtLeast: known + ofPacks,
-    sentences: [
-      ...plan.sentences,
-      ...(missing ? [missing.why] : []),
-      ...(packs.length > 0 ? [boughtSentence(food, packs, leftOver)] : []),
-      ...(packs.some((p) => p.offer.form === 'fresh') && toBuyFresh ? [toBuyFresh.note] : []),
-      ...(lotPrices.some((p) => p === undefined)
-        ? [`What the ${food.name} in the cupboard cost is unknown.`]
-        : []),
-    ],
   };
-}
-
-function boughtSentence(food: ShoppingFood, packs: readonly PacksOf[], leftOver: number): string {
-  const said = packs.map(
-    (p) =>
-      `${p.packs} x ${sayGrams(p.offer.packGrams)} ${p.offer.form === 'fresh' ? 'fresh ' : ''}from ${p.offer.seller}`,
-  );
-  const fresh = packs.some((p) => p.offer.form === 'fresh');
-  const rest =
-    leftOver < A_MILLIGRAM
-      ? 'nothing is left over'
-      : `${sayGrams(leftOver)} is left over${fresh ? ' once dried' : ''}`;
-  return `${food.name}: buy ${joined(said)}; ${rest}.`;
-}
-
-function summary(
-  total: number,
-  lines: readonly ShoppingLine[],
-  chosen: PacksChosen,
-  price: ShoppingList['price'],
-): string[] {
-  const said: string[] = [];
-  const toBuy = lines.filter((l) => l.toBuy > 0);
-  said.push(
-    toBuy.length === 0
-      ? `The cupboard holds everything for ${sayGrams(total)} of mix.`
-      : `For ${sayGrams(total)} of mix, ${toBuy.length} of ${lines.length} ${lines.length === 1 ? 'food' : 'foods'} must be bought.`,
-  );
-  for (const { seller, goods, delivery } of chosen.orders)
-    said.push(`${seller}: ${money(goods)}${delivery > 0 ? ` and ${money(delivery)} for delivery` : ''}.`);
-  if (chosen.missing.length > 0)
-    said.push(
-      `Not to be bought: ${joined(chosen.missing.map((m) => lines.find((l) => l.food === m.food)!.name))}.`,
-    );
-  if (!chosen.proven)
-    said.push('The search ended before it was shown that no better choice of packs exists.');
-  said.push(
-    price.atLeast
-      ? `The batch costs at least ${money(price.value)}, delivery left out; not known in full: ${joined(price.unknown)}.`
-      : `The batch costs ${money(price.value)}, delivery left out.`,
-  );
-  return said;
-}
-
-/** In the keeper's money, whichever that is. */
-function money(value: number): string {
-  return value.toFixed(2);
 }

@@ -1,4 +1,5 @@
 /** Which offers count for what is needed, and why the others do not. */
+import { words } from '../../words/words.ts';
 import type { Offer } from '../model.ts';
 
 /** What is needed of one food. */
@@ -47,7 +48,7 @@ export function sortedOffers(
     if (!reaches)
       refused.push({
         offer,
-        why: `${offer.seller} sends nothing below ${least}, and nothing needed from there costs anything`,
+        why: words().shopping.why.minimum(offer.seller, words().figures.money(least)),
       });
     return reaches;
   });
@@ -61,9 +62,10 @@ export function whyNot(
   offers: readonly Offer[],
   refused: readonly { offer: Offer; why: string }[],
 ): string {
-  if (!offers.some((o) => o.food === need.food)) return `No seller is known for ${name}; add an offer.`;
+  const t = words().shopping.why;
+  if (!offers.some((o) => o.food === need.food)) return t.noSeller(name);
   const reasons = new Set(refused.filter((r) => r.offer.food === need.food).map((r) => r.why));
-  return `${name} is offered, but cannot be counted: ${[...reasons].join('; ')}.`;
+  return t.notCounted(name, [...reasons]);
 }
 
 /** @throws RangeError where a need is no weight, or a food is needed twice */

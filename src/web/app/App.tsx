@@ -14,8 +14,9 @@ import { MixScreen } from '../mix/MixScreen.tsx';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
-import { rememberTyped } from '../shared/typed-text.ts';
+import { rememberTyped } from '../shared/typing/typed-text.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
+import { StartHere } from '../start/StartHere.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
@@ -150,7 +151,7 @@ function screenAt(place: string, rest: string | undefined): ReactNode {
     case 'household':
       return <KeepingScreen shown={rest} />;
     default:
-      return <TodayScreen />;
+      return <TodayScreen start={<StartHere />} />;
   }
 }
 

@@ -1,5 +1,4 @@
 /** Calendar: from buying to the bowl, forwards or backwards. */
-import { STEPS_IN_PRACTICE } from '../../kitchen/advice.ts';
 import './calendar.css';
 
 import { useState } from 'react';
@@ -12,10 +11,11 @@ import {
   overdueFreezeSteps,
   readyFoods,
 } from '../../household/reckon/calendar/plan-notices.ts';
-import { shortTitle } from '../../household/reckon/calendar/step-changes.ts';
 import { planSentences } from '../../kitchen/calendar/sentences.ts';
+import { shortTitle } from '../../kitchen/calendar/step-words.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -25,14 +25,14 @@ import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DaysFields } from './DaysFields.tsx';
 import { ExportPlan } from './ExportPlan.tsx';
+import { KitchenPicture } from './KitchenPicture.tsx';
 import { PlanFrame } from './PlanFrame.tsx';
 import { StepList } from './StepList.tsx';
-import { Timeline } from './Timeline.tsx';
 
 export function CalendarScreen() {
   useEachMinute();
@@ -40,7 +40,7 @@ export function CalendarScreen() {
   if (!mix) return <FirstMix />;
   return (
     <main id="main" className="page cal-page">
-      <h1>Calendar</h1>
+      <h1>{words().calendar.title}</h1>
       <MixChoice />
       <Calendar key={mix.id} kept={mix} day={today()} />
     </main>
@@ -51,6 +51,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
   const { house } = useMixDraft();
   const { mix, view, fault } = useCalendar(kept, day);
   const [chosen, setChosen] = useState<string>();
+  const t = words().calendar.screen;
   if (!view)
     return fault === undefined ? (
       <AnswerState working fault={undefined} />
@@ -62,8 +63,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
   if (view.plan.input.supplies.length === 0 && !view.weighing)
     return (
       <p>
-        {mix.name} has no food with a share yet: <a href={linkTo('mix')}>give it some on Mix</a>, then there
-        is something to plan.
+        <Sentence of={t.noShares(mix.name)} with={{ mix: (text) => <a href={linkTo('mix')}>{text}</a> }} />
       </p>
     );
   const { grams } = sizeOfNext(house, mix, view.under.chosenFor(mix.problem));
@@ -71,23 +71,24 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
   return (
     <>
       <p className="hint">
-        For {plan.input.name} of {mix.name}
-        {grams !== undefined && `, ${gramWords(grams)}`}.{' '}
-        <a href={linkTo('shopping')}>How much, and what to buy</a>
+        {grams === undefined
+          ? t.for(plan.input.name, mix.name)
+          : t.forGrams(plan.input.name, mix.name, grams)}{' '}
+        <a href={linkTo('shopping')}>{t.toBuy}</a>
       </p>
-      <section aria-label="The plan in short" className="cal-said">
+      <section aria-label={t.inShort} className="cal-said">
         {planSentences(plan).map((s) => (
           <p key={s}>{s}</p>
         ))}
       </section>
       <Notices view={view} day={day} />
       <PlanFrame view={view} day={day} />
-      <Timeline plan={plan} day={day} chosen={chosen} choose={setChosen} />
+      <KitchenPicture plan={plan} day={day} chosen={chosen} choose={setChosen} />
       <StepList mix={mix} view={view} day={day} chosen={chosen} choose={setChosen} />
       <Ready names={readyFoods(plan)} />
       <DaysFields />
       <ExportPlan view={view} />
-      <p className="hint cal-foot">{STEPS_IN_PRACTICE}</p>
+      <p className="hint cal-foot">{words().kitchen.stepsInPractice}</p>
     </>
   );
 }
@@ -96,15 +97,15 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
 function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
   const { house } = useMixDraft();
   const { change, error } = useKitchen();
+  const t = words().calendar.screen;
   const { plan, dropped, next } = view;
+  const toFreezer = (text: string) => <a href={linkTo('cupboard', 'cold')}>{text}</a>;
   const late = overdueFreezeSteps(plan, day);
   const without = lotsWithoutDays(house, plan);
   const animals = view.present?.runsOut.status === 'unknown';
   return (
     <>
-      {view.fromPassed && (
-        <p className="notice-line">The first day you gave has passed, so the plan begins today.</p>
-      )}
+      {view.fromPassed && <p className="notice-line">{t.beginPassed}</p>}
       {dropped.map((d) => (
         <p key={d} className="notice-line">
           {d}
@@ -112,22 +113,31 @@ function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
       ))}
       {late.map((s) => (
         <p key={s.id} className="notice-line">
-          {s.goods.map((g) => g.name).join(', ')}: {shortTitle(s)} was over on {dayInWords(s.end, plan.end)}{' '}
-          and is not ticked off; what follows will be later.{' '}
-          <a href={linkTo('cupboard', 'cold')}>Tick it off</a>
+          <Sentence
+            of={t.overdue(s.goods.map((g) => g.name).join(', '), shortTitle(s), dayInWords(s.end, plan.end))}
+            with={{ tick: toFreezer }}
+          />
         </p>
       ))}
       {without.length > 0 && (
         <p className="notice-line">
-          {without.length === 1 ? `${without[0]} has` : `${without.length} lots have`} no days in the freezer
-          yet; the days below do not know its room.{' '}
-          <a href={linkTo('cupboard', 'cold')}>Plan the cold for the room there is</a>
+          <Sentence
+            of={
+              without.length === 1 ? t.packWithoutDays(without[0] ?? '') : t.packsWithoutDays(without.length)
+            }
+            with={{ plan: toFreezer }}
+          />
         </p>
       )}
       {animals && (
         <p className="notice-line">
-          <a href={linkTo('animals')}>Go to the animals</a> or{' '}
-          <a href={linkTo('today')}>weigh what is left</a>.
+          <Sentence
+            of={t.whenRunsOut}
+            with={{
+              animals: (text) => <a href={linkTo('animals')}>{text}</a>,
+              now: (text) => <a href={linkTo('today')}>{text}</a>,
+            }}
+          />
         </p>
       )}
       {(next.pins.length > 0 || dropped.length > 0) && (
@@ -139,7 +149,7 @@ function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
               focusWhenThere('.cal-list h2');
             }}
           >
-            Take back the days you chose
+            {t.takeBack}
           </Button>
         </p>
       )}
@@ -150,10 +160,11 @@ function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
 
 function Ready({ names }: { names: readonly string[] }) {
   if (names.length === 0) return null;
+  const t = words().calendar.screen;
   return (
-    <section aria-label="Ready">
-      <h2>Ready to weigh out</h2>
-      <p>{names.join(', ')}.</p>
+    <section aria-label={t.ready}>
+      <h2>{t.readyToWeigh}</h2>
+      <p>{t.readyFoods(names)}</p>
     </section>
   );
 }

@@ -1,20 +1,15 @@
 /** How long each kind of step takes, with what is usual beside it. */
-import { SHORT_TREATMENT, STEP_PRACTICE } from '../../kitchen/advice.ts';
 import { SHORTEST_DAYS, STEP_DAYS, type StepKind } from '../../kitchen/calendar/step-days.ts';
+import { words } from '../../words/words.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 
-const FIELDS: readonly (readonly [StepKind, string])[] = [
-  ['buy', 'Buying'],
-  ['freeze', 'Freezing, each time'],
-  ['thaw', 'Thawing, each time'],
-  ['dry', 'Drying'],
-  ['weigh', 'Weighing out'],
-  ['change-over', 'Changing over'],
-];
+const KINDS: readonly StepKind[] = ['buy', 'freeze', 'thaw', 'dry', 'weigh', 'change-over'];
 
 export function DaysFields() {
   const { kitchen, change } = useKitchen();
+  const { calendar, kitchen: practice } = words();
+  const t = calendar.lengths;
   const own = kitchen.stepDays ?? {};
 
   /** Emptied, or as usual: nothing of its own is kept. */
@@ -27,28 +22,25 @@ export function DaysFields() {
   const short = (['freeze', 'thaw'] as const).filter((k) => (own[k] ?? STEP_DAYS[k]) < SHORTEST_DAYS[k]);
   return (
     <details className="cal-lengths">
-      <summary>How long each step takes</summary>
-      <p className="hint">
-        For what has no days yet. A lot that has its days in the freezer keeps their length until the cold is
-        planned anew; a big bag is given more.
-      </p>
+      <summary>{t.title}</summary>
+      <p className="hint">{t.about}</p>
       <div className="fields">
-        {FIELDS.map(([kind, label]) => (
+        {KINDS.map((kind) => (
           <NumberInput
             key={kind}
-            label={label}
-            unit="days"
+            label={t[kind]}
+            unit={t.unit}
             min={kind === 'freeze' || kind === 'thaw' ? 1 : 0}
             max={366}
             step={1}
             decimals={0}
             value={own[kind] ?? STEP_DAYS[kind]}
             onCommit={(days) => keep(kind, days === undefined ? undefined : Math.round(days))}
-            hint={STEP_PRACTICE[kind]}
+            hint={practice.stepPractice[kind]}
           />
         ))}
       </div>
-      {short.length > 0 && <p className="notice-line">{SHORT_TREATMENT}</p>}
+      {short.length > 0 && <p className="notice-line">{practice.shortTreatment}</p>}
     </details>
   );
 }

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { checkMoments } from '../../household/reckon/drying/drying-checks.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
+import { words } from '../../words/words.ts';
 import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -11,6 +12,7 @@ import '../shared/styles/ticks.css';
 
 export function ExportPlan({ view }: { view: BatchCalendar }) {
   const { house } = useMixDraft();
+  const t = words().calendar.file;
   const [reminders, setReminders] = useState(false);
   const [said, setSaid] = useState<{ words: string; fault?: true }>();
 
@@ -24,30 +26,27 @@ export function ExportPlan({ view }: { view: BatchCalendar }) {
         .flatMap(({ run, name }) => dryingEntries({ id: run.id, name }, checkMoments(run)))
         .filter((e) => e.at > stamp);
       const text = withRandomIds(() => planAsIcs(view.plan, { stamp, reminders }, checks));
-      const name = `pouchful-${view.plan.input.name.replace(/\s+/g, '-')}.ics`;
+      const name = `${t.fileName(view.plan.input.name.replace(/\s+/g, '-'))}.ics`;
       saveAs(name, 'text/calendar', text);
-      setSaid({ words: `Saved as ${name}: open it with your calendar.` });
+      setSaid({ words: t.saved(name) });
     } catch (error) {
       setSaid({
-        words: `The file could not be made: ${error instanceof Error ? error.message : error}`,
+        words: t.failed(error instanceof Error ? error.message : String(error)),
         fault: true,
       });
     }
   }
 
   return (
-    <section aria-label="For your own calendar" className="cal-export">
-      <h2>For your own calendar</h2>
-      <p className="hint">
-        A file that calendar programs read (.ics). A later file of the same batch takes the place of an
-        earlier one.
-      </p>
+    <section aria-label={t.title} className="cal-export">
+      <h2>{t.title}</h2>
+      <p className="hint">{t.about}</p>
       <label className="tick">
         <input type="checkbox" checked={reminders} onChange={(e) => setReminders(e.target.checked)} />
-        <span>With a reminder at 9 in the morning of each first day</span>
+        <span>{t.reminder}</span>
       </label>
       <Button className="button" onPress={() => void save()}>
-        Save the calendar file
+        {t.save}
       </Button>
       <p aria-live="polite" className={said?.fault ? 'field-error' : 'hint'}>
         {said?.words}

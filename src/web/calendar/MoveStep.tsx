@@ -8,6 +8,7 @@ import type { PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { lastDay } from '../../kitchen/calendar/sentences.ts';
 import { dayInWords, isDay, plusDays } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { DayInput } from '../shared/DayInput.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
@@ -66,12 +67,13 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
     requestAnimationFrame(() => requestAnimationFrame(() => focusWhenThere(`.cal-move ${then}`)));
   }
 
-  const words = (d: Day) => dayInWords(d, day);
+  const t = words().calendar.move;
+  const say = (d: Day) => dayInWords(d, day);
   const fault = error ?? save.error;
   const latest = lastDay(view.plan, step);
   return (
     <div className="cal-move">
-      <h4 tabIndex={-1}>Begins on {words(step.start)}</h4>
+      <h4 tabIndex={-1}>{t.begins(say(step.start))}</h4>
       <div aria-live="polite" className="cal-answer">
         {said && <p>{said}</p>}
         {refused && <p className="field-error">{refused.sentence}</p>}
@@ -81,10 +83,10 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
         <div className="button-row">
           {refused.firstDay !== undefined && refused.firstDay !== step.start && (
             <Button className="button small" onPress={() => void move(refused.firstDay)}>
-              Take {words(refused.firstDay)}
+              {t.take(say(refused.firstDay))}
             </Button>
           )}
-          {refused.room && <a href={linkTo('cupboard', 'cold')}>See all that goes into the freezer</a>}
+          {refused.room && <a href={linkTo('cupboard', 'cold')}>{t.seeFreezer}</a>}
         </div>
       )}
       <form
@@ -94,9 +96,9 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
           void move(typed);
         }}
       >
-        <DayInput label="Another day" value={typed} onChange={setTyped} />
+        <DayInput label={t.anotherDay} value={typed} onChange={setTyped} />
         <Button type="submit" className="button small">
-          Move it there
+          {t.put}
         </Button>
       </form>
       <div className="button-row">
@@ -104,24 +106,26 @@ export function MoveStep({ mix, view, step, day, said, onSaid, onClose }: Props)
           className="button small cal-earlier"
           onPress={() => void move(plusDays(step.start, -1), '.cal-earlier')}
         >
-          A day earlier
+          {t.earlier}
         </Button>
         <Button
           className="button small cal-later"
           onPress={() => void move(plusDays(step.start, 1), '.cal-later')}
         >
-          A day later
+          {t.later}
         </Button>
         <Button className="quiet-button small" onPress={onClose}>
-          Done
+          {t.done}
         </Button>
       </div>
       <p className="hint">
-        {!step.appointed && `From ${words(step.earliest)} on. `}
-        {latest >= step.earliest && `By ${words(latest)} at the latest. `}
-        {step.goods.length > 3 &&
-          step.supply !== undefined &&
-          `With ${step.goods.map((g) => g.name).join(', ')}.`}
+        {[
+          ...(step.appointed ? [] : [t.from(say(step.earliest))]),
+          ...(latest >= step.earliest ? [t.by(say(latest))] : []),
+          ...(step.goods.length > 3 && step.supply !== undefined
+            ? [t.with(step.goods.map((g) => g.name).join(', '))]
+            : []),
+        ].join(' ')}
       </p>
     </div>
   );

@@ -8,6 +8,7 @@ import type { PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { stepTitle } from '../../kitchen/calendar/step-words.ts';
 import { dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { MoveStep } from './MoveStep.tsx';
 import { byDay, dayWithWeekday, isCritical, spanInWords, spanOf } from './view-model.ts';
@@ -23,6 +24,7 @@ interface Props {
 
 export function StepList({ mix, view, day, chosen, choose }: Props) {
   const { plan } = view;
+  const t = words().calendar.list;
   /** Said beside the list: the step that was moved stands elsewhere in it now. */
   const [said, setSaid] = useState('');
   const done = plan.steps.filter((s) => s.state === 'done' && s.kind !== 'buy');
@@ -59,26 +61,23 @@ export function StepList({ mix, view, day, chosen, choose }: Props) {
     </Item>
   );
   return (
-    <section className="cal-list" aria-label="Steps by day">
-      <h2 tabIndex={-1}>Step by step</h2>
+    <section className="cal-list" aria-label={t.section}>
+      <h2 tabIndex={-1}>{t.title}</h2>
       {byDay(plan).map(({ day: on, steps }) => (
         <section key={on} aria-label={dayWithWeekday(on, day)}>
-          <h3>
-            {dayWithWeekday(on, day)}
-            {on === day && ' (today)'}
-          </h3>
+          <h3>{on === day ? t.today(dayWithWeekday(on, day)) : dayWithWeekday(on, day)}</h3>
           <ul>{steps.map(item)}</ul>
         </section>
       ))}
       {plan.deadline !== undefined && (
         <p className={plan.fits ? 'cal-deadline' : 'cal-deadline late'}>
-          <span aria-hidden="true">{plan.fits ? '✓' : '!'}</span> {dayWithWeekday(plan.deadline, day)}: the
-          day by which all has to be done.
+          <span aria-hidden="true">{plan.fits ? '✓' : '!'}</span>{' '}
+          {t.deadline(dayWithWeekday(plan.deadline, day))}
         </p>
       )}
       {done.length > 0 && (
         <details>
-          <summary>Done so far ({done.length})</summary>
+          <summary>{t.doneSoFar(done.length)}</summary>
           <ul>{done.map(item)}</ul>
         </details>
       )}
@@ -96,6 +95,8 @@ function Item(props: {
 }) {
   const { step, view, day, open } = props;
   const { plan, next } = view;
+  const t = words().calendar.list;
+  const span = spanInWords(step, day);
   const [first, last] = spanOf(plan, day);
   const part = (d: number) => (100 * (Math.min(last, Math.max(first, d)) - first)) / (last - first);
   const left = part(dayNumber(step.start));
@@ -111,25 +112,21 @@ function Item(props: {
       <div className="cal-line">
         <span className="cal-words">
           <strong>{capital(title)}</strong>
-          <small>
-            {spanInWords(step, day)}
-            {step.state === 'begun' && ', has begun'}
-            {step.state === 'done' && ', done'}
-          </small>
+          <small>{step.state === 'open' ? span : t[step.state](span)}</small>
           <span className="cal-tags">
-            {critical && <span className="tag">◆ on the critical path</span>}
-            {step.appointed && <span className="tag">its day stands with the lot</span>}
-            {pinned && <span className="tag">your day</span>}
+            {critical && <span className="tag">{t.setsPace}</span>}
+            {step.appointed && <span className="tag">{t.withPack}</span>}
+            {pinned && <span className="tag">{t.yourDay}</span>}
           </span>
         </span>
         {step.state === 'open' && (
           <Button
             className="quiet-button small cal-change"
             aria-expanded={open}
-            aria-label={`${open ? 'Close' : 'Change the day'}: ${title}`}
+            aria-label={open ? t.closeDay(title) : t.changeDay(title)}
             onPress={props.onOpen}
           >
-            {open ? 'Close' : 'Change'}
+            {open ? t.close : t.change}
           </Button>
         )}
       </div>

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { readyFoods } from '../../household/reckon/calendar/plan-notices.ts';
 import { planKitchen } from '../../kitchen/calendar/plan-kitchen.ts';
-import { byDay, dayWithWeekday, rowsOf, spanOf } from './view-model.ts';
+import { byDay, dayWithWeekday, spanOf, strandsOf } from './view-model.ts';
 
 const today = '2026-03-10';
 
@@ -13,12 +13,10 @@ describe('what is shown', () => {
   ];
   const plan = planKitchen({ id: 'p', name: 'batch 4', supplies }, { from: today });
 
-  test('rows for what is to be done, names for what is ready', () => {
-    expect(rowsOf(plan).map((r) => [r.title, r.bars.length])).toEqual([
-      ['b and 2 more', 5],
-      ['Weigh out', 1],
-      ['Change over', 1],
-    ]);
+  test('a line for what is to be done, the bowl for all of it, names for what is ready', () => {
+    const { strands, bowl } = strandsOf(plan);
+    expect(strands.map((s) => [s.title, s.steps.length])).toEqual([['b and 2 more', 5]]);
+    expect(bowl.steps.map((s) => s.kind)).toEqual(['weigh', 'change-over']);
     expect(readyFoods(plan)).toEqual(['Oats']);
     expect(byDay(plan).map((d) => d.day)).toEqual([
       '2026-03-10',

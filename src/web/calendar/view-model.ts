@@ -1,26 +1,25 @@
 /** The picture and the list of the calendar: rows, days, and spans of time in words. */
-import { capital } from '../../formulation/explain/sentences.ts';
 import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
-import { STEP_WORDS } from '../../kitchen/calendar/step-words.ts';
 import { dayInWords, dayNumber } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { named } from '../shared/words/named.ts';
 
-export interface Row {
+export interface Strand {
   readonly id: string;
   readonly title: string;
-  readonly bars: readonly PlannedStep[];
+  readonly steps: readonly PlannedStep[];
 }
 
-/** Rows of the picture, each supply's steps in one, then what is done with all of them; not what is ready. */
-export function rowsOf(plan: KitchenPlan): Row[] {
-  const supplies = plan.input.supplies.flatMap((supply): Row[] => {
-    const bars = plan.steps.filter((s) => s.supply === supply.id);
-    if (bars.every((s) => s.state === 'done')) return [];
-    return [{ id: supply.id, title: named(supply.goods.map((g) => g.name)), bars }];
+/** Lines of the picture: goods that go the same way in one, and not what is ready; then the bowl, for all of them. */
+export function strandsOf(plan: KitchenPlan): { readonly strands: readonly Strand[]; readonly bowl: Strand } {
+  const strands = plan.input.supplies.flatMap((supply): Strand[] => {
+    const steps = plan.steps.filter((s) => s.supply === supply.id);
+    if (steps.every((s) => s.state === 'done')) return [];
+    return [{ id: supply.id, title: named([...new Set(supply.goods.map((g) => g.name))]), steps }];
   });
   const shared = plan.steps.filter((s) => s.supply === undefined);
-  return [...supplies, ...shared.map((s) => ({ id: s.id, title: capital(STEP_WORDS[s.kind]), bars: [s] }))];
+  return { strands, bowl: { id: 'bowl', title: words().calendar.picture.bowl, steps: shared } };
 }
 
 /** Whether a day lost with a step is a day lost for all: it has the least time to spare, or lies on the longest chain. */
@@ -38,19 +37,17 @@ export function spanOf(plan: KitchenPlan, today: Day): readonly [number, number]
   return [first, Math.max(end, deadline <= end + (end - first) ? deadline : end) + 1];
 }
 
-const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
-
 /** "Saturday, 14 March". */
 export function dayWithWeekday(day: Day, beside: Day): string {
-  // 1 January 1970 was a Thursday.
-  return `${WEEKDAYS[(((dayNumber(day) + 4) % 7) + 7) % 7]}, ${dayInWords(day, beside)}`;
+  const { calendar, figures } = words();
+  return calendar.list.onDay(figures.weekday(day), dayInWords(day, beside));
 }
 
 /** "4 March to 8 March"; "on 4 March" for a step of no days. */
 export function spanInWords({ start, end, days }: PlannedStep, beside: Day): string {
-  return days === 0
-    ? `on ${dayInWords(start, beside)}`
-    : `${dayInWords(start, beside)} to ${dayInWords(end, beside)}`;
+  const t = words().calendar.list;
+  const from = dayInWords(start, beside);
+  return days === 0 ? t.on(from) : t.span(from, dayInWords(end, beside));
 }
 
 /** Steps that are not done by the day on which they begin. */

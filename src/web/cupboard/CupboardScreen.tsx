@@ -1,11 +1,11 @@
 /** Cupboard: every lot, how it stands, the freeze treatment it goes through, and what a barred one reached. */
-
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import { lotsByFood } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import type { Lot } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
@@ -23,6 +23,7 @@ const FREEZER = 'cold';
 
 export function CupboardScreen({ shown }: { shown: string | undefined }) {
   const { house } = useMixDraft();
+  const t = words().cupboard;
   /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
   const [editing, setEditing] = useState<Lot>();
   useEachMinute();
@@ -55,9 +56,9 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
       id="main"
       className={`foods-screen cupboard-screen ${line || form || shown === NEW || shown === FREEZER ? 'has-detail' : ''}`}
     >
-      <section className="finder" aria-label="Lots">
+      <section className="finder" aria-label={t.packs}>
         <div className="list-head">
-          <h1>Cupboard</h1>
+          <h1>{t.title}</h1>
           <Button
             className="button small"
             onPress={() => {
@@ -65,7 +66,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
               go('cupboard', NEW);
             }}
           >
-            New lot
+            {t.add}
           </Button>
         </div>
         <ul className="food-list">
@@ -75,25 +76,19 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
               aria-current={!line && shown !== NEW ? 'true' : undefined}
               onClick={leave}
             >
-              <span>Freezer and cold</span>
-              <small>
-                {waiting === 0
-                  ? 'No lot needs it now'
-                  : waiting === 1
-                    ? 'One lot is to go through it'
-                    : `${waiting} lots are to go through it`}
-              </small>
+              <span>{t.freezing}</span>
+              <small>{t.waiting(waiting)}</small>
             </a>
           </li>
         </ul>
         <LotList foods={foods} shown={line?.lot.id} day={day} pick={leave} />
         <LotAmounts />
       </section>
-      <section className="detail" aria-label="Lot">
+      <section className="detail" aria-label={t.onePack}>
         <a className="back" href={linkTo('cupboard')} onClick={leave}>
-          ‹ The whole cupboard
+          ‹ {t.back}
         </a>
-        <Contained what="This lot" of={line?.lot}>
+        <Contained what={t.thisPack} of={line?.lot}>
           {detail()}
         </Contained>
       </section>

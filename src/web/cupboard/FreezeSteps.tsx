@@ -4,12 +4,14 @@ import { Button } from 'react-aria-components';
 import { dayInWords } from '../../kitchen/days.ts';
 import { tickedStep } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';
 
 /** @param only the next step alone, where many lots stand below one another */
 export function FreezeSteps({ lot, day, only }: { lot: Lot; day: Day; only?: 'next' }) {
+  const t = words().cupboard.treatment;
   const save = useSave('lots');
   const [fault, setFault] = useState('');
   const next = lot.cold.findIndex((step) => step.doneOn === undefined);
@@ -32,9 +34,9 @@ export function FreezeSteps({ lot, day, only }: { lot: Lot; day: Day; only?: 'ne
 
   return (
     <>
-      <ol className="cold-steps" data-lot={lot.id} aria-label={`Steps of ${lot.name}`}>
+      <ol className="cold-steps" data-lot={lot.id} aria-label={t.steps(lot.name)}>
         {lot.cold.map((step, i) => {
-          const name = `${step.kind === 'freeze' ? 'Freeze' : 'Thaw'}, round ${Math.floor(i / 2) + 1}`;
+          const name = (step.kind === 'freeze' ? t.freeze : t.thaw)(Math.floor(i / 2) + 1);
           const done = step.doneOn !== undefined;
           if (only === 'next' && i !== next) return null;
           return (
@@ -47,16 +49,16 @@ export function FreezeSteps({ lot, day, only }: { lot: Lot; day: Day; only?: 'ne
                 {done ? '✓' : i + 1}
               </span>
               <span className="step-words">
-                <strong>{name}</strong> {dayInWords(step.from, day)} to {dayInWords(step.to, day)}
-                {done && <small> done on {dayInWords(step.doneOn!, day)}</small>}
+                <strong>{name}</strong> {t.days(dayInWords(step.from, day), dayInWords(step.to, day))}
+                {step.doneOn !== undefined && <small> {t.doneOn(dayInWords(step.doneOn, day))}</small>}
               </span>
               {i === next && (
                 <Button
                   className="button small"
-                  aria-label={`Tick off: ${name}, ${lot.name}`}
+                  aria-label={t.tickOf(name, lot.name)}
                   onPress={() => tick(i)}
                 >
-                  Tick off
+                  {t.tick}
                 </Button>
               )}
             </li>

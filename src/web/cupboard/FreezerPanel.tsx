@@ -5,12 +5,12 @@ import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/free
 import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts';
 import { lotById } from '../../household/reckon/cupboard/lot-index.ts';
 import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
-import { FREEZE_TREATMENT } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { readyOn } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
@@ -24,6 +24,7 @@ import { FreezeSteps } from './FreezeSteps.tsx';
 const PART = 25;
 
 export function FreezerPanel() {
+  const t = words().cupboard.freezer;
   const { house } = useMixDraft();
   const day = today();
   const freezer = house.kitchen[0]?.freezer;
@@ -31,32 +32,29 @@ export function FreezerPanel() {
   const dates = useMemo(() => freezer && freezerDays(house, freezer, day), [house, freezer, day]);
   const plan = dates && 'plan' in dates ? dates.plan : undefined;
   const due = lotsToTick(house, day);
-  const parts = useParts(dueFirst(waiting, due), { part: PART, of: 'lots that need it' });
+  const parts = useParts(dueFirst(waiting, due), { part: PART });
 
   return (
     <article className="cold-page">
-      <h2 tabIndex={-1}>Freezer and cold</h2>
+      <h2 tabIndex={-1}>{t.title}</h2>
       <p>
-        {FREEZE_TREATMENT.sentence} <span className="source">({FREEZE_TREATMENT.source})</span>
+        {words().kitchen.freezeTreatment.sentence}{' '}
+        <span className="source">({words().kitchen.freezeTreatment.source})</span>
       </p>
       <FreezerSettings />
       {freezer && (
-        <p className="hint">
-          In it for the cold now: {sayGrams(gramsInFreezer(house, day))} of {sayGrams(freezer.grams)}.
-        </p>
+        <p className="hint">{t.now(sayGrams(gramsInFreezer(house, day)), sayGrams(freezer.grams))}</p>
       )}
       {dates && 'fault' in dates && (
         <p role="alert" className="field-error">
           {dates.fault}
         </p>
       )}
-      <h3>Lots that need it</h3>
+      <h3>{t.packs}</h3>
       {waiting.length === 0 ? (
-        <p className="empty">None at present.</p>
+        <p className="empty">{t.none}</p>
       ) : !freezer ? (
-        <p className="hint">
-          Say above how much the freezer holds and how cold it is; then the days can be planned.
-        </p>
+        <p className="hint">{t.sayFirst}</p>
       ) : (
         plan && <Planning plan={plan} changed={changedByPlan(house, plan)} />
       )}
@@ -73,6 +71,7 @@ export function FreezerPanel() {
         ))}
       </ul>
       {parts.more}
+      <Usual planned={plan?.lots ?? []} />
     </article>
   );
 }
@@ -118,11 +117,12 @@ function useKeepAll() {
 
 /** Ticks off the step of every lot that has lasted long enough, in one press. */
 function TickAll({ lots }: { lots: readonly Lot[] }) {
+  const t = words().cupboard.freezer;
   const { keep, said, error } = useKeepAll();
   const tick = () =>
     keep(
       lots.map((lot) => tickedNext(lot, today())),
-      `${lots.length} steps are ticked off.`,
+      t.ticked(lots.length),
       '.cold-page h2',
     );
 
@@ -130,7 +130,7 @@ function TickAll({ lots }: { lots: readonly Lot[] }) {
     <>
       {lots.length > 1 && (
         <Button className="button strong" onPress={() => void tick()}>
-          Tick off all {lots.length} that have lasted long enough
+          {t.tickAll(lots.length)}
         </Button>
       )}
       <p className={error ? 'field-error' : 'hint'} aria-live="polite">
@@ -148,24 +148,20 @@ function Planning({
   plan: { readonly lots: readonly PlannedTreatment[] };
   changed: readonly Lot[];
 }) {
+  const t = words().cupboard.freezer;
   const { keep, said, error } = useKeepAll();
   const anew = changed.some((lot) => plan.lots.some((p) => p.lot === lot.id) && lot.cold.length > 0);
-  const keepDays = () =>
-    keep(
-      changed,
-      changed.length === 1 ? 'One lot has its days.' : `${changed.length} lots have their days.`,
-      '.cold-lots .next .button',
-    );
+  const keepDays = () => keep(changed, t.planned(changed.length), '.cold-lots .next .button');
 
   return (
     <>
       {changed.length > 0 && (
         <Button className="button strong" onPress={() => void keepDays()}>
-          {anew ? 'Plan the cold anew' : 'Plan the cold'}
+          {anew ? t.planAnew : t.plan}
         </Button>
       )}
       <p className="hint" aria-live="polite">
-        {error ? error.message : changed.length === 0 ? said || 'All days are planned.' : ''}
+        {error ? error.message : changed.length === 0 ? said || t.allPlanned : ''}
       </p>
     </>
   );
@@ -183,17 +179,17 @@ function LotToFreeze({
   tooBig: { readonly why: string; readonly wayOut: string } | undefined;
 }) {
   const day = today();
+  const t = words().cupboard.freezer;
   return (
     <li>
       <h4>
         <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
         <small>
-          {sayGrams(grams)}
           {lot.cold.length > 0
-            ? `, ready on ${dayInWords(readyOn(lot) ?? day, day)}`
+            ? t.ready(sayGrams(grams), dayInWords(readyOn(lot) ?? day, day))
             : planned
-              ? `, could be ready on ${dayInWords(planned.readyOn, day)}`
-              : ''}
+              ? t.couldBe(sayGrams(grams), dayInWords(planned.readyOn, day))
+              : sayGrams(grams)}
         </small>
       </h4>
       {lot.cold.length > 0 && <FreezeSteps lot={lot} day={day} only="next" />}
@@ -202,28 +198,44 @@ function LotToFreeze({
           {tooBig.why} {tooBig.wayOut}
         </p>
       )}
-      {planned?.advice && <Advice advice={planned.advice} />}
+      {planned?.advice && isBig(planned.advice) && <BigBag advice={planned.advice} />}
     </li>
   );
 }
 
-/** How long it lies in the freezer; in full at once only where that is longer than usual. */
-function Advice({ advice }: { advice: NonNullable<PlannedTreatment['advice']> }) {
-  const { days, common, sentence, source } = advice;
-  const big = days > common;
+type Advice = NonNullable<PlannedTreatment['advice']>;
+
+/** Whether a bag lies in the freezer longer than is usual. */
+const isBig = ({ days, common }: Advice) => days > common;
+
+/** How long a big bag lies in the freezer, and what makes that shorter. */
+function BigBag({ advice }: { advice: Advice }) {
+  const t = words().cupboard.freezer;
   return (
     <>
-      {big && (
-        <p className="notice-line">
-          <strong>A big bag. </strong>
-          In the freezer {sentence} Smaller bags, laid flat and apart, are through sooner.
-        </p>
-      )}
+      <p className="notice-line">
+        <strong>{t.bigBag} </strong>
+        {t.bigAdvice(advice.sentence)}
+      </p>
       <details>
-        <summary>{big ? 'Where this comes from' : `Why ${days} days in the freezer`}</summary>
-        {!big && <p className="hint">In the freezer {sentence}</p>}
-        <p className="source">{source}</p>
+        <summary>{t.source}</summary>
+        <p className="source">{advice.source}</p>
       </details>
     </>
   );
+}
+
+/** Why all other bags lie in the freezer as long as they do: said once for all that lie as long. */
+function Usual({ planned }: { planned: readonly PlannedTreatment[] }) {
+  const t = words().cupboard.freezer;
+  const byDays = new Map(
+    planned.flatMap(({ advice }) => (advice && !isBig(advice) ? [[advice.days, advice] as const] : [])),
+  );
+  return [...byDays.values()].map((advice) => (
+    <details key={advice.days}>
+      <summary>{t.why(advice.days)}</summary>
+      <p className="hint">{t.advice(advice.sentence)}</p>
+      <p className="source">{advice.source}</p>
+    </details>
+  ));
 }

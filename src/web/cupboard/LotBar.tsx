@@ -3,6 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { Input, Label, TextField } from 'react-aria-components';
 import { BAR_REASONS, type BarReason, barWords } from '../../kitchen/cupboard/barred.ts';
 import type { Lot } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { Radios } from '../shared/Radios.tsx';
@@ -11,6 +12,7 @@ import { useSave } from '../store/household.ts';
 import '../shared/asking.css';
 
 export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
+  const t = words().cupboard.stop;
   const save = useSave('lots');
   const [reason, setReason] = useState<BarReason>();
   const [note, setNote] = useState('');
@@ -33,26 +35,21 @@ export function LotBar({ lot, onClose }: { lot: Lot; onClose(): void }) {
       }}
     >
       <Radios
-        label="Why is it not to be used any more?"
+        label={t.why}
         value={reason}
-        options={Object.entries(BAR_REASONS) as [BarReason, string][]}
+        options={BAR_REASONS.map((r) => [r, t.choices[r]])}
         onChange={setReason}
       />
       <TextField value={note} onChange={setNote}>
-        <Label>What you saw or were told, if you like</Label>
+        <Label>{t.note}</Label>
         <Input autoComplete="off" maxLength={300} />
       </TextField>
       {tried && reason === undefined && (
         <p role="alert" className="field-error">
-          The reason is not said: choose one of the three.
+          {t.noReason}
         </p>
       )}
-      <FormFoot
-        error={save.error}
-        save="Bar it and show what it reached"
-        leave="Leave it"
-        onLeave={onClose}
-      />
+      <FormFoot error={save.error} save={t.save} leave={t.leave} onLeave={onClose} />
     </form>
   );
 }

@@ -2,38 +2,40 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { FieldError, Form, Input, Label, Text, TextField } from 'react-aria-components';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
-import { cupboardFoods } from '../../household/reckon/cupboard/lot-foods.ts';
+import { foodsForLots } from '../../household/reckon/cupboard/lot-foods.ts';
 import { lotName } from '../../household/reckon/cupboard/lot-name.ts';
+import { foodKeys } from '../../household/reckon/foods/same-food.ts';
 import { leftOver } from '../../kitchen/cupboard/cupboard.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { DayInput } from '../shared/DayInput.tsx';
 import { FormFoot } from '../shared/FormFoot.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
-import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import '../shared/styles/ticks.css';
 
-const FORMS = [
-  ['dry', 'Bought dry'],
-  ['fresh', 'Fresh'],
-  ['dried', 'Dried at home'],
-] as const;
+const FORMS = ['dry', 'fresh', 'dried'] as const;
 
 export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): void }) {
+  const t = words().cupboard.form;
   const { house } = useMixDraft();
   /** As it stood when the form was opened: only what is changed here is changed. */
   const [lot] = useState(now);
   const save = useSave('lots');
-  const foods = cupboardFoods(house);
+  const sameFood = foodKeys(house);
+  const foods = foodsForLots(house);
+  /** The id by which the list has the food of this lot. */
+  const listed = lot && (foods.find((f) => sameFood(f.id) === sameFood(lot.food))?.id ?? lot.food);
   const used = lot ? (leftOver(contentsOf(house)).find((l) => l.lot.id === lot.id)?.used ?? 0) : 0;
-  const [food, setFood] = useState(lot?.food ?? '');
+  const [food, setFood] = useState(listed ?? '');
   const [name, setName] = useState(lot?.name ?? '');
   const weighed = lot ? sayGrams(lot.grams) : '';
   const [weight, setWeight] = useState(weighed);
@@ -54,18 +56,11 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
   const read = lot && weight === weighed ? { grams: lot.grams, count: 1, each: lot.grams } : packOf(weight);
   const foodName = foods.find((f) => f.id === food)?.name ?? lot?.name;
   const faults = {
-    food: food === '' ? 'Food is empty: choose what the lot is of.' : undefined,
-    weight:
-      typeof read !== 'string'
-        ? undefined
-        : weight.trim() === ''
-          ? 'Weight is empty: write it like 500 g, 1.5 kg, 12 x 40 g or 2 lb 4 oz.'
-          : `Weight ${read}.`,
-    bought: boughtOn === undefined ? 'Bought is empty: give the day, or about the day.' : undefined,
+    food: food === '' ? t.foodEmpty : undefined,
+    weight: typeof read !== 'string' ? undefined : weight.trim() === '' ? t.weightEmpty : t.weightWrong(read),
+    bought: boughtOn === undefined ? t.boughtEmpty : undefined,
     opened:
-      openedOn !== undefined && boughtOn !== undefined && openedOn < boughtOn
-        ? 'Opened is before bought: correct one of the two.'
-        : undefined,
+      openedOn !== undefined && boughtOn !== undefined && openedOn < boughtOn ? t.openedBefore : undefined,
   };
 
   function cancel() {
@@ -89,7 +84,7 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
     const others = house.lots.filter((l) => l.id !== lot?.id).map((l) => l.name);
     const kept: Lot = {
       ...(lot ?? { id: newId(), cold: [] }),
-      food,
+      food: lot && food === listed ? lot.food : food,
       name: name.trim() || lotName(foodName!, boughtOn!, others),
       grams: read.grams,
       form,
@@ -108,32 +103,30 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
   return (
     <Form className="lot-form" onSubmit={(e) => void submit(e).catch(() => {})}>
       <h2 ref={heading} tabIndex={-1}>
-        {lot ? `Edit ${lot.name}` : 'New lot'}
+        {lot ? t.edit(lot.name) : t.add}
       </h2>
       <div className="fields">
         {used > 0 ? (
-          <p className="wide hint">
-            Of {foodName}. Some was taken from it already, so its food stays as it is.
-          </p>
+          <p className="wide hint">{t.foodStays(foodName ?? '')}</p>
         ) : (
           <div
             className="wide lot-choice"
             data-invalid={tried && faults.food !== undefined ? true : undefined}
           >
             <Choice
-              label="Food"
+              label={t.food}
               value={food}
               options={[
-                ['', 'Choose a food'],
+                ['', t.choose],
                 ...foods.map((f) => [f.id, f.name] as const),
                 // A food that no mix names any more is still what this lot is of.
-                ...(lot && !foods.some((f) => f.id === lot.food)
-                  ? [[lot.food, `${lot.name} (in no mix)`] as const]
+                ...(lot && listed !== undefined && !foods.some((f) => f.id === listed)
+                  ? [[listed, t.inNoMix(lot.name)] as const]
                   : []),
               ]}
               onChange={setFood}
             />
-            <p className="hint">Foods of your mixes, and your own. For another, add it to a mix first.</p>
+            <p className="hint">{t.foodHint}</p>
             {tried && faults.food && (
               <p role="alert" className="field-error">
                 {faults.food}
@@ -152,50 +145,53 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
           isInvalid={(tried || left) && faults.weight !== undefined}
           validationBehavior="aria"
         >
-          <Label>Weight as on the pack</Label>
-          <Input autoComplete="off" placeholder="500 g, 2 lb 4 oz, 12 x 40 g" />
+          <Label>{t.weight}</Label>
+          <Input autoComplete="off" placeholder={t.weightExample} />
           <Text slot="description" className="hint">
             {typeof read !== 'string' && weight !== weighed
-              ? `${sayGrams(read.grams)}${read.count > 1 ? `: ${read.count} packs of ${sayGrams(read.each)}` : ''}`
-              : 'For fresh food, as you weigh it.'}
+              ? read.count > 1
+                ? t.readPacks(sayGrams(read.grams), read.count, sayGrams(read.each))
+                : sayGrams(read.grams)
+              : t.weightFresh}
           </Text>
           <FieldError className="field-error">{faults.weight}</FieldError>
         </TextField>
         <TextField value={name} onChange={setName}>
-          <Label>Name</Label>
-          <NameInput autoComplete="off" placeholder={foodName ?? 'as the food'} />
+          <Label>{words().common.name}</Label>
+          <NameInput autoComplete="off" placeholder={foodName ?? t.asFood} />
         </TextField>
-        <Choice label="Form" value={form} options={FORMS} onChange={setForm} />
+        <Choice label={t.kind} value={form} options={FORMS.map((f) => [f, t.kinds[f]])} onChange={setForm} />
         <DayInput
-          label={form === 'dried' ? 'Dried' : 'Bought'}
+          label={form === 'dried' ? t.dried : t.bought}
           value={boughtOn}
           onChange={setBoughtOn}
           error={tried ? faults.bought : undefined}
         />
         <DayInput
-          label="Opened"
+          label={t.opened}
           value={openedOn}
           onChange={setOpenedOn}
           error={tried ? faults.opened : undefined}
         />
-        <DayInput label="Best before" value={bestBefore} onChange={setBestBefore} />
+        <DayInput label={t.best} value={bestBefore} onChange={setBestBefore} />
         <TextField value={seller} onChange={setSeller}>
-          <Label>Seller</Label>
+          <Label>{t.seller}</Label>
           <NameInput autoComplete="off" />
         </TextField>
         <NumberInput
-          label="Price of the whole lot"
+          label={t.price}
+          unit={words().figures.currency}
           min={0}
           value={price}
           onCommit={setPrice}
-          placeholder="not known"
+          placeholder={t.priceUnknown}
         />
         <label className="tick">
           <input type="checkbox" checked={frozen} onChange={(e) => setFrozen(e.target.checked)} />
-          <span>Kept in the freezer</span>
+          <span>{t.frozen}</span>
         </label>
       </div>
-      <FormFoot error={save.error} save="Save lot" onLeave={cancel} />
+      <FormFoot error={save.error} save={t.save} onLeave={cancel} />
     </Form>
   );
 }

@@ -5,6 +5,7 @@ import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { lotWords } from '../shared/lots/lot-words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
@@ -20,38 +21,34 @@ interface Props {
 }
 
 export function LotList({ foods: all, ...props }: Props) {
-  const [words, setWords] = useState('');
-  const { foods, usedUp } = shelvesOf(all, words);
+  const t = words().cupboard.list;
+  const [typed, setTyped] = useState('');
+  const { foods, usedUp } = shelvesOf(all, typed);
   const lines = foods.flatMap((f) => f.lots);
   const parts = useParts(lines, {
     part: SHORT,
-    of: 'lots',
-    from: words,
+    from: typed,
     always: (l) => l.lot.id === props.shown,
   });
-  if (all.length === 0)
-    return (
-      <p className="empty">
-        No lot is kept yet. Add what stands in the cupboard, one lot for each pack or jar.
-      </p>
-    );
+  if (all.length === 0) return <p className="empty">{t.empty}</p>;
   const short = all.reduce((sum, f) => sum + f.lots.length, 0) <= SHORT;
   return (
     <>
       {!short && (
-        <SearchField value={words} onChange={setWords} className="search">
-          <Label>Search lots</Label>
-          <Input placeholder="oats, carrot, a day…" />
+        <SearchField value={typed} onChange={setTyped} className="search">
+          <Label>{t.search}</Label>
+          <Input placeholder={t.searchExample} />
         </SearchField>
       )}
-      {!short && lines.length + usedUp.length === 0 && <p className="empty">No lot is called so.</p>}
+      {!short && lines.length + usedUp.length === 0 && <p className="empty">{t.none}</p>}
       {withLinesOnly(foods, parts.shown).map((food) => (
         <section key={food.food} className="lot-food">
-          <h2>{food.name}</h2>
-          <p className="hint">
-            {food.ready === 0 ? 'none' : sayGrams(food.ready)} ready
-            {food.all > food.ready && ` of ${sayGrams(food.all)}`}
-          </p>
+          {!saysItself(food) && (
+            <>
+              <h2>{food.name}</h2>
+              <p className="hint">{readyWords(food)}</p>
+            </>
+          )}
           <ul className="food-list">
             {food.lots.map((line) => (
               <Line key={line.lot.id} line={line} {...props} />
@@ -60,7 +57,7 @@ export function LotList({ foods: all, ...props }: Props) {
         </section>
       ))}
       {parts.more}
-      {usedUp.length > 0 && <UsedUp key={words} lines={usedUp} open={words.trim() !== ''} {...props} />}
+      {usedUp.length > 0 && <UsedUp key={typed} lines={usedUp} open={typed.trim() !== ''} {...props} />}
     </>
   );
 }
@@ -71,22 +68,19 @@ function UsedUp({
   open,
   ...props
 }: Omit<Props, 'foods'> & { lines: readonly LotLine[]; open: boolean }) {
+  const t = words().cupboard.list;
   const here = lines.some((l) => l.lot.id === props.shown);
   const [all, setAll] = useState(open);
   const parts = useParts(all ? lines : lines.filter((l) => l.lot.id === props.shown), {
     part: SHORT,
-    of: 'used-up lots',
     always: (l) => l.lot.id === props.shown,
   });
   return (
     <section className="lot-food">
-      <h2>Used up</h2>
+      <h2>{t.usedUp}</h2>
       {!all && (
         <Button className="button small" onPress={() => setAll(true)}>
-          Show{' '}
-          {lines.length === 1
-            ? 'the one used-up lot'
-            : `the ${lines.length.toLocaleString('en')} used-up lots`}
+          {t.showUsedUp(lines.length)}
         </Button>
       )}
       {(all || here) && (
@@ -104,7 +98,7 @@ function UsedUp({
 function Line(props: Omit<Props, 'foods'> & { line: LotLine }) {
   return (
     <li>
-      <Contained what="This lot" of={props.line.lot}>
+      <Contained what={words().cupboard.thisPack} of={props.line.lot}>
         <LotLink {...props} />
       </Contained>
     </li>
@@ -119,23 +113,33 @@ function LotLink({ line, shown, day, pick }: Omit<Props, 'foods'> & { line: LotL
       onClick={pick}
     >
       <span>{line.lot.name}</span>
-      {line.first && <span className="tag">use first</span>}
+      {line.first && <span className="tag">{words().cupboard.list.first}</span>}
       <small className="lot-state">
         <LotMark kind={line.state.kind} /> {lotWords(line.lot, line.state, day)}
       </small>
-      <small>{factsOf(line)}</small>
+      <small>{factsOf(line, day)}</small>
     </a>
   );
 }
 
-function factsOf({ lot, grams }: LotLine): string {
-  const left = grams === lot.grams ? sayGrams(grams) : `${sayGrams(grams)} left of ${sayGrams(lot.grams)}`;
+/** Whether the line of its one pack says all that a heading would. */
+const saysItself = ({ name, lots }: FoodLots) => lots.length === 1 && lots[0]?.lot.name === name;
+
+function readyWords({ ready, all }: FoodLots): string {
+  const t = words().cupboard.list;
+  const more = all > ready ? sayGrams(all) : undefined;
+  return ready === 0 ? t.noneReady(more) : t.ready(sayGrams(ready), more);
+}
+
+function factsOf({ lot, grams }: LotLine, day: Day): string {
+  const t = words().cupboard.list;
+  const came = lot.form === 'dried' ? t.dried : t.bought;
   return [
-    left,
-    `bought ${dayInWords(lot.boughtOn)}`,
-    lot.openedOn && `opened ${dayInWords(lot.openedOn)}`,
-    lot.bestBefore && `best before ${dayInWords(lot.bestBefore)}`,
-    lot.frozen && 'kept in the freezer',
+    grams === lot.grams ? sayGrams(grams) : t.left(sayGrams(grams), sayGrams(lot.grams)),
+    came(dayInWords(lot.boughtOn, day)),
+    lot.openedOn && t.opened(dayInWords(lot.openedOn, day)),
+    lot.bestBefore && t.best(dayInWords(lot.bestBefore, day)),
+    lot.frozen && t.inFreezer,
   ]
     .filter(Boolean)
     .join(' · ');

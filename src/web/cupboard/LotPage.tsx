@@ -4,10 +4,10 @@ import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
-import { PAST_BEST_BEFORE } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -18,8 +18,6 @@ import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
 import { LotReach } from './LotReach.tsx';
 import { LotTreatment } from './LotTreatment.tsx';
-
-const FORM_WORDS = { dry: 'bought dry', fresh: 'fresh', dried: 'dried at home' } as const;
 
 export function LotPage({
   line,
@@ -32,6 +30,7 @@ export function LotPage({
   food: CupboardFood | undefined;
   onEdit(): void;
 }) {
+  const { page: t, form } = words().cupboard;
   const { lot, state, grams, used, over } = line;
   const [asking, setAsking] = useState<'delete' | 'bar'>();
 
@@ -45,7 +44,7 @@ export function LotPage({
       <header>
         <h2 tabIndex={-1}>{lot.name}</h2>
         <p className="hint">
-          {[food && food.name !== lot.name && food.name, FORM_WORDS[lot.form]].filter(Boolean).join(', ')}
+          {[food && food.name !== lot.name && food.name, t.kinds[lot.form]].filter(Boolean).join(', ')}
         </p>
       </header>
       <p className={`lot-state big ${state.kind}`}>
@@ -54,32 +53,28 @@ export function LotPage({
       </p>
       {state.kind === 'past' && (
         <p className="notice-line">
-          {PAST_BEST_BEFORE.sentence} <span className="source">({PAST_BEST_BEFORE.source})</span>
+          {words().kitchen.pastBestBefore.sentence}{' '}
+          <span className="source">({words().kitchen.pastBestBefore.source})</span>
         </p>
       )}
       {lot.barred && <LotReach lot={lot} />}
       <dl className="animal-facts">
         <Fact
-          name="Left"
-          words={used === 0 ? sayGrams(grams) : `${sayGrams(grams)} of ${sayGrams(lot.grams)}`}
+          name={t.left}
+          words={used === 0 ? sayGrams(grams) : t.leftOf(sayGrams(grams), sayGrams(lot.grams))}
         />
-        <Fact name={lot.form === 'dried' ? 'Dried' : 'Bought'} words={dayInWords(lot.boughtOn)} />
-        <Fact name="Opened" words={lot.openedOn ? dayInWords(lot.openedOn) : 'not yet, or not said'} />
-        <Fact name="Best before" words={lot.bestBefore ? dayInWords(lot.bestBefore) : 'not said'} />
-        <Fact name="Kept" words={lot.frozen ? 'in the freezer' : 'in the cupboard'} />
-        {lot.seller && <Fact name="Seller" words={lot.seller} />}
-        {lot.price !== undefined && <Fact name="Price of the lot" words={String(lot.price)} />}
-        {lot.moisture !== undefined && <Fact name="Water" words={`${lot.moisture} g per 100 g`} />}
+        <Fact name={lot.form === 'dried' ? form.dried : form.bought} words={dayInWords(lot.boughtOn)} />
+        <Fact name={form.opened} words={lot.openedOn ? dayInWords(lot.openedOn) : t.notOpened} />
+        <Fact name={form.best} words={lot.bestBefore ? dayInWords(lot.bestBefore) : t.notSaid} />
+        <Fact name={t.kept} words={lot.frozen ? t.inFreezer : t.inCupboard} />
+        {lot.seller && <Fact name={form.seller} words={lot.seller} />}
+        {lot.price !== undefined && <Fact name={t.price} words={words().figures.money(lot.price)} />}
+        {lot.moisture !== undefined && <Fact name={t.water} words={words().figures.percent(lot.moisture)} />}
       </dl>
-      {over > 0 && (
-        <p className="notice-line">
-          {sayGrams(over)} more was taken from it than it is said to have held. Correct its weight when you
-          know better.
-        </p>
-      )}
+      {over > 0 && <p className="notice-line">{t.over(sayGrams(over))}</p>}
       <div className="button-row">
         <Button className="button" onPress={onEdit}>
-          Edit
+          {t.edit}
         </Button>
         {!lot.barred && asking !== 'bar' && (
           <Button
@@ -89,7 +84,7 @@ export function LotPage({
               focusWhenThere('.asking input');
             }}
           >
-            Bar this lot…
+            {t.stop}
           </Button>
         )}
         {asking !== 'delete' && (
@@ -100,7 +95,7 @@ export function LotPage({
               focusWhenThere('.asking .keep');
             }}
           >
-            Delete
+            {words().common.delete}
           </Button>
         )}
       </div>
@@ -109,7 +104,7 @@ export function LotPage({
       {!lot.barred && grams > 0 && <LotTreatment lot={lot} group={food?.group} day={day} />}
       {!lot.barred && (
         <details>
-          <summary>Where it went</summary>
+          <summary>{t.where}</summary>
           <LotReach lot={lot} />
         </details>
       )}
@@ -119,6 +114,7 @@ export function LotPage({
 
 /** The one question before a lot is deleted; the server refuses what was used. */
 function Deleting({ lot, onKeep }: { lot: Lot; onKeep(): void }) {
+  const t = words().cupboard.page;
   const erase = useRemove('lots');
 
   function remove() {
@@ -133,14 +129,14 @@ function Deleting({ lot, onKeep }: { lot: Lot; onKeep(): void }) {
 
   return (
     <AskFirst
-      question={`Delete ${lot.name} for good?`}
+      question={t.deleteAsk(lot.name)}
       error={erase.error}
-      keep="Keep it"
+      keep={t.keep}
       onKeep={onKeep}
-      lose={`Delete ${lot.name}`}
+      lose={t.deleteIt(lot.name)}
       onLose={remove}
     >
-      For a lot entered by mistake. A lot that is used up may stay: it is empty and can be traced.
+      {t.deleteHint}
     </AskFirst>
   );
 }

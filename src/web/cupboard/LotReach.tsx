@@ -1,17 +1,20 @@
 /** Every batch and animal that a lot reached, and what to mind when it is barred. */
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
+import { asOneFood } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { barAdvice } from '../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import '../shared/lots/lots.css';
@@ -21,25 +24,27 @@ const PART = 50;
 
 export function LotReach({ lot }: { lot: Lot }) {
   const { house } = useMixDraft();
+  const t = words().cupboard.reach;
   const save = useSave('lots');
-  const reach = reachOf(lot.id, contentsOf(house), dayAt);
+  const reach = reachOf(lot.id, contentsOf(asOneFood(house)), dayAt);
   const advice = lot.barred && barAdvice(lot.barred.why);
-  const batches = useParts(reach.batches, { part: PART, of: 'batches' });
-  const maybe = useParts(reach.maybe, { part: PART, of: 'batches that may hold some' });
+  const batches = useParts(reach.batches, { part: PART });
+  const maybe = useParts(reach.maybe, { part: PART });
   const nowhere = reach.batches.length + reach.runs.length + reach.maybe.length === 0;
 
+  const link = (batch: Batch) => ({ batch: () => <a href={linkTo('weigh', batch.id)}>{batch.name}</a> });
+
   return (
-    <section className={`reach ${lot.barred ? 'barred' : ''}`} aria-label="Where it went">
-      <h3 tabIndex={-1}>{lot.barred ? 'What it reached' : 'What it went into'}</h3>
-      {nowhere && <p>Nothing: no batch and no drying run took from it.</p>}
+    <section className={`reach ${lot.barred ? 'barred' : ''}`} aria-label={t.label}>
+      <h3 tabIndex={-1}>{lot.barred ? t.stopped : t.into}</h3>
+      {nowhere && <p>{t.nowhere}</p>}
       {reach.batches.length > 0 && (
         <>
-          <h4>Batches with some of it</h4>
+          <h4>{t.batches}</h4>
           <ul className="reach-list">
             {batches.shown.map(({ batch, grams }) => (
               <li key={batch.id}>
-                <a href={linkTo('weigh', batch.id)}>{batch.name}</a>, {whenOf(batch)}:{' '}
-                {sayGrams(Math.max(0, grams))} of it
+                <Sentence of={t.batch(whenOf(batch), sayGrams(Math.max(0, grams)))} with={link(batch)} />
               </li>
             ))}
           </ul>
@@ -48,28 +53,28 @@ export function LotReach({ lot }: { lot: Lot }) {
       )}
       {reach.driedLots.length + reach.runs.length > 0 && (
         <>
-          <h4>Dried from it</h4>
+          <h4>{t.dried}</h4>
           <ul className="reach-list">
             {reach.driedLots.map((l) => (
               <li key={l.id}>
-                <a href={linkTo('cupboard', l.id)}>{l.name}</a>
-                {lot.barred && !l.barred && ' — not barred itself; open it to bar it too'}
+                <Sentence
+                  of={lot.barred && !l.barred ? t.stillUsed : '<pack></pack>'}
+                  with={{ pack: () => <a href={linkTo('cupboard', l.id)}>{l.name}</a> }}
+                />
               </li>
             ))}
-            {reach.driedLots.length === 0 && (
-              <li>{reach.runs.length === 1 ? 'One drying run' : `${reach.runs.length} drying runs`}</li>
-            )}
+            {reach.driedLots.length === 0 && <li>{t.runs(reach.runs.length)}</li>}
           </ul>
         </>
       )}
       {reach.maybe.length > 0 && (
         <>
-          <h4>Batches that may hold some</h4>
-          <p className="hint">The same food was poured into them without naming its lot.</p>
+          <h4>{t.maybe}</h4>
+          <p className="hint">{t.maybeHint}</p>
           <ul className="reach-list">
             {maybe.shown.map((batch) => (
               <li key={batch.id}>
-                <a href={linkTo('weigh', batch.id)}>{batch.name}</a>, {whenOf(batch)}
+                <Sentence of={t.mayBatch(whenOf(batch))} with={link(batch)} />
               </li>
             ))}
           </ul>
@@ -78,10 +83,8 @@ export function LotReach({ lot }: { lot: Lot }) {
       )}
       {!nowhere && (
         <>
-          <h4>Animals those batches are for</h4>
-          {reach.animalIds.length + reach.maybeAnimalIds.length === 0 && (
-            <p>None is named in those batches.</p>
-          )}
+          <h4>{t.animals}</h4>
+          {reach.animalIds.length + reach.maybeAnimalIds.length === 0 && <p>{t.noAnimals}</p>}
           <ul className="reach-list">
             {reach.animalIds.map((id) => (
               <li key={id}>
@@ -90,7 +93,7 @@ export function LotReach({ lot }: { lot: Lot }) {
             ))}
             {reach.maybeAnimalIds.map((id) => (
               <li key={id}>
-                <AnimalName id={id} animals={house.animals} /> <span className="tag">perhaps</span>
+                <AnimalName id={id} animals={house.animals} /> <span className="tag">{t.perhaps}</span>
               </li>
             ))}
           </ul>
@@ -98,19 +101,15 @@ export function LotReach({ lot }: { lot: Lot }) {
       )}
       {advice && (
         <p className="notice-line">
-          {advice.words} <span className="source">Source: {advice.source}.</span>
+          {advice.words} <span className="source">{t.source(advice.source)}</span>
         </p>
       )}
       {lot.barred && (
         <>
-          <p className="notice-line">
-            Do not feed what is left of it{reach.batches.length > 0 && ', nor of those batches'}. See a vet
-            when an animal that ate of it eats less, has loose droppings, breathes hard or seems ill. This is
-            no veterinary advice.
-          </p>
+          <p className="notice-line">{reach.batches.length > 0 ? t.doNotFeedBatches : t.doNotFeed}</p>
           <Failed error={save.error} />
           <p className="hint">
-            Barred on {dayInWords(lot.barred.on)}.{' '}
+            {t.since(dayInWords(lot.barred.on))}{' '}
             <Button
               className="quiet-button"
               onPress={() => {
@@ -118,7 +117,7 @@ export function LotReach({ lot }: { lot: Lot }) {
                 focusWhenThere('.lot-page h2');
               }}
             >
-              It was a mistake: use it again
+              {t.useAgain}
             </Button>
           </p>
         </>
@@ -133,12 +132,13 @@ function AnimalName({ id, animals }: { id: string; animals: readonly Animal[] })
   return animal ? (
     <a href={linkTo('animals', id)}>{animal.name}</a>
   ) : (
-    <span>an animal that is not kept here any more ({id})</span>
+    <span>{words().cupboard.reach.gone(id)}</span>
   );
 }
 
 function whenOf(batch: Batch): string {
+  const t = words().cupboard.reach;
   const began = dayInWords(dayAt(batch.startedAt));
-  if (batch.givenUp) return `begun on ${began}, given up and not fed`;
-  return batch.finishedAt === undefined ? `begun on ${began}, not finished` : `weighed on ${began}`;
+  if (batch.givenUp) return t.givenUp(began);
+  return batch.finishedAt === undefined ? t.notFinished(began) : t.weighed(began);
 }

@@ -2,29 +2,33 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FoodGroup } from '../../foods/food.ts';
-import { FREEZE_ONE_LOT } from '../../kitchen/advice.ts';
 import { needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
 
 export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup | undefined; day: Day }) {
+  const t = words().cupboard.treatment;
   const [asking, setAsking] = useState(false);
   const need = needsTreatment(lot, group);
   const through = treatmentDone(lot, day);
   const open = (lot.cold.length > 0 || need.needs) && !through;
   return (
     <section className="cold-of-lot">
-      <h3>The cold against insects</h3>
+      <h3>{t.title}</h3>
       {lot.cold.length === 0 && <p>{need.why}</p>}
       {lot.cold.length > 0 && <FreezeSteps lot={lot} day={day} />}
-      {through && <p>It is through the cold.</p>}
+      {through && <p>{t.through}</p>}
       {open && lot.cold.length === 0 && !lot.overruled && (
         <p>
-          {FREEZE_ONE_LOT.sentence} ({FREEZE_ONE_LOT.source}).{' '}
-          <a href={linkTo('cupboard', 'cold')}>Plan its days in the freezer</a>
+          <Sentence
+            of={t.advice(words().kitchen.freezeOnePack.sentence, words().kitchen.freezeOnePack.source)}
+            with={{ plan: (text) => <a href={linkTo('cupboard', 'cold')}>{text}</a> }}
+          />
         </p>
       )}
       {open && !lot.overruled && !asking && (
@@ -35,7 +39,7 @@ export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup |
             focusWhenThere('.asking input');
           }}
         >
-          Weigh it out without the cold…
+          {t.without}
         </Button>
       )}
       {(asking || lot.overruled) && (

@@ -7,12 +7,12 @@ import { figuresFrom, type LabelForm, statedFrom, withLabelSd } from '../../food
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { GivenFigures } from '../../household/reckon/foods/label-source.ts';
 import { words } from '../../words/words.ts';
+import { LabelPaste } from '../shared/label/LabelPaste.tsx';
+import { usePastedLabel } from '../shared/label/usePastedLabel.ts';
 import { Radios } from '../shared/Radios.tsx';
 import { AmountFields } from './AmountFields.tsx';
 import { FigureWarnings } from './FigureWarnings.tsx';
-import { LabelPaste } from './label/LabelPaste.tsx';
-import { usePastedLabel } from './label/usePastedLabel.ts';
-import './label/label.css';
+import '../shared/label/label.css';
 
 export interface FigureResult extends GivenFigures {
   /** What cannot be true or kept; nothing is to be saved while there is any. */

@@ -9,14 +9,14 @@ import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
-import { NameInput } from '../shared/NameInput.tsx';
+import { IngredientPaste, MOST_INGREDIENT_TEXT } from '../shared/label/IngredientPaste.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { today } from '../shared/today.ts';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { useSaveFood } from '../store/save-food.ts';
 import { FigureForm, type FigureResult } from './FigureForm.tsx';
-import { IngredientPaste, MOST_INGREDIENT_TEXT } from './label/IngredientPaste.tsx';
 import { NameCautions } from './NameCautions.tsx';
 
 export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?: string): void }) {

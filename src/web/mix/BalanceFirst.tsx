@@ -1,20 +1,23 @@
 /** Stands where a panel needs a mix in range and there is none. */
+
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
 import type { FormulationView } from './useFormulation.ts';
 
-export function BalanceFirst({ view, what }: { view: FormulationView; what: string }) {
+/** @param words what to say where no mix is found, and where the mix is not in range */
+export function BalanceFirst(props: {
+  view: FormulationView;
+  words: { readonly none: string; readonly out: string };
+}) {
+  const { view } = props;
   if (view.state === 'working') return <AnswerState working fault={undefined} />;
   return (
     <div className="balance-first">
-      <p>
-        {view.state === 'none'
-          ? `No mix keeps these rules. What collides, and what mends it, is listed near the top; ${what} after that.`
-          : `The mix is not in range as it stands. Balance it first; ${what} after that.`}
-      </p>
+      <p>{view.state === 'none' ? props.words.none : props.words.out}</p>
       {view.state === 'out' && (
         <Button className="button" onPress={() => void view.balance()}>
-          Balance it
+          {words().mix.makeMixFit}
         </Button>
       )}
     </div>

@@ -1,7 +1,8 @@
 /** Which animals a mix is made for, and the foods that are out because one of them refuses them. */
-import { joined } from '../../formulation/explain/sentences.ts';
 import type { Animal, Mix } from '../../household/model.ts';
+import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import '../shared/styles/ticks.css';
 import './MixAnimals.css';
 
@@ -15,6 +16,7 @@ interface Props {
 }
 
 export function MixAnimals({ mix, animals, refusedBy, onChange }: Props) {
+  const { animals: t, head } = words().mix;
   const nameOf = (foodId: string) => mix.problem.foods.find((f) => f.id === foodId)?.name ?? foodId;
 
   function made(id: string, chosen: boolean) {
@@ -25,12 +27,11 @@ export function MixAnimals({ mix, animals, refusedBy, onChange }: Props) {
     <div className="mix-animals">
       {animals.length === 0 ? (
         <p className="hint">
-          No animal is kept yet. <a href={linkTo('animals', 'new')}>Add one</a>, and its food a day and what
-          it refuses count here.
+          <Sentence of={t.none} with={{ add: (text) => <a href={linkTo('animals', 'new')}>{text}</a> }} />
         </p>
       ) : (
         <fieldset className="ticks">
-          <legend>Made for</legend>
+          <legend>{t.madeFor}</legend>
           {animals.map((a) => (
             <label key={a.id} className="tick">
               <input
@@ -39,17 +40,15 @@ export function MixAnimals({ mix, animals, refusedBy, onChange }: Props) {
                 onChange={(e) => made(a.id, e.target.checked)}
               />
               <span>
-                {a.name} {a.invented && <span className="tag">invented</span>}
+                {a.name} {a.invented && <span className="tag">{head.invented}</span>}
               </span>
             </label>
           ))}
         </fieldset>
       )}
-      <ul className="refused-foods" aria-live="polite" aria-label="Out because an animal refuses it">
+      <ul className="refused-foods" aria-live="polite" aria-label={t.refused}>
         {Object.entries(refusedBy).map(([foodId, names]) => (
-          <li key={foodId}>
-            {nameOf(foodId)} is out: {joined(names)} {names.length === 1 ? 'refuses' : 'refuse'} it.
-          </li>
+          <li key={foodId}>{t.isOut(nameOf(foodId), names)}</li>
         ))}
       </ul>
     </div>

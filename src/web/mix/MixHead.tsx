@@ -1,18 +1,25 @@
-/** Name of the mix, which mix, whether it is saved, undo and redo (also by keyboard), copy and print. */
-import { Fragment, useEffect, useState } from 'react';
+/** Name of the mix, which mix, whether it is saved, undo and redo (also by keyboard), and other mixes from it. */
+import { useEffect, useState } from 'react';
 import { Button, FieldError, Label, TextField } from 'react-aria-components';
+import { MOST_NAME } from '../../formulation/problem/letters.ts';
 import type { Mix } from '../../household/model.ts';
+import { emptied } from '../../household/reckon/mix/emptied.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { focusWhenThere } from '../shared/focus.ts';
 import { meanwhileWords, useChangedMeanwhile } from '../shared/hooks/changed-meanwhile.ts';
-import { NameInput } from '../shared/NameInput.tsx';
 import { go } from '../shared/route.ts';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { historyKey, undoesTyping } from './history-keys.ts';
 import { SaveBadge } from './SaveBadge.tsx';
 import './MixHead.css';
 
-export function MixHead({ mix }: { mix: Mix }) {
+/** @param onDelete takes the mix away, with a way to have it back */
+export function MixHead({ mix, onDelete }: { mix: Mix; onDelete(): void }) {
+  const { common, figures: f, mix: texts } = words();
+  const t = texts.head;
   const { house, change, choose, create, undo, redo, save, retry } = useMixDraft();
   /** What is being typed; what is kept shows otherwise. */
   const [typed, setTyped] = useState<string>();
@@ -21,7 +28,7 @@ export function MixHead({ mix }: { mix: Mix }) {
   /** Takes the name that was typed, unless it was changed elsewhere meanwhile: then that is asked first. */
   function rename() {
     if (typed?.trim() && typed !== mix.name && meanwhile.tell()) {
-      setFault(meanwhileWords('The name', mix.name, typed));
+      setFault(meanwhileWords(t.theName, mix.name, typed));
       return;
     }
     if (typed?.trim()) change((m) => (m.name === typed ? m : { ...m, name: typed }));
@@ -33,10 +40,15 @@ export function MixHead({ mix }: { mix: Mix }) {
     setTyped(undefined);
   }
   useHistoryKeys(undo, redo);
+  /** Keeps another mix made from this one, and goes to its name. */
+  function begin(from: Mix, name: string) {
+    create({ ...from, id: newId(), name: name.slice(0, MOST_NAME), updatedAt: new Date().toISOString() });
+    focusWhenThere('.mix-name input');
+  }
   const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
   return (
     <header className="mix-head">
-      <h1 className="sr-only">Mix: {mix.name}</h1>
+      <h1 className="sr-only">{texts.heading(mix.name)}</h1>
       <TextField
         className="mix-name"
         value={typed ?? mix.name}
@@ -52,24 +64,18 @@ export function MixHead({ mix }: { mix: Mix }) {
         isInvalid={fault !== ''}
         validationBehavior="aria"
       >
-        <Label>Mix</Label>
+        <Label>{t.label}</Label>
         <NameInput />
         <FieldError className="field-error">{fault}</FieldError>
       </TextField>
       {animals.length > 0 && (
         <span className="for-animal">
-          for{' '}
-          {animals.map((animal, i) => (
-            <Fragment key={animal.id}>
-              {i > 0 && (i === animals.length - 1 ? ' and ' : ', ')}
-              {animal.name} {animal.invented && <span className="tag">invented</span>}
-            </Fragment>
-          ))}
+          {t.forAnimals(f.list(animals.map((a) => (a.invented ? `${a.name} (${t.invented})` : a.name))))}
         </span>
       )}
       {house.mixes.length > 1 && (
         <Choice
-          label="Other mixes"
+          label={t.otherMixes}
           value={mix.id}
           options={house.mixes.map((m) => [m.id, m.name] as const)}
           onChange={choose}
@@ -78,29 +84,25 @@ export function MixHead({ mix }: { mix: Mix }) {
       <div className="button-row">
         <SaveBadge state={save} retry={retry} />
         <Button className="quiet-button" isDisabled={!undo} onPress={() => undo?.()}>
-          Undo
+          {common.undo}
         </Button>
         <Button className="quiet-button" isDisabled={!redo} onPress={() => redo?.()}>
-          Redo
+          {t.redo}
         </Button>
-        <Button
-          className="quiet-button"
-          onPress={() =>
-            create({
-              ...mix,
-              id: newId(),
-              name: `${mix.name} (copy)`,
-              updatedAt: new Date().toISOString(),
-            })
-          }
-        >
-          Copy
+        <Button className="quiet-button" onPress={() => begin(emptied(mix), t.freshName)}>
+          {t.fresh}
+        </Button>
+        <Button className="quiet-button" onPress={() => begin(mix, t.copyOf(mix.name))}>
+          {t.copy}
+        </Button>
+        <Button className="quiet-button" onPress={onDelete}>
+          {t.deleteMix}
         </Button>
         <Button className="quiet-button" onPress={() => window.print()}>
-          Print
+          {common.print}
         </Button>
         <Button className="button" onPress={() => go('weigh')}>
-          Weigh out a batch
+          {t.weighOut}
         </Button>
       </div>
     </header>

@@ -3,24 +3,29 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
 import { gramsDoubt } from '../../formulation/explain/grams-words.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
-import type { Mix } from '../../household/model.ts';
+import type { Household, Mix } from '../../household/model.ts';
+import { isMade } from '../../household/reckon/first-steps.ts';
 import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
 import { addFood, foodsByGroup } from '../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../words/words.ts';
+import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { windowViews } from '../shared/windows.ts';
-import { allProfiles } from '../store/household.ts';
+import { allProfiles, useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { FoodPicker } from './foods/FoodPicker.tsx';
 import { GroupSection } from './foods/GroupSection.tsx';
+import { HurtLines } from './foods/HurtLines.tsx';
 import { TargetNotes } from './limits/TargetNotes.tsx';
 import { MixAnimals } from './MixAnimals.tsx';
 import { MixHead } from './MixHead.tsx';
 import { MixSettings } from './MixSettings.tsx';
+import { makeFit, NotMade } from './NotMade.tsx';
 import { Micronutrients } from './nutrients/Micronutrients.tsx';
 import { NutrientTable } from './nutrients/NutrientTable.tsx';
 import { NutrientWindow } from './nutrients/NutrientWindow.tsx';
@@ -31,18 +36,70 @@ import { isFit, useFormulation } from './useFormulation.ts';
 import { stateWords, Verdict } from './Verdict.tsx';
 import './MixScreen.css';
 
+/** A mix that was just deleted, with what went along. */
+interface Deleted {
+  readonly mix: Mix;
+  readonly versions: Household['versions'];
+}
+
 /** @param shown the advice to open at once, by its name in the address */
 export function MixScreen({ shown }: { shown: string | undefined }) {
-  const { mix } = useMixDraft();
+  const { house, mix, choose } = useMixDraft();
   /** Which advice is open: it stays open when another mix is taken up. */
   const advice = useState<Key>(() => adviceAt(shown));
   useEffect(() => {
     if (shown !== undefined) focusWhenThere('.advice-tab[aria-selected="true"]');
   }, [shown]);
-  return mix ? <Workbench key={mix.id} mix={mix} advice={advice} /> : <FirstMix />;
+  const [deleted, setDeleted] = useState<Deleted>();
+  const remove = useRemove('mixes');
+  const mixes = useSave('mixes');
+  const versions = useSave('versions');
+
+  /** Versions go with their mix; both can be had back. */
+  async function take(mix: Mix) {
+    const along = house.versions.filter((v) => v.mixId === mix.id);
+    // As it is kept this moment: what was changed last counts.
+    await remove.mutateAsync(house.mixes.find((m) => m.id === mix.id) ?? mix);
+    setDeleted({ mix, versions: along });
+    focusWhenThere('.mix-deleted button');
+  }
+  async function bringBack({ mix, versions: along }: Deleted) {
+    setDeleted(undefined);
+    await mixes.mutateAsync(mix, undefined);
+    for (const version of along) await versions.mutateAsync(version, undefined);
+    choose(mix.id);
+    focusWhenThere('.mix-name input');
+  }
+  const error = remove.error ?? mixes.error ?? versions.error;
+  return (
+    <>
+      {(deleted || error) && (
+        <div className="mix-deleted notice-line" role="status">
+          {deleted && words().mix.head.deleted(deleted.mix.name)}{' '}
+          {deleted && (
+            <Button className="quiet-button small" onPress={() => void bringBack(deleted).catch(() => {})}>
+              {words().common.undo}
+            </Button>
+          )}
+          <Failed error={error} />
+        </div>
+      )}
+      {mix ? (
+        <Workbench
+          key={mix.id}
+          mix={mix}
+          advice={advice}
+          onDelete={() => void take(mix).catch(() => {})} // `error` says why
+        />
+      ) : (
+        <FirstMix />
+      )}
+    </>
+  );
 }
 
-function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
+function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvice; onDelete(): void }) {
+  const t = words().mix;
   const { house, change } = useMixDraft();
   const profiles = useMemo(() => allProfiles(house), [house]);
   const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
@@ -54,6 +111,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   const verdict = useRef<HTMLDivElement>(null);
   const gone = useOutOfSight(verdict);
   const { problem } = mix;
+  const made = isMade(kept);
   const gramsHint = view.weighed && gramsDoubt(view.weighed);
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
@@ -76,11 +134,22 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   return (
     <div className={`mix-screen ${sheet ? 'sheet-open' : ''} ${gone ? 'verdict-gone' : ''}`}>
       <main id="main">
-        <MixHead mix={mix} />
+        <MixHead mix={mix} onDelete={onDelete} />
         <div ref={verdict}>
-          <Verdict view={view} mix={mix} />
+          {made ? <Verdict view={view} mix={mix} /> : <NotMade mix={mix} view={view} />}
         </div>
-        {view.collision && !isFit(view.state) && (
+        <div className="mix-tools">
+          <FoodPicker
+            label={problem.foods.length === 0 ? t.addFirst : t.addFood}
+            mix={mix}
+            own={notBeside}
+            onAdd={(food) => void view.edit((m) => addFood(m, food))}
+          />
+          {problem.foods.length > 0 && (
+            <span>{t.together(problem.foods.filter((f) => !f.refused).length, total(mix))}</span>
+          )}
+        </div>
+        {made && view.collision && !isFit(view.state) && (
           <RemedyList
             collision={view.collision}
             breaches={view.evaluation?.breaches ?? []}
@@ -99,7 +168,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
         <MixSettings mix={mix} view={view} />
         <TargetNotes mix={kept} view={view} />
         {view.questions.length > 0 && (
-          <section className="banner" aria-label="Figures to look at">
+          <section className="banner" aria-label={t.toCheck}>
             {view.questions.map(({ pointer, sentence }) => (
               <p key={`${pointer} ${sentence}`}>{sentence}</p>
             ))}
@@ -107,6 +176,7 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
         )}
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         {gramsHint && <p className="hint">{gramsHint}</p>}
+        <HurtLines mix={mix} kept={kept} view={view} nameOf={nameById} />
         <div className="groups">
           {foodsByGroup(foods).map(([group, list]) => (
             <GroupSection
@@ -120,56 +190,64 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
             />
           ))}
         </div>
-        <div className="total-line">
-          <FoodPicker mix={mix} own={notBeside} onAdd={(food) => void view.edit((m) => addFood(m, food))} />
-          <span>
-            {problem.foods.filter((f) => !f.refused).length} foods, together {total(mix).toFixed(1)} %
-          </span>
-        </div>
-        <AdviceTabs open={advice} mix={mix} kept={kept} view={view} eaters={eaters} nameOf={nameById} />
+        {problem.foods.length > 0 && (
+          <AdviceTabs open={advice} mix={mix} kept={kept} view={view} eaters={eaters} nameOf={nameById} />
+        )}
       </main>
-      <aside className="beside" aria-label="Nutrients">
+      <aside className="beside" aria-label={t.nutrients}>
         <div className="strip">
-          <span className={`strip-state ${view.state}`}>
-            {view.state === 'none' ? 'No mix fits' : stateWords(view.state)}
-            <small>
-              {within} of {windows.length} windows kept
-            </small>
+          <span className={`strip-state ${made ? view.state : 'working'}`}>
+            {!made
+              ? problem.foods.length === 0
+                ? t.emptyShort
+                : t.notMadeShort
+              : view.state === 'none'
+                ? t.noneFits
+                : stateWords(view.state)}
+            {made && <small>{t.rangesKept(within, windows.length)}</small>}
           </span>
           <Button
             className="quiet-button sheet-toggle"
             aria-expanded={sheet}
             onPress={() => setSheet(!sheet)}
           >
-            {sheet ? 'Close' : 'Nutrients'}
+            {sheet ? words().common.close : t.nutrients}
           </Button>
-          <Button className="button" onPress={() => void view.balance()}>
-            Balance
+          <Button
+            className="button strip-fit"
+            isDisabled={problem.foods.length === 0}
+            onPress={() => void makeFit(view, mix)}
+          >
+            {t.makeFit}
           </Button>
         </div>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
-        <section className="windows" tabIndex={0} aria-label="Nutrient windows">
+        <section className="windows" tabIndex={0} aria-label={t.ranges}>
           <h2>
-            Nutrient windows <small>pellet ■ mix ● ration ◆</small>
+            {t.ranges} {made && <small>{t.legend}</small>}
           </h2>
-          {problem.beside.length > 1 && (
-            <p className="hint">“Pellet” stands for all that is fed beside the mix, together.</p>
+          {made ? (
+            <>
+              {problem.beside.length > 1 && <p className="hint">{t.pelletStands}</p>}
+              {isFit(view.state) && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
+                <p className="hint" data-testid="all-chance">
+                  {chanceWords(view.evaluation.all_in_range_chance, problem)}
+                </p>
+              )}
+              {windows.map((w) => (
+                <NutrientWindow key={w.key} view={w} pelletName={pelletName} />
+              ))}
+              <Micronutrients
+                evaluation={view.evaluation}
+                pelletPart={besideTotal(problem, view.evaluation) / 100}
+                profile={profiles.find((p) => p.id === mix.profileId)}
+                profiles={profiles}
+              />
+              <NutrientTable evaluation={view.evaluation} />
+            </>
+          ) : (
+            <p className="hint">{t.rangesLater}</p>
           )}
-          {isFit(view.state) && view.evaluation && problem.rules.some((r) => 'nutrient' in r) && (
-            <p className="hint" data-testid="all-chance">
-              {chanceWords(view.evaluation.all_in_range_chance, problem)}
-            </p>
-          )}
-          {windows.map((w) => (
-            <NutrientWindow key={w.key} view={w} pelletName={pelletName} />
-          ))}
-          <Micronutrients
-            evaluation={view.evaluation}
-            pelletPart={besideTotal(problem, view.evaluation) / 100}
-            profile={profiles.find((p) => p.id === mix.profileId)}
-            profiles={profiles}
-          />
-          <NutrientTable evaluation={view.evaluation} />
         </section>
       </aside>
       <PrintSheet mix={mix} view={view} nameOf={nameOf} />
@@ -177,14 +255,12 @@ function Workbench({ mix: kept, advice }: { mix: Mix; advice: OpenAdvice }) {
   );
 }
 
-/** How sure all windows are at once, and what to do where that is little. */
+/** How sure all ranges are at once, and what to do where that is little. */
 function chanceWords(chance: number, { margin, confidence }: Problem): string {
+  const t = words().mix;
   const percent = Math.round(chance * 100);
-  const words = `Foods vary from bag to bag: all windows are kept at once with a chance of ${percent} %.`;
-  if (percent >= 80 || confidence > 0) return words;
-  return margin
-    ? `${words} Balance goes as far from the bounds as these foods allow.`
-    : `${words} To stay further from the bounds, choose “As sure as can be” in the settings.`;
+  if (percent >= 80 || confidence > 0) return t.chance(percent);
+  return `${t.chance(percent)} ${margin ? t.chanceMargin : t.chanceMore}`;
 }
 
 function total(mix: Mix): number {

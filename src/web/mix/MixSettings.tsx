@@ -6,30 +6,28 @@ import type { Mix } from '../../household/model.ts';
 import { mostWater, withMostWater } from '../../household/reckon/mix/keep-dry.ts';
 import { isDryRule, MARGIN, withProblem, withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
+import { SPECIES } from '../../targets/life-stage.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { targetOption, unconfirmedWords } from '../shared/targets/target-words.ts';
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { OBJECTIVES } from './advice/wishes/wish-words.ts';
+import { objectiveChoices } from './advice/wishes/wish-words.ts';
 import { RationEditor } from './beside/RationEditor.tsx';
 import { rationWords } from './beside/ration-words.ts';
 import type { FormulationView } from './useFormulation.ts';
 import './MixSettings.css';
 
-const CONFIDENCES = [
-  ['margin', 'As sure as can be, up to 90 %'],
-  ['0', 'None, averages count'],
-  ['0.8', '80 %'],
-  ['0.9', '90 %'],
-  ['0.95', '95 %'],
-] as const;
-/** Some cautions hold for dwarf hamsters alone. */
-const SPECIES = ['hamster', 'golden hamster', 'dwarf hamster', 'mouse', 'gerbil'] as const;
+const CONFIDENCES = ['0.8', '0.9', '0.95'] as const;
+/** Some cautions hold for dwarf hamsters alone; a mix that names no animal is for any hamster. */
+const ANY = 'hamster';
 
 export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) {
+  const t = words().mix.settings;
   const { house } = useMixDraft();
   const [open, setOpen] = useState(false);
   /** A target that was asked for and may not be followed yet. */
@@ -44,7 +42,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
   const leftOut = profile ? profile.bounds.length - bound - named : 0;
   const { beside } = problem;
   /** One pellet is just that; where more is fed, each by its name. */
-  const nameOf = (b: Beside) => (beside.length === 1 && b.ref === undefined ? 'pellet' : (b.name ?? b.id));
+  const nameOf = (b: Beside) => (beside.length === 1 && b.ref === undefined ? t.pellet : (b.name ?? b.id));
   const set = (patch: Partial<Mix['problem']>) => void view.edit((m) => withProblem(m, patch));
   const confidence = problem.confidence === 0 && problem.margin ? 'margin' : String(problem.confidence);
   const unpriced =
@@ -52,11 +50,16 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
     problem.foods.filter((f) => !f.refused && f.price_per_kg === undefined).length;
 
   return (
-    <section className="settings" aria-label="Settings">
+    <section className="settings" aria-label={t.title}>
       <div className="settings-line">
         <span>
-          For <strong>{profile?.name ?? 'an unknown target'}</strong>,{' '}
-          {rationWords(problem, view.evaluation, nameOf)}, a batch of {format(problem.batch_grams)} g
+          <Sentence
+            of={t.line(problem.batch_grams)}
+            with={{
+              target: () => <strong>{profile?.name ?? t.unknownTarget}</strong>,
+              ration: () => rationWords(problem, view.evaluation, nameOf),
+            }}
+          />
         </span>
         <Button
           className="quiet-button"
@@ -64,18 +67,17 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
           aria-controls={panel}
           onPress={() => setOpen(!open)}
         >
-          Settings
+          {t.title}
         </Button>
       </div>
       {profile && leftOut > 0 && (
         <p className="hint">
-          {leftOut === 1 ? 'One bound' : `${leftOut} bounds`} of this target {leftOut === 1 ? 'is' : 'are'}{' '}
-          left out of this mix.
+          {t.leftOut(leftOut)}
           <Button
             className="quiet-button small"
             onPress={() => void view.edit((m) => withProfile(m, profile))}
           >
-            Bring back
+            {t.bringBack}
           </Button>
         </p>
       )}
@@ -83,7 +85,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
         {open && (
           <>
             <Choice
-              label="Target profile"
+              label={t.target}
               value={mix.profileId}
               options={profiles.map(targetOption)}
               onChange={(id) => {
@@ -97,8 +99,8 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
               {refused && <Unconfirmed profile={refused} />}
             </p>
             <NumberInput
-              label="Batch"
-              unit="g"
+              label={t.batch}
+              measure="mass"
               min={Math.max(1, problem.least_grams ?? 1)}
               max={100_000}
               step={10}
@@ -107,8 +109,8 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
               onCommit={(v) => set({ batch_grams: v })}
             />
             <NumberInput
-              label="Scale step"
-              unit="g"
+              label={t.scaleStep}
+              measure="mass"
               min={0.01}
               max={100}
               required
@@ -116,19 +118,21 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
               onCommit={(v) => set({ scale_step_grams: v })}
             />
             <Choice
-              label="Aim"
+              label={t.aim}
               value={problem.objective}
-              options={OBJECTIVES}
+              options={objectiveChoices()}
               onChange={(objective) => set({ objective })}
             />
             <Choice
-              label="Confidence"
+              label={t.howSure}
               value={confidence}
-              options={
-                CONFIDENCES.some(([v]) => v === confidence)
-                  ? CONFIDENCES
-                  : [...CONFIDENCES, [confidence, `${problem.confidence * 100} %`] as const]
-              }
+              options={[
+                ['margin', t.sureMargin],
+                ['0', t.sureNone],
+                ...[...new Set([...CONFIDENCES, ...(problem.confidence > 0 ? [confidence] : [])])].map(
+                  (sure) => [sure, t.sureAt(100 * Number(sure))] as const,
+                ),
+              ]}
               onChange={(c) =>
                 set(
                   c === 'margin'
@@ -139,49 +143,43 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
             />
             {problem.confidence > 0 && (
               <Choice
-                label="Sure of"
+                label={t.sureOf}
                 value={problem.confidence_for ?? 'each'}
                 options={[
-                  ['each', 'each rule by itself'],
-                  ['all', 'all rules at once'],
+                  ['each', t.sureEach],
+                  ['all', t.sureAll],
                 ]}
                 onChange={(confidence_for) => set({ confidence_for })}
               />
             )}
             <Choice
-              label="Species"
-              value={problem.species ?? SPECIES[0]}
+              label={t.species}
+              value={problem.species ?? ANY}
               options={[...new Set([...SPECIES, ...(problem.species ? [problem.species] : [])])].map(
-                (s) => [s, s] as const,
+                (s) => [s, t.speciesNames[s as keyof typeof t.speciesNames] ?? s] as const,
               )}
               onChange={(species) => set({ species })}
             />
             <NumberInput
-              label="Most water in the mix"
+              label={t.mostWater}
               unit="%"
               min={1}
               max={99}
               step={0.5}
-              placeholder="not bound"
+              placeholder={t.noLimit}
               value={mostWater(mix)}
               onCommit={(most) => void view.edit((m) => withMostWater(m, most))}
-              hint={`At ${MIX_MOISTURE.most} % or less it keeps.`}
+              hint={t.keepsAt(MIX_MOISTURE.most)}
             />
             <details className="wide">
-              <summary>Why {MIX_MOISTURE.most} % water</summary>
+              <summary>{t.whyWater(MIX_MOISTURE.most)}</summary>
               <p className="source">{MIX_MOISTURE.source}</p>
             </details>
-            {Boolean(unpriced) && (
-              <p className="hint wide">Cheapest needs a price for every food; {unpriced} have none yet.</p>
-            )}
+            {Boolean(unpriced) && <p className="hint wide">{t.unpriced(Number(unpriced))}</p>}
             <RationEditor mix={mix} view={view} />
           </>
         )}
       </div>
     </section>
   );
-}
-
-function format(value: number): string {
-  return String(Number(value.toFixed(2)));
 }

@@ -1,6 +1,7 @@
 /** What goes on paper: names, shares, grams and the verdict. Hidden on the screen. */
 import type { Ingredient } from '../../formulation/problem/problem.ts';
 import type { Mix } from '../../household/model.ts';
+import { words } from '../../words/words.ts';
 import { ownLimitWords } from './limits/limit-words.ts';
 import type { FormulationView } from './useFormulation.ts';
 import { headed } from './Verdict.tsx';
@@ -20,6 +21,12 @@ export function PrintSheet({
     return share !== undefined && share > 0.005 ? [{ food, share }] : [];
   });
   const { head, rest } = headed(view);
+  const { figures: f, mix: texts } = words();
+  const t = texts.paper;
+  const gramsOf = (id: string, share: number) => {
+    const grams = view.weighed?.grams?.[id];
+    return grams === undefined ? t.about((share * batch) / 100) : f.grams(grams);
+  };
   return (
     <div className="print-sheet" aria-hidden="true">
       <h1>{mix.name}</h1>
@@ -29,18 +36,18 @@ export function PrintSheet({
       <table>
         <thead>
           <tr>
-            <th>Food</th>
-            <th>Share</th>
-            <th>Grams of {batch}</th>
-            <th>Weighed</th>
+            <th>{t.food}</th>
+            <th>{t.share}</th>
+            <th>{t.grams(batch)}</th>
+            <th>{t.weighed}</th>
           </tr>
         </thead>
         <tbody>
           {used.map(({ food, share }) => (
             <tr key={food.id}>
               <td>{nameOf(food)}</td>
-              <td>{share.toFixed(1)} %</td>
-              <td>{view.weighed?.grams?.[food.id] ?? `about ${((share * batch) / 100).toFixed(1)}`} g</td>
+              <td>{f.fixed(share, 1)} %</td>
+              <td>{gramsOf(food.id, share)}</td>
               <td>☐</td>
             </tr>
           ))}
@@ -49,7 +56,7 @@ export function PrintSheet({
       {mix.problem.own_limits?.map((limit) => (
         <p key={ownLimitWords(limit)}>{ownLimitWords(limit)}.</p>
       ))}
-      <p>Not veterinary advice. A home mix never replaces a complete food.</p>
+      <p>{t.notVet}</p>
     </div>
   );
 }

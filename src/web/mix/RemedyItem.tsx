@@ -7,6 +7,7 @@ import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
 import { changesOf } from '../../household/reckon/mix/mix-remedies.ts';
 import { isLimitOfTarget } from '../../household/reckon/mix/own-limits.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { words as texts } from '../../words/words.ts';
 import { today } from '../shared/today.ts';
 import { LimitStep } from './limits/LimitStep.tsx';
 import type { LimitChange } from './limits/limit-words.ts';
@@ -18,6 +19,7 @@ export function RemedyItem(props: {
   nameOf(id: string): string;
   act(on: Day): void;
 }) {
+  const t = texts().mix.mend;
   const { remedy, mix, nameOf, act } = props;
   const changes = changesOf(remedy);
   const limits = changes.some((c) => isLimitOfTarget(mix.problem, c.pointer))
@@ -27,15 +29,13 @@ export function RemedyItem(props: {
     const { food, share } = remedy;
     return (
       <Item
-        words={`Add ${food.name}: ${share} % of the mix is enough.`}
+        words={t.add(food.name, share)}
         act={act}
         more={
           <small>
-            In the tables ({tableOf(food.ref)}),{' '}
-            {food.group ? `group ${groupName(food.group)}` : groupName(OTHER)}
-            {food.price_per_kg !== undefined &&
-              `. Its price is taken as ${food.price_per_kg} per kg, like the dearest food; put in the real one`}
-            .
+            {food.price_per_kg === undefined
+              ? t.inTables(tableOf(food.ref), groupName(food.group ?? OTHER))
+              : t.inTablesPriced(tableOf(food.ref), groupName(food.group ?? OTHER), food.price_per_kg)}
           </small>
         }
       />
@@ -44,7 +44,7 @@ export function RemedyItem(props: {
   if (remedy.kind === 'loosen') return <Item words={remedy.sentence} limits={limits} act={act} />;
   return (
     <Item
-      words="Several bounds together:"
+      words={t.together}
       spoken={remedy.sentence}
       limits={limits}
       act={act}
@@ -70,7 +70,8 @@ interface ItemProps {
 }
 
 export function Item({ words, spoken, more, limits, act }: ItemProps) {
-  const button = { label: 'Do this', spoken: `Do this: ${spoken ?? words}` };
+  const t = texts().mix.mend;
+  const button = { label: t.doThis, spoken: t.doThisAbout(spoken ?? words) };
   return (
     <li>
       <div>

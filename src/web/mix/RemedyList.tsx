@@ -1,6 +1,5 @@
 /** Which rules collide, and the changes that would mend it, each tried beforehand and one press away. */
 import type { ReactNode } from 'react';
-import { joined } from '../../formulation/explain/sentences.ts';
 import { pointerSteps } from '../../formulation/problem/json-pointer.ts';
 import type { Collision, Remedy, Statement } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
@@ -15,6 +14,7 @@ import {
 } from '../../household/reckon/mix/mix-remedies.ts';
 import { isLimitOfTarget, withRuleLeftOut } from '../../household/reckon/mix/own-limits.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useWorking } from './live/useWorking.ts';
 import { Item, RemedyItem } from './RemedyItem.tsx';
@@ -33,9 +33,10 @@ interface Props {
   mend(change: (mix: Mix) => Mix): void;
 }
 
-const ALL = 'all least shares';
+const ALL = 'least-shares';
 
 export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: change }: Props) {
+  const t = words().mix.mend;
   const { conflict } = collision;
   const mend: typeof change = (next) => {
     change(next);
@@ -69,10 +70,10 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
       act={(on) => mend((m) => withRemedy(m, remedy, on))}
     />
   );
-  const leave = (rows: readonly number[], words: string) => (
+  const leave = (rows: readonly number[], said: string) => (
     <Item
-      key={words}
-      words={words}
+      key={said}
+      words={said}
       limits={
         rows.some((row) => isLimitOfTarget(mix.problem, `/rules/${row}`))
           ? { mix, change: { leftOut: rows }, nameOf }
@@ -85,41 +86,43 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
   );
 
   return (
-    <section className="remedies" aria-label="What collides and what mends it">
-      <h2>{conflict.length === 1 ? 'This cannot be kept' : 'These cannot all be kept'}</h2>
+    <section className="remedies" aria-label={t.title}>
+      <h2>{conflict.length === 1 ? t.one : t.several}</h2>
       <ul className="conflict">
         {conflict.map((s) => {
           const held = heldAt(mix, s.pointer);
           return (
             // One wish may stand here several times, about one food each.
             <li key={`${s.pointer} ${s.sentence}`}>
-              {held ? `${nameOf(held)} is held at its share.` : s.sentence}
-              {isForeign(s.pointer, keptRules) && ' (The target of another animal of this mix asks it.)'}
+              {held
+                ? t.held(nameOf(held))
+                : isForeign(s.pointer, keptRules)
+                  ? t.foreign(s.sentence)
+                  : s.sentence}
             </li>
           );
         })}
       </ul>
       {!none && (
         <>
-          <h3>Any one of these mends it</h3>
-          <p className="hint">
-            Each was tried: with it there is a mix that keeps every rule. “Do this” makes the change and
-            balances the mix; Undo takes it back. Before a limit of the target gives way, you are asked.
-          </p>
+          <h3>{t.anyOne}</h3>
+          <p className="hint">{t.tried}</p>
         </>
       )}
       {freeing.length + wish.length + asked.length > 0 && (
-        <Section title="Ask for less" hint="What the animal needs stays as it is.">
+        <Section title={t.askLess} hint={t.askLessHint}>
           {freeing.map((id) => (
             <Item
               key={`hold ${id}`}
-              words={`Let go of ${nameOf(id)}.`}
+              words={t.letGo(nameOf(id))}
               act={() => mend((m) => hold(m, id, false))}
             />
           ))}
           {wish.length > 0 && (
             <Item
-              words={`Wish for these shares instead of insisting on them: ${joined(wish.map((id) => `${nameOf(id)} ${mix.problem.foods.find((f) => f.id === id)!.min} %`))}. The mix then comes as near to them as the other rules allow.`}
+              words={t.wish(
+                wish.map((id) => t.shareOf(nameOf(id), mix.problem.foods.find((f) => f.id === id)?.min ?? 0)),
+              )}
               act={() => mend((m) => wishedInstead(m, wish))}
             />
           )}
@@ -127,40 +130,28 @@ export function RemedyList({ collision, breaches, mix, keptRules, nameOf, mend: 
         </Section>
       )}
       {foods.length > 0 && (
-        <Section title="Add one food" hint="Foods of the tables that carry what is missing.">
+        <Section title={t.addOne} hint={t.addOneHint}>
           {foods.map(item)}
         </Section>
       )}
       {target.length > 0 && (
-        <Section
-          title="Widen the target"
-          hint="These ranges are there for the animal. Widen one only where you know why."
-        >
+        <Section title={t.widen} hint={t.widenHint}>
           {target.map(item)}
         </Section>
       )}
-      {leftOut.length > 0 && (
-        <p>
-          No single change was found that mends it. A rule may be left out of this mix; add foods that carry
-          what is missing, or choose another target.
-        </p>
-      )}
-      {none && foreign && (
-        <p>
-          What the target of another animal asks is changed under Targets; or take that animal off this mix,
-          below.
-        </p>
-      )}
+      {leftOut.length > 0 && <p>{t.leaveOutHint}</p>}
+      {none && foreign && <p>{t.foreignHint}</p>}
       {leftOut.length > 0 && (
         <ul className="remedy-list">
           {blind.length > 1 &&
             leave(
               blind.map((r) => r.index),
-              `Leave out all ${blind.length} rules that rest on missing figures and are not met: ${blind.map((r) => ruleName(mix, r.index)).join(', ')}.`,
+              t.leaveOutAll(
+                blind.length,
+                blind.map((r) => ruleName(mix, r.index)),
+              ),
             )}
-          {leftOut.map(({ index, sentence }) =>
-            leave([index], `Leave out the rule “${sentence.replace(/\.$/, '')}”.`),
-          )}
+          {leftOut.map(({ index, sentence }) => leave([index], t.leaveOut(sentence.replace(/\.$/, ''))))}
         </ul>
       )}
     </section>
@@ -188,10 +179,14 @@ function rulesIn(statements: readonly Statement[]): { index: number; sentence: s
 }
 
 function ruleName(mix: Mix, index: number): string {
+  const t = words().mix.mend;
   const rule = mix.problem.rules[index];
   if (rule && 'nutrient' in rule) return inSentence(rule.nutrient);
-  if (rule && 'ratio' in rule) return rule.ratio.map(inSentence).join(' to ');
-  return `rule ${index + 1}`;
+  if (rule && 'ratio' in rule) {
+    const [over, under] = rule.ratio;
+    return t.ratio(inSentence(over), inSentence(under));
+  }
+  return t.limit(index + 1);
 }
 
 /** A nutrient's name inside a sentence: "vitamin B6", not "Vitamin B6". */

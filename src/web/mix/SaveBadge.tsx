@@ -1,14 +1,16 @@
 /** Whether the mix is kept; a failed save stays in sight until it succeeds. */
 import { Button } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import type { SaveState } from '../store/save-state.ts';
 
 export function SaveBadge({ state, retry }: { state: SaveState; retry(): void }) {
+  const t = words().mix.save;
   if (state.is === 'failed') {
     return (
       <div className="save failed" role="alert">
-        Not saved: {state.message} Trying again.
+        {t.notSaved(state.message)}
         <Button className="quiet-button small" onPress={retry}>
-          Try now
+          {t.tryNow}
         </Button>
       </div>
     );
@@ -16,9 +18,9 @@ export function SaveBadge({ state, retry }: { state: SaveState; retry(): void })
   if (state.is === 'refused') {
     return (
       <div className="save failed" role="alert">
-        Not saved, and taken back: {state.message}
+        {t.refused(state.message)}
       </div>
     );
   }
-  return <span className="save">{state.is === 'saved' ? 'Saved' : 'Saving…'}</span>;
+  return <span className="save">{state.is === 'saved' ? t.saved : t.saving}</span>;
 }

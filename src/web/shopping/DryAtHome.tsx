@@ -1,85 +1,86 @@
-/** Whether a food is bought as it is mixed, or fresh and dried at home: from what, how dry, and what is trimmed off. */
-import { useState } from 'react';
+/** A food that is bought fresh and dried at home: from what, how dry, and what is trimmed off. */
+import type { ReactNode } from 'react';
 import {
+  driedAtHome,
   driedFrom,
   freshFoodOf,
   PLANNED_MOISTURE,
-  PLANNED_MOISTURE_SOURCE,
   withDried,
 } from '../../household/reckon/foods/fresh-food.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { DriedAtHome } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { FreshFoodChoice } from '../shared/FreshFoodChoice.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import { Radios } from '../shared/Radios.tsx';
 import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
-import '../shared/asking.css';
 
-/** @param food id, as mixes name it @param dried reference number of the food as it is mixed @param at selector of its place */
-export function DryAtHome(props: { food: string; name: string; dried: string | undefined; at: string }) {
-  const { food, name, dried, at } = props;
+interface Props {
+  /** Id, as the mix names it. */
+  readonly food: string;
+  readonly name: string;
+  /** Reference number of the food as it is mixed. */
+  readonly dried: string | undefined;
+  /** Selector of its place. */
+  readonly at: string;
+  onChosen(): void;
+  readonly children: ReactNode;
+}
+
+export function DryAtHome({ food, name, dried, at, onChosen, children }: Props) {
   const { house } = useMixDraft();
   const { kitchen, change, error } = useKitchen();
-  const all = kitchen.driedAtHome ?? [];
-  const how = all.find((d) => d.food === food);
-  /** Chosen, and its fresh food not yet. */
-  const [asking, setAsking] = useState(false);
+  const t = words().shopping.dryAtHome;
+  const how = driedAtHome(house, food);
   const table = useReferenceFoods(how ? [how.fresh] : []);
   const fresh = how && freshFoodOf(how.fresh, house.foods, table);
-  const keep = (next: Omit<DriedAtHome, 'food'> | undefined) =>
-    change({ driedAtHome: withDried(all, food, next) });
+  const water = fresh?.composition.WATER;
+  const keep = (next: Omit<DriedAtHome, 'food'>) =>
+    change({ driedAtHome: withDried(kitchen.driedAtHome ?? [], how?.food ?? food, next) });
 
   function choose(id: string) {
     keep(driedFrom(how, id));
-    setAsking(false);
-    focusWhenThere(`${at} .shop-dried input:checked`);
+    onChosen();
+    focusWhenThere(`${at} .shop-how`);
   }
 
   return (
     <div className="shop-dried">
-      <Radios
-        label={<h4>How it comes</h4>}
-        value={how || asking ? 'home' : 'dry'}
-        options={[
-          ['dry', 'Bought dry'],
-          ['home', 'Dried at home'],
-        ]}
-        onChange={(to) => {
-          setAsking(to === 'home');
-          if (to === 'dry' && how) keep(undefined);
-        }}
-      />
-      {asking && !how && <FreshFoodChoice food={food} name={name} dried={dried} suggest onChoose={choose} />}
+      <h4>{t.title}</h4>
+      {!how && <FreshFoodChoice food={food} name={name} dried={dried} suggest onChoose={choose} />}
       {how && (
         <>
           <p>
             {fresh ? (
-              <>
-                Dried from <strong>{fresh.name}</strong>,{' '}
-                {fresh.composition.WATER === undefined
-                  ? 'of which the water is not known'
-                  : `${fresh.composition.WATER} g water per 100 g`}{' '}
-                <span className="source">({fresh.source})</span>.
-              </>
+              <Sentence
+                of={t.from(water === undefined ? t.waterUnknown : t.water(water))}
+                with={{
+                  fresh: () => <strong>{fresh.name}</strong>,
+                  source: () => <span className="source">({fresh.source})</span>,
+                }}
+              />
             ) : (
-              'The fresh food that was chosen is not to be found; choose another.'
+              t.lost
             )}
           </p>
-          {fresh && fresh.composition.WATER === undefined && (
+          {fresh && water === undefined && (
             <p className="notice-line">
-              How much of it is left dried cannot be worked out. Choose a food with its water known, or{' '}
-              <a href={linkTo('foods', how.fresh)}>enter it</a>.
+              <Sentence
+                of={t.cannot}
+                with={{ food: (text) => <a href={linkTo('foods', how.fresh)}>{text}</a> }}
+              />
             </p>
           )}
+          {children}
           <FreshFoodChoice food={food} name={name} dried={dried} suggest={false} onChoose={choose} />
           <div className="fields">
             <NumberInput
-              label="Water when dried"
+              label={t.moisture}
               unit="%"
               value={how.moisture}
               min={0}
@@ -87,11 +88,11 @@ export function DryAtHome(props: { food: string; name: string; dried: string | u
               step={1}
               decimals={1}
               required
-              hint={`${PLANNED_MOISTURE} is ${PLANNED_MOISTURE_SOURCE}.`}
-              onCommit={(m) => m !== undefined && keep({ ...how, moisture: m })}
+              hint={t.moistureHint(PLANNED_MOISTURE)}
+              onCommit={(moisture) => moisture !== undefined && keep({ ...unnamed(how), moisture })}
             />
             <NumberInput
-              label="Trimmed off, as you weighed it"
+              label={t.trim}
               unit="%"
               value={how.trimLoss}
               min={0}
@@ -99,9 +100,8 @@ export function DryAtHome(props: { food: string; name: string; dried: string | u
               step={1}
               decimals={1}
               placeholder={tableTrim(fresh)}
-              hint={fresh ? trimOf(fresh).note : undefined}
               onCommit={(trimLoss) => {
-                const { trimLoss: _, ...rest } = how;
+                const { trimLoss: _, ...rest } = unnamed(how);
                 keep(trimLoss === undefined ? rest : { ...rest, trimLoss });
               }}
             />
@@ -113,7 +113,10 @@ export function DryAtHome(props: { food: string; name: string; dried: string | u
   );
 }
 
+const unnamed = ({ food: _, ...how }: DriedAtHome): Omit<DriedAtHome, 'food'> => how;
+
 function tableTrim(fresh: Parameters<typeof trimOf>[0] | undefined): string {
+  const t = words().shopping.dryAtHome;
   const loss = fresh && trimOf(fresh).trimLoss;
-  return loss === undefined ? 'not known' : `${loss} (table)`;
+  return loss === undefined ? t.notKnown : t.trimTable(loss);
 }

@@ -1,189 +1,130 @@
-/** One food of the list: needed, from which lots, still to buy, in which packs, what is left over and what it costs. */
+/** One food of the list: a box to tick, its whole grams, how the keeper gets it; all else under "more". */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
-import { lotState } from '../../household/reckon/cupboard/lot-state.ts';
-import { driedAtHome, freshFoodOf } from '../../household/reckon/foods/fresh-food.ts';
-import { dayInWords } from '../../kitchen/days.ts';
-import { trimOf } from '../../kitchen/drying/yields.ts';
-import type { Lot } from '../../kitchen/model.ts';
-import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import {
+  driedAtHome,
+  driedFrom,
+  freshSuggested,
+  withDried,
+} from '../../household/reckon/foods/fresh-food.ts';
+import { type ToGet, toGet, withTick } from '../../household/reckon/shopping/basket.ts';
 import type { ShoppingLine } from '../../kitchen/shopping/shopping-list.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
-import { lotWords } from '../shared/lots/lot-words.ts';
-import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { useReferenceFoods } from '../worker/engine.ts';
-import type { Buying } from './BoughtPacks.tsx';
-import { DryAtHome } from './DryAtHome.tsx';
-import { Offers } from './Offers.tsx';
-import { leftWords, linePrice, money, noFreshWords, packWords, toBuyWords } from './view-model.ts';
+
+import { LineMore } from './LineMore.tsx';
+import { amountWords, marksOf } from './view-model.ts';
+import { WeightField } from './WeightField.tsx';
+
+type How = 'bought' | 'home' | 'dry';
 
 interface Props {
   readonly line: ShoppingLine;
-  /** Percent of the mix. */
-  readonly share: number;
+  /** What is to be got of it. */
+  readonly get: ToGet;
+  /** Step of the keeper's scale, g. */
+  readonly step: number;
   /** Reference number of the food as it is mixed. */
   readonly dried: string | undefined;
+  /** Whether it is something that is dried at home: a herb, a vegetable, a fruit, or nobody knows. */
+  readonly mayBeDried: boolean;
   readonly why: string | undefined;
-  readonly buying: Buying;
   /** Whether the line may not be the answer to what is asked now. */
   readonly stale: boolean;
-  /** Said when some of a seller's order is bought apart. */
-  apart(seller: string, food: string): string | undefined;
 }
 
-export function ListLine({ line, share, dried, why, buying, stale, apart }: Props) {
+export function ListLine({ line, get, step, dried, mayBeDried, why, stale }: Props) {
   const { house } = useMixDraft();
+  const { kitchen, change } = useKitchen();
   const [open, setOpen] = useState(false);
-  const [editing, setEditing] = useState<string>();
-  const { food, name, toBuy, packs } = line;
+  /** "I dry it" is chosen, and its fresh food not yet. */
+  const [asking, setAsking] = useState(false);
+  const { food, name } = line;
+  const t = words().shopping.list;
   const place = `shop-${food}`;
   const at = `#${CSS.escape(place)}`;
-  const how = driedAtHome(house, food);
-  const offers = house.offers.filter((o) => o.food === food).length;
-  const enough = toBuy === 0;
+  const drying = driedAtHome(house, food);
+  const ticked = kitchen.basket?.[food];
+  const how: How = ticked?.home ? 'home' : drying || asking ? 'dry' : 'bought';
+  const amount = amountWords(get, line.toBuy, stale);
+  const marks = marksOf(line, get, stale);
+  const keep = (next: typeof ticked) => change({ basket: withTick(kitchen.basket, food, next) });
+
+  function dryIt() {
+    const suggested = freshSuggested(house, food, dried);
+    const [fresh] = suggested;
+    if (fresh !== undefined && suggested.length === 1)
+      return change({ driedAtHome: withDried(kitchen.driedAtHome ?? [], food, driedFrom(undefined, fresh)) });
+    setAsking(true);
+    setOpen(true);
+    focusWhenThere(`${at} .fresh-choice button`);
+  }
+
+  function choose(next: How) {
+    setAsking(false);
+    if (next === 'home') return keep({ on: today(), home: true });
+    if (ticked?.home) keep(undefined);
+    if (next === 'dry' && !drying) return dryIt();
+    if (next === 'bought' && drying)
+      change({ driedAtHome: withDried(kitchen.driedAtHome ?? [], drying.food, undefined) });
+  }
 
   return (
-    <li id={place} className="shop-line">
-      <div className="shop-line-head">
-        <h3 tabIndex={-1}>{name}</h3>
-        <p>
-          <strong>{sayGrams(line.needed)}</strong> <small>{Number(share.toFixed(1))} %</small>
-        </p>
-      </div>
-      <FromCupboard line={line} />
-      {enough ? (
-        <p className="shop-enough">
-          <span aria-hidden="true">✓</span> Nothing to buy
-        </p>
-      ) : (
-        <>
-          <p>
-            Still to buy: <strong>{toBuyWords(line)}</strong>
-          </p>
-          {how && <FreshNote line={line} />}
-          {packs.map((p) => (
-            <div key={p.offer.id} className="shop-packs">
-              <p>
-                <strong>{packWords(p)}</strong> from {p.offer.seller}
-              </p>
-              <p className="shop-money">{money(p.price)}</p>
-              <Button
-                className="button small"
-                isDisabled={stale || buying.busy}
-                aria-label={`Bought: ${packWords(p)} of ${name} from ${p.offer.seller}`}
-                onPress={() => void buying.buy([{ name, packs: p }], `${at} h3`, apart(p.offer.seller, food))}
-              >
-                Bought
-              </Button>
-            </div>
-          ))}
-          {why !== undefined && (
-            <div className="shop-missing">
-              <p>
-                <span aria-hidden="true">! </span>
-                {offers === 0 ? 'Nobody is known to sell it.' : why}
-              </p>
-              {editing !== 'new' && (
-                <Button
-                  className="button small"
-                  aria-label={`Add an offer of ${name}`}
-                  onPress={() => {
-                    setOpen(true);
-                    setEditing('new');
-                  }}
-                >
-                  Add an offer
-                </Button>
-              )}
-            </div>
-          )}
-        </>
-      )}
-      <p className="hint">
-        {packs.length > 0 && `${leftWords(line)} `}In this batch: {linePrice(line)}
-      </p>
-      <details open={open} onToggle={(e) => setOpen(e.currentTarget.open)}>
-        <summary>
-          <span>
-            {offers === 0 ? 'No offers' : offers === 1 ? 'One offer' : `${offers} offers`}
-            {how ? ', dried at home' : ''}
-            <span className="sr-only"> of {name}</span>
-          </span>
-        </summary>
-        {open && (
-          <>
-            <Offers
-              food={food}
-              name={name}
-              at={at}
-              editing={editing}
-              onEdit={(next) => {
-                setEditing(next);
-                if (next === undefined) focusWhenThere(`${at} .shop-add-offer`);
+    <li id={place} className={`shop-line${ticked ? ' got' : ''}`}>
+      <label className="tick shop-tick">
+        <input
+          type="checkbox"
+          checked={ticked !== undefined}
+          aria-label={t.got(name, amount)}
+          onChange={(e) => keep(e.target.checked ? { on: today() } : undefined)}
+        />
+        <span className="shop-name">{name}</span>
+      </label>
+      <strong className="shop-amount">{amount}</strong>
+      <select
+        className="shop-how"
+        aria-label={t.how(name)}
+        value={how}
+        onChange={(e) => choose(e.target.value as How)}
+      >
+        <option value="bought">{t.bought}</option>
+        <option value="home">{t.home}</option>
+        {(mayBeDried || how === 'dry') && <option value="dry">{t.dry}</option>}
+      </select>
+      <Button
+        className="quiet-button shop-more"
+        aria-label={t.more(name)}
+        aria-expanded={open}
+        onPress={() => setOpen(!open)}
+      >
+        <span aria-hidden="true">{words().common.more}</span>
+      </Button>
+      {marks.length > 0 && <small className="shop-marks">{marks.join(' · ')}</small>}
+      {open && (
+        <LineMore
+          line={line}
+          dried={dried}
+          drying={how === 'dry'}
+          why={why}
+          stale={stale}
+          at={at}
+          onChosen={() => setAsking(false)}
+        >
+          {ticked && (
+            <WeightField
+              value={ticked.grams}
+              usual={(ticked.home ? toGet(line, false, step) : get).grams}
+              keep={(grams) => {
+                const { grams: _, ...rest } = ticked;
+                keep(grams === undefined ? rest : { ...rest, grams });
               }}
             />
-            <DryAtHome food={food} name={name} dried={dried} at={at} />
-          </>
-        )}
-      </details>
+          )}
+        </LineMore>
+      )}
     </li>
-  );
-}
-
-/** What the fresh weight rests on, or why there is none. */
-function FreshNote({ line }: { line: ShoppingLine }) {
-  const { house } = useMixDraft();
-  const how = driedAtHome(house, line.food)!;
-  const table = useReferenceFoods([how.fresh]);
-  const fresh = freshFoodOf(how.fresh, house.foods, table);
-  if (!fresh || !line.toBuyFresh) return <p className="hint">{noFreshWords(fresh, how.moisture)}</p>;
-  const { trimLoss, parts, source, note } = trimOf(fresh, how.trimLoss);
-  if (!trimLoss) return <p className="hint">{note}</p>;
-  return (
-    <p className="hint">
-      {trimLoss} % is trimmed off{parts && `: ${parts}`} <span className="source">({source})</span>
-    </p>
-  );
-}
-
-/** From which lots and trays, the oldest first, and what is passed over. */
-function FromCupboard({ line }: { line: ShoppingLine }) {
-  const { house } = useMixDraft();
-  const { fromLots, fromTrays, passed } = line;
-  if (fromLots.length + fromTrays.length + passed.length === 0) return null;
-  const day = today();
-  const group = groupsIn(house)(line.food);
-  const wordsOf = (lot: Lot) => {
-    if (lot.form === 'fresh') return 'fresh: dry it first';
-    // Of a lot that the list takes from, some is left.
-    const state = lotState({ lot, grams: 1 }, day, group);
-    return state.kind === 'ready' ? undefined : lotWords(lot, state, day);
-  };
-  return (
-    <ul className="shop-lots" aria-label={`${line.name} in the cupboard`}>
-      {fromLots.map(({ lot, grams, asMixed }) => (
-        <li key={lot.id}>
-          {sayGrams(grams)} from <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>
-          {lot.form === 'fresh' && `, ${sayGrams(asMixed)} once dried`}{' '}
-          <small>
-            {[`bought ${dayInWords(lot.boughtOn, day)}`, wordsOf(lot)].filter(Boolean).join('; ')}
-          </small>
-        </li>
-      ))}
-      {fromTrays.map(({ run, lot, asMixed }) => (
-        <li key={run.id}>
-          About {sayGrams(asMixed)} from <a href={linkTo('drying', run.id)}>{lot.name} on the trays</a>
-        </li>
-      ))}
-      {passed.map(({ lot, grams, onTrays, why }) => (
-        <li key={`${lot.id}${onTrays ? ' on trays' : ''}`} className="shop-passed">
-          Not counted: {sayGrams(grams)} of <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>
-          {onTrays && ' on the trays'}; {why}.
-        </li>
-      ))}
-    </ul>
   );
 }

@@ -1,78 +1,60 @@
-/** The shopping list on paper: by seller, with a box to tick. Hidden on the screen. */
+/** The shopping list on paper: one page, a box to tick beside each food. Hidden on the screen. */
+import { Fragment } from 'react';
+import type { ToGet } from '../../household/reckon/shopping/basket.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
-import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
-import { money, orderPacks, orderTotal, packWords, toBuyWords } from './view-model.ts';
+import type { ShoppingLine, ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
+import { words } from '../../words/words.ts';
+import { amountWords, orderWords, packWords, type Section } from './view-model.ts';
 
-export function ListPaper({ list, title }: { list: ShoppingList; title: string }) {
-  const missing = new Set(list.missing.map((m) => m.food));
-  const lines = list.lines.filter((l) => missing.has(l.food));
-  const lots = list.lines.filter((l) => l.fromLots.length > 0);
+interface Props {
+  readonly list: ShoppingList;
+  readonly title: string;
+  /** For how much of the mix it is, in a sentence. */
+  readonly size: string;
+  readonly sections: readonly (readonly [Section, readonly ShoppingLine[]])[];
+  getOf(line: ShoppingLine): ToGet;
+  /** Whether a food is ticked already. */
+  isTicked(food: string): boolean;
+}
+
+export function ListPaper({ list, title, size, sections, getOf, isTicked }: Props) {
+  const t = words().shopping;
+  const stocked = list.lines.filter((l) => l.toBuy === 0);
   return (
-    <div className="print-sheet" aria-hidden="true">
-      <h1>Shopping for {title}</h1>
-      <p>{sayGrams(list.batchGrams)} of the mix.</p>
+    <div className="print-sheet shop-paper" aria-hidden="true">
+      <h1>{t.paper.title(title)}</h1>
+      <p>{size}</p>
+      <table>
+        <tbody>
+          {sections.map(([section, lines]) => (
+            <Fragment key={section}>
+              <tr>
+                <th colSpan={4} scope="colgroup">
+                  {t.list.groups[section]}
+                </th>
+              </tr>
+              {lines.map((line) => (
+                <tr key={line.food}>
+                  <td className="shop-box">
+                    <span>{isTicked(line.food) ? '✓' : ''}</span>
+                  </td>
+                  <td>{line.name}</td>
+                  <td>{amountWords(getOf(line), line.toBuy)}</td>
+                  <td>{line.packs.map((p) => t.paper.from(packWords(p), p.offer.seller)).join('; ')}</td>
+                </tr>
+              ))}
+            </Fragment>
+          ))}
+        </tbody>
+      </table>
       {list.orders.map((order) => (
-        <table key={order.seller} className="shop-paper-order">
-          <caption>{order.seller}</caption>
-          <thead>
-            <tr>
-              <th>Food</th>
-              <th>Packs</th>
-              <th>Price</th>
-              <th>Bought</th>
-            </tr>
-          </thead>
-          <tbody>
-            {orderPacks(list, order.seller).map(({ name, packs }) => (
-              <tr key={packs.offer.id}>
-                <td>{name}</td>
-                <td>{packWords(packs)}</td>
-                <td>{money(packs.price)}</td>
-                <td>☐</td>
-              </tr>
-            ))}
-            <tr>
-              <td>{order.delivery > 0 ? `In all, with ${money(order.delivery)} for delivery` : 'In all'}</td>
-              <td />
-              <td>{money(orderTotal(order))}</td>
-              <td />
-            </tr>
-          </tbody>
-        </table>
+        <p key={order.seller}>{orderWords(order)}</p>
       ))}
-      {lines.length > 0 && (
-        <table>
-          <caption>Still to be found</caption>
-          <thead>
-            <tr>
-              <th>Food</th>
-              <th>To buy</th>
-              <th>Bought</th>
-            </tr>
-          </thead>
-          <tbody>
-            {lines.map((line) => (
-              <tr key={line.food}>
-                <td>{line.name}</td>
-                <td>{toBuyWords(line)}</td>
-                <td>☐</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
-      {lots.length > 0 && (
-        <table>
-          <caption>In the cupboard already</caption>
-          <tbody>
-            {lots.map((line) => (
-              <tr key={line.food}>
-                <td>{line.name}</td>
-                <td>{line.fromLots.map((l) => `${l.lot.name} ${sayGrams(l.grams)}`).join(', ')}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      {stocked.length > 0 && (
+        <p>
+          <strong>{t.paper.home}</strong>:{' '}
+          {stocked.map((l) => t.told.pack(l.name, sayGrams(Math.ceil(l.needed)))).join('; ')}
+        </p>
       )}
     </div>
   );

@@ -3,16 +3,15 @@ import { useState } from 'react';
 import type { Mix } from '../../household/model.ts';
 import { nextBatchOf, resized, sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { type Eating, eatingOf } from '../../household/reckon/shopping/eating.ts';
-import { countOfDays } from '../../kitchen/days.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
-import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { sizeSentence } from './view-model.ts';
 
 /** Days asked for where nothing lets them be worked out. */
 const FIRST_DAYS = 30;
@@ -20,6 +19,7 @@ const MOST_DAYS = 3660;
 
 /** @param chosen shares of what is fed beside the mix, where they are chosen */
 export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) {
+  const t = words().shopping.size;
   const { house } = useMixDraft();
   const { change, error } = useKitchen();
   const [fault, setFault] = useState('');
@@ -41,13 +41,13 @@ export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShare
   }
 
   return (
-    <section className="next-batch" aria-label="Size of the batch">
+    <section className="next-batch" aria-label={t.label}>
       <Radios
-        label="Size of the next batch"
+        label={t.next}
         value={inDays ? 'days' : 'grams'}
         options={[
-          ['grams', 'In grams'],
-          ['days', 'In days'],
+          ['grams', t.inGrams],
+          ['days', t.inDays],
         ]}
         onChange={measure}
       />
@@ -55,7 +55,7 @@ export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShare
         {inDays ? (
           <NumberInput
             key="days"
-            label="Days it is to last"
+            label={t.days}
             value={next.days}
             min={1}
             max={MOST_DAYS}
@@ -65,14 +65,14 @@ export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShare
             onCommit={(days) => {
               if (days === undefined) return;
               if (Number.isInteger(days)) keep({ days });
-              else setFault(`Days it is to last: ${days} is not a whole number of days.`);
+              else setFault(t.notWhole(days));
             }}
           />
         ) : (
           <NumberInput
             key="grams"
-            label="Weight of the batch"
-            unit="g"
+            label={t.weight}
+            measure="mass"
             value={next.grams ?? mix.problem.batch_grams}
             min={mix.problem.scale_step_grams}
             max={1_000_000}
@@ -82,14 +82,6 @@ export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShare
           />
         )}
       </div>
-      <p className="next-size" role="status">
-        {grams !== undefined && (
-          <>
-            <strong>{sayGrams(grams)}</strong> of the mix
-            {gramsADay !== undefined && `: ${sizeSentence(grams, eating)}`}.
-          </>
-        )}
-      </p>
       <Unknown eating={eating} needed={inDays} />
       <Failed error={error} />
     </section>
@@ -99,18 +91,18 @@ export function NextBatchFields({ mix, chosen }: { mix: Mix; chosen: ChosenShare
 /** What must be known before days can be turned into grams, with the way there. */
 function Unknown({ eating, needed }: { eating: Eating; needed: boolean }) {
   const { animals, unknown, mixPart } = eating;
+  const t = words().shopping.size;
+  const mix = (text: string) => <a href={linkTo('mix')}>{text}</a>;
   if (!(mixPart > 0))
     return (
       <p className="notice-line">
-        What is fed beside the mix makes up the whole ration, so {countOfDays(1)} takes none of the mix.{' '}
-        <a href={linkTo('mix')}>Change the ration</a>.
+        <Sentence of={t.noPart} with={{ mix }} />
       </p>
     );
   if (animals.length === 0)
     return needed ? (
       <p className="notice-line">
-        This mix is made for no animal yet, so days say nothing about grams.{' '}
-        <a href={linkTo('mix')}>Choose its animals</a>, or give the batch in grams.
+        <Sentence of={t.noAnimal} with={{ mix }} />
       </p>
     ) : null;
   if (unknown.length === 0) return null;
@@ -118,8 +110,10 @@ function Unknown({ eating, needed }: { eating: Eating; needed: boolean }) {
     <ul className={needed ? 'next-unknown notice-line' : 'next-unknown hint'}>
       {unknown.map(({ id, name }) => (
         <li key={id}>
-          How much {name} eats a day is not known. <a href={linkTo('animals', id)}>Say it on {name}’s page</a>
-          {needed ? ', or give the batch in grams.' : ': then days and the price of a day are known.'}
+          <Sentence
+            of={needed ? t.notKnownNeeded : t.notKnown}
+            with={{ who: () => name, page: () => <a href={linkTo('animals', id)}>{t.page(name)}</a> }}
+          />
         </li>
       ))}
     </ul>

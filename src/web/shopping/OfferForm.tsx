@@ -4,10 +4,11 @@ import { FieldError, Form, Input, Label, TextField } from 'react-aria-components
 import { sameSeller, sellerNames } from '../../household/reckon/shopping/sellers.ts';
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { FormFoot } from '../shared/FormFoot.tsx';
-import { NameInput } from '../shared/NameInput.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { Radios } from '../shared/Radios.tsx';
+import { NameInput } from '../shared/typing/NameInput.tsx';
 import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -26,6 +27,7 @@ interface Props {
 
 export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
   const { house } = useMixDraft();
+  const t = words().shopping.offers;
   const save = useSave('offers');
   /** As it stood when the form was opened: only what is changed here is changed. */
   const [opened] = useState(offer);
@@ -43,13 +45,9 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
 
   // What is shown is rounded: a weight nobody touched stays as it was.
   const read = opened && weight === weighed ? { grams: opened.packGrams } : packOf(weight);
-  const sellerFault = seller.trim() === '' ? 'Seller is empty: say who sells it.' : undefined;
+  const sellerFault = seller.trim() === '' ? t.sellerEmpty : undefined;
   const weightFault =
-    typeof read !== 'string'
-      ? undefined
-      : weight.trim() === ''
-        ? 'Weight of a pack is empty: write it like 500 g, 1.5 kg or 2 lb.'
-        : `Weight of a pack ${read}.`;
+    typeof read !== 'string' ? undefined : weight.trim() === '' ? t.weightEmpty : t.weightWrong(read);
 
   async function submit(event: FormEvent<HTMLFormElement>) {
     event.preventDefault();
@@ -76,7 +74,7 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
   return (
     <Form
       className="shop-offer-form"
-      aria-label={offer ? `Offer of ${name}` : `New offer of ${name}`}
+      aria-label={offer ? t.form(name) : t.formNew(name)}
       onSubmit={(e) => void submit(e).catch(() => {})}
     >
       <div className="fields">
@@ -86,7 +84,7 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
           isInvalid={tried && sellerFault !== undefined}
           validationBehavior="aria"
         >
-          <Label>Seller</Label>
+          <Label>{t.seller}</Label>
           <NameInput ref={first} list={listId} autoComplete="off" />
           <datalist id={listId}>
             {known.map((each) => (
@@ -105,37 +103,31 @@ export function OfferForm({ food, name, offer, usual, drying, onDone }: Props) {
           isInvalid={(tried || left) && weightFault !== undefined}
           validationBehavior="aria"
         >
-          <Label>Weight of a pack</Label>
-          <Input autoComplete="off" placeholder="500 g, 2 lb, 12 x 40 g" />
+          <Label>{t.weight}</Label>
+          <Input autoComplete="off" placeholder={t.weightExample} />
           <FieldError className="field-error">{weightFault}</FieldError>
         </TextField>
         <NumberInput
-          label="Price of a pack"
+          label={t.price}
+          unit={words().figures.currency}
           min={0}
           max={1_000_000}
           value={price}
           onCommit={setPrice}
-          error={
-            tried && price === undefined ? 'Price of a pack is empty: it is needed to compare offers.' : ''
-          }
+          error={tried && price === undefined ? t.priceEmpty : ''}
         />
       </div>
       <Radios
-        label="Sold"
+        label={t.sold}
         value={form}
         options={[
-          ['dry', 'Dry'],
-          ['fresh', 'Fresh'],
+          ['dry', t.dry],
+          ['fresh', t.fresh],
         ]}
         onChange={setForm}
       />
-      {form === 'fresh' && !drying && (
-        <p className="hint">
-          It counts once “dried at home” is chosen for {name}, since what is left of it dried follows from
-          that.
-        </p>
-      )}
-      <FormFoot error={save.error} save="Save offer" onLeave={onDone} />
+      {form === 'fresh' && !drying && <p className="hint">{t.countsOnceDried(name)}</p>}
+      <FormFoot error={save.error} save={t.save} onLeave={onDone} />
     </Form>
   );
 }

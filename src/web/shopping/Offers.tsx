@@ -1,16 +1,17 @@
 /** The offers of one food: who sells it, what a kilogram costs there, and the form to add or change one. */
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { driedAtHome } from '../../household/reckon/foods/fresh-food.ts';
 import type { Offer } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
 import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { OfferForm } from './OfferForm.tsx';
-import { money } from './view-model.ts';
+import { bigUnit, money } from './view-model.ts';
 
 /** @param at selector of the food's place on the page */
 export function Offers(props: {
@@ -20,17 +21,21 @@ export function Offers(props: {
   /** Id of the offer that is edited; "new" for one to add. */
   editing: string | undefined;
   onEdit(offer: string | undefined): void;
+  /** What was chosen of them. */
+  children: ReactNode;
 }) {
-  const { food, name, at, editing, onEdit } = props;
+  const { food, name, at, editing, onEdit, children } = props;
+  const { common } = words();
+  const t = words().shopping.offers;
   const { house } = useMixDraft();
   const erase = useRemove('offers');
   const save = useSave('offers');
   const [gone, setGone] = useState<Offer>();
   const offers = house.offers.filter((o) => o.food === food);
-  const parts = useParts(offers, { part: 20, of: 'offers', always: (o) => o.id === editing });
+  const parts = useParts(offers, { part: 20, always: (o) => o.id === editing });
   const drying = driedAtHome(house, food) !== undefined;
-  const words = (o: Offer) =>
-    `${o.seller}, ${sayGrams(o.packGrams)}${o.form === 'fresh' ? ' fresh' : ''} for ${money(o.price)}`;
+  const say = (o: Offer) =>
+    (o.form === 'fresh' ? t.lineFresh : t.line)(o.seller, sayGrams(o.packGrams), money(o.price));
   const done = () => {
     onEdit(undefined);
     focusWhenThere(`${at} .shop-add-offer`);
@@ -49,7 +54,8 @@ export function Offers(props: {
 
   return (
     <div className="shop-offers">
-      <h4>Offers</h4>
+      <h4>{t.title}</h4>
+      {children}
       {offers.length > 0 && (
         <ul>
           {parts.shown.map((o) =>
@@ -58,19 +64,19 @@ export function Offers(props: {
             ) : (
               <li key={o.id} className="shop-offer">
                 <span>
-                  {words(o)} <small>{money((o.price / o.packGrams) * 1000)} per kg as sold</small>
+                  {say(o)} <small>{t.per(money((o.price / o.packGrams) * bigUnit()))}</small>
                 </span>
                 <span className="button-row">
                   <Button
                     className="quiet-button small"
-                    aria-label={`Change the offer: ${words(o)}`}
+                    aria-label={t.change(say(o))}
                     onPress={() => onEdit(o.id)}
                   >
-                    Change
+                    {common.change}
                   </Button>
                   <Button
                     className="quiet-button small"
-                    aria-label={`Delete the offer: ${words(o)}`}
+                    aria-label={t.erase(say(o))}
                     isDisabled={erase.isPending}
                     onPress={() =>
                       erase.mutate(o, {
@@ -81,7 +87,7 @@ export function Offers(props: {
                       })
                     }
                   >
-                    Delete
+                    {common.delete}
                   </Button>
                 </span>
               </li>
@@ -91,7 +97,7 @@ export function Offers(props: {
       )}
       {parts.more}
       <p className="hint" role="status">
-        {gone && `Deleted: ${words(gone)}.`}
+        {gone && t.deleted(say(gone))}{' '}
         {gone && (
           <Button
             className="quiet-button small"
@@ -101,7 +107,7 @@ export function Offers(props: {
               focusWhenThere(`${at} .shop-add-offer`);
             }}
           >
-            Put it back
+            {t.putBack}
           </Button>
         )}
       </p>
@@ -109,8 +115,12 @@ export function Offers(props: {
       {editing === 'new' ? (
         form()
       ) : (
-        <Button className="button small shop-add-offer" onPress={() => onEdit('new')}>
-          Add an offer
+        <Button
+          className="button small shop-add-offer"
+          aria-label={t.addOf(name)}
+          onPress={() => onEdit('new')}
+        >
+          {t.add}
         </Button>
       )}
     </div>

@@ -1,23 +1,25 @@
 /** What goes to each seller, bought in one press. */
 import { Button } from 'react-aria-components';
 import type { ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
+import { words } from '../../words/words.ts';
 import { useKitchen } from '../store/kitchen.ts';
-import type { Buying } from './BoughtPacks.tsx';
-import { money, orderPacks, orderTotal, packWords } from './view-model.ts';
+import type { Buying } from './useBuying.ts';
+import { money, orderPacks, orderPurchases, orderTotal, packWords } from './view-model.ts';
 
 export function Orders(props: { list: ShoppingList; buying: Buying; stale: boolean }) {
   const { list, buying, stale } = props;
   const { kitchen } = useKitchen();
+  const t = words().shopping.prices;
   if (list.orders.length === 0) return null;
   return (
     <ul className="shop-orders">
       {list.orders.map((order) => {
         const packs = orderPacks(list, order.seller);
         const least = kitchen.sellers?.find((s) => s.seller === order.seller)?.minimumOrder;
-        const words = packs.length === 1 ? 'Bought' : `Bought all ${packs.length}`;
+        const say = packs.length === 1 ? t.bought : t.boughtAll(packs.length);
         return (
           <li key={order.seller}>
-            <h3>{order.seller}</h3>
+            <h4>{order.seller}</h4>
             <ul>
               {packs.map(({ name, packs: p }) => (
                 <li key={p.offer.id}>
@@ -29,27 +31,25 @@ export function Orders(props: { list: ShoppingList; buying: Buying; stale: boole
               ))}
               {order.delivery > 0 && (
                 <li>
-                  <span>Delivery</span>
+                  <span>{t.delivery}</span>
                   <span className="shop-money">{money(order.delivery)}</span>
                 </li>
               )}
               <li>
-                <strong>In all</strong>
+                <strong>{t.inAll}</strong>
                 <strong className="shop-money">{money(orderTotal(order))}</strong>
               </li>
             </ul>
             {least !== undefined && (
-              <p className="hint">
-                Goods for {money(order.goods)}; {order.seller} sends nothing below {money(least)}.
-              </p>
+              <p className="hint">{t.least(money(order.goods), order.seller, money(least))}</p>
             )}
             <Button
               className="button"
               isDisabled={stale || buying.busy}
-              aria-label={`${words}: the whole order at ${order.seller}`}
-              onPress={() => void buying.buy(packs, '.shop-orders-head')}
+              aria-label={t.wholeOrder(say, order.seller)}
+              onPress={() => buying.bring({ purchases: orderPurchases(list, order.seller) })}
             >
-              {words}
+              {say}
             </Button>
           </li>
         );

@@ -1,5 +1,6 @@
 /** What each seller asks for beside the price of the packs: delivery, and the least it sends. */
 import { withTerms } from '../../household/reckon/shopping/sellers.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useParts } from '../shared/parts.tsx';
@@ -7,21 +8,21 @@ import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 
 export function Sellers() {
+  const t = words().shopping.sellers;
   const { house } = useMixDraft();
   const { kitchen, change, error } = useKitchen();
+  const { currency } = words().figures;
   const all = kitchen.sellers ?? [];
   const names = [...new Set([...house.offers.map((o) => o.seller), ...all.map((s) => s.seller)])].sort(
-    (a, b) => a.localeCompare(b, 'en'),
+    (a, b) => a.localeCompare(b, words().figures.locale),
   );
-  const parts = useParts(names, { part: 10, of: 'sellers' });
+  const parts = useParts(names, { part: 10 });
   if (names.length === 0) return null;
   return (
-    <section className="shop-sellers" aria-label="Sellers">
+    <section className="shop-sellers" aria-label={t.label}>
       <details>
-        <summary>
-          Delivery and minimum order ({names.length === 1 ? 'one seller' : `${names.length} sellers`})
-        </summary>
-        <p className="hint">Left empty, a seller asks for neither.</p>
+        <summary>{t.summary(names.length)}</summary>
+        <p className="hint">{t.hint}</p>
         {parts.shown.map((seller) => {
           const terms = all.find((s) => s.seller === seller) ?? { seller };
           return (
@@ -29,19 +30,21 @@ export function Sellers() {
               <legend>{seller}</legend>
               <div className="fields">
                 <NumberInput
-                  label="Delivery"
+                  label={t.delivery}
+                  unit={currency}
                   min={0}
                   max={1_000_000}
                   value={terms.delivery}
-                  placeholder="none"
+                  placeholder={t.none}
                   onCommit={(delivery) => change({ sellers: withTerms(all, { ...terms, delivery }) })}
                 />
                 <NumberInput
-                  label="Minimum order"
+                  label={t.minimum}
+                  unit={currency}
                   min={0}
                   max={1_000_000}
                   value={terms.minimumOrder}
-                  placeholder="none"
+                  placeholder={t.none}
                   onCommit={(minimumOrder) => change({ sellers: withTerms(all, { ...terms, minimumOrder }) })}
                 />
               </div>

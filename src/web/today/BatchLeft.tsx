@@ -5,9 +5,8 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { leftOn } from '../../household/reckon/batch/present-batch.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
-import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
-import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
@@ -17,6 +16,7 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
   const [said, setSaid] = useState<{ words: string; before: Batch; after: Batch }>();
   const present = view?.present;
   if (!present && !said) return null;
+  const t = words().today.left;
 
   async function keep(before: Batch, next: Batch, words: string) {
     try {
@@ -28,28 +28,28 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
   }
 
   return (
-    <section className="today-left" aria-label="What is left">
-      <h2 tabIndex={-1}>What is left{present && ` of ${present.name}`}</h2>
+    <section className="today-left" aria-label={t.title}>
+      <h2 tabIndex={-1}>{present ? t.of(present.name) : t.title}</h2>
       {present && <Counted view={view} day={day} />}
       {present && (
         <div className="today-weigh">
           <NumberInput
             key={present.batch.id}
-            label={`Weigh what is left of ${present.name}`}
-            unit="g"
+            label={t.weigh(present.name)}
+            measure="mass"
             min={0}
             max={Math.ceil(gramsMade(present.batch))}
             step={1}
             decimals={1}
-            placeholder="not weighed today"
-            hint="Before today’s food is taken."
+            placeholder={t.notWeighed}
+            hint={t.before}
             value={present.counted.weighed && present.counted.on === day ? present.counted.grams : undefined}
             onCommit={(grams) =>
               grams !== undefined &&
               void keep(
                 present.batch,
                 { ...present.batch, left: { grams, on: day } },
-                grams === 0 ? `${present.name}: all eaten.` : `${sayGrams(grams)} of ${present.name} kept.`,
+                grams === 0 ? t.saidEaten(present.name) : t.said(grams, present.name),
               )
             }
           />
@@ -59,12 +59,12 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
               void keep(
                 present.batch,
                 { ...present.batch, left: { grams: 0, on: day } },
-                `${present.name}: all eaten.`,
+                t.saidEaten(present.name),
               );
               focusWhenThere('.today-left h2');
             }}
           >
-            All eaten
+            {t.allEaten}
           </Button>
         </div>
       )}
@@ -81,7 +81,7 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
               focusWhenThere('.today-left h2');
             }}
           >
-            Undo
+            {words().common.undo}
           </Button>
         )}
       </div>
@@ -92,11 +92,13 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
 function Counted({ view, day }: { view: BatchCalendar; day: Day }) {
   const { counted, name } = view.present!;
   const left = leftOn(view.present!, day);
-  return (
-    <p>
-      {sayGrams(counted.grams)} of {name} {counted.weighed ? 'were left' : 'were made'} on{' '}
-      {dayInWords(counted.on, day)}
-      {left !== undefined && `; by what is eaten, about ${sayGrams(Math.round(left))} should be left today`}.
-    </p>
-  );
+  const { today: t, figures: f } = words();
+  const on = f.day(counted.on, day);
+  const about = left === undefined ? undefined : Math.round(left);
+  const { made, madeAbout, weighed, weighedAbout } = t.left;
+  const say =
+    about === undefined
+      ? (counted.weighed ? weighed : made)(counted.grams, name, on)
+      : (counted.weighed ? weighedAbout : madeAbout)(counted.grams, name, on, about);
+  return <p>{say}</p>;
 }

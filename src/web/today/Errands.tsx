@@ -6,6 +6,7 @@ import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -21,6 +22,7 @@ interface Props {
 }
 
 export function Errands({ view, day, out }: Props) {
+  const t = words().today;
   const { house } = useMixDraft();
   const useBy = useUseBy(view?.present, day);
   const errands: Errand[] = [
@@ -31,17 +33,17 @@ export function Errands({ view, day, out }: Props) {
       : [
           {
             key: 'out',
-            words: `${out} is out of range as it stands: balance it before the next batch is weighed.`,
-            link: 'Go to Mix',
+            words: t.outBefore(out),
+            link: t.toMix,
             to: ['mix'],
           },
         ]),
   ];
-  const parts = useParts(errands, { part: 20, of: 'things' });
+  const parts = useParts(errands, { part: 20, of: t.things });
   if (errands.length === 0) return null;
   return (
-    <section className="today-errands" aria-label="For today">
-      <h2>For today</h2>
+    <section className="today-errands" aria-label={t.errands}>
+      <h2>{t.errands}</h2>
       <ul>
         {parts.shown.map((e) => (
           <li key={e.key} className={e.warns && 'warns'}>

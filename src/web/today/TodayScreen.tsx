@@ -1,118 +1,120 @@
-/** Today: what to do next, in one sentence, and what needs hands today. */
+/** Now: what lies open on the scale, what to do next in one sentence, and what needs hands today. */
 
 import { useQuery } from '@tanstack/react-query';
-import { Button } from 'react-aria-components';
+import type { ReactNode } from 'react';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
-import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
-import { NOT_A_VET } from '../../kitchen/advice.ts';
+import { EXAMPLE } from '../../household/reckon/example.ts';
+import { firstSteps, isMade } from '../../household/reckon/first-steps.ts';
+import { isNew } from '../../household/reckon/new-household.ts';
+import { words } from '../../words/words.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useCalendar } from '../shared/hooks/useCalendar.ts';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
-import { useFirstMix } from '../shared/mix/useFirstMix.ts';
-import { go, linkTo } from '../shared/route.ts';
+import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { BatchLeft } from './BatchLeft.tsx';
 import { Errands } from './Errands.tsx';
-import { type NextWords, nextOf } from './view-model.ts';
+import { type NextWords, nextOf, openBatches } from './view-model.ts';
 import './today.css';
 import { isFit } from '../../formulation/explain/verdict.ts';
 
-export function TodayScreen() {
+/** @param start the first steps, for a household that has no mix of its own yet; nothing where they are done */
+export function TodayScreen({ start }: { start: ReactNode }) {
   useEachMinute();
   const { house, mix } = useMixDraft();
-  const invented = inventedIn(house);
+  const { stage } = firstSteps(house, mix);
+  const t = words().today;
+  const isExample = mix?.id === EXAMPLE.mix;
   return (
     <main id="main" className="page today-page">
-      <h1>Today</h1>
-      {mix ? <ForMix key={mix.id} kept={mix} /> : <NoMix />}
+      <h1>{t.title}</h1>
+      <OpenBatches />
+      {start}
+      {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} />}
       <MixChoice />
-      {invented.length > 0 && (
-        <p className="notice-line">
-          Made up for a start, to be changed or deleted: {invented.join(', ')}. The other foods and their
-          figures are real.
-        </p>
-      )}
-      <p className="hint today-foot">{NOT_A_VET}</p>
+      <p className="hint today-foot">{words().kitchen.notAVet}</p>
     </main>
   );
 }
 
-function NoMix() {
-  const start = useFirstMix();
+function OpenBatches() {
+  const { house } = useMixDraft();
+  const t = words().today;
+  const open = openBatches(house);
+  if (open.length === 0) return null;
   return (
-    <section className="today-next" aria-label="Next">
-      <p className="today-sentence">No mix is kept yet.</p>
-      <p>A mix begins with a target and a few foods; shares and grams are worked out from there.</p>
-      <Button
-        className="big-button"
-        onPress={() => {
-          start();
-          go('mix');
-        }}
-      >
-        Start a mix
-      </Button>
+    <section className="today-next" aria-label={t.openBatch}>
+      {open.map((one) => (
+        <Next key={one.key} sentence={one.words} link={one.link} to={one.to} />
+      ))}
     </section>
   );
 }
 
 function ForMix({ kept }: { kept: Mix }) {
   const { house } = useMixDraft();
+  const t = words().today;
   const day = today();
   const { mix, view, fault } = useCalendar(kept, day);
   const standing = useStanding(mix);
   const fresh = isNew(house);
-  const empty = Object.values(mix.shares).every((s) => !(s > 0));
+  const made = isMade(mix);
   const next = view && nextOf(house, view, day);
+  const weighs = next?.to[0] === 'weigh' && openBatches(house).some((b) => b.to[1] === next.to[1]);
   return (
     <>
-      <section className="today-next" aria-label="Next">
-        {empty ? (
-          <Next
-            sentence={`${mix.name} has no food with a share yet.`}
-            link="Choose its foods on Mix"
-            to={['mix']}
-          />
-        ) : fresh && standing === undefined ? (
-          <p className="today-sentence" role="status">
-            Looking at {mix.name}…
-          </p>
-        ) : fresh && standing === 'out' ? (
-          <Next
-            sentence={`${mix.name} is not in range yet: balance it first.`}
-            link="Go to Mix and press “Balance the mix”"
-            to={['mix']}
-          />
-        ) : (
-          next && <Next {...next} />
-        )}
-        {fault !== undefined && (
-          <p role="alert" className="field-error">
-            {fault}
-          </p>
-        )}
-        {fresh && !empty && (
-          <p className="hint">
-            Then come the <a href={linkTo('shopping')}>shopping</a>, the{' '}
-            <a href={linkTo('cupboard', 'cold')}>cold against insects</a>, and the{' '}
-            <a href={linkTo('weigh')}>scale</a>. The <a href={linkTo('calendar')}>calendar</a> says when.
-          </p>
-        )}
-        {!fresh && !empty && (
-          <p>
-            <a href={linkTo('calendar')}>See it all in the calendar</a>
-          </p>
-        )}
-      </section>
-      <Contained what="What is due today" of={house}>
-        <Errands view={view} day={day} out={!fresh && !empty && standing === 'out' ? mix.name : undefined} />
+      {!weighs && (
+        <section className="today-next" aria-label={t.next}>
+          {!made ? (
+            <Next
+              sentence={mix.problem.foods.length === 0 ? t.noFoods(mix.name) : t.notMade(mix.name)}
+              link={mix.problem.foods.length === 0 ? t.chooseFoods : t.toFit}
+              to={['mix']}
+            />
+          ) : fresh && standing === undefined ? (
+            <p className="today-sentence" role="status">
+              {t.looking(mix.name)}
+            </p>
+          ) : fresh && standing === 'out' ? (
+            <Next sentence={t.outFirst(mix.name)} link={t.toFit} to={['mix']} />
+          ) : (
+            next && <Next {...next} />
+          )}
+          {fault !== undefined && (
+            <p role="alert" className="field-error">
+              {fault}
+            </p>
+          )}
+          {fresh && made && (
+            <p className="hint">
+              <Sentence
+                of={t.later}
+                with={{
+                  shopping: (text) => <a href={linkTo('shopping')}>{text}</a>,
+                  freezer: (text) => <a href={linkTo('cupboard', 'cold')}>{text}</a>,
+                  scale: (text) => <a href={linkTo('weigh')}>{text}</a>,
+                  days: (text) => <a href={linkTo('calendar')}>{text}</a>,
+                }}
+              />
+            </p>
+          )}
+          {!fresh && made && (
+            <p>
+              <a href={linkTo('calendar')}>{t.allDays}</a>
+            </p>
+          )}
+        </section>
+      )}
+      <Contained what={t.due} of={house}>
+        <Errands view={view} day={day} out={!fresh && made && standing === 'out' ? mix.name : undefined} />
       </Contained>
-      <Contained what="What is left" of={house}>
+      <Contained what={t.left.title} of={house}>
         <BatchLeft view={view} day={day} />
       </Contained>
     </>

@@ -7,7 +7,7 @@ import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { FreezeStep, Lot } from '../../kitchen/model.ts';
-import { errandsOf, nearUseByErrand, nextOf } from './view-model.ts';
+import { errandsOf, nearUseByErrand, nextOf, openBatches } from './view-model.ts';
 
 const now = new Date('2026-03-10T10:00:00').toISOString();
 const view = (h: Household) => calendarOf(h, mix, under(today));
@@ -54,7 +54,7 @@ describe('the next thing', () => {
   test('is to say what an animal is fed, where nobody has', () => {
     const animals = demo.animals.map(({ dailyGrams: _, ...a }) => a);
     expect(next(house({ animals, batches: [batch] }))).toEqual({
-      sentence: 'Nobody can say yet when batch 1 runs out. Enter the grams that Bramble is fed in a day.',
+      sentence: 'Nobody can say yet when batch 1 runs out. Enter how much Bramble is fed in a day.',
       link: 'Go to Bramble',
       to: ['animals', 'demo-animal'],
     });
@@ -71,20 +71,21 @@ describe('for today', () => {
   });
 
   test('a batch in the bowl, but none that was given up', () => {
-    const [errand] = errands(house({ batches: [running] }));
+    const [errand] = openBatches(house({ batches: [running] }));
     expect(errand).toMatchObject({
       words: 'First mix is being weighed: 90 g of 300 g lie in the bowl.',
       to: ['weigh', 'b'],
     });
     const given = { ...running, givenUp: { note: 'spilt', on: today } };
-    expect(errands(house({ batches: [given] }))).toEqual([]);
+    expect(openBatches(house({ batches: [given] }))).toEqual([]);
+    expect(errands(house({ batches: [running] }))).toEqual([]);
   });
 
   test('a barred lot in a batch that is fed, until that is eaten', () => {
     const lots = [lot('millet', { barred: { why: 'infested', on: '2026-03-09' } })];
     expect(errands(house({ lots, batches: [batch] }))[0]).toMatchObject({
       words:
-        'millet is barred (infested) and went into First mix of 1 March. Do not feed it before you have looked into it.',
+        'millet is not to be used any more (infested) and went into First mix of 1 March. Do not feed it before you have looked into it.',
       to: ['cupboard', 'lot-millet'],
       warns: true,
     });
@@ -109,7 +110,7 @@ describe('for today', () => {
       'rolled-oats has been frozen or thawed long enough: tick off the step.',
       'millet goes into the freezer today.',
       'maize comes out of the freezer today.',
-      'linseed waits for the cold and has no days yet.',
+      'linseed waits for freezing and has no days yet.',
     ]);
   });
 

@@ -1,5 +1,5 @@
 /** The first page: where the next thing is done, and what needs hands today. */
-import { capital, joined } from '../../formulation/explain/sentences.ts';
+import { capital } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { nearUseBy } from '../../household/reckon/batch/near-use-by.ts';
@@ -10,10 +10,9 @@ import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
 import type { StepKind } from '../../kitchen/calendar/step-days.ts';
-import { countOfDays, dayInWords } from '../../kitchen/days.ts';
 import { nextCheck } from '../../kitchen/drying/check-times.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
-import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { clockOf } from '../shared/words/clock.ts';
 import { named } from '../shared/words/named.ts';
@@ -37,32 +36,39 @@ export interface NextWords {
   readonly to: Place;
 }
 
-const PLACES: Readonly<Record<StepKind, { readonly link: string; readonly to: Place }>> = {
-  buy: { link: 'Go to the shopping list', to: ['shopping'] },
-  freeze: { link: 'Go to the freezer and the cold', to: ['cupboard', 'cold'] },
-  thaw: { link: 'Go to the freezer and the cold', to: ['cupboard', 'cold'] },
-  dry: { link: 'Go to drying', to: ['drying'] },
-  weigh: { link: 'Go to the scale', to: ['weigh'] },
-  'change-over': { link: 'Plan the change of food', to: ['mix', 'change'] },
-};
+function placeOf(kind: StepKind): { readonly link: string; readonly to: Place } {
+  const t = words().today.links;
+  const freezer = { link: t.freezer, to: FREEZER };
+  const places: Readonly<Record<StepKind, { readonly link: string; readonly to: Place }>> = {
+    buy: { link: t.shopping, to: ['shopping'] },
+    freeze: freezer,
+    thaw: freezer,
+    dry: { link: t.drying, to: ['drying'] },
+    weigh: { link: t.scale, to: ['weigh'] },
+    'change-over': { link: t.changeOver, to: ['mix', 'change'] },
+  };
+  return places[kind];
+}
+
+const FREEZER: Place = ['cupboard', 'cold'];
 
 /** The one sentence of the first page and where it is done. */
 export function nextOf(house: Household, view: BatchCalendar, today: Day): NextWords {
   const { plan, present, weighing } = view;
+  const t = words().today.links;
   const sentence = nextThing(plan, today);
   if (present?.runsOut.status === 'unknown') {
     const silent = house.animals.find(
       (a) => present.batch.animalIds.includes(a.id) && a.dailyGrams === undefined,
     );
     return silent
-      ? { sentence, link: `Go to ${silent.name}`, to: ['animals', silent.id] }
-      : { sentence, link: 'Say which animals the mix is for', to: ['mix'] };
+      ? { sentence, link: t.animal(silent.name), to: ['animals', silent.id] }
+      : { sentence, link: t.forWhom, to: ['mix'] };
   }
   const step = nextSteps(plan)[0] ?? plan.steps.find((s) => s.state === 'begun');
-  if (!step) return { sentence, link: 'See the calendar', to: ['calendar'] };
-  if (step.kind === 'weigh' && weighing)
-    return { sentence, link: 'Go on weighing', to: ['weigh', weighing.id] };
-  return { sentence, ...PLACES[step.kind] };
+  if (!step) return { sentence, link: t.days, to: ['calendar'] };
+  if (step.kind === 'weigh' && weighing) return { sentence, link: t.weighOn, to: ['weigh', weighing.id] };
+  return { sentence, ...placeOf(step.kind) };
 }
 
 /**
@@ -76,7 +82,6 @@ export function errandsOf(
   now: Moment,
 ): Errand[] {
   return [
-    ...beingWeighed(house),
     ...barredInBatches(house, view),
     ...dryingChecks(house, today, now),
     ...freezeSteps(house, today),
@@ -89,39 +94,48 @@ export function errandsOf(
 function changingOver(house: Household, view: BatchCalendar | undefined): Errand[] {
   const present = view?.present;
   const change = present && changeOverDay(house, present, view.under);
+  const t = words().today;
   if (!change) return [];
   return [
     {
       key: `change ${present.batch.id}`,
-      words: `Change over to ${present.name} slowly, a little more of it each day: day ${change.day} of ${countOfDays(change.of)}. See a vet if an animal eats less or has loose droppings.`,
-      link: 'How much on each day',
+      words: t.changing(present.name, change.day, change.of),
+      link: t.links.eachDay,
       to: ['mix', 'change'],
     },
   ];
 }
 
-function beingWeighed(house: Household): Errand[] {
+/** Batches that lie open on the scale: whatever else there is to do, they come first. */
+export function openBatches(house: Household): Errand[] {
+  const t = words().today;
   return house.batches
     .filter((b) => b.finishedAt === undefined && !b.givenUp)
     .map((b) => ({
       key: `weigh ${b.id}`,
-      words: `${b.name} is being weighed: ${sayGrams(gramsMade(b))} of ${sayGrams(b.grams)} lie in the bowl.`,
-      link: 'Go on weighing',
+      words: t.weighing(b.name, gramsMade(b), b.grams),
+      link: t.links.weighOn,
       to: ['weigh', b.id],
     }));
 }
 
 function barredInBatches(house: Household, view: BatchCalendar | undefined): Errand[] {
+  const { today: t, figures: f } = words();
   return barredInUse(house, view?.present?.batch, dayAt).map(({ lot, barred, batches }) => ({
     key: `barred ${lot.id}`,
-    words: `${lot.name} is barred (${barred.why}) and went into ${joined(batches.map((batch) => `${batch.name} of ${dayInWords(dayAt(batch.startedAt), barred.on)}`))}. Do not feed it before you have looked into it.`,
-    link: 'See what it reached',
+    words: t.notToUse(
+      lot.name,
+      barred.why,
+      batches.map((b) => t.batchOf(b.name, f.day(dayAt(b.startedAt), barred.on))),
+    ),
+    link: t.links.reached,
     to: ['cupboard', lot.id],
     warns: true,
   }));
 }
 
 function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
+  const t = words().today;
   return runLines(house).flatMap(({ run, name }): Errand[] => {
     const next = nextCheck(run);
     if (next === undefined) return [];
@@ -131,10 +145,8 @@ function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
     return [
       {
         key: `check ${run.id}`,
-        words: due
-          ? `Turn and check what dries: ${name}. It was due at ${time}.`
-          : `Turn and check what dries at ${time}: ${name}.`,
-        link: 'Go to this drying',
+        words: due ? t.checkDue(name, time) : t.checkAt(name, time),
+        link: t.links.run,
         to: ['drying', run.id],
       },
     ];
@@ -144,48 +156,32 @@ function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
 /** Steps of the freeze treatment to tick off, those that begin today, and lots that have no days yet. */
 function freezeSteps(house: Household, today: Day): Errand[] {
   const { due, goIn, comeOut, withoutDays } = treatmentToday(house, today);
-  const errand = (
-    key: string,
-    lots: readonly Lot[],
-    words: (names: string, many: boolean) => string,
-  ): Errand[] =>
+  const t = words().today;
+  const errand = (key: string, lots: readonly Lot[], say: (names: string, n: number) => string): Errand[] =>
     lots.length === 0
       ? []
       : [
           {
             key,
-            words: words(named(lots.map((l) => l.name)), lots.length > 1),
-            link: 'Go to the cold',
-            to: ['cupboard', 'cold'],
+            words: say(named(lots.map((l) => l.name)), lots.length),
+            link: t.links.freezer,
+            to: FREEZER,
           },
         ];
   return [
-    ...errand(
-      'cold due',
-      due,
-      (names, many) =>
-        `${names} ${many ? 'have' : 'has'} been frozen or thawed long enough: tick off the step.`,
-    ),
-    ...errand('cold in', goIn, (names, many) => `${names} ${many ? 'go' : 'goes'} into the freezer today.`),
-    ...errand(
-      'cold out',
-      comeOut,
-      (names, many) => `${names} ${many ? 'come' : 'comes'} out of the freezer today.`,
-    ),
-    ...errand(
-      'cold none',
-      withoutDays,
-      (names, many) =>
-        `${names} ${many ? 'wait' : 'waits'} for the cold and ${many ? 'have' : 'has'} no days yet.`,
-    ),
+    ...errand('freeze-due', due, t.freezing.due),
+    ...errand('freeze-in', goIn, t.freezing.goIn),
+    ...errand('freeze-out', comeOut, t.freezing.comeOut),
+    ...errand('freeze-none', withoutDays, t.freezing.noDays),
   ];
 }
 
 function pastBest(house: Household, today: Day): Errand[] {
+  const { today: t, figures: f } = words();
   return lotsPastBest(house, today).map(({ id, name, bestBefore = today }) => ({
     key: `past ${id}`,
-    words: `${name} is past its best before, ${dayInWords(bestBefore, today)}: look at it and smell it before you use it.`,
-    link: 'See the lot',
+    words: t.pastBest(name, f.day(bestBefore, today)),
+    link: t.links.pack,
     to: ['cupboard', id],
     warns: true,
   }));
@@ -195,14 +191,12 @@ function pastBest(house: Household, today: Day): Errand[] {
 export function nearUseByErrand(name: string, batch: string, useBy: Day, today: Day): Errand | undefined {
   const near = nearUseBy(useBy, today);
   if (!near) return undefined;
-  const words =
-    near === 'past'
-      ? `${name} was to be used by ${dayInWords(useBy, today)}: an estimate, but do not feed it without looking, and better make a new one.`
-      : `${name} is to be used by ${dayInWords(useBy, today)} (an estimate).`;
+  const { today: t, figures: f } = words();
+  const day = f.day(useBy, today);
   return {
-    key: `use by ${batch}`,
-    words: capital(words),
-    link: 'See its record',
+    key: `use-by-${batch}`,
+    words: capital(near === 'past' ? t.pastUseBy(name, day) : t.byDay(name, day)),
+    link: t.links.record,
     to: ['weigh', batch],
     warns: true,
   };

@@ -4,6 +4,7 @@
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
+import { matchName, type NameMatch } from '../../foods/best-match.ts';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
@@ -33,7 +34,7 @@ import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { wordsIn } from '../../words/languages.ts';
 import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
-import { speak } from '../../words/words.ts';
+import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
 import { standingOf } from './weighing.ts';
@@ -45,12 +46,18 @@ export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; mes
 const KEPT = 4;
 const live = new Map<string, Formulation>();
 
-const reference = loadedOnce('The table of reference foods', async (): Promise<Reference> => {
-  const response = await fetch('/reference.bin');
-  if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  return decodeReference(new Uint8Array(await response.arrayBuffer()));
-});
-const highs = loadedOnce('The solver', () => loadHighs({ wasmUrl }));
+const reference = loadedOnce(
+  () => words().store.worker.foods,
+  async (): Promise<Reference> => {
+    const response = await fetch('/reference.bin');
+    if (!response.ok) throw new Error(words().store.worker.answered(response.status));
+    return decodeReference(new Uint8Array(await response.arrayBuffer()));
+  },
+);
+const highs = loadedOnce(
+  () => words().store.worker.solver,
+  () => loadHighs({ wasmUrl }),
+);
 // Begun at once; a failure is told to who asks.
 reference().catch(() => {});
 highs().catch(() => {});
@@ -94,7 +101,7 @@ async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
   } catch (error) {
     if (error instanceof Error && error.name === LOAD_ERROR) throw error;
     // Its memory is in no state to be asked again: only a new worker has a whole one.
-    if (error instanceof WebAssembly.RuntimeError) throw loadError(`The solver broke: ${error.message}`);
+    if (error instanceof WebAssembly.RuntimeError) throw loadError(words().store.worker.broke(error.message));
     const field = error instanceof ProblemError ? error.field : '';
     return { ok: false, field, message: error instanceof Error ? error.message : String(error) };
   }
@@ -107,6 +114,9 @@ const api = {
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
   grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),
+  /** What stands in the way of a share asked of one food. */
+  askOf: (problem: Problem, shares: Shares, held: Shares, food: string, wanted: number) =>
+    answer(problem, (f) => f.askOf(shares, held, food, wanted)),
   /** Bounds at which the best mix stands, and what each costs. */
   why: (problem: Problem) => answer(problem, (f) => f.why()),
   /** Two goals against each other, from the best of one to the best of the other. */
@@ -128,7 +138,8 @@ const api = {
   planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
     answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
   /** Where a batch stands, and what its last pour did. */
-  standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
+  standing: (batch: Batch, kept: CupboardContents, day: Day) =>
+    answerWith((parts) => standingOf(batch, { kept, day, parts })),
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts, dayAt })),
@@ -136,7 +147,9 @@ const api = {
   chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts), dayAt })),
+    answerWith((parts) =>
+      sheetOf(batch, { kept, day, parts, standing: standingOf(batch, { kept, day, parts }), dayAt }),
+    ),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
     const parts = { reference: await reference(), highs: await highs() };
@@ -152,6 +165,12 @@ const api = {
   async findNote(query: string): Promise<string | undefined> {
     search ??= createFoodSearch(await reference());
     return search.note(query);
+  },
+  /** What each of these names may mean, in their order. */
+  async matches(names: readonly string[]): Promise<NameMatch[]> {
+    search ??= createFoodSearch(await reference());
+    const found = search;
+    return names.map((name) => matchName(found, name));
   },
   async plainFoods(): Promise<ReferenceFood[]> {
     return [...(await reference()).plainFoods()];

@@ -1,5 +1,82 @@
+/** The first page: what to do next, and what needs hands today. */
 import type { Figures } from '../figures.ts';
 
-export const today = (_f: Figures) => ({});
+export const today = (f: Figures) => ({
+  title: 'Now',
+  next: 'Next',
+  looking: (mix: string) => `Looking at ${mix}…`,
+  noFoods: (mix: string) => `${mix} has no food yet.`,
+  chooseFoods: 'Add its first food',
+  notMade: (mix: string) => `${mix} has its foods; the shares are still to be worked out.`,
+  outFirst: (mix: string) => `${mix} is not in range yet. Make it fit first.`,
+  toFit: 'Go to Mixes and press “Make it fit”',
+  toMix: 'Go to Mixes',
+  outBefore: (mix: string) =>
+    `${mix} is out of range as it stands: make it fit before you weigh the next batch.`,
+  later:
+    'Then come the <shopping>shopping</shopping>, the <freezer>freezer, against insects</freezer>, and the <scale>scale</scale>. <days>Days</days> says when.',
+  allDays: 'See all days',
+  errands: 'For today',
+  things: 'things',
+  due: 'What is due today',
+  links: {
+    shopping: 'Go to the shopping list',
+    freezer: 'Go to the freezer',
+    drying: 'Go to drying',
+    scale: 'Go to the scale',
+    changeOver: 'Plan the change of food',
+    days: 'See the days',
+    weighOn: 'Go on weighing',
+    animal: (name: string) => `Go to ${name}`,
+    forWhom: 'Say which animals the mix is for',
+    eachDay: 'How much on each day',
+    reached: 'See what it reached',
+    run: 'Go to this drying',
+    pack: 'See the pack',
+    record: 'See its record',
+  },
+  weighing: (batch: string, grams: number, of: number) =>
+    `${batch} is being weighed: ${f.grams(grams)} of ${f.grams(of)} lie in the bowl.`,
+  openBatch: 'On the scale',
+  changing: (batch: string, day: number, of: number) =>
+    `Change over to ${batch} slowly, a little more of it each day: day ${f.number(day)} of ${f.count(of, { one: 'day', other: 'days' })}. See a vet if an animal eats less or has loose droppings.`,
+  notToUse: (pack: string, why: string, batches: readonly string[]) =>
+    `${pack} is not to be used any more (${why}) and went into ${f.list(batches)}. Do not feed it before you have looked into it.`,
+  batchOf: (batch: string, day: string) => `${batch} of ${day}`,
+  checkDue: (food: string, time: string) => `Turn and check what dries: ${food}. It was due at ${time}.`,
+  checkAt: (food: string, time: string) => `Turn and check what dries at ${time}: ${food}.`,
+  freezing: {
+    due: (packs: string, n: number) =>
+      `${packs} ${f.form(n, { one: 'has', other: 'have' })} been frozen or thawed long enough: tick off the step.`,
+    goIn: (packs: string, n: number) =>
+      `${packs} ${f.form(n, { one: 'goes', other: 'go' })} into the freezer today.`,
+    comeOut: (packs: string, n: number) =>
+      `${packs} ${f.form(n, { one: 'comes', other: 'come' })} out of the freezer today.`,
+    noDays: (packs: string, n: number) =>
+      `${packs} ${f.form(n, { one: 'waits', other: 'wait' })} for freezing and ${f.form(n, { one: 'has', other: 'have' })} no days yet.`,
+  },
+  pastBest: (pack: string, day: string) =>
+    `${pack} is past its best before, ${day}: look at it and smell it before you use it.`,
+  pastUseBy: (batch: string, day: string) =>
+    `${batch} was to be used by ${day}: an estimate, but do not feed it without looking, and better make a new one.`,
+  byDay: (batch: string, day: string) => `${batch} is to be used by ${day} (an estimate).`,
+  left: {
+    title: 'What is left',
+    of: (batch: string) => `What is left of ${batch}`,
+    weigh: (batch: string) => `Weigh what is left of ${batch}`,
+    notWeighed: 'not weighed today',
+    before: 'Before today’s food is taken.',
+    allEaten: 'All eaten',
+    saidEaten: (batch: string) => `${batch}: all eaten.`,
+    said: (grams: number, batch: string) => `${f.grams(grams)} of ${batch} kept.`,
+    weighed: (grams: number, batch: string, day: string) =>
+      `${f.grams(grams)} of ${batch} were left on ${day}.`,
+    made: (grams: number, batch: string, day: string) => `${f.grams(grams)} of ${batch} were made on ${day}.`,
+    weighedAbout: (grams: number, batch: string, day: string, left: number) =>
+      `${f.grams(grams)} of ${batch} were left on ${day}; by what is eaten, about ${f.grams(left)} should be left today.`,
+    madeAbout: (grams: number, batch: string, day: string, left: number) =>
+      `${f.grams(grams)} of ${batch} were made on ${day}; by what is eaten, about ${f.grams(left)} should be left today.`,
+  },
+});
 
 export type Today = ReturnType<typeof today>;

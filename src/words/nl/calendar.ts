@@ -1,4 +1,216 @@
 import type { Calendar } from '../en/calendar.ts';
 import type { Figures } from '../figures.ts';
 
-export const calendar = (_f: Figures): Calendar => ({});
+export const calendar = (f: Figures): Calendar => {
+  const days = (n: number) => f.count(n, { one: 'dag', other: 'dagen' });
+  return {
+    title: 'Dagen',
+    step: {
+      buy: 'kopen',
+      freeze: 'invriezen',
+      thaw: 'ontdooien',
+      dry: 'drogen',
+      weigh: 'afwegen',
+      'change-over': 'overstappen',
+    },
+    numbered: (step, n) => `${step} ${f.number(n)}`,
+    numberedOf: (step, n, of) => `${step} (${f.number(n)} van ${f.number(of)})`,
+    lasting: (step, n) => `${step} (${f.number(n)})`,
+    with: (step, goods) => `${step}: ${goods}`,
+    namedAndMore: (names, more) => `${names} en nog ${f.number(more)}`,
+
+    todo: {
+      buy: (what) => `${what} kopen`,
+      freeze: (what) => `${what} invriezen`,
+      thaw: (what) => `${what} uit de vriezer halen`,
+      dry: (what) => `${what} drogen`,
+      weigh: (made) => `${made} afwegen`,
+      'change-over': (made) => `beginnen met overstappen op ${made}`,
+    },
+    buyAnd: {
+      freeze: (what) => `${what} kopen en invriezen`,
+      dry: (what) => `${what} kopen en drogen`,
+    },
+    foods: (n) => f.count(n, { one: 'ingrediënt', other: 'ingrediënten' }),
+    todoToday: (todo) => `vandaag ${todo}.`,
+    todoBy: (todo, day) => `uiterlijk ${day} ${todo}.`,
+    todoLate: (todo, day, made, late) =>
+      `nu ${todo}: dat had uiterlijk ${day} gemoeten, dus ${made} komt ${days(late)} later.`,
+    ready: (made) => `${made} is klaar.`,
+    goesOn: (step, day) => `${step} duurt nog tot ${day}.`,
+    goesOnToday: (step) => `${step} duurt nog tot vandaag.`,
+    runsOutToday: (name, then) => `${name} is vandaag op; ${then}`,
+    runsOut: (name, day, then) => `${name} is op ${day} op; ${then}`,
+    ranOut: (name, day, then) => `${name} was op ${day} op; ${then}`,
+
+    pace: (n, chain) => `Het duurt ${days(n)}. Dit bepaalt het tempo: ${chain}.`,
+    allDone: (made) => `Voor ${made} is alles gedaan.`,
+    first: (todo, day) => `Eerst: uiterlijk ${day} ${todo}.`,
+    usedOn: (made, day) => `Op ${day} zijn de dieren gewend aan ${made}.`,
+    weighedOn: (made, day) => `Op ${day} is ${made} afgewogen.`,
+    usedBy: (made, day) => `Dan zijn de dieren uiterlijk ${day} gewend aan ${made}.`,
+    weighedBy: (made, day) => `Dan is ${made} uiterlijk ${day} afgewogen.`,
+    justFits: 'Het past net: er blijft geen dag over.',
+    fits: (spare) => `Het past, met ${days(spare)} over.`,
+    usedTooLate: (made, day, late, due) =>
+      `Het past niet: op ${day} zijn de dieren gewend aan ${made}, ${days(late)} na ${due}.`,
+    weighedTooLate: (made, day, late, due) =>
+      `Het past niet: op ${day} is ${made} afgewogen, ${days(late)} na ${due}.`,
+    moveEarlier: (spare) => `Zet stappen op eerdere dagen: dan blijft er ${days(spare)} over.`,
+    bridge: (name) =>
+      `Voer op de dagen zonder ${name ?? 'het mengsel'} alleen de brokjes (gangbare praktijk, geen bron), of maak een kleine batch van wat klaar is.`,
+    shortestFits: (day) =>
+      `Met de kortste tijden die gebruikelijk zijn (gangbare praktijk, geen bron) zou het op ${day} klaar zijn en passen: geef de stappen minder dagen.`,
+    shortestLate: (day) =>
+      `Zelfs met de kortste tijden die gebruikelijk zijn (gangbare praktijk, geen bron) is het pas op ${day} klaar.`,
+
+    move: {
+      isDone: (step) => `${step} is gedaan en blijft staan; verzet wat erna komt.`,
+      hasBegun: (step) => `${step} is begonnen en blijft staan; verzet wat erna komt.`,
+      withItsPack: (step) => `${step} heeft zijn dag bij de pakken: verzet het daar.`,
+      stillFreezing: (step, day, first) =>
+        `${step} kan niet op ${day} beginnen: wat in de vriezer ligt, is dan nog niet klaar. De eerste dag die kan is ${first}.`,
+      beforePlan: (step, day, begin, first) =>
+        `${step} kan niet op ${day} beginnen: dat is vóór ${begin}, de eerste dag van het plan. De eerste dag die kan is ${first}.`,
+      fixedUntil: (step, day, other, until, first) =>
+        `${step} kan niet op ${day} beginnen: ${other} duurt tot ${until}. De eerste dag die kan is ${first}, of verzet eerst die stap.`,
+      goesOnUntil: (step, day, other, until, first) =>
+        `${step} kan niet op ${day} beginnen: ${other} duurt tot ${until}. De eerste dag die kan is ${first}, of geef die stap minder dagen.`,
+      tooEarlyFor: (step, day, other, needed, begin, first) =>
+        `${step} kan niet op ${day} beginnen: ${other} zou op ${needed} moeten beginnen, vóór ${begin}. De eerste dag die kan is ${first}, of geef de stappen ertussen minder dagen.`,
+      beforeLasts: (step, day, before, until) =>
+        `${step} kan niet op ${day} beginnen: ${before} ervoor duurt tot ${until}. Dat is de eerste dag die kan, tenzij je eerst die stap verzet.`,
+      firstDay: (step, day, first) =>
+        `${step} kan niet op ${day} beginnen: de eerste dag die kan is ${first}.`,
+      noRoom: (step, day, full, grams, room) =>
+        `${step} kan niet op ${day} beginnen: op ${full} zou er ${f.weight(grams)} in de vriezer liggen, en er is plaats voor ${f.weight(room)}.`,
+      nextRoom: (day) => `De eerste dag daarna met plaats is ${day}.`,
+      nowBegins: (step, day) => `${step} begint nu op ${day}.`,
+      stays: (step, day) => `${step} blijft op ${day}.`,
+      nothingElse: 'Verder verschuift er niets.',
+      to: (step, day) => `${step} naar ${day}`,
+      withIt: (moves) => `Schuift mee: ${f.list(moves)}.`,
+      nowLate: (end, due) => `Het plan eindigt nu op ${end}, na ${due}.`,
+      stepGone: (day) =>
+        `Een stap die je op ${day} hebt gezet, staat niet meer in het plan; jouw dag ervoor vervalt.`,
+      dropped: (why) => `Jouw dag voor een stap vervalt. ${why}`,
+      begins: (day) => `Begint op ${day}`,
+      take: (day) => `Neem ${day}`,
+      seeFreezer: 'Bekijk alles wat de vriezer in gaat',
+      anotherDay: 'Een andere dag',
+      put: 'Daarheen verzetten',
+      earlier: 'Een dag eerder',
+      later: 'Een dag later',
+      done: 'Klaar',
+      from: (day) => `Vanaf ${day}.`,
+      by: (day) => `Uiterlijk ${day}.`,
+      with: (foods) => `Met ${foods}.`,
+    },
+
+    screen: {
+      noShares: (mix) =>
+        `${mix} heeft nog geen ingrediënt met een aandeel: <mix>geef het er een paar bij Mengsels</mix>, dan valt er iets te plannen.`,
+      for: (batch, mix) => `Voor ${batch} van ${mix}.`,
+      forGrams: (batch, mix, grams) => `Voor ${batch} van ${mix}, ${f.grams(grams)}.`,
+      toBuy: 'Hoeveel, en wat te kopen',
+      inShort: 'Het plan in het kort',
+      beginPassed: 'De eerste dag die je opgaf is voorbij, dus het plan begint vandaag.',
+      overdue: (foods, step, day) =>
+        `${foods}: ${step} was op ${day} voorbij en is niet afgevinkt; wat volgt wordt later. <tick>Vink het af</tick>`,
+      packWithoutDays: (pack) =>
+        `${pack} heeft nog geen dagen in de vriezer; de dagen hieronder weten niet hoeveel plaats er is. <plan>Plan het invriezen voor de plaats die er is</plan>`,
+      packsWithoutDays: (n) =>
+        `${f.number(n)} pakken hebben nog geen dagen in de vriezer; de dagen hieronder weten niet hoeveel plaats er is. <plan>Plan het invriezen voor de plaats die er is</plan>`,
+      whenRunsOut: '<animals>Naar de dieren</animals> of <now>weeg wat er over is</now>.',
+      takeBack: 'Jouw gekozen dagen terugnemen',
+      ready: 'Klaar',
+      readyToWeigh: 'Klaar om af te wegen',
+      readyFoods: (foods) => `${f.list(foods)}.`,
+    },
+    goBy: {
+      section: 'Waar de dagen zich naar richten',
+      question: 'Waar richt je je naar?',
+      today: 'Ik begin vandaag',
+      from: 'Ik begin op een andere dag',
+      runsOut: (name, day) => `Klaar als ${name} op is, ${day}`,
+      until: 'Klaar op een dag die ik kies',
+      beginning: 'Elke stap komt zo vroeg als kan.',
+      end: 'Elke stap komt zo laat als kan.',
+      firstDay: 'Eerste dag',
+      fromPassed: 'Die is voorbij: vandaag telt.',
+      doneBy: 'Alles klaar op',
+      untilPassed: 'Die is voorbij: kies een latere dag, of begin vandaag.',
+    },
+    list: {
+      section: 'Stappen per dag',
+      title: 'Stap voor stap',
+      onDay: (weekday, day) => `${weekday} ${day}`,
+      today: (day) => `${day} (vandaag)`,
+      deadline: (day) => `${day}: dan moet alles klaar zijn.`,
+      doneSoFar: (n) => `Tot nu toe gedaan (${f.number(n)})`,
+      on: (day) => `op ${day}`,
+      span: (from, to) => `${from} tot ${to}`,
+      begun: (when) => `${when}, is begonnen`,
+      done: (when) => `${when}, gedaan`,
+      setsPace: 'bepaalt het tempo',
+      withPack: 'de dag staat bij het pak',
+      yourDay: 'jouw dag',
+      change: 'Wijzigen',
+      close: 'Sluiten',
+      changeDay: (step) => `De dag wijzigen: ${step}`,
+      closeDay: (step) => `Sluiten: ${step}`,
+    },
+    picture: {
+      bowl: 'In de kom',
+      freeze: 'vriezer',
+      thaw: 'ontdooit',
+      dry: 'droogt',
+      weigh: 'afwegen',
+      change: 'van oud voer naar nieuw',
+      buy: 'kopen',
+      setsPace: 'dikke lijn: bepaalt het tempo, een dag verloren is een dag voor alles verloren',
+      waits: 'gestippeld: wacht',
+      done: 'gedaan',
+      today: 'vandaag',
+      due: (day) => `${day}: alles moet klaar zijn`,
+    },
+    lengths: {
+      title: 'Hoe lang elke stap duurt',
+      about:
+        'Voor wat nog geen dagen heeft. Een pak met dagen in de vriezer houdt die tot het invriezen opnieuw gepland wordt; een grote zak krijgt er meer.',
+      unit: 'dagen',
+      buy: 'Kopen',
+      freeze: 'Invriezen, elke keer',
+      thaw: 'Ontdooien, elke keer',
+      dry: 'Drogen',
+      weigh: 'Afwegen',
+      'change-over': 'Overstappen',
+    },
+    file: {
+      title: 'Voor je eigen agenda',
+      about:
+        "Een bestand dat agendaprogramma's lezen (.ics). Een later bestand van dezelfde batch vervangt een eerder.",
+      reminder: "Met een herinnering om 9 uur 's ochtends op elke eerste dag",
+      save: 'Agendabestand opslaan',
+      saved: (name) => `Opgeslagen als ${name}: open het met je agenda.`,
+      failed: (why) => `Het bestand kon niet gemaakt worden: ${why}`,
+      fileName: (batch) => `pouchful-${batch}`,
+      entryOf: (step, made) => `${step}: ${made}`,
+      check: (food) => `Keren en controleren: ${food}`,
+      checkText: (n, of) =>
+        `Controle ${f.number(n)} van ${f.number(of)}. Klaar als niets meer zacht of plakkerig is (gangbare praktijk, geen bron).`,
+      forBatch: (made, foods) => `Voor ${made}: ${foods}.`,
+      beginBy: (day) => `Begin uiterlijk ${day}.`,
+      setsPace: 'Bepaalt het tempo: een dag verloren is een dag voor alles verloren.',
+      room: (n) => `${days(n)} tussen de vroegste en de laatste dag.`,
+      category: {
+        buy: 'Inkoop',
+        freeze: 'Invriezen',
+        thaw: 'Invriezen',
+        dry: 'Drogen',
+        weigh: 'Afwegen',
+        'change-over': 'Voerwissel',
+      },
+    },
+  };
+};

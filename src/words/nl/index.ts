@@ -3,6 +3,7 @@ import type { Words } from '../en/index.ts';
 import { figuresOf } from '../figures.ts';
 import type { Manner } from '../manner.ts';
 import { access } from './access.ts';
+import { advice } from './advice.ts';
 import { animals } from './animals.ts';
 import { batch } from './batch.ts';
 import { beside } from './beside.ts';
@@ -20,15 +21,19 @@ import { formulation } from './formulation.ts';
 import { frame } from './frame.ts';
 import { freezing } from './freezing.ts';
 import { household } from './household.ts';
+import { hurts } from './hurts.ts';
 import { keeping } from './keeping.ts';
+import { kitchen } from './kitchen.ts';
 import { label } from './label.ts';
 import { limits } from './limits.ts';
 import { mix } from './mix.ts';
 import { nutrients } from './nutrients.ts';
 import { nutrition } from './nutrition.ts';
+import { ownTable } from './own-table.ts';
 import { pairing } from './pairing.ts';
 import { refusals } from './refusals.ts';
 import { rows } from './rows.ts';
+import { search } from './search.ts';
 import { shared } from './shared.ts';
 import { sharing } from './sharing.ts';
 import { shopping } from './shopping.ts';
@@ -54,6 +59,7 @@ export function dutch(manner: Manner): Words {
     frame: frame(f),
     today: today(f),
     start: start(f),
+    search: search(f),
     mix: mix(f),
     rows: rows(f),
     beside: beside(f),
@@ -78,6 +84,7 @@ export function dutch(manner: Manner): Words {
     cupboard: cupboard(f),
     calendar: calendar(f),
     drying: drying(f),
+    kitchen: kitchen(f),
     freezing: freezing(f),
     weighing: weighing(f),
     batch: batch(f),
@@ -86,8 +93,11 @@ export function dutch(manner: Manner): Words {
     keeping: keeping(f),
     exchange: exchange(f),
     access: access(f),
+    ownTable: ownTable(f),
     pairing: pairing(f),
     store: store(f),
     household: household(f),
+    hurts: hurts(f),
+    advice: advice(f),
   };
 }

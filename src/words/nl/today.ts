@@ -1,4 +1,77 @@
 import type { Today } from '../en/today.ts';
 import type { Figures } from '../figures.ts';
 
-export const today = (_f: Figures): Today => ({});
+export const today = (f: Figures): Today => ({
+  title: 'Nu',
+  next: 'Wat nu komt',
+  looking: (mix) => `Er wordt gekeken naar ${mix}…`,
+  noFoods: (mix) => `${mix} heeft nog geen ingrediënten.`,
+  chooseFoods: 'Het eerste ingrediënt toevoegen',
+  notMade: (mix) => `${mix} heeft zijn ingrediënten; de aandelen moeten nog berekend worden.`,
+  outFirst: (mix) => `${mix} is nog niet binnen bereik. Maak het eerst passend.`,
+  toFit: 'Naar Mengsels, druk daar op “Passend maken”',
+  toMix: 'Naar Mengsels',
+  outBefore: (mix) =>
+    `${mix} is zoals het nu is buiten bereik: maak het passend voordat je de volgende batch afweegt.`,
+  later:
+    'Daarna komen de <shopping>inkoop</shopping>, het <freezer>invriezen tegen insecten</freezer> en de <scale>weegschaal</scale>. Wanneer, dat zegt <days>Dagen</days>.',
+  allDays: 'Alle dagen bekijken',
+  errands: 'Voor vandaag',
+  things: 'dingen',
+  due: 'Wat vandaag aan de beurt is',
+  links: {
+    shopping: 'Naar de boodschappenlijst',
+    freezer: 'Naar de vriezer',
+    drying: 'Naar het drogen',
+    scale: 'Naar de weegschaal',
+    changeOver: 'De voerwissel plannen',
+    days: 'De dagen bekijken',
+    weighOn: 'Verder wegen',
+    animal: (name) => `Naar ${name}`,
+    forWhom: 'Zeggen voor welke dieren het mengsel is',
+    eachDay: 'Hoeveel op elke dag',
+    reached: 'Zien waar het terechtkwam',
+    run: 'Naar dit drogen',
+    pack: 'Het pak bekijken',
+    record: 'De notities bekijken',
+  },
+  weighing: (batch, grams, of) =>
+    `${batch} wordt afgewogen: ${f.grams(grams)} van ${f.grams(of)} ligt in de kom.`,
+  openBatch: 'Op de weegschaal',
+  changing: (batch, day, of) =>
+    `Ga langzaam over op ${batch}, elke dag wat meer: dag ${f.number(day)} van ${f.number(of)}. Ga naar een dierenarts als een dier minder eet of dunne ontlasting heeft.`,
+  notToUse: (pack, why, batches) =>
+    `${pack} mag niet meer gebruikt worden (${why}) en zit in ${f.list(batches)}. Voer dat niet voordat je het hebt nagekeken.`,
+  batchOf: (batch, day) => `${batch} van ${day}`,
+  checkDue: (food, time) => `Keer en controleer wat droogt: ${food}. Dat had om ${time} gemoeten.`,
+  checkAt: (food, time) => `Keer en controleer om ${time} wat droogt: ${food}.`,
+  freezing: {
+    due: (packs, n) =>
+      `${packs} ${f.form(n, { one: 'is', other: 'zijn' })} lang genoeg ingevroren of ontdooid: vink de stap af.`,
+    goIn: (packs, n) => `${packs} ${f.form(n, { one: 'gaat', other: 'gaan' })} vandaag de vriezer in.`,
+    comeOut: (packs, n) => `${packs} ${f.form(n, { one: 'komt', other: 'komen' })} vandaag uit de vriezer.`,
+    noDays: (packs, n) =>
+      `${packs} ${f.form(n, { one: 'wacht', other: 'wachten' })} op het invriezen en ${f.form(n, { one: 'heeft', other: 'hebben' })} nog geen dagen.`,
+  },
+  pastBest: (pack, day) =>
+    `${pack} is over de houdbaarheidsdatum, ${day}: kijk en ruik eraan voordat je het gebruikt.`,
+  pastUseBy: (batch, day) =>
+    `${batch} moest op zijn voor ${day}: dat is een schatting, maar voer het niet zonder te kijken, en maak liever een nieuwe.`,
+  byDay: (batch, day) => `${batch} moet op zijn voor ${day} (een schatting).`,
+  left: {
+    title: 'Wat er over is',
+    of: (batch) => `Wat er over is van ${batch}`,
+    weigh: (batch) => `Weeg wat er over is van ${batch}`,
+    notWeighed: 'vandaag niet gewogen',
+    before: 'Voordat het voer van vandaag eruit gaat.',
+    allEaten: 'Alles op',
+    saidEaten: (batch) => `${batch}: alles op.`,
+    said: (grams, batch) => `${batch}: ${f.grams(grams)} over.`,
+    weighed: (grams, batch, day) => `Van ${batch} was op ${day} ${f.grams(grams)} over.`,
+    made: (grams, batch, day) => `Van ${batch} is op ${day} ${f.grams(grams)} gemaakt.`,
+    weighedAbout: (grams, batch, day, left) =>
+      `Van ${batch} was op ${day} ${f.grams(grams)} over; naar wat er gegeten wordt, zou er vandaag ongeveer ${f.grams(left)} over moeten zijn.`,
+    madeAbout: (grams, batch, day, left) =>
+      `Van ${batch} is op ${day} ${f.grams(grams)} gemaakt; naar wat er gegeten wordt, zou er vandaag ongeveer ${f.grams(left)} over moeten zijn.`,
+  },
+});

@@ -98,6 +98,37 @@ describe('fresh food', () => {
     ]);
   });
 
+  test('in the mix itself is dried first; what is dried, or of unknown water, is not taken for fresh', () => {
+    const foods = [
+      { id: 'broccoli', name: 'Broccoli', ref: 'sr28:11090', group: 'vegetable' },
+      { id: 'grubs', name: 'Live grubs', composition: { WATER: 62 }, group: 'animal' },
+      { id: 'apple', name: 'Apple, dried', ref: 'sr28:09011', group: 'fruit' },
+      { id: 'mine', name: 'From a label without moisture', composition: { PROCNT: 12 }, group: 'seed' },
+    ];
+    const wet = (water: number) => ({ ...carrot, composition: { WATER: water } });
+    const known = new Map([
+      ['sr28:11090', wet(89.3)],
+      ['sr28:09011', wet(31.8)],
+    ]);
+    const own = {
+      ...mix,
+      problem: { ...mix.problem, foods },
+      shares: { broccoli: 25, grubs: 25, apple: 25, mine: 25 },
+    };
+    const { plan } = calendarOf(house({ mixes: [own] }), own, under(today, { table: known }));
+    const kindsOf = (food: string) =>
+      plan.steps
+        .filter((s) => s.supply !== undefined && s.goods.some((g) => g.food === food))
+        .map((s) => s.kind);
+    const frozen = ['buy', 'freeze', 'thaw', 'freeze', 'thaw'];
+    expect(Object.fromEntries(foods.map(({ id }) => [id, kindsOf(id)]))).toEqual({
+      broccoli: ['buy', 'dry'],
+      grubs: ['buy', 'dry'],
+      apple: frozen,
+      mine: frozen,
+    });
+  });
+
   test('on the trays is on its way, not to be bought again', () => {
     const run = {
       id: 'r',

@@ -6,10 +6,12 @@ import { suppliesOf } from '../../../kitchen/calendar/supplies.ts';
 import { leftOver, takenBy } from '../../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Batch, NextBatch } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Household, Mix } from '../../model.ts';
 import { batchesFor, batchName } from '../batch/batches.ts';
 import { nextBatchOf } from '../batch/next-batch.ts';
 import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
+import { asNamed } from '../cupboard/as-named.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import type { Circumstances } from './circumstances.ts';
@@ -44,7 +46,7 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
   const days = house.kitchen[0]?.stepDays;
   const trays = onTrays(house);
-  const lots = leftOver(contentsOf(house)).flatMap(({ lot, grams }) => {
+  const lots = leftOver(contentsOf(asNamed(house, mix.problem.foods))).flatMap(({ lot, grams }) => {
     // What lies on the trays is on its way.
     const drying = trays.reduce((sum, t) => sum + (t.lot.id === lot.id ? takenBy(t.run) : 0), 0);
     return grams + drying > 0 ? [{ ...lot, grams: grams + drying }] : [];
@@ -80,12 +82,11 @@ function replayed(
   let now = plan;
   const kept: NextBatch['pins'][number][] = [];
   const dropped: string[] = [];
+  const t = words().calendar.move;
   for (const pin of pins) {
     const step = now.steps.find((s) => s.id === pin.step);
     if (!step) {
-      dropped.push(
-        `A step that you put on ${dayInWords(pin.day, plan.start)} is no longer in the plan; your day for it is dropped.`,
-      );
+      dropped.push(t.stepGone(dayInWords(pin.day, plan.start)));
       continue;
     }
     // Begun or done: the day has served.
@@ -94,7 +95,7 @@ function replayed(
     if (answer.ok) {
       now = answer.plan;
       kept.push(pin);
-    } else dropped.push(`Your day for a step is dropped. ${answer.sentence}`);
+    } else dropped.push(t.dropped(answer.sentence));
   }
   return { plan: now, pins: kept, dropped };
 }

@@ -4,7 +4,10 @@ import type { FreshFood } from '../../../kitchen/drying/yields.ts';
 import type { ChosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import type { Day, Moment } from '../../../kitchen/model.ts';
 
-/** Fresh foods of the tables, by reference number; without an entry nobody knows what they come to once dried. */
+/**
+ * Foods of the tables by reference number: those of the mix, which may be fresh themselves, and the fresh ones that
+ * others are dried from; without an entry nobody knows what they come to once dried.
+ */
 export type FreshTable = ReadonlyMap<string, FreshFood>;
 
 export interface Circumstances {

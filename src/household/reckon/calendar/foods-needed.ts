@@ -6,7 +6,7 @@ import type { Household, Mix } from '../../model.ts';
 import { sizeOfNext } from '../batch/next-batch.ts';
 import { usedShares } from '../batch/used-shares.ts';
 import { groupsIn } from '../cupboard/lot-foods.ts';
-import { driedAtHome, freshFoodOf } from '../foods/fresh-food.ts';
+import { driedAtHome, freshFoodOf, isFreshIn } from '../foods/fresh-food.ts';
 import type { Circumstances, FreshTable } from './circumstances.ts';
 
 /** The foods that the next batch takes. @param mix with what its animals bring */
@@ -22,12 +22,14 @@ export function foodsNeeded(
     const share = shares[food.id];
     if (share === undefined) return [];
     const perFresh = perFreshOf(house, food.id, table);
+    const fresh = isFreshIn(food, table);
     return [
       {
         id: food.id,
         name: food.name ?? food.id,
         needsTreatment: needsTreatment({ form: 'dry' }, groupOf(food.id)).needs,
-        dryAtHome: driedAtHome(house, food.id) !== undefined,
+        dryAtHome: fresh || driedAtHome(house, food.id) !== undefined,
+        ...(fresh && { fresh }),
         ...(perFresh !== undefined && { perFresh }),
         ...(grams !== undefined && { grams: (grams * share) / 100 }),
       },

@@ -80,7 +80,7 @@ describe('lots with days in the freezer', () => {
     const answer = move(full, `freeze-1:${id}`, '2026-03-13');
     expect(answer).toMatchObject({ ok: false, room: true, firstDay: '2026-03-19' });
     expect(!answer.ok && answer.sentence).toMatch(
-      /on 16 March 1.4 kg would lie in the freezer .* room for 1 kg/,
+      /on 16 March 1.4 kg would lie in the freezer, .*room for 1 kg/,
     );
     expect(move(full, `freeze-1:${id}`, '2026-03-19').ok).toBe(true);
     // Of a freezer that nobody described nothing is said.

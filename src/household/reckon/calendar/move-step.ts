@@ -2,15 +2,15 @@
 import { capital } from '../../../formulation/explain/sentences.ts';
 import type { PlannedStep } from '../../../kitchen/calendar/kitchen-plan.ts';
 import { moved } from '../../../kitchen/calendar/move-step.ts';
-import { stepTitle } from '../../../kitchen/calendar/step-words.ts';
+import { shortTitle, stepTitle } from '../../../kitchen/calendar/step-words.ts';
 import { dayInWords, plusDays } from '../../../kitchen/days.ts';
 import { movedStep } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, FreezeStep, Lot, NextBatch } from '../../../kitchen/model.ts';
-import { sayGrams } from '../../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../../words/words.ts';
 import type { Household, Mix } from '../../model.ts';
 import { firstOverfullDay, withLots } from '../cupboard/freezer-load.ts';
 import { type BatchCalendar, calendarOf } from './batch-calendar.ts';
-import { shortTitle, whatMoved } from './step-changes.ts';
+import { whatMoved } from './step-changes.ts';
 
 export type MoveAnswer =
   | {
@@ -75,7 +75,8 @@ function moveLots(
 ): MoveAnswer {
   const { plan, under } = view;
   const { today } = under;
-  const words = (d: Day) => dayInWords(d, plan.end);
+  const t = words().calendar.move;
+  const say = (d: Day) => dayInWords(d, plan.end);
   const rounds = plan.steps.filter(
     (s) => s.supply === step.supply && (s.kind === 'freeze' || s.kind === 'thaw'),
   );
@@ -86,7 +87,7 @@ function moveLots(
     to: s.end,
   }));
   const withDays = lots.map((l) => (l.cold.length > 0 ? l : { ...l, cold: planned }));
-  const cannot = `${capital(stepTitle(step))} cannot begin on ${words(day)}`;
+  const title = capital(stepTitle(step));
   const before = rounds[index - 1];
   const soonest = [today, ...lots.map((l) => l.boughtOn), ...(before ? [before.end] : [])].sort().at(-1)!;
   if (day < soonest)
@@ -95,8 +96,8 @@ function moveLots(
       firstDay: soonest,
       sentence:
         before && soonest === before.end
-          ? `${cannot}: ${shortTitle(before)} before it lasts until ${words(soonest)}; that is the first day possible, unless you move that step first.`
-          : `${cannot}: the first day possible is ${words(soonest)}.`,
+          ? t.beforeLasts(title, say(day), shortTitle(before), say(soonest))
+          : t.firstDay(title, say(day), say(soonest)),
     };
   const on = (d: Day) => withDays.map((l) => movedStep(l, index, d));
   const changed = on(day);
@@ -109,9 +110,10 @@ function moveLots(
       ok: false,
       room: true,
       ...(free !== undefined && { firstDay: free }),
-      sentence: `${cannot}: on ${words(full.day)} ${sayGrams(full.grams)} would lie in the freezer for the cold, and it has room for ${sayGrams(full.room)}.${
-        free === undefined ? '' : ` From then on, the first day with room is ${words(free)}.`
-      }`,
+      sentence: [
+        t.noRoom(title, say(day), say(full.day), full.grams, full.room),
+        ...(free === undefined ? [] : [t.nextRoom(say(free))]),
+      ].join(' '),
     };
   }
   const after = calendarOf(withLots(house, changed), mix, view.under);

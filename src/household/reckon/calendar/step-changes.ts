@@ -1,9 +1,10 @@
 /** What a move of one step changed in the calendar, and a sentence that says it. */
-import { capital, joined } from '../../../formulation/explain/sentences.ts';
+import { capital } from '../../../formulation/explain/sentences.ts';
 import type { KitchenPlan, PlannedStep } from '../../../kitchen/calendar/kitchen-plan.ts';
-import { STEP_WORDS, stepTitle } from '../../../kitchen/calendar/step-words.ts';
+import { shortTitle, stepTitle } from '../../../kitchen/calendar/step-words.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { BatchCalendar } from './batch-calendar.ts';
 
 interface Change {
@@ -23,25 +24,18 @@ function changesBetween(before: KitchenPlan, after: KitchenPlan): Change[] {
 
 /** What a move did to the step and to those after it, in a sentence or two. */
 export function whatMoved(step: PlannedStep, before: BatchCalendar, after: BatchCalendar): string {
-  const words = (d: Day) => dayInWords(d, after.plan.end);
+  const t = words().calendar.move;
+  const say = (d: Day) => dayInWords(d, after.plan.end);
   const changes = changesBetween(before.plan, after.plan);
-  const self = after.plan.steps.find((s) => s.id === step.id);
+  const self = after.plan.steps.find((s) => s.id === step.id) ?? step;
   const others = changes.filter((c) => c.step.id !== step.id);
   const naming = (s: PlannedStep) => (s.supply === step.supply ? shortTitle(s) : stepTitle(s));
-  const lead = `${capital(stepTitle(step))} ${self && self.start !== step.start ? 'now begins' : 'stays'} on ${words(self?.start ?? step.start)}.`;
-  const rest =
-    others.length === 0
-      ? 'Nothing else moves.'
-      : `With it: ${joined(others.map((c) => `${naming(c.step)} to ${words(c.to)}`))}.`;
+  const title = capital(stepTitle(step));
   const { deadline, fits, end } = after.plan;
-  const late =
-    deadline !== undefined && fits === false && before.plan.fits !== false
-      ? ` The plan now ends on ${words(end)}, after ${words(deadline)}.`
-      : '';
-  return `${lead} ${rest}${late}`;
-}
-
-/** "freeze 1", "weigh out". */
-export function shortTitle({ kind, round }: Pick<PlannedStep, 'kind' | 'round'>): string {
-  return round ? `${STEP_WORDS[kind]} ${round.number}` : STEP_WORDS[kind];
+  const late = deadline !== undefined && fits === false && before.plan.fits !== false;
+  return [
+    (self.start !== step.start ? t.nowBegins : t.stays)(title, say(self.start)),
+    others.length === 0 ? t.nothingElse : t.withIt(others.map((c) => t.to(naming(c.step), say(c.to)))),
+    ...(late ? [t.nowLate(say(end), say(deadline))] : []),
+  ].join(' ');
 }

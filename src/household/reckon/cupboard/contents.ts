@@ -2,6 +2,7 @@
 import { type CupboardContents, leftByFood } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { asNamed } from './as-named.ts';
 import { lotById } from './lot-index.ts';
 
 type Kept = Pick<Household, 'lots' | 'dryingRuns' | 'batches'>;
@@ -12,10 +13,11 @@ export function contentsOf(house: Kept): CupboardContents {
 }
 
 /**
- * What says how much is left of some foods, and in which lots: for them it comes out as of all contents. Lots that are
- * used up are left out, but the first of each food, which says that lots of it are kept.
+ * What says how much is left of some foods, and in which lots: for them it comes out as of all contents. Lots of the same
+ * food under another id are theirs. Lots that are used up are left out, but the first of each food, which says that lots of it are kept.
  */
-export function contentsOfFoods(house: Kept, foods: Iterable<string>): CupboardContents {
+export function contentsOfFoods(all: Household, foods: readonly string[]): CupboardContents {
+  const house = asNamed(all, foods);
   const left = leftByFood(contentsOf(house));
   const ids = new Set<string>();
   for (const food of foods)

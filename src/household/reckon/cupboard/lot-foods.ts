@@ -2,6 +2,7 @@
 import { FOOD_GROUPS, type FoodGroup } from '../../../foods/food.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household } from '../../model.ts';
+import { foodKeys } from '../foods/same-food.ts';
 
 export interface CupboardFood {
   readonly id: string;
@@ -25,6 +26,18 @@ const foodsNamed = remembered((own: Household['foods'], mixes: Household['mixes'
   for (const mix of mixes) for (const f of mix.problem.foods) add(f.id, f.name ?? f.id, f.group);
   return [...foods.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
 });
+
+/** As {@link cupboardFoods}, each food once, whatever ids it goes by. */
+export function foodsForLots(house: Pick<Household, 'foods' | 'mixes'>): readonly CupboardFood[] {
+  const keyOf = foodKeys(house);
+  return [
+    ...new Map(
+      cupboardFoods(house)
+        .toReversed()
+        .map((f) => [keyOf(f.id), f]),
+    ).values(),
+  ].reverse();
+}
 
 const foodsById = remembered((foods: readonly CupboardFood[]) => new Map(foods.map((f) => [f.id, f])));
 

@@ -2,6 +2,8 @@
 import { allocate, type LotStock, leftByFood, totals } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { foodKeys } from '../foods/same-food.ts';
+import { asNamed } from './as-named.ts';
 import { contentsOf } from './contents.ts';
 import { cupboardFood, groupsIn } from './lot-foods.ts';
 import { type LotState, lotState } from './lot-state.ts';
@@ -24,8 +26,12 @@ export interface FoodLots {
   readonly lots: readonly LotLine[];
 }
 
-/** All lots by food, foods by name. */
-export function lotsByFood(house: Household, day: Day): FoodLots[] {
+/** All lots by food, foods by name; ids of the same food are one food, called by the first of its lots. */
+export function lotsByFood(all: Household, day: Day): FoodLots[] {
+  const keyOf = foodKeys(all);
+  const firsts = new Map<string, string>();
+  for (const { food } of all.lots) if (!firsts.has(keyOf(food))) firsts.set(keyOf(food), food);
+  const house = asNamed(all, [...firsts.values()]);
   const kept = contentsOf(house);
   const left = leftByFood(kept);
   const ready = weighableOn(day, groupsIn(house));

@@ -3,16 +3,18 @@ import { totals } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import { withProblem } from '../mix/mix-edits.ts';
+import { asNamed } from './as-named.ts';
 import { contentsOf } from './contents.ts';
 import { groupsIn } from './lot-foods.ts';
 import { weighableOn } from './weighable.ts';
 
 /** What differs between a mix's "in the cupboard" and what may be weighed out today, g; foods without a lot are left. */
 export function cupboardChanges(
-  house: Household,
+  all: Household,
   mix: Mix,
   day: Day,
 ): { readonly food: string; readonly name: string; readonly from?: number; readonly to: number }[] {
+  const house = asNamed(all, mix.problem.foods);
   const ready = new Map(
     totals(contentsOf(house), weighableOn(day, groupsIn(house))).map((t) => [t.food, t.ready]),
   );

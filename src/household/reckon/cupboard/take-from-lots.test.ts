@@ -42,8 +42,8 @@ describe('the freeze treatment', () => {
     expect(pourLots(kept(grain), 'oats', 5, foodOf('seed'))).toEqual([]);
     const found = lotsFor(kept(grain), 'oats', 5, foodOf('seed'))!;
     expect([found.short, found.passed[0]!.lot.id]).toEqual([5, 'a']);
-    expect(found.passed[0]!.why).toMatch(/has not been through the cold/);
-    expect(found.passed[0]!.wayOut).toMatch(/overrule with a note/);
+    expect(found.passed[0]!.why).toMatch(/has not been frozen and thawed/);
+    expect(found.passed[0]!.wayOut).toMatch(/go ahead and say why/);
   });
 
   test('overruled on record, they are, with a warning', () => {

@@ -8,13 +8,15 @@ import type { PackAim } from '../../../kitchen/shopping/packs.ts';
 import type { ShoppingQuestion } from '../../../kitchen/shopping/shopping-list.ts';
 import type { Household, Mix } from '../../model.ts';
 import { usedShares } from '../batch/used-shares.ts';
+import { asNamed } from '../cupboard/as-named.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import { ownFresh } from '../foods/fresh-food.ts';
+import { foodKeys } from '../foods/same-food.ts';
 
 /** The question for the worker. @param size of the batch @param nameOf the name of a food for people */
 export function shoppingQuestion(
-  house: Household,
+  all: Household,
   mix: Mix,
   p: {
     readonly size: BatchSize;
@@ -23,8 +25,8 @@ export function shoppingQuestion(
     nameOf(food: Ingredient): string;
   },
 ): ShoppingAsked {
-  const { shares } = usedShares(mix);
-  const foods = mix.problem.foods.filter((f) => shares[f.id] !== undefined);
+  const { foods, shares } = eachFoodOnce(all, mix);
+  const house = asNamed(all, foods);
   const wanted = new Set(foods.map((f) => f.id));
   const kitchen = house.kitchen[0];
   const driedAtHome = (kitchen?.driedAtHome ?? []).filter((d) => wanted.has(d.food));
@@ -55,6 +57,22 @@ export function shoppingQuestion(
     aim: p.aim,
     on: p.on,
   };
+}
+
+/** The foods that have a share, each once: ids of the same food share one line, their shares together. */
+function eachFoodOnce(house: Household, mix: Mix) {
+  const { shares: used } = usedShares(mix);
+  const keyOf = foodKeys(house);
+  const first = new Map<string, Ingredient>();
+  const shares: Record<string, number> = {};
+  for (const food of mix.problem.foods) {
+    const share = used[food.id];
+    if (share === undefined) continue;
+    const { id } = first.get(keyOf(food.id)) ?? food;
+    if (id === food.id) first.set(keyOf(id), food);
+    shares[id] = (shares[id] ?? 0) + share;
+  }
+  return { foods: [...first.values()], shares };
 }
 
 /** Plain data; the worker finds the fresh foods by itself. */

@@ -4,7 +4,8 @@ import { FOOD_GROUPS } from '../../../foods/food.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
-import { patchFood, refuse, removeFood } from '../../../household/reckon/mix/mix-edits.ts';
+import { groupName, refuse, removeFood } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
@@ -18,20 +19,20 @@ export function FoodDetails(props: {
   span: Span | undefined;
   cautions: readonly CautionNote[];
   view: FormulationView;
+  /** Changes what is asked of the food. */
+  patch(change: Partial<Ingredient>): Promise<void>;
 }) {
   const { food, name, span, cautions, view } = props;
-  const patch = (change: Partial<Ingredient>) => void view.edit((m) => patchFood(m, food.id, change));
+  const t = words().rows;
+  const d = t.details;
+  const patch = (change: Partial<Ingredient>) => void props.patch(change);
   return (
     <div className="food-details">
       <MixCautions food={food} notes={cautions} view={view} />
-      {span && span[1] - span[0] > 0.05 && (
-        <p className="hint">
-          While every rule is kept, {name} may stand from {span[0].toFixed(1)} to {span[1].toFixed(1)} %.
-        </p>
-      )}
+      {span && span[1] - span[0] > 0.05 && <p className="hint">{t.mayStandNamed(name, span[0], span[1])}</p>}
       <div className="fields">
         <NumberInput
-          label="At least"
+          label={d.least}
           unit="%"
           min={0}
           max={food.max ?? 100}
@@ -39,7 +40,7 @@ export function FoodDetails(props: {
           onCommit={(min) => patch({ min })}
         />
         <NumberInput
-          label="At most"
+          label={d.most}
           unit="%"
           min={food.min ?? 0}
           max={100}
@@ -47,42 +48,45 @@ export function FoodDetails(props: {
           onCommit={(max) => patch({ max })}
         />
         <NumberInput
-          label="Wanted"
+          label={d.wanted}
           unit="%"
           min={0}
           max={100}
           value={food.want}
-          placeholder="even"
+          placeholder={d.even}
           onCommit={(want) => patch({ want })}
         />
         <NumberInput
-          label="Price per kg"
+          label={d.price}
           min={0}
           value={food.price_per_kg}
           onCommit={(price) => patch({ price_per_kg: price })}
         />
         <NumberInput
-          label="If used, at least"
+          label={d.ifUsed}
           unit="%"
           min={0}
           max={food.max ?? 100}
           value={food.if_used}
-          placeholder="any"
+          placeholder={d.any}
           onCommit={(share) => patch({ if_used: share || undefined })}
         />
         <NumberInput
-          label="In the cupboard"
-          unit="g"
+          label={d.athome}
+          measure="mass"
           min={0}
           step={10}
           value={food.on_hand_grams}
-          placeholder="not said"
+          placeholder={d.notSaid}
           onCommit={(grams) => patch({ on_hand_grams: grams })}
         />
         <Choice
-          label="Group"
+          label={d.group}
           value={food.group ?? ''}
-          options={[['', 'None'], ...Object.entries(FOOD_GROUPS)]}
+          options={[
+            ['', d.noGroup],
+            ...Object.keys(FOOD_GROUPS).map((g): [string, string] => [g, groupName(g)]),
+          ]}
           onChange={(group) => patch({ group: group || undefined })}
         />
         <label className="tick liked">
@@ -91,15 +95,15 @@ export function FoodDetails(props: {
             checked={food.liked ?? false}
             onChange={(e) => patch({ liked: e.target.checked || undefined })}
           />
-          <span>Liked</span>
+          <span>{d.liked}</span>
         </label>
       </div>
       <div className="button-row">
         <Button className="quiet-button" onPress={() => void view.edit((m) => refuse(m, food.id, true))}>
-          Mark as refused
+          {t.markRefused}
         </Button>
         <Button className="quiet-button" onPress={() => void view.edit((m) => removeFood(m, food.id))}>
-          Remove from mix
+          {t.takeOut}
         </Button>
       </div>
     </div>

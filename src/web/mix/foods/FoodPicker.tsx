@@ -8,6 +8,7 @@ import {
   ingredientFromReference,
   OTHER,
 } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
@@ -19,30 +20,32 @@ interface Props {
   onAdd(food: Ingredient): void;
 }
 
-export function FoodPicker(props: Props) {
+/** @param label what the button says */
+export function FoodPicker({ label, ...props }: Props & { label: string }) {
   return (
-    <PickerDialog label="Add a food" title="Add a food">
+    <PickerDialog label={label} title={words().mix.offers.title} className="add-food">
       <Finder {...props} />
     </PickerDialog>
   );
 }
 
 function Finder({ mix, own, onAdd }: Props) {
+  const t = words().mix.offers;
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
   const note = useFoodSearchNote(query);
-  const words = query.trim().toLowerCase();
-  const mine = own.filter((f) => f.kind === 'mix' && f.name.toLowerCase().includes(words));
+  const typed = query.trim().toLowerCase();
+  const mine = own.filter((f) => f.kind === 'mix' && f.name.toLowerCase().includes(typed));
   const inMix = new Set(mix.problem.foods.flatMap((f) => [f.id, f.ref ?? f.id]));
   const offered = (id: string, name: string, group: string | undefined, note: string) => ({
     id,
     name,
     note: [groupName(group ?? OTHER), note].filter(Boolean).join(' · '),
-    there: inMix.has(id) ? 'In the mix' : undefined,
+    there: inMix.has(id) ? t.inMix : undefined,
   });
   const offers = [
     ...mine.map((f) => ({
-      ...offered(f.id, f.name, f.group, 'own food'),
+      ...offered(f.id, f.name, f.group, t.own),
       take: () => onAdd(ingredientFromOwn(f)),
     })),
     ...found.map((f) => ({
@@ -53,7 +56,7 @@ function Finder({ mix, own, onAdd }: Props) {
   return (
     <OfferList
       query={query}
-      placeholder="oats, lentils, dandelion…"
+      placeholder={t.placeholder}
       searching={isFetching}
       note={note}
       offers={offers}

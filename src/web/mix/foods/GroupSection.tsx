@@ -4,9 +4,11 @@ import { Button } from 'react-aria-components';
 import type { GroupRule, Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
 import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { boundsText } from '../../shared/windows.ts';
 import type { FormulationView } from '../useFormulation.ts';
+import { isBestMix } from './ask-words.ts';
 import { ShareRow } from './ShareRow.tsx';
 import './GroupSection.css';
 
@@ -20,6 +22,7 @@ interface Props {
 }
 
 export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
+  const t = words().rows;
   const [open, setOpen] = useState(true);
   const [editing, setEditing] = useState(false);
   const rule = mix.problem.rules.find(
@@ -30,6 +33,8 @@ export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
     rule &&
     ((rule.min !== undefined && total < rule.min - 0.01) ||
       (rule.max !== undefined && total > rule.max + 0.01));
+  const best = isBestMix(mix.shares, view.best?.shares);
+  const nameById = (id: string) => nameOf(mix.problem.foods.find((f) => f.id === id) ?? { id });
   const windowOf = (min?: number, max?: number) => void view.edit((m) => withGroupWindow(m, group, min, max));
 
   return (
@@ -41,24 +46,24 @@ export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
           </Button>
         </h2>
         <span className={`group-total ${outside ? 'outside' : ''}`}>
-          <strong>{total.toFixed(1)} %</strong>
-          {rule && ` of ${boundsText(rule.min, rule.max)} %${outside ? ', outside' : ''}`}
+          <strong>{t.group.total(total)}</strong>
+          {rule && ` ${(outside ? t.group.outside : t.group.of)(`${boundsText(rule.min, rule.max)} %`)}`}
         </span>
         {group !== OTHER && (
           <Button
             className="quiet-button small"
             aria-expanded={editing}
-            aria-label={`${rule ? 'Window' : 'Set window'} of ${groupName(group)}`}
+            aria-label={(rule ? t.group.rangeOf : t.group.setRangeOf)(groupName(group))}
             onPress={() => setEditing(!editing)}
           >
-            {rule ? 'Window' : 'Set window'}
+            {rule ? t.group.range : t.group.setRange}
           </Button>
         )}
       </header>
       {editing && (
         <div className="fields group-window">
           <NumberInput
-            label="Group at least"
+            label={t.group.least}
             unit="%"
             min={0}
             max={rule?.max ?? 100}
@@ -66,7 +71,7 @@ export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
             onCommit={(min) => windowOf(min, rule?.max)}
           />
           <NumberInput
-            label="Group at most"
+            label={t.group.most}
             unit="%"
             min={rule?.min ?? 0}
             max={100}
@@ -87,7 +92,10 @@ export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
               top={top}
               grams={gramsOf(food.id, mix, view)}
               held={mix.held.includes(food.id)}
+              mix={mix}
+              best={best}
               view={view}
+              nameOf={nameById}
             />
           ))}
         </ul>
@@ -100,9 +108,8 @@ function gramsOf(id: string, mix: Mix, view: FormulationView): { text: string; e
   const step = mix.problem.scale_step_grams;
   const decimals = step >= 1 ? 0 : Math.ceil(-Math.log10(step));
   const weighed = view.weighed?.grams?.[id];
-  if (weighed !== undefined) return { text: `${weighed.toFixed(decimals)} g`, exact: true };
-  return {
-    text: `≈ ${(((mix.shares[id] ?? 0) * mix.problem.batch_grams) / 100).toFixed(decimals)} g`,
-    exact: false,
-  };
+  const t = words();
+  if (weighed !== undefined) return { text: t.figures.grams(weighed, decimals), exact: true };
+  const about = ((mix.shares[id] ?? 0) * mix.problem.batch_grams) / 100;
+  return { text: t.rows.about(t.figures.grams(about, decimals)), exact: false };
 }

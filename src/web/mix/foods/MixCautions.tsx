@@ -1,13 +1,15 @@
 /** What the caution list says of one food of the mix, and the keeper's recorded choice where it is a limit. */
-import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
+import { withGoneAhead } from '../../../household/reckon/mix/go-ahead.ts';
 import { patchFood } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import { CautionWords } from '../../shared/CautionWords.tsx';
 import { today } from '../../shared/today.ts';
 import type { FormulationView } from '../useFormulation.ts';
 import '../../shared/styles/cautions.css';
+import { GoAhead } from './GoAhead.tsx';
 import './MixCautions.css';
 
 export function MixCautions({
@@ -19,62 +21,36 @@ export function MixCautions({
   notes: readonly CautionNote[];
   view: FormulationView;
 }) {
+  const t = words().rows.cautions;
+  const { day } = words().figures;
   if (notes.length === 0) return null;
   return (
-    <ul className="cautions" aria-label="Cautions">
+    <ul className="cautions" aria-label={t.all}>
       {notes.map((note) => (
         <li key={note.caution} className={`caution-card ${note.severity}`}>
           <CautionWords caution={{ ...note, maxShare: note.max_share }} />
-          {note.applied === 'capped' && <Allow food={food} note={note} view={view} />}
+          {note.applied === 'capped' && (
+            <GoAhead
+              label={t.goAhead(note.max_share ?? 0)}
+              why={t.why}
+              yes={t.allowMore}
+              no={t.leaveLimit}
+              act={(why) => void view.edit((m) => withGoneAhead(m, food.id, [note.caution], why, today()))}
+            />
+          )}
           {note.applied === 'overridden' && food.override && (
             <p className="override">
-              You allowed more on {food.override.on}: “{food.override.note}”.{' '}
+              {t.allowed(day(food.override.on), food.override.note)}{' '}
               <Button
                 className="quiet-button"
                 onPress={() => void view.edit((m) => patchFood(m, food.id, { override: undefined }))}
               >
-                Keep the limit after all
+                {t.keepLimit}
               </Button>
             </p>
           )}
         </li>
       ))}
     </ul>
-  );
-}
-
-/** Lifting a limit takes a reason, which is kept with the mix. */
-function Allow({ food, note, view }: { food: Ingredient; note: CautionNote; view: FormulationView }) {
-  const [why, setWhy] = useState<string>();
-  if (why === undefined)
-    return (
-      <Button className="quiet-button" onPress={() => setWhy('')}>
-        Allow more than {note.max_share} %…
-      </Button>
-    );
-  const empty = why.trim() === '';
-  return (
-    <form
-      className="allow"
-      onSubmit={(e) => {
-        e.preventDefault();
-        if (empty) return;
-        const override = { caution: note.caution, note: why.trim(), on: today() };
-        void view.edit((m) => patchFood(m, food.id, { override }));
-      }}
-    >
-      <TextField value={why} onChange={setWhy} autoFocus>
-        <Label>Why more is fed (a vet’s word, say); it is kept with the mix</Label>
-        <Input />
-      </TextField>
-      <div className="button-row">
-        <Button type="submit" className="button" isDisabled={empty}>
-          Allow more
-        </Button>
-        <Button className="quiet-button" onPress={() => setWhy(undefined)}>
-          Leave the limit
-        </Button>
-      </div>
-    </form>
   );
 }

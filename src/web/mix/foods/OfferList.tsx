@@ -1,5 +1,7 @@
-/** Foods to choose from: a search field, and a list in which each can be taken by one press. */
-import { Button, Input, Label, SearchField } from 'react-aria-components';
+/** Foods to choose from: a search field that keeps the keyboard, and a list in which each can be taken by one press. */
+import { useRef, useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { words } from '../../../words/words.ts';
 import { useParts } from '../../shared/parts.tsx';
 import '../../shared/styles/offers.css';
 
@@ -26,35 +28,72 @@ interface Props {
 }
 
 export function OfferList({ query, placeholder, searching, note, offers, onQuery }: Props) {
-  const parts = useParts(offers, { part: 60, of: 'foods', from: query });
+  const { common, mix } = words();
+  const t = mix.offers;
+  const parts = useParts(offers, { part: 60, of: t.foods, from: query });
+  const [taken, setTaken] = useState<string>();
+  const field = useRef<HTMLInputElement>(null);
+  /** Takes a food; the button that was pressed cannot be pressed again, so the field has the keyboard from here. */
+  function take(offer: OfferedFood) {
+    offer.take();
+    setTaken(offer.name);
+    field.current?.focus();
+    field.current?.select();
+  }
+  const first = offers.find((o) => o.there === undefined && !o.barred);
   return (
-    <>
-      <SearchField value={query} onChange={onQuery} autoFocus className="search">
-        <Label>Search foods</Label>
-        <Input placeholder={placeholder} />
-      </SearchField>
-      <p className="hint" aria-live="polite">
-        {searching ? 'Searching…' : `${offers.length} foods`}
+    <div className="offer-finder">
+      <TextField
+        type="search"
+        value={query}
+        onChange={(next) => {
+          setTaken(undefined);
+          onQuery(next);
+        }}
+        autoFocus
+        className="search"
+      >
+        <Label>{t.search}</Label>
+        <Input
+          ref={field}
+          placeholder={placeholder}
+          autoComplete="off"
+          onKeyDown={(e) => {
+            // Escape leaves the dialog, and does not only empty the field.
+            if (e.key === 'Enter' && !e.nativeEvent.isComposing && !searching && query.trim() && first) {
+              e.preventDefault();
+              take(first);
+            }
+          }}
+        />
+      </TextField>
+      <p className="hint offer-count" aria-live="polite">
+        {taken !== undefined ? t.taken(taken) : searching ? t.searching : common.foods(offers.length)}
       </p>
       {note && <p role="status">{note}</p>}
-      <ul className="offers">
-        {parts.shown.map(({ id, name, note, there, barred, take }) => (
-          <li key={id}>
-            <span className="offer-name">
-              {name} <small>{note}</small>
-            </span>
-            <Button
-              className="button small"
-              isDisabled={there !== undefined || barred}
-              aria-label={there ? `${name}: ${there}` : `Add ${name}`}
-              onPress={take}
-            >
-              {there ?? 'Add'}
-            </Button>
-          </li>
-        ))}
-      </ul>
-      {parts.more}
-    </>
+      <div className="offers-scroll">
+        <ul className="offers">
+          {parts.shown.map((offer) => {
+            const { id, name, note, there, barred } = offer;
+            return (
+              <li key={id}>
+                <span className="offer-name">
+                  {name} <small>{note}</small>
+                </span>
+                <Button
+                  className="button small"
+                  isDisabled={there !== undefined || barred}
+                  aria-label={there ? t.thereName(name, there) : t.addName(name)}
+                  onPress={() => take(offer)}
+                >
+                  {there ?? common.add}
+                </Button>
+              </li>
+            );
+          })}
+        </ul>
+        {parts.more}
+      </div>
+    </div>
   );
 }

@@ -7,7 +7,7 @@ import { eatersOf, withAnimals } from '../../../household/reckon/mix/eaters.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
-import { useReferenceFoods } from '../../worker/engine.ts';
+import { useReferenceTable } from '../../worker/engine.ts';
 import { dayAt } from '../today.ts';
 import { useChosenShares } from './useChosenShares.ts';
 
@@ -21,7 +21,10 @@ export interface Calendar {
 
 export function useCalendar(kept: Mix, day: Day): Calendar {
   const { house } = useMixDraft();
-  const table = useReferenceFoods((house.kitchen[0]?.driedAtHome ?? []).map((d) => d.fresh));
+  const { foods: table, lookedUp } = useReferenceTable([
+    ...(house.kitchen[0]?.driedAtHome ?? []).map((d) => d.fresh),
+    ...kept.problem.foods.flatMap((f) => f.ref ?? []),
+  ]);
   const mix = useMemo(
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
     [kept, house],
@@ -29,12 +32,13 @@ export function useCalendar(kept: Mix, day: Day): Calendar {
   const fed = batchesFor(house, mix).filter((b) => b.finishedAt !== undefined && !isUsedUp(b));
   const { chosenFor, working } = useChosenShares([mix.problem, ...fed.map((b) => b.problem)]);
   return useMemo(() => {
-    if (working) return { mix };
+    // Which foods are fresh has to be known first: they would stand in the freezer for a moment.
+    if (working || !lookedUp) return { mix };
     try {
       return { mix, view: calendarOf(house, mix, { today: day, dayAt, table, chosenFor }) };
     } catch (error) {
       if (error instanceof RangeError) return { mix, fault: error.message };
       throw error;
     }
-  }, [mix, house, day, table, chosenFor, working]);
+  }, [mix, house, day, table, lookedUp, chosenFor, working]);
 }

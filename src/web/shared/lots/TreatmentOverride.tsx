@@ -4,8 +4,10 @@ import { Button, Input, Label, TextField } from 'react-aria-components';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { overrule } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Lot } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import { useSave } from '../../store/household.ts';
 import { today } from '../today.ts';
+import { Sentence } from '../words/Sentence.tsx';
 import '../asking.css';
 
 export function TreatmentOverride({
@@ -18,6 +20,7 @@ export function TreatmentOverride({
   /** Once the choice is made; it is being kept. */
   onOverruled?(): void;
 }) {
+  const t = words().cupboard.override;
   const save = useSave('lots');
   const [note, setNote] = useState('');
   const [fault, setFault] = useState('');
@@ -36,16 +39,23 @@ export function TreatmentOverride({
   if (lot.overruled)
     return (
       <p className="notice-line overruled">
-        You chose on {dayInWords(lot.overruled.on)} to weigh it out without the cold: “{lot.overruled.note}”.{' '}
-        <Button
-          className="quiet-button"
-          onPress={() => {
-            save.mutate({ ...lot, overruled: undefined }, lot);
-            onClose('.ask-overrule');
+        <Sentence
+          of={t.chosen(dayInWords(lot.overruled.on))}
+          with={{
+            note: () => lot.overruled?.note,
+            back: (text) => (
+              <Button
+                className="quiet-button"
+                onPress={() => {
+                  save.mutate({ ...lot, overruled: undefined }, lot);
+                  onClose('.ask-overrule');
+                }}
+              >
+                {text}
+              </Button>
+            ),
           }}
-        >
-          Wait for the cold after all
-        </Button>
+        />
       </p>
     );
   return (
@@ -56,9 +66,9 @@ export function TreatmentOverride({
         if (e.key === 'Escape') onClose('.ask-overrule');
       }}
     >
-      <p>Insects may lie in it as eggs or grubs; what lives in one jar goes on to the next.</p>
+      <p>{t.warning}</p>
       <TextField value={note} onChange={setNote}>
-        <Label>Why it is weighed out all the same; it is kept with the lot</Label>
+        <Label>{t.why}</Label>
         <Input autoComplete="off" maxLength={300} />
       </TextField>
       {fault && (
@@ -68,10 +78,10 @@ export function TreatmentOverride({
       )}
       <div className="button-row">
         <Button type="submit" className="button">
-          Weigh it out without the cold
+          {t.go}
         </Button>
         <Button className="quiet-button" onPress={() => onClose('.ask-overrule')}>
-          Leave it
+          {t.leave}
         </Button>
       </div>
     </form>

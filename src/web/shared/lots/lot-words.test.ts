@@ -21,7 +21,7 @@ describe('the state of a lot in words', () => {
   ] as const;
 
   it('follows a lot through the cold', () => {
-    expect(state({}).words).toBe('waits for the cold: no dates yet');
+    expect(state({}).words).toBe('waits for freezing: no days yet');
     expect(state({ cold }, '2026-03-09')).toEqual({
       kind: 'waits',
       words: 'waits for the freezer: goes in on 10 March',
@@ -38,11 +38,11 @@ describe('the state of a lot in words', () => {
   it('says what bars it before anything else, and what was overruled', () => {
     expect(state({ cold, barred: { why: 'infested: moths', on: DAY } })).toEqual({
       kind: 'barred',
-      words: 'barred, infested: moths',
+      words: 'not used any more, insects in it: moths',
     });
     expect(state({ overruled: { note: 'heated by the mill', on: DAY } })).toEqual({
       kind: 'ready',
-      words: 'ready, the cold overruled',
+      words: 'ready, without freezing here',
     });
     expect(state({ form: 'fresh' }).kind).toBe('fresh');
   });
@@ -52,7 +52,7 @@ describe('the state of a lot in words', () => {
       kind: 'past',
       words: 'ready; past its best before, 9 March',
     });
-    expect(state({ bestBefore }).words).toMatch(/^waits for the cold.*past its best before, 9 March$/);
+    expect(state({ bestBefore }).words).toMatch(/^waits for freezing.*past its best before, 9 March$/);
     expect(state({ form: 'dried', bestBefore: DAY }).kind).toBe('ready');
   });
 });

@@ -1,31 +1,36 @@
 /** How a lot stands, in a few words that stand for themselves. */
 import type { LotState } from '../../../household/reckon/cupboard/lot-state.ts';
+import { sayBarred } from '../../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Day, Lot } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 
 /** @param state of the lot on `day` */
 export function lotWords(lot: Lot, state: LotState, day: Day): string {
-  if (lot.barred) return `barred, ${lot.barred.why}`;
-  if (state.kind === 'empty') return 'used up';
-  if (state.kind === 'fresh') return 'fresh: to be dried';
-  const also =
-    state.pastBest && lot.bestBefore !== undefined
-      ? `; past its best before, ${dayInWords(lot.bestBefore, day)}`
-      : '';
-  if (state.kind === 'ready' || state.kind === 'past')
-    return `${state.overruled ? 'ready, the cold overruled' : 'ready'}${also}`;
-  return `${treatmentWords(state, day)}${also}`;
+  const t = words().cupboard.state;
+  if (lot.barred) return t.stopped(sayBarred(lot.barred.why));
+  if (state.kind === 'empty') return t.empty;
+  if (state.kind === 'fresh') return t.fresh;
+  const best = state.pastBest && lot.bestBefore !== undefined ? dayInWords(lot.bestBefore, day) : undefined;
+  if (state.kind === 'ready' || state.kind === 'past') {
+    if (state.overruled) return best === undefined ? t.chosen : t.chosenPast(best);
+    return best === undefined ? t.ready : t.readyPast(best);
+  }
+  const stands = treatmentWords(state, day);
+  return best === undefined ? stands : t.also(stands, best);
 }
 
 function treatmentWords({ kind, step, readyOn }: LotState, day: Day): string {
+  const t = words().cupboard.state;
   const ready = readyOn === undefined ? '' : dayInWords(readyOn, day);
-  if (!step) return readyOn === undefined ? 'waits for the cold: no dates yet' : `in the cold until ${ready}`;
+  if (!step) return readyOn === undefined ? t.noDays : t.until(ready);
+  const freezes = step.kind === 'freeze';
   if (kind === 'waits') {
-    const waits = step.kind === 'freeze' ? 'waits for the freezer: goes in' : 'waits to thaw: comes out';
-    return `${waits} on ${dayInWords(step.from, day)}`;
+    const from = dayInWords(step.from, day);
+    return freezes ? t.goesIn(from) : t.comesOut(from);
   }
-  const what = step.kind === 'freeze' ? 'in the freezer' : 'thawing';
-  if (kind === 'due') return `${what} long enough: tick it off`;
-  const then = readyOn === step.to ? 'then ready' : `ready on ${ready}`;
-  return `${what} until ${dayInWords(step.to, day)}, ${then}`;
+  if (kind === 'due') return freezes ? t.inFreezerDone : t.thawingDone;
+  const to = dayInWords(step.to, day);
+  if (readyOn === step.to) return freezes ? t.inFreezer(to) : t.thawing(to);
+  return freezes ? t.inFreezerReady(to, ready) : t.thawingReady(to, ready);
 }

@@ -1,8 +1,8 @@
 /** The shared base as it is weighed, and what each animal gets added to it. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { SharedMix } from '../../../../formulation/advice/shared-base.ts';
-import { joined } from '../../../../formulation/explain/sentences.ts';
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
@@ -12,13 +12,14 @@ import {
   type WeighedPortion,
   weighSharing,
 } from '../../../../household/reckon/mix/sharing.ts';
+import { words } from '../../../../words/words.ts';
 import { useAnswer } from '../../../shared/answer.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
 import type { Answer } from '../../../worker/formulation.worker.ts';
 import type { FormulationView } from '../../useFormulation.ts';
-import { costWords, figure } from './sharing-words.ts';
+import { costWords } from './sharing-words.ts';
 
 /** What one animal gets, and how base and additions as weighed stand under its rules. */
 interface Weighed {
@@ -38,17 +39,18 @@ interface Props {
 }
 
 export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Props) {
+  const t = words().sharing.base;
+  const { grams } = words().figures;
   const { change } = useMixDraft();
   const [said, say] = useState('');
   const { base, portions } = weighSharing(shared, problem);
   const blended = shared.weighings > 0;
   const weighed = useAnswer(
-    'weighed apart',
+    'weighed',
     blended && !stale ? { shared, problem, problems: problemsApart(problem, eaters) } : undefined,
     weighedApart,
   );
   const weighedNow = weighed.working ? undefined : weighed.value;
-  const names = joined(shared.animals.map((a) => a.name));
   const foods = Object.entries(shared.base)
     .filter(([, share]) => share > 0.005)
     .sort((a, b) => b[1] - a[1]);
@@ -58,8 +60,8 @@ export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Pr
       ...m,
       shares: { ...Object.fromEntries(m.problem.foods.map((f) => [f.id, 0])), ...shared.base },
     }));
-    say(blended ? 'The mix now stands at the shares of the base.' : 'The mix now stands at these shares.');
-    view.say('The mix is the shared base. Undo takes this back.');
+    say(blended ? t.tookBase : t.took);
+    view.say(t.tookNotice);
     focusWhenThere('.sharing h2');
   }
 
@@ -67,17 +69,16 @@ export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Pr
     <>
       {blended ? (
         <p>
-          <strong>{shared.weighings === 1 ? 'One weighing' : `${shared.weighings} weighings`} apart.</strong>{' '}
-          {shared.sentence}
+          <strong>{t.weighings(shared.weighings)}</strong> {shared.sentence}
         </p>
       ) : (
         <p>
-          <strong>One mix suits {names} without additions.</strong> {shared.sentence}
+          <strong>{t.suits(shared.animals.map((a) => a.name))}</strong> {shared.sentence}
         </p>
       )}
       {shared.unverified.length > 0 && (
         <>
-          <h3>What does not hold, or was not checked</h3>
+          <h3>{t.unverified}</h3>
           <ul className="sharing-list">
             {shared.unverified.map((s) => (
               <li key={s}>{s}</li>
@@ -87,48 +88,42 @@ export function SharingBase({ shared, problem, eaters, stale, view, nameOf }: Pr
       )}
       {(!shared.proved || shared.notes.length > 0) && (
         <p>
-          {!shared.proved && <strong>Not proved to be the least. </strong>}
+          {!shared.proved && <strong>{t.notProved} </strong>}
           {shared.notes.join(' ')}
         </p>
       )}
 
-      <h3>{blended ? 'The base' : 'The mix'}</h3>
+      <h3>{blended ? t.base : t.mix}</h3>
       <div className="table-scroll">
         <table className="sharing-table">
-          <caption>
-            {problem.batch_grams} g in steps of {problem.scale_step_grams} g
-          </caption>
+          <caption>{t.caption(problem.batch_grams, problem.scale_step_grams)}</caption>
           <thead>
             <tr>
-              <th scope="col">Food</th>
-              <th scope="col">Share</th>
-              <th scope="col">Grams</th>
+              <th scope="col">{t.food}</th>
+              <th scope="col">{t.share}</th>
+              <th scope="col">{t.grams}</th>
             </tr>
           </thead>
           <tbody>
             {foods.map(([id, share]) => (
               <tr key={id}>
                 <th scope="row">{nameOf(id)}</th>
-                <td>{share.toFixed(1)} %</td>
-                <td>{base[id] ?? 0} g</td>
+                <td>{t.shareOf(share)}</td>
+                <td>{grams(base[id] ?? 0)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </div>
       <Button className="button" isDisabled={stale} onPress={take}>
-        {blended ? 'Take the base mix' : 'Take this mix'}
+        {blended ? t.takeBase : t.take}
       </Button>
-      {blended && (
-        <p className="hint">
-          Taken, the mix on this page is the base alone. It can be out of range until the additions are in it.
-        </p>
-      )}
+      {blended && <p className="hint">{t.takeHint}</p>}
       <p className="sharing-notice" role="status">
         {said}
       </p>
 
-      <h3>{blended ? 'What each gets added' : 'What it costs each'}</h3>
+      <h3>{blended ? t.adds : t.costs}</h3>
       <div className="sharing-animals">
         {shared.animals.map(({ id, cost }, k) => {
           const portion = weighedNow?.[k]?.portion ?? portions[k];
@@ -162,44 +157,42 @@ function Portion(props: {
   standing: Evaluation | undefined;
   nameOf(id: string): string;
 }) {
+  const t = words().sharing.base;
+  const { grams } = words().figures;
   const { portion, batch, step, blended, standing, nameOf } = props;
   return (
     <div className="sharing-animal" data-animal={portion.name}>
       <h4>{portion.name}</h4>
-      {portion.additions.length === 0 && blended && <p>Gets the base as it is.</p>}
+      {portion.additions.length === 0 && blended && <p>{t.asItIs}</p>}
       {portion.additions.length > 0 && (
         <div className="table-scroll">
           <table className="sharing-table">
-            <caption>Added for {portion.name}</caption>
+            <caption>{t.addedFor(portion.name)}</caption>
             <thead>
               <tr>
-                <th scope="col">Food</th>
-                <th scope="col">To 100 g of base</th>
-                <th scope="col">To {batch} g</th>
+                <th scope="col">{t.food}</th>
+                <th scope="col">{t.to100(100)}</th>
+                <th scope="col">{t.toBatch(batch)}</th>
               </tr>
             </thead>
             <tbody>
               {portion.additions.map((a) => (
                 <tr key={a.food}>
                   <th scope="row">{nameOf(a.food)}</th>
-                  <td>{figure(a.per100)} g</td>
-                  <td>{a.weighed} g</td>
+                  <td>{grams(a.per100, a.per100 < 1 ? 2 : 1)}</td>
+                  <td>{grams(a.weighed)}</td>
                 </tr>
               ))}
             </tbody>
           </table>
         </div>
       )}
-      {portion.rounded && (
-        <p className="hint">
-          Rounded to whole steps of {step} g, the nearest that keep the rules where there are such.
-        </p>
-      )}
+      {portion.rounded && <p className="hint">{t.rounded(step)}</p>}
       {standing && blended && (
         <p>
           {standing.breaches.length === 0
-            ? '✓ As weighed, in range.'
-            : `! As weighed, just outside: ${standing.breaches.map((b) => b.sentence).join(' ')} A finer scale step or a larger batch may mend it.`}
+            ? t.weighedIn
+            : t.weighedOut(standing.breaches.map((b) => b.sentence))}
         </p>
       )}
       <p>{props.cost}</p>

@@ -1,17 +1,18 @@
 /** What sharing a base costs an animal, in words. */
 import type { SharingCost } from '../../../../formulation/advice/shared-base.ts';
+import { words } from '../../../../words/words.ts';
+
+/** Less than this is no other price, per kg. */
+const SAME_PRICE = 0.005;
 
 /** What sharing costs an animal, in a sentence. */
-export function costWords({ different, dearer }: SharingCost): string {
-  const price =
-    dearer === undefined || Math.abs(dearer) < 0.005
-      ? ''
-      : `, and it is ${Math.abs(dearer).toFixed(2)} ${dearer > 0 ? 'dearer' : 'cheaper'} per kg`;
-  if (different < 0.05) return `Its mix is as the best mix of its own would be${price}.`;
-  return `${figure(different)} % of its mix is other food than in the best mix of its own${price}.`;
-}
-
-/** Two decimals where they say something. */
-export function figure(value: number): string {
-  return String(Number(value.toFixed(value < 1 ? 2 : 1)));
+export function costWords({ different, dearer = 0 }: SharingCost): string {
+  const t = words().sharing.cost;
+  const money = Math.abs(dearer);
+  if (different < 0.05) {
+    if (money < SAME_PRICE) return t.same;
+    return dearer > 0 ? t.sameDearer(money) : t.sameCheaper(money);
+  }
+  if (money < SAME_PRICE) return t.other(different);
+  return dearer > 0 ? t.otherDearer(different, money) : t.otherCheaper(different, money);
 }

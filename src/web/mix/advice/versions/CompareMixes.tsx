@@ -1,4 +1,5 @@
 /** Two mixes in one picture: what they are as a whole, their foods and their windows; and the same as a table. */
+import { words } from '../../../../words/words.ts';
 import { useReferenceFoods } from '../../../worker/engine.ts';
 import { CompareSign, type Of } from './CompareMark.tsx';
 import { CompareShares, signed } from './CompareShares.tsx';
@@ -11,6 +12,8 @@ export interface NamedMix extends ComparedMix {
 }
 
 export function CompareMixes({ a, b }: { a: NamedMix; b: NamedMix }) {
+  const t = words().versions.comparison;
+  const { fixed, number } = words().figures;
   const { foods, windows, whole } = compareMixes(a, b);
   const unnamed = [a, b].flatMap((s) => s.problem.foods.flatMap((f) => (f.name || !f.ref ? [] : f.ref)));
   const known = useReferenceFoods(unnamed);
@@ -24,7 +27,7 @@ export function CompareMixes({ a, b }: { a: NamedMix; b: NamedMix }) {
   return (
     <div className="compare">
       <table className="compare-whole">
-        <caption className="sr-only">The two mixes as a whole</caption>
+        <caption className="sr-only">{t.whole}</caption>
         <thead>
           <tr>
             <td />
@@ -37,35 +40,34 @@ export function CompareMixes({ a, b }: { a: NamedMix; b: NamedMix }) {
           </tr>
         </thead>
         <tbody>
-          <Line title="Rules" of={(w) => rulesWords(w)} whole={whole} />
-          <Line title="Chance of all windows at once" of={chanceWords} whole={whole} />
-          <Line title="Foods" of={(w) => String(w.foods)} whole={whole} />
-          <Line title="Variety, in equal foods" of={(w) => w.variety?.toFixed(1) ?? 'none'} whole={whole} />
+          <Line title={t.rules} of={(w) => rulesWords(w)} whole={whole} />
+          <Line title={t.chance} of={chanceWords} whole={whole} />
+          <Line title={t.foods} of={(w) => number(w.foods)} whole={whole} />
           <Line
-            title="Price per kg of mix"
-            of={(w) => w.price.perKg?.toFixed(2) ?? 'not known'}
+            title={t.variety}
+            of={(w) => (w.variety === undefined ? t.none : fixed(w.variety, 1))}
+            whole={whole}
+          />
+          <Line
+            title={t.price}
+            of={(w) => (w.price.perKg === undefined ? t.notKnown : fixed(w.price.perKg, 2))}
             whole={whole}
           />
           <tr>
-            <th scope="row">Fed beside</th>
+            <th scope="row">{t.beside}</th>
             {[a, b].map((side, i) => (
               <td key={i === 0 ? 'a' : 'b'}>
-                {side.problem.beside
-                  .map((f) => `${nameOf(f)}, ${Number(f.share_of_ration.toFixed(1))} %`)
-                  .join('; ') || 'nothing'}
+                {side.problem.beside.map((f) => t.fed(nameOf(f), f.share_of_ration)).join('; ') || t.nothing}
               </td>
             ))}
           </tr>
         </tbody>
       </table>
-      <p className="hint">
-        Variety is how many foods in equal shares would be as varied: the Hill number of order 2 (Hill 1973,
-        Ecology 54:427-432).
-      </p>
+      <p className="hint">{t.varietyHint}</p>
       {unpriced.length > 0 && (
         <details className="compare-unpriced">
-          <summary>Foods without a price ({unpriced.length})</summary>
-          <p>{unpriced.join(', ')}. With a price for each, the price of the mix is known.</p>
+          <summary>{t.unpriced(unpriced.length)}</summary>
+          <p>{t.unpricedList(unpriced)}</p>
         </details>
       )}
       <div className="compare-pictures">
@@ -94,13 +96,16 @@ function Line({ title, of, whole }: LineProps) {
 }
 
 function rulesWords({ broken, total }: Whole): string {
-  const words = broken === 0 ? '✓ all kept' : `! ${broken} broken`;
-  return Math.abs(total - 100) < 0.05 ? words : `${words}; adds up to ${Number(total.toFixed(1))} %`;
+  const t = words().versions.comparison;
+  const rules = broken === 0 ? t.kept : t.broken(broken);
+  return Math.abs(total - 100) < 0.05 ? rules : t.addsUp(rules, total);
 }
 
 function chanceWords({ allChance, unsure }: Whole): string {
-  if (allChance === undefined) return 'no windows asked for';
-  return `${Math.round(allChance * 100)} %${unsure ? ', as far as known' : ''}`;
+  const t = words().versions.comparison;
+  if (allChance === undefined) return t.noRanges;
+  const said = t.percent(allChance * 100);
+  return unsure ? t.asFarAsKnown(said) : said;
 }
 
 /** Every figure of the picture. */
@@ -113,26 +118,28 @@ function Figures({
   names: Record<Of, string>;
   nameOf(food: { id: string; name?: string; ref?: string }): string;
 }) {
+  const t = words().versions.comparison;
+  const { fixed } = words().figures;
   return (
     <details>
-      <summary>All figures as a table</summary>
+      <summary>{t.table}</summary>
       <div className="table-scroll">
         <table>
-          <caption>Shares, percent of the mix as weighed</caption>
+          <caption>{t.sharesCaption}</caption>
           <thead>
             <tr>
-              <th scope="col">Food</th>
+              <th scope="col">{t.food}</th>
               <th scope="col">{names.a}</th>
               <th scope="col">{names.b}</th>
-              <th scope="col">Difference</th>
+              <th scope="col">{t.difference}</th>
             </tr>
           </thead>
           <tbody>
             {foods.map(({ key, food, share, difference }) => (
               <tr key={key}>
                 <th scope="row">{nameOf(food)}</th>
-                <td>{share.a === 0 ? 'none' : share.a.toFixed(1)}</td>
-                <td>{share.b === 0 ? 'none' : share.b.toFixed(1)}</td>
+                <td>{share.a === 0 ? t.none : fixed(share.a, 1)}</td>
+                <td>{share.b === 0 ? t.none : fixed(share.b, 1)}</td>
                 <td>{signed(difference)}</td>
               </tr>
             ))}
@@ -140,11 +147,11 @@ function Figures({
         </table>
         {windows.length > 0 && (
           <table>
-            <caption>Contents under a rule, and the chance to keep it</caption>
+            <caption>{t.contents}</caption>
             <thead>
               <tr>
-                <th scope="col">Content</th>
-                <th scope="col">Window</th>
+                <th scope="col">{t.content}</th>
+                <th scope="col">{t.range}</th>
                 <th scope="col">{names.a}</th>
                 <th scope="col">{names.b}</th>
               </tr>
@@ -152,9 +159,7 @@ function Figures({
             <tbody>
               {windows.map((row) => (
                 <tr key={row.key}>
-                  <th scope="row">
-                    {row.title} of the {row.on}, {row.unit}
-                  </th>
+                  <th scope="row">{(row.on === 'mix' ? t.ofMix : t.ofRation)(row.title, row.unit)}</th>
                   <td>{windowWords(row)}</td>
                   <td>{standingWords(row.at.a)}</td>
                   <td>{standingWords(row.at.b)}</td>
@@ -169,5 +174,6 @@ function Figures({
 }
 
 function standingWords(at: RuleStanding): string {
-  return `${valueWords(at)} ${stateWords(at)}${at.unsure && at.value !== undefined ? ', as far as known' : ''}`;
+  const said = `${valueWords(at)} ${stateWords(at)}`;
+  return at.unsure && at.value !== undefined ? words().versions.comparison.asFarAsKnown(said) : said;
 }

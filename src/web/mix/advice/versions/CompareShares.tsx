@@ -1,5 +1,7 @@
 /** Foods of two mixes: a line for each from its share in the first to its share in the second. */
+
 import { scaleLinear } from 'd3-scale';
+import { words } from '../../../../words/words.ts';
 import { CompareMark, CompareSign } from './CompareMark.tsx';
 import type { FoodRow } from './compare.ts';
 
@@ -18,6 +20,8 @@ interface Props {
 }
 
 export function CompareShares({ foods, nameOf, second }: Props) {
+  const t = words().versions.comparison;
+  const { number, percent } = words().figures;
   const top = Math.max(1, ...foods.flatMap((f) => [f.share.a, f.share.b]));
   const x = scaleLinear([0, top], [LEFT, RIGHT]).nice(4);
   const more = foods.filter((f) => f.difference >= SAME);
@@ -38,27 +42,25 @@ export function CompareShares({ foods, nameOf, second }: Props) {
     );
 
   return (
-    <section className="compare-shares" aria-label="Shares">
-      <h4>Shares</h4>
-      {lanes('More in', more)}
-      {lanes('Less in', less)}
+    <section className="compare-shares" aria-label={t.shares}>
+      <h4>{t.shares}</h4>
+      {lanes(t.moreIn, more)}
+      {lanes(t.lessIn, less)}
       {more.length + less.length > 0 && (
         <svg className="compare-axis" width="100%" height="20" aria-hidden="true">
           {x.ticks(4).map((tick) => (
             <text key={tick} x={`${x(tick)}%`} y={14} textAnchor="middle">
-              {tick}
-              {tick === 0 ? '' : ' %'}
+              {tick === 0 ? number(tick) : percent(tick)}
             </text>
           ))}
         </svg>
       )}
       {same.length > 0 && (
         <p className="compare-same">
-          <strong>The same in both:</strong>{' '}
-          {same.map((f) => `${nameOf(f.food)} ${f.share.b.toFixed(1)} %`).join(' · ')}
+          <strong>{t.sameInBoth}</strong> {same.map((f) => t.shareOf(nameOf(f.food), f.share.b)).join(' · ')}
         </p>
       )}
-      {foods.length === 0 && <p className="hint">Neither has a food with a share.</p>}
+      {foods.length === 0 && <p className="hint">{t.noShares}</p>}
     </section>
   );
 }
@@ -69,14 +71,16 @@ interface Scale {
 }
 
 function Lane({ row, name, x }: { row: FoodRow; name: string; x: Scale }) {
+  const t = words().versions.comparison;
+  const { fixed } = words().figures;
   const { a, b } = row.share;
   const y = LANE / 2;
   return (
     <li className="compare-food" data-food={row.key}>
       <span>{name}</span>
       <span className="compare-figures">
-        {a === 0 ? 'none' : a.toFixed(1)} <span aria-hidden="true">→</span>
-        <span className="sr-only">to</span> {b === 0 ? 'none' : `${b.toFixed(1)} %`}{' '}
+        {a === 0 ? t.none : fixed(a, 1)} <span aria-hidden="true">→</span>
+        <span className="sr-only">{t.to}</span> {b === 0 ? t.none : `${fixed(b, 1)} %`}{' '}
         <strong>{signed(row.difference)}</strong>
       </span>
       <svg width="100%" height={LANE} aria-hidden="true">
@@ -99,6 +103,7 @@ function Lane({ row, name, x }: { row: FoodRow; name: string; x: Scale }) {
 
 /** "+2.2", "−0.4": with a true minus sign. */
 export function signed(value: number): string {
-  const rounded = Math.abs(value).toFixed(1);
-  return rounded === '0.0' ? '0.0' : `${value < 0 ? '−' : '+'}${rounded}`;
+  const { fixed } = words().figures;
+  const size = fixed(Math.abs(value), 1);
+  return Math.abs(value) < 0.05 ? size : `${value < 0 ? '−' : '+'}${size}`;
 }

@@ -1,5 +1,7 @@
 /** Ruled contents of two mixes: each in a lane of its own, over the window it must keep. */
+
 import { scaleLinear } from 'd3-scale';
+import { words } from '../../../../words/words.ts';
 import { boundsText, figure } from '../../../shared/windows.ts';
 import { CompareMark, CompareSign, type Of } from './CompareMark.tsx';
 import type { RuleStanding, WindowRow } from './compare.ts';
@@ -16,13 +18,12 @@ export function CompareWindows({
   windows: readonly WindowRow[];
   names: Record<Of, string>;
 }) {
+  const t = words().versions.comparison;
   if (windows.length === 0) return null;
   return (
-    <section className="compare-windows" aria-label="Nutrient windows of both">
-      <h4>Windows</h4>
-      <p className="hint">
-        Percentages are the chance to lie in the window, since foods vary from bag to bag.
-      </p>
+    <section className="compare-windows" aria-label={t.windowsOf}>
+      <h4>{t.ranges}</h4>
+      <p className="hint">{t.rangesHint}</p>
       <ul>
         {windows.map((row) => (
           <Row key={row.key} row={row} names={names} />
@@ -33,6 +34,7 @@ export function CompareWindows({
 }
 
 function Row({ row, names }: { row: WindowRow; names: Record<Of, string> }) {
+  const t = words().versions.comparison;
   const { a, b } = row.at;
   const points = [a, b].flatMap((s) => [s.min, s.max, s.value]).filter((v) => v !== undefined);
   const [least, most] = [Math.min(...points), Math.max(...points)];
@@ -44,8 +46,8 @@ function Row({ row, names }: { row: WindowRow; names: Record<Of, string> }) {
         <strong>{row.title}</strong>{' '}
         <span className="window-bounds">
           {windowWords(row)} {row.unit}
-          {row.on === 'mix' && ' of the mix'}
-          {(a.unsure || b.unsure) && ' · rests on missing figures'}
+          {row.on === 'mix' && ` ${t.mixOnly}`}
+          {(a.unsure || b.unsure) && ` · ${t.missing}`}
         </span>
       </p>
       <svg width="100%" height={2 * LANE} aria-hidden="true">
@@ -57,7 +59,7 @@ function Row({ row, names }: { row: WindowRow; names: Record<Of, string> }) {
         {SIDES.map((of) => (
           <li key={of} className={`compare-standing ${row.at[of].state === 'out' ? 'out' : ''}`}>
             <CompareSign of={of} />
-            <span className="sr-only">{names[of]}: </span>
+            <span className="sr-only">{t.named(names[of])}</span>
             <span className="compare-value">{valueWords(row.at[of])}</span>{' '}
             <span>{stateWords(row.at[of])}</span>
           </li>
@@ -104,21 +106,23 @@ function Lane({ of, at, x, top }: { of: Of; at: RuleStanding; x(value: number): 
 
 /** The window both have, or the one that has it; where they differ, both. */
 export function windowWords({ at: { a, b } }: WindowRow): string {
-  const words = (s: RuleStanding) => boundsText(s.min, s.max);
-  if (a.state === 'not asked') return words(b);
-  if (b.state === 'not asked' || words(a) === words(b)) return words(a);
-  return `${words(a)} (in the second ${words(b)})`;
+  const said = (s: RuleStanding) => boundsText(s.min, s.max);
+  if (a.state === 'unasked') return said(b);
+  if (b.state === 'unasked' || said(a) === said(b)) return said(a);
+  return words().versions.comparison.inSecond(said(a), said(b));
 }
 
 export function valueWords({ value, atLeast, state }: RuleStanding): string {
-  if (value === undefined) return state === 'not asked' ? 'unknown,' : 'unknown';
+  const t = words().versions.comparison;
+  if (value === undefined) return state === 'unasked' ? `${t.unknown},` : t.unknown;
   return `${atLeast ? '≥ ' : ''}${figure(value)}`;
 }
 
 /** "✓ in, 93 %": sign and word, so that colour is not needed. */
 export function stateWords({ state, chance }: RuleStanding): string {
-  if (state === 'not asked') return 'no rule';
+  const t = words().versions.comparison;
+  if (state === 'unasked') return t.noRule;
   if (state === 'unknown') return '';
-  const word = state === 'in' ? '✓ in' : '! out';
-  return chance === undefined ? word : `${word}, ${Math.round(chance * 100)} %`;
+  const word = state === 'in' ? t.in : t.out;
+  return chance === undefined ? word : t.withChance(word, chance * 100);
 }

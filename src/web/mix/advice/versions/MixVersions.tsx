@@ -1,15 +1,18 @@
 /** Kept versions of a mix: keep it as it stands, go back to one, compare two of them. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
 import type { Mix, MixVersion } from '../../../../household/model.ts';
 import { broughtBack } from '../../../../household/reckon/mix/versions.ts';
+import { words } from '../../../../words/words.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { useParts } from '../../../shared/parts.tsx';
 import { linkTo } from '../../../shared/route.ts';
 import { today } from '../../../shared/today.ts';
+import { Sentence } from '../../../shared/words/Sentence.tsx';
 import { allProfiles, useRemove, useSave } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { newId } from '../../../store/new-id.ts';
@@ -25,6 +28,7 @@ const NOW = 'now';
 const PART = 10;
 
 export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluation | undefined }) {
+  const t = words().versions;
   const { house, change } = useMixDraft();
   const save = useSave('versions');
   const remove = useRemove('versions');
@@ -38,7 +42,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
   const rows = [...kept, ...gone.filter((v) => !kept.some((k) => k.id === v.id))].sort((v, w) =>
     w.keptAt.localeCompare(v.keptAt),
   );
-  const parts = useParts(rows, { part: PART, of: 'versions' });
+  const parts = useParts(rows, { part: PART, of: t.several });
   const error = save.error ?? remove.error;
   const shown = pair?.every((id) => id === NOW || kept.some((v) => v.id === id)) ? pair : undefined;
 
@@ -46,11 +50,11 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
     const { id: mixId, problem, shares } = mix;
     const id = newId();
     save.mutate({ id, mixId, name, problem, shares, keptAt: new Date().toISOString() }, undefined);
-    say(`Kept as “${name}”.`);
+    say(t.keptAs(name));
   }
   function goBack(version: MixVersion) {
     change((m) => broughtBack(m, version, allProfiles(house)));
-    say(`The mix stands as in “${version.name}”. Undo takes this back.`);
+    say(t.wentBack(version.name));
   }
   function compare(version: MixVersion) {
     setPair([version.id, NOW]);
@@ -63,15 +67,12 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
   }, [asked]);
 
   return (
-    <section className="versions" aria-label="Versions">
-      <h2>Versions</h2>
+    <section className="versions" aria-label={t.heading}>
+      <h2>{t.heading}</h2>
       <KeepForm taken={rows.map((v) => v.name)} keep={keep} />
       <Failed error={error} />
       {rows.length === 0 ? (
-        <p className="hint">
-          Nothing is kept yet. Keep the mix before you try something: you can then lay the two side by side,
-          or go back.
-        </p>
+        <p className="hint">{t.none}</p>
       ) : (
         <ul className="version-list">
           {parts.shown.map((version) =>
@@ -89,17 +90,17 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
               />
             ) : (
               <li key={version.id} className="version gone">
-                <span>“{version.name}” is deleted.</span>
+                <span>{t.gone(version.name)}</span>
                 <Button
                   className="quiet-button"
                   autoFocus
-                  aria-label={`Bring back ${version.name}`}
+                  aria-label={t.bringBackOf(version.name)}
                   onPress={() => {
                     setGone((all) => all.filter((v) => v.id !== version.id));
                     save.mutate(version, undefined);
                   }}
                 >
-                  Bring back
+                  {t.bringBack}
                 </Button>
               </li>
             ),
@@ -108,32 +109,36 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
       )}
       {parts.more}
       <p className="hint">
-        Every change of the mix is kept for a year:{' '}
-        <a href={linkTo('household', 'changes', 'mixes', mix.id)}>what was changed in this mix</a>.
+        <Sentence
+          of={t.year}
+          with={{
+            changes: (text) => <a href={linkTo('household', 'changes', 'mixes', mix.id)}>{text}</a>,
+          }}
+        />
       </p>
       <p className="versions-notice" aria-live="polite">
         {notice}
       </p>
       {shown && (
-        <section className="comparison" aria-label="Comparison" ref={comparison} tabIndex={-1}>
+        <section className="comparison" aria-label={t.comparison.label} ref={comparison} tabIndex={-1}>
           <header className="comparison-head">
-            <h3>Side by side</h3>
+            <h3>{t.comparison.heading}</h3>
             <Button className="quiet-button" onPress={() => setPair([shown[1], shown[0]])}>
-              Swap
+              {t.comparison.swap}
             </Button>
             <Button className="quiet-button" onPress={() => setPair(undefined)}>
-              Close
+              {words().common.close}
             </Button>
           </header>
           <div className="fields">
             <Choice
-              label="First"
+              label={t.comparison.first}
               value={shown[0]}
               options={choices(kept)}
               onChange={(a) => setPair([a, shown[1]])}
             />
             <Choice
-              label="Second"
+              label={t.comparison.second}
               value={shown[1]}
               options={choices(kept)}
               onChange={(b) => setPair([shown[0], b])}
@@ -147,11 +152,12 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
 }
 
 function choices(kept: readonly MixVersion[]): [string, string][] {
-  return [[NOW, 'The mix now'], ...kept.map((v): [string, string] => [v.id, v.name])];
+  return [[NOW, words().versions.now], ...kept.map((v): [string, string] => [v.id, v.name])];
 }
 
 /** The name is suggested anew after each keeping, until one is typed. */
 function KeepForm({ taken, keep }: { taken: readonly string[]; keep(name: string): void }) {
+  const t = words().versions;
   const [typed, setTyped] = useState<string>();
   const name = typed ?? versionName(today(), taken);
   return (
@@ -164,11 +170,11 @@ function KeepForm({ taken, keep }: { taken: readonly string[]; keep(name: string
       }}
     >
       <TextField value={name} onChange={setTyped} maxLength={120}>
-        <Label>Keep the mix as it stands, as</Label>
+        <Label>{t.keepAs}</Label>
         <Input onFocus={(e) => e.currentTarget.select()} />
       </TextField>
       <Button type="submit" className="button">
-        Keep
+        {t.keep}
       </Button>
     </form>
   );
@@ -183,6 +189,7 @@ interface RowProps {
 }
 
 function Row({ version, rename, goBack, compare, drop }: RowProps) {
+  const t = words().versions;
   /** What is being typed; what is kept shows otherwise. */
   const [typed, setTyped] = useState<string>();
   function commit() {
@@ -200,23 +207,19 @@ function Row({ version, rename, goBack, compare, drop }: RowProps) {
         onBlur={commit}
         onKeyDown={(e) => e.key === 'Enter' && commit()}
       >
-        <Label className="sr-only">Name of the version {version.name}</Label>
+        <Label className="sr-only">{t.nameOf(version.name)}</Label>
         <Input />
       </TextField>
-      <time dateTime={version.keptAt}>{KEPT_AT.format(new Date(version.keptAt))}</time>
+      <time dateTime={version.keptAt}>{keptAt(version.keptAt)}</time>
       <span className="version-deeds">
-        <Button className="button small" aria-label={`Compare ${version.name}`} onPress={compare}>
-          Compare
+        <Button className="button small" aria-label={t.compareOf(version.name)} onPress={compare}>
+          {t.compare}
         </Button>
-        <Button
-          className="quiet-button small"
-          aria-label={`Go back to this: ${version.name}`}
-          onPress={goBack}
-        >
-          Go back to this
+        <Button className="quiet-button small" aria-label={t.goBackOf(version.name)} onPress={goBack}>
+          {t.goBack}
         </Button>
-        <Button className="quiet-button small" aria-label={`Delete ${version.name}`} onPress={drop}>
-          Delete
+        <Button className="quiet-button small" aria-label={t.deleteOf(version.name)} onPress={drop}>
+          {words().common.delete}
         </Button>
       </span>
     </li>
@@ -224,7 +227,10 @@ function Row({ version, rename, goBack, compare, drop }: RowProps) {
 }
 
 /** Day and hour where the keeper is. */
-const KEPT_AT = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+function keptAt(moment: string): string {
+  const { locale } = words().figures;
+  return new Date(moment).toLocaleString(locale, { dateStyle: 'medium', timeStyle: 'short' });
+}
 
 interface PairProps {
   ids: readonly [a: string, b: string];
@@ -235,12 +241,13 @@ interface PairProps {
 
 /** The two chosen, once both are worked out. */
 function Pair({ ids, mix, evaluation, versions }: PairProps) {
-  const now = { ...mix, evaluation, name: 'The mix now' };
+  const t = words().versions;
+  const now = { ...mix, evaluation, name: t.now };
   const first = useStanding(ids[0], versions);
   const second = useStanding(ids[1], versions);
   const sides = [first, second].map((s, i) => (ids[i] === NOW ? { side: now, fault: undefined } : s));
   const faults = sides.flatMap((s) => s.fault ?? []);
-  if (ids[0] === ids[1]) return <p className="hint">These are the same. Choose another to lay beside it.</p>;
+  if (ids[0] === ids[1]) return <p className="hint">{t.same}</p>;
   if (faults.length > 0)
     return faults.map((f) => (
       <p key={f} role="alert" className="field-error">
@@ -248,7 +255,7 @@ function Pair({ ids, mix, evaluation, versions }: PairProps) {
       </p>
     ));
   const [a, b] = sides.map((s) => s.side);
-  if (!a?.evaluation || !b?.evaluation) return <p className="hint">Working it out…</p>;
+  if (!a?.evaluation || !b?.evaluation) return <p className="hint">{t.working}</p>;
   return <CompareMixes a={a as NamedMix} b={b as NamedMix} />;
 }
 
@@ -259,6 +266,7 @@ type Worked = {
 
 /** A version with how it stands; what it holds never changes, so it is worked out once. */
 function useStanding(id: string, versions: readonly MixVersion[]): Worked {
+  const t = words().versions;
   const version = versions.find((v) => v.id === id);
   const { data, error } = useQuery({
     queryKey: ['version', id],
@@ -267,9 +275,9 @@ function useStanding(id: string, versions: readonly MixVersion[]): Worked {
     staleTime: Number.POSITIVE_INFINITY,
   });
   const said = error?.message ?? (data && !data.ok ? data.message : undefined);
-  if (!version) return { side: undefined, fault: 'This version is not kept any more; choose another.' };
+  if (!version) return { side: undefined, fault: t.lost };
   return {
     side: { ...version, evaluation: data?.ok ? data.value : undefined },
-    fault: said && `“${version.name}” cannot be worked out: ${said}`,
+    fault: said && t.fault(version.name, said),
   };
 }

@@ -181,9 +181,9 @@ describe('windows', () => {
     const b = side(problem([], [protein]), {}, { nutrients });
     const { windows } = compareMixes(a, b);
     expect(windows.map((w) => w.key)).toEqual(['PROCNT ration as fed', 'CA:P ration']);
-    expect(windows[0]!.at.a).toMatchObject({ value: 18, state: 'not asked', chance: undefined });
+    expect(windows[0]!.at.a).toMatchObject({ value: 18, state: 'unasked', chance: undefined });
     expect(windows[0]!.at.a.min).toBeUndefined();
-    expect(windows[1]!.at.b).toMatchObject({ value: 1.25, state: 'not asked' });
+    expect(windows[1]!.at.b).toMatchObject({ value: 1.25, state: 'unasked' });
   });
 
   test('the same content of mix and ration, and on dry matter, are windows of their own', () => {

@@ -43,7 +43,7 @@ export interface RuleStanding {
   readonly value: number | undefined;
   /** Figures are missing for a part, so it may hold more. */
   readonly atLeast: boolean;
-  readonly state: WindowView['state'] | 'not asked';
+  readonly state: WindowView['state'] | 'unasked';
   /** The content rests on missing figures: it may be more. */
   readonly unsure: boolean;
   /** Chance of lying in the window; undefined where no rule asks, for ratios, and where figures are missing. */
@@ -163,7 +163,7 @@ interface Drawn {
 function standing({ view, asked, coverage, rule }: Drawn): RuleStanding {
   const value = coverage > 0 ? view[view.on] : undefined;
   const told = { value, atLeast: value !== undefined && 'nutrient' in rule && coverage < WHOLE };
-  if (!asked) return { ...told, state: 'not asked', unsure: false, chance: undefined };
+  if (!asked) return { ...told, state: 'unasked', unsure: false, chance: undefined };
   const { min, max, unsure, chance } = view;
   const state = value === undefined ? 'unknown' : view.state;
   return { ...told, min, max, state, unsure, chance: unsure ? undefined : chance };
@@ -191,9 +191,9 @@ function contentRules(problem: Problem): Map<string, { rule: NutrientRule | Rati
   problem.rules.forEach((rule, index) => {
     if (!('nutrient' in rule || 'ratio' in rule)) return;
     const what = 'nutrient' in rule ? rule.nutrient : rule.ratio.join(':');
-    const basis = 'nutrient' in rule ? (rule.basis ?? 'as fed') : '';
+    const basis = 'nutrient' in rule && rule.basis === 'DM' ? 'DM' : '';
     let key = [what, rule.on ?? 'mix', basis].join(' ').trim();
-    while (found.has(key)) key += ' again';
+    while (found.has(key)) key += '+';
     found.set(key, { rule, index });
   });
   return found;

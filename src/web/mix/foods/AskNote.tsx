@@ -1,0 +1,90 @@
+/** What a food's row says of the share that was asked of it: a question before other foods go, or what it came to. */
+import { Button } from 'react-aria-components';
+import type { Ingredient, Problem } from '../../../formulation/problem/problem.ts';
+import type { Mix } from '../../../household/model.ts';
+import { heldShares } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
+import { useAnswer } from '../../shared/answer.tsx';
+import { focusWhenThere } from '../../shared/focus.ts';
+import { engine } from '../../worker/engine.ts';
+import { askWords, isUnmet } from './ask-words.ts';
+import type { useAsk } from './useAsk.ts';
+import './AskNote.css';
+
+interface Props {
+  food: Ingredient;
+  share: number;
+  mix: Mix;
+  ask: ReturnType<typeof useAsk>;
+  nameOf(id: string): string;
+}
+
+/** Above what follows it, so that nothing below moves. */
+export function AskNote({ food, share, mix, ask, nameOf }: Props) {
+  const t = words().rows.ask;
+  const { question, asked } = ask;
+  const told =
+    asked && isUnmet(asked.wanted, asked.got) && Math.abs(share - asked.got) < 0.05 ? asked : undefined;
+  const answer = useAskAnswer(mix, food.id, told?.wanted);
+  const done = (act: () => void) => {
+    act();
+    focusWhenThere(`.share-row[data-food="${CSS.escape(food.id)}"] .thumb input`);
+  };
+  return (
+    <div className="ask-note" aria-live="polite">
+      {question && (
+        <div className="ask-card" data-ask="empties">
+          <p>{t.empties(question.wanted, question.emptied.map(nameOf))}</p>
+          <div className="button-row">
+            <Button className="button small" onPress={() => done(() => void question.take())}>
+              {t.takeIt}
+            </Button>
+            <Button className="quiet-button small" onPress={() => done(ask.leave)}>
+              {t.leaveIt}
+            </Button>
+          </div>
+        </div>
+      )}
+      {!question && told && (
+        <div className="ask-card" data-ask="short">
+          <p>{askWords(mix.problem, food.id, told, answer)}</p>
+          <Button className="quiet-button small" onPress={() => done(ask.leave)}>
+            {t.close}
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** What a food has beside what is wanted of it in the best mix; its place is kept while a slider moves. */
+export function WantLine({ food, share, mix, best }: Omit<Props, 'ask' | 'nameOf'> & { best: boolean }) {
+  const { want } = food;
+  const short = want !== undefined && best && isUnmet(want, share) ? want : undefined;
+  const answer = useAskAnswer(mix, food.id, short);
+  if (want === undefined) return null;
+  return (
+    <p className="want-line">
+      {short !== undefined && askWords(mix.problem, food.id, { wanted: short, got: share }, answer)}
+    </p>
+  );
+}
+
+interface AskQuestion {
+  readonly problem: Problem;
+  readonly shares: Mix['shares'];
+  readonly held: Readonly<Record<string, number>>;
+  readonly food: string;
+  readonly wanted: number;
+}
+
+/** What stands in the way, once the mix rests. @param wanted undefined asks nothing */
+function useAskAnswer(mix: Mix, food: string, wanted: number | undefined) {
+  const { problem, shares } = mix;
+  const question: AskQuestion | undefined =
+    wanted === undefined ? undefined : { problem, shares, held: heldShares(mix), food, wanted };
+  const { value, working } = useAnswer('asked', question, (q) =>
+    engine.askOf(q.problem, q.shares, q.held, q.food, q.wanted),
+  );
+  return working ? undefined : value;
+}

@@ -1,0 +1,39 @@
+import type { Advice } from '../en/advice.ts';
+import type { Figures } from '../figures.ts';
+
+export const advice = (f: Figures): Advice => {
+  const amount = (value: number, unit: string) =>
+    unit === '' ? f.number(value, 6) : `${f.number(value, 6)} ${unit}`;
+  return {
+    most: (subject, to, from, unit) => `${subject} höchstens ${amount(to, unit)} statt ${amount(from, unit)}`,
+    least: (subject, to, from, unit) =>
+      `${subject} mindestens ${amount(to, unit)} statt ${amount(from, unit)}`,
+    allow: (parts) => `Erlauben: ${f.list(parts)}.`,
+    count: {
+      some: (subject, to, from) => `Weniger verlangen: ${subject} ${f.number(to)} statt ${f.number(from)}.`,
+      few: (subject, to, from) => `Mehr erlauben: ${subject} ${f.number(to)} statt ${f.number(from)}.`,
+      used: (subject, to, from, unit) =>
+        `Erlauben: ${subject.replace(/,$/, '')} ${amount(to, unit)} oder mehr statt ${amount(from, unit)}.`,
+    },
+    dropOne: 'Die Mischung darf aus dem Bereich geraten, wenn eine ihrer Zutaten liegen bleibt.',
+    add: (food, ref, share) => `${food} (${ref}) dazunehmen: ${f.percent(share)} der Mischung reichen.`,
+    addPriced: (food, ref, share, price) =>
+      `${food} (${ref}) dazunehmen: ${f.percent(share)} der Mischung reichen. Als Preis gilt ${f.number(price)} je kg wie bei der teuersten Zutat; trag den richtigen ein.`,
+    swap: {
+      mustStay: (food, least) =>
+        `${food} muss mindestens ${f.figure(least)} % der Mischung sein, darum kann nichts an die Stelle treten.`,
+      can: (food, share, others) =>
+        `An die Stelle von ${food} (${f.figure(share)} %) kann treten: ${f.either(others)}.`,
+      none: (food) =>
+        `Nichts anderes kann an die Stelle von ${food} treten, wenn alle Regeln gelten; mach die Mischung ohne passend, dann siehst du, warum.`,
+      only: '(und kein anderer Anteil)',
+      upTo: (high) => `(bis ${f.number(high, 4)} %)`,
+      from: (low, high) => `(${f.number(low, 4)} bis ${f.number(high, 4)} %)`,
+      by: (out, taken, name, share, span) =>
+        `An die Stelle von ${out} (${f.figure(taken)} %) kann treten: ${name}, ${f.number(share, 4)} % ${span}.`,
+      byMore: (out, taken, name, share, had, span) =>
+        `An die Stelle von ${out} (${f.figure(taken)} %) kann mehr davon treten: ${name}, ${f.number(share, 4)} % zu den vorhandenen ${f.figure(had)} % ${span}.`,
+      unsure: (sentence, what) => `${sentence} Nicht bekannt ist davon: ${f.list(what)}.`,
+    },
+  };
+};

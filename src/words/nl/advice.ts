@@ -1,0 +1,42 @@
+import type { Advice } from '../en/advice.ts';
+import type { Figures } from '../figures.ts';
+
+export const advice = (f: Figures): Advice => {
+  const amount = (value: number, unit: string) =>
+    unit === '' ? f.number(value, 6) : `${f.number(value, 6)} ${unit}`;
+  return {
+    most: (subject, to, from, unit) =>
+      `${subject} hoogstens ${amount(to, unit)} in plaats van ${amount(from, unit)}`,
+    least: (subject, to, from, unit) =>
+      `${subject} minstens ${amount(to, unit)} in plaats van ${amount(from, unit)}`,
+    allow: (parts) => `Toestaan: ${f.list(parts)}.`,
+    count: {
+      some: (subject, to, from) =>
+        `Minder vragen: ${subject} ${f.number(to)} in plaats van ${f.number(from)}.`,
+      few: (subject, to, from) =>
+        `Meer toestaan: ${subject} ${f.number(to)} in plaats van ${f.number(from)}.`,
+      used: (subject, to, from, unit) =>
+        `Toestaan: ${subject.replace(/,$/, '')} ${amount(to, unit)} of meer in plaats van ${amount(from, unit)}.`,
+    },
+    dropOne: 'Het mengsel mag buiten bereik raken als een van de ingrediënten blijft liggen.',
+    add: (food, ref, share) => `${food} (${ref}) toevoegen: ${f.percent(share)} van het mengsel is genoeg.`,
+    addPriced: (food, ref, share, price) =>
+      `${food} (${ref}) toevoegen: ${f.percent(share)} van het mengsel is genoeg. Als prijs telt ${f.number(price)} per kg, zoals bij het duurste ingrediënt; vul de echte in.`,
+    swap: {
+      mustStay: (food, least) =>
+        `${food} moet minstens ${f.figure(least)} % van het mengsel zijn, dus niets kan ervoor in de plaats.`,
+      can: (food, share, others) =>
+        `In de plaats van ${food} (${f.figure(share)} %) kan: ${f.either(others)}.`,
+      none: (food) =>
+        `Niets anders kan in de plaats van ${food} als alle regels gelden; maak het mengsel zonder passend om te zien waarom.`,
+      only: '(en geen ander aandeel)',
+      upTo: (high) => `(tot ${f.number(high, 4)} %)`,
+      from: (low, high) => `(${f.number(low, 4)} tot ${f.number(high, 4)} %)`,
+      by: (out, taken, name, share, span) =>
+        `In de plaats van ${out} (${f.figure(taken)} %) kan: ${name}, ${f.number(share, 4)} % ${span}.`,
+      byMore: (out, taken, name, share, had, span) =>
+        `In de plaats van ${out} (${f.figure(taken)} %) kan hier meer van: ${name}, ${f.number(share, 4)} % boven op de ${f.figure(had)} % ${span}.`,
+      unsure: (sentence, what) => `${sentence} Niet bekend is daarvan: ${f.list(what)}.`,
+    },
+  };
+};
