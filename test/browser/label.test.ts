@@ -187,9 +187,9 @@ describe('what is understood is shown', () => {
     await page.getByText('Fill in fields').click();
     await page.getByText('2 amounts were carried over from the label').waitFor();
     expect(await page.getByLabel('Protein', { exact: true }).inputValue()).toBe('14');
-    expect(await page.getByLabel('Protein: exact or a bound').inputValue()).toBe('least');
+    expect(await page.getByLabel('Protein: exact or a limit').inputValue()).toBe('least');
     await page.getByLabel('Crude fibre', { exact: true }).fill('8');
-    await page.getByLabel('Crude fibre: exact or a bound').selectOption('at most');
+    await page.getByLabel('Crude fibre: exact or a limit').selectOption('at most');
     await page.getByRole('button', { name: 'Save food' }).click();
     await page.locator('.food-page h2').waitFor();
     const kept = await foodCalled('Meadow pellet');
@@ -238,7 +238,7 @@ describe('a food kept before', () => {
   test('without sources, it is edited as one typed source, and the mix that uses it follows', async () => {
     const page = await edit('demo-pellet');
     expect(await page.getByLabel('Protein', { exact: true }).inputValue()).toBe('17');
-    await page.getByLabel('Protein: exact or a bound').selectOption('at least');
+    await page.getByLabel('Protein: exact or a limit').selectOption('at least');
     await page.getByRole('button', { name: 'Save food' }).click();
     await page.locator('.food-page h2').waitFor();
     const kept = (await foods()).find((f) => f.id === 'demo-pellet');

@@ -133,7 +133,9 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
               <tbody>
                 {rows.map((n) => (
                   <tr key={n.tag} className={food.composition[n.tag] === undefined ? 'unknown' : ''}>
-                    <th scope="row">{TERMS[n.tag] ? <Term of={TERMS[n.tag]!}>{n.name}</Term> : n.name}</th>
+                    <th scope="row">
+                      <NutrientName of={n} />
+                    </th>
                     <td>{said(n)}</td>
                   </tr>
                 ))}
@@ -144,6 +146,12 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
       })}
     </>
   );
+}
+
+/** A name in a row, with what it means where it is a word of the trade. */
+function NutrientName({ of: { tag, name } }: { of: Nutrient }) {
+  const term = TERMS[tag];
+  return term ? <Term of={term}>{name}</Term> : name;
 }
 
 function guaranteed(least: number | undefined, most: number | undefined, factor: number, unit: string) {

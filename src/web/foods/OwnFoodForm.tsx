@@ -60,6 +60,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
   }
 
   async function submit() {
+    if (isPending) return;
     setTried(true);
     if (nameless) return nameField.current?.focus();
     if (faults.length > 0 || listTooLong) return;
@@ -140,7 +141,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
       )}
       <Failed error={error} />
       <div className="button-row">
-        <Button type="submit" className="button strong" isPending={isPending}>
+        <Button type="submit" className="button strong">
           {t.save}
         </Button>
         <Button className="quiet-button" onPress={cancel}>

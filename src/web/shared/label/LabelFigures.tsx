@@ -6,7 +6,6 @@ import type { ReadAmount } from '../../../foods/label/reading.ts';
 import { capital } from '../../../formulation/explain/sentences.ts';
 import { NUTRIENTS, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
 import { words } from '../../../words/words.ts';
-import { Term } from '../../shared/words/Term.tsx';
 
 interface Props {
   figures: Figures;
@@ -19,7 +18,7 @@ interface Props {
 
 export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
   const rows = NUTRIENTS.filter(({ tag }) => knownWords(figures, tag) !== undefined || waiting.has(tag));
-  const { label, common } = words();
+  const { label, common, terms } = words();
   const t = label.comesTo;
   return (
     <section className="label-figures" aria-label={t.title}>
@@ -32,9 +31,7 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
           <thead>
             <tr>
               <th scope="col">{t.nutrient}</th>
-              <th scope="col">
-                <Term of="asFed">{t.fed}</Term>
-              </th>
+              <th scope="col">{t.fed}</th>
               <th scope="col">{t.printed}</th>
             </tr>
           </thead>
@@ -52,6 +49,7 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
           </tbody>
         </table>
       )}
+      {rows.length > 0 && <p className="hint">{terms.asFed.help}</p>}
       {notes.length > 0 && (
         <ul className="label-notes">
           {notes.map((note) => (
