@@ -70,7 +70,7 @@ test('going back asks first, and every open page shows the old state', async () 
   await asked.getByRole('button', { name: 'Go back' }).click();
   await page.getByText('How things were before is saved as a backup').waitFor();
   await name.waitFor();
-  expect(await rows(page).first().textContent()).toContain('before an older state was put back');
+  expect(await rows(page).first().textContent()).toContain('before going back to an older one');
 });
 
 test('it fits a phone', async () => {

@@ -86,7 +86,7 @@ test('a code that a paired device shows lets the phone in', async () => {
   const code = (await desk.getByLabel('Code', { exact: true }).textContent()) ?? '';
   await phone.getByLabel('Pairing code').fill(code.toLowerCase().replace('-', ' '));
   await press(phone, 'Pair this device');
-  await phone.getByRole('heading', { name: 'Scale', exact: true }).first().waitFor();
+  await phone.getByRole('heading', { name: /^Weigh out/ }).first().waitFor();
   await desk.getByText('Kitchen phone is paired.').waitFor();
   await named(desk, 'Kitchen phone').waitFor();
   expect(await desk.getByLabel('Code', { exact: true }).count()).toBe(0);
@@ -94,7 +94,7 @@ test('a code that a paired device shows lets the phone in', async () => {
 
 test('the phone weighs a food with it', async () => {
   await phone.goto(`${networkUrl()}/#/mix`);
-  await press(phone, 'Balance the mix');
+  await press(phone, 'Make it fit');
   await phone.waitForSelector('[data-testid="verdict"][data-state="in"]');
   await phone.getByText('Saved', { exact: true }).waitFor();
   await press(phone, 'Weigh out a batch');
