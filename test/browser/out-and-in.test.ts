@@ -164,7 +164,7 @@ describe.each([
     await page.getByRole('radio', { name: 'parts of one: 0.7 is 70 %' }).check();
     await page.getByRole('radio', { name: /^yes: 0.1 is 10 %/ }).check();
     await page.getByRole('radio', { name: 'of the food as it is weighed (as fed)' }).check();
-    await section('Rows').getByText('In 100 g as fed: protein 10 g').waitFor();
+    await section('Rows').getByText('In 100 g as weighed: protein 10 g').waitFor();
     await page.getByLabel('File', { exact: true }).setInputFiles({
       name: 'photo.xlsx',
       mimeType: 'image/png',
