@@ -30,7 +30,7 @@ test('one is saved on a press, and had as a file', async () => {
   await page.getByRole('button', { name: 'Save a backup now' }).click();
   await page.getByText('Saved and checked.').waitFor();
   const newest = rows(page).first();
-  expect(await newest.textContent()).toContain('asked for');
+  expect(await newest.textContent()).toContain('made by you');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     newest.getByRole('link', { name: /^Download/ }).click(),
@@ -60,7 +60,7 @@ test('going back asks first, and every open page shows the old state', async () 
     .first()
     .getByRole('button', { name: /^Go back/ })
     .click();
-  const asked = page.getByRole('group', { name: /^Go back to how everything stood/ });
+  const asked = page.getByRole('group', { name: /^Go back to how everything was/ });
   await asked.getByRole('button', { name: 'Leave it as it is' }).click();
   await asked.waitFor({ state: 'hidden' });
   await rows(page)
@@ -68,9 +68,9 @@ test('going back asks first, and every open page shows the old state', async () 
     .getByRole('button', { name: /^Go back/ })
     .click();
   await asked.getByRole('button', { name: 'Go back' }).click();
-  await page.getByText('What stood there before is kept as a backup').waitFor();
+  await page.getByText('How things were before is saved as a backup').waitFor();
   await name.waitFor();
-  expect(await rows(page).first().textContent()).toContain('before an older state was put back');
+  expect(await rows(page).first().textContent()).toContain('before going back to an older one');
 });
 
 test('it fits a phone', async () => {
@@ -89,12 +89,12 @@ test('a record that cannot be read is shown raw, and deleted on a press', async 
   db.exec('UPDATE records SET body = \'{"id": "demo-animal", broken\' WHERE id = \'demo-animal\'');
   db.close();
   await page.reload();
-  const item = page.getByRole('listitem', { name: 'The animal “demo-animal”' });
+  const item = page.getByRole('listitem', { name: 'animal “demo-animal”' });
   await item.getByText('Its raw text').click();
   await item.getByText('{"id": "demo-animal", broken').waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await phone.reload();
-  await phone.getByRole('listitem', { name: 'The animal “demo-animal”' }).waitFor();
+  await phone.getByRole('listitem', { name: 'animal “demo-animal”' }).waitFor();
   expect(await overflow(phone)).toBe(0);
   await item.getByRole('button', { name: 'Delete' }).click();
   await item.getByRole('button', { name: 'Delete it' }).click();

@@ -34,20 +34,21 @@ test('German, ounces, Fahrenheit and francs are shown before they are chosen, an
 });
 
 test('what waits to be sent is sent by the page in the new language', async () => {
-  await page.goto(`${bench.url}/#/shopping`);
-  await page.route('**/api/kitchen/**', (route) => route.abort());
-  const waste = page.locator('input[type="radio"]:not(:checked)').first();
-  await waste.check();
+  await page.goto(`${bench.url}/#/mix`);
+  await page.route('**/api/mixes/**', (route) => route.abort());
+  const name = page.locator('.mix-name input');
+  await name.fill('Renamed on the way');
+  await name.press('Enter');
   await expect
     .poll(() => page.evaluate(`Object.keys(localStorage).some((k) => k.startsWith('pouchful.unsent.'))`))
     .toBe(true);
-  const before = (await householdAt(bench.url)).kitchen;
   await page.goto(`${bench.url}/#/household/language`);
   await page.getByLabel('Nederlands').check();
   await save('So verwenden');
   await page.getByRole('heading', { name: 'Taal en eenheden' }).waitFor();
-  await page.unroute('**/api/kitchen/**');
-  await expect.poll(async () => (await householdAt(bench.url)).kitchen).not.toEqual(before);
+  expect((await householdAt(bench.url)).mixes[0]?.name).not.toBe('Renamed on the way');
+  await page.unroute('**/api/mixes/**');
+  await expect.poll(async () => (await householdAt(bench.url)).mixes[0]?.name).toBe('Renamed on the way');
 });
 
 test('what the server refuses it says in the language of the page', async () => {

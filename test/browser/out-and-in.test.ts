@@ -66,7 +66,7 @@ describe.each([
     await press('Replace everything');
     await page.getByText(/Brought in from all\.json: 3 new/).waitFor();
     expect(await saved('Save everything as one file')).toBe(everything);
-    await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Animals' }).click();
+    await page.locator('header.bar a[href="#/animals"]').click();
     await page.getByText('Bramble').first().waitFor();
     await page.goto(`${bench.url}/#/household/out-and-in`);
   });
@@ -90,7 +90,7 @@ describe.each([
     await choose('mix.json', text);
     await section('Bring in').getByText('Comes in:').waitFor();
     // The demonstration's mix keeps no margin: that is the sender's choice.
-    const margin = page.getByRole('checkbox', { name: /How far it keeps from its bounds/ });
+    const margin = page.getByRole('checkbox', { name: /How far it keeps from its limits/ });
     await margin.waitFor();
     expect(await margin.isChecked()).toBe(false);
     await press('Bring in');
@@ -164,7 +164,7 @@ describe.each([
     await page.getByRole('radio', { name: 'parts of one: 0.7 is 70 %' }).check();
     await page.getByRole('radio', { name: /^yes: 0.1 is 10 %/ }).check();
     await page.getByRole('radio', { name: 'of the food as it is weighed (as fed)' }).check();
-    await section('Rows').getByText('In 100 g as fed: protein 10 g').waitFor();
+    await section('Rows').getByText('In 100 g as weighed: protein 10 g').waitFor();
     await page.getByLabel('File', { exact: true }).setInputFiles({
       name: 'photo.xlsx',
       mimeType: 'image/png',

@@ -49,7 +49,7 @@ const asked = (page: Page) => page.getByRole('alert', { name: 'Changed in two pl
 
 async function lotForm(page: Page) {
   await at(page, 'cupboard/oats');
-  await page.getByRole('button', { name: 'Edit', exact: true }).click();
+  await page.getByRole('button', { name: 'Change', exact: true }).click();
   return page.getByLabel('Seller');
 }
 const saveLot = (page: Page) => page.getByRole('button', { name: /^Save/ }).click();
@@ -160,19 +160,19 @@ test('what is changed while the server is down is kept, and is sent when it is t
   await server.kill();
   await share(desktop, 'Maize').fill('6');
   await desktop.keyboard.press('Enter');
-  await desktop.getByText('Not yet sent: one change, kept on this device.').waitFor();
+  await desktop.getByText('Not sent yet: 1 change, kept on this device.').waitFor();
   expect(await axeFindings(desktop)).toEqual([]);
   await server.start();
   await expect.poll(async () => (await mixAt()).shares.maize).toBeCloseTo(6);
   await expect.poll(() => share(phone, 'Maize').inputValue()).toBe('6');
-  await desktop.getByText(/^Not yet sent/).waitFor({ state: 'detached' });
+  await desktop.getByText(/^Not sent yet/).waitFor({ state: 'detached' });
 });
 
 test('the same though the page is closed meanwhile', async () => {
   await server.kill();
   await share(desktop, 'Maize').fill('4');
   await desktop.keyboard.press('Enter');
-  await desktop.getByText('Not yet sent: one change, kept on this device.').waitFor();
+  await desktop.getByText('Not sent yet: 1 change, kept on this device.').waitFor();
   await desktop.close();
   await server.start();
   desktop = await pageOf(contexts[0]!);
@@ -189,7 +189,7 @@ test('where the device keeps nothing, that is said, and leaving the page asks', 
   await server.kill();
   await share(page, 'Maize').fill('9');
   await page.keyboard.press('Enter');
-  await page.getByText('This device cannot keep them: leave this page open.').waitFor();
+  await page.getByText('This device cannot keep them, so leave this page open.').waitFor();
   const asks = page.waitForEvent('dialog');
   await page.close({ runBeforeUnload: true });
   const dialog = await asks;

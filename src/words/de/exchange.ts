@@ -84,7 +84,7 @@ export const exchange = (f: Figures): Exchange => ({
   ownTable: {
     title: 'Eine eigene Tabelle',
     text: 'Zutaten und Anteile aus deiner Tabellenkalkulation kommen als eigene Zutaten und als Mischung herein.',
-    press: 'Eine Tabelle übernehmen',
+    press: 'Eine Tabelle hereinholen',
   },
   reading: {
     finished: 'eine fertige Charge wird nicht geändert',
