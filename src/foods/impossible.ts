@@ -3,10 +3,12 @@
  * told here is refused wherever figures are reckoned with. Tolerances leave room for rounding and nitrogen factors: no
  * food of the open tables is refused (`impossible.test.ts`).
  */
-import { gramsPer, NUTRIENTS, nutrient, type Tag } from '../nutrition/nutrients.ts';
+
+import { gramsPer, NUTRIENTS, nutrient, nutrientWord, type Tag } from '../nutrition/nutrients.ts';
+import { words } from '../words/words.ts';
 import type { Figures } from './food.ts';
 import { checkFigures } from './label/checks.ts';
-import { round, told } from './label/warning.ts';
+import { told } from './label/warning.ts';
 
 export interface Impossible {
   /** The nutrients it is about, the likeliest culprit first. */
@@ -50,7 +52,10 @@ function partOverWhole(figures: Figures): Impossible[] {
     const all = figures.composition[whole] ?? figures.high?.[whole] ?? 0;
     if ((least(figures, part) ?? 0) - all <= MOST_OVER + all * MOST_OVER_PART) return [];
     return [
-      { tags: [part, whole], message: `${message.replace(/\.$/, '')}; correct one of them or leave it out` },
+      {
+        tags: [part, whole],
+        message: words().label.reading.impossible.correctOne(message.replace(/\.$/, '')),
+      },
     ];
   });
 }
@@ -65,7 +70,7 @@ function tooHeavy(figures: Figures): Impossible[] {
     const { unit } = nutrient(tag);
     const grams = (least(figures, tag) ?? 0) * (gramsPer(unit) ?? GRAMS_PER_IU[tag] ?? 0);
     if (grams <= MOST_WEIGHT) return [];
-    const message = `${told(tag, least(figures, tag) ?? 0)} weigh ${round(grams)} g, more than the 100 g they are in; check the unit, which is ${unit} per 100 g`;
+    const message = words().label.reading.impossible.weighs(told(tag, least(figures, tag) ?? 0), grams, unit);
     return [{ tags: [tag], message }];
   });
 }
@@ -73,7 +78,7 @@ function tooHeavy(figures: Figures): Impossible[] {
 function tooMuchEnergy(figures: Figures): Impossible[] {
   const energy = least(figures, 'ENERC_KCAL');
   if (energy === undefined || energy <= MOST_ENERGY) return [];
-  const message = `${round(energy)} kcal in 100 g is more than pure fat has (902); is it in kJ? Divide by 4.184`;
+  const message = words().label.reading.impossible.energy(energy);
   return [{ tags: ['ENERC_KCAL'], message }];
 }
 
@@ -81,11 +86,12 @@ function tooMuchEnergy(figures: Figures): Impossible[] {
 export function tooMuchTogether(figures: Figures): readonly Impossible[] {
   const { sum, parts } = partsTogether(figures);
   if (sum <= MOST_SUM) return [];
-  const list = parts.map(({ name, grams }) => `${round(grams)} g ${name}`).join(' + ');
+  const t = words().label.reading.impossible;
+  const list = parts.map(({ name, grams }) => t.grams(grams, name));
   return [
     {
       tags: [...parts].sort((a, b) => b.grams - a.grams).map(({ tag }) => tag),
-      message: `100 g cannot hold ${round(sum)} g: ${list}; amounts are per 100 g as fed, so one may be per another weight`,
+      message: t.together(sum, list),
     },
   ];
 }
@@ -100,7 +106,7 @@ interface Part {
 function partsTogether(figures: Figures): { readonly parts: readonly Part[]; readonly sum: number } {
   const part = (tag: Tag): Part => ({
     tag,
-    name: nutrient(tag).name.toLowerCase(),
+    name: nutrientWord(tag),
     grams: least(figures, tag) ?? 0,
   });
   const most = (parts: readonly Part[]) => parts.reduce((a, b) => (b.grams > a.grams ? b : a));
@@ -109,7 +115,11 @@ function partsTogether(figures: Figures): { readonly parts: readonly Part[]; rea
     ...(['WATER', 'PROCNT', 'FAT'] as const).map(part),
     most([
       part('ASH'),
-      ...minerals.slice(0, 1).map(({ tag }) => ({ tag, name: 'minerals', grams: totalOf(minerals) })),
+      ...minerals.slice(0, 1).map(({ tag }) => ({
+        tag,
+        name: words().label.reading.impossible.minerals,
+        grams: totalOf(minerals),
+      })),
     ]),
     // Carbohydrate by difference holds the fibre, the sugars and the starch.
     most((['CHOCDF', 'FIBTG', 'FIBC', 'SUGAR', 'STARCH'] as const).map(part)),

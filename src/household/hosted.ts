@@ -5,6 +5,7 @@
 import { randomUUID } from 'node:crypto';
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
+import { words } from '../words/words.ts';
 import { type Store, storeOver } from './store/record-store.ts';
 import { CREATE_TABLES, type Tables } from './store/tables.ts';
 import { StoreError } from './store-error.ts';
@@ -114,17 +115,11 @@ async function upgrade(db: Kysely<Tables>): Promise<void> {
 /** What the database throws, in words, where the database itself is at fault (codes: PostgreSQL 15, appendix A). */
 function fault(error: unknown): unknown {
   const { code = '', message = '' } = error as { code?: string; message?: string };
-  if (code === '53100')
-    return new StoreError('full', '', 'the disk of the database is full and nothing was written; make room');
-  if (code === '25006')
-    return new StoreError('read-only', '', 'the database takes no writes now; ask who looks after it');
+  if (code === '53100') return new StoreError('full', '', words().household.file.databaseFull);
+  if (code === '25006') return new StoreError('read-only', '', words().household.file.databaseReadOnly);
   const gone = /^(08|57P0|53300)/.test(code) || /^E[A-Z]+$/.test(code) || /terminated|timeout/i.test(message);
   if (!gone || error instanceof StoreError) return error;
-  return new StoreError(
-    'busy',
-    '',
-    'the database does not answer now; what was not answered is not written, try again',
-  );
+  return new StoreError('busy', '', words().household.file.databaseGone);
 }
 
 /** A failure to open, in one line that names what to do. */

@@ -1,3 +1,4 @@
+import { words } from '../words/words.ts';
 import type { KeptRecord } from './records.ts';
 
 /** A write that the household refuses; nothing was changed. */
@@ -36,7 +37,7 @@ export class Overtaken extends StoreError {
 }
 
 function overtakenWords({ version, body }: KeptRecord): string {
-  if (version === 0) return 'there is no such record; send it as a new one (If-None-Match: *)';
-  if (body === null) return 'it was deleted meanwhile; look whether it is still wanted';
-  return 'it was changed meanwhile, perhaps on another device; look at how it stands now';
+  const t = words().household.refusal;
+  if (version === 0) return t.newRecord;
+  return body === null ? t.deletedMeanwhile : t.changedMeanwhile;
 }

@@ -121,7 +121,7 @@ it('refuses to delete a food that a mix names, and says which mix', async () => 
   const refused = remove(store, 'foods', 'demo-pellet');
   await expect(refused).rejects.toBeInstanceOf(StoreError);
   await expect(refused).rejects.toThrow(
-    '"Invented pellet" is used by the mix "First mix"; take it out there first',
+    '“Invented pellet” is used by the mix “First mix”; take it out there first',
   );
   await put(store, 'mixes', { ...mix, problem: { ...mix.problem, beside: [] } });
   await remove(store, 'foods', 'demo-pellet');
@@ -176,9 +176,9 @@ it('refuses to delete a profile that a mix or an animal keeps to, and says which
   });
   const refused = remove(store, 'profiles', 'mine');
   await expect(refused).rejects.toMatchObject({ kind: 'in use', field: '/id' });
-  await expect(refused).rejects.toThrow('is used by the mix "First mix" and the animal "Bramble"; choose');
+  await expect(refused).rejects.toThrow('is used by the mix “First mix” and the animal “Bramble”; choose');
   await put(store, 'mixes', mix);
-  await expect(remove(store, 'profiles', 'mine')).rejects.toThrow('is used by the animal "Bramble"; choose');
+  await expect(remove(store, 'profiles', 'mine')).rejects.toThrow('is used by the animal “Bramble”; choose');
   await put(store, 'animals', bramble);
   await remove(store, 'profiles', 'mine');
   expect((await store.household()).profiles).toEqual([]);

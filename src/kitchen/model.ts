@@ -193,6 +193,16 @@ export interface Pour {
   readonly at: Moment;
 }
 
+/** What a batch may become so that it stays in range. */
+export interface Agreed {
+  /** g to which it may grow. */
+  readonly grams?: number;
+  /** Foods that may be left out of it, by id. */
+  readonly without?: readonly string[];
+  /** It keeps its size and its foods, though it ends out of range. */
+  readonly keep?: true;
+}
+
 /** A batch of a mix, from the first gram to the last. */
 export interface Batch {
   readonly id: string;
@@ -211,6 +221,8 @@ export interface Batch {
   readonly madeBy?: string;
   /** g that the lots held of each food when weighing began: a correction asks for no more. */
   readonly stock?: Readonly<Record<string, number>>;
+  /** What the keeper answered when the batch could not stay in range as planned; absent while nobody was asked. */
+  readonly agreed?: Agreed;
   /** Finished out of range, with the keeper's reason. */
   readonly accepted?: Overruled;
   /** Closed before it was complete and not fed: no food in hand. */

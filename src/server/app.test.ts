@@ -237,7 +237,7 @@ describe('refusals name the field, the value and the way out', () => {
     await putIn(store, 'animals', { ...demo.animals[0]!, profileId: 'mine' });
     const used = await remove('/api/profiles/mine');
     expect(used.status).toBe(409);
-    expect(await used.json()).toMatchObject({ message: expect.stringContaining('the animal "Bramble"') });
+    expect(await used.json()).toMatchObject({ message: expect.stringContaining('the animal “Bramble”') });
   });
 
   it('a body without its content type', async () => {
@@ -252,7 +252,7 @@ describe('refusals name the field, the value and the way out', () => {
     expect(used.status).toBe(409);
     expect(await used.json()).toMatchObject({
       field: '/id',
-      message: expect.stringContaining('"First mix"'),
+      message: expect.stringContaining('“First mix”'),
     });
     expect((await app.request('/api/nothing')).status).toBe(404);
   });

@@ -1,9 +1,12 @@
 /** Figures from memory count for no mix until a keeper has compared them with their publication. */
 import type { Confirmation, TargetBound, TargetProfile } from './profile.ts';
 
+/** A keeper writes it in their own language. */
+const FROM_MEMORY = /\bfrom memory\b|\baus dem gedächtnis\b|\buit het hoofd\b/i;
+
 /** Whether a bound is from memory, and nobody has confirmed it. */
 export function isUnconfirmed({ source, confirmed }: TargetBound): boolean {
-  return confirmed === undefined && /\bfrom memory\b/i.test(source);
+  return confirmed === undefined && FROM_MEMORY.test(source);
 }
 
 /** The bounds of a profile that its keeper must confirm before a mix may follow it; none where it may. */

@@ -16,6 +16,10 @@ describe('the profile that a new animal starts from', () => {
     ['mouse', 'adult', 'mouse-nrc'],
     [' Fancy mouse ', 'growing', 'mouse-nrc'],
     ['mice', 'breeding', 'mouse-nrc-breeding'],
+    ['Zwerghamster', 'adult', 'hamster-adult-crude'],
+    ['Farbmaus', 'adult', 'mouse-nrc'],
+    ['muis', 'breeding', 'mouse-nrc-breeding'],
+    ['Stachelmaus', 'adult', 'hamster-adult-crude'],
     ['gerbil', 'adult', 'hamster-adult-crude'],
     ['gerbil', 'growing', 'hamster-adult-crude'],
     ['', 'adult', 'hamster-adult-crude'],
@@ -29,6 +33,12 @@ describe('the profile that a new animal starts from', () => {
         const start = profile(profileFor(species, stage).profileId);
         expect(start && unconfirmedBounds(start), `${species}, ${stage}`).toEqual([]);
       }
+  });
+
+  it('says of a dwarf hamster that there are no figures, in whatever language it is named', () => {
+    for (const species of ['dwarf hamster', 'Zwerghamster', 'dwerghamster'])
+      expect(profileFor(species, 'adult').notes.join(' ')).toContain('No figures for dwarf hamsters');
+    expect(profileFor('Goldhamster', 'adult').notes).toEqual([]);
   });
 
   it('is said to be no profile for that animal where there is none', () => {

@@ -19,6 +19,10 @@ export const SPECIES: readonly [string, ...string[]] = [
   'gerbil',
 ];
 
+/** The mouse of the laboratory and the home; spiny mice, dormice and others are not it. */
+const MOUSE =
+  /^((house|fancy|laboratory|pet) )?(mouse|mice)$|^(farb|haus|labor)?(maus|mäuse)$|^(kleur|huis|tamme )?muis$/;
+
 /** Where an animal's target starts: one of the profiles that come with Pouchful, and what to know about it. */
 interface StartingProfile {
   readonly profileId: string;
@@ -55,9 +59,9 @@ export function profileFor(species: string, lifeStage: LifeStage): StartingProfi
     notes: notes.filter((note) => note !== undefined),
   });
   const hamster = (...notes: string[]) => start('hamster-adult-crude', ...notes, ofStage);
-  if (/\bhamsters?$/.test(said)) return said.includes('dwarf') ? hamster(t.dwarf) : hamster();
+  if (/hamsters?$/.test(said)) return /dwarf|zwerg|dwerg/.test(said) ? hamster(t.dwarf) : hamster();
   // Spiny mice, dormice and other mice by name alone are not the mouse of the laboratory.
-  if (/^((house|fancy|laboratory|pet) )?(mouse|mice)$/.test(said)) {
+  if (MOUSE.test(said)) {
     if (lifeStage === 'breeding') return start('mouse-nrc-breeding', t.mouseBreeding);
     return start('mouse-nrc', t.mouse, lifeStage === 'old' ? ofStage : undefined);
   }

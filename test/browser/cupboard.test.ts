@@ -16,12 +16,12 @@ describe.each([
 ] as const)('%s', (_, size) => {
   let bench: Bench;
   let page: Page;
-  const detail = () => page.getByRole('region', { name: 'Lot', exact: true });
+  const detail = () => page.getByRole('region', { name: 'Pack', exact: true });
   const heading = (name: string | RegExp) => detail().getByRole('heading', { name, level: 2 }).waitFor();
   const kept = () => householdAt(bench.url);
   const clock = (day: string) => page.clock.setFixedTime(new Date(`${day}T10:00:00`));
   async function list() {
-    if (size === PHONE) await page.getByRole('link', { name: 'The whole cupboard' }).click();
+    if (size === PHONE) await page.getByRole('link', { name: 'All of the stock' }).click();
   }
 
   story();
@@ -34,12 +34,12 @@ describe.each([
   afterAll(() => bench?.close());
 
   test('a lot is added with its weight as the pack writes it', async () => {
-    await page.getByText(/No lot is kept yet/).waitFor();
+    await page.getByText(/No pack is kept yet/).waitFor();
     await clean(page);
-    await page.getByRole('button', { name: 'New lot' }).click();
-    await heading('New lot');
-    await page.getByRole('button', { name: 'Save lot' }).click();
-    await page.getByText('Food is empty: choose what the lot is of.').waitFor();
+    await page.getByRole('button', { name: 'Add a pack' }).click();
+    await heading('Add a pack');
+    await page.getByRole('button', { name: 'Save the pack' }).click();
+    await page.getByText('Food is empty: choose what is in the pack.').waitFor();
     await page.getByLabel('Food', { exact: true }).selectOption('Rolled oats');
     const weight = page.getByLabel('Weight as on the pack');
     await weight.fill('480');
@@ -53,9 +53,9 @@ describe.each([
     await page.getByLabel('Opened').fill('');
     await page.getByLabel('Best before').fill('2026-09-01');
     await page.getByLabel('Seller').fill('The mill by the brook');
-    await page.getByRole('button', { name: 'Save lot' }).click();
+    await page.getByRole('button', { name: 'Save the pack' }).click();
     await heading('Rolled oats');
-    await page.getByText('Waits for the cold: no dates yet', { exact: true }).waitFor();
+    await page.getByText('Waits for freezing: no days yet', { exact: true }).waitFor();
     await clean(page);
     const [lot] = (await kept()).lots;
     expect(lot).toMatchObject({ food: 'rolled-oats', grams: 480, bestBefore: '2026-09-01', form: 'dry' });
@@ -63,18 +63,18 @@ describe.each([
 
   test('the cold is planned for the freezer, and a step is ticked off when its days are over', async () => {
     await page.getByRole('link', { name: 'Plan its days in the freezer' }).click();
-    await heading('Freezer and cold');
+    await heading('Freezing');
     await page.getByLabel('Room for dry goods').fill('0.4');
     await page.getByLabel('Temperature').fill('-18');
     await page.getByLabel('Temperature').press('Enter');
     await page
-      .getByText(/Rolled oats takes 480 g, and the freezer has 400 g.* Split it into 2 lots/)
+      .getByText(/Rolled oats takes 480 g, and the freezer has room for 400 g.* Split it into 2 packs/)
       .waitFor();
     await page.getByLabel('Room for dry goods').fill('3');
     await page.getByLabel('Room for dry goods').press('Enter');
     await page.getByText('Why 4 days in the freezer').click();
     await page.getByText(/In the freezer 4 days, as is common practice/).waitFor();
-    await page.getByRole('button', { name: 'Plan the cold' }).click();
+    await page.getByRole('button', { name: 'Plan the freezing' }).click();
     await page.getByText('10 March to 14 March').waitFor();
     await page.getByText('480 g, ready on 26 March').waitFor();
     await page.getByRole('button', { name: 'Tick off: Freeze, round 1, Rolled oats' }).click();
@@ -99,23 +99,23 @@ describe.each([
   test('a lot is weighed out without the cold only for a reason, which is kept', async () => {
     await list();
     await page
-      .getByRole('region', { name: 'Lots' })
+      .getByRole('region', { name: 'Packs' })
       .getByRole('link', { name: /^Rolled oats/ })
       .click();
     await page.getByText('Thawing until 19 March, ready on 27 March', { exact: true }).waitFor();
-    await page.getByRole('button', { name: 'Weigh it out without the cold…' }).click();
-    await page.getByRole('button', { name: 'Weigh it out without the cold', exact: true }).click();
+    await page.getByRole('button', { name: 'Use it without freezing…' }).click();
+    await page.getByRole('button', { name: 'Use it without freezing', exact: true }).click();
     await page.getByText(/write a note that says why/).waitFor();
-    await page.getByLabel(/Why it is weighed out all the same/).fill('Heated by the mill');
-    await page.getByRole('button', { name: 'Weigh it out without the cold', exact: true }).click();
+    await page.getByLabel(/Go ahead, say why/).fill('Heated by the mill');
+    await page.getByRole('button', { name: 'Use it without freezing', exact: true }).click();
     await page.getByText(/“Heated by the mill”/).waitFor();
-    await page.getByText('Ready, the cold overruled', { exact: true }).waitFor();
+    await page.getByText('Ready, without freezing here', { exact: true }).waitFor();
     await clean(page);
   });
 
   test('the mix takes over what the lots hold', async () => {
     await list();
-    await page.getByRole('button', { name: 'Use the cupboard’s amounts in this mix' }).click();
+    await page.getByRole('button', { name: 'Use the amounts of the stock in this mix' }).click();
     await page.getByText(/Taken over/).waitFor();
     await expect
       .poll(
@@ -152,17 +152,17 @@ describe.each([
     await putAt(bench.url, 'batches', batch);
     await page.reload();
     await page
-      .getByRole('region', { name: 'Lots' })
+      .getByRole('region', { name: 'Packs' })
       .getByRole('link', { name: /^Rolled oats/ })
       .click();
     await page.getByText('435 g of 480 g').waitFor();
-    await page.getByRole('button', { name: 'Bar this lot…' }).click();
-    await page.getByRole('button', { name: 'Bar it and show what it reached' }).click();
+    await page.getByRole('button', { name: 'Stop using it…' }).click();
+    await page.getByRole('button', { name: 'Stop using it and show where it went' }).click();
     await page.getByText(/The reason is not said/).waitFor();
-    await page.getByRole('radio', { name: 'Infested' }).check();
+    await page.getByRole('radio', { name: 'Insects in it' }).check();
     await page.getByLabel(/What you saw/).fill('webs under the lid');
     await clean(page);
-    await page.getByRole('button', { name: 'Bar it and show what it reached' }).click();
+    await page.getByRole('button', { name: 'Stop using it and show where it went' }).click();
     const reach = page.getByRole('region', { name: 'Where it went' });
     await reach.getByText(/Batch of March.*45 g of it/).waitFor();
     await reach.getByRole('link', { name: 'Bramble' }).waitFor();
@@ -171,10 +171,10 @@ describe.each([
 
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('button', { name: 'Delete Rolled oats' }).click();
-    await page.getByText(/is used by the batch "Batch of March"; bar it instead/).waitFor();
+    await page.getByText(/is used by the batch .Batch of March.; mark it as no longer used instead/).waitFor();
 
     await page.reload();
-    await page.getByText('Barred, infested: webs under the lid', { exact: true }).waitFor();
+    await page.getByText('Not used any more, insects in it: webs under the lid', { exact: true }).waitFor();
     await page
       .getByRole('region', { name: 'Where it went' })
       .getByText(/Batch of March/)

@@ -110,7 +110,7 @@ describe('own foods', () => {
     await page.getByRole('button', { name: 'Add to mix' }).click();
     await page.getByRole('link', { name: 'Mix', exact: true }).click();
     await page.getByLabel('Share of Barley flakes, own label', { exact: true }).waitFor();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
   });
 

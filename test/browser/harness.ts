@@ -33,7 +33,7 @@ export interface Bench {
   /** What the server has said in its terminal. */
   said(): string;
   /** A page in a fresh context; what the browser complains of is collected in `complaints`. */
-  page(size?: { width: number; height: number }): Promise<Page>;
+  page(size?: { width: number; height: number }, touch?: boolean): Promise<Page>;
   readonly complaints: string[];
   close(): Promise<void>;
 }
@@ -80,8 +80,8 @@ export async function openBench({
     said: server.said,
     complaints,
     close,
-    async page(size = DESKTOP) {
-      const context = await running.newContext({ viewport: size });
+    async page(size = DESKTOP, touch = false) {
+      const context = await running.newContext({ viewport: size, hasTouch: touch });
       contexts.push(context);
       const page = await context.newPage();
       page.setDefaultTimeout(PATIENCE_MS);

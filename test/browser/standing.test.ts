@@ -20,7 +20,7 @@ describe.each([
   afterAll(() => bench?.close());
 
   const verdict = () => page.getByTestId('verdict');
-  const balance = () => page.getByRole('button', { name: 'Balance the mix' }).click();
+  const balance = () => page.getByRole('button', { name: 'Make it fit', exact: true }).click();
 
   test('balanced with its margin, the mix is surely in range', async () => {
     await balance();
@@ -40,7 +40,7 @@ describe.each([
 
   test('without it the mix stands at a bound, and is in range on the average only', async () => {
     await page.getByRole('button', { name: 'Settings' }).click();
-    await page.getByLabel('Confidence').selectOption({ label: 'None, averages count' });
+    await page.getByLabel('How sure to be').selectOption({ label: 'Averages are enough' });
     await balance();
     await page.waitForSelector('[data-testid="verdict"][data-state="in"][data-sure="false"]');
     expect(await verdict().textContent()).toMatch(

@@ -85,7 +85,7 @@ test('a copy is edited, saved and used in the mix', async () => {
   await page.getByText('Bramble in autumn').first().waitFor();
   await page.locator('[data-window="Calcium"]').waitFor();
   expect(await page.locator('[data-window="Fat"]').textContent()).toContain('4 to 8.5 g');
-  await page.getByRole('button', { name: 'Balance the mix' }).click();
+  await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
   await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
 });
 

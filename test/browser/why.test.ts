@@ -19,7 +19,7 @@ const OIL_SEEDS = ['Sunflower seed, shelled', 'Sesame seed', 'Hemp seed, whole']
 const verdictIs = (state: string, on = page) =>
   on.waitForSelector(`[data-testid="verdict"][data-state="${state}"]`);
 const tab = (name: string, on = page) => on.getByRole('tab', { name, exact: true }).click();
-const reasons = () => page.getByRole('list', { name: 'Bounds that hold the mix back' }).getByRole('listitem');
+const reasons = () => page.getByRole('list', { name: 'Limits that hold the mix back' }).getByRole('listitem');
 const point = (k: number, on = page) => on.getByRole('button', { name: new RegExp(`^Mix ${k} of 15: `) });
 const undo = () => page.getByRole('button', { name: 'Undo' }).click();
 const rowOf = (food: string) =>
@@ -42,19 +42,19 @@ describe('why', () => {
   story();
   test('while the mix stands elsewhere the panel says so, and balances', async () => {
     await verdictIs('out');
-    await page.getByText('What follows is about the balanced mix.').waitFor();
-    await page.getByRole('button', { name: 'Balance it' }).click();
+    await page.getByText('What follows is about the best mix.').waitFor();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('in');
-    await expect.poll(() => page.getByText('What follows is about the balanced mix.').count()).toBe(0);
+    await expect.poll(() => page.getByText('What follows is about the best mix.').count()).toBe(0);
   });
 
   test('the bound is named with what letting it go would bring, and whose it is before it goes', async () => {
     expect(await reasons().count()).toBe(1);
     expect(await reasons().first().textContent()).toMatch(
-      /^Fat of the ration stands at its most, 7 %\. Letting it go to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
+      /^Fat of the ration stands at its most, 7 %\. Raising the limit to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
     );
-    const letGo = page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' });
-    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s target “Adult hamster/ });
+    const letGo = page.getByRole('button', { name: 'Raise the limit to 7.5 %: fat' });
+    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s needs “Adult hamster/ });
     await letGo.click();
     await step.getByText('Fat of the ration at most 7.5 % instead of 7 %.').waitFor();
     await step.getByText('Source of the limit: common practice, no source').waitFor();
@@ -80,13 +80,13 @@ describe('why', () => {
     const asBefore = page.locator('.window', { hasText: '4 to 7 g per 100 g' });
     for (let steps = 0; steps < 3 && (await asBefore.count()) === 0; steps++) await undo();
     await asBefore.waitFor();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await reasons().first().getByText('stands at its most, 7 %').waitFor();
     await verdictIs('in');
   });
 
   test('a limit that was changed is on record with its day, also after the page is opened again, and set back', async () => {
-    await page.getByRole('button', { name: 'Let it go to 7.5 %: Fat of the ration' }).click();
+    await page.getByRole('button', { name: 'Raise the limit to 7.5 %: fat' }).click();
     await page.getByRole('button', { name: 'Make it my own limit' }).click();
     const changed = page.getByRole('list', { name: 'Limits that you changed' }).getByRole('listitem');
     const words = /^Fat limit raised from 7 to 7\.5 % by you on \d+ [A-Z][a-z]+ \d{4}\.Set back$/;
@@ -109,7 +109,7 @@ describe('why', () => {
 describe('trade-offs', () => {
   story();
   test('fat against nearness: the line is walked by keyboard, and a mix is taken', async () => {
-    await tab('Trade-offs');
+    await tab('More or less');
     await point(15).waitFor();
     expect(await page.locator('.trade-point').count()).toBe(15);
     await point(1).focus();
@@ -146,11 +146,11 @@ describe('trade-offs', () => {
     await page.getByRole('button', { name: /^Look: mix 1, / }).click();
     expect(await point(1).getAttribute('aria-pressed')).toBe('true');
 
-    await page.getByLabel('One goal').selectOption({ label: 'near to what I want' });
+    await page.getByLabel('One wish').selectOption({ label: 'near to what I want' });
     await page.getByLabel('Against').selectOption({ label: 'varied' });
     // In this mix the same share is wanted of every food, so the nearest mix is the most varied.
-    await page.getByText('These two do not conflict:').waitFor();
-    await page.getByLabel('One goal').selectOption({ label: 'more crude protein of the ration' });
+    await page.getByText('These two do not get in each other’s way:').waitFor();
+    await page.getByLabel('One wish').selectOption({ label: 'more crude protein of the ration' });
     await page.getByRole('button', { name: /^Mix 1 of 15: crude protein of the ration 19 %/ }).waitFor();
   });
 });
@@ -164,7 +164,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
       await page.keyboard.press('Enter');
       await page.getByRole('button', { name: `More about ${food}` }).click();
     }
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('none');
     const said = await page.getByTestId('verdict').textContent();
     expect(said).toMatch(/^No mix can keep these rules\./);
@@ -181,7 +181,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
     // What the animal needs comes last.
     expect(await page.locator('.remedies h4').allTextContents()).toEqual([
       'Ask for less',
-      'Widen the target',
+      'Widen a range of the animal',
     ]);
     expect(await axeFindings(page)).toEqual([]);
     await first.getByRole('button').click();
@@ -206,7 +206,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
     await page.getByRole('button', { name: 'Range of Nuts' }).click();
     await page.getByLabel('Group at least').fill('45');
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('none');
     const said = await page.getByTestId('verdict').textContent();
     expect(said).toMatch(/fat of the ration must be at most 7 %/i);
@@ -227,14 +227,14 @@ test('on a phone nothing scrolls sideways and nothing serious is found, light an
   await phone.locator('.why-list li').first().waitFor();
   expect(await overflow(phone)).toBe(0);
   await phone
-    .getByRole('button', { name: /^Let it go to/ })
+    .getByRole('button', { name: /^Raise the limit to/ })
     .first()
     .click();
   await phone.getByRole('alertdialog').waitFor();
   expect(await overflow(phone)).toBe(0);
   expect(await axeFindings(phone)).toEqual([]);
   await phone.getByRole('button', { name: 'Keep the limit' }).click();
-  await tab('Trade-offs', phone);
+  await tab('More or less', phone);
   await phone.locator('.trade-point').first().click();
   await phone.getByRole('button', { name: 'Take this mix' }).waitFor();
   await phone.getByText('The same as a table').click();

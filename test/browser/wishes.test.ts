@@ -28,7 +28,7 @@ describe.each([
   const beside = (id: string) => page.locator(`[data-beside="${id}"]`);
   const focused = () => page.evaluate('document.activeElement?.getAttribute("aria-label")');
   const saved = () => page.getByText('Saved', { exact: true }).waitFor();
-  const balance = () => page.getByRole('button', { name: 'Balance by these wishes' }).click();
+  const balance = () => page.getByRole('button', { name: 'Make it fit by these wishes' }).click();
   const shares = () =>
     page
       .locator('.share-row .number input')
@@ -68,12 +68,12 @@ describe.each([
       '2. Less fat in the ration',
       '3. Few foods to buy',
     ]);
-    await wish('liked').getByText('In the balanced mix: 15 % of the mix').waitFor();
+    await wish('liked').getByText('In the best mix: 15 % of the mix').waitFor();
     await wish('Less fat')
-      .getByText(/In the balanced mix: [4-7](\.\d+)? g per 100 g of the ration/)
+      .getByText(/In the best mix: [4-7](\.\d+)? g in 100 g of the ration/)
       .waitFor();
     await wish('Few foods')
-      .getByText(/In the balanced mix: \d+ foods to buy/)
+      .getByText(/In the best mix: \d+ foods to buy/)
       .waitFor();
     await clean();
   });
@@ -110,7 +110,7 @@ describe.each([
     await type(wish('liked').getByLabel('May give way by'), '3');
     await balance();
     await verdictIs('in');
-    await wish('liked').getByText('In the balanced mix: 12 % of the mix').waitFor();
+    await wish('liked').getByText('In the best mix: 12 % of the mix').waitFor();
     await soon(() => page.getByLabel('Share of Maize', { exact: true }).inputValue()).toBe('12');
   });
 
@@ -195,7 +195,7 @@ describe.each([
     await page.getByText('“Pellet” stands for all that is fed beside the mix').waitFor({ state: 'attached' });
     await walnut.getByRole('button', { name: 'Remove Walnut from the ration' }).click();
     await page.getByText('Walnut is no longer fed beside the mix.').waitFor();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('in');
   });
 

@@ -7,6 +7,7 @@ import { loadHighs } from '../../src/formulation/solve/highs.ts';
 import type { Household } from '../../src/household/model.ts';
 import { papersOf } from '../../src/household/reckon/batch/batch-papers.ts';
 import { planOf } from '../../src/household/reckon/batch/batch-plan.ts';
+import { contentsForWeighing } from '../../src/household/reckon/batch/judged-problem.ts';
 import { contentsOf } from '../../src/household/reckon/cupboard/contents.ts';
 import { shoppingOf } from '../../src/household/reckon/shopping/shopping-answer.ts';
 import { shoppingQuestion } from '../../src/household/reckon/shopping/shopping-question.ts';
@@ -61,7 +62,9 @@ function askAll(house: Household): void {
     });
   }
   for (const batch of house.batches) {
-    answered('standing', () => standingOf(batch, parts));
+    answered('standing', () =>
+      standingOf(batch, { kept: contentsForWeighing(house, batch), day: TODAY, parts }),
+    );
     answered('papers', () => papersOf(batch, { kept, animals: house.animals, parts, dayAt }));
   }
 }

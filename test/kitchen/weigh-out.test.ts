@@ -9,6 +9,7 @@ import { loadReference } from '../../src/household/reference-file.ts';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { pourOrder } from '../../src/kitchen/weighing/pour-order.ts';
 import { WeighOut, type WeighOutOptions } from '../../src/kitchen/weighing/weigh-out.ts';
+import { toleranceWords } from '../../src/web/weigh-out/view-model.ts';
 import { draws } from '../draws.ts';
 import type { DrawnProblem } from '../formulation/problems.ts';
 import { randomFrom } from '../formulation/problems.ts';
@@ -319,7 +320,7 @@ describe('tolerance of the next food', () => {
       ] as const) {
         if (!tolerance) continue;
         ends++;
-        const where = `${k} ${next.sentence}`;
+        const where = `${k} ${next.food}`;
         expect(await completes(tolerance.low, total), where).toBe(true);
         expect(await completes(tolerance.high, total), where).toBe(true);
         expect(tolerance.low > 0 && (await completes(tolerance.low - 1, total)), where).toBe(false);
@@ -334,8 +335,10 @@ describe('tolerance of the next food', () => {
 
   test('is said in plain words', () => {
     withWeighOut(demo.batch, { mostGrams: 360 }, (w) => {
-      expect(w.next()!.sentence).toBe(
-        'Pour 21 g of Lentils, raw dry (21 g on a scale that is not tared): anything up to 45 g keeps the ration in range; anything up to 54 g if the batch may grow to 360 g.',
+      const next = w.next()!;
+      expect([next.name, next.target, next.reading]).toEqual(['Lentils, raw dry', 21, 21]);
+      expect(toleranceWords(next, 'food', demo.batch.grams)).toBe(
+        'Anything up to 45 g keeps the ration in range. Up to 54 g if the batch comes to 360 g.',
       );
     });
   });
@@ -416,7 +419,7 @@ describe('a pour that cannot be made up for', () => {
     });
   }
 
-  test('it says what will be missed, and the choices', () => {
+  test('it says what will be missed, and what would mend it', () => {
     spoilt((w) => {
       const { status, lost, total } = w.state();
       expect(status).toBe('out');
@@ -424,7 +427,7 @@ describe('a pour that cannot be made up for', () => {
         expect.arrayContaining([expect.stringMatching(/^\/(rules|foods)\/\d+\/max$/)]),
       );
       expect(lost!.sentence).toMatch(/^This batch can no longer be brought into range/);
-      expect(lost!.choices).toHaveLength(3);
+      expect(lost!.larger).toBeDefined();
       expect(total).toBeLessThanOrEqual(330);
     });
   });

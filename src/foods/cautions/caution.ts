@@ -5,6 +5,7 @@
  * Evidence on hamsters themselves is thin. Most rows carry over from dogs, cats, rats, farm animals or people,
  * and say so.
  */
+import { words as texts, type Words } from '../../words/words.ts';
 import rows from './cautions.json' with { type: 'json' };
 import moreNames from './more-names.json' with { type: 'json' };
 import type { Language } from './words.ts';
@@ -12,18 +13,14 @@ import type { Language } from './words.ts';
 /** `never`: not to be fed at all. `limit`: held to a share. `prepare`: fit to feed once prepared. */
 type Severity = 'never' | 'limit' | 'prepare';
 
-export interface Caution {
+/** A row of the list as it is kept. */
+interface Row {
   readonly id: string;
   readonly severity: Severity;
-  readonly title: string;
-  /** One or two plain sentences for a keeper. */
-  readonly reason: string;
   /** A citation, "common practice, no source", or a citation that ends "(from memory)". */
   readonly source: string;
   /** Only for `limit`: percent of the mix by weight, as weighed. All of these are common practice, no source. */
   readonly maxShare?: number;
-  /** What to do instead, or how to prepare it. */
-  readonly way: string;
   /** Species words; the row counts only where the species given has one of them in it. */
   readonly appliesTo?: readonly string[];
   /** True where heat takes the danger away. */
@@ -40,19 +37,26 @@ export interface Caution {
   readonly words: Readonly<Record<Language, readonly string[]>>;
 }
 
+export interface Caution extends Row {
+  readonly title: string;
+  /** One or two plain sentences for a keeper. */
+  readonly reason: string;
+  /** What to do instead, or how to prepare it. */
+  readonly way: string;
+}
+
 export const NO_SOURCE = 'common practice, no source';
 export const LANGUAGES: readonly Language[] = ['en', 'de', 'fr', 'nl', 'es'];
 const SEVERITIES: readonly unknown[] = ['never', 'limit', 'prepare'];
-const FIELDS =
-  'id severity title reason source maxShare way appliesTo rawOnly exceptWhen onlyWhen notWords refs words'.split(
-    ' ',
-  );
+const FIELDS = 'id severity source maxShare appliesTo rawOnly exceptWhen onlyWhen notWords refs words'.split(
+  ' ',
+);
 
 /**
  * Reads a caution list.
  * @throws RangeError naming the row, the field and the value that is wrong
  */
-export function decodeCautions(data: unknown): readonly Caution[] {
+export function decodeCautions(data: unknown): readonly Row[] {
   if (!Array.isArray(data)) throw new RangeError('the caution list must be a list of rows');
   const seen = new Set<string>();
   return data.map((row: unknown, at) => {
@@ -64,7 +68,7 @@ export function decodeCautions(data: unknown): readonly Caution[] {
   });
 }
 
-function decodeRow(data: unknown, at: number): Caution {
+function decodeRow(data: unknown, at: number): Row {
   if (typeof data !== 'object' || data === null)
     throw new RangeError(`caution row ${at + 1} must be an object`);
   const row = data as Record<string, unknown>;
@@ -74,7 +78,7 @@ function decodeRow(data: unknown, at: number): Caution {
   };
   for (const field of Object.keys(row))
     if (!FIELDS.includes(field)) wrong(field, 'left out: there is no such field');
-  for (const field of ['id', 'title', 'reason', 'source', 'way'])
+  for (const field of ['id', 'source'])
     if (typeof row[field] !== 'string' || row[field] === '') wrong(field, 'a text');
   if (!SEVERITIES.includes(row.severity)) wrong('severity', 'never, limit or prepare');
   if (row.severity === 'limit') {
@@ -89,7 +93,7 @@ function decodeRow(data: unknown, at: number): Caution {
   const words = row.words as Record<string, unknown> | null;
   if (typeof words !== 'object' || words === null || !LANGUAGES.every((l) => isTexts(words[l])))
     wrong('words', `lists of texts for ${LANGUAGES.join(', ')}`);
-  return data as Caution;
+  return data as Row;
 }
 
 function isTexts(value: unknown): value is readonly string[] {
@@ -103,7 +107,7 @@ interface MoreNames {
   readonly notWords?: readonly string[];
 }
 
-function withMoreNames(cautions: readonly Caution[], more: readonly MoreNames[]): readonly Caution[] {
+function withMoreNames(cautions: readonly Row[], more: readonly MoreNames[]): readonly Row[] {
   for (const id of more.flatMap((names) => names.for))
     if (!cautions.some((caution) => caution.id === id))
       throw new RangeError(`more-names.json: there is no caution "${id}"`);
@@ -111,14 +115,31 @@ function withMoreNames(cautions: readonly Caution[], more: readonly MoreNames[])
     const mine = more.filter((names) => names.for.includes(caution.id));
     const words = Object.fromEntries(
       LANGUAGES.map((l) => [l, [...caution.words[l], ...mine.flatMap((names) => names.words?.[l] ?? [])]]),
-    ) as unknown as Caution['words'];
+    ) as unknown as Row['words'];
     const notWords = [...(caution.notWords ?? []), ...mine.flatMap((names) => names.notWords ?? [])];
     return { ...caution, words, ...(notWords.length > 0 && { notWords }) };
   });
 }
 
 /** The list, in the order of the file, with all its names. */
-export const CAUTIONS: readonly Caution[] = withMoreNames(decodeCautions(rows), moreNames);
+export const CAUTIONS: readonly Caution[] = withMoreNames(decodeCautions(rows), moreNames).map(said);
+
+/** The row with what the catalogue says of it, in the language spoken when it is asked. */
+function said(row: Row): Caution {
+  const id = row.id as keyof Words['cautions']['of'];
+  return {
+    ...row,
+    get title() {
+      return texts().cautions.of[id].title;
+    },
+    get reason() {
+      return texts().cautions.of[id].reason;
+    },
+    get way() {
+      return texts().cautions.of[id].way;
+    },
+  };
+}
 
 const byId = new Map(CAUTIONS.map((caution) => [caution.id, caution]));
 

@@ -273,3 +273,9 @@ describe('reading names', () => {
     expect(() => phraseFinder([{ text: ' ', language: 'nl', value: 1 }])).toThrow(/at least one word/);
   });
 });
+
+it('a caution for dwarf hamsters holds for one named in German or Dutch', () => {
+  for (const species of ['Zwerghamster', 'dwerghamster', 'Campbell-Zwerghamster'])
+    expect(idsOf({ name: 'Raisins' }, species), species).toContain('dwarf-sugary-dried-fruit');
+  expect(idsOf({ name: 'Raisins' }, 'Goldhamster')).not.toContain('dwarf-sugary-dried-fruit');
+});

@@ -1,6 +1,7 @@
 /**
  * Which cautions a food or a text runs into, and what that means for a mix: refused, capped, or only a warning.
  */
+import { words } from '../../words/words.ts';
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
 import { OTHER_THINGS, REAL_WORDS } from './names.ts';
 import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
@@ -263,5 +264,5 @@ export function strictestRuling(hits: readonly CautionHit[]): Ruling | undefined
 }
 
 function sentence({ title, reason }: Caution): string {
-  return `${title}: ${reason}`;
+  return words().cautions.because(title, reason);
 }

@@ -2,6 +2,8 @@
  * What an ingredient list may name that a keeper looks out for: sugars, dyes, preservatives, fillers and group names
  * that hide what is in. The list is kept by hand in additives.json; every row names its source.
  */
+
+import { words as texts, type Words } from '../../words/words.ts';
 import { LANGUAGES } from '../cautions/caution.ts';
 import type { Language } from '../cautions/words.ts';
 import rows from './additives.json' with { type: 'json' };
@@ -10,13 +12,11 @@ export type AdditiveKind = 'added sugar' | 'dye' | 'preservative' | 'filler' | '
 /** `avoid`: the house range leaves it out. `mind`: good to know. */
 export type FlagSeverity = 'avoid' | 'mind';
 
-export interface Additive {
+/** A row of the list as it is kept. */
+interface Row {
   readonly id: string;
   readonly kind: AdditiveKind;
-  readonly name: string;
   readonly severity: FlagSeverity;
-  /** Plain sentences: what it is, what is known of harm, and whether the house range leaves it out. */
-  readonly why: string;
   readonly source: string;
   /** True for group names that count only where no member is named after them ("colourants", not "colourants: E 162"). */
   readonly onlyBare?: boolean;
@@ -28,13 +28,19 @@ export interface Additive {
   readonly words: Readonly<Record<Language, readonly string[]>>;
 }
 
+export interface Additive extends Row {
+  readonly name: string;
+  /** Plain sentences: what it is, what is known of harm, and whether the house range leaves it out. */
+  readonly why: string;
+}
+
 const KINDS: readonly unknown[] = ['added sugar', 'dye', 'preservative', 'filler', 'unspecified'];
 
 /**
  * Reads an additive list.
  * @throws RangeError naming the row, the field and the value that is wrong
  */
-export function decodeAdditives(data: unknown): readonly Additive[] {
+export function decodeAdditives(data: unknown): readonly Row[] {
   if (!Array.isArray(data)) throw new RangeError('the additive list must be a list of rows');
   const seen = new Set<string>();
   return data.map((row: Record<string, unknown> | null, at) => {
@@ -46,7 +52,7 @@ export function decodeAdditives(data: unknown): readonly Additive[] {
         `additive ${name}: "${field}" must be ${wanted}, not ${JSON.stringify(row[field])}`,
       );
     };
-    for (const field of ['id', 'name', 'why', 'source'])
+    for (const field of ['id', 'source'])
       if (typeof row[field] !== 'string' || row[field] === '') wrong(field, 'a text');
     if (!KINDS.includes(row.kind)) wrong('kind', KINDS.join(', '));
     if (row.severity !== 'avoid' && row.severity !== 'mind') wrong('severity', 'avoid or mind');
@@ -61,7 +67,7 @@ export function decodeAdditives(data: unknown): readonly Additive[] {
       if (seen.has(key)) throw new RangeError(`additive "${key}" stands twice`);
       seen.add(key);
     }
-    return row as unknown as Additive;
+    return row as unknown as Row;
   });
 }
 
@@ -70,4 +76,18 @@ function isTexts(value: unknown): value is readonly string[] {
 }
 
 /** The list, in the order of the file. */
-export const ADDITIVES: readonly Additive[] = decodeAdditives(rows);
+export const ADDITIVES: readonly Additive[] = decodeAdditives(rows).map(said);
+
+/** The row with what the catalogue says of it, in the language spoken when it is asked. */
+function said(row: Row): Additive {
+  const id = row.id as keyof Words['cautions']['additives'];
+  return {
+    ...row,
+    get name() {
+      return texts().cautions.additives[id].name;
+    },
+    get why() {
+      return texts().cautions.additives[id].why;
+    },
+  };
+}

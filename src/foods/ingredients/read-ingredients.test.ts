@@ -86,7 +86,7 @@ describe('the additive list', () => {
     expect(bad({ kind: 'spice' })).toThrow(/"sugar": "kind".*"spice"/);
     expect(bad({ severity: 'never' })).toThrow(/avoid or mind/);
     expect(bad({ numbers: ['320'] })).toThrow(/E numbers.*320/);
-    expect(bad({ why: 3 })).toThrow(/"why" must be a text, not 3/);
+    expect(bad({ source: 3 })).toThrow(/"source" must be a text, not 3/);
     expect(bad({ words: {} })).toThrow(/"words"/);
     expect(() => decodeAdditives([good, good])).toThrow(/stands twice/);
     expect(() => decodeAdditives('x')).toThrow(/must be a list/);

@@ -4,10 +4,7 @@ import type { Item, Name } from './match.ts';
 import type { FoundQuantity } from './per.ts';
 import type { Basis, Bound, PrintedQuantity } from './quantity.ts';
 import type { PrintedUnit } from './reading.ts';
-import { SHARED } from './reasons.ts';
-
-const TWO_BASES = 'one figure has two bases; give it one';
-const TWO_QUANTITIES = 'one figure has two quantities; give it one';
+import { reasons, shared } from './reasons.ts';
 
 export class AmountDraft {
   name: Name;
@@ -37,9 +34,9 @@ export class AmountDraft {
 
   /** A second name before the figure, as "fibre (crude fibre)"; a reason where the two are not one. */
   takeName({ name, text }: Item & { kind: 'name' }): string | undefined {
-    const shared = this.name.tags.filter((tag) => name.tags.includes(tag));
-    if (shared.length === 0) return `"${this.heard.slice(0, 60)}" and "${text}" ${SHARED}`;
-    if (shared.length < this.name.tags.length) this.name = name;
+    const both = this.name.tags.filter((tag) => name.tags.includes(tag));
+    if (both.length === 0) return shared(this.heard.slice(0, 60), text);
+    if (both.length < this.name.tags.length) this.name = name;
     this.heard += ` ${text}`;
     return undefined;
   }
@@ -48,9 +45,9 @@ export class AmountDraft {
   takeQuantity({ quantity, basisOnly }: FoundQuantity): string | undefined {
     const owner = this.figures.findLast((figure) => !figure.share) ?? this;
     if (basisOnly) {
-      if (owner.basis && owner.basis !== quantity.basis) return TWO_BASES;
+      if (owner.basis && owner.basis !== quantity.basis) return reasons().twoBases;
       owner.basis = quantity.basis;
-    } else if (owner.per) return TWO_QUANTITIES;
+    } else if (owner.per) return reasons().twoQuantities;
     else owner.per = quantity;
     return undefined;
   }
@@ -80,7 +77,7 @@ export class AmountDraft {
   boundLast(side: Bound): string | undefined {
     const { last } = this;
     if (!last || (last.low && last.high)) return undefined;
-    if (!last.value) return 'two of minimum and maximum beside one figure; use one';
+    if (!last.value) return reasons().twoBoundsBeside;
     last[side] = last.value;
     last.value = undefined;
     return undefined;

@@ -1,4 +1,5 @@
 /** Questions to the keeper, and the answers already given. A question is asked once, however many figures wait for it. */
+import { words } from '../../words/words.ts';
 import type { Answers, Option, Question } from './reading.ts';
 
 interface Asked {
@@ -19,7 +20,7 @@ export class Questions {
   choose(id: string, allowed: readonly string[], ask: () => Asked): string | undefined {
     const answer = this.answerTo(id);
     if (answer !== undefined && allowed.includes(answer)) return answer;
-    this.open(id, ask, answer, allowed.join(', '));
+    this.open(id, ask, answer, words().label.reading.ask.oneOf(allowed));
     return undefined;
   }
 
@@ -30,7 +31,8 @@ export class Questions {
       const number = Number(answer.replace(',', '.'));
       if (free === 'grams' ? number > 0 : number < 100) return number;
     }
-    const wanted = free === 'grams' ? 'a number above 0' : 'a number from 0 to below 100';
+    const t = words().label.reading.ask;
+    const wanted = free === 'grams' ? t.aboveNought : t.belowHundred;
     this.open(id, ask, answer, wanted, free);
     return undefined;
   }
@@ -52,7 +54,8 @@ export class Questions {
   ): void {
     if (this.asked.has(id)) return;
     const asked = ask();
-    const message = answer === undefined ? asked.message : `${asked.message} "${answer}" is not ${wanted}.`;
+    const message =
+      answer === undefined ? asked.message : words().label.reading.ask.notOne(asked.message, answer, wanted);
     this.asked.set(id, { id, ...asked, message, ...(free && { free }) });
   }
 }

@@ -3,6 +3,7 @@
  * heading, a section or a footnote says of it goes with it; what they leave open goes with it as an open question.
  */
 
+import { words } from '../../words/words.ts';
 import {
   type Attachment,
   alone,
@@ -20,7 +21,7 @@ import type { Figure } from './figure.ts';
 import { isAnalytical, Lists } from './lists.ts';
 import type { Part } from './part.ts';
 import type { Bound, PrintedQuantity } from './quantity.ts';
-import type { Quantity } from './reading.ts';
+import type { Left, Quantity } from './reading.ts';
 import { trailingOf } from './trailing.ts';
 import { ownQuantity } from './units.ts';
 
@@ -31,7 +32,7 @@ interface Attached {
   readonly servings: readonly number[];
   readonly missed: readonly Missed[];
   /** Lines with amounts recognised as shares of a daily intake or of the energy, or of the food as prepared. */
-  readonly left: ReadonlyMap<number, ReadonlySet<string>>;
+  readonly left: ReadonlyMap<number, ReadonlySet<Left>>;
 }
 
 /** What could not be read of a line, and why. */
@@ -42,9 +43,6 @@ export interface Missed {
 }
 
 const SERVING: PrintedQuantity = { kind: 'serving', text: 'serving' };
-const DAILY = 'shares of a daily intake';
-const ENERGY = 'shares of the energy';
-const PREPARED = 'figures of the food as prepared';
 
 /**
  * @param dailyLabel whether shares of a daily intake are printed anywhere
@@ -69,7 +67,7 @@ class Attacher {
   private readonly servings: number[] = [];
   private readonly missed: Missed[] = [];
   private readonly split = new Set<Heading>();
-  private readonly left = new Map<number, Set<string>>();
+  private readonly left = new Map<number, Set<Left>>();
   private readonly lines: readonly AttachableLine[];
   private readonly dailyLabel: boolean;
   private readonly perServing: boolean;
@@ -101,7 +99,7 @@ class Attacher {
         ].filter((words) => words !== undefined);
         const list = lists.standing(part, line, context);
         if (list === 'share') {
-          const why = 'a share in the list of ingredients, not what the food contains';
+          const why = words().label.reading.why.listShare;
           this.missed.push({ line, text: part.heard, why });
         } else
           this.attachAmount(part, {
@@ -136,7 +134,7 @@ class Attacher {
     }
   }
 
-  private leave(line: number, what: string): void {
+  private leave(line: number, what: Left): void {
     const had = this.left.get(line);
     if (had) had.add(what);
     else this.left.set(line, new Set([what]));
@@ -152,7 +150,7 @@ class Attacher {
     const inColumns: Figure[] = [];
     for (const figure of part.figures) {
       const share = figure.unit === '%' && weighed && (this.dailyLabel || shares.length > 0);
-      if (figure.share || share) this.leave(line, figure.share === 'energy' ? ENERGY : DAILY);
+      if (figure.share || share) this.leave(line, figure.share === 'energy' ? 'energy' : 'daily');
       else if (figure.per) {
         // "12 g (per serving 13 g)" under "per 100 g": another figure or the weight of a serving.
         const odd =
@@ -198,7 +196,9 @@ class Attacher {
         else this.put(part, figure, alone(this.perServing ? SERVING : undefined, context), around);
       }
     } else {
-      const why = `${cells.length} figures, but ${columns.length === 0 ? 'no line says' : `${columns.length} ${columns.length === 1 ? 'column' : 'columns'} to say`} what each is per; give one figure for each`;
+      const t = words().label.reading.why;
+      const why =
+        columns.length === 0 ? t.noLineSays(cells.length) : t.someColumns(cells.length, columns.length);
       this.missed.push({ line, text: part.heard, why });
     }
   }
@@ -221,7 +221,7 @@ class Attacher {
       if (cells.length === 1)
         for (const f of cells.flat()) this.choose(part, f, columns, around, percentUnclear);
       else {
-        const why = `${cells.length} figures for ${columns.length} columns; give one figure for each`;
+        const why = words().label.reading.why.figuresForColumns(cells.length, columns.length);
         this.missed.push({ line, text: part.heard, why });
       }
       return;
@@ -277,7 +277,7 @@ class Attacher {
     const { per, bound, prepared } = withFigure(to, figure);
     const bases = new Set(context.heading.columns.map((c) => c.basis));
     if (prepared !== undefined && bases.size > 1) {
-      this.leave(line, PREPARED);
+      this.leave(line, 'prepared');
       return;
     }
     const unclear = [prepared, around.unclear].filter((words) => words !== undefined).join('; ');

@@ -1,4 +1,5 @@
 /** What a column, or the print right beside a figure, makes of it: what it is per and of, and whether it is a bound. */
+import { words } from '../../words/words.ts';
 import type { Column } from './columns.ts';
 import type { Context } from './context.ts';
 import type { Figure } from './figure.ts';
@@ -25,7 +26,8 @@ export function withFigure(to: Attachment, { basis, unit }: Figure): Attachment 
   const base: Quantity = own === undefined ? to.per : { kind, grams: own, basis: to.per.basis, text };
   const { prepared: _, ...rest } = to;
   if (basis === undefined) return { ...to, per: base };
-  if (basis === 'prepared') return { ...to, per: base, prepared: to.prepared ?? 'as prepared' };
+  if (basis === 'prepared')
+    return { ...to, per: base, prepared: to.prepared ?? words().label.reading.asPrepared };
   return { ...rest, per: { ...base, basis } };
 }
 
@@ -53,7 +55,7 @@ export function asBound(figure: Figure, side: Bound): Figure {
 export function attachment(column: Column | undefined): Attachment {
   const bound = column?.bound === 'mean' ? undefined : column?.bound;
   const text = column?.text ?? '';
-  const prepared = column?.basis === 'prepared' ? text || 'as prepared' : undefined;
+  const prepared = column?.basis === 'prepared' ? text || words().label.reading.asPrepared : undefined;
   return {
     per: resolved(column?.quantity, column?.basis),
     ...(bound && { bound }),

@@ -1,8 +1,10 @@
 /** Figures beside those of a like food: a decimal slip, a unit slip, and amounts of 250 g taken for those of 100 g. */
+
 import { nutrient, type Tag, type Unit } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { onCrudeProtein } from '../crude-protein.ts';
 import type { Figures, Food } from '../food.ts';
-import { round, told, type Warning } from './warning.ts';
+import { told, type Warning } from './warning.ts';
 
 const MAIN: readonly Tag[] = ['PROCNT', 'FAT', 'CHOCDF', 'FIBTG', 'ASH', 'ENERC_KCAL'];
 /** Minerals that differ little from one sample of a food to the next; sodium, salted or not, is none of them. */
@@ -48,10 +50,11 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
     if (tag === 'WATER' || tag === 'NA' || other === undefined || Math.max(own, other) < small) continue;
     if (own > 0 && other > 0) compared.set(tag, { own, other, ratio: (own / other) * dry });
   }
+  const t = words().label.reading.checks;
   const found: Warning[] = [];
   for (const [tag, { own, other, ratio }] of compared) {
     const size = Math.log10(ratio);
-    const beside = `${told(tag, own)} beside ${round(other)} in ${like.name}${dry === 1 ? '' : ', moisture set equal'},`;
+    const beside = (dry === 1 ? t.beside : t.besideDry)(told(tag, own), other, like.name);
     if (
       (MAIN.includes(tag) || STEADY.includes(tag)) &&
       Math.abs(Math.abs(size) - 1) <= (VARIED.includes(tag) ? NARROW_WIDTH : TEN_WIDTH)
@@ -59,9 +62,7 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
       found.push({
         check: 'slip',
         tags: [tag],
-        message: capital(
-          `${beside} looks ten times ${size > 0 ? 'too high' : 'too low'}; look for a slipped decimal mark.`,
-        ),
+        message: capital((size > 0 ? t.tenHigh : t.tenLow)(beside)),
       });
     else if (
       (WEIGHED.includes(tag) || STEADY.includes(tag)) &&
@@ -70,22 +71,20 @@ export function besideLike(figures: Figures, like: Food): Warning[] {
       found.push({
         check: 'slip',
         tags: [tag],
-        message: capital(
-          `${beside} looks a thousand times ${size > 0 ? 'too high' : 'too low'}; look whether g, mg and µg were mixed up.`,
-        ),
+        message: capital((size > 0 ? t.thousandHigh : t.thousandLow)(beside)),
       });
   }
   const cup = MAIN.filter((tag) => compared.has(tag));
   const ratios = cup.flatMap((tag) => compared.get(tag)?.ratio ?? []);
-  for (const [factor, words] of [
-    [2.5, 'two and a half times those'],
-    [0.4, 'two fifths of those'],
+  for (const [factor, said] of [
+    [2.5, t.per250],
+    [0.4, t.per40],
   ] as const)
     if (cup.length >= 3 && ratios.every((ratio) => Math.abs(Math.log10(ratio / factor)) <= CUP_WIDTH))
       found.push({
         check: 'slip',
         tags: cup,
-        message: `All main figures are about ${words} of ${like.name}; they may be per ${factor > 1 ? 250 : 40} g and not per 100 g.`,
+        message: said(like.name),
       });
   return found;
 }

@@ -2,11 +2,13 @@
  * Whether figures can be true: of one food (`checkFigures`) and beside a food like it. A warning never changes a
  * figure. Tolerances are set so that the open tables themselves rarely trip them; `checks.test.ts` holds the rates.
  */
+
 import { atwaterGeneral, modifiedAtwater, nitrogenFreeExtract } from '../../nutrition/energy.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { Figures, Food, FoodGroup } from '../food.ts';
 import { besideLike } from './beside.ts';
-import { round, told, type Warning } from './warning.ts';
+import { told, type Warning } from './warning.ts';
 
 export interface About {
   /** It also tells whether the food is dried. */
@@ -51,19 +53,15 @@ function least(f: Figures, tag: Tag): number | undefined {
 }
 
 function boundsCross({ composition, low = {}, high = {} }: Figures): Warning[] {
+  const t = words().label.reading.checks;
   const found: Warning[] = [];
   for (const tag of new Set([...Object.keys(low), ...Object.keys(high)] as Tag[])) {
     const [value, l, h] = [composition[tag], low[tag], high[tag]];
     const name = nutrient(tag).name;
     const say = (message: string) => found.push({ check: 'bounds', tags: [tag], message });
-    if (l !== undefined && h !== undefined && l > h * (1 + 1e-9))
-      say(
-        `${name} is at least ${round(l)} and at most ${round(h)}, which cannot both be; check minimum and maximum.`,
-      );
-    else if (value !== undefined && l !== undefined && value < l * 0.99)
-      say(`${name} is ${round(value)}, below its own minimum of ${round(l)}.`);
-    else if (value !== undefined && h !== undefined && value > h * 1.01)
-      say(`${name} is ${round(value)}, above its own maximum of ${round(h)}.`);
+    if (l !== undefined && h !== undefined && l > h * (1 + 1e-9)) say(t.bounds(name, l, h));
+    else if (value !== undefined && l !== undefined && value < l * 0.99) say(t.belowLeast(name, value, l));
+    else if (value !== undefined && h !== undefined && value > h * 1.01) say(t.aboveMost(name, value, h));
   }
   return found;
 }
@@ -80,15 +78,12 @@ function sumOver(f: Figures): Warning[] {
   if (rest) parts.push(rest);
   const sum = parts.reduce((total, { value }) => total + value, 0);
   if (sum <= 100 + SUM_LEEWAY) return [];
-  const list = parts
-    .filter(({ value }) => value > 0)
-    .map(({ tag, value }) => told(tag, value))
-    .join(' + ');
+  const list = parts.filter(({ value }) => value > 0).map(({ tag, value }) => told(tag, value));
   return [
     {
       check: 'sum',
       tags: parts.map(({ tag }) => tag),
-      message: `100 g cannot hold ${round(sum)} g: ${list}. One of them may be per another weight.`,
+      message: words().label.reading.checks.sum(sum, list),
     },
   ];
 }
@@ -109,7 +104,7 @@ function partsOver(f: Figures): Warning[] {
     const some = least(f, part);
     const all = f.composition[whole] ?? f.high?.[whole];
     if (some === undefined || all === undefined || some <= all * (1 + PART_SHARE) + PART_LEEWAY) return [];
-    const message = `${told(part, some)} is more than the ${told(whole, all)} it is part of.`;
+    const message = words().label.reading.checks.part(told(part, some), told(whole, all));
     return [
       { check: 'part', tags: [part, whole], message: message.charAt(0).toUpperCase() + message.slice(1) },
     ];
@@ -121,7 +116,7 @@ function crudeOver(f: Figures): Warning[] {
   const dietary = f.composition.FIBTG ?? f.high?.FIBTG;
   if (crude === undefined || dietary === undefined || crude <= dietary * (1 + PART_SHARE) + PART_LEEWAY)
     return [];
-  const message = `Crude fibre ${round(crude)} g is above dietary fibre ${round(dietary)} g, yet it is always the smaller; the two may be swapped.`;
+  const message = words().label.reading.checks.fibre(crude, dietary);
   return [{ check: 'fibre', tags: ['FIBC', 'FIBTG'], message }];
 }
 
@@ -144,7 +139,7 @@ function energyOff(f: Figures): Warning[] {
   const low = Math.min(general, modified) * (1 - ENERGY_SHARE) - ENERGY_LEEWAY;
   const high = Math.max(general, modified) * (1 + ENERGY_SHARE) + ENERGY_LEEWAY;
   if (energy >= low && energy <= high) return [];
-  const message = `Energy is ${round(energy)} kcal per 100 g, but protein, fat and carbohydrate give about ${round(general)} (4/9/4) or ${round(modified)} (3.5/8.5/3.5, fibre left out). Is the energy in kJ, or per another weight?`;
+  const message = words().label.reading.checks.energy(energy, general, modified);
   return [{ check: 'energy', tags: ['ENERC_KCAL', 'PROCNT', 'FAT', 'CHOCDF'], message }];
 }
 
@@ -152,7 +147,7 @@ function stillFresh(f: Figures, { like, group }: About): Warning[] {
   const most = group === 'fruit' ? DRIED_FRUIT_MOISTURE : DRIED_MOISTURE;
   const water = least(f, 'WATER');
   if (water !== undefined && water > most) {
-    const message = `A dried food keeps below about ${most} % moisture, and this has ${round(water)} %; the figures may be of the fresh food.`;
+    const message = words().label.reading.checks.damp(most, water);
     return [{ check: 'dried', tags: ['WATER'], message }];
   }
   const tags: Tag[] = ['PROCNT', 'FAT', 'CHOCDF'];
@@ -160,7 +155,7 @@ function stillFresh(f: Figures, { like, group }: About): Warning[] {
   if (water === undefined && parts.length === tags.length) {
     const solids = parts.reduce((sum, part) => sum + part, f.composition.ASH ?? 0);
     if (solids < 60) {
-      const message = `Protein, fat and carbohydrate make only ${round(solids)} g of 100 g, so over a third would be water; a dried food has less. The figures may be of the fresh food.`;
+      const message = words().label.reading.checks.thin(solids);
       return [{ check: 'dried', tags, message }];
     }
   }
@@ -173,6 +168,11 @@ function stillFresh(f: Figures, { like, group }: About): Warning[] {
   const [first] = shared;
   if (!first || shared.length < 2) return [];
   if (shared.some(({ own, its }) => Math.abs(own / its - 1) > 0.25)) return [];
-  const message = `These are nearly the figures of ${like.name} with ${round(fresh.WATER)} % water (${told(first.tag, first.own)} against ${round(first.its)}); dried, each would be several times higher.`;
+  const message = words().label.reading.checks.nearlyFresh(
+    like.name,
+    fresh.WATER,
+    told(first.tag, first.own),
+    first.its,
+  );
   return [{ check: 'dried', tags: shared.map(({ tag }) => tag), message }];
 }

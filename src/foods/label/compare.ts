@@ -2,8 +2,10 @@
  * What the amounts of a label say of each other: two figures for one nutrient that differ beyond rounding,
  * carbohydrate with or without its fibre, and dry matter without moisture.
  */
+
 import { perHundred } from '../../nutrition/amount.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { Questions } from './ask.ts';
 import type { ReadAmount } from './reading.ts';
 import { inTagUnit, SALT_PER_SODIUM } from './units.ts';
@@ -53,10 +55,13 @@ export function askDifferences(amounts: readonly ReadAmount[], questions: Questi
       const shown = having.slice(0, 12);
       const answers = [...shown.map((_, k) => String(k)), 'none'];
       const chosen = questions.choose(id, answers, () => ({
-        message: `${nutrient(tag).name} is given as ${shown.map((a) => inWords(a, facet)).join(' and as ')}, which differ beyond rounding; which is right?`,
+        message: words().label.reading.ask.differ(
+          nutrient(tag).name,
+          shown.map((a) => inWords(a, facet)),
+        ),
         options: [
           ...shown.map((a, k) => ({ answer: String(k), label: inWords(a, facet) })),
-          { answer: 'none', label: 'Neither; leave it out' },
+          { answer: 'none', label: words().label.reading.ask.neither },
         ],
       }));
       for (const [k, amount] of having.entries())
@@ -101,7 +106,15 @@ function meet(amounts: readonly ReadAmount[], facet: Facet, wider: number): bool
 
 function inWords(a: ReadAmount, facet: Facet): string {
   const per = a.unit === '%' ? '' : ` ${a.per.text}`;
-  return `${facet === 'value' ? '' : facet === 'low' ? 'at least ' : 'at most '}${a[facet]} ${a.unit}${per}`;
+  const { line } = words().label.reading;
+  const figure = a[facet] ?? 0;
+  const said =
+    facet === 'low'
+      ? line.least(figure)
+      : facet === 'high'
+        ? line.most(figure)
+        : words().figures.number(figure, 6);
+  return `${said} ${a.unit}${per}`;
 }
 
 /** Whether the label's carbohydrate holds its fibre; undefined when print does not settle it. */
@@ -125,13 +138,12 @@ export function askCarbohydrate(
     const id = 'carbohydrate';
     const chosen = questions.choose(id, ['with fibre', 'without fibre'], () => ({
       line: a.line,
-      message:
-        'Does the carbohydrate on this label hold the fibre (as in the USA) or leave it out (as in Europe)?',
+      message: words().label.reading.ask.carbohydrate,
       options: [
-        { answer: 'with fibre', label: 'It holds the fibre' },
+        { answer: 'with fibre', label: words().label.reading.ask.holds },
         {
           answer: 'without fibre',
-          label: 'Fibre is left out; counted beside it, or as "at least" when none is printed',
+          label: words().label.reading.ask.leavesOut,
         },
       ],
     }));
@@ -161,8 +173,7 @@ export function askMoisture(
   const printed = settledValue(fed, 'WATER');
   if (printed !== undefined && printed < 100) return { amounts: fed };
   const moisture = questions.measure('moisture', 'percent', () => ({
-    message:
-      'Amounts are given in dry matter, and no moisture is printed; what percent of the food as sold is water?',
+    message: words().label.reading.ask.moisture,
     options: [],
   }));
   if (moisture !== undefined) return { amounts: fed, moisture };

@@ -1,5 +1,7 @@
 /** What no label can truly say: parts that outweigh the whole, bounds that cross, dry matter without moisture. */
-import { gramsPer, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+
+import { gramsPer, nutrient, nutrientWord, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { amountWords, shortNumber } from '../figure-words.ts';
 import type { Figures } from '../food.ts';
 import { figuresFrom, type LabelForm } from './form.ts';
@@ -10,21 +12,21 @@ export type Fault = { readonly tag?: Tag; readonly message: string };
 /** What cannot be true of the fields, each fault with the way out. */
 export function faultsOf(form: LabelForm): Fault[] {
   const water = form.amounts.WATER?.value;
+  const t = words().label.reading.faults;
   if (form.basis === 'dry matter' && water === undefined) {
     return [
       {
         tag: 'WATER',
-        message:
-          'Amounts in dry matter need the moisture, exactly and not as a bound; give it, or choose “as fed”.',
+        message: t.needsMoisture,
       },
     ];
   }
   if (water !== undefined && water >= 100) {
-    return [{ tag: 'WATER', message: `Moisture is ${water} %; it must be below 100 %.` }];
+    return [{ tag: 'WATER', message: t.moisture(water) }];
   }
   return impossible(
     figuresFrom(form),
-    `Check the amount as typed, the quantity (${form.quantity} g) and the basis (${form.basis}).`,
+    form.basis === 'as fed' ? t.checkFed(form.quantity) : t.checkDry(form.quantity),
   );
 }
 
@@ -38,6 +40,7 @@ const TOTAL_AT_MOST = 100.5;
  */
 export function impossible(told: Figures, wayOut: string): Fault[] {
   const { composition, low = {}, high = {} } = told;
+  const t = words().label.reading.faults;
   const least = (tag: Tag) => composition[tag] ?? low[tag];
   for (const amounts of [composition, low, high])
     for (const [tag, value] of Object.entries(amounts) as [Tag, number][]) {
@@ -46,7 +49,7 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
         return [
           {
             tag,
-            message: `${name} comes to ${shortNumber(value)} ${unit} in 100 g, more than the food weighs. ${wayOut}`,
+            message: t.tooHeavy(name, shortNumber(value), unitWord(unit), wayOut),
           },
         ];
     }
@@ -58,7 +61,7 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
       return [
         {
           tag,
-          message: `${nutrient(tag).name} is given as ${amountWords(told, tag)}; both cannot be. ${wayOut}`,
+          message: t.crossed(nutrient(tag).name, amountWords(told, tag), wayOut),
         },
       ];
   }
@@ -68,19 +71,17 @@ export function impossible(told: Figures, wayOut: string): Fault[] {
   if (sum > TOTAL_AT_MOST) {
     const parts = APART.flatMap((tag) => {
       const value = least(tag);
-      return value === undefined ? [] : [`${nutrient(tag).name.toLowerCase()} ${shortNumber(value)}`];
+      return value === undefined ? [] : [t.part(nutrientWord(tag), shortNumber(value))];
     });
-    if (carbohydrate) parts.push(`carbohydrate with fibre ${shortNumber(carbohydrate)}`);
-    return [
-      { message: `The parts add up to ${shortNumber(sum)} g in 100 g: ${parts.join(', ')}. ${wayOut}` },
-    ];
+    if (carbohydrate) parts.push(t.carbohydrate(shortNumber(carbohydrate)));
+    return [{ message: t.sum(shortNumber(sum), parts, wayOut) }];
   }
   const crude = least('FIBC');
   if (crude !== undefined && composition.FIBTG !== undefined && crude > composition.FIBTG) {
     return [
       {
         tag: 'FIBC',
-        message: `Crude fibre (${shortNumber(crude)}) is above dietary fibre (${shortNumber(composition.FIBTG)}), of which it is a part; check which of the two the label prints.`,
+        message: t.fibre(shortNumber(crude), shortNumber(composition.FIBTG)),
       },
     ];
   }

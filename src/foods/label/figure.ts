@@ -1,4 +1,5 @@
 /** One printed figure with its unit: a value, a range, or a bound, as the words before it say. */
+import { words } from '../../words/words.ts';
 import type { Item } from './match.ts';
 import { type NumberReading, readNumber } from './numbers.ts';
 import { isRole, isSign } from './per.ts';
@@ -43,8 +44,7 @@ export function readFigure(
   ahead: Ahead,
 ): { figure: Figure; next: number } | string {
   const item = items[from] as Item & { kind: 'number' };
-  if (item.glued && items[from - 1]?.kind === 'sign')
-    return 'a minus before a figure; an amount is 0 or more';
+  if (item.glued && items[from - 1]?.kind === 'sign') return words().label.reading.why.minus;
   const first = readNumber(item.text);
   if (typeof first === 'string') return first;
   let next = from + 1;
@@ -58,27 +58,25 @@ export function readFigure(
   const upper = items[next + 1];
   const joins =
     isSign(to, '-–—−') || isRole(to, 'to') || (ahead.between && (isRole(to, 'and') || isSign(to, '&')));
-  if (ahead.between && !(joins && upper?.kind === 'number')) return 'a range with one end; write both';
+  if (ahead.between && !(joins && upper?.kind === 'number')) return words().label.reading.why.halfRange;
   if (joins && upper?.kind === 'number') {
     const read = readNumber(upper.text);
     if (typeof read === 'string') return read;
     second = read;
     const own = unitAt(items, next + 2);
     next += own ? 3 : 2;
-    if (printed && own && printed !== own) return 'a range with two units; use one';
+    if (printed && own && printed !== own) return words().label.reading.why.twoUnits;
     printed = own ?? printed;
-    if (Math.min(...first.readings) > Math.max(...second.readings))
-      return 'a range that falls; write the smaller figure first';
+    if (Math.min(...first.readings) > Math.max(...second.readings)) return words().label.reading.why.falling;
   }
   const unit = printed ?? ahead.hint;
-  if (!unit)
-    return `${item.text} has no unit that is known here; write it after the figure, such as "g" or "%"`;
+  if (!unit) return words().label.reading.why.noUnit(item.text);
   if (printed && ahead.printedHint && printed !== ahead.hint)
-    return `${item.text} stands between two units; write each figure with its own unit after it`;
-  if (!printed && item.spaced) return `${item.text} may be one figure or two; write it without the space`;
+    return words().label.reading.why.betweenUnits(item.text);
+  if (!printed && item.spaced) return words().label.reading.why.oneOrTwo(item.text);
   const figure: Figure = { unit, ...(item.line !== undefined && { line: item.line }) };
   if (second) {
-    if (ahead.bound) return 'a range and a minimum or maximum at once; use one';
+    if (ahead.bound) return words().label.reading.why.rangeAndBound;
     figure.low = first;
     figure.high = second;
   } else if (ahead.bound) {
@@ -88,7 +86,9 @@ export function readFigure(
   if (ahead.about) figure.about = true;
   if (ahead.per) figure.per = ahead.per;
   if (ahead.share && unit !== '%')
-    return `a share of ${ahead.share === 'daily' ? 'a daily intake' : 'the energy'} is given in %; an amount stands without that word`;
+    return ahead.share === 'daily'
+      ? words().label.reading.why.shareOfDaily
+      : words().label.reading.why.shareOfEnergy;
   if (ahead.share) figure.share = ahead.share;
   return { figure, next };
 }

@@ -1,6 +1,8 @@
 /** From a reading to figures of a food: per 100 g as fed, in the units of the tagnames. */
+
 import { asFed, toAsFed } from '../../nutrition/amount.ts';
 import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { Composition, Figures } from '../food.ts';
 import { content, counts, settledValue } from './compare.ts';
 import type { LabelReading, ReadAmount } from './reading.ts';
@@ -34,9 +36,9 @@ export function figuresOf(reading: LabelReading): LabelFigures {
       const fed = toAsFed({ ...asFed(own, unit), basis: 'dry matter' }, moisture);
       return fed.known ? fed.value : undefined;
     };
-    if (amount.as === 'salt') note('sodium reckoned from salt, which is 2.5 times the sodium');
+    if (amount.as === 'salt') note(words().label.reading.notes.fromSalt);
     if (amount.per.basis === 'dry matter' && moisture !== undefined)
-      note(`amounts in dry matter brought to the food as sold with ${moisture} % moisture`);
+      note(words().label.reading.notes.fromDry(moisture));
     if (amount.as === 'available carbohydrate') continue;
     if (amount.value !== undefined) {
       const value = toFood(amount.value);
@@ -75,10 +77,10 @@ export function figuresOf(reading: LabelReading): LabelFigures {
         if (composition.CHOCDF !== undefined && !(had && finer(amount, had))) continue;
         finest.set('CHOCDF', amount);
         composition.CHOCDF = available + fibre;
-        note('carbohydrate reckoned as the available carbohydrate printed and the dietary fibre together');
+        note(words().label.reading.notes.withFibre);
       } else {
         low.CHOCDF = Math.max(available + (low.FIBTG ?? 0), low.CHOCDF ?? 0);
-        note('carbohydrate is known as "at least" only: the label leaves the fibre out');
+        note(words().label.reading.notes.leastOnly);
       }
     }
   }

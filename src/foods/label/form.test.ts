@@ -30,7 +30,7 @@ test('dry matter is brought back to as fed by the moisture, which must be a valu
   expect(figuresFrom(label).composition).toEqual({ PROCNT: 18, WATER: 10 });
   expect(faultsOf({ ...label, amounts: exact({ PROCNT: 20 }) })[0]?.tag).toBe('WATER');
   expect(faultsOf({ ...label, amounts: { PROCNT: { value: 20 }, WATER: { high: 10 } } })[0]?.message).toMatch(
-    /not as a bound/,
+    /not as a limit/,
   );
 });
 

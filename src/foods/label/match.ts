@@ -1,5 +1,7 @@
 /** Tokens to items: phrases of the word table are found (the longest wins), spaced groups of digits become one number. */
+
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { NAMES } from './nutrient-words.ts';
 import { LANGUAGES, type Language, type PrintedUnit } from './reading.ts';
 import { ROLES } from './role-words.ts';
@@ -146,7 +148,7 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
           end,
           text,
           kind: 'odd',
-          why: `${text} may end with the name or begin the figure; close it up ("D3")`,
+          why: words().label.reading.why.nameOrFigure(text),
         });
       else if (name) items.push({ at, end, text, kind: 'name', name });
       else if (unit) items.push({ at, end, text, kind: 'unit', unit });
@@ -178,7 +180,7 @@ export function match(printed: string): { items: Item[]; languages: ReadonlySet<
         end,
         text,
         kind: 'odd',
-        why: `${text.slice(0, 20)} runs letters and figures together; part them`,
+        why: words().label.reading.why.runsTogether(text.slice(0, 20)),
       });
     else if (kind === 'leader' || FOOTNOTES.has(key)) items.push({ at, end, text, kind: 'noise' });
     else if (roles) items.push({ at, end, text, kind: 'role', roles });

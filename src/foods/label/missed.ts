@@ -6,7 +6,7 @@
 import type { Item } from './match.ts';
 import type { Atom, Part } from './part.ts';
 import { isEnergyUnit, isGram, isPercent, isRole } from './per.ts';
-import { ADVICE, SHARED, TRACES } from './reasons.ts';
+import { isShared, reasons } from './reasons.ts';
 import { mayChangeMeaning } from './suspect.ts';
 
 interface Missed {
@@ -26,14 +26,14 @@ interface Missed {
 
 export function missedParts({ inner, text, why, tainted, strange, named, afterHeading }: Missed): Part[] {
   const numbered = inner.some((i) => i.kind === 'number' || i.kind === 'odd');
-  if (why === ADVICE) return numbered ? [{ kind: 'missed', text, why }] : [];
+  if (why === reasons().advice) return numbered ? [{ kind: 'missed', text, why }] : [];
   const weighs = isHeadingByWeight(inner);
   const energy = isEnergyHeading(inner);
   const taints =
     weighs ||
     tainted ||
     hasLooseEnergy(inner) ||
-    why.endsWith(SHARED) ||
+    isShared(why) ||
     inner.some(mayChangeMeaning) ||
     (strange && energy);
   // "per 100 g" and then a name and words with no figure: what the name is part of was not understood.
@@ -51,7 +51,7 @@ export function missedParts({ inner, text, why, tainted, strange, named, afterHe
       ...((numbered || goesOn) && { leads: true }),
     });
   }
-  if (numbered || why === TRACES || taints || goesOn)
+  if (numbered || why === reasons().traces || taints || goesOn)
     parts.push({
       kind: 'missed',
       text,

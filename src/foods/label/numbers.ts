@@ -2,6 +2,8 @@
  * Numbers as labels print them: decimal comma or point, groups of three parted by point, comma, apostrophe or space.
  * "1.234" may be one and a bit or over a thousand; both readings are kept until something settles it.
  */
+
+import { words } from '../../words/words.ts';
 export interface NumberReading {
   readonly text: string;
   /** One reading, or two when the mark may be decimal or thousands: the decimal one first. */
@@ -16,12 +18,11 @@ const FRACTIONS: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾
 
 /** Reads one number, or says why it is none. @param text digits with marks; spaces only between groups of three */
 export function readNumber(text: string): NumberReading | string {
-  if (text.length > 20) return `${text.slice(0, 20)}... is too long for an amount`;
+  if (text.length > 20) return words().label.reading.why.tooLong(text.slice(0, 20));
   const fraction = FRACTIONS[text.slice(-1)];
   if (fraction !== undefined) {
     const whole = text.slice(0, -1).trim();
-    if (!/^\d{0,9}$/.test(whole))
-      return `${text} is no number that can be read; write it with a decimal point`;
+    if (!/^\d{0,9}$/.test(whole)) return words().label.reading.why.noNumber(text);
     return { text, readings: [Number(whole || 0) + fraction], rounding: [0] };
   }
   const marks = [...text].filter((c) => c < '0' || c > '9');
@@ -60,5 +61,5 @@ function single(text: string, plain: string, decimalMark?: ',' | '.') {
 }
 
 function unclear(text: string): string {
-  return `${text} is no number that can be read; write it with one decimal mark`;
+  return words().label.reading.why.oneMark(text);
 }

@@ -81,7 +81,7 @@ describe('the word table', () => {
 describe('questions', () => {
   it('a wrong answer leaves the question open and says why', () => {
     const [question] = readLabel('Fibre 8 %', { 'name:fibre': 'both' }).questions;
-    expect(question!.message).toContain('"both" is not');
+    expect(question!.message).toContain('“both” is not');
     expect(readLabel('Protein 5 g', { per: '0' }).questions).toHaveLength(1);
     expect(readLabel('Protein 5 g', { per: 'toString' }).questions).toHaveLength(1);
   });

@@ -22,7 +22,7 @@ import {
   isSign,
 } from './per.ts';
 import type { Bound } from './quantity.ts';
-import { ADVICE, CUT, NO_NAME, notKnown, TRACES } from './reasons.ts';
+import { notKnown, reasons } from './reasons.ts';
 import { sectionOf } from './sections.ts';
 import type { Role } from './words.ts';
 
@@ -109,7 +109,7 @@ class PartReader {
       if (why === undefined) this.i++;
       return why;
     }
-    if (amount && this.bound) return 'a minimum or maximum stands before a name, not before its figure';
+    if (amount && this.bound) return reasons().boundBeforeName;
     const runsOn = amount !== undefined && amount.figures.length > 0;
     const { bound, strict, about } = this;
     if (amount || !this.heading.isEmpty) this.close();
@@ -173,7 +173,7 @@ class PartReader {
     if (!amount) {
       if (this.heading.words.length > 0) return notKnown(this.heading.words.join(' '));
       const next = dailyAlone(items, this.i);
-      if (next === undefined) return NO_NAME;
+      if (next === undefined) return reasons().noName;
       this.i = next;
       return undefined;
     }
@@ -202,8 +202,7 @@ class PartReader {
       return undefined;
     }
     this.i++;
-    if (last || (amount.hint && amount.hint !== item.unit))
-      return `"${item.text}" is one unit too many; write each figure with its own unit after it`;
+    if (last || (amount.hint && amount.hint !== item.unit)) return reasons().unitTooMany(item.text);
     amount.hint = item.unit;
     return undefined;
   }
@@ -240,10 +239,10 @@ class PartReader {
     if (has('advice') && !amount) {
       this.close();
       this.start = this.i - 1;
-      return ADVICE;
+      return reasons().advice;
     }
     if (has('daily') || has('energy share')) return this.takeShare(item, has('daily') ? 'daily' : 'energy');
-    if (has('traces') && amount && !amount.last) return TRACES;
+    if (has('traces') && amount && !amount.last) return reasons().traces;
     if (has('low') || has('high')) return this.takeBound(item, has('low') ? 'low' : 'high');
     if (has('between') && amount) {
       amount.between = true;
@@ -253,7 +252,7 @@ class PartReader {
       heading.atoms.push({ kind: 'bound', side: 'mean', text: item.text });
     if (has('about')) {
       if (isSign(next, '.')) this.i++;
-      if (item.text === '±') return '± is not known here; write the range, such as "16-18 %"';
+      if (item.text === '±') return reasons().plusOrMinus;
       this.about = true;
       return undefined;
     }
@@ -314,7 +313,7 @@ class PartReader {
       return this.takeBound(item, side);
     }
     if (amount && last && !prefix && !amount.parted) return amount.boundLast(side);
-    if (this.bound) return 'two of minimum and maximum before one figure; use one';
+    if (this.bound) return reasons().twoBoundsBefore;
     this.bound = side;
     this.strict = item.text === '<';
     return undefined;
@@ -323,8 +322,7 @@ class PartReader {
   private takeSign(item: Item): string | undefined {
     const { amount, heading } = this;
     const next = this.items[this.i];
-    if (isSign(item, '-–—−+') && next?.kind === 'number' && next.glued)
-      return 'a plus or minus before a figure; an amount is 0 or more';
+    if (isSign(item, '-–—−+') && next?.kind === 'number' && next.glued) return reasons().plusMinus;
     // "30 g + 125 ml" is no weight of the food alone.
     if (isSign(item, '+') && !amount && heading.atoms.length > 0) heading.words.push('+');
     if (isSign(item, ',') && this.goesOnAsBound()) return undefined;
@@ -381,7 +379,12 @@ class PartReader {
     const before = this.parts.at(-1);
     if (this.runsOn && before?.kind === 'amount') {
       this.parts.pop();
-      this.parts.push({ kind: 'missed', text: `${before.heard} ... ${heard}`, why: CUT, taints: true });
+      this.parts.push({
+        kind: 'missed',
+        text: `${before.heard} ... ${heard}`,
+        why: reasons().cut,
+        taints: true,
+      });
     }
     if (isEnergyShare) {
       const text = `${heard} %`;
@@ -389,7 +392,7 @@ class PartReader {
     }
     const lost = per?.text ?? basis;
     if (lost !== undefined)
-      this.parts.push({ kind: 'missed', text: lost, why: `"${heard}" has no figure`, taints: true });
+      this.parts.push({ kind: 'missed', text: lost, why: reasons().noFigureFor(heard), taints: true });
   }
 
   /** Gives up the part: from where it began to the next separator. */

@@ -1,5 +1,7 @@
 /** Reads a pasted or typed label: tokens, words, parts, quantities, then questions. Pure, and never throws. */
+
 import { nutrient } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { Questions } from './ask.ts';
 import { attach, type Missed } from './attach.ts';
 import { openBrackets } from './brackets.ts';
@@ -17,6 +19,7 @@ import {
   LANGUAGES,
   type LabelReading,
   type Language,
+  type Left,
   type ReadAmount,
   type ReadLine,
 } from './reading.ts';
@@ -120,16 +123,17 @@ function account(
   line: Scanned,
   amounts: readonly ReadAmount[],
   missed: readonly Missed[],
-  left: ReadonlySet<string> | undefined,
+  left: ReadonlySet<Left> | undefined,
 ): ReadLine {
   const { text, parts } = line;
+  const t = words().label.reading.line;
   const notes = amounts.slice(0, MOST_TOLD).map(inWords);
   const quantities = parts.flatMap((p) =>
     p.kind === 'heading' ? p.atoms.map(atomInWords) : p.kind === 'serving size' ? [p.quantity.text] : [],
   );
-  if (quantities.length > 0) notes.push(`amounts are ${quantities.slice(0, MOST_TOLD).join(', ')}`);
-  for (const what of left ?? []) notes.push(`${what} left out`);
-  for (const m of missed.slice(0, MOST_TOLD)) notes.push(`not read: "${m.text.slice(0, 80)}": ${m.why}`);
+  if (quantities.length > 0) notes.push(t.amountsAre(quantities.slice(0, MOST_TOLD).join(', ')));
+  for (const what of left ?? []) notes.push(t.left[what]);
+  for (const m of missed.slice(0, MOST_TOLD)) notes.push(t.notRead(m.text.slice(0, 80), m.why));
   const kind =
     amounts.length > 0
       ? 'amount'
@@ -139,39 +143,47 @@ function account(
           ? 'unread'
           : 'ignored';
   if (kind === 'ignored' && notes.length === 0) {
-    if (text.trim() === '') notes.push('blank');
-    else if (line.taken) notes.push('read together with the lines beside it');
+    if (text.trim() === '') notes.push(t.blank);
+    else if (line.taken) notes.push(t.together);
     else if (line.numbered || (line.bare.length > 0 && !line.strange && !line.figures))
       return {
         text,
         kind: 'unread',
-        note: 'a nutrient without a figure; put both on one line',
+        note: t.noFigure,
         missed: [],
       };
-    else
-      notes.push(
-        line.figures ? 'no amount: a count of servings or a share of a daily intake' : 'no figure in it',
-      );
+    else notes.push(line.figures ? t.counts : t.nothing);
   }
-  return { text, kind, note: notes.join('; '), missed: missed.map((m) => m.text) };
+  const [only, ...others] = missed;
+  const whole = only && others.length === 0 && notes.length === 1 && only.text === text.trim();
+  return {
+    text,
+    kind,
+    note: notes.join('; '),
+    ...(whole && { why: only.why }),
+    missed: missed.map((m) => m.text),
+  };
 }
 
 function inWords(a: ReadAmount): string {
-  const name = a.as ?? nutrient(a.tag).name;
+  const { figures, label } = words();
+  const t = label.reading.line;
+  const name =
+    a.as === undefined ? nutrient(a.tag).name : { salt: t.salt, 'available carbohydrate': t.available }[a.as];
   const figure =
     a.value !== undefined
-      ? `${a.value}`
+      ? figures.number(a.value, 6)
       : a.low !== undefined && a.high !== undefined
-        ? `${a.low} to ${a.high}`
+        ? t.range(a.low, a.high)
         : a.low !== undefined
-          ? `at least ${a.low}`
+          ? t.least(a.low)
           : a.high !== undefined
-            ? `at most ${a.high}`
-            : 'a figure';
-  const basis = a.per.basis === 'dry matter' ? ' in dry matter' : '';
-  const per = a.unit === '%' ? '' : a.per.grams === undefined ? '' : ` per ${a.per.grams} g`;
-  const rest = a.open.length > 0 ? ' (a question is open)' : a.note ? ` (${a.note})` : '';
-  return `${name} ${figure} ${a.unit}${per}${basis}${rest}`;
+            ? t.most(a.high)
+            : t.aFigure;
+  const amount = `${name} ${figure} ${a.unit}`;
+  const per = a.unit === '%' || a.per.grams === undefined ? amount : t.per(amount, a.per.grams);
+  const based = a.per.basis === 'dry matter' ? t.inDry(per) : per;
+  return a.open.length > 0 ? t.open(based) : a.note ? t.noted(based, a.note) : based;
 }
 
 function leading(tally: ReadonlyMap<Language, number>): Language | undefined {
@@ -182,9 +194,6 @@ function leading(tally: ReadonlyMap<Language, number>): Language | undefined {
 
 function atomInWords(atom: Atom): string {
   if (atom.kind !== 'share') return atom.text;
-  return atom.of === 'daily'
-    ? 'share of a daily intake'
-    : atom.of === 'energy'
-      ? 'share of the energy'
-      : atom.text;
+  const t = words().label.reading.line;
+  return atom.of === 'daily' ? t.dailyShare : atom.of === 'energy' ? t.energyShare : atom.text;
 }

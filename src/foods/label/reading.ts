@@ -31,6 +31,8 @@ export interface ReadLine {
   readonly kind: 'amount' | 'quantity' | 'ignored' | 'unread';
   /** What was understood, or why nothing was and what to do. */
   readonly note: string;
+  /** Why the whole of it was not read, where that is all there is to say. */
+  readonly why?: string;
   /** Parts of the line, as printed, that hold a figure and were not understood. */
   readonly missed: readonly string[];
 }
@@ -91,3 +93,6 @@ export interface LabelReading {
 
 /** Answers to earlier questions, by question id. */
 export type Answers = Readonly<Record<string, string>>;
+
+/** What of a line was recognised and is no amount of the food as sold. */
+export type Left = 'daily' | 'energy' | 'prepared';

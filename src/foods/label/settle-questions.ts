@@ -1,5 +1,7 @@
 /** What print leaves open of one figure, as questions: its column, its basis, what its percentage is of. */
+
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { Questions } from './ask.ts';
 import type { Attachment } from './attachment.ts';
 import type { Draft } from './draft.ts';
@@ -33,39 +35,39 @@ export function askPercent(
   open: string[],
 ): string | undefined {
   const answers = [
-    ['weight', "Share of the food's weight"],
-    ['daily', 'Share of a daily intake or of the energy (then it is no amount)'],
+    ['weight', words().label.reading.ask.ofWeight],
+    ['daily', words().label.reading.ask.ofDaily],
   ] as const;
-  const message = `Is the percentage of ${heard} a share of the food's weight, or of a daily intake or the energy?`;
+  const message = words().label.reading.ask.percent(heard);
   return chosenFrom(questions, open, `percent:${line}:${tag}`, answers, message, line);
 }
 
 export function askIngredient({ line }: Draft, questions: Questions, open: string[]): string | undefined {
   const answers = [
-    ['content', 'An analysis: what the food contains'],
-    ['ingredient', 'Ingredients and their shares (then they are no amounts)'],
+    ['content', words().label.reading.ask.content],
+    ['ingredient', words().label.reading.ask.ingredient],
   ] as const;
-  const message = 'Is this line an analysis of the food, or a list of what is in it?';
+  const message = words().label.reading.ask.list;
   return chosenFrom(questions, open, `list:${line}`, answers, message, line);
 }
 
 /** Words as an id has them: short, on one line. */
 const LONGEST_ID = 60;
 
-/** @param words what the label says and leaves open */
+/** @param left what the label says and leaves open */
 export function askBasis(
-  words: string,
+  left: string,
   line: number,
   questions: Questions,
   open: string[],
 ): string | undefined {
   const answers = [
-    ['as fed', 'Of the food as sold'],
-    ['dry matter', 'Of its dry matter'],
-    ['none', 'Of something else, such as the food once cooked or made up; leave them out'],
+    ['as fed', words().label.reading.ask.sold],
+    ['dry matter', words().label.reading.ask.dry],
+    ['none', words().label.reading.ask.none],
   ] as const;
-  const said = words.replace(/\s+/g, ' ').slice(0, LONGEST_ID);
-  const message = `The label says "${said}"; what are these amounts of?`;
+  const said = left.replace(/\s+/g, ' ').slice(0, LONGEST_ID);
+  const message = words().label.reading.ask.basis(said);
   return chosenFrom(questions, open, `basis:${said}`, answers, message, line);
 }
 
@@ -79,7 +81,7 @@ export function columnOf(
   const { columns, line, heard, figure } = draft;
   if (!columns) return undefined;
   const answers = columns.map((c, k) => [String(k), c.text || c.per.text] as const);
-  const message = `The line gives ${heard} once, for ${columns.length} columns; which column is it?`;
+  const message = words().label.reading.ask.column(heard, columns.length);
   const chosen = chosenFrom(questions, open, `column:${line}:${tag}:${figure.unit}`, answers, message, line);
   return chosen === undefined ? undefined : columns[Number(chosen)];
 }

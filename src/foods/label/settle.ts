@@ -2,8 +2,10 @@
  * Settles each attached figure: its tag, its quantity, its number. What print and answers do not settle becomes a
  * question, and the amount stays open until it is answered.
  */
+
 import { perHundred } from '../../nutrition/amount.ts';
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { nutrient, nutrientWord, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { Questions } from './ask.ts';
 import { asBound } from './attachment.ts';
 import type { Draft } from './draft.ts';
@@ -30,11 +32,10 @@ const MOST_ENERGY = 902;
 /** Below this, a figure of energy with three decimals is no food; iceberg lettuce, SR28 11252, has 14 kcal/100 g. */
 const LEAST_ENERGY = 5;
 
-const DAILY = 'a share of a daily intake is no amount';
-
 /** The amount, or why the figure cannot be one. */
 export function settle(draft: Draft, around: Surroundings, questions: Questions): ReadAmount | string {
   const { name, line } = draft;
+  const t = words().label.reading;
   const open: string[] = [];
   const notes: string[] = [];
   if (name.reason) return name.reason;
@@ -42,26 +43,22 @@ export function settle(draft: Draft, around: Surroundings, questions: Questions)
   const fitting = name.tags.filter((tag) => unitFits(tag, unit));
   const [first] = fitting;
   if (first === undefined) return misfit(draft);
-  if (unit === '%' && isTraceInPercent(first))
-    return `${draft.heard} in % is a share of a daily need, not an amount; write it in mg, µg or IU`;
-  if (draft.per.kind === 'energy')
-    return `${draft.heard} is given ${draft.per.text}, which is no weight; write it per 100 g`;
+  if (unit === '%' && isTraceInPercent(first)) return t.why.traceInPercent(draft.heard);
+  if (draft.per.kind === 'energy') return t.why.noWeight(draft.heard, draft.per.text);
 
   const tag = tagOf(draft, fitting, first, around, questions, open);
-  if (draft.percentUnclear && askPercent(draft, tag, questions, open) === 'daily') return DAILY;
-  if (draft.ingredient && askIngredient(draft, questions, open) === 'ingredient')
-    return 'a share in the list of ingredients, not what the food contains';
+  if (draft.percentUnclear && askPercent(draft, tag, questions, open) === 'daily') return t.why.daily;
+  if (draft.ingredient && askIngredient(draft, questions, open) === 'ingredient') return t.why.listShare;
   const column = columnOf(draft, tag, questions, open);
-  if (column?.prepared !== undefined)
-    return `${draft.heard} is given ${column.text}, not for the food as sold`;
+  if (column?.prepared !== undefined) return t.why.notSold(draft.heard, column.text);
   const figure: Figure = column?.bound ? asBound(draft.figure, column.bound) : draft.figure;
   const basis = draft.unclear === undefined ? undefined : askBasis(draft.unclear, line, questions, open);
-  if (basis === 'none') return `whether ${draft.heard} is of the food as sold is not said`;
+  if (basis === 'none') return t.why.basisUnsaid(draft.heard);
   const attached = column?.per ?? draft.per;
   const based: Quantity = basis === 'dry matter' ? { ...attached, basis } : attached;
   const columnOpen = draft.columns !== undefined && column === undefined;
   const per = columnOpen ? based : quantityOf(based, around, questions, open);
-  if (figure.about) notes.push('printed as approximate');
+  if (figure.about) notes.push(t.notes.about);
   const pick = (read: NumberReading | undefined) =>
     read && pickReading(read, { ...draft, figure }, tag, per, around, questions, open, notes);
   const value = pick(figure.value);
@@ -69,7 +66,9 @@ export function settle(draft: Draft, around: Surroundings, questions: Questions)
   const high = pick(figure.high);
   const least = value?.value ?? low?.value;
   if (least !== undefined && per.grams !== undefined && !possible(least, unit, tag, per.grams, true))
-    return `${draft.heard} of ${least} ${unit} ${per.kind === 'percent' ? '' : `per ${per.grams} g `}is more than a food can hold`;
+    return per.kind === 'percent'
+      ? t.why.tooMuch(draft.heard, least, unit)
+      : t.why.tooMuchPer(draft.heard, least, unit, per.grams);
   const unread = (read: NumberReading | undefined, got: unknown) => read !== undefined && got === undefined;
   const whole = !unread(figure.value, value) && !unread(figure.low, low) && !unread(figure.high, high);
   const lows = low?.value ?? (figure.under ? 0 : undefined);
@@ -101,7 +100,7 @@ function tagOf(
   if (name.called === 'fibre' && around.fibre) return around.fibre;
   const id = `name:${name.called}`;
   const chosen = questions.choose(id, fitting, () => ({
-    message: `"${heard}" may mean ${fitting.map((t) => nutrient(t).name.toLowerCase()).join(' or ')}; which is it?`,
+    message: words().label.reading.ask.which(heard, fitting.map(nutrientWord)),
     options: fitting.map((t) => ({ answer: t, label: nutrient(t).name })),
   }));
   if (chosen === undefined) open.push(id);
@@ -110,8 +109,8 @@ function tagOf(
 
 function misfit({ name, heard, figure }: Draft): string {
   if (name.tags.includes('TOCPHA') && figure.unit === 'IU')
-    return `${heard} in IU depends on the form of the vitamin; write it in mg`;
-  return `${heard} is not measured in ${figure.unit}; check the unit`;
+    return words().label.reading.why.vitaminForm(heard);
+  return words().label.reading.why.wrongUnit(heard, figure.unit);
 }
 
 /** Vitamins and trace elements are never printed as percent of weight. */
@@ -126,18 +125,15 @@ function quantityOf(per: Quantity, around: Surroundings, questions: Questions, o
   const id = kind === 'unknown' ? 'per' : kind === 'serving' ? 'serving' : `${kind}:${text}`;
   const options = [{ answer: '100', label: '100 g' }];
   if (around.serving !== undefined)
-    options.push({ answer: String(around.serving), label: `a serving of ${around.serving} g` });
+    options.push({
+      answer: String(around.serving),
+      label: words().label.reading.ask.serving(around.serving),
+    });
+  const t = words().label.reading.ask;
   const grams = questions.measure(id, 'grams', () => {
-    if (kind === 'unknown')
-      return {
-        message: 'No line says what these amounts are per; how many grams of the food hold them?',
-        options,
-      };
-    if (kind === 'serving') return { message: `How many grams is one serving ("${text}")?`, options: [] };
-    const message =
-      kind === 'volume'
-        ? `How many grams does the food of "${text}" weigh?`
-        : `Amounts are given "${text}"; how many grams of the food is that?`;
+    if (kind === 'unknown') return { message: t.perWhat, options };
+    if (kind === 'serving') return { message: t.servingGrams(text), options: [] };
+    const message = kind === 'volume' ? t.volume(text) : t.other(text);
     return { message, options: [] };
   });
   if (grams === undefined) {
@@ -170,22 +166,20 @@ function pickReading(
     (reading) => grams === undefined || possible(reading.value, unit, tag, grams),
   );
   if (fit && others.length === 0 && grams !== undefined) {
-    notes.push(`${read.text} read as ${fit.value}, the only reading a food can have`);
+    notes.push(words().label.reading.notes.onlyReading(read.text, fit.value));
     return fit;
   }
   // Three decimals where the label has fewer elsewhere may be thousands in a number copied from another print.
   if (around.decimalMark && (around.decimalMark !== mark || around.threeDecimals)) {
     const meant = around.decimalMark === mark ? decimal : thousands;
-    notes.push(
-      `${read.text} read as ${meant.value}, as the label writes decimals with "${around.decimalMark}"`,
-    );
+    notes.push(words().label.reading.notes.byMark(read.text, meant.value, around.decimalMark));
     return meant;
   }
   const id = `number:${draft.line}:${read.text}`;
   const answers = both.map((reading) => String(reading.value));
   const chosen = questions.choose(id, answers, () => ({
     line: draft.line,
-    message: `Is ${read.text} ${draft.figure.unit} of ${draft.heard} ${answers.join(' or ')}?`,
+    message: words().label.reading.ask.number(read.text, draft.figure.unit, draft.heard, answers),
     options: answers.map((answer) => ({ answer, label: `${answer} ${draft.figure.unit}` })),
   }));
   const meant = both.find((reading) => String(reading.value) === chosen);

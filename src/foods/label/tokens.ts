@@ -2,6 +2,8 @@
  * A line of a label as tokens: words, numbers and signs, with the space before each.
  * Every pattern is sticky and free of nested repeats, so the time taken grows with the length of the line.
  */
+
+import { words } from '../../words/words.ts';
 export interface Token {
   readonly kind: 'word' | 'number' | 'sign' | 'leader' | 'odd';
   /** As printed, full-width forms made plain. */
@@ -31,7 +33,7 @@ const SIMPLE_SIGNS = '()[]{}%:;/|<>=+*~&!?"#@$^`';
 const SUPERSCRIPT = /[¹²³⁴-⁹⁰]+/uy;
 
 function mixed(text: string): string {
-  return `${text.slice(0, 20)} mixes letters and digits, as a scan does; type the figure`;
+  return words().label.reading.why.mixed(text.slice(0, 20));
 }
 
 /** Lower case, no accents, sharp s as ss: how words are compared. */
@@ -103,12 +105,7 @@ function scan(text: string, at: number, glued: Token | undefined): Scan {
     (!glued || (glued.kind === 'sign' && glued.text !== '%') || (afterWord && first === ','))
   ) {
     const headless = take(HEADLESS, text, at);
-    if (headless)
-      return [
-        'odd',
-        headless,
-        `${headless} begins with a decimal mark; write the nought before it, or a space after it`,
-      ];
+    if (headless) return ['odd', headless, words().label.reading.why.headless(headless)];
   }
   const word = take(WORD, text, at);
   if (word) return ['word', word];
@@ -117,9 +114,9 @@ function scan(text: string, at: number, glued: Token | undefined): Scan {
   if ('½¼¾'.includes(first)) return ['number', first];
   const raised = take(SUPERSCRIPT, text, at);
   if (raised)
-    return [glued && glued.kind !== 'number' ? 'leader' : 'odd', raised, 'a raised figure; write it plainly'];
+    return [glued && glued.kind !== 'number' ? 'leader' : 'odd', raised, words().label.reading.why.raised];
   const sign = String.fromCodePoint(text.codePointAt(at)!);
-  if (/\p{N}/u.test(sign)) return ['odd', sign, `${sign} is a digit of another script; write it plainly`];
+  if (/\p{N}/u.test(sign)) return ['odd', sign, words().label.reading.why.otherScript(sign)];
   return ['sign', sign];
 }
 

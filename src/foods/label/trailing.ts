@@ -2,6 +2,7 @@
  * A quantity or basis at the end of a line of several amounts: "protein 12 g, fat 4 g per 100 g" means both. Where a
  * heading says otherwise already, which of the two holds for the amounts before the last is left open.
  */
+import { words as texts } from '../../words/words.ts';
 import type { Part } from './part.ts';
 import type { PrintedQuantity } from './quantity.ts';
 
@@ -29,7 +30,7 @@ export function trailingOf(parts: readonly Part[], headed: boolean): Trailing {
   const based = basis !== undefined && basis !== 'as fed' && before.every((f) => !f.basis);
   const shares = share && before.every((f) => !f.share && f.unit === '%');
   const open = shares
-    ? '... shares of the energy'
+    ? texts().label.reading.energyShares
     : based
       ? `... ${basis}`
       : words && (headed || words.basis !== undefined)

@@ -1,5 +1,7 @@
 /** A doubt about printed figures, and how figures are told in one. */
-import { nutrient, type Tag } from '../../nutrition/nutrients.ts';
+
+import { nutrient, nutrientWord, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 
 export type CheckName = 'sum' | 'part' | 'fibre' | 'energy' | 'bounds' | 'dried' | 'slip';
 
@@ -12,7 +14,7 @@ export interface Warning {
 
 /** A figure in words: "12.3 g protein". */
 export function told(tag: Tag, amount: number): string {
-  return `${round(amount)} ${nutrient(tag).unit} ${nutrient(tag).name.toLowerCase()}`;
+  return words().label.reading.told(amount, unitWord(nutrient(tag).unit), nutrientWord(tag));
 }
 
 /** To three digits. */

@@ -6,6 +6,7 @@
 import { z } from '@hono/zod-openapi';
 import { FIRST_YEAR, isInYears, LAST_YEAR } from '../../nutrition/calendar-years.ts';
 import { gramsPer, NUTRIENTS, nutrient, type Tag, type Unit } from '../../nutrition/nutrients.ts';
+import { words as said } from '../../words/words.ts';
 import { MOST_NAME, MOST_WORDS } from './letters.ts';
 
 const TAGS = NUTRIENTS.map((n) => n.tag) as [Tag, ...Tag[]];
@@ -36,7 +37,7 @@ const isFreeName = (text: string) => !(text in Object.prototype) && text !== 'pr
 
 const plain = (text: z.ZodString) =>
   text.refine((written) => !UNSHOWN.test(written.replace(/[\t\n\r]/g, '')), {
-    message: 'it holds a control character that no screen shows; type it anew without',
+    error: () => said().household.fault.control,
   });
 
 /** Letters, digits and a few signs; starts with a letter or digit. */
@@ -46,12 +47,12 @@ export const id = z
   .min(1)
   .max(100)
   .regex(PLAIN_ID, {
-    message: 'an id holds letters, digits, spaces and - _ . : / + and begins with a letter or digit',
+    error: () => said().household.fault.id,
   })
-  .refine(isFreeName, { message: 'that name has a meaning of its own to programs; choose another id' });
+  .refine(isFreeName, { error: () => said().household.fault.reserved });
 /** With something to see in it: spaces of no width alone are no name. */
 export const name = plain(z.string().trim().min(1).max(MOST_NAME)).regex(/[\p{L}\p{N}\p{P}\p{S}]/u, {
-  message: 'write at least one letter',
+  error: () => said().household.fault.letter,
 });
 /** Free text of a few paragraphs at most. */
 export const words = plain(z.string().max(MOST_WORDS));
@@ -60,11 +61,11 @@ export const pasted = z
   .string()
   .max(MOST_WORDS)
   .refine((text) => !text.includes('\0') && !/\p{Surrogate}/u.test(text), {
-    message: 'it holds characters that are no text; paste it anew',
+    error: () => said().household.fault.noText,
   });
 
 const noCrumb = (value: number) => value === 0 || Math.abs(value) >= LEAST;
-const CRUMB = { message: 'it is too close to 0 to mean anything; write 0 or a larger number' };
+const CRUMB = { error: () => said().household.fault.crumb };
 const upTo = (most: number) => z.number().min(0).max(most).refine(noCrumb, CRUMB);
 
 /** Of any nutrient or ratio, 0 or more. */
@@ -84,7 +85,7 @@ export const probability = z.number().min(0).lt(1).refine(noCrumb, CRUMB);
 export const tag = z.enum(TAGS);
 
 const inYears = {
-  message: `the year must lie between ${FIRST_YEAR} and ${LAST_YEAR}; check the date, and the clock of this device`,
+  error: () => said().household.fault.years(FIRST_YEAR, LAST_YEAR),
 };
 /** ISO 8601 calendar day. */
 export const day = z.iso.date().refine(isInYears, inYears);
@@ -113,10 +114,7 @@ export const composition = z
       context.addIssue({
         code: 'custom',
         path: [key],
-        message:
-          unit === 'g'
-            ? '100 g of food holds 100 g at most; check the unit'
-            : `100 g of food holds ${most} ${unit} at most; check the unit`,
+        message: said().household.fault.per100(unit === 'g' ? 100 : most, unit),
       });
     }
   })
@@ -132,6 +130,6 @@ export function once<T>(keyOf: (thing: T) => string, field?: string) {
     const again = keys.findIndex((key, i) => keys.indexOf(key) < i);
     if (again < 0) return;
     const path = field === undefined ? [again] : [again, field];
-    context.addIssue({ code: 'custom', path, message: 'it stands in the list twice; name each once' });
+    context.addIssue({ code: 'custom', path, message: said().household.fault.twice });
   };
 }

@@ -76,6 +76,8 @@ export type Measured =
  * - "less", "more": of a nutrient, a group or a food (see {@link Measured})
  */
 export type Aim = Read<typeof aimSchema>;
+/** As it is written in a problem. */
+export const FEW_TO_BUY = 'few to buy' satisfies Aim['aim'];
 
 export interface Problem extends Read<typeof problemSchema> {
   readonly foods: readonly Ingredient[];

@@ -23,7 +23,7 @@ const GAP = 1e-7;
 const COUNTED = 1e-9;
 const MOST_ROUNDS = 60;
 /** Choices of foods tried where it is only asked whether there is a mix: at the edge of a confidence there are hundreds. */
-const MOST_TRIES = 12;
+const MOST_TRIES = 5;
 
 export interface Chosen {
   readonly x: Float64Array;

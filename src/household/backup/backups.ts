@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
+import { words } from '../../words/words.ts';
 import type { OpenedFile } from '../file/open-file.ts';
 import { OpeningError } from '../file/opening-error.ts';
 import { backupFolder, stemOf } from '../file/side-files.ts';
@@ -81,11 +82,7 @@ export class Backups {
   /** Where a backup lies. @throws StoreError when there is none of that name */
   pathOf(name: string): string {
     if (this.list().some((b) => b.name === name)) return join(this.folder, name);
-    throw new StoreError(
-      'missing',
-      '/name',
-      `there is no backup "${name}"; it may have been replaced by newer ones`,
-    );
+    throw new StoreError('missing', '/name', words().household.backup.none(name));
   }
 
   /** Makes one now. @throws StoreError when it cannot be made */
@@ -115,11 +112,7 @@ export class Backups {
       try {
         checkCopy(from);
       } catch (error) {
-        throw new StoreError(
-          'invalid',
-          '/name',
-          `this backup is not whole (${(error as Error).message}); choose another. Nothing was changed`,
-        );
+        throw new StoreError('invalid', '/name', words().household.backup.notWhole((error as Error).message));
       }
       const before = await this.#make('before-going-back');
       const { file, fault } = this.#options.opened;
@@ -179,11 +172,11 @@ export class Backups {
     const known = fault(damaged ? new Database.SqliteError(error.message, 'SQLITE_CORRUPT') : error);
     if (known?.kind === 'damaged') return known;
     const full = (error as NodeJS.ErrnoException).code === 'ENOSPC' || known?.kind === 'full';
-    const why = full ? `the disk is full` : (error as Error).message;
+    const t = words().household.backup;
     return new StoreError(
       full ? 'full' : 'read-only',
       '',
-      `no backup could be made in ${this.folder} (${why}); the backups before it are still there. ${full ? 'Make room' : 'Look whether the folder can be written'}, then press "Save a backup now"`,
+      full ? t.full(this.folder) : t.failed(this.folder, (error as Error).message),
     );
   }
 

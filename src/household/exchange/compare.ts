@@ -2,6 +2,7 @@
 
 import { pointerOf } from '../../formulation/problem/json-pointer.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { KINDS } from '../model.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { keyOf } from './household-file.ts';
@@ -45,7 +46,7 @@ export function compare(here: readonly Entry[], file: readonly Entry[], mode: Im
           ...about,
           what: 'kept',
           ...listed,
-          ...(finished && { why: 'a finished batch is not changed' }),
+          ...(finished && { why: words().exchange.reading.finished }),
         });
       else {
         put.push(entry);
@@ -66,7 +67,7 @@ function inFileOrder(entries: readonly Entry[]): Entry[] {
 /** What the keeper calls it. */
 export function nameOf({ kind, id, body }: Entry): string {
   if ('name' in body) return body.name;
-  return kind === 'kitchen' ? 'the kitchen' : id;
+  return kind === 'kitchen' ? words().exchange.reading.theKitchen : id;
 }
 
 function differences(before: unknown, after: unknown): FieldChange[] {

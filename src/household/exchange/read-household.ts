@@ -1,4 +1,5 @@
 /** A household file read and checked as a whole, before anything of it is written. */
+import { words } from '../../words/words.ts';
 import { type Kept, KINDS, type Kind } from '../model.ts';
 import { checkRecord } from '../shape/check-record.ts';
 import type { Fault } from '../shape/fault-words.ts';
@@ -49,9 +50,8 @@ export function* readingHousehold(text: string): Generator<void, HouseholdReadin
   const file = readJson(text, HOUSEHOLD_FORMAT);
   if ('faults' in file) return { ok: false, faults: file.faults };
   const { records, gone = [] } = file.json;
-  if (!Array.isArray(records))
-    return refused('/records', 'the list of records is missing; the file may have been cut off');
-  if (!Array.isArray(gone)) return refused('/gone', 'it must be a list; leave it out where nothing is gone');
+  if (!Array.isArray(records)) return refused('/records', words().exchange.reading.noRecords);
+  if (!Array.isArray(gone)) return refused('/gone', words().exchange.reading.goneList);
   const faults: Fault[] = [];
   const entries: Entry[] = [];
   const unreadable: { kind: string; id: string }[] = [];
@@ -68,7 +68,7 @@ export function* readingHousehold(text: string): Generator<void, HouseholdReadin
     if (before !== undefined)
       faults.push({
         field: `/records/${i}/id`,
-        message: `"${read.id}" stands twice among the ${read.kind}, first at /records/${before}; leave one of them out`,
+        message: words().exchange.reading.twice(read.id, read.kind, `/records/${before}`),
       });
     seen.set(keyOf(read), i);
     if (read.body === undefined) unreadable.push({ kind: read.kind, id: read.id });
@@ -76,7 +76,7 @@ export function* readingHousehold(text: string): Generator<void, HouseholdReadin
   }
   const named = gone.flatMap((g: unknown, i): Gone[] => {
     if (isGone(g)) return [{ kind: g.kind, id: g.id }];
-    faults.push({ field: `/gone/${i}`, message: 'it must be an object with a kind and an id' });
+    faults.push({ field: `/gone/${i}`, message: words().exchange.reading.needsKindAndId });
     return [];
   });
   if (faults.length > 0) return { ok: false, faults };
@@ -112,7 +112,10 @@ export function faultsTogether(
         if (g.kind !== 'batches' && missing.has(keyOf(g)))
           faults.push({
             field: `${entry.kind} "${entry.id}"`,
-            message: `it names ${g.kind === 'food' ? 'the food' : `one of the ${g.kind},`} "${g.id}", which is not in the file; add it, or name it under "gone"`,
+            message:
+              g.kind === 'food'
+                ? words().exchange.reading.namesFood(g.id)
+                : words().exchange.reading.names(g.kind, g.id),
           });
     const odd = oddFoodOf(entry);
     if (odd && !known.has(keyOf({ kind: 'batches', id: entry.id })))
@@ -132,40 +135,27 @@ export function readJson(
   text: string,
   format: string,
 ): { json: Record<string, unknown> } | { faults: readonly Fault[] } {
+  const t = words().exchange.reading;
   const wrong = (field: string, message: string) => ({ faults: [{ field, message }] });
-  if (text.trim() === '') return wrong('', 'the file is empty; choose the file that was exported');
-  if (isNestedTooDeep(text))
-    return wrong(
-      '',
-      'its brackets are nested deeper than those of any export; it is damaged or of another kind',
-    );
+  if (text.trim() === '') return wrong('', t.empty);
+  if (isNestedTooDeep(text)) return wrong('', t.deep);
   let json: unknown;
   try {
     json = JSON.parse(text.replace(/^\ufeff/, ''));
   } catch (error) {
-    return wrong(
-      '',
-      `it is no JSON (${(error as Error).message}); the file may have been cut off or changed by another program. Export it again, or take a backup`,
-    );
+    return wrong('', t.noJson((error as Error).message));
   }
-  if (typeof json !== 'object' || json === null || Array.isArray(json))
-    return wrong('', 'it is JSON, but no export of Pouchful');
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) return wrong('', t.noExport);
   const file = json as Record<string, unknown>;
   if (file.format !== format) {
-    const said =
-      typeof file.format === 'string'
-        ? `its format is "${file.format.slice(0, 60)}"`
-        : 'it does not say its format';
-    return wrong('/format', `${said}, and "${format}" is needed here`);
+    const told =
+      typeof file.format === 'string' ? t.otherFormat(file.format.slice(0, 60), format) : t.noFormat(format);
+    return wrong('/format', told);
   }
   const { version } = file;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return wrong('/version', 'the version of the format must be a whole number from 1 on');
-  if (version > FORMAT_VERSION)
-    return wrong(
-      '/version',
-      `the file is of version ${version} and this program reads up to ${FORMAT_VERSION}; bring Pouchful up to date, then bring it in`,
-    );
+    return wrong('/version', t.noVersion);
+  if (version > FORMAT_VERSION) return wrong('/version', t.tooNew(version, FORMAT_VERSION));
   return { json: upgraded(file, version) };
 }
 
@@ -174,16 +164,16 @@ function refused(field: string, message: string): HouseholdReading {
 }
 
 function readRecord(record: unknown, at: string): Fault | { kind: Kind; id: string; body?: Kept<Kind> } {
+  const t = words().exchange.reading;
   if (typeof record !== 'object' || record === null || Array.isArray(record))
-    return { field: at, message: 'it must be an object with kind, id and body' };
+    return { field: at, message: t.needsKindIdBody };
   const { kind, id, body, unreadable } = record as Record<string, unknown>;
   if (!isKind(kind))
     return {
       field: `${at}/kind`,
-      message: `${short(kind)} is no kind of record; use one of ${KINDS.join(', ')}`,
+      message: t.noKind(short(kind), KINDS.join(', ')),
     };
-  if (typeof id !== 'string' || id === '')
-    return { field: `${at}/id`, message: `${short(id)} is no id; write a text` };
+  if (typeof id !== 'string' || id === '') return { field: `${at}/id`, message: t.noId(short(id)) };
   if (typeof unreadable === 'string' && body === undefined) return { kind, id };
   const fault = checkRecord(kind, body);
   if (fault) return { field: `${at}/body${fault.field}`, message: `${kind} "${id}": ${fault.message}` };
@@ -191,7 +181,7 @@ function readRecord(record: unknown, at: string): Fault | { kind: Kind; id: stri
   if (kept.id !== id)
     return {
       field: `${at}/body/id`,
-      message: `it says "${kept.id}" and the record "${id}"; make them the same`,
+      message: t.otherId(kept.id, id),
     };
   return { kind, id, body: kept };
 }

@@ -1,10 +1,12 @@
 /** A mix or food of another keeper's: read, checked, fitted beside what is here; the sender's choices are asked about. */
+
 import { impossible } from '../../foods/impossible.ts';
 import type { Problem, Rule } from '../../formulation/problem/problem.ts';
 import { rulesFrom } from '../../formulation/problem/rules-from-profile.ts';
 import { nutrient } from '../../nutrition/nutrients.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { PROFILES } from '../../targets/profiles.ts';
+import { words } from '../../words/words.ts';
 import type { Household, Mix, OwnFood } from '../model.ts';
 import { isDryRule, MARGIN, withProblem, withProfile } from '../reckon/mix/mix-edits.ts';
 import { checkRecord } from '../shape/check-record.ts';
@@ -40,13 +42,14 @@ export interface Arriving {
 }
 
 export function readPart(text: string, about: Arriving): PartReading {
+  const t = words().exchange.readingPart;
   const file = readJson(text, PART_FORMAT);
   if ('faults' in file) return { ok: false, faults: file.faults };
   const { mix, foods, profile } = file.json;
   if (!Array.isArray(foods))
     return {
       ok: false,
-      faults: [{ field: '/foods', message: 'the list of foods is missing; the file may have been cut off' }],
+      faults: [{ field: '/foods', message: t.noFoods }],
     };
   const sent = mix === undefined ? undefined : asMix(mix, about.now);
   const faults = [
@@ -60,16 +63,15 @@ export function readPart(text: string, about: Arriving): PartReading {
   if (twice !== undefined)
     return {
       ok: false,
-      faults: [{ field: '/foods', message: `"${twice}" stands twice; leave one of them out` }],
+      faults: [{ field: '/foods', message: t.twice(twice) }],
     };
-  if (!sent && foods.length === 0)
-    return { ok: false, faults: [{ field: '/foods', message: 'the file holds neither a mix nor a food' }] };
+  if (!sent && foods.length === 0) return { ok: false, faults: [{ field: '/foods', message: t.nothing }] };
   try {
     return fitted(foods as OwnFood[], profile as TargetProfile | undefined, sent as Mix | undefined, about);
   } catch (error) {
     // A bound that no rule can be made of.
     if (error instanceof RangeError)
-      return { ok: false, faults: [{ field: '/profile/bounds', message: `${error.message}; leave it out` }] };
+      return { ok: false, faults: [{ field: '/profile/bounds', message: t.leaveOut(error.message) }] };
     throw error;
   }
 }
@@ -99,6 +101,7 @@ function fitted(
   sent: Mix | undefined,
   { here, accepted, newId }: Arriving,
 ): PartReading {
+  const t = words().exchange.readingPart;
   const put: Entry[] = [];
   const same: string[] = [];
   const notes: string[] = [];
@@ -117,15 +120,13 @@ function fitted(
       faults: [
         {
           field: '/mix/profileId',
-          message: `the target "${sent.profileId}" is neither one of Pouchful's nor in the file`,
+          message: t.noTarget(sent.profileId),
         },
       ],
     };
   const profileId = PROFILES.includes(profile) ? profile.id : placeFor(profile, here.profiles, newId);
   if (!PROFILES.includes(profile)) {
-    notes.push(
-      `Its target "${profile.name}" is the sender's own: look at each bound and its source before you feed by it.`,
-    );
+    notes.push(t.theirTarget(profile.name));
     if (here.profiles.some((p) => p.id === profileId)) same.push(profile.name);
     else put.push({ kind: 'profiles', id: profileId, body: { ...profile, id: profileId } });
   }
@@ -139,9 +140,7 @@ function fitted(
   const fit = withoutChoices(renamed, target, choices, accepted);
   const id = here.mixes.some((m) => m.id === fit.id) ? newId(`mix ${fit.id}`) : fit.id;
   put.push({ kind: 'mixes', id, body: { ...fit, id } });
-  notes.push(
-    'Targets, limits and cautions of the mix are the choices of whoever sent it, for their animals. Choose your animals in the mix, and look whether it suits them.',
-  );
+  notes.push(t.theirChoices);
   return { ok: true, arrival: { put, same, choices, notes } };
 }
 
@@ -180,38 +179,39 @@ const LIMITS = 'limits';
 
 /** Everything in which the mix goes by the sender's own judgement. */
 function choicesIn(problem: Problem, profile: TargetProfile): TheirChoice[] {
+  const t = words().exchange.readingPart;
   const found: TheirChoice[] = [];
   if (problem.margin !== MARGIN)
     found.push({
       id: 'margin',
-      words: `How far it keeps from its bounds: ${problem.margin === undefined ? 'no margin' : `a margin of ${Math.round(problem.margin * 100)} %`}.`,
-      instead: `the usual margin of ${MARGIN * 100} %`,
+      words: problem.margin === undefined ? t.noMargin : t.margin(Math.round(problem.margin * 100)),
+      instead: t.usualMargin(MARGIN * 100),
     });
   if (problem.confidence > 0)
     found.push({
       id: 'confidence',
-      words: `How sure its bounds must hold: ${Math.round(problem.confidence * 100)} %.`,
-      instead: 'no such demand',
+      words: t.sure(Math.round(problem.confidence * 100)),
+      instead: t.notSure,
     });
   if (problem.cautions !== 'apply')
     found.push({
       id: 'cautions',
-      words: 'Foods on the caution list are only named, neither blocked nor capped.',
-      instead: 'cautions count',
+      words: t.cautions,
+      instead: t.cautionsCount,
     });
   const limits = limitsIn(problem, profile);
   if (limits.length > 0)
     found.push({
       id: LIMITS,
-      words: `Limits that are not those of the target "${profile.name}": ${limits.join('; ')}.`,
-      instead: 'the limits of the target',
+      words: t.limits(profile.name, limits.join('; ')),
+      instead: t.limitsOf,
     });
   for (const food of problem.foods)
     if (food.override)
       found.push({
         id: `override ${food.id}`,
-        words: `${food.name ?? food.id} is let in against a caution (${food.override.caution}): "${food.override.note}"`,
-        instead: 'the caution counts',
+        words: t.override(food.name ?? food.id, food.override.caution, food.override.note),
+        instead: t.cautionCounts,
       });
   return found;
 }
@@ -225,22 +225,25 @@ function limitsIn(problem: Problem, profile: TargetProfile): string[] {
   const there = new Set(limits.map(bare));
   return [
     ...limits.filter((r) => !wanted.has(bare(r))).map(ruleWords),
-    ...targets.filter((r) => !there.has(bare(r))).map((r) => `without ${ruleWords(r)}`),
+    ...targets
+      .filter((r) => !there.has(bare(r)))
+      .map((r) => words().exchange.readingPart.without(ruleWords(r))),
   ];
 }
 
 function ruleWords(rule: Rule): string {
+  const t = words().exchange.readingPart;
+  const name = (tag: Parameters<typeof nutrient>[0]) => nutrient(tag).name.toLowerCase();
   const what =
     'nutrient' in rule
-      ? nutrient(rule.nutrient).name.toLowerCase()
+      ? name(rule.nutrient)
       : 'ratio' in rule
-        ? rule.ratio.map((t) => nutrient(t).name.toLowerCase()).join(' to ')
-        : 'a limit';
-  const ends = [
-    rule.min !== undefined && `at least ${rule.min}`,
-    rule.max !== undefined && `at most ${rule.max}`,
-  ].filter(Boolean);
-  return `${what} ${ends.join(' and ') || 'without bounds'}`;
+        ? t.ratio(name(rule.ratio[0]), name(rule.ratio[1]))
+        : t.aLimit;
+  const { min, max } = rule;
+  if (min !== undefined && max !== undefined) return t.rule(what, t.both(min, max));
+  if (min !== undefined) return t.rule(what, t.least(min));
+  return t.rule(what, max === undefined ? t.none : t.most(max));
 }
 
 function withoutChoices(

@@ -1,5 +1,6 @@
 /** What goes wrong with the file while it is open, in words, and what follows for later writes. */
 import type Database from 'better-sqlite3';
+import { words } from '../../words/words.ts';
 import { StoreError } from '../store-error.ts';
 
 /** How long a write waits for another program at first, and while one is known to hold the file, in ms. */
@@ -9,16 +10,6 @@ const PATIENCE_WHILE_HELD = 50;
 const HELD_FOR = 5000;
 
 type FaultKind = Extract<StoreError['kind'], 'busy' | 'full' | 'read-only' | 'damaged'>;
-
-const WORDS: Readonly<Record<FaultKind, (path: string) => string>> = {
-  busy: (path) => `another program holds the file ${path}; close it there and try again`,
-  full: (path) =>
-    `the disk with ${path} is full and nothing was written; make room, then try again. Old backups lie beside it in "backups"`,
-  'read-only': (path) =>
-    `${path} cannot be written now; look whether the disk is there and you may write to the file and its folder, then try again`,
-  damaged: (path) =>
-    `${path} is damaged and nothing more is written to it; stop Pouchful and start it again: it then offers the newest backup`,
-};
 
 /** The faults of one open file. */
 export class FileFaults {
@@ -46,7 +37,7 @@ export class FileFaults {
     if (kind === 'damaged') this.#stopWriting();
     if (kind === 'busy') this.#waitLess();
     const told = this.#damaged ? 'damaged' : kind;
-    return new StoreError(told, '', WORDS[told](this.#file.name), { cause: error });
+    return new StoreError(told, '', words().household.file[told](this.#file.name), { cause: error });
   }
 
   end(): void {

@@ -1,6 +1,7 @@
 /** A database as Kysely is given it. */
 import type Database from 'better-sqlite3';
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
+import { words } from '../../words/words.ts';
 import { StoreError } from '../store-error.ts';
 import { inodeOf } from './side-files.ts';
 
@@ -31,9 +32,5 @@ export function forKysely(file: Database.Database): SqliteDatabase {
 }
 
 function gone(path: string): StoreError {
-  return new StoreError(
-    'read-only',
-    '',
-    `${path} was moved, deleted or replaced while Pouchful runs, so nothing is written; put it back where it was, or stop Pouchful and start it again`,
-  );
+  return new StoreError('read-only', '', words().household.file.gone(path));
 }

@@ -1,6 +1,7 @@
 /** What is wrong with a record or a request, in words: which field, what it holds, and the way out. */
 import type { z } from '@hono/zod-openapi';
 import { pointerOf } from '../../formulation/problem/json-pointer.ts';
+import { words } from '../../words/words.ts';
 
 export interface Fault {
   /** JSON pointer to what is wrong; empty for the whole. */
@@ -22,8 +23,19 @@ export function faultOf(error: z.core.$ZodError, input: unknown): Fault {
     (at, step) => (at as Record<PropertyKey, unknown> | null | undefined)?.[step],
     input,
   );
-  const held = value === undefined ? 'is missing' : `is ${show(value)}`;
-  return { field, message: `${field || 'the body'} ${held}: ${hint(issue)}` };
+  const t = words().household.fault;
+  const place = placeOf(path, field);
+  const way = hint(issue);
+  return { field, message: value === undefined ? t.missing(place, way) : t.holds(place, show(value), way) };
+}
+
+/** A field of the record itself as forms call it; what lies deeper by its pointer. */
+function placeOf(path: readonly PropertyKey[], field: string): string {
+  const { fields, fault } = words().household;
+  const [key, ...deeper] = path;
+  if (key === undefined) return fault.body;
+  const isNamed = deeper.length === 0 && typeof key === 'string' && Object.hasOwn(fields, key);
+  return isNamed ? fields[key as keyof typeof fields] : field;
 }
 
 /** Of a value that fits none of several shapes, the complaint of the shape that it fits best. */
@@ -37,21 +49,28 @@ function deepest(issue: z.core.$ZodIssue): z.core.$ZodIssue {
 }
 
 function hint(issue: z.core.$ZodIssue): string {
+  const t = words().household.fault;
   switch (issue.code) {
     case 'invalid_type':
-      return `write ${issue.expected === 'object' || issue.expected === 'array' ? 'an' : 'a'} ${issue.expected}`;
-    case 'too_small':
-      return issue.origin === 'string'
-        ? 'write at least one letter'
-        : `it must be ${issue.inclusive === false ? 'above' : 'at least'} ${issue.minimum}${issue.origin === 'array' ? ' long' : ''}`;
-    case 'too_big':
-      return issue.origin === 'string'
-        ? `write at most ${issue.maximum} letters`
-        : `it must be ${issue.inclusive === false ? 'below' : 'at most'} ${issue.maximum}${issue.origin === 'array' ? ' long' : ''}`;
+      return t.write(issue.expected);
+    case 'too_small': {
+      const least = Number(issue.minimum);
+      if (issue.origin === 'string') return t.letter;
+      if (issue.origin === 'array') return t.atLeastLong(least);
+      return issue.inclusive === false ? t.above(least) : t.atLeast(least);
+    }
+    case 'too_big': {
+      const most = Number(issue.maximum);
+      if (issue.origin === 'string') return t.letters(most);
+      if (issue.origin === 'array') return t.atMostLong(most);
+      return issue.inclusive === false ? t.below(most) : t.atMost(most);
+    }
     case 'invalid_value':
-      return `use one of ${issue.values.slice(0, 10).map(show).join(', ')}${issue.values.length > 10 ? ', ...' : ''}`;
+      return t.oneOf(
+        `${issue.values.slice(0, 10).map(show).join(', ')}${issue.values.length > 10 ? ', ...' : ''}`,
+      );
     case 'unrecognized_keys':
-      return 'no such field is known here; leave it out or check its spelling';
+      return t.unknownField;
     case 'invalid_key':
       return hintOfKey(issue.issues[0]);
     default:
@@ -62,7 +81,7 @@ function hint(issue: z.core.$ZodIssue): string {
 /** Keys are tagnames, or ids of foods. */
 function hintOfKey(inner: z.core.$ZodIssue | undefined): string {
   return inner === undefined || inner.code === 'invalid_value'
-    ? 'no INFOODS tagname known here; check its spelling'
+    ? words().household.fault.tagname
     : hint(inner);
 }
 

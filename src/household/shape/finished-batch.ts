@@ -2,7 +2,9 @@
  * A finished batch is a record of what was fed: what went into it, for whom and when stays as it was, so that it can be
  * traced for as long as anybody asks.
  */
+
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { same } from '../merge/merge-record.ts';
 import type { Fault } from './fault-words.ts';
 
@@ -18,15 +20,13 @@ export function finishedBatchChange(before: Batch, after: Batch | null): Fault |
   if (after === null)
     return {
       field: '/id',
-      message: `${called(before)} is finished; it stays, so that what was fed can be traced`,
+      message: words().household.refusal.finishedStays(before.name),
     };
   const fields = [...new Set([...Object.keys(before), ...Object.keys(after)])] as (keyof Batch)[];
   const field = fields.find((f) => !STILL_OPEN.includes(f) && !same(before[f], after[f]));
   if (field === undefined) return undefined;
   return {
     field: `/${field}`,
-    message: `${called(before)} is finished: what is left of it and its name may change, the rest stays as it was fed`,
+    message: words().household.refusal.finishedFixed(before.name),
   };
 }
-
-const called = ({ name }: Batch) => `the batch "${name}"`;

@@ -15,6 +15,7 @@ import {
   words,
 } from '../../formulation/problem/fields.ts';
 import { problemSchema } from '../../formulation/problem/schema.ts';
+import { words as said } from '../../words/words.ts';
 
 /** Most pours of one batch. */
 export const MOST_POURS = 1000;
@@ -73,7 +74,7 @@ const dryingRunSchema = z
     hours: z.number().min(0.01).max(1000).optional(),
     load: z
       .strictObject({ n: z.number().int().min(1).max(1000), of: z.number().int().min(1).max(1000) })
-      .refine(({ n, of }) => n <= of, { path: ['n'], message: 'it is more than there are loads' })
+      .refine(({ n, of }) => n <= of, { path: ['n'], error: () => said().household.fault.loads })
       .optional(),
     sample: z
       .strictObject({
@@ -128,7 +129,7 @@ function noLessThanNothing(
   for (const { food, grams } of pours) inBowl.set(food, (inBowl.get(food) ?? 0) + grams);
   const i = pours.findLastIndex(({ food }) => (inBowl.get(food) ?? 0) < -UNREAD);
   if (i < 0) return;
-  const message = 'with it more of this food was taken out of the batch than was poured into it';
+  const message = said().household.fault.outOfBowl;
   context.addIssue({ code: 'custom', path: ['pours', i, 'grams'], message });
 }
 
@@ -148,6 +149,13 @@ const batchSchema = z
       .superRefine(once((id) => id)),
     madeBy: name.optional(),
     stock: stock.optional(),
+    agreed: z
+      .strictObject({
+        grams: weight.optional(),
+        without: z.array(id).max(500).optional(),
+        keep: z.literal(true).optional(),
+      })
+      .optional(),
     accepted: overruled.optional(),
     givenUp: overruled.optional(),
     left: z.strictObject({ grams, on: day }).optional(),

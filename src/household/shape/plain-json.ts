@@ -1,5 +1,7 @@
 /** What must hold of any JSON before its shape is looked at: not nested deep, and no key that is more than a key. */
+
 import { pointerOf } from '../../formulation/problem/json-pointer.ts';
+import { words } from '../../words/words.ts';
 import type { Fault } from './fault-words.ts';
 
 /** Deeper than any record is, a whole household in one file included. */
@@ -30,12 +32,12 @@ export function isNestedTooDeep(json: string): boolean {
 export function plainFault(value: unknown, path: readonly PropertyKey[] = []): Fault | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
   if (path.length >= DEEPEST)
-    return { field: pointerOf(path), message: `it is nested more than ${DEEPEST} deep; check the brackets` };
+    return { field: pointerOf(path), message: words().household.refusal.tooDeep(DEEPEST) };
   for (const [key, inner] of Object.entries(value)) {
     if (FORBIDDEN.has(key))
       return {
         field: pointerOf([...path, key]),
-        message: `the name "${key}" has a meaning of its own to programs; choose another`,
+        message: words().household.refusal.reservedKey(key),
       };
     const fault = plainFault(inner, [...path, key]);
     if (fault) return fault;

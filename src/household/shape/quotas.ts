@@ -2,6 +2,7 @@
  * How much one household keeps at most: far more than a home or a shelter has, little enough that the page, which holds
  * all of it, stays quick, and that no record is too large for one answer.
  */
+import { words } from '../../words/words.ts';
 import type { Kind } from '../model.ts';
 import type { Fault } from './fault-words.ts';
 
@@ -13,25 +14,22 @@ const MOST_HOUSEHOLD_BYTES = 100_000_000;
 
 interface Quota {
   readonly most: number;
-  readonly noun: string;
   /** How to make room. */
-  readonly instead: string;
+  readonly instead: 'delete' | 'beginNew' | 'changeKitchen';
 }
-
-const DELETE = 'delete what is not needed any more';
 
 /** Of each kind, those that are there now; deleted ones do not count. */
 const QUOTAS: Readonly<Record<Kind, Quota>> = {
-  foods: { most: 2_000, noun: 'foods of your own', instead: DELETE },
-  profiles: { most: 500, noun: 'target profiles of your own', instead: DELETE },
-  animals: { most: 500, noun: 'animals', instead: DELETE },
-  mixes: { most: 1_000, noun: 'mixes', instead: DELETE },
-  versions: { most: 3_000, noun: 'versions of mixes', instead: DELETE },
-  lots: { most: 20_000, noun: 'lots', instead: 'export the household and begin a new one' },
-  offers: { most: 5_000, noun: 'offers', instead: DELETE },
-  dryingRuns: { most: 10_000, noun: 'drying runs', instead: 'export the household and begin a new one' },
-  batches: { most: 10_000, noun: 'batches', instead: 'export the household and begin a new one' },
-  kitchen: { most: 1, noun: 'kitchen', instead: 'change the one there is' },
+  foods: { most: 2_000, instead: 'delete' },
+  profiles: { most: 500, instead: 'delete' },
+  animals: { most: 500, instead: 'delete' },
+  mixes: { most: 1_000, instead: 'delete' },
+  versions: { most: 3_000, instead: 'delete' },
+  lots: { most: 20_000, instead: 'beginNew' },
+  offers: { most: 5_000, instead: 'delete' },
+  dryingRuns: { most: 10_000, instead: 'beginNew' },
+  batches: { most: 10_000, instead: 'beginNew' },
+  kitchen: { most: 1, instead: 'changeKitchen' },
 };
 
 const encoder = new TextEncoder();
@@ -45,18 +43,16 @@ export function tooLarge(json: string): Fault | undefined {
   const kB = (n: number) => Math.ceil(n / 1000);
   return {
     field: '',
-    message: `it takes ${kB(bytes)} kB and a record may take ${kB(MOST_RECORD_BYTES)} kB; shorten its texts or lists`,
+    message: words().household.refusal.tooLarge(kB(bytes), kB(MOST_RECORD_BYTES)),
   };
 }
 
 /** Why a household is too full for one more of a kind; undefined where it is not. @param there how many it has now */
 export function tooMany(kind: Kind, there: number): Fault | undefined {
-  const { most, noun, instead } = QUOTAS[kind];
+  const { most, instead } = QUOTAS[kind];
   if (there < most) return undefined;
-  return {
-    field: '',
-    message: `the household has ${there} ${noun}, and ${most} are the most it holds; ${instead}`,
-  };
+  const { many, refusal } = words().household;
+  return { field: '', message: refusal.withWay(refusal.tooMany(there, many[kind], most), refusal[instead]) };
 }
 
 /** Why a household is too large to take so much more; undefined where it is not. @param bytes with what is to be added */
@@ -65,6 +61,6 @@ export function tooFull(bytes: number): Fault | undefined {
   const MB = Math.round(MOST_HOUSEHOLD_BYTES / 1_000_000);
   return {
     field: '',
-    message: `the household would take more than ${MB} MB, the most it holds; export it and delete what is old`,
+    message: words().household.refusal.tooFull(MB),
   };
 }

@@ -2,9 +2,11 @@
  * What a record names: other records, and foods. What is named must be there when it is named first; what has gone
  * since (a deleted animal, a number that left the tables) stays named where it was.
  */
+
 import { pointerOf } from '../../formulation/problem/json-pointer.ts';
 import type { Problem } from '../../formulation/problem/problem.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import type { Kept, Kind } from '../model.ts';
 import type { Fault } from './fault-words.ts';
 
@@ -96,7 +98,7 @@ export function foodOutOfProblem(batch: Batch, before: Batch | null): Fault | un
   if (!wrong) return undefined;
   return {
     field: wrong.field,
-    message: `"${wrong.food}" is no food of this batch; take one of its problem's foods`,
+    message: words().household.refusal.noFoodOfBatch(wrong.food),
   };
 }
 

@@ -22,6 +22,7 @@ import {
 } from '../../formulation/problem/fields.ts';
 import { problemSchema, ratio } from '../../formulation/problem/schema.ts';
 import { LIFE_STAGES, type LifeStage } from '../../targets/life-stage.ts';
+import { words as said } from '../../words/words.ts';
 
 const STAGES = Object.keys(LIFE_STAGES) as [LifeStage, ...LifeStage[]];
 const GROUPS = Object.keys(FOOD_GROUPS) as [FoodGroup, ...FoodGroup[]];
@@ -77,9 +78,9 @@ function aboutOneThing(
   context: z.RefinementCtx,
 ): void {
   if ((bound.nutrient === undefined) === (bound.ratio === undefined))
-    context.addIssue({ code: 'custom', path: [], message: 'name a nutrient or a ratio, one of them' });
+    context.addIssue({ code: 'custom', path: [], message: said().household.fault.nutrientOrRatio });
   if (bound.min !== undefined && bound.max !== undefined && bound.min > bound.max)
-    context.addIssue({ code: 'custom', path: ['min'], message: `it lies above the most, ${bound.max}` });
+    context.addIssue({ code: 'custom', path: ['min'], message: said().household.fault.aboveMost(bound.max) });
 }
 
 export const profileSchema = z

@@ -1,5 +1,6 @@
 /** Many records brought in from a file at once, in the order of the file. What they hold was checked as a whole before. */
 import { randomUUID } from 'node:crypto';
+import { words } from '../../words/words.ts';
 import type { Kept, Kind } from '../model.ts';
 import { StoreError } from '../store-error.ts';
 import { recordOf, type Session } from './session.ts';
@@ -22,12 +23,7 @@ export async function bringIn(
   { put, remove, order, seen }: BringIn,
   stood: number,
 ): Promise<void> {
-  if (stood !== seen)
-    throw new StoreError(
-      'changed',
-      '',
-      'the household was changed since it was looked at, perhaps on another device; look again',
-    );
+  if (stood !== seen) throw new StoreError('changed', '', words().household.refusal.householdChanged);
   // What was deleted comes back in its old place; the file's order is given below.
   const anew: Session = { ...session, anew: true };
   for (const { kind, id, body } of put) {

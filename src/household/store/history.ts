@@ -1,9 +1,10 @@
 /** What was changed, when and from which device; and taking it back. */
+import { words } from '../../words/words.ts';
 import { mergeRecord, same } from '../merge/merge-record.ts';
 import type { Kept, Kind } from '../model.ts';
 import type { Change, ChangeDetail, HistoryPage, Written } from '../records.ts';
 import { StoreError } from '../store-error.ts';
-import { NOUNS } from './nouns.ts';
+import { called } from './called.ts';
 import { recordOf, type Session } from './session.ts';
 import { readBody } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
@@ -85,7 +86,7 @@ export async function takeBack(session: Session, seq: number): Promise<Written[]
       throw new StoreError(
         'in use',
         conflicts[0] ?? '',
-        `the ${NOUNS[row.kind]}${named(now.body)} was changed again since then; take back the newer change first`,
+        words().household.refusal.changedAgain(called(row.kind, now.body)),
       );
     if (same(merged, now.body)) continue;
     written.push(
@@ -142,7 +143,7 @@ async function afterOf(tx: Tx, { household, kind, id, seq }: Row): Promise<After
 function lineFrom({ seq, kind, id, version, before, at, device, together }: Row, after: After): Change {
   const what =
     after.raw === null ? 'deleted' : before !== null ? 'changed' : version === 1 ? 'made' : 'brought back';
-  const name = nameIn(after.raw) ?? nameIn(before) ?? NOUNS[kind];
+  const name = nameIn(after.raw) ?? nameIn(before) ?? words().household.kinds[kind];
   return { seq, kind, id, version, what, name, at, device, together, newest: after.newest };
 }
 
@@ -168,13 +169,13 @@ function bodyOf({ kind, id }: Row, raw: string | null): Kept<Kind> | null {
   if (raw === null) return null;
   const read = readBody(kind, id, raw);
   if ('body' in read) return read.body;
-  throw new StoreError('invalid', '', `the ${NOUNS[kind]} of that time cannot be read: ${read.why}`);
-}
-
-function named(body: Kept<Kind> | null): string {
-  return body && 'name' in body ? ` "${body.name}"` : '';
+  throw new StoreError(
+    'invalid',
+    '',
+    words().household.refusal.unreadableThen(words().household.kinds[kind], read.why),
+  );
 }
 
 function noSuchChange(seq: number): StoreError {
-  return new StoreError('missing', '/seq', `no change has the number ${seq}; it may be too old to be known`);
+  return new StoreError('missing', '/seq', words().household.refusal.noChange(seq));
 }

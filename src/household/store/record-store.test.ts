@@ -210,7 +210,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       await expect(store.takeBack(grams.record.seq, desk)).rejects.toMatchObject({
         kind: 'in use',
         field: '/grams',
-        message: expect.stringContaining('"Millet" was changed again'),
+        message: expect.stringContaining('“Millet” was changed again'),
       });
       await expect(store.takeBack(4000, desk)).rejects.toMatchObject({ kind: 'missing' });
     });

@@ -1,6 +1,7 @@
 /** One household in a database: every write is one transaction; what was answered is on disk. */
 import type { Kysely } from 'kysely';
 import type { Batch, Pour } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { type Household, type Kept, KINDS, type Kind, type PourEntry } from '../model.ts';
 import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
@@ -183,14 +184,18 @@ async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Ho
 async function addPours(session: Session, id: string, { pours, stock }: PourEntry): Promise<Written> {
   const { body, version } = await recordOf(session, 'batches', id);
   if (body === null)
-    throw new StoreError('missing', '/id', `no batch has the id "${id}"; it may have been deleted`);
+    throw new StoreError(
+      'missing',
+      '/id',
+      words().household.refusal.notThere(words().household.kinds.batches, id),
+    );
   const batch = body as Batch;
   const all = [...batch.pours];
   for (const pour of pours) if (!all.some((there) => samePour(there, pour))) all.push(pour);
   if (all.length > batch.pours.length && batch.finishedAt !== undefined)
-    throw new StoreError('finished', '', 'the batch is finished; nothing is poured into it any more');
+    throw new StoreError('finished', '', words().household.refusal.finishedBatch);
   if (all.length > MOST_POURS)
-    throw new StoreError('too many', '/pours', `a batch has at most ${MOST_POURS} pours; finish this one`);
+    throw new StoreError('too many', '/pours', words().household.refusal.mostPours(MOST_POURS));
   const next = all.length > batch.pours.length ? { ...batch, pours: all, ...(stock && { stock }) } : batch;
   return writeRecord(session, { kind: 'batches', id, body: next, basedOn: version });
 }

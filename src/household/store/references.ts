@@ -2,6 +2,7 @@
 
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
+import { words } from '../../words/words.ts';
 import type { Kept, Kind, Mix, MixVersion } from '../model.ts';
 import {
   foodOutOfProblem,
@@ -11,7 +12,7 @@ import {
   referencesOf,
 } from '../shape/references.ts';
 import { StoreError } from '../store-error.ts';
-import { NOUNS } from './nouns.ts';
+import { called } from './called.ts';
 import { recordOf, rowOf, rowsOf, type Session } from './session.ts';
 
 /**
@@ -34,12 +35,9 @@ export async function requireReferences(
       named.kind === 'food' ? await isKnown(session, named.id) : await isThere(session, named.kind, named.id)
     )
       continue;
-    const noun = named.kind === 'food' ? 'food' : NOUNS[named.kind];
-    throw new StoreError(
-      'invalid',
-      named.field,
-      `no ${noun} has the id "${named.id}"; add it first, or leave it out`,
-    );
+    const { kinds, refusal } = words().household;
+    const noun = named.kind === 'food' ? refusal.food : kinds[named.kind];
+    throw new StoreError('invalid', named.field, refusal.noSuch(noun, named.id));
   }
   if (kind !== 'batches') return;
   const odd = foodOutOfProblem(body as Batch, before as Batch | null);
@@ -74,8 +72,6 @@ async function rowsNaming(session: Session, kind: Kind, id: string) {
   return (await rowsOf(session, kind)).filter((row) => row.body?.includes(inText));
 }
 
-const AND = new Intl.ListFormat('en', { type: 'conjunction' });
-
 /** Where a record of a kind may be named so that it must stay. */
 const USERS: Partial<Record<Kind, readonly Kind[]>> = {
   foods: ['mixes'],
@@ -83,12 +79,8 @@ const USERS: Partial<Record<Kind, readonly Kind[]>> = {
   lots: ['batches', 'dryingRuns'],
 };
 
-/** What to do instead of deleting what is in use. */
-const INSTEAD: Partial<Record<Kind, string>> = {
-  foods: 'take it out there first',
-  profiles: 'choose another profile there first',
-  lots: 'bar it instead, so that it stays traceable',
-};
+/** Of what uses a thing, so many are named. */
+const MOST_NAMED = 5;
 
 /** @throws StoreError naming what still needs the record */
 export async function refuseInUse(session: Session, kind: Kind, id: string): Promise<void> {
@@ -98,14 +90,15 @@ export async function refuseInUse(session: Session, kind: Kind, id: string): Pro
   for (const other of USERS[kind] ?? []) {
     for (const row of await rowsNaming(session, other, id)) {
       const { body } = session.reader.record(row);
-      if (body && names(other, body, kind, id))
-        users.push('name' in body ? `the ${NOUNS[other]} "${body.name}"` : `a ${NOUNS[other]}`);
+      if (body && names(other, body, kind, id)) users.push(called(other, body));
     }
   }
   if (users.length === 0) return;
-  const some = users.length > 5 ? [...users.slice(0, 5), `${users.length - 5} more`] : users;
-  const what = named && 'name' in named ? `"${named.name}"` : `the ${NOUNS[kind]}`;
-  throw new StoreError('in use', '/id', `${what} is used by ${AND.format(some)}; ${INSTEAD[kind]}`);
+  const t = words().household.refusal;
+  const some = users.slice(0, MOST_NAMED);
+  const what = t.inUse(called(kind, named), some, users.length - some.length);
+  const ways: Partial<Record<Kind, string>> = t.instead;
+  throw new StoreError('in use', '/id', t.withWay(what, ways[kind] ?? t.delete));
 }
 
 function names(other: Kind, body: Kept<Kind>, kind: Kind, id: string): boolean {

@@ -1,5 +1,6 @@
 /** From a row to the record it holds. */
 import { hash } from 'node:crypto';
+import { words } from '../../words/words.ts';
 import type { Kept, Kind } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import { checkRecord } from '../shape/check-record.ts';
@@ -40,10 +41,10 @@ export function readBody(
   try {
     body = JSON.parse(raw);
   } catch {
-    return { why: 'it is no JSON' };
+    return { why: words().household.refusal.noJson };
   }
   const wrong = fit ? undefined : checkRecord(kind, body);
   if (wrong) return { why: wrong.message };
-  if (body.id !== id) return { why: `it says that its id is "${body.id}", but is kept as "${id}"` };
+  if (body.id !== id) return { why: words().household.refusal.otherId(body.id, id) };
   return { body };
 }

@@ -1,12 +1,13 @@
 /** One change of one record, inside a transaction: by the version its sender saw, once, with what goes along. */
+
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { same } from '../merge/merge-record.ts';
 import type { Animal, Kept, Kind, Mix, MixVersion } from '../model.ts';
 import type { KeptRecord, Write, Written } from '../records.ts';
 import { checkRecord } from '../shape/check-record.ts';
 import { finishedBatchChange } from '../shape/finished-batch.ts';
 import { Overtaken, StoreError } from '../store-error.ts';
-import { NOUNS } from './nouns.ts';
 import { refuseInUse, requireReferences } from './references.ts';
 import { nothing, rowOf, rowsOf, type Session } from './session.ts';
 import type { RecordsTable } from './tables.ts';
@@ -34,7 +35,7 @@ export async function writeRecord(session: Session, write: Write): Promise<Writt
     throw new StoreError(
       'missing',
       '/id',
-      `no ${NOUNS[kind]} has the id "${id}"; it may have been deleted already`,
+      words().household.refusal.notThere(words().household.kinds[kind], id),
     );
   const finished =
     !session.anew &&
@@ -146,11 +147,7 @@ async function wasMade({ tx, household }: Session, { kind, id, writeId = '' }: W
     .where('write_id', '=', writeId)
     .executeTakeFirst();
   if (made && (made.kind !== kind || made.id !== id))
-    throw new StoreError(
-      'invalid',
-      '',
-      `the write "${writeId}" was of another record; give each write an id of its own`,
-    );
+    throw new StoreError('invalid', '', words().household.refusal.writeIdUsed(writeId));
   return made !== undefined;
 }
 

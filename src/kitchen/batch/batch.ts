@@ -1,5 +1,6 @@
 /** The record of a batch, running or finished: what is really in it, what that holds, what it cost, who made it when. */
 import type { Reference } from '../../foods/reference.ts';
+import { type Verdict, verdictOf } from '../../formulation/explain/verdict.ts';
 import { Formulation } from '../../formulation/formulation.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
@@ -12,13 +13,14 @@ import {
   type Unit,
   unitWord,
 } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
-import { ingredientAt } from '../drying/ingredient-at.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
 import { tenths } from '../rounding.ts';
-import { COMPLETE, CRUMB } from '../tolerances.ts';
+import { COMPLETE } from '../tolerances.ts';
 import { pricePerGram } from './trace.ts';
+import { pouredFoods, weighedProblem } from './weighed-problem.ts';
 
 /** One food of a batch. */
 interface BatchFood {
@@ -79,6 +81,8 @@ export interface BatchRecord {
   readonly problem: Problem;
   readonly evaluation: Evaluation;
   readonly inRange: boolean;
+  /** How it stands, in three states; out of range too where it holds what must not be fed. */
+  readonly verdict: Verdict;
   /** The verdict, every broken rule, and every rule that rests on what nobody knows. */
   readonly sentences: readonly string[];
   readonly contents: readonly ContentLine[];
@@ -117,8 +121,10 @@ export function batchRecord(
 ): BatchRecord {
   const foods = batchFoods(batch, p.kept, p.reference);
   const grams = foods.reduce((sum, f) => sum + f.grams, 0);
-  const problem = counting(atActualMoisture(batch.problem, foods, p.reference), foods);
+  // What the scale can weigh is asked of this batch, as large as it is.
+  const problem = { ...weighedProblem(batch.problem, foods, p.reference), batch_grams: grams };
   const evaluation = p.evaluate(problem, Object.fromEntries(foods.map((f) => [f.food, f.share])));
+  const verdict = verdictOf(evaluation);
   const uncounted = 100 - evaluation.total;
   return {
     id: batch.id,
@@ -133,11 +139,10 @@ export function batchRecord(
     foods,
     problem,
     evaluation,
-    inRange: evaluation.breaches.length === 0 && !(uncounted > COMPLETE),
+    inRange: verdict.state !== 'out',
+    verdict,
     sentences: [
-      ...(uncounted > COMPLETE
-        ? [`${tenths(uncounted)} % of the batch is food that the caution list forbids: do not feed it.`]
-        : []),
+      ...(uncounted > COMPLETE ? [words().batch.record.forbidden(tenths(uncounted))] : []),
       evaluation.verdict,
       // The verdict itself says the first of them.
       ...[...evaluation.breaches, ...evaluation.unsure]
@@ -150,50 +155,25 @@ export function batchRecord(
   };
 }
 
-/** The problem with every food that was poured counted, even one that an animal refuses: it is in the batch. */
-function counting(problem: Problem, poured: readonly BatchFood[]): Problem {
-  const there = new Set(poured.map((f) => f.food));
-  return {
-    ...problem,
-    foods: problem.foods.map((f) => (f.refused && there.has(f.id) ? { ...f, refused: false } : f)),
-  };
-}
-
 function batchFoods(batch: Batch, kept: CupboardContents, reference: Reference): BatchFood[] {
   const total = batch.pours.reduce((sum, pour) => sum + pour.grams, 0);
   if (!(total > 0)) throw new RangeError(`nothing is poured into batch ${batch.id} yet; weigh a first food`);
   const ingredients = new Map(batch.problem.foods.map((f) => [f.id, f]));
-  const lots = new Map(kept.lots.map((l) => [l.id, l]));
-  const ids = [...new Set(batch.pours.map((pour) => pour.food))];
-  return ids
-    .map((food): BatchFood => {
+  return pouredFoods(batch, kept)
+    .map(({ food, grams, lots }): BatchFood => {
       const ingredient = ingredients.get(food);
       if (!ingredient)
         throw new RangeError(
           `batch ${batch.id}: "${food}" was poured and is not among the foods of its mix; add it to the mix or take it out again`,
         );
-      const pours = batch.pours.filter((pour) => pour.food === food);
-      const taken = new Map<string, number>();
-      for (const pour of pours)
-        for (const { lot, grams } of pour.lots) taken.set(lot, (taken.get(lot) ?? 0) + grams);
-      const grams = pours.reduce((sum, pour) => sum + pour.grams, 0);
-      const named = [...taken].flatMap(([id, g]) => {
-        const lot = lots.get(id);
-        if (!lot)
-          throw new RangeError(
-            `batch ${batch.id}: lot "${id}" of ${food} is not kept; put it back or correct the batch`,
-          );
-        // All of it may have been taken out again.
-        return g > CRUMB ? [{ lot, grams: g }] : [];
-      });
       return {
         food,
         name: nameOf(ingredient, reference),
         planned: batch.shares[food] ?? 0,
         share: (100 * grams) / total,
         grams,
-        lots: named,
-        unnamed: Math.max(0, grams - named.reduce((sum, l) => sum + l.grams, 0)),
+        lots,
+        unnamed: Math.max(0, grams - lots.reduce((sum, l) => sum + l.grams, 0)),
       };
     })
     .sort((a, b) => b.grams - a.grams);
@@ -203,32 +183,6 @@ function batchFoods(batch: Batch, kept: CupboardContents, reference: Reference):
 export const nameOf = (food: Ingredient, reference: Reference) =>
   food.name ?? (food.ref === undefined ? undefined : reference.get(food.ref)?.name) ?? food.id;
 
-/**
- * The problem with every food at the moisture its lots were measured to have; where only some of it was measured,
- * the rest counts as the food says. Foods of which nothing was measured stay as they are.
- */
-export function atActualMoisture(
-  problem: Problem,
-  poured: readonly Pick<BatchFood, 'food' | 'grams' | 'lots'>[],
-  reference: Reference,
-): Problem {
-  const of = new Map(poured.map((p) => [p.food, p]));
-  return {
-    ...problem,
-    foods: problem.foods.map((food) => {
-      const measured = of.get(food.id)?.lots.filter(({ lot }) => lot.moisture !== undefined) ?? [];
-      const grams = measured.reduce((sum, l) => sum + l.grams, 0);
-      if (!(grams > 0)) return food;
-      const rest = Math.max(0, of.get(food.id)!.grams - grams);
-      const own = waterOf(food, reference);
-      const water = measured.reduce((sum, l) => sum + l.grams * l.lot.moisture!, 0);
-      // Of a rest whose moisture nobody knows, the measured part is the best that can be said.
-      const moisture = own === undefined ? water / grams : (water + rest * own) / (grams + rest);
-      return ingredientAt(food, moisture, reference);
-    }),
-  };
-}
-
 /** An amount of a food of a problem, g or its unit per 100 g; its own, else that of its row; undefined where unknown. */
 export function amountOf(food: Ingredient, tag: Tag, reference: Reference): number | undefined {
   return (
@@ -236,8 +190,6 @@ export function amountOf(food: Ingredient, tag: Tag, reference: Reference): numb
     (food.ref === undefined ? undefined : reference.get(food.ref)?.composition[tag])
   );
 }
-
-const waterOf = (food: Ingredient, reference: Reference) => amountOf(food, 'WATER', reference);
 
 function contentLines(evaluation: Evaluation): ContentLine[] {
   return NUTRIENTS.flatMap(({ tag, unit }) => {
@@ -279,9 +231,11 @@ function costOf(foods: readonly BatchFood[], problem: Problem, kept: CupboardCon
 
 /** A content as people read it: "at least 12.3 g" where some of it is unknown. */
 export function contentWords(line: ContentLine): string {
+  const t = words().batch.contents;
   // Nothing known of it is no amount of it.
-  if (line.atLeast && line.value === 0) return 'not known';
-  const value = `${Number(line.value.toPrecision(3))} ${unitWord(nutrient(line.tag).unit)}`;
-  const spread = line.sd > 0 ? ` ± ${Number((1.96 * line.sd).toPrecision(2))}` : '';
-  return line.atLeast ? `at least ${value}` : `${value}${spread}`;
+  if (line.atLeast && line.value === 0) return t.notKnown;
+  const { number } = words().figures;
+  const value = t.amount(number(Number(line.value.toPrecision(3)), 6), unitWord(nutrient(line.tag).unit));
+  if (line.atLeast) return t.atLeast(value);
+  return line.sd > 0 ? t.spread(value, number(Number((1.96 * line.sd).toPrecision(2)), 6)) : value;
 }

@@ -1,11 +1,12 @@
 /** What a label of a batch says. Plain data: whoever prints it chooses the layout. */
 import type { Reference } from '../../foods/reference.ts';
-import { joined } from '../../formulation/explain/sentences.ts';
+import type { Verdict } from '../../formulation/explain/verdict.ts';
 import type { CautionNote } from '../../formulation/problem/result.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { Feeding } from '../feeding/feeding.ts';
 import type { Day } from '../model.ts';
-import { amountOf, type BatchRecord, type ContentLine } from './batch.ts';
+import { amountOf, type BatchRecord, type ContentLine, nameOf } from './batch.ts';
 import { type MixMoisture, mixMoisture } from './mix-moisture.ts';
 import type { StoredFood } from './shelf-kind.ts';
 import { type StorageAdvice, storageAdvice } from './storage-advice.ts';
@@ -67,12 +68,14 @@ export function cautionsOf(
 }
 
 /** A caution in full. */
-export const cautionSentence = (c: FoodsCaution) => `${joined(c.foods)}: ${c.title}. ${c.reason} ${c.way}`;
+export const cautionSentence = (c: FoodsCaution) =>
+  words().batch.label.caution(c.foods, c.title, c.reason, c.way);
 
 /** What a label has room to say of the foods of a caution: of a limit how much, since the reason stands in the record. */
 export function saidOnLabel({ foods, title, reason, way, most }: FoodsCaution): string {
-  if (most === undefined) return `${title}. ${reason} ${way}`;
-  return `At most ${most} % of the mix${foods.length > 1 ? ' together' : ''}.`;
+  const t = words().batch.label;
+  if (most === undefined) return t.why(title, reason, way);
+  return foods.length > 1 ? t.mostTogether(most) : t.most(most);
 }
 
 /** What a label says. */
@@ -85,7 +88,9 @@ export interface BatchLabel {
   /** Foods, the largest share first, percent. */
   readonly foods: readonly { readonly name: string; readonly share: number }[];
   readonly contents: readonly ContentLine[];
-  readonly verdict: string;
+  readonly verdict: Verdict;
+  /** What it is fed beside, by name; empty where it is fed alone. */
+  readonly beside: readonly string[];
   readonly useBy: UseBy;
   readonly moisture: MixMoisture;
   readonly keep: readonly StorageAdvice[];
@@ -112,7 +117,8 @@ export function batchLabel(
     ...(record.madeBy !== undefined && { madeBy: record.madeBy }),
     foods: record.foods.map(({ name, share }) => ({ name, share })),
     contents: ON_LABEL.flatMap((tag) => record.contents.filter((line) => line.tag === tag)),
-    verdict: evaluation.verdict,
+    verdict: record.verdict,
+    beside: record.problem.beside.map((food) => nameOf(food, p.reference)),
     useBy: usableUntil(stored, record.madeOn),
     moisture: mixMoisture(evaluation.nutrients.WATER),
     keep: storageAdvice(stored),

@@ -3,7 +3,7 @@
 import type { Rule } from '../../formulation/problem/problem.ts';
 import type { NutrientLine } from '../../formulation/problem/result.ts';
 import { normalBelow } from '../../nutrition/normal.ts';
-import { tenths } from '../rounding.ts';
+import { words } from '../../words/words.ts';
 import { COMPLETE, SURE } from '../tolerances.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
@@ -41,28 +41,29 @@ export function mixMoisture(water: NutrientLine | undefined): MixMoisture {
   const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;
   const known = water !== undefined && water.coverage_mix > 100 - COMPLETE;
   const answer = { moisture, sd, most, chance, source };
+  const t = words().batch.moisture;
   // What is known can only grow by what is not, so too damp is too damp.
   if (moisture > most)
     return {
       ...answer,
       state: 'damp',
-      sentence: `The mix holds ${known ? 'about' : 'at least'} ${tenths(moisture)} % water, above the ${most} % at which it keeps: dry the dampest foods on, use less of them, or keep it in the freezer.`,
+      sentence: known ? t.damp(moisture, most) : t.dampAtLeast(moisture, most),
     };
   if (!known)
     return {
       ...answer,
       state: 'unsure',
-      sentence: `Moisture is known for only ${Math.floor(water?.coverage_mix ?? 0)} % of the mix, so nobody can say whether it keeps.`,
+      sentence: t.unknown(Math.floor(water?.coverage_mix ?? 0)),
     };
   if (chance < SURE)
     return {
       ...answer,
       state: 'unsure',
-      sentence: `The mix holds about ${tenths(moisture)} % water; it may be more than the ${most} % at which it keeps. Keep it in a glass and look for damp.`,
+      sentence: t.unsure(moisture, most),
     };
   return {
     ...answer,
     state: 'dry',
-    sentence: `The mix holds about ${tenths(moisture)} % water and keeps (at most ${most} %).`,
+    sentence: t.dry(moisture, most),
   };
 }

@@ -6,14 +6,25 @@
 import type { Lot } from '../model.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
-type ShelfKind = (typeof data.kinds)[number]['kind'];
+export type ShelfKind =
+  | 'nut'
+  | 'nut in shell'
+  | 'oil seed'
+  | 'crushed oil seed'
+  | 'grain'
+  | 'crushed grain'
+  | 'legume'
+  | 'vegetable'
+  | 'fruit'
+  | 'herb'
+  | 'animal'
+  | 'other';
 
 /** Where a mix or a lot is kept. */
 export type Place = 'cupboard' | 'freezer';
 
 interface ShelfLife {
   readonly kind: string;
-  readonly name: string;
   /** Months. */
   readonly cupboard: number;
   /** In the cupboard once it is opened, as it is in a mix; as long as closed where absent. */

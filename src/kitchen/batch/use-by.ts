@@ -2,9 +2,9 @@
  * Until when a mix is to be used: no longer than the ingredient that spoils first keeps, and never past the earliest
  * best before of what went in. Shelf lives tell of quality as much as of safety, so every date is an estimate.
  */
+import { words } from '../../words/words.ts';
 import { dayInWords, dayNumber, plusDays, plusMonths } from '../days.ts';
 import type { Day, Lot } from '../model.ts';
-import { tenths } from '../rounding.ts';
 import { lifeOf, type Place, type StoredFood, safeBelow, shelfKindOf } from './shelf-kind.ts';
 import data from './shelf-life.json' with { type: 'json' };
 
@@ -56,6 +56,7 @@ export function usableUntil(mix: readonly StoredFood[], madeOn: Day, place: Plac
     used.filter((i) => of(i) === undefined).map((i) => i.name);
   const noWater = missing((i) => i.water);
   const noFat = missing((i) => i.fat);
+  const t = words().batch.useBy;
   return {
     day: first.until,
     reason: first.why,
@@ -64,61 +65,50 @@ export function usableUntil(mix: readonly StoredFood[], madeOn: Day, place: Plac
     ...(fattiest && { fattiest: fattiest.food }),
     ...(dampest && { dampest: dampest.food }),
     notes: [
-      ...(first.until < madeOn
-        ? [
-            `That is before it was made on ${dayInWords(madeOn)}: smell and look at ${nameOf(used, first.food)} before you feed any.`,
-          ]
-        : []),
-      ...(noWater.length > 0
-        ? [`The moisture of ${noWater.join(', ')} is not known and was not counted.`]
-        : []),
-      ...(noFat.length > 0 ? [`The fat of ${noFat.join(', ')} is not known.`] : []),
+      ...(first.until < madeOn ? [t.beforeMade(dayInWords(madeOn), nameOf(used, first.food))] : []),
+      ...(noWater.length > 0 ? [t.noWater(noWater)] : []),
+      ...(noFat.length > 0 ? [t.noFat(noFat)] : []),
     ],
   };
 }
 
 function limitsOf(food: StoredFood, madeOn: Day, place: Place): ShelfLimit[] {
-  const life = lifeOf.get(shelfKindOf(food))!;
+  const kind = shelfKindOf(food);
+  const life = lifeOf.get(kind)!;
+  const t = words().batch.useBy;
+  const kinds = words().batch.kinds[kind];
   const limits: ShelfLimit[] = [];
   const limit = (until: Day, why: string, source: string) =>
     limits.push({ food: food.food, until, why, source });
-  const months = (n: number) => `${n} ${n === 1 ? 'month' : 'months'}`;
 
   // From the day it was bought where that is known: what stood a while has so much less to go.
   for (const lot of food.lots) {
     if (lot.bestBefore !== undefined)
-      limit(
-        lot.bestBefore,
-        `Best before of ${lotWords(food, lot)} is ${dayInWords(lot.bestBefore)}.`,
-        'printed on the pack',
-      );
+      limit(lot.bestBefore, t.bestBefore(lotWords(food, lot), dayInWords(lot.bestBefore)), t.printed);
     // A printed best before says more of an unmixed pack than the time since it was bought.
     else
       limit(
         plusMonths(lot.boughtOn, lot.frozen ? life.freezer : life[place]),
-        `${lotWords(food, lot)}, bought on ${dayInWords(lot.boughtOn)}, keeps about ${months(lot.frozen ? life.freezer : life[place])}, as ${life.name} do.`,
+        t.bought(
+          lotWords(food, lot),
+          dayInWords(lot.boughtOn),
+          lot.frozen ? life.freezer : life[place],
+          kinds,
+        ),
         life.source,
       );
   }
   const mixed = place === 'cupboard' ? (life.opened ?? life.cupboard) : life.freezer;
-  limit(
-    plusMonths(madeOn, mixed),
-    `${food.name} keeps about ${months(mixed)} from mixing, as ${life.name} do.`,
-    life.source,
-  );
+  limit(plusMonths(madeOn, mixed), t.mixed(food.name, mixed, kinds), life.source);
   const damp = dampDays(food);
   if (damp && place === 'cupboard')
-    limit(
-      plusDays(madeOn, damp.days),
-      `${food.name} holds ${tenths(food.water!)} % water, above the ${damp.most} % at which it keeps: about ${damp.days} days.`,
-      damp.source,
-    );
+    limit(plusDays(madeOn, damp.days), t.damp(food.name, food.water!, damp.most, damp.days), damp.source);
   return limits;
 }
 
 /** The food, and the lot where that has a name of its own. */
 const lotWords = (food: StoredFood, lot: Lot) =>
-  lot.name === food.name ? food.name : `${food.name} (lot “${lot.name}”)`;
+  lot.name === food.name ? food.name : words().batch.useBy.pack(food.name, lot.name);
 
 /** Days that a food too damp to keep lasts at 21 C; undefined where it is dry enough, or its moisture unknown. */
 export function dampDays(

@@ -7,13 +7,13 @@
  * rule needs keeps its least share; one that is left out for good (0 g on record) is freed from it.
  */
 
+import { breaks } from '../../formulation/explain/in-range.ts';
 import { type Problem, ProblemError } from '../../formulation/problem/problem.ts';
-import { type HalfSpace, type LinearBound, shortfall } from '../../formulation/solve/bounds.ts';
+import { type Bound, type HalfSpace, type LinearBound, shortfall } from '../../formulation/solve/bounds.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import type { CountBound } from '../../formulation/solve/counting.ts';
-import { mixModelOf } from '../../formulation/solve/mix-model.ts';
-import { boundsAt, keeps } from '../../formulation/solve/outer-approximation.ts';
-import { STEPS_TOLERANCE } from '../../formulation/solve/tolerances.ts';
+import { allBounds, mixModelOf } from '../../formulation/solve/mix-model.ts';
+import { boundsAt } from '../../formulation/solve/outer-approximation.ts';
 import { elementAt } from '../../formulation/solve/vectors.ts';
 import { SAME } from '../tolerances.ts';
 
@@ -31,11 +31,14 @@ export class BatchRules {
   readonly lower: Float64Array;
   readonly upper: Float64Array;
   private readonly columns: ReadonlyMap<string, number>;
+  /** All that a verdict asks, but what the scale can weigh: that is asked of the grams. */
+  private readonly judged: readonly Bound[];
   private readonly shareCounts: readonly CountBound[];
 
   /** @throws ProblemError as {@link mixModelOf} does */
   constructor(problem: Problem, options: FormulationOptions) {
-    const { ration, question } = mixModelOf(problem, options);
+    const model = mixModelOf(problem, options);
+    const { ration, question } = model;
     this.problem = problem;
     this.ids = ration.foods.map((f) => f.id);
     this.names = ration.foods.map((f) => f.name);
@@ -44,6 +47,7 @@ export class BatchRules {
     this.spaces = question.bounds.map((b) => b.halfSpace(b.bound));
     this.lower = question.lower;
     this.upper = question.upper;
+    this.judged = allBounds(model).filter((b) => b.pointer !== LEAST_GRAMS);
     this.shareCounts = question.counts.filter((c) => c.pointer !== LEAST_GRAMS);
   }
 
@@ -79,20 +83,15 @@ export class BatchRules {
     return boundsAt({ lower, upper, counts }, shares).lower;
   }
 
-  /** Whether grams, whatever they weigh together, keep every rule and bound. */
+  /** Whether grams, whatever they weigh together, keep every rule and bound, as a verdict on them says. */
   hold(grams: ArrayLike<number>): boolean {
     const shares = sharesOf(grams);
     if (!shares) return false;
     const least = this.problem.least_grams ?? 0;
     for (let i = 0; i < this.size; i++) {
-      if (shares[i]! < this.lower[i]! - STEPS_TOLERANCE || shares[i]! > this.upper[i]! + STEPS_TOLERANCE)
-        return false;
       if (grams[i]! > 0 && grams[i]! < least * (1 - SAME)) return false;
     }
-    return (
-      this.spaces.every((space) => shortfall(space, shares) <= STEPS_TOLERANCE) &&
-      this.shareCounts.every((c) => keeps(c, shares))
-    );
+    return this.judged.every((bound) => !breaks(bound, bound.value(shares)));
   }
 
   /** By how much grams miss the rules and bounds together, each miss in parts of its bound. */

@@ -24,6 +24,8 @@ export interface CorrectionQuestion {
   readonly mostGrams: number;
   /** Whether more may be poured of foods that were poured before. */
   readonly goBack: boolean;
+  /** Least grams of each food that was planned and is not poured yet: one step of the scale, 0 where it may be left out. */
+  readonly least: Float64Array;
 }
 
 /** What lies in the bowl, g by column, and which foods have been poured (0 g of it poured: it is left out). */
@@ -58,7 +60,7 @@ export function plannedTotalsOf({ plannedTotal }: CorrectionQuestion, bowl: Bowl
  * @param again whether poured foods may get more @param next a food that may, although it was poured
  */
 export function boundsOf(
-  { stock, rules, plan }: CorrectionQuestion,
+  { stock, rules, plan, least: staysIn }: CorrectionQuestion,
   bowl: Bowl,
   again: boolean,
   next = -1,
@@ -72,7 +74,8 @@ export function boundsOf(
     if (i !== next && (out || (bowl.poured[i] && !again))) return;
     const most = Math.max(g, elementAt(stock, i));
     upper[i] = most;
-    if (!bowl.poured[i] && elementAt(plan, i) > 0) lower[i] = Math.min(most, Math.max(g, least));
+    if (!bowl.poured[i] && elementAt(plan, i) > 0)
+      lower[i] = Math.min(most, Math.max(g, least, elementAt(staysIn, i)));
   });
   return { lower, upper };
 }

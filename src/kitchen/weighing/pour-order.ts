@@ -9,6 +9,7 @@ import type { Problem } from '../../formulation/problem/problem.ts';
 import { shortfall } from '../../formulation/solve/bounds.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { elementAt } from '../../formulation/solve/vectors.ts';
+import { words } from '../../words/words.ts';
 import { BatchRules } from './batch-rules.ts';
 
 /** A rule with no room left counts as having this much, in parts of the planned mix's whole pull: so that none rules alone. */
@@ -63,11 +64,8 @@ export function pourOrder(
 }
 
 function sentence(name: string, on: string | undefined, at: number, of: number): string {
-  if (on === undefined) return `${name}: no rule minds how much of it there is, so it may go in at any time.`;
-  const third = at < of / 3 ? 'early' : at < (2 * of) / 3 ? 'between' : 'late';
-  if (third === 'early')
-    return `${name} goes in early: it moves the ${on} most, and the foods after it can still make up for it.`;
-  if (third === 'late')
-    return `${name} goes in late: poured a little wrong it hardly moves the ${on}, and little comes after it to mend that.`;
-  return `${name} goes in between: it moves the ${on} somewhat.`;
+  const t = words().weighing.order;
+  if (on === undefined) return t.free(name);
+  if (at < of / 3) return t.early(name, on);
+  return at < (2 * of) / 3 ? t.between(name, on) : t.late(name, on);
 }

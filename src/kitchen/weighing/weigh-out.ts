@@ -14,10 +14,17 @@ import { withoutFloatNoise } from '../rounding.ts';
 import { NEAR_STEP, SAME } from '../tolerances.ts';
 import { BatchRules, sharesOf, sum } from './batch-rules.ts';
 import { type Correction, Corrections } from './correction.ts';
-import { lackingOf, plannedTotalsOf, totalsOf } from './correction-question.ts';
+import {
+  type CorrectionQuestion,
+  lackingOf,
+  plannedTotalsOf,
+  TOTAL_SLACK,
+  totalsOf,
+} from './correction-question.ts';
 import { MixingBowl } from './mixing-bowl.ts';
 import * as say from './sentences.ts';
 import type {
+  Asked,
   ChangedTarget,
   Finished,
   Lost,
@@ -25,6 +32,7 @@ import type {
   Poured,
   SpoonBack,
   Tolerance,
+  Way,
   WeighState,
 } from './weigh-state.ts';
 import { plannedSteps } from './whole-steps.ts';
@@ -40,6 +48,8 @@ export interface WeighOutOptions {
   readonly goBack?: boolean;
   /** Whether some of the food poured last may be taken out again (each food is poured into a bowl of its own first). */
   readonly spoonBack?: boolean;
+  /** Whether the keeper is asked before the batch grows or leaves out foods; without, it does what serves. */
+  readonly asks?: boolean;
 }
 
 export class WeighOut {
@@ -89,13 +99,45 @@ export class WeighOut {
 
   private freshState(): WeighState {
     const c = this.correction();
+    const asked = c.status === 'out' ? this.asked(c) : undefined;
     return {
-      status: c.status,
+      status: asked ? 'asked' : c.status,
       targets: this.record(c.grams),
       total: c.total,
       done: this.comingAfter(c) === undefined,
-      ...(c.status === 'out' ? { lost: this.lost(c) } : {}),
+      ...(asked && { asked }),
+      ...(c.status === 'out' && !asked && { lost: this.lost(c) }),
     };
+  }
+
+  /** The ways into range that nobody agreed to yet; undefined where there are none, or the batch is to stay as planned. */
+  private asked(c: Correction): Asked | undefined {
+    if (!this.options.asks || this.batch.agreed?.keep) return undefined;
+    const { question } = this.corrections;
+    const mostGrams = this.mostGrams;
+    const least = new Float64Array(this.rules.size);
+    const single = [this.wayIn({ ...question, mostGrams }), this.wayIn({ ...question, least })];
+    const both = single.some((way) => way) ? undefined : this.wayIn({ ...question, mostGrams, least });
+    const ways = [...single, both].filter((way) => way !== undefined);
+    return ways.length > 0 ? { ways, missed: this.missed(c) } : undefined;
+  }
+
+  private wayIn(question: CorrectionQuestion): Way | undefined {
+    const corrections = new Corrections(question, this.used);
+    try {
+      const { status, grams, total } = corrections.of(this.bowl);
+      if (status === 'out') return undefined;
+      const without = this.order.filter(
+        (i) => elementAt(this.plan, i) > 0 && !this.bowl.poured[i] && grams[i] === 0,
+      );
+      return {
+        total,
+        without: without.map((i) => elementAt(this.rules.ids, i)),
+        names: without.map((i) => elementAt(this.rules.names, i)),
+      };
+    } finally {
+      corrections.dispose();
+    }
   }
 
   /** Id of the food to pour now; undefined where all is poured. */
@@ -132,7 +174,7 @@ export class WeighOut {
     const wider = wide && (!asPlanned || wide.low < asPlanned.low || wide.high > asPlanned.high);
     const total = wider ? corrections.totalWith(bowl, i, ofIt + wide.high) : undefined;
     const grown = total === undefined ? undefined : { ...wide!, total: Math.round(total) };
-    const found = {
+    return {
       food: elementAt(this.rules.ids, i),
       name: elementAt(this.rules.names, i),
       target,
@@ -143,7 +185,6 @@ export class WeighOut {
       poured: withoutFloatNoise(inBowl),
       remaining: withoutFloatNoise(c.total - inBowl),
     };
-    return { ...found, sentence: say.next(found, this.batch.grams) };
   }
 
   /**
@@ -166,7 +207,8 @@ export class WeighOut {
     this.stateKept = undefined;
     const state = this.state();
     const after = this.correction();
-    const changed = this.changes(before, after, i);
+    // Until the keeper has chosen, nobody knows what becomes of the other foods.
+    const changed = state.asked ? [] : this.changes(before, after, i);
     const spoonBack = roomBefore && this.spoonBack(i, grams, roomBefore.high, state);
     const told = { food: elementAt(this.rules.names, i), grams, changed, state, planned: this.batch.grams };
     return { ...state, changed, ...(spoonBack ? { spoonBack } : {}), sentence: say.poured(told) };
@@ -181,6 +223,12 @@ export class WeighOut {
       grams: this.record(grams),
       total: withoutFloatNoise(sum(grams)),
     };
+  }
+
+  /** How the batch is in the end, as it is aimed at now; once all is poured, how what lies in the bowl is. */
+  aimedAt(): Evaluation {
+    const c = this.correction();
+    return this.evaluated(this.comingAfter(c) === undefined ? this.bowl.grams : c.grams);
   }
 
   /** The nearest mix to the plan, of any fineness, that the present targets are the whole steps of; g by food id. */
@@ -208,21 +256,35 @@ export class WeighOut {
     return this.bowl.take(this.rules.column(food, `${field}/food`), grams, `${field}/grams`);
   }
 
+  /** The most the batch may ever come to, g. */
+  private get mostGrams(): number {
+    return this.options.mostGrams ?? 2 * this.batch.grams;
+  }
+
+  /** Shares of the foods that are in: all that were planned, but those left out for good. */
+  private get used(): Float64Array {
+    const used = this.plan.map((g, i) => (this.bowl.poured[i] && this.bowl.grams[i] === 0 ? 0 : g));
+    return sharesOf(used) ?? used;
+  }
+
   private fresh(): Corrections {
-    const { bowl, plan } = this;
-    const used = plan.map((g, i) => (bowl.poured[i] && bowl.grams[i] === 0 ? 0 : g));
+    const { plan, rules, step } = this;
+    const plannedTotal = withoutFloatNoise(sum(plan));
+    const { grams = 0, without = [] } = this.batch.agreed ?? {};
+    const { asks } = this.options;
     return new Corrections(
       {
         highs: this.options.highs,
-        rules: this.rules,
+        rules,
         plan,
-        plannedTotal: withoutFloatNoise(sum(plan)),
-        stepGrams: this.step,
+        plannedTotal,
+        stepGrams: step,
         stock: this.stock,
-        mostGrams: this.options.mostGrams ?? 2 * this.batch.grams,
+        mostGrams: asks ? Math.max(plannedTotal, grams) * (1 + TOTAL_SLACK) : this.mostGrams,
         goBack: this.options.goBack ?? true,
+        least: Float64Array.from(rules.ids, (id) => (asks && !without.includes(id) ? step : 0)),
       },
-      sharesOf(used) ?? used,
+      this.used,
     );
   }
 
@@ -261,7 +323,7 @@ export class WeighOut {
   }
 
   private lost(c: Correction): Lost {
-    const missed = this.evaluated(c.grams).breaches.map(({ pointer, sentence }) => ({ pointer, sentence }));
+    const missed = this.missed(c);
     const more = this.corrections.beyondLots(this.bowl);
     const lacking = more && lackingOf(this.corrections.question, this.bowl, more);
     const larger = more &&
@@ -274,8 +336,12 @@ export class WeighOut {
       missed,
       sentence: say.lost(missed),
       ...(larger && { larger }),
-      choices: say.choices(larger !== undefined),
     };
+  }
+
+  /** What a correction leaves out of range. */
+  private missed(c: Correction): Lost['missed'] {
+    return this.evaluated(c.grams).breaches.map(({ pointer, sentence }) => ({ pointer, sentence }));
   }
 
   private evaluated(grams: Float64Array): Evaluation {

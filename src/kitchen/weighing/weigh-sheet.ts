@@ -2,6 +2,7 @@
 import type { Reference } from '../../foods/reference.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { elementAt } from '../../formulation/solve/vectors.ts';
+import { words } from '../../words/words.ts';
 import { nameOf } from '../batch/batch.ts';
 import type { Allocation } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
@@ -95,7 +96,7 @@ export function weighSheet(
     ];
   });
   const notes = lines.flatMap(({ name, lots }) => [
-    ...(lots && lots.short > 0 ? [`${name}: ${tenths(lots.short)} g short.`] : []),
+    ...(lots && lots.short > 0 ? [words().weighing.sheet.short(name, tenths(lots.short))] : []),
     ...(lots?.notes ?? []),
   ]);
   return {

@@ -25,7 +25,6 @@ export interface NextPour {
   /** g in the bowl, and g still to come with this food. */
   readonly poured: number;
   readonly remaining: number;
-  readonly sentence: string;
 }
 
 /** A food whose target is another than before the pour, g in the end. */
@@ -38,7 +37,23 @@ export interface ChangedTarget {
   readonly sentence: string;
 }
 
-/** Nothing that is allowed brings the batch into range: what will be missed, and the choices. */
+/** One way in which the batch would be in range, that it takes only when the keeper says so. */
+export interface Way {
+  /** g that it comes to. */
+  readonly total: number;
+  /** Foods that are left out, by id. */
+  readonly without: readonly string[];
+  readonly names: readonly string[];
+}
+
+/** As planned the batch cannot be in range any more: what the keeper is asked before it becomes another. */
+export interface Asked {
+  readonly ways: readonly Way[];
+  /** What is missed where it keeps its size and its foods. */
+  readonly missed: readonly Statement[];
+}
+
+/** Nothing that is allowed brings the batch into range: what will be missed, and what would mend it. */
 export interface Lost {
   readonly missed: readonly Statement[];
   readonly sentence: string;
@@ -48,8 +63,6 @@ export interface Lost {
     readonly needed: Readonly<Record<string, number>>;
     readonly sentence: string;
   };
-  /** To accept it as it is, and to start again. */
-  readonly choices: readonly string[];
 }
 
 /** Some of the food poured last is taken out; noted as a pour of minus so many grams. */
@@ -61,14 +74,15 @@ export interface SpoonBack {
 
 /** Where the batch stands. */
 export interface WeighState {
-  /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. */
-  readonly status: CorrectionStatus;
+  /** "as planned": nothing changes. "corrected": other targets. "grown": other targets, larger batch. "out": not in range. "asked": the keeper chooses. */
+  readonly status: CorrectionStatus | 'asked';
   /** g by food id in the end, poured and to be poured. */
   readonly targets: Readonly<Record<string, number>>;
   /** g in the end. */
   readonly total: number;
   /** All is poured that should be. */
   readonly done: boolean;
+  readonly asked?: Asked;
   readonly lost?: Lost;
 }
 

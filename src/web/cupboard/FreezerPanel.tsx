@@ -71,6 +71,7 @@ export function FreezerPanel() {
         ))}
       </ul>
       {parts.more}
+      <Usual planned={plan?.lots ?? []} />
     </article>
   );
 }
@@ -197,29 +198,44 @@ function LotToFreeze({
           {tooBig.why} {tooBig.wayOut}
         </p>
       )}
-      {planned?.advice && <Advice advice={planned.advice} />}
+      {planned?.advice && isBig(planned.advice) && <BigBag advice={planned.advice} />}
     </li>
   );
 }
 
-/** How long it lies in the freezer; in full at once only where that is longer than usual. */
-function Advice({ advice }: { advice: NonNullable<PlannedTreatment['advice']> }) {
+type Advice = NonNullable<PlannedTreatment['advice']>;
+
+/** Whether a bag lies in the freezer longer than is usual. */
+const isBig = ({ days, common }: Advice) => days > common;
+
+/** How long a big bag lies in the freezer, and what makes that shorter. */
+function BigBag({ advice }: { advice: Advice }) {
   const t = words().cupboard.freezer;
-  const { days, common, sentence, source } = advice;
-  const big = days > common;
   return (
     <>
-      {big && (
-        <p className="notice-line">
-          <strong>{t.bigBag} </strong>
-          {t.bigAdvice(sentence)}
-        </p>
-      )}
+      <p className="notice-line">
+        <strong>{t.bigBag} </strong>
+        {t.bigAdvice(advice.sentence)}
+      </p>
       <details>
-        <summary>{big ? t.source : t.why(days)}</summary>
-        {!big && <p className="hint">{t.advice(sentence)}</p>}
-        <p className="source">{source}</p>
+        <summary>{t.source}</summary>
+        <p className="source">{advice.source}</p>
       </details>
     </>
   );
+}
+
+/** Why all other bags lie in the freezer as long as they do: said once for all that lie as long. */
+function Usual({ planned }: { planned: readonly PlannedTreatment[] }) {
+  const t = words().cupboard.freezer;
+  const byDays = new Map(
+    planned.flatMap(({ advice }) => (advice && !isBig(advice) ? [[advice.days, advice] as const] : [])),
+  );
+  return [...byDays.values()].map((advice) => (
+    <details key={advice.days}>
+      <summary>{t.why(advice.days)}</summary>
+      <p className="hint">{t.advice(advice.sentence)}</p>
+      <p className="source">{advice.source}</p>
+    </details>
+  ));
 }

@@ -43,8 +43,12 @@ export function LotList({ foods: all, ...props }: Props) {
       {!short && lines.length + usedUp.length === 0 && <p className="empty">{t.none}</p>}
       {withLinesOnly(foods, parts.shown).map((food) => (
         <section key={food.food} className="lot-food">
-          <h2>{food.name}</h2>
-          <p className="hint">{readyWords(food)}</p>
+          {!saysItself(food) && (
+            <>
+              <h2>{food.name}</h2>
+              <p className="hint">{readyWords(food)}</p>
+            </>
+          )}
           <ul className="food-list">
             {food.lots.map((line) => (
               <Line key={line.lot.id} line={line} {...props} />
@@ -113,10 +117,13 @@ function LotLink({ line, shown, day, pick }: Omit<Props, 'foods'> & { line: LotL
       <small className="lot-state">
         <LotMark kind={line.state.kind} /> {lotWords(line.lot, line.state, day)}
       </small>
-      <small>{factsOf(line)}</small>
+      <small>{factsOf(line, day)}</small>
     </a>
   );
 }
+
+/** Whether the line of its one pack says all that a heading would. */
+const saysItself = ({ name, lots }: FoodLots) => lots.length === 1 && lots[0]?.lot.name === name;
 
 function readyWords({ ready, all }: FoodLots): string {
   const t = words().cupboard.list;
@@ -124,14 +131,14 @@ function readyWords({ ready, all }: FoodLots): string {
   return ready === 0 ? t.noneReady(more) : t.ready(sayGrams(ready), more);
 }
 
-function factsOf({ lot, grams }: LotLine): string {
+function factsOf({ lot, grams }: LotLine, day: Day): string {
   const t = words().cupboard.list;
   const came = lot.form === 'dried' ? t.dried : t.bought;
   return [
     grams === lot.grams ? sayGrams(grams) : t.left(sayGrams(grams), sayGrams(lot.grams)),
-    came(dayInWords(lot.boughtOn)),
-    lot.openedOn && t.opened(dayInWords(lot.openedOn)),
-    lot.bestBefore && t.best(dayInWords(lot.bestBefore)),
+    came(dayInWords(lot.boughtOn, day)),
+    lot.openedOn && t.opened(dayInWords(lot.openedOn, day)),
+    lot.bestBefore && t.best(dayInWords(lot.bestBefore, day)),
     lot.frozen && t.inFreezer,
   ]
     .filter(Boolean)

@@ -1,7 +1,9 @@
 /** Which devices may open the household: pair one, name it, put it out. */
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { type DeviceList, fetchDevices, type PairingOffer } from '../store/access.ts';
 import { DeviceItem } from './devices/DeviceItem.tsx';
 import { PairAnother } from './devices/PairAnother.tsx';
@@ -27,13 +29,14 @@ export function Devices() {
     retry: false,
   });
   const newcomer = newcomerIn(data);
+  const t = words().keeping.devices;
   return (
-    <section className="panel devices" aria-label="Devices">
-      <h2>Devices</h2>
+    <section className="panel devices" aria-label={t.title}>
+      <h2>{t.title}</h2>
       <Failed error={error} />
       {data && <WhoMayComeIn list={data} />}
       {data && data.devices.length > 0 && (
-        <ul className="device-list" aria-label="Paired devices">
+        <ul className="device-list" aria-label={t.paired}>
           {data.devices.map((device) => (
             <DeviceItem key={device.id} device={device} changed={() => void refetch()} />
           ))}
@@ -52,30 +55,20 @@ export function Devices() {
 }
 
 function WhoMayComeIn({ list: { open, secure, devices } }: { list: DeviceList }) {
+  const t = words().keeping.devices;
   if (!open)
     return (
       <>
         <p>
-          Only the computer that Pouchful runs on can open the household. For a phone beside the scale, start
-          it with <code>npm start -- --lan</code>; each device is then paired once.
+          <Sentence of={t.onlyHere} with={{ command: (typed) => <code>{typed}</code> }} />
         </p>
-        {devices.length > 0 && (
-          <p className="hint">These were paired before. Until then they cannot come in.</p>
-        )}
+        {devices.length > 0 && <p className="hint">{t.pairedBefore}</p>}
       </>
     );
   return (
     <>
-      <p>
-        Whoever holds one of these devices can read and change the household. Put out what you no longer use.
-      </p>
-      {!secure && (
-        <p className="notice-line">
-          What is sent goes by plain HTTP: anyone in the same network who listens in can read it, and can take
-          over a device. Use it at home, not in a cafe or a shared network. The README says how to serve it by
-          HTTPS.
-        </p>
-      )}
+      <p>{t.who}</p>
+      {!secure && <p className="notice-line">{t.plainHttp}</p>}
     </>
   );
 }

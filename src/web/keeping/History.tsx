@@ -4,10 +4,12 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Household } from '../../household/model.ts';
 import type { Change } from '../../household/records.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { fetchHistory, takeBack } from '../store/api.ts';
 import { useHousehold } from '../store/household.ts';
 import { ChangeLook } from './changes/ChangeLook.tsx';
@@ -34,32 +36,31 @@ export function History() {
     if (house) void client.invalidateQueries({ queryKey: [KEY] });
   }, [client, house]);
   if (!house) return null;
+  const t = words().keeping.changes;
   const changes = data?.pages.flatMap((page) => page.changes) ?? [];
   return (
-    <section aria-label="What was changed">
-      <h2>What was changed</h2>
-      <p className="hint">
-        Changes are kept for a year, with the device that made them. What is deleted can be brought back as
-        long.
-      </p>
+    <section aria-label={t.title}>
+      <h2>{t.title}</h2>
+      <p className="hint">{t.kept}</p>
       {kind !== undefined && (
         <p>
-          Only the changes of one thing are shown. <a href={linkTo('household', 'changes')}>Show all</a>
+          <Sentence
+            of={t.ofOne}
+            with={{ all: (text) => <a href={linkTo('household', 'changes')}>{text}</a> }}
+          />
         </p>
       )}
       <Radios
-        label="Show"
+        label={t.show}
         value={which}
         onChange={(next) => setWhich(next)}
         options={[
-          ['all', 'everything'],
-          ['deleted', 'what is deleted now'],
+          ['all', t.everything],
+          ['deleted', t.deletedNow],
         ]}
       />
       <Failed error={error} />
-      {data && changes.length === 0 && (
-        <p>{which === 'deleted' ? 'Nothing is deleted.' : 'Nothing was changed yet.'}</p>
-      )}
+      {data && changes.length === 0 && <p>{which === 'deleted' ? t.noneDeleted : t.none}</p>}
       {byDay(changes, today()).map(([day, lines]) => (
         <section key={day} aria-label={day}>
           <h3>{day}</h3>
@@ -72,7 +73,7 @@ export function History() {
       ))}
       {hasNextPage && (
         <Button className="button" isDisabled={isFetching} onPress={() => void fetchNextPage()}>
-          Show earlier changes
+          {t.earlier}
         </Button>
       )}
     </section>
@@ -82,15 +83,16 @@ export function History() {
 function Line({ change, house }: { change: Change; house: Household }) {
   const client = useQueryClient();
   const [open, setOpen] = useState(false);
-  const [said, say] = useState('');
+  const [told, tell] = useState('');
   const [error, setError] = useState<Error | null>(null);
-  const words = changeWords(change);
+  const t = words().keeping.changes;
+  const said = changeWords(change);
 
   async function undo() {
     try {
       setError(null);
       await takeBack(change.seq);
-      say(change.what === 'deleted' ? 'It is back.' : 'That is taken back.');
+      tell(change.what === 'deleted' ? t.back : t.takenBack);
       await client.invalidateQueries({ queryKey: [KEY] });
     } catch (failed) {
       setError(failed instanceof Error ? failed : new Error(String(failed)));
@@ -100,26 +102,26 @@ function Line({ change, house }: { change: Change; house: Household }) {
   return (
     <li>
       <p className="past-line">
-        <span className="past-time">{timeWords(change.at)}</span> <strong>{words}</strong>{' '}
+        <span className="past-time">{timeWords(change.at)}</span> <strong>{said}</strong>{' '}
         <span className="hint">{change.device}</span>
       </p>
       <div className="button-row">
         <Button
           className="button small"
           aria-expanded={open}
-          aria-label={`Look at: ${words}`}
+          aria-label={t.lookAt(said)}
           onPress={() => setOpen(!open)}
         >
-          {open ? 'Close' : 'Look'}
+          {open ? words().common.close : t.look}
         </Button>
         <Button
           className="button small"
-          aria-label={`${undoWords(change)}: ${words}`}
+          aria-label={t.pressOf(undoWords(change), said)}
           onPress={() => void undo()}
         >
           {undoWords(change)}
         </Button>
-        <span role="status">{said}</span>
+        <span role="status">{told}</span>
       </div>
       <Failed error={error} />
       {open && <ChangeLook change={change} house={house} />}

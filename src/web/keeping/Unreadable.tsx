@@ -3,22 +3,20 @@ import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { KeptRecord } from '../../household/records.ts';
+import { words } from '../../words/words.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { saveAs } from '../shared/save-as.ts';
-import { KIND_WORDS } from '../store/conflict-words.ts';
 import { useUnreadable } from '../store/household.ts';
 import { removeUnreadable } from '../store/unreadable.ts';
 
 export function Unreadable() {
   const records = useUnreadable();
+  const t = words().keeping.unreadable;
   if (records.length === 0) return null;
   return (
-    <section className="panel" aria-label="Not readable">
-      <h2>Not readable</h2>
-      <p>
-        {records.length === 1 ? 'One record is' : `${records.length} records are`} kept and cannot be shown.
-        All else goes on. A backup or its history may hold it as it was.
-      </p>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
+      <p>{t.some(records.length)}</p>
       <ul>
         {records.map((record) => (
           <Item key={`${record.kind} ${record.id}`} record={record} />
@@ -33,33 +31,35 @@ function Item({ record }: { record: KeptRecord }) {
   const remove = useMutation({ mutationFn: () => removeUnreadable(record) });
   const { kind, id, unreadable } = record;
   const raw = unreadable?.raw ?? '';
-  const name = `${KIND_WORDS[kind]} “${id}”`;
+  const { keeping, household, common } = words();
+  const t = keeping.unreadable;
+  const name = t.name(household.kinds[kind], id);
   return (
     <li aria-label={name}>
       <h3>{name}</h3>
       <p>{unreadable?.why}</p>
       <details>
-        <summary>Its raw text</summary>
+        <summary>{t.raw}</summary>
         <pre className="raw-text">{raw}</pre>
       </details>
       <div className="button-row">
         <Button className="quiet-button" onPress={() => saveAs(`${kind}-${id}.txt`, 'text/plain', raw)}>
-          Save the text
+          {t.saveText}
         </Button>
         <Button className="quiet-button" onPress={() => setAsking(true)}>
-          Delete
+          {common.delete}
         </Button>
       </div>
       {asking && (
         <AskFirst
-          question={`Delete ${name}?`}
+          question={t.ask(name)}
           error={remove.error}
-          keep="Keep it"
+          keep={t.keep}
           onKeep={() => setAsking(false)}
-          lose="Delete it"
+          lose={t.lose}
           onLose={() => remove.mutate()}
         >
-          Save its text first if you may want it again.
+          {t.saveFirst}
         </AskFirst>
       )}
     </li>

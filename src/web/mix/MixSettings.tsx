@@ -16,6 +16,7 @@ import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { objectiveChoices } from './advice/wishes/wish-words.ts';
 import { RationEditor } from './beside/RationEditor.tsx';
 import { rationWords } from './beside/ration-words.ts';
 import type { FormulationView } from './useFormulation.ts';
@@ -119,7 +120,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
             <Choice
               label={t.aim}
               value={problem.objective}
-              options={(['nearest', 'cheapest', 'varied'] as const).map((aim) => [aim, t.aims[aim]] as const)}
+              options={objectiveChoices()}
               onChange={(objective) => set({ objective })}
             />
             <Choice

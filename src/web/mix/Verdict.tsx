@@ -36,9 +36,16 @@ export function Verdict({ view, mix }: { view: FormulationView; mix: Mix }) {
         {t.makeFit}
       </Button>
       <p className="caution">{t.caution}</p>
-      <p className="notice" aria-live="polite">
-        {view.notice}
-      </p>
+      <div className="verdict-foot">
+        <p className="notice" aria-live="polite">
+          {view.working ? t.working : view.notice}
+        </p>
+        {view.working && (
+          <Button className="quiet-button small" onPress={view.stop}>
+            {t.stop}
+          </Button>
+        )}
+      </div>
     </section>
   );
 }

@@ -7,7 +7,7 @@ import { unitWords, words } from '../../formulation/solve/bounds.ts';
 import { groupName } from '../../household/reckon/mix/mix-edits.ts';
 import { words as texts } from '../../words/words.ts';
 
-/** One change in words: "fat of the whole ration at most 8.5 % instead of 7 %". */
+/** One change in words: "fat of the ration at most 8.5 % instead of 7 %". */
 export function changeWords(problem: Problem, change: Change, nameOf: (id: string) => string): string {
   const { subject, unit } = subjectAt(problem, change.pointer, nameOf);
   const t = texts().mix.mend;

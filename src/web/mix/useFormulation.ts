@@ -4,11 +4,13 @@ import { isFit as isFitting, type VerdictState, verdictOf } from '../../formulat
 import type { Shares } from '../../formulation/problem/problem.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
+import { words } from '../../words/words.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { engine, newestMove, useEngine } from '../worker/engine.ts';
+import { engine, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
 import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, failed, type Known } from './live/evaluation-keeper.ts';
 import { balance, edit, type MoveContext, move } from './live/moves.ts';
+import { NO_NOTICE, noticeFor } from './live/notice.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
 
@@ -30,6 +32,10 @@ export interface FormulationView {
   /** A short word for screen readers after something moved or refused to. */
   readonly notice: string;
   say(notice: string): void;
+  /** Whether the best mix is being sought. */
+  readonly working: boolean;
+  /** Ends that; what was found before stays. */
+  stop(): void;
   balance(): Promise<void>;
   /**
    * Moves one share; the others follow.
@@ -41,8 +47,7 @@ export interface FormulationView {
   edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
 }
 
-const WORKER: MoveContext['engine'] = {
-  solve: (problem) => engine.solve(problem).catch(failed),
+const WORKER: Omit<MoveContext['engine'], 'solve'> = {
   move: (problem, from, held) => engine.move(problem, from, held).catch(failed),
   newestMove: (...args) => newestMove(...args).catch(failed),
 };
@@ -53,7 +58,10 @@ const WORKER: MoveContext['engine'] = {
 export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): FormulationView {
   const { change, current: kept } = useMixDraft();
   const [{ evaluation, fault }, show] = useState<Known>({});
-  const [notice, say] = useState('');
+  const [notice, setNotice] = useState(NO_NOTICE);
+  const { restart } = useEngineState();
+  const [balancing, setBalancing] = useState(false);
+  const stopped = useRef(false);
   const worker = useEngine();
   // Another worker knows nothing of what was asked before.
   const keeper = useMemo(
@@ -73,12 +81,31 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const fitsNow = useRef(fits);
   fitsNow.current = fits;
 
-  const { spans, collision, questions, best, collided } = useBestMix(mix);
+  const say = useCallback(
+    (text: string) => {
+      const now = kept();
+      setNotice({ text, about: now && effective(now).problem });
+    },
+    [kept, effective],
+  );
+
+  const { spans, collision, questions, best, seeking, leaveOff, collided } = useBestMix(mix);
   const weighed = useGrams(mix, fits);
 
   const moved = useMemo<MoveContext>(
-    () => ({ engine: WORKER, keeper, kept, effective, change, say, collided }),
-    [keeper, kept, effective, change, collided],
+    () => ({
+      engine: {
+        ...WORKER,
+        solve: (problem) => engine.solve(problem).catch((e) => (stopped.current ? undefined : failed(e))),
+      },
+      keeper,
+      kept,
+      effective,
+      change,
+      say,
+      collided,
+    }),
+    [keeper, kept, effective, change, say, collided],
   );
   /** The slider that is dragged, and the shares when it was taken hold of. */
   const anchor = useRef<{ id: string; shares: Shares } | undefined>(undefined);
@@ -92,9 +119,24 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     weighed,
     fault,
     state: fault ? 'fault' : stateOf(evaluation, collision),
-    notice,
+    notice: noticeFor(notice, problem),
     say,
-    balance: useCallback(() => balance(moved), [moved]),
+    working: seeking || balancing,
+    stop: useCallback(() => {
+      stopped.current = true;
+      leaveOff();
+      restart();
+      say(words().verdict.stopped);
+    }, [leaveOff, restart, say]),
+    balance: useCallback(async () => {
+      stopped.current = false;
+      setBalancing(true);
+      try {
+        await balance(moved);
+      } finally {
+        setBalancing(false);
+      }
+    }, [moved]),
     move: useCallback(
       async (id, share, spare) => {
         const now = kept();

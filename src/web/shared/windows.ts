@@ -39,6 +39,7 @@ export interface Contents {
 
 /** What a rule on one measure of fibre would say of the other. */
 export interface OtherReading extends Contents {
+  readonly tag: Tag;
   readonly title: string;
   readonly state: WindowState;
 }
@@ -67,7 +68,7 @@ export function windowViews(
     if (!other || ruled.has(other)) return [view];
     const contents = contentsOf(other, rule, at, { pellet, least });
     const state = stateOf(contents[view.on], rule);
-    return [{ ...view, otherFibre: { ...contents, title: nutrient(other).name, state } }];
+    return [{ ...view, otherFibre: { ...contents, tag: other, title: nutrient(other).name, state } }];
   });
 }
 

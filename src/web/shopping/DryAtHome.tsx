@@ -100,7 +100,6 @@ export function DryAtHome({ food, name, dried, at, onChosen, children }: Props) 
               step={1}
               decimals={1}
               placeholder={tableTrim(fresh)}
-              hint={fresh ? trimOf(fresh).note : undefined}
               onCommit={(trimLoss) => {
                 const { trimLoss: _, ...rest } = unnamed(how);
                 keep(trimLoss === undefined ? rest : { ...rest, trimLoss });

@@ -4,6 +4,7 @@ import { Button, Label, Text, TextArea, TextField } from 'react-aria-components'
 import { removeFood } from '../../household/reckon/mix/mix-edits.ts';
 import { replaceFood } from '../../household/reckon/mix/replace-food.ts';
 import { words } from '../../words/words.ts';
+import { focusWhenThere } from '../shared/focus.ts';
 import { go } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { FoodRow } from './FoodRow.tsx';
@@ -25,11 +26,14 @@ export function FoodsStep({ own }: { own: OwnMix }) {
   const matches = useMatches(foods.map(wordsOf));
 
   async function makeFit() {
+    if (working) return;
     setWorking(true);
     const wrong = await own.makeFit().catch((error: Error) => error.message);
     setWorking(false);
     setFault(wrong);
-    if (wrong === undefined) go('mix');
+    if (wrong !== undefined) return;
+    go('mix');
+    focusWhenThere('.mix-head h1');
   }
 
   return (
@@ -62,17 +66,16 @@ export function FoodsStep({ own }: { own: OwnMix }) {
         >
           {t.add}
         </Button>
-        <Button
-          className="big-button"
-          isDisabled={foods.length === 0}
-          isPending={working}
-          onPress={() => void makeFit()}
-        >
+        <Button className="big-button" isDisabled={foods.length === 0} onPress={() => void makeFit()}>
           {t.makeFit}
         </Button>
       </div>
       <p role="status" className="start-told">
-        {typed.working ? t.lookingUp : typed.told && t.told(typed.told.added, typed.told.there)}
+        {working
+          ? t.working
+          : typed.working
+            ? t.lookingUp
+            : typed.told && t.told(typed.told.added, typed.told.there)}
         {foods.length > 0 && ` ${t.count(foods.length)}`}
       </p>
       {typed.told && typed.told.left.length > 0 && (

@@ -113,21 +113,20 @@ export function LabelBox({
       )}
       {missing.length > 0 && (
         <div className="start-missing">
-          <p className={missing[0]?.side === 'high' && missing[0].tag === 'FAT' ? 'start-ask' : 'hint'}>
-            {askWords(missing, typed)}
-          </p>
+          <p className={typed ? 'start-ask' : 'hint'}>{typed ? t.missing : t.orType}</p>
           <div className="fields">
-            {missing.map(({ tag, side, least }) => (
+            {missing.map(({ tag, side, printed }) => (
               <NumberInput
-                key={`${tag} ${side}`}
-                label={side === 'high' ? t.most[tag] : t.amount[tag]}
+                key={tag}
+                label={side === 'high' ? t.most[tag] : side === 'low' ? t.least[tag] : t.amount[tag]}
                 unit="%"
-                min={least ?? 0}
-                max={100}
+                min={(side === 'high' ? printed : undefined) ?? 0}
+                max={(side === 'low' ? printed : undefined) ?? 100}
                 decimals={2}
                 placeholder={t.notKnown}
                 value={answers[tag]}
                 onCommit={(value) => setAnswers((before) => ({ ...before, [tag]: value }))}
+                hint={hintOf({ tag, side, printed })}
               />
             ))}
           </div>
@@ -142,11 +141,12 @@ export function LabelBox({
   );
 }
 
-function askWords(missing: readonly Missing[], typed: boolean): string {
+/** What the label says of it, and what comes of leaving the field empty. */
+function hintOf({ tag, side, printed }: Missing): string | undefined {
   const t = words().start.label;
-  if (!typed) return t.orType;
-  const fat = missing.find((m) => m.tag === 'FAT' && m.side === 'high');
-  return fat?.least === undefined ? t.missing : t.fatAtLeast(fat.least);
+  if (printed === undefined) return undefined;
+  if (side === 'low') return t.saysAtMost(printed);
+  return tag === 'FAT' ? t.fatAtLeast(printed) : t.saysAtLeast(printed);
 }
 
 function isSaid({ composition, low, high }: BoxFigures['figures'], tag: Tag): boolean {

@@ -2,11 +2,15 @@
 import { useQuery } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
 import type { Household } from '../../household/model.ts';
+import { words } from '../../words/words.ts';
+import { useNow } from '../shared/hooks/now.ts';
+import { clockOf } from '../shared/words/clock.ts';
 import { fetchHistory } from './api.ts';
-import { collisionWords, KIND_WORDS, namesIn } from './conflict-words.ts';
+import { collisionWords, namesIn } from './conflict-words.ts';
 import { useKeeper } from './household.ts';
 import { keeper } from './page-keeper.ts';
 import { type Change, collisions } from './sync/change.ts';
+import { thingOf } from './thing-words.ts';
 import './unsent.css';
 
 export function Conflicts() {
@@ -25,25 +29,27 @@ function Conflict({ change, house, more }: { change: Change; house: Household; m
       (await fetchHistory({ kind, id })).changes.find((c) => c.version === theirs?.version),
     retry: false,
   });
-  const named = [body, theirs?.body, change.base.body].find((b) => b && 'name' in b);
-  const thing = `${KIND_WORDS[kind]}${named && 'name' in named ? ` “${named.name}”` : ''}`;
-  const who = elsewhere ? ` (${MOMENT.format(new Date(elsewhere.at))}, ${elsewhere.device})` : '';
+  const named = [body, theirs?.body, change.base.body];
+  const t = words().store.conflict;
+  const now = useNow();
+  const thing = thingOf(kind, named);
+  const who = elsewhere ? t.who(clockOf(elsewhere.at, now), elsewhere.device) : '';
   const rows = collisionWords(collisions(change), body, theirs?.body ?? null, namesIn(house));
   const whole = body === null || theirs?.body === null;
   return (
-    <section className="conflict" aria-label="Changed in two places" role="alert">
-      <h2>{thing} was changed in two places</h2>
-      {body === null && <p>You deleted it here; elsewhere it was changed meanwhile{who}.</p>}
-      {theirs?.body === null && <p>You changed it here; elsewhere it was deleted meanwhile{who}.</p>}
+    <section className="conflict" aria-label={t.label} role="alert">
+      <h2>{t.title(thing)}</h2>
+      {body === null && <p>{t.deletedHere(who)}</p>}
+      {theirs?.body === null && <p>{t.deletedThere(who)}</p>}
       {!whole && (
         <>
-          <p>Choose which is to stand. What only one side changed is kept from both.</p>
+          <p>{t.choose}</p>
           <table>
             <thead>
               <tr>
-                <th scope="col">What</th>
-                <th scope="col">Here ({MOMENT.format(new Date(change.at))})</th>
-                <th scope="col">Elsewhere{who}</th>
+                <th scope="col">{t.what}</th>
+                <th scope="col">{t.here(clockOf(change.at, now))}</th>
+                <th scope="col">{t.elsewhere(who)}</th>
               </tr>
             </thead>
             <tbody>
@@ -60,15 +66,13 @@ function Conflict({ change, house, more }: { change: Change; house: Household; m
       )}
       <div className="button-row">
         <Button className="button" onPress={() => keeper.choose(change, 'mine')}>
-          {body === null ? 'Delete it all the same' : whole ? 'Keep it with my change' : 'Keep mine'}
+          {body === null ? t.deleteAllTheSame : whole ? t.keepWithMine : t.keepMine}
         </Button>
         <Button className="button" onPress={() => keeper.choose(change, 'theirs')}>
-          {body === null ? 'Keep it' : whole ? 'Let it go' : 'Take theirs'}
+          {body === null ? t.keepIt : whole ? t.letGo : t.takeTheirs}
         </Button>
-        {more > 0 && <span className="hint">{more === 1 ? 'One more' : `${more} more`} after this.</span>}
+        {more > 0 && <span className="hint">{t.more(more)}</span>}
       </div>
     </section>
   );
 }
-
-const MOMENT = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });

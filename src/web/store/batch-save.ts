@@ -1,20 +1,27 @@
 /**
- * Saving a batch being weighed, for the page beside the scale: an entry counts as made once the server has it. Until then
- * it stands on this device and is tried again.
+ * Saving a batch being weighed, for the page beside the scale: an entry stands on this device at once and is sent as soon
+ * as it can be, so that weighing goes on without a connection.
  */
 import { useState } from 'react';
 import type { Batch } from '../../kitchen/model.ts';
 import { useKeeper } from './household.ts';
 import { keeper } from './page-keeper.ts';
 
+/** The batch as it is to be, and how many of its pours the server does not have yet. */
+interface Unsent {
+  readonly next: Batch;
+  readonly pours: number;
+}
+
 export type BatchSave =
   | { readonly is: 'idle' }
-  | { readonly is: 'saving'; readonly next: Batch }
-  | { readonly is: 'failed'; readonly next: Batch; readonly message: string }
+  | ({ readonly is: 'saving' } & Unsent)
+  /** Nobody answers: it is tried again. */
+  | ({ readonly is: 'failed'; readonly message: string } & Unsent)
   /** It was not made, and will not be. */
-  | { readonly is: 'refused'; readonly next: Batch; readonly message: string }
+  | ({ readonly is: 'refused'; readonly message: string } & Unsent)
   /** Another device changed the same of it: the keeper is asked. */
-  | { readonly is: 'asked'; readonly next: Batch };
+  | ({ readonly is: 'asked' } & Unsent);
 
 /** @param id of the batch */
 export function useBatchSave(id: string) {
@@ -22,20 +29,30 @@ export function useBatchSave(id: string) {
   const [refused, setRefused] = useState<BatchSave>();
   const mine = waiting.filter((change) => change.kind === 'batches' && change.id === id);
   return {
-    save: stateOf(mine.map((c) => c.body as Batch | null).at(-1), mine.at(-1)?.theirs !== undefined),
-    /** Keeps `next` in the place of `base`, the batch as the keeper saw it. */
-    keep(base: Batch, next: Batch): void {
+    save: stateOf(),
+    /**
+     * Keeps `next` in the place of `base`, the batch as the keeper saw it.
+     * @param unseen shown only once the server has it: the end of a batch is its record
+     */
+    keep(base: Batch, next: Batch, unseen = false): void {
       setRefused(undefined);
-      keeper.write('batches', id, next, { base, unseen: true }, (outcome) => {
-        if (outcome.is === 'refused') setRefused({ is: 'refused', next, message: outcome.error.message });
+      keeper.write('batches', id, next, { base, unseen }, (outcome) => {
+        if (outcome.is !== 'refused') return;
+        const pours = next.pours.length - base.pours.length;
+        setRefused({ is: 'refused', next, pours, message: outcome.error.message });
       });
     },
     retry: () => keeper.retry(),
   };
 
-  function stateOf(next: Batch | null | undefined, asked: boolean): BatchSave {
+  function stateOf(): BatchSave {
+    const next = mine.at(-1)?.body as Batch | null | undefined;
     if (!next) return refused ?? { is: 'idle' };
-    if (asked) return { is: 'asked', next };
-    return trouble === undefined ? { is: 'saving', next } : { is: 'failed', next, message: trouble };
+    const there = mine[0]?.base.body as Batch | null | undefined;
+    const unsent = { next, pours: next.pours.length - (there?.pours.length ?? 0) };
+    if (mine.some((c) => c.theirs !== undefined)) return { is: 'asked', ...unsent };
+    return trouble === undefined
+      ? { is: 'saving', ...unsent }
+      : { is: 'failed', ...unsent, message: trouble };
   }
 }

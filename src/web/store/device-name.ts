@@ -1,4 +1,6 @@
 /** What this device is called in the history while it is not paired: "Firefox on Linux". A paired one has its name. */
+import { words } from '../../words/words.ts';
+
 const BROWSERS = [
   [/\bEdg(?:e|A|iOS)?\//, 'Edge'],
   [/\bOPR\//, 'Opera'],
@@ -6,13 +8,14 @@ const BROWSERS = [
   [/\b(?:Chrome|CriOS|Chromium|HeadlessChrome)\//, 'Chrome'],
   [/\bSafari\//, 'Safari'],
 ] as const;
+/** Systems with a name of their own; the others are called as the language calls them. */
 const SYSTEMS = [
-  [/iPhone/, 'an iPhone'],
-  [/iPad/, 'an iPad'],
+  [/iPhone/, 'iphone'],
+  [/iPad/, 'ipad'],
   [/Android/, 'Android'],
   [/CrOS/, 'ChromeOS'],
   [/Windows/, 'Windows'],
-  [/Mac OS X|Macintosh/, 'a Mac'],
+  [/Mac OS X|Macintosh/, 'mac'],
   [/Linux|X11/, 'Linux'],
 ] as const;
 
@@ -22,7 +25,9 @@ export function deviceName(): string {
 
 /** @param userAgent what a browser says of itself */
 export function namedBy(userAgent: string): string {
-  const browser = BROWSERS.find(([pattern]) => pattern.test(userAgent))?.[1] ?? 'A browser';
+  const t = words().store.device;
+  const browser = BROWSERS.find(([pattern]) => pattern.test(userAgent))?.[1] ?? t.browser;
   const system = SYSTEMS.find(([pattern]) => pattern.test(userAgent))?.[1];
-  return system ? `${browser} on ${system}` : browser;
+  if (system === undefined) return browser;
+  return t.on(browser, system === 'iphone' || system === 'ipad' || system === 'mac' ? t[system] : system);
 }

@@ -1,14 +1,15 @@
 /** A list of batches, each with the way into it. */
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
-import { gramWords } from '../shared/words/gram-words.ts';
 import { endWords, moment } from './view-model.ts';
 
 export function BatchList(props: { title: string; batches: readonly Batch[]; link(batch: Batch): string }) {
-  const parts = useParts(props.batches, { part: 20, of: 'batches' });
+  const t = words().weighing.begin;
+  const parts = useParts(props.batches, { part: 20, of: t.batches });
   return (
     <section aria-label={props.title}>
       <h2>{props.title}</h2>
@@ -16,7 +17,7 @@ export function BatchList(props: { title: string; batches: readonly Batch[]; lin
         {parts.shown.map((batch) => (
           <li key={batch.id}>
             <a href={linkTo('weigh', batch.id)}>{props.link(batch)}</a>
-            <Contained what="This batch" of={batch}>
+            <Contained what={t.thisBatch} of={batch}>
               <Facts batch={batch} />
             </Contained>
           </li>
@@ -28,11 +29,14 @@ export function BatchList(props: { title: string; batches: readonly Batch[]; lin
 }
 
 function Facts({ batch }: { batch: Batch }) {
+  const t = words().weighing.begin;
+  const when = moment(batch.finishedAt ?? batch.startedAt);
+  const made = gramsMade(batch);
+  const end = endWords(batch);
   return (
     <small>
-      {moment(batch.finishedAt ?? batch.startedAt)}, {gramWords(gramsMade(batch))}
-      {batch.finishedAt === undefined && ` of ${gramWords(batch.grams)}`}
-      {endWords(batch) && `. ${endWords(batch)}`}
+      {batch.finishedAt === undefined ? t.madeOf(when, made, batch.grams) : t.made(when, made)}
+      {end && `. ${end}`}
     </small>
   );
 }

@@ -1,8 +1,10 @@
 /** One batch beside the scale, from the first gram to its record. */
 import { useQuery } from '@tanstack/react-query';
-import { useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { verdictOf } from '../../formulation/explain/verdict.ts';
 import {
+  agreedTo,
   begunAgain,
   finished,
   givenUp,
@@ -15,14 +17,16 @@ import {
   withScaleStep,
 } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import { contentsForWeighing } from '../../household/reckon/batch/judged-problem.ts';
 import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
 import { asNamed } from '../../household/reckon/cupboard/as-named.ts';
-import { contentsOf, contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
+import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useBatchSave } from '../store/batch-save.ts';
 import { useRemove, useSave } from '../store/household.ts';
 import { useKitchen } from '../store/kitchen.ts';
@@ -30,6 +34,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
+import { AskBatch } from './AskBatch.tsx';
 import { BatchRecord } from './BatchRecord.tsx';
 import { FinishBatch } from './FinishBatch.tsx';
 import { GiveUpBatch } from './GiveUpBatch.tsx';
@@ -37,11 +42,12 @@ import { LostBatch } from './LostBatch.tsx';
 import { PourList } from './PourList.tsx';
 import { PourLots } from './PourLots.tsx';
 import { PourStep } from './PourStep.tsx';
+import { WeighSheetPaper } from './papers/WeighSheetPaper.tsx';
 import { SaveLine } from './SaveLine.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
 import { Told } from './Told.tsx';
-import { foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
-import { WeighSheetPaper } from './WeighSheetPaper.tsx';
+import { VerdictLine } from './VerdictLine.tsx';
+import { afterThose, foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { useWakeLock } from './wake-lock.ts';
 
 /** @param props.batch as it stands this moment */
@@ -51,6 +57,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   const remove = useRemove('batches');
   const { save, keep, retry } = useBatchSave(stands.id);
   const { kitchen, change } = useKitchen();
+  const t = words().weighing;
   /** Whether something was poured on this page: then the next food takes the focus. */
   const went = useRef(false);
   const done = stands.finishedAt !== undefined;
@@ -61,11 +68,12 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   /** Times of what was poured on this page. */
   const [mine] = useState(() => new Set<string>());
   useWakeLock(!done);
+  const packs = useMemo(() => contentsForWeighing(house, stands), [house, stands]);
   const standing = useQuery({
-    queryKey: ['standing', stands],
+    queryKey: ['standing', stands, packs.lots, today()],
     queryFn: async (): Promise<{ of: Batch; answer: Answer<Standing> }> => ({
       of: stands,
-      answer: await engine.standing(stands),
+      answer: await engine.standing(stands, packs, today()),
     }),
     staleTime: Number.POSITIVE_INFINITY,
     // Until it is known what comes next, the batch is shown as it stood: what is being typed stays where it is.
@@ -74,8 +82,9 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   });
   const answer = standing.data?.answer;
   const batch = done ? stands : (standing.data?.of ?? stands);
-  const waits =
-    save.is === 'saving' || save.is === 'failed' || save.is === 'asked' || standing.isPlaceholderData;
+  // What waits to be sent holds nobody up but its end: what was poured counts here at once.
+  const ends = save.is !== 'idle' && save.is !== 'refused' && save.next.finishedAt !== undefined;
+  const waits = ends || save.is === 'asked' || standing.isPlaceholderData;
   const now = () => new Date().toISOString();
   const kept = contentsOf(asNamed(house, stands.problem.foods));
 
@@ -85,7 +94,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   function pour(food: string, grams: number, target: number, noMore = false) {
     went.current = true;
     const lots = pourLots(kept, food, grams, { day: today(), groupOf, pours: batch.pours });
-    const at = now();
+    const at = afterThose(batch.pours, now());
     mine.add(at);
     const after = withPour(batch, { food, lots, target, grams, at });
     keep(batch, noMore ? withNoMore(after, food) : after);
@@ -94,21 +103,22 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   }
   function finish(madeBy: string | undefined, reason?: string) {
     const accepted = reason ? { note: reason, on: today() } : undefined;
-    keep(batch, finished(batch, { at: now(), ...(madeBy && { madeBy }), ...(accepted && { accepted }) }));
+    const how = { at: now(), ...(madeBy && { madeBy }), ...(accepted && { accepted }) };
+    keep(batch, finished(batch, how), true);
     if (kitchen.next && kitchen.next.mixId === batch.mixId) change({ next: afterBatch(kitchen.next) });
   }
   function close(note: string) {
-    keep(batch, givenUp(batch, { at: now(), why: { note, on: today() } }));
+    keep(batch, givenUp(batch, { at: now(), why: { note, on: today() } }), true);
   }
   function giveUp(reason: string) {
-    if (batch.pours.length > 0) return close(reason || 'no reason was written');
+    if (batch.pours.length > 0) return close(reason || t.giveUp.noReason);
     remove.mutate(batch, { onSuccess: () => go('weigh') });
   }
   /** The food of this bowl is gone, so its record stays, closed; the plan begins anew. */
   async function startAgain() {
     const again = begunAgain(batch, newId(), now());
     await keepNew(again, undefined);
-    close('started again with an empty bowl');
+    close(t.lost.startedAgain);
     go('weigh', again.id);
   }
 
@@ -116,21 +126,17 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   const head = (
     <header className="weigh-head">
       <p>
-        <a href={linkTo('weigh')}>All batches</a>
+        <a href={linkTo('weigh')}>{t.allBatches}</a>
       </p>
-      <h1>Weigh out: {batch.name}</h1>
+      <h1>{t.title(batch.name)}</h1>
     </header>
   );
   if (!answer)
     return (
       <>
         {head}
-        <SaveLine save={save} base={batch} retry={retry} />
-        <p role="status">
-          {standing.error
-            ? `The batch could not be worked out: ${standing.error.message}`
-            : 'Working out what comes next…'}
-        </p>
+        <SaveLine save={save} retry={retry} />
+        <p role="status">{standing.error ? t.notWorkedOut(standing.error.message) : t.working}</p>
       </>
     );
   if (!answer.ok)
@@ -146,6 +152,8 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
 
   const { state, told, total, names } = answer.value;
   const asked = answer.value.next;
+  const verdict = verdictOf(answer.value.evaluation);
+  const nameOf = (food: string) => names[food] ?? food;
   const here = typing ?? chosen;
   const next = here === undefined || here === asked?.food ? asked : insteadOf(answer.value, batch, here);
   const grow = (food: string, grams: number) => {
@@ -156,23 +164,33 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   return (
     <>
       {head}
-      <section className="weigh-total" aria-label="Running total">
+      <section className="weigh-total" aria-label={t.total.region}>
         <p>
-          <strong data-testid="running-total">{gramWords(total)}</strong> of {gramWords(state.total)} in the
-          bowl
+          <Sentence
+            of={t.total.inBowl(total, state.total)}
+            with={{ b: (text) => <strong data-testid="running-total">{text}</strong> }}
+          />
         </p>
-        <progress value={total} max={Math.max(state.total, total)} aria-label="Poured so far" />
+        <progress value={total} max={Math.max(state.total, total)} aria-label={t.total.bar} />
         <p className={`weigh-status ${status.status.replace(' ', '-')}`} data-testid="weigh-status">
           <span aria-hidden="true">{status.shape}</span> {status.words}
         </p>
+        {!state.asked && <VerdictLine verdict={verdict} short id="weigh-verdict" />}
       </section>
-      <SaveLine save={save} base={batch} names={names} retry={retry} />
-      {told && (
-        <Told
-          told={told}
-          changedOnly={state.lost !== undefined}
+      {state.asked && (
+        <AskBatch
+          // Another question is another choice.
+          key={batch.pours.length}
+          asked={state.asked}
+          planned={batch.grams}
+          spoonBack={told?.spoonBack && { ...told.spoonBack, name: nameOf(told.spoonBack.food) }}
           busy={waits}
+          choose={(agreed) => {
+            went.current = true;
+            keep(batch, agreedTo(batch, agreed));
+          }}
           takeOut={(food, grams) => pour(food, -grams, 0)}
+          focus={went.current}
         />
       )}
       {state.lost && (
@@ -183,14 +201,16 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
           busy={waits}
           accept={(reason, madeBy) => finish(madeBy, reason)}
           grow={
-            state.lost.larger && batch.stock
-              ? () => keep(batch, withMoreStock(batch, state.lost!.larger!.needed))
-              : undefined
+            state.lost.larger &&
+            (() => {
+              const { needed, total: grams } = state.lost!.larger!;
+              keep(batch, withMoreStock(agreedTo(batch, { grams }), needed));
+            })
           }
           again={startAgain}
         />
       )}
-      {next ? (
+      {state.asked ? null : next ? (
         <PourStep
           key={`${next.food} ${batch.pours.filter((p) => mine.has(p.at)).length}`}
           next={next}
@@ -199,7 +219,8 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
           outOfRange={state.lost !== undefined}
           busy={waits}
           onPour={(grams, noMore) => pour(next.food, grams, next.target, noMore)}
-          focus={went.current && !state.lost}
+          focus={!state.lost || !went.current}
+          follows={went.current}
           instead={next !== asked}
           onTyping={(something) => setTyping(something ? next.food : undefined)}
           asked={asked?.name}
@@ -216,42 +237,46 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
           />
         </PourStep>
       ) : (
-        !state.lost && <FinishBatch total={total} busy={waits} finish={finish} />
+        !state.lost && (
+          <FinishBatch total={total} busy={waits} finish={finish}>
+            <VerdictLine verdict={verdict} id="end-verdict" />
+          </FinishBatch>
+        )
+      )}
+      <SaveLine save={save} names={names} retry={retry} />
+      {told && !state.asked && (
+        <Told
+          told={told}
+          changedOnly={state.lost !== undefined}
+          busy={waits}
+          takeOut={(food, grams) => pour(food, -grams, 0)}
+        />
       )}
       {last && (
         <Button className="quiet-button" isDisabled={waits} onPress={() => keep(batch, withoutLast(batch))}>
-          Take back the last entry ({gramWords(last.grams)} of {names[last.food] ?? last.food}), it was
-          written wrong
+          {t.takeBack(nameOf(last.food), last.grams)}
         </Button>
       )}
       {usedUp(batch).map((food) => (
         <p key={food} className="weigh-used-up">
-          No more of {names[food] ?? food}: it is not asked for again.{' '}
+          {t.usedUp(nameOf(food))}{' '}
           <Button
             className="quiet-button"
             isDisabled={waits}
             onPress={() => keep(batch, withAnyAmount(batch, food))}
           >
-            There is more of {names[food] ?? food} after all
+            {t.moreAfterAll(nameOf(food))}
           </Button>
         </p>
       ))}
-      <PourList lines={foodLines(batch, answer.value)} />
+      <PourList lines={foodLines(batch, state.asked ? { ...answer.value, next: undefined } : answer.value)} />
       <ScaleStep
         step={batch.problem.scale_step_grams}
         onChange={(step) => !waits && keep(batch, withScaleStep(batch, step))}
       />
-      <WeighSheetPaper
-        batch={batch}
-        kept={() =>
-          contentsOfFoods(
-            house,
-            batch.problem.foods.map((f) => f.id),
-          )
-        }
-      />
+      <WeighSheetPaper batch={batch} kept={() => packs} />
       <GiveUpBatch empty={!last} busy={waits || remove.isPending} giveUp={giveUp} />
-      {remove.error && <p role="alert">Not deleted: {remove.error.message}</p>}
+      {remove.error && <p role="alert">{t.notDeleted(remove.error.message)}</p>}
     </>
   );
 }

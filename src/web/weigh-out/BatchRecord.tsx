@@ -1,20 +1,22 @@
 /** A finished batch: what is really in it, whether it is in range, what it holds, how it keeps, and its label. */
 import { useQuery } from '@tanstack/react-query';
-import { Fragment, useMemo } from 'react';
+import { Fragment, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { joined } from '../../formulation/explain/sentences.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import { PrintedLabel } from './PrintedLabel.tsx';
+import { JarLabel } from './papers/JarLabel.tsx';
+import { PrintedLabel } from './papers/PrintedLabel.tsx';
+import { VerdictLine } from './VerdictLine.tsx';
 import { endWords, moment } from './view-model.ts';
 import './record.css';
 
@@ -31,99 +33,116 @@ export function BatchRecord({ batch }: { batch: Batch }) {
     <>
       <header className="weigh-head">
         <p>
-          <a href={linkTo('weigh')}>All batches</a>
+          <a href={linkTo('weigh')}>{words().weighing.allBatches}</a>
         </p>
-        <h1>Batch: {batch.name}</h1>
+        <h1>{words().batch.title(batch.name)}</h1>
       </header>
       {fault && <p role="alert">{fault}</p>}
-      {!answer && !fault && <p role="status">Working out the record…</p>}
+      {!answer && !fault && <p role="status">{words().batch.working}</p>}
       {answer?.ok && <Papers batch={batch} {...answer.value} />}
     </>
   );
 }
 
 function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
-  const { givenUp } = record;
-  const fit = record.inRange && !givenUp;
+  const t = words().batch;
+  const f = words().figures;
+  const { givenUp, verdict, madeBy } = record;
+  /** Which label is printed; asked for again, it is printed again. */
+  const [paper, setPaper] = useState<{ readonly jar: boolean }>();
+  // Printed once it stands on the page.
+  useEffect(() => {
+    if (paper) window.print();
+  }, [paper]);
+  const when = moment(batch.finishedAt ?? batch.startedAt);
+  const { finished, finishedBy, closed, closedBy } = t.record;
   return (
     <>
-      <section className="weigh-card" aria-label="Verdict">
-        <p className={`weigh-status ${fit ? 'as-planned' : 'out'}`} data-testid="record-state">
-          <span aria-hidden="true">{fit ? '✓' : '!'}</span>{' '}
-          {givenUp ? 'Given up: not to be fed' : record.inRange ? 'In range' : 'Out of range'}
-        </p>
+      <section className="weigh-card" aria-label={t.record.region}>
+        {givenUp ? (
+          <p className="weigh-status out" data-testid="record-state">
+            <span aria-hidden="true">!</span> {t.record.givenUp}
+          </p>
+        ) : (
+          <VerdictLine verdict={verdict} id="record-state" />
+        )}
         <p>
-          {gramWords(record.grams)}, {givenUp ? 'closed' : 'finished'} {moment(batch.finishedAt!)}
-          {record.madeBy && `, made by ${record.madeBy}`}.
+          {madeBy
+            ? (givenUp ? closedBy : finishedBy)(record.grams, when, madeBy)
+            : (givenUp ? closed : finished)(record.grams, when)}
         </p>
         {endWords(batch) && <p>{endWords(batch)}.</p>}
         {givenUp ? (
-          <p>
-            It is no food in hand and reaches no animal. What was poured into it is gone from its lots, and it
-            is still found when a lot is followed.
-          </p>
+          <p>{t.record.givenUpHelp}</p>
         ) : (
           <>
-            <ul className="weigh-changes">
-              {record.sentences.map((s) => (
-                <li key={s}>{s}</li>
-              ))}
-            </ul>
-            <Button className="button" onPress={() => window.print()}>
-              Print the label
-            </Button>
+            <Because
+              sentences={record.sentences.filter((s) => s !== record.evaluation.verdict)}
+              open={verdict.state === 'out'}
+            />
+            <div className="button-row">
+              <Button className="button" onPress={() => setPaper({ jar: true })}>
+                {t.label.printJar}
+              </Button>
+              <Button className="button" onPress={() => setPaper({ jar: false })}>
+                {t.label.print}
+              </Button>
+            </div>
           </>
         )}
       </section>
       {!givenUp && <ShelfLife label={label} />}
       {!givenUp && label.cautions.length > 0 && (
-        <section aria-label="Cautions">
-          <h2>Cautions</h2>
+        <section aria-label={t.record.cautions}>
+          <h2>{t.record.cautions}</h2>
           <ul className="weigh-changes">
             {label.cautions.map((c) => (
               <li key={cautionSentence(c)}>
-                <strong>{joined(c.foods)}</strong>: {c.title}. {c.reason} {c.way}
+                <Sentence
+                  of={t.record.caution(words().figures.list(c.foods), c.title, c.reason, c.way)}
+                  with={{ b: (text) => <strong>{text}</strong> }}
+                />
               </li>
             ))}
           </ul>
         </section>
       )}
-      <section aria-label="What is in it">
-        <h2>What is in it</h2>
+      <section aria-label={t.foods.title}>
+        <h2>{t.foods.title}</h2>
         <table>
           <thead>
             <tr>
-              <th scope="col">Food</th>
-              <th scope="col">g</th>
+              <th scope="col">{t.foods.food}</th>
+              <th scope="col">{f.massUnit}</th>
               <th scope="col">%</th>
-              <th scope="col">planned %</th>
+              <th scope="col">{t.foods.planned}</th>
             </tr>
           </thead>
           <tbody>
-            {record.foods.map((f) => (
-              <tr key={f.food} data-food={f.food}>
+            {record.foods.map((food) => (
+              <tr key={food.food} data-food={food.food}>
                 <th scope="row">
-                  {f.name}
-                  {f.lots.map(({ lot, grams }) => (
+                  {food.name}
+                  {food.lots.map(({ lot, grams }) => (
                     <small key={lot.id} className="weigh-from">
-                      from <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>, {gramWords(grams)}
+                      <Sentence
+                        of={t.foods.from(grams)}
+                        with={{ pack: () => <a href={linkTo('cupboard', lot.id)}>{lot.name}</a> }}
+                      />
                     </small>
                   ))}
                 </th>
-                <td>{Number(f.grams.toFixed(2))}</td>
-                <td>{f.share.toFixed(1)}</td>
-                <td>{f.planned.toFixed(1)}</td>
+                <td>{f.number(f.mass(food.grams))}</td>
+                <td>{f.fixed(food.share, 1)}</td>
+                <td>{f.fixed(food.planned, 1)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </section>
-      <section aria-label="What it holds">
-        <h2>What it holds</h2>
-        <p className="hint">
-          Per 100 g as weighed. ± is 1.96 standard deviations, of the foods that give one; “at least” where
-          some food does not say.
-        </p>
+      <section aria-label={t.contents.title}>
+        <h2>{t.contents.title}</h2>
+        <p className="hint">{t.contents.help}</p>
         <table>
           <tbody>
             {record.contents.map((line) => (
@@ -135,26 +154,41 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           </tbody>
         </table>
       </section>
-      {!givenUp && <PrintedLabel label={label} out={!record.inRange} />}
+      {!givenUp && (paper?.jar ? <JarLabel label={label} /> : <PrintedLabel label={label} />)}
     </>
   );
 }
 
-const MOIST = {
-  dry: ['✓', 'Dry enough to keep'],
-  unsure: ['?', 'Perhaps too damp to keep'],
-  damp: ['!', 'Too damp to keep'],
-} as const;
+/** What is said beside the verdict, folded where it is much. */
+function Because({ sentences, open }: { sentences: readonly string[]; open: boolean }) {
+  if (sentences.length === 0) return null;
+  const list = (
+    <ul className="weigh-changes">
+      {sentences.map((s) => (
+        <li key={s}>{s}</li>
+      ))}
+    </ul>
+  );
+  if (open || sentences.length <= 2) return list;
+  return (
+    <details>
+      <summary>{words().batch.record.why}</summary>
+      {list}
+    </details>
+  );
+}
+
+const SHAPES = { dry: '✓', unsure: '?', damp: '!' } as const;
 
 /** Until when it is used, why, and how it is kept and fed. */
 function ShelfLife({ label }: { label: BatchLabel }) {
+  const t = words().batch.keeping;
   const { useBy, moisture } = label;
-  const [shape, words] = MOIST[moisture.state];
   return (
-    <section className="weigh-keeping" aria-label="Keeping and feeding">
-      <h2>Keeping and feeding</h2>
+    <section className="weigh-keeping" aria-label={t.title}>
+      <h2>{t.title}</h2>
       <p className="weigh-use-by">
-        Use by <strong>{dayInWords(useBy.day)}</strong>
+        <Sentence of={t.useBy} with={{ b: () => <strong>{dayInWords(useBy.day)}</strong> }} />
       </p>
       <p>{useBy.reason}</p>
       {useBy.notes.map((note) => (
@@ -164,7 +198,7 @@ function ShelfLife({ label }: { label: BatchLabel }) {
       ))}
       <p>
         <strong>
-          <span aria-hidden="true">{shape}</span> {words}.
+          <span aria-hidden="true">{SHAPES[moisture.state]}</span> {t[moisture.state]}.
         </strong>{' '}
         {moisture.sentence}
       </p>
@@ -174,11 +208,11 @@ function ShelfLife({ label }: { label: BatchLabel }) {
         ))}
       </ul>
       <details>
-        <summary>Where this comes from</summary>
+        <summary>{t.sources}</summary>
         <dl className="weigh-sources">
-          <dt>Use by</dt>
+          <dt>{t.useByTerm}</dt>
           <dd>{useBy.source}</dd>
-          <dt>Moisture</dt>
+          <dt>{t.moistureTerm}</dt>
           <dd>{moisture.source}</dd>
           {label.keep.map((k) => (
             <Fragment key={k.sentence}>

@@ -1,19 +1,22 @@
-/** All is poured and in range: who made it, and the end. */
+/** All is poured: whether it is in range, who made it, and the end. */
+import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { words } from '../../words/words.ts';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function FinishBatch(props: {
   total: number;
   busy: boolean;
   finish(madeBy: string | undefined): void;
+  /** The verdict on what lies in the bowl. */
+  children: ReactNode;
 }) {
+  const t = words().weighing.finish;
   const [maker, setMaker, rememberMaker] = useMaker();
   return (
-    <section className="weigh-step" aria-label="All is poured">
-      <h2>
-        <span aria-hidden="true">✓</span> All is poured: {gramWords(props.total)}, in range
-      </h2>
+    <section className="weigh-step" aria-label={t.region}>
+      <h2>{t.heading(props.total)}</h2>
+      {props.children}
       <Maker name={maker} onChange={setMaker} />
       <Button
         className="big-button weigh-poured"
@@ -23,7 +26,7 @@ export function FinishBatch(props: {
           props.finish(maker.trim() || undefined);
         }}
       >
-        Finish the batch
+        {t.press}
       </Button>
     </section>
   );

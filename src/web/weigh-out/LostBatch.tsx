@@ -2,6 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { Lost } from '../../kitchen/weighing/weigh-state.ts';
+import { words } from '../../words/words.ts';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function LostBatch(props: {
@@ -16,6 +17,7 @@ export function LostBatch(props: {
   focus: boolean;
 }) {
   const { lost, done, busy, accept, grow, again, focus } = props;
+  const t = words().weighing.lost;
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     if (focus) heading.current?.focus();
@@ -27,22 +29,24 @@ export function LostBatch(props: {
   const [maker, setMaker, rememberMaker] = useMaker();
   const missing = asked && reason.trim() === '';
   return (
-    <section className="weigh-lost" aria-label="Out of range">
+    <section className="weigh-lost" aria-label={t.region}>
       <h2 ref={heading} tabIndex={-1}>
-        <span aria-hidden="true">!</span> This cannot be brought into range
+        <span aria-hidden="true">!</span> {t.heading}
       </h2>
       <p role="alert">{lost.sentence}</p>
       {lost.larger && <p>{lost.larger.sentence}</p>}
       {grow && (
         <Button className="button" isDisabled={busy} onPress={grow}>
-          Let the batch grow; I have more of it
+          {lost.larger && Object.keys(lost.larger.needed).length === 0
+            ? t.grow(lost.larger.total)
+            : t.growWithMore}
         </Button>
       )}
-      {!done && <p>Or go on below: the next targets are the nearest that can be done.</p>}
+      {!done && <p>{t.goOn}</p>}
       <TextField value={reason} onChange={setReason} isInvalid={missing} validationBehavior="aria">
-        <Label>Accept the bowl as it is, because</Label>
+        <Label>{t.why}</Label>
         <Input autoComplete="off" maxLength={500} />
-        <FieldError className="field-error">Write the reason; it is kept with the batch.</FieldError>
+        <FieldError className="field-error">{t.whyMissing}</FieldError>
       </TextField>
       <Maker name={maker} onChange={setMaker} />
       <div className="button-row">
@@ -55,22 +59,18 @@ export function LostBatch(props: {
             accept(reason.trim(), maker.trim() || undefined);
           }}
         >
-          Accept as it is and finish
+          {t.accept}
         </Button>
         <Button
           className="button"
           isDisabled={busy}
           onPress={() => (sure ? void again().catch((e: Error) => setFault(e.message)) : setSure(true))}
         >
-          {sure ? 'Yes, empty the bowl and start again' : 'Start again'}
+          {sure ? t.againSure : t.again}
         </Button>
       </div>
-      {fault && <p role="alert">No new batch was begun: {fault}</p>}
-      {sure && (
-        <p role="status">
-          This batch is then closed, marked as not to be fed, and a new one of the same plan begins.
-        </p>
-      )}
+      {fault && <p role="alert">{t.againFailed(fault)}</p>}
+      {sure && <p role="status">{t.againHelp}</p>}
     </section>
   );
 }

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Input, Label, TextField } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { deviceStorage } from '../shared/device-storage.ts';
 
 const MAKER = 'pouchful.maker';
@@ -18,7 +19,7 @@ const plain = (text: string) => text.replace(/[\p{Cc}\p{Surrogate}]/gu, ' ').sli
 export function Maker({ name, onChange }: { name: string; onChange(name: string): void }) {
   return (
     <TextField value={name} onChange={onChange}>
-      <Label>Made by (optional)</Label>
+      <Label>{words().weighing.finish.madeBy}</Label>
       <Input autoComplete="off" maxLength={LONGEST} />
     </TextField>
   );

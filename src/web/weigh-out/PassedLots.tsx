@@ -2,9 +2,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
+import { words } from '../../words/words.ts';
 import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
 import { linkTo } from '../shared/route.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
 
 export function PassedLots(props: {
   passed: Allocation['passed'];
@@ -12,17 +12,15 @@ export function PassedLots(props: {
   onOverruled?(food: string, grams: number): void;
 }) {
   const [asking, setAsking] = useState<string>();
+  const t = words().weighing.lots;
   if (props.passed.length === 0) return null;
   return (
-    <ul className="weigh-passed" aria-label="Lots that may not be weighed out">
+    <ul className="weigh-passed" aria-label={t.passed}>
       {props.passed.map(({ lot, grams, why, wayOut }) => (
         <li key={lot.id} data-lot={lot.id}>
           <p>
             <span aria-hidden="true">✕</span> <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>{' '}
-            {why.startsWith(`${lot.name} `)
-              ? `(${gramWords(grams)}) ${why.slice(lot.name.length + 1)}`
-              : `(${gramWords(grams)}): ${why}`}{' '}
-            {wayOut}
+            {t.why(grams, why, wayOut ?? '')}
           </p>
           {!lot.barred &&
             lot.form !== 'fresh' &&
@@ -34,7 +32,7 @@ export function PassedLots(props: {
               />
             ) : (
               <Button className="quiet-button ask-overrule" onPress={() => setAsking(lot.id)}>
-                Weigh {lot.name} out without the cold…
+                {t.goAhead(lot.name)}
               </Button>
             ))}
         </li>

@@ -1,4 +1,5 @@
 /** What is done and what comes. */
+import { words } from '../../words/words.ts';
 import { gramWords } from '../shared/words/gram-words.ts';
 import type { FoodLine } from './view-model.ts';
 import './pour-list.css';
@@ -6,11 +7,12 @@ import './pour-list.css';
 const SHAPES = { poured: '✓', 'left out': '–', now: '▸', 'to come': '○' } as const;
 
 export function PourList({ lines }: { lines: readonly FoodLine[] }) {
+  const t = words().weighing.list;
   const done = lines.filter((l) => l.state === 'poured' || l.state === 'left out').length;
   return (
-    <section className="weigh-list" aria-label="All foods of the batch">
+    <section className="weigh-list" aria-label={t.region}>
       <h2>
-        All foods <small>{`${done} of ${lines.length} done`}</small>
+        {t.heading} <small>{t.done(done, lines.length)}</small>
       </h2>
       <ol>
         {lines.map((line) => (
@@ -19,14 +21,14 @@ export function PourList({ lines }: { lines: readonly FoodLine[] }) {
               {SHAPES[line.state]}
             </span>
             <span>
-              {line.name} <small>{line.state}</small>
+              {line.name} <small>{t.state[line.state]}</small>
             </span>
             <span className="weigh-grams">
               {line.state === 'poured' || line.state === 'left out'
                 ? gramWords(line.poured)
                 : gramWords(line.target)}
               {line.planned !== (line.state === 'poured' ? line.poured : line.target) && (
-                <small> planned {gramWords(line.planned)}</small>
+                <small>{t.planned(line.planned)}</small>
               )}
             </span>
           </li>

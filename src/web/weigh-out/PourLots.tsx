@@ -1,8 +1,8 @@
-/** Which lots the food to pour now comes from, and which may not be; nothing where the keeper keeps no lots of it. */
+/** Which packs the food to pour now comes from, and which are not ready; nothing where the keeper keeps no packs of it. */
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
-import { dayInWords } from '../../kitchen/days.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { words } from '../../words/words.ts';
 import { PassedLots } from './PassedLots.tsx';
+import { packWords } from './view-model.ts';
 
 export function PourLots(props: {
   lots: Allocation | undefined;
@@ -10,24 +10,12 @@ export function PourLots(props: {
   onOverruled(food: string, grams: number): void;
 }) {
   const { lots } = props;
+  const t = words().weighing.lots;
   if (!lots) return null;
   const { takes, short, passed, notes } = lots;
   return (
     <div className="weigh-lots">
-      {takes.length > 0 && (
-        <p>
-          From{' '}
-          {takes
-            .map(({ lot, grams }) => {
-              const name = lot.name.includes(dayInWords(lot.boughtOn))
-                ? lot.name
-                : `${lot.name}, ${dayInWords(lot.boughtOn)}`;
-              return takes.length === 1 && short === 0 ? name : `${name} (${gramWords(grams)})`;
-            })
-            .join(', then ')}
-          .
-        </p>
-      )}
+      {takes.length > 0 && <p>{t.from(packWords(lots))}</p>}
       {notes.map((note) => (
         <p key={note} className="weigh-warn">
           <span aria-hidden="true">!</span> {note}
@@ -36,10 +24,7 @@ export function PourLots(props: {
       {short > 0 && (
         <>
           <p className="weigh-warn">
-            <span aria-hidden="true">!</span>{' '}
-            {takes.length > 0
-              ? `No lot that may be weighed out holds the other ${gramWords(short)}.`
-              : 'No lot of it may be weighed out.'}
+            <span aria-hidden="true">!</span> {takes.length > 0 ? t.rest(short) : t.none}
           </p>
           <PassedLots passed={passed} onOverruled={props.onOverruled} />
         </>

@@ -1,25 +1,24 @@
 /** The food to pour now: how much, between which amounts, and what the scale shows. */
-
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { NextPour } from '../../kitchen/weighing/weigh-state.ts';
-import { Choice } from '../shared/Choice.tsx';
+import { words } from '../../words/words.ts';
 import { deviceStorage } from '../shared/device-storage.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
-import { Radios } from '../shared/Radios.tsx';
-import { gramWords } from '../shared/words/gram-words.ts';
-import { gramsOf, type ScaleReads, shownTarget, toleranceWords } from './view-model.ts';
+import { OtherWays } from './OtherWays.tsx';
+import {
+  gramsOf,
+  type ScaleReads,
+  scaleStepShown,
+  shownTarget,
+  toleranceWords,
+  typedGrams,
+} from './view-model.ts';
 import './pour-step.css';
-import { decimalsOf } from '../../kitchen/rounding.ts';
 
 const READS = 'pouchful.scale';
-const OPTIONS: readonly (readonly [ScaleReads, string])[] = [
-  ['food', 'this food alone (set to zero first)'],
-  ['bowl', 'all in the bowl'],
-];
-
-/** Stands for a food that is none of the batch's. */
-const STRANGER = ' ';
+/** A second tap of the same finger on a key that now stands for the next food is none, ms. */
+const DOUBLE_TAP_MS = 500;
 
 export function PourStep(props: {
   next: NextPour;
@@ -40,143 +39,131 @@ export function PourStep(props: {
   onTyping(something: boolean): void;
   /** Undefined for the food asked for. */
   onChoose(food: string | undefined): void;
-  /** Whether the name of the food takes the focus. */
+  /** Whether the step before it was poured on this page, by a key that stood where its own stand. */
+  follows: boolean;
+  /** Whether the field takes the focus. */
   focus: boolean;
   children: ReactNode;
 }) {
-  const { next, planned, step, busy, onPour } = props;
+  const { next, planned, step, busy, onPour, focus } = props;
+  const t = words().weighing;
+  const f = words().figures;
+  const id = useId();
   const [reads, setReads] = useState<ScaleReads>(() =>
     deviceStorage.getItem(READS) === 'bowl' ? 'bowl' : 'food',
   );
   const [text, setText] = useState('');
   const [fault, setFault] = useState('');
-  const [leaving, setLeaving] = useState(false);
-  const heading = useRef<HTMLHeadingElement>(null);
-  const { focus } = props;
-  useEffect(() => {
-    if (focus) heading.current?.focus();
-  }, [focus]);
-  /** Whether a food went in that the mix does not name. */
-  const [stranger, setStranger] = useState(false);
   const input = useRef<HTMLInputElement>(null);
-  const places = decimalsOf(step);
+  const settled = useSettled(props.follows);
+  useEffect(() => {
+    if (focus) input.current?.focus();
+  }, [focus]);
+  const target = shownTarget(next, reads);
+  const typed = typedGrams(readNumber(text), target);
 
   function poured(noMore = false) {
     if (busy) return;
-    const read = gramsOf(readNumber(text), next.poured, reads);
+    const read = gramsOf(typed, next.poured, reads);
     if ('fault' in read) {
-      setFault(
-        noMore && readNumber(text) === undefined
-          ? 'Write first what the scale shows of it, in g. Nothing at all? Press “Leave it out”.'
-          : read.fault,
-      );
+      setFault(noMore && typed === undefined ? t.reading.missingNoMore : read.fault);
       input.current?.focus();
       return;
     }
     setFault('');
     onPour(read.grams, noMore);
   }
-  function stepBy(by: number) {
-    const from = readNumber(text) ?? (by > 0 ? 0 : shownTarget(next, reads));
+  function stepBy(by: 1 | -1) {
+    const from = readNumber(text) ?? f.mass(target);
     if (!Number.isFinite(from)) return;
-    write(String(Number(Math.max(0, from + by).toFixed(places))));
+    const [size, places] = scaleStepShown(step);
+    write(f.number(Math.max(0, from + by * size), places));
   }
   function write(value: string) {
     setText(value);
+    setFault('');
     props.onTyping(value.trim() !== '');
   }
+  const key = (by: 1 | -1) => (
+    <Button
+      className="weigh-step-key"
+      aria-label={by > 0 ? t.step.oneMore(step) : t.step.oneLess(step)}
+      onPress={() => stepBy(by)}
+    >
+      <span aria-hidden="true">{by > 0 ? '+' : '−'}</span>
+    </Button>
+  );
 
   return (
     <section className="weigh-step" aria-labelledby="weigh-food">
       <p className="weigh-kicker">
-        {props.instead ? `Instead of ${props.asked ?? 'ending here'}` : next.again ? 'More of' : 'Now'}
+        {props.instead ? t.step.instead(props.asked) : next.again ? t.step.more : t.step.now}
       </p>
-      <h2 id="weigh-food" ref={heading} tabIndex={-1}>
+      <h2 id="weigh-food" tabIndex={-1}>
         {next.name}
       </h2>
-      <p className="weigh-target" data-testid="target">
-        {shownTarget(next, reads).toFixed(places)} <span>g</span>
+      <p className="weigh-target" id={`${id}-target`} data-testid="target">
+        {f.fixed(f.mass(target), scaleStepShown(step)[1])} <span>{f.massUnit}</span>
       </p>
-      {reads === 'bowl' && (
-        <p className="weigh-also">on the scale, {gramWords(next.target)} of it this food</p>
-      )}
       <p className="weigh-tolerance" data-testid="tolerance">
         {props.instead
-          ? 'Pour what you will; the others follow. Poured already? Write what went in.'
+          ? t.step.insteadHelp
           : props.outOfRange
-            ? 'The nearest that can be done; the batch stays out of range.'
+            ? t.step.outHelp
             : toleranceWords(next, reads, planned)}
+        {reads === 'bowl' && <small className="weigh-also">{t.step.ofIt(next.target)}</small>}
       </p>
-      {props.children}
+      {text.trim() === '' ? (
+        <Button
+          className="big-button weigh-poured"
+          isDisabled={busy || !settled || !(next.target > 0)}
+          onPress={() => onPour(next.target)}
+        >
+          {t.step.right(target)}
+        </Button>
+      ) : (
+        <Button className="big-button weigh-poured" isDisabled={busy} onPress={() => poured()}>
+          {typed !== undefined && Number.isFinite(typed) ? t.step.pouredGrams(typed) : t.step.poured}
+        </Button>
+      )}
       <TextField
         className="weigh-reading"
         value={text}
-        onChange={(value) => {
-          write(value);
-          setFault('');
-        }}
+        onChange={write}
         isInvalid={fault !== ''}
         validationBehavior="aria"
+        aria-describedby={`weigh-food ${id}-target`}
         onKeyDown={(e) => {
           if (e.key === 'Enter') poured();
           if (e.key === 'ArrowUp' || e.key === 'ArrowDown') {
             e.preventDefault();
-            stepBy(e.key === 'ArrowUp' ? step : -step);
+            stepBy(e.key === 'ArrowUp' ? 1 : -1);
           }
         }}
       >
-        <Label>The scale shows, in g</Label>
-        <Input ref={input} inputMode="decimal" autoComplete="off" />
-        <FieldError className="field-error">{fault}</FieldError>
+        <Label>{t.step.reading}</Label>
+        <span className="weigh-keys">
+          {key(-1)}
+          <Input ref={input} inputMode="decimal" autoComplete="off" />
+          {key(1)}
+        </span>
+        {/* The line keeps its room while it is empty: nothing moves under a finger when it comes or goes. */}
+        <span className="weigh-reading-fault">
+          <FieldError className="field-error">{fault}</FieldError>
+        </span>
       </TextField>
-      <Button className="big-button weigh-poured" isDisabled={busy} onPress={() => poured()}>
-        Poured
-      </Button>
-      <div className="weigh-ways">
-        <Button className="button" isDisabled={busy} onPress={() => poured(true)}>
-          There is no more of it
-        </Button>
-        {props.instead ? (
-          <Button className="button" onPress={() => props.onChoose(undefined)}>
-            Back to {props.asked ?? 'the end'}
-          </Button>
-        ) : (
-          <Button
-            className="button"
-            isDisabled={busy}
-            onPress={() => (leaving ? onPour(0) : setLeaving(true))}
-          >
-            {leaving ? `Yes, do without ${next.again ? 'more of ' : ''}${next.name}` : 'Leave it out'}
-          </Button>
-        )}
-      </div>
-      {leaving && <p role="status">The others then make up for it, as far as they can.</p>}
-      {!props.instead && (
-        <Choice<string>
-          label="Another food went in, or goes first"
-          value={stranger ? STRANGER : ''}
-          options={[
-            ['', 'Choose it here'] as const,
-            ...props.others,
-            [STRANGER, 'A food that is not in this mix'] as const,
-          ]}
-          onChange={(food) => {
-            setStranger(food === STRANGER);
-            if (food !== '' && food !== STRANGER) props.onChoose(food);
-          }}
-        />
-      )}
-      {stranger && (
-        <p role="status" className="weigh-warn">
-          <span aria-hidden="true">!</span> Take it out again, all of it, and go on. What the mix does not
-          know cannot be worked out: if some of it stays in, give up this batch below and start anew.
-        </p>
-      )}
-      <Radios
-        label="What the scale shows"
-        value={reads}
-        options={OPTIONS}
-        onChange={(value) => {
+      {props.children}
+      <OtherWays
+        next={next}
+        busy={busy}
+        instead={props.instead}
+        asked={props.asked}
+        others={props.others}
+        onChoose={props.onChoose}
+        onNoMore={() => poured(true)}
+        onLeaveOut={() => onPour(0)}
+        reads={reads}
+        onReads={(value) => {
           deviceStorage.setItem(READS, value);
           setReads(value);
           setFault('');
@@ -184,4 +171,15 @@ export function PourStep(props: {
       />
     </section>
   );
+}
+
+/** Whether a tap on a key is meant for what it stands for now. @param waits whether a key stood there before it */
+function useSettled(waits: boolean): boolean {
+  const [settled, set] = useState(!waits);
+  useEffect(() => {
+    if (settled) return;
+    const timer = setTimeout(() => set(true), DOUBLE_TAP_MS);
+    return () => clearTimeout(timer);
+  }, [settled]);
+  return settled;
 }

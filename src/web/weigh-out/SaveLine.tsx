@@ -1,52 +1,66 @@
-/** What of the batch the server does not have yet, in sight until it has. */
+/** What of the batch the server does not have yet, in a quiet line until it has; what was refused is said loudly. */
 import { Button } from 'react-aria-components';
 import type { Batch } from '../../kitchen/model.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { words } from '../../words/words.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import type { BatchSave } from '../store/batch-save.ts';
 
 export function SaveLine(props: {
   save: BatchSave;
-  base: Batch;
   names?: Readonly<Record<string, string>>;
   retry(): void;
 }) {
-  const { save, base, names, retry } = props;
+  const { save, names, retry } = props;
+  const t = words().weighing.save;
   if (save.is === 'idle') return <p className="weigh-save" role="status" />;
-  if (save.is === 'saving')
-    return (
-      <p className="weigh-save" role="status">
-        Saving {what(save.next, base, names)}…
-      </p>
-    );
-  if (save.is === 'refused')
-    return (
-      <p className="weigh-fault" role="alert">
-        <strong>Not noted:</strong> {what(save.next, base, names)}. {save.message} What stands here is the
-        batch as it is kept; look into the bowl before you pour on.
-      </p>
-    );
   if (save.is === 'asked')
     return (
       <p className="weigh-fault" role="alert">
-        Another device changed the same of this batch meanwhile: choose above which is to stand.
+        {t.asked}
+      </p>
+    );
+  const what = entered(save, names);
+  const bold = { b: (text: string) => <strong>{text}</strong> };
+  if (save.is === 'refused')
+    return (
+      <p className="weigh-fault" role="alert">
+        <Sentence
+          with={bold}
+          of={
+            what === 'end'
+              ? t.refusedEnd(save.message)
+              : what === 'change'
+                ? t.refusedChange(save.message)
+                : t.refused(what.grams, what.name, save.message)
+          }
+        />
+      </p>
+    );
+  if (save.is === 'saving')
+    return (
+      <p className="weigh-save" role="status">
+        {what === 'end' ? t.savingEnd : what === 'change' ? t.savingChange : t.saving(what.grams, what.name)}
       </p>
     );
   return (
-    <div className="weigh-fault" role="alert">
-      <p>
-        <strong>Not saved yet, trying again:</strong> {what(save.next, base, names)}. {save.message}
-      </p>
-      <Button className="button" onPress={retry}>
-        Try now
+    <p className="weigh-save" role="status">
+      <span data-testid="waits">
+        {what === 'end' ? t.endWaits : save.pours > 0 ? t.waits(save.pours) : t.changeWaits}
+      </span>{' '}
+      <Button className="quiet-button" onPress={retry}>
+        {t.tryNow}
       </Button>
-    </div>
+    </p>
   );
 }
 
-/** What was entered, in words. */
-function what(next: Batch, base: Batch, names?: Readonly<Record<string, string>>): string {
+/** What was entered last. */
+function entered(
+  { next, pours }: { readonly next: Batch; readonly pours: number },
+  names?: Readonly<Record<string, string>>,
+): 'end' | 'change' | { readonly grams: number; readonly name: string } {
   const last = next.pours.at(-1);
-  if (next.finishedAt !== undefined) return 'the end of the batch';
-  if (next.pours.length <= base.pours.length || !last) return 'your last change';
-  return `${gramWords(last.grams)} of ${names?.[last.food] ?? last.food}`;
+  if (next.finishedAt !== undefined) return 'end';
+  if (pours <= 0 || !last) return 'change';
+  return { grams: last.grams, name: names?.[last.food] ?? last.food };
 }

@@ -1,15 +1,18 @@
 /** In what steps the scale reads; the targets are whole steps of it. */
+
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
-import { SCALE_STEPS } from './view-model.ts';
+import { scaleSteps } from './view-model.ts';
 
 /** @param step g */
 export function ScaleStep({ step, onChange }: { step: number; onChange(step: number): void }) {
-  const steps = [...new Set([...SCALE_STEPS, step])].sort((a, b) => a - b);
+  const t = words().weighing;
+  const steps = [...new Set([...scaleSteps(), step])].sort((a, b) => a - b);
   return (
     <Choice
-      label="The scale reads in steps of"
+      label={t.scaleSteps}
       value={String(step)}
-      options={steps.map((s) => [String(s), `${s} g`] as const)}
+      options={steps.map((s) => [String(s), t.scaleStep(s)] as const)}
       onChange={(words) => onChange(Number(words))}
     />
   );

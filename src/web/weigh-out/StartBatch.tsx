@@ -5,18 +5,19 @@ import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
 import type { BatchPlan } from '../../household/reckon/batch/batch-plan.ts';
 import { batchesOf } from '../../household/reckon/batch/batches.ts';
+import { contentsForWeighing } from '../../household/reckon/batch/judged-problem.ts';
 import { inScaleSteps, newBatch } from '../../household/reckon/batch/new-batch.ts';
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
+import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
 import { allProfiles, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
@@ -25,6 +26,7 @@ import type { Answer } from '../worker/formulation.worker.ts';
 import { BatchList } from './BatchList.tsx';
 import { PassedLots } from './PassedLots.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
+import { VerdictLine } from './VerdictLine.tsx';
 
 export function StartBatch({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();
@@ -41,6 +43,7 @@ export function StartBatch({ mix: kept }: { mix: Mix }) {
 /** @param props.mix with what its animals bring */
 function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) {
   const { house } = useMixDraft();
+  const t = words().weighing.begin;
   const save = useSave('batches');
   const [step, setStep] = useState(mix.problem.scale_step_grams);
   const [grams, setGrams] = useState(() => {
@@ -84,7 +87,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         animals: house.animals,
         ...(countLots && { stock: plan.value.stock }),
       });
-      const standing = await engine.standing(batch);
+      const standing = await engine.standing(batch, contentsForWeighing(house, batch), today());
       if (!standing.ok) throw new Error(standing.message);
       const { lost } = standing.value.state;
       if (lost) {
@@ -98,7 +101,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
       go('weigh', batch.id);
     } catch (error) {
       setFault({
-        message: `The batch was not begun: ${error instanceof Error ? error.message : error}`,
+        message: t.failed(error instanceof Error ? error.message : String(error)),
         stock: false,
       });
     } finally {
@@ -110,40 +113,46 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
   return (
     <>
       <p>
-        <a href={linkTo('mix')}>Back to the mix</a>
+        <a href={linkTo('mix')}>{words().weighing.backToMix}</a>
       </p>
-      <h1>Weigh out: {mix.name}</h1>
-      {running.length > 0 && (
-        <BatchList title="Being weighed" batches={running} link={(b) => `Go on weighing ${b.name}`} />
-      )}
-      <section className="weigh-card" aria-label="A new batch">
-        <h2>A new batch</h2>
+      <h1>{words().weighing.title(mix.name)}</h1>
+      {running.length > 0 && <BatchList title={t.running} batches={running} link={(b) => t.goOn(b.name)} />}
+      <section className="weigh-card" aria-label={t.region}>
+        <h2>{t.region}</h2>
         <NumberInput
-          label="Weight of the batch"
+          label={t.weight}
           value={grams}
           min={step}
           step={step}
-          unit="g"
+          measure="mass"
           required
           onCommit={(v) => v !== undefined && setGrams(v)}
         />
         <ScaleStep step={step} onChange={setStep} />
         <p role="status" className={ready === false ? 'weigh-fault' : ''}>
           {plan === undefined
-            ? (error?.message ?? 'Working…')
+            ? (error?.message ?? t.working)
             : !plan.ok
               ? `${plan.field ? `${plan.field}: ` : ''}${plan.message}`
-              : ready
-                ? plan.value.verdict
-                : `${plan.value.verdict} Balance the mix first; then it can be weighed out.`}
+              : !ready && t.fitFirst}
         </p>
+        {plan?.ok && (
+          <VerdictLine
+            verdict={plan.value.verdict}
+            id="plan-verdict"
+            page={({ food, nutrient }) => {
+              const named = [...problem.beside, ...problem.foods].find((f) => f.id === food);
+              return linkTo('foods', named?.ref ?? food, nutrient);
+            }}
+          />
+        )}
         <Button className="big-button" isDisabled={!ready || busy} onPress={() => void begin(true)}>
-          {busy ? 'Working it out…' : `Begin with ${gramWords(grams)}`}
+          {busy ? t.busy : t.press(grams)}
         </Button>
         {plan?.ok && plan.value.passed.length > 0 && (
-          <section className="weigh-waiting" aria-label="Lots that are not ready">
-            <h3>Not ready to weigh out</h3>
-            <p>These lots are not counted, and there is not enough of their foods without them.</p>
+          <section className="weigh-waiting" aria-label={t.notReady}>
+            <h3>{t.notReadyHeading}</h3>
+            <p>{t.notReadyHelp}</p>
             <PassedLots passed={plan.value.passed} />
           </section>
         )}
@@ -152,14 +161,14 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
             <p>{fault.message}</p>
             {fault.stock && (
               <Button className="button" onPress={() => void begin(false)}>
-                I have what is missing: begin without counting the lots
+                {t.withoutCounting}
               </Button>
             )}
           </div>
         )}
         {ready && plan.ok && (
           <details>
-            <summary>Why in this order</summary>
+            <summary>{words().weighing.order.why}</summary>
             <ol className="weigh-order">
               {plan.value.order.map((p) => (
                 <li key={p.food}>{p.sentence}</li>
@@ -169,7 +178,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         )}
       </section>
       {finished.length > 0 && (
-        <BatchList title="Finished" batches={finished} link={(b) => `Record of ${b.name}`} />
+        <BatchList title={t.finished} batches={finished} link={(b) => t.record(b.name)} />
       )}
     </>
   );

@@ -1,6 +1,7 @@
 /** What the last pour did to the rest, one sentence each. */
 import { Button } from 'react-aria-components';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import { words } from '../../words/words.ts';
 
 /** So many changes are told at once; more are folded away, so that the next food stays in sight. */
 const FEW = 3;
@@ -13,17 +14,18 @@ export function Told(props: {
   takeOut(food: string, grams: number): void;
 }) {
   const { told, changedOnly, busy, takeOut } = props;
+  const t = words().weighing;
   const { changed, spoonBack } = told;
   const few = changed.length <= FEW;
   return (
-    <section className="weigh-told" aria-label="After the last pour">
+    <section className="weigh-told" aria-label={t.after.region}>
       <p role="status">
         {!changedOnly && told.sentence}
         {few && ` ${changed.map((c) => c.sentence).join(' ')}`}
       </p>
       {!few && changed.length > 0 && (
         <details>
-          <summary>{`What changes (${changed.length})`}</summary>
+          <summary>{t.after.changes(changed.length)}</summary>
           <ul className="weigh-changes">
             {changed.map((c) => (
               <li key={c.food}>{c.sentence}</li>
@@ -39,7 +41,7 @@ export function Told(props: {
             isDisabled={busy}
             onPress={() => takeOut(spoonBack.food, spoonBack.grams)}
           >
-            {spoonBack.grams} g taken out
+            {t.takenOut(spoonBack.grams)}
           </Button>
         </div>
       )}

@@ -1,6 +1,7 @@
 /** What is said beside the scale, and what a reading means. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evaluation as evaluationOf } from '../../../test/formulation/evaluations.ts';
 import { batch, pour } from '../../../test/kitchen/first-mix-batch.ts';
 import { withPour, withScaleStep } from '../../household/reckon/batch/batch-edits.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
@@ -25,8 +26,8 @@ const next: NextPour = {
   asPlanned: { low: 14, high: 17 },
   poured: 100,
   remaining: 200,
-  sentence: '',
 };
+const evaluation = evaluationOf();
 const state: WeighState = { status: 'as planned', targets: {}, total: 300, done: false };
 
 describe('a reading of the scale', () => {
@@ -73,11 +74,11 @@ describe('the tolerance in words', () => {
   test('names the size of another batch, one weight alone, and where nothing serves', () => {
     const grown = { low: 14, high: 40, total: 420 };
     expect(toleranceWords({ ...next, grown }, 'food', 300)).toBe(
-      'Anything from 14 to 17 g keeps the ration in range; anything from 14 to 40 g if the batch may grow to 420 g.',
+      'Anything from 14 to 17 g keeps the ration in range. From 14 to 40 g if the batch comes to 420 g.',
     );
     const { asPlanned: _, ...late } = next;
     expect(toleranceWords({ ...late, grown: { ...grown, total: 280 } }, 'food', 300)).toBe(
-      'Anything from 14 to 40 g keeps the ration in range if the batch comes to 280 g.',
+      'Anything from 14 to 40 g keeps the ration in range. The batch then comes to 280 g.',
     );
     expect(toleranceWords({ ...next, asPlanned: { low: 15, high: 15 } }, 'food', 300)).toBe(
       'Only 15 g keeps the ration in range.',
@@ -90,14 +91,15 @@ describe('the tolerance in words', () => {
 });
 
 test('every state has words and a shape of its own', () => {
-  const all = (['as planned', 'corrected', 'grown', 'out'] as const).map((status) =>
+  const all = (['as planned', 'corrected', 'grown', 'asked', 'out'] as const).map((status) =>
     statusWords({ state: { ...state, status, total: 360 }, planned: {} }, 300),
   );
-  expect(new Set(all.map((s) => s.shape)).size).toBe(4);
+  expect(new Set(all.map((s) => s.shape)).size).toBe(5);
   expect(all.map((s) => s.words)).toEqual([
     'As planned',
-    'Corrected: other targets, in range',
-    'Grown to 360 g: other targets, in range',
+    'Corrected: other amounts than planned',
+    'Grown to 360 g: other amounts than planned',
+    'Your choice is needed',
     'Out of range',
   ]);
 });
@@ -118,6 +120,7 @@ test('the list tells what is poured, what is now, what comes and what is left ou
     total: 150,
     groups: {},
     names: { oats: 'Rolled oats', maize: 'Maize', dill: 'Dill, dried' },
+    evaluation,
   };
   const lines = (s: Standing) =>
     foodLines({ ...batch, pours: [pour('oats', 150)] }, s).map((l) => [l.name, l.state]);
@@ -138,6 +141,7 @@ test('another food than the one asked for stands with its own target and no prom
     inBowl: { oats: 140, maize: 0, dill: 0 },
     total: 140,
     names: { oats: 'Rolled oats', maize: 'Maize', dill: 'Dill' },
+    evaluation,
     groups: {},
   };
   const begun = withPour(batch, pour('oats', 140));

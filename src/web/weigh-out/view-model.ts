@@ -1,17 +1,21 @@
 /** What the page beside the scale says, and what a reading of the scale means. */
-import { capital } from '../../formulation/explain/sentences.ts';
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
+import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
+import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
-import { withoutFloatNoise } from '../../kitchen/rounding.ts';
+import { decimalsOf, withoutFloatNoise } from '../../kitchen/rounding.ts';
 import type { NextPour, Tolerance, WeighState } from '../../kitchen/weighing/weigh-state.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+import { words } from '../../words/words.ts';
+import { dayAt } from '../shared/today.ts';
 
 /** What the scale shows: the food alone, set to zero before each; or all that lies in the bowl. */
 export type ScaleReads = 'food' | 'bowl';
 
 /** A time as people read it, where they are. @param at ISO 8601 */
 export function moment(at: string): string {
-  return new Date(at).toLocaleString('en-GB', { dateStyle: 'long', timeStyle: 'short' });
+  const date = new Date(at);
+  const f = words().figures;
+  return words().weighing.at(f.day(dayAt(at)), f.clock(date.getHours(), date.getMinutes()));
 }
 
 /** The number that the scale is to show for this food, g. */
@@ -19,43 +23,61 @@ export function shownTarget(next: NextPour, reads: ScaleReads): number {
   return reads === 'food' ? next.target : next.reading;
 }
 
-/** Grams of one food that a reading stands for, or what is wrong with the reading. @param inBowl g before the pour */
+/** Decimals of ounces on the screen. */
+const OUNCE_PLACES = 2;
+
+/** One step of the scale in the unit that the keeper reads, and the decimals it is written with. @param step g */
+export function scaleStepShown(step: number): [size: number, places: number] {
+  const f = words().figures;
+  if (f.massUnit === 'g') return [step, decimalsOf(step)];
+  return [Math.max(10 ** -OUNCE_PLACES, Number(f.mass(step).toFixed(OUNCE_PLACES))), OUNCE_PLACES];
+}
+
+/**
+ * Grams that a typed number stands for; undefined where nothing is typed, NaN where it is no number. In ounces, what reads
+ * like the target is the target: finer than that nobody can read.
+ * @param typed in the keeper's unit @param target g
+ */
+export function typedGrams(typed: number | undefined, target: number): number | undefined {
+  const f = words().figures;
+  if (typed === undefined || !Number.isFinite(typed) || f.massUnit === 'g') return typed;
+  const same = Math.abs(typed - Number(f.mass(target).toFixed(OUNCE_PLACES))) < 1e-9;
+  return same ? target : Number(f.gramsOf(typed).toFixed(2));
+}
+
+/** Grams of one food that a reading stands for, or what is wrong with the reading. @param reading g @param inBowl g before the pour */
 export function gramsOf(
   reading: number | undefined,
   inBowl: number,
   reads: ScaleReads,
 ): { readonly grams: number } | { readonly fault: string } {
-  if (reading === undefined) return { fault: 'Write what the scale shows, in g.' };
-  if (!Number.isFinite(reading))
-    return { fault: 'That is not a number; write for example 15 or 15.5, in g.' };
+  const t = words().weighing.reading;
+  if (reading === undefined) return { fault: t.missing };
+  if (!Number.isFinite(reading)) return { fault: t.noNumber };
   const grams = withoutFloatNoise(reads === 'food' ? reading : reading - inBowl);
-  if (grams < 0)
-    return {
-      fault:
-        reads === 'food'
-          ? `${gramWords(reading)} is below 0. Set the empty scale to zero and weigh again.`
-          : `${gramWords(reading)} is less than the ${gramWords(inBowl)} that lay in the bowl. If the scale was set to zero, choose “this food alone”.`,
-    };
-  if (grams === 0) return { fault: 'Nothing was poured. To do without this food, press “Leave it out”.' };
-  return { grams };
+  if (grams < 0) return { fault: reads === 'food' ? t.belowZero(reading) : t.lessThanBowl(reading, inBowl) };
+  return grams === 0 ? { fault: t.nothing } : { grams };
 }
 
 /** "Anything from 14 to 17 g keeps the ration in range." */
 export function toleranceWords(next: NextPour, reads: ScaleReads, planned: number): string {
+  const t = words().weighing.tolerance;
   const { asPlanned, grown } = next;
-  const on = reads === 'bowl' ? ' on the scale' : '';
-  const words = (t: Tolerance) => {
-    const [low, high] = reads === 'food' ? [t.low, t.high] : [next.poured + t.low, next.poured + t.high];
-    if (low === high) return `only ${gramWords(low)}${on}`;
-    if (t.low === 0) return `anything up to ${gramWords(high)}${on}`;
-    return `anything from ${Number(low.toFixed(2))} to ${gramWords(high)}${on}`;
+  const onScale = reads === 'bowl';
+  const ends = ({ low, high }: Tolerance) =>
+    onScale ? ([next.poured + low, next.poured + high] as const) : ([low, high] as const);
+  const said = (span: Tolerance) => {
+    const [low, high] = ends(span);
+    if (low === high) return t.only(low, onScale);
+    return span.low === 0 ? t.upTo(high, onScale) : t.between(low, high, onScale);
   };
-  const size = (total: number) =>
-    `the batch ${total > planned ? 'may grow to' : 'comes to'} ${gramWords(total)}`;
-  if (!asPlanned && !grown) return 'No amount of it brings the ration into range; this is the nearest.';
-  if (!asPlanned) return `${capital(words(grown!))} keeps the ration in range if ${size(grown!.total)}.`;
-  const first = `${capital(words(asPlanned))} keeps the ration in range`;
-  return grown ? `${first}; ${words(grown)} if ${size(grown.total)}.` : `${first}.`;
+  if (asPlanned && grown) {
+    const [low, high] = ends(grown);
+    return `${said(asPlanned)} ${t.orWider(grown.low === 0 ? 0 : low, high, grown.total)}`;
+  }
+  if (asPlanned) return said(asPlanned);
+  if (!grown) return t.none;
+  return `${said(grown)} ${grown.total > planned ? t.grows(grown.total) : t.comesTo(grown.total)}`;
 }
 
 interface StatusWords {
@@ -73,19 +95,24 @@ export function statusWords(
   { state, planned }: Pick<Standing, 'state' | 'planned'>,
   grams: number,
 ): StatusWords {
+  const t = words().weighing.status;
   const other = Object.entries(state.targets).some(([food, g]) => Math.abs(g - (planned[food] ?? 0)) > 1e-9);
   const status = state.status === 'as planned' && other ? 'corrected' : state.status;
   switch (status) {
     case 'as planned':
-      return { status, shape: '✓', words: 'As planned' };
+      return { status, shape: '=', words: t['as planned'] };
     case 'corrected':
-      return { status, shape: '↻', words: 'Corrected: other targets, in range' };
-    case 'grown': {
-      const size = `${state.total > grams ? 'Grown' : 'Changed'} to ${gramWords(state.total)}`;
-      return { status, shape: '▲', words: `${size}: other targets, in range` };
-    }
+      return { status, shape: '↻', words: t.corrected };
+    case 'grown':
+      return {
+        status,
+        shape: '▲',
+        words: state.total > grams ? t.grown(state.total) : t.changedSize(state.total),
+      };
+    case 'asked':
+      return { status, shape: '?', words: t.asked };
     case 'out':
-      return { status, shape: '!', words: 'Out of range' };
+      return { status, shape: '!', words: words().weighing.lost.region };
   }
 }
 
@@ -133,12 +160,18 @@ export function foodLines(batch: Batch, standing: Standing): FoodLine[] {
 
 /** How a batch ended, in a few words; empty where it is in range or still being weighed. */
 export function endWords(batch: Batch): string {
-  if (batch.givenUp) return `Given up; not to be fed: ${batch.givenUp.note}`;
-  return batch.accepted ? `Accepted out of range: ${batch.accepted.note}` : '';
+  const t = words().batch.record;
+  if (batch.givenUp) return t.givenUpWhy(batch.givenUp.note);
+  return batch.accepted ? t.acceptedWhy(batch.accepted.note) : '';
 }
 
-/** Steps in which kitchen scales read, g. */
-export const SCALE_STEPS: readonly number[] = [0.01, 0.1, 0.5, 1, 2, 5];
+/** Steps in which kitchen scales read, g: of gram scales, and where the keeper reads ounces of ounce scales too. */
+export function scaleSteps(): readonly number[] {
+  const grams = [0.01, 0.1, 0.5, 1, 2, 5];
+  const f = words().figures;
+  if (f.massUnit === 'g') return grams;
+  return [0.01, 0.05, 0.1, 0.25].map((ounces) => Number(f.gramsOf(ounces).toFixed(4)));
+}
 
 /**
  * Another food of the batch than the one asked for, as the page shows it: poured in its place, or by mistake. Without
@@ -155,7 +188,6 @@ export function insteadOf(standing: Standing, batch: Batch, food: string): NextP
     again: batch.pours.some((p) => p.food === food),
     poured: total,
     remaining: withoutFloatNoise(state.total - total),
-    sentence: '',
   };
 }
 
@@ -164,6 +196,7 @@ export function otherFoods(
   batch: Batch,
   standing: Standing,
 ): readonly (readonly [id: string, words: string])[] {
+  const t = words().weighing.list;
   const { state, inBowl, planned, names, next } = standing;
   const place = (food: string): 0 | 1 | 2 =>
     batch.pours.some((p) => p.food === food) ? 1 : (state.targets[food] ?? 0) > 0 ? 0 : 2;
@@ -173,11 +206,27 @@ export function otherFoods(
     .sort((a, b) => place(a) - place(b))
     .map((food) => {
       const name = names[food] ?? food;
-      const words = [
-        `${name}, ${gramWords(state.targets[food] ?? 0)} to come`,
-        `more of ${name}, ${gramWords(inBowl[food] ?? 0)} in the bowl`,
-        `${name}, ${(planned[food] ?? 0) > 0 ? 'left out now' : 'not planned'}`,
+      const said = [
+        t.otherToCome(name, state.targets[food] ?? 0),
+        t.otherMore(name, inBowl[food] ?? 0),
+        (planned[food] ?? 0) > 0 ? t.otherLeftOut(name) : t.otherNotPlanned(name),
       ] as const;
-      return [food, words[place(food)]] as const;
+      return [food, said[place(food)]] as const;
     });
+}
+
+/** Packs that a food comes from, by name and day, with how much of each where it is more than one or not enough. */
+export function packWords({ takes, short }: Allocation): string[] {
+  const t = words().weighing.lots;
+  return takes.map(({ lot, grams }) => {
+    const day = dayInWords(lot.boughtOn);
+    const name = lot.name.includes(day) ? lot.name : t.bought(lot.name, day);
+    return takes.length > 1 || short > 0 ? t.grams(name, grams) : name;
+  });
+}
+
+/** A time later than that of every pour until now: no two pours of a batch have the same, and they stay in their order. */
+export function afterThose(pours: Batch['pours'], now: string): string {
+  const last = Math.max(...pours.map((p) => Date.parse(p.at)));
+  return last >= Date.parse(now) ? new Date(last + 1).toISOString() : now;
 }

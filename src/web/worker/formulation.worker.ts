@@ -34,7 +34,7 @@ import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { wordsIn } from '../../words/languages.ts';
 import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
-import { speak } from '../../words/words.ts';
+import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
 import { standingOf } from './weighing.ts';
@@ -46,12 +46,18 @@ export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; mes
 const KEPT = 4;
 const live = new Map<string, Formulation>();
 
-const reference = loadedOnce('The table of reference foods', async (): Promise<Reference> => {
-  const response = await fetch('/reference.bin');
-  if (!response.ok) throw new Error(`the server answered ${response.status}`);
-  return decodeReference(new Uint8Array(await response.arrayBuffer()));
-});
-const highs = loadedOnce('The solver', () => loadHighs({ wasmUrl }));
+const reference = loadedOnce(
+  () => words().store.worker.foods,
+  async (): Promise<Reference> => {
+    const response = await fetch('/reference.bin');
+    if (!response.ok) throw new Error(words().store.worker.answered(response.status));
+    return decodeReference(new Uint8Array(await response.arrayBuffer()));
+  },
+);
+const highs = loadedOnce(
+  () => words().store.worker.solver,
+  () => loadHighs({ wasmUrl }),
+);
 // Begun at once; a failure is told to who asks.
 reference().catch(() => {});
 highs().catch(() => {});
@@ -95,7 +101,7 @@ async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
   } catch (error) {
     if (error instanceof Error && error.name === LOAD_ERROR) throw error;
     // Its memory is in no state to be asked again: only a new worker has a whole one.
-    if (error instanceof WebAssembly.RuntimeError) throw loadError(`The solver broke: ${error.message}`);
+    if (error instanceof WebAssembly.RuntimeError) throw loadError(words().store.worker.broke(error.message));
     const field = error instanceof ProblemError ? error.field : '';
     return { ok: false, field, message: error instanceof Error ? error.message : String(error) };
   }
@@ -132,7 +138,8 @@ const api = {
   planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
     answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
   /** Where a batch stands, and what its last pour did. */
-  standing: (batch: Batch) => answerWith((parts) => standingOf(batch, parts)),
+  standing: (batch: Batch, kept: CupboardContents, day: Day) =>
+    answerWith((parts) => standingOf(batch, { kept, day, parts })),
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
     answerWith((parts) => papersOf(batch, { kept, animals, parts, dayAt })),
@@ -140,7 +147,9 @@ const api = {
   chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => sheetOf(batch, { kept, day, parts, standing: standingOf(batch, parts), dayAt })),
+    answerWith((parts) =>
+      sheetOf(batch, { kept, day, parts, standing: standingOf(batch, { kept, day, parts }), dayAt }),
+    ),
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
     const parts = { reference: await reference(), highs: await highs() };

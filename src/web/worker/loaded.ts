@@ -1,18 +1,18 @@
 /** Things that the worker loads once; a failure is told to who asked, and the next who asks tries again. */
+import { words } from '../../words/words.ts';
 import { LOAD_ERROR } from './worker-line.ts';
 
 /**
  * Loads at the first call and keeps what came.
- * @param what its name in a sentence: "The solver"
+ * @param what its name at the head of a sentence, asked for when it is told
  */
-export function loadedOnce<T>(what: string, load: () => Promise<T>): () => Promise<T> {
+export function loadedOnce<T>(what: () => string, load: () => Promise<T>): () => Promise<T> {
   let coming: Promise<T> | undefined;
   return () => {
     coming ??= load().catch((error: unknown) => {
       coming = undefined;
-      throw loadError(
-        `${what} could not be loaded: ${error instanceof Error ? error.message : String(error)}`,
-      );
+      const why = error instanceof Error ? error.message : String(error);
+      throw loadError(words().store.worker.couldNotLoad(what(), why));
     });
     return coming;
   };

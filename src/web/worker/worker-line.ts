@@ -2,6 +2,7 @@
  * The line to a worker that may fail: what waits for its answer is told, and a new worker takes its place when the keeper
  * asks for one. Nothing waits for ever without a word.
  */
+import { words } from '../../words/words.ts';
 
 /** What there is of a `Worker` that matters here. */
 export interface WorkerEnd {
@@ -88,7 +89,7 @@ export class WorkerLine {
   /** Ends the worker and starts another; what waits is told that no answer comes. */
   readonly restart = (): void => {
     this.#end?.end();
-    this.#tellWaiting(new Error('It was stopped before it had an answer.'));
+    this.#tellWaiting(new Error(words().store.worker.endedEarly));
     this.#generation += 1;
     this.#start();
   };
@@ -123,4 +124,4 @@ export class WorkerLine {
   }
 }
 
-const gone = () => new Error('The part of this page that works it out has stopped; start it again above.');
+const gone = () => new Error(words().store.worker.stopped);

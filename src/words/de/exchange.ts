@@ -1,8 +1,146 @@
 import type { Exchange } from '../en/exchange.ts';
 import type { Figures } from '../figures.ts';
 
-export const exchange = (_f: Figures): Exchange => ({
-  refused: 'Die Datei wurde nicht übernommen. Es wurde nichts geändert:',
+export const exchange = (f: Figures): Exchange => ({
+  refused: 'Die Datei ist nicht hereingekommen. Nichts wurde geändert:',
   failed: 'Das hat nicht geklappt:',
-  pageFailed: 'Auf dieser Seite ging etwas schief. Lade sie neu und versuche es noch einmal.',
+  pageFailed: 'Auf dieser Seite ist etwas schiefgegangen. Lade sie neu und versuche es noch einmal.',
+  moment: 'Einen Augenblick …',
+  bringIn: {
+    title: 'Hereinholen',
+    text: 'Eine Datei aus Pouchful: ein ganzer Haushalt oder eine Mischung oder Zutat von jemand anderem. Sie wird erst angesehen. Nichts wird geschrieben, bevor du gesehen hast, was sich ändern würde.',
+    file: 'Datei',
+    tooBig: (name, megabytes) =>
+      `${name} hat mehr als ${megabytes} MB, mehr wird nicht angenommen. Ist es die richtige Datei?`,
+    notRead: 'Die Datei ließ sich nicht lesen. Wähle sie noch einmal.',
+    press: 'Hereinholen',
+    replace: 'Alles ersetzen',
+    how: 'Wie soll sie hereinkommen?',
+    ways: {
+      add: 'Dazunehmen, was hier fehlt; alles, was hier ist, bleibt, wie es ist',
+      update: 'Dazunehmen, was hier fehlt, und was anders ist, wie in der Datei machen',
+      replace: 'Alles ersetzen: Im Haushalt ist, was in der Datei ist, und sonst nichts',
+    },
+    done: (name, counts) =>
+      `Hereingeholt aus ${name}: ${counts}. Es steht unter „Änderungen“ und lässt sich dort zurücknehmen.`,
+    counts: {
+      new: (n) => `${n} neu`,
+      different: (n) => `${n} geändert`,
+      gone: (n) => `${n} weg`,
+      kept: (n) => `${n} anders und so gelassen`,
+      same: (n) => `${n} gleich`,
+    },
+    changes: 'Was sich ändern würde',
+    changesAre: (counts) => `<head>Was sich ändern würde:</head> ${counts}.`,
+    leftOut: (n) =>
+      f.form(n, {
+        one: 'Ein Eintrag der Datei war schon dort nicht lesbar, wo sie entstand. Er bleibt in der Datei und kommt nicht herein.',
+        other: `${n} Einträge der Datei waren schon dort nicht lesbar, wo sie entstand. Sie bleiben in der Datei und kommen nicht herein.`,
+      }),
+    what: { new: 'Neu', different: 'Ändert sich', gone: 'Geht', kept: 'Bleibt, wie es hier ist' },
+    allOfIt: 'alles davon',
+    nothing: 'nichts',
+    moreFields: (n) => f.form(n, { one: 'und ein weiteres Feld', other: `und ${n} weitere Felder` }),
+    moreChanges: (n) =>
+      f.form(n, {
+        one: 'Eine weitere Änderung steht hier nicht.',
+        other: `${n} weitere Änderungen stehen hier nicht.`,
+      }),
+  },
+  part: {
+    done: (names) => `Hereingeholt: ${names}.`,
+    doneNothing: 'Hereingeholt: nichts, alles war schon da.',
+    comes: (list) => `<head>Kommt herein:</head> ${list}.`,
+    comesNothing: '<head>Kommt herein:</head> nichts, was nicht schon da ist.',
+    same: (names) => `Genau so schon da: ${names}.`,
+    choices: 'Entscheidungen dessen, von dem es kommt: Was du nicht ankreuzt, wird nicht übernommen',
+    notTicked: (instead) => `Nicht angekreuzt: ${instead}.`,
+    kinds: { foods: 'Zutat', profiles: 'Bedarf', mixes: 'Mischung' },
+  },
+  takeOut: {
+    title: 'Herausnehmen',
+    text: 'Alles in einer offenen Datei, die jedes Programm lesen kann und die Pouchful wieder genau so hereinholt. Verlauf und Sicherungen bleiben hier.',
+    all: 'Alles in einer Datei speichern',
+    tables: 'Tabellen für ein Tabellenprogramm',
+    decimal: 'Dezimalzeichen',
+    point: '6.25, mit Kommas zwischen den Spalten',
+    comma: '6,25, mit Strichpunkten zwischen den Spalten',
+    names: {
+      foods: 'Eigene Zutaten',
+      mixes: 'Anteile der Mischungen',
+      lots: 'Packungen',
+      batches: 'Chargen',
+      pours: 'Abgewogenes',
+      animals: 'Tiere',
+    },
+    forAnother: 'Eine Mischung oder Zutat für jemand anderen',
+    forAnotherText:
+      'Mit den eigenen Zutaten und dem eigenen Bedarf, die eine Mischung nennt; ohne Tiere, Vorrat, Preise und das, was dein Tier verweigert.',
+    mixOrFood: 'Mischung oder Zutat',
+    mix: (name) => `Mischung: ${name}`,
+    food: (name) => `Zutat: ${name}`,
+    save: 'Als Datei speichern',
+  },
+  ownTable: {
+    title: 'Eine eigene Tabelle',
+    text: 'Zutaten und Anteile aus deiner Tabellenkalkulation kommen als eigene Zutaten und als Mischung herein.',
+    press: 'Eine Tabelle übernehmen',
+  },
+  reading: {
+    finished: 'eine fertige Charge wird nicht geändert',
+    theKitchen: 'die Küche',
+    noRecords: 'die Liste der Einträge fehlt; vielleicht ist die Datei abgeschnitten',
+    goneList: 'es muss eine Liste sein; lass sie weg, wenn nichts fehlt',
+    twice: (id, kind, at) => `„${id}“ steht zweimal unter ${kind}, zuerst bei ${at}; lass eines davon weg`,
+    needsKindAndId: 'es muss ein Objekt mit kind und id sein',
+    namesFood: (id) =>
+      `es nennt die Zutat „${id}“, die nicht in der Datei ist; füg sie dazu oder nenne sie unter "gone"`,
+    names: (kind, id) =>
+      `es nennt „${id}“ aus ${kind}, was nicht in der Datei ist; füg es dazu oder nenne es unter "gone"`,
+    empty: 'die Datei ist leer; wähle die Datei, die gespeichert wurde',
+    deep: 'die Klammern sind tiefer verschachtelt als in jeder Datei von Pouchful; sie ist beschädigt oder von anderer Art',
+    noJson: (why) =>
+      `es ist kein JSON (${why}); vielleicht ist die Datei abgeschnitten oder von einem anderen Programm verändert. Speichere sie noch einmal oder nimm eine Sicherung`,
+    noExport: 'es ist JSON, aber keine Datei von Pouchful',
+    otherFormat: (format, needed) => `das Format ist "${format}", gebraucht wird hier "${needed}"`,
+    noFormat: (needed) => `es nennt kein Format, gebraucht wird hier "${needed}"`,
+    noVersion: 'die Version des Formats muss eine ganze Zahl ab 1 sein',
+    tooNew: (version, most) =>
+      `die Datei hat Version ${version}, dieses Programm liest bis ${most}; erneuere Pouchful und hol sie dann herein`,
+    needsKindIdBody: 'es muss ein Objekt mit kind, id und body sein',
+    noKind: (kind, kinds) => `${kind} ist keine Art von Eintrag; nimm eine von ${kinds}`,
+    noId: (id) => `${id} ist keine id; schreib einen Text`,
+    otherId: (inside, outside) => `innen steht „${inside}“, außen „${outside}“; mach beides gleich`,
+  },
+  readingPart: {
+    noFoods: 'die Liste der Zutaten fehlt; vielleicht ist die Datei abgeschnitten',
+    twice: (id) => `„${id}“ steht zweimal da; lass eines davon weg`,
+    nothing: 'in der Datei ist weder eine Mischung noch eine Zutat',
+    leaveOut: (why) => `${why}; lass es weg`,
+    noTarget: (id) => `den Bedarf „${id}“ gibt es weder bei Pouchful noch in der Datei`,
+    theirTarget: (name) =>
+      `Der Bedarf „${name}“ stammt von dem, der die Datei geschickt hat: Sieh dir jede Grenze und ihre Quelle an, bevor du danach fütterst.`,
+    theirChoices:
+      'Bedarf, Grenzen und Vorsichten der Mischung sind Entscheidungen dessen, der sie geschickt hat, für andere Tiere. Wähle in der Mischung deine Tiere und sieh nach, ob sie für sie passt.',
+    noMargin: 'Wie weit sie von ihren Grenzen bleibt: gar nicht.',
+    margin: (percent) => `Wie weit sie von ihren Grenzen bleibt: ${f.percent(percent)}.`,
+    usualMargin: (percent) => `die üblichen ${f.percent(percent)}`,
+    sure: (percent) => `Wie sicher ihre Grenzen gelten müssen: ${f.percent(percent)}.`,
+    notSure: 'keine solche Forderung',
+    cautions:
+      'Zutaten auf der Vorsichtsliste werden nur genannt; keine wird ausgeschlossen oder klein gehalten.',
+    cautionsCount: 'die Vorsichtsliste gilt',
+    limits: (name, list) => `Grenzen, die nicht die des Bedarfs „${name}“ sind: ${list}.`,
+    limitsOf: 'die Grenzen des Bedarfs',
+    override: (food, caution, note) => `${food} ist trotz Vorsicht (${caution}) zugelassen: „${note}“`,
+    cautionCounts: 'die Vorsicht gilt',
+    without: (rule) => `ohne ${rule}`,
+    rule: (what, limits) => `${what} ${limits}`,
+    ratio: (over, under) => `${over} zu ${under}`,
+    aLimit: 'eine Grenze',
+    least: (min) => `mindestens ${f.number(min, 6)}`,
+    most: (max) => `höchstens ${f.number(max, 6)}`,
+    both: (min, max) => `mindestens ${f.number(min, 6)} und höchstens ${f.number(max, 6)}`,
+    none: 'ohne Grenzen',
+  },
 });

@@ -1,7 +1,9 @@
 import type { Label } from '../en/label.ts';
 import type { Figures } from '../figures.ts';
+import { labelReading } from './label-reading.ts';
 
 export const label = (f: Figures): Label => ({
+  reading: labelReading(f),
   amount: {
     least: (least) => `mindestens ${least}`,
     most: (most) => `höchstens ${most}`,

@@ -12,8 +12,7 @@ export const shopping = (f: Figures): Shopping => {
     changeSize: 'Menge ändern',
     sharesNotWhole: (total) =>
       `Die Anteile dieser Mischung ergeben ${f.percent(total)} statt 100 %. So kann niemand sagen, wie viel zu kaufen ist. <fit>Mach die Mischung zuerst passend</fit>.`,
-    notInRange:
-      'Diese Mischung liegt so nicht im Bereich: <verdict></verdict> <fit>Mach sie passend</fit>, bevor du dafür einkaufst.',
+    notInRange: '<verdict></verdict> <fit>Mach die Mischung passend</fit>, bevor du dafür einkaufst.',
     list: {
       label: 'Einkaufsliste',
       count: (n) => `${f.count(n, { one: 'Zutat', other: 'Zutaten' })} zu besorgen`,

@@ -82,9 +82,13 @@ export const start = (f: Figures): Start => ({
     tooLong: (letters, most) =>
       `Das Etikett hat ${f.number(letters)} Zeichen, ${f.number(most)} lassen sich behalten; lass die Zeilen ohne Werte weg.`,
     orType: 'Kein Etikett zum Einfügen? Schreib, was auf der Packung steht:',
-    missing: 'Das Etikett sagt nicht alles. Schreib, was du weißt, oder lass es leer.',
+    missing: 'Das lässt dein Etikett offen. Schreib, was du weißt; der Hersteller kann es dir sagen.',
     fatAtLeast: (least) =>
-      `Auf deinem Etikett steht: mindestens ${f.percent(least)} Fett. Wie viel kann es höchstens sein? Der Hersteller kann es dir sagen. Lass es leer, wenn es niemand weiß: Dann kann die Mischung nicht sicher im Bereich sein.`,
+      `Auf deinem Etikett steht mindestens ${f.percent(least)}. Bleibt das Feld leer, kann die Mischung nicht sicher im Bereich sein.`,
+    saysAtLeast: (least) => `Auf deinem Etikett steht mindestens ${f.percent(least)}.`,
+    saysAtMost: (most) =>
+      `Auf deinem Etikett steht höchstens ${f.percent(most)}. Bleibt das Feld leer, zählt es als nichts, und die Mischung muss alles bringen.`,
+    least: { PROCNT: 'Protein mindestens', FAT: 'Fett mindestens', FIBC: 'Rohfaser mindestens' },
     most: { PROCNT: 'Protein höchstens', FAT: 'Fett höchstens', FIBC: 'Rohfaser höchstens' },
     amount: { PROCNT: 'Protein', FAT: 'Fett', FIBC: 'Rohfaser' },
     notKnown: 'nicht bekannt',
@@ -95,6 +99,7 @@ export const start = (f: Figures): Start => ({
     hint: 'Eine je Zeile, zum Beispiel „Haferflocken, 5 %“, „Hirse 15 g“ oder einfach „Linsen“. Enter fügt hinzu. Du kannst auch eine Liste oder Tabelle einfügen. 20 bis 30 Zutaten geben eine gute Mischung (üblich, keine Quelle).',
     add: 'Hinzufügen',
     makeFit: 'Passend machen',
+    working: 'Wird ausgerechnet…',
     lookingUp: 'Sie werden gesucht…',
     told: (added, there) =>
       [

@@ -14,6 +14,12 @@ export const verdict = (f: Figures): Verdict => {
       working: 'Wird berechnet',
       fault: 'Die Mischung ist nicht lesbar',
     },
+    working: 'Wird berechnet …',
+    stop: 'Anhalten',
+    stopped:
+      'Angehalten. Was bis dahin gefunden war, bleibt; ändere die Mischung oder drück „Passend machen“, damit es weitergeht.',
+    made: 'Passt: Jede Grenze ist eingehalten.',
+    nothingFits: 'Keine Mischung hält diese Regeln ein. Was im Weg steht, steht darunter.',
     makeFit: 'Passend machen',
     caution:
       'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter; stell Futter langsam um, über 10 bis 14 Tage (übliche Praxis); geh bei Gewichtsverlust oder Krankheit zum Tierarzt.',
@@ -29,7 +35,6 @@ export const verdict = (f: Figures): Verdict => {
       mix: (nutrients) => `${nutrients} der Mischung`,
       ration: (nutrients) => `${nutrients} der ganzen Ration`,
     },
-    within: (name) => name,
     amount: (value, unit) => `${f.figure(value)} ${unit}`,
     noRuleBroken: 'Keine Regel ist verletzt.',
     notWhole: (total) => `Die Anteile ergeben zusammen ${f.percent(total)}, nicht 100 %.`,

@@ -27,6 +27,7 @@ import { limits } from './limits.ts';
 import { mix } from './mix.ts';
 import { nutrients } from './nutrients.ts';
 import { nutrition } from './nutrition.ts';
+import { ownTable } from './own-table.ts';
 import { pairing } from './pairing.ts';
 import { refusals } from './refusals.ts';
 import { rows } from './rows.ts';
@@ -90,6 +91,7 @@ export function english(manner: Manner) {
     keeping: keeping(f),
     exchange: exchange(f),
     access: access(f),
+    ownTable: ownTable(f),
     pairing: pairing(f),
     store: store(f),
     household: household(f),

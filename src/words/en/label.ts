@@ -1,7 +1,9 @@
 /** Labels: what was read of them line by line, what they leave open, and what their figures come to. */
 import type { Figures } from '../figures.ts';
+import { labelReading } from './label-reading.ts';
 
 export const label = (f: Figures) => ({
+  reading: labelReading(f),
   amount: {
     least: (least: string) => `at least ${least}`,
     most: (most: string) => `at most ${most}`,

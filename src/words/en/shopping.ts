@@ -13,8 +13,7 @@ export const shopping = (f: Figures) => {
     changeSize: 'Change how much',
     sharesNotWhole: (total: number) =>
       `The shares of this mix add up to ${f.percent(total)}, not 100 %, so nobody can say how much to buy. <fit>Make the mix fit</fit> first.`,
-    notInRange:
-      'This mix is not in range as it stands: <verdict></verdict> <fit>Make it fit</fit> before you buy for it.',
+    notInRange: '<verdict></verdict> <fit>Make the mix fit</fit> before you buy for it.',
     list: {
       label: 'Shopping list',
       count: (n: number) => `${f.count(n, { one: 'food', other: 'foods' })} to get`,

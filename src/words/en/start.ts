@@ -81,9 +81,13 @@ export const start = (f: Figures) => ({
     tooLong: (letters: number, most: number) =>
       `The label has ${f.number(letters)} letters and ${f.number(most)} can be kept; leave out the lines without figures.`,
     orType: 'No label to paste? Write what the pack says:',
-    missing: 'The label does not say all of it. Write what you know, or leave it empty.',
+    missing: 'Your label leaves this open. Write what you know; the maker can tell you.',
     fatAtLeast: (least: number) =>
-      `Your label says at least ${f.percent(least)} fat. How much can it be at most? The maker can tell you. Leave it empty if nobody knows: then the mix cannot be surely in range.`,
+      `Your label says at least ${f.percent(least)}. Left empty, the mix cannot be surely in range.`,
+    saysAtLeast: (least: number) => `Your label says at least ${f.percent(least)}.`,
+    saysAtMost: (most: number) =>
+      `Your label says at most ${f.percent(most)}. Left empty, it counts as none, and the mix has to bring it all.`,
+    least: { PROCNT: 'Protein at least', FAT: 'Fat at least', FIBC: 'Fibre at least' },
     most: { PROCNT: 'Protein at most', FAT: 'Fat at most', FIBC: 'Fibre at most' },
     amount: { PROCNT: 'Protein', FAT: 'Fat', FIBC: 'Fibre' },
     notKnown: 'not known',
@@ -94,6 +98,7 @@ export const start = (f: Figures) => ({
     hint: 'One a line, for example “oats, 5 %”, “millet 15 g” or just “lentils”. Enter adds. You can paste a list or a table. 20 to 30 foods make a good mix (common practice, no source).',
     add: 'Add',
     makeFit: 'Make it fit',
+    working: 'Working it out…',
     lookingUp: 'Looking them up…',
     told: (added: number, there: readonly string[]) =>
       [

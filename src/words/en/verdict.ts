@@ -14,6 +14,11 @@ export const verdict = (f: Figures) => {
       working: 'Working it out',
       fault: 'The mix cannot be read',
     },
+    working: 'Working it out…',
+    stop: 'Stop',
+    stopped: 'Stopped. What was found before stands; change the mix or press “Make it fit” to go on.',
+    made: 'It fits: every limit is kept.',
+    nothingFits: 'No mix can keep these rules. What gets in the way is listed below.',
     makeFit: 'Make it fit',
     caution:
       'Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14 days (common practice); see a vet on weight loss or illness.',
@@ -29,8 +34,6 @@ export const verdict = (f: Figures) => {
       mix: (nutrients: string) => `${nutrients} of the mix`,
       ration: (nutrients: string) => `${nutrients} of the whole ration`,
     },
-    /** A nutrient's name in the middle of a sentence. */
-    within: (name: string) => name.charAt(0).toLowerCase() + name.slice(1),
     amount: (value: number, unit: string) => `${f.figure(value)} ${unit}`,
     noRuleBroken: 'No rule is broken.',
     notWhole: (total: number) => `The shares add up to ${f.percent(total)}, not to 100 %.`,

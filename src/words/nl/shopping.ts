@@ -12,8 +12,7 @@ export const shopping = (f: Figures): Shopping => {
     changeSize: 'Hoeveelheid veranderen',
     sharesNotWhole: (total) =>
       `De aandelen van dit mengsel zijn samen ${f.percent(total)}, geen 100 %. Zo kan niemand zeggen hoeveel je moet kopen. <fit>Maak het mengsel eerst passend</fit>.`,
-    notInRange:
-      'Dit mengsel zit zo niet binnen bereik: <verdict></verdict> <fit>Maak het passend</fit> voor je ervoor koopt.',
+    notInRange: '<verdict></verdict> <fit>Maak het mengsel passend</fit> voor je ervoor koopt.',
     list: {
       label: 'Boodschappenlijst',
       count: (n) => `${f.count(n, { one: 'ingrediënt', other: 'ingrediënten' })} te halen`,
@@ -34,7 +33,7 @@ export const shopping = (f: Figures): Shopping => {
       how: (food) => `Hoe je eraan komt: ${food}`,
       bought: 'Gekocht',
       home: 'In huis',
-      dry: 'Droog ik zelf',
+      dry: 'Zelf drogen',
       more: (food) => `Meer over ${food}`,
       gives: (grams) => `geeft ${grams} gedroogd`,
       partly: (grams) => `nog ${grams} in je voorraad`,
@@ -206,7 +205,7 @@ export const shopping = (f: Figures): Shopping => {
       dry: 'Droog',
       fresh: 'Vers',
       countsOnceDried: (food) =>
-        `Het telt zodra je bij ${food} “Droog ik zelf” kiest: daaruit volgt hoeveel er gedroogd overblijft.`,
+        `Het telt zodra je bij ${food} “Zelf drogen” kiest: daaruit volgt hoeveel er gedroogd overblijft.`,
       save: 'De prijs bewaren',
     },
     dryAtHome: {

@@ -81,9 +81,13 @@ export const start = (f: Figures): Start => ({
     tooLong: (letters, most) =>
       `Het etiket heeft ${f.number(letters)} tekens en er passen er ${f.number(most)}; laat de regels zonder cijfers weg.`,
     orType: 'Geen etiket om te plakken? Schrijf wat er op de verpakking staat:',
-    missing: 'Het etiket zegt niet alles. Schrijf wat je weet, of laat het leeg.',
+    missing: 'Dit laat je etiket open. Schrijf wat je weet; de maker kan het je vertellen.',
     fatAtLeast: (least) =>
-      `Op je etiket staat: minstens ${f.percent(least)} vet. Hoeveel kan het hoogstens zijn? De maker kan het je vertellen. Laat het leeg als niemand het weet: dan kan het mengsel niet zeker binnen bereik zijn.`,
+      `Op je etiket staat minstens ${f.percent(least)}. Blijft het leeg, dan kan het mengsel niet zeker binnen bereik zijn.`,
+    saysAtLeast: (least) => `Op je etiket staat minstens ${f.percent(least)}.`,
+    saysAtMost: (most) =>
+      `Op je etiket staat hoogstens ${f.percent(most)}. Blijft het leeg, dan telt het als niets en moet het mengsel alles brengen.`,
+    least: { PROCNT: 'Eiwit minstens', FAT: 'Vet minstens', FIBC: 'Ruwe celstof minstens' },
     most: { PROCNT: 'Eiwit hoogstens', FAT: 'Vet hoogstens', FIBC: 'Ruwe celstof hoogstens' },
     amount: { PROCNT: 'Eiwit', FAT: 'Vet', FIBC: 'Ruwe celstof' },
     notKnown: 'niet bekend',
@@ -94,6 +98,7 @@ export const start = (f: Figures): Start => ({
     hint: 'Eén per regel, bijvoorbeeld “havermout, 5 %”, “gierst 15 g” of gewoon “linzen”. Enter voegt toe. Je kunt ook een lijst of tabel plakken. Met 20 tot 30 ingrediënten krijg je een goed mengsel (gangbaar, geen bron).',
     add: 'Toevoegen',
     makeFit: 'Passend maken',
+    working: 'Wordt uitgerekend…',
     lookingUp: 'Ze worden opgezocht…',
     told: (added, there) =>
       [

@@ -16,6 +16,12 @@ export const verdict = (f: Figures): Verdict => {
       working: 'Wordt berekend',
       fault: 'Het mengsel is niet te lezen',
     },
+    working: 'Wordt berekend …',
+    stop: 'Stoppen',
+    stopped:
+      'Gestopt. Wat al gevonden was blijft staan; verander het mengsel of druk op “Passend maken” om door te gaan.',
+    made: 'Het past: elke grens is gehaald.',
+    nothingFits: 'Geen mengsel houdt deze regels. Wat in de weg staat, staat hieronder.',
     makeFit: 'Passend maken',
     caution:
       'Geen diergeneeskundig advies. Een eigen mengsel vervangt nooit een volledig voer; wissel langzaam van voer, over 10 tot 14 dagen (gangbare praktijk); ga bij gewichtsverlies of ziekte naar de dierenarts.',
@@ -31,7 +37,6 @@ export const verdict = (f: Figures): Verdict => {
       mix: (nutrients) => `${nutrients} van het mengsel`,
       ration: (nutrients) => `${nutrients} van het hele rantsoen`,
     },
-    within: (name) => name.charAt(0).toLowerCase() + name.slice(1),
     amount: (value, unit) => `${f.figure(value)} ${unit}`,
     noRuleBroken: 'Geen regel is geschonden.',
     notWhole: (total) => `De aandelen zijn samen ${f.percent(total)}, geen 100 %.`,

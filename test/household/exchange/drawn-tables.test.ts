@@ -163,7 +163,7 @@ function expectFigures(d: Drawn, grid: Parameters<typeof settle>[0]): void {
     per: '100',
     fraction: 'percent',
     sum: 'food',
-    'share means': 'percent',
+    'share-means': 'percent',
   });
   expect(read.questions.filter((q) => q.answer === undefined)).toEqual([]);
   const foods = read.rows.filter((r) => r.kind === 'food');

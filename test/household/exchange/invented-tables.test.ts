@@ -16,7 +16,7 @@ describe('tables as keepers write them', () => {
       // Each answer was asked for: none is taken in silence.
       expect(wanted.filter((w) => !asked.some((id) => id === w || id.split(' ')[0] === w))).toEqual([]);
       const rows = read.rows
-        .filter((r) => r.become?.as !== 'left out')
+        .filter((r) => r.become?.as !== 'left-out')
         .map((r) => ({
           name: r.name,
           ...(r.share !== undefined && { share: r.share }),

@@ -71,7 +71,7 @@ export const TABLES: readonly InventedTable[] = [
   {
     what: 'French, parts of one, abbreviations of feed tables of which one means two things',
     text: 'Aliment;Part;MAT (%);MG (%);CB (%)\nAvoine;0,4;11;6;10\nPois;0,6;23;1,3;6',
-    answers: { ...FED, 'share means': 'fraction', 'column 3': 'FAT' },
+    answers: { ...FED, 'share-means': 'fraction', 'column 3': 'FAT' },
     rows: [
       { name: 'Avoine', share: 40, values: { PROCNT: 11, FAT: 6, FIBC: 10 } },
       { name: 'Pois', share: 60, values: { PROCNT: 23, FAT: 1.3, FIBC: 6 } },
@@ -147,7 +147,7 @@ export const TABLES: readonly InventedTable[] = [
       ['Peas', 0.4, 0.24, 0.015],
       ['Total', 1],
     ],
-    answers: { ...FED, 'share means': 'fraction', fraction: 'fraction' },
+    answers: { ...FED, 'share-means': 'fraction', fraction: 'fraction' },
     rows: [
       { name: 'Oats', share: 60, values: { PROCNT: 11.5, FAT: 6.9 } },
       { name: 'Peas', share: 40, values: { PROCNT: 24, FAT: 1.5 } },
@@ -242,7 +242,7 @@ export const TABLES: readonly InventedTable[] = [
   {
     what: 'dry matter instead of moisture, salt, carbohydrate without fibre',
     text: 'Food;Dry matter (%);Salt (g/100 g);Carbohydrate (g/100 g);Dietary fibre (g/100 g)\nOats;89;0,02;58,7;10,6\nPeas;88;;42;16',
-    answers: { ...FED, 'column 3': 'carbohydrate without fibre' },
+    answers: { ...FED, 'column 3': 'net-carbohydrate' },
     rows: [
       { name: 'Oats', values: { WATER: 11, NA: 8, CHOCDF: 69.3, FIBTG: 10.6 } },
       { name: 'Peas', values: { WATER: 12, CHOCDF: 58, FIBTG: 16 } },
@@ -297,7 +297,7 @@ export const TABLES: readonly InventedTable[] = [
   {
     what: 'weights of several units under a heading that says shares',
     text: 'Food,Part,Crude fat %\nOats,60 g,7\nPeas,40 g,1.5',
-    answers: { ...FED, 'share means': 'parts' },
+    answers: { ...FED, 'share-means': 'parts' },
     rows: [
       { name: 'Oats', share: 60, values: { FAT: 7 } },
       { name: 'Peas', share: 40, values: { FAT: 1.5 } },

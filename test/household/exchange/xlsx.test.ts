@@ -52,10 +52,10 @@ describe('sheets', () => {
     expect(notes).toEqual([['only a note'], ['2026-01-02']]);
     const open = settle(grid, { basis: 'as fed' });
     expect(open.table.settled).toBe(false);
-    expect(open.asked).toContain('share means');
+    expect(open.asked).toContain('share-means');
     const { table, asked } = settle(grid, {
       basis: 'as fed',
-      'share means': 'fraction',
+      'share-means': 'fraction',
       fraction: 'fraction',
     });
     expect(asked).toContain('fraction 2');

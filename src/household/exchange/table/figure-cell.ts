@@ -1,7 +1,9 @@
 /** What one cell of a column of figures says: an amount, a bound, that nothing is known, or what cannot be read. */
+
 import { type Item, match } from '../../../foods/label/match.ts';
 import { readNumber } from '../../../foods/label/numbers.ts';
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
+import { words } from '../../../words/words.ts';
 import type { Cell } from './grid.ts';
 import { perOf } from './heading.ts';
 import { saysTraces, saysUnknown } from './words.ts';
@@ -23,7 +25,7 @@ export type FigureCell =
       readonly shows?: ',' | '.';
     }
   /** Could be read in two ways. */
-  | { readonly kind: 'two ways'; readonly mark: ',' | '.'; readonly readings: readonly [number, number] }
+  | { readonly kind: 'two-ways'; readonly mark: ',' | '.'; readonly readings: readonly [number, number] }
   | { readonly kind: 'wrong'; readonly why: string };
 
 const CURRENCY = /[€$£¥]|\b(?:eur|euro|euros|usd|gbp|chf)\b\.?/gi;
@@ -39,19 +41,18 @@ export function readFigureCell(cell: Cell, marks: Marks): FigureCell {
   const odd = [read.value, read.low, read.high].some(
     (v) => v !== undefined && v !== 0 && (v > MOST || v < LEAST),
   );
-  return odd ? wrong('is no amount that a food can have') : read;
+  return odd ? wrong(words().ownTable.cells.tooMuch) : read;
 }
 
 function readAny(cell: Cell, marks: Marks): FigureCell {
   if (typeof cell === 'number')
-    return cell < 0 ? wrong('an amount is 0 or more') : { kind: 'amount', value: cell };
+    return cell < 0 ? wrong(words().ownTable.cells.negative) : { kind: 'amount', value: cell };
   const text = cell
     .replace(/^'(?=[=+\-@])/, '')
     .replace(CURRENCY, ' ')
     .trim();
   if (saysUnknown(text)) return { kind: 'unknown' };
-  if (saysTraces(text))
-    return { kind: 'unknown', note: `"${text}" says no amount: it counts as not known, not as 0` };
+  if (saysTraces(text)) return { kind: 'unknown', note: words().ownTable.cells.traces(text) };
   if (SCIENTIFIC.test(text)) return { kind: 'amount', value: Number(text.replace(',', '.')) };
   return readItems(
     match(text).items.filter((i) => i.kind !== 'noise' && !(i.kind === 'sign' && i.text === '.')),
@@ -74,8 +75,8 @@ function readItems(items: readonly Item[], marks: Marks): FigureCell {
   const first = items[at];
   if (first?.kind !== 'number') {
     if (first?.kind === 'sign' && '-−–'.includes(first.text) && items[at + 1]?.kind === 'number')
-      return wrong('an amount is 0 or more');
-    return wrong(first?.kind === 'odd' ? first.why : 'no figure that can be read');
+      return wrong(words().ownTable.cells.negative);
+    return wrong(first?.kind === 'odd' ? first.why : words().ownTable.cells.noFigure);
   }
   const one = numberOf(first.text, marks);
   if ('kind' in one) return one;
@@ -95,7 +96,7 @@ function readItems(items: readonly Item[], marks: Marks): FigureCell {
   if (joins && upper?.kind === 'number') {
     const read = numberOf(upper.text, marks);
     if ('kind' in read) return read;
-    if (read.value < one.value) return wrong('a range that falls; write the smaller figure first');
+    if (read.value < one.value) return wrong(words().ownTable.cells.falling);
     two = read;
     at += 2;
     unit = unitAt(items[at]) ?? unit;
@@ -109,7 +110,7 @@ function readItems(items: readonly Item[], marks: Marks): FigureCell {
     const after =
       only?.kind === 'role' && (only.roles.has('low') ? 'low' : only.roles.has('high') ? 'high' : undefined);
     if (!after || more.length > 0 || bound)
-      return wrong(`"${rest.map((i) => i.text).join(' ')}" after the figure is not understood`);
+      return wrong(words().ownTable.cells.strange(rest.map((i) => i.text).join(' ')));
     bound = after;
   }
   const shows = one.shows ?? two?.shows;
@@ -128,7 +129,7 @@ interface Settled {
   readonly shows?: ',' | '.';
 }
 
-function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { kind: 'wrong' | 'two ways' }> {
+function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { kind: 'wrong' | 'two-ways' }> {
   const read = readNumber(text);
   if (typeof read === 'string') return { kind: 'wrong', why: read };
   const [decimal, thousands] = read.readings;
@@ -136,7 +137,7 @@ function numberOf(text: string, marks: Marks): Settled | Extract<FigureCell, { k
     return { value: decimal, ...(read.decimalMark && { shows: read.decimalMark }) };
   const mark = text.includes(',') ? ',' : '.';
   const meant = marks[mark];
-  if (meant === undefined) return { kind: 'two ways', mark, readings: [decimal, thousands] };
+  if (meant === undefined) return { kind: 'two-ways', mark, readings: [decimal, thousands] };
   return { value: meant === 'decimal' ? decimal : thousands };
 }
 

@@ -1,4 +1,5 @@
 /** The cells of a column in the rows of foods, and the sums under them. */
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
 import { type Cell, shown } from './grid.ts';
@@ -13,6 +14,7 @@ export function foodCells(
   marks: Marks,
   asked: Asked,
 ): ReadonlyMap<number, FigureCell> {
+  const t = words().ownTable;
   return new Map(
     foods.map(({ row, name }) => {
       const cell = at(row, c);
@@ -22,13 +24,13 @@ export function foodCells(
         read.kind === 'amount' &&
         read.value === undefined;
       if (read.kind !== 'wrong' && !mustBeOne) return [row, read];
-      const why = read.kind === 'wrong' ? read.why : 'one figure is needed here';
+      const why = read.kind === 'wrong' ? read.why : t.cells.needOne;
       const answer = asked.ask({
         id: `cell ${row} ${c.index}`,
         row,
         column: c.index,
-        message: `${shown(name)}, ${named(c.heading, c.index)} "${shown(cell)}" ${why}. What is meant?`,
-        options: [{ answer: 'unknown', label: 'not known' }],
+        message: t.ask.cell(shown(name), named(c.heading, c.index), shown(cell), why),
+        options: [{ answer: 'unknown', label: t.ask.notKnown }],
         free: 'figure',
       });
       const given = answer === undefined || answer === 'unknown' ? undefined : Number(answer);

@@ -1,11 +1,13 @@
 /** What the heading of a column says: what it holds, in which unit, per what. */
+
 import { type Item, match } from '../../../foods/label/match.ts';
 import { readNumber } from '../../../foods/label/numbers.ts';
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
 import { isTag } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import { plainText } from './grid.ts';
-import { plainKey, type Role, roleOfWords, rolesOfSign } from './words.ts';
+import { MEASURE_WORDS, plainKey, type Role, roleOfWords, rolesOfSign } from './words.ts';
 
 export interface Heading {
   readonly text: string;
@@ -50,16 +52,16 @@ export function readHeading(printed: string): Heading {
     ...(low !== high && { bound: low ? ('low' as const) : ('high' as const) }),
   };
   if (text === '') return { text, roles: [] };
-  const words = roleOfWords(text) ?? roleOfWords(withoutMeasures(text));
-  if (words === 'share' && low !== high)
-    return { ...said, roles: [], why: 'a least or most share is not taken over; set it in the mix' };
-  if (words === 'share' && unit && unit !== '%') return { ...said, roles: ['grams', 'share'] };
-  if (CURRENCY.test(text) || words === 'price') return { ...said, roles: ['price'] };
-  if (words) return { ...said, roles: [words] };
+  const called = roleOfWords(text) ?? roleOfWords(withoutMeasures(text));
+  if (called === 'share' && low !== high)
+    return { ...said, roles: [], why: words().ownTable.headings.boundShare };
+  if (called === 'share' && unit && unit !== '%') return { ...said, roles: ['grams', 'share'] };
+  if (CURRENCY.test(text) || called === 'price') return { ...said, roles: ['price'] };
+  if (called) return { ...said, roles: [called] };
   if (items.some((i) => hasRole(i, 'prepared')))
-    return { ...said, roles: [], why: 'amounts of the food once prepared, not as it goes into the mix' };
+    return { ...said, roles: [], why: words().ownTable.headings.prepared };
   if (items.some((i) => hasRole(i, 'daily') || hasRole(i, 'energy share')))
-    return { ...said, roles: [], why: 'a share of a daily intake or of the energy is no amount' };
+    return { ...said, roles: [], why: words().ownTable.headings.daily };
   const named = {
     ...said,
     ...(basis && { basis }),
@@ -91,10 +93,10 @@ export function readHeading(printed: string): Heading {
       return {
         ...named,
         roles: [],
-        why: `${name.called} is not measured in ${unit}; name the unit of the figures`,
+        why: words().ownTable.headings.unit(name.called, unit ?? ''),
       };
     const roles: Role[] = name.mark === 'salt' ? ['salt'] : [...tags];
-    if (name.tags[0] === 'CHOCDF') roles.push('carbohydrate without fibre');
+    if (name.tags[0] === 'CHOCDF') roles.push('net-carbohydrate');
     // A second name or a strange word beside it leaves doubt.
     const doubt = (distinct.size > 1 && !items.some((i) => hasRole(i, 'break'))) || rest;
     return { ...named, roles: doubt ? [...roles, 'none'] : roles };
@@ -150,12 +152,6 @@ export function perOf(items: readonly Item[]): number | undefined {
   }
   return undefined;
 }
-
-const MEASURE_WORDS = new Set(
-  'g gr gram grams mg ug mcg µg μg kg kcal kj mj iu ie ui per je pro in of par pour por cada 100 100g 1kg dm ts tm ms ds the and'.split(
-    ' ',
-  ),
-);
 
 /** The one word of a heading beside units and weights, as printed. */
 function onlyWord(text: string): string | undefined {

@@ -1,6 +1,8 @@
 /** What a table's amounts are per and part of, which fibre and protein they mean: read where it is printed, else asked. */
+
 import { ownQuantity } from '../../../foods/label/units.ts';
 import { isTag, nutrient } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import { readHeading } from './heading.ts';
@@ -50,7 +52,7 @@ export function askMeasures(about: AboutTable, asked: Asked): Measures {
 
 /** Whether a column holds amounts of a nutrient. */
 export function isNutrient({ role }: ReadColumn): boolean {
-  return role !== undefined && (isTag(role) || role === 'salt' || role === 'carbohydrate without fibre');
+  return role !== undefined && (isTag(role) || role === 'salt' || role === 'net-carbohydrate');
 }
 
 function askPer(
@@ -65,17 +67,15 @@ function askPer(
   const unsaid = nutrients.filter(({ column, cells }) => own(column) === undefined && cells.some(needsPer));
   const contribution = sums.length > 0;
   if (unsaid.length === 0 && !contribution) return own;
-  const hint = contribution
-    ? ` The sum printed under "${sums[0]?.column.heading.text}" is that of all its figures, as where each is what the food brings to the mix.`
-    : '';
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'per',
-    message: `The figures do not say what they are per.${hint} What are they per?`,
+    message: contribution ? t.perSummed(sums[0]?.column.heading.text ?? '') : t.per,
     options: [
-      { answer: '100', label: '100 g of each food' },
-      { answer: '1000', label: '1 kg of each food' },
-      ...(hasGrams ? [{ answer: 'row', label: 'the grams of the food that stand in its row' }] : []),
-      ...(hasShares ? [{ answer: 'mix', label: '100 g of the whole mix: what each food brings to it' }] : []),
+      { answer: '100', label: t.per100 },
+      { answer: '1000', label: t.perKg },
+      ...(hasGrams ? [{ answer: 'row', label: t.perRow }] : []),
+      ...(hasShares ? [{ answer: 'mix', label: t.perMix }] : []),
     ],
     free: 'grams',
   });
@@ -98,12 +98,13 @@ function askBasis(
 ): Measures['basis'] {
   const own = ({ role, heading }: ReadColumn) => (role === 'WATER' ? 'as fed' : (heading.basis ?? titled));
   if (nutrients.every(({ column }) => own(column) !== undefined)) return own;
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'basis',
-    message: 'Are the figures of the food as it is weighed, or of its dry matter alone?',
+    message: t.basis,
     options: [
-      { answer: 'as fed', label: 'of the food as it is weighed (as fed)' },
-      { answer: 'dry matter', label: 'of its dry matter' },
+      { answer: 'as fed', label: t.asFed },
+      { answer: 'dry matter', label: t.dry },
     ],
   }) as 'as fed' | 'dry matter' | undefined;
   return (column) => own(column) ?? answer;
@@ -112,8 +113,7 @@ function askBasis(
 function askMoisture(asked: Asked): number | undefined {
   const answer = asked.ask({
     id: 'moisture',
-    message:
-      'Figures of dry matter need the moisture of the food, and the table does not give it for every food. What do the others hold? Dry grains and seeds hold some 8 to 12 % (common practice, no source).',
+    message: words().ownTable.ask.moisture,
     options: [],
     free: 'percent',
   });
@@ -121,16 +121,16 @@ function askMoisture(asked: Asked): number | undefined {
 }
 
 /** Nutrients of which a dry food never has as little as 1 g in 100 g in every row of a table. */
-const PLENTY = ['PROCNT', 'WATER', 'CHOCDF', 'carbohydrate without fibre'];
+const PLENTY = ['PROCNT', 'WATER', 'CHOCDF', 'net-carbohydrate'];
 const LEAST_ROWS = 2;
 
 /** A spreadsheet shows 0.12 as 12 %: where all figures are at most 1, it is asked which they are. */
 function askFractions(nutrients: readonly Figured[], asked: Asked): ReadonlySet<number> {
+  const t = words().ownTable.ask;
   const small = nutrients.filter(({ column, cells }) => {
     const { role, unit } = column;
     const grams =
-      role !== undefined &&
-      (role === 'carbohydrate without fibre' || (isTag(role) && nutrient(role).unit === 'g'));
+      role !== undefined && (role === 'net-carbohydrate' || (isTag(role) && nutrient(role).unit === 'g'));
     const values = cells.flatMap((c) =>
       c.kind === 'amount' && c.unit === undefined ? (c.value ?? c.high ?? []) : [],
     );
@@ -148,12 +148,15 @@ function askFractions(nutrients: readonly Figured[], asked: Asked): ReadonlySet<
     const answer = asked.ask({
       id: `fraction ${column.index}`,
       column: column.index,
-      message: `${named(column.heading, column.index)} all its figures are at most 1, such as ${column.example}. Are they parts of one?`,
+      message: t.fractions(named(column.heading, column.index), column.example),
       options: [
-        { answer: 'percent', label: `no: ${column.example} is ${column.example} ${column.unit}` },
+        { answer: 'percent', label: t.noFraction(column.example, column.unit ?? '') },
         {
           answer: 'fraction',
-          label: `yes: ${column.example} is ${Number((Number(column.example.replace(',', '.')) * 100).toPrecision(10))} %`,
+          label: t.isFraction(
+            column.example,
+            Number((Number(column.example.replace(',', '.')) * 100).toPrecision(10)),
+          ),
         },
       ],
     });
@@ -166,16 +169,16 @@ function askProtein(nutrients: readonly Figured[], asked: Asked): Measures['prot
   const protein = nutrients.filter(({ column }) => column.role === 'PROCNT');
   if (protein.length === 0) return undefined;
   if (protein.every(({ column }) => column.heading.crude)) return 'crude';
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'protein',
     column: protein[0]?.column.index ?? 0,
-    message: 'Which protein is meant?',
+    message: t.protein,
     options: [
-      { answer: 'crude', label: 'crude protein, nitrogen × 6.25, as on labels of pet food' },
+      { answer: 'crude', label: t.crude },
       {
         answer: 'unsaid',
-        label:
-          'as a food table prints it, with a factor of its own: its crude protein is then known within a range',
+        label: t.unsaid,
       },
     ],
   });

@@ -1,4 +1,5 @@
 /** Prices of a table, brought to a kilogram. */
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import { named, type ReadColumn } from './read-columns.ts';
@@ -24,14 +25,15 @@ export function pricePerKg(
 }
 
 function askPer(column: ReadColumn, asked: Asked): number | undefined {
+  const t = words().ownTable.ask;
   const answer = asked.ask({
-    id: 'price per',
+    id: 'price-per',
     column: column.index,
-    message: `${named(column.heading, column.index)} for which weight is the price?`,
+    message: t.priceFor(named(column.heading, column.index)),
     options: [
-      { answer: '1000', label: '1 kg' },
-      { answer: '100', label: '100 g' },
-      { answer: 'none', label: 'another for each: leave prices out' },
+      { answer: '1000', label: t.kilogram },
+      { answer: '100', label: t.hundred },
+      { answer: 'none', label: t.otherWeights },
     ],
     free: 'grams',
   });

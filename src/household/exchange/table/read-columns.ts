@@ -1,7 +1,9 @@
 /** What each column of a table holds, read from its heading and its cells; what is in doubt is asked. */
+
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
 import { isTag, NUTRIENTS, nutrient, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked, TableOption } from './asked.ts';
 import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
 import type { FoundTable } from './find-tables.ts';
@@ -28,24 +30,25 @@ export interface ReadColumn {
 }
 
 /** Every role, in words, in the order in which they are offered. */
-export const ROLE_WORDS: readonly TableOption[] = [
-  { answer: 'none', label: 'nothing: leave it out' },
-  { answer: 'name', label: 'name of the food' },
-  { answer: 'share', label: 'share of the mix' },
-  { answer: 'grams', label: 'grams of the food in the mix' },
-  { answer: 'group', label: 'group of foods' },
-  { answer: 'price', label: 'price' },
-  { answer: 'source', label: 'where the figures come from' },
-  { answer: 'dry matter', label: 'dry matter' },
-  { answer: 'salt', label: 'salt' },
-  { answer: 'carbohydrate without fibre', label: 'carbohydrate without its fibre' },
-  ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
-];
-
-const LABELS: ReadonlyMap<string, string> = new Map(ROLE_WORDS.map((o) => [o.answer, o.label]));
+export function roleOptions(): readonly TableOption[] {
+  const { dryMatter, netCarbohydrate, ...t } = words().ownTable.roles;
+  return [
+    { answer: 'none', label: t.none },
+    { answer: 'name', label: t.name },
+    { answer: 'share', label: t.share },
+    { answer: 'grams', label: t.grams },
+    { answer: 'group', label: t.group },
+    { answer: 'price', label: t.price },
+    { answer: 'source', label: t.source },
+    { answer: 'dry matter', label: dryMatter },
+    { answer: 'salt', label: t.salt },
+    { answer: 'net-carbohydrate', label: netCarbohydrate },
+    ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
+  ];
+}
 
 function roleWords(role: Role): string {
-  return LABELS.get(role) ?? role;
+  return roleOptions().find((o) => o.answer === role)?.label ?? role;
 }
 
 /** Cells of one column under the headings, sums left out. */
@@ -88,6 +91,7 @@ export function readColumns(grid: Grid, table: FoundTable, asked: Asked): ReadCo
 
 /** Of columns that hold the same, one counts: the keeper says which. */
 function oneOfEach(columns: readonly ReadColumn[], asked: Asked): ReadColumn[] {
+  const t = words().ownTable.ask;
   const alike = new Map<string, ReadColumn[]>();
   for (const c of columns) {
     if (c.role === undefined || c.role === 'none') continue;
@@ -100,17 +104,15 @@ function oneOfEach(columns: readonly ReadColumn[], asked: Asked): ReadColumn[] {
     const all = [first, ...others];
     const answer = asked.ask({
       id: `twice ${key}`,
-      message: `${all.length} columns hold ${roleWords(first.role)}. Which one counts?`,
+      message: t.twice(all.length, roleWords(first.role)),
       options: all.map((c) => ({
         answer: String(c.index),
-        label: `${c.heading.text || `column ${c.index + 1}`}, for example ${c.example}`,
+        label: t.forExample(c.heading.text || words().ownTable.columns.nth(c.index + 1), c.example),
       })),
     });
     for (const c of all) if (answer !== undefined && answer !== String(c.index)) left.add(c);
   }
-  return columns.map((c) =>
-    left.has(c) ? { ...c, role: 'none' as const, why: 'another column counts' } : c,
-  );
+  return columns.map((c) => (left.has(c) ? { ...c, role: 'none' as const, why: t.otherCounts } : c));
 }
 
 function roleOf(index: number, heading: Heading, cells: readonly Cell[], asked: Asked): Role | undefined {
@@ -118,27 +120,29 @@ function roleOf(index: number, heading: Heading, cells: readonly Cell[], asked: 
   const chosen = asked.chosen(id);
   const sure = heading.roles.length === 1 && fits(heading.roles[0], cells);
   const refused = heading.roles.length === 0 && heading.why !== undefined;
-  if ((sure || refused) && !(chosen !== undefined && LABELS.has(chosen)))
+  const options = roleOptions();
+  if ((sure || refused) && !(chosen !== undefined && options.some((o) => o.answer === chosen)))
     return refused ? 'none' : heading.roles[0];
   const first = heading.roles.map((r) => ({ answer: r, label: roleWords(r) }));
-  const others = ROLE_WORDS.filter((o) => !first.some((f) => f.answer === o.answer));
+  const others = options.filter((o) => !first.some((f) => f.answer === o.answer));
   return asked.ask({
     id,
     column: index,
-    message: `${named(heading, index)} ${why(heading, sure)} What does it hold?`,
+    message: holdsWords(heading, named(heading, index), sure),
     options: [...first, ...others],
   }) as Role | undefined;
 }
 
 export function named(heading: Heading, index: number): string {
-  return heading.text ? `Column "${shown(heading.text)}":` : `Column ${index + 1} has no heading:`;
+  const t = words().ownTable.ask;
+  return heading.text ? t.column(shown(heading.text)) : t.unheaded(index + 1);
 }
 
-function why(heading: Heading, sure: boolean): string {
-  if (sure) return 'chosen by you.';
-  if (heading.roles.length > 1) return 'it may mean several things.';
-  if (heading.roles.length === 1) return 'what stands in it does not fit its heading.';
-  return 'it is not known here.';
+function holdsWords(heading: Heading, column: string, sure: boolean): string {
+  const t = words().ownTable.ask.holds;
+  if (sure) return t.chosen(column);
+  if (heading.roles.length > 1) return t.several(column);
+  return heading.roles.length === 1 ? t.unfit(column) : t.strange(column);
 }
 
 /** Whether names stand under a name and figures under an amount. */
@@ -151,7 +155,7 @@ function fits(role: Role | undefined, cells: readonly Cell[]): boolean {
 }
 
 function looksLikeFigure({ kind }: FigureCell): boolean {
-  return kind === 'amount' || kind === 'two ways';
+  return kind === 'amount' || kind === 'two-ways';
 }
 
 /** Unit of the column's figures; cells with one of their own keep theirs. Asked where it matters and nobody says it. */
@@ -168,7 +172,7 @@ function unitOf(
     return read.kind === 'amount' && read.unit === undefined;
   });
   if (role === 'dry matter' || role === 'share') return role === 'share' ? undefined : '%';
-  if (role === 'salt' || role === 'carbohydrate without fibre') return 'g';
+  if (role === 'salt' || role === 'net-carbohydrate') return 'g';
   if (!isTag(role)) return undefined;
   // Grams are what is meant of protein, fat and the like; it is shown, and confirmed with the column.
   if (nutrient(role).unit === 'g') return 'g';
@@ -176,7 +180,7 @@ function unitOf(
   return asked.ask({
     id: `unit ${index}`,
     column: index,
-    message: `${named(heading, index)} no unit is printed. In which unit are its figures?`,
+    message: words().ownTable.ask.unit(named(heading, index)),
     options: unitsFor(role),
   }) as PrintedUnit | undefined;
 }
@@ -184,12 +188,13 @@ function unitOf(
 function unitsFor(tag: Tag): TableOption[] {
   const units: readonly PrintedUnit[] = ['mg', 'ug', 'g', '%', 'kcal', 'kJ', 'MJ', 'IU', 'ppm'];
   const fitting = units.filter((u) => unitFits(tag, u));
-  const words: Partial<Record<PrintedUnit, string>> = {
+  const t = words().ownTable.ask;
+  const said: Partial<Record<PrintedUnit, string>> = {
     ug: unitWord('ug'),
-    ppm: 'ppm (mg in a kg)',
-    '%': '% (g in 100 g)',
+    ppm: t.ppm,
+    '%': t.percentUnit,
   };
-  return fitting.map((u) => ({ answer: u, label: words[u] ?? u }));
+  return fitting.map((u) => ({ answer: u, label: said[u] ?? u }));
 }
 
 /** Columns whose cells are figures. */
@@ -209,17 +214,19 @@ export function askMarks(
     .flatMap((c) => cells(c).map((cell) => ({ cell, read: readFigureCell(cell, {}) })));
   const sure = figures.filter(({ read }) => read.kind === 'amount' && read.shows);
   for (const mark of [',', '.'] as const) {
-    const doubtful = figures.find(({ read }) => read.kind === 'two ways' && read.mark === mark);
-    if (doubtful?.read.kind !== 'two ways') continue;
+    const doubtful = figures.find(({ read }) => read.kind === 'two-ways' && read.mark === mark);
+    if (doubtful?.read.kind !== 'two-ways') continue;
     const [decimal, thousands] = doubtful.read.readings;
     const other = sure.find(({ read }) => read.kind === 'amount' && read.shows !== undefined);
-    const hint = other ? ` Elsewhere this table prints ${shown(other.cell)}.` : '';
+    const elsewhere = other && shown(other.cell);
+    const t = words().ownTable.ask;
     const answer = asked.ask({
       id: `mark ${mark}`,
-      message: `${shown(doubtful.cell)} can be read in two ways.${hint} What is the ${mark === ',' ? 'comma' : 'point'}?`,
+      message:
+        mark === ',' ? t.comma(shown(doubtful.cell), elsewhere) : t.point(shown(doubtful.cell), elsewhere),
       options: [
-        { answer: 'decimal', label: `a decimal mark: ${shown(doubtful.cell)} is ${decimal}` },
-        { answer: 'thousands', label: `it parts thousands: ${shown(doubtful.cell)} is ${thousands}` },
+        { answer: 'decimal', label: t.decimal(shown(doubtful.cell), decimal) },
+        { answer: 'thousands', label: t.thousands(shown(doubtful.cell), thousands) },
       ],
     });
     if (answer === 'decimal' || answer === 'thousands') marks[mark] = answer;

@@ -1,5 +1,7 @@
 /** The shares of the mix that a table gives: percent, parts of one, parts, or grams. */
+
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { FigureCell } from './figure-cell.ts';
 import type { ReadColumn } from './read-columns.ts';
@@ -32,12 +34,13 @@ export function readShares({ share, grams }: ShareColumns, asked: Asked): ReadSh
   if (meaning === 'parts') return { shares: toParts(values), grams: weights };
   const printed = meaning === 'fraction' ? scaled(values, 100) : values;
   if (byWeight.size > 0 && differ(printed, byWeight)) {
+    const t = words().ownTable.ask;
     const answer = asked.ask({
-      id: 'share or grams',
-      message: 'The shares and the grams of this table say different things. Which count?',
+      id: 'share-or-grams',
+      message: t.sharesOrGrams,
       options: [
-        { answer: 'share', label: 'the shares' },
-        { answer: 'grams', label: 'the grams' },
+        { answer: 'share', label: t.theShares },
+        { answer: 'grams', label: t.theGrams },
       ],
     });
     if (answer === undefined) return { shares: NONE, grams: weights };
@@ -89,18 +92,17 @@ function meaningOf(
   )
     return 'percent';
   const example = column.example;
+  const t = words().ownTable.ask;
   const options = [
-    { answer: 'percent', label: `percent: ${example} is ${example} %` },
-    ...(asParts
-      ? [{ answer: 'fraction', label: `parts of one: ${example} is ${round(100 * (all[0] ?? 0))} %` }]
-      : []),
+    { answer: 'percent', label: t.percent(example) },
+    ...(asParts ? [{ answer: 'fraction', label: t.fraction(example, round(100 * (all[0] ?? 0))) }] : []),
     {
       answer: 'parts',
-      label: `grams, or parts by weight: ${example} is ${round((100 * (all[0] ?? 0)) / sum)} % of all, ${round(sum)}`,
+      label: t.parts(example, round((100 * (all[0] ?? 0)) / sum), round(sum)),
     },
   ];
-  const message = `The shares come to ${round(sum)} and ${column.heading.unit === '%' ? 'are all at most 1' : 'no percent sign is printed'}. What are they?`;
-  return asked.ask({ id: 'share means', column: column.index, message, options }) as
+  const message = column.heading.unit === '%' ? t.sharesSmall(round(sum)) : t.sharesUnmarked(round(sum));
+  return asked.ask({ id: 'share-means', column: column.index, message, options }) as
     | 'percent'
     | 'fraction'
     | 'parts'

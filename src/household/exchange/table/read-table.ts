@@ -2,8 +2,10 @@
  * Reads a keeper's own table of foods. Nothing is guessed in silence: what is in doubt becomes a question, and the
  * reading of the columns as a whole is confirmed before anything comes of it. Pure; read again after each answer.
  */
+
 import type { Figures, FoodGroup } from '../../../foods/food.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
+import { words } from '../../../words/words.ts';
 import { Asked, type TableAnswers, type TableQuestion } from './asked.ts';
 import { type FigureCell, readFigureCell } from './figure-cell.ts';
 import { type FoundTable, findTables } from './find-tables.ts';
@@ -58,11 +60,7 @@ export function readTable(
 ): ReadTable {
   const asked = new Asked(answers);
   const table = chosenTable(findTables(grid), asked);
-  if (!table)
-    return nothing(
-      asked,
-      'No table was found: at least two columns are needed, one with the names of the foods.',
-    );
+  if (!table) return nothing(asked, words().ownTable.rowsTold.noTable);
   const columns = readColumns(grid, table, asked);
   const marks = askMarks(columns, (c) => cellsOf(grid, table, c.index), asked);
   const nameColumn = columns.find((c) => c.role === 'name')?.index;
@@ -121,7 +119,7 @@ export function readTable(
       notes: [],
       faults: [],
     };
-    if (r.kind !== 'food') return { ...bare, become: { as: 'left out' } };
+    if (r.kind !== 'food') return { ...bare, become: { as: 'left-out' } };
     const key = keyOf(r.name);
     const repeated = seen.has(key);
     seen.add(key);
@@ -130,11 +128,9 @@ export function readTable(
       return {
         ...bare,
         ...shareOf(meaning === 'add' ? told.get(r.row) : undefined),
-        become: { as: 'left out' },
+        become: { as: 'left-out' },
         notes: [
-          meaning === 'add'
-            ? 'its share is added to the row above of the same name'
-            : 'the first row of this name counts',
+          meaning === 'add' ? words().ownTable.rowsTold.shareAdded : words().ownTable.rowsTold.firstCounts,
         ],
       };
     const cells = figureColumns.flatMap((c): RowCell[] => {
@@ -167,9 +163,9 @@ export function readTable(
   });
   const lacking =
     nameColumn === undefined
-      ? 'No column names the foods: say which one does.'
+      ? words().ownTable.rowsTold.noNames
       : foods.length === 0
-        ? 'The table has no row with a food.'
+        ? words().ownTable.rowsTold.noFoods
         : undefined;
   const open =
     asked.questions.some((q) => q.answer === undefined) || rows.some((r) => r.become === undefined);
@@ -197,12 +193,13 @@ function nothing(asked: Asked, lacking: string): ReadTable {
 
 function chosenTable(tables: readonly FoundTable[], asked: Asked): FoundTable | undefined {
   if (tables.length < 2) return tables[0];
+  const t = words().ownTable.ask;
   const answer = asked.ask({
     id: 'table',
-    message: `${tables.length} tables were found. Which one is to come in? The others can follow by themselves.`,
-    options: tables.map((t, i) => ({
+    message: t.tables(tables.length),
+    options: tables.map((one, i) => ({
       answer: String(i),
-      label: `${t.above.at(-1) ?? `table ${i + 1}`}: ${t.headings.filter(Boolean).slice(0, 4).map(shown).join(', ')}`,
+      label: `${one.above.at(-1) ?? t.nthTable(i + 1)}: ${one.headings.filter(Boolean).slice(0, 4).map(shown).join(', ')}`,
     })),
   });
   return tables[answer === undefined ? 0 : Number(answer)];
@@ -239,7 +236,7 @@ function confirmColumns(
   ]);
   asked.ask({
     id: 'columns',
-    message: 'Are the columns read rightly?',
-    options: [{ answer: JSON.stringify(reading), label: 'Yes, they are read rightly' }],
+    message: words().ownTable.ask.rightly,
+    options: [{ answer: JSON.stringify(reading), label: words().ownTable.ask.yesRightly }],
   });
 }

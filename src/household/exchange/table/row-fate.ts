@@ -1,8 +1,10 @@
 /** What is wrong with a row, and what becomes of it. */
+
 import type { Figures } from '../../../foods/food.ts';
 import { impossible } from '../../../foods/impossible.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
 import { gramsPer, nutrient, type Tag } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import type { KindOfRow } from './row-kinds.ts';
 
@@ -12,7 +14,7 @@ export type Become =
   | { readonly as: 'reference'; readonly ref: string }
   /** A food of the keeper's own that is there already. */
   | { readonly as: 'kept'; readonly id: string }
-  | { readonly as: 'left out' };
+  | { readonly as: 'left-out' };
 
 /** Answers that a keeper gives without being asked: `row N` ("own", "ref:...", "kept:...", "out"), `scale` ("yes"). */
 export const ROW_ANSWERS = { own: 'own', out: 'out', ref: 'ref:', kept: 'kept:' } as const;
@@ -27,7 +29,7 @@ export function faultsOf(figures: Figures): string[] {
   return all.flatMap(([tag, v]) => {
     const { name, unit } = nutrient(tag);
     const most = unit === 'kcal' ? MOST_KCAL : 100 / (gramsPer(unit) ?? 100 / MOST_OTHER);
-    return v > most ? [`${name} ${v} ${unit} in 100 g is more than there can be; check the unit`] : [];
+    return v > most ? [words().ownTable.rowsTold.tooMuch(name, v, unit)] : [];
   });
 }
 
@@ -39,8 +41,8 @@ const MOST_PRICE = 1e8;
 /** What is wrong with a row whatever food it becomes. */
 export function faultsOfRow(share: number | undefined, price: number | undefined): string[] {
   return [
-    ...(share !== undefined && share > 100 ? [`a share of ${share} % is more than the whole mix`] : []),
-    ...(price !== undefined && price > MOST_PRICE ? [`a price of ${price} a kg is no price`] : []),
+    ...(share !== undefined && share > 100 ? [words().ownTable.rowsTold.tooBigShare(share)] : []),
+    ...(price !== undefined && price > MOST_PRICE ? [words().ownTable.rowsTold.noPrice(price)] : []),
   ];
 }
 
@@ -53,7 +55,7 @@ export function becomeOf(
   isWrong: boolean,
 ): Become | undefined {
   const answer = asked.chosen(`row ${row}`);
-  if (answer === ROW_ANSWERS.out) return { as: 'left out' };
+  if (answer === ROW_ANSWERS.out) return { as: 'left-out' };
   if (isWrong) return undefined;
   if (answer?.startsWith(ROW_ANSWERS.ref) && answer.length > ROW_ANSWERS.ref.length)
     return { as: 'reference', ref: answer.slice(ROW_ANSWERS.ref.length) };

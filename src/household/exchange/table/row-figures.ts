@@ -1,10 +1,12 @@
 /** The figures of one row as those of a food: per 100 g as fed, in the units of the tagnames. Unknown stays unknown. */
+
 import { crudeOfUnsaid } from '../../../foods/crude-protein.ts';
 import { plainFigures } from '../../../foods/figures.ts';
 import type { Composition, Figures } from '../../../foods/food.ts';
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { inTagUnit, ownQuantity, SALT_PER_SODIUM, unitFits } from '../../../foods/label/units.ts';
 import { isTag, type Tag } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { FigureCell } from './figure-cell.ts';
 import type { Measures } from './measures.ts';
 import type { ReadColumn } from './read-columns.ts';
@@ -37,6 +39,7 @@ const PARTS: readonly Part[] = ['value', 'low', 'high'];
 const MOST_IN_HUNDRED = 100;
 
 export function rowFigures(cells: readonly RowCell[], measures: Measures, weights: RowWeights): RowFigures {
+  const t = words().ownTable.rowsTold;
   const into: Record<Part, Composition> = { value: {}, low: {}, high: {} };
   const notes = new Set<string>();
   const faults: string[] = [];
@@ -52,7 +55,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     const name = heading.text || String(role);
     const unit = cell.unit ?? (measures.fractions.has(column.index) ? undefined : column.unit);
     if (unit && !unitFits(tag, unit)) {
-      faults.push(`${name}: ${unit} does not measure it; correct the unit in the table`);
+      faults.push(t.wrongUnit(name, unit));
       continue;
     }
     const basis = measures.basis(column);
@@ -60,7 +63,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     // What is asked and not yet answered gives no figure yet.
     if (basis === undefined || (dry && moisture === undefined) || isOpen(column, cell, unit)) continue;
     if (dry && (moisture ?? 0) >= MOST_IN_HUNDRED) {
-      faults.push(`${name} is given of dry matter, and this food has none: its moisture is ${moisture} %`);
+      faults.push(t.noDryMatter(name, moisture ?? 0));
       continue;
     }
     for (const part of PARTS) {
@@ -68,7 +71,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
       if (printed === undefined) continue;
       const hundred = perHundred(printed, column, cell, measures, weights);
       if (hundred === undefined) {
-        faults.push(`${name} is per what the row weighs in the mix, and that is not known`);
+        faults.push(t.noWeight(name));
         continue;
       }
       const dryPart = dry ? (MOST_IN_HUNDRED - (moisture ?? 0)) / MOST_IN_HUNDRED : 1;
@@ -76,10 +79,10 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
         inTagUnit(hundred * dryPart, unit ?? '%', tag) / (role === 'salt' ? SALT_PER_SODIUM : 1),
       );
       if (role === 'dry matter' && amount > MOST_IN_HUNDRED) {
-        faults.push(`${name}: ${amount} g of dry matter in 100 g is more than there can be; check the unit`);
+        faults.push(t.tooDry(name, amount));
         continue;
       }
-      if (role === 'carbohydrate without fibre') {
+      if (role === 'net-carbohydrate') {
         if (part !== 'high') withoutFibre = amount;
       } else
         putPart(
@@ -89,9 +92,9 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
           role === 'dry matter',
         );
     }
-    if (role === 'salt') notes.add('sodium reckoned from salt, which is 2.5 times the sodium');
-    if (role === 'dry matter') notes.add('moisture reckoned as what dry matter leaves of 100');
-    if (dry) notes.add(`brought from dry matter to the food as weighed, with ${moisture} % moisture`);
+    if (role === 'salt') notes.add(t.fromSalt);
+    if (role === 'dry matter') notes.add(t.fromDryMatter);
+    if (dry) notes.add(t.toAsFed(moisture ?? 0));
   }
   if (given.has('dry matter') && given.has('WATER')) faults.push(...moistureFaults(cells, measures, weights));
   if (withoutFibre !== undefined) addFibre(withoutFibre);
@@ -118,7 +121,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     const fibre = into.value.FIBTG;
     if (fibre === undefined) put(into, 'CHOCDF', 'low', rest);
     else put(into, 'CHOCDF', 'value', round(rest + fibre));
-    notes.add('carbohydrate reckoned with its dietary fibre');
+    notes.add(t.withFibre);
   }
 
   /** Nobody says with which factor nitrogen became protein: its crude protein is known within a range. */
@@ -129,7 +132,7 @@ export function rowFigures(cells: readonly RowCell[], measures: Measures, weight
     delete into.value.PROCNT;
     put(into, 'PROCNT', 'low', round(printed * least));
     put(into, 'PROCNT', 'high', round(printed * most));
-    notes.add('crude protein known within a range, since the factor of the table is not known');
+    notes.add(t.proteinRange);
   }
 }
 
@@ -144,7 +147,7 @@ function turned(dryMatter: number): number {
 function tagOf(role: Role | undefined): Tag | undefined {
   if (role === 'dry matter') return 'WATER';
   if (role === 'salt') return 'NA';
-  if (role === 'carbohydrate without fibre') return 'CHOCDF';
+  if (role === 'net-carbohydrate') return 'CHOCDF';
   return role !== undefined && isTag(role) ? role : undefined;
 }
 
@@ -176,9 +179,7 @@ function moistureFaults(cells: readonly RowCell[], measures: Measures, weights: 
     );
   const [given, turnedRound] = [of('WATER'), of('dry matter')];
   if (given === undefined || turnedRound === undefined || Math.abs(given - turnedRound) <= NEAR) return [];
-  return [
-    `moisture of ${given} % and dry matter of ${turned(turnedRound)} % do not come to 100 %; correct one of them`,
-  ];
+  return [words().ownTable.rowsTold.notHundred(given, turned(turnedRound))];
 }
 
 function moistureOf(cells: readonly RowCell[], measures: Measures, weights: RowWeights): number | undefined {

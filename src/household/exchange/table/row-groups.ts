@@ -1,5 +1,7 @@
 /** The group of foods that a column gives each row. */
+
 import { FOOD_GROUPS, type FoodGroup } from '../../../foods/food.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import { type Cell, shown } from './grid.ts';
 import type { ReadColumn } from './read-columns.ts';
@@ -33,10 +35,10 @@ function askGroup(text: string, column: number, asked: Asked): FoodGroup | undef
   const answer = asked.ask({
     id: `group ${text}`,
     column,
-    message: `Which group is "${shown(text)}"?`,
+    message: words().ownTable.ask.group(shown(text)),
     options: [
       ...Object.entries(FOOD_GROUPS).map(([answer, label]) => ({ answer, label })),
-      { answer: 'none', label: 'none of these' },
+      { answer: 'none', label: words().ownTable.ask.noGroup },
     ],
   });
   return answer === 'none' ? undefined : (answer as FoodGroup | undefined);

@@ -1,6 +1,8 @@
 /** Which rows of a table are foods, and which are sums, headings of a section, or nothing. */
+
 import type { FoodGroup } from '../../../foods/food.ts';
 import { keyOf } from '../../../foods/label/tokens.ts';
+import { words } from '../../../words/words.ts';
 import type { Asked } from './asked.ts';
 import { type FoundTable, isHeadingLine } from './find-tables.ts';
 import { cellAt, type Grid, isBlank, plainText, shown } from './grid.ts';
@@ -10,7 +12,7 @@ export interface KindOfRow {
   /** Row of the grid. */
   readonly row: number;
   readonly name: string;
-  readonly kind: 'food' | 'total' | 'section' | 'heading again' | 'nameless';
+  readonly kind: 'food' | 'total' | 'section' | 'heading-again' | 'nameless';
   /** Group of the section it stands in. */
   readonly section?: FoodGroup;
 }
@@ -29,7 +31,7 @@ export function kindsOfRows(grid: Grid, table: FoundTable, nameColumn: number | 
     const first = String(cells.find((cell) => cell !== ''));
     const alone = cells.filter((cell) => cell !== '').length === 1;
     const group = alone && name !== '' ? groupOfWords(name) : undefined;
-    if (table.hasHeadings && isHeadingLine(cells)) found.push({ row, name, kind: 'heading again' });
+    if (table.hasHeadings && isHeadingLine(cells)) found.push({ row, name, kind: 'heading-again' });
     else if (isTotal(name) || (name === '' && isTotal(first)))
       found.push({ row, name: name || first, kind: 'total' });
     else if (group) {
@@ -56,10 +58,10 @@ export function askSums(
   const answer = asked.ask({
     id: `sum ${last.row}`,
     row: last.row,
-    message: `"${shown(last.name)}" comes to as much as all others together. Is it their sum?`,
+    message: words().ownTable.ask.isSum(shown(last.name)),
     options: [
-      { answer: 'total', label: 'yes: leave it out' },
-      { answer: 'food', label: 'no: it is a food' },
+      { answer: 'total', label: words().ownTable.ask.yesSum },
+      { answer: 'food', label: words().ownTable.ask.noSum },
     ],
   });
   return rows.map((r) => (r === last && answer !== 'food' ? { ...r, kind: 'total' as const } : r));
@@ -82,11 +84,11 @@ export function askSameNames(
       const answer = asked.ask({
         id: `same ${name}`,
         row: second.row,
-        message: `"${shown(first.name)}" stands on ${2 + more.length} rows. Is it one food?`,
+        message: words().ownTable.ask.same(shown(first.name), 2 + more.length),
         options: [
-          { answer: 'add', label: 'yes: its shares together, its figures from the first row' },
-          { answer: 'apart', label: 'no: each row is a food of its own' },
-          { answer: 'first', label: 'yes: the first row counts, the others are left out' },
+          { answer: 'add', label: words().ownTable.ask.sameAdd },
+          { answer: 'apart', label: words().ownTable.ask.sameApart },
+          { answer: 'first', label: words().ownTable.ask.sameFirst },
         ],
       });
       return [[name, answer as SameName | undefined] as const];

@@ -1,5 +1,7 @@
 /** Pasted or CSV text to a grid: which character parts the columns is found, and asked where two would do. */
+
 import Papa from 'papaparse';
+import { words } from '../../../words/words.ts';
 import { type Grid, isBlank, plainText, type Row } from './grid.ts';
 
 export type Delimiter = '\t' | ';' | ',' | '|' | 'spaces';
@@ -11,13 +13,17 @@ export interface SplitText {
   readonly rivals: readonly Delimiter[];
 }
 
-export const DELIMITER_WORDS: Readonly<Record<Delimiter, string>> = {
-  '\t': 'tabs, as copied from a spreadsheet',
-  ';': 'semicolons',
-  ',': 'commas',
-  '|': 'upright bars',
-  spaces: 'two or more spaces',
-};
+/** Each in words, in the order in which they are offered. */
+export function delimiterWords(): readonly (readonly [Delimiter, string])[] {
+  const t = words().ownTable.source.delimiters;
+  return [
+    ['\t', t.tabs],
+    [';', t.semicolons],
+    [',', t.commas],
+    ['|', t.bars],
+    ['spaces', t.spaces],
+  ];
+}
 
 /** In the order in which they are believed. */
 const CANDIDATES: readonly Delimiter[] = ['\t', ';', ',', '|', 'spaces'];

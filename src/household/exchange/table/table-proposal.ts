@@ -1,4 +1,5 @@
 /** What a settled table comes to: foods of the keeper's own and, where it has shares, a mix. Nothing is written here. */
+
 import { CRUDE_FACTOR } from '../../../foods/crude-protein.ts';
 import { withEvidence } from '../../../foods/evidence.ts';
 import { countOf } from '../../../foods/figures.ts';
@@ -6,6 +7,7 @@ import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
+import { words } from '../../../words/words.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 import { ingredientFromOwn, ingredientFromReference, newMix } from '../../reckon/mix/mix-edits.ts';
 import { cut } from './grid.ts';
@@ -43,7 +45,7 @@ export function proposalOf(table: ReadTable, about: ProposalFor): TableProposal 
   const names = namesOf(table.rows);
   for (const row of table.rows) {
     const { become, share } = row;
-    if (!become || become.as === 'left out') continue;
+    if (!become || become.as === 'left-out') continue;
     if (become.as === 'own') {
       const food = ownFood(row, names.get(row) ?? row.name, about);
       foods.push(food);
@@ -61,12 +63,7 @@ export function proposalOf(table: ReadTable, about: ProposalFor): TableProposal 
   const mixed = used.filter((u) => u.share !== undefined && u.share > 0);
   if (about.mixName === undefined || mixed.length === 0) return { foods, notes };
   const without = used.length - mixed.length;
-  if (without > 0)
-    notes.push(
-      without === 1
-        ? 'One food has no share: it comes in as a food and stays out of the mix.'
-        : `${without} foods have no share: they come in as foods and stay out of the mix.`,
-    );
+  if (without > 0) notes.push(words().ownTable.outcome.noShare(without));
   return { foods, mix: mixOf(mixed, about.mixName, about, notes), notes };
 }
 
@@ -80,13 +77,12 @@ function mixOf(
   const foods = new Map<string, Ingredient>();
   for (const { ingredient, share = 0 } of mixed) {
     if (foods.has(ingredient.id))
-      notes.push(`Several rows became ${ingredient.name ?? ingredient.id}: their shares are added.`);
+      notes.push(words().ownTable.outcome.added(ingredient.name ?? ingredient.id));
     else foods.set(ingredient.id, ingredient);
     shares.set(ingredient.id, round((shares.get(ingredient.id) ?? 0) + share));
   }
   const sum = [...shares.values()].reduce((a, b) => a + b, 0);
-  if (Math.abs(sum - 100) > 0.05)
-    notes.push(`The shares of the mix come to ${round(sum)} %; Balance brings them to 100.`);
+  if (Math.abs(sum - 100) > 0.05) notes.push(words().ownTable.outcome.sum(round(sum)));
   const mix = newMix({ id: newId(), name, profile, at: now });
   return {
     ...mix,

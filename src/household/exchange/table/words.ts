@@ -17,7 +17,7 @@ export type Role =
   | 'source'
   | 'dry matter'
   | 'salt'
-  | 'carbohydrate without fibre'
+  | 'net-carbohydrate'
   | 'none'
   | Tag;
 
@@ -156,3 +156,10 @@ export function saysUnknown(text: string): boolean {
 export function saysTraces(text: string): boolean {
   return TRACES.test(text);
 }
+
+/** Units, weights and bases that may stand in a heading beside a name. */
+export const MEASURE_WORDS = new Set(
+  'g gr gram grams mg ug mcg µg μg kg kcal kj mj iu ie ui per je pro in of par pour por cada 100 100g 1kg dm ts tm ms ds the and'.split(
+    ' ',
+  ),
+);

@@ -1,5 +1,5 @@
 /** A batch while it is weighed out: its pours, and what there is of its foods. Each change is a function from one batch to the next. */
-import type { Batch, Moment, Overruled, Pour } from '../../../kitchen/model.ts';
+import type { Agreed, Batch, Moment, Overruled, Pour } from '../../../kitchen/model.ts';
 
 export function withPour(batch: Batch, pour: Pour): Batch {
   return { ...batch, pours: [...batch.pours, pour] };
@@ -21,6 +21,19 @@ const pouredOf = (batch: Batch, food: string) =>
 /** The batch with no more to come of a food than lies in the bowl: there is no more of it. */
 export function withNoMore(batch: Batch, food: string): Batch {
   return { ...batch, stock: { ...batch.stock, [food]: Math.max(0, pouredOf(batch, food)) } };
+}
+
+/** The batch as the keeper chose between what it may become: to grow, to do without foods, or to stay as it is. */
+export function agreedTo(batch: Batch, { grams, without, keep }: Agreed): Batch {
+  const before = batch.agreed;
+  const size = Math.max(grams ?? 0, before?.grams ?? 0);
+  const out = [...new Set([...(before?.without ?? []), ...(without ?? [])])];
+  const agreed: Agreed = {
+    ...(size > 0 && { grams: size }),
+    ...(out.length > 0 && { without: out }),
+    ...(keep && { keep }),
+  };
+  return { ...batch, agreed };
 }
 
 /** Foods of which there is no more than what lies in the bowl, by their ids. */
@@ -67,7 +80,7 @@ export function givenUp(batch: Batch, p: { readonly at: Moment; readonly why: Ov
  * @param now ISO 8601 time at which it begins
  */
 export function begunAgain(batch: Batch, id: string, now: string): Batch {
-  const { accepted: _reason, givenUp: _why, finishedAt: _end, ...plan } = batch;
+  const { accepted: _reason, givenUp: _why, finishedAt: _end, agreed: _ways, ...plan } = batch;
   const stock =
     batch.stock &&
     Object.fromEntries(

@@ -1,6 +1,6 @@
 /** What must be known before the first food of a batch is poured. */
 
-import { isFit } from '../../../formulation/explain/verdict.ts';
+import { isFit, type Verdict, verdictOf } from '../../../formulation/explain/verdict.ts';
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';
@@ -14,8 +14,8 @@ import { groupsOfFoods } from './problem-groups.ts';
 /** What must be known before the first food of a batch is poured. */
 export interface BatchPlan {
   readonly inRange: boolean;
-  /** Whether it keeps the rules, in one sentence. */
-  readonly verdict: string;
+  /** Whether it keeps the rules, and how sure that is. */
+  readonly verdict: Verdict;
   /** Foods in the order to pour them, with reasons. */
   readonly order: readonly PourPlace[];
   /** g that the lots hold ready of each food of which there is a lot; the others are not on record. */
@@ -36,7 +36,7 @@ export function planOf(
   const needed = (food: string) => ((shares[food] ?? 0) * problem.batch_grams) / 100;
   return {
     inRange: isFit(evaluation),
-    verdict: evaluation.verdict,
+    verdict: verdictOf(evaluation),
     order: pourOrder(problem, shares, p.parts),
     stock: Object.fromEntries(ready.filter((t) => named.has(t.food)).map((t) => [t.food, t.ready])),
     passed: problem.foods.flatMap(({ id }) => {

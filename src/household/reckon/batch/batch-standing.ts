@@ -3,7 +3,7 @@ import type { FoodGroup } from '../../../foods/food.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import type { WeighOut } from '../../../kitchen/weighing/weigh-out.ts';
-import type { NextPour, Poured, WeighState } from '../../../kitchen/weighing/weigh-state.ts';
+import type { Finished, NextPour, Poured, WeighState } from '../../../kitchen/weighing/weigh-state.ts';
 import { groupsOfFoods } from './problem-groups.ts';
 
 /** Where a batch stands: all that the page beside the scale shows. */
@@ -12,6 +12,8 @@ export interface Standing {
   readonly next?: NextPour;
   /** What the last pour did; absent before the first. */
   readonly told?: Pick<Poured, 'sentence' | 'changed' | 'spoonBack'>;
+  /** How the batch is in the end, as it is aimed at now; of what lies in the bowl once all is poured. */
+  readonly evaluation: Finished['evaluation'];
   /** g by food id. */
   readonly planned: Readonly<Record<string, number>>;
   readonly inBowl: Readonly<Record<string, number>>;
@@ -41,6 +43,7 @@ export function standingAfter(batch: Batch, weighOut: WeighOut, parts: Formulati
         ...(poured.spoonBack && { spoonBack: poured.spoonBack }),
       },
     }),
+    evaluation: weighOut.aimedAt(),
     planned: weighOut.planned,
     inBowl: Object.fromEntries(ids.map((id) => [id, weighOut.inBowl(id)])),
     total: weighOut.inBowl(),

@@ -1,4 +1,5 @@
 /** The sheet to weigh a batch by on paper. */
+import { type Verdict, verdictOf } from '../../../formulation/explain/verdict.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';
 import { cautionsOf, type FoodsCaution } from '../../../kitchen/batch/label.ts';
@@ -8,12 +9,13 @@ import type { Batch, Day } from '../../../kitchen/model.ts';
 import { paperTolerances, type WeighSheet, weighSheet } from '../../../kitchen/weighing/weigh-sheet.ts';
 import { lotsFor } from '../cupboard/take-from-lots.ts';
 import type { Standing } from './batch-standing.ts';
+import { judgedProblem } from './judged-problem.ts';
 import { groupsOfFoods } from './problem-groups.ts';
 
 /** What a printed sheet says beside its lines. */
 export interface SheetPaper extends WeighSheet {
-  /** Whether the weights as printed keep the rules, in one sentence. */
-  readonly verdict: string;
+  /** Whether the weights as printed keep the rules, and how sure that is. */
+  readonly verdict: Verdict;
   readonly cautions: readonly FoodsCaution[];
 }
 
@@ -31,10 +33,11 @@ export function sheetOf(
   const { reference } = p.parts;
   const { state, names } = p.standing;
   const groupOf = groupsOfFoods(batch.problem, p.parts);
-  const tolerances = paperTolerances(batch, state.targets, p.parts);
+  const problem = judgedProblem(batch, { kept: p.kept, day: p.day, parts: p.parts, ended: false });
+  const tolerances = paperTolerances({ problem }, state.targets, p.parts);
   const touched = new Set(batch.pours.map((pour) => pour.food));
-  const { verdict, cautions } = evaluateWith(p.parts)(
-    batch.problem,
+  const evaluation = evaluateWith(p.parts)(
+    problem,
     Object.fromEntries(Object.entries(state.targets).map(([food, g]) => [food, (100 * g) / state.total])),
   );
   const sheet = weighSheet(batch, {
@@ -47,7 +50,7 @@ export function sheetOf(
   const printed = new Set(sheet.lines.map((line) => line.food));
   return {
     ...sheet,
-    verdict,
-    cautions: cautionsOf(cautions, (food) => (printed.has(food) ? names[food] : undefined)),
+    verdict: verdictOf(evaluation),
+    cautions: cautionsOf(evaluation.cautions, (food) => (printed.has(food) ? names[food] : undefined)),
   };
 }

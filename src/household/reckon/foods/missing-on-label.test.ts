@@ -6,11 +6,12 @@ import { missingOnLabel, withAnswers } from './missing-on-label.ts';
 const told = (label: string) => figuresOf(readLabel(label)).figures;
 
 describe('what a label leaves open', () => {
-  it('asks for the most of what is printed as "at least"', () => {
+  it('asks for the most of what is printed as "at least", and the least of what is printed as "at most"', () => {
     expect(missingOnLabel(told('Crude protein min. 16 %\nCrude fat min. 4 %\nCrude fibre max. 9 %'))).toEqual(
       [
-        { tag: 'FAT', side: 'high', least: 4 },
-        { tag: 'PROCNT', side: 'high', least: 16 },
+        { tag: 'FAT', side: 'high', printed: 4 },
+        { tag: 'PROCNT', side: 'high', printed: 16 },
+        { tag: 'FIBC', side: 'low', printed: 9 },
       ],
     );
   });
@@ -35,4 +36,9 @@ it('an answer to a missing most is a bound, and never the amount', () => {
   expect(answered.composition).toEqual({ PROCNT: 16, FIBC: 9 });
   expect(answered.low?.FAT).toBe(4);
   expect(answered.high?.FAT).toBe(6);
+  const fibre = told('Crude fibre max. 9 %');
+  expect(withAnswers(fibre, missingOnLabel(fibre), { FIBC: 7 })).toMatchObject({
+    low: { FIBC: 7 },
+    high: { FIBC: 9 },
+  });
 });

@@ -1,27 +1,30 @@
 /** What a label leaves open of the three things that a diet is judged by: protein, fat and fibre. */
+import { plainFigures } from '../../../foods/figures.ts';
 import type { Composition, Figures } from '../../../foods/food.ts';
 import type { Tag } from '../../../nutrition/nutrients.ts';
 
 export interface Missing {
   readonly tag: 'PROCNT' | 'FAT' | 'FIBC';
-  /** The amount itself is not printed; or only the least of it, and the limits ask for the most too. */
-  readonly side: 'value' | 'high';
-  /** What is printed as the least, g in 100 g. */
-  readonly least?: number;
+  /** The amount itself is not printed; or only the least of it, and the limits ask for the most too; or only the most. */
+  readonly side: 'value' | 'high' | 'low';
+  /** What is printed of it, g in 100 g. */
+  readonly printed?: number;
 }
 
 /**
- * Fat first: a label commonly says "at least", and too much of it hurts.
+ * Fat first: a label commonly says "at least", and too much of it hurts. Fibre is commonly printed as a most, and what
+ * is only bounded from above may be none at all.
  * @param told figures of 100 g as fed
  */
 export function missingOnLabel(told: Figures): Missing[] {
   const { composition, low = {}, high = {} } = told;
   const missing = (tag: Missing['tag'], ...same: Tag[]): Missing[] => {
     const tags = [tag, ...same];
-    if (tags.some((t) => composition[t] !== undefined || high[t] !== undefined)) return [];
-    const least = low[tag];
-    if (least !== undefined) return [{ tag, side: 'high', least }];
-    return tags.some((t) => low[t] !== undefined) ? [] : [{ tag, side: 'value' }];
+    if (tags.some((t) => composition[t] !== undefined)) return [];
+    const [least, most] = [low[tag], high[tag]];
+    if (least !== undefined) return most === undefined ? [{ tag, side: 'high', printed: least }] : [];
+    if (most !== undefined) return [{ tag, side: 'low', printed: most }];
+    return tags.some((t) => (low[t] ?? high[t]) !== undefined) ? [] : [{ tag, side: 'value' }];
   };
   return [...missing('FAT'), ...missing('PROCNT'), ...missing('FIBC', 'FIBTG')];
 }
@@ -29,15 +32,17 @@ export function missingOnLabel(told: Figures): Missing[] {
 /** Answers to what was missing, g in 100 g as fed, by nutrient. */
 export type MissingAnswers = Readonly<Partial<Record<Missing['tag'], number>>>;
 
-/** The figures with the answers where they belong: an amount as an amount, a most as a bound. */
+/** The figures with the answers where they belong: an amount as an amount, a least or most as a bound. */
 export function withAnswers(told: Figures, missing: readonly Missing[], answers: MissingAnswers): Figures {
   const composition: Composition = { ...told.composition };
   const high: Composition = { ...told.high };
+  const low: Composition = { ...told.low };
   for (const { tag, side } of missing) {
     const answer = answers[tag];
     if (answer === undefined) continue;
     if (side === 'value') composition[tag] = answer;
-    else high[tag] = answer;
+    else if (side === 'high') high[tag] = answer;
+    else low[tag] = answer;
   }
-  return { ...told, composition, ...(Object.keys(high).length > 0 && { high }) };
+  return plainFigures({ ...told, composition, low, high });
 }

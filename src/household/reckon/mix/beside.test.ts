@@ -127,6 +127,20 @@ describe('what is added', () => {
   const own = demoHousehold().foods.find((f) => f.kind === 'pellet')!;
   const empty = { ...mix.problem, beside: [] };
 
+  it('a second pellet begins with a little of the first one’s share, and the mix keeps its own', () => {
+    const second = { ...own, id: 'second', name: 'Another pellet' };
+    const fed = addBeside(mix, ownBeside(second, mix.problem));
+    expect(fed.problem.beside.map((b) => b.share_of_ration)).toEqual([40, 10]);
+    const third = { ...own, id: 'third' };
+    const all = addBeside(fed, ownBeside(third, fed.problem));
+    expect(all.problem.beside.map((b) => b.share_of_ration)).toEqual([30, 10, 10]);
+    // What is given in grams, or may not be less, keeps its share: then half of the mix is the most.
+    const fixed = byGrams(withDaily(byShare(mix, pellet.id, 98), 12, waterOf), pellet.id, 0.98 * 12, waterOf);
+    expect(ownBeside(second, fixed.problem).share_of_ration).toBeCloseTo(0.5, 9);
+    const least = withChoice(mix, pellet.id, 45, 60);
+    expect(addBeside(least, ownBeside(second, least.problem)).problem.beside[0]!.share_of_ration).toBe(45);
+  });
+
   it('begins with half the ration for a pellet, with little for others, and with no more than there is room', () => {
     expect(ownBeside(own, empty).share_of_ration).toBe(50);
     expect(ownBeside({ ...own, kind: 'mix' }, empty).share_of_ration).toBe(5);

@@ -55,8 +55,11 @@ export function leastDaily(problem: Problem, waterOf: WaterOf): number {
   return grams === 0 ? 0 : room > 0 ? (100 * grams) / room : Number.POSITIVE_INFINITY;
 }
 
-/** What a food beside begins with, percent of the ration; a pellet is half of it (common practice, no source). */
-const START = { pellet: 50, dry: 5, fresh: 1 } as const;
+/**
+ * What a food beside begins with, percent of the ration; a pellet is half of it, and one beside another takes a little of
+ * that other one's share (common practice, no source).
+ */
+const START = { pellet: 50, further: 10, dry: 5, fresh: 1 } as const;
 
 /** Id of a reference food fed beside: the same food may be in the mix too, so here it has an id of its own. */
 export function besideId(food: ReferenceFood): string {
@@ -66,8 +69,22 @@ export function besideId(food: ReferenceFood): string {
 /** A food of the keeper's as it begins beside the mix, as far as there is room; a fresh one counts air dry. */
 export function ownBeside(food: OwnFood, problem: Problem): Beside {
   const fresh = isFresh(food.composition.WATER);
+  if (!fresh && food.kind === 'pellet' && problem.beside.length > 0)
+    return besideFromOwn(food, Math.min(START.further, givenUpFor(food.id, problem).share));
   const start = fresh ? START.fresh : food.kind === 'pellet' ? START.pellet : START.dry;
   return airDry(besideFromOwn(food, Math.min(start, roomFor(problem, food.id))), fresh);
+}
+
+/**
+ * What a further pellet may take, percent of the ration, and from what beside it: half at most of the largest that is fed
+ * by share; where there is none, half of the mix.
+ */
+function givenUpFor(id: string, problem: Problem): { readonly from?: Beside; readonly share: number } {
+  const room = ({ share_of_ration: share, share_min = 0 }: Beside) => Math.min(share / 2, share - share_min);
+  const [from] = problem.beside
+    .filter((b) => b.grams_a_day === undefined && room(b) > 0)
+    .toSorted((a, b) => b.share_of_ration - a.share_of_ration);
+  return from ? { from, share: room(from) } : { share: roomFor(problem, id) / 2 };
 }
 
 /** A reference food as it begins beside the mix, as far as there is room; a fresh one counts air dry. */
@@ -81,11 +98,18 @@ function airDry(food: Beside, fresh: boolean): Beside {
   return fresh ? { ...food, counts_as: 'air dry' } : food;
 }
 
-/** Adds a food beside the mix; one that is fed already, in the mix or beside it, is left as it stands. */
+/**
+ * Adds a food beside the mix; one that is fed already, in the mix or beside it, is left as it stands. What is more than a trifle
+ * takes its share from the pellet that is fed already, so that the mix keeps its own.
+ */
 export function addBeside(mix: Mix, food: Beside): Mix {
   const { foods, beside } = mix.problem;
   if ([...foods, ...beside].some((f) => f.id === food.id)) return mix;
-  return withBeside(mix, [...beside, food]);
+  const wanted = food.share_of_ration;
+  const { from, share } = givenUpFor(food.id, mix.problem);
+  const taken = wanted < START.dry ? 0 : Math.min(wanted, share);
+  const others = beside.map((b) => (b === from ? { ...b, share_of_ration: b.share_of_ration - taken } : b));
+  return withBeside(mix, [...others, food]);
 }
 
 export function removeBeside(mix: Mix, id: string): Mix {

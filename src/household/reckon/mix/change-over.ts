@@ -1,10 +1,12 @@
 /** The change from the present food to a mix: what the present food holds, and the mix as its days count it. */
+
 import type { Composition } from '../../../foods/food.ts';
 import { isWhole } from '../../../formulation/explain/in-range.ts';
 import type { Beside, Ingredient, Problem } from '../../../formulation/problem/problem.ts';
 import type { BesideShares, Evaluation, NutrientLine } from '../../../formulation/problem/result.ts';
 import { COMPLETE } from '../../../kitchen/tolerances.ts';
 import type { Tag } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
 
 /** From this part of the weight on, percent, an amount is known of all of it; less by rounding errors alone. */
@@ -86,9 +88,10 @@ export function dailyGramsOf(
   problem: Problem,
   animals: readonly Animal[],
 ): { grams: number; from: string } | undefined {
-  if (problem.daily_grams !== undefined) return { grams: problem.daily_grams, from: 'as this mix says' };
+  if (problem.daily_grams !== undefined)
+    return { grams: problem.daily_grams, from: words().changeOver.fromMix };
   for (const { name, dailyGrams } of animals)
-    if (dailyGrams !== undefined) return { grams: dailyGrams, from: `what ${name} is fed` };
+    if (dailyGrams !== undefined) return { grams: dailyGrams, from: words().changeOver.fromAnimal(name) };
   return undefined;
 }
 

@@ -2,6 +2,7 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { words } from '../../../words/words.ts';
 import { AskFirst } from '../../shared/AskFirst.tsx';
 import { useNow } from '../../shared/hooks/now.ts';
 import { clockOf } from '../../shared/words/clock.ts';
@@ -19,6 +20,7 @@ export function BackupItem({ backup, changed }: { backup: Backup; changed(): voi
     },
   });
   const when = clockOf(backup.at, now);
+  const t = words().keeping.backups;
   return (
     <li aria-label={when}>
       <div className="backup-head">
@@ -27,30 +29,27 @@ export function BackupItem({ backup, changed }: { backup: Backup; changed(): voi
           {whyWords(backup.why)}, {sizeWords(backup.size)}
         </small>
         <div className="button-row">
-          <Button className="quiet-button" aria-label={`Go back to ${when}`} onPress={() => setAsking(true)}>
-            Go back
+          <Button className="quiet-button" aria-label={t.goBackTo(when)} onPress={() => setAsking(true)}>
+            {t.goBack}
           </Button>
-          <a className="quiet-link" href={addressOf(backup.name)} download aria-label={`Download ${when}`}>
-            Download
+          <a className="quiet-link" href={addressOf(backup.name)} download aria-label={t.downloadOf(when)}>
+            {t.download}
           </a>
         </div>
       </div>
-      {back.isSuccess && !asking && (
-        <p role="status">Done. What stood there before is kept as a backup, at the top of this list.</p>
-      )}
+      {back.isSuccess && !asking && <p role="status">{t.done}</p>}
       {asking && (
         <AskFirst
-          question={`Go back to how everything stood at ${when}?`}
+          question={t.question(when)}
           error={back.error}
-          keep="Leave it as it is"
+          keep={t.keep}
           onKeep={() => setAsking(false)}
-          lose={back.isPending ? 'Going back ...' : 'Go back'}
+          lose={back.isPending ? t.going : t.goBack}
           onLose={() => {
             if (!back.isPending) back.mutate();
           }}
         >
-          What was changed since then goes from every device. It is kept as a backup first, so that you can
-          come back to it.
+          {t.warning}
         </AskFirst>
       )}
     </li>

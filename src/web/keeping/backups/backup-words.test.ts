@@ -3,7 +3,7 @@ import { sizeWords, whyWords } from './backup-words.ts';
 
 it('says why a backup was made', () => {
   expect(whyWords('auto')).toBe('made by itself');
-  expect(whyWords('before-upgrade-5-6')).toBe('before a newer Pouchful changed the file');
+  expect(whyWords('before-upgrade-5-6')).toBe('before an update of Pouchful');
   expect(whyWords('something new')).toBe('something new');
 });
 

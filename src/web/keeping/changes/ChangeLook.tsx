@@ -4,8 +4,10 @@ import { Button } from 'react-aria-components';
 import { differencesOf } from '../../../household/merge/differences.ts';
 import type { Household, Mix } from '../../../household/model.ts';
 import type { Change } from '../../../household/records.ts';
+import { words } from '../../../words/words.ts';
 import { Failed } from '../../shared/Failed.tsx';
 import { useParts } from '../../shared/parts.tsx';
+import { dayAt } from '../../shared/today.ts';
 import { fetchChange } from '../../store/api.ts';
 import { namesIn } from '../../store/conflict-words.ts';
 import { useSave } from '../../store/household.ts';
@@ -21,24 +23,25 @@ export function ChangeLook({ change, house }: { change: Change; house: Household
     retry: false,
   });
   const names = namesIn(house);
+  const t = words().keeping.changes;
   const differences = data ? differencesOf(change.kind, data.before, data.after) : [];
   // When a mix was last saved says nothing that the line does not say.
   const rows = differences.filter(({ path }) => path[0] !== 'updatedAt').map((d) => differenceRow(d, names));
-  const parts = useParts(rows, { part: PART, of: 'things' });
+  const parts = useParts(rows, { part: PART });
   if (error) return <Failed error={error} />;
-  if (!data) return <p className="hint">Looking it up…</p>;
+  if (!data) return <p className="hint">{t.looking}</p>;
   return (
     <div className="past-look">
       {rows.length === 0 ? (
-        <p>Nothing else changed than when it was saved.</p>
+        <p>{t.onlySaved}</p>
       ) : (
         <div className="table-scroll">
           <table>
             <thead>
               <tr>
-                <th scope="col">What</th>
-                <th scope="col">Before</th>
-                <th scope="col">After</th>
+                <th scope="col">{t.what}</th>
+                <th scope="col">{t.before}</th>
+                <th scope="col">{t.after}</th>
               </tr>
             </thead>
             <tbody>
@@ -64,8 +67,9 @@ export function ChangeLook({ change, house }: { change: Change; house: Household
 /** Keeps a mix of that time as a version, to be compared with the present one or gone back to. */
 function KeepAsVersion({ change, before }: { change: Change; before: Mix }) {
   const save = useSave('versions');
-  const name = `Before ${timeWords(change.at)} on ${change.at.slice(0, 10)}`;
-  if (save.isSuccess) return <p role="status">Kept as “{name}” among the versions of the mix.</p>;
+  const t = words().keeping.changes;
+  const name = t.versionName(timeWords(change.at), words().figures.day(dayAt(change.at)));
+  if (save.isSuccess) return <p role="status">{t.keptAs(name)}</p>;
   return (
     <div className="button-row">
       <Button
@@ -79,7 +83,7 @@ function KeepAsVersion({ change, before }: { change: Change; before: Mix }) {
           );
         }}
       >
-        Keep the mix of before as a version
+        {t.keepVersion}
       </Button>
       <Failed error={save.error} />
     </div>

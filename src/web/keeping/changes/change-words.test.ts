@@ -4,19 +4,19 @@ import { byDay, changeWords, differenceRow, undoWords } from './change-words.ts'
 const nobody = () => undefined;
 
 it('says what was done to which thing', () => {
-  expect(changeWords({ what: 'changed', kind: 'lots', name: 'Millet' })).toBe('Changed the lot “Millet”');
+  expect(changeWords({ what: 'changed', kind: 'lots', name: 'Millet' })).toBe('Changed: the pack “Millet”');
   expect(changeWords({ what: 'brought back', kind: 'animals', name: 'Hazel' })).toBe(
-    'Brought back the animal “Hazel”',
+    'Brought back: the animal “Hazel”',
   );
   expect(changeWords({ what: 'changed', kind: 'kitchen', name: 'kitchen' })).toBe(
-    'Changed what the kitchen has',
+    'Changed: what the kitchen has',
   );
 });
 
 it('calls undoing a deletion bringing back, while it is deleted', () => {
   expect(undoWords({ what: 'deleted', newest: true })).toBe('Bring back');
-  expect(undoWords({ what: 'deleted', newest: false })).toBe('Take back');
-  expect(undoWords({ what: 'changed', newest: true })).toBe('Take back');
+  expect(undoWords({ what: 'deleted', newest: false })).toBe('Undo this');
+  expect(undoWords({ what: 'changed', newest: true })).toBe('Undo this');
 });
 
 it('lays changes by day, newest first as they come', () => {

@@ -1,10 +1,12 @@
 /** One paired device: its name, when it was here, and the way out. */
 import { useMutation } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
-import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { Button, Form, Label, TextField } from 'react-aria-components';
+import { words } from '../../../words/words.ts';
 import { AskFirst } from '../../shared/AskFirst.tsx';
 import { FormFoot } from '../../shared/FormFoot.tsx';
 import { useNow } from '../../shared/hooks/now.ts';
+import { NameInput } from '../../shared/typing/NameInput.tsx';
 import { clockOf } from '../../shared/words/clock.ts';
 import { type PairedDevice, putOut, renameDevice } from '../../store/access.ts';
 
@@ -13,24 +15,23 @@ export function DeviceItem({ device, changed }: { device: PairedDevice; changed(
   const now = useNow();
   const out = useMutation({ mutationFn: () => putOut(device.id), onSuccess: changed });
   const { name, thisOne } = device;
+  const t = words().keeping.devices;
   return (
     <li aria-label={name}>
       <div className="device-head">
         <b>{name}</b>
-        {thisOne && <span className="tag">this device</span>}
-        <small>
-          Paired {when(device.pairedAt, now)}, last here {when(device.seenAt, now)}.
-        </small>
+        {thisOne && <span className="tag">{t.thisOne}</span>}
+        <small>{t.seen(t.at(clockOf(device.pairedAt, now)), t.at(clockOf(device.seenAt, now)))}</small>
         <div className="button-row">
           <Button
             className="quiet-button"
-            aria-label={`Rename ${name}`}
+            aria-label={t.renameOf(name)}
             onPress={() => setDoing(doing === 'naming' ? undefined : 'naming')}
           >
-            Rename
+            {t.rename}
           </Button>
-          <Button className="quiet-button" aria-label={`Put out ${name}`} onPress={() => setDoing('asking')}>
-            Put out
+          <Button className="quiet-button" aria-label={t.putOutOf(name)} onPress={() => setDoing('asking')}>
+            {t.putOut}
           </Button>
         </div>
       </div>
@@ -46,14 +47,14 @@ export function DeviceItem({ device, changed }: { device: PairedDevice; changed(
       )}
       {doing === 'asking' && (
         <AskFirst
-          question={thisOne ? 'Put this device out?' : `Put out ${name}?`}
+          question={thisOne ? t.askThis : t.ask(name)}
           error={out.error}
-          keep="Keep it"
+          keep={t.keep}
           onKeep={() => setDoing(undefined)}
-          lose={thisOne ? 'Put this device out' : `Put out ${name}`}
+          lose={thisOne ? t.putThisOut : t.putOutOf(name)}
           onLose={() => out.mutate()}
         >
-          It can open the household no more, from this moment on. To come in again it must be paired anew.
+          {t.gone}
         </AskFirst>
       )}
     </li>
@@ -67,23 +68,19 @@ function Naming(props: { device: PairedDevice; done(): void; leave(): void }) {
     onSuccess: props.done,
   });
   const nameless = name.trim() === '';
+  const t = words().keeping.devices;
   function submit(event: FormEvent) {
     event.preventDefault();
     if (!nameless && !rename.isPending) rename.mutate();
   }
   return (
     <Form onSubmit={submit}>
-      <TextField value={name} onChange={setName} isInvalid={nameless} maxLength={40} autoFocus>
-        <Label>Name of the device</Label>
-        <Input autoComplete="off" />
-        {nameless && <p className="field-error">Give it a name.</p>}
+      <TextField value={name} onChange={setName} isInvalid={nameless} autoFocus>
+        <Label>{t.name}</Label>
+        <NameInput autoComplete="off" most={40} />
+        {nameless && <p className="field-error">{t.nameless}</p>}
       </TextField>
-      <FormFoot error={rename.error} save="Save name" onLeave={props.leave} />
+      <FormFoot error={rename.error} save={t.saveName} onLeave={props.leave} />
     </Form>
   );
-}
-
-/** "at 14:30", with the day where it is not today. */
-function when(at: string, now: number): string {
-  return `at ${clockOf(at, now)}`;
 }

@@ -1,6 +1,7 @@
 /** Lets one more device in: a code to type, and the same as a QR code to scan. */
 import { useMutation } from '@tanstack/react-query';
 import { Button } from 'react-aria-components';
+import { words } from '../../../words/words.ts';
 import { Failed } from '../../shared/Failed.tsx';
 import { useNow } from '../../shared/hooks/now.ts';
 import { sayTime } from '../../shared/words/clock.ts';
@@ -15,18 +16,19 @@ export function PairAnother(props: {
   done(): void;
 }) {
   const make = useMutation({ mutationFn: makeCode, onSuccess: props.made });
+  const t = words().keeping.devices;
   return (
     <>
-      <p role="status">{props.newcomer !== undefined && `${props.newcomer} is paired.`}</p>
+      <p role="status">{props.newcomer !== undefined && t.isPaired(props.newcomer)}</p>
       <Failed error={make.error} />
       {props.offer && <Offer key={props.offer.code} offer={props.offer} />}
       <div className="button-row">
         <Button className="button strong" onPress={() => make.mutate()}>
-          {props.offer ? 'Make a new code' : 'Pair a device'}
+          {props.offer ? t.newCode : t.pair}
         </Button>
         {props.offer && (
           <Button className="quiet-button" onPress={props.done}>
-            Close
+            {words().common.close}
           </Button>
         )}
       </div>
@@ -37,25 +39,22 @@ export function PairAnother(props: {
 function Offer({ offer: { code, links, goodUntil } }: { offer: PairingOffer }) {
   const left = Date.parse(goodUntil) - useNow();
   const [best] = links;
-  if (left <= 0) return <p>The code is no longer good. Make a new one.</p>;
+  const t = words().keeping.devices;
+  if (left <= 0) return <p>{t.expired}</p>;
   return (
-    <section className="pairing-offer" aria-label="Pairing code">
-      {best && <QrCode text={best} label="QR code that pairs a device" />}
+    <section className="pairing-offer" aria-label={t.offer}>
+      {best && <QrCode text={best} label={t.qr} />}
       <div>
-        <p>
-          {best
-            ? 'On the other device, scan this. Or open the address there and type the code:'
-            : 'This computer is in no network at the moment. Once it is, make a new code.'}
-        </p>
+        <p>{best ? t.scan : t.noNetwork}</p>
         {links.map((link) => (
           <p key={link} className="pairing-address">
             {new URL(link).origin}
           </p>
         ))}
-        <output className="pairing-code" aria-label="Code">
+        <output className="pairing-code" aria-label={t.code}>
           {code}
         </output>
-        <p className="hint">Good for one device, {sayTime(left)} more.</p>
+        <p className="hint">{t.good(sayTime(left))}</p>
       </div>
     </section>
   );

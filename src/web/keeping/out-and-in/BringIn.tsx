@@ -1,6 +1,8 @@
 /** A file chosen to come in: what kind it is, what it would change, and the press that does it. */
+
 import { useId, useRef, useState } from 'react';
 import { MOST_FILE_BYTES, PART_FORMAT } from '../../../household/exchange/format.ts';
+import { words } from '../../../words/words.ts';
 import { HouseholdFile } from './HouseholdFile.tsx';
 import { PartFile } from './PartFile.tsx';
 
@@ -10,6 +12,7 @@ interface Chosen {
 }
 
 export function BringIn() {
+  const t = words().exchange.bringIn;
   const id = useId();
   const [chosen, setChosen] = useState<Chosen>();
   const [fault, setFault] = useState('');
@@ -21,34 +24,28 @@ export function BringIn() {
     setDone('');
     setChosen(undefined);
     if (!file) return;
-    if (file.size > MOST_FILE_BYTES)
-      return setFault(
-        `${file.name} has more than ${MOST_FILE_BYTES / 1_000_000} MB, the most that is taken in. Is it the right file?`,
-      );
+    if (file.size > MOST_FILE_BYTES) return setFault(t.tooBig(file.name, MOST_FILE_BYTES / 1_000_000));
     setChosen({ name: file.name, text: await file.text() });
   }
 
-  function end(words: string) {
+  function end(told: string) {
     setChosen(undefined);
-    setDone(words);
+    setDone(told);
     if (input.current) input.current.value = '';
   }
 
   return (
-    <section className="panel" aria-label="Bring in">
-      <h2>Bring in</h2>
-      <p>
-        A file saved from Pouchful: a whole household, or one mix or food from another keeper. It is looked at
-        first; nothing is written until you have seen what would change.
-      </p>
-      <label htmlFor={id}>File</label>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
+      <p>{t.text}</p>
+      <label htmlFor={id}>{t.file}</label>
       <input
         ref={input}
         id={id}
         type="file"
         accept=".json,application/json"
         onChange={(e) => {
-          choose(e.target.files?.[0]).catch(() => setFault('The file could not be read. Choose it again.'));
+          choose(e.target.files?.[0]).catch(() => setFault(t.notRead));
         }}
       />
       {fault && (

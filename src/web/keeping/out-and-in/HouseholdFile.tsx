@@ -1,9 +1,12 @@
 /** A whole household from a file: the way it is to come in, what that would change, and the press that does it. */
+
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { ImportCheck, ImportMode, RecordChange } from '../../../household/exchange/wire.ts';
+import type { ImportCheck, ImportMode } from '../../../household/exchange/wire.ts';
+import { words } from '../../../words/words.ts';
 import { useParts } from '../../shared/parts.tsx';
 import { Radios } from '../../shared/Radios.tsx';
+import { Sentence } from '../../shared/words/Sentence.tsx';
 import type { ApiError } from '../../store/api-error.ts';
 import { useHousehold } from '../../store/household.ts';
 import { bringIn, lookAt } from '../send-file.ts';
@@ -12,16 +15,13 @@ import { asRefusal, Refused } from './Refused.tsx';
 interface Props {
   name: string;
   text: string;
-  onDone(words: string): void;
+  onDone(told: string): void;
 }
 
-const WAYS: readonly (readonly [ImportMode, string])[] = [
-  ['add', 'Add what is not here; all that is here stays as it is'],
-  ['update', 'Add what is not here, and make what differs as in the file'],
-  ['replace', 'Replace everything: the household holds what the file holds, and nothing else'],
-];
+const WAYS: readonly ImportMode[] = ['add', 'update', 'replace'];
 
 export function HouseholdFile({ name, text, onDone }: Props) {
+  const t = words().exchange.bringIn;
   const [mode, setMode] = useState<ImportMode>();
   const [check, setCheck] = useState<ImportCheck>();
   const [error, setError] = useState<ApiError>();
@@ -53,9 +53,7 @@ export function HouseholdFile({ name, text, onDone }: Props) {
     try {
       const { counts } = await bringIn(text, mode, check.token);
       await refetch();
-      onDone(
-        `Brought in from ${name}: ${counted(counts)}. It stands under “Changes” and can be taken back there.`,
-      );
+      onDone(t.done(name, counted(counts)));
     } catch (e) {
       setError(asRefusal(e));
       setCheck(undefined);
@@ -67,14 +65,19 @@ export function HouseholdFile({ name, text, onDone }: Props) {
   return (
     <div className="arrival">
       <h3>{name}</h3>
-      <Radios label="How is it to come in?" value={mode} options={WAYS} onChange={(way) => void look(way)} />
+      <Radios
+        label={t.how}
+        value={mode}
+        options={WAYS.map((way) => [way, t.ways[way]])}
+        onChange={(way) => void look(way)}
+      />
       <Refused error={error} />
-      {busy && <p role="status">One moment…</p>}
+      {busy && <p role="status">{words().exchange.moment}</p>}
       {check && mode && (
         <>
           <Changes check={check} />
           <Button className="button strong" onPress={() => void write()}>
-            {mode === 'replace' ? 'Replace everything' : 'Bring in'}
+            {mode === 'replace' ? t.replace : t.press}
           </Button>
         </>
       )}
@@ -83,71 +86,49 @@ export function HouseholdFile({ name, text, onDone }: Props) {
 }
 
 function counted({ new: added, different, gone, kept, same }: ImportCheck['counts']): string {
-  const parts = [
-    `${added} new`,
-    `${different} changed`,
-    `${gone} gone`,
-    ...(kept > 0 ? [`${kept} that differ left as they are`] : []),
-    `${same} the same`,
-  ];
-  return parts.join(', ');
+  const t = words().exchange.bringIn.counts;
+  return [
+    t.new(added),
+    t.different(different),
+    t.gone(gone),
+    ...(kept > 0 ? [t.kept(kept)] : []),
+    t.same(same),
+  ].join(', ');
 }
 
-const WORDS: Readonly<Record<RecordChange['what'], string>> = {
-  new: 'New',
-  different: 'Changes',
-  gone: 'Goes',
-  kept: 'Stays as it is here',
-};
-
-const KINDS: Readonly<Record<RecordChange['kind'], string>> = {
-  foods: 'food',
-  profiles: 'target',
-  animals: 'animal',
-  mixes: 'mix',
-  versions: 'kept version',
-  lots: 'lot',
-  offers: 'offer',
-  dryingRuns: 'drying run',
-  batches: 'batch',
-  kitchen: 'kitchen',
-};
-
 function Changes({ check }: { check: ImportCheck }) {
+  const t = words().exchange.bringIn;
   const { shown, more } = useParts(check.changes, { part: 30, of: 'changes' });
   const all = check.counts.new + check.counts.different + check.counts.gone + check.counts.kept;
   return (
-    <section aria-label="What would change">
+    <section aria-label={t.changes}>
       <p role="status" className="answer-state">
-        <strong>What would change:</strong> {counted(check.counts)}.
+        <Sentence
+          of={t.changesAre(counted(check.counts))}
+          with={{ head: (text) => <strong>{text}</strong> }}
+        />
       </p>
-      {check.leftOut > 0 && (
-        <p className="notice-line">
-          {check.leftOut} records of the file were not readable where it was made. They stay in the file and
-          are not taken in.
-        </p>
-      )}
+      {check.leftOut > 0 && <p className="notice-line">{t.leftOut(check.leftOut)}</p>}
       <ul className="change-list">
         {shown.map((c) => (
           <li key={`${c.kind} ${c.id}`} className={c.what}>
-            <strong>{WORDS[c.what]}</strong>: {KINDS[c.kind]} “{c.name}”{c.why && ` (${c.why})`}
+            <strong>{t.what[c.what]}</strong>: {words().household.kinds[c.kind]} “{c.name}”
+            {c.why && ` (${c.why})`}
             {c.fields && (
               <ul>
                 {c.fields.map((f) => (
                   <li key={f.field}>
-                    <code>{f.field || 'all of it'}</code>: {f.before ?? 'nothing'} → {f.after ?? 'nothing'}
+                    <code>{f.field || t.allOfIt}</code>: {f.before ?? t.nothing} → {f.after ?? t.nothing}
                   </li>
                 ))}
-                {c.moreFields !== undefined && <li>and {c.moreFields} more fields</li>}
+                {c.moreFields !== undefined && <li>{t.moreFields(c.moreFields)}</li>}
               </ul>
             )}
           </li>
         ))}
       </ul>
       {more}
-      {all > check.changes.length && (
-        <p className="hint">{all - check.changes.length} more changes are not listed here.</p>
-      )}
+      {all > check.changes.length && <p className="hint">{t.moreChanges(all - check.changes.length)}</p>}
     </section>
   );
 }

@@ -1,7 +1,10 @@
 /** A mix or food from another keeper: what comes in, and which of the sender's choices are taken over. */
+
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { PartCheck } from '../../../household/exchange/wire.ts';
+import { words } from '../../../words/words.ts';
+import { Sentence } from '../../shared/words/Sentence.tsx';
 import type { ApiError } from '../../store/api-error.ts';
 import { useHousehold } from '../../store/household.ts';
 import { bringInPart, lookAtPart } from '../send-file.ts';
@@ -11,10 +14,11 @@ import '../../shared/styles/ticks.css';
 interface Props {
   name: string;
   text: string;
-  onDone(words: string): void;
+  onDone(told: string): void;
 }
 
 export function PartFile({ name, text, onDone }: Props) {
+  const t = words().exchange.part;
   const [check, setCheck] = useState<PartCheck>();
   const [accepted, setAccepted] = useState<ReadonlySet<string>>(new Set());
   const [error, setError] = useState<ApiError>();
@@ -35,7 +39,7 @@ export function PartFile({ name, text, onDone }: Props) {
     try {
       const { coming } = await bringInPart(text, [...accepted], check.token);
       await refetch();
-      onDone(`Brought in: ${coming.map((c) => c.name).join(', ') || 'nothing, all of it was here'}.`);
+      onDone(coming.length > 0 ? t.done(coming.map((c) => c.name).join(', ')) : t.doneNothing);
     } catch (e) {
       setError(asRefusal(e));
     } finally {
@@ -47,14 +51,15 @@ export function PartFile({ name, text, onDone }: Props) {
     <div className="arrival">
       <h3>{name}</h3>
       <Refused error={error} />
-      {busy && <p role="status">One moment…</p>}
+      {busy && <p role="status">{words().exchange.moment}</p>}
       {check && (
         <>
           <p>
-            <strong>Comes in:</strong>{' '}
-            {check.coming.map((c) => `${NOUNS[c.kind] ?? ''} “${c.name}”`).join(', ') ||
-              'nothing that is not here already'}
-            .{check.same.length > 0 && ` Here already, just so: ${check.same.join(', ')}.`}
+            <Sentence
+              of={check.coming.length > 0 ? t.comes(check.coming.map(named).join(', ')) : t.comesNothing}
+              with={{ head: (text) => <strong>{text}</strong> }}
+            />{' '}
+            {check.same.length > 0 && t.same(check.same.join(', '))}
           </p>
           {check.notes.map((note) => (
             <p key={note} className="notice-line">
@@ -63,8 +68,8 @@ export function PartFile({ name, text, onDone }: Props) {
           ))}
           {check.choices.length > 0 && (
             <fieldset className="ticks their-choices">
-              <legend>Choices of the sender: what you do not tick is not taken over</legend>
-              {check.choices.map(({ id, words, instead }) => (
+              <legend>{t.choices}</legend>
+              {check.choices.map(({ id, words: says, instead }) => (
                 <label key={id} className="tick">
                   <input
                     type="checkbox"
@@ -72,14 +77,14 @@ export function PartFile({ name, text, onDone }: Props) {
                     onChange={(e) => take(id, e.target.checked)}
                   />
                   <span>
-                    {words} <small>Not ticked: {instead}.</small>
+                    {says} <small>{t.notTicked(instead)}</small>
                   </span>
                 </label>
               ))}
             </fieldset>
           )}
           <Button className="button strong" onPress={() => void write()}>
-            Bring in
+            {words().exchange.bringIn.press}
           </Button>
         </>
       )}
@@ -87,8 +92,8 @@ export function PartFile({ name, text, onDone }: Props) {
   );
 }
 
-const NOUNS: Readonly<Partial<Record<PartCheck['coming'][number]['kind'], string>>> = {
-  foods: 'food',
-  profiles: 'target',
-  mixes: 'mix',
-};
+/** "mix “Winter”". */
+function named({ kind, name }: PartCheck['coming'][number]): string {
+  const { kinds } = words().exchange.part;
+  return kind in kinds ? `${kinds[kind as keyof typeof kinds]} “${name}”` : `“${name}”`;
+}

@@ -1,44 +1,39 @@
 /** What can be saved as files: everything, tables for a spreadsheet, one mix or food for another keeper. */
+
 import { useState } from 'react';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 
-const TABLES: readonly (readonly [name: string, words: string])[] = [
-  ['foods', 'Own foods'],
-  ['mixes', 'Shares of mixes'],
-  ['lots', 'Lots'],
-  ['batches', 'Batches'],
-  ['pours', 'Pours'],
-  ['animals', 'Animals'],
-];
+const TABLES = ['foods', 'mixes', 'lots', 'batches', 'pours', 'animals'] as const;
 
 export function TakeOut() {
-  const [decimal, setDecimal] = useState<'point' | 'comma'>('point');
+  const [decimal, setDecimal] = useState<'point' | 'comma'>(
+    words().figures.number(0.5) === '0.5' ? 'point' : 'comma',
+  );
+  const t = words().exchange.takeOut;
   return (
-    <section className="panel" aria-label="Take out">
-      <h2>Take out</h2>
-      <p>
-        Everything as one open file that any program can read, and that Pouchful brings in again as it was.
-        Its history and its backups stay here.
-      </p>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
+      <p>{t.text}</p>
       <a className="button strong" href="/api/export" download="pouchful-household.json">
-        Save everything as one file
+        {t.all}
       </a>
-      <h3>Tables for a spreadsheet</h3>
+      <h3>{t.tables}</h3>
       <Choice
-        label="Decimal mark"
+        label={t.decimal}
         value={decimal}
         options={[
-          ['point', '6.25, columns parted by commas'],
-          ['comma', '6,25, columns parted by semicolons'],
+          ['point', t.point],
+          ['comma', t.comma],
         ]}
         onChange={setDecimal}
       />
       <ul className="file-list">
-        {TABLES.map(([name, words]) => (
+        {TABLES.map((name) => (
           <li key={name}>
             <a href={`/api/export/${name}.csv?decimal=${decimal}`} download={`pouchful-${name}.csv`}>
-              {words}
+              {t.names[name]}
             </a>
           </li>
         ))}
@@ -49,10 +44,11 @@ export function TakeOut() {
 }
 
 function ForAnother() {
+  const t = words().exchange.takeOut;
   const { house } = useMixDraft();
   const things = [
-    ...house.mixes.map((m) => [`mix/${m.id}`, `Mix: ${m.name}`] as const),
-    ...house.foods.map((f) => [`food/${f.id}`, `Food: ${f.name}`] as const),
+    ...house.mixes.map((m) => [`mix/${m.id}`, t.mix(m.name)] as const),
+    ...house.foods.map((f) => [`food/${f.id}`, t.food(f.name)] as const),
   ];
   const [chosen, setChosen] = useState('');
   const [first] = things;
@@ -61,19 +57,16 @@ function ForAnother() {
   const [what = '', ...id] = path.split('/');
   return (
     <>
-      <h3>One mix or food for another keeper</h3>
-      <p className="hint">
-        With the own foods and the own target that a mix names; without animals, cupboard, prices and what
-        your animal refuses.
-      </p>
-      <Choice label="Mix or food" value={path} options={things} onChange={setChosen} />
+      <h3>{t.forAnother}</h3>
+      <p className="hint">{t.forAnotherText}</p>
+      <Choice label={t.mixOrFood} value={path} options={things} onChange={setChosen} />
       <p>
         <a
           className="button"
           href={`/api/export/${what}/${encodeURIComponent(id.join('/'))}`}
           download={`pouchful-${what}.json`}
         >
-          Save as a file
+          {t.save}
         </a>
       </p>
     </>

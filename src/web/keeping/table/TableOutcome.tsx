@@ -1,14 +1,17 @@
 /** What a settled table comes to, shown before it is written: foods of the keeper's own and a mix. */
+
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Label, TextField } from 'react-aria-components';
 import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
 import { tableFile } from '../../../household/exchange/table/table-file.ts';
 import { proposalOf } from '../../../household/exchange/table/table-proposal.ts';
 import type { Household } from '../../../household/model.ts';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { Failed } from '../../shared/Failed.tsx';
 import { go } from '../../shared/route.ts';
 import { today } from '../../shared/today.ts';
+import { NameInput } from '../../shared/typing/NameInput.tsx';
 import { allProfiles, useHousehold } from '../../store/household.ts';
 import { newId } from '../../store/new-id.ts';
 import { useReferenceFoods } from '../../worker/engine.ts';
@@ -19,12 +22,17 @@ interface Props {
   table: ReadTable;
   inHand: TableInHand;
   house: Household;
+  /** What was pasted is kept. */
+  written(): void;
 }
 
-export function TableOutcome({ table, inHand, house }: Props) {
+export function TableOutcome({ table, inHand, house, written }: Props) {
+  const t = words().ownTable.outcome;
   const profiles = allProfiles(house);
-  const [tableName, setTableName] = useState(() => `${inHand.source?.name ?? 'my table'}, ${today()}`);
-  const [mixName, setMixName] = useState('Mix from my table');
+  const [tableName, setTableName] = useState(
+    () => `${inHand.source?.name ?? words().ownTable.source.name}, ${today()}`,
+  );
+  const [mixName, setMixName] = useState(() => words().ownTable.outcome.mixName);
   const [withMix, setWithMix] = useState(true);
   const [profileId, setProfileId] = useState(house.animals[0]?.profileId ?? profiles[0]?.id ?? '');
   const [error, setError] = useState<{ message: string }>();
@@ -41,11 +49,9 @@ export function TableOutcome({ table, inHand, house }: Props) {
     refs.every((ref) => references.has(ref));
   if (!ready)
     return (
-      <section className="panel" aria-label="What comes in">
-        <h2>What comes in</h2>
-        <p role="status">
-          {table.lacking ?? 'It is shown here once every question is answered and every row is decided.'}
-        </p>
+      <section className="panel" aria-label={t.title}>
+        <h2>{t.title}</h2>
+        <p role="status">{table.lacking ?? t.notYet}</p>
       </section>
     );
   const about = {
@@ -59,7 +65,7 @@ export function TableOutcome({ table, inHand, house }: Props) {
   };
   const proposal = proposalOf(table, {
     ...about,
-    ...(hasShares && withMix && { mixName: mixName.trim() || 'Mix from my table' }),
+    ...(hasShares && withMix && { mixName: mixName.trim() || t.mixName }),
   });
   const { foods, mix, notes } = proposal;
 
@@ -70,10 +76,10 @@ export function TableOutcome({ table, inHand, house }: Props) {
     try {
       const text = tableFile(proposal);
       const { token, counts } = await lookAt(text, 'add');
-      if (counts.kept + counts.different + counts.gone > 0)
-        throw new Error('Something of the same name is here already; nothing was written.');
+      if (counts.kept + counts.different + counts.gone > 0) throw new Error(t.sameName);
       await bringIn(text, 'add', token);
       await refetch();
+      written();
       if (mix) go('mix', mix.id);
       else go('foods');
     } catch (e) {
@@ -84,40 +90,39 @@ export function TableOutcome({ table, inHand, house }: Props) {
   }
 
   return (
-    <section className="panel" aria-label="What comes in">
-      <h2>What comes in</h2>
+    <section className="panel" aria-label={t.title}>
+      <h2>{t.title}</h2>
       {table.offHundred !== undefined && (
         <p className="notice-line">
-          The shares of the table come to {table.offHundred} %.{' '}
-          {table.scaled ? 'They are brought to 100 % in proportion.' : 'They come in as they stand.'}{' '}
+          {table.scaled ? t.scaled(table.offHundred) : t.asIs(table.offHundred)}{' '}
           <button
             type="button"
             className="quiet-button"
             onClick={() => inHand.answer('scale', table.scaled ? undefined : 'yes')}
           >
-            {table.scaled ? 'Leave them as they stand' : 'Bring them to 100 %'}
+            {table.scaled ? t.leaveAsIs : t.scale}
           </button>
         </p>
       )}
       <div className="fields">
         <TextField className="wide" value={tableName} onChange={setTableName}>
-          <Label>Where the figures come from</Label>
-          <Input autoComplete="off" maxLength={150} />
+          <Label>{t.from}</Label>
+          <NameInput autoComplete="off" most={150} />
         </TextField>
         {hasShares && (
           <label className="tick">
             <input type="checkbox" checked={withMix} onChange={(e) => setWithMix(e.target.checked)} />
-            <span>Make a mix of the shares</span>
+            <span>{t.makeMix}</span>
           </label>
         )}
         {hasShares && withMix && (
           <>
             <TextField value={mixName} onChange={setMixName}>
-              <Label>Name of the mix</Label>
-              <Input autoComplete="off" maxLength={150} />
+              <Label>{t.nameOfMix}</Label>
+              <NameInput autoComplete="off" most={150} />
             </TextField>
             <Choice
-              label="Target"
+              label={t.needs}
               value={profile.id}
               options={profiles.map((p) => [p.id, p.name] as const)}
               onChange={setProfileId}
@@ -126,22 +131,20 @@ export function TableOutcome({ table, inHand, house }: Props) {
         )}
       </div>
       <p>
-        <strong>{foods.length === 1 ? 'One food of your own' : `${foods.length} foods of your own`}</strong>
-        {mix && ` and the mix “${mix.name}” of ${mix.problem.foods.length} foods`}.
+        <strong>
+          {mix ? t.andMix(foods.length, mix.name, mix.problem.foods.length) : t.foods(foods.length)}
+        </strong>
       </p>
       {notes.map((n) => (
         <p key={n} className="hint">
           {n}
         </p>
       ))}
-      <p className="hint">
-        The figures are those of your table. Pouchful sees only whether a food can have them, not whether they
-        are true; it is no veterinary advice.
-      </p>
+      <p className="hint">{t.caution}</p>
       <Failed error={error} />
-      {busy && <p role="status">One moment…</p>}
+      {busy && <p role="status">{words().ownTable.moment}</p>}
       <Button className="button strong" isDisabled={foods.length === 0 && !mix} onPress={() => void write()}>
-        Bring in
+        {t.bringIn}
       </Button>
     </section>
   );

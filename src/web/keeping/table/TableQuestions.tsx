@@ -1,12 +1,15 @@
 /** What a table leaves open, asked in plain words; nothing comes of it until all is answered. */
+
 import type { TableQuestion } from '../../../household/exchange/table/asked.ts';
 import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
+import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { useParts } from '../../shared/parts.tsx';
 import { Radios } from '../../shared/Radios.tsx';
 import type { TableInHand } from './useTable.ts';
 
 export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: TableInHand }) {
+  const t = words().ownTable.questions;
   // What a column holds is chosen in its own place; the columns as a whole are confirmed last.
   const asked = table.questions.filter((q) => !q.id.startsWith('column ') && q.id !== 'columns');
   const confirm = table.questions.find((q) => q.id === 'columns');
@@ -14,8 +17,8 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
   const { shown, more } = useParts(asked, { part: 20, of: 'questions' });
   const [yes] = confirm?.options ?? [];
   return (
-    <section className="panel" aria-label="Questions about the table">
-      <h2>What is to be said of it</h2>
+    <section className="panel" aria-label={t.region}>
+      <h2>{t.title}</h2>
       {shown.map((question) => (
         <Asked
           key={question.id}
@@ -27,10 +30,7 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
       {confirm && yes && (
         <div className="question">
           {open.length > 0 ? (
-            <p role="status">
-              {open.length === 1 ? 'One question is open' : `${open.length} questions are open`}, above or
-              among the columns.
-            </p>
+            <p role="status">{t.open(open.length)}</p>
           ) : (
             <label className="tick">
               <input
@@ -38,7 +38,7 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
                 checked={confirm.answer !== undefined}
                 onChange={(e) => inHand.answer(confirm.id, e.target.checked ? yes.answer : undefined)}
               />
-              <span>I have looked at the columns: they are read rightly</span>
+              <span>{t.looked}</span>
             </label>
           )}
         </div>
@@ -47,10 +47,10 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
   );
 }
 
-const FREE: Readonly<Record<NonNullable<TableQuestion['free']>, readonly [label: string, unit: string]>> = {
-  grams: ['Another weight', 'g'],
-  percent: ['Moisture', '%'],
-  figure: ['The figure', ''],
+const UNITS: Readonly<Record<NonNullable<TableQuestion['free']>, string>> = {
+  grams: 'g',
+  percent: '%',
+  figure: '',
 };
 
 function Asked({
@@ -60,12 +60,13 @@ function Asked({
   question: TableQuestion;
   onAnswer(answer: string | undefined): void;
 }) {
+  const t = words().ownTable.questions;
   const { message, options, free, answer } = question;
   const listed = options.some((o) => o.answer === answer);
-  const words = (
+  const asks = (
     <>
       <span className={`question-state ${answer === undefined ? 'open' : 'answered'}`}>
-        {answer === undefined ? '? Open' : '✓ Answered'}
+        {answer === undefined ? t.isOpen : t.isAnswered}
       </span>{' '}
       {message}
     </>
@@ -74,18 +75,18 @@ function Asked({
     <div className="question">
       {options.length > 0 ? (
         <Radios
-          label={words}
+          label={asks}
           value={listed ? answer : undefined}
           options={options.map((o) => [o.answer, o.label] as const)}
           onChange={onAnswer}
         />
       ) : (
-        <p className="question-words">{words}</p>
+        <p className="question-words">{asks}</p>
       )}
       {free && (
         <NumberInput
-          label={`${FREE[free][0]}${options.length > 0 ? ', if it is another' : ''}`}
-          unit={FREE[free][1]}
+          label={options.length > 0 ? t.freeIf[free] : t.free[free]}
+          unit={UNITS[free]}
           min={0}
           max={free === 'percent' ? 99.99 : 1_000_000}
           decimals={4}

@@ -1,4 +1,5 @@
 /** What becomes of each row: a food of the keeper's own, one that is there, one of the tables, or nothing. */
+
 import { useState } from 'react';
 import { amountWords } from '../../../foods/figure-words.ts';
 import { type Figures, FOOD_GROUPS } from '../../../foods/food.ts';
@@ -6,6 +7,7 @@ import type { ReadTableRow } from '../../../household/exchange/table/read-table.
 import { ROW_ANSWERS } from '../../../household/exchange/table/row-fate.ts';
 import type { OwnFood } from '../../../household/model.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { useParts } from '../../shared/parts.tsx';
 import { useFoodSearch, useReferenceFoods } from '../../worker/engine.ts';
@@ -18,6 +20,7 @@ interface Props {
 }
 
 export function TableRows({ rows, inHand, ownFoods }: Props) {
+  const t = words().ownTable.rows;
   const open = rows.filter((r) => r.become === undefined);
   // What waits for the keeper stands first.
   const { shown, more } = useParts([...open, ...rows.filter((r) => r.become !== undefined)], {
@@ -25,10 +28,10 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
     of: 'rows',
   });
   return (
-    <section className="panel" aria-label="Rows">
-      <h2>What becomes of the rows</h2>
+    <section className="panel" aria-label={t.region}>
+      <h2>{t.title}</h2>
       <p role="status" className="hint">
-        {rows.length} rows{open.length > 0 && `, ${open.length} to be decided`}
+        {open.length > 0 ? t.countOpen(rows.length, open.length) : t.count(rows.length)}
       </p>
       <ul className="table-rows">
         {shown.map((row) => (
@@ -44,7 +47,7 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
             inHand.answerAll(Object.fromEntries(open.map((r) => [`row ${r.row}`, ROW_ANSWERS.out])))
           }
         >
-          Leave out all {open.length} rows that are not decided
+          {t.leaveOpen(open.length)}
         </button>
       )}
     </section>
@@ -55,6 +58,7 @@ const LOOK = 'look';
 const ASK = '';
 
 function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTableRow }) {
+  const t = words().ownTable.rows;
   const { become, kind, name, share, faults, notes, group } = row;
   const ref = become?.as === 'reference' ? become.ref : undefined;
   const chosen = useReferenceFoods(ref ? [ref] : []).get(ref ?? '');
@@ -68,14 +72,14 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
   if (kind !== 'food')
     return (
       <li className="left-out">
-        <strong>{name || `Row ${row.row + 1}`}</strong> <small>{KINDS[kind]}: left out</small>
+        <strong>{name || t.nth(row.row + 1)}</strong> <small>{t.leftOut[kind]}</small>
       </li>
     );
   return (
     <li className={become === undefined ? 'open' : ''}>
       <p>
         <strong>{name}</strong>
-        {share !== undefined && ` ${share} %`}
+        {share !== undefined && ` ${words().figures.percent(share)}`}
         {group && <small> {FOOD_GROUPS[group]}</small>}
       </p>
       <p className="hint">{figureWords(row.figures)}</p>
@@ -86,17 +90,15 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
       ))}
       {notes.length > 0 && <p className="hint">{notes.join('; ')}</p>}
       <Choice
-        label={`${name} becomes`}
+        label={t.becomes(name)}
         value={value}
         options={[
-          ...(value === ASK ? [[ASK, 'choose'] as const] : []),
-          ...(faults.length === 0
-            ? [[ROW_ANSWERS.own, 'a food of your own, with these figures'] as const]
-            : []),
-          ...same.map((f) => [`${ROW_ANSWERS.kept}${f.id}`, `your food “${f.name}” as it is here`] as const),
-          ...(ref ? [[`${ROW_ANSWERS.ref}${ref}`, `${chosen?.name ?? ref}, from the tables`] as const] : []),
-          [LOOK, 'a food of the tables…'],
-          [ROW_ANSWERS.out, 'nothing: leave it out'],
+          ...(value === ASK ? [[ASK, words().ownTable.columns.choose] as const] : []),
+          ...(faults.length === 0 ? [[ROW_ANSWERS.own, t.own] as const] : []),
+          ...same.map((f) => [`${ROW_ANSWERS.kept}${f.id}`, t.kept(f.name)] as const),
+          ...(ref ? [[`${ROW_ANSWERS.ref}${ref}`, t.ofTables(chosen?.name ?? ref)] as const] : []),
+          [LOOK, t.look],
+          [ROW_ANSWERS.out, t.nothing],
         ]}
         onChange={(next) => {
           setLooking(next === LOOK);
@@ -117,13 +119,13 @@ function RowLine({ row, inHand, ownFoods }: Omit<Props, 'rows'> & { row: ReadTab
 }
 
 function Suggestions({ name, onChoose }: { name: string; onChoose(ref: string): void }) {
-  const [words, setWords] = useState(name);
-  const { data: found = [] } = useFoodSearch(words, 6);
+  const [sought, setSought] = useState(name);
+  const { data: found = [] } = useFoodSearch(sought, 6);
   return (
     <div className="suggestions">
       <label>
-        Look in the tables for
-        <input type="search" value={words} onChange={(e) => setWords(e.target.value)} />
+        {words().ownTable.rows.lookFor}
+        <input type="search" value={sought} onChange={(e) => setSought(e.target.value)} />
       </label>
       <ul>
         {found.map((f) => (
@@ -139,24 +141,18 @@ function Suggestions({ name, onChoose }: { name: string; onChoose(ref: string): 
   );
 }
 
-const KINDS: Readonly<Record<Exclude<ReadTableRow['kind'], 'food'>, string>> = {
-  total: 'a sum or mean',
-  section: 'the heading of a section',
-  'heading again': 'the headings again',
-  nameless: 'no food is named',
-};
-
 function answerOf({ become }: ReadTableRow): string {
   if (!become) return ASK;
   if (become.as === 'own') return ROW_ANSWERS.own;
-  if (become.as === 'left out') return ROW_ANSWERS.out;
+  if (become.as === 'left-out') return ROW_ANSWERS.out;
   return become.as === 'kept' ? `${ROW_ANSWERS.kept}${become.id}` : `${ROW_ANSWERS.ref}${become.ref}`;
 }
 
 function figureWords(figures: Figures): string {
   const all = { ...figures.composition, ...figures.low, ...figures.high };
-  const words = NUTRIENTS.filter((n) => n.tag in all).map(
+  const t = words().ownTable.rows;
+  const said = NUTRIENTS.filter((n) => n.tag in all).map(
     (n) => `${n.name.toLowerCase()} ${amountWords(figures, n.tag)}`,
   );
-  return words.length > 0 ? `In 100 g as fed: ${words.join(', ')}` : 'No figures: all it holds is unknown';
+  return said.length > 0 ? t.figures(said.join(', ')) : t.noFigures;
 }

@@ -1,17 +1,22 @@
 /** Where a table comes from: pasted from the clipboard, or a file. */
+
 import { useId, useState } from 'react';
 import { Label, Text, TextArea, TextField } from 'react-aria-components';
-import { DELIMITER_WORDS, type Delimiter } from '../../../household/exchange/table/split-text.ts';
+import { delimiterWords } from '../../../household/exchange/table/split-text.ts';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { Radios } from '../../shared/Radios.tsx';
 import { readTableFile } from './read-file.ts';
 import type { TableInHand } from './useTable.ts';
 
-const DELIMITERS = Object.entries(DELIMITER_WORDS) as [Delimiter, string][];
 /** Characters that are read while they are typed. */
 const MOST_PASTED = 1_000_000;
 
 export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
+  const t = words().ownTable.source;
+  const f = words().figures;
+  const delimiters = delimiterWords();
+  const named = (delimiter: string) => delimiters.find(([d]) => d === delimiter)?.[1] ?? delimiter;
   const id = useId();
   const [way, setWay] = useState<'paste' | 'file'>('paste');
   const [fault, setFault] = useState('');
@@ -24,13 +29,9 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
   }
 
   function paste(text: string) {
-    setFault(
-      text.length > MOST_PASTED
-        ? 'That is more than a table of foods has. Leave out what is not needed.'
-        : '',
-    );
+    setFault(text.length > MOST_PASTED ? t.tooLong : '');
     inHand.setSource(
-      text.trim() === '' || text.length > MOST_PASTED ? undefined : { kind: 'text', text, name: 'my table' },
+      text.trim() === '' || text.length > MOST_PASTED ? undefined : { kind: 'text', text, name: t.name },
     );
   }
 
@@ -41,23 +42,20 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
     try {
       inHand.setSource(await readTableFile(file));
     } catch (error) {
-      setFault(error instanceof RangeError ? error.message : 'The file could not be read. Choose it again.');
+      setFault(error instanceof RangeError ? error.message : t.notRead);
     }
   }
 
   return (
-    <section className="panel" aria-label="Your table">
-      <h2>Your own table</h2>
-      <p>
-        A table of foods with their shares, figures or both, as you keep it: in English, German, French, Dutch
-        or Spanish. Nothing is written before you have seen how it reads.
-      </p>
+    <section className="panel" aria-label={t.region}>
+      <h2>{t.title}</h2>
+      <p>{t.text}</p>
       <Radios
-        label="Where is it?"
+        label={t.where}
         value={way}
         options={[
-          ['paste', 'Copied from a spreadsheet or a page'],
-          ['file', 'In a file (.xlsx, .csv, .tsv, .txt)'],
+          ['paste', t.pasted],
+          ['file', t.inFile],
         ]}
         onChange={choose}
       />
@@ -67,15 +65,15 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
           value={source?.kind === 'text' ? source.text : ''}
           onChange={paste}
         >
-          <Label>The table</Label>
+          <Label>{t.table}</Label>
           <TextArea rows={7} spellCheck={false} autoComplete="off" wrap="off" />
           <Text slot="description" className="hint">
-            Select the cells with their headings, copy them, and paste them here.
+            {t.how}
           </Text>
         </TextField>
       ) : (
         <div className="wide">
-          <label htmlFor={id}>File</label>
+          <label htmlFor={id}>{t.file}</label>
           <input
             id={id}
             type="file"
@@ -91,7 +89,7 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
       )}
       {source?.kind === 'sheets' && source.sheets.length > 1 && (
         <Choice
-          label="Sheet"
+          label={t.sheet}
           value={String(inHand.sheet)}
           options={source.sheets.map((s, i) => [String(i), s.name] as const)}
           onChange={(i) => inHand.setSheet(Number(i))}
@@ -100,31 +98,26 @@ export function TableSourceForm({ inHand }: { inHand: TableInHand }) {
       {split && (
         <>
           <Choice
-            label="Columns are parted by"
+            label={t.parted}
             value={split.delimiter}
-            options={DELIMITERS}
+            options={delimiters}
             onChange={inHand.setDelimiter}
           />
           {split.rivals.length > 0 && (
             <div role="alert" className="notice-line">
-              The columns may also be parted by {split.rivals.map((r) => DELIMITER_WORDS[r]).join(' or ')}.
-              Look at the columns below, and choose what parts them.{' '}
+              {t.alsoParted(f.either(split.rivals.map(named)))}{' '}
               <button
                 type="button"
                 className="quiet-button"
                 onClick={() => inHand.setDelimiter(split.delimiter)}
               >
-                It is {DELIMITER_WORDS[split.delimiter]}
+                {t.itIs(named(split.delimiter))}
               </button>
             </div>
           )}
         </>
       )}
-      {source?.kind === 'text' && source.encoding === 'Windows-1252' && (
-        <p className="hint">
-          Read as Windows-1252, as older spreadsheet programs write. Are ä, é and ñ right below?
-        </p>
-      )}
+      {source?.kind === 'text' && source.encoding === 'Windows-1252' && <p className="hint">{t.oldText}</p>}
       {grid && inHand.table?.lacking && (
         <p role="status" className="notice-line">
           {inHand.table.lacking}

@@ -1,8 +1,10 @@
-/** What the mix can be asked: why it is so, what is wished of it, trade-offs, versions, refusals and the change-over. */
+/** What the mix can be asked: why it is so, what is wished of it, more or less of things, versions, refusals and the change-over. */
+
 import type { Dispatch, SetStateAction } from 'react';
 import { type Key, Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import type { Eater } from '../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../household/model.ts';
+import { words } from '../../../words/words.ts';
 import type { AdviceProps } from './advice-props.ts';
 import { ChangeOverPanel } from './change-over/ChangeOverPanel.tsx';
 import { RefusalPanel } from './refusals/RefusalPanel.tsx';
@@ -16,19 +18,11 @@ import './advice.css';
 /** The tab that is open, and the way to open another. */
 export type OpenAdvice = readonly [Key, Dispatch<SetStateAction<Key>>];
 
-const TABS = {
-  why: 'Why',
-  wishes: 'Wishes',
-  trade: 'Trade-offs',
-  versions: 'Versions',
-  refusals: 'If a food is left',
-  sharing: 'Several animals',
-  change: 'Change-over',
-} as const;
+const TABS = ['why', 'wishes', 'trade', 'versions', 'refusals', 'sharing', 'change'] as const;
 
 /** The tab that an address names; "why" where it names none. */
-export function adviceAt(shown: string | undefined): keyof typeof TABS {
-  return shown !== undefined && shown in TABS ? (shown as keyof typeof TABS) : 'why';
+export function adviceAt(shown: string | undefined): (typeof TABS)[number] {
+  return TABS.find((tab) => tab === shown) ?? 'why';
 }
 
 export function AdviceTabs({
@@ -41,12 +35,13 @@ export function AdviceTabs({
   readonly eaters: readonly Eater[];
   readonly open: OpenAdvice;
 }) {
+  const t = words().why.tabs;
   return (
     <Tabs className="advice" selectedKey={tab} onSelectionChange={setTab}>
-      <TabList className="advice-tabs" aria-label="Ask about this mix">
-        {Object.entries(TABS).map(([id, name]) => (
+      <TabList className="advice-tabs" aria-label={t.all}>
+        {TABS.map((id) => (
           <Tab key={id} id={id} className="advice-tab">
-            {name}
+            {t[id]}
           </Tab>
         ))}
       </TabList>

@@ -1,4 +1,5 @@
 /** The ration as one bar, the mix first, with every part named and its share and grams a day in words below. */
+import { words } from '../../../words/words.ts';
 
 /** Marks told apart by pattern as well as by colour, in turn. */
 const PATTERNS = 4;
@@ -14,6 +15,7 @@ export function RationBar({
     readonly grams?: number;
   }[];
 }) {
+  const { beside: t, figures } = words();
   return (
     <div className="ration-parts">
       <div className="ration-bar" aria-hidden="true">
@@ -21,12 +23,12 @@ export function RationBar({
           <span key={id} className={markOf(i)} style={{ width: `${share}%` }} />
         ))}
       </div>
-      <ul className="ration-legend" aria-label="Parts of the ration">
+      <ul className="ration-legend" aria-label={t.parts}>
         {parts.map(({ id, name, share, grams }, i) => (
           <li key={id}>
             <span className={`ration-mark ${markOf(i)}`} aria-hidden="true" /> {name}{' '}
-            <strong>{Number(share.toFixed(1))} %</strong>
-            {grams !== undefined && ` ${Number(grams.toFixed(1))} g a day`}
+            <strong>{figures.percent(share, 1)}</strong>
+            {grams !== undefined && ` ${t.aDay(grams)}`}
           </li>
         ))}
       </ul>

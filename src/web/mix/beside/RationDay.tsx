@@ -1,8 +1,8 @@
 /** The whole ration of a day in grams, with what the animals of the mix eat as a suggestion. */
 import { Button } from 'react-aria-components';
-import { joined } from '../../../formulation/explain/sentences.ts';
 import type { Animal, Mix } from '../../../household/model.ts';
 import { dailyOf, leastDaily, type WaterOf, withDaily } from '../../../household/reckon/mix/beside.ts';
+import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 
@@ -15,23 +15,20 @@ interface Props {
 }
 
 export function RationDay({ mix, view, animals, waterOf, say }: Props) {
+  const t = words().beside.day;
   const { daily_grams } = mix.problem;
   const said = dailyOf(animals, mix.animalIds);
   const least = Math.ceil(100 * leastDaily(mix.problem, waterOf)) / 100;
   const set = (daily: number | undefined) => {
-    say(
-      daily === undefined && least > 0
-        ? 'Without the whole ration of a day, what was given in grams is kept as its share of the ration.'
-        : '',
-    );
+    say(daily === undefined && least > 0 ? t.without : '');
     void view.edit((m) => withDaily(m, daily, waterOf));
   };
   const offers = said
     ? said.names.length === 1
-      ? [{ grams: said.sum, words: '' }]
+      ? [{ grams: said.sum, offer: t.use }]
       : [
-          { grams: said.sum, words: ' for all together' },
-          { grams: said.mean, words: ' for each, on average' },
+          { grams: said.sum, offer: t.useAll },
+          { grams: said.mean, offer: t.useEach },
         ]
     : [];
   const open = offers.filter((o) => o.grams >= least && o.grams !== daily_grams);
@@ -39,32 +36,26 @@ export function RationDay({ mix, view, animals, waterOf, say }: Props) {
   return (
     <div className="ration-day">
       <NumberInput
-        label="Whole ration of a day"
-        unit="g"
+        label={t.label}
+        measure="mass"
         min={Math.max(0.01, least)}
         max={100_000}
         step={1}
         value={daily_grams}
-        placeholder="not said"
-        hint={least > 0 ? `What is given in grams below needs ${least} g at least.` : undefined}
+        placeholder={t.notSaid}
+        hint={least > 0 ? t.needs(least) : undefined}
         onCommit={set}
       />
       {said && open.length > 0 && (
         <div className="ration-offer">
-          <span className="hint">
-            {joined(said.names)} {said.names.length === 1 ? 'is' : 'are'} fed {round(said.sum)} g a day.
-          </span>
-          {open.map(({ grams, words }) => (
-            <Button key={words} className="button small" onPress={() => set(Number(grams.toFixed(2)))}>
-              Use {round(grams)} g{words}
+          <span className="hint">{t.fed(said.names, said.sum)}</span>
+          {open.map(({ grams, offer }) => (
+            <Button key={offer(grams)} className="button small" onPress={() => set(Number(grams.toFixed(2)))}>
+              {offer(grams)}
             </Button>
           ))}
         </div>
       )}
     </div>
   );
-}
-
-function round(value: number): string {
-  return String(Number(value.toFixed(1)));
 }

@@ -11,6 +11,7 @@ import {
   shareNow,
 } from '../../../household/reckon/mix/beside.ts';
 import { compositionOf } from '../../../household/reckon/mix/beside-blend.ts';
+import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { useReferenceFoods } from '../../worker/engine.ts';
@@ -23,6 +24,7 @@ import './ration.css';
 
 export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { house } = useMixDraft();
+  const t = words().beside;
   const heading = useId();
   const [notice, say] = useState('');
   const { beside, daily_grams } = mix.problem;
@@ -35,10 +37,10 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
 
   return (
     <section className="ration" aria-labelledby={heading}>
-      <h3 id={heading}>The whole ration</h3>
+      <h3 id={heading}>{t.title}</h3>
       <RationBar
         parts={[
-          { id: '', name: 'This mix', share: mixShare, grams: grams(mixShare, 1) },
+          { id: '', name: t.thisMix, share: mixShare, grams: grams(mixShare, 1) },
           ...beside.map((b) => {
             const share = shareNow(b, view.evaluation);
             return { id: b.id, name: nameOf(b), share, grams: grams(share, countedPart(b, waterOf(b))) };
@@ -58,7 +60,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
             waterOf={waterOf}
             onRemove={() => {
               void view.edit((m) => removeBeside(m, b.id));
-              say(`${nameOf(b)} is no longer fed beside the mix.`);
+              say(t.gone(nameOf(b)));
               focusWhenThere('.ration-add');
             }}
           />
@@ -69,7 +71,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
         own={house.foods}
         onAdd={(food) => {
           void view.edit((m) => addBeside(m, food));
-          say(`${nameOf(food)} is fed beside the mix now.`);
+          say(t.come(nameOf(food)));
         }}
       />
       <p className="hint ration-notice" aria-live="polite">

@@ -9,6 +9,7 @@ import {
   referenceBeside,
   roomFor,
 } from '../../../household/reckon/mix/beside.ts';
+import { words } from '../../../words/words.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
@@ -21,8 +22,9 @@ interface Props {
 }
 
 export function RationPicker(props: Props) {
+  const t = words().beside.picker;
   return (
-    <PickerDialog label="Add what is fed beside" title="Fed beside the mix" className="ration-add">
+    <PickerDialog label={t.label} title={t.title} className="ration-add">
       <Finder {...props} />
     </PickerDialog>
   );
@@ -32,13 +34,14 @@ function Finder({ mix, own, onAdd }: Props) {
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
   const note = useFoodSearchNote(query);
-  const words = query.trim().toLowerCase();
-  const mine = own.filter((f) => f.name.toLowerCase().includes(words));
+  const t = words().beside.picker;
+  const sought = query.trim().toLowerCase();
+  const mine = own.filter((f) => f.name.toLowerCase().includes(sought));
   const there = (id: string) =>
     mix.problem.beside.some((b) => b.id === id)
-      ? 'Fed'
+      ? t.fed
       : mix.problem.foods.some((f) => f.id === id)
-        ? 'In the mix'
+        ? t.inMix
         : undefined;
   const offered = (id: string, name: string, note: string, made: () => Beside) => ({
     id,
@@ -48,14 +51,16 @@ function Finder({ mix, own, onAdd }: Props) {
     barred: roomFor(mix.problem, id) === 0,
     take: () => onAdd(made()),
   });
-  const kindOf = (f: OwnFood) =>
-    `${f.kind === 'pellet' ? 'pellet' : 'own food'}${f.invented ? ', invented' : ''}`;
+  const kindOf = (f: OwnFood) => {
+    const kind = f.kind === 'pellet' ? t.pellet : t.own;
+    return f.invented ? t.invented(kind) : kind;
+  };
   const offers = [
     ...mine
       .toSorted((a, b) => Number(b.kind === 'pellet') - Number(a.kind === 'pellet'))
       .map((f) => offered(f.id, f.name, kindOf(f), () => ownBeside(f, mix.problem))),
     ...found.map((f) => {
-      const note = [isFresh(f.composition.WATER) && 'fresh', !f.plain && tableNote(f)];
+      const note = [isFresh(f.composition.WATER) && t.fresh, !f.plain && tableNote(f)];
       return offered(besideId(f), f.name, note.filter(Boolean).join(' · '), () =>
         referenceBeside(f, mix.problem),
       );
@@ -64,7 +69,7 @@ function Finder({ mix, own, onAdd }: Props) {
   return (
     <OfferList
       query={query}
-      placeholder="cucumber, dandelion, a pellet…"
+      placeholder={t.placeholder}
       searching={isFetching}
       note={note}
       offers={offers}

@@ -15,11 +15,11 @@ import {
   withChoice,
 } from '../../../household/reckon/mix/beside.ts';
 import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
+import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 import '../../shared/styles/ticks.css';
-import { capital } from '../../../formulation/explain/sentences.ts';
 
 interface Props {
   food: Beside;
@@ -32,6 +32,8 @@ interface Props {
 }
 
 export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }: Props) {
+  const { beside: texts, common, figures } = words();
+  const t = texts.row;
   const { id, share_of_ration: share, share_min, share_max, grams_a_day } = food;
   const daily = mix.problem.daily_grams;
   const [needsDay, setNeedsDay] = useState(false);
@@ -48,15 +50,15 @@ export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }
     <li className="ration-row">
       <fieldset data-beside={id}>
         <legend>
-          {name} {invented && <span className="tag">invented</span>}
+          {name} {invented && <span className="tag">{t.invented}</span>}
         </legend>
         <div className="fields ration-fields">
           <Choice
-            label="Given as"
+            label={t.givenAs}
             value={grams_a_day === undefined ? 'share' : 'grams'}
             options={[
-              ['share', 'share'],
-              ['grams', 'grams a day'],
+              ['share', t.asShare],
+              ['grams', t.asGrams],
             ]}
             onChange={(by) => {
               if (by === 'share') edit((m) => byShare(m, id, share));
@@ -67,54 +69,54 @@ export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }
           {grams_a_day === undefined ? (
             <div className="ration-share">
               <NumberInput
-                label="Share of the ration"
+                label={t.share}
                 unit="%"
                 min={least}
                 max={floor(most)}
                 step={5}
                 required
                 value={share}
-                hint={roomWords(room, least, most, '%')}
+                hint={roomWords(room, least, most)}
                 onCommit={(v) => edit((m) => byShare(m, id, v ?? 0))}
               />
             </div>
           ) : (
             <NumberInput
-              label="Grams a day"
-              unit="g"
+              label={t.grams}
+              measure="mass"
               min={ceil(grams(least))}
               max={floor(grams(most))}
               step={0.5}
               required
               value={grams_a_day}
-              hint={`${fresh ? 'Counted dry, that is' : 'That is'} ${round(share)} % of the ration.`}
+              hint={(fresh ? t.isShareDry : t.isShare)(share)}
               onCommit={(v) => edit((m) => byGrams(m, id, v ?? 0, waterOf))}
             />
           )}
           <NumberInput
-            label="Choose from"
+            label={t.from}
             unit="%"
             min={0}
             max={floor(share)}
             step={5}
             value={share_min}
-            placeholder={isChosen(food) ? String(round(share)) : 'fixed'}
+            placeholder={isChosen(food) ? figures.number(share) : t.fixed}
             onCommit={(v) => edit((m) => withChoice(m, id, v, share_max))}
           />
           <NumberInput
-            label="to"
+            label={t.to}
             unit="%"
             min={ceil(share)}
             max={100}
             step={5}
             value={share_max}
-            placeholder={isChosen(food) ? String(round(share)) : 'fixed'}
+            placeholder={isChosen(food) ? figures.number(share) : t.fixed}
             onCommit={(v) => edit((m) => withChoice(m, id, share_min, v))}
           />
         </div>
         {needsDay && daily === undefined && (
           <p role="alert" className="field-error">
-            Grams a day need the whole ration of a day. Write that first, above; then choose grams again.
+            {t.needsDay}
           </p>
         )}
         {isChosen(food) && <Chosen food={food} view={view} />}
@@ -126,20 +128,14 @@ export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }
                 checked={fresh}
                 onChange={(e) => edit((m) => countAirDry(m, id, e.target.checked, waterOf))}
               />
-              <span>Fresh: count it without its water</span>
+              <span>{t.fresh}</span>
             </label>
           )}
-          <Button className="quiet-button" aria-label={`Remove ${name} from the ration`} onPress={onRemove}>
-            Remove
+          <Button className="quiet-button" aria-label={t.remove(name)} onPress={onRemove}>
+            {common.remove}
           </Button>
         </div>
-        {fresh && (
-          <p className="hint">
-            The ranges are meant for dry food, so a slice of cucumber does not lower the protein that the
-            animal gets: its water counts only up to {AIR_DRY_WATER} %, the moisture at which feed tables
-            state their figures (NRC 1995).
-          </p>
-        )}
+        {fresh && <p className="hint">{t.whyDry(AIR_DRY_WATER)}</p>}
       </fieldset>
     </li>
   );
@@ -149,32 +145,26 @@ export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }
 function Chosen({ food, view }: { food: Beside; view: FormulationView }) {
   const chosen = view.evaluation?.beside?.[food.id];
   const span = chosen?.span;
-  let words = view.state === 'fault' ? '' : 'Working…';
-  if (chosen && !span)
-    words = `No share within these bounds lets a mix keep every rule; ${round(chosen.share)} % counts.`;
-  if (chosen && span) {
-    const reach =
-      span[1] - span[0] > 0.05
-        ? `A mix keeps every rule from ${round(span[0])} to ${round(span[1])} %.`
-        : 'No other share lets a mix keep every rule.';
-    words = `Chosen: ${round(chosen.share)} %. ${reach}`;
-  }
+  const t = words().beside.row;
+  let said = view.state === 'fault' ? '' : t.working;
+  if (chosen && !span) said = t.noShare(chosen.share);
+  if (chosen && span)
+    said = span[1] - span[0] > 0.05 ? t.chosen(chosen.share, span[0], span[1]) : t.onlyShare(chosen.share);
   return (
     <p className="ration-chosen" aria-live="polite">
-      {words}
+      {said}
     </p>
   );
 }
 
 /** Says why less or more is refused; nothing where there is all the room. */
-function roomWords(room: number, least: number, most: number, unit: string): string | undefined {
+function roomWords(room: number, least: number, most: number): string | undefined {
+  const t = words().beside.row;
   const parts: string[] = [];
-  if (least > 0) parts.push(`at least ${round(least)} ${unit}, its own bound`);
-  if (most < room) parts.push(`at most ${round(most)} ${unit}, its own bound`);
-  else if (room < 99) parts.push(`at most ${round(room)} ${unit}: what else is fed leaves no more`);
-  if (parts.length === 0) return undefined;
-  const words = parts.join('; ');
-  return `${capital(words)}.`;
+  if (least > 0) parts.push(t.atLeast(least));
+  if (most < room) parts.push(t.atMost(most));
+  else if (room < 99) parts.push(t.room(room));
+  return parts.length === 0 ? undefined : parts.join(' ');
 }
 
 function round(value: number): number {

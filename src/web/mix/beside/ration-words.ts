@@ -2,6 +2,7 @@
 import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { besideTotal, shareNow } from '../../../household/reckon/mix/beside.ts';
+import { words } from '../../../words/words.ts';
 
 /** "50 % pellet and 50 % mix", each by its name where several are fed beside. */
 export function rationWords(
@@ -9,14 +10,11 @@ export function rationWords(
   at: Pick<Evaluation, 'beside'> | undefined,
   nameOf: (b: Beside) => string,
 ): string {
-  if (problem.beside.length === 0) return 'mix only';
-  const parts = problem.beside.map((b) => `${percent(shareNow(b, at))} ${nameOf(b)}`);
-  const rest = `${percent(100 - besideTotal(problem, at))} mix`;
+  const t = words().beside;
+  if (problem.beside.length === 0) return t.mixOnly;
+  const parts = problem.beside.map((b) => t.share(shareNow(b, at), nameOf(b)));
+  const rest = t.mixShare(100 - besideTotal(problem, at));
+  const [only = ''] = parts;
   // Names of foods hold commas.
-  return parts.length === 1 ? `${parts[0]} and ${rest}` : `${parts.join('; ')}; and ${rest}`;
-}
-
-/** The number is kept on one line with its sign. */
-function percent(value: number): string {
-  return `${Number(value.toFixed(1))}\u00a0%`;
+  return parts.length === 1 ? t.two(only, rest) : t.many(parts.join('; '), rest);
 }

@@ -4,10 +4,9 @@ import { ruleAt } from '../../../formulation/problem/at-pointer.ts';
 import { pointerSteps } from '../../../formulation/problem/json-pointer.ts';
 import type { Problem, Shares } from '../../../formulation/problem/problem.ts';
 import type { Statement } from '../../../formulation/problem/result.ts';
-import { words as nutrientWords } from '../../../formulation/solve/bounds.ts';
 import { DROP_ONE } from '../../../formulation/solve/drop-one.ts';
-import { groupName } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
+import { limitSubject, limitText } from './limit-subject.ts';
 
 /** A food got less than asked where the difference can be seen, percentage points; more only where it is half as much again. */
 const SHORT = 0.2;
@@ -53,23 +52,9 @@ function limitWords(problem: Problem, food: string, limit: AskLimit, near: boole
   }
   const rule = ruleAt(problem, pointer);
   if (rule && 'count' in rule) return t.counted;
-  const what = !rule
-    ? subject
-    : 'nutrient' in rule
-      ? nutrientWords(rule.nutrient)
-      : 'ratio' in rule
-        ? t.ratio(nutrientWords(rule.ratio[0]), nutrientWords(rule.ratio[1]))
-        : 'group' in rule
-          ? t.shareOfGroup(groupName(rule.group))
-          : subject;
+  const what = limitSubject(problem, pointer) ?? subject;
   const say = near ? (side === 'max' ? t.nearPass : t.nearFall) : side === 'max' ? t.pass : t.fall;
-  return say(what, limitText(limit));
-}
-
-function limitText({ bound, unit }: AskLimit): string {
-  const { figure, percent } = words().figures;
-  if (unit === '%') return percent(bound);
-  return unit === '' ? figure(bound) : `${figure(bound)} ${unit}`;
+  return say(what, limitText(bound, limit.unit));
 }
 
 /**

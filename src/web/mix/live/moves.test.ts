@@ -135,3 +135,14 @@ test('a fault is shown beside the last evaluation, and goes with the next answer
   await Promise.resolve();
   expect(p.shown()?.fault).toBeUndefined();
 });
+
+test('what was changed while the best mix was sought is not overwritten by it', async () => {
+  const p = page([answered({ oats: 30, millet: 70 }, 'balanced')]);
+  const said: string[] = [];
+  const sought = balance({ ...p.moved, say: (notice) => said.push(notice) });
+  const tighter = { ...MIX.problem, rules: [{ food: 'oats', min: 80 }] };
+  p.moved.change((m) => ({ ...m, problem: tighter }));
+  await sought;
+  expect(p.mix()).toMatchObject({ problem: tighter, shares: MIX.shares });
+  expect(said).toEqual([]);
+});

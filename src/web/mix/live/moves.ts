@@ -5,12 +5,14 @@ import type { Problem, Shares } from '../../../formulation/problem/problem.ts';
 import type { Collision, Following, MoveResult, Result } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { heldShares, withHolds } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import type { Answer } from '../../worker/formulation.worker.ts';
 import type { EvaluationKeeper } from './evaluation-keeper.ts';
 
 /** What moves ask of the formulation worker. */
 interface MoveEngine {
-  solve(problem: Problem): Promise<Answer<Result>>;
+  /** Undefined where it was stopped. */
+  solve(problem: Problem): Promise<Answer<Result> | undefined>;
   move(problem: Problem, from: Shares, held: Shares): Promise<Answer<MoveResult>>;
   /** A move while a slider is dragged: undefined where a newer one overtook it. */
   newestMove(
@@ -41,17 +43,20 @@ export async function balance(m: MoveContext): Promise<void> {
   const now = current(m);
   if (!now) return;
   const problem = withHolds(now);
+  const before = m.kept()?.problem;
   const answer = await m.engine.solve(problem);
+  // What was changed meanwhile has another best mix, which this one says nothing of.
+  if (!answer || JSON.stringify(m.kept()?.problem) !== JSON.stringify(before)) return;
   if (!answer.ok) return m.keeper.fail(answer);
   if (answer.value.status === 'infeasible') {
     m.collided(answer.value);
-    m.say('No mix can keep these rules. What collides is listed below the verdict.');
+    m.say(words().verdict.nothingFits);
     return;
   }
   // With holds this is the evaluation of another problem than the mix's, in which each of them counts as a bound.
   take(m, { ...now, problem }, answer.value);
   m.change((mix) => withShares(mix, answer.value as Following));
-  m.say('Balanced.');
+  m.say(words().verdict.made);
 }
 
 /**

@@ -1,5 +1,5 @@
 /** The best mix that the rules allow with every hold kept: how far shares may move, or what collides. */
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import type { Collision, Following } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { withHolds } from '../../../household/reckon/mix/mix-edits.ts';
@@ -15,6 +15,10 @@ interface BestMix {
   readonly questions: Following['questions'];
   /** Undefined while it is sought, and where there is none. */
   readonly best: Best | undefined;
+  /** Whether it is sought at this moment. */
+  readonly seeking: boolean;
+  /** Seeks it no longer, until rules, foods or holds change. */
+  leaveOff(): void;
   collided(collision: Collision): void;
 }
 
@@ -26,7 +30,10 @@ export function useBestMix(mix: Mix): BestMix {
   const [collision, setCollision] = useState<Collision>();
   const [questions, setQuestions] = useState<Following['questions']>([]);
   const [best, setBest] = useState<Best>();
+  const [seeking, setSeeking] = useState(false);
   const bound = JSON.stringify(withHolds(mix));
+  /** What is not to be sought. */
+  const [left, setLeft] = useState<string>();
   const engine = useEngine();
 
   // Shares do not matter here but for those held, so that a dragged slider does not seek the best mix again. Spans and
@@ -34,9 +41,13 @@ export function useBestMix(mix: Mix): BestMix {
   useEffect(() => {
     let stale = false;
     setBest(undefined);
+    setSeeking(left !== bound);
+    if (left === bound) return;
     const timer = setTimeout(async () => {
       const answer = await engine.solve(JSON.parse(bound)).catch(() => undefined);
-      if (stale || !answer?.ok) return;
+      if (stale) return;
+      setSeeking(false);
+      if (!answer?.ok) return;
       const result = answer.value;
       setCollision(result.status === 'infeasible' ? result : undefined);
       setSpans(result.status === 'optimal' ? { ...result.spans } : undefined);
@@ -47,7 +58,8 @@ export function useBestMix(mix: Mix): BestMix {
       stale = true;
       clearTimeout(timer);
     };
-  }, [bound, engine]);
+  }, [bound, left, engine]);
 
-  return { spans, collision, questions, best, collided: setCollision };
+  const leaveOff = useCallback(() => setLeft(bound), [bound]);
+  return { spans, collision, questions, best, seeking, leaveOff, collided: setCollision };
 }

@@ -1,10 +1,11 @@
 /** Pellet, mix and ration, each on a lane of its own: what they hold of a nutrient, on one scale. */
 import type { ScaleLinear } from 'd3-scale';
+import { words } from '../../../words/words.ts';
 import { type Contents, figure } from '../../shared/windows.ts';
 
 /** Width of the picture, and where the scale begins and ends; the words stand left and right of it. */
 export const WIDTH = 340;
-export const LEFT = 52;
+export const LEFT = 62;
 export const RIGHT = 280;
 
 type Lane = 'pellet' | 'mix' | 'ration';
@@ -17,18 +18,24 @@ const LANES: readonly (readonly [lane: Lane, y: number])[] = [
 /** Height of the three lanes. */
 export const LANES_HEIGHT = 64;
 
-/** @param ruled the lane that the rule is on @param pellet whether anything is fed beside the mix */
+/**
+ * @param ruled the lane that the rule is on @param pellet whether anything is fed beside the mix
+ * @param bare without the figures, where they stand beside the picture
+ */
 export function Lanes({
   contents,
   x,
   ruled,
   pellet,
+  bare = false,
 }: {
   contents: Contents;
   x: ScaleLinear<number, number>;
   ruled: 'mix' | 'ration';
   pellet: boolean;
+  bare?: boolean;
 }) {
+  const t = words().nutrients;
   const { low, high } = contents;
   const [least = 0, most = 0] = x.domain();
   const wide = low !== undefined && high !== undefined && high - low > (most - least) / 200;
@@ -40,15 +47,19 @@ export function Lanes({
         return (
           <g key={lane} className={`lane ${lane} ${ruled === lane ? 'ruled' : ''}`}>
             <text x={0} y={y + 4}>
-              {lane}
+              {t.lane[lane]}
             </text>
             <line className="lane-line" x1={LEFT} x2={RIGHT} y1={y} y2={y} />
             {value !== undefined && <Mark shape={lane} x={x(value)} y={y} />}
-            <text className="value" x={WIDTH} y={y + 4} textAnchor="end">
-              {value === undefined
-                ? 'unknown'
-                : `${lane === 'pellet' && contents.pelletAtLeast ? '≥ ' : ''}${figure(value)}`}
-            </text>
+            {!bare && (
+              <text className="value" x={WIDTH} y={y + 4} textAnchor="end">
+                {value === undefined
+                  ? t.unknown
+                  : lane === 'pellet' && contents.pelletAtLeast
+                    ? t.lanes.atLeast(figure(value))
+                    : figure(value)}
+              </text>
+            )}
           </g>
         );
       })}

@@ -1,6 +1,7 @@
 /** Every nutrient of mix and ration, folded away until wanted. */
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { countedName, NUTRIENTS, type Unit, unitWord } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
 import { figure } from '../../shared/windows.ts';
 import { Folded } from './Folded.tsx';
 
@@ -9,17 +10,19 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
     const line = evaluation?.nutrients[n.tag];
     return line ? [{ ...n, line }] : [];
   });
+  const t = words().nutrients.table;
+  const { percent } = words().figures;
   return (
-    <Folded className="nutrient-table" summary={`All nutrients (${rows.length})`}>
+    <Folded className="nutrient-table" summary={t.title(rows.length)}>
       <div className="table-scroll">
         <table>
-          <caption>Per 100 g as fed. “At least” where figures are missing for a part.</caption>
+          <caption>{t.caption}</caption>
           <thead>
             <tr>
-              <th scope="col">Nutrient</th>
-              <th scope="col">Mix</th>
-              <th scope="col">Ration</th>
-              <th scope="col">Known for, of the ration</th>
+              <th scope="col">{t.nutrient}</th>
+              <th scope="col">{t.mix}</th>
+              <th scope="col">{t.ration}</th>
+              <th scope="col">{t.known}</th>
             </tr>
           </thead>
           <tbody>
@@ -28,7 +31,7 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
                 <th scope="row">{countedName(tag)}</th>
                 <td>{said(line.mix, line.coverage_mix, unit)}</td>
                 <td>{said(line.ration, line.coverage, unit)}</td>
-                <td>{Math.round(line.coverage)} %</td>
+                <td>{percent(line.coverage, 0)}</td>
               </tr>
             ))}
           </tbody>
@@ -39,6 +42,8 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
 }
 
 function said(value: number, coverage: number, unit: Unit): string {
-  if (coverage < 0.5 && value === 0) return 'unknown';
-  return `${coverage < 99.5 ? '≥ ' : ''}${figure(value)} ${unitWord(unit)}`;
+  const t = words().nutrients;
+  if (coverage < 0.5 && value === 0) return t.unknown;
+  const amount = `${figure(value)} ${unitWord(unit)}`;
+  return coverage < 99.5 ? t.lanes.atLeast(amount) : amount;
 }

@@ -3,13 +3,9 @@
  * lanes under the first: the same window held against the other measure.
  */
 import { scaleLinear } from 'd3-scale';
-import {
-  boundsText,
-  type Contents,
-  figure,
-  type WindowState,
-  type WindowView,
-} from '../../shared/windows.ts';
+import { countedWord } from '../../../nutrition/nutrients.ts';
+import { words } from '../../../words/words.ts';
+import { boundsText, type Contents, figure, type WindowView } from '../../shared/windows.ts';
 import { LANES_HEIGHT, Lanes, LEFT, RIGHT, WIDTH } from './Lanes.tsx';
 import '../../shared/styles/mark.css';
 import './chip.css';
@@ -18,8 +14,6 @@ import './NutrientWindow.css';
 /** Room for the figures of the bounds below the lanes, and for the name of the other reading above its own. */
 const FOOT = 16;
 const SECOND = LANES_HEIGHT + 24;
-
-const WORDS: Record<WindowState, string> = { in: 'in range', out: 'out of range', unknown: 'not known yet' };
 
 export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletName: string | undefined }) {
   const { min, max, otherFibre: other } = view;
@@ -30,19 +24,21 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
   const least = Math.max(0, Math.min(...points) - width * 0.5);
   const most = Math.max(...points) + width * 0.5;
   const x = scaleLinear([least, most], [LEFT, RIGHT]).clamp(true);
-  const word = view.unsure && view.state === 'in' ? 'in range as far as known' : WORDS[view.state];
+  const { figures: f, nutrients: t } = words();
+  const state = view.unsure && view.state === 'in' ? 'if' : view.state;
+  const word = t.state[state];
   const bottom = other ? SECOND + LANES_HEIGHT : LANES_HEIGHT;
   const shared = { x, ruled: view.on, pellet: pelletName !== undefined };
 
   return (
-    <figure className={`window ${view.state}`} data-window={view.title}>
+    <figure className={`window ${state}`} data-window={view.title}>
       <figcaption>
         <strong>{view.title}</strong>
         <span className="window-bounds">
           {boundsText(min, max)} {view.unit}
-          {view.on === 'mix' && ' of the mix'}
+          {view.on === 'mix' && ` ${t.ofMix}`}
         </span>
-        <span className={`chip ${view.state}`}>{word}</span>
+        <span className={`chip ${state}`}>{word}</span>
       </figcaption>
       {points.length > 0 && (
         <svg viewBox={`0 0 ${WIDTH} ${bottom + FOOT}`} role="img" aria-label={spoken(view, word, pelletName)}>
@@ -59,7 +55,7 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
                 <g key={i === 0 ? 'min' : 'max'}>
                   <line className="bound" x1={x(bound)} x2={x(bound)} y1={0} y2={bottom} />
                   <text className="bound-text" x={x(bound)} y={bottom + FOOT - 3} textAnchor="middle">
-                    {Number(bound.toFixed(3))}
+                    {f.number(bound, 3)}
                   </text>
                 </g>
               ),
@@ -68,7 +64,7 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
           {other && (
             <g className={`other ${other.state}`}>
               <text className="other-name" x={0} y={SECOND - 8}>
-                Read as {other.title.toLowerCase()}: {WORDS[other.state]}
+                {t.readAs(countedWord(other.tag), t.state[other.state])}
               </text>
               <g transform={`translate(0 ${SECOND})`}>
                 <Lanes contents={other} {...shared} />
@@ -80,7 +76,7 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
       <p className="window-note">{noted(view)}</p>
       {other && (
         <p className="window-note">
-          {noted({ ...other, estimated: false, unsure: false }, `As ${other.title.toLowerCase()}: `)}
+          {t.as(countedWord(other.tag), noted({ ...other, estimated: false, unsure: false }))}
         </p>
       )}
     </figure>
@@ -93,20 +89,23 @@ function pointsOf({ mix, ration, pellet }: Contents): (number | undefined)[] {
 
 type Noted = Pick<WindowView, 'chance' | 'coverage' | 'low' | 'high' | 'estimated' | 'unsure'>;
 
-function noted({ chance, coverage, low, high, estimated, unsure }: Noted, before = ''): string {
+function noted({ chance, coverage, low, high, estimated, unsure }: Noted): string {
+  const t = words().nutrients;
   const parts: string[] = [];
-  if (chance !== undefined && !unsure) parts.push(`${Math.round(chance * 100)} % chance to be in range`);
-  if (coverage !== undefined) parts.push(`figures for ${Math.round(coverage)} % of the ration`);
+  if (chance !== undefined && !unsure) parts.push(t.chance(100 * chance));
+  if (coverage !== undefined) parts.push(t.figuresFor(coverage));
   if (low !== undefined && high !== undefined && high - low > 0.005 * Math.max(1, high)) {
-    parts.push(`ration between ${figure(low)} and ${figure(high)}`);
+    parts.push(t.between(low, high));
   }
-  if (estimated) parts.push('partly estimated');
-  if (unsure) parts.push('rests on missing figures');
-  return parts.length > 0 ? `${before}${parts.join(' · ')}` : '';
+  if (estimated) parts.push(t.estimated);
+  if (unsure) parts.push(t.unproven);
+  return parts.join(' · ');
 }
 
 function spoken(view: WindowView, word: string, pelletName: string | undefined): string {
-  const said = (name: string, v?: number) => `${name} ${v === undefined ? 'unknown' : figure(v)}`;
+  const t = words().nutrients;
+  const said = (lane: 'ration' | 'mix' | 'pellet', v?: number) =>
+    t.lanes.value(t.lane[lane], v === undefined ? t.unknown : figure(v));
   const lanes = (c: Contents) =>
     [
       said('ration', c.ration),
@@ -114,8 +113,7 @@ function spoken(view: WindowView, word: string, pelletName: string | undefined):
       ...(pelletName === undefined ? [] : [said('pellet', c.pellet)]),
     ].join(', ');
   const { otherFibre: other } = view;
-  const second = other
-    ? ` Read as ${other.title.toLowerCase()}: ${WORDS[other.state]}. ${lanes(other)}.`
-    : '';
-  return `${view.title}, ${boundsText(view.min, view.max)} ${view.unit} in the ${view.on}: ${word}. ${lanes(view)}.${second}`;
+  const second = other ? t.picture.other(countedWord(other.tag), t.state[other.state], lanes(other)) : '';
+  const range = `${boundsText(view.min, view.max)} ${view.unit}`;
+  return `${t.picture[view.on](view.title, range, word, lanes(view))}${second}`;
 }

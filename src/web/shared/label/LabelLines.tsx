@@ -71,9 +71,8 @@ function fateOf(
 }
 
 /** What the reader says of the line, less what stands beside it already and what is still to be asked. */
-function noteOf({ text, note }: ReadLine, at: number, { amounts }: LabelReading, fate: Fate): string {
+function noteOf({ note, why }: ReadLine, at: number, { amounts }: LabelReading, fate: Fate): string {
   const none = note === '' || (fate === 'waits' && amounts.every((a) => a.line !== at || a.open.length > 0));
   if (none) return '';
-  const repeated = `not read: "${text.trim()}": `;
-  return `: ${note.startsWith(repeated) ? note.slice(repeated.length) : note}`;
+  return `: ${why ?? note}`;
 }

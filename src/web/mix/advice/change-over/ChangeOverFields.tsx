@@ -1,8 +1,10 @@
 /** What a change-over starts from: the present food, days, first day, grams a day and the scale. */
+
 import { useId, useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { Mix } from '../../../../household/model.ts';
 import { CHANGE_DAYS } from '../../../../kitchen/feeding/change-days.ts';
+import { words } from '../../../../words/words.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
@@ -26,6 +28,7 @@ interface Props {
 const SEARCH = 'search';
 
 export function ChangeOverFields({ mix, choices, choose, daily, dailyFrom, dailyFault, step }: Props) {
+  const t = words().changeOver.fields;
   const [searching, search] = useState(false);
   const options = usePresentOptions(mix);
   const ref = choices.present.startsWith(TABLE) ? choices.present.slice(TABLE.length) : undefined;
@@ -42,29 +45,29 @@ export function ChangeOverFields({ mix, choices, choose, daily, dailyFrom, daily
     <>
       <div className="fields change-fields">
         <Choice
-          label="Present food"
+          label={t.present}
           value={searching ? SEARCH : choices.present}
           options={[
-            ['', 'Choose…'],
+            ['', t.choose],
             ...options.map((o) => [o.value, o.name] as const),
             ...(ref === undefined ? [] : [[choices.present, table?.name ?? ref] as const]),
-            [SEARCH, 'A food of the tables…'],
+            [SEARCH, t.table],
           ]}
           onChange={pick}
         />
         <NumberInput
-          label="Days"
+          label={t.days}
           value={choices.days}
           min={CHANGE_DAYS.least}
           max={CHANGE_DAYS.most}
           step={1}
           decimals={0}
           required
-          hint="10 to 14 are usual (common practice, no source)"
+          hint={t.daysHint}
           onCommit={(v) => v !== undefined && choose({ days: Math.round(v) })}
         />
         <div className="choice">
-          <label htmlFor={date}>First day</label>
+          <label htmlFor={date}>{t.first}</label>
           <input
             id={date}
             type="date"
@@ -74,8 +77,8 @@ export function ChangeOverFields({ mix, choices, choose, daily, dailyFrom, daily
           />
         </div>
         <NumberInput
-          label="Fed in a day"
-          unit="g"
+          label={t.daily}
+          measure="mass"
           value={daily}
           min={0.1}
           max={10_000}
@@ -85,8 +88,8 @@ export function ChangeOverFields({ mix, choices, choose, daily, dailyFrom, daily
           onCommit={(v) => choose({ daily: v })}
         />
         <NumberInput
-          label="Weighed in steps of"
-          unit="g"
+          label={t.step}
+          measure="mass"
           value={step}
           min={0.01}
           max={100}
@@ -108,16 +111,17 @@ export function ChangeOverFields({ mix, choices, choose, daily, dailyFrom, daily
 }
 
 function TableSearch({ pick }: { pick(ref: string): void }) {
+  const t = words().changeOver.fields;
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 12);
   return (
     <div className="present-search">
       <SearchField value={query} onChange={setQuery} className="search">
-        <Label>Search the tables for the present food</Label>
-        <Input placeholder="oats, lentils, maize…" />
+        <Label>{t.search}</Label>
+        <Input placeholder={t.example} />
       </SearchField>
       <p className="hint" role="status">
-        {isFetching ? 'Searching…' : `${found.length} foods`}
+        {isFetching ? t.searching : t.found(found.length)}
       </p>
       <ul className="swap-list">
         {found.map((f) => (
@@ -125,8 +129,8 @@ function TableSearch({ pick }: { pick(ref: string): void }) {
             <span className="swap-words">
               {f.name} {!f.plain && <small>{tableNote(f)}</small>}
             </span>
-            <Button className="button small" aria-label={`Now fed: ${f.name}`} onPress={() => pick(f.ref)}>
-              Choose
+            <Button className="button small" aria-label={t.nowFed(f.name)} onPress={() => pick(f.ref)}>
+              {t.pick}
             </Button>
           </li>
         ))}

@@ -1,10 +1,10 @@
 /** From the present food to this mix over days: what is fed now, how long it takes, and the plan. */
 
 import { useMemo, useState } from 'react';
-import { joined } from '../../../../formulation/explain/sentences.ts';
-import { words } from '../../../../formulation/solve/bounds.ts';
+import { words as nutrientWords } from '../../../../formulation/solve/bounds.ts';
 import { dailyGramsOf, type MixAsFood, withoutFresh } from '../../../../household/reckon/mix/change-over.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
+import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { today } from '../../../shared/today.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
@@ -23,6 +23,7 @@ import './change-over.css';
 const chosen = new Map<string, ChangeOverChoices>();
 
 export function ChangeOverPanel({ mix, view }: AdviceProps) {
+  const t = words().changeOver;
   const { house } = useMixDraft();
   const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
   const usual = dailyGramsOf(mix.problem, animals);
@@ -52,21 +53,18 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
     start: choices.start,
   };
   const asked = useAnswer(
-    'change over',
+    'change',
     ready ? { problem, shares: mix.shares, old: present.value!.food, plan } : undefined,
     (q) => engine.changeOver(q.problem, q.shares, q.old, q.plan),
   );
 
   return (
-    <section className="change-over" aria-label="Change-over">
+    <section className="change-over" aria-label={t.heading}>
       <div className="asked-head">
-        <h2>Change-over</h2>
+        <h2>{t.heading}</h2>
         <AnswerState working={present.working || asked.working} fault={present.fault ?? asked.fault} />
       </div>
-      <p className="hint">
-        From the present food to this mix{problem.beside.length > 0 && ' and what is fed beside it'}, a little
-        more each day.
-      </p>
+      <p className="hint">{problem.beside.length > 0 ? t.introBeside : t.intro}</p>
       <ChangeOverFields
         mix={mix}
         choices={choices}
@@ -76,23 +74,16 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
         dailyFault={fault}
         step={step}
       />
-      {fresh.length > 0 && (
-        <p>
-          Fresh food goes on as before: {joined(fresh.map((f) => f.name ?? f.id))}{' '}
-          {fresh.length === 1 ? 'is' : 'are'} in neither the grams nor the ranges of these days.
-        </p>
-      )}
-      {!isFit(view.state) && <BalanceFirst view={view} what="the plan is made" />}
-      {isFit(view.state) && choices.present === '' && <p>Choose what is fed now.</p>}
-      {isFit(view.state) && choices.present !== '' && daily === undefined && (
-        <p>Say how much is fed in a day.</p>
-      )}
+      {fresh.length > 0 && <p>{t.fresh(fresh.map((f) => f.name ?? f.id))}</p>}
+      {!isFit(view.state) && <BalanceFirst view={view} words={t.first} />}
+      {isFit(view.state) && choices.present === '' && <p>{t.choose}</p>}
+      {isFit(view.state) && choices.present !== '' && daily === undefined && <p>{t.sayDaily}</p>}
       {present.value && <Partly blend={present.value} />}
       {ready && asked.value && (
         <ChangeOverPlanView
           plan={asked.value}
           columns={planColumns(present.value!.food, mix.name, problem.beside, (f) => f.name ?? f.id)}
-          title={`${present.value!.food.name ?? ''} to ${mix.name}`}
+          title={t.title(present.value!.food.name ?? '', mix.name)}
           daily={daily}
           stale={asked.working}
         />
@@ -102,13 +93,10 @@ export function ChangeOverPanel({ mix, view }: AdviceProps) {
 }
 
 function Partly({ blend: { food, partly } }: { blend: MixAsFood }) {
-  const shown = partly.slice(0, 6).map(words);
+  const t = words().changeOver;
+  const name = food.name ?? food.id;
+  const shown = partly.slice(0, 6).map(nutrientWords);
   if (shown.length === 0) return null;
   const more = partly.length - shown.length;
-  return (
-    <p className="hint">
-      Of some foods in {food.name} it is not known how much they hold of {joined(shown)}
-      {more > 0 && ` and ${more} more`}. What is known counts as the least it can be.
-    </p>
-  );
+  return <p className="hint">{more > 0 ? t.partlyMore(name, shown, more) : t.partly(name, shown)}</p>;
 }

@@ -1,7 +1,9 @@
 /** The days of a change-over as bars: what is fed of each food, and whether the day is in range. */
+
 import { scaleBand, scaleLinear } from 'd3-scale';
 import { useId } from 'react';
 import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
+import { words } from '../../../../words/words.ts';
 import { type DayStanding, type PlanColumn, STANDINGS, standingOf } from './plan-columns.ts';
 
 const WIDTH = 360;
@@ -24,10 +26,16 @@ export function ChangeOverPicture({ days, columns }: Props) {
   const y = scaleLinear([0, 1], [TOP + BARS, TOP]);
   const fill = (k: number) => `url(#${id}-${k})`;
   const inRange = days.filter((d) => d.in_range_as_weighed).length;
-  const words = `${days.length} bars, one for each day: ${columns.map((c) => c.name).join(', ')}; ${inRange} days are in range. The table below has all figures.`;
+  const t = words().changeOver;
+  const { number } = words().figures;
+  const said = t.picture.bars(
+    days.length,
+    columns.map((c) => c.name),
+    inRange,
+  );
   return (
     <figure className="change-picture">
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={said}>
         <defs>
           {columns.map((c, k) => (
             <Pattern key={c.id} id={`${id}-${k}`} place={k} />
@@ -37,7 +45,7 @@ export function ChangeOverPicture({ days, columns }: Props) {
           <g key={part}>
             <line x1={LEFT} x2={WIDTH} y1={y(part)} y2={y(part)} className="change-line" />
             <text x={LEFT - 4} y={y(part) + 4} textAnchor="end">
-              {part * 100} %
+              {t.picture.percent(part * 100)}
             </text>
           </g>
         ))}
@@ -62,10 +70,10 @@ export function ChangeOverPicture({ days, columns }: Props) {
                 );
               })}
               <text x={middle} y={TOP - 6} textAnchor="middle" className={standingOf(d)}>
-                {STANDINGS[standingOf(d)].mark}
+                {STANDINGS[standingOf(d)]}
               </text>
               <text x={middle} y={HEIGHT - 5} textAnchor="middle">
-                {d.day}
+                {number(d.day)}
               </text>
             </g>
           );
@@ -84,7 +92,7 @@ export function ChangeOverPicture({ days, columns }: Props) {
           .filter((s) => days.some((d) => standingOf(d) === s))
           .map((s) => (
             <span key={s} className="change-key">
-              {STANDINGS[s].mark} {STANDINGS[s].words}
+              {STANDINGS[s]} {t.standing[s].words}
             </span>
           ))}
       </figcaption>

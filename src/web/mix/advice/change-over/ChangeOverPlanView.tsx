@@ -1,12 +1,13 @@
 /** The plan of a change-over: picture, table, reasons, what to watch; on the screen and by itself on paper. */
+
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { createPortal } from 'react-dom';
 import { capital } from '../../../../formulation/explain/sentences.ts';
-import { dayInWords } from '../../../../kitchen/days.ts';
 import type { ChangeOver } from '../../../../kitchen/feeding/change-over.ts';
+import { words } from '../../../../words/words.ts';
 import { ChangeOverPicture } from './ChangeOverPicture.tsx';
-import { type PlanColumn, STANDINGS, shortDay, standingOf } from './plan-columns.ts';
+import { type PlanColumn, STANDINGS, standingOf } from './plan-columns.ts';
 
 /** On the page's body while only the plan goes on paper; see change-over.css. */
 const PRINTING = 'printing-plan';
@@ -29,6 +30,7 @@ export function ChangeOverPlanView({ plan, columns, title, daily, stale }: Props
       done();
     };
   }, []);
+  const t = words().changeOver.plan;
   const both = columns.find((c) => c.both);
   const last = plan.days.at(-1)?.date;
 
@@ -40,22 +42,16 @@ export function ChangeOverPlanView({ plan, columns, title, daily, stale }: Props
   return (
     <div className="change-plan" aria-busy={stale}>
       <p data-testid="change-sentence">
-        <strong>{plan.sentence}</strong> {last && `The change is done on ${dayInWords(last)}.`}
+        <strong>{plan.sentence}</strong> {last && t.done(last)}
       </p>
-      {plan.days.some((d) => standingOf(d) === 'near') && (
-        <p className="hint">A scale with a finer step keeps to the plan more closely.</p>
-      )}
-      {both && (
-        <p className="hint">
-          {both.name} is the present food and is fed beside the mix as well; it is weighed as one.
-        </p>
-      )}
+      {plan.days.some((d) => standingOf(d) === 'near') && <p className="hint">{t.finer}</p>}
+      {both && <p className="hint">{t.both(both.name)}</p>}
       <ChangeOverPicture days={plan.days} columns={columns} />
-      <Statements title="Why days are out of range" list={plan.reasons.map((r) => r.sentence)} />
-      <Statements title="Not checked" list={plan.unchecked.map((s) => s.sentence)} />
+      <Statements title={t.why} list={plan.reasons.map((r) => r.sentence)} />
+      <Statements title={t.unchecked} list={plan.unchecked.map((s) => s.sentence)} />
       <PlanTable plan={plan} columns={columns} daily={daily} ticks={false} />
       <Button className="button" isDisabled={stale} onPress={print}>
-        Print the plan
+        {t.print}
       </Button>
       <Cautions plan={plan} />
       {createPortal(
@@ -63,7 +59,7 @@ export function ChangeOverPlanView({ plan, columns, title, daily, stale }: Props
           <h1>{title}</h1>
           <p>{plan.sentence}</p>
           <PlanTable plan={plan} columns={columns} daily={daily} ticks />
-          <Statements title="Not checked" list={plan.unchecked.map((s) => s.sentence)} />
+          <Statements title={t.unchecked} list={plan.unchecked.map((s) => s.sentence)} />
           <Cautions plan={plan} />
         </div>,
         document.body,
@@ -93,34 +89,36 @@ function PlanTable(props: {
   /** Whether each day has a box to tick on paper. */
   ticks: boolean;
 }) {
+  const t = words().changeOver;
+  const { grams, number, shortDay } = words().figures;
   const { plan, columns, daily, ticks } = props;
   return (
     <div className="table-scroll">
       <table className="plan-table">
-        <caption>Grams to weigh out each day, {daily} g in all</caption>
+        <caption>{t.plan.caption(daily)}</caption>
         <thead>
           <tr>
-            <th scope="col">Day</th>
+            <th scope="col">{t.plan.day}</th>
             {columns.map((c) => (
               <th key={c.id} scope="col">
                 {c.name}
               </th>
             ))}
-            <th scope="col">Range</th>
-            {ticks && <th scope="col">Fed</th>}
+            <th scope="col">{t.plan.range}</th>
+            {ticks && <th scope="col">{t.plan.fed}</th>}
           </tr>
         </thead>
         <tbody>
           {plan.days.map((d) => (
             <tr key={d.day} data-day={d.day} data-date={d.date}>
               <th scope="row">
-                <span className="plan-day">{d.day}</span> {d.date && shortDay(d.date)}
+                <span className="plan-day">{number(d.day)}</span> {d.date && shortDay(d.date)}
               </th>
               {columns.map((c) => (
-                <td key={c.id}>{c.grams(d)} g</td>
+                <td key={c.id}>{grams(c.grams(d))}</td>
               ))}
               <td className={standingOf(d)}>
-                {STANDINGS[standingOf(d)].mark} {STANDINGS[standingOf(d)].brief}
+                {STANDINGS[standingOf(d)]} {t.standing[standingOf(d)].brief}
               </td>
               {ticks && <td>☐</td>}
             </tr>
@@ -135,7 +133,7 @@ function Cautions({ plan }: { plan: ChangeOver }) {
   const sources = [...new Set(plan.cautions.map((c) => c.source))];
   return (
     <>
-      <h3>What to watch</h3>
+      <h3>{words().changeOver.plan.watch}</h3>
       <ul className="sharing-list">
         {plan.cautions.map((c) => (
           <li key={c.id}>{c.sentence}</li>

@@ -8,7 +8,7 @@ import { demoHousehold } from '../../../../household/demo.ts';
 import { ingredientFromOwn } from '../../../../household/reckon/mix/mix-edits.ts';
 import { loadReference } from '../../../../household/reference-file.ts';
 import { changeOverTo } from '../../../../kitchen/feeding/change-over.ts';
-import { dailyFault, planColumns, shortDay, standingOf } from './plan-columns.ts';
+import { dailyFault, planColumns, standingOf } from './plan-columns.ts';
 
 const parts = { reference: loadReference(), highs: await loadHighs() };
 const house = demoHousehold();
@@ -76,8 +76,4 @@ test('a day that only the rounding takes out is told apart', () => {
   expect(standingOf({ in_range: false, in_range_as_weighed: true })).toBe('fine');
   expect(standingOf({ in_range: true, in_range_as_weighed: false })).toBe('near');
   expect(standingOf({ in_range: false, in_range_as_weighed: false })).toBe('breaks');
-});
-
-test('a date is said as on a kitchen calendar', () => {
-  expect(shortDay('2026-12-01')).toBe('Tue 1 Dec');
 });

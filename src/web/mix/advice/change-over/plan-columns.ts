@@ -1,8 +1,10 @@
 /** The plan of a change-over as columns to weigh, and how each of its days stands. */
+
 import type { Beside, Ingredient } from '../../../../formulation/problem/problem.ts';
 import { isSameFood } from '../../../../household/reckon/mix/change-over.ts';
 import type { ChangeDay } from '../../../../kitchen/feeding/change-words.ts';
 import { withoutFloatNoise } from '../../../../kitchen/rounding.ts';
+import { words } from '../../../../words/words.ts';
 
 /** What is wrong with the grams a day, in a sentence with the way out; undefined where nothing is. */
 export function dailyFault(grams: number, step: number): string | undefined {
@@ -10,8 +12,8 @@ export function dailyFault(grams: number, step: number): string | undefined {
   if (steps > 0 && Math.abs(steps * step - grams) <= 1e-9 * grams) return undefined;
   const near = [Math.floor(grams / step), Math.ceil(grams / step)]
     .filter((k) => k > 0)
-    .map((k) => `${withoutFloatNoise(k * step)} g`);
-  return `${grams} g is no whole number of ${step} g steps: take ${[...new Set(near)].join(' or ')}, or a finer scale step.`;
+    .map((k) => withoutFloatNoise(k * step));
+  return words().changeOver.daily(grams, step, [...new Set(near)]);
 }
 
 /** One thing that is weighed out on each day. */
@@ -70,26 +72,10 @@ export function planColumns(
 /** How a day stands as it is weighed: in range, out of it by the rounding to the scale alone, or out. */
 export type DayStanding = 'fine' | 'near' | 'breaks';
 
-/** A mark for each, so that nothing is told by colour alone, and words. */
-export const STANDINGS: Readonly<Record<DayStanding, { mark: string; brief: string; words: string }>> = {
-  fine: { mark: '✓', brief: 'in', words: 'in range' },
-  near: { mark: '~', brief: 'just out', words: 'just out, by rounding' },
-  breaks: { mark: '!', brief: 'out', words: 'out of range' },
-};
+/** A mark for each, so that nothing is told by colour alone. */
+export const STANDINGS: Readonly<Record<DayStanding, string>> = { fine: '✓', near: '~', breaks: '!' };
 
 export function standingOf(day: Pick<ChangeDay, 'in_range' | 'in_range_as_weighed'>): DayStanding {
   if (day.in_range_as_weighed) return 'fine';
   return day.in_range ? 'near' : 'breaks';
-}
-
-const DAY = new Intl.DateTimeFormat('en-GB', {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  timeZone: 'UTC',
-});
-
-/** "2026-12-01" as "Tue 1 Dec". */
-export function shortDay(date: string): string {
-  return DAY.format(new Date(`${date}T00:00:00Z`)).replace(',', '');
 }

@@ -1,4 +1,5 @@
 /** The present food of a change-over: a food of the keeper's, one of the tables, or another mix as a blend. */
+
 import type { Ingredient } from '../../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../../household/model.ts';
 import {
@@ -9,6 +10,7 @@ import {
 } from '../../../../household/reckon/mix/change-over.ts';
 import { eatersOf, withAnimals } from '../../../../household/reckon/mix/eaters.ts';
 import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../../words/words.ts';
 import { type Asked, useAnswer } from '../../../shared/answer.tsx';
 import { allProfiles } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
@@ -27,6 +29,7 @@ interface PresentOption {
 
 /** Everything but the tables; mixes that add up to 100 % as they stand. */
 export function usePresentOptions(mix: Mix): PresentOption[] {
+  const t = words().changeOver.fields;
   const { house } = useMixDraft();
   const own = [...house.foods].sort((a, b) => Number(a.kind === 'mix') - Number(b.kind === 'mix'));
   const kept = new Set(own.map((f) => f.id));
@@ -38,10 +41,8 @@ export function usePresentOptions(mix: Mix): PresentOption[] {
     ...otherMixes(house, mix).flatMap((m) => {
       const pellet = m.problem.beside.filter((b) => !b.counts_as).map((b) => b.name ?? b.id);
       return [
-        ...(pellet.length > 0
-          ? [{ value: RATION + m.id, name: `${m.name} with ${pellet.join(', ')}, as fed` }]
-          : []),
-        { value: MIX_ALONE + m.id, name: pellet.length > 0 ? `${m.name} alone` : m.name },
+        ...(pellet.length > 0 ? [{ value: RATION + m.id, name: t.withPellet(m.name, pellet) }] : []),
+        { value: MIX_ALONE + m.id, name: pellet.length > 0 ? t.alone(m.name) : m.name },
       ];
     }),
   ];
@@ -55,7 +56,7 @@ export function usePresentFood({ present }: ChangeOverChoices, mix: Mix): Asked<
   const other = on && house.mixes.find((m) => m.id === present.slice(present.indexOf(' ') + 1));
   const effective = other && withAnimals(other, eatersOf(other, house.animals, allProfiles(house))).mix;
   const evaluated = useAnswer(
-    'present mix',
+    'present',
     effective && { problem: withoutFresh(effective.problem, undefined).problem, shares: effective.shares },
     (q) => engine.evaluate(q.problem, q.shares),
   );

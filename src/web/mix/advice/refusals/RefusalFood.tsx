@@ -1,4 +1,5 @@
 /** One food of the mix: what happens when it is left, who refuses it, and what can take its place. */
+
 import { useId } from 'react';
 import { Button } from 'react-aria-components';
 import type { Swap } from '../../../../formulation/advice/substitutes.ts';
@@ -6,6 +7,7 @@ import type { Leaving } from '../../../../formulation/explain/drop-one.ts';
 import type { Problem } from '../../../../formulation/problem/problem.ts';
 import type { Animal } from '../../../../household/model.ts';
 import { withSwap } from '../../../../household/reckon/mix/swaps.ts';
+import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
@@ -30,11 +32,12 @@ interface Props {
   refuse(animal: Animal): void;
   view: FormulationView;
   nameOf(id: string): string;
-  /** Called once a swap is made, with words that say so. */
-  swapped(words: string): void;
+  /** Called once a swap is made, with what says so. */
+  swapped(said: string): void;
 }
 
 export function RefusalFood(props: Props) {
+  const t = words().refusals.food;
   const { leaving, name, open, toggle, question, stale, animals, refuse } = props;
   const panel = useId();
   const { breaches } = leaving;
@@ -45,21 +48,23 @@ export function RefusalFood(props: Props) {
         className="leaving-head"
         aria-expanded={open}
         aria-controls={panel}
-        aria-label={`${name}, ${leaving.share.toFixed(1)} %: ${breaches.length === 0 ? 'may be left' : wrong}`}
+        aria-label={
+          breaches.length === 0 ? t.spokenSafe(name, leaving.share) : t.spoken(name, leaving.share, wrong)
+        }
         onPress={toggle}
       >
         <span className="leaving-name">
-          {name} <small>{leaving.share.toFixed(1)} %</small>
+          {name} <small>{t.share(leaving.share)}</small>
         </span>
         <span className={`leaving-mark ${breaches.length === 0 ? 'fine' : 'breaks'}`}>
-          {breaches.length === 0 ? '✓ may be left' : `! ${wrong}`}
+          {breaches.length === 0 ? t.mayBeLeft : t.breaks(wrong)}
         </span>
       </Button>
       <div id={panel} hidden={!open} className="leaving-more">
         {open && (
           <>
             {breaches.length === 0 ? (
-              <p>Without it, what is eaten stays in range.</p>
+              <p>{t.fine}</p>
             ) : (
               <ul className="leaving-breaches">
                 {breaches.map((b) => (
@@ -72,12 +77,10 @@ export function RefusalFood(props: Props) {
               <div className="button-row">
                 {animals.map((a) => (
                   <Button key={a.id} className="button small" isDisabled={stale} onPress={() => refuse(a)}>
-                    {a.name} refuses this
+                    {t.refusesThis(a.name)}
                   </Button>
                 ))}
-                <small>
-                  It then leaves every mix made for {animals.length === 1 ? 'it' : 'that animal'}.
-                </small>
+                <small>{t.leaves(animals.length)}</small>
               </div>
             )}
           </>
@@ -88,6 +91,7 @@ export function RefusalFood(props: Props) {
 }
 
 function Substitutes({ leaving, name, question, held, view, nameOf, swapped }: Props) {
+  const t = words().refusals.swap;
   const { change } = useMixDraft();
   const food = leaving.food;
   const isHeld = held.includes(food);
@@ -104,42 +108,35 @@ function Substitutes({ leaving, name, question, held, view, nameOf, swapped }: P
     // Swaps keep every rule but those that count foods; where there are such, the mix goes on to the nearest in range.
     if (counted) void view.edit(next, `swap ${food}`);
     else change(next);
-    swapped(
-      `${name} is swapped for ${nameOfSwap(other)}; ${name} stays in the list at 0 %. Undo takes it back.`,
-    );
+    swapped(t.done(name, nameOfSwap(other)));
   }
 
-  if (isHeld)
-    return (
-      <p className="hint">Its share is held. Let go of it, and what can take its place is listed here.</p>
-    );
+  if (isHeld) return <p className="hint">{t.heldHint}</p>;
   return (
     <>
       <div className="asked-head">
-        <h3>What can take its place</h3>
+        <h3>{t.heading}</h3>
         <AnswerState {...asked} />
       </div>
-      {found && found.swaps.length === 0 && <p>{found.sentence}</p>}
-      {held.length > 0 && <p className="hint">Foods that are held keep their shares in a swap.</p>}
+      {found && found.swaps.length === 0 && <p>{t.nothing(name)}</p>}
+      {held.length > 0 && <p className="hint">{t.othersHeld}</p>}
       <ul className="swap-list">
         {found?.swaps.map((s) => (
           <li key={s.id ?? s.ref}>
             <span className="swap-words">
               {nameOfSwap(s)} <span className="tag">{originOf(s)}</span>
               <small>
-                {s.inMix ? 'further ' : ''}
-                {shareWords(s)}
-                {s.inMix && `, then ${s.becomes.toFixed(1)} % in all`}
-                {s.unsure.length > 0 && '; some of what it holds is not known, so the rules may not hold'}
+                {s.inMix ? t.further(shareWords(s), s.becomes) : shareWords(s)}
+                {s.unsure.length > 0 && `; ${t.unsure}`}
               </small>
             </span>
             <Button
               className="button small"
               isDisabled={asked.working}
-              aria-label={`Swap ${name} for ${nameOfSwap(s)}`}
+              aria-label={t.swapOf(name, nameOfSwap(s))}
               onPress={() => swap(s)}
             >
-              Swap
+              {t.swap}
             </Button>
           </li>
         ))}
@@ -149,6 +146,7 @@ function Substitutes({ leaving, name, question, held, view, nameOf, swapped }: P
 }
 
 function originOf(swap: Swap): string {
-  if (swap.inMix) return 'in the mix';
-  return swap.id === undefined ? 'from the tables' : 'listed, at 0 %';
+  const t = words().refusals.swap;
+  if (swap.inMix) return t.inMix;
+  return swap.id === undefined ? t.fromTables : t.listed;
 }

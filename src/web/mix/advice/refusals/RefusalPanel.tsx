@@ -6,6 +6,7 @@ import type { Animal } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
 import { mixesOf } from '../../../../household/reckon/mix/refusals.ts';
 import { notRefusing, refusing } from '../../../../household/reckon/mix/swaps.ts';
+import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { Failed } from '../../../shared/Failed.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
@@ -20,6 +21,7 @@ import { RefusalSafety } from './RefusalSafety.tsx';
 import './refusals.css';
 
 export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
+  const t = words().refusals;
   const { house } = useMixDraft();
   const save = useSave('animals');
   const [open, setOpen] = useState<string>();
@@ -27,7 +29,7 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   const [refused, setRefused] = useState<{ animal: Animal; food: string; name: string }>();
   const { problem, shares } = mix;
   const ready = isFit(view.state);
-  const asked = useAnswer('left out', ready ? { problem, shares } : undefined, (q) =>
+  const asked = useAnswer('leaving', ready ? { problem, shares } : undefined, (q) =>
     engine.dropOne(q.problem, q.shares),
   );
   const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
@@ -41,22 +43,28 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
     save.mutate(refusing(animal, food), animal);
     setRefused({ animal, food, name });
     setOpen(undefined);
-    say(`${animal.name} refuses ${name}: it is out of ${out.map((m) => m.name).join(', ')}.`);
+    say(
+      t.refuses(
+        animal.name,
+        name,
+        out.map((m) => m.name),
+      ),
+    );
     focusWhenThere('.leaving h2');
   }
   function takeBack() {
     if (!refused) return;
     const now = house.animals.find((a) => a.id === refused.animal.id);
     if (now) save.mutate(notRefusing(now, refused.food), now);
-    say(`${refused.animal.name} may be fed ${refused.name} again.`);
+    say(t.mayBeFed(refused.animal.name, refused.name));
     setRefused(undefined);
     focusWhenThere('.leaving h2');
   }
 
   return (
-    <section className="leaving" aria-label="If a food is left">
+    <section className="leaving" aria-label={t.heading}>
       <div className="asked-head">
-        <h2 tabIndex={-1}>If a food is left</h2>
+        <h2 tabIndex={-1}>{t.heading}</h2>
         <AnswerState {...asked} />
       </div>
       <div className="leaving-notice" aria-live="polite">
@@ -64,13 +72,13 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
       </div>
       {refused && (
         <Button className="quiet-button small" onPress={takeBack}>
-          Take that back
+          {t.takeBack}
         </Button>
       )}
       <Failed error={error} />
       <RefusalSafety mix={mix} view={view} leftOut={ready ? asked.value : undefined} say={say} />
       {ready ? (
-        <ul className="leaving-foods" aria-label="Foods of the mix" aria-busy={asked.working}>
+        <ul className="leaving-foods" aria-label={t.foods} aria-busy={asked.working}>
           {rows.map((leaving) => (
             <RefusalFood
               key={leaving.food}
@@ -85,17 +93,17 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
               refuse={(animal) => refuse(animal, leaving.food)}
               view={view}
               nameOf={nameOf}
-              swapped={(words) => {
+              swapped={(said) => {
                 setOpen(undefined);
                 setRefused(undefined);
-                say(words);
+                say(said);
                 focusWhenThere('.leaving h2');
               }}
             />
           ))}
         </ul>
       ) : (
-        <BalanceFirst view={view} what="what happens when a food is left, and what can replace it, is told" />
+        <BalanceFirst view={view} words={t.first} />
       )}
     </section>
   );

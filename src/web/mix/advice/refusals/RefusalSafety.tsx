@@ -6,6 +6,7 @@ import type { DropOne } from '../../../../formulation/explain/drop-one.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
 import { withDropOne } from '../../../../household/reckon/mix/swaps.ts';
+import { words } from '../../../../words/words.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
 import { engine } from '../../../worker/engine.ts';
@@ -17,10 +18,11 @@ interface Props {
   view: FormulationView;
   /** Undefined while it is worked out, or where the mix is not in range. */
   leftOut: DropOne | undefined;
-  say(words: string): void;
+  say(said: string): void;
 }
 
 export function RefusalSafety({ mix, view, leftOut, say }: Props) {
+  const t = words().refusals.safety;
   const { change, current } = useMixDraft();
   const [busy, setBusy] = useState(false);
   /** No mix is safe: shown as soon as the worker says so, while the page still works out which rules collide. */
@@ -37,44 +39,36 @@ export function RefusalSafety({ mix, view, leftOut, say }: Props) {
     const answer = await engine.solve(withHolds(withDropOne(mix, true))).catch(() => undefined);
     setBusy(false);
     focusWhenThere('.leaving h2');
-    if (!answer?.ok) return say(answer?.message ?? 'The formulation did not answer; try again.');
-    if (current() !== before) return say('The mix has changed meanwhile; ask again.');
+    if (!answer?.ok) return say(answer?.message ?? t.noAnswer);
+    if (current() !== before) return say(t.changed);
     const result = answer.value;
     if (result.status === 'optimal') {
       change((m) => ({ ...withDropOne(m, true), shares: { ...m.shares, ...result.shares } }));
-      say('The mix is balanced anew: any one food may be left.');
+      say(t.isSafe);
     } else {
       setImpossible(true);
       change((m) => withDropOne(m, true));
     }
   }
   function giveUp() {
-    void view.edit((m) => withDropOne(m, false), 'drop one');
+    void view.edit((m) => withDropOne(m, false), 'drop');
     setImpossible(false);
     focusWhenThere('.leaving h2');
-    say('The mix may go out of range when a food is left.');
+    say(t.gaveUp);
   }
 
   return (
     <div className="leaving-safety">
       {leftOut && (
         <p className="leaving-summary" data-safe={leftOut.safe}>
-          <span aria-hidden="true">{leftOut.safe ? '✓' : '!'}</span>{' '}
-          {leftOut.safe
-            ? leftOut.sentence
-            : 'The ration goes out of range when some foods are left; which ones, and how, is listed below.'}
+          <span aria-hidden="true">{leftOut.safe ? '✓' : '!'}</span> {leftOut.safe ? t.safe : t.unsafe}
         </p>
       )}
-      {wanted && none && (
-        <p>
-          No mix of these foods stays in range whichever one is left. What collides and what would mend it
-          stand near the top of this page; or give the wish up here.
-        </p>
-      )}
-      {wanted && !none && <p className="hint">It is asked of this mix that any one food may be left.</p>}
+      {wanted && none && <p>{t.impossible}</p>}
+      {wanted && !none && <p className="hint">{t.wanted}</p>}
       {wanted ? (
         <Button className="button" onPress={giveUp}>
-          Give that up
+          {t.giveUp}
         </Button>
       ) : (
         (view.state === 'out' || leftOut?.safe === false) && (
@@ -83,12 +77,12 @@ export function RefusalSafety({ mix, view, leftOut, say }: Props) {
             isDisabled={busy || view.state === 'working'}
             onPress={() => void makeSafe()}
           >
-            Make it safe
+            {t.makeSafe}
           </Button>
         )
       )}
       <p className="hint" role="status">
-        {busy ? 'Looking for a mix that stays in range whichever food is left…' : ''}
+        {busy ? t.looking : ''}
       </p>
     </div>
   );

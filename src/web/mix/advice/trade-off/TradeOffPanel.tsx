@@ -1,8 +1,10 @@
 /** Two goals against each other: every mix that is best in one for what it is in the other, as a line to walk along. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
 import { openFoods } from '../../../../household/reckon/mix/shares.ts';
+import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
@@ -16,6 +18,7 @@ import { presentPoint, type TradeGoal, tradeGoals, tradePoints, unknownIn, usual
 import './trade-off.css';
 
 export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
+  const t = words().tradeOff;
   const { change } = useMixDraft();
   const [asked, setAsked] = useState<readonly [string?, string?]>([]);
   const [chosen, choose] = useState<{ question: string; index: number }>();
@@ -60,61 +63,48 @@ export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
 
   return (
     <section className="trade-off" aria-labelledby="trade-off-heading">
-      <h2 id="trade-off-heading">Trade-offs</h2>
-      <p className="hint">
-        Two things wanted at once often pull apart. Each point below is a mix that keeps every rule and that
-        no mix beats in both; the points between show what a little more of one costs in the other.
-      </p>
+      <h2 id="trade-off-heading">{t.heading}</h2>
+      <p className="hint">{t.intro}</p>
       <div className="fields trade-goals">
         <Choice
-          label="One goal"
+          label={t.one}
           value={pair[0].key}
           options={goals.map((g) => [g.key, g.name])}
           onChange={(goal) => ask(0, goal)}
         />
         <Choice
-          label="Against"
+          label={t.against}
           value={pair[1].key}
           options={goals.filter((g) => g.measures !== pair[0].measures).map((g) => [g.key, g.name])}
           onChange={(goal) => ask(1, goal)}
         />
       </div>
-      {!goals.some((g) => g.key === 'cheap') && (
-        <p className="hint">Cost can be chosen once every food has a price (see the details of each food).</p>
-      )}
+      {!goals.some((g) => g.key === 'cheap') && <p className="hint">{t.price}</p>}
       {unsure.map((g) => (
         <p key={g.key} className="hint">
-          {g.axis}: figures are missing for a part of the foods, so it is at least what the picture shows.
+          {t.missing(g.axis)}
         </p>
       ))}
       <AnswerState {...answer} />
-      {view.fault && <p>The mix cannot be read as it stands; the verdict above says why.</p>}
+      {view.fault && <p>{words().why.unreadable}</p>}
       {points && (
         <div aria-busy={answer.working} className={answer.working ? 'stale' : undefined}>
-          {points.length === 0 && (
-            <p>No mix keeps these rules. What collides, and what mends it, is listed near the top.</p>
-          )}
+          {points.length === 0 && <p>{words().why.noMix}</p>}
           {points.length === 1 && (
             <p>
-              <strong>These two do not conflict:</strong> one mix is best in both.
+              <strong>{t.noConflict}</strong> {t.noConflictMore}
             </p>
           )}
           {points.length > 1 && (
             <>
               <TradeOffPicture pair={pair} points={points} present={present} chosen={index} choose={look} />
-              {!present && (
-                <p className="hint">Where the mix as it stands lies cannot be told: a figure is missing.</p>
-              )}
-              {present && view.state === 'out' && (
-                <p className="hint">
-                  The mix as it stands breaks a rule, so it may lie where no mix that keeps the rules can.
-                </p>
-              )}
+              {!present && <p className="hint">{t.noPlace}</p>}
+              {present && view.state === 'out' && <p className="hint">{t.outside}</p>}
             </>
           )}
           {points.length === 1 && index === undefined && (
             <Button className="button" onPress={() => look(0)}>
-              Look at that mix
+              {t.look}
             </Button>
           )}
           {point && (
@@ -127,7 +117,7 @@ export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
                 // The shares keep every rule as they are: nothing has to follow them.
                 change((m) => ({ ...m, shares: { ...m.shares, ...point.shares } }));
                 focusWhenThere('.trade-point[aria-pressed="true"]');
-                setTaken('Taken: the mix now has these shares. Undo brings the old ones back.');
+                setTaken(t.taken);
               }}
             />
           )}
@@ -137,9 +127,7 @@ export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
           {points.length > 1 && <TradeOffTable pair={pair} points={points} chosen={index} choose={look} />}
           {answer.value && !answer.working && points.length > 0 && (
             <p className="hint">
-              {points.length === 1 ? '1 mix' : `${points.length} mixes`}, worked out in{' '}
-              {answer.value.seconds.toFixed(1)} s. Every rule holds in each
-              {mix.held.length > 0 ? ', and held foods stay where they are' : ''}.
+              {(mix.held.length > 0 ? t.countHeld : t.count)(points.length, answer.value.seconds)}
             </p>
           )}
         </div>

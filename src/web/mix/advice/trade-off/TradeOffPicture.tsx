@@ -1,6 +1,8 @@
 /** The best mixes of two goals as points on a line, each a button; the mix as it stands is a mark of its own shape. */
+
 import { scaleLinear } from 'd3-scale';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { words } from '../../../../words/words.ts';
 import { pointWords, type TradeGoal, type TradePoint } from './trade-off.ts';
 
 interface Props {
@@ -17,6 +19,8 @@ const TOP = 14;
 const BOTTOM = 30;
 
 export function TradeOffPicture({ pair, points, present, chosen, choose }: Props) {
+  const t = words().tradeOff.picture;
+  const { number } = words().figures;
   const [frame, width] = useWidth();
   const buttons = useRef<(HTMLButtonElement | null)[]>([]);
   const height = Math.round(Math.min(340, Math.max(240, width * 0.6)));
@@ -56,7 +60,7 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
     <figure className="trade-picture">
       <p className="trade-axis">
         <span aria-hidden="true">↕ </span>
-        {up.axis}, {up.unit}{' '}
+        {t.axis(up.axis, up.unit)}{' '}
         <strong>
           {up.better === 'more' ? '↑' : '↓'} {up.betterWord}
         </strong>
@@ -67,7 +71,7 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
             <g key={`x${tick}`}>
               <line className="trade-grid" x1={x(tick)} x2={x(tick)} y1={TOP} y2={height - BOTTOM} />
               <text x={x(tick)} y={height - 10} textAnchor="middle">
-                {tick}
+                {number(tick, 6)}
               </text>
             </g>
           ))}
@@ -75,7 +79,7 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
             <g key={`y${tick}`}>
               <line className="trade-grid" x1={LEFT} x2={width - RIGHT} y1={y(tick)} y2={y(tick)} />
               <text x={LEFT - 8} y={y(tick) + 4} textAnchor="end">
-                {tick}
+                {number(tick, 6)}
               </text>
             </g>
           ))}
@@ -88,7 +92,7 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
           )}
         </svg>
         {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would draw a frame of its own about the picture */}
-        <div role="group" aria-label="Best mixes along the line; the arrow keys walk along it">
+        <div role="group" aria-label={t.all}>
           {points.map((point, k) => (
             <button
               key={`${point.a} ${point.b}`}
@@ -98,7 +102,7 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
               }}
               className="trade-point"
               style={{ left: x(point.a), top: y(point.b) }}
-              aria-label={`Mix ${k + 1} of ${points.length}: ${pointWords(pair, point)}`}
+              aria-label={t.mix(k + 1, points.length, pointWords(pair, point))}
               aria-pressed={k === chosen}
               tabIndex={k === reachable ? 0 : -1}
               onClick={() => choose(k)}
@@ -111,18 +115,17 @@ export function TradeOffPicture({ pair, points, present, chosen, choose }: Props
       </div>
       <p className="trade-axis across">
         <span aria-hidden="true">↔ </span>
-        {across.axis}, {across.unit}{' '}
+        {t.axis(across.axis, across.unit)}{' '}
         <strong>
           {across.better === 'more' ? '→' : '←'} {across.betterWord}
         </strong>
       </p>
       <figcaption className="hint">
-        <span className="trade-key point" aria-hidden="true" /> a best mix
+        <span className="trade-key point" aria-hidden="true" /> {t.best}
         {present && (
           <>
             {' '}
-            <span className="trade-key present" aria-hidden="true" /> the mix as it stands (
-            {pointWords(pair, present)})
+            <span className="trade-key present" aria-hidden="true" /> {t.present(pointWords(pair, present))}
           </>
         )}
       </figcaption>

@@ -1,12 +1,14 @@
 /** Two goals of a mix against each other, in the units that a keeper thinks in. */
+
 import type { Goal } from '../../../../formulation/advice/frontier.ts';
 import { effectiveFoods } from '../../../../formulation/explain/diversity.ts';
-import { capital, figure } from '../../../../formulation/explain/sentences.ts';
+import { capital } from '../../../../formulation/explain/sentences.ts';
 import type { Ingredient, Problem, Shares } from '../../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../../formulation/problem/result.ts';
-import { unitWords, words } from '../../../../formulation/solve/bounds.ts';
+import { words as nutrientWords, unitWords } from '../../../../formulation/solve/bounds.ts';
 import { wantedShares } from '../../../../formulation/solve/build-ration.ts';
 import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../../words/words.ts';
 
 /** A goal, and what is printed of it. */
 export interface TradeGoal {
@@ -44,27 +46,28 @@ export interface TradeMix {
 
 /** The goals that a mix can be asked: cost only where every price is known, contents that a rule names. */
 export function tradeGoals({ problem, open, groups }: TradeMix): TradeGoal[] {
+  const t = words().tradeOff.goals;
   const foods = openOf(problem, open);
   const goals: TradeGoal[] = [
     {
       key: 'near',
       measures: 'near',
       goal: { aim: 'near' },
-      name: 'near to what I want',
-      axis: 'How much of the mix differs from the wanted shares',
+      name: t.near,
+      axis: t.nearAxis,
       unit: '%',
       better: 'less',
-      betterWord: 'nearer',
+      betterWord: t.nearer,
     },
     {
       key: 'varied',
       measures: 'varied',
       goal: { aim: 'varied' },
-      name: 'varied',
-      axis: 'Variety: as varied as so many foods in equal parts',
-      unit: 'foods',
+      name: t.varied,
+      axis: t.variedAxis,
+      unit: t.foods,
       better: 'more',
-      betterWord: 'more varied',
+      betterWord: t.moreVaried,
     },
   ];
   if (foods.length > 0 && foods.every((f) => f.price_per_kg !== undefined)) {
@@ -72,11 +75,11 @@ export function tradeGoals({ problem, open, groups }: TradeMix): TradeGoal[] {
       key: 'cheap',
       measures: 'cheap',
       goal: { aim: 'cheap' },
-      name: 'cheap',
-      axis: 'Price',
-      unit: 'per kg',
+      name: t.cheap,
+      axis: t.cheapAxis,
+      unit: t.perKg,
       better: 'less',
-      betterWord: 'cheaper',
+      betterWord: t.cheaper,
     });
   }
   const both = (measures: string, what: string, unit: string, goal: (aim: 'less' | 'more') => Goal) => {
@@ -85,11 +88,11 @@ export function tradeGoals({ problem, open, groups }: TradeMix): TradeGoal[] {
         key: `${better} ${measures}`,
         measures,
         goal: goal(better),
-        name: `${better} ${what}`,
+        name: t[better](what),
         axis: capital(what),
         unit,
         better,
-        betterWord: better,
+        betterWord: better === 'less' ? t.lessWord : t.moreWord,
       });
     }
   };
@@ -100,12 +103,16 @@ export function tradeGoals({ problem, open, groups }: TradeMix): TradeGoal[] {
     const key = `${nutrient} ${on}`;
     if (seen.has(key)) continue;
     seen.add(key);
-    both(key, `${words(nutrient)} of the ${on}`, unitWords(nutrient), (aim) => ({ aim, nutrient, on }));
+    both(key, (on === 'mix' ? t.ofMix : t.ofRation)(nutrientWords(nutrient)), unitWords(nutrient), (aim) => ({
+      aim,
+      nutrient,
+      on,
+    }));
   }
   const used = new Set(foods.flatMap((f) => groups[f.id] ?? []));
   if (used.size > 1) {
     for (const group of used) {
-      const what = `${inSentence(groupName(group))} in the mix`;
+      const what = t.group(inSentence(groupName(group)));
       both(`group ${group}`, what, '%', (aim) => ({ aim, group }));
     }
   }
@@ -120,10 +127,15 @@ export function usualPair(goals: readonly TradeGoal[]): readonly [TradeGoal, Tra
   const cheap = of((g) => g.key === 'cheap');
   if (cheap) return [cheap, varied];
   const content =
-    of((g) => g.key === 'less FAT ration') ??
-    of((g) => g.key.startsWith('less FAT')) ??
+    of((g) => isLessFat(g) && g.goal.on === 'ration') ??
+    of(isLessFat) ??
     of((g) => 'nutrient' in g.goal && g.better === 'less');
   return content ? [content, near] : [varied, near];
+}
+
+function isLessFat(of: TradeGoal): of is TradeGoal & { goal: { on?: string } } {
+  const { goal } = of;
+  return 'nutrient' in goal && goal.aim === 'less' && goal.nutrient === 'FAT';
 }
 
 /**
@@ -185,14 +197,9 @@ export function presentPoint(
   return a === undefined || b === undefined ? undefined : { shares, a, b };
 }
 
-/** A value on an axis, for people: "5.25 per kg", "11.4 foods in equal parts". */
-function valueWords(goal: TradeGoal, value: number): string {
-  return `${figure(value)} ${unitOf(goal)}`;
-}
-
 /** What stands after a value: "per kg", "foods in equal parts". */
 export function unitOf({ goal, unit }: TradeGoal): string {
-  return goal.aim === 'varied' ? 'foods in equal parts' : unit;
+  return goal.aim === 'varied' ? words().tradeOff.goals.equalFoods : unit;
 }
 
 /** What a point is, said in one breath: "fat of the ration 4 %, as varied as 12 foods in equal parts". */
@@ -200,14 +207,15 @@ export function pointWords(
   [first, second]: readonly [TradeGoal, TradeGoal],
   { a, b }: Pick<TradePoint, 'a' | 'b'>,
 ): string {
-  const words = [`${short(first)} ${valueWords(first, a)}`, `${short(second)} ${valueWords(second, b)}`];
-  return words.map(inSentence).join(', ');
+  const t = words().tradeOff.goals;
+  const value = (goal: TradeGoal, v: number) => inSentence(t.value(short(goal), v, unitOf(goal)));
+  return t.both(value(first, a), value(second, b));
 }
 
 /** What an axis measures, in a few words: for a table's head and a point's name. */
 export function short({ goal, axis }: TradeGoal): string {
-  if (goal.aim === 'near') return 'Differs from the wanted shares by';
-  if (goal.aim === 'varied') return 'As varied as';
+  if (goal.aim === 'near') return words().tradeOff.goals.nearShort;
+  if (goal.aim === 'varied') return words().tradeOff.goals.variedShort;
   return axis;
 }
 
@@ -225,4 +233,4 @@ function openOf({ foods }: Problem, open: readonly string[]): readonly Ingredien
   return foods.filter((f) => open.includes(f.id));
 }
 
-const inSentence = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+const inSentence = (text: string) => words().wishes.within(text);

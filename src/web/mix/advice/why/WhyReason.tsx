@@ -1,11 +1,14 @@
-/** One bound at which the balanced mix stands, with the way to let it go. */
+/** One limit at which the best mix stands, with the way to change it. */
+
 import { Button } from 'react-aria-components';
 import { pointerSteps } from '../../../../formulation/problem/json-pointer.ts';
 import type { Reason } from '../../../../formulation/problem/result.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { hold } from '../../../../household/reckon/mix/mix-edits.ts';
 import { isLimitOfTarget, withChanges } from '../../../../household/reckon/mix/own-limits.ts';
+import { words } from '../../../../words/words.ts';
 import { today } from '../../../shared/today.ts';
+import { limitSubject, limitText, limitUnit } from '../../foods/limit-subject.ts';
 import { LimitStep } from '../../limits/LimitStep.tsx';
 import type { FormulationView } from '../../useFormulation.ts';
 
@@ -18,44 +21,45 @@ export function WhyReason(props: {
   keptRules: number;
   nameOf(id: string): string;
 }) {
+  const t = words().why;
   const { reason, mix, view, keptRules, nameOf } = props;
   const { pointer, to } = reason;
   const [list, row] = pointerSteps(pointer);
   const food = list === 'foods' ? mix.problem.foods[Number(row)] : undefined;
-  const change = (next: (m: Mix) => Mix) => void view.edit(next, 'let go').then(() => view.balance());
+  const change = (next: (m: Mix) => Mix) => void view.edit(next, 'letgo').then(() => view.balance());
 
   if (food && mix.held.includes(food.id)) {
     const name = nameOf(food.id);
     return (
       <li>
         <span>
-          {name} is held at {reason.from.toFixed(1)} %.
-          {reason.free !== undefined &&
-            ` Let go, it would come to rest at ${reason.free.toFixed(1)} %, and the mix would be better.`}
+          {reason.free === undefined ? t.held(name, reason.from) : t.heldFree(name, reason.from, reason.free)}
         </span>
         <Button
           className="button"
-          aria-label={`Let go of ${name}`}
+          aria-label={t.letGoOf(name)}
           onPress={() => change((m) => hold(m, food.id, false))}
         >
-          Let go
+          {t.letGo}
         </Button>
       </li>
     );
   }
   const foreign = list === 'rules' && Number(row) >= keptRules;
   const changes = to === undefined ? [] : [{ pointer, from: reason.from, to }];
-  const button = { label: letGoWords(reason), spoken: `${letGoWords(reason)}: ${subject(reason)}` };
+  const what = food ? nameOf(food.id) : limitSubject(mix.problem, pointer);
+  const goal = limitText(to ?? reason.from, limitUnit(mix.problem, pointer));
+  const up = to !== undefined && to > reason.from;
+  const label = up ? t.raise(goal) : t.lower(goal);
+  const button = {
+    label,
+    spoken: what === undefined ? label : (up ? t.raiseOf : t.lowerOf)(goal, what),
+  };
   return (
     <li>
       <span>
         {reason.sentence}
-        {foreign && (
-          <small>
-            {' '}
-            This rule comes from the target of another animal of this mix; it is changed there, under Targets.
-          </small>
-        )}
+        {foreign && <small> {t.foreign}</small>}
       </span>
       {to !== undefined &&
         !foreign &&
@@ -78,15 +82,4 @@ export function WhyReason(props: {
         ))}
     </li>
   );
-}
-
-/** "Let it go to 7.5 %", with the unit that the sentence gives it. */
-function letGoWords({ sentence, to }: Reason): string {
-  return `Let it go to ${/Letting it go to (.+?) would /.exec(sentence)?.[1] ?? to}`;
-}
-
-/** What a reason is about, from its sentence: "Fat of the ration". */
-function subject({ sentence }: Reason): string {
-  const [about = sentence] = sentence.split(' stands at ');
-  return about;
 }

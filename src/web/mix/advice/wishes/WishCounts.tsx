@@ -11,6 +11,7 @@ import {
   type PlacedCount,
   replaceCount,
 } from '../../../../household/reckon/mix/wishes.ts';
+import { words } from '../../../../words/words.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
@@ -28,6 +29,7 @@ interface Props {
 const ANY = '';
 
 export function WishCounts({ mix, view, say }: Props) {
+  const t = words().wishes.counts;
   const { problem } = mix;
   const { scale_step_grams: step, batch_grams, least_grams } = problem;
   const rules = countRules(problem);
@@ -37,8 +39,8 @@ export function WishCounts({ mix, view, say }: Props) {
 
   return (
     <section className="counts" aria-labelledby="counts-heading">
-      <h2 id="counts-heading">Rules that count foods</h2>
-      <p className="hint">These are rules: they are kept in every mix, not merely wished.</p>
+      <h2 id="counts-heading">{t.heading}</h2>
+      <p className="hint">{t.hint}</p>
       {rules.length > 0 && (
         <ul className="count-list">
           {rules.map((placed) => (
@@ -49,7 +51,7 @@ export function WishCounts({ mix, view, say }: Props) {
               view={view}
               onRemove={() => {
                 void view.edit((m) => withoutRule(m, placed.index));
-                say(`The rule “${countWords(placed.rule)}” is gone.`);
+                say(t.gone(countWords(placed.rule)));
                 focusWhenThere('.count-form select');
               }}
             />
@@ -59,23 +61,20 @@ export function WishCounts({ mix, view, say }: Props) {
       <CountForm mix={mix} view={view} say={say} />
       <div className="count-least">
         <NumberInput
-          label="No food under"
-          unit="g"
+          label={t.leastGrams}
+          measure="mass"
           min={0.01}
           max={batch_grams}
           value={least_grams}
-          placeholder="any"
+          placeholder={t.any}
           onCommit={setLeast}
         />
         {least_grams !== step && step <= batch_grams && (
           <Button className="button small" onPress={() => setLeast(step)}>
-            Use the scale step, {step} g
+            {t.scaleStep(step)}
           </Button>
         )}
-        <p className="hint">
-          A food is then left out, or has at least this weight in the batch of {batch_grams} g. Less than one
-          step of the scale cannot be weighed (common practice, no source).
-        </p>
+        <p className="hint">{t.leastHint(batch_grams)}</p>
       </div>
       <div className="count-drop">
         <label className="tick">
@@ -88,10 +87,10 @@ export function WishCounts({ mix, view, say }: Props) {
               void view.edit((m) => withProblem(m, { drop_one }));
             }}
           />
-          <span>Stay in range when any one food is left</span>
+          <span>{t.dropOne}</span>
         </label>
         <p id={dropOne} className="hint">
-          Every nutrient rule then also holds for what is eaten when the animal leaves all of any one food.
+          {t.dropOneHint}
         </p>
       </div>
     </section>
@@ -107,26 +106,27 @@ interface RowProps {
 
 function CountRow({ placed: { index, rule }, mix, view, onRemove }: RowProps) {
   const [fault, setFault] = useState<string>();
-  const words = countWords(rule);
+  const t = words().wishes.counts;
+  const said = countWords(rule);
   const broken = view.evaluation?.breaches.some((b) => b.pointer.startsWith(`/rules/${index}/`));
   function put(patch: Pick<CountRule, 'min' | 'max'> & { at_least?: number }) {
     const { at_least = rule.count.at_least, ...bounds } = patch;
     const next: CountRule = { ...rule, ...bounds, count: { ...rule.count, at_least } };
     const wrong = countFault(mix.problem, next);
-    setFault(wrong && `Not taken: ${wrong}`);
+    setFault(wrong && t.notTaken(wrong));
     if (!wrong) void view.edit((m) => replaceCount(m, index, next));
   }
   return (
     <li className="count">
       <fieldset>
         <legend>
-          {words} <span className={`chip ${broken ? 'out' : 'in'}`}>{broken ? 'not kept yet' : 'kept'}</span>
+          {said} <span className={`chip ${broken ? 'out' : 'in'}`}>{broken ? t.broken : t.kept}</span>
         </legend>
         <div className="count-fields">
           {rule.min !== undefined && (
             <>
               <NumberInput
-                label="Foods, no fewer than"
+                label={t.noFewer}
                 min={1}
                 max={500}
                 step={1}
@@ -136,7 +136,7 @@ function CountRow({ placed: { index, rule }, mix, view, onRemove }: RowProps) {
                 onCommit={(min) => put({ min: min && Math.round(min) })}
               />
               <NumberInput
-                label="With each"
+                label={t.withEach}
                 unit="%"
                 min={0.01}
                 max={100}
@@ -148,7 +148,7 @@ function CountRow({ placed: { index, rule }, mix, view, onRemove }: RowProps) {
           )}
           {rule.max !== undefined && (
             <NumberInput
-              label="Foods, no more than"
+              label={t.noMore}
               min={0}
               max={500}
               step={1}
@@ -158,8 +158,8 @@ function CountRow({ placed: { index, rule }, mix, view, onRemove }: RowProps) {
               onCommit={(max) => put({ max: max && Math.round(max) })}
             />
           )}
-          <Button className="quiet-button small" aria-label={`Remove: ${words}`} onPress={onRemove}>
-            Remove
+          <Button className="quiet-button small" aria-label={t.remove(said)} onPress={onRemove}>
+            {words().common.remove}
           </Button>
         </div>
         {fault && (
@@ -173,6 +173,7 @@ function CountRow({ placed: { index, rule }, mix, view, onRemove }: RowProps) {
 }
 
 function CountForm({ mix, view, say }: Props) {
+  const t = words().wishes.counts;
   const [side, setSide] = useState<'min' | 'max'>('min');
   const [number, setNumber] = useState<number>();
   const [each, setEach] = useState<number>();
@@ -194,7 +195,7 @@ function CountForm({ mix, view, say }: Props) {
     setFault(wrong);
     if (wrong) return;
     void view.edit((m) => addCount(m, rule));
-    say(`The rule “${countWords(rule)}” is kept from now on.`);
+    say(t.added(countWords(rule)));
     setNumber(undefined);
     setEach(undefined);
   }
@@ -211,16 +212,16 @@ function CountForm({ mix, view, say }: Props) {
       }}
     >
       <Choice
-        label="Another rule"
+        label={t.another}
         value={side}
         options={[
-          ['min', 'At least so many foods'],
-          ['max', 'At most so many foods'],
+          ['min', t.atLeast],
+          ['max', t.atMost],
         ]}
         onChange={setSide}
       />
       <NumberInput
-        label="How many"
+        label={t.howMany}
         min={0}
         max={500}
         step={1}
@@ -229,16 +230,16 @@ function CountForm({ mix, view, say }: Props) {
         onCommit={setNumber}
       />
       {side === 'min' && (
-        <NumberInput label="Share of each" unit="%" min={0} max={100} value={each} onCommit={setEach} />
+        <NumberInput label={t.shareOfEach} unit="%" min={0} max={100} value={each} onCommit={setEach} />
       )}
       <Choice
-        label="Counted among"
+        label={t.among}
         value={of}
-        options={[[ANY, 'all foods'], ...groups.map((g): [string, string] => [g, groupName(g)])]}
+        options={[[ANY, t.allFoods], ...groups.map((g): [string, string] => [g, groupName(g)])]}
         onChange={setGroup}
       />
       <Button type="submit" className="button">
-        Add rule
+        {t.add}
       </Button>
       {fault && (
         <p id={error} role="alert" className="field-error">

@@ -5,17 +5,13 @@ import type { Aim } from '../../../../formulation/problem/problem.ts';
 import { groupName } from '../../../../household/reckon/mix/mix-edits.ts';
 import { addAim, measurable } from '../../../../household/reckon/mix/wishes.ts';
 import { nutrient } from '../../../../nutrition/nutrients.ts';
+import { words } from '../../../../words/words.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import type { AdviceProps } from '../advice-props.ts';
-import { aimFault, aimWords, measuredFrom, SIMPLE_AIMS, type SimpleAim } from './wish-words.ts';
-
-const KINDS: readonly (readonly [Aim['aim'], string])[] = [
-  ...(Object.entries(SIMPLE_AIMS) as [SimpleAim, string][]),
-  ['less', 'Less of …'],
-  ['more', 'More of …'],
-];
+import { aimFault, aimWords, measuredFrom, SIMPLE_AIMS, simpleAimWords } from './wish-words.ts';
 
 export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice: string): void }) {
+  const t = words().wishes;
   const { problem } = mix;
   const list = useId();
   const error = useId();
@@ -38,6 +34,12 @@ export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice:
       </option>
     ));
 
+  const kinds: [Aim['aim'], string][] = [
+    ...SIMPLE_AIMS.map((a): [Aim['aim'], string] => [a, simpleAimWords(a)]),
+    ['less', t.lessOf],
+    ['more', t.moreOf],
+  ];
+
   function add() {
     const aim: Aim =
       kind === 'less' || kind === 'more' ? { aim: kind, ...measuredFrom(what, on) } : { aim: kind };
@@ -45,7 +47,7 @@ export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice:
     setFault(wrong);
     if (wrong) return;
     void view.edit((m) => addAim(m, aim));
-    say(`“${aimWords(aim, nameOf)}” is wish ${(problem.aims?.length ?? 0) + 1}.`);
+    say(t.form.added(aimWords(aim, nameOf), (problem.aims?.length ?? 0) + 1));
   }
 
   return (
@@ -58,9 +60,9 @@ export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice:
       }}
     >
       <Choice
-        label="Another wish"
+        label={t.form.kind}
         value={kind}
-        options={KINDS}
+        options={kinds}
         onChange={(next) => {
           setFault(undefined);
           setKind(next);
@@ -68,7 +70,7 @@ export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice:
       />
       {measured && (
         <div className="choice">
-          <label htmlFor={list}>Of what</label>
+          <label htmlFor={list}>{t.form.what}</label>
           <select
             id={list}
             value={what}
@@ -77,18 +79,16 @@ export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice:
               setWhat(e.target.value);
             }}
           >
-            {choices.ruled.length > 0 && (
-              <optgroup label="Nutrients with a rule">{nutrients(choices.ruled)}</optgroup>
-            )}
-            <optgroup label="Other nutrients">{nutrients(choices.other)}</optgroup>
-            <optgroup label="Groups">
+            {choices.ruled.length > 0 && <optgroup label={t.form.ruled}>{nutrients(choices.ruled)}</optgroup>}
+            <optgroup label={t.form.other}>{nutrients(choices.other)}</optgroup>
+            <optgroup label={t.form.groups}>
               {choices.groups.map((g) => (
                 <option key={g} value={`g ${g}`}>
                   {groupName(g)}
                 </option>
               ))}
             </optgroup>
-            <optgroup label="Foods">
+            <optgroup label={t.form.foods}>
               {problem.foods.map((f) => (
                 <option key={f.id} value={`f ${f.id}`}>
                   {nameOf(f.id)}
@@ -100,17 +100,17 @@ export function WishForm({ mix, view, nameOf, say }: AdviceProps & { say(notice:
       )}
       {measured && what.startsWith('n ') && (
         <Choice
-          label="Measured in"
+          label={t.form.on}
           value={on}
           options={[
-            ['ration', 'the whole ration'],
-            ['mix', 'the mix'],
+            ['ration', t.form.ration],
+            ['mix', t.form.mix],
           ]}
           onChange={setOn}
         />
       )}
       <Button type="submit" className="button">
-        Add wish
+        {t.form.add}
       </Button>
       {fault && (
         <p id={error} role="alert" className="field-error">

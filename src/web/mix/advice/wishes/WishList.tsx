@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components';
 import type { Aim } from '../../../../formulation/problem/problem.ts';
 import { aimKey, giveOf, moveAim, removeAim } from '../../../../household/reckon/mix/wishes.ts';
+import { words } from '../../../../words/words.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
 import type { AdviceProps } from '../advice-props.ts';
@@ -11,14 +12,15 @@ type Props = AdviceProps & { say(notice: string): void };
 
 export function WishList(props: Props) {
   const { mix, view, nameOf, say } = props;
+  const t = words().wishes;
   const aims = mix.problem.aims ?? [];
-  if (aims.length === 0) return <p>Nothing is wished yet beyond the rules.</p>;
+  if (aims.length === 0) return <p>{t.none}</p>;
 
   function move(aim: Aim, rank: number, by: -1 | 1) {
     const key = aimKey(aim);
     const to = rank + by;
     void view.edit((m) => moveAim(m, key, by));
-    say(`“${aimWords(aim, nameOf)}” is wish ${to + 1} of ${aims.length} now.`);
+    say(t.list.moved(aimWords(aim, nameOf), to + 1, aims.length));
     // The moved row is set anew into the page; at the end of the list the other button takes the keyboard.
     const end = by < 0 ? to === 0 : to === aims.length - 1;
     const button = by < 0 !== end ? 'up' : 'down';
@@ -26,10 +28,13 @@ export function WishList(props: Props) {
   }
   function remove(aim: Aim, rank: number) {
     void view.edit((m) => removeAim(m, aimKey(aim)));
-    say(`“${aimWords(aim, nameOf)}” is no longer wished.`);
+    say(t.list.removed(aimWords(aim, nameOf)));
     const next = aims[rank + 1] ?? aims[rank - 1];
-    const place = next ? `[data-wish="${CSS.escape(aimKey(next))}"] .wish-remove` : '.wish-form select';
-    requestAnimationFrame(() => focusWhenThere(place));
+    requestAnimationFrame(() =>
+      next
+        ? focusWhenThere(`[data-wish="${CSS.escape(aimKey(next))}"] .wish-remove`)
+        : focusWhenThere('.wish-form select'),
+    );
   }
 
   return (
@@ -47,9 +52,7 @@ export function WishList(props: Props) {
           />
         ))}
       </ol>
-      <p className="hint">
-        “May give way by” says how far a wish may be left from its best for the sake of what follows.
-      </p>
+      <p className="hint">{t.list.hint}</p>
     </>
   );
 }
@@ -64,26 +67,27 @@ interface RowProps extends AdviceProps {
 
 function Row({ mix, view, nameOf, aim, rank, of, move, remove }: RowProps) {
   const key = aimKey(aim);
-  const words = aimWords(aim, nameOf);
+  const t = words().wishes;
+  const wish = aimWords(aim, nameOf);
   const lacks = aimLacks(mix.problem, aim, nameOf);
   const reached = view.best?.aims?.find((a) => aimKey(a) === key)?.value;
   const came =
     reached !== undefined
-      ? `In the balanced mix: ${valueWords(aim, reached)}`
+      ? t.list.came(valueWords(aim, reached))
       : view.state === 'fault' || view.collision
-        ? 'No mix to measure it in'
-        : 'Working…';
+        ? t.list.noMix
+        : t.working;
   return (
     <li className="wish" data-wish={key}>
       <fieldset>
         <legend>
-          <span className="wish-rank">{rank + 1}.</span> {words}
+          <span className="wish-rank">{t.list.rank(rank + 1)}</span> {wish}
         </legend>
         <p className="wish-value">{came}</p>
         {lacks && <p className="wish-lacks">{lacks}</p>}
         <div className="wish-deeds">
           <NumberInput
-            label="May give way by"
+            label={t.list.give}
             unit={aimUnit(aim)}
             min={0}
             value={aim.give}
@@ -94,7 +98,7 @@ function Row({ mix, view, nameOf, aim, rank, of, move, remove }: RowProps) {
             <Button
               className="icon-button wish-up"
               isDisabled={rank === 0}
-              aria-label={`Move up: ${words}`}
+              aria-label={t.list.up(wish)}
               onPress={() => move(-1)}
             >
               <span aria-hidden="true">▲</span>
@@ -102,17 +106,17 @@ function Row({ mix, view, nameOf, aim, rank, of, move, remove }: RowProps) {
             <Button
               className="icon-button wish-down"
               isDisabled={rank === of - 1}
-              aria-label={`Move down: ${words}`}
+              aria-label={t.list.down(wish)}
               onPress={() => move(1)}
             >
               <span aria-hidden="true">▼</span>
             </Button>
             <Button
               className="quiet-button small wish-remove"
-              aria-label={`Remove: ${words}`}
+              aria-label={t.list.remove(wish)}
               onPress={remove}
             >
-              Remove
+              {words().common.remove}
             </Button>
           </span>
         </div>

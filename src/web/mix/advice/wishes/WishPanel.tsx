@@ -2,15 +2,17 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withProblem } from '../../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../../words/words.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import type { AdviceProps } from '../advice-props.ts';
 import { WishCounts } from './WishCounts.tsx';
 import { WishForm } from './WishForm.tsx';
 import { WishList } from './WishList.tsx';
-import { gapWords, OBJECTIVES } from './wish-words.ts';
+import { gapWords, objectiveChoices } from './wish-words.ts';
 import './wishes.css';
 
 export function WishPanel(props: AdviceProps) {
+  const t = words().wishes;
   const { mix, view } = props;
   const { problem } = mix;
   const [notice, say] = useState('');
@@ -19,7 +21,7 @@ export function WishPanel(props: AdviceProps) {
 
   async function balance() {
     // With foods to count this can take seconds.
-    say('Working…');
+    say(t.working);
     await view.balance();
     say('');
   }
@@ -27,11 +29,8 @@ export function WishPanel(props: AdviceProps) {
   return (
     <>
       <section className="wishes" aria-labelledby="wishes-heading">
-        <h2 id="wishes-heading">Wishes</h2>
-        <p className="hint">
-          Rules are always kept. Among the mixes that keep them, wishes are met one after the other, first
-          things first.
-        </p>
+        <h2 id="wishes-heading">{t.heading}</h2>
+        <p className="hint">{t.intro}</p>
         <WishList {...props} say={say} />
         <p className="wish-notice" aria-live="polite">
           {notice}
@@ -39,17 +38,13 @@ export function WishPanel(props: AdviceProps) {
         <WishForm {...props} say={say} />
         <div className="wish-last">
           <Choice
-            label={
-              some
-                ? 'And among the mixes that are left, the one'
-                : 'Among the mixes that keep the rules, the one'
-            }
+            label={some ? t.lastAfter : t.last}
             value={problem.objective}
-            options={OBJECTIVES.map(([value, words]) => [value, words.toLowerCase().replace(' i ', ' I ')])}
+            options={objectiveChoices()}
             onChange={(objective) => void view.edit((m) => withProblem(m, { objective }))}
           />
           <Button className="button" onPress={() => void balance()} isDisabled={view.state === 'fault'}>
-            Balance by these wishes
+            {t.fit}
           </Button>
         </div>
         {unproven && <p className="hint">{unproven}</p>}

@@ -14,7 +14,7 @@ describe('wishes', () => {
   it('are said in plain words', () => {
     expect(AIMS.map((a) => aimWords(a, nameOf))).toEqual([
       'As much of the liked foods as possible',
-      'Use what the cupboard holds',
+      'Use what is at home',
       'Few foods',
       'Few foods to buy',
       'Less fat in the ration',
@@ -25,9 +25,9 @@ describe('wishes', () => {
     expect(valueWords({ aim: 'liked' }, 34.21)).toBe('34.2 % of the mix');
     expect(valueWords({ aim: 'few' }, 1)).toBe('1 food');
     expect(valueWords({ aim: 'few to buy' }, 3)).toBe('3 foods to buy');
-    expect(valueWords({ aim: 'cheap' }, 4.2)).toBe('4.20 per kg');
+    expect(valueWords({ aim: 'cheap' }, 4.2)).toBe('€4.20 per kg');
     expect(valueWords({ aim: 'less', nutrient: 'CA', on: 'ration' }, 640.4)).toBe(
-      '640 mg per 100 g of the ration',
+      '640 mg in 100 g of the ration',
     );
     expect(valueWords({ aim: 'more', group: 'vegetable' }, 30)).toBe('30 % of the mix');
   });
@@ -49,7 +49,7 @@ describe('wishes', () => {
     const liked = patchFood(mix, 'maize', { liked: true });
     expect(aimLacks(liked.problem, { aim: 'liked' }, nameOf)).toBeUndefined();
     expect(aimLacks(refuse(liked, 'maize', true).problem, { aim: 'liked' }, nameOf)).toBeDefined();
-    expect(aimLacks(mix.problem, { aim: 'few to buy' }, nameOf)).toContain('cupboard');
+    expect(aimLacks(mix.problem, { aim: 'few to buy' }, nameOf)).toContain('at home');
     const stocked = patchFood(mix, 'maize', { on_hand_grams: 80 });
     expect(aimLacks(stocked.problem, { aim: 'cupboard' }, nameOf)).toBeUndefined();
   });
@@ -107,7 +107,7 @@ describe('what is not proven', () => {
   it('is said only where a gap is left', () => {
     expect(gapWords('nearest', 80, undefined)).toBeUndefined();
     expect(gapWords('nearest', 80, 0)).toBeUndefined();
-    expect(gapWords('nearest', 80, 2)).toContain('proven to within 2.5 % of the best');
-    expect(gapWords('cheapest', 420, 12)).toContain('in its price, this mix is proven to within 0.12 per kg');
+    expect(gapWords('nearest', 80, 2)).toContain('up to 2.5 % away');
+    expect(gapWords('cheapest', 420, 12)).toContain('up to €0.12 per kg less');
   });
 });

@@ -1,18 +1,19 @@
 /** The sheet to weigh by on paper: worked out when it is asked for, hidden on the screen. */
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { joined } from '../../formulation/explain/sentences.ts';
-import type { SheetPaper } from '../../household/reckon/batch/weigh-paper.ts';
-import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
-import { dayInWords } from '../../kitchen/days.ts';
-import type { Batch } from '../../kitchen/model.ts';
-import type { WeighLine } from '../../kitchen/weighing/weigh-sheet.ts';
-import { today } from '../shared/today.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
-import { engine } from '../worker/engine.ts';
-import { useMaker } from './Maker.tsx';
+import type { SheetPaper } from '../../../household/reckon/batch/weigh-paper.ts';
+import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
+import { dayInWords } from '../../../kitchen/days.ts';
+import type { Batch } from '../../../kitchen/model.ts';
+import type { WeighLine } from '../../../kitchen/weighing/weigh-sheet.ts';
+import { words } from '../../../words/words.ts';
+import { today } from '../../shared/today.ts';
+import { Sentence } from '../../shared/words/Sentence.tsx';
+import { engine } from '../../worker/engine.ts';
+import { useMaker } from '../Maker.tsx';
+import { VerdictLine } from '../VerdictLine.tsx';
+import { packWords, scaleStepShown } from '../view-model.ts';
 import './sheet.css';
-import { decimalsOf } from '../../kitchen/rounding.ts';
 
 export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept(): CupboardContents }) {
   const [sheet, setSheet] = useState<SheetPaper>();
@@ -30,7 +31,7 @@ export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept(): Cupboar
   return (
     <>
       <Button className="quiet-button" onPress={() => void print()}>
-        Print the sheet to weigh by
+        {words().weighing.sheet.print}
       </Button>
       {fault && <p role="alert">{fault}</p>}
       {sheet && <Paper sheet={sheet} step={batch.problem.scale_step_grams} maker={batch.madeBy ?? maker} />}
@@ -39,31 +40,38 @@ export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept(): Cupboar
 }
 
 function Paper({ sheet, step, maker }: { sheet: SheetPaper; step: number; maker: string }) {
-  const places = decimalsOf(step);
-  const grams = (g: number) =>
-    Math.abs(g - Number(g.toFixed(places))) < 1e-9 ? g.toFixed(places) : String(g);
+  const t = words().weighing.sheet;
+  const f = words().figures;
+  const [, places] = scaleStepShown(step);
+  /** As the scale shows it; what was poured on a finer one with all its decimals. */
+  const grams = (g: number) => {
+    const shown = f.mass(g);
+    return f.massUnit === 'oz' || Math.abs(shown - Number(shown.toFixed(places))) < 1e-9
+      ? f.fixed(shown, places)
+      : f.number(shown, 3);
+  };
   const many = sheet.lines.length > 22;
   return (
     <div className={`print-sheet weigh-sheet${many ? ' many' : ''}`} aria-hidden="true">
       <header>
         <h1>{sheet.name}</h1>
+        <p>{t.heading(sheet.grams, step, sheet.batch.slice(0, 8), dayInWords(sheet.begunOn))}</p>
         <p>
-          To weigh out: {gramWords(sheet.grams)} in steps of {gramWords(step)}. Batch{' '}
-          {sheet.batch.slice(0, 8)}, begun on {dayInWords(sheet.begunOn)}.
+          <Sentence
+            of={t.weighed}
+            with={{ day: () => <i />, name: () => (maker ? <b>{maker}</b> : <i />) }}
+          />
         </p>
-        <p>
-          Weighed on <i /> by {maker ? <b>{maker}</b> : <i />}
-        </p>
-        <p>{sheet.verdict}</p>
+        <VerdictLine verdict={sheet.verdict} id="sheet-verdict" />
       </header>
       <table>
         <thead>
           <tr>
-            <th>food, and the lot it comes from</th>
-            <th>pour, g</th>
-            <th>from–to</th>
-            <th>total, g</th>
-            <th>weighed, g</th>
+            <th>{t.food}</th>
+            <th>{t.pour}</th>
+            <th>{t.range}</th>
+            <th>{t.total}</th>
+            <th>{t.weighedColumn}</th>
           </tr>
         </thead>
         <tbody>
@@ -74,7 +82,7 @@ function Paper({ sheet, step, maker }: { sheet: SheetPaper; step: number; maker:
                 <LotWords line={line} />
               </td>
               <td>{grams(line.target)}</td>
-              <td>{line.tolerance ? `${grams(line.tolerance[0])} to ${grams(line.tolerance[1])}` : '–'}</td>
+              <td>{line.tolerance ? t.span(grams(line.tolerance[0]), grams(line.tolerance[1])) : '–'}</td>
               <td>{grams(line.reading)}</td>
               <td>
                 <span className="weigh-box">{line.poured !== undefined && grams(line.poured)}</span>
@@ -84,31 +92,22 @@ function Paper({ sheet, step, maker }: { sheet: SheetPaper; step: number; maker:
         </tbody>
       </table>
       <footer>
-        <p>
-          From–to: the batch stays in range while this food lies between and all others are as printed. If one
-          is outside, or several are off, write it in on the page: the others then change.
-        </p>
+        <p>{t.rangeHelp}</p>
         {sheet.notes.map((note) => (
           <p key={note}>{note}</p>
         ))}
         {sheet.cautions.map((c) => (
           <p key={c.title + c.foods.join()}>
-            <b>{joined(c.foods)}:</b> {c.way}
+            <Sentence of={t.caution(c.foods, c.way)} with={{ b: (text) => <b>{text}</b> }} />
           </p>
         ))}
-        <p>Not veterinary advice. A home mix never replaces a complete food.</p>
+        <p>{t.notComplete}</p>
       </footer>
     </div>
   );
 }
 
 function LotWords({ line }: { line: WeighLine }) {
-  const takes = line.lots?.takes ?? [];
-  if (takes.length === 0) return null;
-  const said = takes.map(({ lot, grams }) => {
-    const day = dayInWords(lot.boughtOn);
-    const name = lot.name.includes(day) ? lot.name : `${lot.name}, ${day}`;
-    return takes.length > 1 || line.lots!.short > 0 ? `${name} (${gramWords(grams)})` : name;
-  });
-  return <small>{said.join('; ')}</small>;
+  if (!line.lots || line.lots.takes.length === 0) return null;
+  return <small>{packWords(line.lots).join('; ')}</small>;
 }

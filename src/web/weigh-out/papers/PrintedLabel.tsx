@@ -1,59 +1,59 @@
-/** The label of a batch on paper, to cut out. Hidden on the screen. */
-import { joined } from '../../formulation/explain/sentences.ts';
-import { contentWords } from '../../kitchen/batch/batch.ts';
-import { type BatchLabel, saidOnLabel } from '../../kitchen/batch/label.ts';
-import { dayInWords } from '../../kitchen/days.ts';
-import { gramWords } from '../shared/words/gram-words.ts';
+/** The large label of a batch on paper, to cut out. Hidden on the screen. */
+import { contentWords } from '../../../kitchen/batch/batch.ts';
+import { type BatchLabel, saidOnLabel } from '../../../kitchen/batch/label.ts';
+import { dayInWords } from '../../../kitchen/days.ts';
+import { words } from '../../../words/words.ts';
+import { VerdictLine } from '../VerdictLine.tsx';
 import './label.css';
 
-export function PrintedLabel({ label, out }: { label: BatchLabel; out: boolean }) {
+export function PrintedLabel({ label }: { label: BatchLabel }) {
+  const t = words().batch.label;
+  const { list } = words().figures;
   return (
     <div className="print-sheet weigh-label" aria-hidden="true">
       <article>
         <header>
           <h1>{label.name}</h1>
-          <p>
-            Home mix, {gramWords(label.grams)}. Batch {label.batch.slice(0, 8)}
-          </p>
+          <p>{t.homeMix(label.grams, label.batch.slice(0, 8))}</p>
         </header>
         <div>
           <dl>
             <div>
-              <dt>Made on</dt>
+              <dt>{t.madeOn}</dt>
               <dd>
                 {dayInWords(label.madeOn)}
-                {label.madeBy && <span> by {label.madeBy}</span>}
+                {label.madeBy && <span>{t.by(label.madeBy)}</span>}
               </dd>
             </div>
             <div>
-              <dt>Use by</dt>
+              <dt>{t.useBy}</dt>
               <dd>{dayInWords(label.useBy.day)}</dd>
             </div>
           </dl>
           <p className="weigh-why">{label.useBy.reason}</p>
-          {out && <p className="weigh-label-out">Out of range. {label.verdict}</p>}
-          <h2>Feed</h2>
+          <VerdictLine verdict={label.verdict} id="label-verdict" />
+          <h2>{t.feed}</h2>
           {label.feeding.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
           <p>{label.lasts}</p>
-          <h2>Keep</h2>
+          <h2>{t.keep}</h2>
           <p>
             {label.moisture.sentence} {label.keep.map((k) => k.sentence).join(' ')}
           </p>
           {label.cautions.length > 0 && (
             <>
-              <h2>Mind</h2>
+              <h2>{t.mind}</h2>
               {label.cautions.map((c) => (
-                <p key={`${joined(c.foods)} ${c.title}`}>
-                  <b>{joined(c.foods)}.</b> {saidOnLabel(c)}
+                <p key={`${list(c.foods)} ${c.title}`}>
+                  <b>{list(c.foods)}.</b> {saidOnLabel(c)}
                 </p>
               ))}
             </>
           )}
         </div>
         <div>
-          <h2>In 100 g</h2>
+          <h2>{t.in100g}</h2>
           <table>
             <tbody>
               {label.contents.map((line) => (
@@ -64,10 +64,10 @@ export function PrintedLabel({ label, out }: { label: BatchLabel; out: boolean }
               ))}
             </tbody>
           </table>
-          <h2>Foods, by weight</h2>
-          <p>{label.foods.map((f) => `${f.name} ${f.share.toFixed(1)}\u00a0%`).join(', ')}.</p>
+          <h2>{t.foods}</h2>
+          <p>{label.foods.map((f) => t.share(f.name, f.share)).join(', ')}.</p>
         </div>
-        <footer>Not veterinary advice. A home mix never replaces a complete food.</footer>
+        <footer>{t.notComplete}</footer>
       </article>
     </div>
   );
