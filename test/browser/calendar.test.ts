@@ -76,9 +76,9 @@ describe.each([
     await page.getByText(/Not veterinary advice/).waitFor();
     await clean(page);
     await page.getByRole('link', { name: 'Go to Mixes and press “Make it fit”' }).click();
-    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).first().click();
     await page.locator('[data-testid="verdict"][data-state="in"]').waitFor();
-    await page.getByRole('link', { name: 'Today' }).click();
+    await page.getByRole('link', { name: 'Now', exact: true }).click();
     await page.getByText('Buy and freeze 18 foods today.').waitFor();
     expect(await page.getByRole('link', { name: 'Go to the shopping list' }).getAttribute('href')).toBe(
       '#/shopping',
@@ -99,7 +99,7 @@ describe.each([
     await change('thaw-1:dry-goods');
     await put('thaw-1:dry-goods', '2026-03-12');
     await page
-      .getByText(/Thaw \(1 of 2\).* cannot begin on 12 March.*the first day possible is 14 March/)
+      .getByText(/Thaw \(1 of 2\).* cannot begin on 12 March.*The first day possible is 14 March/)
       .waitFor();
     await clean(page);
     await put('thaw-1:dry-goods', '2026-03-17');
@@ -294,7 +294,7 @@ describe.each([
     await clean(page);
     await page.getByRole('button', { name: 'Start a mix' }).click();
     await page.getByTestId('verdict').waitFor();
-    await page.getByRole('link', { name: 'Today' }).click();
+    await page.getByRole('link', { name: 'Now', exact: true }).click();
     await page.getByText('My mix has no food with a share yet.').waitFor();
     await open('calendar');
     await page.getByText(/My mix has no food with a share yet/).waitFor();

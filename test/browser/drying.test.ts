@@ -33,9 +33,9 @@ describe('drying on a phone', () => {
   afterAll(() => bench?.close());
 
   test('with nothing fresh it leads to a new lot', async () => {
-    await page.getByText(/Nothing fresh is in the cupboard/).waitFor();
+    await page.getByText(/Nothing fresh is in stock/).waitFor();
     await clean(page);
-    await page.getByRole('link', { name: 'Add a new lot' }).click();
+    await page.getByRole('link', { name: 'Add a new pack' }).click();
     await field('Food').selectOption('Carrot, dried');
     await field('Weight as on the pack').fill('1 kg');
     await field('Name').fill('Carrots of Tuesday');
@@ -109,7 +109,7 @@ describe('drying on a phone', () => {
     await field('Taken from the pack').fill('600');
     await field('Trimmed and ready').fill('610');
     await button('Start this load').or(button('Start drying')).click();
-    await page.getByText('Trimmed and ready: 610 g is more than the 600 g taken from the lot.').waitFor();
+    await page.getByText('Trimmed and ready: 610 g is more than the 600 g taken from the pack.').waitFor();
     expect((await kept()).dryingRuns).toEqual([]);
     await field('Trimmed and ready').fill('530');
     await page.getByText('40 g on 1 dm²: 2 loads of 265 g').waitFor();
