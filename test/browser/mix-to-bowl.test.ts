@@ -180,11 +180,14 @@ test('all is poured, one food far too much, and the batch ends in range', async 
     // The fourth food slips: half as much again.
     const grams = n === 4 ? Math.round(1.5 * target) : target;
     await page.getByRole('textbox', { name: 'The scale shows, in g' }).fill(String(grams));
-    await button('Poured').click();
+    await button(/^Poured/).click();
     await expect.poll(total).toBeCloseTo(before + grams, 6);
     if (n === 4) {
-      await page.getByRole('region', { name: 'After the last pour' }).waitFor();
+      await page.locator('.weigh-told, .weigh-ask').first().waitFor();
       await station('weigh-corrected');
+      // Where the batch would have to become another, its first way is taken.
+      const way = page.locator('.weigh-ask .button').first();
+      if (await way.isVisible()) await way.click();
     }
   }
   await station('weigh-end');
@@ -194,7 +197,8 @@ test('all is poured, one food far too much, and the batch ends in range', async 
     .fill('Robin');
   await button('Finish the batch').click();
   await page.getByTestId('record-state').waitFor();
-  expect(await page.getByTestId('record-state').textContent()).toContain('In range');
+  expect(await page.getByTestId('record-state').textContent()).toMatch(/[Ii]n range/);
+  expect(await page.getByTestId('record-state').textContent()).not.toContain('Out of range');
   await station('record');
   const [batch] = (await kept()).batches;
   expect(batch).toMatchObject({ madeBy: 'Robin', animalIds: ['demo-animal'] });

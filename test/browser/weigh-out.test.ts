@@ -92,10 +92,7 @@ describe('before the first gram', () => {
   test('from a mix in range a batch is begun and kept at once', async () => {
     await page.getByRole('link', { name: 'Back to the mix' }).click();
     await page.locator('.verdict .big-button').click();
-    await page
-      .locator('[data-testid=verdict][data-state=in]')
-      .first()
-      .waitFor();
+    await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
     await page.getByText('Saved', { exact: true }).waitFor();
     await press('Weigh out a batch');
     await page.getByRole('button', { name: 'Begin with 300 g' }).waitFor();

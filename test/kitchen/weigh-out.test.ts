@@ -484,6 +484,50 @@ describe('a pour that cannot be made up for', () => {
   });
 });
 
+describe('before a batch becomes another', () => {
+  const FOOD = 'sunflower-seed-shelled';
+  const pours = [{ food: FOOD, grams: 60, lots: [], target: 0, at }];
+  const order = () => [FOOD, ...demo.batch.order.filter((id) => id !== FOOD)];
+  const asked = (agreed?: Batch['agreed'], poured = pours) =>
+    withWeighOut(
+      { ...demo.batch, order: order(), pours: poured, ...(agreed && { agreed }) },
+      { asks: true },
+      (w) => ({ ...w.state(), end: (pourSome(w, 100, () => 1), w.finish()) }),
+    );
+
+  test('the keeper is asked, and until then nothing grows and no food goes', () => {
+    const plain = withWeighOut({ ...demo.batch, order: order(), pours }, {}, (w) => w.state());
+    expect(plain.status).toBe('grown');
+    const state = asked();
+    expect(state.status).toBe('asked');
+    expect(state.total).toBeLessThanOrEqual(1.02 * demo.batch.grams + 1e-9);
+    expect(state.asked!.ways.length).toBeGreaterThan(0);
+    expect(state.asked!.missed.length).toBeGreaterThan(0);
+    for (const id of demo.batch.order) expect(state.targets[id]).toBeGreaterThan(0);
+  });
+
+  test('each way that is offered ends in range as it says, once it is taken', () => {
+    for (const way of asked().asked!.ways) {
+      const { status, total, targets, end } = asked({ grams: way.total, without: way.without });
+      expect(status).not.toMatch(/asked|out/);
+      expect(total).toBeLessThanOrEqual(way.total * 1.02 + 1e-9);
+      for (const id of demo.batch.order)
+        if (!way.without.includes(id)) expect(targets[id], id).toBeGreaterThan(0);
+      expect(end.inRange).toBe(true);
+    }
+  });
+
+  test('kept as planned it is out of range, asks no more and takes what was planned', () => {
+    const { status, lost, total, end } = asked({ keep: true });
+    expect(status).toBe('out');
+    expect(lost!.larger).toBeDefined();
+    expect(total).toBeLessThanOrEqual(1.02 * demo.batch.grams + 60);
+    expect(end.inRange).toBe(false);
+    const far = asked({ keep: true }, [{ ...pours[0]!, grams: 450 }]);
+    expect(far.done).toBe(false);
+  });
+});
+
 describe(`${TRIALS} simulated weigh-outs, one gross error in each`, () => {
   for (const [sd, least] of [
     [0.05, 99],

@@ -199,7 +199,7 @@ export class WeighOut {
       ? this.corrections.span(this.bowl, i, plannedTotalsOf(this.corrections.question, this.bowl))
       : undefined;
     const leftOut = this.take(food, grams, '/grams');
-    if (leftOut) {
+    if (leftOut || this.batch.agreed?.keep) {
       this.corrections.dispose();
       this.corrections = this.fresh();
     }
@@ -268,10 +268,13 @@ export class WeighOut {
   }
 
   private fresh(): Corrections {
-    const { plan, rules, step } = this;
+    const { plan, rules, step, bowl } = this;
     const plannedTotal = withoutFloatNoise(sum(plan));
-    const { grams = 0, without = [] } = this.batch.agreed ?? {};
+    const { grams = 0, without = [], keep } = this.batch.agreed ?? {};
     const { asks } = this.options;
+    // A batch that stays as planned may still take what was planned, however much lies in the bowl.
+    const asPlanned = sum(plan.map((g, i) => (bowl.poured[i] ? elementAt(bowl.grams, i) : g)));
+    const size = Math.max(plannedTotal, grams) * (1 + TOTAL_SLACK);
     return new Corrections(
       {
         highs: this.options.highs,
@@ -280,7 +283,7 @@ export class WeighOut {
         plannedTotal,
         stepGrams: step,
         stock: this.stock,
-        mostGrams: asks ? Math.max(plannedTotal, grams) * (1 + TOTAL_SLACK) : this.mostGrams,
+        mostGrams: !asks ? this.mostGrams : keep ? Math.max(size, asPlanned) : size,
         goBack: this.options.goBack ?? true,
         least: Float64Array.from(rules.ids, (id) => (asks && !without.includes(id) ? step : 0)),
       },

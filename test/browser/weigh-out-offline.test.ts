@@ -1,0 +1,68 @@
+/** Thirty pours on a phone whose connection comes and goes: all of them are there once, in the order in which they were made. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { loadHighs } from '../../src/formulation/solve/highs.ts';
+import { loadReference } from '../../src/household/reference-file.ts';
+import type { Pour } from '../../src/kitchen/model.ts';
+import { randomFrom } from '../formulation/problems.ts';
+import { weighedMixes } from '../kitchen/weighing-mixes.ts';
+import { type Bench, openBench, PHONE } from './harness.ts';
+import { householdAt, putAt } from './household-at.ts';
+
+const POURS = 30;
+let bench: Bench;
+let page: Page;
+
+beforeAll(async () => {
+  const { batch } = weighedMixes(loadReference(), await loadHighs(), 0)[0]!;
+  bench = await openBench();
+  await putAt(bench.url, 'batches', { ...batch, id: 'phone', mixId: 'demo-mix' });
+  page = await bench.page(PHONE);
+});
+afterAll(() => bench?.close());
+
+const onDisk = async () => (await householdAt(bench.url)).batches.find((b) => b.id === 'phone')!.pours;
+const total = async () => Number.parseFloat((await page.getByTestId('running-total').textContent()) ?? '');
+
+test(`${POURS} pours with the connection cut at random are all there once, in order`, async () => {
+  const random = randomFrom(30);
+  /** 0: there; 1: nobody answers; 2: it is written, and the answer is lost on its way. */
+  let line = 0;
+  await page.route('**/api/**', async (route) => {
+    if (line === 0 || route.request().method() === 'GET') return route.continue();
+    if (line === 2) await route.fetch().catch(() => {});
+    return route.abort().catch(() => {});
+  });
+  await page.goto(`${bench.url}/#/weigh/phone`);
+  await page.getByTestId('target').waitFor();
+  const made: Pick<Pour, 'food' | 'grams'>[] = [];
+  let told = 0;
+  let waited = 0;
+  for (let n = 0; n < POURS; n++) {
+    line = n === 0 ? 1 : n === POURS - 1 ? 2 : Math.floor(random() * 3);
+    // A food of 20 is poured in two goes at times, so that there are thirty.
+    await expect.poll(total).toBe(told);
+    const name = await page.locator('#weigh-food').textContent();
+    const target = Number.parseFloat((await page.getByTestId('target').textContent()) ?? '');
+    const half = target > 1 && n < 2 * (POURS - 20);
+    const grams = half ? Math.ceil(target / 2) : target;
+    if (half) {
+      await page.getByRole('textbox', { name: /^The scale shows/ }).fill(String(grams));
+      await page.getByRole('button', { name: `Poured: ${grams} g` }).click();
+    } else await page.getByRole('button', { name: `${target} g, right` }).click();
+    told += grams;
+    made.push({ food: name ?? '', grams });
+    await expect.poll(total).toBe(told);
+    await page.locator('[data-testid=target], .weigh-step[aria-label="All is poured"]').first().waitFor();
+    if (await page.getByTestId('waits').isVisible()) waited += 1;
+  }
+  line = 0;
+  await expect.poll(async () => (await onDisk()).length).toBe(POURS);
+  await page.getByTestId('waits').waitFor({ state: 'hidden' });
+  const kept = await onDisk();
+  expect(kept.map((p) => p.grams)).toEqual(made.map((p) => p.grams));
+  expect(new Set(kept.map((p) => p.at)).size).toBe(POURS);
+  expect([...kept].sort((a, b) => (a.at < b.at ? -1 : 1))).toEqual(kept);
+  expect(await total()).toBe(told);
+  expect(waited).toBeGreaterThan(3);
+});
