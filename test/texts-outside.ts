@@ -19,6 +19,8 @@ const PROGRAM_ATTRIBUTES =
 /** Names of keys and of the platform, which are no words for people. */
 const PLATFORM =
   /^(Pouchful|Enter|Escape|Tab|Backspace|Delete|Home|End|Arrow(Up|Down|Left|Right)|Page(Up|Down)|Shift|Control|GET|PUT|POST|DELETE|Content-Type|If-Match|If-None-Match|Accept|Accept-Language|Authorization|Infinity|NaN|Boolean|Alt|Meta)$/;
+/** Values of records and of the machine interface, which no screen says as they stand. */
+const VALUES = new Set(['air dry', 'few to buy', 'no target', 'not surely']);
 const TWO_WORDS = /[A-Za-zÀ-ÿ’']{2,}[,:;.]?\s+[“(‘]?[A-Za-zÀ-ÿ]{2,}/;
 const LETTERS = /[A-Za-zÀ-ÿ]{2,}/;
 const CAPITAL_WORD = /^[A-Z][a-zà-ÿ]+\b/;
@@ -108,7 +110,8 @@ export function textsOutside(path: string, web: boolean): OutsideText[] {
           tell(node, String(node.value));
         return;
       case 'Literal':
-        if (typeof node.value === 'string' && isSaid(node.value)) tell(node, node.value);
+        if (typeof node.value === 'string' && !VALUES.has(node.value) && isSaid(node.value))
+          tell(node, node.value);
         return;
       case 'TemplateLiteral': {
         const parts = node.quasis as (Node & { value: { cooked: string } })[];

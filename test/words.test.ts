@@ -14,6 +14,19 @@ import { asksWhileLoaded, textsOutside } from './texts-outside.ts';
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 /** Files that speak to no keeper, or in a language of their own, each with the reason. */
 const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
+  ['src/household/demo.ts', 'the demonstration’s own data'],
+  ['src/household/migrations.ts', 'SQL'],
+  ['src/household/to-records.ts', 'SQL'],
+  ['src/household/say-printed-lists.ts', 'SQL'],
+  ['src/household/say-protein-factors.ts', 'SQL'],
+  ['src/household/store/tables.ts', 'SQL'],
+  ['src/household/backup/contents.ts', 'SQL'],
+  ['src/household/backup/go-back.ts', 'SQL'],
+  ['src/household/file/', 'SQL, and what the terminal says of a file that is not opened'],
+  ['src/household/shape/kitchen-schemas.ts', 'descriptions in the machine interface'],
+  ['src/household/shape/schemas.ts', 'descriptions in the machine interface'],
+  ['src/household/hosted.ts', 'SQL, and what the terminal says of a database that is not opened'],
+  ['src/web/store/device-name.ts', 'names of browsers and systems'],
   ['src/household/exchange/csv-tables.ts', 'headings of files that other programs read'],
   ['src/household/exchange/table/words.ts', 'words that are recognised in tables'],
   ['src/words/', 'the catalogue itself'],
@@ -44,6 +57,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/foods/ingredients/additive.ts', 'faults of the list of additives, told to who keeps it'],
   ['src/foods/readable-title.ts', 'words of the titles of a table'],
   ['src/foods/variation-class.ts', 'classes of nutrients by which a table of variation is looked up'],
+  ['src/foods/variation.ts', 'sources of spreads, kept with the figures in the words of who wrote them'],
   ['src/foods/reference.ts', 'sources of a table, and faults of its file'],
   ['src/foods/missing-ref.ts', 'names of a table that is no longer shipped, told on the command line'],
   ['src/targets/nrc.ts', 'sources of figures, said by `sourceWords` of src/foods/source-words.ts'],
@@ -55,6 +69,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
 
 /** Values that are kept or compared and never shown as they are; where they are, the catalogue has a word for each. */
 const VALUES: ReadonlySet<string> = new Set([
+  ...['is not', 'brought back', 'few to buy', 'energy share', 'Windows-1252'],
   ...['as fed', 'dry matter', 'per 1000 kcal'],
   ...['amino acid', 'added sugar'],
   ...['golden hamster', 'dwarf hamster', 'growth and adult', 'pregnant or nursing'],
@@ -62,6 +77,8 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['common practice, no source', 'own choice'],
   // Carbohydrate as labels mean it, and how several sources were combined.
   ...['available carbohydrate', 'with fibre', 'without fibre', 'random effects'],
+  // Roles of words on labels, and words that are recognised there.
+  ...['serving size', 'serving count', 'energy share', 'por cada', 'amount per'],
   // Names of words of the trade.
   ...Object.keys(english(PLAIN_MANNER).terms),
 ]);

@@ -115,13 +115,11 @@ function partsTogether(figures: Figures): { readonly parts: readonly Part[]; rea
     ...(['WATER', 'PROCNT', 'FAT'] as const).map(part),
     most([
       part('ASH'),
-      ...minerals
-        .slice(0, 1)
-        .map(({ tag }) => ({
-          tag,
-          name: words().label.reading.impossible.minerals,
-          grams: totalOf(minerals),
-        })),
+      ...minerals.slice(0, 1).map(({ tag }) => ({
+        tag,
+        name: words().label.reading.impossible.minerals,
+        grams: totalOf(minerals),
+      })),
     ]),
     // Carbohydrate by difference holds the fibre, the sugars and the starch.
     most((['CHOCDF', 'FIBTG', 'FIBC', 'SUGAR', 'STARCH'] as const).map(part)),

@@ -105,11 +105,11 @@ describe('borrowing', () => {
 
   it('says where from and how', () => {
     expect(borrow({ composition: { WATER: 55 }, sd: {} }, 'CA', from)!.source).toBe(
-      "Calcium borrowed from Lender (table), brought to this food's moisture",
+      'Calcium: borrowed from Lender (table), brought to this food’s moisture',
     );
     expect(borrow({ composition: {}, sd: {} }, 'CA', from)).toMatchObject({
       value: 90,
-      source: 'Calcium borrowed from Lender (table), as fed, since a moisture is unknown',
+      source: 'Calcium: borrowed from Lender (table), as fed, since a moisture is unknown',
     });
     expect(borrow({ composition: {}, sd: {} }, 'WATER', from)!.source).toContain('as it stands');
   });

@@ -2,7 +2,9 @@
  * Foods whose dry matter is made up like a given food's, so that a keeper may fill a gap from one of them, knowingly.
  * Nothing here fills a gap by itself.
  */
+
 import { nutrient, type Tag } from '../nutrition/nutrients.ts';
+import { words } from '../words/words.ts';
 import { CRUDE_FACTOR, crudePerPrinted } from './crude-protein.ts';
 import type { Composition, Figures, Food } from './food.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
@@ -122,16 +124,13 @@ export function borrow(figures: Figures, tag: Tag, from: Food): Borrowed | undef
   const value = tag === 'PROCNT' ? (printed * perPrinted(from)) / perPrinted(figures) : printed;
   const scale = tag === 'WATER' ? undefined : dryScale(figures.composition, from.composition);
   const scaled = scale ? (value * scale[1]) / scale[0] : value;
-  const how = scale
-    ? "brought to this food's moisture"
-    : tag === 'WATER'
-      ? 'as it stands'
-      : 'as fed, since a moisture is unknown';
+  const t = words().foods.borrow;
+  const how = scale ? t.moisture : tag === 'WATER' ? t.asItStands : t.asFed;
   const error = BORROWING_ERROR[variationClass(tag)];
-  const doubt = error >= 1 ? '; such borrowing often misses by more than the figure itself' : '';
+  const doubt = error >= 1 ? `; ${t.doubt}` : '';
   return {
     value: scaled,
     sd: error * scaled,
-    source: `${nutrient(tag).name} borrowed from ${from.name} (${from.source}), ${how}${doubt}`,
+    source: `${t.source(nutrient(tag).name, from.name, from.source, how)}${doubt}`,
   };
 }

@@ -90,21 +90,21 @@ it('gives back the things of the kitchen as they were put', async () => {
 it('keeps lots that something was taken from, and says where', async () => {
   await fill();
   await expect(remove(store, 'lots', lot.id)).rejects.toThrow(
-    'is used by the batch "Batch 1" and a drying run; bar it instead',
+    'is used by the batch “Batch 1” and a drying run; mark it as no longer used instead',
   );
   await remove(store, 'batches', batch.id);
   await expect(remove(store, 'lots', lot.id)).rejects.toThrow('is used by a drying run');
   await remove(store, 'dryingRuns', run.id);
   await remove(store, 'lots', lot.id);
-  await expect(remove(store, 'lots', lot.id)).rejects.toThrow('no lot has the id "millet-1"');
+  await expect(remove(store, 'lots', lot.id)).rejects.toThrow('no pack has the id "millet-1"');
 });
 
 it('refuses a new batch for an animal that is not there, and a drying run of no lot', async () => {
   await expect(put(store, 'batches', { ...batch, animalIds: ['nobody'], pours: [] })).rejects.toThrow(
     'no animal has the id "nobody"',
   );
-  await expect(put(store, 'dryingRuns', run)).rejects.toThrow('no lot has the id "millet-1"');
-  await expect(put(store, 'batches', batch)).rejects.toThrow('no lot has the id "millet-1"');
+  await expect(put(store, 'dryingRuns', run)).rejects.toThrow('no pack has the id "millet-1"');
+  await expect(put(store, 'batches', batch)).rejects.toThrow('no pack has the id "millet-1"');
   // What was fed stays on record when the animal is gone.
   await put(store, 'lots', lot);
   await put(store, 'batches', batch);

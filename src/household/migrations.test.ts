@@ -66,7 +66,7 @@ it('brings a file of the first shape to the newest, with everything in it', asyn
   ]);
   expect(household.mixes[0]).toEqual({ ...mix, profileId: 'mine' });
   expect(household.versions).toEqual([]);
-  await expect(remove(store, 'foods', 'demo-pellet')).rejects.toThrow('"First mix"');
+  await expect(remove(store, 'foods', 'demo-pellet')).rejects.toThrow('“First mix”');
   await put(store, 'versions', version);
   await remove(store, 'animals', 'demo-animal');
   expect((await store.household()).mixes.map((m) => m.animalIds)).toEqual([[], [], []]);

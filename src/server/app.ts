@@ -4,6 +4,7 @@ import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import type { Backups } from '../household/backup/backups.ts';
 import { type FileStore, StoreError } from '../household/store.ts';
+import { words } from '../words/words.ts';
 import { type Access, onlyThisMachine } from './access/access.ts';
 import { backupRoutes } from './backup-routes.ts';
 import { buildIdOf } from './build-id.ts';
@@ -54,13 +55,10 @@ export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions
       return c.json(body, status);
     }
     if (error instanceof HTTPException && error.status < 500) {
-      return c.json({ field: '', message: `${error.message}; send JSON` }, error.status);
+      return c.json({ field: '', message: words().access.refusal.sendJson(error.message) }, error.status);
     }
     console.error(error);
-    return c.json(
-      { field: '', message: 'something failed on the server and nothing was written; its log says more' },
-      500,
-    );
+    return c.json({ field: '', message: words().access.refusal.serverFailed }, 500);
   });
 
   app.use('/api/pair', ...bodies);
@@ -83,7 +81,7 @@ export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions
     const { status, body } = refusal(
       404,
       '',
-      `${c.req.method} ${c.req.path} is not known; see /api/openapi.json`,
+      words().access.refusal.unknownAddress(`${c.req.method} ${c.req.path}`),
     );
     return c.json(body, status);
   });

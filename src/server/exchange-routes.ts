@@ -8,6 +8,7 @@ import { householdFile } from '../household/exchange/household-file.ts';
 import { foodPart, mixPart, type Part, partFile } from '../household/exchange/part-file.ts';
 import type { Household } from '../household/model.ts';
 import { errorSchema } from '../household/shape/schemas.ts';
+import { words } from '../words/words.ts';
 import type { CallerEnv } from './caller.ts';
 import { importRoutes } from './import-routes.ts';
 import { json } from './json.ts';
@@ -17,17 +18,16 @@ const IMPORTS = '/api/import';
 
 /** For all routes but those that take files: a body may have so many bytes. */
 export function smallBodies(maxSize: number): MiddlewareHandler {
-  const small = limitedTo(maxSize, `the body is over ${maxSize / 1024 / 1024} MB; send less`);
-  const large = limitedTo(
-    MOST_FILE_BYTES,
-    `the file is over ${MOST_FILE_BYTES / 1_000_000} MB, the most that is taken in; go back to a backup instead, or delete what is old before it is exported`,
+  const small = limitedTo(maxSize, () => words().access.refusal.bodyTooLarge(maxSize / 1024 / 1024));
+  const large = limitedTo(MOST_FILE_BYTES, () =>
+    words().access.refusal.fileTooLarge(MOST_FILE_BYTES / 1_000_000),
   );
   return (c, next) =>
     c.req.path === IMPORTS || c.req.path.startsWith(`${IMPORTS}/`) ? large(c, next) : small(c, next);
 }
 
-function limitedTo(maxSize: number, message: string): MiddlewareHandler {
-  return bodyLimit({ maxSize, onError: (c) => c.json({ field: '', message }, 413) });
+function limitedTo(maxSize: number, message: () => string): MiddlewareHandler {
+  return bodyLimit({ maxSize, onError: (c) => c.json({ field: '', message: message() }, 413) });
 }
 
 export function exchangeRoutes(app: OpenAPIHono<CallerEnv>): void {

@@ -1,5 +1,6 @@
 /** Keeps strangers out: foreign host names (DNS rebinding), foreign pages, and what a page may load. */
 import type { Context, MiddlewareHandler } from 'hono';
+import { words } from '../words/words.ts';
 import { hostOf, type Served, schemeOf } from './served.ts';
 
 const POLICY = [
@@ -22,22 +23,18 @@ export function guard(served: Served): MiddlewareHandler {
   return async (c, next) => {
     const host = hostOf(c, served);
     const name = host.toLowerCase().replace(/:\d+$/, '').replace(/\.$/, '');
-    if (!served.isOwn(name))
-      return refused(
-        c,
-        `host "${name}" is not served here; use http://localhost, --lan for the home network, or add a name with --name`,
-      );
+    if (!served.isOwn(name)) return refused(c, words().access.refusal.foreignHost(name));
     const origin = c.req.header('origin');
     if (origin !== undefined && !sameOrigin(origin, `${schemeOf(c, served)}://${host}`))
-      return refused(c, `pages from ${origin} may not come in here`);
+      return refused(c, words().access.refusal.foreignPage(origin));
     const site = c.req.header('sec-fetch-site');
     const reads = c.req.method === 'GET' || c.req.method === 'HEAD';
     if (!reads && origin === undefined && site !== undefined)
-      return refused(c, 'a page that writes must say where it is from (Origin)');
+      return refused(c, words().access.refusal.noOrigin);
     const fromElsewhere = site !== undefined && site !== 'same-origin' && site !== 'none';
     // A link on another page may lead here; what it leads to reads the household by requests of its own.
     const follows = reads && c.req.header('sec-fetch-mode') === 'navigate' && !c.req.path.startsWith('/api');
-    if (fromElsewhere && !follows) return refused(c, 'pages from elsewhere may not come in here');
+    if (fromElsewhere && !follows) return refused(c, words().access.refusal.fromElsewhere);
     return next();
   };
 }

@@ -10,6 +10,7 @@ import type { ImportCheck, PartCheck, RecordChange } from '../household/exchange
 import type { Fault } from '../household/shape/fault-words.ts';
 import { errorSchema } from '../household/shape/schemas.ts';
 import { type Store, StoreError } from '../household/store.ts';
+import { words } from '../words/words.ts';
 import type { CallerEnv } from './caller.ts';
 import { json } from './json.ts';
 import { byCaller } from './record-routes.ts';
@@ -149,18 +150,14 @@ function tokenOf(parts: readonly string[]): string {
 }
 
 function changedSince(): StoreError {
-  return new StoreError(
-    'changed',
-    '',
-    'the file or the household is another than was looked at; look again at what would change',
-  );
+  return new StoreError('changed', '', words().access.refusal.notAsLookedAt);
 }
 
 function refused(faults: readonly Fault[]) {
   const [first] = faults;
   return {
     field: first?.field ?? '',
-    message: first?.message ?? 'it cannot be taken in',
+    message: first?.message ?? words().access.refusal.fileRefused,
     faults: [...faults],
   };
 }

@@ -5,6 +5,7 @@ import type { By } from '../household/records.ts';
 import { SCHEMAS } from '../household/shape/check-record.ts';
 import { pourEntrySchema } from '../household/shape/kitchen-schemas.ts';
 import { errorSchema, idParams } from '../household/shape/schemas.ts';
+import { words } from '../words/words.ts';
 import type { Caller, CallerEnv } from './caller.ts';
 import { json } from './json.ts';
 import { basedOn, writeHeaders } from './preconditions.ts';
@@ -25,10 +26,7 @@ const REFUSED = {
   428: json(errorSchema, 'The version that it is based on is missing'),
 };
 
-const NO_VERSION = {
-  field: '',
-  message: 'say what you change: If-Match with the version that you saw, or If-None-Match: * for a new one',
-};
+const noVersion = () => ({ field: '', message: words().access.refusal.noVersion });
 
 export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
   app.openapi(
@@ -96,10 +94,7 @@ function writeRoutes(app: OpenAPIHono<CallerEnv>, kind: Kind): void {
       const body = c.req.valid('json') as Kept<Kind>;
       const { id } = c.req.valid('param');
       if (body.id !== id)
-        return c.json(
-          { field: '/id', message: `/id is "${body.id}" but the address says "${id}"; make them the same` },
-          400,
-        );
+        return c.json({ field: '/id', message: words().access.refusal.otherAddress(body.id, id) }, 400);
       const { status, answer } = await write(c.get('caller'), c.req.valid('header'), { kind, id, body });
       return c.json(answer as never, status);
     },
@@ -124,7 +119,7 @@ async function write(
   what: { readonly kind: Kind; readonly id: string; readonly body: Kept<Kind> | null },
 ) {
   const version = basedOn(headers);
-  if (version === undefined) return { status: 428, answer: NO_VERSION } as const;
+  if (version === undefined) return { status: 428, answer: noVersion() } as const;
   const writeId = headers['idempotency-key'];
   const answer = await caller.store.write(
     { ...what, basedOn: version, ...(writeId !== undefined && { writeId }) },

@@ -11,6 +11,7 @@ import { OpeningError } from '../household/file/opening-error.ts';
 import { beginAnew, goodBackups, putBack, putLogAside, putSalvaged } from '../household/file/rescue.ts';
 import { holdsRecords, pagesAt } from '../household/file/salvage/salvage.ts';
 import { trustLog } from '../household/file/session.ts';
+import { words } from '../words/words.ts';
 import { securityHeaders } from './guard.ts';
 import { donePage, rescuePage, type Way } from './rescue-page.ts';
 import { inTheirLanguage } from './spoken.ts';
@@ -107,7 +108,7 @@ function rescueApp(error: OpeningError, clock: () => Date, chosen: (lines: strin
   });
   app.post('/rescue/:way', async (c) => {
     const way = waysFrom(error).find((w) => w === c.req.param('way'));
-    if (!way) return show(c, 'this is no longer possible');
+    if (!way) return show(c, words().access.rescue.noLonger);
     try {
       const { name } = await c.req.parseBody();
       const lines = take(way, error.path, String(name ?? ''), clock().toISOString());

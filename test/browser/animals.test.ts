@@ -26,12 +26,12 @@ describe.each([
 ] as const)('%s', (_, size, name) => {
   story();
   let page: Page;
-  const target = () => page.getByLabel('Target', { exact: true });
+  const target = () => page.getByLabel('Needs', { exact: true });
 
   beforeAll(async () => {
     page = await bench.page(size);
     await page.goto(`${bench.url}/#/mix`);
-    await page.getByRole('link', { name: 'Animals', exact: true }).click();
+    await page.getByRole('link', { name: /^(Animals|Pets)$/ }).click();
   });
 
   test('the invented animal is there, said to be invented', async () => {

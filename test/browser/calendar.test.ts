@@ -69,12 +69,14 @@ describe.each([
 
   test('a newcomer is told what to do first, and what is made up', async () => {
     await page.goto(`${bench.url}/`);
-    await page.getByText('First mix is not in range yet: balance it first.').waitFor();
-    await page.getByText(/Made up for a start.*Bramble, Invented pellet/).waitFor();
+    await page.getByText('First mix is not in range yet. Make it fit first.').waitFor();
+    await page
+      .getByText(/What you see is an example: the animal, its pellet and the mix are made up/)
+      .waitFor();
     await page.getByText(/Not veterinary advice/).waitFor();
     await clean(page);
-    await page.getByRole('link', { name: 'Go to Mix and press “Balance the mix”' }).click();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('link', { name: 'Go to Mixes and press “Make it fit”' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await page.locator('[data-testid="verdict"][data-state="in"]').waitFor();
     await page.getByRole('link', { name: 'Today' }).click();
     await page.getByText('Buy and freeze 18 foods today.').waitFor();

@@ -31,10 +31,10 @@ describe('minerals and vitamins', () => {
     await page.goto(`${bench.url}/#/mix`);
     await page.getByText('Minerals and vitamins').click();
     const calcium = page.locator('[data-nutrient=CA]');
-    await calcium.getByText('meets the target').waitFor();
+    await calcium.getByText('meets the needs').waitFor();
     // The invented label gives 900 mg as fed at 10 % moisture.
     expect(await calcium.textContent()).toContain('pellet1000');
-    await page.getByText(/there the ration rests on the pellet/).waitFor();
+    await page.getByText(/there the animal depends on the pellet/).waitFor();
     const iron = page.locator('[data-nutrient=FE]');
     expect(await iron.textContent()).toContain('cannot tell');
     expect(await iron.textContent()).toMatch(/ration ?at least/);

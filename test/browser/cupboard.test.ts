@@ -68,7 +68,7 @@ describe.each([
     await page.getByLabel('Temperature').fill('-18');
     await page.getByLabel('Temperature').press('Enter');
     await page
-      .getByText(/Rolled oats takes 480 g, and the freezer has 400 g.* Split it into 2 lots/)
+      .getByText(/Rolled oats takes 480 g, and the freezer has room for 400 g.* Split it into 2 packs/)
       .waitFor();
     await page.getByLabel('Room for dry goods').fill('3');
     await page.getByLabel('Room for dry goods').press('Enter');
@@ -171,7 +171,7 @@ describe.each([
 
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('button', { name: 'Delete Rolled oats' }).click();
-    await page.getByText(/is used by the batch "Batch of March"; bar it instead/).waitFor();
+    await page.getByText(/is used by the batch .Batch of March.; mark it as no longer used instead/).waitFor();
 
     await page.reload();
     await page.getByText('Not used any more, insects in it: webs under the lid', { exact: true }).waitFor();

@@ -17,7 +17,7 @@ describe('drying on a phone', () => {
   const button = (name: string | RegExp) => page.getByRole('button', { name, exact: true });
   const field = (name: string) => page.getByLabel(name, { exact: true });
   const status = () => page.locator('main > [role=status]');
-  const next = () => page.getByRole('region', { name: 'Next look' });
+  const next = () => page.getByRole('region', { name: 'Next check' });
   const verdict = () => page.getByRole('region', { name: 'Verdict' });
   const run = async () => (await kept()).dryingRuns[0]!;
   const water = async () =>
@@ -106,7 +106,7 @@ describe('drying on a phone', () => {
     }
     await field('Kind').selectOption('Vegetable, in pieces');
     await page.getByText('90 °C, 6 h').waitFor();
-    await field('Taken from the lot').fill('600');
+    await field('Taken from the pack').fill('600');
     await field('Trimmed and ready').fill('610');
     await button('Start this load').or(button('Start drying')).click();
     await page.getByText('Trimmed and ready: 610 g is more than the 600 g taken from the lot.').waitFor();
@@ -149,7 +149,7 @@ describe('drying on a phone', () => {
     await next()
       .getByText(/Look and turn now: it was due at 12:0\d/)
       .waitFor();
-    await field('Weight at this look, if you weigh it').fill('200');
+    await field('Weight at this check, if you weigh it').fill('200');
     await field('Note, if you like').fill('edges curl');
     await page.getByText(/About 6\d(\.\d)? % .* water by now/).waitFor();
     await button('I looked and turned it').click();
@@ -163,9 +163,9 @@ describe('drying on a phone', () => {
 
   test('the looks go out as a calendar file', async () => {
     const coming = page.waitForEvent('download');
-    await button('Looks as a calendar file').click();
+    await button('Checks as a calendar file').click();
     const download = await coming;
-    expect(download.suggestedFilename()).toBe('drying-looks.ics');
+    expect(download.suggestedFilename()).toBe('drying-checks.ics');
     const text = await new Response((await download.createReadStream()) as unknown as ReadableStream).text();
     expect(text.match(/BEGIN:VEVENT/g)).toHaveLength(3);
     expect(text).toContain('Turn and check: Carrots of Tuesday');
@@ -192,7 +192,7 @@ describe('drying on a phone', () => {
     await verdict()
       .getByText(/Damp food moulds in the jar/)
       .waitFor();
-    expect(await button('Put it into the cupboard').count()).toBe(0);
+    expect(await button('Put it into stock').count()).toBe(0);
     await clean(page);
     await page.reload();
     await page.getByRole('heading', { name: 'Too damp to keep' }).waitFor();
@@ -224,10 +224,10 @@ describe('drying on a phone', () => {
     await button('Count with the sample').click();
     await page.getByRole('heading', { name: 'Dry enough to keep' }).waitFor();
     await clean(page);
-    await button('Put it into the cupboard').click();
+    await button('Put it into stock').click();
     await page
       .getByRole('region', { name: 'Result' })
-      .getByText(/In the cupboard as/)
+      .getByText(/In stock as/)
       .waitFor();
     const house = await kept();
     expect(house.dryingRuns[0]).toMatchObject({ gramsAfter: 66, sample: { before: 20, dry: 18.8, of: 66 } });
@@ -276,7 +276,7 @@ describe('drying on a phone', () => {
       .first()
       .waitFor();
     await page.getByText('As I load them').click();
-    await field('Grams on 1 dm²').fill('15');
+    await field('Weight on 1 dm²').fill('15');
     expect(await field('On the trays now').inputValue()).toBe('175');
     await button('Start this load').click();
     await page.getByRole('heading', { name: 'Carrots of Tuesday, load 1 of 2' }).waitFor();

@@ -108,19 +108,52 @@ describe('own foods', () => {
 
   test('it goes into the mix, where the verdict still stands', async () => {
     await page.getByRole('button', { name: 'Add to mix' }).click();
-    await page.getByRole('link', { name: 'Mix', exact: true }).click();
+    await page.getByRole('link', { name: 'Mixes', exact: true }).click();
     await page.getByLabel('Share of Barley flakes, own label', { exact: true }).waitFor();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
   });
 
-  test('it is deleted once no mix uses it', async () => {
-    await page.getByRole('button', { name: 'More about Barley flakes, own label' }).click();
-    await page.getByRole('button', { name: 'Remove from mix' }).click();
-    await page.getByRole('link', { name: 'Foods', exact: true }).click();
+  const uses = async (food: string) => {
+    const house = await householdAt(bench.url);
+    const { id } = house.foods.find((f) => f.name.startsWith(food)) ?? {};
+    return house.mixes.some((m) => m.problem.foods.some((f) => f.id === id || f.name?.startsWith(food)));
+  };
+
+  test('deleting it asks first, and says which mixes use it', async () => {
+    await page.goto(`${bench.url}/#/foods`);
     await page.getByRole('link', { name: /Barley flakes/ }).click();
-    await page.getByRole('button', { name: 'Delete' }).click();
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
+    await page.getByText(/The mix First mix uses it\. It is taken out there first/).waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await page.getByText(/It is taken out there first/).waitFor({ state: 'detached' });
+    expect(await uses('Barley flakes')).toBe(true);
+  });
+
+  test('it goes out of the mix and is deleted, and comes back with one press', async () => {
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
+    await page.getByRole('button', { name: 'Take it out and delete it' }).click();
+    await page.getByText('Barley flakes, own label is deleted.').waitFor();
     await expect.poll(() => page.getByRole('link', { name: /Barley flakes/ }).count()).toBe(0);
+    await expect.poll(() => uses('Barley flakes')).toBe(false);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('heading', { name: 'Barley flakes, own label', level: 2 }).waitFor();
+    await expect.poll(() => uses('Barley flakes')).toBe(true);
+    expect(await cell('Protein').textContent()).toContain('18');
+  });
+
+  test('one whose list names chocolate says that it stays out of every mix, and does', async () => {
+    await page.getByRole('button', { name: 'Edit' }).click();
+    await page.getByLabel('Ingredient list, as printed (optional)').fill('barley, dark chocolate, no onion');
+    await page.getByRole('button', { name: 'Save food' }).click();
+    await page.getByText('Stays out of every mix').waitFor();
+    await page.getByText(/names “chocolate” \(Chocolate and cocoa\): never to be fed/).waitFor();
+    const listed = async () => {
+      const { mixes } = await householdAt(bench.url);
+      return mixes.flatMap((m) => m.problem.foods.flatMap((f) => f.ingredients ?? []));
+    };
+    await expect.poll(listed).toEqual(['barley, dark chocolate, no onion']);
   });
 });
 

@@ -53,7 +53,7 @@ describe('a mix is balanced and moved', () => {
   });
 
   test('one press brings it in range, and grams add up to the batch', async () => {
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('in');
     await expect.poll(() => page.locator('.grams.about').count()).toBe(0);
     const grams = await page.locator('.grams').allTextContents();
@@ -118,6 +118,25 @@ describe('a mix is balanced and moved', () => {
     await expect.poll(() => share('Maize').inputValue()).toBe(before);
   });
 
+  test('a press of undo always changes something', async () => {
+    const undo = page.getByRole('button', { name: 'Undo' });
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+    await expect.poll(() => page.locator('.grams.about').count()).toBe(0);
+    // Nothing is left to change for these two.
+    for (let i = 0; i < 2; i++) {
+      await page.evaluate('window.asked = []');
+      await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+      await expect.poll(async () => (await asked()).some((q) => q.startsWith('solve '))).toBe(true);
+      await verdictIs('in');
+    }
+    const before = await shares();
+    await undo.click();
+    await expect.poll(shares).not.toEqual(before);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect.poll(shares).toEqual(before);
+    await undo.click();
+  });
+
   test('a reload keeps shares and holds', async () => {
     await saved();
     const before = await shares();
@@ -131,10 +150,10 @@ describe('a mix is balanced and moved', () => {
 describe('settings', () => {
   test('confidence and target are followed by the mix', async () => {
     // From a mix that does not hang on how many of the moves before were overtaken.
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await page.getByText('Balanced.', { exact: true }).waitFor();
     await page.getByRole('button', { name: 'Settings' }).click();
-    await page.getByLabel('Confidence').selectOption('0.8');
+    await page.getByLabel('How sure to be').selectOption('0.8');
     await page
       .locator('.window-note', { hasText: /([89]\d|100) % chance/ })
       .nth(1)
@@ -198,6 +217,60 @@ describe('foods come and go', () => {
     await verdictIs('in');
   });
 
+  test('the dialog stays still while one types, and keeps the keyboard until Escape', async () => {
+    await page.getByRole('button', { name: 'Add a food' }).click();
+    const field = page.getByRole('searchbox', { name: 'Search foods' });
+    const place = async () => {
+      const [dialog, search] = [await page.getByRole('dialog').boundingBox(), await field.boundingBox()];
+      return { dialog, search };
+    };
+    const focused = () => field.evaluate((f: { matches(s: string): boolean }) => f.matches(':focus'));
+    await page.getByText(/^\d+ foods$/).waitFor();
+    const before = await place();
+    for (const typed of ['q', 'quinoa', 'zzqqxx', 'camomile']) {
+      await field.fill(typed);
+      await page.getByText(/^\d+ foods$/).waitFor();
+      expect(await place(), typed).toEqual(before);
+    }
+    // Enter takes the first, and the keyboard stays where it is.
+    await field.fill('amaranth grain');
+    await page.getByRole('button', { name: 'Add Amaranth grain' }).waitFor();
+    await page.getByText(/^\d+ foods?$/).waitFor();
+    await field.press('Enter');
+    await page.getByText('Amaranth grain was added.').waitFor();
+    expect(await focused()).toBe(true);
+    await field.fill('rye');
+    await page.getByRole('button', { name: 'Add Rye', exact: true }).click();
+    await page.getByText('Rye was added.').waitFor();
+    expect(await focused()).toBe(true);
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    for (const name of ['Amaranth grain', 'Rye']) {
+      await page.getByRole('button', { name: `More about ${name}`, exact: true }).click();
+      await page.getByRole('button', { name: 'Remove from mix' }).click();
+    }
+    await verdictIs('in');
+  });
+
+  test('one food is one food', async () => {
+    await page.getByRole('button', { name: 'Add a food' }).click();
+    await page.getByRole('searchbox', { name: 'Search foods' }).fill('sr28:20038');
+    await page.getByText('1 food', { exact: true }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+  });
+
+  test('the way to a new food is short by keyboard', async () => {
+    await page.getByRole('button', { name: 'Skip to content' }).press('Enter');
+    const add = page.getByRole('button', { name: 'Add a food' });
+    let tabs = 0;
+    for (; tabs < 20; tabs++) {
+      if (await add.evaluate((b: { matches(s: string): boolean }) => b.matches(':focus'))) break;
+      await page.keyboard.press('Tab');
+    }
+    expect(tabs).toBeLessThan(15);
+  });
+
   test('a refused food leaves the mix and can be offered again', async () => {
     await page.getByRole('button', { name: 'More about Carob flour' }).click();
     await page.getByRole('button', { name: 'Mark as refused' }).click();
@@ -211,7 +284,7 @@ describe('foods come and go', () => {
 test('no mix follows a target from memory before it is confirmed', async () => {
   await page.reload();
   await page.getByRole('button', { name: 'Settings' }).click();
-  const target = page.getByLabel('Target profile');
+  const target = page.getByLabel('Needs to follow');
   const before = await target.inputValue();
   await target.selectOption('hamster-nrc');
   await page
@@ -232,13 +305,13 @@ test('no mix follows a target from memory before it is confirmed', async () => {
     .waitFor();
   await page.reload();
   await use.click();
-  await page.getByRole('link', { name: 'Mix', exact: true }).click();
+  await page.getByRole('link', { name: 'Mixes', exact: true }).click();
 });
 
 test('needs that rest on missing figures can be left out together, after a step that says whose they are', async () => {
   await verdictIs('none');
   const all = page.getByRole('button', { name: /^Do this: Leave out all/ });
-  const step = page.getByRole('alertdialog', { name: /^Limits of Bramble’s target “Hamster, NRC needs”/ });
+  const step = page.getByRole('alertdialog', { name: /^Limits of Bramble’s needs “Hamster, NRC needs”/ });
   await all.press('Enter');
   expect(await step.getByRole('listitem').count()).toBeGreaterThan(5);
   await step
@@ -251,7 +324,7 @@ test('needs that rest on missing figures can be left out together, after a step 
   await step.getByRole('button', { name: 'Make them my own limits' }).press('Enter');
   await expect.poll(() => all.count()).toBe(0);
   // The list goes, and with it the button that was pressed.
-  await expect.poll(() => page.locator(':focus').textContent()).toBe('Balance the mix');
+  await expect.poll(() => page.locator(':focus').textContent()).toBe('Make it fit');
   const gone = page.getByRole('list', { name: 'Limits that you changed' }).getByRole('listitem');
   await gone
     .first()
@@ -266,6 +339,36 @@ test('needs that rest on missing figures can be left out together, after a step 
   expect(await axeFindings(page)).toEqual([]);
 });
 
+describe('mixes come and go', () => {
+  const name = () => page.getByRole('textbox', { name: 'Mix', exact: true });
+
+  test('a new mix is empty, says so, and has no verdict in red', async () => {
+    const first = await name().inputValue();
+    await page.getByRole('button', { name: 'New mix' }).click();
+    await verdictIs('new');
+    await page.getByText('This mix is empty. Add your first food.').waitFor();
+    await page.getByRole('button', { name: 'Add your first food' }).waitFor();
+    expect(await page.locator('.verdict.out, .verdict.none, .window.out').count()).toBe(0);
+    expect(await axeFindings(page)).toEqual([]);
+    await name().fill('Second try');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Add your first food' }).click();
+    await page.getByRole('searchbox', { name: 'Search foods' }).fill('lentils');
+    await page.getByRole('button', { name: 'Add Lentils, raw dry', exact: true }).click();
+    await page.keyboard.press('Escape');
+    await page.getByText('One food is in this mix.').waitFor();
+    await verdictIs('new');
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
+    await page.getByText('The mix “Second try” was deleted.').waitFor();
+    await expect.poll(() => name().inputValue()).toBe(first);
+    await page.locator('.mix-deleted').getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => name().inputValue()).toBe('Second try');
+    await page.getByText('One food is in this mix.').waitFor();
+    await page.getByRole('button', { name: 'Delete', exact: true }).click();
+    await expect.poll(() => name().inputValue()).toBe(first);
+  });
+});
+
 describe.each([
   ['desktop', DESKTOP],
   ['phone', PHONE],
@@ -277,7 +380,7 @@ describe.each([
     await other.waitForSelector('[data-testid="verdict"]:not([data-state="working"])');
     if (size.width < 900) {
       await other.getByRole('button', { name: 'Nutrients', exact: true }).click();
-      await other.getByText('Nutrient windows').waitFor();
+      await other.getByRole('heading', { name: /^Ranges/ }).waitFor();
     }
     expect(await overflow(other)).toBe(0);
     expect(await axeFindings(other)).toEqual([]);

@@ -58,7 +58,8 @@ describe('storage of the browser', () => {
 
   test('that takes nothing is told once something should be kept', async () => {
     await open(FULL, '#/shopping');
-    await page.getByText('Least waste', { exact: false }).first().click();
+    await page.getByText('Prices and sellers').click();
+    await page.getByText('Least left over', { exact: false }).first().click();
     await page.getByText('keeps nothing more for this page').waitFor();
   });
 });

@@ -94,7 +94,7 @@ test('a code that a paired device shows lets the phone in', async () => {
 
 test('the phone weighs a food with it', async () => {
   await phone.goto(`${networkUrl()}/#/mix`);
-  await press(phone, 'Balance the mix');
+  await press(phone, 'Make it fit');
   await phone.waitForSelector('[data-testid="verdict"][data-state="in"]');
   await phone.getByText('Saved', { exact: true }).waitFor();
   await press(phone, 'Weigh out a batch');

@@ -151,6 +151,9 @@ describe('the label', () => {
     const mm = 25.4 / 96;
     expect(width * mm).toBeLessThanOrEqual(149);
     expect(height * mm).toBeLessThanOrEqual(130);
+    // Whether it is in range is said once, in words and as a shape.
+    expect(await page.locator('.print-sheet [data-testid="label-verdict"] svg').count()).toBe(1);
+    expect(text.match(/[Ii]n range if|Surely in range|Out of range/g)).toHaveLength(1);
     for (const words of ['14 March 2026', 'Robin Underhill', 'Batch finished', '±', 'Bramble'])
       expect(text).toContain(words);
     // What is said of three pulses is said once.

@@ -177,7 +177,7 @@ describe.each([
       await page.getByText('Millet is out: Bramble refuses it.').waitFor();
       await panel().getByRole('button', { name: 'Take that back' }).click();
       await page.getByText('Millet is out: Bramble refuses it.').waitFor({ state: 'detached' });
-      await page.getByRole('button', { name: 'Balance the mix' }).click();
+      await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
       await verdictIs('in');
     });
   });
@@ -255,7 +255,7 @@ describe.each([
 
     test('from the pellet to the ration in ten days: dates, grams and range of every day', async () => {
       await page.getByRole('checkbox', { name: /^Sorrel/ }).uncheck();
-      await page.getByRole('button', { name: 'Balance the mix' }).click();
+      await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
       await verdictIs('in');
       await tab('Change-over');
       await panel().getByText('Choose what is fed now.').waitFor();
@@ -375,13 +375,13 @@ describe.each([
       ],
     });
     await page.getByLabel('Other mixes').selectOption({ label: 'First mix' });
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('in');
     await tab('If a food is left');
     await panel.getByRole('button', { name: 'Make it safe' }).click();
     await panel.getByText(/No mix of these foods stays in range whichever one is left/).waitFor();
     await verdictIs('none');
-    await page.getByRole('region', { name: 'What collides and what mends it' }).waitFor();
+    await page.getByRole('region', { name: 'What does not go together, and what mends it' }).waitFor();
     await clean();
     await panel.getByRole('button', { name: 'Give that up' }).click();
     await verdictIs('in');

@@ -54,7 +54,7 @@ test('figures from memory say so, also in a copy, until they are changed or conf
   await page.getByLabel('Zinc, counted').selectOption('per 1000 kcal');
   expect(await page.getByLabel('Source of zinc').inputValue()).toBe('own choice');
   expect(await page.getByRole('button', { name: 'Confirm the figures' }).isDisabled()).toBe(true);
-  await page.getByRole('button', { name: 'Save profile' }).click();
+  await page.getByRole('button', { name: 'Save these needs' }).click();
   await page.getByText('Saved', { exact: true }).waitFor();
   await page.getByLabel('I have checked these figures against').fill('the printed edition');
   await page.getByRole('button', { name: 'Confirm the figures' }).click();
@@ -75,17 +75,17 @@ test('a copy is edited, saved and used in the mix', async () => {
   await page.getByLabel('Calcium, at least').fill('300');
   await page.keyboard.press('Tab');
   expect(await axeFindings(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Save profile' }).click();
+  await page.getByRole('button', { name: 'Save these needs' }).click();
   await page.getByText('Saved', { exact: true }).waitFor();
   await page.reload();
   expect(await page.getByLabel('Fat, at most').inputValue()).toBe('8.5');
   expect(await page.getByLabel('Calcium, at least').inputValue()).toBe('300');
   await page.getByRole('button', { name: 'Use in the mix' }).click();
-  await page.getByRole('link', { name: 'Mix', exact: true }).click();
+  await page.getByRole('link', { name: 'Mixes', exact: true }).click();
   await page.getByText('Bramble in autumn').first().waitFor();
   await page.locator('[data-window="Calcium"]').waitFor();
   expect(await page.locator('[data-window="Fat"]').textContent()).toContain('4 to 8.5 g');
-  await page.getByRole('button', { name: 'Balance the mix' }).click();
+  await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
   await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
 });
 

@@ -83,14 +83,14 @@ describe('what is not drawn', () => {
     if (!old) throw new Error('no lot');
     await open('cupboard', '.lot-food');
     expect(await page.locator(`a[href="#/cupboard/${old.id}"]`).count()).toBe(0);
-    await page.getByLabel('Search lots').fill(old.name);
+    await page.getByLabel('Search packs').fill(old.name);
     await page.locator(`a[href="#/cupboard/${old.id}"]`).click();
     await page.locator('.lot-page h2').getByText(old.name).waitFor();
   });
 
   it('is reached by the keyboard, part after part, to the last lot that is used up', async () => {
     await open('cupboard', '.lot-food');
-    await page.getByRole('button', { name: /^Show the .* used-up lots$/ }).press('Enter');
+    await page.getByRole('button', { name: /^Show the .* used-up packs$/ }).press('Enter');
     const count = page.getByRole('status').filter({ hasText: 'used-up lots' });
     await page.getByText(/^Showing 40 of 1,\d{3} used-up lots$/).waitFor();
     expect(await pressAll(/^Show \d+ more used-up lots$/)).toBeGreaterThan(40);

@@ -51,10 +51,10 @@ describe('why', () => {
   test('the bound is named with what letting it go would bring, and whose it is before it goes', async () => {
     expect(await reasons().count()).toBe(1);
     expect(await reasons().first().textContent()).toMatch(
-      /^Fat of the ration stands at its most, 7 %\. Letting it go to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
+      /^Fat of the ration stands at its most, 7 %\. Raising the limit to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
     );
     const letGo = page.getByRole('button', { name: 'Raise the limit to 7.5 %: fat' });
-    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s target “Adult hamster/ });
+    const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s needs “Adult hamster/ });
     await letGo.click();
     await step.getByText('Fat of the ration at most 7.5 % instead of 7 %.').waitFor();
     await step.getByText('Source of the limit: common practice, no source').waitFor();
@@ -80,7 +80,7 @@ describe('why', () => {
     const asBefore = page.locator('.window', { hasText: '4 to 7 g per 100 g' });
     for (let steps = 0; steps < 3 && (await asBefore.count()) === 0; steps++) await undo();
     await asBefore.waitFor();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await reasons().first().getByText('stands at its most, 7 %').waitFor();
     await verdictIs('in');
   });
@@ -164,7 +164,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
       await page.keyboard.press('Enter');
       await page.getByRole('button', { name: `More about ${food}` }).click();
     }
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('none');
     const said = await page.getByTestId('verdict').textContent();
     expect(said).toMatch(/^No mix can keep these rules\./);
@@ -181,7 +181,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
     // What the animal needs comes last.
     expect(await page.locator('.remedies h4').allTextContents()).toEqual([
       'Ask for less',
-      'Widen the target',
+      'Widen a range of the animal',
     ]);
     expect(await axeFindings(page)).toEqual([]);
     await first.getByRole('button').click();
@@ -206,7 +206,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
     await page.getByRole('button', { name: 'Range of Nuts' }).click();
     await page.getByLabel('Group at least').fill('45');
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('none');
     const said = await page.getByTestId('verdict').textContent();
     expect(said).toMatch(/fat of the ration must be at most 7 %/i);

@@ -195,7 +195,7 @@ describe.each([
     await page.getByText('“Pellet” stands for all that is fed beside the mix').waitFor({ state: 'attached' });
     await walnut.getByRole('button', { name: 'Remove Walnut from the ration' }).click();
     await page.getByText('Walnut is no longer fed beside the mix.').waitFor();
-    await page.getByRole('button', { name: 'Balance the mix' }).click();
+    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('in');
   });
 

@@ -184,7 +184,7 @@ describe('drying', () => {
     expect(dried.composition).not.toHaveProperty('NA');
     expect(dried.low!.NA).toBeCloseTo(69 * 8 * fit.low, 9);
     expect(dried.high!.NA).toBeCloseTo(69 * 8 * fit.high, 9);
-    expect(dried.notes.NA).toContain('bounds only');
+    expect(dried.notes.NA).toContain('limits only');
     const unsure = driedForm({ ...carrot, sd: { NA: 10 } }, 4);
     expect(unsure.low!.NA).toBeCloseTo((69 - 19.6) * 8 * fit.low, 9);
     expect(unsure.high!.NA).toBeCloseTo((69 + 19.6) * 8 * fit.high, 9);

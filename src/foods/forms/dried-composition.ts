@@ -3,12 +3,14 @@
  * destroy is kept in part. How sure each figure is comes from the foods that the USDA table holds both fresh and
  * dried (`docs/drying-model.md`).
  */
+
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { factorOf } from '../figures.ts';
 import type { Composition, Figures, Food } from '../food.ts';
 import { concentration } from './concentration.ts';
 import spreadFile from './drying-spread.json' with { type: 'json' };
-import { type Fit, fitFor, type Spread, TOO_WIDE, Z } from './fit.ts';
+import { type Fit, fitFor, type Spread, Z } from './fit.ts';
 import { RETENTION_SOURCE, retentionRow } from './retention.ts';
 
 /** The fitted figures: what `fit.ts` makes of the pairs. `report.test.ts` keeps the file true to them. */
@@ -35,7 +37,7 @@ export function driedForm(fresh: Food, moisture: number): DriedFigures {
   const sd: Composition = {};
   const low: Composition = {};
   const high: Composition = {};
-  const notes: Partial<Record<Tag, string>> = { WATER: 'as chosen' };
+  const notes: Partial<Record<Tag, string>> = { WATER: words().foodForms.notes.asChosen };
 
   for (const { tag } of NUTRIENTS) {
     if (tag === 'WATER') continue;
@@ -45,10 +47,10 @@ export function driedForm(fresh: Food, moisture: number): DriedFigures {
     if (value === undefined && least === undefined && most === undefined) continue;
     const fit = fitFor(DRYING_SPREAD, tag, fruit);
     if (!fit) {
-      notes[tag] = 'not given: no dried food and no table of factors says how much drying leaves';
+      notes[tag] = words().foodForms.notes.nothingKnown;
       continue;
     }
-    notes[tag] = value === 0 ? 'the fresh food has none' : noteOf(fit, fruit);
+    notes[tag] = value === 0 ? words().foodForms.notes.freshNone : noteOf(fit, fruit);
     if (value !== undefined && (fit.sd !== null || value === 0)) {
       const expected = value * factor * fit.kept;
       composition[tag] = expected;
@@ -129,16 +131,13 @@ function atMost(tag: Tag, amount: number, moisture: number): number {
   return nutrient(tag).unit === 'g' ? Math.min(amount, 100 - moisture) : amount;
 }
 
-const percent = (share: number) => `${Math.round(100 * share)} %`;
-
 function noteOf(fit: Fit, fruit: boolean): string {
   const row = fruit ? retentionRow('dried', 'fruit') : undefined;
+  const t = words().foodForms.notes;
   const kept = {
-    'dry matter': 'dry matter conserved',
-    'published factor': `${percent(fit.kept)} kept (${RETENTION_SOURCE}, code ${row?.code})`,
-    'median of the pairs': `${percent(fit.kept)} kept, the median of foods that USDA SR28 holds fresh and dried (no published factor)`,
+    'dry matter': t.dryConserved,
+    'published factor': t.keptBy(fit.kept, RETENTION_SOURCE, String(row?.code ?? '')),
+    'median of the pairs': t.keptMedian(fit.kept),
   }[fit.basis];
-  if (fit.sd !== null)
-    return `${kept}; sd ${percent(fit.sd)} of the value, from ${fit.figures} measured figures`;
-  return `${kept}, but ${fit.figures} measured figures scatter too widely (sd above ${TOO_WIDE} on either scale) for one figure: bounds only`;
+  return fit.sd !== null ? t.spread(kept, fit.sd, fit.figures) : t.tooWide(kept, fit.figures);
 }

@@ -73,7 +73,7 @@ describe('dried', () => {
     // A fifth of vitamin C is kept (USDA's factor for dried fruit): 30 x 9.2 x 0.2 lies between the bounds.
     expect(figures.low!.VITC).toBeLessThan(55.2);
     expect(figures.high!.VITC).toBeGreaterThan(55.2);
-    expect(notes.VITC).toContain('bounds only');
+    expect(notes.VITC).toContain('limits only');
   });
 });
 
@@ -141,7 +141,7 @@ describe('a form without a source', () => {
   it.each([
     ['sprouted', almond, /sprouting/],
     ['roasted', spinach, /no row for leaf, roasted/],
-    ['roasted', { ...almond, group: 'seed' as const }, /no row for seed, roasted.*"as"/],
+    ['roasted', { ...almond, group: 'seed' as const }, /no row for seed, roasted.*measured food/],
     ['blanched', { ...spinach, group: 'animal' as const }, /no row for animal, blanched/],
   ] as const)('%s answers with the reason', (form, food, reason) => {
     const answer = formOf(food, form, { moisture: 5, before: 100, after: 90 });

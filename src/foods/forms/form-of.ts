@@ -2,9 +2,11 @@
  * A food in another form: dried, blanched, roasted or sprouted. Where no published factor exists the answer is the
  * reason, never a guess.
  */
+
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { factorOf } from '../figures.ts';
-import type { Composition, Figures, Food } from '../food.ts';
+import type { Composition, Figures, Food, FoodGroup } from '../food.ts';
 import { concentration } from './concentration.ts';
 import { driedForm } from './dried-composition.ts';
 import { type Prepared, RETENTION_SOURCE, type RetentionRow, retentionRow } from './retention.ts';
@@ -52,20 +54,19 @@ export function formOf(food: Food, form: Form, p: FormInput): Formed | NoSource 
       formed: true,
       figures,
       notes,
-      source: `${food.source}, dried to ${p.moisture} % moisture by calculation`,
+      source: words().foodForms.source.dried(food.source, p.moisture),
     };
   }
-  if (form === 'sprouted')
-    return no(
-      'No published factors say what sprouting changes; look for a measured sprouted food in the reference instead.',
-    );
+  if (form === 'sprouted') return no(words().foodForms.no.sprouted);
   const kind = p.as ?? kindOf(food);
   const row = kind && retentionRow(form, kind);
-  if (!row)
-    return no(
-      `USDA's retention factors have no row for ${kind ?? food.group ?? 'a food without a group'}, ${form}; look for a measured ${form} food, or say with "as" which kind it is like.`,
-    );
+  if (!row) return no(noRow(form, kind ?? food.group));
   return form === 'roasted' ? roasted(food, p.moisture, row) : blanched(food, p, row);
+}
+
+function noRow(form: 'roasted' | 'blanched', kind: Prepared | FoodGroup | undefined): string {
+  const { kinds, ...t } = words().foodForms.no;
+  return t[form](kinds[kind ?? 'none']);
 }
 
 function no(reason: string): NoSource {
@@ -86,27 +87,25 @@ function kindOf(food: Food): Prepared | undefined {
   }
 }
 
-const ROUNDED = 'to the nearest 5 %; its spread is not published';
-
 function roasted(food: Food, moisture: number, row: RetentionRow): Formed {
   const factor = concentration(moistureOf(food), inRange(moisture));
   const composition: Composition = { WATER: moisture };
   const sd: Composition = {};
-  const notes: Partial<Record<Tag, string>> = { WATER: 'as given' };
+  const notes: Partial<Record<Tag, string>> = { WATER: words().foodForms.notes.asGiven };
   for (const { tag, group } of NUTRIENTS) {
     const value = food.composition[tag];
     if (tag === 'WATER' || value === undefined) continue;
     const percent = keptOf(row, tag);
     // Heat destroys vitamins, and of the amino acids lysine above all.
     if (percent === undefined && (group === 'vitamin' || group === 'amino acid') && value > 0) {
-      notes[tag] = 'not given: no published factor';
+      notes[tag] = words().foodForms.notes.noFactor;
       continue;
     }
     const kept = (percent ?? 100) / 100;
     composition[tag] = value * factor * kept;
     if (food.sd[tag] !== undefined) sd[tag] = food.sd[tag] * factor * kept;
     notes[tag] =
-      percent === undefined ? 'dry matter conserved (no published factor)' : `${percent} % kept, ${ROUNDED}`;
+      percent === undefined ? words().foodForms.notes.conserved : words().foodForms.notes.rounded(percent);
   }
   const figures = { composition, sd, ...factorOf(food) };
   return { formed: true, figures, notes, source: sourceOf(food, row) };
@@ -114,10 +113,7 @@ function roasted(food: Food, moisture: number, row: RetentionRow): Formed {
 
 function blanched(food: Food, p: FormInput, row: RetentionRow): Formed | NoSource {
   const { before, after } = p;
-  if (before === undefined || after === undefined)
-    return no(
-      'Blanching washes dry matter into the water, so moisture alone does not give the amounts: weigh before and after (drained) and give both.',
-    );
+  if (before === undefined || after === undefined) return no(words().foodForms.no.weights);
   for (const [name, weight] of Object.entries({ before, after }))
     if (!(Number.isFinite(weight) && weight > 0))
       throw new RangeError(`${name} must be a weight above 0, not ${weight}`);
@@ -132,7 +128,7 @@ function blanched(food: Food, p: FormInput, row: RetentionRow): Formed | NoSourc
   const sd: Composition = {};
   const low: Composition = {};
   const high: Composition = {};
-  const notes: Partial<Record<Tag, string>> = { WATER: 'as given' };
+  const notes: Partial<Record<Tag, string>> = { WATER: words().foodForms.notes.asGiven };
   for (const { tag, group } of NUTRIENTS) {
     const value = food.composition[tag];
     if (tag === 'WATER' || value === undefined) continue;
@@ -140,17 +136,17 @@ function blanched(food: Food, p: FormInput, row: RetentionRow): Formed | NoSourc
     const percent = keptOf(row, tag);
     if (value === 0) {
       composition[tag] = 0;
-      notes[tag] = 'the raw food has none';
+      notes[tag] = words().foodForms.notes.rawNone;
     } else if (percent !== undefined) {
       composition[tag] = (whole * percent) / 100;
       if (food.sd[tag] !== undefined) sd[tag] = (food.sd[tag] / yielded) * (percent / 100);
       high[tag] = whole;
-      notes[tag] = `${percent} % kept after boiling, ${ROUNDED}; a short blanch keeps more`;
+      notes[tag] = words().foodForms.notes.boiled(percent);
     } else if (nutrient(tag).unit === 'g' && group !== 'vitamin') {
       low[tag] = Math.max(0, whole - lost);
       high[tag] = Math.min(whole, 100 - p.moisture);
-      notes[tag] = 'bounds only: no published factor; it cannot have lost more than all dry matter lost';
-    } else notes[tag] = 'not given: no published factor';
+      notes[tag] = words().foodForms.notes.boundsOnly;
+    } else notes[tag] = words().foodForms.notes.noFactor;
   }
   const figures = { composition, sd, low, high, ...factorOf(food) };
   return { formed: true, figures, notes, source: sourceOf(food, row) };
@@ -162,7 +158,7 @@ function keptOf(row: RetentionRow, tag: Tag): number | undefined {
 }
 
 function sourceOf(food: Food, row: RetentionRow): string {
-  return `${food.source}, with ${RETENTION_SOURCE}, code ${row.code} ${row.title}`;
+  return words().foodForms.source.by(food.source, RETENTION_SOURCE, String(row.code), row.title);
 }
 
 function moistureOf(food: Food): number {

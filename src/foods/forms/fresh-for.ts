@@ -1,5 +1,7 @@
 /** Kitchen arithmetic: how much fresh food to prepare, and to buy, for some grams of dried. */
+
 import { freshGramsFor } from '../../nutrition/amount.ts';
+import { words } from '../../words/words.ts';
 import type { Food } from '../food.ts';
 
 export interface FreshNeeded {
@@ -42,7 +44,7 @@ export function freshFor(
   if (trimLoss === undefined)
     return {
       prepared,
-      note: `Trim loss of ${fresh.name} is unknown: weigh it ready to dry, or buy more than this.`,
+      note: words().foodForms.trim.unknown(fresh.name),
     };
   if (!(trimLoss >= 0 && trimLoss < 100))
     throw new RangeError(`${fresh.name} (${fresh.ref}): refuse must be from 0 to below 100, not ${trimLoss}`);
@@ -50,9 +52,6 @@ export function freshFor(
     prepared,
     purchased: freshGramsFor(driedGrams, { ...weights, trimLoss }),
     trimLoss,
-    note:
-      trimLoss === 0
-        ? 'Nothing is trimmed off (USDA SR28, refuse 0 %).'
-        : `${trimLoss} % of the purchased weight is trimmed off (USDA SR28, refuse).`,
+    note: trimLoss === 0 ? words().foodForms.trim.none : words().foodForms.trim.some(trimLoss),
   };
 }

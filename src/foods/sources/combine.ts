@@ -18,7 +18,9 @@
  * few sources is itself unsure, so a single food's 90 % interval holds somewhat less (86 % of bags in trials with eight).
  * With one source tau2 cannot be known and counts as 0.
  */
+
 import type { Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { randomEffects } from './random-effects.ts';
 import { boundsBy, type FoodSource, type Known, knownBy } from './source.ts';
 
@@ -82,7 +84,7 @@ export function combine(
     tau2,
     q,
     weights: known.map((s, i) => ({ id: s.source.id, weight: weights[i]! })),
-    source: words(method, known, contradictory),
+    source: inWords(method, known, contradictory),
   };
 }
 
@@ -96,15 +98,12 @@ export function chosenFrom(sources: readonly FoodSource[], id: string, tag: Tag)
   return found;
 }
 
-function words(method: Combined['method'], known: readonly Known[], contradictory: boolean): string {
+function inWords(method: Combined['method'], known: readonly Known[], contradictory: boolean): string {
   const names = known.map((s) => s.source.name).join('; ');
+  const t = words().foodForms.combined;
   const said =
-    method === 'random effects'
-      ? `mean of ${known.length} sources (random effects, DerSimonian and Laird 1986): ${names}`
-      : method === 'chosen'
-        ? `${names}, chosen by the keeper`
-        : names;
-  return contradictory ? `${said}. The guaranteed bounds contradict one another and are left out` : said;
+    method === 'random effects' ? t.mean(known.length, names) : method === 'chosen' ? t.chosen(names) : names;
+  return contradictory ? t.contradictory(said) : said;
 }
 
 function meanOf(values: readonly number[]): number {

@@ -63,7 +63,7 @@ describe('figures too far apart', () => {
       kind: 'apart',
       between: ['a', 'b'],
       sentence:
-        'Protein: Source a 12 g, Source b 20 g. They are more than 3.5 standard deviations apart, which is more than one food usually varies. Check that both mean the same variety, part and preparation, or choose the source to follow.',
+        'Protein: Source a 12 g, Source b 20 g. They lie further apart than one food usually varies. Check that both mean the same variety, part and preparation, or choose the source to follow.',
     });
   });
 

@@ -2,7 +2,9 @@
  * Where two sources of one food cannot both be right, and what is likely behind it. Figures are compared on dry
  * matter wherever both moistures are known, so that a food that only dried a little more is no disagreement.
  */
-import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+
+import { NUTRIENTS, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { type Words, words } from '../../words/words.ts';
 import { onCrudeProtein } from '../crude-protein.ts';
 import { FIBRE_ESTIMATES } from '../fibre-ratio.ts';
 import { variationOf } from '../variation.ts';
@@ -36,7 +38,7 @@ const NEAR = 1.1;
 
 interface Slip {
   readonly factor: number;
-  readonly cause: string;
+  readonly cause: keyof Words['foodForms']['slips'];
   /** Whether this slip can explain the nutrient between the two; always, where absent. */
   readonly only?: (tag: Tag, a: FoodSource, b: FoodSource) => boolean;
 }
@@ -45,14 +47,14 @@ interface Slip {
 const SLIPS: readonly Slip[] = [
   {
     factor: 2.5,
-    cause: 'salt may be given as sodium (salt is 2.5 times its sodium)',
+    cause: 'salt',
     only: (tag) => tag === 'NA',
   },
-  { factor: 2.5, cause: 'the larger may be for 250 g, or the smaller for 40 g', only: allBy(2.5) },
-  { factor: 4.184, cause: 'kilojoules may stand for kilocalories', only: (tag) => tag === 'ENERC_KCAL' },
-  { factor: 10, cause: 'a decimal point may have slipped, or per kg may stand for per 100 g' },
-  { factor: 100, cause: 'a decimal point may have slipped two places' },
-  { factor: 1000, cause: 'mg may stand for g, or ug for mg' },
+  { factor: 2.5, cause: 'quantity', only: allBy(2.5) },
+  { factor: 4.184, cause: 'energy', only: (tag) => tag === 'ENERC_KCAL' },
+  { factor: 10, cause: 'ten' },
+  { factor: 100, cause: 'hundred' },
+  { factor: 1000, cause: 'thousand' },
 ];
 
 /** A wrong quantity scales everything: one nutrient alone at that factor is no sign of it. */
@@ -122,25 +124,25 @@ function valuesApart(
   const byDryMatter = tag !== 'WATER' && moistures(a, b) !== undefined;
   const found = byDryMatter ? differenceOf(tag, a, b, group, 'dry matter') : asFed;
   if (x === undefined || y === undefined || !asFed || !found) return undefined;
+  const t = words().foodForms.apart;
   const said = (kind: Disagreement['kind'], cause: string): Disagreement => ({
     tag,
     kind,
     between: [a.id, b.id],
-    sentence: `${nutrient(tag).name}: ${figure(a, tag, x)}, ${figure(b, tag, y)}${byDryMatter && kind !== 'dried' ? ` (compared on dry matter)` : ''}. ${cause}`,
+    sentence: (byDryMatter && kind !== 'dried' ? t.saidDry : t.said)(
+      nutrient(tag).name,
+      figure(a, tag, x),
+      figure(b, tag, y),
+      cause,
+    ),
   });
 
   if (dried && asFed.z > LIMIT && (!byDryMatter || found.z <= LIMIT)) return said('dried', dried);
   const { less, more, ratio, z } = found;
   if (z > LIMIT && tag === 'FIBTG' && looksCrude(less, more, ratio, group))
-    return said(
-      'fibre',
-      `${less.name} looks like crude fibre written as dietary fibre, which is larger by about that much. Enter it as crude fibre (FIBC), or follow ${more.name}.`,
-    );
+    return said('fibre', t.crudeAsDietary(less.name, more.name));
   if (z > LIMIT && tag === 'FIBC' && near(less.composition.FIBTG, more.composition.FIBC))
-    return said(
-      'fibre',
-      `${more.name} looks like dietary fibre written as crude fibre: ${less.name} gives nearly the same as dietary. Enter it as dietary fibre (FIBTG), or follow ${less.name}.`,
-    );
+    return said('fibre', t.dietaryAsCrude(more.name, less.name));
   const slip = SLIPS.find(
     ({ factor, only }) =>
       ratio !== undefined &&
@@ -148,15 +150,9 @@ function valuesApart(
       (only === undefined || only(tag, a, b)),
   );
   if (slip && z > SLIP_LIMIT)
-    return said(
-      'slip',
-      `${more.name} is about ${slip.factor} times ${less.name}: ${slip.cause}. Check unit and quantity at both, correct the wrong one, or choose the source to follow.`,
-    );
+    return said('slip', t.slip(more.name, slip.factor, less.name, words().foodForms.slips[slip.cause]));
   if (z <= LIMIT) return undefined;
-  return said(
-    'apart',
-    `They are more than ${LIMIT} standard deviations apart, which is more than one food usually varies. Check that both mean the same variety, part and preparation, or choose the source to follow.`,
-  );
+  return said('apart', t.tooFar);
 }
 
 interface Difference {
@@ -219,14 +215,15 @@ function moistures(a: FoodSource, b: FoodSource): readonly [number, number] | un
  */
 function driedTwin(a: FoodSource, b: FoodSource, group: string | undefined): string | undefined {
   const ratios = logRatios(PROXIMATES, b, a);
-  const wayOut = "Keep them as two foods, or bring the moist one's figures to the moisture of the dry.";
+  const t = words().foodForms.apart;
+  const wayOut = t.twoFoods;
   const water = moistures(a, b);
   if (water) {
     const apart = ratios.filter(({ tag }) => differenceOf(tag, a, b, group, 'as fed')!.z > LIMIT);
     const alike = apart.filter(({ tag }) => differenceOf(tag, a, b, group, 'dry matter')!.z <= LIMIT);
     if (apart.length === 0 || alike.length * 2 <= apart.length) return undefined;
     const [fresh, dry] = water[0] > water[1] ? [a, b] : [b, a];
-    return `On dry matter they agree: ${fresh.name} looks like the moist food (fresh or cooked), ${dry.name} like the dry. ${wayOut}`;
+    return t.agreeDry(fresh.name, dry.name, wayOut);
   }
   if (ratios.length < 3) return undefined;
   const mean = ratios.reduce((sum, { log }) => sum + log, 0) / ratios.length;
@@ -235,7 +232,7 @@ function driedTwin(a: FoodSource, b: FoodSource, group: string | undefined): str
   // One factor for everything is also what a wrong quantity makes; only the moisture could tell them apart.
   const [fresh, dry] = mean > 0 ? [a, b] : [b, a];
   const factor = rounded(Math.exp(Math.abs(mean)));
-  return `All of ${dry.name} is about ${factor} times ${fresh.name}: the first looks like the dry food, the second like the moist (fresh or cooked), or one is for another quantity. Enter both moistures to be sure. ${wayOut}`;
+  return t.allTimes(dry.name, factor, fresh.name, wayOut);
 }
 
 /** Whether the lesser "dietary fibre" is rather the crude fibre of the same food. */
@@ -276,7 +273,12 @@ function crudeAboveDietary(a: FoodSource, b: FoodSource, group: string | undefin
         tag: 'FIBTG' as const,
         kind: 'fibre' as const,
         between: [one.id, other.id] as const,
-        sentence: `Fibre: ${figure(one, 'FIBC', crude)} as crude, ${figure(other, 'FIBTG', dietary)} as dietary. Crude fibre is a part of dietary fibre and cannot be more. ${other.name} may print crude fibre as dietary, or ${one.name} dietary as crude: correct the name of one.`,
+        sentence: words().foodForms.apart.crudeAbove(
+          figure(one, 'FIBC', crude),
+          figure(other, 'FIBTG', dietary),
+          other.name,
+          one.name,
+        ),
       },
     ];
   });
@@ -284,7 +286,9 @@ function crudeAboveDietary(a: FoodSource, b: FoodSource, group: string | undefin
 
 function boundsBroken(tag: Tag, a: FoodSource, b: FoodSource): Disagreement[] {
   const name = nutrient(tag).name;
-  const unit = nutrient(tag).unit;
+  const unit = unitWord(nutrient(tag).unit);
+  const t = words().foodForms.apart;
+  const amount = (value: number) => `${rounded(value)} ${unit}`;
   const found: Disagreement[] = [];
   for (const [one, other] of [
     [a, b],
@@ -292,21 +296,15 @@ function boundsBroken(tag: Tag, a: FoodSource, b: FoodSource): Disagreement[] {
   ] as const) {
     const [low, high] = [other.low?.[tag], other.high?.[tag]];
     const say = (sentence: string) =>
-      found.push({ tag, kind: 'bounds', between: [one.id, other.id], sentence: `${name}: ${sentence}` });
+      found.push({ tag, kind: 'bounds', between: [one.id, other.id], sentence });
     const value = one.composition[tag];
     if (value !== undefined && low !== undefined && value < low)
-      say(
-        `${figure(one, tag, value)}, but ${other.name} guarantees at least ${rounded(low)} ${unit}. Check that both are the same product; else follow ${other.name}, or leave its guarantee out.`,
-      );
+      say(t.belowLeast(name, figure(one, tag, value), other.name, amount(low)));
     if (value !== undefined && high !== undefined && value > high)
-      say(
-        `${figure(one, tag, value)}, but ${other.name} guarantees at most ${rounded(high)} ${unit}. Check that both are the same product; else follow ${other.name}, or leave its guarantee out.`,
-      );
+      say(t.aboveMost(name, figure(one, tag, value), other.name, amount(high)));
     const least = one.low?.[tag];
     if (least !== undefined && high !== undefined && least > high)
-      say(
-        `${one.name} guarantees at least ${rounded(least)} ${unit}, ${other.name} at most ${rounded(high)} ${unit}. No food keeps both: they are two products, or one is misread.`,
-      );
+      say(t.crossed(name, one.name, amount(least), other.name, amount(high)));
   }
   return found;
 }
@@ -317,9 +315,9 @@ function near(x: number | undefined, y: number | undefined): boolean {
 
 /** "Old table 12 g": who says it and what. */
 function figure(source: FoodSource, tag: Tag, value: number): string {
-  return `${source.name} ${rounded(value)} ${nutrient(tag).unit}`;
+  return words().foodForms.apart.figure(source.name, rounded(value), unitWord(nutrient(tag).unit));
 }
 
 function rounded(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  return words().figures.number(Number(value.toPrecision(3)), 12);
 }

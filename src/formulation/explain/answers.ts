@@ -1,4 +1,5 @@
 /** Answers as they are given out: the mix that was found with all that is to be known of it, or that there is none. */
+import { words } from '../../words/words.ts';
 import type { Problem } from '../problem/problem.ts';
 import type {
   Best,
@@ -15,7 +16,7 @@ import type { Found, Pins, Span } from '../solve/mix-solver.ts';
 import { leavesShareOpen } from '../solve/ration-share.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { doubts, evaluate } from './evaluate.ts';
-import { capital, conflictSentence, demand, joined } from './sentences.ts';
+import { capital, conflictSentence, demand } from './sentences.ts';
 
 /** What every answer about a problem carries along. */
 export interface Notes {
@@ -78,7 +79,10 @@ export function colliding(
   return {
     status: 'infeasible',
     verdict: conflictSentence(bounds),
-    conflict: bounds.map((b) => ({ pointer: b.pointer, sentence: `${capital(demand(b))}.` })),
+    conflict: bounds.map((b) => ({
+      pointer: b.pointer,
+      sentence: capital(words().formulation.sentence(demand(b))),
+    })),
     remedies,
     ...doubts(problem, ration),
     cautions,
@@ -98,14 +102,14 @@ export function heldTooTight(
     name: elementAt(ration.foods, i).name,
     share,
   }));
+  const t = words().formulation;
   const names = holds.map((h) => h.name);
-  const held = names.length > 0 ? ` while ${joined(names)} ${names.length === 1 ? 'is' : 'are'} held` : '';
   return {
     status: 'infeasible',
-    verdict: `No mix can keep the rules${held}. ${held ? 'Let go of one.' : 'Balance the mix to see why.'}`,
+    verdict: names.length > 0 ? t.held(names) : t.nothingFits,
     conflict: holds.map(({ pointer, name, share }) => ({
       pointer,
-      sentence: `${name} is held at ${Number(share.toFixed(2))} %.`,
+      sentence: t.heldAt(name, share),
     })),
     remedies: [],
     ...doubts(problem, ration),

@@ -2,23 +2,29 @@
  * What is asked of a mix, one by one, as it can be given up: a bound, or the wish that every food may be left. That
  * wish asks each rule again of what is eaten without a food, so it asks nothing of a rule that is given up.
  */
+import { words } from '../../words/words.ts';
 import type { Bound } from '../solve/bounds.ts';
 import { DROP_ONE } from '../solve/drop-one.ts';
 import { elementAt } from '../solve/vectors.ts';
 
 /** The wish, as it is spoken of among the bounds that collide. */
-const WISH: Bound = {
-  pointer: DROP_ONE,
-  side: 'min',
-  bound: 1,
-  subject: '',
-  unit: '',
-  says: 'what is eaten must keep the rules on contents too when any one food is left',
-  because: 'every food may be left',
-  value: () => 1,
-};
+function wishSpoken(): Bound {
+  const t = words().formulation.leave;
+  return {
+    pointer: DROP_ONE,
+    side: 'min',
+    bound: 1,
+    subject: '',
+    unit: '',
+    says: t.asks,
+    because: t.because,
+    value: () => 1,
+  };
+}
 
 export class Demands<B extends Bound> {
+  /** One object, so that it is known again. */
+  private readonly wishAsBound = wishSpoken();
   /** Bounds that are asked by themselves. */
   readonly own: readonly B[];
   /** What the wish that every food may be left asks, by the row in `own` of the rule's bound that it rests on. */
@@ -47,7 +53,7 @@ export class Demands<B extends Bound> {
 
   /** A demand as it is spoken of. */
   spoken(k: number): Bound {
-    return k === this.wish ? WISH : elementAt(this.own, k);
+    return k === this.wish ? this.wishAsBound : elementAt(this.own, k);
   }
 
   /** Rows of `whenLeft` that the demands kept bring with them. */

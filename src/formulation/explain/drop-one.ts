@@ -1,4 +1,5 @@
 /** Which rules break when the animal leaves one food of the mix uneaten: food by food, and in a sentence. */
+import { words } from '../../words/words.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import type { Breach } from '../problem/result.ts';
@@ -6,7 +7,7 @@ import type { LinearBound, Ration } from '../solve/bounds.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
 import { AT_BOUND, NO_SHARE } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
-import { breachSentence, joined } from './sentences.ts';
+import { breachSentence } from './sentences.ts';
 
 /** What leaving one food does. */
 export interface Leaving {
@@ -48,13 +49,14 @@ function breachOf(bound: LinearBound, left: FoodAmounts, x: Float64Array): Breac
   const actual = bound.value(x);
   const room = bound.side === 'min' ? actual - bound.bound : bound.bound - actual;
   if (room >= -AT_BOUND * Math.max(1, Math.abs(bound.bound))) return [];
-  const sentence = `Without ${left.name}, ${breachSentence(bound, actual)}.`;
+  const sentence = words().formulation.leave.without(left.name, breachSentence(bound, actual));
   return [{ pointer: bound.pointer, sentence, actual, bound: bound.bound, side: bound.side }];
 }
 
 function summary(missed: readonly Leaving[]): string {
-  if (missed.length === 0) return 'Any one food may be left: what is eaten stays in range.';
+  const t = words().formulation.leave;
+  if (missed.length === 0) return t.any;
   const names = missed.slice(0, 3).map((f) => f.name);
-  if (missed.length > 3) names.push(`${missed.length - 3} more`);
-  return `Out of range when one of these is left: ${joined(names)}.`;
+  if (missed.length > 3) names.push(t.more(missed.length - 3));
+  return t.out(names);
 }

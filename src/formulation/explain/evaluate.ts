@@ -1,11 +1,12 @@
 /** How given shares stand: contents and how sure they are, rules kept or broken, and a verdict in one sentence. */
 
 import { normalBelow } from '../../nutrition/normal.ts';
-import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { countedName, NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import type { CountedAmount, FoodAmounts } from '../amounts/food-amounts.ts';
 import type { NutrientRule, Problem } from '../problem/problem.ts';
 import type { Breach, CautionNote, Doubt, Evaluation, NutrientLine } from '../problem/result.ts';
-import { type Bound, dryPart, type Ration, valueAt, words } from '../solve/bounds.ts';
+import { type Bound, dryPart, type Ration, valueAt } from '../solve/bounds.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { elementAt } from '../solve/vectors.ts';
 import { reservationsAbout } from './certainty.ts';
@@ -110,7 +111,13 @@ function standing(bounds: readonly Bound[], x: Float64Array): Pick<Evaluation, '
     const { pointer, bound, side } = b;
     const actual = b.value(x);
     if (breaks(b, actual)) {
-      breaches.push({ pointer, sentence: `${capital(breachSentence(b, actual))}.`, actual, bound, side });
+      breaches.push({
+        pointer,
+        sentence: capital(say().sentence(breachSentence(b, actual))),
+        actual,
+        bound,
+        side,
+      });
     } else if (roomTo(b, actual) <= AT_BOUND) {
       binding.push({ pointer, sentence: bindingSentence(b) });
     }
@@ -165,7 +172,7 @@ export function doubts(problem: Problem, ration: Ration): Pick<Evaluation, 'esti
       const unknown = of('unknown');
       const pointer = `/rules/${i}`;
       if (guessed.length > 0) {
-        const sentence = `${capital(words(tag))} of ${names(guessed)} is an estimate.`;
+        const sentence = say().foods.estimate(countedName(tag), names(guessed));
         estimated.push({ pointer, nutrient: tag, foods: guessed.map((f) => f.id), sentence });
       }
       if (unknown.length > 0)
@@ -186,23 +193,19 @@ function countedBy({ nutrient, basis }: NutrientRule): Tag[] {
 }
 
 function unknownSentence(tag: Tag, foods: readonly FoodAmounts[]): string {
+  const t = say().foods;
   const bounded = foods.every((f) => f.amount(tag).low > 0);
-  if (tag === 'FIBTG' && bounded) {
-    return `Dietary fibre of ${names(foods)} is not known; its crude fibre counts as the least it can be.`;
-  }
-  if (tag === 'WATER') {
-    return `Moisture of ${names(foods)} is not known; of its dry matter a least counts as if it held the least water it can, a most as if it held the most.`;
-  }
-  if (bounded) {
-    return `${capital(words(tag))} of ${names(foods)} is only guaranteed as a least; that counts, and it may hold more.`;
-  }
-  return `${capital(words(tag))} of ${names(foods)} is not known and counts as the least it can be.`;
+  if (tag === 'FIBTG' && bounded) return t.crudeAsLeast(names(foods));
+  if (tag === 'WATER') return t.water(names(foods));
+  return (bounded ? t.onlyLeast : t.unknown)(countedName(tag), names(foods));
 }
 
 function names(foods: readonly FoodAmounts[]): string {
   const all = foods.map((f) => f.name);
-  return joined(all.length <= 3 ? all : [...all.slice(0, 2), `${all.length - 2} more foods`]);
+  return joined(all.length <= 3 ? all : [...all.slice(0, 2), say().foods.more(all.length - 2)]);
 }
+
+const say = () => words().formulation;
 
 /** What the rules on nutrients are about, those on the whole ration first. */
 function ruledBy({ rules }: Problem): Evaluation['ruled'] {

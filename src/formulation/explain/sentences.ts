@@ -7,24 +7,31 @@ export function figure(value: number): string {
   return words().figures.figure(value);
 }
 
-const withUnit = (value: number | string, unit: string) => `${value}${unit ? ` ${unit}` : ''}`;
+/** An amount with its unit, where it has one. @param digits decimals at most, where it is a number */
+export function withUnit(value: number | string, unit: string, digits = 8): string {
+  const said = typeof value === 'string' ? value : words().figures.number(value, digits);
+  return unit ? `${said} ${unit}` : said;
+}
 
 /** "protein of the ration must be at least 17 %". */
 export function demand(bound: Bound): string {
   if (bound.says) return bound.says;
-  const limit = `${bound.subject} must be ${bound.side === 'min' ? 'at least' : 'at most'} ${withUnit(bound.bound, bound.unit)}`;
-  return bound.because ? `${limit} (${bound.because})` : limit;
+  const t = words().formulation;
+  const limit = (bound.side === 'min' ? t.mustAtLeast : t.mustAtMost)(bound.subject, limitOf(bound));
+  return bound.because ? t.because(limit, bound.because) : limit;
 }
 
 /** "fat of the ration is 8.2 %, above the most allowed, 7 %". */
 export function breachSentence(bound: Bound, actual: number): string {
-  if (!Number.isFinite(actual))
-    return `${bound.subject} cannot be told, since there is nothing to divide by; the ${bound.side === 'max' ? 'most' : 'least'} allowed is ${withUnit(bound.bound, bound.unit)}`;
-  const value = nearBound(actual, bound.bound);
-  return bound.side === 'max'
-    ? `${bound.subject} is ${withUnit(value, bound.unit)}, above the most allowed, ${withUnit(bound.bound, bound.unit)}`
-    : `${bound.subject} is ${withUnit(value, bound.unit)}, below the least allowed, ${withUnit(bound.bound, bound.unit)}`;
+  const t = words().formulation;
+  const limit = limitOf(bound);
+  const most = bound.side === 'max';
+  if (!Number.isFinite(actual)) return (most ? t.noMost : t.noLeast)(bound.subject, limit);
+  const value = withUnit(nearBound(actual, bound.bound), bound.unit);
+  return (most ? t.above : t.below)(bound.subject, value, limit);
 }
+
+const limitOf = ({ bound, unit }: Bound) => withUnit(bound, unit);
 
 /** Enough decimals that a value just past its bound is not printed as the bound. */
 export function nearBound(actual: number, bound: number): string {
@@ -33,16 +40,20 @@ export function nearBound(actual: number, bound: number): string {
   return short === figure(bound) ? number(Number(actual.toPrecision(8)), 8) : short;
 }
 
+/** "Fat of the ration stands at its most, 7 %." */
 export function bindingSentence(bound: Bound): string {
-  return capital(
-    `${bound.subject} stands at its ${bound.side === 'min' ? 'least' : 'most'}, ${withUnit(bound.bound, bound.unit)}.`,
-  );
+  return capital(words().formulation.sentence(standing(bound, bound.subject)));
+}
+
+/** At which end it stands. @param subject what stands there */
+export function standing(bound: Bound, subject: string): string {
+  const t = words().formulation;
+  return (bound.side === 'min' ? t.atLeast : t.atMost)(subject, limitOf(bound));
 }
 
 export function conflictSentence(bounds: readonly Bound[]): string {
-  if (bounds.length === 0)
-    return 'No mix of these foods keeps every rule to the last digit; loosen any one of them a little.';
-  return `No mix of these foods can keep the rules: ${joined(bounds.map(demand))}.`;
+  const t = words().formulation;
+  return bounds.length === 0 ? t.toTheLastDigit : t.collide(bounds.map(demand));
 }
 
 /** "a, b and c"; nothing for an empty list. */

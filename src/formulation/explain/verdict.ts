@@ -13,11 +13,11 @@ export type VerdictState = 'sure' | 'if' | 'out';
 
 /** One reason for a state, in a sentence of its own. */
 export type Because = { readonly sentence: string } & (
-  | { readonly kind: 'not whole'; readonly total: number }
+  | { readonly kind: 'partial'; readonly total: number }
   | { readonly kind: 'broken'; readonly pointer: string }
   | ({ readonly kind: 'unproven' } & Unproven)
   | { readonly kind: 'chance'; readonly chance: number }
-  | { readonly kind: 'no spread' }
+  | { readonly kind: 'spreadless' }
 );
 
 /** The one figure that would settle most of what is open. */
@@ -79,7 +79,7 @@ const TOLD = 3;
 function whyOut({ total, breaches }: Pick<Evaluation, 'total' | 'breaches'>): Because[] {
   const t = words().verdict;
   return [
-    ...(isWhole(total) ? [] : [{ kind: 'not whole' as const, total, sentence: t.notWhole(total) }]),
+    ...(isWhole(total) ? [] : [{ kind: 'partial' as const, total, sentence: t.notWhole(total) }]),
     ...breaches.map(({ pointer, sentence }) => ({ kind: 'broken' as const, pointer, sentence })),
   ];
 }
@@ -90,7 +90,7 @@ function whyNotSure({ reservations }: Pick<Evaluation, 'reservations'>): Because
   const { unproven, no_spread, chance } = reservations;
   return [
     ...unproven.map((u) => ({ kind: 'unproven' as const, ...u, sentence: unprovenSentence(u) })),
-    ...(no_spread ? [{ kind: 'no spread' as const, sentence: t.noSpread }] : []),
+    ...(no_spread ? [{ kind: 'spreadless' as const, sentence: t.noSpread }] : []),
     ...(chance === undefined ? [] : [{ kind: 'chance' as const, chance, sentence: t.chance(chance) }]),
   ];
 }
@@ -101,7 +101,7 @@ function headOf(state: VerdictState, because: readonly Because[]): string {
   if (state === 'out') return t.out;
   const kinds = new Set(because.map((b) => b.kind));
   if (kinds.has('unproven')) return t.ifKnown;
-  return kinds.has('no spread') ? t.ifFigures : t.ifAverage;
+  return kinds.has('spreadless') ? t.ifFigures : t.ifAverage;
 }
 
 function restOf(

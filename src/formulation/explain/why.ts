@@ -3,6 +3,7 @@
  * little. Prices are the solver's duals; what is said in words was worked out by solving again with the bound moved.
  */
 
+import { words } from '../../words/words.ts';
 import type { Objective } from '../problem/problem.ts';
 import type { Reason } from '../problem/result.ts';
 import { aimWords } from '../solve/aims.ts';
@@ -12,7 +13,7 @@ import type { Found } from '../solve/mix-solver.ts';
 import { AT_BOUND } from '../solve/tolerances.ts';
 import { dot, elementAt } from '../solve/vectors.ts';
 import { outwards } from './outwards.ts';
-import { capital, figure, joined } from './sentences.ts';
+import { capital, figure, standing, withUnit } from './sentences.ts';
 
 /** How far a bound is loosened to see what comes of it, part of the bound. */
 const STEP = 0.05;
@@ -56,28 +57,29 @@ function reasonOf(bound: Bound, question: WhyQuestion): Reason {
   const free = gone && bound.value(gone.x);
   const base = { pointer: bound.pointer, from: bound.bound, ...(price === undefined ? {} : { price }) };
   // Under a confidence it is not the average that stands there.
-  const varied = bound.varies ? ', with the margin for how much foods vary,' : '';
-  const limit = `${bound.subject}${varied} stands at its ${bound.side === 'min' ? 'least' : 'most'}, ${withUnit(bound.bound, bound)}`;
+  const t = words().formulation.why;
+  const limit = capital(standing(bound, bound.varies ? t.varied(bound.subject) : bound.subject));
   if (!gone || !betterment(gone, question)) {
     return {
       ...base,
       gain: 0,
-      sentence: `${capital(limit)}, which costs nothing: without that limit the mix would be as good.`,
+      sentence: t.free(limit),
     };
   }
   const to = nextBound(bound, free);
   const moved = resolve(bound.pointer, to);
   const better = moved && betterment(moved, question);
   if (!moved || !better) {
-    return { ...base, gain: 0, sentence: `${capital(limit)}; letting it go a little changes nothing.` };
+    return { ...base, gain: 0, sentence: t.nothing(limit) };
   }
   const changes = changed(found.x, moved.x, names);
-  const shares = changes.length > 0 ? `: ${joined(changes)}` : '';
+  const shares = changes.length > 0 ? t.shares(changes) : '';
   const beyond =
     free !== undefined && Number.isFinite(free) && figure(free) !== figure(to)
-      ? ` Without that limit it would come to rest at ${withUnit(Number(figure(free)), bound)}.`
+      ? t.rest(withUnit(figure(free), bound.unit))
       : '';
-  const sentence = `${capital(limit)}. Letting it go to ${withUnit(to, bound)} would ${better.words}${shares}.${beyond}`;
+  const move = bound.side === 'max' ? t.raise : t.lower;
+  const sentence = `${move(limit, withUnit(to, bound.unit), better.words, shares)}${beyond}`;
   return {
     ...base,
     to,
@@ -122,10 +124,10 @@ function changed(before: Float64Array, after: Float64Array, names: readonly stri
     .filter((c) => Math.abs(c.to - c.from) >= MOVED)
     .sort((a, b) => Math.abs(b.to - b.from) - Math.abs(a.to - a.from))
     .slice(0, MOST_NAMED)
-    .map(
-      ({ name, from, to }) =>
-        `${name} ${to > from ? 'up' : 'down'} from ${from.toFixed(1)} to ${to.toFixed(1)} %`,
-    );
+    .map(({ name, from, to }) => {
+      const t = words().formulation.why;
+      return (to > from ? t.up : t.down)(name, from, to);
+    });
 }
 
 /** What another mix has before the best one: first things first, so an aim before the objective. */
@@ -137,7 +139,7 @@ function betterment(
     const [from, to] = [value(found.x), value(other.x)];
     const gain = sign * (from - to);
     if (gain > give + 3 * NO_GAIN * Math.max(1, Math.abs(from))) {
-      return { gain, words: `bring ${aimWords(aim)} from ${figure(from)} to ${figure(to)}` };
+      return { gain, words: words().formulation.why.bring(aimWords(aim), from, to) };
     }
   }
   const gain = found.objective - other.objective;
@@ -146,11 +148,8 @@ function betterment(
 }
 
 function betterWords(objective: Objective, from: number, to: number): string {
-  if (objective === 'cheapest') return `save ${figure((from - to) / 100)} per kg`;
-  if (objective === 'varied') return 'make the mix more varied';
-  return `bring the mix ${figure((1 - Math.sqrt(to / from)) * 100)} % nearer to what you want`;
-}
-
-function withUnit(value: number, { unit }: Bound): string {
-  return `${value}${unit ? ` ${unit}` : ''}`;
+  const t = words().formulation.why;
+  if (objective === 'cheapest') return t.save((from - to) / 100);
+  if (objective === 'varied') return t.varies;
+  return t.nearer((1 - Math.sqrt(to / from)) * 100);
 }

@@ -1,9 +1,10 @@
 /** Preferences as linear costs: of shares, of foods used or bought, and of what comes out of the cupboard. */
 
+import { words as texts } from '../../words/words.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Aim, Problem } from '../problem/problem.ts';
 import type { Ration } from './bounds.ts';
-import { valueAt, words } from './bounds.ts';
+import { groupWord, valueAt, words } from './bounds.ts';
 import { NO_SHARE } from './tolerances.ts';
 import { elementAt } from './vectors.ts';
 
@@ -30,20 +31,21 @@ export interface AimLine {
 
 /** What an aim's number is: "the number of foods", "the fat of the ration". */
 export function aimWords(aim: Aim): string {
+  const { aim: t, subject } = texts().formulation;
   switch (aim.aim) {
     case 'liked':
-      return 'the share of liked foods';
+      return t.liked;
     case 'cupboard':
-      return 'what comes out of the cupboard, in percent of the mix,';
+      return t.cupboard;
     case 'few':
-      return 'the number of foods';
+      return t.few;
     case 'few to buy':
-      return 'the number of foods to buy';
+      return t.fewToBuy;
     case 'cheap':
-      return 'the price per kg';
+      return t.cheap;
     default:
-      if ('nutrient' in aim) return `the ${words(aim.nutrient)} of the ${aim.on ?? 'mix'}`;
-      return `the share of ${'group' in aim ? aim.group : aim.food}`;
+      if ('nutrient' in aim) return t.of(subject[aim.on ?? 'mix'](words(aim.nutrient)));
+      return t.of(subject.food('group' in aim ? groupWord(aim.group) : aim.food));
   }
 }
 

@@ -2,10 +2,12 @@
  * Rules as half-spaces. A rule with both ends is two bounds, and so is a food with a least and a most share:
  * each bound can collide, be loosened and be named on its own, by JSON pointer.
  */
-import { countedWord, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { FOOD_GROUPS } from '../../foods/food.ts';
+import { countedWord, nutrient, type Tag, unitWord } from '../../nutrition/nutrients.ts';
+import { words as texts } from '../../words/words.ts';
 import type { Caps } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
-import type { CountRule, On, Problem, Rule } from '../problem/problem.ts';
+import type { CountRule, On, Problem, RatioRule, Rule } from '../problem/problem.ts';
 import { jointCapBounds } from './joint-caps.ts';
 import { dot, elementAt } from './vectors.ts';
 
@@ -132,7 +134,7 @@ export function linearBounds(
   openFoods.forEach((row, column) => {
     const food = elementAt(problem.foods, row);
     const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
-    const subject = `share of ${elementAt(ration.foods, column).name}`;
+    const subject = say().food(elementAt(ration.foods, column).name);
     // A food's own bound says nothing about foods that come in later.
     const bounded = (pointer: string, side: 'min' | 'max', bound: number) =>
       lineBound(pointer, side, bound, subject, '%', line, () => 0);
@@ -165,7 +167,7 @@ function ruleBound(
   const on = rule.on ?? 'mix';
   if ('group' in rule) {
     const of = (f: FoodAmounts) => (f.group === rule.group ? 100 : 0);
-    const subject = `${rule.group} share of the ${on}`;
+    const subject = say().group[on](groupWord(rule.group));
     return lineBound(pointer, side, bound, subject, '%', shareLine(ration, on, of), (f) =>
       ration.weight(on, of(f)),
     );
@@ -173,14 +175,14 @@ function ruleBound(
   if ('food' in rule) {
     const name = ration.foods.find((f) => f.id === rule.food)?.name ?? rule.food;
     const of = (f: FoodAmounts) => (f.id === rule.food ? 100 : 0);
-    const subject = `share of ${name} in the ${on}`;
+    const subject = say().foodIn[on](name);
     return lineBound(pointer, side, bound, subject, '%', shareLine(ration, on, of), (f) =>
       ration.weight(on, of(f)),
     );
   }
   if ('ratio' in rule) {
     const [top, bottom] = rule.ratio;
-    const subject = `${words(top)} to ${words(bottom)} of the ${on}`;
+    const subject = say()[on](ratioWords(rule));
     return quotientBound(
       pointer,
       side,
@@ -195,7 +197,7 @@ function ruleBound(
   }
   const tag = rule.nutrient;
   const unit = unitWords(tag, rule.basis === 'DM');
-  const subject = `${words(tag)} of the ${on}`;
+  const subject = say()[on](countedWord(tag));
   const spread = z > 0 ? spreadOf(tag, on, ration, z) : undefined;
   const of = (f: FoodAmounts) => f.amount(tag).value;
   if (rule.basis === 'DM')
@@ -298,6 +300,13 @@ function shareLine(ration: Ration, on: On, of: (f: FoodAmounts) => number): Line
   return { w: ration.line(on, of).w, c: 0 };
 }
 
+const say = () => texts().formulation.subject;
+
+/** "calcium to phosphorus". */
+export function ratioWords({ ratio: [top, bottom] }: Pick<RatioRule, 'ratio'>): string {
+  return texts().nutrition.ratio(countedWord(top), countedWord(bottom));
+}
+
 /** A nutrient's name in the middle of a sentence. */
 export function words(tag: Tag): string {
   return countedWord(tag);
@@ -306,7 +315,14 @@ export function words(tag: Tag): string {
 /** The unit printed after a content: "%" for grams per 100 g. */
 export function unitWords(tag: Tag, dryMatter = false): string {
   const { unit } = nutrient(tag);
-  const of = dryMatter ? ' of dry matter' : '';
-  if (unit === 'g') return `%${of}`;
-  return `${unit === 'ug' ? 'µg' : unit} per 100 g${of}`;
+  const t = texts().formulation;
+  if (unit === 'g') return dryMatter ? t.percentDry : t.percent;
+  return (dryMatter ? t.per100Dry : t.per100)(unitWord(unit));
+}
+
+/** A group by its name, in the language spoken: a group of the tables has one there, another stands as it is written. */
+export function groupWord(group: string): string {
+  const { language } = texts().figures.manner;
+  // Problems and answers of the machine interface are in English and name a group as they write it.
+  return language === 'en' ? group : (FOOD_GROUPS[group as keyof typeof FOOD_GROUPS] ?? group);
 }

@@ -3,9 +3,10 @@
  * used at all. They are no half-spaces: a food is in or out, and {@link OuterApproximation} decides which.
  */
 
+import { words } from '../../words/words.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
-import type { Bound } from './bounds.ts';
+import { type Bound, groupWord } from './bounds.ts';
 import { AT_BOUND, NO_SHARE } from './tolerances.ts';
 import { elementAt } from './vectors.ts';
 
@@ -30,18 +31,18 @@ export function countBoundsOf(
   open: readonly number[],
   foods: readonly FoodAmounts[],
 ): CountBound[] {
+  const t = words().formulation.subject;
   const bounds: CountBound[] = [];
   problem.rules.forEach((rule, i) => {
     if (!('count' in rule)) return;
     const { group, at_least = 0 } = rule.count;
     const columns = foods.flatMap((f, column) => (group === undefined || f.group === group ? [column] : []));
-    const which = group === undefined ? 'foods' : `${group} foods`;
     if (rule.min !== undefined && rule.min > 0) {
       bounds.push({
         pointer: `/rules/${i}/min`,
         side: 'min',
         bound: rule.min,
-        subject: `number of ${which} with ${at_least} % or more`,
+        subject: group === undefined ? t.some(at_least) : t.someOf(groupWord(group), at_least),
         unit: '',
         counts: 'some',
         columns,
@@ -54,7 +55,7 @@ export function countBoundsOf(
         pointer: `/rules/${i}/max`,
         side: 'max',
         bound: rule.max,
-        subject: `number of ${which}`,
+        subject: group === undefined ? t.few : t.fewOf(groupWord(group)),
         unit: '',
         counts: 'few',
         columns,
@@ -70,7 +71,7 @@ export function countBoundsOf(
       pointer: `/foods/${row}/if_used`,
       side: 'min',
       bound: least,
-      subject: `share of ${elementAt(foods, column).name}, where it is used,`,
+      subject: t.whereUsed(elementAt(foods, column).name),
       unit: '%',
       counts: 'used',
       columns: [column],
@@ -87,7 +88,7 @@ export function countBoundsOf(
       pointer: '/least_grams',
       side: 'min',
       bound: grams,
-      subject: 'the smallest amount of a food',
+      subject: t.smallest,
       unit: 'g',
       counts: 'used',
       columns: open.map((_, column) => column),

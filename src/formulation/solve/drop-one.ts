@@ -6,6 +6,7 @@
  * it.
  */
 
+import { words } from '../../words/words.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { Problem } from '../problem/problem.ts';
 import { type LinearBound, quotientBound, type Ration, valueAt } from './bounds.ts';
@@ -38,7 +39,7 @@ export function boundsWithout(problem: Problem, ration: Ration, left?: FoodAmoun
         `/rules/${i}/${end}`,
         end,
         bound,
-        `${subject} of the ${on}`,
+        words().formulation.subject[on](subject),
         unit,
         ration,
         on,
@@ -71,7 +72,7 @@ export function whenLeft(bound: LinearBound, left: FoodAmounts): LinearBound {
     ...bound,
     pointer: DROP_ONE,
     restsOn: bound.pointer,
-    subject: `${bound.subject} without ${left.name}`,
-    because: 'every food may be left',
+    subject: words().formulation.subject.without(bound.subject, left.name),
+    because: words().formulation.leave.because,
   };
 }

@@ -2,6 +2,7 @@
  * Shares to grams on the scale: whole steps, the batch exact, every rule kept, nearest to the shares (least sum of
  * squares). {@link nearestSteps} looks for them; here a problem's bounds become its rows.
  */
+import { words } from '../../words/words.ts';
 import type { Row } from './bounds.ts';
 import type { CountBound } from './counting.ts';
 import { type BoxLimits, nearestSteps, type StepCount } from './nearest-steps.ts';
@@ -53,7 +54,7 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
   const total = Math.round(batchGrams / stepGrams);
   if (Math.abs(total * stepGrams - batchGrams) > 1e-9 * batchGrams || total === 0) {
     return {
-      conflict: `a batch of ${batchGrams} g is no whole number of ${stepGrams} g steps; choose a multiple of the step`,
+      conflict: words().formulation.grams.noMultiple(batchGrams, stepGrams),
       proven: true,
     };
   }
@@ -84,10 +85,10 @@ export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {
     const { squares, least, proven } = found;
     return { steps: Array.from(found.steps), squares, least, proven };
   }
-  const asked = `whole steps of ${stepGrams} g`;
+  const t = words().formulation.grams;
   const conflict = found.proven
-    ? `no ${asked} keep every rule in ${batchGrams} g; weigh a larger batch or use a finer scale`
-    : `no ${asked} that keep every rule in ${batchGrams} g were found, though there may be some: the search was ended after ${mostBoxes.toFind} tries; weigh a larger batch or use a finer scale`;
+    ? t.none(batchGrams, stepGrams)
+    : t.notFound(batchGrams, stepGrams, mostBoxes.toFind);
   return { conflict, proven: found.proven };
 }
 

@@ -2,6 +2,7 @@
 
 import type { Highs, InitOptions } from 'highs';
 import * as module from 'highs';
+import { words } from '../../words/words.ts';
 
 /** The package's types describe its CommonJS build; the ES module's default export is the loader itself. */
 const load = module.default as unknown as (options?: InitOptions) => Promise<Highs>;
@@ -18,7 +19,7 @@ export function loadHighs(options: { wasmUrl?: string } = {}): Promise<Highs> {
 /** The solver came to no answer, not even that there is none: a remedy in doubt is then left out. */
 export class NoAnswer extends Error {
   constructor(cause?: unknown) {
-    super('the solver came to no answer', { cause });
+    super(words().formulation.noAnswer, { cause });
     this.name = 'NoAnswer';
   }
 }

@@ -2,6 +2,7 @@
  * Foods that one caution is about count together: three kinds of raw pulses are as much raw pulse as one. The bound stands
  * under "/cautions", since it is there because cautions are applied.
  */
+import { words } from '../../words/words.ts';
 import type { JointCap } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 
@@ -17,9 +18,9 @@ export function jointCapBounds<Bound extends object>(
 ): (Bound & { readonly because: string })[] {
   return caps.map(({ rows, max, reason }) => {
     const together = new Set(foods.filter((_, column) => rows.includes(open[column] ?? -1)));
-    const names = new Intl.ListFormat('en-GB').format([...together].map((f) => f.name));
+    const names = [...together].map((f) => f.name);
     return {
-      ...ask('/cautions', max, `share of ${names} together`, (f) => together.has(f)),
+      ...ask('/cautions', max, words().formulation.subject.together(names), (f) => together.has(f)),
       because: reason,
     };
   });

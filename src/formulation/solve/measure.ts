@@ -1,7 +1,7 @@
 /** Nutrient and ratio rules as quotients, for a mix, for a part of it, or for two foods fed together. */
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { NutrientRule, On, RatioRule } from '../problem/problem.ts';
-import { denominatorOf, dryPart, unitWords, words } from './bounds.ts';
+import { denominatorOf, dryPart, ratioWords, unitWords, words } from './bounds.ts';
 
 /** What a rule on a nutrient or a ratio measures: one sum over all that is eaten, divided by another. */
 export interface Measure {
@@ -20,7 +20,7 @@ export function measureOf(rule: NutrientRule | RatioRule): Measure {
   if ('ratio' in rule) {
     const [over, under] = rule.ratio;
     return {
-      subject: `${words(over)} to ${words(under)}`,
+      subject: ratioWords(rule),
       unit: '',
       on,
       top: (f) => f.amount(over).value,

@@ -1,4 +1,5 @@
 /** A mix in grams on the keeper's scale, with every rule and bound of its problem kept. */
+import { words } from '../../words/words.ts';
 import type { WholeGrams } from '../problem/result.ts';
 import { shortfall, tangent } from './bounds.ts';
 import { roundToSteps } from './grams.ts';
@@ -16,7 +17,7 @@ export function weighMix(model: MixModel, x: Float64Array): WholeGrams {
   if (model.crossed) {
     return {
       grams: null,
-      grams_conflict: 'no grams keep every rule: a food must be fed beyond what its caution allows',
+      grams_conflict: words().formulation.grams.crossed,
       grams_proof: { proven: true },
     };
   }

@@ -3,10 +3,11 @@
  * beside it. There the shares beside need not be settled first, and all rules are linear: a content of the mix is a
  * quotient over the mix's own foods.
  */
+import { words } from '../../words/words.ts';
 import type { Caps } from '../amounts/apply-cautions.ts';
 import type { FoodAmounts } from '../amounts/food-amounts.ts';
 import type { CountRule, Problem, Rule } from '../problem/problem.ts';
-import { type LinearBound, quotientBound, Ration } from './bounds.ts';
+import { groupWord, type LinearBound, quotientBound, Ration } from './bounds.ts';
 import { type CountBound, countBoundsOf } from './counting.ts';
 import { whenLeft } from './drop-one.ts';
 import type { RuleSet } from './integer-question.ts';
@@ -50,7 +51,7 @@ export function wholeRationOf(question: RationQuestion): WholeRation {
         '',
         'min',
         LEAST_MIX,
-        'the mix',
+        words().formulation.subject.theMix,
         '%',
         ration,
         'mix',
@@ -118,11 +119,12 @@ function ruleBounds({ problem, foods, beside, z }: RationQuestion, ration: Ratio
 function measured(rule: Exclude<Rule, CountRule>, foods: readonly FoodAmounts[]) {
   if ('nutrient' in rule) return { ...measureOf(rule), sd: (f: FoodAmounts) => f.amount(rule.nutrient).sd };
   if ('ratio' in rule) return { ...measureOf(rule), sd: undefined };
+  const t = words().formulation.subject;
   const counts = (f: FoodAmounts) => ('group' in rule ? f.group === rule.group : f.id === rule.food);
   const subject =
     'group' in rule
-      ? `${rule.group} share`
-      : `share of ${foods.find((f) => f.id === rule.food)?.name ?? rule.food}`;
+      ? t.groupShare(groupWord(rule.group))
+      : t.food(foods.find((f) => f.id === rule.food)?.name ?? rule.food);
   return {
     subject,
     unit: '%',
@@ -155,7 +157,7 @@ function foodBounds({ problem, open, foods, beside, caps }: RationQuestion, rati
         pointer,
         side,
         bound,
-        `share of ${food.name}`,
+        words().formulation.subject.food(food.name),
         '%',
         ration,
         'mix',

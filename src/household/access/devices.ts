@@ -3,6 +3,7 @@
  * so who reads the file or a backup cannot come in by it.
  */
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
+import { words } from '../../words/words.ts';
 import type { Db } from '../store/tables.ts';
 
 /** A device that is paired. */
@@ -30,7 +31,7 @@ const UNNAMED = '';
 /** A household has as many devices as it may. */
 export class TooManyDevices extends Error {
   constructor() {
-    super(`this household has ${MOST_DEVICES} devices; put one out first that is no longer used`);
+    super(words().access.refusal.tooManyDevices(MOST_DEVICES));
     this.name = 'TooManyDevices';
   }
 }

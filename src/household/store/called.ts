@@ -4,6 +4,6 @@ import type { Kept, Kind } from '../model.ts';
 
 /** By its name, where it has one. */
 export function called(kind: Kind, body: Kept<Kind> | null): string {
-  const { kinds, things } = words().household;
-  return body && 'name' in body ? things[kind](body.name) : kinds[kind];
+  const { things, unnamed } = words().household;
+  return body && 'name' in body ? things[kind](body.name) : unnamed[kind];
 }

@@ -14,7 +14,7 @@ export const CHECK_EVERY: { readonly hours: number; readonly source: string } = 
 
 /** When to check and turn: every {@link CHECK_EVERY} hours, the last at the end of the time. */
 export function checkTimes(startedAt: Moment, hours: number): Moment[] {
-  above0(hours, 'hours of drying');
+  above0(hours, 'hours');
   const count = Math.ceil(hours / CHECK_EVERY.hours - WHOLE);
   return Array.from({ length: count }, (_, i) =>
     plusHours(startedAt, Math.min(hours, (i + 1) * CHECK_EVERY.hours)),

@@ -1,7 +1,7 @@
 /** Whether a dried food is dry enough to keep, and what to do where it is not. */
 
 import { normalBelow } from '../../nutrition/normal.ts';
-import { tenths } from '../rounding.ts';
+import { words } from '../../words/words.ts';
 import { SURE } from '../tolerances.ts';
 import { type DryKind, KEEPS } from './drying-practice.ts';
 import type { ActualMoisture } from './moisture.ts';
@@ -23,18 +23,6 @@ export function dryEnough(actual: Pick<ActualMoisture, 'moisture' | 'sd'>, kind:
   const { moisture, sd } = actual;
   const chance = sd > 0 ? normalBelow((most - moisture) / sd) : moisture <= most ? 1 : 0;
   const limit = { most, source, chance };
-  const is = `It holds about ${tenths(moisture)} % water`;
-  if (moisture > most)
-    return {
-      state: 'damp',
-      ...limit,
-      sentence: `${is}, above the ${most} % at which it keeps: not dry enough to keep. Dry it on and weigh again, or freeze it.`,
-    };
-  if (chance >= SURE)
-    return { state: 'dry', ...limit, sentence: `${is}: dry enough to keep (at most ${most} %).` };
-  return {
-    state: 'unsure',
-    ...limit,
-    sentence: `${is}, but it may be more than the ${most} % at which it keeps. Dry on until a cooled piece breaks, keep it in a glass for a week and look for damp, or dry a small sample till it loses no more weight.`,
-  };
+  const state = moisture > most ? 'damp' : chance >= SURE ? 'dry' : 'unsure';
+  return { state, ...limit, sentence: words().drying.holds[state](moisture, most) };
 }

@@ -6,6 +6,7 @@
 import { madeWhenAsked, type Phrase, phraseFinder } from '../../foods/cautions/phrases.ts';
 import { type Language, tokensOf } from '../../foods/cautions/words.ts';
 import type { FoodGroup } from '../../foods/food.ts';
+import { type Words, words } from '../../words/words.ts';
 import type { DryingRun } from '../model.ts';
 import data from './drying.json' with { type: 'json' };
 
@@ -34,7 +35,8 @@ export interface DryingWay {
 /** How much fresh food goes on a tray. */
 export interface TrayLoad {
   readonly kind: DryKind;
-  readonly known: HowKnown;
+  /** "own": as the keeper loads them. */
+  readonly known: HowKnown | 'own';
   readonly gramsPerDm2: number;
   readonly source: string;
 }
@@ -47,6 +49,7 @@ interface Keeps {
 }
 
 export interface DryingCaution {
+  readonly id: string;
   readonly device: Device | 'any';
   /** `first`: said wherever a run is planned or goes on; `more`: for who wants to know more. */
   readonly heed: 'first' | 'more';
@@ -54,15 +57,25 @@ export interface DryingCaution {
   readonly source: string;
 }
 
-const WAYS = data.ways as unknown as readonly DryingWay[];
+type DryWhen = keyof Words['drying']['dryWhen'];
+type CautionId = keyof Words['drying']['caution'];
 
-/** Tray loads listed, each with its source. */
-export const LOADS = data.loads as readonly TrayLoad[];
+/** As listed: what is said of it stands in the catalogue, under its id; so does where it comes from, of common practice. */
+const WAYS = data.ways as unknown as readonly (Omit<DryingWay, 'dry'> & { readonly id: DryWhen })[];
+
+const LISTED_LOADS = data.loads as readonly TrayLoad[];
 
 /** Most moisture at which each kind keeps. */
 export const KEEPS = data.keeps as readonly Keeps[];
 
-const CAUTIONS = data.cautions as readonly DryingCaution[];
+const CAUTIONS = data.cautions as readonly (Omit<DryingCaution, 'sentence'> & {
+  readonly id: CautionId;
+  /** Whether it is common practice too. */
+  readonly practice?: boolean;
+})[];
+
+/** °C that many ovens do not go below (common practice, no source). */
+const LOWEST_OVEN = 50;
 
 /** What a name may say; `neither` takes back a word of the others within it ("chou-fleur" is no flower). */
 type Named = 'leaf' | 'herb' | 'neither';
@@ -96,10 +109,31 @@ export function dryKindOf(group: FoodGroup | undefined, name = ''): DryKind {
  * 6 h) is said of chopped vegetables, and is offered for nothing else.
  */
 export function waysToDry(kind: DryKind, device: Device): DryingWay[] {
-  return WAYS.filter((way) => way.kind === kind && (way.device ?? device) === device);
+  const { drying, kitchen } = words();
+  return WAYS.filter((way) => way.kind === kind && (way.device ?? device) === device).map(
+    ({ id, ...way }) => ({
+      ...way,
+      dry: drying.dryWhen[id],
+      source: way.known === 'published' ? way.source : kitchen.practice,
+    }),
+  );
+}
+
+/** Tray loads known for that kind, each with its source. */
+export function trayLoads(kind: DryKind): TrayLoad[] {
+  const { layer } = words().drying;
+  return LISTED_LOADS.filter((load) => load.kind === kind).map((load) => ({
+    ...load,
+    source: load.known === 'published' ? load.source : layer[kind],
+  }));
 }
 
 /** What to heed with that device, in the order of the list. */
 export function dryingCautions(device: Device): DryingCaution[] {
-  return CAUTIONS.filter((c) => c.device === device || c.device === 'any');
+  const { drying, kitchen } = words();
+  return CAUTIONS.filter((c) => c.device === device || c.device === 'any').map(({ practice, ...c }) => ({
+    ...c,
+    sentence: c.id === 'thermometer' ? drying.caution.thermometer(LOWEST_OVEN) : drying.caution[c.id],
+    source: [...(practice ? [kitchen.practice] : []), c.source].join('; '),
+  }));
 }

@@ -86,7 +86,7 @@ describe('actualMoisture', () => {
   it('refuses more dry matter than there was, with the way out', () => {
     const lost = { before: 1000, after: 100, freshMoisture: 88 };
     expect(() => actualMoisture(lost)).toThrow(
-      /weight after \(100 g\) is less than the dry matter of the fresh food \(120 g of 1000 g.*weigh again/,
+      /Weight after \(100 g\) is less than the dry matter of the fresh food \(120 g of 1000 g.*Weigh again/,
     );
     // Within what the fresh moisture may be, it is only drier than the table.
     const near = actualMoisture({ ...lost, after: 118, freshSd: 1 });
@@ -97,8 +97,8 @@ describe('actualMoisture', () => {
 
   it.each([
     [{ after: 1000 }, /not below the weight before.*swapped/],
-    [{ before: -1 }, /weight before must be above 0, not -1/],
-    [{ after: Number.NaN }, /weight after must be above 0, not NaN/],
+    [{ before: -1 }, /before must be above 0, not -1/],
+    [{ after: Number.NaN }, /after must be above 0, not NaN/],
     [{ freshMoisture: 100 }, /moisture of the fresh food .* not 100/],
     [{ freshSd: -1 }, /sd of the fresh moisture/],
     [{ scaleStep: Number.NaN }, /step of the scale/],

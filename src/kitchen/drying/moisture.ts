@@ -1,7 +1,7 @@
 /** Moisture by weighing: before and after drying, or of a small sample dried out. */
 
+import { words } from '../../words/words.ts';
 import type { DryingSample } from '../model.ts';
-import { tenths } from '../rounding.ts';
 
 /** Standard deviations that reach to the ends of a 95 % interval. */
 const Z95 = 1.96;
@@ -37,18 +37,16 @@ export function actualMoisture(p: {
   readonly scaleStep?: number;
 }): ActualMoisture {
   const { freshSd = 0, scaleStep = 0 } = p;
-  const before = above0(p.before, 'weight before');
-  const after = above0(p.after, 'weight after');
+  const t = words().drying;
+  const before = above0(p.before, 'before');
+  const after = above0(p.after, 'after');
   if (!(p.freshMoisture >= 0 && p.freshMoisture < 100))
     throw new RangeError(
       `moisture of the fresh food must be from 0 to below 100 g per 100 g, not ${p.freshMoisture}`,
     );
   if (!(freshSd >= 0)) throw new RangeError(`sd of the fresh moisture must be 0 or more, not ${freshSd}`);
   if (!(scaleStep >= 0)) throw new RangeError(`step of the scale must be 0 or more, not ${scaleStep}`);
-  if (after >= before)
-    throw new RangeError(
-      `weight after (${after} g) is not below the weight before (${before} g): drying takes water out; were the two swapped, or was a tray weighed with it?`,
-    );
+  if (after >= before) throw new RangeError(t.fault.noLighter(after, before));
   const dryPart = 100 - p.freshMoisture;
   const ratio = before / after;
   const moisture = 100 - ratio * dryPart;
@@ -58,9 +56,7 @@ export function actualMoisture(p: {
   // Rounding in the last place is not a contradiction.
   if (moisture + Z95 * sd < -1e-9) {
     const least = (before * dryPart) / 100;
-    throw new RangeError(
-      `weight after (${after} g) is less than the dry matter of the fresh food (${tenths(least)} g of ${before} g at ${p.freshMoisture} % moisture): weigh again, count what fell through or was eaten, or give the moisture of this fresh food, which must have been damper`,
-    );
+    throw new RangeError(t.fault.tooLight(after, least, before, p.freshMoisture));
   }
   const interval = {
     low: Math.max(0, moisture - Z95 * sd),
@@ -72,7 +68,7 @@ export function actualMoisture(p: {
     sd,
     ...interval,
     yieldPercent,
-    note: 'It weighs a little less than the table says of its dry matter, so the fresh food was damper than the table, or some was lost; counted as 0 % moisture.',
+    note: t.lighterThanTable,
   };
 }
 
@@ -81,12 +77,9 @@ export function actualMoisture(p: {
  * @param before g of the sample @param dry g when it loses no more
  */
 export function moistureOfSample(before: number, dry: number): number {
-  above0(before, 'weight of the sample');
-  above0(dry, 'weight of the dry sample');
-  if (dry > before)
-    throw new RangeError(
-      `the dry sample (${dry} g) is heavier than the fresh one (${before} g); weigh again`,
-    );
+  above0(before, 'before');
+  above0(dry, 'dry');
+  if (dry > before) throw new RangeError(words().drying.fault.sampleHeavier(dry, before));
   return 100 * (1 - dry / before);
 }
 
@@ -103,11 +96,9 @@ export function freshMoistureBySample(
 ): { readonly moisture: number; readonly sd: number } {
   const { before, dry, of = gramsBefore, step = 0 } = sample;
   const moisture = moistureOfSample(before, dry);
-  above0(gramsBefore, 'weight before');
-  if (!(above0(of, 'weight of the load when the sample was taken') <= gramsBefore))
-    throw new RangeError(
-      `the load weighed ${of} g when the sample was taken, more than the ${gramsBefore} g at the start; correct one of the two`,
-    );
+  above0(gramsBefore, 'gramsBefore');
+  if (!(above0(of, 'of') <= gramsBefore))
+    throw new RangeError(words().drying.fault.sampleAfterStart(of, gramsBefore));
   const share = of / gramsBefore;
   const sd = ((100 * step) / Math.sqrt(12)) * Math.hypot(1 / before, dry / before ** 2);
   return { moisture: 100 - share * (100 - moisture), sd: share * sd };

@@ -1,5 +1,6 @@
 /** How often the trays must be filled to dry some fresh grams. */
 
+import { words } from '../../words/words.ts';
 import { WHOLE } from '../tolerances.ts';
 import {
   type Device,
@@ -7,8 +8,8 @@ import {
   type DryingWay,
   type DryKind,
   dryingCautions,
-  LOADS,
   type TrayLoad,
+  trayLoads,
   waysToDry,
 } from './drying-practice.ts';
 import { above0 } from './moisture.ts';
@@ -50,19 +51,19 @@ export function planDrying(p: {
   readonly gramsPerDm2?: number;
 }): DryingPlan {
   const { grams, kind, device, trays } = p;
-  above0(grams, 'grams of fresh food');
-  above0(trays.dm2, 'area of a tray in dm2');
+  above0(grams, 'grams');
+  above0(trays.dm2, 'trays.dm2');
   if (!(Number.isInteger(trays.count) && trays.count > 0))
     throw new RangeError(`number of trays must be a whole number above 0, not ${trays.count}`);
   const loads: readonly TrayLoad[] =
     p.gramsPerDm2 === undefined
-      ? LOADS.filter((load) => load.kind === kind)
-      : [{ kind, known: 'common practice', gramsPerDm2: p.gramsPerDm2, source: 'as the keeper says' }];
+      ? trayLoads(kind)
+      : [{ kind, known: 'own', gramsPerDm2: p.gramsPerDm2, source: words().kitchen.saidByKeeper }];
   return {
     kind,
     ways: waysToDry(kind, device),
     runs: loads.map((load) => {
-      const capacity = above0(load.gramsPerDm2, 'load in g per dm2') * trays.dm2 * trays.count;
+      const capacity = above0(load.gramsPerDm2, 'gramsPerDm2') * trays.dm2 * trays.count;
       // A hair too much (a rounding in the last place) is no reason for another run.
       const count = Math.max(1, Math.ceil(grams / capacity - WHOLE));
       return { load, capacity, grams: Array.from({ length: count }, () => grams / count) };

@@ -22,7 +22,7 @@ describe('trim loss', () => {
   it('is the keeper’s own first, then the table’s, then the row’s', () => {
     expect(trimOf(food({ ref: 'sr28:11124', refuse: 50 }), 20)).toMatchObject({
       trimLoss: 20,
-      source: 'weighed by the keeper',
+      source: 'weighed by you',
     });
     expect(trimOf(food({ ref: 'sr28:11124', refuse: 50 }))).toMatchObject({
       trimLoss: 11,

@@ -7,9 +7,8 @@
  */
 import type { Food } from '../../foods/food.ts';
 import { type FreshNeeded, freshFor } from '../../foods/forms/fresh-for.ts';
+import { type Words, words } from '../../words/words.ts';
 import listed from './trim-losses.json' with { type: 'json' };
-
-const TRIM_SOURCE = 'USDA SR28, food description file, Refuse';
 
 /** One line of the table. */
 interface TrimRow {
@@ -18,12 +17,12 @@ interface TrimRow {
   readonly name: string;
   /** Percent of the purchased weight. */
   readonly trimLoss: number;
-  /** The parts that are trimmed off. */
-  readonly parts: string;
+  /** The parts that are trimmed off, as the catalogue has them in each language. */
+  readonly parts: keyof Words['drying']['trimParts'];
 }
 
 /** Vegetables, herbs and fruit that keepers dry, in the order of their reference numbers. */
-export const TRIM_ROWS: readonly TrimRow[] = listed;
+export const TRIM_ROWS = listed as readonly TrimRow[];
 
 const rowOf = new Map(TRIM_ROWS.map((row) => [row.ref, row]));
 
@@ -47,35 +46,29 @@ export interface Trim {
  * @throws RangeError when a trim loss is out of range
  */
 export function trimOf(food: FreshFood, own?: number): Trim {
+  const { drying, kitchen } = words();
+  const t = drying.trim;
   if (own !== undefined) {
     checkTrim(own, food);
-    return {
-      trimLoss: own,
-      source: 'weighed by the keeper',
-      note: `${own} % is trimmed off (weighed by the keeper).`,
-    };
+    return { trimLoss: own, source: kitchen.weighedByKeeper, note: t.own(own) };
   }
   const row = rowOf.get(food.ref);
-  if (row)
+  if (row) {
+    const parts = drying.trimParts[row.parts];
     return {
       trimLoss: row.trimLoss,
-      parts: row.parts,
-      source: TRIM_SOURCE,
-      note: `${row.trimLoss} % is trimmed off: ${row.parts} (${TRIM_SOURCE}).`,
+      parts,
+      source: t.source,
+      note: t.parts(row.trimLoss, parts, t.source),
     };
+  }
   const { refuse } = food;
-  if (refuse === undefined)
-    return {
-      note: `What is trimmed off ${food.name} is unknown: weigh some before and after, and enter the loss.`,
-    };
+  if (refuse === undefined) return { note: t.unknown(food.name) };
   checkTrim(refuse, food);
   return {
     trimLoss: refuse,
-    source: TRIM_SOURCE,
-    note:
-      refuse === 0
-        ? `The table counts nothing of ${food.name} as trimmed off and names no parts (${TRIM_SOURCE}): buy a little more.`
-        : `${refuse} % is trimmed off (${TRIM_SOURCE}; it does not say which parts here).`,
+    source: t.source,
+    note: refuse === 0 ? t.nothing(food.name, t.source) : t.noParts(refuse, t.source),
   };
 }
 

@@ -120,7 +120,10 @@ describe('weighing out', () => {
 
   it('a dry lot that was never planned waits too; one that needs no cold does not', () => {
     const bare = { ...oats, cold: [] };
-    expect(mayBeWeighed(bare, '2026-05-01')).toMatchObject({ ok: false, wayOut: expect.stringMatching(/Plan its freezing/) });
+    expect(mayBeWeighed(bare, '2026-05-01')).toMatchObject({
+      ok: false,
+      wayOut: expect.stringMatching(/Plan its freezing/),
+    });
     expect(mayBeWeighed(bare, '2026-05-01', 'animal')).toEqual({ ok: true });
     expect(mayBeWeighed({ ...bare, form: 'dried' }, '2026-05-01')).toEqual({ ok: true });
   });
@@ -147,7 +150,10 @@ describe('weighing out', () => {
   it('past best before is only a warning', () => {
     const lot = { ...done, bestBefore: '2026-04-12' };
     expect(mayBeWeighed(lot, '2026-04-12')).toEqual({ ok: true });
-    expect(mayBeWeighed(lot, '2026-04-13')).toMatchObject({ ok: true, warning: expect.stringMatching(/Best before 12 April 2026/) });
+    expect(mayBeWeighed(lot, '2026-04-13')).toMatchObject({
+      ok: true,
+      warning: expect.stringMatching(/Best before 12 April 2026/),
+    });
   });
 });
 

@@ -2,6 +2,7 @@
 import type { Context, MiddlewareHandler } from 'hono';
 import type { Device, Devices } from '../../household/access/devices.ts';
 import { HOME } from '../../household/store/tables.ts';
+import { words } from '../../words/words.ts';
 import type { CallerEnv } from '../caller.ts';
 import { schemeOf } from '../served.ts';
 import type { AccessOptions } from './access-options.ts';
@@ -19,7 +20,7 @@ export function checkCaller(
         return c.json(
           {
             field: '',
-            message: 'this came through a proxy, and only this machine is served; start with --behind-proxy',
+            message: words().access.refusal.throughProxy,
           },
           403,
         );
@@ -29,10 +30,7 @@ export function checkCaller(
     const known = await whoAsks(c, devices);
     if (!known) {
       c.header('WWW-Authenticate', 'Bearer');
-      return c.json(
-        { field: '', message: 'this device is not paired; pair it with a code from a paired device' },
-        401,
-      );
+      return c.json({ field: '', message: words().access.refusal.notPaired }, 401);
     }
     const { device, token } = known;
     c.set('caller', {

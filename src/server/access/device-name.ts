@@ -1,4 +1,5 @@
 import { z } from '@hono/zod-openapi';
+import { words } from '../../words/words.ts';
 
 export const LONGEST_NAME = 40;
 
@@ -8,5 +9,7 @@ export const deviceName = z
   .trim()
   .min(1)
   .max(LONGEST_NAME)
-  .regex(/^[^\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]*$/u, 'write letters and numbers, in one line')
+  .regex(/^[^\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]*$/u, {
+    error: () => words().access.refusal.deviceName,
+  })
   .openapi({ description: 'What the keeper calls the device', example: 'Kitchen phone' });

@@ -2,6 +2,7 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import type { Device } from '../../household/access/devices.ts';
 import { errorSchema, idParams } from '../../household/shape/schemas.ts';
+import { words } from '../../words/words.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
 import { schemeOf } from '../served.ts';
@@ -39,7 +40,7 @@ const offerSchema = z
   })
   .openapi('PairingOffer');
 
-const missing = { field: '/id', message: 'no such device; it may have been put out already' };
+const missing = () => ({ field: '/id', message: words().access.refusal.noDevice });
 
 export function deviceRoutes(
   app: OpenAPIHono<CallerEnv>,
@@ -78,11 +79,7 @@ export function deviceRoutes(
       },
     }),
     (c) => {
-      if (!tokens)
-        return c.json(
-          { field: '', message: 'only this machine is served; start with --lan to let other devices in' },
-          409,
-        );
+      if (!tokens) return c.json({ field: '', message: words().access.refusal.onlyThisMachine }, 409);
       const offer = pairing.offer(c.get('caller').household);
       return c.json(
         {
@@ -114,7 +111,7 @@ export function deviceRoutes(
     async (c) => {
       const { household, deviceId } = c.get('caller');
       const renamed = await devices.rename(household, c.req.valid('param').id, c.req.valid('json').name);
-      return renamed ? c.json(shown(renamed, deviceId), 200) : c.json(missing, 404);
+      return renamed ? c.json(shown(renamed, deviceId), 200) : c.json(missing(), 404);
     },
   );
   app.openapi(
@@ -127,7 +124,7 @@ export function deviceRoutes(
     }),
     async (c) => {
       const { id } = c.req.valid('param');
-      if (!(await devices.revoke(c.get('caller').household, id))) return c.json(missing, 404);
+      if (!(await devices.revoke(c.get('caller').household, id))) return c.json(missing(), 404);
       streams.endOf(id);
       return c.body(null, 204);
     },

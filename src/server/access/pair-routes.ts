@@ -2,6 +2,7 @@
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { type Device, TooManyDevices } from '../../household/access/devices.ts';
 import { errorSchema } from '../../household/shape/schemas.ts';
+import { words } from '../../words/words.ts';
 import type { CallerEnv } from '../caller.ts';
 import { json } from '../json.ts';
 import { addressOf, schemeOf } from '../served.ts';
@@ -72,11 +73,7 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
       },
     }),
     async (c) => {
-      if (!tokens)
-        return c.json(
-          { field: '', message: 'this server is open to its own machine alone; nothing needs pairing there' },
-          409,
-        );
+      if (!tokens) return c.json({ field: '', message: words().access.refusal.nothingToPair }, 409);
       const { code, name, bearer } = c.req.valid('json');
       const letIn = ({ device, token }: { device: Device; token: string }) => {
         options.paired?.(device);
@@ -95,14 +92,17 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
           return c.json(
             {
               field: '/code',
-              message: `too many wrong codes; wait ${inWords(seconds)}, or use the link of the QR code`,
+              message: words().access.refusal.tooManyTries(inWords(seconds)),
             },
             429,
           );
         return c.json(
           {
             field: '/code',
-            message: `no such code, or it is no longer good; read it again, or make a new one${seconds > 0 ? `; then wait ${inWords(seconds)}` : ''}`,
+            message:
+              seconds > 0
+                ? words().access.refusal.noCodeWait(inWords(seconds))
+                : words().access.refusal.noCode,
           },
           403,
         );
@@ -119,5 +119,6 @@ export function pairRoutes(app: OpenAPIHono<CallerEnv>, options: AccessOptions, 
 }
 
 function inWords(seconds: number): string {
-  return seconds < 120 ? `${seconds} seconds` : `${Math.ceil(seconds / 60)} minutes`;
+  const t = words().access.refusal;
+  return seconds < 120 ? t.seconds(seconds) : t.minutes(Math.ceil(seconds / 60));
 }

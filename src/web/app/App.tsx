@@ -14,7 +14,7 @@ import { MixScreen } from '../mix/MixScreen.tsx';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
-import { rememberTyped } from '../shared/typed-text.ts';
+import { rememberTyped } from '../shared/typing/typed-text.ts';
 import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
 import { StartHere } from '../start/StartHere.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';

@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
-import { reloadKeepingTyped, typedHere } from '../shared/typed-text.ts';
+import { reloadKeepingTyped, typedHere } from '../shared/typing/typed-text.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { copied, failureReport } from './failure-report.ts';
 import { PLACES } from './navigation.tsx';

@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
-import { reloadKeepingTyped } from '../shared/typed-text.ts';
+import { reloadKeepingTyped } from '../shared/typing/typed-text.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';
 import { OWN_BUILD, servedBuild } from './build.ts';

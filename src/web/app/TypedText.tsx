@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
-import { forgetTypedBefore, type Typed, typedBefore } from '../shared/typed-text.ts';
+import { forgetTypedBefore, type Typed, typedBefore } from '../shared/typing/typed-text.ts';
 
 export function TypedList({ typed }: { typed: readonly Typed[] }) {
   return (

@@ -5,7 +5,6 @@ import { changedByPlan, freezerDays } from '../../household/reckon/cupboard/free
 import { gramsInFreezer } from '../../household/reckon/cupboard/freezer-load.ts';
 import { lotById } from '../../household/reckon/cupboard/lot-index.ts';
 import { lotsToFreeze, lotsToTick, tickedNext } from '../../household/reckon/cupboard/lots-to-freeze.ts';
-import { FREEZE_TREATMENT } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { readyOn } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { PlannedTreatment } from '../../kitchen/freezing/freezer-schedule.ts';
@@ -39,7 +38,8 @@ export function FreezerPanel() {
     <article className="cold-page">
       <h2 tabIndex={-1}>{t.title}</h2>
       <p>
-        {FREEZE_TREATMENT.sentence} <span className="source">({FREEZE_TREATMENT.source})</span>
+        {words().kitchen.freezeTreatment.sentence}{' '}
+        <span className="source">({words().kitchen.freezeTreatment.source})</span>
       </p>
       <FreezerSettings />
       {freezer && (

@@ -4,7 +4,6 @@ import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
-import { PAST_BEST_BEFORE } from '../../kitchen/advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -54,7 +53,8 @@ export function LotPage({
       </p>
       {state.kind === 'past' && (
         <p className="notice-line">
-          {PAST_BEST_BEFORE.sentence} <span className="source">({PAST_BEST_BEFORE.source})</span>
+          {words().kitchen.pastBestBefore.sentence}{' '}
+          <span className="source">({words().kitchen.pastBestBefore.source})</span>
         </p>
       )}
       {lot.barred && <LotReach lot={lot} />}

@@ -2,7 +2,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FoodGroup } from '../../foods/food.ts';
-import { FREEZE_ONE_LOT } from '../../kitchen/advice.ts';
 import { needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
@@ -27,7 +26,7 @@ export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup |
       {open && lot.cold.length === 0 && !lot.overruled && (
         <p>
           <Sentence
-            of={t.advice(FREEZE_ONE_LOT.sentence, FREEZE_ONE_LOT.source)}
+            of={t.advice(words().kitchen.freezeOnePack.sentence, words().kitchen.freezeOnePack.source)}
             with={{ plan: (text) => <a href={linkTo('cupboard', 'cold')}>{text}</a> }}
           />
         </p>

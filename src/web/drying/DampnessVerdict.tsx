@@ -3,9 +3,9 @@ import { useState } from 'react';
 import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import { driedOn, lotFrom } from '../../household/reckon/drying/dried-lot.ts';
 import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
-import { DAMP_FOOD } from '../../kitchen/advice.ts';
 import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { today } from '../shared/today.ts';
@@ -16,17 +16,14 @@ import type { DryParts } from './RunChecks.tsx';
 import { RunFacts } from './RunFacts.tsx';
 import { RunMark } from './RunMark.tsx';
 
-const HEADS = {
-  dry: 'Dry enough to keep',
-  unsure: 'Perhaps not dry enough',
-  damp: 'Too damp to keep',
-} as const;
 const MARKS = { dry: 'done', unsure: 'due', damp: 'lost' } as const;
 
 export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
   const { line, save, outcome } = parts;
   const { run } = line;
   const { house } = useMixDraft();
+  const t = words().drying.verdict;
+  const { dampFood } = words().kitchen;
   const lots = useSave('lots');
   const [note, setNote] = useState('');
   const [tried, setTried] = useState(false);
@@ -53,32 +50,32 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
   }
   const dryOnButton = (
     <Button className="button strong" onPress={dryOn}>
-      Dry on
+      {t.dryOn}
     </Button>
   );
 
   // The lot is there, and the second step failed: what is left is to end the run.
   if (line.dried && outcome.ok)
     return (
-      <section className="dry-verdict unsure" aria-label="Verdict">
+      <section className="dry-verdict unsure" aria-label={t.section}>
         <h3 tabIndex={-1}>
-          <RunMark kind="due" /> Not ended yet
+          <RunMark kind="due" /> {t.notEnded}
         </h3>
-        <p>{line.dried.name} is kept, but the end of this run was not saved.</p>
+        <p>{t.keptNotEnded(line.dried.name)}</p>
         <Button
           className="button strong"
           onPress={() => save.mutate({ ...run, endedAt: new Date().toISOString() }, run)}
         >
-          End the run
+          {t.end}
         </Button>
       </section>
     );
 
   if (!outcome.ok)
     return (
-      <section className="dry-verdict unsure" aria-label="Verdict">
+      <section className="dry-verdict unsure" aria-label={t.section}>
         <h3 tabIndex={-1}>
-          <RunMark kind="due" /> Not known yet
+          <RunMark kind="due" /> {t.notKnown}
         </h3>
         <p>{outcome.fault}</p>
         {outcome.needsSample && <MoistureSample {...parts} />}
@@ -88,20 +85,20 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
 
   const { keep } = outcome.value;
   return (
-    <section className={`dry-verdict ${keep.state}`} aria-label="Verdict">
+    <section className={`dry-verdict ${keep.state}`} aria-label={t.section}>
       <h3 tabIndex={-1}>
-        <RunMark kind={MARKS[keep.state]} /> {HEADS[keep.state]}
+        <RunMark kind={MARKS[keep.state]} /> {t[keep.state]}
       </h3>
       <p>{keep.sentence}</p>
       <RunFacts run={run} dried={outcome.value} />
       {keep.state !== 'dry' && (
         <p className="notice-line">
-          {DAMP_FOOD.sentence} <span className="source">({DAMP_FOOD.source})</span>
+          {dampFood.sentence} <span className="source">({dampFood.source})</span>
         </p>
       )}
       {keep.state === 'dry' && (
         <Button className="big-button" onPress={() => settle({})}>
-          Put it into the cupboard
+          {t.toStock}
         </Button>
       )}
       {keep.state === 'damp' && (
@@ -109,13 +106,10 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
           <div className="button-row">
             {dryOnButton}
             <Button className="button" onPress={() => settle({}, 'damp')}>
-              Put it into the freezer
+              {t.toFreezer}
             </Button>
           </div>
-          <p className="hint">
-            It does not go into the cupboard. Dried on, the next look is {CHECK_EVERY.hours} h from now. From
-            the freezer it can be dried another day; it is not weighed out till then.
-          </p>
+          <p className="hint">{t.dampMeans(CHECK_EVERY.hours)}</p>
         </>
       )}
       {keep.state === 'unsure' && (
@@ -123,15 +117,15 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
           <div className="button-row">
             {dryOnButton}
             <Button className="button" onPress={() => settle({}, 'dry')}>
-              Put it into the freezer
+              {t.toFreezer}
             </Button>
           </div>
           <details open={run.sample !== undefined}>
-            <summary>Dry out a small sample to be sure</summary>
+            <summary>{t.sampleToBeSure}</summary>
             <MoistureSample {...parts} />
           </details>
           <details>
-            <summary>Keep it all the same</summary>
+            <summary>{t.keepAnyway}</summary>
             <TextField
               value={note}
               onChange={(text) => {
@@ -141,15 +135,9 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
               isInvalid={tried && note.trim() === ''}
               validationBehavior="aria"
             >
-              <Label>Why you keep it, and how you watch it</Label>
-              <Input
-                autoComplete="off"
-                maxLength={500}
-                placeholder="every piece breaks; in a glass for a week"
-              />
-              <FieldError className="field-error">
-                Write a note that says why; it stays with the run.
-              </FieldError>
+              <Label>{t.whyKeep}</Label>
+              <Input autoComplete="off" maxLength={500} placeholder={t.whyExample} />
+              <FieldError className="field-error">{t.sayWhy}</FieldError>
             </TextField>
             <Button
               className="button"
@@ -160,7 +148,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
                 } else settle({ accepted: { note: note.trim(), on: today() } });
               }}
             >
-              Keep it under this note
+              {t.keepUnderNote}
             </Button>
           </details>
         </>
@@ -168,7 +156,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
       {keep.state === 'dry' && (
         <div className="button-row">
           <Button className="quiet-button" onPress={dryOn}>
-            Dry on all the same
+            {t.dryOnAnyway}
           </Button>
         </div>
       )}

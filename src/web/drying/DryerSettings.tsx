@@ -1,25 +1,19 @@
 /** What the keeper dries with: oven or dehydrator, its trays, and what it is usually set to. */
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { asText, focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { trayArea } from './view-model.ts';
 
-const DEVICES = [
-  ['oven', 'Oven'],
-  ['dehydrator', 'Dehydrator'],
-] as const;
-const HOW = [
-  ['cm', 'Width and length'],
-  ['dm2', 'Area'],
-] as const;
 /** °C to begin with: common practice in an oven, the low end of what is published for vegetables in a dehydrator. */
 const USUAL = { oven: 90, dehydrator: 57 };
 
 export function DryerSettings({ onDone }: { onDone?(): void }) {
   const { kitchen, change, error } = useKitchen();
+  const t = words().drying.dryer;
   /** As it stood when the form was opened: only what is changed here is changed. */
   const [opened, setOpened] = useState(kitchen);
   const kept = opened.dryer;
@@ -29,16 +23,16 @@ export function DryerSettings({ onDone }: { onDone?(): void }) {
   const [width, setWidth] = useState('');
   const [length, setLength] = useState('');
   const [area, setArea] = useState(asText(kept?.trayArea, 2));
-  const [celsius, setCelsius] = useState(asText(kept?.celsius ?? USUAL.oven));
+  const [celsius, setCelsius] = useState(asText(kept?.celsius ?? USUAL.oven, 1, 'heat'));
   const [tried, setTried] = useState(false);
   const [done, setDone] = useState(false);
 
   const read = {
-    trays: readAbove0(trays, 'Trays', { whole: true, max: 100 }),
-    width: readAbove0(width, 'Width', { max: 200 }),
-    length: readAbove0(length, 'Length', { max: 200 }),
-    area: readAbove0(area, 'Area', { max: 1000 }),
-    celsius: readAbove0(celsius, 'Usual temperature', { max: 250 }),
+    trays: readAbove0(trays, t.trays, { whole: true, max: 100 }),
+    width: readAbove0(width, t.width, { max: 200 }),
+    length: readAbove0(length, t.length, { max: 200 }),
+    area: readAbove0(area, t.area, { max: 1000 }),
+    celsius: readAbove0(celsius, t.usual, { max: 250, measure: 'heat' }),
   };
   const dm2 =
     how === 'dm2'
@@ -64,61 +58,72 @@ export function DryerSettings({ onDone }: { onDone?(): void }) {
   return (
     <Form className="dry-dryer" onSubmit={submit}>
       <Radios
-        label="What you dry with"
+        label={t.with}
         value={device}
-        options={DEVICES}
+        options={[
+          ['oven', t.oven],
+          ['dehydrator', t.dehydrator],
+        ]}
         onChange={(next) => {
-          if (asText(USUAL[device]) === celsius) setCelsius(asText(USUAL[next]));
+          if (asText(USUAL[device], 1, 'heat') === celsius) setCelsius(asText(USUAL[next], 1, 'heat'));
           setDevice(next);
         }}
       />
       <div className="fields">
-        <LabelledNumber label="Trays" value={trays} onChange={setTrays} error={fault(read.trays)} />
+        <LabelledNumber label={t.trays} value={trays} onChange={setTrays} error={fault(read.trays)} />
         <LabelledNumber
-          label="Usual temperature"
-          unit="°C"
+          label={t.usual}
+          measure="heat"
           value={celsius}
           onChange={setCelsius}
           error={fault(read.celsius)}
         />
       </div>
-      <Radios label="Size of one tray" value={how} options={HOW} onChange={setHow} />
+      <Radios
+        label={t.size}
+        value={how}
+        options={[
+          ['cm', t.byWidth],
+          ['dm2', t.byArea],
+        ]}
+        onChange={setHow}
+      />
       <div className="fields">
         {how === 'cm' ? (
           <>
             <LabelledNumber
-              label="Width"
-              unit="cm"
+              label={t.width}
+              unit={t.cm}
               value={width}
               onChange={setWidth}
               error={fault(read.width)}
             />
             <LabelledNumber
-              label="Length"
-              unit="cm"
+              label={t.length}
+              unit={t.cm}
               value={length}
               onChange={setLength}
               error={fault(read.length)}
-              hint={dm2 === undefined ? undefined : `${asText(dm2, 2)} dm²`}
+              hint={dm2 === undefined ? undefined : t.areaIs(dm2)}
             />
           </>
         ) : (
           <LabelledNumber
-            label="Area"
-            unit="dm²"
+            label={t.area}
+            unit={t.dm2}
             value={area}
             onChange={setArea}
             error={fault(read.area)}
-            hint="A tray of 40 × 30 cm has 12 dm²."
+            hint={t.areaHint}
           />
         )}
       </div>
       <Failed error={error} />
       <Button type="submit" className="button">
-        Keep the dryer
+        {t.keep}
       </Button>
       <p className="hint" aria-live="polite">
-        {done && !error ? 'Kept.' : ''}
+        {done && !error ? t.kept : ''}
       </p>
     </Form>
   );

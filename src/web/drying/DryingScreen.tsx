@@ -1,6 +1,7 @@
 /** Drying: runs on the trays, checks in time, and the moisture that the scale tells. */
 
 import { lotsToDry, runLines } from '../../household/reckon/drying/drying-runs.ts';
+import { words } from '../../words/words.ts';
 import { useNow } from '../shared/hooks/now.ts';
 import { linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
@@ -17,6 +18,7 @@ const DRYER = 'dryer';
 
 /** @param shown id of a run, or of a fresh lot to plan a run for; undefined for all */
 export function DryingScreen({ shown }: { shown: string | undefined }) {
+  const { title, screen: t, page } = words().drying;
   const { house } = useMixDraft();
   const { kitchen } = useKitchen();
   const now = useNow();
@@ -35,22 +37,22 @@ export function DryingScreen({ shown }: { shown: string | undefined }) {
     if (shown === DRYER)
       return (
         <article>
-          <h2 tabIndex={-1}>Your dryer</h2>
+          <h2 tabIndex={-1}>{t.yourDryer}</h2>
           <DryerSettings />
         </article>
       );
     if (shown !== undefined)
       return (
         <article>
-          <h2>Not kept here</h2>
-          <p>There is no run or fresh lot of this name any more. It may be used up, or deleted.</p>
+          <h2>{t.notHere}</h2>
+          <p>{t.notHereWhy}</p>
         </article>
       );
     if (open) return <RunPage key={open.run.id} line={open} now={now} />;
     if (fresh[0]) return <PlanRun key={fresh[0].lot.id} left={fresh[0]} />;
     return (
       <article>
-        <h2 tabIndex={-1}>Your dryer</h2>
+        <h2 tabIndex={-1}>{t.yourDryer}</h2>
         <DryerSettings />
       </article>
     );
@@ -64,30 +66,30 @@ export function DryingScreen({ shown }: { shown: string | undefined }) {
       <p role="status" className={dues.length > 0 ? 'dry-status' : 'sr-only'}>
         {dues.map((d) => d.words).join('. ')}
       </p>
-      <section className="finder" aria-label="Runs">
-        <h1 tabIndex={-1}>Drying</h1>
+      <section className="finder" aria-label={t.runs}>
+        <h1 tabIndex={-1}>{title}</h1>
         <RunList runs={runs} fresh={fresh} shown={shown} now={now} />
         <section>
-          <h2>Dryer</h2>
+          <h2>{t.dryer}</h2>
           <ul className="food-list">
             <li>
               <a href={linkTo('drying', DRYER)} aria-current={shown === DRYER ? 'true' : undefined}>
-                <span>Your dryer</span>
+                <span>{t.yourDryer}</span>
                 <small>
                   {dryer
-                    ? `${dryer.device === 'oven' ? 'Oven' : 'Dehydrator'}, ${dryer.trays} × ${Number(dryer.trayArea.toFixed(1))} dm², ${dryer.celsius} °C`
-                    : 'Not said yet: oven or dehydrator, and its trays'}
+                    ? t.dryerIs(page[dryer.device], dryer.trays, dryer.trayArea, dryer.celsius)
+                    : t.dryerNotSaid}
                 </small>
               </a>
             </li>
           </ul>
         </section>
       </section>
-      <section className="detail" aria-label="Run">
+      <section className="detail" aria-label={t.run}>
         <a className="back" href={linkTo('drying')}>
-          ‹ All of drying
+          {t.back}
         </a>
-        <Contained what="This drying" of={line?.run ?? left?.lot}>
+        <Contained what={t.thisDrying} of={line?.run ?? left?.lot}>
           {detail()}
         </Contained>
       </section>

@@ -2,6 +2,7 @@
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import { outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
@@ -13,7 +14,8 @@ export function EndRun({ line, fresh, scaleStep, save, now }: DryParts) {
   const { house } = useMixDraft();
   const [grams, setGrams] = useState('');
   const [tried, setTried] = useState(false);
-  const read = readAbove0(grams, 'Weight after');
+  const t = words().drying.end;
+  const read = readAbove0(grams, t.weight, { measure: 'mass' });
   const outcome =
     read.value === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep, grams: read.value });
   const fault = read.fault ?? (outcome && !outcome.ok && !outcome.needsSample ? outcome.fault : undefined);
@@ -31,14 +33,14 @@ export function EndRun({ line, fresh, scaleStep, save, now }: DryParts) {
   }
 
   return (
-    <section className="dry-end" aria-label="Done drying">
-      <h3>Done?</h3>
-      <p>Let it cool, then weigh all of it without the trays.</p>
+    <section className="dry-end" aria-label={t.section}>
+      <h3>{t.title}</h3>
+      <p>{t.how}</p>
       <Form onSubmit={weigh}>
         <div className="fields">
           <LabelledNumber
-            label="Weight after"
-            unit="g"
+            label={t.weight}
+            measure="mass"
             value={grams}
             onChange={(text) => {
               setGrams(text);
@@ -48,7 +50,7 @@ export function EndRun({ line, fresh, scaleStep, save, now }: DryParts) {
           />
         </div>
         <Button type="submit" className="button">
-          Weigh it
+          {t.weigh}
         </Button>
       </Form>
       {needsSample ? (
@@ -58,7 +60,7 @@ export function EndRun({ line, fresh, scaleStep, save, now }: DryParts) {
         </>
       ) : (
         <details>
-          <summary>{run.sample ? 'A sample was dried out' : 'Dry out a sample of the fresh food'}</summary>
+          <summary>{run.sample ? t.sampleDone : t.sample}</summary>
           <MoistureSample line={line} fresh={fresh} scaleStep={scaleStep} save={save} now={now} />
         </details>
       )}

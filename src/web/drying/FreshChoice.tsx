@@ -3,9 +3,9 @@ import {
   driedAtHome,
   driedFrom,
   PLANNED_MOISTURE,
-  PLANNED_MOISTURE_SOURCE,
   withDried,
 } from '../../household/reckon/foods/fresh-food.ts';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { FreshFoodChoice } from '../shared/FreshFoodChoice.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -16,6 +16,8 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 export function FreshChoice({ food, name }: { food: string; name: string }) {
   const { house } = useMixDraft();
   const { kitchen, change, error } = useKitchen();
+  const { drying, kitchen: practice } = words();
+  const t = drying.fresh;
   const ref = house.mixes.flatMap((m) => m.problem.foods).find((f) => f.id === food)?.ref;
 
   function take(fresh: string) {
@@ -26,13 +28,12 @@ export function FreshChoice({ food, name }: { food: string; name: string }) {
 
   return (
     <section className="dry-fresh" aria-labelledby="dry-fresh-title">
-      <h3 id="dry-fresh-title">Which fresh food is it?</h3>
-      <p>How dry it is follows from the water that the fresh food holds.</p>
+      <h3 id="dry-fresh-title">{t.title}</h3>
+      <p>{t.why}</p>
       <FreshFoodChoice food={food} name={name} dried={ref} suggest onChoose={take} />
       <Failed error={error} />
       <p className="hint">
-        Planned to {PLANNED_MOISTURE} % water when dry{' '}
-        <span className="source">({PLANNED_MOISTURE_SOURCE})</span>.
+        {t.planned(PLANNED_MOISTURE)} <span className="source">({practice.practice})</span>.
       </p>
     </section>
   );

@@ -1,17 +1,25 @@
 /** A number typed by hand and read when the form is sent; what is wrong stands beside it. */
 import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
+
+/** What is kept in g or °C, and typed in the keeper's own unit. */
+export type Measure = 'mass' | 'heat';
 
 export function LabelledNumber(props: {
   label: string;
   value: string;
   onChange(text: string): void;
   unit?: string;
+  /** Instead of a unit: the keeper's own. */
+  measure?: Measure;
   hint?: string;
   placeholder?: string;
   error?: string | undefined;
   className?: string;
 }) {
+  const { massUnit, heatUnit } = words().figures;
+  const unit = props.measure ? { mass: massUnit, heat: heatUnit }[props.measure] : props.unit;
   return (
     <TextField
       className={`number ${props.className ?? ''}`}
@@ -23,7 +31,7 @@ export function LabelledNumber(props: {
       <Label>{props.label}</Label>
       <span className="number-box">
         <Input inputMode="decimal" autoComplete="off" placeholder={props.placeholder} />
-        {props.unit && <span className="unit">{props.unit}</span>}
+        {unit && <span className="unit">{unit}</span>}
       </span>
       {props.hint && (
         <Text slot="description" className="hint">
@@ -41,26 +49,46 @@ export interface Read {
   readonly fault?: string;
 }
 
-/** Reads a number above 0. @param p.optional whether the field may stay empty */
+/**
+ * Reads a number above 0; with a measure, out of the keeper's own unit.
+ * @param p.optional whether the field may stay empty @param p.max in the unit that is kept
+ */
 export function readAbove0(
   text: string,
   label: string,
-  p: { readonly optional?: boolean; readonly whole?: boolean; readonly max?: number } = {},
+  p: {
+    readonly optional?: boolean;
+    readonly whole?: boolean;
+    readonly max?: number;
+    readonly measure?: Measure;
+  } = {},
 ): Read {
-  const value = readNumber(text);
-  if (value === undefined) return p.optional ? {} : { fault: `${label} is empty: enter a number.` };
-  if (Number.isNaN(value))
-    return { fault: `${label}: “${text}” is not a number; write for example 250 or 62,5.` };
-  if (!(value > 0)) return { fault: `${label}: ${text} is too low; it must be above 0.` };
-  if (p.max !== undefined && value > p.max)
-    return { fault: `${label}: ${text} is too high; it may be ${p.max} at most.` };
-  if (p.whole && !Number.isInteger(value)) return { fault: `${label}: ${text} is not a whole number.` };
+  const { drying, figures } = words();
+  const t = drying.number;
+  const typed = readNumber(text);
+  if (typed === undefined) return p.optional ? {} : { fault: t.empty(label) };
+  if (Number.isNaN(typed)) return { fault: t.none(label, text, 250, 62.5) };
+  const value =
+    p.measure === 'mass' ? figures.gramsOf(typed) : p.measure === 'heat' ? figures.celsiusOf(typed) : typed;
+  if (!(value > 0)) return { fault: t.tooLow(label, text) };
+  if (p.max !== undefined && value > p.max) return { fault: t.tooHigh(label, text, own(p.max, p.measure)) };
+  if (p.whole && !Number.isInteger(value)) return { fault: t.notWhole(label, text) };
   return { value };
 }
 
-/** What is typed for a number that is known. */
-export function asText(value: number | undefined, decimals = 1): string {
-  return value === undefined ? '' : String(Number(value.toFixed(decimals)));
+/** A number that is kept, in the keeper's own unit. */
+function own(value: number, measure: Measure | undefined): number {
+  const { mass, heat } = words().figures;
+  return measure === 'mass' ? mass(value) : measure === 'heat' ? heat(value) : value;
+}
+
+/** What is typed for a number that is known. @param decimals of grams, degrees or whatever it is */
+export function asText(value: number | undefined, decimals = 1, measure?: Measure): string {
+  if (value === undefined) return '';
+  const { number, massUnit } = words().figures;
+  // An ounce is much, so it takes more places.
+  const more = measure === 'mass' && massUnit === 'oz' ? 2 : 0;
+  return number(own(value, measure), decimals + more);
 }
 
 /** The first field of a form that is wrong gets the keyboard, once the fault is drawn. */

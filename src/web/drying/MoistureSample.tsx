@@ -2,23 +2,28 @@
 import { type FormEvent, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import { sentence } from '../../household/reckon/drying/drying-outcome.ts';
-import { sampleAdvice } from '../../kitchen/advice.ts';
 import { freshMoistureBySample, moistureOfSample } from '../../kitchen/drying/moisture.ts';
+import { words } from '../../words/words.ts';
 import { asText, focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import type { DryParts } from './RunChecks.tsx';
 
+/** How much of it, g, and how hot it is dried out, °C (common practice, no source). */
+const SAMPLE = { grams: 20, celsius: 100 };
+
 /** Of the dried food once the run is weighed, else of the fresh one. */
 export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
+  const { drying, kitchen } = words();
+  const t = drying.sample;
   const kept = run.sample;
-  const [before, setBefore] = useState(asText(kept?.before, 2));
-  const [dry, setDry] = useState(asText(kept?.dry, 2));
-  const [step, setStep] = useState(asText(kept?.step ?? scaleStep, 3));
+  const [before, setBefore] = useState(asText(kept?.before, 2, 'mass'));
+  const [dry, setDry] = useState(asText(kept?.dry, 2, 'mass'));
+  const [step, setStep] = useState(asText(kept?.step ?? scaleStep, 3, 'mass'));
   const [tried, setTried] = useState(false);
   const of = run.gramsAfter;
   const read = {
-    before: readAbove0(before, 'Sample before'),
-    dry: readAbove0(dry, 'Sample dried out'),
-    step: readAbove0(step, 'The scale shows steps of'),
+    before: readAbove0(before, t.before, { measure: 'mass' }),
+    dry: readAbove0(dry, t.dry, { measure: 'mass' }),
+    step: readAbove0(step, t.step, { measure: 'mass' }),
   };
   const sample = read.before.value !== undefined &&
     read.dry.value !== undefined && {
@@ -37,36 +42,33 @@ export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
     save.mutate({ ...run, sample }, run);
   }
 
-  const advice = sampleAdvice(of === undefined);
+  const advice = kitchen.sample;
+  const say = of === undefined ? advice.freshSentence : advice.sentence;
   return (
     <Form className="dry-sample" onSubmit={keep}>
       <p>
-        {advice.sentence} <span className="source">({advice.source})</span>.{' '}
-        {of !== undefined && 'Put it back with the rest then.'}
+        {say(SAMPLE.grams, SAMPLE.celsius)} <span className="source">({advice.source})</span>.{' '}
+        {of !== undefined && t.putBack}
       </p>
       <div className="fields">
         <LabelledNumber
-          label="Sample before"
-          unit="g"
+          label={t.before}
+          measure="mass"
           value={before}
           onChange={setBefore}
           error={shown(read.before.fault)}
         />
         <LabelledNumber
-          label="Sample dried out"
-          unit="g"
+          label={t.dry}
+          measure="mass"
           value={dry}
           onChange={setDry}
           error={shown(read.dry.fault ?? contradiction)}
-          hint={
-            sample && !contradiction
-              ? `It held ${asText(moistureOfSample(sample.before, sample.dry))} % water.`
-              : undefined
-          }
+          hint={sample && !contradiction ? t.held(moistureOfSample(sample.before, sample.dry)) : undefined}
         />
         <LabelledNumber
-          label="The scale shows steps of"
-          unit="g"
+          label={t.step}
+          measure="mass"
           value={step}
           onChange={setStep}
           error={shown(read.step.fault)}
@@ -74,7 +76,7 @@ export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
       </div>
       <div className="button-row">
         <Button type="submit" className="button">
-          Count with the sample
+          {t.count}
         </Button>
         {kept && (
           <Button
@@ -84,12 +86,12 @@ export function MoistureSample({ line: { run }, scaleStep, save }: DryParts) {
               save.mutate(rest, run);
             }}
           >
-            Leave the sample out
+            {t.leaveOut}
           </Button>
         )}
       </div>
       <p className="hint" aria-live="polite">
-        {kept && 'The sample counts in place of the table; all that is left of the doubt is the scale.'}
+        {kept && t.counts}
       </p>
     </Form>
   );

@@ -9,6 +9,7 @@ import { CHECK_EVERY } from '../../kitchen/drying/check-times.ts';
 import { trimOf } from '../../kitchen/drying/yields.ts';
 import type { Kitchen } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -23,12 +24,7 @@ import { TrayLoads } from './TrayLoads.tsx';
 import { useFreshFood } from './useFreshFood.ts';
 import { WaysToDry } from './WaysToDry.tsx';
 
-const KINDS = [
-  ['vegetable', 'Vegetable, in pieces'],
-  ['leaf', 'Leafy vegetable'],
-  ['herb', 'Herb or flower'],
-  ['fruit', 'Fruit'],
-] as const;
+const KINDS = ['vegetable', 'leaf', 'herb', 'fruit'] as const;
 
 export function PlanForm({
   left: { lot, grams: has },
@@ -39,12 +35,13 @@ export function PlanForm({
 }) {
   const { house } = useMixDraft();
   const save = useSave('dryingRuns');
+  const t = words().drying.plan;
   const { fresh, trimLoss } = useFreshFood(lot.food);
   const next = nextLoadOf(house, lot);
   // The fresh food may be known only after something was typed: what it says of the kind counts until one is chosen.
   const [entered, setEntered] = useState<Omit<PlanEntries, 'kind'> & Partial<PlanEntries>>(() => ({
-    taken: asText(next?.taken ?? has),
-    ready: asText(next?.ready),
+    taken: asText(next?.taken ?? has, 1, 'mass'),
+    ready: asText(next?.ready, 1, 'mass'),
     load: 0,
     perDm2: '',
   }));
@@ -95,49 +92,43 @@ export function PlanForm({
 
   return (
     <Form className="dry-form" onSubmit={(e) => void start(e).catch(() => {})}>
-      {next && (
-        <p className="notice-line">
-          {next.done === 1 ? 'One load is' : `${next.done} loads are`} done. The rest of what was planned is{' '}
-          {sayGrams(next.taken)}.
-        </p>
-      )}
-      <h3>How much</h3>
+      {next && <p className="notice-line">{t.restOf(next.done, sayGrams(next.taken))}</p>}
+      <h3>{t.howMuch}</h3>
       <div className="fields">
         <LabelledNumber
-          label="Taken from the lot"
-          unit="g"
+          label={t.taken}
+          measure="mass"
           value={typed.taken}
           onChange={(taken) => type({ taken })}
           error={shown(faults.taken)}
         />
         <LabelledNumber
-          label="Trimmed and ready"
-          unit="g"
+          label={t.ready}
+          measure="mass"
           value={typed.ready}
           onChange={(ready) => type({ ready })}
-          placeholder={guess === undefined ? '' : `about ${asText(guess, 0)}`}
-          hint="As your scale says: how dry it gets is worked out from it."
+          placeholder={guess === undefined ? '' : t.about(asText(guess, 0, 'mass'))}
+          hint={t.readyHint}
           error={shown(faults.ready)}
         />
         <Choice
-          label="Kind"
+          label={t.kind}
           value={typed.kind}
-          options={KINDS}
+          options={KINDS.map((kind) => [kind, t.kinds[kind]] as const)}
           onChange={(kind) => type({ kind, load: 0, way: undefined, celsius: undefined, hours: undefined })}
         />
       </div>
       {trim && (
         <p className="hint">
-          Estimate: {trim.note}
-          {guess !== undefined && ` That leaves about ${sayGrams(guess)}.`}
+          {[t.estimate(trim.note), ...(guess === undefined ? [] : [t.leaves(sayGrams(guess))])].join(' ')}
         </p>
       )}
 
       <TrayLoads dryer={dryer} load={typed.load} read={read} onChoose={(load) => type({ load })} />
       {typed.load === 'own' && (
         <LabelledNumber
-          label="Grams on 1 dm²"
-          unit="g"
+          label={t.perArea}
+          measure="mass"
           value={typed.perDm2}
           onChange={(perDm2) => type({ perDm2 })}
           error={shown(faults.per)}
@@ -146,11 +137,11 @@ export function PlanForm({
       {loads > 1 && (
         <div className="fields">
           <LabelledNumber
-            label="On the trays now"
-            unit="g"
+            label={t.onTrays}
+            measure="mass"
             value={read.shown.each}
             onChange={(each) => type({ each })}
-            hint={`The first of ${loads} loads; keep the rest cold. The next starts when this one ends.`}
+            hint={t.firstOf(loads)}
             error={shown(faults.each)}
           />
         </div>
@@ -163,21 +154,21 @@ export function PlanForm({
       />
       <div className="fields">
         <LabelledNumber
-          label="Temperature"
-          unit="°C"
+          label={t.temperature}
+          measure="heat"
           value={read.shown.celsius}
           onChange={(celsius) => type({ celsius })}
           error={shown(faults.celsius)}
         />
         <LabelledNumber
-          label="Time"
+          label={t.time}
           unit="h"
           value={read.shown.hours}
           onChange={(hours) => type({ hours })}
           hint={
             way.hours[1] > way.hours[0]
-              ? `It may take up to ${way.hours[1]} h; a look every ${CHECK_EVERY.hours} h goes on till you weigh it dry.`
-              : `A look every ${CHECK_EVERY.hours} h.`
+              ? t.mayTake(way.hours[1], CHECK_EVERY.hours)
+              : t.checkEvery(CHECK_EVERY.hours)
           }
           error={shown(faults.hours)}
         />
@@ -185,7 +176,7 @@ export function PlanForm({
       <DryingCautions device={dryer.device} kind={typed.kind} />
       <Failed error={save.error} />
       <Button type="submit" className="big-button">
-        {loads > 1 ? 'Start this load' : 'Start drying'}
+        {loads > 1 ? t.startLoad : t.start}
       </Button>
     </Form>
   );

@@ -6,6 +6,7 @@ import { outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
 import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useNotifications } from '../shared/hooks/reminders.ts';
 import { clockOf } from '../shared/words/clock.ts';
@@ -35,7 +36,8 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
   const [fault, setFault] = useState('');
   const notes = useNotifications();
   const check = checkLine(run, now)!;
-  const read = readAbove0(grams, 'Weight at this look', { optional: true });
+  const t = words().drying.check;
+  const read = readAbove0(grams, t.weightShort, { optional: true, measure: 'mass' });
   const so =
     read.value === undefined ? undefined : outcomeOf(house, run, fresh, { scaleStep, grams: read.value });
   // Without the fresh food a weight is only kept; where it is known, it has to fit.
@@ -65,7 +67,7 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
 
   return (
     <>
-      <section className={`dry-next ${check.due ? 'due' : ''}`} aria-label="Next look">
+      <section className={`dry-next ${check.due ? 'due' : ''}`} aria-label={t.section}>
         <p className="dry-next-words">
           <RunMark kind={check.due ? 'due' : 'drying'} />
           <strong>{check.words}</strong>
@@ -73,40 +75,40 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
         <Form onSubmit={record}>
           <div className="fields">
             <LabelledNumber
-              label="Weight at this look, if you weigh it"
-              unit="g"
+              label={t.weight}
+              measure="mass"
               value={grams}
               onChange={setGrams}
-              hint={so?.ok ? `About ${sayWater(so.value)} water by now.` : 'Without trays.'}
+              hint={so?.ok ? t.waterNow(sayWater(so.value)) : t.noTrays}
               error={tried ? error : undefined}
             />
             <TextField value={note} onChange={setNote}>
-              <Label>Note, if you like</Label>
-              <Input autoComplete="off" maxLength={200} placeholder="still soft in the middle" />
+              <Label>{t.note}</Label>
+              <Input autoComplete="off" maxLength={200} placeholder={t.noteExample} />
             </TextField>
           </div>
           <Button type="submit" className={check.due ? 'button strong' : 'button'}>
-            I looked and turned it
+            {t.done}
           </Button>
         </Form>
       </section>
       {run.checks.length > 0 && (
-        <section aria-label="Looks so far">
-          <h3>Looks so far</h3>
+        <section aria-label={t.soFar}>
+          <h3>{t.soFar}</h3>
           <ul className="reach-list">
             {run.checks.map((check) => {
               const at =
                 check.grams === undefined
                   ? undefined
                   : outcomeOf(house, run, fresh, { scaleStep, grams: check.grams });
-              return (
-                <li key={check.at}>
-                  {clockOf(check.at, now)}
-                  {check.grams !== undefined && `: ${sayGrams(check.grams)}`}
-                  {at?.ok && `, about ${sayWater(at.value)} water`}
-                  {check.note && <> · {check.note}</>}
-                </li>
-              );
+              const when = clockOf(check.at, now);
+              const line =
+                check.grams === undefined
+                  ? when
+                  : at?.ok
+                    ? t.atWater(when, sayGrams(check.grams), sayWater(at.value))
+                    : t.atGrams(when, sayGrams(check.grams));
+              return <li key={check.at}>{check.note ? t.withNote(line, check.note) : line}</li>;
             })}
           </ul>
         </section>
@@ -121,18 +123,20 @@ export function RunChecks({ line, fresh, scaleStep, now, save }: DryParts) {
             );
           }}
         >
-          Looks as a calendar file
+          {t.asFile}
         </Button>
         {notes.state === 'default' && (
           <Button className="quiet-button" onPress={notes.ask}>
-            Notify me when a look is due
+            {t.notify}
           </Button>
         )}
       </div>
       <p className="hint" aria-live="polite">
-        {notes.state === 'granted' && 'Notifications come as long as this page is open. '}
-        {notes.state === 'denied' && 'Notifications are turned off for this page in the browser. '}
-        {fault && `The calendar file could not be made: ${fault}`}
+        {[
+          ...(notes.state === 'granted' ? [t.notified] : []),
+          ...(notes.state === 'denied' ? [t.notNotified] : []),
+          ...(fault ? [t.fileFailed(fault)] : []),
+        ].join(' ')}
       </p>
     </>
   );

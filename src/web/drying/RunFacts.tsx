@@ -1,22 +1,23 @@
 import type { DriedRun } from '../../kitchen/drying/finished-run.ts';
 import type { DryingRun } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { Fact } from '../shared/Fact.tsx';
-import { asText } from './LabelledNumber.tsx';
 import { sayWater } from './view-model.ts';
 
 export function RunFacts({ run, dried }: { run: DryingRun; dried: DriedRun }) {
+  const t = words().drying.facts;
   return (
     <>
       <dl className="animal-facts">
         <Fact
-          name="Yield"
-          words={`${sayGrams(run.gramsAfter!)} of ${sayGrams(run.gramsBefore)}: ${asText(dried.yieldPercent)} %`}
+          name={t.yield}
+          words={t.yieldIs(sayGrams(run.gramsAfter!), sayGrams(run.gramsBefore), dried.yieldPercent)}
         />
-        <Fact name="Water, with its 95 % interval" words={sayWater(dried)} />
-        <Fact name="Keeps at" words={`${dried.keep.most} % water or less`} />
+        <Fact name={t.water} words={sayWater(dried)} />
+        <Fact name={t.keepsAt} words={t.orLess(dried.keep.most)} />
       </dl>
-      <p className="source">Limit: {dried.keep.source}</p>
+      <p className="source">{t.limit(dried.keep.source)}</p>
       {dried.note && <p className="hint">{dried.note}</p>}
     </>
   );

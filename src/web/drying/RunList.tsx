@@ -3,10 +3,12 @@ import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import type { LotStock } from '../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { clockOf } from '../shared/words/clock.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { RunMark } from './RunMark.tsx';
 import { checkLine, sayWater } from './view-model.ts';
 
@@ -23,13 +25,14 @@ export function RunList(props: {
   const open = runs.filter((r) => r.state === 'drying' || r.state === 'weighed');
   const ended = runs.filter((r) => r.state === 'done' || r.state === 'lost');
   const here = (id: string) => id === shown;
-  const toDry = useParts(fresh, { part: PART, of: 'fresh lots', always: (l) => here(l.lot.id) });
-  const past = useParts(ended, { part: PART, of: 'finished runs', always: (l) => here(l.run.id) });
+  const toDry = useParts(fresh, { part: PART, always: (l) => here(l.lot.id) });
+  const past = useParts(ended, { part: PART, always: (l) => here(l.run.id) });
+  const t = words().drying.list;
   return (
     <>
       {open.length > 0 && (
         <section>
-          <h2>Drying now</h2>
+          <h2>{t.now}</h2>
           <ul className="food-list">
             {open.map((line) => (
               <Line key={line.run.id} line={line} shown={shown} wordsOf={openWords} now={now} />
@@ -38,11 +41,13 @@ export function RunList(props: {
         </section>
       )}
       <section>
-        <h2>To dry</h2>
+        <h2>{t.toDry}</h2>
         {fresh.length === 0 ? (
           <p className="empty">
-            Nothing fresh is in the cupboard. <a href={linkTo('cupboard', 'new')}>Add a new lot</a>, form
-            “Fresh”.
+            <Sentence
+              of={t.nothingFresh}
+              with={{ add: (text) => <a href={linkTo('cupboard', 'new')}>{text}</a> }}
+            />
           </p>
         ) : (
           <ul className="food-list">
@@ -50,12 +55,7 @@ export function RunList(props: {
               <li key={lot.id}>
                 <a href={linkTo('drying', lot.id)} aria-current={lot.id === shown ? 'true' : undefined}>
                   <span>{lot.name}</span>
-                  <small>
-                    {sayGrams(grams)}
-                    {grams < lot.grams && ` left of ${sayGrams(lot.grams)}`}
-                    {lot.frozen && ', in the freezer'} · {lot.driedIn ? 'half dried' : 'bought'}{' '}
-                    {dayInWords(lot.boughtOn)}
-                  </small>
+                  <small>{freshWords(lot, grams)}</small>
                 </a>
               </li>
             ))}
@@ -65,7 +65,7 @@ export function RunList(props: {
       </section>
       {ended.length > 0 && (
         <section>
-          <h2>Finished</h2>
+          <h2>{t.finished}</h2>
           <ul className="food-list">
             {past.shown.map((line) => (
               <Line key={line.run.id} line={line} shown={shown} wordsOf={endedWords} now={now} />
@@ -88,7 +88,7 @@ interface LineProps {
 function Line(props: LineProps) {
   return (
     <li>
-      <Contained what="This drying run" of={props.line.run}>
+      <Contained what={words().drying.screen.thisRun} of={props.line.run}>
         <RunLink {...props} />
       </Contained>
     </li>
@@ -108,15 +108,25 @@ function RunLink(props: LineProps) {
   );
 }
 
+/** How much there is of a fresh pack, where, and since when. */
+function freshWords(lot: LotStock['lot'], grams: number): string {
+  const t = words().drying.list;
+  const has = grams < lot.grams ? t.leftOf(sayGrams(grams), sayGrams(lot.grams)) : sayGrams(grams);
+  const where = lot.frozen ? t.inFreezer(has) : has;
+  return (lot.driedIn ? t.halfDried : t.bought)(where, dayInWords(lot.boughtOn));
+}
+
 function openWords({ run, state }: RunLine, now: number): string {
-  return state === 'weighed' ? 'Weighed: say what becomes of it' : (checkLine(run, now)?.words ?? '');
+  return state === 'weighed' ? words().drying.state.weighed : (checkLine(run, now)?.words ?? '');
 }
 
 function endedWords({ run, state, dried }: RunLine, now: number): string {
   const when = clockOf(run.endedAt!, now);
-  if (state === 'lost') return `Thrown away, ${when}`;
-  const water = dried?.moisture === undefined ? '' : `, ${sayWater(exactly(dried.moisture))} water`;
-  return `${sayGrams(run.gramsBefore)} became ${sayGrams(run.gramsAfter!)}${water} · ${when}`;
+  const t = words().drying.list;
+  if (state === 'lost') return t.thrownAway(when);
+  const [before, after] = [sayGrams(run.gramsBefore), sayGrams(run.gramsAfter!)];
+  if (dried?.moisture === undefined) return t.became(before, after, when);
+  return t.becameWith(before, after, sayWater(exactly(dried.moisture)), when);
 }
 
 const exactly = (moisture: number) => ({ moisture, low: moisture, high: moisture });

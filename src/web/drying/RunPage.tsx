@@ -6,6 +6,7 @@ import { kindOf, outcomeOf } from '../../household/reckon/drying/drying-outcome.
 import type { RunLine } from '../../household/reckon/drying/drying-runs.ts';
 import { takenBy } from '../../kitchen/cupboard/cupboard.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { Failed } from '../shared/Failed.tsx';
@@ -23,16 +24,10 @@ import { RunMark } from './RunMark.tsx';
 import { RunResult } from './RunResult.tsx';
 import { useFreshFood } from './useFreshFood.ts';
 
-const STATE_WORDS = {
-  drying: 'Drying',
-  weighed: 'Weighed: say what becomes of it',
-  done: 'Finished',
-  lost: 'Thrown away',
-} as const;
-
 export function RunPage({ line, now }: { line: RunLine; now: number }) {
   const { run, name, state, lot } = line;
   const { house, mix } = useMixDraft();
+  const { page: t, state: states } = words().drying;
   const { said, fresh } = useFreshFood(lot?.food ?? '');
   const save = useSave('dryingRuns');
   const scaleStep = mix?.problem.scale_step_grams ?? 1;
@@ -45,7 +40,7 @@ export function RunPage({ line, now }: { line: RunLine; now: number }) {
       <h2 tabIndex={-1}>{name}</h2>
       <p className="lot-state big">
         <RunMark kind={state} />
-        <span>{STATE_WORDS[state]}</span>
+        <span>{states[state]}</span>
       </p>
       {state === 'drying' && <RunChecks {...parts} />}
       {lot && !said && <FreshChoice food={lot.food} name={food?.name ?? lot.name} />}
@@ -54,23 +49,27 @@ export function RunPage({ line, now }: { line: RunLine; now: number }) {
       {state === 'done' && outcome && <RunResult {...parts} outcome={outcome} />}
       <Failed error={save.error} />
       <dl className="animal-facts">
-        <Fact name="Began" words={clockOf(run.startedAt, now)} />
-        {run.endedAt && <Fact name="Ended" words={clockOf(run.endedAt, now)} />}
+        <Fact name={t.began} words={clockOf(run.startedAt, now)} />
+        {run.endedAt && <Fact name={t.ended} words={clockOf(run.endedAt, now)} />}
         <Fact
-          name={run.device === 'oven' ? 'Oven' : 'Dehydrator'}
-          words={`${run.celsius} °C, ${run.trays} ${run.trays === 1 ? 'tray' : 'trays'}${run.hours ? `, about ${run.hours} h` : ''}`}
+          name={t[run.device]}
+          words={
+            run.hours
+              ? t.setFor(run.celsius, t.trays(run.trays), run.hours)
+              : t.set(run.celsius, t.trays(run.trays))
+          }
         />
         <Fact
-          name="On the trays"
+          name={t.onTrays}
           words={
             takenBy(run) === run.gramsBefore
               ? sayGrams(run.gramsBefore)
-              : `${sayGrams(run.gramsBefore)} of ${sayGrams(takenBy(run))} taken`
+              : t.ofTaken(sayGrams(run.gramsBefore), sayGrams(takenBy(run)))
           }
         />
         {lot && (
           <div>
-            <dt>Lot</dt>
+            <dt>{t.pack}</dt>
             <dd>
               <a href={linkTo('cupboard', lot.id)}>{lot.name}</a>
             </dd>
@@ -94,6 +93,7 @@ function Ending({
   save: ReturnType<typeof useSave<'dryingRuns'>>;
 }) {
   const erase = useRemove('dryingRuns');
+  const { page: t, thrownAwayNote } = words().drying;
   const [asking, setAsking] = useState<'lose' | 'delete'>();
   const keep = () => {
     setAsking(undefined);
@@ -103,7 +103,7 @@ function Ending({
   function lose() {
     const at = new Date().toISOString();
     const { gramsAfter: _, ...rest } = run;
-    save.mutate({ ...rest, checks: [...run.checks, { at, note: 'thrown away' }], endedAt: at }, run);
+    save.mutate({ ...rest, checks: [...run.checks, { at, note: thrownAwayNote }], endedAt: at }, run);
     setAsking(undefined);
     focusWhenThere('.dry-run h2');
   }
@@ -119,16 +119,14 @@ function Ending({
   if (asking)
     return (
       <AskFirst
-        question={asking === 'lose' ? `Was ${name} thrown away?` : `Delete the run of ${name}?`}
+        question={asking === 'lose' ? t.wasLost(name) : t.deleteRun(name)}
         error={erase.error}
-        keep="No, go back"
+        keep={t.goBack}
         onKeep={keep}
-        lose={asking === 'lose' ? 'It was thrown away' : 'Delete the run'}
+        lose={asking === 'lose' ? t.lost : t.delete}
         onLose={asking === 'lose' ? lose : remove}
       >
-        {asking === 'lose'
-          ? 'The run ends and nothing of it comes into the cupboard. What it took from the lot stays used.'
-          : 'For a run begun by mistake: what it took is in the lot again.'}
+        {asking === 'lose' ? t.lostMeans : t.deleteMeans}
       </AskFirst>
     );
   const ask = (what: 'lose' | 'delete') => {
@@ -139,11 +137,11 @@ function Ending({
     <div className="button-row dry-ending">
       {state !== 'lost' && (
         <Button className="quiet-button" onPress={() => ask('lose')}>
-          Thrown away…
+          {t.askLost}
         </Button>
       )}
       <Button className="quiet-button" onPress={() => ask('delete')}>
-        Delete this run…
+        {t.askDelete}
       </Button>
     </div>
   );

@@ -2,7 +2,9 @@
 import { nextLoadOf } from '../../household/reckon/drying/drying-loads.ts';
 import type { Outcome } from '../../household/reckon/drying/drying-outcome.ts';
 import { dayInWords } from '../../kitchen/days.ts';
+import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { DriedInMix } from './DriedInMix.tsx';
 import type { DryParts } from './RunChecks.tsx';
@@ -12,24 +14,24 @@ export function RunResult({ line, outcome }: DryParts & { outcome: Outcome }) {
   const { run, lot, dried } = line;
   const { house } = useMixDraft();
   const next = lot && nextLoadOf(house, lot);
+  const t = words().drying.result;
   return (
-    <section className="dry-result" aria-label="Result">
+    <section className="dry-result" aria-label={t.section}>
       {dried && (
         <p>
-          {dried.frozen ? 'In the freezer' : 'In the cupboard'} as{' '}
-          <a href={linkTo('cupboard', dried.id)}>{dried.name}</a>
-          {dried.form === 'fresh' && ', half dried: it is not weighed out till it was dried on'}.
+          <Sentence
+            of={dried.form === 'fresh' ? t.halfDried : dried.frozen ? t.inFreezer : t.inStock}
+            with={{ pack: () => <a href={linkTo('cupboard', dried.id)}>{dried.name}</a> }}
+          />
         </p>
       )}
       {run.accepted && (
-        <p className="notice-line">
-          Kept on {dayInWords(run.accepted.on)} though it may be too damp: “{run.accepted.note}”
-        </p>
+        <p className="notice-line">{t.keptThough(dayInWords(run.accepted.on), run.accepted.note)}</p>
       )}
       {next && lot && (
         <p>
           <a className="dry-next-load" href={linkTo('drying', lot.id)}>
-            Start load {next.done + 1} of {next.of}
+            {t.startLoad(next.done + 1, next.of)}
           </a>
         </p>
       )}

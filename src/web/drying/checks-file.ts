@@ -1,5 +1,6 @@
 /** The checks of a drying run as a file for other calendars, made on the page. */
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
+import { words } from '../../words/words.ts';
 import { withRandomIds } from '../shared/random-ids.ts';
 import { saveAs } from '../shared/save-as.ts';
 
@@ -13,5 +14,5 @@ export async function downloadChecks(
   const text = withRandomIds(() =>
     asIcs(dryingEntries({ id: run.id, name }, times), { stamp: new Date().toISOString(), reminders: true }),
   );
-  saveAs('drying-looks.ics', 'text/calendar', text);
+  saveAs(words().drying.check.fileName, 'text/calendar', text);
 }

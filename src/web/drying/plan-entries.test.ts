@@ -18,10 +18,10 @@ describe('what is typed before a run', () => {
   });
 
   it('never takes more than there is', () => {
-    expect(read({ taken: '1001' }).faults.taken).toMatch(/1001 g is more than the 1 kg that are left/);
-    expect(read({ ready: '1001' }).faults.ready).toMatch(/more than the 1000 g taken from the lot/);
+    expect(read({ taken: '1001' }).faults.taken).toMatch(/1.001 kg is more than the 1 kg that are left/);
+    expect(read({ ready: '1001' }).faults.ready).toMatch(/more than the 1 kg taken from the pack/);
     expect(read({ taken: '', ready: '900' }).faults).toMatchObject({
-      taken: 'Taken from the lot is empty: enter a number.',
+      taken: 'Taken from the pack is empty: enter a number.',
       ready: undefined,
     });
   });
@@ -34,7 +34,7 @@ describe('what is typed before a run', () => {
     expect(read({ ready: '900', load: 'own', perDm2: '20', each: '950' }).faults.each).toMatch(
       /950 g is more than the 900 g that are ready/,
     );
-    expect(read({ ready: '900', load: 'own' }).faults.per).toMatch(/^Grams on 1 dm² is empty/);
+    expect(read({ ready: '900', load: 'own' }).faults.per).toMatch(/^Weight on 1 dm² is empty/);
     const one = read({ ready: '900', load: 'own', perDm2: '100', each: 'x' });
     expect([one.loads, one.values.each, one.faults.each]).toEqual([1, 900, undefined]);
   });

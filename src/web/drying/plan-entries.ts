@@ -4,6 +4,7 @@ import type { DryingWay, DryKind } from '../../kitchen/drying/drying-practice.ts
 import { type DryingPlan, planDrying, type TrayRuns } from '../../kitchen/drying/tray-runs.ts';
 import type { Kitchen } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
+import { words } from '../../words/words.ts';
 import { asText, type Read, readAbove0 } from './LabelledNumber.tsx';
 
 /** The entries as they stand; undefined: as the program fills them in. */
@@ -57,9 +58,10 @@ export function readPlan(
       trays: { count: dryer.trays, dm2: dryer.trayArea },
       ...(gramsPerDm2 !== undefined && { gramsPerDm2 }),
     });
-  const taken = readAbove0(typed.taken, 'Taken from the lot');
-  const ready = readAbove0(typed.ready, 'Trimmed and ready');
-  const perDm2 = readAbove0(typed.perDm2, 'Grams on 1 dm²', { max: 1000 });
+  const t = words().drying.plan;
+  const taken = readAbove0(typed.taken, t.taken, { measure: 'mass' });
+  const ready = readAbove0(typed.ready, t.ready, { measure: 'mass' });
+  const perDm2 = readAbove0(typed.perDm2, t.perArea, { max: 1000, measure: 'mass' });
   const guess =
     taken.value !== undefined && p.trimLoss !== undefined ? taken.value * (1 - p.trimLoss / 100) : undefined;
   const about = ready.value ?? guess ?? taken.value;
@@ -73,35 +75,24 @@ export function readPlan(
   const way = ways[wayAt];
   if (!way) throw new RangeError(`no way is known to dry a ${typed.kind}`);
   const shown = {
-    each: typed.each ?? asText(ready.value === undefined ? undefined : ready.value / loads),
-    celsius: typed.celsius ?? asText(presetCelsius(way, dryer.celsius)),
+    each: typed.each ?? asText(ready.value === undefined ? undefined : ready.value / loads, 1, 'mass'),
+    celsius: typed.celsius ?? asText(presetCelsius(way, dryer.celsius), 1, 'heat'),
     hours: typed.hours ?? asText(way.hours[0]),
   };
-  const each = readAbove0(shown.each, 'On the trays now');
-  const celsius = readAbove0(shown.celsius, 'Temperature', { max: 250 });
-  const hours = readAbove0(shown.hours, 'Time', { max: 1000 });
+  const each = readAbove0(shown.each, t.onTrays, { measure: 'mass' });
+  const celsius = readAbove0(shown.celsius, t.temperature, { max: 250, measure: 'heat' });
+  const hours = readAbove0(shown.hours, t.time, { max: 1000 });
 
-  const tooMuch = (part: Read, of: number | undefined, words: string) =>
-    part.fault ?? (part.value !== undefined && of !== undefined && part.value > of ? words : undefined);
+  const tooMuch = (part: Read, of: number | undefined, say: (typed: string) => string) =>
+    part.fault ??
+    (part.value !== undefined && of !== undefined && part.value > of ? say(sayGrams(part.value)) : undefined);
   const faults = {
-    taken: tooMuch(
-      taken,
-      has + 0.05,
-      `Taken from the lot: ${typed.taken} g is more than the ${sayGrams(has)} that are left.`,
-    ),
-    ready: tooMuch(
-      ready,
-      taken.value,
-      `Trimmed and ready: ${typed.ready} g is more than the ${typed.taken} g taken from the lot.`,
-    ),
+    taken: tooMuch(taken, has + 0.05, (is) => t.takenTooMuch(is, sayGrams(has))),
+    ready: tooMuch(ready, taken.value, (is) => t.readyTooMuch(is, sayGrams(taken.value ?? 0))),
     each:
       loads === 1
         ? undefined
-        : tooMuch(
-            each,
-            ready.value,
-            `On the trays now: ${shown.each} g is more than the ${typed.ready} g that are ready.`,
-          ),
+        : tooMuch(each, ready.value, (is) => t.eachTooMuch(is, sayGrams(ready.value ?? 0))),
     per: typed.load === 'own' ? perDm2.fault : undefined,
     celsius: celsius.fault,
     hours: hours.fault,

@@ -10,6 +10,7 @@ import type { DriedRun } from '../../kitchen/drying/finished-run.ts';
 import { ingredientAt } from '../../kitchen/drying/ingredient-at.ts';
 import type { DryingRun, Moment } from '../../kitchen/model.ts';
 import { countedName, nutrient, type Tag } from '../../nutrition/nutrients.ts';
+import { words } from '../../words/words.ts';
 import { clockOf, sayTime } from '../shared/words/clock.ts';
 
 /** The next check of a run that goes on. */
@@ -26,12 +27,11 @@ export function checkLine(run: DryingRun, now: number): CheckLine | undefined {
   if (at === undefined) return undefined;
   const ms = Date.parse(at) - now;
   const due = ms <= 0;
+  const t = words().drying.check;
   return {
     at,
     due,
-    words: due
-      ? `Look and turn now: it was due at ${clockOf(at, now)}`
-      : `Look and turn at ${clockOf(at, now)}, in ${sayTime(ms)}`,
+    words: due ? t.dueSince(clockOf(at, now)) : t.next(clockOf(at, now), sayTime(ms)),
   };
 }
 
@@ -39,7 +39,7 @@ export function checkLine(run: DryingRun, now: number): CheckLine | undefined {
 export function checksDue(house: Household, now: number): { readonly key: string; readonly words: string }[] {
   return runLines(house).flatMap(({ run, name }) => {
     const check = checkLine(run, now);
-    return check?.due ? [{ key: `${run.id} ${check.at}`, words: `Look and turn now: ${name}` }] : [];
+    return check?.due ? [{ key: `${run.id} ${check.at}`, words: words().drying.check.due(name) }] : [];
   });
 }
 
@@ -49,14 +49,9 @@ export function sayWater(of: {
   readonly low: number;
   readonly high: number;
 }): string {
-  const one = (v: number) => String(Number(v.toFixed(1)));
+  const { drying, figures } = words();
   const exact = of.high - of.low < 0.05;
-  return exact ? `${one(of.moisture)} %` : `${one(of.moisture)} % (${one(of.low)} to ${one(of.high)} %)`;
-}
-
-/** "57 to 60", "90". */
-export function span([low, high]: readonly [number, number]): string {
-  return low === high ? String(low) : `${low} to ${high}`;
+  return exact ? figures.percent(of.moisture, 1) : drying.waterWithRange(of.moisture, of.low, of.high);
 }
 
 /** dm2 of a tray given in cm. */

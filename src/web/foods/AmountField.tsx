@@ -36,7 +36,7 @@ export function AmountField({ tag, stated, hint, error, onChange }: Props) {
   }
 
   return (
-    <div className="amount-field">
+    <div className="amount-field" data-amount={tag}>
       <NumberInput
         label={name}
         unit={shown}

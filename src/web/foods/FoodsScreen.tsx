@@ -1,13 +1,15 @@
 /** Foods: find one, read its figures, keep one's own. */
 
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
+import { isTag } from '../../nutrition/nutrients.ts';
 import { words } from '../../words/words.ts';
+import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
-import { go, linkTo } from '../shared/route.ts';
+import { go, linkTo, useRoute } from '../shared/route.ts';
 import { tableNote } from '../shared/table-name.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -32,6 +34,17 @@ export function FoodsScreen({ shown }: { shown: string | undefined }) {
   const t = words().foods;
   const mine = house.foods.filter((f) => f.name.toLowerCase().includes(sought));
   const own = house.foods.find((f) => f.id === shown);
+  /** A figure of an own food that the address asks for: the form opens at it, once. */
+  const [, , figure] = useRoute();
+  const asked = own && figure !== undefined && isTag(figure) ? `${own.id} ${figure}` : undefined;
+  const [opened, setOpened] = useState<string>();
+  if (asked !== opened) {
+    setOpened(asked);
+    if (asked !== undefined) setEditing(own);
+  }
+  useEffect(() => {
+    if (asked !== undefined) focusWhenThere(`[data-amount="${asked.split(' ')[1]}"] select`);
+  }, [asked]);
   const reference = shown ? byRef.get(shown) : undefined;
 
   function detail() {

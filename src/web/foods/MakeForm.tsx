@@ -113,7 +113,8 @@ function Preview({ made }: { made: Formed }) {
   return (
     <details>
       <summary>{words().foods.make.preview(rows.length)}</summary>
-      <div className="table-scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+      <section className="table-scroll" tabIndex={0} aria-label={words().foods.make.preview(rows.length)}>
         <table>
           <tbody>
             {rows.map(({ tag, name, unit }) => (
@@ -127,7 +128,7 @@ function Preview({ made }: { made: Formed }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </details>
   );
 }

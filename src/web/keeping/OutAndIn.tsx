@@ -1,19 +1,21 @@
 /** Everything out as files, and files in: looked at before anything is written. */
+import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
 import { BringIn } from './out-and-in/BringIn.tsx';
 import { TakeOut } from './out-and-in/TakeOut.tsx';
 import './out-and-in/out-and-in.css';
 
 export function OutAndIn() {
+  const t = words().exchange.ownTable;
   return (
     <>
       <TakeOut />
       <BringIn />
-      <section className="panel" aria-label="A table of your own">
-        <h2>A table of your own</h2>
-        <p>Foods and shares that you keep in a spreadsheet come in as foods of your own and a mix.</p>
+      <section className="panel" aria-label={t.title}>
+        <h2>{t.title}</h2>
+        <p>{t.text}</p>
         <a className="button" href={linkTo('household', 'table')}>
-          Bring in a table
+          {t.press}
         </a>
       </section>
     </>

@@ -17,7 +17,7 @@ export function BalanceFirst(props: {
       <p>{view.state === 'none' ? props.words.none : props.words.out}</p>
       {view.state === 'out' && (
         <Button className="button" onPress={() => void view.balance()}>
-          {words().mix.makeFit}
+          {words().mix.makeMixFit}
         </Button>
       )}
     </div>

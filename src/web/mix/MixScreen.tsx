@@ -214,7 +214,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
             {sheet ? words().common.close : t.nutrients}
           </Button>
           <Button
-            className="button"
+            className="button strip-fit"
             isDisabled={problem.foods.length === 0}
             onPress={() => void makeFit(view, mix)}
           >

@@ -1,5 +1,6 @@
 /** Shows the program to a device that may come in, and the pairing page to one that may not. */
 import { type ReactNode, useEffect, useState } from 'react';
+import { words } from '../../words/words.ts';
 import { type AccessState, fetchAccess } from '../store/access.ts';
 import { onUnpaired } from '../store/unpaired.ts';
 import { PairingScreen } from './PairingScreen.tsx';
@@ -22,7 +23,7 @@ export function PairedOnly({ children }: { children: ReactNode }) {
   if (access !== undefined) return children;
   return (
     <main id="main" className="page">
-      <h1>Opening the household…</h1>
+      <h1>{words().pairing.opening}</h1>
     </main>
   );
 }

@@ -2,7 +2,11 @@
 import { useMutation } from '@tanstack/react-query';
 import { type FormEvent, useState, useSyncExternalStore } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
+import { NameInput } from '../shared/typing/NameInput.tsx';
+import { LanguageChoice } from '../shared/words/LanguageChoice.tsx';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { pairDevice } from '../store/access.ts';
 import { forgetSecret, secretInAddress } from './secret.ts';
 import './pairing.css';
@@ -20,6 +24,7 @@ export function PairingScreen() {
       window.location.reload();
     },
   });
+  const t = words().pairing;
   const [tried, setTried] = useState(false);
   const codeless = secret === undefined && code.trim() === '';
   const nameless = name.trim() === '';
@@ -32,50 +37,47 @@ export function PairingScreen() {
 
   return (
     <main id="main" className="page pairing">
-      <h1>Pair this device</h1>
-      <p>
-        This household is opened only on devices that are paired. Each is paired once, and can be put out
-        again on any other.
-      </p>
+      <h1>{t.title}</h1>
+      <p>{t.intro}</p>
+      <LanguageChoice />
       <Form className="panel" onSubmit={submit}>
         {secret === undefined ? (
           <>
             <p>
-              The code is shown where Pouchful was started, and on a paired device under{' '}
-              <b>Household › Devices</b> when you press <b>Pair a device</b>.
+              <Sentence of={t.where} with={{ b: (text) => <b>{text}</b> }} />
             </p>
             <TextField value={code} onChange={setCode} isInvalid={tried && codeless} autoFocus>
-              <Label>Pairing code</Label>
+              <Label>{t.code}</Label>
               <Input
                 className="pairing-code"
                 autoComplete="off"
                 autoCapitalize="characters"
                 spellCheck={false}
-                placeholder="ABCD-EFGH"
+                placeholder={t.codeExample}
               />
-              {tried && codeless && <p className="field-error">Type the code.</p>}
+              {tried && codeless && <p className="field-error">{t.typeCode}</p>}
             </TextField>
           </>
         ) : (
-          <p>The link brought the code along.</p>
+          <p>{t.byLink}</p>
         )}
-        <TextField value={name} onChange={setName} isInvalid={tried && nameless} maxLength={40}>
-          <Label>What is this device called?</Label>
-          <Input autoComplete="off" placeholder="Kitchen phone" />
-          {tried && nameless && <p className="field-error">Give it a name, such as Kitchen phone.</p>}
+        <TextField value={name} onChange={setName} isInvalid={tried && nameless}>
+          <Label>{t.name}</Label>
+          <NameInput autoComplete="off" placeholder={t.example} most={40} />
+          {tried && nameless && <p className="field-error">{t.nameless}</p>}
         </TextField>
-        <p className="hint">The name stands beside what is changed here.</p>
+        <p className="hint">{t.nameHint}</p>
         <Failed error={pair.error} />
         {pair.error && secret !== undefined && (
           <p>
             <Button className="quiet-button" onPress={forgetSecret}>
-              Type a code instead
+              {t.typeInstead}
             </Button>
           </p>
         )}
         <div className="button-row">
           <Button type="submit" className="button strong">
-            {pair.isPending ? 'Pairing…' : 'Pair this device'}
+            {pair.isPending ? t.pairing : t.title}
           </Button>
         </div>
       </Form>
@@ -89,9 +91,7 @@ function onAddress(changed: () => void): () => void {
 }
 
 function suggestedName(): string {
-  return /\b(?:iPad|Tablet)\b/i.test(navigator.userAgent)
-    ? 'Tablet'
-    : /\bMobi|iPhone|Android/i.test(navigator.userAgent)
-      ? 'Phone'
-      : 'Computer';
+  const t = words().pairing;
+  if (/\b(?:iPad|Tablet)\b/i.test(navigator.userAgent)) return t.tablet;
+  return /\bMobi|iPhone|Android/i.test(navigator.userAgent) ? t.phone : t.computer;
 }

@@ -21,6 +21,7 @@ interface Props {
   readonly drying: boolean;
   /** Why it cannot be bought, where somebody sells it. */
   readonly why: string | undefined;
+  readonly stale: boolean;
   /** Selector of the food's place on the page. */
   readonly at: string;
   /** Once a fresh food is chosen. */
@@ -28,7 +29,7 @@ interface Props {
   readonly children: ReactNode;
 }
 
-export function LineMore({ line, dried, drying, why, at, onChosen, children }: Props) {
+export function LineMore({ line, dried, drying, why, stale, at, onChosen, children }: Props) {
   const { house } = useMixDraft();
   const [editing, setEditing] = useState<string>();
   const { food, name, packs } = line;
@@ -41,7 +42,7 @@ export function LineMore({ line, dried, drying, why, at, onChosen, children }: P
       <FromStock line={line} />
       {drying && (
         <DryAtHome food={food} name={name} dried={dried} at={at} onChosen={onChosen}>
-          {how && <FreshNote line={line} />}
+          {how && !stale && <FreshNote line={line} />}
         </DryAtHome>
       )}
       <Offers

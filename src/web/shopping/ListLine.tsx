@@ -32,9 +32,11 @@ interface Props {
   /** Whether it is something that is dried at home: a herb, a vegetable, a fruit, or nobody knows. */
   readonly mayBeDried: boolean;
   readonly why: string | undefined;
+  /** Whether the line may not be the answer to what is asked now. */
+  readonly stale: boolean;
 }
 
-export function ListLine({ line, get, step, dried, mayBeDried, why }: Props) {
+export function ListLine({ line, get, step, dried, mayBeDried, why, stale }: Props) {
   const { house } = useMixDraft();
   const { kitchen, change } = useKitchen();
   const [open, setOpen] = useState(false);
@@ -47,8 +49,8 @@ export function ListLine({ line, get, step, dried, mayBeDried, why }: Props) {
   const drying = driedAtHome(house, food);
   const ticked = kitchen.basket?.[food];
   const how: How = ticked?.home ? 'home' : drying || asking ? 'dry' : 'bought';
-  const amount = amountWords(get, line.toBuy);
-  const marks = marksOf(line, get);
+  const amount = amountWords(get, line.toBuy, stale);
+  const marks = marksOf(line, get, stale);
   const keep = (next: typeof ticked) => change({ basket: withTick(kitchen.basket, food, next) });
 
   function dryIt() {
@@ -107,6 +109,7 @@ export function ListLine({ line, get, step, dried, mayBeDried, why }: Props) {
           dried={dried}
           drying={how === 'dry'}
           why={why}
+          stale={stale}
           at={at}
           onChosen={() => setAsking(false)}
         >

@@ -80,6 +80,7 @@ export function ShopList({ list, mix, size, buying, stale }: Props) {
                   dried={mix.problem.foods.find((f) => f.id === line.food)?.ref}
                   mayBeDried={mayBeDried(line.food)}
                   why={list.missing.find((m) => m.food === line.food)?.why}
+                  stale={stale}
                 />
               ))}
             </ul>

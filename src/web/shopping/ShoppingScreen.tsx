@@ -63,6 +63,7 @@ function Shop({ kept }: { kept: Mix }) {
   const t = words().shopping;
   const day = today();
   const [aim, setAim] = useState<PackAim>(() => (deviceStorage.getItem(AIM) === 'waste' ? 'waste' : 'cost'));
+  const [resizing, setResizing] = useState(false);
   const buying = useBuying();
   const mix = useMemo(
     () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
@@ -92,7 +93,12 @@ function Shop({ kept }: { kept: Mix }) {
       <p className="shop-size" role="status">
         {forSize}
       </p>
-      <details className="shop-resize" open={grams === undefined ? true : undefined}>
+      <details
+        className="shop-resize"
+        // Opened of itself where a size is needed, it stays open while one is typed.
+        open={resizing || grams === undefined}
+        onToggle={(e) => setResizing(e.currentTarget.open)}
+      >
         <summary>{t.changeSize}</summary>
         <NextBatchFields mix={kept} chosen={chosen} />
       </details>

@@ -86,9 +86,10 @@ export function linePrice(line: Pick<ShoppingLine, 'price' | 'priceAtLeast'>): s
   return priceWords(line.price ?? line.priceAtLeast, line.price === undefined);
 }
 
-/** "18 g", "156 g fresh"; where nobody knows how much fresh food it takes, what is needed dried. */
-export function amountWords({ form, grams, atLeast }: ToGet, toBuy: number): string {
+/** "18 g", "156 g fresh"; where nobody knows how much fresh food it takes, what is needed dried. @param stale while that is worked out */
+export function amountWords({ form, grams, atLeast }: ToGet, toBuy: number, stale = false): string {
   const t = words().shopping.list;
+  if (grams === undefined && stale) return '…';
   if (grams === undefined) return t.dried(sayGrams(Math.ceil(toBuy)));
   const said = sayGrams(grams);
   if (form === 'dry') return said;
@@ -96,12 +97,12 @@ export function amountWords({ form, grams, atLeast }: ToGet, toBuy: number): str
 }
 
 /** What is short about a line, beside its amount. */
-export function marksOf(line: ShoppingLine, get: ToGet): string[] {
+export function marksOf(line: ShoppingLine, get: ToGet, stale = false): string[] {
   const t = words().shopping.list;
   const there = [...line.fromLots, ...line.fromTrays].reduce((sum, l) => sum + l.asMixed, 0);
   return [
     ...(get.form === 'fresh' && get.grams !== undefined ? [t.gives(sayGrams(Math.round(line.toBuy)))] : []),
-    ...(get.form === 'fresh' && get.grams === undefined ? [t.freshUnknown] : []),
+    ...(get.form === 'fresh' && get.grams === undefined && !stale ? [t.freshUnknown] : []),
     ...(get.atLeast ? [t.trimUnknown] : []),
     ...(there > 0 ? [t.partly(sayGrams(Math.round(there)))] : []),
     ...(line.passed.length > 0 ? [t.notCounted(line.passed.length)] : []),

@@ -26,6 +26,7 @@ export function FoodsStep({ own }: { own: OwnMix }) {
   const matches = useMatches(foods.map(wordsOf));
 
   async function makeFit() {
+    if (working) return;
     setWorking(true);
     const wrong = await own.makeFit().catch((error: Error) => error.message);
     setWorking(false);
@@ -65,17 +66,16 @@ export function FoodsStep({ own }: { own: OwnMix }) {
         >
           {t.add}
         </Button>
-        <Button
-          className="big-button"
-          isDisabled={foods.length === 0}
-          isPending={working}
-          onPress={() => void makeFit()}
-        >
+        <Button className="big-button" isDisabled={foods.length === 0} onPress={() => void makeFit()}>
           {t.makeFit}
         </Button>
       </div>
       <p role="status" className="start-told">
-        {typed.working ? t.lookingUp : typed.told && t.told(typed.told.added, typed.told.there)}
+        {working
+          ? t.working
+          : typed.working
+            ? t.lookingUp
+            : typed.told && t.told(typed.told.added, typed.told.there)}
         {foods.length > 0 && ` ${t.count(foods.length)}`}
       </p>
       {typed.told && typed.told.left.length > 0 && (

@@ -191,3 +191,15 @@ describe('keys', () => {
     expect(undoesTyping({ tagName: 'BODY' })).toBe(false);
   });
 });
+
+test('a step that changes nothing any more is passed over, and one press changes something', () => {
+  const versions = [{ n: 0 }, { n: 1 }, { n: 2 }] as const;
+  let history = changed<Version>(NO_HISTORY, { before: versions[0], after: versions[1] }, '', 0);
+  history = changed(history, { before: versions[1], after: versions[2] }, '', 9000);
+  // What the last step did was taken back elsewhere meanwhile.
+  const upon: Remake<Version> = (from, to, now) => (from.n === 2 ? now : to);
+  const turned = undone(history, versions[1], upon);
+  expect(turned?.present).toEqual(versions[0]);
+  expect(undone(turned?.history ?? NO_HISTORY, versions[0], upon)).toBeUndefined();
+  expect(undone(history, versions[1], (_from, _to, now) => now)).toBeUndefined();
+});

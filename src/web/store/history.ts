@@ -30,7 +30,7 @@ export interface Turned<T> {
   readonly history: History<T>;
 }
 
-/** Makes the change from one version to another upon the present. */
+/** Makes the change from one version to another upon the present; gives the present itself back where nothing changes. */
 export type Remake<T> = (from: T, to: T, present: T) => T;
 
 export const NO_HISTORY: History<never> = { past: undefined, future: undefined, open: undefined };
@@ -59,26 +59,35 @@ export function changed<T>(
   };
 }
 
-/** Takes back the last step; undefined where there is none. */
+/**
+ * Takes back the last step that still changes something; undefined where there is none. Steps that change nothing any
+ * more (a slider brought back to where it was, what another device took back already) go with it.
+ */
 export function undone<T>(history: History<T>, present: T, remake: Remake<T>): Turned<T> | undefined {
-  const { past, future } = history;
-  if (!past) return undefined;
-  const { before, after, next } = past;
-  return {
-    present: remake(after, before, present),
-    history: { past: next, future: onto(future, before, after), open: undefined },
-  };
+  for (let { past } = history; past; past = past.next) {
+    const { before, after, next } = past;
+    const turned = remake(after, before, present);
+    if (turned !== present)
+      return {
+        present: turned,
+        history: { past: next, future: onto(history.future, before, after), open: undefined },
+      };
+  }
+  return undefined;
 }
 
-/** Makes again the step last taken back; undefined where there is none. */
+/** Makes again the step last taken back that still changes something; undefined where there is none. */
 export function redone<T>(history: History<T>, present: T, remake: Remake<T>): Turned<T> | undefined {
-  const { past, future } = history;
-  if (!future) return undefined;
-  const { before, after, next } = future;
-  return {
-    present: remake(before, after, present),
-    history: { past: onto(past, before, after), future: next, open: undefined },
-  };
+  for (let { future } = history; future; future = future.next) {
+    const { before, after, next } = future;
+    const turned = remake(before, after, present);
+    if (turned !== present)
+      return {
+        present: turned,
+        history: { past: onto(history.past, before, after), future: next, open: undefined },
+      };
+  }
+  return undefined;
 }
 
 function onto<T>(next: Steps<T> | undefined, before: T, after: T): Steps<T> {

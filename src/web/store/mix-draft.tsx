@@ -48,12 +48,18 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
       const before = current();
       if (!before) return;
       const after = next(before);
-      if (after === before) return;
+      if (isSame(before, after)) return;
       const kept = keep(before, after);
-      histories.set(
-        before.id,
-        changed(histories.get(before.id) ?? NO_HISTORY, { before, after: kept }, step, Date.now()),
+      const history = changed(
+        histories.get(before.id) ?? NO_HISTORY,
+        { before, after: kept },
+        step,
+        Date.now(),
       );
+      const { past } = history;
+      // A slider that came back to where it was has changed nothing to take back.
+      const back = past !== undefined && isSame(past.before, past.after);
+      histories.set(before.id, back ? { ...history, past: past.next } : history);
       redraw();
     },
     [current, histories],
@@ -63,7 +69,12 @@ export function MixDraftProvider({ house, children }: { house: Household; childr
     (by: typeof undone) => {
       const now = current();
       const turned = now && by(histories.get(now.id) ?? NO_HISTORY, now, remake);
-      if (!turned) return;
+      if (!turned) {
+        // None of the steps on this side changes anything any more.
+        if (now) histories.set(now.id, { ...NO_HISTORY, ...otherSide(histories.get(now.id), by) });
+        redraw();
+        return;
+      }
       histories.set(now.id, turned.history);
       redraw();
       keep(now, turned.present);
@@ -110,8 +121,29 @@ function keep(before: Mix, next: Mix): Mix {
 }
 
 /** A step taken back or made again upon the mix as it stands; what others changed since stays as they left it. */
-const remake: Remake<Mix> = (from, to, now) =>
-  same(from, now) ? to : (mergeRecord('mixes', from, to, now, 'theirs').merged ?? now);
+const remake: Remake<Mix> = (from, to, now) => {
+  const made = same(from, now) ? to : (mergeRecord('mixes', from, to, now, 'theirs').merged ?? now);
+  return isSame(made, now) ? now : made;
+};
+
+/** The steps of the side that was not asked for. */
+function otherSide(history: History<Mix> = NO_HISTORY, by: typeof undone) {
+  return by === undone ? { future: history.future } : { past: history.past };
+}
+
+/** Shares this close are one, percent: solving again leaves the last digits otherwise. */
+const NO_SHARE = 1e-6;
+
+/** Whether two versions of a mix say the same, whenever they were saved. */
+function isSame(a: Mix, b: Mix): boolean {
+  if (a === b) return true;
+  const ids = new Set([...Object.keys(a.shares), ...Object.keys(b.shares)]);
+  return (
+    [...ids].every(
+      (id) => Math.abs((a.shares[id] ?? Number.NaN) - (b.shares[id] ?? Number.NaN)) < NO_SHARE,
+    ) && same({ ...a, shares: {}, updatedAt: '' }, { ...b, shares: {}, updatedAt: '' })
+  );
+}
 
 export function useMixDraft(): MixDraft {
   const draft = useContext(Context);

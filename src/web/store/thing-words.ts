@@ -5,7 +5,7 @@ import type { Body } from './sync/change.ts';
 
 /** @param states of the thing; the first that has a name gives it */
 export function thingOf(kind: Kind, states: readonly (Body | undefined)[]): string {
-  const { kinds, things } = words().household;
+  const { things, unnamed } = words().household;
   for (const state of states) if (state && 'name' in state) return things[kind](state.name);
-  return kinds[kind];
+  return unnamed[kind];
 }

@@ -24,7 +24,8 @@ export function ProfileTable({ profile }: { profile: TargetProfile }) {
   return (
     <>
       <FibreSentence profile={profile} />
-      <div className="table-scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+      <section className="table-scroll" tabIndex={0} aria-label={profile.name}>
         <table className="bounds">
           <thead>
             <tr>
@@ -41,14 +42,13 @@ export function ProfileTable({ profile }: { profile: TargetProfile }) {
                   {boundsText(b.min, b.max)} {boundUnit(b)}
                 </td>
                 <td className="source">
-                  {sourceWords(b.source)}
-                  <Standing bound={b} />
+                  {sourceWords(b.source)} <Standing bound={b} />
                 </td>
               </tr>
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
     </>
   );
 }

@@ -7,7 +7,6 @@ import type { Mix } from '../../household/model.ts';
 import { EXAMPLE } from '../../household/reckon/example.ts';
 import { firstSteps, isMade } from '../../household/reckon/first-steps.ts';
 import { isNew } from '../../household/reckon/new-household.ts';
-import { NOT_A_VET } from '../../kitchen/advice.ts';
 import { words } from '../../words/words.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useCalendar } from '../shared/hooks/useCalendar.ts';
@@ -39,7 +38,7 @@ export function TodayScreen({ start }: { start: ReactNode }) {
       {start}
       {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} />}
       <MixChoice />
-      <p className="hint today-foot">{NOT_A_VET}</p>
+      <p className="hint today-foot">{words().kitchen.notAVet}</p>
     </main>
   );
 }

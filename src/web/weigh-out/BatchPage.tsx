@@ -269,7 +269,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
           </Button>
         </p>
       ))}
-      <PourList lines={foodLines(batch, answer.value)} />
+      <PourList lines={foodLines(batch, state.asked ? { ...answer.value, next: undefined } : answer.value)} />
       <ScaleStep
         step={batch.problem.scale_step_grams}
         onChange={(step) => !waits && keep(batch, withScaleStep(batch, step))}

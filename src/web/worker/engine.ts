@@ -4,6 +4,7 @@ import { type Remote, wrap } from 'comlink';
 import { useMemo, useSyncExternalStore } from 'react';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import { words } from '../../words/words.ts';
+import { mannerOfDevice } from '../shared/words/manner.ts';
 import type { FormulationWorker } from './formulation.worker.ts';
 import { latest } from './latest.ts';
 import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
@@ -14,7 +15,8 @@ const SLOW_AFTER = 20_000;
 function openWorker(): WorkerEnd {
   const worker = new Worker(new URL('./formulation.worker.ts', import.meta.url), {
     type: 'module',
-    name: JSON.stringify(words().figures.manner),
+    // As the device keeps it: this file is loaded before the page's own texts are.
+    name: JSON.stringify(mannerOfDevice()),
   });
   const remote = wrap<Record<string, (...args: unknown[]) => Promise<unknown>>>(worker);
   return {

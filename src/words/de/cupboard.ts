@@ -13,8 +13,11 @@ export const cupboard = (f: Figures): Cupboard => {
     freezing: 'Einfrieren',
     waiting: (n) =>
       n === 0
-        ? 'Zurzeit muss keine Packung hinein'
-        : f.form(n, { one: 'Eine Packung muss hinein', other: `${f.number(n)} Packungen müssen hinein` }),
+        ? 'Zurzeit muss keine Packung eingefroren werden'
+        : f.form(n, {
+            one: 'Eine Packung muss noch eingefroren werden',
+            other: `${f.number(n)} Packungen müssen noch eingefroren werden`,
+          }),
     list: {
       empty:
         'Noch keine Packung eingetragen. Trag ein, was du zu Hause hast: eine Packung für jede Tüte und jedes Glas.',
@@ -186,7 +189,7 @@ export const cupboard = (f: Figures): Cupboard => {
     freezer: {
       title: 'Einfrieren',
       now: (grams, room) => `Gegen Insekten darin: ${grams} von ${room}.`,
-      packs: 'Packungen, die hinein müssen',
+      packs: 'Packungen zum Einfrieren',
       none: 'Zurzeit keine.',
       sayFirst: 'Sag oben, wie viel hineinpasst und wie kalt es ist; dann lassen sich die Tage planen.',
       tickAll: (n) => `Alle ${f.number(n)} abhaken, die lange genug gedauert haben`,

@@ -81,6 +81,11 @@ export const exchange = (f: Figures): Exchange => ({
     food: (name) => `Zutat: ${name}`,
     save: 'Als Datei speichern',
   },
+  ownTable: {
+    title: 'Eine eigene Tabelle',
+    text: 'Zutaten und Anteile aus deiner Tabellenkalkulation kommen als eigene Zutaten und als Mischung herein.',
+    press: 'Eine Tabelle übernehmen',
+  },
   reading: {
     finished: 'eine fertige Charge wird nicht geändert',
     theKitchen: 'die Küche',

@@ -35,13 +35,6 @@ export const foods = (f: Figures): Foods => ({
     other: 'Andere Zutaten',
   },
   source: (written) => replaced(written, PHRASES),
-  lacking: {
-    thing: (what) => `In den Tabellen fehlt: ${what}.`,
-    nearest: (name) => `Am nächsten kommt: ${name}.`,
-    addOwn: 'Lege sie als eigene Zutat nach ihrem Etikett an.',
-    notAll: 'Keine Zutat der Tabellen hat alle diese Wörter.',
-    spelt: (word) => `Keine Zutat der Tabellen heißt „${word}“; gezeigt wird, was fast so geschrieben wird.`,
-  },
   page: {
     cautions: 'Vorsicht',
     inMix: 'In der Mischung',

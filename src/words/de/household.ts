@@ -46,6 +46,18 @@ export const household = (f: Figures): Household => ({
     batches: (name) => `Charge „${name}“`,
     kitchen: () => 'was die Küche hat',
   },
+  unnamed: {
+    foods: 'eine eigene Zutat',
+    profiles: 'ein eigener Bedarf',
+    animals: 'ein Tier',
+    mixes: 'eine Mischung',
+    versions: 'eine Version einer Mischung',
+    lots: 'eine Packung',
+    offers: 'ein Angebot',
+    dryingRuns: 'eine Trocknung',
+    batches: 'eine Charge',
+    kitchen: 'was die Küche hat',
+  },
   fields: {
     name: 'Name',
     species: 'Tierart',

@@ -95,11 +95,7 @@ export const mix = (f: Figures): Mix => ({
     unpriced: (n) =>
       `Am billigsten braucht für jede Zutat einen Preis; ${f.form(n, { one: 'einer fehlt', other: `${f.number(n)} fehlen` })} noch.`,
   },
-  fitFirst: {
-    none: (then) =>
-      `Keine Mischung dieser Zutaten hält alle Grenzen ein. Was nicht zusammengeht und was hilft, steht oben; danach: ${then}.`,
-    out: (then) => `So ist die Mischung nicht im Bereich. Mach sie erst passend; danach: ${then}.`,
-  },
+  makeMixFit: 'Die Mischung passend machen',
   mend: {
     title: 'Was nicht zusammengeht und was hilft',
     one: 'Das lässt sich nicht einhalten',

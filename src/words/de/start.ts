@@ -99,6 +99,7 @@ export const start = (f: Figures): Start => ({
     hint: 'Eine je Zeile, zum Beispiel „Haferflocken, 5 %“, „Hirse 15 g“ oder einfach „Linsen“. Enter fügt hinzu. Du kannst auch eine Liste oder Tabelle einfügen. 20 bis 30 Zutaten geben eine gute Mischung (üblich, keine Quelle).',
     add: 'Hinzufügen',
     makeFit: 'Passend machen',
+    working: 'Wird ausgerechnet…',
     lookingUp: 'Sie werden gesucht…',
     told: (added, there) =>
       [

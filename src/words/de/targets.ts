@@ -2,7 +2,7 @@ import type { Targets } from '../en/targets.ts';
 import type { Figures } from '../figures.ts';
 
 const PRACTICE = 'Protein 17-19 %, Fett 4-7 %, Faser 6-15 % der ganzen Ration, wie gefüttert.';
-const NO_FIGURES = 'Für das meiste Calcium und den meisten Zucker gibt es keine Zahlen.';
+const NO_FIGURES = 'Wie viel Calcium und Zucker es höchstens sein darf: dafür gibt es keine Zahlen.';
 
 export const targets = (f: Figures): Targets => ({
   title: 'Bedarf',

@@ -13,8 +13,11 @@ export const cupboard = (f: Figures) => {
     freezing: 'Freezing',
     waiting: (n: number) =>
       n === 0
-        ? 'No pack needs it now'
-        : f.form(n, { one: 'One pack needs it', other: `${f.number(n)} packs need it` }),
+        ? 'No pack has to be frozen now'
+        : f.form(n, {
+            one: 'One pack still has to be frozen',
+            other: `${f.number(n)} packs still have to be frozen`,
+          }),
     list: {
       empty: 'No pack is kept yet. Add what you have at home, one pack for each bag or jar.',
       search: 'Search packs',
@@ -176,7 +179,7 @@ export const cupboard = (f: Figures) => {
     freezer: {
       title: 'Freezing',
       now: (grams: string, room: string) => `In it against insects now: ${grams} of ${room}.`,
-      packs: 'Packs that need it',
+      packs: 'Packs to freeze',
       none: 'None at present.',
       sayFirst: 'Say above how much the freezer holds and how cold it is; then the days can be planned.',
       tickAll: (n: number) => `Tick off all ${f.number(n)} that have lasted long enough`,

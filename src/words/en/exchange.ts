@@ -81,6 +81,11 @@ export const exchange = (f: Figures) => ({
     food: (name: string) => `Food: ${name}`,
     save: 'Save as a file',
   },
+  ownTable: {
+    title: 'A table of your own',
+    text: 'Foods and shares that you keep in a spreadsheet come in as foods of your own and a mix.',
+    press: 'Bring in a table',
+  },
   reading: {
     finished: 'a finished batch is not changed',
     theKitchen: 'the kitchen',

@@ -34,13 +34,6 @@ export const foods = (f: Figures) => ({
   },
   /** A source as it was written, its usual phrases in the language spoken. */
   source: (written: string) => written,
-  lacking: {
-    thing: (what: string) => `The tables have no ${what}.`,
-    nearest: (name: string) => `The nearest is ${name}.`,
-    addOwn: 'Add it as your own food from its label.',
-    notAll: 'No food in the tables has all of these words.',
-    spelt: (word: string) => `No food in the tables is called “${word}”; shown is what is spelt nearly so.`,
-  },
   page: {
     cautions: 'Cautions',
     inMix: 'In the mix',

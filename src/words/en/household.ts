@@ -41,6 +41,19 @@ export const household = (f: Figures) => ({
     batches: (name: string) => `the batch “${name}”`,
     kitchen: (_name: string) => 'what the kitchen has',
   },
+  /** A thing without a name, within a sentence. */
+  unnamed: {
+    foods: 'a food of your own',
+    profiles: 'needs of your own',
+    animals: 'an animal',
+    mixes: 'a mix',
+    versions: 'a version of a mix',
+    lots: 'a pack',
+    offers: 'an offer',
+    dryingRuns: 'a drying run',
+    batches: 'a batch',
+    kitchen: 'what the kitchen has',
+  },
   /** What forms call the fields, by their stored names. */
   fields: {
     name: 'Name',

@@ -95,11 +95,7 @@ export const mix = (f: Figures) => ({
     unpriced: (n: number) =>
       `Cheapest needs a price for every food; ${f.form(n, { one: 'one has', other: `${f.number(n)} have` })} none yet.`,
   },
-  fitFirst: {
-    none: (then: string) =>
-      `No mix of these foods keeps all limits. What does not go together, and what mends it, stands near the top; ${then} after that.`,
-    out: (then: string) => `The mix is not in range as it stands. Make it fit first; ${then} after that.`,
-  },
+  makeMixFit: 'Make the mix fit',
   mend: {
     title: 'What does not go together, and what mends it',
     one: 'This cannot be kept',

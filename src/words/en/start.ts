@@ -98,6 +98,7 @@ export const start = (f: Figures) => ({
     hint: 'One a line, for example “oats, 5 %”, “millet 15 g” or just “lentils”. Enter adds. You can paste a list or a table. 20 to 30 foods make a good mix (common practice, no source).',
     add: 'Add',
     makeFit: 'Make it fit',
+    working: 'Working it out…',
     lookingUp: 'Looking them up…',
     told: (added: number, there: readonly string[]) =>
       [

@@ -2,7 +2,7 @@
 import type { Figures } from '../figures.ts';
 
 const PRACTICE = 'Protein 17-19 %, fat 4-7 %, fibre 6-15 % of the whole ration as fed.';
-const NO_FIGURES = 'Most calcium and most sugar: no figures.';
+const NO_FIGURES = 'How much calcium and sugar may be at most: no figures.';
 
 export const targets = (f: Figures) => ({
   title: 'Needs',

@@ -13,8 +13,11 @@ export const cupboard = (f: Figures): Cupboard => {
     freezing: 'Invriezen',
     waiting: (n) =>
       n === 0
-        ? 'Nu hoeft er geen pak in'
-        : f.form(n, { one: 'Eén pak moet erin', other: `${f.number(n)} pakken moeten erin` }),
+        ? 'Nu hoeft geen pak ingevroren te worden'
+        : f.form(n, {
+            one: 'Eén pak moet nog ingevroren worden',
+            other: `${f.number(n)} pakken moeten nog ingevroren worden`,
+          }),
     list: {
       empty: 'Er staat nog geen pak. Voeg toe wat je in huis hebt: één pak voor elke zak of pot.',
       search: 'Pakken zoeken',
@@ -174,7 +177,7 @@ export const cupboard = (f: Figures): Cupboard => {
     freezer: {
       title: 'Invriezen',
       now: (grams, room) => `Nu tegen insecten erin: ${grams} van ${room}.`,
-      packs: 'Pakken die erin moeten',
+      packs: 'Pakken om in te vriezen',
       none: 'Nu geen.',
       sayFirst: 'Zeg hierboven hoeveel erin past en hoe koud het is; dan kunnen de dagen gepland worden.',
       tickAll: (n) => `Alle ${f.number(n)} afvinken die lang genoeg hebben geduurd`,

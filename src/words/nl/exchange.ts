@@ -81,6 +81,11 @@ export const exchange = (f: Figures): Exchange => ({
     food: (name) => `Ingrediënt: ${name}`,
     save: 'Als bestand bewaren',
   },
+  ownTable: {
+    title: 'Een eigen tabel',
+    text: 'Ingrediënten en aandelen uit je spreadsheet komen erin als eigen ingrediënten en een mengsel.',
+    press: 'Een tabel overnemen',
+  },
   reading: {
     finished: 'een afgemaakte batch wordt niet gewijzigd',
     theKitchen: 'de keuken',

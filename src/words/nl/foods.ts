@@ -35,13 +35,6 @@ export const foods = (f: Figures): Foods => ({
     other: 'Andere ingrediënten',
   },
   source: (written) => replaced(written, PHRASES),
-  lacking: {
-    thing: (what) => `In de tabellen ontbreekt: ${what}.`,
-    nearest: (name) => `Het dichtst erbij: ${name}.`,
-    addOwn: 'Voeg het toe als eigen ingrediënt van het etiket.',
-    notAll: 'Geen ingrediënt in de tabellen heeft al deze woorden.',
-    spelt: (word) => `Geen ingrediënt in de tabellen heet ‘${word}’; je ziet wat bijna zo geschreven wordt.`,
-  },
   page: {
     cautions: 'Pas op',
     inMix: 'In het mengsel',

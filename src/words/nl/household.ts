@@ -46,6 +46,18 @@ export const household = (f: Figures): Household => ({
     batches: (name) => `batch „${name}”`,
     kitchen: () => 'wat de keuken heeft',
   },
+  unnamed: {
+    foods: 'een eigen ingrediënt',
+    profiles: 'een eigen behoefte',
+    animals: 'een dier',
+    mixes: 'een mengsel',
+    versions: 'een versie van een mengsel',
+    lots: 'een pak',
+    offers: 'een aanbieding',
+    dryingRuns: 'een droogbeurt',
+    batches: 'een batch',
+    kitchen: 'wat de keuken heeft',
+  },
   fields: {
     name: 'Naam',
     species: 'Diersoort',

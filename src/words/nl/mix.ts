@@ -95,11 +95,7 @@ export const mix = (f: Figures): Mix => ({
     unpriced: (n) =>
       `Het goedkoopst heeft voor elk ingrediënt een prijs nodig; ${f.form(n, { one: 'er ontbreekt er nog een', other: `er ontbreken er nog ${f.number(n)}` })}.`,
   },
-  fitFirst: {
-    none: (then) =>
-      `Geen mengsel van deze ingrediënten blijft binnen alle grenzen. Wat niet samengaat en wat helpt, staat bovenaan; daarna: ${then}.`,
-    out: (then) => `Zo is het mengsel niet binnen bereik. Maak het eerst passend; daarna: ${then}.`,
-  },
+  makeMixFit: 'Het mengsel passend maken',
   mend: {
     title: 'Wat niet samengaat en wat helpt',
     one: 'Dit kan niet',

@@ -33,7 +33,7 @@ export const shopping = (f: Figures): Shopping => {
       how: (food) => `Hoe je eraan komt: ${food}`,
       bought: 'Gekocht',
       home: 'In huis',
-      dry: 'Droog ik zelf',
+      dry: 'Zelf drogen',
       more: (food) => `Meer over ${food}`,
       gives: (grams) => `geeft ${grams} gedroogd`,
       partly: (grams) => `nog ${grams} in je voorraad`,
@@ -205,7 +205,7 @@ export const shopping = (f: Figures): Shopping => {
       dry: 'Droog',
       fresh: 'Vers',
       countsOnceDried: (food) =>
-        `Het telt zodra je bij ${food} “Droog ik zelf” kiest: daaruit volgt hoeveel er gedroogd overblijft.`,
+        `Het telt zodra je bij ${food} “Zelf drogen” kiest: daaruit volgt hoeveel er gedroogd overblijft.`,
       save: 'De prijs bewaren',
     },
     dryAtHome: {

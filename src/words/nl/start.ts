@@ -98,6 +98,7 @@ export const start = (f: Figures): Start => ({
     hint: 'Eén per regel, bijvoorbeeld “havermout, 5 %”, “gierst 15 g” of gewoon “linzen”. Enter voegt toe. Je kunt ook een lijst of tabel plakken. Met 20 tot 30 ingrediënten krijg je een goed mengsel (gangbaar, geen bron).',
     add: 'Toevoegen',
     makeFit: 'Passend maken',
+    working: 'Wordt uitgerekend…',
     lookingUp: 'Ze worden opgezocht…',
     told: (added, there) =>
       [

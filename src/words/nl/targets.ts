@@ -2,7 +2,7 @@ import type { Targets } from '../en/targets.ts';
 import type { Figures } from '../figures.ts';
 
 const PRACTICE = 'Eiwit 17-19 %, vet 4-7 %, vezel 6-15 % van het hele rantsoen, zoals gevoerd.';
-const NO_FIGURES = 'Voor het meeste calcium en de meeste suiker zijn er geen cijfers.';
+const NO_FIGURES = 'Hoeveel calcium en suiker het hoogstens mag zijn: daarvoor zijn er geen cijfers.';
 
 export const targets = (f: Figures): Targets => ({
   title: 'Behoefte',

@@ -1,6 +1,7 @@
 /** The lot that a drying run leaves, or the run dried on. */
 import { driedLot } from '../../../kitchen/drying/finished-run.ts';
 import type { Day, DryingRun, Lot, Moment } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Household } from '../../model.ts';
 import { cupboardFood } from '../cupboard/lot-foods.ts';
 import { lotName } from '../cupboard/lot-name.ts';
@@ -18,11 +19,12 @@ export function lotFrom(
   run: DryingRun,
   p: { readonly moisture: number; readonly on: Day; readonly frozen?: 'dry' | 'damp' },
 ): Lot {
+  const t = words().drying;
   const fresh = lotOf(house, run);
   const food = fresh?.food ?? '';
-  const plain = cupboardFood(house, food)?.name ?? fresh?.name ?? 'Food';
+  const plain = cupboardFood(house, food)?.name ?? fresh?.name ?? t.food;
   const taken = house.lots.filter((l) => l.id !== lotIdOf(run)).map((l) => l.name);
-  const name = p.frozen === 'damp' ? `${plain}, half dried` : plain;
+  const name = p.frozen === 'damp' ? t.halfDried(plain) : plain;
   const lot = driedLot(run, {
     id: lotIdOf(run),
     food,
@@ -38,5 +40,8 @@ export function lotFrom(
 export function driedOn(run: DryingRun, at: Moment): DryingRun {
   const { gramsAfter, endedAt: _, ...rest } = run;
   if (gramsAfter === undefined) return run;
-  return { ...rest, checks: [...run.checks, { at, grams: gramsAfter, note: 'weighed, and dried on' }] };
+  return {
+    ...rest,
+    checks: [...run.checks, { at, grams: gramsAfter, note: words().drying.weighedAndDriedOn }],
+  };
 }

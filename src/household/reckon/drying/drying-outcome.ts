@@ -6,6 +6,7 @@ import { type DriedRun, finishedRun } from '../../../kitchen/drying/finished-run
 import { freshMoistureBySample } from '../../../kitchen/drying/moisture.ts';
 import type { FreshFood } from '../../../kitchen/drying/yields.ts';
 import type { DryingRun } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Household } from '../../model.ts';
 import { cupboardFood } from '../cupboard/lot-foods.ts';
 import { lotById } from '../cupboard/lot-index.ts';
@@ -37,14 +38,14 @@ export function outcomeOf(
   fresh: FreshFood | undefined,
   p: { readonly scaleStep: number; readonly grams?: number },
 ): Outcome {
-  if (!fresh) return { ok: false, fault: 'Say first which fresh food it is: its water is needed.' };
+  if (!fresh) return { ok: false, fault: words().drying.fault.sayFreshFirst };
   try {
     const known = measuredWater(house, run, fresh, p.scaleStep, new Set());
     if (!known && fresh.composition.WATER === undefined)
       return {
         ok: false,
         needsSample: true,
-        fault: `The water of ${fresh.name} is not known. Dry a small sample till it loses no more weight, and enter its two weights.`,
+        fault: words().drying.fault.waterNotKnown(fresh.name),
       };
     const weighed = p.grams === undefined ? run : { ...run, gramsAfter: p.grams };
     // A sample of the very food that is judged says its water by itself: how the whole was weighed has no part in it.

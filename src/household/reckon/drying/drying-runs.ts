@@ -1,6 +1,7 @@
 /** What is to dry, and where each drying run stands. */
 import { type LotStock, leftOver } from '../../../kitchen/cupboard/cupboard.ts';
 import type { DryingRun, Lot } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Household } from '../../model.ts';
 import { contentsOf } from '../cupboard/contents.ts';
 import { driedIn, lotById } from '../cupboard/lot-index.ts';
@@ -29,10 +30,11 @@ export function runLines(house: Household): RunLine[] {
     .map((run): RunLine => {
       const lot = lotById(house, run.lot);
       const dried = driedIn(house, run.id);
-      const load = run.load && run.load.of > 1 ? `, load ${run.load.n} of ${run.load.of}` : '';
+      const t = words().drying;
+      const food = lot?.name ?? t.goneFood;
       return {
         run,
-        name: `${lot?.name ?? 'Food of a lot that is gone'}${load}`,
+        name: run.load && run.load.of > 1 ? t.load(food, run.load.n, run.load.of) : food,
         state: runState(run),
         ...(lot && { lot }),
         ...(dried && { dried }),

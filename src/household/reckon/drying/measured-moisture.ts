@@ -4,6 +4,7 @@ import type { ReferenceFood } from '../../../foods/reference.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { ingredientAt } from '../../../kitchen/drying/ingredient-at.ts';
 import type { Day } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Mix, OwnFood } from '../../model.ts';
 import { withProblem } from '../mix/mix-edits.ts';
 
@@ -28,7 +29,7 @@ export function ownAtMoisture(food: OwnFood, moisture: number, on: Day): OwnFood
     ? atMoisture(food, moisture)
     : { composition: { ...food.composition, WATER: moisture }, sd: food.sd };
   const { WATER: _, ...sd } = figures.sd;
-  const said = food.source.replace(/; at [\d.]+ % water as dried on .*$/, '');
-  const measured = Number(moisture.toFixed(1));
-  return { ...food, ...figures, sd, source: `${said}; at ${measured} % water as dried on ${dayInWords(on)}` };
+  // What was said so before, in whichever language, does not hold any more.
+  const said = food.source.replace(/; (at|mit|met) [\d.,]+ % (water|Wasser)[^;]*$/, '');
+  return { ...food, ...figures, sd, source: words().drying.asDried(said, moisture, dayInWords(on)) };
 }

@@ -6,7 +6,7 @@ import { words } from '../../../words/words.ts';
 import { AskFirst } from '../../shared/AskFirst.tsx';
 import { FormFoot } from '../../shared/FormFoot.tsx';
 import { useNow } from '../../shared/hooks/now.ts';
-import { NameInput } from '../../shared/NameInput.tsx';
+import { NameInput } from '../../shared/typing/NameInput.tsx';
 import { clockOf } from '../../shared/words/clock.ts';
 import { type PairedDevice, putOut, renameDevice } from '../../store/access.ts';
 

@@ -1,7 +1,7 @@
 /** What a settled table comes to, shown before it is written: foods of the keeper's own and a mix. */
 
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Label, TextField } from 'react-aria-components';
 import type { ReadTable } from '../../../household/exchange/table/read-table.ts';
 import { tableFile } from '../../../household/exchange/table/table-file.ts';
 import { proposalOf } from '../../../household/exchange/table/table-proposal.ts';
@@ -11,6 +11,7 @@ import { Choice } from '../../shared/Choice.tsx';
 import { Failed } from '../../shared/Failed.tsx';
 import { go } from '../../shared/route.ts';
 import { today } from '../../shared/today.ts';
+import { NameInput } from '../../shared/typing/NameInput.tsx';
 import { allProfiles, useHousehold } from '../../store/household.ts';
 import { newId } from '../../store/new-id.ts';
 import { useReferenceFoods } from '../../worker/engine.ts';
@@ -21,9 +22,11 @@ interface Props {
   table: ReadTable;
   inHand: TableInHand;
   house: Household;
+  /** What was pasted is kept. */
+  written(): void;
 }
 
-export function TableOutcome({ table, inHand, house }: Props) {
+export function TableOutcome({ table, inHand, house, written }: Props) {
   const t = words().ownTable.outcome;
   const profiles = allProfiles(house);
   const [tableName, setTableName] = useState(
@@ -76,6 +79,7 @@ export function TableOutcome({ table, inHand, house }: Props) {
       if (counts.kept + counts.different + counts.gone > 0) throw new Error(t.sameName);
       await bringIn(text, 'add', token);
       await refetch();
+      written();
       if (mix) go('mix', mix.id);
       else go('foods');
     } catch (e) {
@@ -103,7 +107,7 @@ export function TableOutcome({ table, inHand, house }: Props) {
       <div className="fields">
         <TextField className="wide" value={tableName} onChange={setTableName}>
           <Label>{t.from}</Label>
-          <Input autoComplete="off" maxLength={150} />
+          <NameInput autoComplete="off" most={150} />
         </TextField>
         {hasShares && (
           <label className="tick">
@@ -115,7 +119,7 @@ export function TableOutcome({ table, inHand, house }: Props) {
           <>
             <TextField value={mixName} onChange={setMixName}>
               <Label>{t.nameOfMix}</Label>
-              <Input autoComplete="off" maxLength={150} />
+              <NameInput autoComplete="off" most={150} />
             </TextField>
             <Choice
               label={t.needs}

@@ -1,4 +1,5 @@
 /** A keeper's own table comes in: the table, what its columns mean, what becomes of its rows, and what is then written. */
+import { useLeaving } from '../../shared/hooks/leaving.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { TableColumns } from './TableColumns.tsx';
 import { TableOutcome } from './TableOutcome.tsx';
@@ -12,6 +13,7 @@ export function TableWizard() {
   const { house } = useMixDraft();
   const inHand = useTable(house.foods);
   const { table } = inHand;
+  const free = useLeaving(inHand.source !== undefined);
   return (
     <div className="table-wizard">
       <TableSourceForm inHand={inHand} />
@@ -23,7 +25,13 @@ export function TableWizard() {
             !table.questions.some((q) => q.answer === undefined && q.id !== 'columns') && (
               <TableRows rows={table.rows} inHand={inHand} ownFoods={house.foods} />
             )}
-          <TableOutcome key={inHand.source?.name} table={table} inHand={inHand} house={house} />
+          <TableOutcome
+            key={inHand.source?.name}
+            table={table}
+            inHand={inHand}
+            house={house}
+            written={free}
+          />
         </>
       )}
     </div>

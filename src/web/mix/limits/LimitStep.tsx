@@ -7,6 +7,7 @@ import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'rea
 import type { Mix } from '../../../household/model.ts';
 import { limitOwners } from '../../../household/reckon/mix/own-limits.ts';
 import type { Day } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import { today } from '../../shared/today.ts';
 import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
@@ -26,6 +27,7 @@ export function LimitStep(props: {
 }) {
   const { mix, change, nameOf, act } = props;
   const { house } = useMixDraft();
+  const t = words().limits;
   const [open, setOpen] = useState(false);
   const owners = limitOwners(mix, house.animals);
   const target = allProfiles(house).find((p) => p.id === mix.profileId);
@@ -41,28 +43,18 @@ export function LimitStep(props: {
       <ModalOverlay className="overlay" isDismissable>
         <Modal className="modal">
           <Dialog className="dialog limit-step" role="alertdialog">
-            <Heading slot="title">
-              {many ? 'Limits' : 'A limit'} of {whose}
-            </Heading>
+            <Heading slot="title">{t.heading(many, whose)}</Heading>
             <ul className="limit-lines">
-              {lines.map(({ words, source }) => (
-                <li key={words}>
-                  {words}{' '}
-                  <small>
-                    {source === undefined ? 'You asked for this.' : `Source of the limit: ${source}`}
-                  </small>
+              {lines.map(({ words: line, source }) => (
+                <li key={line}>
+                  {line} <small>{source === undefined ? t.youAsked : t.source(source)}</small>
                 </li>
               ))}
             </ul>
-            <p>
-              {many ? 'These limits are' : 'This limit is'} there for{' '}
-              {owners.length > 0 ? owners.join(', ') : 'the animal'}. If you go on,{' '}
-              {many ? 'they become your own limits' : 'it becomes your own limit'} for this mix: kept with
-              today’s date, shown below the settings, and set back by one press.
-            </p>
+            <p>{t.about(many, owners)}</p>
             <div className="button-row">
               <Button className="button keep" autoFocus onPress={() => setOpen(false)}>
-                {many ? 'Keep the limits' : 'Keep the limit'}
+                {t.keep(many)}
               </Button>
               <Button
                 className="quiet-button"
@@ -72,7 +64,7 @@ export function LimitStep(props: {
                   requestAnimationFrame(() => requestAnimationFrame(() => act(today())));
                 }}
               >
-                {many ? 'Make them my own limits' : 'Make it my own limit'}
+                {t.makeOwn(many)}
               </Button>
             </div>
           </Dialog>

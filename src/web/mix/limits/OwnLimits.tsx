@@ -2,31 +2,33 @@
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../../household/model.ts';
 import { withLimitSetBack } from '../../../household/reckon/mix/own-limits.ts';
+import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
 import type { FormulationView } from '../useFormulation.ts';
 import { ownLimitWords } from './limit-words.ts';
 import './limits.css';
 
 export function OwnLimits({ mix, view }: { mix: Mix; view: FormulationView }) {
+  const t = words().limits;
   const limits = mix.problem.own_limits ?? [];
   if (limits.length === 0) return null;
   return (
-    <ul className="own-limits" aria-label="Limits that you changed">
+    <ul className="own-limits" aria-label={t.changed}>
       {limits.map((limit) => {
-        const words = ownLimitWords(limit);
+        const told = ownLimitWords(limit);
         return (
-          <li key={words}>
-            <span>{words}.</span>
+          <li key={told}>
+            <span>{told}.</span>
             <Button
               className="quiet-button small"
-              aria-label={`Set back: ${words}`}
+              aria-label={t.setBackOf(told)}
               onPress={() => {
-                void view.edit((m) => withLimitSetBack(m, limit), 'set back');
-                view.say('The limit is as the target has it again.');
+                void view.edit((m) => withLimitSetBack(m, limit), 'limit');
+                view.say(t.isBack);
                 focusWhenThere('.verdict .big-button');
               }}
             >
-              Set back
+              {t.setBack}
             </Button>
           </li>
         );

@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import type { Mix } from '../../../household/model.ts';
 import { otherTarget } from '../../../household/reckon/mix/eaters.ts';
 import { withProfile } from '../../../household/reckon/mix/mix-edits.ts';
+import { words } from '../../../words/words.ts';
 import { unconfirmedWords } from '../../shared/targets/target-words.ts';
 import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
 import { allProfiles } from '../../store/household.ts';
@@ -10,6 +11,7 @@ import { useMixDraft } from '../../store/mix-draft.tsx';
 import type { FormulationView } from '../useFormulation.ts';
 
 export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) {
+  const t = words().limits;
   const { house } = useMixDraft();
   const profiles = allProfiles(house);
   const own = profiles.find((p) => p.id === mix.profileId);
@@ -20,7 +22,7 @@ export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) 
     <>
       {other && (
         <p className="hint">
-          {other.name}’s own target is {other.profile.name}; this mix follows another.{' '}
+          {t.otherNeeds(other.name, other.profile.name)}{' '}
           {unconfirmedWords(other.profile) ? (
             <Unconfirmed profile={other.profile} />
           ) : (
@@ -28,7 +30,7 @@ export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) 
               className="quiet-button small"
               onPress={() => void view.edit((m) => withProfile(m, other.profile))}
             >
-              Follow {other.name}’s target
+              {t.follow(other.name)}
             </Button>
           )}
         </p>
@@ -37,7 +39,7 @@ export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) 
         .filter((p) => (p === own || brought.has(p.id)) && unconfirmedWords(p))
         .map((p) => (
           <p key={p.id} className="hint">
-            This mix was made with a target from memory, and keeps its rules. <Unconfirmed profile={p} />
+            {t.fromMemory} <Unconfirmed profile={p} />
           </p>
         ))}
     </>

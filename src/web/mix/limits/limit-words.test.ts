@@ -15,7 +15,10 @@ describe('the step before a limit gives way', () => {
       { pointer: '/rules/3/max', from: 50, to: 60 },
     ];
     expect(stepLines(problem, { changes }, String)).toEqual([
-      { words: 'Fat of the ration at most 7.5 % instead of 7 %.', source: 'common practice, no source' },
+      {
+        words: 'Fat of the whole ration at most 7.5 % instead of 7 %.',
+        source: 'common practice, no source',
+      },
       // What the keeper asked for needs no source.
       { words: 'Share of Seeds and grains of the mix at most 60 % instead of 50 %.', source: undefined },
     ]);
@@ -29,17 +32,17 @@ describe('the step before a limit gives way', () => {
     const changes = [{ pointer: '/rules/1/max', from: 7.5, to: 8 }];
     expect(stepLines(mix.problem, { changes }, String)).toEqual([
       {
-        words: 'Fat of the ration at most 8 % instead of 7.5 %.',
-        source: 'common practice, no source; the target has 4 to 7 %',
+        words: 'Fat of the whole ration at most 8 % instead of 7.5 %.',
+        source: 'common practice, no source; the needs say 4 to 7 %',
       },
     ]);
   });
 
   test('names the animals and their target', () => {
-    expect(whoseWords(['Bramble'], 'Adult hamster')).toBe('Bramble’s target “Adult hamster”');
-    expect(whoseWords(['Bramble', 'Nut'], 'Adult hamster')).toBe('Bramble and Nut’s target “Adult hamster”');
-    expect(whoseWords([], 'Adult hamster')).toBe('the target “Adult hamster”');
-    expect(whoseWords([], undefined)).toBe('the target');
+    expect(whoseWords(['Bramble'], 'Adult hamster')).toBe('Bramble’s needs “Adult hamster”');
+    expect(whoseWords(['Bramble', 'Nut'], 'Adult hamster')).toBe('Bramble and Nut’s needs “Adult hamster”');
+    expect(whoseWords([], 'Adult hamster')).toBe('the needs “Adult hamster”');
+    expect(whoseWords([], undefined)).toBe('the needs');
   });
 });
 

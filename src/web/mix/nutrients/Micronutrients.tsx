@@ -48,7 +48,7 @@ export function Micronutrients({
   const rows = evaluation ? micronutrientRows(evaluation, pelletPart, against) : [];
   const only = rows
     .filter((r) => r.onlyPellet)
-    .map(({ key }) => (key === 'CA:P' ? titleOf({ key }) : nutrientWord(key)));
+    .map(({ key }) => (key === 'CA:P' ? titleOf({ key }) : shortly(nutrientWord(key))));
   const t = words().nutrients.micro;
   return (
     <Folded className="micronutrients" summary={t.title(rows.length)}>
@@ -190,4 +190,9 @@ function at({ low, coverage }: Interval): number | undefined {
 /** Bounds turned to dry matter have more digits than anybody can read. */
 function rounded(bound: number | undefined): number | undefined {
   return bound === undefined ? undefined : Number(bound.toPrecision(3));
+}
+
+/** "folate" of "folate, total": a list has commas of its own. */
+function shortly(name: string): string {
+  return name.split(',')[0] ?? name;
 }

@@ -7,7 +7,7 @@
  */
 import { useEffect, useRef } from 'react';
 import { follow, gateRoute, shownHash, stay } from '../route.ts';
-import { formsWithTyped, isReloading } from '../typed-text.ts';
+import { formsWithTyped, isReloading } from '../typing/typed-text.ts';
 
 /** Things outside of forms that hold something unsaved. */
 const holders = new Set<object>();

@@ -1,7 +1,7 @@
 /** How this device's keeper reads: language and units, kept on the device; what the browser asks for until they choose. */
 import { languageOf, type Manner, PLAIN_MANNER, readManner } from '../../../words/manner.ts';
 import { deviceStorage } from '../device-storage.ts';
-import { reloadKeepingTyped } from '../typed-text.ts';
+import { reloadKeepingTyped } from '../typing/typed-text.ts';
 
 const KEY = 'pouchful.manner';
 

@@ -4,7 +4,7 @@ const CHANNEL = 'pouchful.tabs';
 /** How long an open page has to answer, ms; one that sleeps longer loses nothing, its changes keep their ids. */
 const ANSWER = 400;
 
-type Said = { readonly who: 'is there' } | { readonly here: string } | { readonly leaving: string };
+type Said = { readonly who: true } | { readonly here: string } | { readonly leaving: string };
 
 export interface Tabs {
   /** Asks who is there, then tells which pages are open. */
@@ -35,7 +35,7 @@ export function joinTabs(
   return {
     ask(then) {
       here.clear();
-      channel?.postMessage({ who: 'is there' } satisfies Said);
+      channel?.postMessage({ who: true } satisfies Said);
       setTimeout(() => then((other) => here.has(other)), channel ? ANSWER : 0);
     },
     leaving: () => channel?.postMessage({ leaving: tab } satisfies Said),

@@ -17,7 +17,9 @@ export function JarLabel({ label }: { label: BatchLabel }) {
       <article>
         <h1>{label.name}</h1>
         <p className="weigh-jar-days">
-          {t.madeOn} <b>{dayInWords(label.madeOn)}</b>
+          <span>
+            {t.madeOn} <b>{dayInWords(label.madeOn)}</b>
+          </span>
           <span>
             {t.useBy} <b>{dayInWords(label.useBy.day)}</b>
           </span>

@@ -1,7 +1,7 @@
 /** The field of a name inside a TextField: it takes as many letters as are kept, and says so before it is full. */
 import { Input, InputContext, type InputProps, useSlottedContext } from 'react-aria-components';
-import { MOST_NAME } from '../../formulation/problem/letters.ts';
-import { words } from '../../words/words.ts';
+import { MOST_NAME } from '../../../formulation/problem/letters.ts';
+import { words } from '../../../words/words.ts';
 import './name-input.css';
 
 /** From how many letters left on it is said. */

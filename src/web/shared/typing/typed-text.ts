@@ -1,11 +1,11 @@
 /**
  * What was typed on the screen at hand and may not be kept yet: before the screen is left the keeper is asked
- * (`hooks/leaving.ts`), and when it fails or the page is loaded anew, it can still be read and copied. It never leaves this
+ * (`../hooks/leaving.ts`), and when it fails or the page is loaded anew, it can still be read and copied. It never leaves this
  * tab.
  */
-import { words } from '../../words/words.ts';
-import { tabStorage } from './device-storage.ts';
-import { shownHash } from './route.ts';
+import { words } from '../../../words/words.ts';
+import { tabStorage } from '../device-storage.ts';
+import { shownHash } from '../route.ts';
 
 export interface Typed {
   readonly label: string;
