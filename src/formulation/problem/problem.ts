@@ -38,6 +38,9 @@ export interface Ingredient extends Read<typeof ingredientSchema> {}
 /** A food fed beside the mix (pellet, fresh food, treat); `share_of_ration` is percent of the ration as weighed. */
 export interface Beside extends Read<typeof besideSchema> {}
 
+/** How a fresh food beside the mix may count, as it is written in a problem. */
+export const AIR_DRY = 'air dry' satisfies Beside['counts_as'];
+
 /** Content per 100 g (of dry matter with basis "DM"), in the unit of the tagname. */
 export interface NutrientRule extends Read<typeof nutrientRuleSchema> {}
 /** First over second, amounts as their units stand (both in mg for CA and P). */

@@ -19,6 +19,13 @@ export const advice = (f: Figures): Advice => {
     add: (food, ref, share) => `${food} (${ref}) dazunehmen: ${f.percent(share)} der Mischung reichen.`,
     addPriced: (food, ref, share, price) =>
       `${food} (${ref}) dazunehmen: ${f.percent(share)} der Mischung reichen. Als Preis gilt ${f.number(price)} je kg wie bei der teuersten Zutat; trag den richtigen ein.`,
+    /** Kept as the source of a limit that was changed. */
+    ownLimit: {
+      ownChoice: (day, limits, source) => `eigene Wahl seit ${day}; der Bedarf hat ${limits} (${source})`,
+      noSource: 'keine Quelle',
+      least: (value) => `mindestens ${f.number(value, 6)}`,
+      most: (value) => `höchstens ${f.number(value, 6)}`,
+    },
     swap: {
       mustStay: (food, least) =>
         `${food} muss mindestens ${f.figure(least)} % der Mischung sein, darum kann nichts an die Stelle treten.`,

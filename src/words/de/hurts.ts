@@ -14,7 +14,7 @@ export const hurts = (f: Figures): Hurts => ({
   beside: (food, found) =>
     `${food}, neben der Mischung gefüttert: Auf der eigenen Zutatenliste steht ${found}, das darf nicht gefüttert werden.`,
   goAhead: 'Trotzdem, mit Begründung …',
-  goAheadWith: (food) => `Trotzdem füttern, mit Begründung: ${food}`,
+  goAheadWith: (food) => `Trotzdem, mit Begründung … (${food})`,
   gone: (food, found, day, note) =>
     `${food} ist dabei, weil du es am ${day} so entschieden hast („${note}“), obwohl ${found} auf der Liste steht.`,
   keepOut: 'Doch weglassen',

@@ -47,7 +47,7 @@ export const nutrients = (f: Figures): Nutrients => ({
       meets: 'deckt den Bedarf',
       short: 'zu wenig',
       over: 'zu viel',
-      'cannot tell': 'nicht zu sagen',
+      untold: 'nicht zu sagen',
     },
     comparedWith: 'Verglichen mit',
     fromMemory: (n) =>

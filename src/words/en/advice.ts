@@ -26,6 +26,14 @@ export const advice = (f: Figures) => {
       `Add ${food} (${ref}): ${f.percent(share)} of the mix is enough.`,
     addPriced: (food: string, ref: string, share: number, price: number) =>
       `Add ${food} (${ref}): ${f.percent(share)} of the mix is enough. Its price is taken as ${f.number(price)} per kg, like the dearest food; put in the real one.`,
+    /** Kept as the source of a limit that was changed. */
+    ownLimit: {
+      ownChoice: (day: string, limits: string, source: string) =>
+        `own choice since ${day}; the target has ${limits} (${source})`,
+      noSource: 'no source',
+      least: (value: number) => `at least ${f.number(value, 6)}`,
+      most: (value: number) => `at most ${f.number(value, 6)}`,
+    },
     swap: {
       mustStay: (food: string, least: number) =>
         `${food} must be at least ${f.figure(least)} % of the mix, so nothing can replace it.`,

@@ -22,7 +22,7 @@ export const hurts = (f: Figures) => ({
   beside: (food: string, found: string) =>
     `${food}, fed beside the mix: its own list of ingredients has ${found}, which must not be fed.`,
   goAhead: 'Go ahead, say why …',
-  goAheadWith: (food: string) => `Go ahead with ${food}, say why`,
+  goAheadWith: (food: string) => `Go ahead, say why … (${food})`,
   gone: (food: string, found: string, day: string, note: string) =>
     `${food} is in by your choice of ${day} (“${note}”), though its list has ${found}.`,
   keepOut: 'Keep it out',

@@ -49,7 +49,7 @@ export const nutrients = (f: Figures) => ({
       meets: 'meets the needs',
       short: 'too little',
       over: 'too much',
-      'cannot tell': 'cannot tell',
+      untold: 'cannot tell',
     },
     comparedWith: 'Compared with',
     fromMemory: (n: number) =>

@@ -22,6 +22,13 @@ export const advice = (f: Figures): Advice => {
     add: (food, ref, share) => `${food} (${ref}) toevoegen: ${f.percent(share)} van het mengsel is genoeg.`,
     addPriced: (food, ref, share, price) =>
       `${food} (${ref}) toevoegen: ${f.percent(share)} van het mengsel is genoeg. Als prijs telt ${f.number(price)} per kg, zoals bij het duurste ingrediënt; vul de echte in.`,
+    /** Kept as the source of a limit that was changed. */
+    ownLimit: {
+      ownChoice: (day, limits, source) => `eigen keuze sinds ${day}; de behoefte heeft ${limits} (${source})`,
+      noSource: 'geen bron',
+      least: (value) => `minstens ${f.number(value, 6)}`,
+      most: (value) => `hoogstens ${f.number(value, 6)}`,
+    },
     swap: {
       mustStay: (food, least) =>
         `${food} moet minstens ${f.figure(least)} % van het mengsel zijn, dus niets kan ervoor in de plaats.`,

@@ -14,7 +14,7 @@ export const hurts = (f: Figures): Hurts => ({
   beside: (food, found) =>
     `${food}, gevoerd naast het mengsel: op de eigen ingrediëntenlijst staat ${found}, dat mag niet worden gevoerd.`,
   goAhead: 'Toch doen, zeg waarom …',
-  goAheadWith: (food) => `Toch voeren, zeg waarom: ${food}`,
+  goAheadWith: (food) => `Toch doen, zeg waarom … (${food})`,
   gone: (food, found, day, note) =>
     `${food} zit erin omdat je dat op ${day} zo koos (“${note}”), hoewel ${found} op de lijst staat.`,
   keepOut: 'Toch weglaten',

@@ -47,7 +47,7 @@ export const nutrients = (f: Figures): Nutrients => ({
       meets: 'dekt de behoefte',
       short: 'te weinig',
       over: 'te veel',
-      'cannot tell': 'niet te zeggen',
+      untold: 'niet te zeggen',
     },
     comparedWith: 'Vergeleken met',
     fromMemory: (n) =>

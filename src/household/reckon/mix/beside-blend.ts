@@ -1,7 +1,7 @@
 /** What all that is fed beside the mix holds together, as one food. */
 import { onCrudeProtein } from '../../../foods/crude-protein.ts';
 import type { Composition, Figures } from '../../../foods/food.ts';
-import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
+import { AIR_DRY, type Beside, type Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { airDryFactor, airDryWater } from '../../../nutrition/air-dry.ts';
 import { NUTRIENTS, type Tag } from '../../../nutrition/nutrients.ts';
@@ -94,7 +94,7 @@ export function besideBlend(
       weight: alone ? 1 : shareNow(b, at),
       composition: compositionOf(b, known),
       low: b.low,
-      airDry: b.counts_as === 'air dry',
+      airDry: b.counts_as === AIR_DRY,
     })),
   );
 }

@@ -1,6 +1,6 @@
 /** What is fed beside the mix: shares and grams a day kept in step, and the room left. */
 import type { ReferenceFood } from '../../../foods/reference.ts';
-import type { Beside, Problem } from '../../../formulation/problem/problem.ts';
+import { AIR_DRY, type Beside, type Problem } from '../../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { airDryPart, canBeAirDry } from '../../../nutrition/air-dry.ts';
 import type { Mix, OwnFood } from '../../model.ts';
@@ -25,7 +25,7 @@ export function isFresh(water: number | undefined): boolean {
 
 /** Grams that count towards the ration for one gram on the scale; 1 for all but fresh food counted air dry. */
 export function countedPart(food: Pick<Beside, 'counts_as'>, water: number | undefined): number {
-  return food.counts_as === 'air dry' ? airDryPart(water) : 1;
+  return food.counts_as === AIR_DRY ? airDryPart(water) : 1;
 }
 
 /** Percent of the ration. @param part of a gram that counts, see {@link countedPart} */
@@ -95,7 +95,7 @@ export function referenceBeside(food: ReferenceFood, problem: Problem): Beside {
 }
 
 function airDry(food: Beside, fresh: boolean): Beside {
-  return fresh ? { ...food, counts_as: 'air dry' } : food;
+  return fresh ? { ...food, counts_as: AIR_DRY } : food;
 }
 
 /**
@@ -144,7 +144,7 @@ export function withChoice(mix: Mix, id: string, least: number | undefined, most
 /** Counts a fresh food without its water, or as weighed; grams a day stay, their share follows. */
 export function countAirDry(mix: Mix, id: string, airDry: boolean, waterOf: WaterOf): Mix {
   return changed(mix, id, ({ counts_as: _, ...b }) => {
-    const next: Beside = airDry ? { ...b, counts_as: 'air dry' } : b;
+    const next: Beside = airDry ? { ...b, counts_as: AIR_DRY } : b;
     return inStep(next, mix.problem.daily_grams, waterOf);
   });
 }

@@ -2,7 +2,7 @@
 
 import type { Composition } from '../../../foods/food.ts';
 import { isWhole } from '../../../formulation/explain/in-range.ts';
-import type { Beside, Ingredient, Problem } from '../../../formulation/problem/problem.ts';
+import { AIR_DRY, type Beside, type Ingredient, type Problem } from '../../../formulation/problem/problem.ts';
 import type { BesideShares, Evaluation, NutrientLine } from '../../../formulation/problem/result.ts';
 import { COMPLETE } from '../../../kitchen/tolerances.ts';
 import type { Tag } from '../../../nutrition/nutrients.ts';
@@ -56,7 +56,7 @@ export function withoutFresh(
   problem: Problem,
   chosen: BesideShares | undefined,
 ): { problem: Problem; fresh: readonly Beside[] } {
-  const fresh = problem.beside.filter((b) => b.counts_as === 'air dry');
+  const fresh = problem.beside.filter((b) => b.counts_as === AIR_DRY);
   const share = (b: Beside) => chosen?.[b.id]?.share ?? writtenShare(b, problem.daily_grams);
   const left = 100 - fresh.reduce((sum, b) => sum + share(b), 0);
   const beside = problem.beside

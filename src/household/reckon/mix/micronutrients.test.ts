@@ -47,13 +47,13 @@ test('what is fed beside the mix follows from ration and mix', () => {
 });
 
 test('a target inside the interval cannot be told, and a target above all of it is missed', () => {
-  expect(row(at({ VITD: line([0, 0], [0, 10], [100, 0]) }), 'VITD').judgement).toBe('cannot tell');
+  expect(row(at({ VITD: line([0, 0], [0, 10], [100, 0]) }), 'VITD').judgement).toBe('untold');
   expect(row(at({ CA: line([100, 100], [100, 200], [100, 0]) }), 'CA').judgement).toBe('short');
 });
 
 test('a target of which nothing is known is shown, and not as short', () => {
   const iodine = row(at({}), 'ID');
-  expect(iodine.judgement).toBe('cannot tell');
+  expect(iodine.judgement).toBe('untold');
   expect(iodine.ration.coverage).toBe(0);
   expect(iodine.onlyPellet).toBe(false);
 });
@@ -85,7 +85,7 @@ test('a target per 1000 kcal is compared with the energy, and cannot be told whe
   expect(row.judgement).toBe('meets');
   for (const said of [row.ration, row.mix, row.pellet]) expect(said?.low).toBeCloseTo(2.5, 12);
   expect(row.basis).toBe('per 1000 kcal');
-  expect(told(line([400, 400], [0, 500], [100, 0])).judgement).toBe('cannot tell');
+  expect(told(line([400, 400], [0, 500], [100, 0])).judgement).toBe('untold');
 });
 
 test('a least and a most on different bases are two rows', () => {

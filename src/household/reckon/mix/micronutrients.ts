@@ -14,7 +14,7 @@ export interface Interval {
 }
 
 /** What can be said of a content against its target; "cannot tell" where what is unknown decides. */
-export type Judgement = 'meets' | 'short' | 'over' | 'cannot tell' | 'no target';
+export type Judgement = 'meets' | 'short' | 'over' | 'untold' | 'untargeted';
 
 export interface MicronutrientRow {
   readonly key: Tag | 'CA:P';
@@ -137,7 +137,7 @@ function judge(
 ): Judged {
   if (!line || !parts) {
     const pellet = pelletPart > 0 ? NOTHING : undefined;
-    const judgement = bound ? 'cannot tell' : 'no target';
+    const judgement = bound ? 'untold' : 'untargeted';
     return {
       mix: NOTHING,
       ration: NOTHING,
@@ -164,7 +164,7 @@ function judge(
       pellet: (line.low - (1 - pelletPart) * line.low_mix) / parts.ration,
     },
     judgement,
-    onlyPellet: short && pelletPart > 0 && (judgement === 'meets' || judgement === 'cannot tell'),
+    onlyPellet: short && pelletPart > 0 && (judgement === 'meets' || judgement === 'untold'),
   };
 }
 
@@ -193,11 +193,11 @@ function per(interval: Interval, parts: number): Interval {
 const SLACK = 1e-9;
 
 function judged({ low, high }: Interval, bound: { min?: number; max?: number } | undefined): Judgement {
-  if (bound === undefined || (bound.min === undefined && bound.max === undefined)) return 'no target';
+  if (bound === undefined || (bound.min === undefined && bound.max === undefined)) return 'untargeted';
   const { min = 0, max = Number.POSITIVE_INFINITY } = bound;
   if (high < min * (1 - SLACK)) return 'short';
   if (low > max * (1 + SLACK)) return 'over';
-  return low >= min * (1 - SLACK) && high <= max * (1 + SLACK) ? 'meets' : 'cannot tell';
+  return low >= min * (1 - SLACK) && high <= max * (1 + SLACK) ? 'meets' : 'untold';
 }
 
 function calciumToPhosphorus(

@@ -14,6 +14,7 @@ import type {
 } from '../../../formulation/problem/problem.ts';
 import type { Change } from '../../../formulation/problem/result.ts';
 import type { Day } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Animal, Mix } from '../../model.ts';
 import { isDryRule, withoutRule, withProblem } from './mix-edits.ts';
 
@@ -80,18 +81,18 @@ function recorded(mix: Mix, row: number, before: Rule | undefined, on: Day): Mix
     const rules = mix.problem.rules.map((r, i) => (i === row ? was : r));
     return withRecords(withProblem(mix, { rules }), (l) => !isOf(l, before));
   }
+  const t = words().advice.ownLimit;
   const now = {
     ...after,
-    source: `own choice since ${on}; the target has ${boundWords(was)} (${was.source ?? 'no source'})`,
+    source: t.ownChoice(on, boundWords(was), was.source ?? t.noSource),
   };
   const rules = mix.problem.rules.map((r, i) => (i === row ? now : r));
   return withRecord(withProblem(mix, { rules }), { was, now, on }, before);
 }
 
 function boundWords({ min, max }: Limit): string {
-  return [min !== undefined && `at least ${min}`, max !== undefined && `at most ${max}`]
-    .filter(Boolean)
-    .join(', ');
+  const t = words().advice.ownLimit;
+  return [min !== undefined && t.least(min), max !== undefined && t.most(max)].filter(Boolean).join(', ');
 }
 
 /** The record of a limit as it stands, where the keeper changed it before. */

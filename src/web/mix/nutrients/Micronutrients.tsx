@@ -94,7 +94,7 @@ function Rows({ rows }: { rows: readonly MicronutrientRow[] }) {
 function Row({ row }: { row: MicronutrientRow }) {
   const { min, max } = row;
   const t = words().nutrients;
-  const judged = row.judgement === 'no target' ? undefined : t.micro.judged[row.judgement];
+  const judged = row.judgement === 'untargeted' ? undefined : t.micro.judged[row.judgement];
   return (
     <li className={`micro ${row.judgement.replace(' ', '-')}`} data-nutrient={row.key}>
       <div className="micro-head">
@@ -130,8 +130,8 @@ const CHIP: Record<Judgement, string> = {
   meets: 'in',
   short: 'out',
   over: 'out',
-  'cannot tell': 'unknown',
-  'no target': '',
+  untold: 'unknown',
+  untargeted: '',
 };
 
 function Said({ term, of }: { term: string; of: Interval }) {

@@ -180,7 +180,7 @@ describe('windows', () => {
     const a = side(problem([], [ratio]), {}, { nutrients });
     const b = side(problem([], [protein]), {}, { nutrients });
     const { windows } = compareMixes(a, b);
-    expect(windows.map((w) => w.key)).toEqual(['PROCNT ration as fed', 'CA:P ration']);
+    expect(windows.map((w) => w.key)).toEqual(['PROCNT ration', 'CA:P ration']);
     expect(windows[0]!.at.a).toMatchObject({ value: 18, state: 'unasked', chance: undefined });
     expect(windows[0]!.at.a.min).toBeUndefined();
     expect(windows[1]!.at.b).toMatchObject({ value: 1.25, state: 'unasked' });
@@ -195,10 +195,10 @@ describe('windows', () => {
     ];
     const a = side(problem([], rules), {}, { nutrients });
     expect(compareMixes(a, a).windows.map((w) => [w.key, w.at.a.min, w.at.a.value])).toEqual([
-      ['PROCNT ration as fed', 17, 18],
-      ['PROCNT mix as fed', 15, 16],
+      ['PROCNT ration', 17, 18],
+      ['PROCNT mix', 15, 16],
       ['PROCNT ration DM', 18, 18],
-      ['PROCNT ration as fed again', undefined, 18],
+      ['PROCNT ration+', undefined, 18],
     ]);
   });
 
