@@ -234,7 +234,7 @@ describe('foods come and go', () => {
     }
     // Enter takes the first, and the keyboard stays where it is.
     await field.fill('amaranth grain');
-    await page.getByRole('button', { name: 'Add Amaranth grain' }).waitFor();
+    await page.getByRole('button', { name: 'Add Amaranth grain', exact: true }).waitFor();
     await page.getByText(/^\d+ foods?$/).waitFor();
     await field.press('Enter');
     await page.getByText('Amaranth grain was added.').waitFor();

@@ -16,7 +16,7 @@ export const why = (f: Figures): Why => ({
   unreadable: 'So lässt sich die Mischung nicht lesen; oben steht, warum.',
   noMix: 'Keine Mischung hält diese Regeln ein. Was nicht zusammenpasst und was hilft, steht weiter oben.',
   elsewhere: 'Das Folgende gilt für die beste Mischung. Die Mischung auf dem Bildschirm ist eine andere.',
-  fit: 'Passend machen',
+  fit: 'Die Mischung passend machen',
   nothing: 'Nichts hält sie auf.',
   best: {
     wishes:

@@ -16,7 +16,7 @@ export const why = (f: Figures) => ({
   unreadable: 'The mix cannot be read as it stands; the verdict above says why.',
   noMix: 'No mix keeps these rules. What collides, and what mends it, is listed near the top.',
   elsewhere: 'What follows is about the best mix. The mix on the screen is another.',
-  fit: 'Make it fit',
+  fit: 'Make the mix fit',
   nothing: 'Nothing holds it back.',
   best: {
     wishes: 'The best mix meets your wishes as well as these foods can; no limit stands in the way.',

@@ -16,7 +16,7 @@ export const why = (f: Figures): Why => ({
   unreadable: 'Zo kan het mengsel niet worden gelezen; hierboven staat waarom.',
   noMix: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat verder boven.',
   elsewhere: 'Dit gaat over het beste mengsel. Het mengsel op het scherm is een ander.',
-  fit: 'Passend maken',
+  fit: 'Het mengsel passend maken',
   nothing: 'Niets houdt het tegen.',
   best: {
     wishes:
