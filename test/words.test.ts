@@ -72,6 +72,8 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['is not', 'brought back', 'few to buy', 'energy share', 'Windows-1252'],
   ...['as fed', 'dry matter', 'per 1000 kcal'],
   ...['amino acid', 'added sugar'],
+  ...['crushed oil seed', 'oil seed', 'crushed grain', 'nut in shell'],
+  ...['given up', 'as planned', 'left out', 'to come'],
   ...['golden hamster', 'dwarf hamster', 'growth and adult', 'pregnant or nursing'],
   // Sources, said by `sourceWords` of src/foods/source-words.ts.
   ...['common practice, no source', 'own choice'],

@@ -171,7 +171,9 @@ describe.each([
 
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByRole('button', { name: 'Delete Rolled oats' }).click();
-    await page.getByText(/is used by the batch .Batch of March.; mark it as no longer used instead/).waitFor();
+    await page
+      .getByText(/is used by the batch .Batch of March.; mark it as no longer used instead/)
+      .waitFor();
 
     await page.reload();
     await page.getByText('Not used any more, insects in it: webs under the lid', { exact: true }).waitFor();

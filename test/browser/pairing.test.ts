@@ -86,7 +86,10 @@ test('a code that a paired device shows lets the phone in', async () => {
   const code = (await desk.getByLabel('Code', { exact: true }).textContent()) ?? '';
   await phone.getByLabel('Pairing code').fill(code.toLowerCase().replace('-', ' '));
   await press(phone, 'Pair this device');
-  await phone.getByRole('heading', { name: /^Weigh out/ }).first().waitFor();
+  await phone
+    .getByRole('heading', { name: /^Weigh out/ })
+    .first()
+    .waitFor();
   await desk.getByText('Kitchen phone is paired.').waitFor();
   await named(desk, 'Kitchen phone').waitFor();
   expect(await desk.getByLabel('Code', { exact: true }).count()).toBe(0);

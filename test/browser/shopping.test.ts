@@ -188,14 +188,28 @@ describe.each([
     await prices();
     await sum().getByText('€3.30, without 18 foods').waitFor();
     const oats = await needed('rolled-oats');
-    expect(grams(await line('rolled-oats').getByText(/is left over/).textContent(), / is left over/)).toBeCloseTo(500 - oats, 0);
+    expect(
+      grams(
+        await line('rolled-oats')
+          .getByText(/is left over/)
+          .textContent(),
+        / is left over/,
+      ),
+    ).toBeCloseTo(500 - oats, 0);
 
     await page.getByText('Least left over').click();
     await line('rolled-oats')
       .getByText(/^1 × 50 g from Bramble Barn/)
       .waitFor();
     await sum().getByText('€3.50, without 18 foods').waitFor();
-    expect(grams(await line('rolled-oats').getByText(/is left over/).textContent(), / is left over/)).toBeCloseTo(50 - oats, 0);
+    expect(
+      grams(
+        await line('rolled-oats')
+          .getByText(/is left over/)
+          .textContent(),
+        / is left over/,
+      ),
+    ).toBeCloseTo(50 - oats, 0);
     await page.getByText('Least money').click();
     await line('rolled-oats')
       .getByText(/^1 × 500 g from Alder Mill/)

@@ -492,7 +492,11 @@ describe('before a batch becomes another', () => {
     withWeighOut(
       { ...demo.batch, order: order(), pours: poured, ...(agreed && { agreed }) },
       { asks: true },
-      (w) => ({ ...w.state(), end: (pourSome(w, 100, () => 1), w.finish()) }),
+      (w) => {
+        const state = w.state();
+        pourSome(w, 100, () => 1);
+        return { ...state, end: w.finish() };
+      },
     );
 
   test('the keeper is asked, and until then nothing grows and no food goes', () => {

@@ -18,6 +18,6 @@ export function told(tag: Tag, amount: number): string {
 }
 
 /** To three digits. */
-export function round(amount: number): number {
+function round(amount: number): number {
   return Number(amount.toPrecision(3));
 }

@@ -61,11 +61,6 @@ export function joined(parts: readonly string[]): string {
   return words().figures.list(parts);
 }
 
-/** "a, b or c"; nothing for an empty list. */
-export function eitherOf(parts: readonly string[]): string {
-  return words().figures.either(parts);
-}
-
 export function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

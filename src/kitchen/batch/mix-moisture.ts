@@ -14,7 +14,7 @@ export const MIX_MOISTURE: { readonly most: number; readonly source: string } = 
 export function moistureRule(most = MIX_MOISTURE.most): Rule {
   if (!(most > 0 && most < 100))
     throw new RangeError(`the most moisture of a mix must be above 0 and below 100 g per 100 g, not ${most}`);
-  const source = most === MIX_MOISTURE.most ? MIX_MOISTURE.source : 'as the keeper says';
+  const source = most === MIX_MOISTURE.most ? MIX_MOISTURE.source : words().batch.ownMoisture;
   return { nutrient: 'WATER', max: most, on: 'mix', source };
 }
 

@@ -116,7 +116,7 @@ export function originOf(id: string, kept: CupboardContents): Origin {
   for (const at of seen.values()) {
     const run = at.driedIn === undefined ? undefined : runOf.get(at.driedIn);
     if (!run || driedFrom.has(run.id)) continue;
-    const from = lot(run.lot, `drying run "${run.id}"`);
+    const from = lot(run.lot, `dryingRun "${run.id}"`);
     driedFrom.set(run.id, { lot: from, run });
     if (!seen.has(from.id)) seen.set(from.id, from);
   }

@@ -121,7 +121,7 @@ export function dampDays(
   const table = cereal ? DAMP.cereal : DAMP.soybean;
   // Fruit above its limit is damper than any line of a table for seeds that still speaks of it.
   const row = table.find(([moisture]) => moisture >= food.water!) ?? table.at(-1)!;
-  const own = cereal ? 'cereal' : 'soybean; taken for want of a table of its own';
+  const own = cereal ? words().batch.dampTable.cereal : words().batch.dampTable.soybean;
   return { days: row[1], most, source: `${DAMP.source} (${own})` };
 }
 

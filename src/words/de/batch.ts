@@ -2,7 +2,9 @@ import type { Batch } from '../en/batch.ts';
 import type { Figures } from '../figures.ts';
 
 export const batch = (f: Figures): Batch => {
-  const months = (n: number) => f.count(n, { one: 'Monat', other: 'Monate' });
+  const months = (n: number) => f.count(n, { one: 'Monat', other: 'Monate'   ownMoisture: 'von dir so angegeben',
+  dampTable: { cereal: 'Getreide', soybean: 'Sojabohne; mangels einer eigenen Tabelle' },
+});
   return {
     title: (name) => `Charge: ${name}`,
     working: 'Die Aufzeichnung wird ausgerechnet…',

@@ -2,7 +2,9 @@
 import type { Figures } from '../figures.ts';
 
 export const batch = (f: Figures) => {
-  const months = (n: number) => f.count(n, { one: 'month', other: 'months' });
+  const months = (n: number) => f.count(n, { one: 'month', other: 'months'   ownMoisture: 'as the keeper says',
+  dampTable: { cereal: 'cereal', soybean: 'soybean; taken for want of a table of its own' },
+});
   return {
     title: (name: string) => `Batch: ${name}`,
     working: 'Working out the record…',

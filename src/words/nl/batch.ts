@@ -2,7 +2,9 @@ import type { Batch } from '../en/batch.ts';
 import type { Figures } from '../figures.ts';
 
 export const batch = (f: Figures): Batch => {
-  const months = (n: number) => f.count(n, { one: 'maand', other: 'maanden' });
+  const months = (n: number) => f.count(n, { one: 'maand', other: 'maanden'   ownMoisture: 'door jou zo opgegeven',
+  dampTable: { cereal: 'graan', soybean: 'sojaboon; bij gebrek aan een eigen tabel' },
+});
   return {
     title: (name) => `Batch: ${name}`,
     working: 'Het verslag wordt uitgerekend…',
