@@ -151,9 +151,9 @@ function PlainNumberInput(props: Props) {
       )}
       <FieldError className="field-error">{error}</FieldError>
       {!error && held && (
-        <p className="field-error gone" aria-hidden="true">
+        <span className="field-error gone" aria-hidden="true">
           {held}
-        </p>
+        </span>
       )}
     </TextField>
   );
