@@ -16,8 +16,3 @@ export interface Warning {
 export function told(tag: Tag, amount: number): string {
   return words().label.reading.told(amount, unitWord(nutrient(tag).unit), nutrientWord(tag));
 }
-
-/** To three digits. */
-function round(amount: number): number {
-  return Number(amount.toPrecision(3));
-}

@@ -2,9 +2,7 @@ import type { Batch } from '../en/batch.ts';
 import type { Figures } from '../figures.ts';
 
 export const batch = (f: Figures): Batch => {
-  const months = (n: number) => f.count(n, { one: 'Monat', other: 'Monate'   ownMoisture: 'von dir so angegeben',
-  dampTable: { cereal: 'Getreide', soybean: 'Sojabohne; mangels einer eigenen Tabelle' },
-});
+  const months = (n: number) => f.count(n, { one: 'Monat', other: 'Monate' });
   return {
     title: (name) => `Charge: ${name}`,
     working: 'Die Aufzeichnung wird ausgerechnet…',
@@ -119,5 +117,7 @@ export const batch = (f: Figures): Batch => {
       notCompleteBeside: (foods) => `Kein Alleinfutter: nur zusammen mit ${f.list(foods)} füttern.`,
       andMore: (n) => `${f.count(n, { one: 'weiteres Tier', other: 'weitere Tiere' })}: siehe Aufzeichnung.`,
     },
+    ownMoisture: 'von dir so angegeben',
+    dampTable: { cereal: 'Getreide', soybean: 'Sojabohne; mangels einer eigenen Tabelle' },
   };
 };

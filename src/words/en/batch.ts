@@ -2,9 +2,7 @@
 import type { Figures } from '../figures.ts';
 
 export const batch = (f: Figures) => {
-  const months = (n: number) => f.count(n, { one: 'month', other: 'months'   ownMoisture: 'as the keeper says',
-  dampTable: { cereal: 'cereal', soybean: 'soybean; taken for want of a table of its own' },
-});
+  const months = (n: number) => f.count(n, { one: 'month', other: 'months' });
   return {
     title: (name: string) => `Batch: ${name}`,
     working: 'Working out the record…',
@@ -128,6 +126,8 @@ export const batch = (f: Figures) => {
         `Not a complete food: feed it beside ${f.list(foods)}.`,
       andMore: (n: number) => `${f.count(n, { one: 'more animal', other: 'more animals' })}: see the record.`,
     },
+    ownMoisture: 'as the keeper says',
+    dampTable: { cereal: 'cereal', soybean: 'soybean; taken for want of a table of its own' },
   };
 };
 

@@ -2,9 +2,7 @@ import type { Batch } from '../en/batch.ts';
 import type { Figures } from '../figures.ts';
 
 export const batch = (f: Figures): Batch => {
-  const months = (n: number) => f.count(n, { one: 'maand', other: 'maanden'   ownMoisture: 'door jou zo opgegeven',
-  dampTable: { cereal: 'graan', soybean: 'sojaboon; bij gebrek aan een eigen tabel' },
-});
+  const months = (n: number) => f.count(n, { one: 'maand', other: 'maanden' });
   return {
     title: (name) => `Batch: ${name}`,
     working: 'Het verslag wordt uitgerekend…',
@@ -119,5 +117,7 @@ export const batch = (f: Figures): Batch => {
       notCompleteBeside: (foods) => `Geen compleet voer: alleen naast ${f.list(foods)} voeren.`,
       andMore: (n) => `${f.count(n, { one: 'ander dier', other: 'andere dieren' })}: zie het verslag.`,
     },
+    ownMoisture: 'door jou zo opgegeven',
+    dampTable: { cereal: 'graan', soybean: 'sojaboon; bij gebrek aan een eigen tabel' },
   };
 };

@@ -9,7 +9,6 @@ import { foodKeys } from './same-food.ts';
 
 /** What a food dried at home holds, as planned, g of water per 100 g (common practice, no source). */
 export const PLANNED_MOISTURE = 10;
-const PLANNED_MOISTURE_SOURCE = 'common practice, no source';
 
 /** How the keeper dries a food at home; undefined where it is bought as it is mixed. */
 export function driedAtHome(
