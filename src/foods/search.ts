@@ -1,9 +1,13 @@
 /**
- * Finding a reference food as its name is typed, in five languages: foods keepers use come first, slips of spelling are
- * forgiven, and what the tables do not have is said.
+ * Finding a reference food as its name is typed, in five languages: what keepers of the spoken language call so comes
+ * first, then other foods keepers use; slips of spelling are forgiven, and what the tables do not have is said.
  */
 import MiniSearch from 'minisearch';
+import { LANGUAGES, type Language } from '../words/manner.ts';
 import { words } from '../words/words.ts';
+import { everydayNames } from './everyday-names.ts';
+import { everydaySearch } from './everyday-search.ts';
+import { foodName } from './food-name.ts';
 import { furtherNames, NOT_THERE, type NotThere } from './food-words.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { Speller, stem, withTwins } from './spelling.ts';
@@ -56,12 +60,16 @@ const HALF_WORD = 3;
 /**
  * Builds the search over a reference, once; it takes some tenths of a second and holds the index in memory.
  * The reference must outlive it.
+ * @param language whose everyday names go before those of the others, the spoken one by default
  */
-export function createFoodSearch(reference: Reference): FoodSearch {
+export function createFoodSearch(
+  reference: Reference,
+  language: Language = words().figures.manner.language,
+): FoodSearch {
   // 9,000 names are made of some 5,000 words: each is stemmed once.
   const terms = new Map<string, string[]>();
-  const index = new MiniSearch<{ id: number; name: string; also: string; further: string }>({
-    fields: ['name', 'also', 'further'],
+  const index = new MiniSearch<{ id: number; name: string; own: string; also: string; further: string }>({
+    fields: ['name', 'own', 'also', 'further'],
     tokenize: wordsOf,
     processTerm: (word) => {
       const known = terms.get(word) ?? withTwins(stem(word));
@@ -75,19 +83,26 @@ export function createFoodSearch(reference: Reference): FoodSearch {
   const exact: ByName = new Map();
   const further: ByName = new Map();
   const plain: PlainRow[] = [];
+  const rowOf = new Map<string, number>();
   const byPlainName = new Map<string, number>();
   for (let row = 0; row < reference.size; row++) {
     const food = reference.at(row);
+    const own = everydayNames(food.ref, language);
     const names = food.plain ? furtherNames(food.name) : [];
+    const everyday = LANGUAGES.flatMap((l) => everydayNames(food.ref, l));
+    const [shown = food.name] = own;
+    rowOf.set(food.ref, row);
     // The table's own title is worth searching only where a hand-made name stands in front of it.
     index.add({
       id: row,
       name: food.name,
+      own: shown === food.name ? '' : shown,
       also: food.plain ? [...food.also, food.tableName].join(' ') : '',
-      further: names.join(' '),
+      // Each word once: a food is not meant the more for having many names.
+      further: [...new Set(wordsOf([...names, ...everyday].join(' ')).map((w) => w.toLowerCase()))].join(' '),
     });
-    boosts.push((food.plain ? 4 : 1) / (4 + wordsOf(food.name).length));
-    if (!food.plain) continue;
+    boosts.push((food.plain || own.length > 0 ? 4 : 1) / (4 + wordsOf(shown).length));
+    if (!food.plain && own.length === 0) continue;
     byPlainName.set(food.name, row);
     for (const name of [food.name, ...food.also]) push(exact, key(name), row);
     for (const name of names) push(further, key(name), row);
@@ -95,10 +110,17 @@ export function createFoodSearch(reference: Reference): FoodSearch {
     plain.push({
       row,
       names: [food.name, ...food.also].map(stems),
-      all: [food.name, ...food.also, ...names].map((name) => [...stems(name)].flatMap(withTwins)),
+      all: [food.name, ...food.also, ...names, ...everyday].map((name) =>
+        [...stems(name)].flatMap(withTwins),
+      ),
       cooked: COOKED.test(food.name),
     });
   }
+  const inLanguage = everydaySearch(language, (ref) => rowOf.has(ref));
+  const elsewhere = LANGUAGES.filter((l) => l !== language).map((l) =>
+    everydaySearch(l, (ref) => rowOf.has(ref)),
+  );
+  const rowsWith = (refs: readonly string[]) => refs.flatMap((ref) => rowOf.get(ref) ?? []);
   const vocabulary = [...new Set([...terms.values()].flat())].sort();
   const known = new Set(vocabulary);
   const speller = new Speller(vocabulary.map((word) => [word, word]));
@@ -116,7 +138,7 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       fuzzy: (term) => !asTyped && slipsIn(term),
       maxFuzzy: 2,
       weights: { prefix: 0.6, fuzzy: 0.3 },
-      boost: { name: 3, further: 0.3 },
+      boost: { name: 3, own: 3, further: 0.3 },
       boostDocument: (row: number) => boosts[row] ?? 1,
     });
   };
@@ -140,7 +162,7 @@ export function createFoodSearch(reference: Reference): FoodSearch {
 
   /** What was looked for, where it is known to be lacking and no food is called so. */
   const lacking = (query: string): NotThere | undefined => {
-    if (named(query).length > 0) return undefined;
+    if (named(query).length > 0 || inLanguage.called(query).length > 0) return undefined;
     const right = spelt(query);
     if (right === undefined || named(right).length > 0) return notThere.get(key(query));
     return notThere.get(key(query)) ?? notThere.get(key(right));
@@ -196,19 +218,28 @@ export function createFoodSearch(reference: Reference): FoodSearch {
     const parted = otherwiseParted(query);
     const byParts = parted === undefined ? [] : named(parted);
     const strange = wordsOf(query).some((word) => !known.has(stem(word)));
+    const called = rowsWith(inLanguage.called(query));
+    const nearly = called.length === 0 && strange ? rowsWith(inLanguage.nearly(query)) : [];
+    const others = elsewhere.flatMap((l) => l.called(query));
     const found = new Set([
       ...named(query),
+      ...rowsWith(others),
       ...(strange ? byParts : []),
       ...(right === undefined ? [] : [...named(right), ...rowsOf(search(right, 'AND'))]),
       ...rowsOf(search(query, 'AND')),
       ...byParts,
       ...(parted === undefined ? [] : rowsOf(search(parted, 'AND'))),
     ]);
-    return plainFirst(
+    const inOrder = plainFirst(
       found,
       [query, right, parted].filter((q) => q !== undefined),
     );
+    return new Set([...called, ...nearly, ...inOrder]);
   };
+
+  /** Whether somebody calls a food so, or nearly so. */
+  const isCalled = (query: string) =>
+    inLanguage.nearly(query).length > 0 || [inLanguage, ...elsewhere].some((l) => l.called(query).length > 0);
 
   return {
     find(query, limit = 20) {
@@ -229,13 +260,14 @@ export function createFoodSearch(reference: Reference): FoodSearch {
       const thing = lacking(query);
       const t = words().search;
       const nearest = this.find(query, 1)[0];
-      const near = nearest ? [t.nearest(nearest.name)] : [];
+      const near = nearest ? [t.nearest(foodName(nearest))] : [];
       if (thing) {
         const aside = thing.aside === undefined ? [] : [t.asides[thing.aside]];
         return [t.missing(thing.what, query.trim()), ...aside, ...(nearest ? near : [t.addOwn])].join(' ');
       }
       if (!nearest) return undefined;
       if (withAll(query).size === 0) return [t.notAll, ...near].join(' ');
+      if (isCalled(query)) return undefined;
       const strange = wordsOf(otherwiseParted(query) ?? spelt(query) ?? query).find(
         (word) => word.length > SHORT && !isKnown(stem(word)),
       );

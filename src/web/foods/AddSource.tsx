@@ -1,6 +1,7 @@
 /** One more source for a food: its label, or a row of the reference tables. */
 import { useState } from 'react';
 import { Button, Form, Input, Label, SearchField, TextField } from 'react-aria-components';
+import { tableNote } from '../../foods/food-name.ts';
 import { sourceWords } from '../../foods/source-words.ts';
 import type { FoodSource } from '../../foods/sources/source.ts';
 import type { OwnFood } from '../../household/model.ts';
@@ -8,7 +9,6 @@ import { sourceFromReference } from '../../household/reckon/foods/own-food.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import { tableNote } from '../shared/table-name.ts';
 import { NameInput } from '../shared/typing/NameInput.tsx';
 import { newId } from '../store/new-id.ts';
 import { useFoodSearch } from '../worker/engine.ts';

@@ -2,10 +2,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { Lent } from '../../foods/evidence.ts';
+import { tableNote } from '../../foods/food-name.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { nutrient, nutrientWord, type Tag, unitWord } from '../../nutrition/nutrients.ts';
 import { words } from '../../words/words.ts';
-import { tableNote } from '../shared/table-name.ts';
 import { figure } from '../shared/windows.ts';
 import { engine } from '../worker/engine.ts';
 import '../shared/PickerDialog.css';

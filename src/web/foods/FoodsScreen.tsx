@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
+import { tableNote } from '../../foods/food-name.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { groupName, OTHER } from '../../household/reckon/mix/mix-edits.ts';
@@ -10,7 +11,6 @@ import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo, useRoute } from '../shared/route.ts';
-import { tableNote } from '../shared/table-name.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useFoodSearchNote, useReferenceFoods } from '../worker/engine.ts';

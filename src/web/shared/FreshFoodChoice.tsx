@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
+import { tableNote } from '../../foods/food-name.ts';
 import type { ReferenceFood } from '../../foods/reference.ts';
 import { freshPairsOf, freshWords, looksFresh } from '../../household/reckon/foods/fresh-food.ts';
 import { words } from '../../words/words.ts';
@@ -9,7 +10,6 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { useFoodSearch, useReferenceFoods } from '../worker/engine.ts';
 import { PickerDialog } from './PickerDialog.tsx';
 import { useParts } from './parts.tsx';
-import { tableNote } from './table-name.ts';
 import './styles/offers.css';
 import './FreshFoodChoice.css';
 

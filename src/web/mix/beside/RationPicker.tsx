@@ -1,5 +1,6 @@
 /** Dialog to add what is fed beside the mix: the keeper's pellets and foods, and the reference foods. */
 import { useState } from 'react';
+import { tableNote } from '../../../foods/food-name.ts';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
 import {
@@ -11,7 +12,6 @@ import {
 } from '../../../household/reckon/mix/beside.ts';
 import { words } from '../../../words/words.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
-import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
 import { OfferList } from '../foods/OfferList.tsx';
 

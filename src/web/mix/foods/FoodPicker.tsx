@@ -1,5 +1,6 @@
 /** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
 import { useState } from 'react';
+import { tableNote } from '../../../foods/food-name.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
 import {
@@ -10,7 +11,6 @@ import {
 } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
-import { tableNote } from '../../shared/table-name.ts';
 import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
 import { OfferList } from './OfferList.tsx';
 

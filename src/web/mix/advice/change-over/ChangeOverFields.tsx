@@ -2,13 +2,13 @@
 
 import { useId, useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
+import { tableNote } from '../../../../foods/food-name.ts';
 import type { Mix } from '../../../../household/model.ts';
 import { CHANGE_DAYS } from '../../../../kitchen/feeding/change-days.ts';
 import { words } from '../../../../words/words.ts';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { NumberInput } from '../../../shared/NumberInput.tsx';
-import { tableNote } from '../../../shared/table-name.ts';
 import { useFoodSearch, useReferenceFoods } from '../../../worker/engine.ts';
 import { type ChangeOverChoices, TABLE } from './choices.ts';
 import { usePresentOptions } from './present-food.ts';
