@@ -135,11 +135,11 @@ test('the carrots are dried, weighed and kept', async () => {
   await page.getByLabel('Width', { exact: true }).fill('40');
   await page.getByLabel('Length', { exact: true }).fill('30');
   await button('Keep the dryer').click();
-  await page.getByLabel('Taken from the lot').fill('1000');
+  await page.getByLabel('Taken from the pack').fill('1000');
   await page.getByLabel('Trimmed and ready').fill('880');
   await station('drying-plan');
   await button(/^Start/).click();
-  await page.getByRole('region', { name: 'Next look' }).waitFor();
+  await page.getByRole('region', { name: 'Next check' }).waitFor();
   await station('drying');
   await page.getByLabel('Weight after').fill('109');
   await button('Weigh it').click();
@@ -147,7 +147,7 @@ test('the carrots are dried, weighed and kept', async () => {
   await verdict.getByRole('heading').first().waitFor();
   await station('dried');
   // What the tables say of raw carrots leaves a doubt: a sample is dried out.
-  const sure = button('Put it into the cupboard');
+  const sure = button('Put it into stock');
   if (!(await sure.isVisible())) {
     await page.getByText('Keep it all the same').click();
     await page

@@ -82,10 +82,10 @@ describe('the worker', () => {
   });
 
   test.each([
-    ['the table of foods', '**/reference.bin', 500, 'table of reference foods'],
-    ['a table of foods that is gone', '**/reference.bin', 404, 'table of reference foods'],
-    ['a damaged table of foods', '**/reference.bin', 200, 'table of reference foods'],
-    ['the solver', '**/assets/*.wasm', 500, 'solver'],
+    ['the table of foods', '**/reference.bin', 500, 'table of foods'],
+    ['a table of foods that is gone', '**/reference.bin', 404, 'table of foods'],
+    ['a damaged table of foods', '**/reference.bin', 200, 'table of foods'],
+    ['the solver', '**/assets/*.wasm', 500, 'part that works out mixes'],
   ])('without %s says so, and goes on once it is there', async (_, url, status, words) => {
     page = await bench.page();
     await page.route(url, (route) => route.fulfill({ status, body: 'rubbish' }));
@@ -143,7 +143,7 @@ describe('what the server answers', () => {
     await expectShown(page, 'odd answer');
     await page.unroute(records);
     await page.reload();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
+    await page.getByRole('heading', { name: 'Now', exact: true }).waitFor();
   });
 
   test('where a record is broken, takes down no more than what shows it', async () => {
@@ -197,12 +197,12 @@ describe('what the server answers', () => {
     // What failed is told; what has nothing to do with it is there.
     expect(failed).toBeGreaterThan(0);
     await goTo(page, '/targets');
-    await page.getByRole('heading', { name: 'Targets' }).waitFor();
+    await page.getByRole('heading', { name: 'Needs', exact: true }).waitFor();
     expect(await failure(page)).toBe('');
     await page.unroute(records);
     await goTo(page, '/today');
     await page.reload();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
+    await page.getByRole('heading', { name: 'Now', exact: true }).waitFor();
   });
 });
 
@@ -238,7 +238,7 @@ describe('an update', () => {
     await page.getByRole('heading', { name: 'Pouchful could not be loaded' }).waitFor({ state: 'visible' });
     await page.unroute('**/assets/*.js');
     await page.getByRole('link', { name: 'load the page again' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
+    await page.getByRole('heading', { name: 'Now', exact: true }).waitFor();
   });
 
   test('whose worker is gone says that there is a newer one', async () => {

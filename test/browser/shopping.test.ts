@@ -273,7 +273,7 @@ describe.each([
     await carrot.getByLabel('Trimmed off').fill('20');
     await carrot.getByLabel('Trimmed off').press('Enter');
     await carrot
-      .getByText(/weighed by the keeper/)
+      .getByText(/20 % is trimmed off \(weighed by you\)/)
       .first()
       .waitFor();
     await expect

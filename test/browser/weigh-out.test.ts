@@ -221,6 +221,7 @@ describe('what cannot be saved', () => {
     expect(await status()).toBe('! Out of range');
     await page.getByRole('heading', { name: /cannot be brought into range/ }).waitFor();
     expect(await page.getByTestId('target').isVisible()).toBe(true);
+    await page.getByText(/^Or go on below/).waitFor();
     await looksRight();
     await press('Accept as it is and finish');
     await page.getByText('Write the reason; it is kept with the batch.').waitFor();
@@ -340,23 +341,23 @@ describe('ways back and out', () => {
     await page.getByText('Given up; not to be fed: Knocked over').waitFor();
   });
 
-  test('a lot not through the cold is not taken; why is said, and the keeper may overrule it on record', async () => {
-    // Dried egg is asked for first, and needs no cold; linseed comes next.
+  test('a pack not through its freezing is not taken; why is said, and the keeper may go ahead on record', async () => {
+    // Dried egg is asked for first, and needs no freezing; linseed comes next.
     const food = 'linseed';
     const lot = { id: 'grain', food, name: 'Grain', grams: 500, form: 'dry', boughtOn: '2026-01-01' };
     await putAt(bench.url, 'lots', { ...lot, frozen: false, cold: [] });
     await page.goto(`${bench.url}/#/weigh`);
     await page.reload();
-    await page.getByText(/has not been through the cold/).waitFor();
+    await page.getByText(/Grain was bought dry and has not been frozen and thawed/).waitFor();
     await looksRight();
-    await press('Weigh Grain out without the cold…');
+    await press('Weigh Grain out without freezing…');
     await page.getByLabel(/^Go ahead, say why/).fill('Frozen by the shop');
     await press('Use it without freezing');
-    await page.getByText(/has not been through the cold/).waitFor({ state: 'hidden' });
+    await page.getByText(/has not been frozen and thawed/).waitFor({ state: 'hidden' });
     await begin();
     await pour(await target());
     await page.getByText(/^From Grain/).waitFor();
-    await page.getByText(/overruled on .*Frozen by the shop/).waitFor();
+    await page.getByText(/went ahead on .*Frozen by the shop/).waitFor();
     await pour(await target());
     const grams = (await kept()).at(-1)!.pours[1]!.grams;
     expect((await kept()).at(-1)!.pours[1]!.lots).toEqual([{ lot: 'grain', grams }]);

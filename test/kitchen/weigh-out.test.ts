@@ -530,6 +530,19 @@ describe('before a batch becomes another', () => {
     const far = asked({ keep: true }, [{ ...pours[0]!, grams: 450 }]);
     expect(far.done).toBe(false);
   });
+
+  test('where no way into range is left nothing is asked, and the nearest is aimed at', () => {
+    const poured = { ...demo.batch, order: order(), pours: [{ ...pours[0]!, grams: 450 }] };
+    withWeighOut(poured, { asks: true, mostGrams: 600, spoonBack: true }, (w) => {
+      const { status, asked, lost, done, total } = w.state();
+      expect([status, asked, done]).toEqual(['out', undefined, false]);
+      expect(lost!.missed.length).toBeGreaterThan(0);
+      expect(total).toBeLessThanOrEqual(600);
+      expect(w.next()!.target).toBeGreaterThan(0);
+      // Taken out again, the batch is what it was.
+      expect(w.pour(FOOD, -450 + w.planned[FOOD]!).status).toBe('as planned');
+    });
+  });
 });
 
 describe(`${TRIALS} simulated weigh-outs, one gross error in each`, () => {

@@ -66,6 +66,9 @@ export class WeighOut {
   private corrections: Corrections;
   private kept: Correction | undefined;
   private stateKept: WeighState | undefined;
+  private waysKept: readonly Way[] | undefined;
+  /** Whether no way into range is left that the keeper could be asked about: the nearest is aimed at then. */
+  private wayless = false;
 
   /** @throws ProblemError where the batch names foods its problem does not have, or a pour is no weight */
   constructor(batch: Batch, options: WeighOutOptions) {
@@ -110,16 +113,26 @@ export class WeighOut {
     };
   }
 
-  /** The ways into range that nobody agreed to yet; undefined where there are none, or the batch is to stay as planned. */
+  /** What the keeper is asked; undefined where no way into range is left, or the batch is to stay as planned. */
   private asked(c: Correction): Asked | undefined {
-    if (!this.options.asks || this.batch.agreed?.keep) return undefined;
+    const ways = this.ways();
+    return ways.length > 0 ? { ways, missed: this.missed(c) } : undefined;
+  }
+
+  /** The ways into range that nobody agreed to yet. */
+  private ways(): readonly Way[] {
+    this.waysKept ??= this.freshWays();
+    return this.waysKept;
+  }
+
+  private freshWays(): readonly Way[] {
+    if (!this.options.asks || this.batch.agreed?.keep) return [];
     const { question } = this.corrections;
     const mostGrams = this.mostGrams;
     const least = new Float64Array(this.rules.size);
     const single = [this.wayIn({ ...question, mostGrams }), this.wayIn({ ...question, least })];
     const both = single.some((way) => way) ? undefined : this.wayIn({ ...question, mostGrams, least });
-    const ways = [...single, both].filter((way) => way !== undefined);
-    return ways.length > 0 ? { ways, missed: this.missed(c) } : undefined;
+    return [...single, both].filter((way) => way !== undefined);
   }
 
   private wayIn(question: CorrectionQuestion): Way | undefined {
@@ -199,12 +212,12 @@ export class WeighOut {
       ? this.corrections.span(this.bowl, i, plannedTotalsOf(this.corrections.question, this.bowl))
       : undefined;
     const leftOut = this.take(food, grams, '/grams');
-    if (leftOut || this.batch.agreed?.keep) {
-      this.corrections.dispose();
-      this.corrections = this.fresh();
-    }
+    const renews = leftOut || this.batch.agreed?.keep || this.wayless;
+    this.wayless = false;
+    if (renews) this.renew();
     this.kept = undefined;
     this.stateKept = undefined;
+    this.waysKept = undefined;
     const state = this.state();
     const after = this.correction();
     // Until the keeper has chosen, nobody knows what becomes of the other foods.
@@ -240,8 +253,22 @@ export class WeighOut {
   }
 
   private correction(): Correction {
-    this.kept ??= this.corrections.of(this.bowl);
+    this.kept ??= this.freshCorrection();
     return this.kept;
+  }
+
+  private freshCorrection(): Correction {
+    const c = this.corrections.of(this.bowl);
+    const { asks } = this.options;
+    if (c.status !== 'out' || !asks || this.batch.agreed?.keep || this.ways().length > 0) return c;
+    this.wayless = true;
+    this.renew();
+    return this.corrections.of(this.bowl);
+  }
+
+  private renew(): void {
+    this.corrections.dispose();
+    this.corrections = this.fresh();
   }
 
   /** The next food by the order: first those not poured yet, then those that get more. */
@@ -275,6 +302,7 @@ export class WeighOut {
     // A batch that stays as planned may still take what was planned, however much lies in the bowl.
     const asPlanned = sum(plan.map((g, i) => (bowl.poured[i] ? elementAt(bowl.grams, i) : g)));
     const size = Math.max(plannedTotal, grams) * (1 + TOTAL_SLACK);
+    const most = keep ? asPlanned : this.wayless ? Math.min(asPlanned, this.mostGrams) : size;
     return new Corrections(
       {
         highs: this.options.highs,
@@ -283,7 +311,7 @@ export class WeighOut {
         plannedTotal,
         stepGrams: step,
         stock: this.stock,
-        mostGrams: !asks ? this.mostGrams : keep ? Math.max(size, asPlanned) : size,
+        mostGrams: asks ? Math.max(size, most) : this.mostGrams,
         goBack: this.options.goBack ?? true,
         least: Float64Array.from(rules.ids, (id) => (asks && !without.includes(id) ? step : 0)),
       },

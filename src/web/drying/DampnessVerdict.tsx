@@ -49,7 +49,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
     focusWhenThere('.dry-run h2');
   }
   const dryOnButton = (
-    <Button className="button strong" onPress={dryOn}>
+    <Button className="button strong" isDisabled={busy} onPress={dryOn}>
       {t.dryOn}
     </Button>
   );
@@ -97,7 +97,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
         </p>
       )}
       {keep.state === 'dry' && (
-        <Button className="big-button" onPress={() => settle({})}>
+        <Button className="big-button" isDisabled={busy} onPress={() => settle({})}>
           {t.toStock}
         </Button>
       )}
@@ -105,7 +105,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
         <>
           <div className="button-row">
             {dryOnButton}
-            <Button className="button" onPress={() => settle({}, 'damp')}>
+            <Button className="button" isDisabled={busy} onPress={() => settle({}, 'damp')}>
               {t.toFreezer}
             </Button>
           </div>
@@ -116,7 +116,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
         <>
           <div className="button-row">
             {dryOnButton}
-            <Button className="button" onPress={() => settle({}, 'dry')}>
+            <Button className="button" isDisabled={busy} onPress={() => settle({}, 'dry')}>
               {t.toFreezer}
             </Button>
           </div>
@@ -141,6 +141,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
             </TextField>
             <Button
               className="button"
+              isDisabled={busy}
               onPress={() => {
                 if (note.trim() === '') {
                   setTried(true);
@@ -155,7 +156,7 @@ export function DampnessVerdict(parts: DryParts & { outcome: Outcome }) {
       )}
       {keep.state === 'dry' && (
         <div className="button-row">
-          <Button className="quiet-button" onPress={dryOn}>
+          <Button className="quiet-button" isDisabled={busy} onPress={dryOn}>
             {t.dryOnAnyway}
           </Button>
         </div>

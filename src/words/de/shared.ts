@@ -48,11 +48,11 @@ export const shared = (f: Figures): Shared => ({
   done: 'Fertig',
   working: 'Wird ausgerechnet …',
   parts: {
-    first: (end, all) => `${end} von ${all}`,
-    later: (start, end, all) => `${start} bis ${end} von ${all}`,
-    all: (all) => `Alle ${all} stehen hier`,
-    more: (n) => `${n} weitere zeigen`,
-    back: (n) => `Zurück zu den ersten ${n}`,
+    first: (end, all) => `${f.number(end)} von ${f.number(all)}`,
+    later: (start, end, all) => `${f.number(start)} bis ${f.number(end)} von ${f.number(all)}`,
+    all: (all) => `Alle ${f.number(all)} stehen hier`,
+    more: (n) => `${f.number(n)} weitere zeigen`,
+    back: (n) => `Zurück zu den ersten ${f.number(n)}`,
   },
   limits: {
     between: (min, max) => `${f.number(min, 3)} bis ${f.number(max, 3)}`,

@@ -54,11 +54,12 @@ export const shared = (f: Figures) => ({
   done: 'Done',
   working: 'Working…',
   parts: {
-    first: (end: number, all: number) => `Showing ${end} of ${all}`,
-    later: (start: number, end: number, all: number) => `Showing ${start} to ${end} of ${all}`,
-    all: (all: number) => `All ${all} are shown`,
-    more: (n: number) => `Show ${n} more`,
-    back: (n: number) => `Back to the first ${n}`,
+    first: (end: number, all: number) => `Showing ${f.number(end)} of ${f.number(all)}`,
+    later: (start: number, end: number, all: number) =>
+      `Showing ${f.number(start)} to ${f.number(end)} of ${f.number(all)}`,
+    all: (all: number) => `All ${f.number(all)} are shown`,
+    more: (n: number) => `Show ${f.number(n)} more`,
+    back: (n: number) => `Back to the first ${f.number(n)}`,
   },
   limits: {
     between: (min: number, max: number) => `${f.number(min, 3)} to ${f.number(max, 3)}`,

@@ -49,11 +49,11 @@ export const shared = (f: Figures): Shared => ({
   done: 'Klaar',
   working: 'Aan het rekenen…',
   parts: {
-    first: (end, all) => `${end} van ${all}`,
-    later: (start, end, all) => `${start} tot ${end} van ${all}`,
-    all: (all) => `Alle ${all} staan hier`,
-    more: (n) => `Nog ${n} tonen`,
-    back: (n) => `Terug naar de eerste ${n}`,
+    first: (end, all) => `${f.number(end)} van ${f.number(all)}`,
+    later: (start, end, all) => `${f.number(start)} tot ${f.number(end)} van ${f.number(all)}`,
+    all: (all) => `Alle ${f.number(all)} staan hier`,
+    more: (n) => `Nog ${f.number(n)} tonen`,
+    back: (n) => `Terug naar de eerste ${f.number(n)}`,
   },
   limits: {
     between: (min, max) => `${f.number(min, 3)} tot ${f.number(max, 3)}`,
