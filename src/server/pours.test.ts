@@ -59,8 +59,12 @@ afterEach(async () => {
 });
 
 const json = { 'content-type': 'application/json' };
-const post = (body: object, id = 'b') =>
-  app.request(`/api/batches/${id}/pours`, { method: 'POST', headers: json, body: JSON.stringify(body) });
+const post = (body: object, id = 'b', headers = {}) =>
+  app.request(`/api/batches/${id}/pours`, {
+    method: 'POST',
+    headers: { ...json, ...headers },
+    body: JSON.stringify(body),
+  });
 /** @param version that the sender saw; what stands there unless given */
 const put = async (body: Batch, version?: number) => {
   const path = `/api/batches/${body.id}`;
@@ -96,6 +100,14 @@ describe('pours', () => {
     await put({ ...ended, pours: [first, second] });
     expect((await post({ pours: [first] })).status).toBe(200);
     expect((await onDisk())?.pours).toEqual([first, second]);
+  });
+
+  it('that were taken back since do not come back with the request that is sent again', async () => {
+    const once = { 'idempotency-key': 'once' };
+    await post({ pours: [first] }, 'b', once);
+    await put(empty);
+    expect(await standing(await post({ pours: [first] }, 'b', once))).toEqual(empty);
+    expect(await standing(await post({ pours: [first] }))).toEqual({ ...empty, pours: [first] });
   });
 
   it('of the same weight of the same food at another time are other pours', async () => {

@@ -63,6 +63,7 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
         'Adds pours to a batch, whoever else poured meanwhile. A pour that it has already (same food, grams and time) is not added again, so a request whose answer was lost may be sent anew.',
       request: {
         params: idParams,
+        headers: writeHeaders.pick({ 'idempotency-key': true }),
         body: { required: true, content: { 'application/json': { schema: pourEntrySchema } } },
       },
       responses: { 200: json(writtenSchema, 'Added and on disk; the batch as it stands'), ...REFUSED },
@@ -70,7 +71,9 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
     async (c) => {
       const caller = c.get('caller');
       const { id } = c.req.valid('param');
-      return c.json((await caller.store.addPours(id, c.req.valid('json'), byCaller(caller))) as never, 200);
+      const writeId = c.req.valid('header')['idempotency-key'];
+      const answer = await caller.store.addPours(id, c.req.valid('json'), byCaller(caller), writeId);
+      return c.json(answer as never, 200);
     },
   );
 }

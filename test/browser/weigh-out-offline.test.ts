@@ -1,4 +1,7 @@
-/** Thirty pours on a phone whose connection comes and goes: all of them are there once, in the order in which they were made. */
+/**
+ * Thirty pours on a phone whose connection comes and goes, the page loaded anew among them: all of them are in sight all the
+ * time, and there once, in the order in which they were made.
+ */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { loadHighs } from '../../src/formulation/solve/highs.ts';
@@ -10,6 +13,8 @@ import { type Bench, openBench, PHONE } from './harness.ts';
 import { householdAt, putAt } from './household-at.ts';
 
 const POURS = 30;
+/** Pours from one loading of the page to the next: each finds some that were not sent, or not answered. */
+const LOADED_EVERY = 9;
 let bench: Bench;
 let page: Page;
 
@@ -24,7 +29,7 @@ afterAll(() => bench?.close());
 const onDisk = async () => (await householdAt(bench.url)).batches.find((b) => b.id === 'phone')!.pours;
 const total = async () => Number.parseFloat((await page.getByTestId('running-total').textContent()) ?? '');
 
-test(`${POURS} pours with the connection cut at random are all there once, in order`, async () => {
+test(`${POURS} pours with the connection cut at random and the page loaded anew are all there once, in order`, async () => {
   const random = randomFrom(30);
   /** 0: there; 1: nobody answers; 2: it is written, and the answer is lost on its way. */
   let line = 0;
@@ -38,8 +43,14 @@ test(`${POURS} pours with the connection cut at random are all there once, in or
   const made: Pick<Pour, 'food' | 'grams'>[] = [];
   let told = 0;
   let waited = 0;
+  let unsent = 0;
   for (let n = 0; n < POURS; n++) {
     line = n === 0 ? 1 : n === POURS - 1 ? 2 : Math.floor(random() * 3);
+    if (n % LOADED_EVERY === LOADED_EVERY - 1) {
+      unsent += n - (await onDisk()).length;
+      await page.reload();
+      await page.getByTestId('target').waitFor();
+    }
     // A food of 20 is poured in two goes at times, so that there are thirty.
     await expect.poll(total).toBe(told);
     const name = await page.locator('#weigh-food').textContent();
@@ -65,4 +76,5 @@ test(`${POURS} pours with the connection cut at random are all there once, in or
   expect([...kept].sort((a, b) => (a.at < b.at ? -1 : 1))).toEqual(kept);
   expect(await total()).toBe(told);
   expect(waited).toBeGreaterThan(3);
+  expect(unsent).toBeGreaterThan(1);
 });

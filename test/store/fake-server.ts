@@ -75,10 +75,13 @@ export class FakeServer {
     const { method, body: text } = requestFor(sent, 'test');
     if (method === 'POST' && now.body) {
       const batch = now.body as Batch;
+      if (this.#writes.has(writeId)) return this.#answer(now);
       const { pours, stock } = JSON.parse(text ?? '') as PourEntry;
       const missing = pours.filter((p) => !batch.pours.some((there) => same(there, p)));
+      if (missing.length > 0 && batch.finishedAt !== undefined)
+        throw new ApiError(409, 'the batch is finished');
+      this.#writes.add(writeId);
       if (missing.length === 0) return this.#answer(now);
-      if (batch.finishedAt !== undefined) throw new ApiError(409, 'the batch is finished');
       const next = { ...batch, pours: [...batch.pours, ...missing], ...(stock && { stock }) };
       return this.#answer(this.#keep(kind, id, next));
     }

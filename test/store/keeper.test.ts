@@ -20,6 +20,8 @@ let stored: Map<string, string>;
 let room: number;
 let keeper: Keeper;
 let ids: number;
+/** What the device's clock is out by, ms. */
+let clock: number;
 
 const storage: DeviceStorage = {
   getItem: (key) => stored.get(key) ?? null,
@@ -34,7 +36,8 @@ const storage: DeviceStorage = {
 
 beforeEach(async () => {
   vi.useFakeTimers();
-  [server, asked, stored, room, ids] = [new FakeServer(), [], new Map(), Number.POSITIVE_INFINITY, 0];
+  [server, asked, stored, room] = [new FakeServer(), [], new Map(), Number.POSITIVE_INFINITY];
+  [ids, clock] = [0, 0];
   server.put('lots', lot('oats'));
   server.put('lots', lot('millet'));
   keeper = await opened('a');
@@ -49,7 +52,7 @@ async function opened(tab: string): Promise<Keeper> {
     storage,
     tab,
     newId: () => `${tab}${++ids}`,
-    now: () => new Date(ids * 1000).toISOString(),
+    now: () => new Date(ids * 1000 + clock).toISOString(),
   });
   await page.pull();
   return page;
@@ -311,6 +314,98 @@ describe('where the server does not answer', () => {
     keeper.adopt(() => false);
     await answered();
     expect(there('oats')).toMatchObject({ grams: 2, seller: 'Alder Mill' });
+  });
+
+  describe('of food that is poured', () => {
+    const pours = () => keeper.shown('batches', 'bowl')?.pours.map((p) => p.grams);
+    const pour = (grams: number) => {
+      const base = keeper.shown('batches', 'bowl')!;
+      const poured = pourOf({ food: 'oats', grams, at: new Date(1e12 + grams).toISOString() });
+      keeper.write('batches', 'bowl', { ...base, pours: [...base.pours, poured] }, { base });
+    };
+    const inBowl = () => (server.get('batches', 'bowl')!.body as Batch).pours.map((p) => p.grams);
+    /** The page is loaded anew: at first it knows for sure only that the one before it is gone. */
+    async function loadedAnew(before: string, tab: string) {
+      asked = [];
+      keeper = await opened(tab);
+      keeper.adopt((other) => other !== before);
+    }
+    async function allSent() {
+      while (asked.length > 0) await answered();
+    }
+    beforeEach(async () => {
+      server.put('batches', batchOf({ id: 'bowl' }));
+      await keeper.pull();
+    });
+
+    it('is in sight and in its order on a page that was loaded anew twice', async () => {
+      for (const grams of [1, 2, 3]) pour(grams);
+      await answered('lost');
+      await loadedAnew('a', 'b');
+      expect(pours()).toEqual([1, 2, 3]);
+      for (const grams of [4, 5]) pour(grams);
+      await loadedAnew('b', 'c');
+      expect(pours()).toEqual([1, 2, 3, 4, 5]);
+      pour(6);
+      keeper.adopt(() => false);
+      expect(pours()).toEqual([1, 2, 3, 4, 5, 6]);
+      await allSent();
+      expect(inBowl()).toEqual([1, 2, 3, 4, 5, 6]);
+      expect(stored.size).toBe(0);
+    });
+
+    it('is in sight with what a page left that is found to be gone later, and can be taken back', async () => {
+      for (const grams of [1, 2]) pour(grams);
+      asked = [];
+      keeper = await opened('b');
+      for (const grams of [3, 4]) pour(grams);
+      keeper.adopt(() => false);
+      expect(pours()).toEqual([1, 2, 3, 4]);
+      const base = keeper.shown('batches', 'bowl')!;
+      keeper.write('batches', 'bowl', { ...base, pours: base.pours.slice(1) }, { base });
+      expect(pours()).toEqual([2, 3, 4]);
+      await allSent();
+      expect(inBowl()).toEqual([3, 2, 4]);
+    });
+
+    it('keeps its order though the clock was put back between', async () => {
+      pour(1);
+      clock = -10_000;
+      pour(2);
+      await loadedAnew('a', 'b');
+      expect(pours()).toEqual([1, 2]);
+      clock = -60_000;
+      pour(3);
+      await loadedAnew('b', 'c');
+      expect(pours()).toEqual([1, 2, 3]);
+      await allSent();
+      expect(inBowl()).toEqual([1, 2, 3]);
+    });
+
+    it('is taken over once from a page that was gone while it took it over', async () => {
+      for (const grams of [1, 2]) pour(grams);
+      const left = new Map(stored);
+      await loadedAnew('a', 'b');
+      for (const [key, text] of left) stored.set(key, text);
+      await loadedAnew('b', 'c');
+      keeper.adopt(() => false);
+      expect(keeper.view().waiting).toHaveLength(2);
+      await allSent();
+      expect(inBowl()).toEqual([1, 2]);
+      expect(stored.size).toBe(0);
+    });
+
+    it('stays where it stands on a device that has no room for it twice', async () => {
+      for (const grams of [1, 2]) pour(grams);
+      const left = [...stored.keys()];
+      room = 10;
+      await loadedAnew('a', 'b');
+      expect([pours(), [...stored.keys()]]).toEqual([[1, 2], left]);
+      room = Number.POSITIVE_INFINITY;
+      await allSent();
+      expect(inBowl()).toEqual([1, 2]);
+      expect(stored.size).toBe(0);
+    });
   });
 
   it('is the same for two pages that both take it over', async () => {

@@ -40,9 +40,10 @@ export interface Store {
   bringIn(all: BringIn, by: By): Promise<void>;
   /**
    * Adds pours to a batch; those that it has already (same food, grams and time) are not added again.
+   * @param writeId the same for each repeat of a request: what was added by it and taken out since does not come back
    * @throws StoreError where there is none, it is finished, or it would have too many pours
    */
-  addPours(batchId: string, entry: PourEntry, by: By): Promise<Written>;
+  addPours(batchId: string, entry: PourEntry, by: By, writeId?: string): Promise<Written>;
   history(query: HistoryQuery): Promise<HistoryPage>;
   /** @throws StoreError where there is none */
   change(seq: number): Promise<ChangeDetail>;
@@ -143,7 +144,8 @@ export function storeOver({
     putAll: (all, by = NOW()) => write(by, (session) => putEach(session, all)),
     everything: () => read((tx) => recordsThere(tx, household, reader)),
     bringIn: (all, by) => write(by, (session, stood) => bringIn(session, all, stood)),
-    addPours: (batchId, entry, by) => write(by, (session) => addPours(session, batchId, entry), true),
+    addPours: (batchId, entry, by, writeId) =>
+      write(by, (session) => addPours(session, batchId, entry, writeId), true),
     history: (query) => read((tx) => readHistory(tx, household, query)),
     change: (seq) => read((tx) => readChange(tx, household, seq)),
     takeBack: (seq, by) => write(by, (session) => takeBack(session, seq)),
@@ -181,7 +183,12 @@ async function readAll(tx: Tx, household: string, reader: RowReader): Promise<Ho
   return Object.fromEntries(KINDS.map((kind) => [kind, of(kind)])) as unknown as Household;
 }
 
-async function addPours(session: Session, id: string, { pours, stock }: PourEntry): Promise<Written> {
+async function addPours(
+  session: Session,
+  id: string,
+  { pours, stock }: PourEntry,
+  writeId: string | undefined,
+): Promise<Written> {
   const { body, version } = await recordOf(session, 'batches', id);
   if (body === null)
     throw new StoreError(
@@ -197,7 +204,13 @@ async function addPours(session: Session, id: string, { pours, stock }: PourEntr
   if (all.length > MOST_POURS)
     throw new StoreError('too many', '/pours', words().household.refusal.mostPours(MOST_POURS));
   const next = all.length > batch.pours.length ? { ...batch, pours: all, ...(stock && { stock }) } : batch;
-  return writeRecord(session, { kind: 'batches', id, body: next, basedOn: version });
+  return writeRecord(session, {
+    kind: 'batches',
+    id,
+    body: next,
+    basedOn: version,
+    ...(writeId !== undefined && { writeId }),
+  });
 }
 
 const samePour = (a: Pour, b: Pour) => a.food === b.food && a.grams === b.grams && a.at === b.at;

@@ -6,6 +6,7 @@ import { useState } from 'react';
 import type { Batch } from '../../kitchen/model.ts';
 import { useKeeper } from './household.ts';
 import { keeper } from './page-keeper.ts';
+import type { Body } from './sync/change.ts';
 
 /** The batch as it is to be, and how many of its pours the server does not have yet. */
 interface Unsent {
@@ -48,11 +49,14 @@ export function useBatchSave(id: string) {
   function stateOf(): BatchSave {
     const next = mine.at(-1)?.body as Batch | null | undefined;
     if (!next) return refused ?? { is: 'idle' };
-    const there = mine[0]?.base.body as Batch | null | undefined;
-    const unsent = { next, pours: next.pours.length - (there?.pours.length ?? 0) };
+    // Each counts for itself: those that two pages made do not know of each other.
+    const pours = mine.reduce((sum, { base, body }) => sum + poursOf(body) - poursOf(base.body), 0);
+    const unsent = { next, pours };
     if (mine.some((c) => c.theirs !== undefined)) return { is: 'asked', ...unsent };
     return trouble === undefined
       ? { is: 'saving', ...unsent }
       : { is: 'failed', ...unsent, message: trouble };
   }
 }
+
+const poursOf = (body: Body): number => (body as Batch | null)?.pours.length ?? 0;

@@ -113,6 +113,21 @@ function runRebased(
   return kept.length > 0 ? { kept, made, joined } : { kept, made: [...made, ...joined], joined: [] };
 }
 
+/**
+ * How a record stands with changes that wait, each laid upon the one before it; the later one stands where they changed
+ * the same thing. Changes of another page may not know of each other: none of them takes away what it did not see.
+ * @param chain changes of one record, in their order
+ */
+export function laidOver(chain: readonly Change[]): Body {
+  const [first, ...rest] = chain;
+  return rest.reduce<Body>((below, change) => laidUpon(below, change), first?.body ?? null);
+}
+
+/** @param below the record with all that waits before the change */
+export function laidUpon(below: Body, { kind, base, body }: Change): Body {
+  return same(base.body, below) ? body : mergeRecord(kind, base.body, body, below).merged;
+}
+
 /** Whether one of them changes what was changed otherwise there. */
 function collide(chain: readonly Change[], there: Standing): boolean {
   let below = there.body;

@@ -1,6 +1,6 @@
 /** The household as this page shows it: what the server has, laid over with what this device changed since. */
 import { type Household, KINDS, type Kind } from '../../../household/model.ts';
-import type { Body, Change } from './change.ts';
+import { type Body, laidUpon } from './change.ts';
 import type { Outbox } from './outbox.ts';
 import type { Replica } from './replica.ts';
 
@@ -20,16 +20,23 @@ export function householdView(
 }
 
 function listOf(kind: Kind, replica: Replica, outbox: Outbox): Body[] {
-  /** By id, the last of each record's changes that is to be seen. */
-  const seen = new Map<string, Change>();
-  for (const change of outbox.all()) if (change.kind === kind && !change.unseen) seen.set(change.id, change);
+  /** By id, each record with all that waits of it, and with what is to be seen of that. */
+  const all = new Map<string, Body>();
+  const seen = new Map<string, Body>();
+  for (const change of outbox.all()) {
+    if (change.kind !== kind) continue;
+    const below = all.get(change.id);
+    const body = below === undefined ? change.body : laidUpon(below, change);
+    all.set(change.id, body);
+    if (!change.unseen) seen.set(change.id, body);
+  }
   const list: Body[] = [];
   for (const record of replica.list(kind)) {
-    const change = seen.get(record.id);
+    const waiting = seen.get(record.id);
     seen.delete(record.id);
-    const body = change ? change.body : record.body;
+    const body = waiting === undefined ? record.body : waiting;
     if (body !== null && !record.unreadable) list.push(body);
   }
-  for (const { body } of seen.values()) if (body !== null) list.push(body);
+  for (const body of seen.values()) if (body !== null) list.push(body);
   return list;
 }

@@ -6,7 +6,7 @@ import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
 import { type Kept, KINDS, type Kind } from '../../../household/model.ts';
 import type { KeptRecord, Written } from '../../../household/records.ts';
 import type { ApiError } from '../api-error.ts';
-import { type Change, chosen, FOLLOWS, rebased, type Standing, withoutRefused } from './change.ts';
+import { type Change, chosen, FOLLOWS, laidOver, rebased, type Standing, withoutRefused } from './change.ts';
 import { Hearers } from './hearers.ts';
 import { householdView } from './household-view.ts';
 import {
@@ -99,7 +99,7 @@ export class Keeper {
     const chain = this.#outbox.chain(kind, id);
     const last = chain.at(-1);
     const there = this.#standing(kind, id);
-    const now = (last ? last.body : there.body) as Kept<K> | null;
+    const now = (last ? laidOver(chain) : there.body) as Kept<K> | null;
     const { merged, conflicts } = mergeRecord(kind, base, body, now);
     if (same(merged, now)) {
       heard?.({ is: 'made' });
@@ -108,7 +108,7 @@ export class Keeper {
     // The keeper did not see what stands there now: once all before it is made, they are asked.
     const collides = conflicts.length > 0;
     const at = this.#parts.now();
-    if (last && !collides && (last.theirs || (last.joins && joins && !last.sent))) {
+    if (last && !collides && (last.theirs || (last.joins && joins && !last.sent && same(now, last.body)))) {
       this.#outbox.replace([last], [{ ...last, body: merged, at }]);
       this.#hearers.add(last.slot, heard);
       if (last.theirs) this.#rebase(this.#outbox.chain(kind, id), last.theirs, true);

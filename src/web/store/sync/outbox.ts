@@ -7,6 +7,8 @@ import type { DeviceStorage } from '../../shared/device-storage.ts';
 import { type Change, FOLLOWS } from './change.ts';
 
 const PREFIX = 'pouchful.unsent.';
+/** What a tab changes itself is numbered from here on, what it takes over before that: slots stand in the order of changes. */
+const MIDDLE = 500_000_000;
 
 export class Outbox {
   readonly #storage: DeviceStorage;
@@ -14,7 +16,8 @@ export class Outbox {
   #changes: readonly Change[] = [];
   /** Slots that the device did not take. */
   readonly #unsafe = new Set<string>();
-  #count = 0;
+  #last = MIDDLE;
+  #first = MIDDLE + 1;
 
   constructor(storage: DeviceStorage, tab: string) {
     this.#storage = storage;
@@ -37,8 +40,8 @@ export class Outbox {
 
   /** A place in the storage for a new change. */
   slot(): string {
-    this.#count += 1;
-    return `${PREFIX}${this.#tab}.${String(this.#count).padStart(9, '0')}`;
+    this.#last += 1;
+    return this.#slotAt(this.#last);
   }
 
   add(change: Change): void {
@@ -62,30 +65,60 @@ export class Outbox {
   }
 
   /**
-   * Takes over what tabs that are gone left on the device; it comes before what this one changed. Sent by two tabs it is
-   * still one write, since it keeps its id.
+   * Takes over what tabs that are gone left on the device, into slots of this tab: whoever comes after this one finds all
+   * that it showed in one place. It comes before what this tab changed. Sent by two tabs it is still one write, since it
+   * keeps its id.
    * @param isOpen whether the tab with this id is still there
    */
   adopt(isOpen: (tab: string) => boolean): readonly Change[] {
-    const known = new Set(this.#changes.map((c) => c.slot));
-    const found: Change[] = [];
+    const known = new Set(this.#changes.flatMap((c) => [c.slot, c.writeId]));
+    const found: { readonly change: Change; readonly at: string }[] = [];
+    let before = { tab: '', at: '' };
     for (const key of this.#storage.keys(PREFIX).sort()) {
       const tab = key.slice(PREFIX.length).replace(/\.\d+$/, '');
       if (known.has(key) || tab === this.#tab || isOpen(tab)) continue;
       const change = read(this.#storage.getItem(key));
       if (!change) continue;
+      // The tab that was moving it here from another was gone before it was done.
+      if (known.has(change.writeId)) {
+        this.#erase(key);
+        continue;
+      }
+      known.add(change.writeId);
+      // Changes of one tab stay in their order, though the clock may have been put back between them.
+      const at = tab === before.tab && before.at > change.at ? before.at : change.at;
+      before = { tab, at };
       // Whether it was sent, nobody knows: it is sent again as it stands. What waited for another was not.
       const { sent: _, unseen, ...rest } = change;
-      found.push({
+      const taken = {
         ...rest,
         slot: key,
-        ...(change.base.version !== FOLLOWS && { sent: true }),
+        ...(change.base.version !== FOLLOWS && { sent: true as const }),
         ...(unseen && change.body !== null && { unseen }),
-      });
+      };
+      found.push({ change: taken, at });
     }
-    found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.slot < b.slot ? -1 : 1));
-    this.#changes = [...found, ...this.#changes];
-    return found;
+    // Sorted by their keys already: what was made at the same time keeps that order.
+    found.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+    this.#first -= found.length;
+    const moved = found.map(({ change }, n) => this.#moved(change, this.#slotAt(this.#first + n)));
+    this.#changes = [...moved, ...this.#changes];
+    return moved;
+  }
+
+  /** A change in another slot; in the one where it stands where the device has no room for it twice. */
+  #moved(change: Change, slot: string): Change {
+    const moved = { ...change, slot };
+    if (this.#storage.setItem(slot, JSON.stringify(moved))) {
+      this.#storage.removeItem(change.slot);
+      return moved;
+    }
+    this.#storage.removeItem(slot);
+    return change;
+  }
+
+  #slotAt(n: number): string {
+    return `${PREFIX}${this.#tab}.${String(n).padStart(9, '0')}`;
   }
 
   #store(change: Change): void {
