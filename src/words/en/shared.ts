@@ -32,8 +32,9 @@ export const shared = (f: Figures) => ({
   choice: {
     narrow: (label: string) => `${label}: list those with`,
     part: 'a part of the name',
-    many: (listed: number, all: number) => `${listed} of ${all} are listed: type a part of the name`,
-    listed: (n: number) => f.form(n, { one: `${n} is listed`, other: `${n} are listed` }),
+    many: (listed: number, all: number) =>
+      `${f.number(listed)} of ${f.number(all)} are listed: type a part of the name`,
+    listed: (n: number) => f.form(n, { one: `${f.number(n)} is listed`, other: `${f.number(n)} are listed` }),
   },
   fresh: {
     which: 'Which fresh food is it dried from? These look like it:',
@@ -54,11 +55,12 @@ export const shared = (f: Figures) => ({
   done: 'Done',
   working: 'Working…',
   parts: {
-    first: (end: number, all: number) => `Showing ${end} of ${all}`,
-    later: (start: number, end: number, all: number) => `Showing ${start} to ${end} of ${all}`,
-    all: (all: number) => `All ${all} are shown`,
-    more: (n: number) => `Show ${n} more`,
-    back: (n: number) => `Back to the first ${n}`,
+    first: (end: number, all: number) => `Showing ${f.number(end)} of ${f.number(all)}`,
+    later: (start: number, end: number, all: number) =>
+      `Showing ${f.number(start)} to ${f.number(end)} of ${f.number(all)}`,
+    all: (all: number) => `All ${f.number(all)} are shown`,
+    more: (n: number) => `Show ${f.number(n)} more`,
+    back: (n: number) => `Back to the first ${f.number(n)}`,
   },
   limits: {
     between: (min: number, max: number) => `${f.number(min, 3)} to ${f.number(max, 3)}`,
@@ -72,9 +74,9 @@ export const shared = (f: Figures) => ({
   },
   clock: {
     on: (time: string, day: string) => `${time} on ${day}`,
-    minutes: (minutes: number) => `${minutes} min`,
-    hours: (hours: number) => `${hours} h`,
-    both: (hours: number, minutes: number) => `${hours} h ${minutes} min`,
+    minutes: (minutes: number) => `${f.number(minutes)} min`,
+    hours: (hours: number) => `${f.number(hours)} h`,
+    both: (hours: number, minutes: number) => `${f.number(hours)} h ${f.number(minutes)} min`,
   },
   firstMix: {
     title: 'No mix yet',
