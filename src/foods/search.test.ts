@@ -199,7 +199,7 @@ describe('what the tables do not have', () => {
       'Kolbenhirse rot',
       /^No food in the tables has all of these words\. The nearest is Foxtail millet in husk\.$/,
     ],
-    ['amaranthus', /^No food in the tables is called "amaranthus"; shown is what is spelt nearly so\.$/],
+    ['amaranthus', /^No food in the tables is called “amaranthus”; shown is what is spelt nearly so\.$/],
     ['buckwheat zzqqxx', /^No food in the tables has all of these words\. The nearest is Buckwheat\.$/],
   ])('%s: %s', (query, note) => expect(search.note(query)).toMatch(note));
 

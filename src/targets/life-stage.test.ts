@@ -43,10 +43,10 @@ describe('the profile that a new animal starts from', () => {
 
   it('is said to be no profile for that animal where there is none', () => {
     for (const species of ['gerbil', 'spiny mouse', 'dormouse', 'degu'])
-      expect(profileFor(species, 'adult').notes.join(' ')).toContain(`No target profile for a ${species}`);
-    expect(profileFor(' ', 'adult').notes.join(' ')).toContain('No target profile for this animal');
+      expect(profileFor(species, 'adult').notes.join(' ')).toContain(`The program has no needs for a ${species}`);
+    expect(profileFor(' ', 'adult').notes.join(' ')).toContain('The program has no needs for this animal');
     for (const species of ['golden hamster', 'hamster', 'mouse'])
-      expect(profileFor(species, 'adult').notes.join(' ')).not.toContain('No target profile');
+      expect(profileFor(species, 'adult').notes.join(' ')).not.toContain('The program has no needs for');
   });
 
   it('gives a figure with its source, or says that there is none and to ask a vet', () => {

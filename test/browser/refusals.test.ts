@@ -223,7 +223,7 @@ describe.each([
       await put('demo-animal', 'Bramble', ['split-peas-raw-dry', 'carob-flour', 'nettle-leaf-dried']);
       await rewrite({ animalProtein: false });
       await tab('Several animals');
-      await panel().getByText('2 weighings apart.').waitFor();
+      await panel().getByText('2 additions, weighed apart.').waitFor();
       await settled(panel());
       const sorrel = panel().locator('[data-animal="Sorrel"]');
       const bramble = panel().locator('[data-animal="Bramble"]');

@@ -51,12 +51,12 @@ describe('why', () => {
   test('the bound is named with what letting it go would bring, and whose it is before it goes', async () => {
     expect(await reasons().count()).toBe(1);
     expect(await reasons().first().textContent()).toMatch(
-      /^Fat of the ration stands at its most, 7 %\. Raising the limit to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
+      /^Fat of the whole ration stands at its most, 7 %\. Raising the limit to 7\.5 % would bring the mix [\d.]+ % nearer to what you want: Sunflower seed, shelled up from 2\.2 to 2\.8 %/,
     );
     const letGo = page.getByRole('button', { name: 'Raise the limit to 7.5 %: fat' });
     const step = page.getByRole('alertdialog', { name: /^A limit of Bramble’s needs “Adult hamster/ });
     await letGo.click();
-    await step.getByText('Fat of the ration at most 7.5 % instead of 7 %.').waitFor();
+    await step.getByText('Fat of the whole ration at most 7.5 % instead of 7 %.').waitFor();
     await step.getByText('Source of the limit: common practice, no source').waitFor();
     expect(await axeFindings(page)).toEqual([]);
     // What is safe has the keyboard, and so has Escape.
@@ -119,7 +119,7 @@ describe('trade-offs', () => {
     expect(await point(13).getAttribute('aria-pressed')).toBe('true');
     expect(await page.locator('.trade-point:focus').getAttribute('aria-label')).toMatch(/^Mix 13 /);
     const name = (await point(13).getAttribute('aria-label'))!;
-    const [, fat, apart] = /fat of the ration ([\d.]+) %, differs from the wanted shares by ([\d.]+) %$/.exec(
+    const [, fat, apart] = /fat of the whole ration ([\d.]+) %, differs from the wanted shares by ([\d.]+) %$/.exec(
       name,
     )!;
     expect(Number(fat)).toBeLessThan(7);
@@ -131,10 +131,10 @@ describe('trade-offs', () => {
     await page.getByText('Taken: the mix now has these shares.').waitFor();
     await verdictIs('in');
     await expectWhole();
-    await page.locator('.trade-picture figcaption', { hasText: `fat of the ration ${fat} %` }).waitFor();
+    await page.locator('.trade-picture figcaption', { hasText: `fat of the whole ration ${fat} %` }).waitFor();
     await page.getByText('This is the mix as it stands.').waitFor();
     await undo();
-    await page.locator('.trade-picture figcaption', { hasText: 'fat of the ration 7 %' }).waitFor();
+    await page.locator('.trade-picture figcaption', { hasText: 'fat of the whole ration 7 %' }).waitFor();
   });
 
   test('the table says the same, and other goals may be chosen', async () => {
@@ -150,8 +150,8 @@ describe('trade-offs', () => {
     await page.getByLabel('Against').selectOption({ label: 'varied' });
     // In this mix the same share is wanted of every food, so the nearest mix is the most varied.
     await page.getByText('These two do not get in each other’s way:').waitFor();
-    await page.getByLabel('One wish').selectOption({ label: 'more crude protein of the ration' });
-    await page.getByRole('button', { name: /^Mix 1 of 15: crude protein of the ration 19 %/ }).waitFor();
+    await page.getByLabel('One wish').selectOption({ label: 'more crude protein of the whole ration' });
+    await page.getByRole('button', { name: /^Mix 1 of 15: crude protein of the whole ration 19 %/ }).waitFor();
   });
 });
 
@@ -168,7 +168,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
     await verdictIs('none');
     const said = await page.getByTestId('verdict').textContent();
     expect(said).toMatch(/^No mix can keep these rules\./);
-    expect(said).toMatch(/fat of the ration must be at most 7 %/i);
+    expect(said).toMatch(/fat of the whole ration must be at most 7 %/i);
     expect(said).toMatch(
       /share of (Sunflower seed, shelled|Sesame seed|Hemp seed, whole) must be at least 15 %/i,
     );
@@ -209,7 +209,7 @@ describe('a keeper insists on 45 % oil seeds', () => {
     await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
     await verdictIs('none');
     const said = await page.getByTestId('verdict').textContent();
-    expect(said).toMatch(/fat of the ration must be at most 7 %/i);
+    expect(said).toMatch(/fat of the whole ration must be at most 7 %/i);
     expect(said).toMatch(/nut share of the mix must be at least 45 %/);
     const first = page.locator('.remedy-list li').first();
     expect(await first.textContent()).toMatch(

@@ -65,12 +65,12 @@ describe.each([
     await page.getByRole('button', { name: 'Add wish' }).click();
     expect(await list()).toEqual([
       '1. As much of the liked foods as possible',
-      '2. Less fat in the ration',
+      '2. Less fat in the whole ration',
       '3. Few foods to buy',
     ]);
     await wish('liked').getByText('In the best mix: 15 % of the mix').waitFor();
     await wish('Less fat')
-      .getByText(/In the best mix: [4-7](\.\d+)? g in 100 g of the ration/)
+      .getByText(/In the best mix: [4-7](\.\d+)? g in 100 g of the whole ration/)
       .waitFor();
     await wish('Few foods')
       .getByText(/In the best mix: \d+ foods to buy/)
@@ -92,18 +92,18 @@ describe.each([
   test('the order is changed from the keyboard, and the keyboard stays with the wish', async () => {
     await wish('Less fat').getByRole('button', { name: 'Move up' }).focus();
     await page.keyboard.press('Enter');
-    await soon(async () => (await list())[0]).toBe('1. Less fat in the ration');
-    await page.getByText('“Less fat in the ration” is wish 1 of 3 now.').waitFor();
+    await soon(async () => (await list())[0]).toBe('1. Less fat in the whole ration');
+    await page.getByText('“Less fat in the whole ration” is wish 1 of 3 now.').waitFor();
     // At the top there is no further up: the keyboard waits on the way back.
-    await soon(focused).toBe('Move down: Less fat in the ration');
+    await soon(focused).toBe('Move down: Less fat in the whole ration');
     await page.keyboard.press('Enter');
-    await soon(async () => (await list())[1]).toBe('2. Less fat in the ration');
-    await soon(focused).toBe('Move down: Less fat in the ration');
+    await soon(async () => (await list())[1]).toBe('2. Less fat in the whole ration');
+    await soon(focused).toBe('Move down: Less fat in the whole ration');
     await page.keyboard.press('Enter');
-    await soon(focused).toBe('Move up: Less fat in the ration');
+    await soon(focused).toBe('Move up: Less fat in the whole ration');
     await page.keyboard.press('Enter');
-    await soon(async () => (await list())[1]).toBe('2. Less fat in the ration');
-    await soon(focused).toBe('Move up: Less fat in the ration');
+    await soon(async () => (await list())[1]).toBe('2. Less fat in the whole ration');
+    await soon(focused).toBe('Move up: Less fat in the whole ration');
   });
 
   test('a wish may give way for what follows', async () => {
@@ -142,8 +142,8 @@ describe.each([
     await cucumber.getByText('a slice of cucumber does not lower the protein').waitFor();
     await cucumber.getByLabel('Given as').selectOption('grams');
     await type(cucumber.getByLabel('Grams a day'), '6');
-    await cucumber.getByText(/Counted dry, that is 2\.\d+ % of the ration/).waitFor();
-    const parts = page.getByRole('list', { name: 'Parts of the ration' });
+    await cucumber.getByText(/Counted dry, that is 2\.\d+ % of the whole ration/).waitFor();
+    const parts = page.getByRole('list', { name: 'Parts of the whole ration' });
     await parts.getByText('This mix').waitFor();
     expect(await parts.textContent()).toMatch(/This mix 47\.\d %.*Invented pellet 50 %.*2\.\d %/);
     await page.getByText(/50\s% Invented pellet; 2\.\d\s% .*cucumber.*; and 47\.\d\s% mix/i).waitFor();
@@ -151,7 +151,7 @@ describe.each([
   });
 
   test('more than the whole ration is refused beside the field and never lost', async () => {
-    const field = beside('demo-pellet').getByLabel('Share of the ration');
+    const field = beside('demo-pellet').getByLabel('Share of the whole ration');
     await type(field, '99');
     await beside('demo-pellet')
       .getByText(/99 is too high/)
@@ -187,10 +187,10 @@ describe.each([
     await page.getByRole('button', { name: 'Add Walnut', exact: true }).first().click();
     await page.getByRole('button', { name: 'Done' }).click();
     const walnut = page.locator('.ration-row', { hasText: 'Walnut' });
-    await type(walnut.getByLabel('Share of the ration'), '20');
+    await type(walnut.getByLabel('Share of the whole ration'), '20');
     await type(walnut.getByLabel('Choose from'), '0');
     await walnut.getByText(/Chosen: \d(\.\d+)? %/).waitFor();
-    const parts = page.getByRole('list', { name: 'Parts of the ration' });
+    const parts = page.getByRole('list', { name: 'Parts of the whole ration' });
     expect(await parts.textContent()).toMatch(/Walnut \d(\.\d)? %/);
     await page.getByText('“Pellet” stands for all that is fed beside the mix').waitFor({ state: 'attached' });
     await walnut.getByRole('button', { name: 'Remove Walnut from the ration' }).click();

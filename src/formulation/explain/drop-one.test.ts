@@ -177,7 +177,7 @@ describe('in words', () => {
     expect(millet!.breaches).toMatchObject([{ pointer: '/rules/0/max', side: 'max', bound: 19 }]);
     expect(millet!.breaches[0]!.actual).toBeCloseTo((25 * 24 + 50 * 17) / 75, 12);
     expect(millet!.breaches[0]!.sentence).toBe(
-      'Without millet, crude protein of the ration is 19.3 %, above the most allowed, 19 %.',
+      'Without millet, crude protein of the whole ration is 19.3 %, above the most allowed, 19 %.',
     );
     expect(peas!.breaches[0]!.actual).toBeCloseTo((25 * 10 + 50 * 17) / 75, 12);
     expect(answer.sentence).toBe('Out of range when one of these is left: millet and peas.');
@@ -189,7 +189,7 @@ describe('in words', () => {
     expect(bounds).toHaveLength(4);
     expect(bounds[0]).toMatchObject({
       pointer: '/drop_one',
-      subject: 'crude protein of the ration without millet',
+      subject: 'crude protein of the whole ration without millet',
       because: 'every food may be left',
     });
   });

@@ -8,7 +8,7 @@ describe('remedies', () => {
     const name = (id: string) => id.toUpperCase();
     const said = (pointer: string, from: number, to: number) =>
       changeWords(mix.problem, { pointer, from, to }, name);
-    expect(said('/rules/0/max', 7, 9)).toBe('fat of the ration at most 9 % instead of 7 %');
+    expect(said('/rules/0/max', 7, 9)).toBe('fat of the whole ration at most 9 % instead of 7 %');
     expect(said('/rules/2/min', 1, 0.9)).toBe('calcium to phosphorus of the mix at least 0.9 instead of 1');
     expect(said('/rules/1/max', 50, 61)).toBe(
       'share of Seeds and grains of the mix at most 61 % instead of 50 %',

@@ -4,12 +4,12 @@ import type { Figures } from '../figures.ts';
 export const access = (f: Figures): Access => ({
   refusal: {
     fileTooLarge: (megabytes) =>
-      `die Datei ist größer als ${megabytes} MB, mehr geht nicht; gehe stattdessen auf eine Sicherung zurück, oder lösche Altes vor dem Speichern`,
+      `die Datei ist größer als ${f.number(megabytes)} MB, mehr geht nicht; gehe stattdessen auf eine Sicherung zurück, oder lösche Altes vor dem Speichern`,
     fileRefused: 'das lässt sich nicht übernehmen',
     notAsLookedAt:
       'Datei oder Haushalt sind nicht mehr wie beim Ansehen; sieh noch einmal nach, was sich ändern würde',
     tooManyDevices: (most) =>
-      `dieser Haushalt hat ${most} Geräte; entferne eines, das nicht mehr benutzt wird`,
+      `dieser Haushalt hat ${f.number(most)} Geräte; entferne eines, das nicht mehr benutzt wird`,
     noDevice: 'dieses Gerät gibt es nicht; vielleicht ist es schon entfernt',
     onlyThisMachine: 'nur dieser Computer kommt herein; starte mit --lan, um andere Geräte hereinzulassen',
     nothingToPair: 'dieser Server ist nur für seinen eigenen Computer da; dort muss nichts gekoppelt werden',
@@ -30,8 +30,8 @@ export const access = (f: Figures): Access => ({
     sendJson: (why) => `${why}; sende JSON`,
     serverFailed: 'auf dem Server ging etwas schief, es wurde nichts geschrieben; sein Protokoll sagt mehr',
     unknownAddress: (what) => `${what} gibt es nicht; siehe /api/openapi.json`,
-    bodyTooLarge: (megabytes) => `der Inhalt ist größer als ${megabytes} MB; sende weniger`,
-    bodyTooDeep: (most) => `der Inhalt ist mehr als ${most}-mal verschachtelt; prüfe die Klammern`,
+    bodyTooLarge: (megabytes) => `der Inhalt ist größer als ${f.number(megabytes)} MB; sende weniger`,
+    bodyTooDeep: (most) => `der Inhalt ist mehr als ${f.number(most)}-mal verschachtelt; prüfe die Klammern`,
     noVersion: 'sag, was du änderst: If-Match mit der gesehenen Version, oder If-None-Match: * für Neues',
     otherAddress: (id, address) => `/id ist „${id}“, die Adresse sagt aber „${address}“; mache beide gleich`,
   },

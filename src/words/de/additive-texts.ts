@@ -185,7 +185,7 @@ export const ADDITIVE_TEXTS: AdditiveTexts = {
   },
   'cereal-by-products': {
     name: 'Getreidenebenerzeugnisse',
-    why: 'Welche, wird nicht gesagt: Kleie, Spelzen, Nachmehl oder Trester vom Brennen.',
+    why: 'Welche, wird nicht gesagt: Kleie, Spelzen, Nachmehl oder Schlempe.',
   },
   'bakery-by-products': {
     name: 'Bäckereinebenerzeugnisse',

@@ -21,25 +21,24 @@ export const advice = (f: Figures): Advice => {
       `${food} (${ref}) dazunehmen: ${f.percent(share)} der Mischung reichen. Als Preis gilt ${f.number(price)} je kg wie bei der teuersten Zutat; trag den richtigen ein.`,
     /** Kept as the source of a limit that was changed. */
     ownLimit: {
-      ownChoice: (day, limits, source) => `eigene Wahl seit ${day}; der Bedarf hat ${limits} (${source})`,
+      ownChoice: (day, limits, source) => `eigene Wahl seit ${day}; im Bedarf steht ${limits} (${source})`,
       noSource: 'keine Quelle',
       least: (value) => `mindestens ${f.number(value, 6)}`,
       most: (value) => `höchstens ${f.number(value, 6)}`,
     },
     swap: {
       mustStay: (food, least) =>
-        `${food} muss mindestens ${f.figure(least)} % der Mischung sein, darum kann nichts an die Stelle treten.`,
-      can: (food, share, others) =>
-        `An die Stelle von ${food} (${f.figure(share)} %) kann treten: ${f.either(others)}.`,
+        `${food} muss mindestens ${f.figure(least)} % der Mischung sein, darum gibt es dafür keinen Ersatz.`,
+      can: (food, share, others) => `Ersatz für ${food} (${f.figure(share)} %): ${f.either(others)}.`,
       none: (food) =>
-        `Nichts anderes kann an die Stelle von ${food} treten, wenn alle Regeln gelten; mach die Mischung ohne passend, dann siehst du, warum.`,
+        `Für ${food} gibt es keinen Ersatz, mit dem alle Regeln gelten. Mach die Mischung ohne diese Zutat passend, dann siehst du, warum.`,
       only: '(und kein anderer Anteil)',
       upTo: (high) => `(bis ${f.number(high, 4)} %)`,
       from: (low, high) => `(${f.number(low, 4)} bis ${f.number(high, 4)} %)`,
       by: (out, taken, name, share, span) =>
-        `An die Stelle von ${out} (${f.figure(taken)} %) kann treten: ${name}, ${f.number(share, 4)} % ${span}.`,
+        `Ersatz für ${out} (${f.figure(taken)} %): ${name}, ${f.number(share, 4)} % ${span}.`,
       byMore: (out, taken, name, share, had, span) =>
-        `An die Stelle von ${out} (${f.figure(taken)} %) kann mehr davon treten: ${name}, ${f.number(share, 4)} % zu den vorhandenen ${f.figure(had)} % ${span}.`,
+        `Ersatz für ${out} (${f.figure(taken)} %): noch mehr ${name}, ${f.number(share, 4)} % zusätzlich zu den ${f.figure(had)} %, die schon da sind ${span}.`,
       unsure: (sentence, what) => `${sentence} Nicht bekannt ist davon: ${f.list(what)}.`,
     },
   };

@@ -28,7 +28,7 @@ export const animals = (f: Figures): Animals => ({
   lose: (name) => `${name} löschen`,
   whatGoes: 'Was das Tier verweigert, wird vergessen. Die Mischungen dafür bleiben.',
   notAVet:
-    'Was hier steht, ersetzt keinen tierärztlichen Rat. Geh in die Praxis, wenn ein Tier abnimmt, weniger frisst oder krank wirkt.',
+    'Was hier steht, ersetzt keinen tierärztlichen Rat. Geh zum Tierarzt, wenn ein Tier abnimmt, weniger frisst oder krank wirkt.',
   form: {
     edit: (name) => `${name} bearbeiten`,
     species: 'Tierart',

@@ -20,7 +20,7 @@ export const batch = (f: Figures): Batch => {
       forbidden: (percent) =>
         `${f.percent(percent)} der Charge steht auf der Liste dessen, was nie gefüttert wird: nicht verfüttern.`,
       why: 'Worauf das beruht',
-      cautions: 'Vorsicht',
+      cautions: 'Warnhinweise',
       caution: (foods, title, reason, way) => `<b>${foods}</b>: ${title}. ${reason} ${way}`,
     },
     foods: {
@@ -31,7 +31,7 @@ export const batch = (f: Figures): Batch => {
     },
     contents: {
       title: 'Was sie enthält',
-      help: 'In 100 g wie gewogen. ± ist, wie sehr es von Beutel zu Beutel schwanken kann (95 von 100 liegen dazwischen), wo eine Zutat das angibt; „mindestens“, wo eine Zutat nichts angibt.',
+      help: 'In 100 g wie gewogen. ± sagt, wie sehr es von Packung zu Packung schwanken kann (95 von 100 liegen dazwischen), wo das bekannt ist. „Mindestens“ steht, wo eine Zutat nichts angibt.',
       notKnown: 'nicht bekannt',
       amount: (value, unit) => `${value} ${unit}`,
       atLeast: (amount) => `mindestens ${amount}`,
@@ -98,7 +98,7 @@ export const batch = (f: Figures): Batch => {
     label: {
       printJar: 'Etikett fürs Glas drucken',
       print: 'Großes Etikett drucken',
-      homeMix: (grams, batch) => `Hausmischung, ${f.grams(grams)}. Charge ${batch}`,
+      homeMix: (grams, batch) => `Eigene Mischung, ${f.grams(grams)}. Charge ${batch}`,
       madeOn: 'Gemacht am',
       by: (name) => `von ${name}`,
       useBy: 'Verbrauchen bis',
@@ -112,7 +112,7 @@ export const batch = (f: Figures): Batch => {
       why: (title, reason, way) => `${title}. ${reason} ${way}`,
       most: (percent) => `Höchstens ${f.number(percent)} % der Mischung.`,
       mostTogether: (percent) => `Zusammen höchstens ${f.number(percent)} % der Mischung.`,
-      notComplete: 'Kein tierärztlicher Rat. Eine Hausmischung ersetzt nie ein Alleinfutter.',
+      notComplete: 'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter.',
       notCompleteAlone: 'Kein Alleinfutter.',
       notCompleteBeside: (foods) => `Kein Alleinfutter: nur zusammen mit ${f.list(foods)} füttern.`,
       andMore: (n) => `${f.count(n, { one: 'weiteres Tier', other: 'weitere Tiere' })}: siehe Aufzeichnung.`,

@@ -3,7 +3,7 @@ import type { Figures } from '../figures.ts';
 
 export const beside = (f: Figures): Beside => ({
   title: 'Die ganze Ration',
-  parts: 'Teile der Ration',
+  parts: 'Teile der ganzen Ration',
   thisMix: 'Diese Mischung',
   aDay: (grams) => `${f.grams(grams, 1)} am Tag`,
   mixOnly: 'nur Mischung',
@@ -16,8 +16,8 @@ export const beside = (f: Figures): Beside => ({
   day: {
     label: 'Ganze Ration eines Tages',
     notSaid: 'nicht gesagt',
-    needs: (grams) => `Was unten in Gramm steht, braucht mindestens ${f.grams(grams)}.`,
-    without: 'Ohne die ganze Ration eines Tages bleibt, was in Gramm stand, als Anteil an der Ration.',
+    needs: (grams) => `Mindestens ${f.grams(grams)}, für das, was unten in Gramm steht.`,
+    without: 'Ohne die ganze Ration eines Tages bleibt das, was in Gramm stand, als Anteil an ihr erhalten.',
     fed: (names, grams) =>
       f.form(names.length, {
         one: `${f.list(names)} bekommt ${f.grams(grams, 1)} am Tag.`,
@@ -28,7 +28,7 @@ export const beside = (f: Figures): Beside => ({
     useEach: (grams) => `${f.grams(grams, 1)} im Schnitt für jedes nehmen`,
   },
   picker: {
-    label: 'Dazufüttern …',
+    label: 'Dazufüttern…',
     title: 'Neben der Mischung gefüttert',
     fed: 'Gefüttert',
     inMix: 'In der Mischung',
@@ -36,27 +36,27 @@ export const beside = (f: Figures): Beside => ({
     pellet: 'Pellets',
     invented: (kind) => `${kind}, erfunden`,
     fresh: 'frisch',
-    placeholder: 'Gurke, Löwenzahn, Pellets …',
+    placeholder: 'Gurke, Löwenzahn, Pellets…',
   },
   row: {
     invented: 'erfunden',
     givenAs: 'Angegeben als',
     asShare: 'Anteil',
     asGrams: 'Gramm am Tag',
-    share: 'Anteil an der Ration',
+    share: 'Anteil an der ganzen Ration',
     grams: 'Gramm am Tag',
-    isShare: (percent) => `Das sind ${f.percent(percent)} der Ration.`,
-    isShareDry: (percent) => `Trocken gezählt sind das ${f.percent(percent)} der Ration.`,
+    isShare: (percent) => `Das sind ${f.percent(percent)} der ganzen Ration.`,
+    isShareDry: (percent) => `Trocken gezählt sind das ${f.percent(percent)} der ganzen Ration.`,
     from: 'Darf von',
     to: 'bis',
     fixed: 'fest',
     needsDay:
       'Gramm am Tag brauchen die ganze Ration eines Tages. Trag sie zuerst oben ein; wähle dann noch einmal Gramm.',
-    fresh: 'Frisch: ohne sein Wasser zählen',
+    fresh: 'Frisch: ohne das Wasser zählen',
     whyDry: (water) =>
       `Die Bereiche sind für trockenes Futter gedacht; eine Scheibe Gurke senkt also nicht das Protein, das das Tier bekommt: Ihr Wasser zählt nur bis ${f.percent(water)}, die Feuchte, bei der Futtertabellen ihre Werte angeben (NRC 1995).`,
     remove: (food) => `„${food}“ aus der Ration nehmen`,
-    working: 'Wird berechnet …',
+    working: 'Wird berechnet…',
     noShare: (percent) =>
       `Mit keinem Anteil in diesen Grenzen hält eine Mischung jede Regel ein; es zählen ${f.percent(percent)}.`,
     chosen: (percent, from, to) =>

@@ -52,19 +52,19 @@ export const calendar = (f: Figures): Calendar => {
     weighedOn: (made, day) => `Am ${day} ist ${made} abgewogen.`,
     usedBy: (made, day) => `Dann sind die Tiere bis ${day} auf ${made} umgestellt.`,
     weighedBy: (made, day) => `Dann ist ${made} bis ${day} abgewogen.`,
-    justFits: 'Es reicht gerade: Kein Tag bleibt übrig.',
-    fits: (spare) => `Es reicht, mit ${withDays(spare)} Luft.`,
+    justFits: 'Die Zeit reicht gerade: Kein Tag bleibt übrig.',
+    fits: (spare) => `Die Zeit reicht, mit ${withDays(spare)} Luft.`,
     usedTooLate: (made, day, late, due) =>
-      `Es reicht nicht: Am ${day} sind die Tiere auf ${made} umgestellt, ${days(late)} nach dem ${due}.`,
+      `Die Zeit reicht nicht: Erst am ${day} sind die Tiere auf ${made} umgestellt, ${days(late)} nach dem ${due}.`,
     weighedTooLate: (made, day, late, due) =>
-      `Es reicht nicht: Am ${day} ist ${made} abgewogen, ${days(late)} nach dem ${due}.`,
-    moveEarlier: (spare) => `Leg Schritte auf frühere Tage: Dann bleiben noch ${days(spare)} Luft.`,
+      `Die Zeit reicht nicht: Erst am ${day} ist ${made} abgewogen, ${days(late)} nach dem ${due}.`,
+    moveEarlier: (spare) => `Leg Schritte auf frühere Tage: Dann hast du noch ${days(spare)} Luft.`,
     bridge: (name) =>
-      `Füttere an den Tagen ohne ${name ?? 'die Mischung'} nur die Pellets (gängige Praxis, ohne Quelle), oder mach eine kleine Charge aus dem, was fertig ist.`,
+      `Füttere an den Tagen ohne ${name ?? 'die Mischung'} nur die Pellets, die ein Alleinfutter sind (übliche Praxis, ohne Quelle), oder mach eine kleine Charge aus dem, was fertig ist.`,
     shortestFits: (day) =>
-      `Mit den kürzesten Zeiten, die üblich sind (gängige Praxis, ohne Quelle), wäre es am ${day} fertig und würde reichen: Gib den Schritten weniger Tage.`,
+      `Mit den kürzesten Zeiten, die üblich sind (übliche Praxis, ohne Quelle), wäre es am ${day} fertig, und die Zeit würde reichen: Gib den Schritten weniger Tage.`,
     shortestLate: (day) =>
-      `Selbst mit den kürzesten Zeiten, die üblich sind (gängige Praxis, ohne Quelle), ist es erst am ${day} fertig.`,
+      `Selbst mit den kürzesten Zeiten, die üblich sind (übliche Praxis, ohne Quelle), ist es erst am ${day} fertig.`,
 
     move: {
       isDone: (step) => `${step} ist getan und bleibt, wo es ist; verschieb, was danach kommt.`,
@@ -163,7 +163,7 @@ export const calendar = (f: Figures): Calendar => {
       closeDay: (step) => `Schließen: ${step}`,
     },
     picture: {
-      bowl: 'In die Schüssel',
+      bowl: 'In den Napf',
       freeze: 'Gefrierfach',
       thaw: 'taut',
       dry: 'trocknet',
@@ -200,7 +200,7 @@ export const calendar = (f: Figures): Calendar => {
       entryOf: (step, made) => `${step}: ${made}`,
       check: (food) => `Wenden und prüfen: ${food}`,
       checkText: (n, of) =>
-        `Prüfung ${f.number(n)} von ${f.number(of)}. Fertig, wenn nichts mehr weich oder klebrig ist (gängige Praxis, ohne Quelle).`,
+        `Prüfung ${f.number(n)} von ${f.number(of)}. Fertig, wenn nichts mehr weich oder klebrig ist (übliche Praxis, ohne Quelle).`,
       forBatch: (made, foods) => `Für ${made}: ${foods}.`,
       beginBy: (day) => `Bis ${day} beginnen.`,
       setsPace: 'Bestimmt das Tempo: Ein verlorener Tag hier geht allen verloren.',

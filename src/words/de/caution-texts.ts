@@ -74,13 +74,13 @@ export const CAUTION_TEXTS: CautionTexts = {
   chocolate: {
     title: 'Schokolade und Kakao',
     reason:
-      'Kakao enthält Theobromin und Koffein, die das Herz jagen; ein Hamster wiegt so wenig, dass schon ein Krümel zählt. Schokolade klebt außerdem in den Backentaschen.',
+      'Kakao enthält Theobromin und Koffein, die das Herz rasen lassen; ein Hamster wiegt so wenig, dass schon ein Krümel zählt. Schokolade klebt außerdem in den Backentaschen.',
     way: 'Weglassen; Johannisbrotmehl hat die Farbe und kein Theobromin.',
   },
   caffeine: {
     title: 'Kaffee, Tee und Cola',
     reason:
-      'Koffein jagt Herz und Nerven, und ein Hamster wiegt so wenig, dass ein paar Blätter oder etwas Kaffeesatz zählen. Kräutertees ohne Teeblatt sind nicht gemeint.',
+      'Koffein lässt das Herz rasen und überreizt die Nerven, und ein Hamster wiegt so wenig, dass ein paar Blätter oder etwas Kaffeesatz zählen. Kräutertees ohne Teeblatt sind nicht gemeint.',
     way: 'Getrocknete Kräuter nehmen, die weder Tee noch Mate sind, etwa Pfefferminze.',
   },
   alcohol: {
@@ -324,13 +324,13 @@ export const CAUTION_TEXTS: CautionTexts = {
   tobacco: {
     title: 'Tabak',
     reason:
-      'Nikotin, ob aus Blatt, Stummel, Kaugummi oder Flüssigkeit, überreizt die Nerven und hält den Atem an; ein Krümel ist viel für einen Hamster.',
+      'Nikotin, ob aus Blatt, Stummel, Kaugummi oder Flüssigkeit, überreizt die Nerven und lähmt den Atem; ein Krümel ist viel für einen Hamster.',
     way: 'Aus dem Zimmer fernhalten; als trockenes Blatt Hasel, Brombeere oder Brennnessel nehmen.',
   },
   hops: {
     title: 'Hopfen',
     reason:
-      'Hunde, die Hopfen fraßen, frisch oder ausgekocht, bekamen über 40 °C Fieber, und einige starben binnen Stunden; das Gift ist nicht bekannt, auch nicht, was ein Hamster verträgt.',
+      'Hunde, die Hopfen fraßen, frisch oder ausgekocht, bekamen über 40 °C Fieber, und einige starben innerhalb von Stunden; das Gift ist nicht bekannt, auch nicht, was ein Hamster verträgt.',
     way: 'Kamille oder Zitronenmelisse nehmen, wenn ein duftendes Kraut gewünscht ist.',
   },
   cannabis: {
@@ -567,7 +567,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   },
   'raw-meat': {
     title: 'Rohes Fleisch und roher Fisch',
-    reason: 'Rohes Fleisch und roher Fisch tragen Keime und verderben im Vorratsnest binnen Stunden.',
+    reason: 'Rohes Fleisch und roher Fisch tragen Keime und verderben im Vorratsnest innerhalb von Stunden.',
     way: 'Schlicht kochen, ohne Salz und Fett, trocknen oder frisch füttern und Reste am selben Tag entfernen.',
   },
   'raw-egg': {
@@ -597,7 +597,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   'fish-oil': {
     title: 'Fischöl',
     reason:
-      'Fischöl wird, über trockenes Futter verteilt, binnen Wochen ranzig und verbraucht Vitamin E; wie viel Vitamin A und D ein Öl enthält, sagt nur sein Etikett.',
+      'Fischöl wird, über trockenes Futter verteilt, innerhalb von Wochen ranzig und verbraucht Vitamin E; wie viel Vitamin A und D ein Öl enthält, sagt nur sein Etikett.',
     way: 'Stattdessen ein wenig gekochten Fisch oder ein paar Hanfsamen geben.',
   },
   'organ-meat': {
@@ -654,7 +654,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   xylitol: {
     title: 'Xylit und zuckerfreie Süßigkeiten',
     reason:
-      'Xylit lässt beim Hund den Blutzucker abstürzen und schadet binnen Stunden der Leber; Nagetiere vertragen es wohl besser, im Futter hat es aber nichts zu suchen.',
+      'Xylit lässt beim Hund den Blutzucker abstürzen und schadet innerhalb von Stunden der Leber; Nagetiere vertragen es wohl besser, im Futter hat es aber nichts zu suchen.',
     way: 'Süßigkeiten und Kaugummi weglassen.',
   },
   sweets: {

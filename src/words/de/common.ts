@@ -25,5 +25,5 @@ export const common = (f: Figures): Common => ({
   days: (n) => f.count(n, { one: 'Tag', other: 'Tage' }),
   hours: (n) => f.count(n, { one: 'Stunde', other: 'Stunden' }),
   foods: (n) => f.count(n, { one: 'Zutat', other: 'Zutaten' }),
-  andMore: (first, more) => `${first} und ${more} weitere`,
+  andMore: (first, more) => `${first} und ${f.number(more)} weitere`,
 });

@@ -128,7 +128,7 @@ export const cupboard = (f: Figures): Cupboard => {
           'Halt es verschlossen und wirf es draußen weg. Milben hinterlassen bräunlichen Staub und riechen nach Minze; ihr Staub kann bei Mensch und Tier Allergien auslösen: Wirble ihn nicht auf. Sieh nach, was daneben stand.',
         spoiled:
           'Wirf alles weg, nicht nur, was schimmelig aussieht: Fäden und Gifte des Schimmels reichen weiter als das Auge. Riech nicht nah daran und schüttle es nicht; Sporen und Staub können den Atemwegen schaden.',
-        recalled: 'Heb die Packung und ihre Nummer auf, bis Verkäufer oder Behörde geantwortet haben.',
+        recalled: 'Heb die Packung und ihre Nummer auf, bis der Verkäufer oder die Behörde geantwortet hat.',
       },
       sources: {
         infested: 'Laboklin, VetInfo: Vorratsmilben (Staub, Geruch, Allergien; Hunde und Menschen)',
@@ -188,7 +188,7 @@ export const cupboard = (f: Figures): Cupboard => {
     },
     freezer: {
       title: 'Einfrieren',
-      now: (grams, room) => `Gegen Insekten darin: ${grams} von ${room}.`,
+      now: (grams, room) => `Zurzeit gegen Insekten darin: ${grams} von ${room}.`,
       packs: 'Packungen zum Einfrieren',
       none: 'Zurzeit keine.',
       sayFirst: 'Sag oben, wie viel hineinpasst und wie kalt es ist; dann lassen sich die Tage planen.',
@@ -215,7 +215,7 @@ export const cupboard = (f: Figures): Cupboard => {
       temperatureHint: (usual) => `Mit Minus: Zu Hause sind es meist etwa ${usual}.`,
     },
     state: {
-      stopped: (why) => `nicht mehr verwenden, ${why}`,
+      stopped: (why) => `nicht mehr verwendet, ${why}`,
       empty: 'aufgebraucht',
       fresh: 'frisch: noch zu trocknen',
       ready: 'bereit',

@@ -38,7 +38,7 @@ export const drying = (f: Figures): Drying => {
         `Die Ladung wog ${f.grams(of)}, als die Probe genommen wurde, mehr als die ${f.grams(before)} am Anfang; berichtige eins von beiden.`,
     },
     lighterThanTable:
-      'Es wiegt etwas weniger, als die Tabelle von seiner Trockenmasse sagt; das Frische war also feuchter als in der Tabelle, oder etwas ging verloren; gerechnet wird mit 0 % Feuchte.',
+      'Es wiegt etwas weniger, als die Tabelle von seiner Trockenmasse sagt. Das Frische war also feuchter als in der Tabelle, oder etwas ging verloren. Gerechnet wird mit 0 % Feuchte.',
     trim: {
       source: 'USDA SR28, Datei der Lebensmittel, Refuse',
       own: (percent) => `${f.percent(percent)} wird weggeschnitten (von dir gewogen).`,
@@ -59,15 +59,15 @@ export const drying = (f: Figures): Drying => {
       fruit: 'es ledrig ist und sich keine Feuchte mehr herausdrücken lässt',
     },
     layer: {
-      vegetable: 'gängige Praxis, ohne Quelle: eine Lage Stücke von etwa 5 mm Dicke mit Lücken für die Luft',
-      leaf: 'gängige Praxis, ohne Quelle: eine lockere Lage',
-      herb: 'gängige Praxis, ohne Quelle: eine Lage, die Blätter berühren sich nicht',
-      fruit: 'gängige Praxis, ohne Quelle: eine Lage Scheiben, die sich nicht berühren',
+      vegetable: 'übliche Praxis, ohne Quelle: eine Lage Stücke von etwa 5 mm Dicke mit Lücken für die Luft',
+      leaf: 'übliche Praxis, ohne Quelle: eine lockere Lage',
+      herb: 'übliche Praxis, ohne Quelle: eine Lage, die Blätter berühren sich nicht',
+      fruit: 'übliche Praxis, ohne Quelle: eine Lage Scheiben, die sich nicht berühren',
     },
     known: { 'common practice': 'gängige Praxis', published: 'veröffentlicht' },
     caution: {
       stay: 'Bleib zu Hause und wach, solange es trocknet, und schau alle 2 Stunden nach; lass es nie allein oder über Nacht laufen. Was fast trocken ist, versengt schnell und kann Feuer fangen.',
-      oven: 'Trockne im Ofen nur, wo keine kleinen Kinder und keine Tiere sind: Ohne Umluft steht die Tür 5 bis 15 cm offen, damit die Feuchte entweicht, und sie ist stundenlang heiß.',
+      oven: 'Trockne im Ofen nur, wo keine kleinen Kinder und keine Tiere sind. Ohne Umluft steht die Tür 5 bis 15 cm offen, damit die Feuchte entweicht, und sie ist stundenlang heiß.',
       'no-break':
         'Trockne ohne Pause und bis zum Ende: Halb Trockenes, das stehen bleibt, schimmelt, und was Schimmel zeigt, wird weggeworfen, nicht weitergetrocknet.',
       thermometer: (celsius) =>
@@ -97,7 +97,7 @@ export const drying = (f: Figures): Drying => {
       now: 'Trocknet gerade',
       toDry: 'Zu trocknen',
       finished: 'Fertig',
-      nothingFresh: 'Nichts Frisches ist im Vorrat. <add>Eine neue Packung hinzufügen</add>, Form „Frisch“.',
+      nothingFresh: 'Nichts Frisches ist im Vorrat. <add>Eine neue Packung hinzufügen</add>, Art „Frisch“.',
       leftOf: (left, all) => `${left} übrig von ${all}`,
       inFreezer: (what) => `${what}, im Gefrierfach`,
       bought: (what, day) => `${what} · gekauft ${day}`,

@@ -5,13 +5,13 @@ export const exchange = (f: Figures): Exchange => ({
   refused: 'Die Datei ist nicht hereingekommen. Nichts wurde geändert:',
   failed: 'Das hat nicht geklappt:',
   pageFailed: 'Auf dieser Seite ist etwas schiefgegangen. Lade sie neu und versuche es noch einmal.',
-  moment: 'Einen Augenblick …',
+  moment: 'Einen Augenblick…',
   bringIn: {
     title: 'Hereinholen',
     text: 'Eine Datei aus Pouchful: ein ganzer Haushalt oder eine Mischung oder Zutat von jemand anderem. Sie wird erst angesehen. Nichts wird geschrieben, bevor du gesehen hast, was sich ändern würde.',
     file: 'Datei',
     tooBig: (name, megabytes) =>
-      `${name} hat mehr als ${megabytes} MB, mehr wird nicht angenommen. Ist es die richtige Datei?`,
+      `${name} hat mehr als ${f.number(megabytes)} MB, mehr wird nicht angenommen. Ist es die richtige Datei?`,
     notRead: 'Die Datei ließ sich nicht lesen. Wähle sie noch einmal.',
     press: 'Hereinholen',
     replace: 'Alles ersetzen',
@@ -24,27 +24,28 @@ export const exchange = (f: Figures): Exchange => ({
     done: (name, counts) =>
       `Hereingeholt aus ${name}: ${counts}. Es steht unter „Änderungen“ und lässt sich dort zurücknehmen.`,
     counts: {
-      new: (n) => `${n} neu`,
-      different: (n) => `${n} geändert`,
-      gone: (n) => `${n} weg`,
-      kept: (n) => `${n} anders und so gelassen`,
-      same: (n) => `${n} gleich`,
+      new: (n) => `${f.number(n)} neu`,
+      different: (n) => `${f.number(n)} geändert`,
+      gone: (n) => `${f.number(n)} weg`,
+      kept: (n) => `${f.number(n)} anders und so gelassen`,
+      same: (n) => `${f.number(n)} gleich`,
     },
     changes: 'Was sich ändern würde',
     changesAre: (counts) => `<head>Was sich ändern würde:</head> ${counts}.`,
     leftOut: (n) =>
       f.form(n, {
         one: 'Ein Eintrag der Datei war schon dort nicht lesbar, wo sie entstand. Er bleibt in der Datei und kommt nicht herein.',
-        other: `${n} Einträge der Datei waren schon dort nicht lesbar, wo sie entstand. Sie bleiben in der Datei und kommen nicht herein.`,
+        other: `${f.number(n)} Einträge der Datei waren schon dort nicht lesbar, wo sie entstand. Sie bleiben in der Datei und kommen nicht herein.`,
       }),
     what: { new: 'Neu', different: 'Ändert sich', gone: 'Geht', kept: 'Bleibt, wie es hier ist' },
     allOfIt: 'alles davon',
     nothing: 'nichts',
-    moreFields: (n) => f.form(n, { one: 'und ein weiteres Feld', other: `und ${n} weitere Felder` }),
+    moreFields: (n) =>
+      f.form(n, { one: 'und ein weiteres Feld', other: `und ${f.number(n)} weitere Felder` }),
     moreChanges: (n) =>
       f.form(n, {
         one: 'Eine weitere Änderung steht hier nicht.',
-        other: `${n} weitere Änderungen stehen hier nicht.`,
+        other: `${f.number(n)} weitere Änderungen stehen hier nicht.`,
       }),
   },
   part: {
@@ -53,8 +54,8 @@ export const exchange = (f: Figures): Exchange => ({
     comes: (list) => `<head>Kommt herein:</head> ${list}.`,
     comesNothing: '<head>Kommt herein:</head> nichts, was nicht schon da ist.',
     same: (names) => `Genau so schon da: ${names}.`,
-    choices: 'Entscheidungen dessen, von dem es kommt: Was du nicht ankreuzt, wird nicht übernommen',
-    notTicked: (instead) => `Nicht angekreuzt: ${instead}.`,
+    choices: 'Entscheidungen dessen, von dem es kommt: Was du nicht anhakst, wird nicht übernommen',
+    notTicked: (instead) => `Nicht angehakt: ${instead}.`,
     kinds: { foods: 'Zutat', profiles: 'Bedarf', mixes: 'Mischung' },
   },
   takeOut: {
@@ -121,19 +122,18 @@ export const exchange = (f: Figures): Exchange => ({
     theirTarget: (name) =>
       `Der Bedarf „${name}“ stammt von dem, der die Datei geschickt hat: Sieh dir jede Grenze und ihre Quelle an, bevor du danach fütterst.`,
     theirChoices:
-      'Bedarf, Grenzen und Vorsichten der Mischung sind Entscheidungen dessen, der sie geschickt hat, für andere Tiere. Wähle in der Mischung deine Tiere und sieh nach, ob sie für sie passt.',
+      'Bedarf, Grenzen und Warnhinweise der Mischung hat gewählt, wer sie geschickt hat, für andere Tiere. Wähle in der Mischung deine Tiere und sieh nach, ob sie für sie passt.',
     noMargin: 'Wie weit sie von ihren Grenzen bleibt: gar nicht.',
     margin: (percent) => `Wie weit sie von ihren Grenzen bleibt: ${f.percent(percent)}.`,
     usualMargin: (percent) => `die üblichen ${f.percent(percent)}`,
     sure: (percent) => `Wie sicher ihre Grenzen gelten müssen: ${f.percent(percent)}.`,
     notSure: 'keine solche Forderung',
-    cautions:
-      'Zutaten auf der Vorsichtsliste werden nur genannt; keine wird ausgeschlossen oder klein gehalten.',
-    cautionsCount: 'die Vorsichtsliste gilt',
+    cautions: 'Zutaten mit Warnhinweis werden nur genannt; keine wird ausgeschlossen oder klein gehalten.',
+    cautionsCount: 'die Warnhinweise gelten',
     limits: (name, list) => `Grenzen, die nicht die des Bedarfs „${name}“ sind: ${list}.`,
     limitsOf: 'die Grenzen des Bedarfs',
-    override: (food, caution, note) => `${food} ist trotz Vorsicht (${caution}) zugelassen: „${note}“`,
-    cautionCounts: 'die Vorsicht gilt',
+    override: (food, caution, note) => `${food} ist trotz Warnhinweis (${caution}) zugelassen: „${note}“`,
+    cautionCounts: 'der Warnhinweis gilt',
     without: (rule) => `ohne ${rule}`,
     rule: (what, limits) => `${what} ${limits}`,
     ratio: (over, under) => `${over} zu ${under}`,

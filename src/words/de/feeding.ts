@@ -11,11 +11,11 @@ export const feeding = (f: Figures): Feeding => {
     aDay: (animal, parts) => `${animal}: ${f.list(parts)} am Tag.`,
     nobodyNamed: 'Kein Tier ist genannt, also ist nicht bekannt, wie lange es reicht.',
     nobodyHasSaid: (animals) =>
-      `Wie lange es reicht, ist nicht bekannt: Niemand hat gesagt, wie viel ${f.list(animals)} am Tag bekommt.`,
+      `Wie lange es reicht, ist nicht bekannt: Niemand hat gesagt, wie viel ${f.list(animals)} am Tag ${f.form(animals.length, { one: 'bekommt', other: 'bekommen' })}.`,
     nothingFed: 'Von der Mischung wird nichts gefüttert, also geht sie nicht zu Ende.',
     lasts: (n, until) => `Reicht ${days(n)}, bis ${until}.`,
     lastsAtMost: (n, until, animals) =>
-      `Reicht höchstens ${days(n)}, spätestens bis ${until}; wie viel ${f.list(animals)} bekommt, ist nicht bekannt.`,
+      `Reicht höchstens ${days(n)}, spätestens bis ${until}; wie viel ${f.list(animals)} ${f.form(animals.length, { one: 'bekommt', other: 'bekommen' })}, ist nicht bekannt.`,
     runsOut: (name, day) => `${name} reicht bis ${day}.`,
     weighLeft: (name) => `Wieg, was von ${name} übrig ist, und trag das Gewicht ein.`,
     sayWhoEats: (name) => `Sag, welche Tiere ${name} fressen.`,

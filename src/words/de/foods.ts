@@ -36,7 +36,7 @@ export const foods = (f: Figures): Foods => ({
   },
   source: (written) => replaced(written, PHRASES),
   page: {
-    cautions: 'Vorsicht',
+    cautions: 'Warnhinweise',
     inMix: 'In der Mischung',
     addToMix: 'In die Mischung',
     edit: 'Bearbeiten',
@@ -112,9 +112,9 @@ export const foods = (f: Figures): Foods => ({
     group: 'Gruppe',
     noGroup: 'Keine',
     price: `Preis je kg (${f.currency})`,
-    source: 'Woher die Zahlen stammen',
+    source: 'Woher die Werte kommen',
     severalSources: (n) =>
-      `Die Zahlen dieser Zutat stützen sich auf ${f.number(n)} Quellen. Sie werden auf der Seite der Zutat gepflegt, unter „Woher die Zahlen stammen“.`,
+      `Die Zahlen dieser Zutat stützen sich auf ${f.number(n)} Quellen. Sie werden auf der Seite der Zutat gepflegt, unter „Woher die Werte kommen“.`,
     nameless: 'Der Name fehlt; gib der Zutat einen Namen.',
     listTooLong: 'Noch nicht gespeichert: Die Zutatenliste ist zu lang; siehe den Hinweis oben.',
     cannotBe: 'Noch nicht gespeichert: Ein Wert kann nicht stimmen; siehe den Hinweis oben.',
@@ -185,7 +185,7 @@ export const foods = (f: Figures): Foods => ({
   },
   sources: {
     section: 'Quellen',
-    title: 'Woher die Zahlen stammen',
+    title: 'Woher die Werte kommen',
     typed: 'Eingetippt, ohne Quelle.',
     amounts: (n) => f.count(n, { one: 'Wert', other: 'Werte' }),
     forDry: 'für Trockenmasse gedruckt',

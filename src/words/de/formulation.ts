@@ -4,15 +4,15 @@ import type { Figures } from '../figures.ts';
 export const formulation = (f: Figures): Formulation => ({
   subject: {
     mix: (content) => `${content} der Mischung`,
-    ration: (content) => `${content} der Ration`,
+    ration: (content) => `${content} der ganzen Ration`,
     group: {
       mix: (group) => `Anteil „${group}“ an der Mischung`,
-      ration: (group) => `Anteil „${group}“ an der Ration`,
+      ration: (group) => `Anteil „${group}“ an der ganzen Ration`,
     },
     food: (food) => `Anteil von ${food}`,
     foodIn: {
       mix: (food) => `Anteil von ${food} an der Mischung`,
-      ration: (food) => `Anteil von ${food} an der Ration`,
+      ration: (food) => `Anteil von ${food} an der ganzen Ration`,
     },
     together: (foods) => `Anteil von ${f.list(foods)} zusammen`,
     theMix: 'die Mischung',
@@ -36,9 +36,9 @@ export const formulation = (f: Figures): Formulation => ({
   above: (subject, is, most) => `${subject}: ${is}, erlaubt sind höchstens ${most}`,
   below: (subject, is, least) => `${subject}: ${is}, nötig sind mindestens ${least}`,
   noMost: (subject, most) =>
-    `${subject}: nicht zu sagen, da nichts da ist, wodurch zu teilen wäre; erlaubt sind höchstens ${most}`,
+    `${subject}: lässt sich nicht ausrechnen, weil durch null geteilt würde; erlaubt sind höchstens ${most}`,
   noLeast: (subject, least) =>
-    `${subject}: nicht zu sagen, da nichts da ist, wodurch zu teilen wäre; nötig sind mindestens ${least}`,
+    `${subject}: lässt sich nicht ausrechnen, weil durch null geteilt würde; nötig sind mindestens ${least}`,
   atLeast: (subject, least) => `${subject} liegt an der unteren Grenze, ${least}`,
   atMost: (subject, most) => `${subject} liegt an der oberen Grenze, ${most}`,
   sentence: (text) => `${text}.`,
@@ -47,8 +47,8 @@ export const formulation = (f: Figures): Formulation => ({
   collide: (limits) => `Keine Mischung dieser Zutaten kann die Regeln einhalten: ${f.list(limits)}.`,
   held: (foods) =>
     f.form(foods.length, {
-      one: `Keine Mischung hält die Regeln ein, solange ${f.list(foods)} festgehalten wird. Lass los.`,
-      other: `Keine Mischung hält die Regeln ein, solange ${f.list(foods)} festgehalten werden. Lass eins davon los.`,
+      one: `Keine Mischung hält die Regeln ein, solange ${f.list(foods)} festgehalten wird. Lass die Zutat los.`,
+      other: `Keine Mischung hält die Regeln ein, solange ${f.list(foods)} festgehalten werden. Lass eine davon los.`,
     }),
   nothingFits: 'Keine Mischung hält die Regeln ein. Drück „Passend machen“, um zu sehen, warum.',
   heldAt: (food, percent) => `${food} ist bei ${f.percent(percent)} festgehalten.`,
@@ -57,8 +57,8 @@ export const formulation = (f: Figures): Formulation => ({
     because: 'jede Zutat darf liegen bleiben',
     any: 'Jede einzelne Zutat darf liegen bleiben: Was gefressen wird, bleibt im Bereich.',
     without: (food, breach) => `Ohne ${food}: ${breach}.`,
-    out: (foods) => `Außerhalb des Bereichs, wenn eines davon liegen bleibt: ${f.list(foods)}.`,
-    more: (n) => `${n} weitere`,
+    out: (foods) => `Außerhalb des Bereichs, wenn eine davon liegen bleibt: ${f.list(foods)}.`,
+    more: (n) => `${f.number(n)} weitere`,
   },
   foods: {
     more: (n) => f.count(n, { one: 'weitere Zutat', other: 'weitere Zutaten' }),
@@ -74,9 +74,9 @@ export const formulation = (f: Figures): Formulation => ({
   },
   grams: {
     doubt: (squares, least) =>
-      `Diese Gramm halten jede Regel ein, sind aber nicht als die nächsten an den Anteilen bewiesen: Ihre Abstände zum Quadrat ergeben ${f.figure(squares)} g², die jeder anderen ${f.figure(least)} g² oder mehr.`,
+      `Diese Gramm halten jede Regel ein, aber ob sie den Anteilen am nächsten kommen, ist nicht bewiesen: Ihre Abstände zum Quadrat ergeben ${f.figure(squares)} g², die jeder anderen ${f.figure(least)} g² oder mehr.`,
     crossed:
-      'keine Gramm halten jede Regel ein: Von einer Zutat müsste mehr gefüttert werden, als die Warnung erlaubt',
+      'keine Gramm halten jede Regel ein: Von einer Zutat müsste mehr gefüttert werden, als der Warnhinweis erlaubt',
     noMultiple: (batch, step) =>
       `eine Charge von ${f.grams(batch)} geht nicht in Schritten von ${f.grams(step)} auf; wähle ein Vielfaches des Schritts`,
     none: (batch, step) =>
@@ -92,7 +92,7 @@ export const formulation = (f: Figures): Formulation => ({
       `${limit}. Würde die Grenze auf ${to} angehoben, ${better}${shares}.`,
     lower: (limit, to, better, shares) => `${limit}. Würde die Grenze auf ${to} gesenkt, ${better}${shares}.`,
     shares: (changes) => `: ${f.list(changes)}`,
-    rest: (value) => ` Ohne diese Grenze käme der Wert bei ${value} zur Ruhe.`,
+    rest: (value) => ` Ohne diese Grenze läge der Wert bei ${value}.`,
     up: (food, from, to) => `${food} von ${f.fixed(from, 1)} auf ${f.fixed(to, 1)} % hinauf`,
     down: (food, from, to) => `${food} von ${f.fixed(from, 1)} auf ${f.fixed(to, 1)} % herunter`,
     save: (price) => `würde das ${f.figure(price)} je kg sparen`,

@@ -21,7 +21,7 @@ export const frame = (_f: Figures): Frame => ({
   mainNav: 'Orte',
   kitchenNav: 'Küche',
   skip: 'Zum Inhalt springen',
-  opening: 'Der Haushalt wird geöffnet …',
+  opening: 'Der Haushalt wird geöffnet…',
   notOpened: 'Der Haushalt ließ sich nicht öffnen',
   unsentPart: 'Was noch nicht gesendet ist',
   worker: {
@@ -52,7 +52,7 @@ export const frame = (_f: Figures): Frame => ({
     inPage: (why) =>
       `Etwas ist schiefgegangen: ${why}. Was auf dem Server gespeichert ist, bleibt davon unberührt.`,
     inScreen: (why) =>
-      `Auf ihr ist etwas schiefgegangen: ${why}. Was gespeichert ist, bleibt davon unberührt, und alles andere geht weiter.`,
+      `Auf dieser Seite ist etwas schiefgegangen: ${why}. Was gespeichert ist, bleibt davon unberührt, und alles andere geht weiter.`,
     openAnew: 'Pouchful neu öffnen',
     reload: 'Seite neu laden',
     copied: 'Der Bericht ist kopiert.',

@@ -56,9 +56,9 @@ export const freezing = (f: Figures): Freezing => {
     tooWarm: (celsius, set) =>
       `Luft von ${f.degrees(celsius)} ist zu warm, um Insekten in bekannter Zeit zu töten: Stell das Gefriergerät auf ${f.degrees(set)} oder kälter.`,
     longer: (n, mid, most, core, hold) =>
-      `${days(n)}: Der Kern dieses Beutels braucht ${days(mid)} (höchstens ${days(most)}) bis ${f.degrees(core)}, und die zähesten geprüften Insekten starben bei dieser oder tieferer Temperatur nach ${inDays(hold)}.`,
+      `${days(n)}: Der Kern dieses Beutels braucht ${days(mid)} (höchstens ${days(most)}) bis ${f.degrees(core)}. Die zähesten geprüften Insekten starben bei dieser oder tieferer Temperatur nach ${inDays(hold)}.`,
     usual: (n, most, core, hold) =>
-      `${days(n)}, wie üblich; der Kern braucht höchstens ${days(most)} bis ${f.degrees(core)}, und die zähesten geprüften Insekten starben bei dieser oder tieferer Temperatur nach ${inDays(hold)}.`,
+      `${days(n)}, wie üblich; der Kern braucht höchstens ${days(most)} bis ${f.degrees(core)}. Die zähesten geprüften Insekten starben bei dieser oder tieferer Temperatur nach ${inDays(hold)}.`,
     source: (lethal, goods) => `Wärmeleitung; ${lethal}. ${goods}`,
     lethal: {
       laboratory:

@@ -13,7 +13,7 @@ export const hurts = (f: Figures): Hurts => ({
     `${food} bleibt bei 0 %: Auf der eigenen Zutatenliste steht ${found}, das darf nicht gefüttert werden.`,
   beside: (food, found) =>
     `${food}, neben der Mischung gefüttert: Auf der eigenen Zutatenliste steht ${found}, das darf nicht gefüttert werden.`,
-  goAhead: 'Trotzdem, mit Begründung …',
+  goAhead: 'Trotzdem, mit Begründung…',
   goAheadWith: (food) => `Trotzdem, mit Begründung … (${food})`,
   gone: (food, found, day, note) =>
     `${food} ist dabei, weil du es am ${day} so entschieden hast („${note}“), obwohl ${found} auf der Liste steht.`,

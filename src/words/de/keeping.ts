@@ -50,7 +50,7 @@ export const keeping = (f: Figures): Keeping => ({
     download: 'Herunterladen',
     downloadOf: (when) => `${when} herunterladen`,
     done: 'Erledigt. Der Stand davor ist gesichert, oben in dieser Liste.',
-    question: (when) => `Alles wieder so wie um ${when}?`,
+    question: (when) => `Alles auf den Stand von ${when} zurücksetzen?`,
     keep: 'Alles lassen, wie es ist',
     going: 'Wird zurückgeholt…',
     warning:
@@ -131,7 +131,7 @@ export const keeping = (f: Figures): Keeping => ({
   unreadable: {
     title: 'Nicht lesbar',
     some: (n) =>
-      `${f.count(n, { one: 'Eintrag ist', other: 'Einträge sind' })} aufgehoben, lassen sich aber nicht zeigen. Alles andere geht. In einer Sicherung oder bei den Änderungen steht es vielleicht noch, wie es war.`,
+      `${f.count(n, { one: 'Eintrag ist gespeichert, lässt', other: 'Einträge sind gespeichert, lassen' })} sich aber nicht zeigen. Alles andere geht. In einer Sicherung oder bei den Änderungen steht es vielleicht noch, wie es war.`,
     name: (kind, id) => `${kind} „${id}“`,
     raw: 'Der rohe Text',
     saveText: 'Text speichern',

@@ -2,10 +2,10 @@ import type { Kitchen } from '../en/kitchen.ts';
 import type { Figures } from '../figures.ts';
 
 export const kitchen = (f: Figures): Kitchen => {
-  const practice = 'gängige Praxis, ohne Quelle';
+  const practice = 'übliche Praxis, ohne Quelle';
   return {
     practice,
-    practiceNotAVet: 'gängige Praxis, ohne Quelle; kein tierärztlicher Rat',
+    practiceNotAVet: 'übliche Praxis, ohne Quelle; kein tierärztlicher Rat',
     weighedByKeeper: 'von dir gewogen',
     saidByKeeper: 'wie du angibst',
     freezeTreatment: {
@@ -24,13 +24,13 @@ export const kitchen = (f: Figures): Kitchen => {
     },
     dampFood: {
       sentence:
-        'Feuchtes Futter schimmelt im Glas. Schimmelgifte überstehen das Trocknen und schaden der Leber schon in Spuren; was Schimmel zeigt, wird ganz weggeworfen, nicht weitergetrocknet.',
+        'Feuchtes Futter schimmelt im Glas. Schimmelgifte überstehen das Trocknen und schaden der Leber schon in Spuren. Was Schimmel zeigt, wird ganz weggeworfen, nicht weitergetrocknet.',
       source:
         'EFSA CONTAM Panel 2018, zu Aflatoxinen; Wegwerfen: University of Georgia Extension, packaging and storing dried foods',
     },
     leafDust: {
       sentence:
-        'Trockene Blätter zerfallen zu Staub: Lass sie in Stücken und sieb den Staub ab, bevor sie in eine Mischung kommen; er schadet kleinen Atemwegen.',
+        'Trockene Blätter zerfallen zu Staub: Lass sie in Stücken und sieb den Staub ab, bevor sie in eine Mischung kommen. Er schadet kleinen Atemwegen.',
       source: practice,
     },
     sample: {
@@ -41,9 +41,9 @@ export const kitchen = (f: Figures): Kitchen => {
       source: practice,
     },
     notAVet:
-      'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter; stell Futter langsam um, über 10 bis 14 Tage (gängige Praxis, ohne Quelle); geh bei Gewichtsverlust oder Krankheit zum Tierarzt.',
+      'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter. Stell Futter langsam um, über 10 bis 14 Tage (übliche Praxis, ohne Quelle). Geh bei Gewichtsverlust oder Krankheit zum Tierarzt.',
     stepsInPractice:
-      'Einfrieren, Trocknen und Futterumstellung folgen der gängigen Praxis (ohne Quelle): 3 bis 4 Tage einfrieren, 3 bis 4 Tage auftauen, beides zweimal; umstellen in 10 bis 14 Tagen.',
+      'Einfrieren, Trocknen und Futterumstellung folgen der üblichen Praxis (ohne Quelle): 3 bis 4 Tage einfrieren, 3 bis 4 Tage auftauen, beides zweimal; umstellen in 10 bis 14 Tagen.',
     stepPractice: {
       buy: '0: am Tag des Einkaufs ins Gefrierfach oder in den Ofen.',
       freeze: `3 bis 4 Tage (${practice}); große Beutel brauchen länger.`,

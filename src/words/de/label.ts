@@ -75,7 +75,7 @@ export const label = (f: Figures): Label => ({
       preservative: 'Konservierungsstoff',
       filler: 'Füllstoff',
       unspecified: 'sagt zu wenig',
-      caution: 'Vorsichtsliste',
+      caution: 'Warnhinweis',
     },
     none: 'Nichts von unseren Listen gefunden; eine Garantie ist das nicht.',
     found: (n) => `${f.number(n)} von unseren Listen gefunden:`,

@@ -88,12 +88,12 @@ export const mix = (f: Figures): Mix => ({
       mouse: 'Maus',
       gerbil: 'Rennmaus',
     },
-    mostWater: 'Höchstens Wasser in der Mischung',
+    mostWater: 'Wasser in der Mischung, höchstens',
     noLimit: 'keine Grenze',
     keepsAt: (percent) => `Bis ${f.percent(percent)} hält sie sich.`,
     whyWater: (percent) => `Warum ${f.percent(percent)} Wasser`,
     unpriced: (n) =>
-      `Am billigsten braucht für jede Zutat einen Preis; ${f.form(n, { one: 'einer fehlt', other: `${f.number(n)} fehlen` })} noch.`,
+      `„Am billigsten“ braucht für jede Zutat einen Preis; ${f.form(n, { one: 'einer fehlt', other: `${f.number(n)} fehlen` })} noch.`,
   },
   makeMixFit: 'Die Mischung passend machen',
   mend: {
@@ -104,7 +104,7 @@ export const mix = (f: Figures): Mix => ({
     foreign: (sentence) => `${sentence} (Ein anderes Tier dieser Mischung braucht es.)`,
     anyOne: 'Jedes davon hilft',
     tried:
-      'Jedes ist ausprobiert: Damit gibt es eine Mischung, die alle Grenzen einhält. „Mach das“ ändert es und macht die Mischung passend; Rückgängig nimmt es zurück. Bevor eine Grenze des Tiers nachgibt, wirst du gefragt.',
+      'Jedes ist ausprobiert: Damit gibt es eine Mischung, die alle Grenzen einhält. „Mach das“ ändert es und macht die Mischung passend; „Rückgängig“ nimmt es zurück. Bevor eine Grenze des Tiers nachgibt, wirst du gefragt.',
     askLess: 'Weniger verlangen',
     askLessHint: 'Was das Tier braucht, bleibt, wie es ist.',
     letGo: (food) => `Loslassen: ${food}.`,

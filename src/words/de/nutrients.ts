@@ -14,8 +14,8 @@ export const nutrients = (f: Figures): Nutrients => ({
   readAs: (title, state) => `Als ${title} gelesen: ${state}`,
   as: (title, note) => `Als ${title}: ${note}`,
   chance: (percent) => `zu ${f.percent(percent, 0)} im Bereich`,
-  figuresFor: (percent) => `Werte für ${f.percent(percent, 0)} der Ration`,
-  between: (low, high) => `Ration zwischen ${f.figure(low)} und ${f.figure(high)}`,
+  figuresFor: (percent) => `Werte für ${f.percent(percent, 0)} der ganzen Ration`,
+  between: (low, high) => `ganze Ration zwischen ${f.figure(low)} und ${f.figure(high)}`,
   estimated: 'teils geschätzt',
   unproven: 'nicht belegt: Es fehlen Werte',
   lanes: {
@@ -28,14 +28,14 @@ export const nutrients = (f: Figures): Nutrients => ({
     other: (title, state, lanes) => ` Als ${title} gelesen: ${state}. ${lanes}.`,
   },
   micro: {
-    title: (rows) => `Mineralstoffe und Vitamine (${rows})`,
+    title: (rows) => `Mineralstoffe und Vitamine (${f.number(rows)})`,
     parts: {
       mineral: 'Mineralstoffe',
       vitamin: 'Vitamine',
       fat: 'Essenzielle Fette',
       'amino acid': 'Aminosäuren',
     },
-    part: (name, rows) => `${name} (${rows})`,
+    part: (name, rows) => `${name} (${f.number(rows)})`,
     per: {
       asFed: (unit) => `${unit} je 100 g`,
       dryMatter: (unit) => `${unit} je 100 g Trockenmasse`,
@@ -53,10 +53,10 @@ export const nutrients = (f: Figures): Nutrients => ({
     fromMemory: (n) =>
       f.form(n, {
         one: 'Einer der Werte ist aus dem Gedächtnis und von dir nicht bestätigt: ansehen, aber nicht darauf verlassen.',
-        other: `${n} der Werte sind aus dem Gedächtnis und von dir nicht bestätigt: ansehen, aber nicht darauf verlassen.`,
+        other: `${f.number(n)} der Werte sind aus dem Gedächtnis und von dir nicht bestätigt: ansehen, aber nicht darauf verlassen.`,
       }),
     onlyPellet: (names) =>
-      `In der Mischung allein steckt vielleicht nicht genug ${f.list(names)}: Da kommt es auf die Pellets an.`,
+      `In der Mischung allein steckt vielleicht nicht genug ${f.list(names)}: Da ist das Tier auf die Pellets angewiesen.`,
     knownFor: (percent) => `bekannt für ${f.percent(percent, 0)}`,
     atLeast: (value) => `mindestens ${f.figure(value)}`,
     between: (low, high) => `${f.figure(low)} bis ${f.figure(high)}`,
@@ -64,11 +64,11 @@ export const nutrients = (f: Figures): Nutrients => ({
       `Bedarf ${f.figure(target)}. Aus der Mischung ${f.figure(mix)}, aus den Pellets ${f.figure(pellet)}.`,
   },
   table: {
-    title: (rows) => `Alle Nährstoffe (${rows})`,
+    title: (rows) => `Alle Nährstoffe (${f.number(rows)})`,
     caption: 'Je 100 g, wie gefüttert. „≥“ heißt mindestens: Für einen Teil fehlen Werte.',
     nutrient: 'Nährstoff',
     mix: 'Mischung',
     ration: 'Ganze Ration',
-    known: 'Bekannt für, von der Ration',
+    known: 'Bekannt für, von der ganzen Ration',
   },
 });

@@ -2,7 +2,7 @@ import type { OwnTable } from '../en/own-table.ts';
 import type { Figures } from '../figures.ts';
 
 export const ownTable = (f: Figures): OwnTable => ({
-  moment: 'Einen Augenblick …',
+  moment: 'Einen Augenblick…',
   source: {
     region: 'Deine Tabelle',
     title: 'Deine eigene Tabelle',
@@ -33,11 +33,11 @@ export const ownTable = (f: Figures): OwnTable => ({
   columns: {
     region: 'Spalten',
     title: 'Was in den Spalten steht',
-    nth: (n) => `Spalte ${n}`,
+    nth: (n) => `Spalte ${f.number(n)}`,
     example: (cell) => `zum Beispiel ${cell}`,
     holds: (column) => `In Spalte „${column}“ steht`,
     choose: 'wählen',
-    leaveUnknown: (n) => `Die ${n} unbekannten Spalten weglassen`,
+    leaveUnknown: (n) => `Die ${f.number(n)} unbekannten Spalten weglassen`,
     crude: 'Rohprotein (Stickstoff × 6,25)',
     inUnit: (unit) => `in ${unit}`,
     asFed: 'wie gewogen',
@@ -54,7 +54,7 @@ export const ownTable = (f: Figures): OwnTable => ({
     open: (n) =>
       f.form(n, {
         one: 'Eine Frage ist offen, oben oder bei den Spalten.',
-        other: `${n} Fragen sind offen, oben oder bei den Spalten.`,
+        other: `${f.number(n)} Fragen sind offen, oben oder bei den Spalten.`,
       }),
     looked: 'Ich habe mir die Spalten angesehen: Sie sind richtig gelesen',
     isOpen: '? Offen',
@@ -70,14 +70,15 @@ export const ownTable = (f: Figures): OwnTable => ({
     region: 'Zeilen',
     title: 'Was aus den Zeilen wird',
     count: (n) => f.count(n, { one: 'Zeile', other: 'Zeilen' }),
-    countOpen: (n, open) => `${f.count(n, { one: 'Zeile', other: 'Zeilen' })}, ${open} noch zu entscheiden`,
-    leaveOpen: (n) => `Alle ${n} offenen Zeilen weglassen`,
-    nth: (n) => `Zeile ${n}`,
+    countOpen: (n, open) =>
+      `${f.count(n, { one: 'Zeile', other: 'Zeilen' })}, ${f.number(open)} noch zu entscheiden`,
+    leaveOpen: (n) => `Alle ${f.number(n)} offenen Zeilen weglassen`,
+    nth: (n) => `Zeile ${f.number(n)}`,
     becomes: (name) => `${name} wird`,
     own: 'eine eigene Zutat mit diesen Werten',
     kept: (name) => `deine Zutat „${name}“, wie sie hier ist`,
     ofTables: (name) => `${name}, aus den Tabellen`,
-    look: 'eine Zutat aus den Tabellen …',
+    look: 'eine Zutat aus den Tabellen…',
     nothing: 'nichts: weglassen',
     lookFor: 'In den Tabellen suchen nach',
     leftOut: {
@@ -103,16 +104,16 @@ export const ownTable = (f: Figures): OwnTable => ({
     makeMix: 'Aus den Anteilen eine Mischung machen',
     nameOfMix: 'Name der Mischung',
     needs: 'Bedarf',
-    foods: (n) => f.form(n, { one: 'Eine eigene Zutat', other: `${n} eigene Zutaten` }),
+    foods: (n) => f.form(n, { one: 'Eine eigene Zutat', other: `${f.number(n)} eigene Zutaten` }),
     andMix: (n, mix, foods) =>
-      `${f.form(n, { one: 'Eine eigene Zutat', other: `${n} eigene Zutaten` })} und die Mischung „${mix}“ mit ${f.count(foods, { one: 'Zutat', other: 'Zutaten' })}`,
+      `${f.form(n, { one: 'Eine eigene Zutat', other: `${f.number(n)} eigene Zutaten` })} und die Mischung „${mix}“ mit ${f.count(foods, { one: 'Zutat', other: 'Zutaten' })}`,
     caution:
       'Die Werte sind die deiner Tabelle. Pouchful sieht nur, ob eine Zutat sie haben kann, nicht, ob sie stimmen. Es ersetzt keinen tierärztlichen Rat.',
     bringIn: 'Hereinholen',
     noShare: (n) =>
       f.form(n, {
         one: 'Eine Zutat hat keinen Anteil: Sie kommt als Zutat herein und bleibt aus der Mischung.',
-        other: `${n} Zutaten haben keinen Anteil: Sie kommen als Zutaten herein und bleiben aus der Mischung.`,
+        other: `${f.number(n)} Zutaten haben keinen Anteil: Sie kommen als Zutaten herein und bleiben aus der Mischung.`,
       }),
     added: (name) => `Mehrere Zeilen wurden zu ${name}: Ihre Anteile sind zusammengezählt.`,
     sum: (sum) => `Die Anteile der Mischung ergeben ${f.percent(sum)}; „Passend machen“ bringt sie auf 100.`,
@@ -131,8 +132,8 @@ export const ownTable = (f: Figures): OwnTable => ({
   },
   ask: {
     column: (heading) => `Spalte „${heading}“:`,
-    unheaded: (n) => `Spalte ${n} ohne Überschrift:`,
-    twice: (n, what) => `${n} Spalten enthalten dasselbe (${what}). Welche zählt?`,
+    unheaded: (n) => `Spalte ${f.number(n)} ohne Überschrift:`,
+    twice: (n, what) => `${f.number(n)} Spalten enthalten dasselbe (${what}). Welche zählt?`,
     forExample: (column, cell) => `${column}, zum Beispiel ${cell}`,
     otherCounts: 'eine andere Spalte zählt',
     holds: {
@@ -184,8 +185,9 @@ export const ownTable = (f: Figures): OwnTable => ({
     kilogram: '1 kg',
     hundred: '100 g',
     otherWeights: 'für jede ein anderes: Preise weglassen',
-    tables: (n) => `${n} Tabellen wurden gefunden. Welche soll herein? Die anderen können einzeln folgen.`,
-    nthTable: (n) => `Tabelle ${n}`,
+    tables: (n) =>
+      `${f.number(n)} Tabellen wurden gefunden. Welche soll herein? Die anderen können einzeln folgen.`,
+    nthTable: (n) => `Tabelle ${f.number(n)}`,
     rightly: 'Sind die Spalten richtig gelesen?',
     yesRightly: 'Ja, sie sind richtig gelesen',
     group: (word) => `Zu welcher Gruppe gehört „${word}“?`,
@@ -193,7 +195,7 @@ export const ownTable = (f: Figures): OwnTable => ({
     isSum: (name) => `„${name}“ ergibt so viel wie alle anderen zusammen. Ist es ihre Summe?`,
     yesSum: 'ja: weglassen',
     noSum: 'nein: Es ist eine Zutat',
-    same: (name, rows) => `„${name}“ steht in ${rows} Zeilen. Ist es eine Zutat?`,
+    same: (name, rows) => `„${name}“ steht in ${f.number(rows)} Zeilen. Ist es eine Zutat?`,
     sameAdd: 'ja: die Anteile zusammen, die Werte aus der ersten Zeile',
     sameApart: 'nein: Jede Zeile ist eine eigene Zutat',
     sameFirst: 'ja: Die erste Zeile zählt, die anderen fallen weg',

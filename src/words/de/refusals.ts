@@ -8,8 +8,8 @@ export const refusals = (f: Figures): Refusals => ({
   refuses: (animal, food, mixes) => `${animal} verweigert ${food}: nicht mehr in ${f.list(mixes)}.`,
   mayBeFed: (animal, food) => `${animal} darf wieder bekommen: ${food}.`,
   first: {
-    none: 'Keine Mischung hält diese Regeln ein. Was nicht zusammenpasst und was hilft, steht weiter oben; danach steht hier, was geschieht, wenn eine Zutat liegen bleibt, und was sie ersetzen kann.',
-    out: 'Die Mischung ist so nicht im Bereich. Mach sie zuerst passend; danach steht hier, was geschieht, wenn eine Zutat liegen bleibt, und was sie ersetzen kann.',
+    none: 'Keine Mischung hält diese Regeln ein. Was nicht zusammenpasst und was hilft, steht weiter oben. Danach steht hier, was geschieht, wenn eine Zutat liegen bleibt, und was sie ersetzen kann.',
+    out: 'Die Mischung ist so nicht im Bereich. Mach sie zuerst passend. Danach steht hier, was geschieht, wenn eine Zutat liegen bleibt, und was sie ersetzen kann.',
   },
   safety: {
     safe: 'Jede einzelne Zutat darf liegen bleiben: Was gefressen wird, bleibt im Bereich.',
@@ -20,7 +20,7 @@ export const refusals = (f: Figures): Refusals => ({
     wanted: 'Von dieser Mischung ist verlangt, dass jede einzelne Zutat liegen bleiben darf.',
     giveUp: 'Das aufgeben',
     makeSafe: 'Sicher machen',
-    looking: 'Sucht eine Mischung, die im Bereich bleibt, egal welche Zutat liegen bleibt …',
+    looking: 'Sucht eine Mischung, die im Bereich bleibt, egal welche Zutat liegen bleibt…',
     noAnswer: 'Es kam keine Antwort; versuch es noch einmal.',
     changed: 'Die Mischung hat sich inzwischen geändert; frag noch einmal.',
     isSafe: 'Die Mischung passt neu: Jede einzelne Zutat darf liegen bleiben.',
@@ -43,11 +43,11 @@ export const refusals = (f: Figures): Refusals => ({
     andMore: (first, more) => `${first} und ${f.number(more)} weitere`,
   },
   swap: {
-    heading: 'Was an die Stelle treten kann',
-    heldHint: 'Dieser Anteil ist festgehalten. Lass ihn los, dann steht hier, was an die Stelle treten kann.',
+    heading: 'Was sie ersetzen kann',
+    heldHint: 'Dieser Anteil ist festgehalten. Lass ihn los, dann steht hier, was diese Zutat ersetzen kann.',
     othersHeld: 'Festgehaltene Zutaten behalten beim Tausch ihren Anteil.',
     done: (out, other) =>
-      `${out} ist gegen ${other} getauscht; ${out} bleibt mit 0 % in der Liste. Rückgängig nimmt es zurück.`,
+      `${out} ist gegen ${other} getauscht; ${out} bleibt mit 0 % in der Liste. „Rückgängig“ nimmt es zurück.`,
     further: (share, all) => `zusätzlich ${share}, dann insgesamt ${f.percent(all, 1)}`,
     unsure: 'manches darin ist nicht bekannt, die Regeln könnten also nicht gelten',
     swap: 'Tauschen',

@@ -38,8 +38,8 @@ export const rows = (f: Figures): Rows => ({
     others: 'die anderen Zutaten brauchen den Platz',
     empties: (share, names) =>
       names.length <= 2
-        ? `${f.percent(share, 1)} hier ließe nichts übrig von: ${f.list(names)}.`
-        : `${f.percent(share, 1)} hier ließe von ${f.number(names.length)} Zutaten nichts übrig: ${names.join(' · ')}.`,
+        ? `${f.percent(share, 1)} hier ließen nichts übrig von: ${f.list(names)}.`
+        : `${f.percent(share, 1)} hier ließen von ${f.number(names.length)} Zutaten nichts übrig: ${names.join(' · ')}.`,
     takeIt: 'Nehmen',
     leaveIt: 'Lassen',
     clash: (what) => `Zusammen damit nicht möglich: ${what}`,
@@ -76,7 +76,7 @@ export const rows = (f: Figures): Rows => ({
     all: 'Warnhinweise',
     allowed: (day, note) => `Du hast es am ${day} trotzdem erlaubt: „${note}“.`,
     keepLimit: 'Doch bei der Grenze bleiben',
-    goAhead: (share) => `Mehr als ${f.percent(share)}: trotzdem, mit Begründung …`,
+    goAhead: (share) => `Mehr als ${f.percent(share)}: trotzdem, mit Begründung…`,
     why: 'Warum mehr gefüttert wird (etwa auf tierärztlichen Rat); das bleibt bei der Mischung',
     allowMore: 'Trotzdem erlauben',
     leaveLimit: 'Grenze lassen',

@@ -26,8 +26,9 @@ export const shared = (f: Figures): Shared => ({
   choice: {
     narrow: (label) => `${label}: nur anzeigen mit`,
     part: 'ein Teil des Namens',
-    many: (listed, all) => `${listed} von ${all} stehen hier: Tippe einen Teil des Namens`,
-    listed: (n) => f.form(n, { one: `${n} steht hier`, other: `${n} stehen hier` }),
+    many: (listed, all) =>
+      `${f.number(listed)} von ${f.number(all)} stehen hier: Tippe einen Teil des Namens`,
+    listed: (n) => f.form(n, { one: `${f.number(n)} steht hier`, other: `${f.number(n)} stehen hier` }),
   },
   fresh: {
     which: 'Aus welcher frischen Zutat wird das getrocknet? Diese könnten es sein:',
@@ -37,8 +38,8 @@ export const shared = (f: Figures): Shared => ({
     title: (name) => `Frische Zutat für ${name}`,
     own: (water) => `eigene Zutat · ${water}`,
     search: 'Zutaten suchen',
-    example: 'Karotte roh, Löwenzahn roh …',
-    searching: 'Wird gesucht …',
+    example: 'Karotte roh, Löwenzahn roh…',
+    searching: 'Wird gesucht…',
     choose: 'Nehmen',
     chooseOne: (name) => `${name} nehmen`,
     water: (grams) => `${f.number(grams)} g Wasser in 100 g`,
@@ -46,7 +47,7 @@ export const shared = (f: Figures): Shared => ({
   },
   whatIs: (word) => `Was heißt „${word}“?`,
   done: 'Fertig',
-  working: 'Wird ausgerechnet …',
+  working: 'Wird ausgerechnet…',
   parts: {
     first: (end, all) => `${f.number(end)} von ${f.number(all)}`,
     later: (start, end, all) => `${f.number(start)} bis ${f.number(end)} von ${f.number(all)}`,
@@ -66,9 +67,9 @@ export const shared = (f: Figures): Shared => ({
   },
   clock: {
     on: (time, day) => `${time} Uhr am ${day}`,
-    minutes: (minutes) => `${minutes} Min.`,
-    hours: (hours) => `${hours} Std.`,
-    both: (hours, minutes) => `${hours} Std. ${minutes} Min.`,
+    minutes: (minutes) => `${f.number(minutes)} Min.`,
+    hours: (hours) => `${f.number(hours)} Std.`,
+    both: (hours, minutes) => `${f.number(hours)} Std. ${f.number(minutes)} Min.`,
   },
   firstMix: {
     title: 'Noch keine Mischung',

@@ -7,9 +7,9 @@ export const sharing = (f: Figures): Sharing => ({
   none: 'Ab zwei Tieren lässt sich eine gemeinsame Grundmischung finden und das Wenige, das jedes dazu bekommt. Noch ist kein Tier eingetragen: <add>eins eintragen</add>.',
   one: 'Ab zwei Tieren lässt sich eine gemeinsame Grundmischung finden und das Wenige, das jedes dazu bekommt. Bisher ist ein Tier eingetragen: <add>noch eins eintragen</add>.',
   chosenNone:
-    'Diese Mischung ist noch für kein Tier. Wähl weiter oben auf dieser Seite, für wen sie ist, zwei oder mehr; dann wird eine gemeinsame Grundmischung gesucht und das Wenige, das jedes dazu bekommt.',
+    'Diese Mischung ist noch für kein Tier. Wähl weiter oben auf dieser Seite, für wen sie ist, zwei oder mehr. Dann wird eine gemeinsame Grundmischung gesucht und das Wenige, das jedes dazu bekommt.',
   chosenOne:
-    'Diese Mischung ist für ein Tier. Wähl weiter oben auf dieser Seite, für wen sie ist, zwei oder mehr; dann wird eine gemeinsame Grundmischung gesucht und das Wenige, das jedes dazu bekommt.',
+    'Diese Mischung ist für ein Tier. Wähl weiter oben auf dieser Seite, für wen sie ist, zwei oder mehr. Dann wird eine gemeinsame Grundmischung gesucht und das Wenige, das jedes dazu bekommt.',
   base: {
     weighings: (n) => f.count(n, { one: 'Zugabe, einzeln gewogen.', other: 'Zugaben, einzeln gewogen.' }),
     suits: (animals) => `Eine Mischung passt ohne Zugaben für ${f.list(animals)}.`,
@@ -28,7 +28,7 @@ export const sharing = (f: Figures): Sharing => ({
       'Danach ist die Mischung auf dieser Seite nur die Grundmischung. Sie kann außerhalb des Bereichs sein, bis die Zugaben darin sind.',
     tookBase: 'Die Mischung hat jetzt die Anteile der Grundmischung.',
     took: 'Die Mischung hat jetzt diese Anteile.',
-    tookNotice: 'Die Mischung ist die gemeinsame Grundmischung. Rückgängig nimmt es zurück.',
+    tookNotice: 'Die Mischung ist die gemeinsame Grundmischung. „Rückgängig“ nimmt es zurück.',
     adds: 'Was jedes dazu bekommt',
     costs: 'Was es jedes kostet',
     asItIs: 'Bekommt die Grundmischung, wie sie ist.',
@@ -44,14 +44,14 @@ export const sharing = (f: Figures): Sharing => ({
   cost: {
     same: 'Die Mischung ist so, wie es die beste eigene wäre.',
     sameDearer: (money) =>
-      `Die Mischung ist so, wie es die beste eigene wäre, und kostet ${f.fixed(money, 2)} mehr je kg.`,
+      `Die Mischung ist so, wie es die beste eigene wäre, und kostet ${f.money(money)} mehr je kg.`,
     sameCheaper: (money) =>
-      `Die Mischung ist so, wie es die beste eigene wäre, und kostet ${f.fixed(money, 2)} weniger je kg.`,
+      `Die Mischung ist so, wie es die beste eigene wäre, und kostet ${f.money(money)} weniger je kg.`,
     other: (percent) => `${f.figure(percent)} % der Mischung sind andere Zutaten als in der besten eigenen.`,
     otherDearer: (percent, money) =>
-      `${f.figure(percent)} % der Mischung sind andere Zutaten als in der besten eigenen, und sie kostet ${f.fixed(money, 2)} mehr je kg.`,
+      `${f.figure(percent)} % der Mischung sind andere Zutaten als in der besten eigenen, und sie kostet ${f.money(money)} mehr je kg.`,
     otherCheaper: (percent, money) =>
-      `${f.figure(percent)} % der Mischung sind andere Zutaten als in der besten eigenen, und sie kostet ${f.fixed(money, 2)} weniger je kg.`,
+      `${f.figure(percent)} % der Mischung sind andere Zutaten als in der besten eigenen, und sie kostet ${f.money(money)} weniger je kg.`,
   },
   found: {
     notProved: 'Vielleicht reichen weniger oder leichtere Zugaben: Die Suche endete, bevor das geklärt war.',

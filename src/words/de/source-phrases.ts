@@ -1,6 +1,6 @@
 /** Phrases of sources that Pouchful wrote itself, in German; titles of publications stay as they are. */
 export const PHRASES: readonly (readonly [english: string, said: string])[] = [
-  ['common practice, no source', 'allgemeine Praxis, keine Quelle'],
+  ['common practice, no source', 'übliche Praxis, ohne Quelle'],
   ['from memory, confirm before relying on it', 'aus dem Gedächtnis, vor Gebrauch prüfen'],
   ['from memory', 'aus dem Gedächtnis'],
   ['own choice', 'eigene Wahl'],

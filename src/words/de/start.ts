@@ -47,22 +47,22 @@ export const start = (f: Figures): Start => ({
     notKnown: 'nicht bekannt',
     suggested: {
       handouts: (low, high) =>
-        `Mischung und Pellets zusammen. Merkblätter von Tierärzten nennen für ein ausgewachsenes Tier meist ${f.grams(low)} bis ${f.grams(high)}.`,
+        `Mischung und Pellets zusammen. Merkblätter aus Tierarztpraxen nennen für ein ausgewachsenes Tier meist ${f.grams(low)} bis ${f.grams(high)}.`,
       memory: (low, high) =>
-        `Mischung und Pellets zusammen. Etwa ${f.grams(low)} bis ${f.grams(high)} für ein ausgewachsenes Tier (üblich, aus dem Gedächtnis; keine Quelle). Wiege, was deins frisst.`,
+        `Mischung und Pellets zusammen. Etwa ${f.grams(low)} bis ${f.grams(high)} für ein ausgewachsenes Tier (übliche Praxis, aus dem Gedächtnis; ohne Quelle). Wiege, was deins frisst.`,
     },
     noSuggestion:
       'Mischung und Pellets zusammen. Lass das Feld leer, wenn du es nicht weißt: Wiege, was gefressen wird.',
-    keep: 'Tier behalten',
+    keep: 'Tier speichern',
   },
   pellet: {
     title: 'Deine Pellets',
-    why: 'Die Hälfte des Futters sind fertige Pellets aus dem Laden, die andere Hälfte ist die Mischung. Was in den Pellets steckt, bestimmt, was die Mischung bringen muss.',
+    why: 'Die Hälfte des Futters ist ein Alleinfutter aus dem Laden, die Pellets; die andere Hälfte ist die Mischung. Was in den Pellets steckt, bestimmt, was die Mischung bringen muss.',
     name: 'Wie nennst du sie?',
     usualName: 'Meine Pellets',
     nameless: 'Gib einen Namen an.',
     noFigures: 'Füge das Etikett ein oder schreib mindestens einen der Werte.',
-    keep: 'Pellets behalten',
+    keep: 'Pellets speichern',
     done: (names) => f.list(names),
   },
   label: {
@@ -96,7 +96,7 @@ export const start = (f: Figures): Start => ({
   foods: {
     title: 'Deine Zutaten',
     box: 'Welche Zutaten hast du?',
-    hint: 'Eine je Zeile, zum Beispiel „Haferflocken, 5 %“, „Hirse 15 g“ oder einfach „Linsen“. Enter fügt hinzu. Du kannst auch eine Liste oder Tabelle einfügen. 20 bis 30 Zutaten geben eine gute Mischung (üblich, keine Quelle).',
+    hint: 'Eine je Zeile, zum Beispiel „Haferflocken, 5 %“, „Hirse 15 g“ oder einfach „Linsen“. Enter fügt hinzu. Du kannst auch eine Liste oder Tabelle einfügen. 20 bis 30 Zutaten geben eine gute Mischung (übliche Praxis, ohne Quelle).',
     add: 'Hinzufügen',
     makeFit: 'Passend machen',
     working: 'Wird ausgerechnet…',
@@ -134,7 +134,7 @@ export const start = (f: Figures): Start => ({
     or: 'oder:',
     makeOwn: 'Eigene',
     makeOwnOf: (food) => `${food} als eigene Zutat anlegen, nach dem Etikett`,
-    keepOwn: 'Zutat behalten',
+    keepOwn: 'Zutat speichern',
     rows: 'Zutaten in der Mischung',
     wanted: (share) => `etwa ${f.percent(share)}`,
     typed: (typed) => `für „${typed}“`,

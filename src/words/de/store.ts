@@ -10,7 +10,7 @@ export const store = (f: Figures): Store => ({
   },
   lettersLeft: (left, most) =>
     left === 0
-      ? `Mehr passt nicht hinein: höchstens ${most} Zeichen.`
+      ? `Mehr passt nicht hinein: höchstens ${f.number(most)} Zeichen.`
       : `Noch ${f.count(left, { one: 'Zeichen passt', other: 'Zeichen passen' })} hinein.`,
   leaving: {
     title: 'Hier steht etwas, das nicht gespeichert ist',
@@ -39,7 +39,7 @@ export const store = (f: Figures): Store => ({
     keepWithMine: 'Mit meiner Änderung behalten',
     keepMine: 'Meines behalten',
     keepIt: 'Behalten',
-    letGo: 'Löschen lassen',
+    letGo: 'Gelöscht lassen',
     takeTheirs: 'Das andere nehmen',
     more: (n) => `Danach noch ${f.number(n)}.`,
   },

@@ -123,12 +123,12 @@ export const targets = (f: Figures): Targets => ({
     here: (n, name) =>
       f.form(n, {
         one: `Eine Zahl von „${name}“ ist aus dem Gedächtnis. Eine Mischung kann sich danach richten, sobald du sie unten bestätigt hast.`,
-        other: `${n} Zahlen von „${name}“ sind aus dem Gedächtnis. Eine Mischung kann sich danach richten, sobald du sie unten bestätigt hast.`,
+        other: `${f.number(n)} Zahlen von „${name}“ sind aus dem Gedächtnis. Eine Mischung kann sich danach richten, sobald du sie unten bestätigt hast.`,
       }),
     there: (n, name) =>
       f.form(n, {
         one: `Eine Zahl von „${name}“ ist aus dem Gedächtnis. Eine Mischung kann sich danach richten, sobald du sie unter „Bedarf“ bestätigt hast.`,
-        other: `${n} Zahlen von „${name}“ sind aus dem Gedächtnis. Eine Mischung kann sich danach richten, sobald du sie unter „Bedarf“ bestätigt hast.`,
+        other: `${f.number(n)} Zahlen von „${name}“ sind aus dem Gedächtnis. Eine Mischung kann sich danach richten, sobald du sie unter „Bedarf“ bestätigt hast.`,
       }),
   },
 });

@@ -24,7 +24,7 @@ export const today = (f: Figures): Today => ({
     freezer: 'Zum Gefrierfach',
     drying: 'Zum Trocknen',
     scale: 'Zur Waage',
-    changeOver: 'Den Futterwechsel planen',
+    changeOver: 'Die Umstellung planen',
     days: 'Die Tage ansehen',
     weighOn: 'Weiter abwiegen',
     animal: (name) => `Zu ${name}`,

@@ -16,7 +16,7 @@ export const tradeOff = (f: Figures): TradeOff => ({
   outside:
     'Die jetzige Mischung verletzt eine Regel und kann darum dort liegen, wo keine liegen kann, die alle Regeln einhält.',
   look: 'Diese Mischung ansehen',
-  taken: 'Übernommen: Die Mischung hat jetzt diese Anteile. Rückgängig bringt die alten zurück.',
+  taken: 'Übernommen: Die Mischung hat jetzt diese Anteile. „Rückgängig“ bringt die alten zurück.',
   count: (n, seconds) =>
     `${f.count(n, { one: 'Mischung', other: 'Mischungen' })}, berechnet in ${f.number(seconds, 1)} s. In jeder gelten alle Regeln.`,
   countHeld: (n, seconds) =>

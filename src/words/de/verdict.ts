@@ -14,15 +14,15 @@ export const verdict = (f: Figures): Verdict => {
       working: 'Wird berechnet',
       fault: 'Die Mischung ist nicht lesbar',
     },
-    working: 'Wird berechnet …',
+    working: 'Wird berechnet…',
     stop: 'Anhalten',
     stopped:
       'Angehalten. Was bis dahin gefunden war, bleibt; ändere die Mischung oder drück „Passend machen“, damit es weitergeht.',
     made: 'Passt: Jede Grenze ist eingehalten.',
-    nothingFits: 'Keine Mischung hält diese Regeln ein. Was im Weg steht, steht darunter.',
+    nothingFits: 'Keine Mischung hält diese Regeln ein. Was im Weg ist, steht darunter.',
     makeFit: 'Passend machen',
     caution:
-      'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter; stell Futter langsam um, über 10 bis 14 Tage (übliche Praxis); geh bei Gewichtsverlust oder Krankheit zum Tierarzt.',
+      'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter. Stell Futter langsam um, über 10 bis 14 Tage (übliche Praxis, ohne Quelle). Geh bei Gewichtsverlust oder Krankheit zum Tierarzt.',
     head: {
       sure: 'Sicher im Bereich',
       ifKnown: 'Im Bereich, wenn das Unbekannte günstig ausfällt',

@@ -2,18 +2,18 @@ import type { Versions } from '../en/versions.ts';
 import type { Figures } from '../figures.ts';
 
 export const versions = (f: Figures): Versions => ({
-  heading: 'Fassungen',
+  heading: 'Versionen',
   none: 'Noch ist nichts aufbewahrt. Bewahr die Mischung auf, bevor du etwas ausprobierst: Dann kannst du beide nebeneinanderlegen oder zurückgehen.',
   keptAs: (name) => `Aufbewahrt als „${name}“.`,
-  wentBack: (name) => `Die Mischung ist wie in „${name}“. Rückgängig nimmt es zurück.`,
+  wentBack: (name) => `Die Mischung ist wie in „${name}“. „Rückgängig“ nimmt es zurück.`,
   gone: (name) => `„${name}“ ist gelöscht.`,
   bringBack: 'Zurückholen',
   bringBackOf: (name) => `Zurückholen: ${name}`,
   year: 'Jede Änderung der Mischung wird ein Jahr aufbewahrt: <changes>was an dieser Mischung geändert wurde</changes>.',
-  several: 'Fassungen',
+  several: 'Versionen',
   keepAs: 'Die jetzige Mischung aufbewahren als',
   keep: 'Aufbewahren',
-  nameOf: (name) => `Name der Fassung ${name}`,
+  nameOf: (name) => `Name der Version ${name}`,
   compare: 'Vergleichen',
   compareOf: (name) => `Vergleichen: ${name}`,
   goBack: 'Hierhin zurück',
@@ -21,8 +21,8 @@ export const versions = (f: Figures): Versions => ({
   deleteOf: (name) => `Löschen: ${name}`,
   now: 'Die jetzige Mischung',
   same: 'Das ist zweimal dieselbe. Wähl eine andere dazu.',
-  working: 'Wird berechnet …',
-  lost: 'Diese Fassung ist nicht mehr aufbewahrt; wähl eine andere.',
+  working: 'Wird berechnet…',
+  lost: 'Diese Version ist nicht mehr aufbewahrt; wähl eine andere.',
   fault: (name, why) => `„${name}“ lässt sich nicht berechnen: ${why}`,
   comparison: {
     label: 'Vergleich',

@@ -253,7 +253,7 @@ export const weighing = (f: Figures): Weighing => ({
       'Von–bis: Die Charge bleibt im Bereich, solange diese Zutat dazwischen liegt und alle anderen wie gedruckt sind. Liegt eine außerhalb oder weichen mehrere ab, trag es auf der Seite ein: Dann ändern sich die anderen.',
     short: (food, g) => `${food}: ${f.grams(g)} fehlen.`,
     caution: (foods, way) => `<b>${f.list(foods)}:</b> ${way}`,
-    notComplete: 'Kein tierärztlicher Rat. Eine Hausmischung ersetzt nie ein Alleinfutter.',
+    notComplete: 'Kein tierärztlicher Rat. Eine eigene Mischung ersetzt nie ein Alleinfutter.',
   },
 });
 

@@ -7,7 +7,7 @@ export const why = (f: Figures): Why => ({
     why: 'Warum',
     wishes: 'Wünsche',
     trade: 'Mehr oder weniger',
-    versions: 'Fassungen',
+    versions: 'Versionen',
     refusals: 'Wenn etwas liegen bleibt',
     sharing: 'Mehrere Tiere',
     change: 'Umstellung',
@@ -27,8 +27,8 @@ export const why = (f: Figures): Why => ({
   },
   holding: (n) =>
     f.form(n, {
-      one: 'Eine Grenze hält die beste Mischung auf. Grenzen für Nährstoffe sind für das Tier da: Änder eine nur, wenn du weißt, warum.',
-      other: `${f.number(n)} Grenzen halten die beste Mischung auf, die stärkste zuerst. Grenzen für Nährstoffe sind für das Tier da: Änder eine nur, wenn du weißt, warum.`,
+      one: 'Eine Grenze hält die beste Mischung auf. Grenzen für Nährstoffe sind für das Tier da: Ändere eine nur, wenn du weißt, warum.',
+      other: `${f.number(n)} Grenzen halten die beste Mischung auf, die stärkste zuerst. Grenzen für Nährstoffe sind für das Tier da: Ändere eine nur, wenn du weißt, warum.`,
     }),
   list: 'Grenzen, die die Mischung aufhalten',
   free: 'An einer Grenze, ohne Folgen',

@@ -9,7 +9,7 @@ export const wishes = (f: Figures): Wishes => {
     intro:
       'Regeln gelten immer. Unter den Mischungen, die sie einhalten, werden die Wünsche der Reihe nach erfüllt, der erste zuerst.',
     none: 'Über die Regeln hinaus ist noch nichts gewünscht.',
-    working: 'Wird berechnet …',
+    working: 'Wird berechnet…',
     lastAfter: 'Und unter den Mischungen, die dann noch bleiben, die',
     last: 'Unter den Mischungen, die alle Regeln einhalten, die',
     objectives: {
@@ -139,7 +139,7 @@ export const wishes = (f: Figures): Wishes => {
         tooFewOf: (open, group, wanted) =>
           `${group}: In der Mischung gibt es ${foods(open)} davon, weniger als ${f.number(wanted)}; verlang weniger oder nimm erst Zutaten dazu.`,
         crossed: (min, max) =>
-          `Mindestens ${f.number(min)} und höchstens ${f.number(max)} geht nicht zusammen; änder eines von beiden.`,
+          `Mindestens ${f.number(min)} und höchstens ${f.number(max)} geht nicht zusammen; ändere eines von beiden.`,
         none: 'Eine Mischung hat mindestens eine Zutat; erlaub 1 oder mehr.',
       },
     },

@@ -4,10 +4,11 @@ import type { Figures } from '../figures.ts';
 export const access = (f: Figures) => ({
   refusal: {
     fileTooLarge: (megabytes: number) =>
-      `the file is over ${megabytes} MB, the most that is taken in; go back to a backup instead, or delete what is old before it is saved`,
+      `the file is over ${f.number(megabytes)} MB, the most that is taken in; go back to a backup instead, or delete what is old before it is saved`,
     fileRefused: 'it cannot be taken in',
     notAsLookedAt: 'the file or the household is another than was looked at; look again at what would change',
-    tooManyDevices: (most: number) => `this household has ${most} devices; remove one that is no longer used`,
+    tooManyDevices: (most: number) =>
+      `this household has ${f.number(most)} devices; remove one that is no longer used`,
     noDevice: 'no such device; it may have been removed already',
     onlyThisMachine: 'only this machine is served; start with --lan to let other devices in',
     nothingToPair: 'this server is open to its own machine alone; nothing needs pairing there',
@@ -28,8 +29,8 @@ export const access = (f: Figures) => ({
     sendJson: (why: string) => `${why}; send JSON`,
     serverFailed: 'something failed on the server and nothing was written; its log says more',
     unknownAddress: (what: string) => `${what} is not known; see /api/openapi.json`,
-    bodyTooLarge: (megabytes: number) => `the body is over ${megabytes} MB; send less`,
-    bodyTooDeep: (most: number) => `the body is nested more than ${most} deep; check its brackets`,
+    bodyTooLarge: (megabytes: number) => `the body is over ${f.number(megabytes)} MB; send less`,
+    bodyTooDeep: (most: number) => `the body is nested more than ${f.number(most)} deep; check its brackets`,
     noVersion:
       'say what you change: If-Match with the version that you saw, or If-None-Match: * for a new one',
     otherAddress: (id: string, address: string) =>

@@ -2,7 +2,7 @@
 const SUGAR =
   'Added sugar feeds no need of a hamster; golden hamsters on a 60 % fructose diet became glucose intolerant. How much a few percent does was not tested.';
 const DYE =
-  'A dye serves the eye of the buyer alone. Harm to hamsters at feed amounts is not shown. The house range leaves it out.';
+  'A dye serves the eye of the buyer alone. Harm to hamsters at feed amounts is not shown. A good mix does without it.';
 const ANTIOXIDANT = 'A man-made antioxidant; harm to hamsters at feed amounts is not shown.';
 const BULK = 'Adds bulk and fibre and little else; a keeper pays grain price for it.';
 const GROUP = 'A group name: what stands behind it may change from bag to bag.';
@@ -38,7 +38,7 @@ export const ADDITIVE_TEXTS = {
   },
   caramel: {
     name: 'caramel',
-    why: 'Caramel is cooked sugar; as a colour (E 150) it is added in traces only. The house range leaves it out.',
+    why: 'Caramel is cooked sugar; as a colour (E 150) it is added in traces only. A good mix does without it.',
   },
   maltodextrin: {
     name: 'maltodextrin',
@@ -50,7 +50,7 @@ export const ADDITIVE_TEXTS = {
   },
   tartrazine: {
     name: 'tartrazine (yellow)',
-    why: 'The European Union allows tartrazine for small rodents; it serves the eye of the buyer alone. The house range leaves it out.',
+    why: 'The European Union allows tartrazine for small rodents; it serves the eye of the buyer alone. A good mix does without it.',
   },
   'quinoline-yellow': {
     name: 'quinoline yellow',
@@ -58,7 +58,7 @@ export const ADDITIVE_TEXTS = {
   },
   'sunset-yellow': {
     name: 'sunset yellow',
-    why: 'The European Union allows sunset yellow for small rodents, and up to 750 mg in a kilogram of feed was judged safe for them; it serves the eye of the buyer alone. The house range leaves it out.',
+    why: 'The European Union allows sunset yellow for small rodents, and up to 750 mg in a kilogram of feed was judged safe for them; it serves the eye of the buyer alone. A good mix does without it.',
   },
   azorubine: {
     name: 'azorubine (red)',
@@ -74,11 +74,11 @@ export const ADDITIVE_TEXTS = {
   },
   erythrosine: {
     name: 'erythrosine (red)',
-    why: 'More than half of erythrosine is iodine. For cats the amount asked for was judged not safe; hamsters were not looked at. The house range leaves it out.',
+    why: 'More than half of erythrosine is iodine. For cats the amount asked for was judged not safe; hamsters were not looked at. A good mix does without it.',
   },
   'allura-red': {
     name: 'allura red',
-    why: 'Assessed for small mammals kept as pets; it serves the eye of the buyer alone. The house range leaves it out.',
+    why: 'Assessed for small mammals kept as pets; it serves the eye of the buyer alone. A good mix does without it.',
   },
   'patent-blue': {
     name: 'patent blue',
@@ -106,11 +106,11 @@ export const ADDITIVE_TEXTS = {
   },
   'titanium-dioxide': {
     name: 'titanium dioxide (white)',
-    why: 'The European Union no longer allows it as a food or feed additive. The house range leaves it out.',
+    why: 'The European Union no longer allows it as a food or feed additive. A good mix does without it.',
   },
   'artificial-colours': {
     name: 'artificial colours',
-    why: 'Which dyes is not said. The house range leaves it out.',
+    why: 'Which dyes is not said. A good mix does without it.',
   },
   colourants: {
     name: 'colourants, not named',
@@ -118,15 +118,15 @@ export const ADDITIVE_TEXTS = {
   },
   bha: {
     name: 'BHA (butylated hydroxyanisole)',
-    why: 'At 1 % of the feed BHA made the forestomach lining of golden hamsters overgrow; feed holds at most 150 mg in a kilogram, which was judged safe for all species but cats at the time. The house range leaves it out.',
+    why: 'At 1 % of the feed BHA made the forestomach lining of golden hamsters overgrow; feed holds at most 150 mg in a kilogram, which was judged safe for all species but cats at the time. A good mix does without it.',
   },
   bht: {
     name: 'BHT (butylated hydroxytoluene)',
-    why: 'BHT was judged safe for chickens and pigs at 150 mg in a kilogram of feed; for other species data were lacking. The house range leaves it out.',
+    why: 'BHT was judged safe for chickens and pigs at 150 mg in a kilogram of feed; for other species data were lacking. A good mix does without it.',
   },
   ethoxyquin: {
     name: 'ethoxyquin',
-    why: 'The European Union suspended ethoxyquin in feed in 2017 and refused it in 2022: its safety could not be shown, and one breakdown product may harm genes. The house range leaves it out.',
+    why: 'The European Union suspended ethoxyquin in feed in 2017 and refused it in 2022: its safety could not be shown, and one breakdown product may harm genes. A good mix does without it.',
   },
   'propyl-gallate': {
     name: 'propyl gallate',

@@ -40,7 +40,7 @@ export const advice = (f: Figures) => {
       can: (food: string, share: number, others: readonly string[]) =>
         `${food} ${f.figure(share)} % can be replaced by ${f.either(others)}.`,
       none: (food: string) =>
-        `No other food can take the place of ${food} with every rule kept; make the mix fit without it to see why.`,
+        `No other food can take the place of ${food} with every rule kept; make the mix fit without it, and you see why.`,
       only: '(and no other share)',
       upTo: (high: number) => `(up to ${f.number(high, 4)} %)`,
       from: (low: number, high: number) => `(${f.number(low, 4)} to ${f.number(high, 4)} %)`,

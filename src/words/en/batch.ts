@@ -34,7 +34,7 @@ export const batch = (f: Figures) => {
     },
     contents: {
       title: 'What it holds',
-      help: 'Per 100 g as weighed. ± is how much it may vary from bag to bag (95 of 100 bags lie within), where a food says so; “at least” where some food does not say.',
+      help: 'Per 100 g as weighed. ± is how much it may vary from bag to bag (95 of 100 bags lie within), where it is known. “At least” stands where some food does not say.',
       notKnown: 'not known',
       amount: (value: string, unit: string) => `${value} ${unit}`,
       atLeast: (amount: string) => `at least ${amount}`,

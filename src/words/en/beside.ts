@@ -3,7 +3,7 @@ import type { Figures } from '../figures.ts';
 
 export const beside = (f: Figures) => ({
   title: 'The whole ration',
-  parts: 'Parts of the ration',
+  parts: 'Parts of the whole ration',
   thisMix: 'This mix',
   aDay: (grams: number) => `${f.grams(grams, 1)} a day`,
   mixOnly: 'mix only',
@@ -16,8 +16,9 @@ export const beside = (f: Figures) => ({
   day: {
     label: 'Whole ration of a day',
     notSaid: 'not said',
-    needs: (grams: number) => `What is given in grams below needs ${f.grams(grams)} at least.`,
-    without: 'Without the whole ration of a day, what was given in grams is kept as its share of the ration.',
+    needs: (grams: number) => `At least ${f.grams(grams)}, for what is given in grams below.`,
+    without:
+      'Without the whole ration of a day, what was given in grams is kept as its share of the whole ration.',
     fed: (names: readonly string[], grams: number) =>
       f.form(names.length, {
         one: `${f.list(names)} is fed ${f.grams(grams, 1)} a day.`,
@@ -43,10 +44,10 @@ export const beside = (f: Figures) => ({
     givenAs: 'Given as',
     asShare: 'share',
     asGrams: 'grams a day',
-    share: 'Share of the ration',
+    share: 'Share of the whole ration',
     grams: 'Grams a day',
-    isShare: (percent: number) => `That is ${f.percent(percent)} of the ration.`,
-    isShareDry: (percent: number) => `Counted dry, that is ${f.percent(percent)} of the ration.`,
+    isShare: (percent: number) => `That is ${f.percent(percent)} of the whole ration.`,
+    isShareDry: (percent: number) => `Counted dry, that is ${f.percent(percent)} of the whole ration.`,
     from: 'May be from',
     to: 'to',
     fixed: 'fixed',

@@ -12,7 +12,7 @@ export const CAUTION_TEXTS = {
   'kidney-type-beans': {
     title: 'Kidney beans and their kin: cook them',
     reason:
-      'Dried kidney, navy, pinto, lima and other garden beans are harmful raw and fit to feed once boiled; slow warming is not enough.',
+      'Dried kidney, navy, pinto, lima and other garden beans are harmful raw and fit to feed once boiled. Slow warming is not enough.',
     way: 'Soak at least 5 hours, throw the water away, boil hard for 30 minutes, then dry.',
   },
   'soya-raw': {
@@ -54,7 +54,7 @@ export const CAUTION_TEXTS = {
   'onion-family': {
     title: 'Onion family',
     reason:
-      'Onion, garlic, leek, chives and shallot break up red blood cells in dogs, cats and farm animals, raw, cooked or as powder; garlic is three to five times as strong as onion. There are no figures for hamsters.',
+      'Onion, garlic, leek, chives and shallot break up red blood cells in dogs, cats and farm animals, raw, cooked or as powder. Garlic is three to five times as strong as onion. There are no figures for hamsters.',
     way: 'Leave them out in every form, also as seasoning in cooked food.',
   },
   citrus: {
@@ -131,7 +131,7 @@ export const CAUTION_TEXTS = {
   'poppy-seed': {
     title: 'Poppy seed',
     reason:
-      'Clean poppy seed holds no opium alkaloids, but dust and sap from the capsule leave morphine on it, in some lots enough to pass the safe amount for people.',
+      'Clean poppy seed holds no opium alkaloids, but dust and sap from the capsule leave morphine on it, in some packs enough to pass the safe amount for people.',
     way: 'Buy seed sold as food, wash and dry it, and hold it to a pinch; sesame or chia do as well.',
   },
   'poppy-heads': {
@@ -283,7 +283,7 @@ export const CAUTION_TEXTS = {
   'peanut-raw': {
     title: 'Peanuts',
     reason:
-      'Peanuts are the nut most often spoilt by aflatoxin, a mould poison that harms the liver; good lots hold a few micrograms in a kilogram, bad ones over a thousand. They are rich in fat besides.',
+      'Peanuts are the nut most often spoilt by aflatoxin, a mould poison that harms the liver; good ones hold a few micrograms in a kilogram, bad ones over a thousand. They are rich in fat besides.',
     way: 'Buy peanuts sold as food for people, fresh and unsalted; throw away any that are shrivelled, discoloured or musty.',
   },
   macadamia: {
@@ -312,7 +312,7 @@ export const CAUTION_TEXTS = {
   kelp: {
     title: 'Kelp and other brown seaweed',
     reason:
-      'Dried kelp holds 1,500 to 8,000 mg of iodine in a kilogram, rockweed 500 to 1,000 mg, and it varies from lot to lot, where the mouse needs 0.15 mg; too much upsets the thyroid as too little does.',
+      'Dried kelp holds 1,500 to 8,000 mg of iodine in a kilogram, rockweed 500 to 1,000 mg, and it varies from pack to pack, where the mouse needs 0.15 mg; too much upsets the thyroid as too little does.',
     way: 'The pellet carries iodine; for colour and minerals use nettle or dandelion leaf.',
   },
   tobacco: {
@@ -564,13 +564,13 @@ export const CAUTION_TEXTS = {
     title: 'Raw egg: boil it',
     reason:
       'Raw egg white binds biotin, so that rats fed much of it fell ill; cooked egg white mended them. Drying does not take that away, and raw egg may carry salmonella besides.',
-    way: 'Boil the egg hard and dry the crumbs; dried egg and egg white have caps of their own.',
+    way: 'Boil the egg hard and dry the crumbs; dried egg and egg white have limits of their own.',
   },
   'dried-egg': {
     title: 'Dried whole egg: cooked is better',
     reason:
       'Drying and pasteurising leave the avidin of the egg white at work: chicks on 43 % of unheated dried whole egg lacked biotin, for the yolk brings too little to make up for it. What a small share does beside a pellet that holds biotin was not tried.',
-    way: 'Boil eggs hard, crumble and dry them: that egg has no such cap.',
+    way: 'Boil eggs hard, crumble and dry them: that egg has no such limit.',
   },
   'dried-egg-white': {
     title: 'Dried egg white',
@@ -656,19 +656,19 @@ export const CAUTION_TEXTS = {
     title: 'Mouldy, musty or infested goods',
     reason:
       'Mould poisons survive drying and baking and harm the liver in traces; insects bring droppings and more mould.',
-    way: 'Throw the whole lot away, wipe the box out, and freeze new dry goods on arrival.',
+    way: 'Throw the whole pack away, wipe the box out, and freeze new dry goods on arrival.',
   },
   ergot: {
     title: 'Ergot',
     reason:
       'Ergot is the dark, horn-like body of a fungus that takes the place of a kernel in the ear; its alkaloids close the blood vessels and even small amounts in feed hold growth back.',
-    way: 'Throw the whole lot away; picked-out grain keeps the broken bits and the dust.',
+    way: 'Throw the whole pack away; picked-out grain keeps the broken bits and the dust.',
   },
   'ergot-in-grain': {
     title: 'Rye, triticale and wheat in the grain: look for ergot',
     reason:
       'Rye and triticale most often, wheat at times, carry ergot, a dark body longer than the kernel and poisonous in small amounts. Grain cleaned for food holds hardly any; grain from the field or sold as feed may.',
-    way: 'Buy grain cleaned for food and spread it out: at the first dark, horn-like body leave the lot.',
+    way: 'Buy grain cleaned for food and spread it out: at the first dark, horn-like body do not use the pack.',
   },
   'cooked-with-salt': {
     title: 'Food cooked or packed with salt',
@@ -679,7 +679,7 @@ export const CAUTION_TEXTS = {
   salt: {
     title: 'Salt',
     reason:
-      'Pellet and plain foods already hold the sodium that a hamster needs; half a gram in a kilogram of feed does for the mouse, and a gram of salt brings 0.4 g. The cap lets pass what a bought food may hold of it and nothing that is added.',
+      'Pellet and plain foods already hold the sodium that a hamster needs; half a gram in a kilogram of feed does for the mouse, and a gram of salt brings 0.4 g. The limit lets pass what a bought food may hold of it and nothing that is added.',
     way: 'Leave salt out of the mix; fresh water stands there always.',
   },
   'salt-lick': {

@@ -26,7 +26,7 @@ export const common = (f: Figures) => ({
   hours: (n: number) => f.count(n, { one: 'hour', other: 'hours' }),
   foods: (n: number) => f.count(n, { one: 'food', other: 'foods' }),
   /** "Rolled oats and 3 more". */
-  andMore: (first: string, more: number) => `${first} and ${more} more`,
+  andMore: (first: string, more: number) => `${first} and ${f.number(more)} more`,
 });
 
 export type Common = ReturnType<typeof common>;

@@ -39,7 +39,7 @@ export const drying = (f: Figures) => {
         `The load weighed ${f.grams(of)} when the sample was taken, more than the ${f.grams(before)} at the start; correct one of the two.`,
     },
     lighterThanTable:
-      'It weighs a little less than the table says of its dry matter, so the fresh food was damper than the table, or some was lost; counted as 0 % moisture.',
+      'It weighs a little less than the table says of its dry matter. So the fresh food was damper than in the table, or some was lost. It counts as 0 % moisture.',
     trim: {
       source: 'USDA SR28, food description file, Refuse',
       own: (percent: number) => `${f.percent(percent)} is trimmed off (weighed by you).`,
@@ -69,7 +69,7 @@ export const drying = (f: Figures) => {
     known: { 'common practice': 'common practice', published: 'published' },
     caution: {
       stay: 'Stay at home and awake while it dries and look every 2 hours; never leave it running alone or overnight. What is nearly dry scorches fast and can catch fire.',
-      oven: 'Dry in the oven only where no young children and no animals are about: without a fan its door stands ajar 5 to 15 cm to let the damp out, and it is hot for hours.',
+      oven: 'Dry in the oven only where no young children and no animals are about. Without a fan its door stands ajar 5 to 15 cm to let the damp out, and it is hot for hours.',
       'no-break':
         'Dry without a break and to the end: half-dry food left standing moulds, and what shows mould is thrown away, not dried on.',
       thermometer: (celsius: number) =>
@@ -97,7 +97,7 @@ export const drying = (f: Figures) => {
       now: 'Drying now',
       toDry: 'To dry',
       finished: 'Finished',
-      nothingFresh: 'Nothing fresh is in stock. <add>Add a new pack</add>, form “Fresh”.',
+      nothingFresh: 'Nothing fresh is in stock. <add>Add a new pack</add>, kind “Fresh”.',
       leftOf: (left: string, all: string) => `${left} left of ${all}`,
       inFreezer: (what: string) => `${what}, in the freezer`,
       bought: (what: string, day: string) => `${what} · bought ${day}`,

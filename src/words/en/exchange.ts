@@ -11,7 +11,7 @@ export const exchange = (f: Figures) => ({
     text: 'A file saved from Pouchful: a whole household, or one mix or food from another keeper. It is looked at first. Nothing is written until you have seen what would change.',
     file: 'File',
     tooBig: (name: string, megabytes: number) =>
-      `${name} has more than ${megabytes} MB, the most that is taken in. Is it the right file?`,
+      `${name} has more than ${f.number(megabytes)} MB, the most that is taken in. Is it the right file?`,
     notRead: 'The file could not be read. Choose it again.',
     press: 'Bring in',
     replace: 'Replace everything',
@@ -24,27 +24,28 @@ export const exchange = (f: Figures) => ({
     done: (name: string, counts: string) =>
       `Brought in from ${name}: ${counts}. It stands under “Changes” and can be taken back there.`,
     counts: {
-      new: (n: number) => `${n} new`,
-      different: (n: number) => `${n} changed`,
-      gone: (n: number) => `${n} gone`,
-      kept: (n: number) => `${n} that differ left as they are`,
-      same: (n: number) => `${n} the same`,
+      new: (n: number) => `${f.number(n)} new`,
+      different: (n: number) => `${f.number(n)} changed`,
+      gone: (n: number) => `${f.number(n)} gone`,
+      kept: (n: number) => `${f.number(n)} that differ left as they are`,
+      same: (n: number) => `${f.number(n)} the same`,
     },
     changes: 'What would change',
     changesAre: (counts: string) => `<head>What would change:</head> ${counts}.`,
     leftOut: (n: number) =>
       f.form(n, {
         one: 'One record of the file was not readable where it was made. It stays in the file and is not taken in.',
-        other: `${n} records of the file were not readable where it was made. They stay in the file and are not taken in.`,
+        other: `${f.number(n)} records of the file were not readable where it was made. They stay in the file and are not taken in.`,
       }),
     what: { new: 'New', different: 'Changes', gone: 'Goes', kept: 'Stays as it is here' },
     allOfIt: 'all of it',
     nothing: 'nothing',
-    moreFields: (n: number) => f.form(n, { one: 'and one more field', other: `and ${n} more fields` }),
+    moreFields: (n: number) =>
+      f.form(n, { one: 'and one more field', other: `and ${f.number(n)} more fields` }),
     moreChanges: (n: number) =>
       f.form(n, {
         one: 'One more change is not listed here.',
-        other: `${n} more changes are not listed here.`,
+        other: `${f.number(n)} more changes are not listed here.`,
       }),
   },
   part: {

@@ -11,11 +11,11 @@ export const feeding = (f: Figures) => {
     aDay: (animal: string, parts: readonly string[]) => `${animal}: ${f.list(parts)} a day.`,
     nobodyNamed: 'No animal is named, so how long it lasts is not known.',
     nobodyHasSaid: (animals: readonly string[]) =>
-      `How long it lasts is not known: nobody has said how much ${f.list(animals)} is fed a day.`,
+      `How long it lasts is not known: nobody has said how much ${f.list(animals)} ${f.form(animals.length, { one: 'is', other: 'are' })} fed a day.`,
     nothingFed: 'Nothing of the mix is fed, so it does not run out.',
     lasts: (n: number, until: string) => `Lasts ${days(n)}, until ${until}.`,
     lastsAtMost: (n: number, until: string, animals: readonly string[]) =>
-      `Lasts at most ${days(n)}, at the latest until ${until}; how much ${f.list(animals)} is fed is not known.`,
+      `Lasts at most ${days(n)}, at the latest until ${until}; how much ${f.list(animals)} ${f.form(animals.length, { one: 'is', other: 'are' })} fed is not known.`,
     runsOut: (name: string, day: string) => `${name} runs out on ${day}.`,
     weighLeft: (name: string) => `Weigh what is left of ${name} and enter the weight.`,
     sayWhoEats: (name: string) => `Say which animals eat ${name}.`,

@@ -5,15 +5,15 @@ export const formulation = (f: Figures) => ({
   /** What a limit is about, within a sentence. */
   subject: {
     mix: (content: string) => `${content} of the mix`,
-    ration: (content: string) => `${content} of the ration`,
+    ration: (content: string) => `${content} of the whole ration`,
     group: {
       mix: (group: string) => `${group} share of the mix`,
-      ration: (group: string) => `${group} share of the ration`,
+      ration: (group: string) => `${group} share of the whole ration`,
     },
     food: (food: string) => `share of ${food}`,
     foodIn: {
       mix: (food: string) => `share of ${food} in the mix`,
-      ration: (food: string) => `share of ${food} in the ration`,
+      ration: (food: string) => `share of ${food} in the whole ration`,
     },
     together: (foods: readonly string[]) => `share of ${f.list(foods)} together`,
     theMix: 'the mix',
@@ -61,7 +61,7 @@ export const formulation = (f: Figures) => ({
     any: 'Any one food may be left: what is eaten stays in range.',
     without: (food: string, breach: string) => `Without ${food}, ${breach}.`,
     out: (foods: readonly string[]) => `Out of range when one of these is left: ${f.list(foods)}.`,
-    more: (n: number) => `${n} more`,
+    more: (n: number) => `${f.number(n)} more`,
   },
   foods: {
     more: (n: number) => f.count(n, { one: 'more food', other: 'more foods' }),
@@ -108,7 +108,7 @@ export const formulation = (f: Figures) => ({
   },
   aim: {
     liked: 'the share of liked foods',
-    cupboard: 'what comes out of the cupboard, in percent of the mix,',
+    cupboard: 'what comes out of your stock, in percent of the mix,',
     few: 'the number of foods',
     fewToBuy: 'the number of foods to buy',
     cheap: 'the price per kg',

@@ -69,9 +69,9 @@ export const freezing = (f: Figures) => {
     tooWarm: (celsius: number, set: number) =>
       `Air of ${f.degrees(celsius)} is too warm to kill insects in a known time: set the freezer to ${f.degrees(set)} or colder.`,
     longer: (n: number, mid: number, most: number, core: number, hold: number) =>
-      `${days(n)}: the core of this bag takes ${days(mid)} (at most ${days(most)}) to reach ${f.degrees(core)}, and the hardiest insects tried died within ${days(hold)} at that or colder.`,
+      `${days(n)}: the core of this bag takes ${days(mid)} (at most ${days(most)}) to reach ${f.degrees(core)}. The hardiest insects tried died within ${days(hold)} at that or colder.`,
     usual: (n: number, most: number, core: number, hold: number) =>
-      `${days(n)}, as is common practice; the core needs at most ${days(most)} to reach ${f.degrees(core)}, and the hardiest insects tried died within ${days(hold)} at that or colder.`,
+      `${days(n)}, as is common practice; the core needs at most ${days(most)} to reach ${f.degrees(core)}. The hardiest insects tried died within ${days(hold)} at that or colder.`,
     source: (lethal: string, goods: string) => `Heat conduction; ${lethal}. ${goods}`,
     lethal: {
       laboratory:

@@ -136,7 +136,7 @@ export const household = (f: Figures) => ({
     noSuch: (kind: string, id: string) => `no ${kind} has the id "${id}"; add it first, or leave it out`,
     food: 'food',
     inUse: (thing: string, users: readonly string[], more: number) =>
-      `${thing} is used by ${f.list(more > 0 ? [...users, `${more} more`] : users)}`,
+      `${thing} is used by ${f.list(more > 0 ? [...users, `${f.number(more)} more`] : users)}`,
     /** What to do instead of deleting what is in use. */
     instead: {
       foods: 'take it out there first',
@@ -158,18 +158,18 @@ export const household = (f: Figures) => ({
     finishedFixed: (batch: string) =>
       `the batch "${batch}" is finished: what is left of it and its name may change, the rest stays as it was fed`,
     finishedBatch: 'the batch is finished; nothing is poured into it any more',
-    mostPours: (most: number) => `a batch has at most ${most} pours; finish this one`,
+    mostPours: (most: number) => `a batch has at most ${f.number(most, 6)} pours; finish this one`,
     noFoodOfBatch: (food: string) => `"${food}" is no food of this batch; take one of its mix`,
     tooLarge: (kB: number, most: number) =>
-      `it takes ${kB} kB and may take ${most} kB; shorten its texts or lists`,
+      `it takes ${f.number(kB)} kB and may take ${f.number(most, 6)} kB; shorten its texts or lists`,
     tooMany: (there: number, kind: string, most: number) =>
-      `the household has ${there} ${kind}, and ${most} are the most it holds`,
+      `the household has ${f.number(there)} ${kind}, and ${f.number(most, 6)} are the most it holds`,
     delete: 'delete what you no longer need',
     beginNew: 'save the household as a file and begin a new one',
     changeKitchen: 'change the one there is',
     tooFull: (MB: number) =>
-      `the household would take more than ${MB} MB, the most it holds; save it as a file and delete what is old`,
-    tooDeep: (most: number) => `it is nested more than ${most} deep; check the brackets`,
+      `the household would take more than ${f.number(MB)} MB, the most it holds; save it as a file and delete what is old`,
+    tooDeep: (most: number) => `it is nested more than ${f.number(most, 6)} deep; check the brackets`,
     reservedKey: (key: string) => `the name "${key}" has a meaning of its own to programs; choose another`,
     noJson: 'it is no JSON',
     otherId: (says: string, kept: string) => `it says that its id is "${says}", but is kept as "${kept}"`,
@@ -181,13 +181,13 @@ export const household = (f: Figures) => ({
     body: 'the body',
     write: (type: string) => `write ${['object', 'array'].includes(type) ? 'an' : 'a'} ${type}`,
     letter: 'write at least one letter',
-    above: (least: number) => `it must be above ${least}`,
-    atLeast: (least: number) => `it must be at least ${least}`,
-    atLeastLong: (least: number) => `it must be at least ${least} long`,
-    letters: (most: number) => `write at most ${most} letters`,
-    below: (most: number) => `it must be below ${most}`,
-    atMost: (most: number) => `it must be at most ${most}`,
-    atMostLong: (most: number) => `it must be at most ${most} long`,
+    above: (least: number) => `it must be above ${f.number(least, 6)}`,
+    atLeast: (least: number) => `it must be at least ${f.number(least, 6)}`,
+    atLeastLong: (least: number) => `it must be at least ${f.number(least, 6)} long`,
+    letters: (most: number) => `write at most ${f.number(most, 6)} letters`,
+    below: (most: number) => `it must be below ${f.number(most, 6)}`,
+    atMost: (most: number) => `it must be at most ${f.number(most, 6)}`,
+    atMostLong: (most: number) => `it must be at most ${f.number(most, 6)} long`,
     oneOf: (values: string) => `use one of ${values}`,
     unknownField: 'no such field is known here; leave it out or check its spelling',
     tagname: 'no INFOODS tagname known here; check its spelling',
@@ -198,10 +198,11 @@ export const household = (f: Figures) => ({
     crumb: 'it is too close to 0 to mean anything; write 0 or a larger number',
     years: (first: number, last: number) =>
       `the year must lie between ${first} and ${last}; check the date, and the clock of this device`,
-    per100: (most: number, unit: string) => `100 g of food holds ${most} ${unit} at most; check the unit`,
+    per100: (most: number, unit: string) =>
+      `100 g of food holds ${f.number(most, 6)} ${unit} at most; check the unit`,
     twice: 'it stands in the list twice; name each once',
     nutrientOrRatio: 'name a nutrient or a ratio, one of them',
-    aboveMost: (most: number) => `it lies above the most, ${most}`,
+    aboveMost: (most: number) => `it lies above the most, ${f.number(most, 6)}`,
     loads: 'it is more than there are loads',
     outOfBowl: 'with it more of this food was taken out of the batch than was poured into it',
   },

@@ -25,13 +25,13 @@ export const kitchen = (f: Figures) => {
     },
     dampFood: {
       sentence:
-        'Damp food moulds in the jar. Mould poisons survive drying and harm the liver in traces; what shows mould is thrown away whole, not dried on.',
+        'Damp food moulds in the jar. Mould poisons survive drying and harm the liver even in traces. What shows mould is thrown away whole, not dried on.',
       source:
         'EFSA CONTAM Panel 2018, of aflatoxins; throwing away: University of Georgia Extension, packaging and storing dried foods',
     },
     leafDust: {
       sentence:
-        'Dry leaves break to dust: leave them in pieces, and sieve the dust off before they go into a mix; it is bad for small airways.',
+        'Dry leaves break to dust: leave them in pieces, and sieve the dust off before they go into a mix. It is bad for small airways.',
       source: practice,
     },
     sample: {
@@ -42,7 +42,7 @@ export const kitchen = (f: Figures) => {
       source: practice,
     },
     notAVet:
-      'Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14 days (common practice, no source); see a vet on weight loss or illness.',
+      'Not veterinary advice. A home mix never replaces a complete food. Change foods slowly, over 10 to 14 days (common practice, no source). See a vet on weight loss or illness.',
     stepsInPractice:
       'Freezing, drying and the change of food go by common practice (no source): freeze 3 to 4 days, thaw 3 to 4 days, both twice; change over in 10 to 14 days.',
     stepPractice: {

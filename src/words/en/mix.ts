@@ -58,8 +58,8 @@ export const mix = (f: Figures) => ({
   settings: {
     title: 'Settings',
     line: (batch: number) =>
-      `For <target>the target</target>, <ration>ration</ration>, a batch of ${f.grams(batch)}`,
-    unknownTarget: 'an unknown target',
+      `For <target>the needs</target>, <ration>ration</ration>, a batch of ${f.grams(batch)}`,
+    unknownTarget: 'unknown needs',
     pellet: 'pellet',
     leftOut: (n: number) =>
       `${f.form(n, { one: 'One limit of these needs is', other: `${f.number(n)} limits of these needs are` })} left out of this mix.`,
@@ -88,12 +88,12 @@ export const mix = (f: Figures) => ({
       mouse: 'mouse',
       gerbil: 'gerbil',
     },
-    mostWater: 'Most water in the mix',
+    mostWater: 'Water in the mix, at most',
     noLimit: 'no limit',
     keepsAt: (percent: number) => `At ${f.percent(percent)} or less it keeps.`,
     whyWater: (percent: number) => `Why ${f.percent(percent)} water`,
     unpriced: (n: number) =>
-      `Cheapest needs a price for every food; ${f.form(n, { one: 'one has', other: `${f.number(n)} have` })} none yet.`,
+      `“Cheapest” needs a price for every food; ${f.form(n, { one: 'one has', other: `${f.number(n)} have` })} none yet.`,
   },
   makeMixFit: 'Make the mix fit',
   mend: {
@@ -138,7 +138,7 @@ export const mix = (f: Figures) => ({
     count: 'number of foods',
     of: {
       mix: (what: string) => `${what} of the mix`,
-      ration: (what: string) => `${what} of the ration`,
+      ration: (what: string) => `${what} of the whole ration`,
     },
     numberIn: (table: string, number: string) => `${table}, number ${number}`,
     tables: { sr28: 'USDA SR28', ifct: 'IFCT 2017' },

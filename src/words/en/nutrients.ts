@@ -14,8 +14,8 @@ export const nutrients = (f: Figures) => ({
   readAs: (title: string, state: string) => `Read as ${title}: ${state}`,
   as: (title: string, note: string) => `As ${title}: ${note}`,
   chance: (percent: number) => `${f.percent(percent, 0)} chance to be in range`,
-  figuresFor: (percent: number) => `figures for ${f.percent(percent, 0)} of the ration`,
-  between: (low: number, high: number) => `ration between ${f.figure(low)} and ${f.figure(high)}`,
+  figuresFor: (percent: number) => `figures for ${f.percent(percent, 0)} of the whole ration`,
+  between: (low: number, high: number) => `whole ration between ${f.figure(low)} and ${f.figure(high)}`,
   estimated: 'partly estimated',
   unproven: 'not proven: some figures are missing',
   lanes: {
@@ -30,14 +30,14 @@ export const nutrients = (f: Figures) => ({
     other: (title: string, state: string, lanes: string) => ` Read as ${title}: ${state}. ${lanes}.`,
   },
   micro: {
-    title: (rows: number) => `Minerals and vitamins (${rows})`,
+    title: (rows: number) => `Minerals and vitamins (${f.number(rows)})`,
     parts: {
       mineral: 'Minerals',
       vitamin: 'Vitamins',
       fat: 'Essential fats',
       'amino acid': 'Amino acids',
     },
-    part: (name: string, rows: number) => `${name} (${rows})`,
+    part: (name: string, rows: number) => `${name} (${f.number(rows)})`,
     per: {
       asFed: (unit: string) => `${unit} per 100 g`,
       dryMatter: (unit: string) => `${unit} per 100 g dry matter`,
@@ -55,7 +55,7 @@ export const nutrients = (f: Figures) => ({
     fromMemory: (n: number) =>
       f.form(n, {
         one: 'One of its figures is from memory, and you have not confirmed it: look, but do not rely on it.',
-        other: `${n} of its figures are from memory, and you have not confirmed them: look, but do not rely on them.`,
+        other: `${f.number(n)} of its figures are from memory, and you have not confirmed them: look, but do not rely on them.`,
       }),
     onlyPellet: (names: readonly string[]) =>
       `The mix by itself may not hold enough ${f.list(names)}: there the animal depends on the pellet.`,
@@ -66,12 +66,12 @@ export const nutrients = (f: Figures) => ({
       `Needed ${f.figure(target)}. From the mix ${f.figure(mix)}, from the pellet ${f.figure(pellet)}.`,
   },
   table: {
-    title: (rows: number) => `All nutrients (${rows})`,
+    title: (rows: number) => `All nutrients (${f.number(rows)})`,
     caption: 'Per 100 g as fed. “≥” means at least: figures are missing for a part.',
     nutrient: 'Nutrient',
     mix: 'Mix',
     ration: 'Whole ration',
-    known: 'Known for, of the ration',
+    known: 'Known for, of the whole ration',
   },
 });
 

@@ -33,11 +33,11 @@ export const ownTable = (f: Figures) => ({
   columns: {
     region: 'Columns',
     title: 'What the columns hold',
-    nth: (n: number) => `Column ${n}`,
+    nth: (n: number) => `Column ${f.number(n)}`,
     example: (cell: string) => `for example ${cell}`,
     holds: (column: string) => `Column “${column}” holds`,
     choose: 'choose',
-    leaveUnknown: (n: number) => `Leave out the ${n} columns that are not known`,
+    leaveUnknown: (n: number) => `Leave out the ${f.number(n)} columns that are not known`,
     crude: 'crude protein (nitrogen × 6.25)',
     inUnit: (unit: string) => `in ${unit}`,
     asFed: 'as weighed',
@@ -54,7 +54,7 @@ export const ownTable = (f: Figures) => ({
     open: (n: number) =>
       f.form(n, {
         one: 'One question is open, above or among the columns.',
-        other: `${n} questions are open, above or among the columns.`,
+        other: `${f.number(n)} questions are open, above or among the columns.`,
       }),
     looked: 'I have looked at the columns: they are read rightly',
     isOpen: '? Open',
@@ -71,9 +71,9 @@ export const ownTable = (f: Figures) => ({
     title: 'What becomes of the rows',
     count: (n: number) => f.count(n, { one: 'row', other: 'rows' }),
     countOpen: (n: number, open: number) =>
-      `${f.count(n, { one: 'row', other: 'rows' })}, ${open} to be decided`,
-    leaveOpen: (n: number) => `Leave out all ${n} rows that are not decided`,
-    nth: (n: number) => `Row ${n}`,
+      `${f.count(n, { one: 'row', other: 'rows' })}, ${f.number(open)} to be decided`,
+    leaveOpen: (n: number) => `Leave out all ${f.number(n)} rows that are not decided`,
+    nth: (n: number) => `Row ${f.number(n)}`,
     becomes: (name: string) => `${name} becomes`,
     own: 'a food of your own, with these figures',
     kept: (name: string) => `your food “${name}” as it is here`,
@@ -104,16 +104,17 @@ export const ownTable = (f: Figures) => ({
     makeMix: 'Make a mix of the shares',
     nameOfMix: 'Name of the mix',
     needs: 'Needs',
-    foods: (n: number) => f.form(n, { one: 'One food of your own', other: `${n} foods of your own` }),
+    foods: (n: number) =>
+      f.form(n, { one: 'One food of your own', other: `${f.number(n)} foods of your own` }),
     andMix: (n: number, mix: string, foods: number) =>
-      `${f.form(n, { one: 'One food of your own', other: `${n} foods of your own` })} and the mix “${mix}” of ${f.count(foods, { one: 'food', other: 'foods' })}`,
+      `${f.form(n, { one: 'One food of your own', other: `${f.number(n)} foods of your own` })} and the mix “${mix}” of ${f.count(foods, { one: 'food', other: 'foods' })}`,
     caution:
       'The figures are those of your table. Pouchful sees only whether a food can have them, not whether they are true. It is no veterinary advice.',
     bringIn: 'Bring in',
     noShare: (n: number) =>
       f.form(n, {
         one: 'One food has no share: it comes in as a food and stays out of the mix.',
-        other: `${n} foods have no share: they come in as foods and stay out of the mix.`,
+        other: `${f.number(n)} foods have no share: they come in as foods and stay out of the mix.`,
       }),
     added: (name: string) => `Several rows became ${name}: their shares are added.`,
     sum: (sum: number) =>
@@ -133,8 +134,8 @@ export const ownTable = (f: Figures) => ({
   },
   ask: {
     column: (heading: string) => `Column “${heading}”:`,
-    unheaded: (n: number) => `Column ${n} has no heading:`,
-    twice: (n: number, what: string) => `${n} columns hold ${what}. Which one counts?`,
+    unheaded: (n: number) => `Column ${f.number(n)} has no heading:`,
+    twice: (n: number, what: string) => `${f.number(n)} columns hold ${what}. Which one counts?`,
     forExample: (column: string, cell: string) => `${column}, for example ${cell}`,
     otherCounts: 'another column counts',
     holds: {
@@ -187,8 +188,8 @@ export const ownTable = (f: Figures) => ({
     hundred: '100 g',
     otherWeights: 'another for each: leave prices out',
     tables: (n: number) =>
-      `${n} tables were found. Which one is to come in? The others can follow by themselves.`,
-    nthTable: (n: number) => `table ${n}`,
+      `${f.number(n)} tables were found. Which one is to come in? The others can follow by themselves.`,
+    nthTable: (n: number) => `table ${f.number(n)}`,
     rightly: 'Are the columns read rightly?',
     yesRightly: 'Yes, they are read rightly',
     group: (word: string) => `Which group is “${word}”?`,
@@ -196,7 +197,7 @@ export const ownTable = (f: Figures) => ({
     isSum: (name: string) => `“${name}” comes to as much as all others together. Is it their sum?`,
     yesSum: 'yes: leave it out',
     noSum: 'no: it is a food',
-    same: (name: string, rows: number) => `“${name}” stands on ${rows} rows. Is it one food?`,
+    same: (name: string, rows: number) => `“${name}” stands on ${f.number(rows)} rows. Is it one food?`,
     sameAdd: 'yes: its shares together, its figures from the first row',
     sameApart: 'no: each row is a food of its own',
     sameFirst: 'yes: the first row counts, the others are left out',

@@ -9,8 +9,8 @@ export const refusals = (f: Figures) => ({
     `${animal} refuses ${food}: it is out of ${f.list(mixes)}.`,
   mayBeFed: (animal: string, food: string) => `${animal} may be fed ${food} again.`,
   first: {
-    none: 'No mix keeps these rules. What collides, and what mends it, is listed near the top; after that it is told here what happens when a food is left, and what can take its place.',
-    out: 'The mix is not in range as it stands. Make it fit first; after that it is told here what happens when a food is left, and what can take its place.',
+    none: 'No mix keeps these rules. What collides, and what mends it, is listed near the top. After that, you see here what happens when a food is left, and what can take its place.',
+    out: 'The mix is not in range as it stands. Make it fit first. After that, you see here what happens when a food is left, and what can take its place.',
   },
   safety: {
     safe: 'Any one food may be left: what is eaten stays in range.',

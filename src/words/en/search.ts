@@ -7,9 +7,9 @@ export const search = (_f: Figures) => ({
   nearest: (food: string) => `The nearest is ${food}.`,
   addOwn: 'Add it as your own food from its label.',
   notAll: 'No food in the tables has all of these words.',
-  notCalled: (word: string) => `No food in the tables is called "${word}"; shown is what is spelt nearly so.`,
+  notCalled: (word: string) => `No food in the tables is called “${word}”; shown is what is spelt nearly so.`,
   asides: {
-    yeast: "Baker's yeast is another thing, and live.",
+    yeast: 'Baker’s yeast is another thing, and live.',
     cornflakes: 'Breakfast cornflakes are sweetened and fortified.',
   },
 });

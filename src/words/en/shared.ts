@@ -32,8 +32,9 @@ export const shared = (f: Figures) => ({
   choice: {
     narrow: (label: string) => `${label}: list those with`,
     part: 'a part of the name',
-    many: (listed: number, all: number) => `${listed} of ${all} are listed: type a part of the name`,
-    listed: (n: number) => f.form(n, { one: `${n} is listed`, other: `${n} are listed` }),
+    many: (listed: number, all: number) =>
+      `${f.number(listed)} of ${f.number(all)} are listed: type a part of the name`,
+    listed: (n: number) => f.form(n, { one: `${f.number(n)} is listed`, other: `${f.number(n)} are listed` }),
   },
   fresh: {
     which: 'Which fresh food is it dried from? These look like it:',
@@ -73,9 +74,9 @@ export const shared = (f: Figures) => ({
   },
   clock: {
     on: (time: string, day: string) => `${time} on ${day}`,
-    minutes: (minutes: number) => `${minutes} min`,
-    hours: (hours: number) => `${hours} h`,
-    both: (hours: number, minutes: number) => `${hours} h ${minutes} min`,
+    minutes: (minutes: number) => `${f.number(minutes)} min`,
+    hours: (hours: number) => `${f.number(hours)} h`,
+    both: (hours: number, minutes: number) => `${f.number(hours)} h ${f.number(minutes)} min`,
   },
   firstMix: {
     title: 'No mix yet',

@@ -7,11 +7,12 @@ export const sharing = (f: Figures) => ({
   none: 'With two animals or more, one base mix can be found for all of them, with the little that each gets added. No animal is kept yet: <add>add one</add>.',
   one: 'With two animals or more, one base mix can be found for all of them, with the little that each gets added. One animal is kept so far: <add>add another</add>.',
   chosenNone:
-    'This mix is made for no animal yet. Choose two or more under “Made for”, near the top of this page; then one base mix is found for all of them, with the little that each gets added.',
+    'This mix is made for no animal yet. Choose two or more under “Made for”, near the top of this page. Then one base mix is found for all of them, with the little that each gets added.',
   chosenOne:
-    'This mix is made for one animal. Choose two or more under “Made for”, near the top of this page; then one base mix is found for all of them, with the little that each gets added.',
+    'This mix is made for one animal. Choose two or more under “Made for”, near the top of this page. Then one base mix is found for all of them, with the little that each gets added.',
   base: {
-    weighings: (n: number) => `${f.count(n, { one: 'weighing', other: 'weighings' })} apart.`,
+    weighings: (n: number) =>
+      `${f.count(n, { one: 'addition, weighed apart.', other: 'additions, weighed apart.' })}`,
     suits: (animals: readonly string[]) => `One mix suits ${f.list(animals)} without additions.`,
     unverified: 'What does not hold, or was not checked',
     notProved: 'Perhaps less would do.',
@@ -44,15 +45,15 @@ export const sharing = (f: Figures) => ({
   cost: {
     same: 'Its mix is as the best mix of its own would be.',
     sameDearer: (money: number) =>
-      `Its mix is as the best mix of its own would be, and it is ${f.fixed(money, 2)} dearer per kg.`,
+      `Its mix is as the best mix of its own would be, and it is ${f.money(money)} dearer per kg.`,
     sameCheaper: (money: number) =>
-      `Its mix is as the best mix of its own would be, and it is ${f.fixed(money, 2)} cheaper per kg.`,
+      `Its mix is as the best mix of its own would be, and it is ${f.money(money)} cheaper per kg.`,
     other: (percent: number) =>
       `${f.figure(percent)} % of its mix is other food than in the best mix of its own.`,
     otherDearer: (percent: number, money: number) =>
-      `${f.figure(percent)} % of its mix is other food than in the best mix of its own, and it is ${f.fixed(money, 2)} dearer per kg.`,
+      `${f.figure(percent)} % of its mix is other food than in the best mix of its own, and it is ${f.money(money)} dearer per kg.`,
     otherCheaper: (percent: number, money: number) =>
-      `${f.figure(percent)} % of its mix is other food than in the best mix of its own, and it is ${f.fixed(money, 2)} cheaper per kg.`,
+      `${f.figure(percent)} % of its mix is other food than in the best mix of its own, and it is ${f.money(money)} cheaper per kg.`,
   },
   found: {
     notProved: 'Fewer or lighter additions may do: the search was ended before that was settled.',

@@ -38,7 +38,7 @@ export const store = (f: Figures) => ({
     keepWithMine: 'Keep it with my change',
     keepMine: 'Keep mine',
     keepIt: 'Keep it',
-    letGo: 'Let it go',
+    letGo: 'Leave it deleted',
     takeTheirs: 'Take theirs',
     more: (n: number) => `${f.number(n)} more after this.`,
   },

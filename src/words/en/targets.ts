@@ -33,7 +33,7 @@ export const targets = (f: Figures) => ({
     },
     'hamster-adult-limits': {
       name: 'Adult hamster, with limits',
-      about: `${PRACTICE} Fibre is crude fibre. Calcium is bound to phosphorus, and retinol, vitamin D and selenium have a most. ${NO_FIGURES}`,
+      about: `${PRACTICE} Fibre is crude fibre. Calcium is tied to phosphorus, and retinol, vitamin D and selenium have a most. ${NO_FIGURES}`,
     },
     'hamster-nrc': {
       name: 'Hamster, NRC needs',
@@ -61,15 +61,15 @@ export const targets = (f: Figures) => ({
     mouse:
       'The published needs of mice are least amounts for growing laboratory mice; they set no most for protein or fat.',
     mouseBreeding:
-      'The published needs of mice, with the more of magnesium, copper, zinc and pantothenic acid that their notes ask while a mouse is pregnant or nursing. Ask a vet before you change its food.',
+      'The published needs of mice, with the extra magnesium, copper, zinc and pantothenic acid that their notes ask for while a mouse is pregnant or nursing. Ask a vet before you change its food.',
     growing: `For growth one figure is known: golden hamsters needed between 15 and 20 % protein from common feeds (Banta and others 1975, J. Nutr. 105:38-45), and the adult range lies within that. For all else that growth needs there are no figures; ask a vet.`,
     breeding:
       'No figures for pregnant or nursing animals are in the program; ask a vet before you change its food.',
     old: 'No figures for old animals are in the program; ask a vet whether the adult ranges suit this one.',
     otherSpecies: (species: string) =>
-      `No target profile for a ${species} is in the program. These needs of a hamster are only a place to start; copy them under Needs and change them as a vet advises.`,
+      `The program has no needs for a ${species}. These needs of a hamster are only a place to start; copy them under Needs and change them as a vet advises.`,
     noSpecies:
-      'No target profile for this animal is in the program. These needs of a hamster are only a place to start; copy them under Needs and change them as a vet advises.',
+      'The program has no needs for this animal. These needs of a hamster are only a place to start; copy them under Needs and change them as a vet advises.',
   },
   fibre: {
     FIBTG: 'Its fibre range means total dietary fibre; a label’s crude fibre counts as the least it can be.',
@@ -121,12 +121,12 @@ export const targets = (f: Figures) => ({
     here: (n: number, name: string) =>
       f.form(n, {
         one: `One figure of “${name}” is from memory. A mix can follow it once you have confirmed it below.`,
-        other: `${n} figures of “${name}” are from memory. A mix can follow it once you have confirmed them below.`,
+        other: `${f.number(n)} figures of “${name}” are from memory. A mix can follow it once you have confirmed them below.`,
       }),
     there: (n: number, name: string) =>
       f.form(n, {
         one: `One figure of “${name}” is from memory. A mix can follow it once you have confirmed it under Needs.`,
-        other: `${n} figures of “${name}” are from memory. A mix can follow it once you have confirmed them under Needs.`,
+        other: `${f.number(n)} figures of “${name}” are from memory. A mix can follow it once you have confirmed them under Needs.`,
       }),
   },
 });

@@ -38,7 +38,7 @@ export const tradeOff = (f: Figures) => ({
     less: (what: string) => `less ${what}`,
     more: (what: string) => `more ${what}`,
     ofMix: (what: string) => `${what} of the mix`,
-    ofRation: (what: string) => `${what} of the ration`,
+    ofRation: (what: string) => `${what} of the whole ration`,
     group: (group: string) => `${group} in the mix`,
     lessWord: 'less',
     moreWord: 'more',

@@ -21,7 +21,7 @@ export const verdict = (f: Figures) => {
     nothingFits: 'No mix can keep these rules. What gets in the way is listed below.',
     makeFit: 'Make it fit',
     caution:
-      'Not veterinary advice. A home mix never replaces a complete food; change foods slowly over 10 to 14 days (common practice); see a vet on weight loss or illness.',
+      'Not veterinary advice. A home mix never replaces a complete food. Change foods slowly, over 10 to 14 days (common practice, no source). See a vet on weight loss or illness.',
     head: {
       sure: 'Surely in range',
       ifKnown: 'In range if what is not known turns out well',

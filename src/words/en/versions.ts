@@ -61,7 +61,7 @@ export const versions = (f: Figures) => ({
     content: 'Content',
     range: 'Range',
     ofMix: (what: string, unit: string) => `${what} of the mix, ${unit}`,
-    ofRation: (what: string, unit: string) => `${what} of the ration, ${unit}`,
+    ofRation: (what: string, unit: string) => `${what} of the whole ration, ${unit}`,
     shares: 'Shares',
     moreIn: 'More in',
     lessIn: 'Less in',

@@ -37,7 +37,7 @@ export const why = (f: Figures) => ({
     `${food} is held at ${f.percent(share, 1)}. Let go, it would come to ${f.percent(free, 1)}, and the mix would be better.`,
   letGo: 'Let go',
   letGoOf: (food: string) => `Let go of ${food}`,
-  foreign: 'This rule comes from the target of another animal of this mix; it is changed there, under Needs.',
+  foreign: 'This rule comes from the needs of another animal of this mix; it is changed there, under Needs.',
   raise: (to: string) => `Raise the limit to ${to}`,
   lower: (to: string) => `Lower the limit to ${to}`,
   raiseOf: (to: string, what: string) => `Raise the limit to ${to}: ${what}`,

@@ -30,11 +30,11 @@ export const wishes = (f: Figures) => {
     moreOf: 'More of …',
     less: {
       mix: (what: string) => `Less ${what} in the mix`,
-      ration: (what: string) => `Less ${what} in the ration`,
+      ration: (what: string) => `Less ${what} in the whole ration`,
     },
     more: {
       mix: (what: string) => `More ${what} in the mix`,
-      ration: (what: string) => `More ${what} in the ration`,
+      ration: (what: string) => `More ${what} in the whole ration`,
     },
     smaller: (what: string) => `A smaller share of ${what}`,
     greater: (what: string) => `A greater share of ${what}`,
@@ -49,7 +49,7 @@ export const wishes = (f: Figures) => {
       price: (n: number) => `${f.money(n)} per kg`,
       share: (n: number) => `${f.figure(n)} % of the mix`,
       mix: (n: number, unit: string) => `${f.figure(n)} ${unit} in 100 g of the mix`,
-      ration: (n: number, unit: string) => `${f.figure(n)} ${unit} in 100 g of the ration`,
+      ration: (n: number, unit: string) => `${f.figure(n)} ${unit} in 100 g of the whole ration`,
     },
     lacks: {
       liked: 'No food is marked as liked yet. Tick “Liked” in a food’s details.',

@@ -4,12 +4,12 @@ import type { Figures } from '../figures.ts';
 export const access = (f: Figures): Access => ({
   refusal: {
     fileTooLarge: (megabytes) =>
-      `het bestand is groter dan ${megabytes} MB, meer gaat niet; ga in plaats daarvan terug naar een back-up, of verwijder wat oud is voor het bewaren`,
+      `het bestand is groter dan ${f.number(megabytes)} MB, meer gaat niet; ga in plaats daarvan terug naar een back-up, of verwijder wat oud is voor het bewaren`,
     fileRefused: 'dit kan niet worden overgenomen',
     notAsLookedAt:
       'bestand of huishouden zijn anders dan toen je keek; bekijk nog eens wat er zou veranderen',
     tooManyDevices: (most) =>
-      `dit huishouden heeft ${most} apparaten; haal er een weg dat niet meer wordt gebruikt`,
+      `dit huishouden heeft ${f.number(most)} apparaten; haal er een weg dat niet meer wordt gebruikt`,
     noDevice: 'dit apparaat bestaat niet; misschien is het al weggehaald',
     onlyThisMachine: 'alleen deze computer komt erin; start met --lan om andere apparaten toe te laten',
     nothingToPair: 'deze server is er alleen voor zijn eigen computer; daar hoeft niets te worden gekoppeld',
@@ -23,17 +23,17 @@ export const access = (f: Figures): Access => ({
     throughProxy: 'dit kwam via een proxy, en alleen deze computer komt erin; start met --behind-proxy',
     notPaired: 'dit apparaat is niet gekoppeld; koppel het met een code van een gekoppeld apparaat',
     foreignHost: (host) =>
-      `onder „${host}” is hier niets; gebruik http://localhost, --lan voor het thuisnetwerk, of voeg met --name een naam toe`,
+      `onder “${host}” is hier niets; gebruik http://localhost, --lan voor het thuisnetwerk, of voeg met --name een naam toe`,
     foreignPage: (origin) => `pagina’s van ${origin} mogen hier niet in`,
     noOrigin: 'een pagina die schrijft, moet zeggen waar ze vandaan komt (Origin)',
     fromElsewhere: 'vreemde pagina’s mogen hier niet in',
     sendJson: (why) => `${why}; stuur JSON`,
     serverFailed: 'op de server ging iets mis en er is niets geschreven; in het logboek staat meer',
     unknownAddress: (what) => `${what} bestaat niet; zie /api/openapi.json`,
-    bodyTooLarge: (megabytes) => `de inhoud is groter dan ${megabytes} MB; stuur minder`,
-    bodyTooDeep: (most) => `de inhoud zit meer dan ${most} lagen diep; controleer de haakjes`,
+    bodyTooLarge: (megabytes) => `de inhoud is groter dan ${f.number(megabytes)} MB; stuur minder`,
+    bodyTooDeep: (most) => `de inhoud zit meer dan ${f.number(most)} lagen diep; controleer de haakjes`,
     noVersion: 'zeg wat je wijzigt: If-Match met de versie die je zag, of If-None-Match: * voor iets nieuws',
-    otherAddress: (id, address) => `/id is „${id}”, maar het adres zegt „${address}”; maak ze gelijk`,
+    otherAddress: (id, address) => `/id is “${id}”, maar het adres zegt “${address}”; maak ze gelijk`,
   },
   rescue: {
     damaged: 'Het huishoudbestand is beschadigd',

@@ -24,25 +24,26 @@ export const advice = (f: Figures): Advice => {
       `${food} (${ref}) toevoegen: ${f.percent(share)} van het mengsel is genoeg. Als prijs telt ${f.number(price)} per kg, zoals bij het duurste ingrediënt; vul de echte in.`,
     /** Kept as the source of a limit that was changed. */
     ownLimit: {
-      ownChoice: (day, limits, source) => `eigen keuze sinds ${day}; de behoefte heeft ${limits} (${source})`,
+      ownChoice: (day, limits, source) =>
+        `eigen keuze sinds ${day}; in de behoefte staat ${limits} (${source})`,
       noSource: 'geen bron',
       least: (value) => `minstens ${f.number(value, 6)}`,
       most: (value) => `hoogstens ${f.number(value, 6)}`,
     },
     swap: {
       mustStay: (food, least) =>
-        `${food} moet minstens ${f.figure(least)} % van het mengsel zijn, dus niets kan ervoor in de plaats.`,
+        `${food} moet minstens ${f.figure(least)} % van het mengsel zijn, dus er kan niets voor in de plaats komen.`,
       can: (food, share, others) =>
-        `In de plaats van ${food} (${f.figure(share)} %) kan: ${f.either(others)}.`,
+        `In plaats van ${food} (${f.figure(share)} %) kan ook: ${f.either(others)}.`,
       none: (food) =>
-        `Niets anders kan in de plaats van ${food} als alle regels gelden; maak het mengsel zonder passend om te zien waarom.`,
+        `Niets anders kan in de plaats van ${food} komen als alle regels gelden. Maak het mengsel zonder dit ingrediënt passend om te zien waarom.`,
       only: '(en geen ander aandeel)',
       upTo: (high) => `(tot ${f.number(high, 4)} %)`,
       from: (low, high) => `(${f.number(low, 4)} tot ${f.number(high, 4)} %)`,
       by: (out, taken, name, share, span) =>
-        `In de plaats van ${out} (${f.figure(taken)} %) kan: ${name}, ${f.number(share, 4)} % ${span}.`,
+        `In plaats van ${out} (${f.figure(taken)} %) kan ook: ${name}, ${f.number(share, 4)} % ${span}.`,
       byMore: (out, taken, name, share, had, span) =>
-        `In de plaats van ${out} (${f.figure(taken)} %) kan hier meer van: ${name}, ${f.number(share, 4)} % boven op de ${f.figure(had)} % ${span}.`,
+        `In plaats van ${out} (${f.figure(taken)} %) kan ook meer ${name}: ${f.number(share, 4)} % boven op de ${f.figure(had)} % ${span}.`,
       unsure: (sentence, what) => `${sentence} Niet bekend is daarvan: ${f.list(what)}.`,
     },
   };

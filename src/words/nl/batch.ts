@@ -20,7 +20,7 @@ export const batch = (f: Figures): Batch => {
       forbidden: (percent) =>
         `${f.percent(percent)} van de batch staat op de lijst van wat nooit gevoerd wordt: niet voeren.`,
       why: 'Waar dit op rust',
-      cautions: 'Let op',
+      cautions: 'Waarschuwingen',
       caution: (foods, title, reason, way) => `<b>${foods}</b>: ${title}. ${reason} ${way}`,
     },
     foods: {
@@ -31,7 +31,7 @@ export const batch = (f: Figures): Batch => {
     },
     contents: {
       title: 'Wat hij bevat',
-      help: 'Per 100 g zoals gewogen. ± is hoeveel het van zak tot zak kan verschillen (95 van de 100 liggen ertussen), waar een ingrediënt dat zegt; “minstens” waar een ingrediënt niets zegt.',
+      help: 'Per 100 g zoals gewogen. ± zegt hoeveel het van pak tot pak kan verschillen (95 van de 100 liggen ertussen), waar dat bekend is. “Minstens” staat er waar een ingrediënt niets zegt.',
       notKnown: 'niet bekend',
       amount: (value, unit) => `${value} ${unit}`,
       atLeast: (amount) => `minstens ${amount}`,

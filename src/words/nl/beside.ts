@@ -3,7 +3,7 @@ import type { Figures } from '../figures.ts';
 
 export const beside = (f: Figures): Beside => ({
   title: 'Het hele rantsoen',
-  parts: 'Delen van het rantsoen',
+  parts: 'Delen van het hele rantsoen',
   thisMix: 'Dit mengsel',
   aDay: (grams) => `${f.grams(grams, 1)} per dag`,
   mixOnly: 'alleen mengsel',
@@ -16,8 +16,9 @@ export const beside = (f: Figures): Beside => ({
   day: {
     label: 'Hele rantsoen van een dag',
     notSaid: 'niet gezegd',
-    needs: (grams) => `Wat hieronder in gram staat, heeft minstens ${f.grams(grams)} nodig.`,
-    without: 'Zonder het hele rantsoen van een dag blijft wat in gram stond als aandeel van het rantsoen.',
+    needs: (grams) => `Minstens ${f.grams(grams)}, voor wat hieronder in gram staat.`,
+    without:
+      'Zonder het hele rantsoen van een dag blijft wat in gram stond als aandeel van het hele rantsoen.',
     fed: (names, grams) =>
       f.form(names.length, {
         one: `${f.list(names)} krijgt ${f.grams(grams, 1)} per dag.`,
@@ -43,10 +44,10 @@ export const beside = (f: Figures): Beside => ({
     givenAs: 'Opgegeven als',
     asShare: 'aandeel',
     asGrams: 'gram per dag',
-    share: 'Aandeel van het rantsoen',
+    share: 'Aandeel van het hele rantsoen',
     grams: 'Gram per dag',
-    isShare: (percent) => `Dat is ${f.percent(percent)} van het rantsoen.`,
-    isShareDry: (percent) => `Droog geteld is dat ${f.percent(percent)} van het rantsoen.`,
+    isShare: (percent) => `Dat is ${f.percent(percent)} van het hele rantsoen.`,
+    isShareDry: (percent) => `Droog geteld is dat ${f.percent(percent)} van het hele rantsoen.`,
     from: 'Mag van',
     to: 'tot',
     fixed: 'vast',
@@ -58,11 +59,11 @@ export const beside = (f: Figures): Beside => ({
     remove: (food) => `${food} uit het rantsoen halen`,
     working: 'Wordt berekend…',
     noShare: (percent) =>
-      `Met geen aandeel binnen deze grenzen haalt een mengsel elke regel; ${f.percent(percent)} telt.`,
+      `Met geen enkel aandeel binnen deze grenzen voldoet een mengsel aan elke regel; ${f.percent(percent)} telt.`,
     chosen: (percent, from, to) =>
-      `Gekozen: ${f.percent(percent)}. Een mengsel haalt elke regel van ${f.number(from)} tot ${f.percent(to)}.`,
+      `Gekozen: ${f.percent(percent)}. Een mengsel voldoet aan elke regel van ${f.number(from)} tot ${f.percent(to)}.`,
     onlyShare: (percent) =>
-      `Gekozen: ${f.percent(percent)}. Met geen ander aandeel haalt een mengsel elke regel.`,
+      `Gekozen: ${f.percent(percent)}. Met geen ander aandeel voldoet een mengsel aan elke regel.`,
     atLeast: (percent) => `Minstens ${f.percent(percent)}: de eigen grens.`,
     atMost: (percent) => `Hoogstens ${f.percent(percent)}: de eigen grens.`,
     room: (percent) => `Hoogstens ${f.percent(percent)}: wat er verder gevoerd wordt laat niet meer over.`,

@@ -53,12 +53,12 @@ export const calendar = (f: Figures): Calendar => {
     justFits: 'Het past net: er blijft geen dag over.',
     fits: (spare) => `Het past, met ${days(spare)} over.`,
     usedTooLate: (made, day, late, due) =>
-      `Het past niet: op ${day} zijn de dieren gewend aan ${made}, ${days(late)} na ${due}.`,
+      `Het past niet: pas op ${day} zijn de dieren gewend aan ${made}, ${days(late)} na ${due}.`,
     weighedTooLate: (made, day, late, due) =>
-      `Het past niet: op ${day} is ${made} afgewogen, ${days(late)} na ${due}.`,
+      `Het past niet: pas op ${day} is ${made} afgewogen, ${days(late)} na ${due}.`,
     moveEarlier: (spare) => `Zet stappen op eerdere dagen: dan blijft er ${days(spare)} over.`,
     bridge: (name) =>
-      `Voer op de dagen zonder ${name ?? 'het mengsel'} alleen de brokjes (gangbare praktijk, geen bron), of maak een kleine batch van wat klaar is.`,
+      `Voer op de dagen zonder ${name ?? 'het mengsel'} alleen de brokjes die een compleet voer zijn (gangbare praktijk, geen bron), of maak een kleine batch van wat klaar is.`,
     shortestFits: (day) =>
       `Met de kortste tijden die gebruikelijk zijn (gangbare praktijk, geen bron) zou het op ${day} klaar zijn en passen: geef de stappen minder dagen.`,
     shortestLate: (day) =>
@@ -133,12 +133,12 @@ export const calendar = (f: Figures): Calendar => {
       today: 'Ik begin vandaag',
       from: 'Ik begin op een andere dag',
       runsOut: (name, day) => `Klaar als ${name} op is, ${day}`,
-      until: 'Klaar op een dag die ik kies',
+      until: 'Klaar uiterlijk op een dag die ik kies',
       beginning: 'Elke stap komt zo vroeg als kan.',
       end: 'Elke stap komt zo laat als kan.',
       firstDay: 'Eerste dag',
       fromPassed: 'Die is voorbij: vandaag telt.',
-      doneBy: 'Alles klaar op',
+      doneBy: 'Alles klaar uiterlijk op',
       untilPassed: 'Die is voorbij: kies een latere dag, of begin vandaag.',
     },
     list: {
@@ -161,14 +161,14 @@ export const calendar = (f: Figures): Calendar => {
       closeDay: (step) => `Sluiten: ${step}`,
     },
     picture: {
-      bowl: 'In de kom',
+      bowl: 'In het voerbakje',
       freeze: 'vriezer',
       thaw: 'ontdooit',
       dry: 'droogt',
       weigh: 'afwegen',
       change: 'van oud voer naar nieuw',
       buy: 'kopen',
-      setsPace: 'dikke lijn: bepaalt het tempo, een dag verloren is een dag voor alles verloren',
+      setsPace: 'dikke lijn: bepaalt het tempo, een dag die hier verloren gaat, gaat voor alles verloren',
       waits: 'gestippeld: wacht',
       done: 'gedaan',
       today: 'vandaag',
@@ -189,10 +189,10 @@ export const calendar = (f: Figures): Calendar => {
     file: {
       title: 'Voor je eigen agenda',
       about:
-        "Een bestand dat agendaprogramma's lezen (.ics). Een later bestand van dezelfde batch vervangt een eerder.",
-      reminder: "Met een herinnering om 9 uur 's ochtends op elke eerste dag",
-      save: 'Agendabestand opslaan',
-      saved: (name) => `Opgeslagen als ${name}: open het met je agenda.`,
+        'Een bestand dat agendaprogramma’s lezen (.ics). Een later bestand van dezelfde batch vervangt een eerder.',
+      reminder: 'Met een herinnering om 9 uur ’s ochtends op elke eerste dag',
+      save: 'Agendabestand bewaren',
+      saved: (name) => `Bewaard als ${name}: open het met je agenda.`,
       failed: (why) => `Het bestand kon niet gemaakt worden: ${why}`,
       fileName: (batch) => `pouchful-${batch}`,
       entryOf: (step, made) => `${step}: ${made}`,
@@ -201,7 +201,7 @@ export const calendar = (f: Figures): Calendar => {
         `Controle ${f.number(n)} van ${f.number(of)}. Klaar als niets meer zacht of plakkerig is (gangbare praktijk, geen bron).`,
       forBatch: (made, foods) => `Voor ${made}: ${foods}.`,
       beginBy: (day) => `Begin uiterlijk ${day}.`,
-      setsPace: 'Bepaalt het tempo: een dag verloren is een dag voor alles verloren.',
+      setsPace: 'Bepaalt het tempo: een dag die hier verloren gaat, gaat voor alles verloren.',
       room: (n) => `${days(n)} tussen de vroegste en de laatste dag.`,
       category: {
         buy: 'Inkoop',
@@ -209,7 +209,7 @@ export const calendar = (f: Figures): Calendar => {
         thaw: 'Invriezen',
         dry: 'Drogen',
         weigh: 'Afwegen',
-        'change-over': 'Voerwissel',
+        'change-over': 'Overstap',
       },
     },
   };

@@ -8,13 +8,13 @@ export const CAUTION_TEXTS: CautionTexts = {
   'raw-kidney-type-beans': {
     title: 'Rauwe kidneybonen en verwanten',
     reason:
-      'Gedroogde kidney-, witte, pinto-, lima- en andere tuinbonen bevatten lectinen die de darm aantasten; rauwe kidneybonen hebben in voerproeven ratten gedood. Over hamsters is niets gevonden, maar hun darm lijkt op die van de rat.',
+      'Gedroogde kidney-, witte, pinto-, lima- en andere gewone bonen bevatten lectinen die de darm aantasten; rauwe kidneybonen hebben in voerproeven ratten gedood. Over hamsters is niets gevonden, maar hun darm lijkt op die van de rat.',
     way: 'Nooit rauw in een mengsel doen: een nacht weken, het water weggooien, 30 minuten hard koken, dan drogen, en de regel van de gekookte boon nemen.',
   },
   'kidney-type-beans': {
     title: 'Kidneybonen en verwanten: koken',
     reason:
-      'Gedroogde kidney-, witte, pinto-, lima- en andere tuinbonen zijn rauw schadelijk en gekookt goed voer; langzaam verwarmen is niet genoeg.',
+      'Gedroogde kidney-, witte, pinto-, lima- en andere gewone bonen zijn rauw schadelijk en gekookt goed voer; langzaam verwarmen is niet genoeg.',
     way: 'Minstens 5 uur weken, het water weggooien, 30 minuten hard koken, dan drogen.',
   },
   'soya-raw': {
@@ -122,13 +122,13 @@ export const CAUTION_TEXTS: CautionTexts = {
   linseed: {
     title: 'Lijnzaad',
     reason:
-      'Lijnzaad bevat cyanogene glycosiden, die blauwzuur afgeven zodra het zaad geplet of gekauwd wordt: de voerwet staat 250 mg blauwzuur per kilogram lijnzaad toe, maar 50 mg per kilogram volledig voer; het meeste in een monster was 407 mg. Bij 5 % van het mengsel brengt zelfs dat monster zo’n 20 mg per kilogram, en het vet blijft ook laag.',
+      'Lijnzaad bevat cyanogene glycosiden, die blauwzuur afgeven zodra het zaad geplet of gekauwd wordt: de voerwet staat 250 mg blauwzuur per kilogram lijnzaad toe, maar 50 mg per kilogram compleet voer; het meeste in een monster was 407 mg. Bij 5 % van het mengsel brengt zelfs dat monster zo’n 20 mg per kilogram, en het vet blijft ook laag.',
     way: 'Houd het op 5 % van het mengsel, heel en vers; sesam, hennep of pompoenpit kan de rest doen.',
   },
   'brazil-nut': {
     title: 'Paranoten',
     reason:
-      'Paranoten bevatten gemiddeld zo’n 19 tot 49 mg seleen per kilogram en soms meer dan 100 mg, terwijl de muis 0,15 mg nodig heeft; aan ratten gevoerd schaadde dat seleen de lever zoals elk ander.',
+      'Paranoten bevatten gemiddeld zo’n 19 tot 49 mg seleen per kilogram en soms meer dan 100 mg, terwijl de muis 0,15 mg nodig heeft; aan ratten gevoerd schaadde dat seleen de lever net als elk ander.',
     way: 'Neem hazelnoot of walnoot.',
   },
   'poppy-seed': {
@@ -170,7 +170,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   'seed-for-sowing': {
     title: 'Zaaizaad',
     reason:
-      'Zaaizaad kan behandeld zijn tegen schimmels en insecten; in de VS moet het gekleurd zijn en gemerkt als geen voedsel of voer, maar los of overgeschept zaad vertelt niets.',
+      'Zaaizaad kan behandeld zijn tegen schimmels en insecten; in de VS moet het gekleurd zijn en gemerkt als “geen voedsel of voer”, maar los of overgeschept zaad vertelt niets.',
     way: 'Koop zaad dat als levensmiddel of voer verkocht wordt, en voer nooit resten van zaaizaad.',
   },
   'potato-raw': {
@@ -268,7 +268,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   awns: {
     title: 'Scherpe kafnaalden: verwijderen',
     reason:
-      'Kafnaalden van gerst en naaldaar en borstelige haverpakjes kunnen het slijmvlies van de wangzakken doorboren.',
+      'Kafnaalden van gerst en naaldaar en borstelige haveraartjes kunnen het slijmvlies van de wangzakken doorboren.',
     way: 'Koop graan zonder kafnaalden, of wrijf ze eraf en zeef; kijk aren met de hand na.',
   },
   chilli: {
@@ -286,7 +286,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   'peanut-raw': {
     title: 'Pinda’s',
     reason:
-      'Pinda’s zijn de noten die het vaakst aflatoxine bevatten, een schimmelgif dat de lever schaadt; goede partijen bevatten een paar microgram per kilogram, slechte meer dan duizend. Ze zijn ook erg vet.',
+      'Pinda’s zijn de noten die het vaakst aflatoxine bevatten, een schimmelgif dat de lever schaadt; goede bevatten een paar microgram per kilogram, slechte meer dan duizend. Ze zijn ook erg vet.',
     way: 'Koop pinda’s die voor mensen verkocht worden, vers en ongezouten; gooi verschrompelde, verkleurde of muffe weg.',
   },
   macadamia: {
@@ -316,19 +316,19 @@ export const CAUTION_TEXTS: CautionTexts = {
   kelp: {
     title: 'Kelp en ander bruinwier',
     reason:
-      'Gedroogde kelp bevat 1500 tot 8000 mg jodium per kilogram, blaaswier 500 tot 1000 mg, per partij verschillend, terwijl de muis 0,15 mg nodig heeft; te veel stoort de schildklier net als te weinig.',
+      'Gedroogde kelp bevat 1500 tot 8000 mg jodium per kilogram, blaaswier 500 tot 1000 mg, per pak verschillend, terwijl de muis 0,15 mg nodig heeft; te veel stoort de schildklier net als te weinig.',
     way: 'Het jodium zit in de brokjes; neem voor kleur en mineralen brandnetel of paardenbloemblad.',
   },
   tobacco: {
     title: 'Tabak',
     reason:
-      'Nicotine, uit blad, peuk, kauwgom of vloeistof, overprikkelt de zenuwen en stopt de adem; een kruimel is veel voor een hamster.',
+      'Nicotine, uit blad, peuk, kauwgom of vloeistof, overprikkelt de zenuwen en verlamt de adem; een kruimel is veel voor een hamster.',
     way: 'Houd het uit de kamer; neem als droog blad hazelaar, braam of brandnetel.',
   },
   hops: {
     title: 'Hop',
     reason:
-      'Honden die hop aten, vers of uitgekookt, kregen meer dan 40 °C koorts en sommige stierven binnen uren; het gif is niet bekend, en ook niet wat een hamster verdraagt.',
+      'Honden die hop aten, vers of uitgekookt, kregen meer dan 40 °C koorts en sommige stierven binnen enkele uren; het gif is niet bekend, en ook niet wat een hamster verdraagt.',
     way: 'Neem kamille of citroenmelisse als een geurig kruid gewenst is.',
   },
   cannabis: {
@@ -563,7 +563,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   },
   'raw-meat': {
     title: 'Rauw vlees en rauwe vis',
-    reason: 'Rauw vlees en rauwe vis dragen ziektekiemen en bederven binnen uren in een voorraadnest.',
+    reason: 'Rauw vlees en rauwe vis dragen ziektekiemen en bederven binnen enkele uren in een voorraadnest.',
     way: 'Kook het zonder zout of vet, droog het of voer het vers en haal resten dezelfde dag weg.',
   },
   'raw-egg': {
@@ -579,7 +579,7 @@ export const CAUTION_TEXTS: CautionTexts = {
     way: 'Kook eieren hard, verkruimel en droog ze: voor zulk ei geldt deze grens niet.',
   },
   'dried-egg-white': {
-    title: 'Gedroogd eiwit van ei',
+    title: 'Gedroogd eiwit (van het ei)',
     reason:
       'Gedroogd eiwit houdt zijn avidine, dat biotine bindt, en remmers die de alvleesklier vergroten; een half uur bij 121 °C nam van beide het meeste weg, 80 °C niet.',
     way: 'Neem hardgekookt ei, gedroogd, of gedroogde insecten.',
@@ -593,7 +593,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   'fish-oil': {
     title: 'Visolie',
     reason:
-      'Visolie wordt, over droog voer verspreid, binnen weken ranzig en verbruikt vitamine E; hoeveel vitamine A en D een olie bevat, zegt alleen het etiket.',
+      'Visolie wordt, over droog voer verspreid, binnen enkele weken ranzig en verbruikt vitamine E; hoeveel vitamine A en D een olie bevat, zegt alleen het etiket.',
     way: 'Geef in plaats daarvan een beetje gekookte vis of een paar hennepzaden.',
   },
   'organ-meat': {
@@ -626,7 +626,7 @@ export const CAUTION_TEXTS: CautionTexts = {
     way: 'Neem gewone gekookte kip of gedroogde insecten.',
   },
   'bread-pastry': {
-    title: 'Brood, koek en beschuit',
+    title: 'Brood, cake en koekjes',
     reason: 'Brood en gebak brengen zout, suiker en vet; zacht brood wordt zuur in het voorraadnest.',
     way: 'Neem gewoon graan, of een kruimel droog ongezouten knäckebröd.',
   },
@@ -650,7 +650,7 @@ export const CAUTION_TEXTS: CautionTexts = {
   xylitol: {
     title: 'Xylitol en suikervrij snoep',
     reason:
-      'Xylitol laat bij een hond de bloedsuiker kelderen en schaadt binnen uren de lever; knaagdieren lijken er beter tegen te kunnen, maar in voer hoort het niet.',
+      'Xylitol laat bij een hond de bloedsuiker kelderen en schaadt binnen enkele uren de lever; knaagdieren lijken er beter tegen te kunnen, maar in voer hoort het niet.',
     way: 'Laat snoep en kauwgom weg.',
   },
   sweets: {
@@ -699,7 +699,7 @@ export const CAUTION_TEXTS: CautionTexts = {
     title: 'Zongedroogde tomaten: meestal gezouten',
     reason:
       'Zongedroogde tomaten zijn meestal voor het drogen gezouten, of liggen in olie; de regel in de tabel (107 mg natrium in 100 g) is van ongezouten, gezouten kunnen twintig keer zo veel bevatten.',
-    way: 'Droog zelf rijpe tomaten zonder zout, of koop ze zonder zout op het etiket en voer dat etiket in.',
+    way: 'Droog zelf rijpe tomaten zonder zout, of koop ze zonder zout op het etiket en vul dat etiket in.',
   },
   'elderberry-raw': {
     title: 'Rauwe vlierbessen en vlierblad',

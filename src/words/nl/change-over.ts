@@ -9,7 +9,7 @@ export const changeOver = (f: Figures): ChangeOver => ({
   fresh: (foods) =>
     `Vers voer gaat door als altijd; het telt deze dagen niet mee in de grammen en ook niet in het bereik: ${f.list(foods)}.`,
   first: {
-    none: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat verder boven; daarna wordt het plan gemaakt.',
+    none: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat hoger op deze pagina; daarna wordt het plan gemaakt.',
     out: 'Het mengsel is zo niet binnen bereik. Maak het eerst passend; daarna wordt het plan gemaakt.',
   },
   choose: 'Kies wat er nu wordt gevoerd.',
@@ -40,7 +40,7 @@ export const changeOver = (f: Figures): ChangeOver => ({
     alone: (mix) => `${mix} alleen`,
   },
   daily: (grams, step, near) =>
-    `${f.grams(grams)} is geen heel aantal stappen van ${f.grams(step)}: neem ${f.either(near.map((g) => f.grams(g)))}, of een fijnere stap.`,
+    `${f.grams(grams)} is geen heel aantal stappen van ${f.grams(step)}: neem ${f.either(near.map((g) => f.grams(g)))}, of een fijnere stap van de weegschaal.`,
   standing: {
     fine: { brief: 'binnen', words: 'binnen bereik' },
     near: { brief: 'net buiten', words: 'net buiten, door afronden' },

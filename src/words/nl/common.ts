@@ -24,6 +24,6 @@ export const common = (f: Figures): Common => ({
   pellet: 'brokjes',
   days: (n) => f.count(n, { one: 'dag', other: 'dagen' }),
   hours: (n) => `${f.number(n)} uur`,
-  foods: (n) => f.count(n, { one: 'voedermiddel', other: 'voedermiddelen' }),
-  andMore: (first, more) => `${first} en nog ${more}`,
+  foods: (n) => f.count(n, { one: 'ingrediënt', other: 'ingrediënten' }),
+  andMore: (first, more) => `${first} en nog ${f.number(more)}`,
 });

@@ -51,7 +51,7 @@ export const cupboard = (f: Figures): Cupboard => {
       same: 'De hoeveelheden “in huis” zijn die van je pakken.',
     },
     form: {
-      edit: (pack) => `${pack} veranderen`,
+      edit: (pack) => `${pack} wijzigen`,
       add: 'Pak toevoegen',
       food: 'Ingrediënt',
       choose: 'Kies een ingrediënt',
@@ -72,7 +72,7 @@ export const cupboard = (f: Figures): Cupboard => {
       dried: 'Gedroogd',
       boughtEmpty: 'Gekocht is leeg: geef de dag, of ongeveer de dag.',
       opened: 'Geopend',
-      openedBefore: 'Geopend ligt voor gekocht: verbeter een van de twee.',
+      openedBefore: 'Geopend ligt vóór gekocht: verbeter een van de twee.',
       best: 'Houdbaar tot',
       seller: 'Verkoper',
       price: 'Prijs van het hele pak',
@@ -93,7 +93,7 @@ export const cupboard = (f: Figures): Cupboard => {
       water: 'Water',
       over: (grams) =>
         `Er is ${grams} meer uit genomen dan erin zou hebben gezeten. Verbeter het gewicht als je het beter weet.`,
-      edit: 'Veranderen',
+      edit: 'Wijzigen',
       stop: 'Niet meer gebruiken…',
       where: 'Waar het heen ging',
       deleteAsk: (pack) => `${pack} voorgoed verwijderen?`,
@@ -121,7 +121,7 @@ export const cupboard = (f: Figures): Cupboard => {
       sources: {
         infested: 'Laboklin, VetInfo: voorraadmijten (stof, geur, allergie; honden en mensen)',
         spoiled: 'USDA FSIS, Molds on Food (uit het hoofd)',
-        recalled: 'gangbare praktijk, zonder bron',
+        recalled: 'gangbare praktijk, geen bron',
       },
     },
     reach: {
@@ -203,7 +203,7 @@ export const cupboard = (f: Figures): Cupboard => {
       temperatureHint: (usual) => `Met een min: thuis is het meestal zo’n ${usual}.`,
     },
     state: {
-      stopped: (why) => `niet meer gebruiken, ${why}`,
+      stopped: (why) => `niet meer gebruikt, ${why}`,
       empty: 'op',
       fresh: 'vers: nog te drogen',
       ready: 'klaar',

@@ -20,7 +20,7 @@ export const drying = (f: Figures): Drying => {
       dry: (water, most) =>
         `Het bevat ongeveer ${f.percent(water, 1)} water: droog genoeg om te bewaren (hoogstens ${f.percent(most)}).`,
       unsure: (water, most) =>
-        `Het bevat ongeveer ${f.percent(water, 1)} water, maar het kan meer zijn dan de ${f.percent(most)} waarbij het goed blijft. Droog verder tot een afgekoeld stuk breekt, bewaar het een week in een glas en let op vocht, of droog een klein monster tot het niet lichter meer wordt.`,
+        `Het bevat ongeveer ${f.percent(water, 1)} water, maar het kan meer zijn dan de ${f.percent(most)} waarbij het goed blijft. Droog verder tot een afgekoeld stuk breekt, bewaar het een week in een glazen pot en let op vocht, of droog een klein monster tot het niet lichter meer wordt.`,
     },
     waterWithRange: (water, low, high) =>
       `${f.percent(water, 1)} (${f.number(low, 1)} tot ${f.percent(high, 1)})`,
@@ -38,7 +38,7 @@ export const drying = (f: Figures): Drying => {
         `De lading woog ${f.grams(of)} toen het monster genomen werd, meer dan de ${f.grams(before)} aan het begin; verbeter een van de twee.`,
     },
     lighterThanTable:
-      'Het weegt iets minder dan de tabel van zijn droge stof zegt, dus het verse was vochtiger dan in de tabel, of er ging iets verloren; gerekend wordt met 0 % vocht.',
+      'Het weegt iets minder dan de tabel van de droge stof zegt. Het verse was dus vochtiger dan in de tabel, of er ging iets verloren. Gerekend wordt met 0 % vocht.',
     trim: {
       source: 'USDA SR28, bestand van voedingsmiddelen, Refuse',
       own: (percent) => `${f.percent(percent)} wordt weggesneden (door jou gewogen).`,
@@ -68,7 +68,7 @@ export const drying = (f: Figures): Drying => {
     known: { 'common practice': 'gangbare praktijk', published: 'gepubliceerd' },
     caution: {
       stay: 'Blijf thuis en wakker terwijl het droogt en kijk om de 2 uur; laat het nooit alleen of ’s nachts aanstaan. Wat bijna droog is schroeit snel en kan vlam vatten.',
-      oven: 'Droog alleen in de oven waar geen kleine kinderen en dieren zijn: zonder ventilator staat de deur 5 tot 15 cm open om het vocht eruit te laten, en die is urenlang heet.',
+      oven: 'Droog alleen in de oven waar geen kleine kinderen en geen dieren zijn. Zonder ventilator staat de deur 5 tot 15 cm open om het vocht eruit te laten, en die is urenlang heet.',
       'no-break':
         'Droog zonder onderbreking en tot het eind: half droog voer dat blijft staan schimmelt, en wat schimmel toont gaat weg en wordt niet verder gedroogd.',
       thermometer: (celsius) =>
@@ -97,7 +97,7 @@ export const drying = (f: Figures): Drying => {
       now: 'Droogt nu',
       toDry: 'Te drogen',
       finished: 'Klaar',
-      nothingFresh: 'Er is niets vers in voorraad. <add>Voeg een nieuw pak toe</add>, vorm “Vers”.',
+      nothingFresh: 'Er is niets vers in voorraad. <add>Voeg een nieuw pak toe</add>, soort “Vers”.',
       leftOf: (left, all) => `${left} over van ${all}`,
       inFreezer: (what) => `${what}, in de vriezer`,
       bought: (what, day) => `${what} · gekocht ${day}`,
@@ -171,7 +171,7 @@ export const drying = (f: Figures): Drying => {
       unsure: 'Misschien niet droog genoeg',
       damp: 'Te vochtig om te bewaren',
       notEnded: 'Nog niet beëindigd',
-      keptNotEnded: (name) => `${name} is bewaard, maar het einde van deze droogbeurt is niet opgeslagen.`,
+      keptNotEnded: (name) => `${name} is bewaard, maar het einde van deze droogbeurt is niet bewaard.`,
       end: 'De droogbeurt beëindigen',
       notKnown: 'Nog niet bekend',
       dryOn: 'Verder drogen',
@@ -182,7 +182,7 @@ export const drying = (f: Figures): Drying => {
       sampleToBeSure: 'Een klein monster drogen om zeker te zijn',
       keepAnyway: 'Toch bewaren',
       whyKeep: 'Waarom je het bewaart, en hoe je erop let',
-      whyExample: 'elk stuk breekt; een week in een glas',
+      whyExample: 'elk stuk breekt; een week in een glazen pot',
       sayWhy: 'Schrijf op waarom; het blijft bij de droogbeurt.',
       keepUnderNote: 'Met deze notitie bewaren',
       dryOnAnyway: 'Toch verder drogen',

@@ -4,14 +4,14 @@ import type { Figures } from '../figures.ts';
 export const exchange = (f: Figures): Exchange => ({
   refused: 'Het bestand is niet binnengekomen. Er is niets veranderd:',
   failed: 'Dat is niet gelukt:',
-  pageFailed: 'Er ging iets mis op deze pagina. Laad haar opnieuw en probeer het nog eens.',
+  pageFailed: 'Er ging iets mis op deze pagina. Laad de pagina opnieuw en probeer het nog eens.',
   moment: 'Een ogenblik…',
   bringIn: {
     title: 'Binnenhalen',
     text: 'Een bestand uit Pouchful: een heel huishouden, of één mengsel of ingrediënt van iemand anders. Het wordt eerst bekeken. Er wordt niets geschreven voordat je hebt gezien wat er zou veranderen.',
     file: 'Bestand',
     tooBig: (name, megabytes) =>
-      `${name} heeft meer dan ${megabytes} MB, meer wordt niet aangenomen. Is het het goede bestand?`,
+      `${name} heeft meer dan ${f.number(megabytes)} MB, meer wordt niet aangenomen. Is het het goede bestand?`,
     notRead: 'Het bestand kon niet worden gelezen. Kies het opnieuw.',
     press: 'Binnenhalen',
     replace: 'Alles vervangen',
@@ -24,27 +24,27 @@ export const exchange = (f: Figures): Exchange => ({
     done: (name, counts) =>
       `Binnengehaald uit ${name}: ${counts}. Het staat onder “Wijzigingen” en kan daar ongedaan worden gemaakt.`,
     counts: {
-      new: (n) => `${n} nieuw`,
-      different: (n) => `${n} gewijzigd`,
-      gone: (n) => `${n} weg`,
-      kept: (n) => `${n} anders en zo gelaten`,
-      same: (n) => `${n} hetzelfde`,
+      new: (n) => `${f.number(n)} nieuw`,
+      different: (n) => `${f.number(n)} gewijzigd`,
+      gone: (n) => `${f.number(n)} weg`,
+      kept: (n) => `${f.number(n)} anders en zo gelaten`,
+      same: (n) => `${f.number(n)} hetzelfde`,
     },
     changes: 'Wat er zou veranderen',
     changesAre: (counts) => `<head>Wat er zou veranderen:</head> ${counts}.`,
     leftOut: (n) =>
       f.form(n, {
         one: 'Eén onderdeel van het bestand was al niet leesbaar waar het werd gemaakt. Het blijft in het bestand en komt niet binnen.',
-        other: `${n} onderdelen van het bestand waren al niet leesbaar waar het werd gemaakt. Ze blijven in het bestand en komen niet binnen.`,
+        other: `${f.number(n)} onderdelen van het bestand waren al niet leesbaar waar het werd gemaakt. Ze blijven in het bestand en komen niet binnen.`,
       }),
     what: { new: 'Nieuw', different: 'Verandert', gone: 'Gaat weg', kept: 'Blijft zoals het hier is' },
     allOfIt: 'alles ervan',
     nothing: 'niets',
-    moreFields: (n) => f.form(n, { one: 'en nog één veld', other: `en nog ${n} velden` }),
+    moreFields: (n) => f.form(n, { one: 'en nog één veld', other: `en nog ${f.number(n)} velden` }),
     moreChanges: (n) =>
       f.form(n, {
         one: 'Nog één wijziging staat hier niet.',
-        other: `Nog ${n} wijzigingen staan hier niet.`,
+        other: `Nog ${f.number(n)} wijzigingen staan hier niet.`,
       }),
   },
   part: {
@@ -53,15 +53,15 @@ export const exchange = (f: Figures): Exchange => ({
     comes: (list) => `<head>Komt binnen:</head> ${list}.`,
     comesNothing: '<head>Komt binnen:</head> niets wat er niet al is.',
     same: (names) => `Precies zo al hier: ${names}.`,
-    choices: 'Keuzes van de afzender: wat je niet aankruist, wordt niet overgenomen',
-    notTicked: (instead) => `Niet aangekruist: ${instead}.`,
+    choices: 'Keuzes van de afzender: wat je niet aanvinkt, wordt niet overgenomen',
+    notTicked: (instead) => `Niet aangevinkt: ${instead}.`,
     kinds: { foods: 'ingrediënt', profiles: 'behoefte', mixes: 'mengsel' },
   },
   takeOut: {
     title: 'Meenemen',
-    text: 'Alles in één open bestand dat elk programma kan lezen, en dat Pouchful weer precies zo binnenhaalt. De geschiedenis en de reservekopieën blijven hier.',
+    text: 'Alles in één open bestand dat elk programma kan lezen, en dat Pouchful weer precies zo binnenhaalt. De geschiedenis en de back-ups blijven hier.',
     all: 'Alles in één bestand bewaren',
-    tables: 'Tabellen voor een rekenblad',
+    tables: 'Tabellen voor een spreadsheet',
     decimal: 'Decimaalteken',
     point: '6.25, met komma’s tussen de kolommen',
     comma: '6,25, met puntkomma’s tussen de kolommen',
@@ -100,7 +100,7 @@ export const exchange = (f: Figures): Exchange => ({
     empty: 'het bestand is leeg; kies het bestand dat is bewaard',
     deep: 'de haken zitten dieper in elkaar dan in enig bestand van Pouchful; het is beschadigd of van een andere soort',
     noJson: (why) =>
-      `het is geen JSON (${why}); misschien is het bestand afgekapt of door een ander programma veranderd. Bewaar het opnieuw, of neem een reservekopie`,
+      `het is geen JSON (${why}); misschien is het bestand afgekapt of door een ander programma veranderd. Bewaar het opnieuw, of neem een back-up`,
     noExport: 'het is JSON, maar geen bestand van Pouchful',
     otherFormat: (format, needed) => `het formaat is "${format}", en hier is "${needed}" nodig`,
     noFormat: (needed) => `het noemt geen formaat, en hier is "${needed}" nodig`,
@@ -119,7 +119,7 @@ export const exchange = (f: Figures): Exchange => ({
     leaveOut: (why) => `${why}; laat het weg`,
     noTarget: (id) => `de behoefte “${id}” is er niet bij Pouchful en niet in het bestand`,
     theirTarget: (name) =>
-      `De behoefte “${name}” is van de afzender: bekijk elke grens en haar bron voordat je ernaar voert.`,
+      `De behoefte “${name}” is van de afzender: bekijk elke grens en de bron ervan voordat je ernaar voert.`,
     theirChoices:
       'Behoefte, grenzen en waarschuwingen van het mengsel zijn keuzes van de afzender, voor andere dieren. Kies in het mengsel je eigen dieren, en kijk of het bij ze past.',
     noMargin: 'Hoe ver het van zijn grenzen blijft: helemaal niet.',
@@ -137,7 +137,7 @@ export const exchange = (f: Figures): Exchange => ({
     cautionCounts: 'de waarschuwing telt',
     without: (rule) => `zonder ${rule}`,
     rule: (what, limits) => `${what} ${limits}`,
-    ratio: (over, under) => `${over} op ${under}`,
+    ratio: (over, under) => `${over} tot ${under}`,
     aLimit: 'een grens',
     least: (min) => `minstens ${f.number(min, 6)}`,
     most: (max) => `hoogstens ${f.number(max, 6)}`,

@@ -11,23 +11,23 @@ export const feeding = (f: Figures): Feeding => {
     aDay: (animal, parts) => `${animal}: ${f.list(parts)} per dag.`,
     nobodyNamed: 'Er is geen dier genoemd, dus hoe lang het meegaat is niet bekend.',
     nobodyHasSaid: (animals) =>
-      `Hoe lang het meegaat is niet bekend: niemand heeft gezegd hoeveel ${f.list(animals)} per dag krijgt.`,
+      `Hoe lang het meegaat is niet bekend: niemand heeft gezegd hoeveel ${f.list(animals)} per dag ${f.form(animals.length, { one: 'krijgt', other: 'krijgen' })}.`,
     nothingFed: 'Van het mengsel wordt niets gevoerd, dus het raakt niet op.',
     lasts: (n, until) => `Gaat ${days(n)} mee, tot ${until}.`,
     lastsAtMost: (n, until, animals) =>
-      `Gaat hoogstens ${days(n)} mee, uiterlijk tot ${until}; hoeveel ${f.list(animals)} krijgt is niet bekend.`,
+      `Gaat hoogstens ${days(n)} mee, uiterlijk tot ${until}; hoeveel ${f.list(animals)} ${f.form(animals.length, { one: 'krijgt', other: 'krijgen' })}, is niet bekend.`,
     runsOut: (name, day) => `${name} is op ${day} op.`,
     weighLeft: (name) => `Weeg wat er van ${name} over is en vul het gewicht in.`,
     sayWhoEats: (name) => `Zeg welke dieren ${name} eten.`,
     enterDaily: (animal) => `Vul in hoeveel ${animal} per dag krijgt.`,
-    nobodyCanSay: (name, missing) => `Nog niet bekend is wanneer ${name} op is. ${missing}`,
+    nobodyCanSay: (name, missing) => `Het is nog niet bekend wanneer ${name} op is. ${missing}`,
 
     change: {
       ofDay: (subject) => `${subject} in het voer van de dag`,
       unchecked: (subject, amounts) =>
         `${subject} wordt tijdens het overstappen niet gecontroleerd: niemand weet hoeveel ervan in het oude voer zit (${f.list(amounts)}).`,
       day: (n) => `Dag ${f.number(n)}`,
-      daysFromTo: (first, last) => `Dag ${f.number(first)} tot ${f.number(last)}`,
+      daysFromTo: (first, last) => `Dag ${f.number(first)} tot en met ${f.number(last)}`,
       oldHolds: (amount) => `het oude voer ${amount} bevat`,
       newHolds: (amount) => `het nieuwe rantsoen ${amount} bevat`,
       oldHas: (ratio) => `het oude voer ${ratio} heeft`,
@@ -48,7 +48,8 @@ export const feeding = (f: Figures): Feeding => {
       lastDay: (day) => `Binnen bereik op de laatste dag, dag ${f.number(day)}.`,
       from: (day) => `Binnen bereik vanaf dag ${f.number(day)}.`,
       only: (day) => `Alleen op dag ${f.number(day)} binnen bereik.`,
-      fromTo: (first, last) => `Alleen van dag ${f.number(first)} tot dag ${f.number(last)} binnen bereik.`,
+      fromTo: (first, last) =>
+        `Alleen van dag ${f.number(first)} tot en met dag ${f.number(last)} binnen bereik.`,
       caution: {
         slowly: 'Stap langzaam over; houd wat van het oude voer tot het overstappen klaar is.',
         droppings: 'Bekijk elke dag de keutels: ze moeten droog, donker en gevormd blijven.',

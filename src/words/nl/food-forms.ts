@@ -72,7 +72,7 @@ export const foodForms = (f: Figures): FoodForms => {
       salt: 'misschien staat zout als natrium (zout is 2,5 keer het natrium)',
       quantity: 'het grootste is misschien voor 250 g, of het kleinste voor 40 g',
       energy: 'misschien staan kilojoules voor kilocalorieën',
-      ten: 'misschien is een komma verschoven, of ‘per kg’ staat voor ‘per 100 g’',
+      ten: 'misschien is een komma verschoven, of “per kg” staat voor “per 100 g”',
       hundred: 'misschien is een komma twee plaatsen verschoven',
       thousand: 'misschien staat mg voor g, of µg voor mg',
     },
@@ -81,9 +81,9 @@ export const foodForms = (f: Figures): FoodForms => {
       said: (what, one, other, cause) => `${what}: ${one}, ${other}. ${cause}`,
       saidDry: (what, one, other, cause) => `${what}: ${one}, ${other} (in droge stof vergeleken). ${cause}`,
       crudeAsDietary: (less, more) =>
-        `${less} lijkt ruwe celstof die als voedingsvezel staat; die is ongeveer zoveel meer. Voer het in als ruwe celstof, of volg ${more}.`,
+        `${less} lijkt ruwe celstof die als voedingsvezel staat; die is ongeveer zoveel meer. Vul het in als ruwe celstof, of volg ${more}.`,
       dietaryAsCrude: (more, less) =>
-        `${more} lijkt voedingsvezel die als ruwe celstof staat: ${less} geeft bijna hetzelfde als voedingsvezel. Voer het in als voedingsvezel, of volg ${less}.`,
+        `${more} lijkt voedingsvezel die als ruwe celstof staat: ${less} geeft bijna hetzelfde als voedingsvezel. Vul het in als voedingsvezel, of volg ${less}.`,
       slip: (more, factor, less, cause) =>
         `${more} is ongeveer ${f.number(factor, 3)} keer ${less}: ${cause}. Kijk bij beide eenheid en hoeveelheid na, verbeter de foute, of kies de bron die telt.`,
       tooFar:

@@ -23,7 +23,7 @@ export const foods = (f: Figures): Foods => ({
   invented: 'verzonnen',
   pellet: 'brokjes',
   ownFood: 'eigen ingrediënt',
-  completePellet: 'Volledig voer (brokjes)',
+  completePellet: 'Compleet voer (brokjes)',
   groups: {
     seed: 'Zaden en granen',
     legume: 'Peulvruchten',
@@ -36,7 +36,7 @@ export const foods = (f: Figures): Foods => ({
   },
   source: (written) => replaced(written, PHRASES),
   page: {
-    cautions: 'Pas op',
+    cautions: 'Waarschuwingen',
     inMix: 'In het mengsel',
     addToMix: 'In het mengsel doen',
     edit: 'Bewerken',
@@ -47,7 +47,7 @@ export const foods = (f: Figures): Foods => ({
     title: 'Blijft buiten elk mengsel',
     says: (food, parts) =>
       `Op de lijst van ${food} staat ${f.list(parts)}: nooit voeren. Het aandeel is in elk mengsel 0, tot je daar toch doorgaat en zegt waarom.`,
-    part: (found, caution) => `‘${found}’ (${caution})`,
+    part: (found, caution) => `“${found}” (${caution})`,
   },
   remove: {
     ask: (name) => `${name} verwijderen?`,
@@ -115,7 +115,7 @@ export const foods = (f: Figures): Foods => ({
     price: `Prijs per kg (${f.currency})`,
     source: 'Waar de cijfers vandaan komen',
     severalSources: (n) =>
-      `De cijfers van dit ingrediënt rusten op ${f.number(n)} bronnen. Die beheer je op de pagina van het ingrediënt, onder ‘Waar de cijfers vandaan komen’.`,
+      `De cijfers van dit ingrediënt rusten op ${f.number(n)} bronnen. Die beheer je op de pagina van het ingrediënt, onder “Waar de cijfers vandaan komen”.`,
     nameless: 'De naam ontbreekt; geef het ingrediënt een naam.',
     listTooLong: 'Nog niet bewaard: de ingrediëntenlijst is te lang; zie de opmerking hierboven.',
     cannotBe: 'Nog niet bewaard: een waarde kan niet kloppen; zie de opmerking hierboven.',
@@ -131,13 +131,13 @@ export const foods = (f: Figures): Foods => ({
         one: 'Eén waarde is van het etiket overgenomen, per 100 g zoals gevoerd. Wat je hier wijzigt, telt; de tekst blijft bij het ingrediënt.',
         other: `${f.number(n)} waarden zijn van het etiket overgenomen, per 100 g zoals gevoerd. Wat je hier wijzigt, telt; de tekst blijft bij het ingrediënt.`,
       }),
-    recheck: 'Kijk die regel van het etiket na, of gebruik ‘Velden invullen’.',
+    recheck: 'Kijk die regel van het etiket na, of gebruik “Velden invullen”.',
     tooLong: (length, most) =>
       `De tekst van het etiket heeft ${f.number(length)} tekens, er passen er ${f.number(most)}; laat de regels zonder cijfers weg.`,
     lookAgain: 'Kijk nog eens',
     allTheSame: 'Je kunt toch bewaren, als het echt zo op het pak staat.',
     blank:
-      'Laat leeg wat het etiket niet noemt: leeg betekent onbekend, nooit nul. Een garantie (‘min.’, ‘max.’) is ‘minstens’ of ‘hoogstens’.',
+      'Laat leeg wat het etiket niet noemt: leeg betekent onbekend, nooit nul. Een garantie (“min.”, “max.”) is “minstens” of “hoogstens”.',
     amountsFor: 'De waarden gelden voor',
     water: 'procent van het ingrediënt zoals gevoerd',
     crudeFibre: 'wat op voeretiketten staat',
@@ -174,7 +174,7 @@ export const foods = (f: Figures): Foods => ({
     moisture: 'Vocht daarna',
     before: 'Gewicht ervoor',
     after: 'Gewicht erna, uitgelekt',
-    keep: (name) => `‘${name}’ bewaren`,
+    keep: (name) => `“${name}” bewaren`,
     mindHeat:
       'Thuis drogen: pas op voor de hete oven en platen. Droog tot niets meer zacht of vochtig is, en gooi weg wat ruikt of schimmelt.',
     fresh: (dried, prepared) =>

@@ -4,15 +4,15 @@ import type { Figures } from '../figures.ts';
 export const formulation = (f: Figures): Formulation => ({
   subject: {
     mix: (content) => `${content} van het mengsel`,
-    ration: (content) => `${content} van het rantsoen`,
+    ration: (content) => `${content} van het hele rantsoen`,
     group: {
       mix: (group) => `aandeel “${group}” van het mengsel`,
-      ration: (group) => `aandeel “${group}” van het rantsoen`,
+      ration: (group) => `aandeel “${group}” van het hele rantsoen`,
     },
     food: (food) => `aandeel van ${food}`,
     foodIn: {
       mix: (food) => `aandeel van ${food} in het mengsel`,
-      ration: (food) => `aandeel van ${food} in het rantsoen`,
+      ration: (food) => `aandeel van ${food} in het hele rantsoen`,
     },
     together: (foods) => `aandeel van ${f.list(foods)} samen`,
     theMix: 'het mengsel',
@@ -39,26 +39,26 @@ export const formulation = (f: Figures): Formulation => ({
     `${subject} is niet te zeggen, omdat er niets is om door te delen; hoogstens mag ${most}`,
   noLeast: (subject, least) =>
     `${subject} is niet te zeggen, omdat er niets is om door te delen; minstens nodig is ${least}`,
-  atLeast: (subject, least) => `${subject} staat op zijn minst, ${least}`,
-  atMost: (subject, most) => `${subject} staat op zijn meest, ${most}`,
+  atLeast: (subject, least) => `${subject} staat op de ondergrens, ${least}`,
+  atMost: (subject, most) => `${subject} staat op de bovengrens, ${most}`,
   sentence: (text) => `${text}.`,
   toTheLastDigit:
-    'Geen mengsel van deze ingrediënten houdt elke regel tot op het laatste cijfer; maak er één iets ruimer.',
-  collide: (limits) => `Geen mengsel van deze ingrediënten kan de regels houden: ${f.list(limits)}.`,
+    'Geen mengsel van deze ingrediënten voldoet tot op het laatste cijfer aan elke regel; maak er één iets ruimer.',
+  collide: (limits) => `Geen mengsel van deze ingrediënten kan aan de regels voldoen: ${f.list(limits)}.`,
   held: (foods) =>
     f.form(foods.length, {
-      one: `Geen mengsel houdt de regels zolang ${f.list(foods)} vaststaat. Laat het los.`,
-      other: `Geen mengsel houdt de regels zolang ${f.list(foods)} vaststaan. Laat er één los.`,
+      one: `Geen mengsel voldoet aan de regels zolang ${f.list(foods)} vaststaat. Laat het los.`,
+      other: `Geen mengsel voldoet aan de regels zolang ${f.list(foods)} vaststaan. Laat er één los.`,
     }),
-  nothingFits: 'Geen mengsel houdt de regels. Druk op “Passend maken” om te zien waarom.',
+  nothingFits: 'Geen mengsel voldoet aan de regels. Druk op “Passend maken” om te zien waarom.',
   heldAt: (food, percent) => `${food} staat vast op ${f.percent(percent)}.`,
   leave: {
-    asks: 'wat gegeten wordt moet de regels ook houden als een willekeurig ingrediënt blijft liggen',
+    asks: 'wat gegeten wordt moet ook aan de regels voldoen als een willekeurig ingrediënt blijft liggen',
     because: 'elk ingrediënt mag blijven liggen',
     any: 'Elk ingrediënt mag blijven liggen: wat gegeten wordt blijft binnen bereik.',
     without: (food, breach) => `Zonder ${food}: ${breach}.`,
     out: (foods) => `Buiten bereik als een van deze blijft liggen: ${f.list(foods)}.`,
-    more: (n) => `nog ${n}`,
+    more: (n) => `nog ${f.number(n)}`,
   },
   foods: {
     more: (n) => f.count(n, { one: 'ander ingrediënt', other: 'andere ingrediënten' }),
@@ -74,15 +74,15 @@ export const formulation = (f: Figures): Formulation => ({
   },
   grams: {
     doubt: (squares, least) =>
-      `Deze grammen houden elke regel, maar het is niet bewezen dat ze het dichtst bij de aandelen liggen: hun afstanden in het kwadraat zijn samen ${f.figure(squares)} g², die van alle andere ${f.figure(least)} g² of meer.`,
+      `Deze grammen voldoen aan elke regel, maar het is niet bewezen dat ze het dichtst bij de aandelen liggen: hun afstanden in het kwadraat zijn samen ${f.figure(squares)} g², die van alle andere ${f.figure(least)} g² of meer.`,
     crossed:
-      'geen grammen houden elke regel: van een ingrediënt zou meer gevoerd moeten worden dan de waarschuwing toestaat',
+      'geen grammen voldoen aan elke regel: van een ingrediënt zou meer gevoerd moeten worden dan de waarschuwing toestaat',
     noMultiple: (batch, step) =>
-      `een charge van ${f.grams(batch)} is geen geheel aantal stappen van ${f.grams(step)}; kies een veelvoud van de stap`,
+      `een batch van ${f.grams(batch)} is geen geheel aantal stappen van ${f.grams(step)}; kies een veelvoud van de stap`,
     none: (batch, step) =>
-      `geen hele stappen van ${f.grams(step)} houden elke regel in ${f.grams(batch)}; weeg een grotere charge af of neem een fijnere weegschaal`,
+      `geen hele stappen van ${f.grams(step)} voldoen in ${f.grams(batch)} aan elke regel; weeg een grotere batch af of neem een fijnere weegschaal`,
     notFound: (batch, step, tries) =>
-      `er zijn geen hele stappen van ${f.grams(step)} gevonden die elke regel houden in ${f.grams(batch)}, al kunnen ze er zijn: het zoeken stopte na ${f.number(tries)} pogingen; weeg een grotere charge af of neem een fijnere weegschaal`,
+      `er zijn geen hele stappen van ${f.grams(step)} gevonden die in ${f.grams(batch)} aan elke regel voldoen, al kunnen ze er zijn: het zoeken stopte na ${f.number(tries)} pogingen; weeg een grotere batch af of neem een fijnere weegschaal`,
   },
   why: {
     varied: (subject) => `${subject}, met de marge voor wisselende ingrediënten,`,
@@ -105,6 +105,6 @@ export const formulation = (f: Figures): Formulation => ({
     few: 'het aantal ingrediënten',
     fewToBuy: 'het aantal te kopen ingrediënten',
     cheap: 'de prijs per kg',
-    of: (subject) => `het ${subject}`,
+    of: (subject) => `de waarde “${subject}”`,
   },
 });

@@ -53,9 +53,9 @@ export const freezing = (f: Figures): Freezing => {
     tooWarm: (celsius, set) =>
       `Lucht van ${f.degrees(celsius)} is te warm om insecten in bekende tijd te doden: zet de vriezer op ${f.degrees(set)} of kouder.`,
     longer: (n, mid, most, core, hold) =>
-      `${days(n)}: de kern van deze zak doet er ${days(mid)} over (hoogstens ${days(most)}) om ${f.degrees(core)} te worden, en de taaiste onderzochte insecten stierven bij die temperatuur of kouder binnen ${days(hold)}.`,
+      `${days(n)}: de kern van deze zak doet er ${days(mid)} over (hoogstens ${days(most)}) om ${f.degrees(core)} te worden. De taaiste onderzochte insecten stierven bij die temperatuur of kouder binnen ${days(hold)}.`,
     usual: (n, most, core, hold) =>
-      `${days(n)}, zoals gebruikelijk; de kern doet er hoogstens ${days(most)} over om ${f.degrees(core)} te worden, en de taaiste onderzochte insecten stierven bij die temperatuur of kouder binnen ${days(hold)}.`,
+      `${days(n)}, zoals gebruikelijk; de kern doet er hoogstens ${days(most)} over om ${f.degrees(core)} te worden. De taaiste onderzochte insecten stierven bij die temperatuur of kouder binnen ${days(hold)}.`,
     source: (lethal, goods) => `Warmtegeleiding; ${lethal}. ${goods}`,
     lethal: {
       laboratory:

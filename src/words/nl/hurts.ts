@@ -13,7 +13,7 @@ export const hurts = (f: Figures): Hurts => ({
     `${food} blijft op 0 %: op de eigen ingrediëntenlijst staat ${found}, dat mag niet worden gevoerd.`,
   beside: (food, found) =>
     `${food}, gevoerd naast het mengsel: op de eigen ingrediëntenlijst staat ${found}, dat mag niet worden gevoerd.`,
-  goAhead: 'Toch doen, zeg waarom …',
+  goAhead: 'Toch doen, zeg waarom…',
   goAheadWith: (food) => `Toch doen, zeg waarom … (${food})`,
   gone: (food, found, day, note) =>
     `${food} zit erin omdat je dat op ${day} zo koos (“${note}”), hoewel ${found} op de lijst staat.`,

@@ -21,11 +21,11 @@ export const keeping = (f: Figures): Keeping => ({
     heat: 'Temperaturen',
     celsius: 'Celsius (°C)',
     fahrenheit: 'Fahrenheit (°F)',
-    currency: 'Munt',
+    currency: 'Valuta',
     currencies: { EUR: 'Euro', GBP: 'Pond', USD: 'Amerikaanse dollar', CHF: 'Zwitserse frank' },
     example: (written) => `Zo ziet het er dan uit: ${written}`,
     prices:
-      'Een andere munt verandert alleen het teken. Prijzen die je hebt genoteerd, worden niet omgerekend.',
+      'Een andere valuta verandert alleen het teken. Prijzen die je hebt genoteerd, worden niet omgerekend.',
     save: 'Zo gebruiken',
   },
   backups: {
@@ -51,7 +51,7 @@ export const keeping = (f: Figures): Keeping => ({
     download: 'Downloaden',
     downloadOf: (when) => `${when} downloaden`,
     done: 'Klaar. Hoe het daarvoor was, is bewaard als back-up, boven aan deze lijst.',
-    question: (when) => `Alles weer zoals om ${when}?`,
+    question: (when) => `Alles terugzetten naar hoe het was op ${when}?`,
     keep: 'Laten zoals het is',
     going: 'Wordt teruggezet…',
     warning:
@@ -89,7 +89,7 @@ export const keeping = (f: Figures): Keeping => ({
     before: 'Ervoor',
     after: 'Erna',
     versionName: (time, day) => `Voor ${time} op ${day}`,
-    keptAs: (name) => `Bewaard als „${name}” bij de versies van het mengsel.`,
+    keptAs: (name) => `Bewaard als “${name}” bij de versies van het mengsel.`,
     keepVersion: 'Het eerdere mengsel als versie bewaren',
     allOfIt: 'Alles',
     share: (food) => `${food}, %`,
@@ -133,7 +133,7 @@ export const keeping = (f: Figures): Keeping => ({
     title: 'Niet leesbaar',
     some: (n) =>
       `${f.count(n, { one: 'gegeven is bewaard maar kan', other: 'gegevens zijn bewaard maar kunnen' })} niet worden getoond. Al het andere werkt. In een back-up of bij de wijzigingen staat het misschien nog zoals het was.`,
-    name: (kind, id) => `${kind} „${id}”`,
+    name: (kind, id) => `${kind} “${id}”`,
     raw: 'De ruwe tekst',
     saveText: 'Tekst bewaren',
     ask: (name) => `${name} verwijderen?`,

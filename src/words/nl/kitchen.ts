@@ -19,18 +19,18 @@ export const kitchen = (f: Figures): Kitchen => {
     },
     pastBestBefore: {
       sentence:
-        'Bekijk het bij goed licht voordat je het gebruikt: bij stof, spinsel, klonten of een muffe geur wordt het niet gevoerd. Druk dan op „niet meer gebruiken”.',
+        'Bekijk het bij goed licht voordat je het gebruikt: bij stof, spinsel, klonten of een muffe geur wordt het niet gevoerd. Druk dan op “niet meer gebruiken”.',
       source: practice,
     },
     dampFood: {
       sentence:
-        'Vochtig voer schimmelt in de pot. Schimmelgiffen overleven het drogen en schaden de lever al in sporen; wat schimmel toont gaat helemaal weg en wordt niet verder gedroogd.',
+        'Vochtig voer schimmelt in de pot. Schimmelgiffen overleven het drogen en schaden de lever al in sporen. Wat schimmel toont gaat helemaal weg en wordt niet verder gedroogd.',
       source:
         'EFSA CONTAM Panel 2018, over aflatoxinen; weggooien: University of Georgia Extension, packaging and storing dried foods',
     },
     leafDust: {
       sentence:
-        'Droge bladeren vallen tot stof uiteen: laat ze in stukken en zeef het stof eraf voordat ze in een mengsel gaan; het is slecht voor kleine luchtwegen.',
+        'Droge bladeren vallen tot stof uiteen: laat ze in stukken en zeef het stof eraf voordat ze in een mengsel gaan. Het is slecht voor kleine luchtwegen.',
       source: practice,
     },
     sample: {
@@ -41,7 +41,7 @@ export const kitchen = (f: Figures): Kitchen => {
       source: practice,
     },
     notAVet:
-      'Geen diergeneeskundig advies. Een eigen mengsel vervangt nooit een volledig voer; stap langzaam over, in 10 tot 14 dagen (gangbare praktijk, geen bron); ga bij gewichtsverlies of ziekte naar de dierenarts.',
+      'Geen diergeneeskundig advies. Een eigen mengsel vervangt nooit een compleet voer. Stap langzaam over, in 10 tot 14 dagen (gangbare praktijk, geen bron). Ga bij gewichtsverlies of ziekte naar de dierenarts.',
     stepsInPractice:
       'Invriezen, drogen en overstappen gaan volgens gangbare praktijk (geen bron): 3 tot 4 dagen invriezen, 3 tot 4 dagen ontdooien, beide twee keer; overstappen in 10 tot 14 dagen.',
     stepPractice: {

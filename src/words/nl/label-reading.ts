@@ -14,7 +14,7 @@ export const labelReading = (f: Figures): LabelReading => {
         energy: 'aandelen van de energie weggelaten',
         prepared: 'cijfers van het bereide product weggelaten',
       },
-      notRead: (part, why) => `niet gelezen: ‘${part}’: ${why}`,
+      notRead: (part, why) => `niet gelezen: “${part}”: ${why}`,
       blank: 'leeg',
       together: 'samen met de regels ernaast gelezen',
       noFigure: 'een voedingsstof zonder cijfer; zet beide op één regel',
@@ -35,12 +35,12 @@ export const labelReading = (f: Figures): LabelReading => {
     },
     why: {
       noName: 'een cijfer zonder voedingsstof ervoor; zet naam en cijfer op één regel',
-      traces: '‘sporen’ is geen cijfer; laat het weg, of schrijf het meeste dat het kan zijn, zoals ‘<0,1 g’',
-      shared: (first, second, end) => `‘${first}’ en ‘${second}’ ${end}`,
+      traces: '“sporen” is geen cijfer; laat het weg, of schrijf het meeste dat het kan zijn, zoals “<0,1 g”',
+      shared: (first, second, end) => `“${first}” en “${second}” ${end}`,
       sharedEnd: 'delen één cijfer; geef elk een eigen',
       advice: 'gebruiksadvies of gewicht van het pak, geen analyse',
       cut: 'na het cijfer volgt een naam zonder eigen cijfer; zet er een komma tussen, of elk op een eigen regel',
-      notKnown: (said) => `‘${said}’ is hier niet bekend; schrijf alleen de voedingsstof en het cijfer`,
+      notKnown: (said) => `“${said}” is hier niet bekend; schrijf alleen de voedingsstof en het cijfer`,
       twoBases: 'één cijfer heeft twee grondslagen; geef er één',
       twoQuantities: 'één cijfer heeft twee hoeveelheden; geef er één',
       twoBoundsBeside: 'minimum en maximum staan beide naast één cijfer; gebruik er één',
@@ -58,7 +58,7 @@ export const labelReading = (f: Figures): LabelReading => {
       twoUnits: 'een bereik met twee eenheden; gebruik er één',
       falling: 'een dalend bereik; schrijf het kleinste cijfer eerst',
       noUnit: (figure) =>
-        `${figure} heeft geen eenheid die hier bekend is; schrijf die achter het cijfer, zoals ‘g’ of ‘%’`,
+        `${figure} heeft geen eenheid die hier bekend is; schrijf die achter het cijfer, zoals “g” of “%”`,
       betweenUnits: (figure) =>
         `${figure} staat tussen twee eenheden; schrijf elk cijfer met zijn eenheid erachter`,
       oneOrTwo: (figure) => `${figure} kan één cijfer zijn of twee; schrijf het zonder spatie`,
@@ -66,11 +66,11 @@ export const labelReading = (f: Figures): LabelReading => {
       shareOfDaily: 'een aandeel van de dagelijkse behoefte staat in %; een waarde staat zonder dat woord',
       shareOfEnergy: 'een aandeel van de energie staat in %; een waarde staat zonder dat woord',
       boundBeforeName: 'minimum of maximum staat voor een naam, niet voor het cijfer',
-      unitTooMany: (unit) => `‘${unit}’ is één eenheid te veel; schrijf elk cijfer met zijn eenheid erachter`,
-      plusOrMinus: '± is hier niet bekend; schrijf het bereik, zoals ‘16-18 %’',
-      noFigureFor: (what) => `‘${what}’ heeft geen cijfer`,
+      unitTooMany: (unit) => `“${unit}” is één eenheid te veel; schrijf elk cijfer met zijn eenheid erachter`,
+      plusOrMinus: '± is hier niet bekend; schrijf het bereik, zoals “16-18 %”',
+      noFigureFor: (what) => `“${what}” heeft geen cijfer`,
       nameOrFigure: (text) =>
-        `${text} kan bij de naam horen of het cijfer beginnen; schrijf het aan elkaar (‘D3’)`,
+        `${text} kan bij de naam horen of het cijfer beginnen; schrijf het aan elkaar (“D3”)`,
       runsTogether: (text) => `in ${text} lopen letters en cijfers door elkaar; haal ze uit elkaar`,
       tooLong: (text) => `${text}... is te lang voor een waarde`,
       noNumber: (text) => `${text} is geen leesbaar getal; schrijf het met een decimaalteken`,
@@ -84,7 +84,7 @@ export const labelReading = (f: Figures): LabelReading => {
       traceInPercent: (what) =>
         `${what} in % is een aandeel van de dagelijkse behoefte, geen waarde; schrijf het in mg, µg of IE`,
       noWeight: (what, per) => `${what} staat ${per}, en dat is geen gewicht; schrijf het per 100 g`,
-      notSold: (what, how) => `${what} staat voor ‘${how}’, niet voor het product zoals verkocht`,
+      notSold: (what, how) => `${what} staat voor “${how}”, niet voor het product zoals verkocht`,
       basisUnsaid: (what) => `of ${what} voor het product zoals verkocht geldt, staat er niet`,
       tooMuch: (what, amount, unit) =>
         `${what}: ${f.number(amount, 6)} ${unit} is meer dan een ingrediënt kan bevatten`,
@@ -100,20 +100,20 @@ export const labelReading = (f: Figures): LabelReading => {
       onlyReading: (printed, value) =>
         `${printed} gelezen als ${f.number(value, 6)}, anders kan het bij geen ingrediënt`,
       byMark: (printed, value, mark) =>
-        `${printed} gelezen als ${f.number(value, 6)}, omdat het etiket decimalen met ‘${mark}’ schrijft`,
+        `${printed} gelezen als ${f.number(value, 6)}, omdat het etiket decimalen met “${mark}” schrijft`,
       fromSalt: 'natrium berekend uit het zout, dat 2,5 keer het natrium is',
       fromDry: (moisture) =>
         `waarden in droge stof omgerekend naar het product met ${f.number(moisture)} % vocht`,
       withFibre: 'koolhydraten berekend uit de gedrukte beschikbare en de voedingsvezel samen',
-      leastOnly: 'koolhydraten zijn alleen als ‘minstens’ bekend: het etiket laat de vezel weg',
+      leastOnly: 'koolhydraten zijn alleen als “minstens” bekend: het etiket laat de vezel weg',
     },
     ask: {
-      which: (heard, names) => `‘${heard}’ kan ${f.either(names)} betekenen; wat is het?`,
+      which: (heard, names) => `“${heard}” kan ${f.either(names)} betekenen; wat is het?`,
       serving: (grams) => `een portie van ${f.number(grams)} g`,
       perWhat: 'Geen regel zegt waarvoor deze waarden gelden; voor hoeveel gram?',
-      servingGrams: (text) => `Hoeveel gram is één portie (‘${text}’)?`,
-      volume: (text) => `Hoeveel gram weegt ‘${text}’?`,
-      other: (text) => `De waarden gelden ‘${text}’; hoeveel gram is dat?`,
+      servingGrams: (text) => `Hoeveel gram is één portie (“${text}”)?`,
+      volume: (text) => `Hoeveel gram weegt “${text}”?`,
+      other: (text) => `De waarden gelden “${text}”; hoeveel gram is dat?`,
       number: (printed, unit, what, answers) => `${what}: is ${printed} ${unit} hier ${f.either(answers)}?`,
       percent: (what) =>
         `${what}: is dat een aandeel van het gewicht, of van de dagelijkse behoefte of de energie?`,
@@ -122,7 +122,7 @@ export const labelReading = (f: Figures): LabelReading => {
       list: 'Is deze regel een analyse, of een lijst van wat erin zit?',
       content: 'Een analyse: wat erin zit',
       ingredient: 'Ingrediënten en hun aandelen (dan zijn het geen waarden)',
-      basis: (said) => `Het etiket zegt ‘${said}’; waarvan zijn deze waarden?`,
+      basis: (said) => `Het etiket zegt “${said}”; waarvan zijn deze waarden?`,
       sold: 'Van het product zoals verkocht',
       dry: 'Van de droge stof ervan',
       none: 'Van iets anders, zoals gekookt of aangemaakt; weglaten',
@@ -134,17 +134,17 @@ export const labelReading = (f: Figures): LabelReading => {
       carbohydrate:
         'Zit de vezel in de koolhydraten van dit etiket (zoals in de VS) of niet (zoals in Europa)?',
       holds: 'De vezel zit erin',
-      leavesOut: 'De vezel zit er niet in; ze telt ernaast, of als ‘minstens’ als er geen gedrukt is',
+      leavesOut: 'De vezel zit er niet in; ze telt ernaast, of als “minstens” als er geen gedrukt is',
       moisture:
         'De waarden zijn van de droge stof en het vocht is niet gedrukt; hoeveel procent van het product is water?',
-      notOne: (message, answer, wanted) => `${message} ‘${answer}’ past niet; gevraagd is ${wanted}.`,
+      notOne: (message, answer, wanted) => `${message} “${answer}” past niet; gevraagd is ${wanted}.`,
       oneOf: (answers) => answers.join(', '),
       aboveNought: 'een getal boven 0',
       belowHundred: 'een getal van 0 tot onder 100',
     },
     faults: {
       needsMoisture:
-        'Waarden in droge stof hebben het vocht nodig, precies en niet als grens; geef het op, of kies ‘zoals gevoerd’.',
+        'Waarden in droge stof hebben het vocht nodig, precies en niet als grens; geef het op, of kies “zoals gevoerd”.',
       moisture: (water) => `Het vocht is ${f.number(water)} %; het moet onder 100 % zijn.`,
       checkFed: (grams) =>
         `Kijk de getypte waarde na, de hoeveelheid (${f.number(grams)} g) en of ze zoals gevoerd is.`,
@@ -174,7 +174,7 @@ export const labelReading = (f: Figures): LabelReading => {
       energy: (energy, general, modified) =>
         `De energie is ${short(energy)} kcal per 100 g, maar eiwit, vet en koolhydraten geven ongeveer ${short(general)} (4/9/4) of ${short(modified)} (3,5/8,5/3,5, zonder vezel). Staat de energie in kJ, of voor een ander gewicht?`,
       damp: (most, water) =>
-        `Gedroogd houdt zich onder ongeveer ${f.number(most)} % vocht, en dit heeft ${short(water)} %; de cijfers zijn misschien van het verse product.`,
+        `Gedroogd blijft goed onder ongeveer ${f.number(most)} % vocht, en dit heeft ${short(water)} %; de cijfers zijn misschien van het verse product.`,
       thin: (solids) =>
         `Eiwit, vet en koolhydraten zijn maar ${short(solids)} g van 100 g, dus meer dan een derde zou water zijn; gedroogd heeft minder. De cijfers zijn misschien van het verse product.`,
       nearlyFresh: (food, water, own, its) =>

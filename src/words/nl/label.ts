@@ -11,7 +11,7 @@ export const label = (f: Figures): Label => ({
   },
   paste: {
     label: 'Het etiket, zoals gedrukt',
-    hint: 'Bijvoorbeeld regel voor regel: ‘Ruw eiwit min. 14 %’, ‘Ruw vet 4,2 %’, ‘Vezel 3,1 g per portie van 40 g’. In het Engels, Duits, Frans, Nederlands of Spaans.',
+    hint: 'Bijvoorbeeld regel voor regel: “Ruw eiwit min. 14 %”, “Ruw vet 4,2 %”, “Vezel 3,1 g per portie van 40 g”. In het Engels, Duits, Frans, Nederlands of Spaans.',
     asSaved:
       'Deze cijfers staan zoals je ze hebt bewaard; ze rusten op antwoorden of wijzigingen die de tekst alleen niet geeft. Wijzig de tekst of beantwoord een vraag om het etiket opnieuw te lezen.',
   },
@@ -53,7 +53,7 @@ export const label = (f: Figures): Label => ({
     printed: 'Zoals gedrukt',
     waits: '(wacht op antwoord)',
     noMoisture:
-      'Het vocht is onbekend, dus is niets in droge stof te tonen. Staat het op het pak, voeg dan een regel toe zoals ‘vocht 10 %’.',
+      'Het vocht is onbekend, dus is niets in droge stof te tonen. Staat het op het pak, voeg dan een regel toe zoals “vocht 10 %”.',
     min: (amount) => `min. ${amount}`,
     max: (amount) => `max. ${amount}`,
     range: (low, high) => `${low} tot ${high}`,
@@ -64,7 +64,7 @@ export const label = (f: Figures): Label => ({
   ingredients: {
     section: 'Ingrediëntenlijst',
     label: 'Ingrediëntenlijst, zoals gedrukt (mag leeg blijven)',
-    hint: 'Bijvoorbeeld ‘havervlokken, erwten, gedroogde wortel, mineralen’. Ze blijft bij het ingrediënt en wordt gelezen op wat je moet mijden.',
+    hint: 'Bijvoorbeeld “havervlokken, erwten, gedroogde wortel, mineralen”. Ze blijft bij het ingrediënt en wordt gelezen op wat je moet mijden.',
     tooLong: (length, most) =>
       `De lijst heeft ${f.number(length)} tekens, er passen er ${f.number(most)}; laat weg wat geen ingrediënt is.`,
     avoid: (what) => `Mijden: ${what}`,
@@ -75,7 +75,7 @@ export const label = (f: Figures): Label => ({
       preservative: 'conserveermiddel',
       filler: 'vulstof',
       unspecified: 'zegt te weinig',
-      caution: 'pas-oplijst',
+      caution: 'waarschuwing',
     },
     none: 'Niets van onze lijsten gevonden; dat is geen garantie.',
     found: (n) => `${f.number(n)} van onze lijsten gevonden:`,

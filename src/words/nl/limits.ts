@@ -21,7 +21,7 @@ export const limits = (f: Figures): Limits => ({
   isBack: 'De grens staat weer zoals in de behoefte.',
   otherNeeds: (animal, needs) => `De eigen behoefte van ${animal} is ${needs}; dit mengsel volgt een andere.`,
   follow: (animal) => `De behoefte van ${animal} volgen`,
-  fromMemory: 'Dit mengsel is gemaakt met een behoefte uit het geheugen en houdt de regels daarvan.',
+  fromMemory: 'Dit mengsel is gemaakt met een behoefte uit het hoofd en volgt de regels daarvan.',
   needs: 'de behoefte',
   needsCalled: (needs) => `de behoefte “${needs}”`,
   needsOf: (animals) => `de behoefte van ${f.list(animals)}`,

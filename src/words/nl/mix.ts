@@ -43,7 +43,7 @@ export const mix = (f: Figures): Mix => ({
     brought: (name) => `Het mengsel “${name}” is terug.`,
   },
   save: {
-    notSaved: (why) => `Niet bewaard: ${why} Er wordt opnieuw geprobeerd.`,
+    notSaved: (why) => `Niet bewaard: ${why} Het wordt opnieuw geprobeerd.`,
     tryNow: 'Nu proberen',
     refused: (why) => `Niet bewaard en teruggedraaid: ${why}`,
     saved: 'Bewaard',
@@ -88,12 +88,12 @@ export const mix = (f: Figures): Mix => ({
       mouse: 'muis',
       gerbil: 'gerbil',
     },
-    mostWater: 'Hoogstens water in het mengsel',
+    mostWater: 'Water in het mengsel, hoogstens',
     noLimit: 'geen grens',
     keepsAt: (percent) => `Tot ${f.percent(percent)} blijft het goed.`,
     whyWater: (percent) => `Waarom ${f.percent(percent)} water`,
     unpriced: (n) =>
-      `Het goedkoopst heeft voor elk ingrediënt een prijs nodig; ${f.form(n, { one: 'er ontbreekt er nog een', other: `er ontbreken er nog ${f.number(n)}` })}.`,
+      `“Het goedkoopst” heeft voor elk ingrediënt een prijs nodig; ${f.form(n, { one: 'er ontbreekt er nog een', other: `er ontbreken er nog ${f.number(n)}` })}.`,
   },
   makeMixFit: 'Het mengsel passend maken',
   mend: {
@@ -104,7 +104,7 @@ export const mix = (f: Figures): Mix => ({
     foreign: (sentence) => `${sentence} (Een ander dier van dit mengsel heeft het nodig.)`,
     anyOne: 'Elk van deze helpt',
     tried:
-      'Elk is uitgeprobeerd: daarmee is er een mengsel dat binnen alle grenzen blijft. “Doe dit” verandert het en maakt het mengsel passend; Ongedaan maken draait het terug. Voordat een grens van het dier wijkt, word je gevraagd.',
+      'Elk is uitgeprobeerd: daarmee is er een mengsel dat binnen alle grenzen blijft. “Doe dit” verandert het en maakt het mengsel passend; “Ongedaan maken” draait het terug. Voordat een grens van het dier wijkt, wordt het je gevraagd.',
     askLess: 'Minder vragen',
     askLessHint: 'Wat het dier nodig heeft, blijft zoals het is.',
     letGo: (food) => `${food} loslaten.`,
@@ -120,7 +120,7 @@ export const mix = (f: Figures): Mix => ({
     foreignHint:
       'Wat een ander dier nodig heeft, verander je bij Behoefte; of haal dat dier hieronder van dit mengsel af.',
     leaveOutAll: (n, names) =>
-      `Alle ${f.number(n)} grenzen weglaten waarvoor cijfers ontbreken en die niet gehaald worden: ${f.list(names)}.`,
+      `Alle ${f.number(n)} grenzen weglaten waarvoor cijfers ontbreken en waaraan niet wordt voldaan: ${f.list(names)}.`,
     leaveOut: (limit) => `De grens “${limit}” weglaten.`,
     ratio: (a, b) => `${a} tot ${b}`,
     limit: (n) => `grens ${f.number(n)}`,

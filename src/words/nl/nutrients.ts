@@ -14,8 +14,8 @@ export const nutrients = (f: Figures): Nutrients => ({
   readAs: (title, state) => `Gelezen als ${title}: ${state}`,
   as: (title, note) => `Als ${title}: ${note}`,
   chance: (percent) => `${f.percent(percent, 0)} kans om binnen bereik te zijn`,
-  figuresFor: (percent) => `cijfers voor ${f.percent(percent, 0)} van het rantsoen`,
-  between: (low, high) => `rantsoen tussen ${f.figure(low)} en ${f.figure(high)}`,
+  figuresFor: (percent) => `cijfers voor ${f.percent(percent, 0)} van het hele rantsoen`,
+  between: (low, high) => `hele rantsoen tussen ${f.figure(low)} en ${f.figure(high)}`,
   estimated: 'deels geschat',
   unproven: 'niet bewezen: er ontbreken cijfers',
   lanes: {
@@ -28,14 +28,14 @@ export const nutrients = (f: Figures): Nutrients => ({
     other: (title, state, lanes) => ` Gelezen als ${title}: ${state}. ${lanes}.`,
   },
   micro: {
-    title: (rows) => `Mineralen en vitaminen (${rows})`,
+    title: (rows) => `Mineralen en vitaminen (${f.number(rows)})`,
     parts: {
       mineral: 'Mineralen',
       vitamin: 'Vitaminen',
       fat: 'Essentiële vetten',
       'amino acid': 'Aminozuren',
     },
-    part: (name, rows) => `${name} (${rows})`,
+    part: (name, rows) => `${name} (${f.number(rows)})`,
     per: {
       asFed: (unit) => `${unit} per 100 g`,
       dryMatter: (unit) => `${unit} per 100 g droge stof`,
@@ -52,8 +52,8 @@ export const nutrients = (f: Figures): Nutrients => ({
     comparedWith: 'Vergeleken met',
     fromMemory: (n) =>
       f.form(n, {
-        one: 'Een van de cijfers komt uit het geheugen en heb je niet bevestigd: kijk ernaar, maar vertrouw er niet op.',
-        other: `${n} van de cijfers komen uit het geheugen en heb je niet bevestigd: kijk ernaar, maar vertrouw er niet op.`,
+        one: 'Een van de cijfers komt uit het hoofd en heb je niet bevestigd: kijk ernaar, maar vertrouw er niet op.',
+        other: `${f.number(n)} van de cijfers komen uit het hoofd en heb je niet bevestigd: kijk ernaar, maar vertrouw er niet op.`,
       }),
     onlyPellet: (names) =>
       `In het mengsel alleen zit misschien niet genoeg ${f.list(names)}: daar hangt het dier af van de brokjes.`,
@@ -64,11 +64,11 @@ export const nutrients = (f: Figures): Nutrients => ({
       `Nodig ${f.figure(target)}. Uit het mengsel ${f.figure(mix)}, uit de brokjes ${f.figure(pellet)}.`,
   },
   table: {
-    title: (rows) => `Alle voedingsstoffen (${rows})`,
+    title: (rows) => `Alle voedingsstoffen (${f.number(rows)})`,
     caption: 'Per 100 g, zoals gevoerd. “≥” betekent minstens: voor een deel ontbreken cijfers.',
     nutrient: 'Voedingsstof',
     mix: 'Mengsel',
     ration: 'Hele rantsoen',
-    known: 'Bekend voor, van het rantsoen',
+    known: 'Bekend voor, van het hele rantsoen',
   },
 });

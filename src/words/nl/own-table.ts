@@ -8,7 +8,7 @@ export const ownTable = (f: Figures): OwnTable => ({
     title: 'Je eigen tabel',
     text: 'Een tabel van ingrediënten met hun aandelen, hun cijfers of allebei, zoals jij die bijhoudt: in het Engels, Duits, Frans, Nederlands of Spaans. Er wordt niets geschreven voordat je hebt gezien hoe hij gelezen wordt.',
     where: 'Waar staat hij?',
-    pasted: 'Gekopieerd uit een rekenblad of van een pagina',
+    pasted: 'Gekopieerd uit een spreadsheet of van een pagina',
     inFile: 'In een bestand (.xlsx, .csv, .tsv, .txt)',
     table: 'De tabel',
     how: 'Selecteer de cellen met hun koppen, kopieer ze en plak ze hier.',
@@ -19,7 +19,7 @@ export const ownTable = (f: Figures): OwnTable => ({
     notRead: 'Het bestand kon niet worden gelezen. Kies het opnieuw.',
     parted: 'Wat er tussen de kolommen staat',
     delimiters: {
-      tabs: 'tabs, zoals gekopieerd uit een rekenblad',
+      tabs: 'tabs, zoals gekopieerd uit een spreadsheet',
       semicolons: 'puntkomma’s',
       commas: 'komma’s',
       bars: 'rechte strepen',
@@ -29,16 +29,16 @@ export const ownTable = (f: Figures): OwnTable => ({
       `Tussen de kolommen kunnen ook ${others} staan. Bekijk de kolommen hieronder en kies wat klopt.`,
     itIs: (delimiter) => `Het zijn ${delimiter}`,
     oldText:
-      'Gelezen als Windows-1252, zoals oudere rekenprogramma’s schrijven. Kloppen ä, é en ñ hieronder?',
+      'Gelezen als Windows-1252, zoals oudere spreadsheetprogramma’s schrijven. Kloppen ä, é en ñ hieronder?',
   },
   columns: {
     region: 'Kolommen',
     title: 'Wat er in de kolommen staat',
-    nth: (n) => `Kolom ${n}`,
+    nth: (n) => `Kolom ${f.number(n)}`,
     example: (cell) => `bijvoorbeeld ${cell}`,
     holds: (column) => `In kolom “${column}” staat`,
     choose: 'kiezen',
-    leaveUnknown: (n) => `De ${n} onbekende kolommen weglaten`,
+    leaveUnknown: (n) => `De ${f.number(n)} onbekende kolommen weglaten`,
     crude: 'ruw eiwit (stikstof × 6,25)',
     inUnit: (unit) => `in ${unit}`,
     asFed: 'zoals gewogen',
@@ -55,7 +55,7 @@ export const ownTable = (f: Figures): OwnTable => ({
     open: (n) =>
       f.form(n, {
         one: 'Eén vraag staat open, hierboven of bij de kolommen.',
-        other: `${n} vragen staan open, hierboven of bij de kolommen.`,
+        other: `${f.number(n)} vragen staan open, hierboven of bij de kolommen.`,
       }),
     looked: 'Ik heb de kolommen bekeken: ze zijn goed gelezen',
     isOpen: '? Open',
@@ -71,9 +71,10 @@ export const ownTable = (f: Figures): OwnTable => ({
     region: 'Rijen',
     title: 'Wat er van de rijen wordt',
     count: (n) => f.count(n, { one: 'rij', other: 'rijen' }),
-    countOpen: (n, open) => `${f.count(n, { one: 'rij', other: 'rijen' })}, nog ${open} te beslissen`,
-    leaveOpen: (n) => `Alle ${n} open rijen weglaten`,
-    nth: (n) => `Rij ${n}`,
+    countOpen: (n, open) =>
+      `${f.count(n, { one: 'rij', other: 'rijen' })}, nog ${f.number(open)} te beslissen`,
+    leaveOpen: (n) => `Alle ${f.number(n)} open rijen weglaten`,
+    nth: (n) => `Rij ${f.number(n)}`,
     becomes: (name) => `${name} wordt`,
     own: 'een eigen ingrediënt met deze cijfers',
     kept: (name) => `je ingrediënt “${name}” zoals het hier staat`,
@@ -105,16 +106,16 @@ export const ownTable = (f: Figures): OwnTable => ({
     makeMix: 'Van de aandelen een mengsel maken',
     nameOfMix: 'Naam van het mengsel',
     needs: 'Behoefte',
-    foods: (n) => f.form(n, { one: 'Eén eigen ingrediënt', other: `${n} eigen ingrediënten` }),
+    foods: (n) => f.form(n, { one: 'Eén eigen ingrediënt', other: `${f.number(n)} eigen ingrediënten` }),
     andMix: (n, mix, foods) =>
-      `${f.form(n, { one: 'Eén eigen ingrediënt', other: `${n} eigen ingrediënten` })} en het mengsel “${mix}” van ${f.count(foods, { one: 'ingrediënt', other: 'ingrediënten' })}`,
+      `${f.form(n, { one: 'Eén eigen ingrediënt', other: `${f.number(n)} eigen ingrediënten` })} en het mengsel “${mix}” van ${f.count(foods, { one: 'ingrediënt', other: 'ingrediënten' })}`,
     caution:
       'De cijfers zijn die van jouw tabel. Pouchful ziet alleen of een ingrediënt ze kan hebben, niet of ze kloppen. Het is geen advies van een dierenarts.',
     bringIn: 'Binnenhalen',
     noShare: (n) =>
       f.form(n, {
         one: 'Eén ingrediënt heeft geen aandeel: het komt binnen als ingrediënt en blijft uit het mengsel.',
-        other: `${n} ingrediënten hebben geen aandeel: ze komen binnen als ingrediënten en blijven uit het mengsel.`,
+        other: `${f.number(n)} ingrediënten hebben geen aandeel: ze komen binnen als ingrediënten en blijven uit het mengsel.`,
       }),
     added: (name) => `Meer rijen werden ${name}: hun aandelen zijn opgeteld.`,
     sum: (sum) =>
@@ -134,8 +135,8 @@ export const ownTable = (f: Figures): OwnTable => ({
   },
   ask: {
     column: (heading) => `Kolom “${heading}”:`,
-    unheaded: (n) => `Kolom ${n} zonder kop:`,
-    twice: (n, what) => `${n} kolommen bevatten hetzelfde (${what}). Welke telt?`,
+    unheaded: (n) => `Kolom ${f.number(n)} zonder kop:`,
+    twice: (n, what) => `${f.number(n)} kolommen bevatten hetzelfde (${what}). Welke telt?`,
     forExample: (column, cell) => `${column}, bijvoorbeeld ${cell}`,
     otherCounts: 'een andere kolom telt',
     holds: {
@@ -187,8 +188,9 @@ export const ownTable = (f: Figures): OwnTable => ({
     kilogram: '1 kg',
     hundred: '100 g',
     otherWeights: 'voor elk een ander: prijzen weglaten',
-    tables: (n) => `Er zijn ${n} tabellen gevonden. Welke moet binnenkomen? De andere kunnen apart volgen.`,
-    nthTable: (n) => `tabel ${n}`,
+    tables: (n) =>
+      `Er zijn ${f.number(n)} tabellen gevonden. Welke moet binnenkomen? De andere kunnen apart volgen.`,
+    nthTable: (n) => `tabel ${f.number(n)}`,
     rightly: 'Zijn de kolommen goed gelezen?',
     yesRightly: 'Ja, ze zijn goed gelezen',
     group: (word) => `Bij welke groep hoort “${word}”?`,
@@ -196,7 +198,7 @@ export const ownTable = (f: Figures): OwnTable => ({
     isSum: (name) => `“${name}” is evenveel als alle andere samen. Is het hun som?`,
     yesSum: 'ja: weglaten',
     noSum: 'nee: het is een ingrediënt',
-    same: (name, rows) => `“${name}” staat op ${rows} rijen. Is het één ingrediënt?`,
+    same: (name, rows) => `“${name}” staat op ${f.number(rows)} rijen. Is het één ingrediënt?`,
     sameAdd: 'ja: de aandelen samen, de cijfers van de eerste rij',
     sameApart: 'nee: elke rij is een eigen ingrediënt',
     sameFirst: 'ja: de eerste rij telt, de andere vallen weg',

@@ -8,8 +8,8 @@ export const refusals = (f: Figures): Refusals => ({
   refuses: (animal, food, mixes) => `${animal} weigert ${food}: niet meer in ${f.list(mixes)}.`,
   mayBeFed: (animal, food) => `${animal} mag weer krijgen: ${food}.`,
   first: {
-    none: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat verder boven; daarna staat hier wat er gebeurt als een ingrediënt blijft liggen en wat het kan vervangen.',
-    out: 'Het mengsel is zo niet binnen bereik. Maak het eerst passend; daarna staat hier wat er gebeurt als een ingrediënt blijft liggen en wat het kan vervangen.',
+    none: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat hoger op deze pagina. Daarna staat hier wat er gebeurt als een ingrediënt blijft liggen en wat het kan vervangen.',
+    out: 'Het mengsel is zo niet binnen bereik. Maak het eerst passend. Daarna staat hier wat er gebeurt als een ingrediënt blijft liggen en wat het kan vervangen.',
   },
   safety: {
     safe: 'Elk ingrediënt mag blijven liggen: wat er wordt gegeten, blijft binnen bereik.',
@@ -39,15 +39,16 @@ export const refusals = (f: Figures): Refusals => ({
     high: (what) => `${what} te hoog`,
     aRule: 'een regel',
     aShare: 'een aandeel',
-    ratio: (over, under) => `${over} op ${under}`,
+    ratio: (over, under) => `${over} tot ${under}`,
     andMore: (first, more) => `${first} en nog ${f.number(more)}`,
   },
   swap: {
-    heading: 'Wat ervoor in de plaats kan',
-    heldHint: 'Dit aandeel wordt vastgehouden. Laat het los, dan staat hier wat ervoor in de plaats kan.',
+    heading: 'Wat ervoor in de plaats kan komen',
+    heldHint:
+      'Dit aandeel wordt vastgehouden. Laat het los, dan staat hier wat ervoor in de plaats kan komen.',
     othersHeld: 'Vastgehouden ingrediënten houden bij een ruil hun aandeel.',
     done: (out, other) =>
-      `${out} is geruild voor ${other}; ${out} blijft met 0 % in de lijst. Ongedaan maken draait het terug.`,
+      `${out} is geruild voor ${other}; ${out} blijft met 0 % in de lijst. “Ongedaan maken” draait het terug.`,
     further: (share, all) => `nog eens ${share}, dan samen ${f.percent(all, 1)}`,
     unsure: 'van wat het bevat is iets niet bekend, dus de regels gelden misschien niet',
     swap: 'Ruilen',

@@ -76,7 +76,7 @@ export const rows = (f: Figures): Rows => ({
     all: 'Waarschuwingen',
     allowed: (day, note) => `Je hebt het op ${day} toch toegestaan: “${note}”.`,
     keepLimit: 'Toch bij de grens blijven',
-    goAhead: (share) => `Meer dan ${f.percent(share)}: toch doen, zeg waarom …`,
+    goAhead: (share) => `Meer dan ${f.percent(share)}: toch doen, zeg waarom…`,
     why: 'Waarom er meer wordt gevoerd (bijvoorbeeld op advies van de dierenarts); dit blijft bij het mengsel',
     allowMore: 'Toch toestaan',
     leaveLimit: 'Grens laten staan',

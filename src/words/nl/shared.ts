@@ -27,8 +27,8 @@ export const shared = (f: Figures): Shared => ({
   choice: {
     narrow: (label) => `${label}: alleen tonen met`,
     part: 'een deel van de naam',
-    many: (listed, all) => `${listed} van de ${all} staan hier: typ een deel van de naam`,
-    listed: (n) => f.form(n, { one: `${n} staat hier`, other: `${n} staan hier` }),
+    many: (listed, all) => `${f.number(listed)} van de ${f.number(all)} staan hier: typ een deel van de naam`,
+    listed: (n) => f.form(n, { one: `${f.number(n)} staat hier`, other: `${f.number(n)} staan hier` }),
   },
   fresh: {
     which: 'Van welk vers ingrediënt wordt dit gedroogd? Deze lijken erop:',
@@ -63,13 +63,13 @@ export const shared = (f: Figures): Shared => ({
     per100: (unit) => `${unit} per 100 g`,
     per100Dry: (unit) => `${unit} per 100 g droge stof`,
     toOne: 'op 1',
-    ratio: (over, under) => `${over} op ${under.toLowerCase()}`,
+    ratio: (over, under) => `${over} tot ${under.toLowerCase()}`,
   },
   clock: {
     on: (time, day) => `${time} op ${day}`,
-    minutes: (minutes) => `${minutes} min`,
-    hours: (hours) => `${hours} uur`,
-    both: (hours, minutes) => `${hours} uur ${minutes} min`,
+    minutes: (minutes) => `${f.number(minutes)} min`,
+    hours: (hours) => `${f.number(hours)} uur`,
+    both: (hours, minutes) => `${f.number(hours)} uur ${f.number(minutes)} min`,
   },
   firstMix: {
     title: 'Nog geen mengsel',

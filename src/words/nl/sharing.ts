@@ -7,9 +7,9 @@ export const sharing = (f: Figures): Sharing => ({
   none: 'Vanaf twee dieren is er één basismengsel te vinden voor allemaal, met het weinige dat elk erbij krijgt. Er is nog geen dier ingevuld: <add>voeg er een toe</add>.',
   one: 'Vanaf twee dieren is er één basismengsel te vinden voor allemaal, met het weinige dat elk erbij krijgt. Er is tot nu toe één dier ingevuld: <add>voeg er nog een toe</add>.',
   chosenNone:
-    'Dit mengsel is nog voor geen dier. Kies boven aan deze pagina voor wie het is, twee of meer; dan wordt er één basismengsel gezocht voor allemaal, met het weinige dat elk erbij krijgt.',
+    'Dit mengsel is nog voor geen dier. Kies boven aan deze pagina voor wie het is, twee of meer. Dan wordt er één basismengsel gezocht voor allemaal, met het weinige dat elk erbij krijgt.',
   chosenOne:
-    'Dit mengsel is voor één dier. Kies boven aan deze pagina voor wie het is, twee of meer; dan wordt er één basismengsel gezocht voor allemaal, met het weinige dat elk erbij krijgt.',
+    'Dit mengsel is voor één dier. Kies boven aan deze pagina voor wie het is, twee of meer. Dan wordt er één basismengsel gezocht voor allemaal, met het weinige dat elk erbij krijgt.',
   base: {
     weighings: (n) =>
       f.count(n, { one: 'toevoeging, apart gewogen.', other: 'toevoegingen, apart gewogen.' }),
@@ -29,7 +29,7 @@ export const sharing = (f: Figures): Sharing => ({
       'Daarna is het mengsel op deze pagina alleen de basis. Het kan buiten bereik zijn tot de toevoegingen erin zitten.',
     tookBase: 'Het mengsel heeft nu de aandelen van de basis.',
     took: 'Het mengsel heeft nu deze aandelen.',
-    tookNotice: 'Het mengsel is de gedeelde basis. Ongedaan maken draait het terug.',
+    tookNotice: 'Het mengsel is de gedeelde basis. “Ongedaan maken” draait het terug.',
     adds: 'Wat elk erbij krijgt',
     costs: 'Wat het elk kost',
     asItIs: 'Krijgt de basis zoals die is.',
@@ -45,15 +45,15 @@ export const sharing = (f: Figures): Sharing => ({
   cost: {
     same: 'Het mengsel is zoals het beste eigen mengsel zou zijn.',
     sameDearer: (money) =>
-      `Het mengsel is zoals het beste eigen mengsel zou zijn, en kost ${f.fixed(money, 2)} meer per kg.`,
+      `Het mengsel is zoals het beste eigen mengsel zou zijn, en kost ${f.money(money)} meer per kg.`,
     sameCheaper: (money) =>
-      `Het mengsel is zoals het beste eigen mengsel zou zijn, en kost ${f.fixed(money, 2)} minder per kg.`,
+      `Het mengsel is zoals het beste eigen mengsel zou zijn, en kost ${f.money(money)} minder per kg.`,
     other: (percent) =>
       `${f.figure(percent)} % van het mengsel is iets anders dan in het beste eigen mengsel.`,
     otherDearer: (percent, money) =>
-      `${f.figure(percent)} % van het mengsel is iets anders dan in het beste eigen mengsel, en het kost ${f.fixed(money, 2)} meer per kg.`,
+      `${f.figure(percent)} % van het mengsel is iets anders dan in het beste eigen mengsel, en het kost ${f.money(money)} meer per kg.`,
     otherCheaper: (percent, money) =>
-      `${f.figure(percent)} % van het mengsel is iets anders dan in het beste eigen mengsel, en het kost ${f.fixed(money, 2)} minder per kg.`,
+      `${f.figure(percent)} % van het mengsel is iets anders dan in het beste eigen mengsel, en het kost ${f.money(money)} minder per kg.`,
   },
   found: {
     notProved:

@@ -217,7 +217,7 @@ export const shopping = (f: Figures): Shopping => {
       cannot:
         'Hoeveel er gedroogd overblijft is niet uit te rekenen. Kies een ingrediënt waarvan het water bekend is, of <food>vul het in</food>.',
       moisture: 'Water na het drogen',
-      moistureHint: (percent) => `${f.percent(percent)} is gangbare praktijk, zonder bron.`,
+      moistureHint: (percent) => `${f.percent(percent)} is gangbare praktijk, geen bron.`,
       trim: 'Wat eraf gaat, zoals je het woog',
       trimTable: (percent) => `${f.number(percent)} (tabel)`,
       notKnown: 'niet bekend',

@@ -1,6 +1,6 @@
 /** Phrases of sources that Pouchful wrote itself, in Dutch; titles of publications stay as they are. */
 export const PHRASES: readonly (readonly [english: string, said: string])[] = [
-  ['common practice, no source', 'algemene praktijk, geen bron'],
+  ['common practice, no source', 'gangbare praktijk, geen bron'],
   ['from memory, confirm before relying on it', 'uit het hoofd, voor gebruik nakijken'],
   ['from memory', 'uit het hoofd'],
   ['own choice', 'eigen keuze'],
@@ -70,11 +70,11 @@ export const PHRASES: readonly (readonly [english: string, said: string])[] = [
   ['At most: ', 'Hoogstens: '],
   [
     'most allowed in complete feed of all species: 0.5 mg per kg in all at 12 % moisture, divided by 0.88 to dry matter',
-    'het meeste dat in volledig voer voor alle soorten mag: in totaal 0,5 mg per kg bij 12 % vocht, gedeeld door 0,88 naar droge stof',
+    'het meeste dat in compleet voer voor alle soorten mag: in totaal 0,5 mg per kg bij 12 % vocht, gedeeld door 0,88 naar droge stof',
   ],
   [
     'most allowed in complete feed of pigs: 2000 IU of vitamin D3 per kg, 0.025 ug each, at 12 % moisture, divided by 0.88 to dry matter',
-    'het meeste dat in volledig voer voor varkens mag: 2000 IE vitamine D3 per kg, elk 0,025 µg, bij 12 % vocht, gedeeld door 0,88 naar droge stof',
+    'het meeste dat in compleet voer voor varkens mag: 2000 IE vitamine D3 per kg, elk 0,025 µg, bij 12 % vocht, gedeeld door 0,88 naar droge stof',
   ],
   ['taken for want of a figure for the species', 'genomen omdat een cijfer voor de diersoort ontbreekt'],
   [

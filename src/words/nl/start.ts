@@ -49,7 +49,7 @@ export const start = (f: Figures): Start => ({
       handouts: (low, high) =>
         `Mengsel en brokjes samen. Folders van dierenartsen noemen voor een volwassen dier meestal ${f.grams(low)} tot ${f.grams(high)}.`,
       memory: (low, high) =>
-        `Mengsel en brokjes samen. Ongeveer ${f.grams(low)} tot ${f.grams(high)} voor een volwassen dier (gangbaar, uit het hoofd; geen bron). Weeg wat het jouwe eet.`,
+        `Mengsel en brokjes samen. Ongeveer ${f.grams(low)} tot ${f.grams(high)} voor een volwassen dier (gangbare praktijk, uit het hoofd; geen bron). Weeg wat het jouwe eet.`,
     },
     noSuggestion: 'Mengsel en brokjes samen. Laat het leeg als je het niet weet: weeg wat er gegeten wordt.',
     keep: 'Dier bewaren',
@@ -95,7 +95,7 @@ export const start = (f: Figures): Start => ({
   foods: {
     title: 'Je ingrediënten',
     box: 'Welke ingrediënten heb je?',
-    hint: 'Eén per regel, bijvoorbeeld “havermout, 5 %”, “gierst 15 g” of gewoon “linzen”. Enter voegt toe. Je kunt ook een lijst of tabel plakken. Met 20 tot 30 ingrediënten krijg je een goed mengsel (gangbaar, geen bron).',
+    hint: 'Eén per regel, bijvoorbeeld “havermout, 5 %”, “gierst 15 g” of gewoon “linzen”. Enter voegt toe. Je kunt ook een lijst of tabel plakken. Met 20 tot 30 ingrediënten krijg je een goed mengsel (gangbare praktijk, geen bron).',
     add: 'Toevoegen',
     makeFit: 'Passend maken',
     working: 'Wordt uitgerekend…',
@@ -105,8 +105,8 @@ export const start = (f: Figures): Start => ({
         added === 0
           ? ''
           : f.form(added, {
-              one: 'Er is één ingrediënt bij gekomen.',
-              other: `Er zijn ${f.number(added)} ingrediënten bij gekomen.`,
+              one: 'Er is één ingrediënt bijgekomen.',
+              other: `Er zijn ${f.number(added)} ingrediënten bijgekomen.`,
             }),
         there.length === 0 ? '' : `Al in het mengsel: ${f.list(there)}.`,
       ]

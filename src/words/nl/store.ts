@@ -10,7 +10,7 @@ export const store = (f: Figures): Store => ({
   },
   lettersLeft: (left, most) =>
     left === 0
-      ? `Meer past er niet in: hoogstens ${most} tekens.`
+      ? `Meer past er niet in: hoogstens ${f.number(most)} tekens.`
       : `Er ${f.form(left, { one: 'past', other: 'passen' })} nog ${f.count(left, { one: 'teken', other: 'tekens' })} in.`,
   leaving: {
     title: 'Hier staat iets dat niet is bewaard',
@@ -39,7 +39,7 @@ export const store = (f: Figures): Store => ({
     keepWithMine: 'Houden met mijn wijziging',
     keepMine: 'Die van mij houden',
     keepIt: 'Houden',
-    letGo: 'Laten gaan',
+    letGo: 'Verwijderd laten',
     takeTheirs: 'De andere nemen',
     more: (n) => `Hierna nog ${f.number(n)}.`,
   },

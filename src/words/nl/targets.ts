@@ -17,7 +17,7 @@ export const targets = (f: Figures): Targets => ({
   copy: 'Kopiëren en wijzigen',
   copyName: (name) => `${name} (eigen)`,
   usedIn: (names) => `Wordt nog gebruikt door ${f.list(names)} en kan daarom niet weg.`,
-  askDelete: (name) => `‘${name}’ voorgoed verwijderen?`,
+  askDelete: (name) => `“${name}” voorgoed verwijderen?`,
   keep: 'Houden',
   lose: 'Verwijderen',
   whatGoes: 'De cijfers en hun bronnen zijn dan weg. Gepubliceerde behoeften blijven.',
@@ -66,9 +66,9 @@ export const targets = (f: Figures): Targets => ({
       'Voor drachtige of zogende dieren staan er geen cijfers in het programma; vraag een dierenarts voordat je het voer verandert.',
     old: 'Voor oude dieren staan er geen cijfers in het programma; vraag een dierenarts of het bereik voor volwassen dieren bij dit dier past.',
     otherSpecies: (species) =>
-      `Voor deze diersoort (${species}) staat geen behoefte in het programma. Deze hamsterbehoefte is alleen een begin; kopieer haar onder ‘Behoefte’ en verander haar op advies van een dierenarts.`,
+      `Voor deze diersoort (${species}) staat geen behoefte in het programma. Deze hamsterbehoefte is alleen een begin; kopieer die onder “Behoefte” en verander die op advies van een dierenarts.`,
     noSpecies:
-      'Voor dit dier staat geen behoefte in het programma. Deze hamsterbehoefte is alleen een begin; kopieer haar onder ‘Behoefte’ en verander haar op advies van een dierenarts.',
+      'Voor dit dier staat geen behoefte in het programma. Deze hamsterbehoefte is alleen een begin; kopieer die onder “Behoefte” en verander die op advies van een dierenarts.',
   },
   fibre: {
     FIBTG:
@@ -121,13 +121,13 @@ export const targets = (f: Figures): Targets => ({
     look: 'Bekijken',
     here: (n, name) =>
       f.form(n, {
-        one: `Eén cijfer van ‘${name}’ is uit het hoofd. Een mengsel kan zich ernaar richten zodra je het hieronder hebt bevestigd.`,
-        other: `${n} cijfers van ‘${name}’ zijn uit het hoofd. Een mengsel kan zich ernaar richten zodra je ze hieronder hebt bevestigd.`,
+        one: `Eén cijfer van “${name}” is uit het hoofd. Een mengsel kan zich ernaar richten zodra je het hieronder hebt bevestigd.`,
+        other: `${f.number(n)} cijfers van “${name}” zijn uit het hoofd. Een mengsel kan zich ernaar richten zodra je ze hieronder hebt bevestigd.`,
       }),
     there: (n, name) =>
       f.form(n, {
-        one: `Eén cijfer van ‘${name}’ is uit het hoofd. Een mengsel kan zich ernaar richten zodra je het onder ‘Behoefte’ hebt bevestigd.`,
-        other: `${n} cijfers van ‘${name}’ zijn uit het hoofd. Een mengsel kan zich ernaar richten zodra je ze onder ‘Behoefte’ hebt bevestigd.`,
+        one: `Eén cijfer van “${name}” is uit het hoofd. Een mengsel kan zich ernaar richten zodra je het onder “Behoefte” hebt bevestigd.`,
+        other: `${f.number(n)} cijfers van “${name}” zijn uit het hoofd. Een mengsel kan zich ernaar richten zodra je ze onder “Behoefte” hebt bevestigd.`,
       }),
   },
 });

@@ -24,7 +24,7 @@ export const today = (f: Figures): Today => ({
     freezer: 'Naar de vriezer',
     drying: 'Naar het drogen',
     scale: 'Naar de weegschaal',
-    changeOver: 'De voerwissel plannen',
+    changeOver: 'De overstap plannen',
     days: 'De dagen bekijken',
     weighOn: 'Verder wegen',
     animal: (name) => `Naar ${name}`,
@@ -33,7 +33,7 @@ export const today = (f: Figures): Today => ({
     reached: 'Zien waar het terechtkwam',
     run: 'Naar dit drogen',
     pack: 'Het pak bekijken',
-    record: 'De notities bekijken',
+    record: 'Het verslag bekijken',
   },
   weighing: (batch, grams, of) =>
     `${batch} wordt afgewogen: ${f.grams(grams)} van ${f.grams(of)} ligt in de kom.`,

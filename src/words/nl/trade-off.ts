@@ -16,7 +16,7 @@ export const tradeOff = (f: Figures): TradeOff => ({
   outside:
     'Het huidige mengsel breekt een regel en kan dus liggen waar geen mengsel kan liggen dat aan de regels voldoet.',
   look: 'Dat mengsel bekijken',
-  taken: 'Overgenomen: het mengsel heeft nu deze aandelen. Ongedaan maken brengt de oude terug.',
+  taken: 'Overgenomen: het mengsel heeft nu deze aandelen. “Ongedaan maken” brengt de oude terug.',
   count: (n, seconds) =>
     `${f.count(n, { one: 'mengsel', other: 'mengsels' })}, berekend in ${f.number(seconds, 1)} s. In elk gelden alle regels.`,
   countHeld: (n, seconds) =>

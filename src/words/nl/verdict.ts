@@ -12,19 +12,19 @@ export const verdict = (f: Figures): Verdict => {
       sure: 'Zeker binnen bereik',
       if: 'Binnen bereik, als …',
       out: 'Buiten bereik',
-      none: 'Geen mengsel houdt deze regels',
+      none: 'Geen mengsel voldoet aan deze regels',
       working: 'Wordt berekend',
       fault: 'Het mengsel is niet te lezen',
     },
-    working: 'Wordt berekend …',
+    working: 'Wordt berekend…',
     stop: 'Stoppen',
     stopped:
       'Gestopt. Wat al gevonden was blijft staan; verander het mengsel of druk op “Passend maken” om door te gaan.',
-    made: 'Het past: elke grens is gehaald.',
-    nothingFits: 'Geen mengsel houdt deze regels. Wat in de weg staat, staat hieronder.',
+    made: 'Het past: het mengsel blijft binnen alle grenzen.',
+    nothingFits: 'Geen mengsel voldoet aan deze regels. Wat in de weg zit, staat hieronder.',
     makeFit: 'Passend maken',
     caution:
-      'Geen diergeneeskundig advies. Een eigen mengsel vervangt nooit een volledig voer; wissel langzaam van voer, over 10 tot 14 dagen (gangbare praktijk); ga bij gewichtsverlies of ziekte naar de dierenarts.',
+      'Geen diergeneeskundig advies. Een eigen mengsel vervangt nooit een compleet voer. Stap langzaam over, in 10 tot 14 dagen (gangbare praktijk, geen bron). Ga bij gewichtsverlies of ziekte naar de dierenarts.',
     head: {
       sure: 'Zeker binnen bereik',
       ifKnown: 'Binnen bereik als wat niet bekend is meevalt',
@@ -43,7 +43,7 @@ export const verdict = (f: Figures): Verdict => {
     moreBroken: (n) => `Nog ${f.count(n, { one: 'regel is geschonden', other: 'regels zijn geschonden' })}.`,
     noSpread: 'Hoeveel deze ingrediënten van pak tot pak verschillen, is niet bekend.',
     chance: (chance) =>
-      `Ingrediënten verschillen van pak tot pak: de kans dat alle grenzen tegelijk gehaald worden is ${f.percent(100 * chance, 0)}.`,
+      `Ingrediënten verschillen van pak tot pak: de kans dat het mengsel binnen alle grenzen tegelijk blijft is ${f.percent(100 * chance, 0)}.`,
     unproven: {
       ratio: (top, bottom) => `${top} tot ${bottom}`,
       bare: (what) => `${what} is niet bewezen.`,

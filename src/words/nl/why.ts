@@ -14,7 +14,7 @@ export const why = (f: Figures): Why => ({
   },
   heading: 'Waarom het mengsel zo is',
   unreadable: 'Zo kan het mengsel niet worden gelezen; hierboven staat waarom.',
-  noMix: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat verder boven.',
+  noMix: 'Geen mengsel voldoet aan deze regels. Wat botst en wat helpt, staat hoger op deze pagina.',
   elsewhere: 'Dit gaat over het beste mengsel. Het mengsel op het scherm is een ander.',
   fit: 'Het mengsel passend maken',
   nothing: 'Niets houdt het tegen.',

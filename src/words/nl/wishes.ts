@@ -84,7 +84,7 @@ export const wishes = (f: Figures): Wishes => {
     list: {
       moved: (wish, rank, of) => `“${wish}” is nu wens ${f.number(rank)} van ${f.number(of)}.`,
       removed: (wish) => `“${wish}” is niet meer gewenst.`,
-      hint: '“Mag toegeven” zegt hoe ver een wens onder zijn beste mag blijven, zodat de volgende meer krijgen.',
+      hint: '“Mag toegeven” zegt hoe ver een wens van het beste af mag blijven, zodat de volgende meer krijgen.',
       came: (value) => `In het beste mengsel: ${value}`,
       noMix: 'Er is geen mengsel om het in te meten',
       rank: (rank) => `${f.number(rank)}.`,
@@ -106,8 +106,8 @@ export const wishes = (f: Figures): Wishes => {
       dropOne: 'Binnen bereik blijven als er één ingrediënt blijft liggen',
       dropOneHint:
         'Elke regel over voedingsstoffen geldt dan ook voor wat er wordt gegeten als het dier een willekeurig ingrediënt helemaal laat liggen.',
-      broken: 'nog niet gehaald',
-      kept: 'gehaald',
+      broken: 'nog niet aan voldaan',
+      kept: 'aan voldaan',
       notTaken: (why) => `Niet overgenomen: ${why}`,
       noFewer: 'Ingrediënten, minstens',
       withEach: 'Elk met',

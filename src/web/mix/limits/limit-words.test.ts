@@ -16,7 +16,7 @@ describe('the step before a limit gives way', () => {
     ];
     expect(stepLines(problem, { changes }, String)).toEqual([
       {
-        words: 'Fat of the ration at most 7.5 % instead of 7 %.',
+        words: 'Fat of the whole ration at most 7.5 % instead of 7 %.',
         source: 'common practice, no source',
       },
       // What the keeper asked for needs no source.
@@ -32,7 +32,7 @@ describe('the step before a limit gives way', () => {
     const changes = [{ pointer: '/rules/1/max', from: 7.5, to: 8 }];
     expect(stepLines(mix.problem, { changes }, String)).toEqual([
       {
-        words: 'Fat of the ration at most 8 % instead of 7.5 %.',
+        words: 'Fat of the whole ration at most 8 % instead of 7.5 %.',
         source: 'common practice, no source; the needs say 4 to 7 %',
       },
     ]);

@@ -56,7 +56,7 @@ describe('the goals', () => {
       'less group herb',
       'more group herb',
     ]);
-    expect(goalOf('less FAT ration').name).toBe('less fat of the ration');
+    expect(goalOf('less FAT ration').name).toBe('less fat of the whole ration');
   });
 
   test('cost is asked only where every food that may be used has a price', () => {
@@ -117,7 +117,7 @@ describe('a mix on an axis', () => {
       [5, 0],
     ]);
     expect(pointWords(pair, points[0]!)).toBe(
-      'fat of the ration 4 %, differs from the wanted shares by 15 %',
+      'fat of the whole ration 4 %, differs from the wanted shares by 15 %',
     );
   });
 

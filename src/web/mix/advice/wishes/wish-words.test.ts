@@ -17,7 +17,7 @@ describe('wishes', () => {
       'Use what is at home',
       'Few foods',
       'Few foods to buy',
-      'Less fat in the ration',
+      'Less fat in the whole ration',
       'Less fat in the mix',
       'A greater share of vegetables',
       'A smaller share of Linseed',
@@ -27,7 +27,7 @@ describe('wishes', () => {
     expect(valueWords({ aim: 'few to buy' }, 3)).toBe('3 foods to buy');
     expect(valueWords({ aim: 'cheap' }, 4.2)).toBe('€4.20 per kg');
     expect(valueWords({ aim: 'less', nutrient: 'CA', on: 'ration' }, 640.4)).toBe(
-      '640 mg in 100 g of the ration',
+      '640 mg in 100 g of the whole ration',
     );
     expect(valueWords({ aim: 'more', group: 'vegetable' }, 30)).toBe('30 % of the mix');
   });
