@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { EMPTY } from '../household/empty-household.ts';
-import { type Bench, openBench, overflow, PHONE } from './harness.ts';
+import { axeFindings, type Bench, openBench, overflow, PHONE } from './harness.ts';
 import { householdAt } from './household-at.ts';
 
 /** As typed, and what it is: by number and by the name it is then shown and kept under. */
@@ -52,4 +52,29 @@ test('What’s inside finds and shows them so, with the name of the table beside
   expect(await first.locator('small').textContent()).toMatch(/OATS/i);
   await first.click();
   await page.getByRole('heading', { name: 'Haferflocken' }).waitFor();
+});
+
+test('help with a word of the trade is large enough to press, and pushes no row apart', async () => {
+  const help = page.locator('.food-page .term-help');
+  await help.first().waitFor();
+  const boxes = await Promise.all((await help.filter({ visible: true }).all()).map((h) => h.boundingBox()));
+  expect(boxes.length).toBeGreaterThanOrEqual(3);
+  for (const box of boxes) {
+    expect(box?.width).toBeGreaterThanOrEqual(24);
+    expect(box?.height).toBeGreaterThanOrEqual(24);
+  }
+  const height = (row: string) =>
+    page.evaluate(
+      `[...document.querySelectorAll('.food-page tr')].find((r) => r.textContent.startsWith('${row}')).offsetHeight`,
+    ) as Promise<number>;
+  expect([await height('Rohasche'), await height('Fett')]).toEqual([await height('Fett'), await height('Fett')]);
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: /Rohasche/ }).click();
+  await page
+    .getByText(/verbrannt|verbrennt|Mineral/)
+    .first()
+    .waitFor();
+  expect(await overflow(page)).toBe(0);
+  if (process.env.NAMES_PICTURE)
+    await page.screenshot({ path: `${process.env.NAMES_PICTURE}.food.png`, fullPage: true });
 });
