@@ -1,4 +1,6 @@
 /** The food of the tables that a keeper's own food, going by its name, should be much the same as. */
+import { LANGUAGES } from '../words/manner.ts';
+import { everydayNames } from './everyday-names.ts';
 import type { FoodGroup } from './food.ts';
 import { furtherNames } from './food-words.ts';
 import type { ReferenceFood } from './reference.ts';
@@ -20,7 +22,7 @@ export function likeNamed(
   let most = 0;
   for (const food of found) {
     if (!food.plain || (group && food.group && group !== food.group)) continue;
-    for (const called of [food.name, ...food.also, ...furtherNames(food.name)]) {
+    for (const called of [food.name, ...food.also, ...namesOf(food)]) {
       const words = wordsOf(called).filter((word) => !UNSAID.has(word));
       if (words.length <= most || !words.every((word) => said.has(word))) continue;
       best = food;
@@ -28,6 +30,12 @@ export function likeNamed(
     }
   }
   return best;
+}
+
+/** Its other names in all languages; those known by its plain English name too, whatever it is called here. */
+function namesOf({ ref, name }: ReferenceFood): string[] {
+  const [plain = name] = everydayNames(ref, 'en');
+  return [...furtherNames(plain), ...LANGUAGES.flatMap((language) => everydayNames(ref, language))];
 }
 
 /** Lower case; a plural counts as its singular. */

@@ -71,6 +71,12 @@ test('a copy is edited, saved and used in the mix', async () => {
   await page.getByRole('button', { name: 'Copy and edit' }).click();
   await page.getByLabel('Name').fill('Bramble in autumn');
   await page.getByLabel('Fat, at most').fill('8,5');
+  await page.keyboard.press('Tab');
+  // What is typed and not saved is not left without a word.
+  await page.getByRole('link', { name: 'Mixes', exact: true }).click();
+  await page.getByRole('alertdialog', { name: 'Something typed here is not saved' }).waitFor();
+  await page.getByRole('button', { name: 'Stay here' }).click();
+  expect(await page.getByLabel('Name').inputValue()).toBe('Bramble in autumn');
   await page.getByLabel('Add a nutrient').selectOption('CA');
   await page.getByLabel('Calcium, at least').fill('300');
   await page.keyboard.press('Tab');

@@ -1,5 +1,6 @@
 /** What would mend a problem that no mix can solve: the least loosening of one bound, or one further food. */
 
+import { foodName } from '../../foods/food-name.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { words } from '../../words/words.ts';
 import { hasCaution } from '../amounts/apply-cautions.ts';
@@ -164,17 +165,15 @@ export function addition(
 ): Addition {
   const share = Number((Math.ceil(least * 100 + 1e-6) / 100).toFixed(2));
   const t = words().advice;
+  const name = foodName(food);
   const id = ids.has(food.ref) ? `${food.ref}+` : food.ref;
   return {
     kind: 'add',
-    sentence:
-      price === undefined
-        ? t.add(food.name, food.ref, share)
-        : t.addPriced(food.name, food.ref, share, price),
+    sentence: price === undefined ? t.add(name, food.ref, share) : t.addPriced(name, food.ref, share, price),
     food: {
       id,
       ref: food.ref,
-      name: food.name,
+      name,
       group: food.group,
       ...(price === undefined ? {} : { price_per_kg: price }),
     },

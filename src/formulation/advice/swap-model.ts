@@ -1,4 +1,5 @@
 /** What a swap of foods is reckoned with: the problem's own foods, those of the tables, and the rows of all rules. */
+import { foodName } from '../../foods/food-name.ts';
 import type { Reference } from '../../foods/reference.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
 import { applyCautions, NO_CAUTIONS } from '../amounts/apply-cautions.ts';
@@ -82,6 +83,7 @@ function candidates(problem: Problem, reference: Reference): DryFood[] {
     ({ food, amounts }) =>
       !refs.has(food.ref) &&
       !names.has(food.name.toLowerCase()) &&
+      !names.has(foodName(food).toLowerCase()) &&
       ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),
   );
 }

@@ -2,9 +2,11 @@
  * The amounts a problem counts with: every food of the mix and beside it, every nutrient, with what is
  * known, what is estimated and what nobody knows kept apart.
  */
+
 import { crudeProtein } from '../../foods/crude-protein.ts';
 import { FIBRE_ESTIMATES } from '../../foods/fibre-ratio.ts';
 import { FOOD_GROUPS } from '../../foods/food.ts';
+import { foodName } from '../../foods/food-name.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { spreadOf } from '../../foods/variation.ts';
 import { airDryFactor, airDryWater } from '../../nutrition/air-dry.ts';
@@ -75,7 +77,16 @@ export function foodAmounts(
     return counted;
   };
   const largest = (tag: Tag) => largestKnown(reference, tag, ref, own);
-  return { id: food.id, name: food.name ?? ref?.name ?? food.id, group: own, amount, largest };
+  return {
+    id: food.id,
+    // Amounts are kept, and whoever asks for them next may speak another language.
+    get name() {
+      return food.name ?? (ref ? foodName(ref) : food.id);
+    },
+    group: own,
+    amount,
+    largest,
+  };
 }
 
 /**

@@ -1,4 +1,5 @@
 /** The record of a batch, running or finished: what is really in it, what that holds, what it cost, who made it when. */
+import { foodName } from '../../foods/food-name.ts';
 import type { Reference } from '../../foods/reference.ts';
 import { type Verdict, verdictOf } from '../../formulation/explain/verdict.ts';
 import { Formulation } from '../../formulation/formulation.ts';
@@ -180,8 +181,10 @@ function batchFoods(batch: Batch, kept: CupboardContents, reference: Reference):
 }
 
 /** What a food of a problem is called. */
-export const nameOf = (food: Ingredient, reference: Reference) =>
-  food.name ?? (food.ref === undefined ? undefined : reference.get(food.ref)?.name) ?? food.id;
+export function nameOf(food: Ingredient, reference: Reference): string {
+  const known = food.ref === undefined ? undefined : reference.get(food.ref);
+  return food.name ?? (known ? foodName(known) : food.id);
+}
 
 /** An amount of a food of a problem, g or its unit per 100 g; its own, else that of its row; undefined where unknown. */
 export function amountOf(food: Ingredient, tag: Tag, reference: Reference): number | undefined {

@@ -19,14 +19,8 @@ import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { figure } from '../shared/windows.ts';
+import { NutrientName } from '../shared/words/NutrientName.tsx';
 import { Term } from '../shared/words/Term.tsx';
-
-/** Nutrients that are words of the trade, each with what it means. */
-const TERMS: Partial<Record<Tag, 'fibre' | 'dietaryFibre' | 'ash' | 'protein'>> = {
-  FIBC: 'fibre',
-  FIBTG: 'dietaryFibre',
-  ASH: 'ash',
-};
 
 type Basis = 'as fed' | 'dry matter';
 
@@ -120,7 +114,7 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
           onChange={setBasis}
         />
       </div>
-      {!dryKnown && <p className="hint">{t.noDry}</p>}
+      <p className="hint">{dryKnown ? <Term of={basis === 'as fed' ? 'asFed' : 'dryMatter'} /> : t.noDry}</p>
       {(Object.keys(nutrition.groups) as NutrientGroup[]).map((part) => {
         const rows = NUTRIENTS.filter((n) => n.group === part);
         const known = rows.filter((n) => food.composition[n.tag] !== undefined).length;
@@ -134,7 +128,7 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
                 {rows.map((n) => (
                   <tr key={n.tag} className={food.composition[n.tag] === undefined ? 'unknown' : ''}>
                     <th scope="row">
-                      <NutrientName of={n} />
+                      <NutrientName tag={n.tag} />
                     </th>
                     <td>{said(n)}</td>
                   </tr>
@@ -146,12 +140,6 @@ export function FoodAmounts({ food, own, onBorrow, onTakeBack }: Props) {
       })}
     </>
   );
-}
-
-/** A name in a row, with what it means where it is a word of the trade. */
-function NutrientName({ of: { tag, name } }: { of: Nutrient }) {
-  const term = TERMS[tag];
-  return term ? <Term of={term}>{name}</Term> : name;
 }
 
 function guaranteed(least: number | undefined, most: number | undefined, factor: number, unit: string) {

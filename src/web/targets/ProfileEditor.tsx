@@ -10,6 +10,7 @@ import type { TargetBound, TargetProfile } from '../../targets/profile.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
+import { useLeaving } from '../shared/hooks/leaving.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { NameInput } from '../shared/typing/NameInput.tsx';
 import { useSave } from '../store/household.ts';
@@ -31,6 +32,7 @@ export function ProfileEditor({ profile }: { profile: TargetProfile }) {
   const [draft, setDraft] = useState(profile);
   const [added, setAdded] = useState<Added>('');
   const dirty = JSON.stringify(draft) !== JSON.stringify(opened);
+  useLeaving(dirty);
   useEffect(() => {
     if (dirty) return;
     setOpened(profile);

@@ -7,6 +7,7 @@ import wasmUrl from 'highs/runtime?url';
 import { matchName, type NameMatch } from '../../foods/best-match.ts';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
+import { spokenFood } from '../../foods/food-name.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
 import { createFoodSearch } from '../../foods/search.ts';
 import { borrow, similarFoods } from '../../foods/similar.ts';
@@ -159,7 +160,7 @@ const api = {
   },
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
     search ??= createFoodSearch(await reference());
-    return [...search.find(query, limit)];
+    return search.find(query, limit).map(spokenFood);
   },
   /** What to tell where the tables do not have what was looked for. */
   async findNote(query: string): Promise<string | undefined> {
@@ -170,19 +171,26 @@ const api = {
   async matches(names: readonly string[]): Promise<NameMatch[]> {
     search ??= createFoodSearch(await reference());
     const found = search;
-    return names.map((name) => matchName(found, name));
+    return names.map((name) => {
+      const match = matchName(found, name);
+      return { ...match, foods: match.foods.map(spokenFood) };
+    });
   },
   async plainFoods(): Promise<ReferenceFood[]> {
-    return [...(await reference()).plainFoods()];
+    return (await reference()).plainFoods().map(spokenFood);
   },
   /** The reference foods with these numbers; unknown numbers are left out. */
   async byRef(refs: readonly string[]): Promise<ReferenceFood[]> {
     const table = await reference();
-    return refs.flatMap((ref) => table.get(ref) ?? []);
+    return refs.flatMap((ref) => {
+      const food = table.get(ref);
+      return food ? [spokenFood(food)] : [];
+    });
   },
   /** Foods made up like this one that know an amount it lacks, the likest first, with what each would lend. */
   async lenders(figures: Figures, group: string | undefined, tag: Tag) {
-    return similarFoods(figures, group, await reference(), tag).flatMap(({ food }) => {
+    return similarFoods(figures, group, await reference(), tag).flatMap((similar) => {
+      const food = spokenFood(similar.food);
       const lent = borrow(figures, tag, food);
       return lent ? [{ food, lent: { ...lent, from: food.ref, name: food.name } }] : [];
     });

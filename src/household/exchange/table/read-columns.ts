@@ -2,7 +2,14 @@
 
 import type { PrintedUnit } from '../../../foods/label/reading.ts';
 import { unitFits } from '../../../foods/label/units.ts';
-import { isTag, NUTRIENTS, nutrient, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
+import {
+  isTag,
+  NUTRIENTS,
+  nutrient,
+  nutrientWord,
+  type Tag,
+  unitWord,
+} from '../../../nutrition/nutrients.ts';
 import { words } from '../../../words/words.ts';
 import type { Asked, TableOption } from './asked.ts';
 import { type FigureCell, type Marks, readFigureCell } from './figure-cell.ts';
@@ -43,7 +50,7 @@ export function roleOptions(): readonly TableOption[] {
     { answer: 'dry matter', label: dryMatter },
     { answer: 'salt', label: t.salt },
     { answer: 'net-carbohydrate', label: netCarbohydrate },
-    ...NUTRIENTS.map((n) => ({ answer: n.tag, label: n.name.toLowerCase() })),
+    ...NUTRIENTS.map((n) => ({ answer: n.tag, label: nutrientWord(n.tag) })),
   ];
 }
 

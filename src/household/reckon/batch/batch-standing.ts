@@ -1,5 +1,7 @@
 /** Where a batch stands on the scale: what is in the bowl, what comes next, and what the last pour did. */
+
 import type { FoodGroup } from '../../../foods/food.ts';
+import { foodName } from '../../../foods/food-name.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import type { WeighOut } from '../../../kitchen/weighing/weigh-out.ts';
@@ -57,5 +59,7 @@ export function standingAfter(batch: Batch, weighOut: WeighOut, parts: Formulati
   };
 }
 
-const nameIn = (ref: string | undefined, { reference }: FormulationOptions) =>
-  ref === undefined ? undefined : reference.get(ref)?.name;
+function nameIn(ref: string | undefined, { reference }: FormulationOptions): string | undefined {
+  const food = ref === undefined ? undefined : reference.get(ref);
+  return food && foodName(food);
+}

@@ -81,7 +81,9 @@ export function freshSuggested(
 
 /** What to search the reference foods for: the dried food's name without its form, raw. */
 export function freshWords(name: string): string {
-  const bare = name.replace(/\b(freeze[- ]?)?(dried|dry|dehydrated|flakes?|powder(ed)?|ground)\b/gi, ' ');
+  const bare = name
+    .replace(/\b(freeze[- ]?)?(dried|dry|dehydrated|flakes?|powder(ed)?|ground)\b/gi, ' ')
+    .replace(/\b(gefrier)?(getrocknete?[rsnm]?|gemahlene?[rsnm]?|(ge)?(vries)?gedroogde?|gemalen)\b/gi, ' ');
   return `${bare
     .replace(/[,;()]/g, ' ')
     .replace(/\s+/g, ' ')

@@ -53,10 +53,10 @@ function keyOfOwn({ id, name, evidence }: OwnFood, rows: ReadonlySet<string>): s
   return [ref, ...dried].find((row) => rows.has(rowKey(row, name))) ?? rowKey(ref, name);
 }
 
-/** "Carrot, fresh, dried" is the same as "Carrot, dried". */
+/** "Carrot, fresh, dried" is the same as "Carrot, dried", in each of the three languages. */
 const rowKey = (ref: string, name: string) =>
   `${ref} ${name
     .toLowerCase()
-    .replace(/\b(fresh|raw)\b/g, ' ')
+    .replace(/\b(fresh|raw|frisch|roh|verse?|rauwe?)\b/g, ' ')
     .replace(/[\s,]+/g, ' ')
     .trim()}`;

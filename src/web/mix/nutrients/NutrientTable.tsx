@@ -3,6 +3,7 @@ import type { Evaluation } from '../../../formulation/problem/result.ts';
 import { countedName, NUTRIENTS, type Unit, unitWord } from '../../../nutrition/nutrients.ts';
 import { words } from '../../../words/words.ts';
 import { figure } from '../../shared/windows.ts';
+import { NutrientName } from '../../shared/words/NutrientName.tsx';
 import { Folded } from './Folded.tsx';
 
 export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefined }) {
@@ -28,7 +29,9 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
           <tbody>
             {rows.map(({ tag, unit, line }) => (
               <tr key={tag}>
-                <th scope="row">{countedName(tag)}</th>
+                <th scope="row">
+                  <NutrientName tag={tag}>{countedName(tag)}</NutrientName>
+                </th>
                 <td>{said(line.mix, line.coverage_mix, unit)}</td>
                 <td>{said(line.ration, line.coverage, unit)}</td>
                 <td>{percent(line.coverage, 0)}</td>

@@ -6,6 +6,7 @@ import type { ReadAmount } from '../../../foods/label/reading.ts';
 import { capital } from '../../../formulation/explain/sentences.ts';
 import { NUTRIENTS, type Tag, unitWord } from '../../../nutrition/nutrients.ts';
 import { words } from '../../../words/words.ts';
+import { NutrientName } from '../words/NutrientName.tsx';
 
 interface Props {
   figures: Figures;
@@ -36,9 +37,11 @@ export function LabelFigures({ figures, amounts, notes, waiting }: Props) {
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ tag, name }) => (
+            {rows.map(({ tag }) => (
               <tr key={tag} className={knownWords(figures, tag) === undefined ? 'unknown' : ''}>
-                <th scope="row">{name}</th>
+                <th scope="row">
+                  <NutrientName tag={tag} />
+                </th>
                 <td>
                   {knownWords(figures, tag) ?? common.unknown}
                   {knownWords(figures, tag) === undefined && <small> {t.waits}</small>}
