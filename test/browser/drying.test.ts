@@ -311,6 +311,7 @@ describe('drying on a phone', () => {
     await field('Why you keep it, and how you watch it').fill('every piece breaks');
     await button('Keep it under this note').click();
     await page.getByText(/though it may be too damp: “every piece breaks”/).waitFor();
+    await expect.poll(async () => (await kept()).dryingRuns.at(-1)?.endedAt).toBeDefined();
     const last = (await kept()).dryingRuns.at(-1)!;
     expect(last).toMatchObject({ load: { n: 2, of: 2 }, accepted: { note: 'every piece breaks' } });
     expect((await kept()).lots.at(-1)).toMatchObject({ form: 'dried', driedIn: last.id, grams: 22 });

@@ -2,6 +2,7 @@
 
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { EXAMPLE } from '../../household/reckon/example.ts';
@@ -11,7 +12,8 @@ import { words } from '../../words/words.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useCalendar } from '../shared/hooks/useCalendar.ts';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
-import { linkTo } from '../shared/route.ts';
+import { useFirstMix } from '../shared/mix/useFirstMix.ts';
+import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { Sentence } from '../shared/words/Sentence.tsx';
@@ -37,6 +39,7 @@ export function TodayScreen({ start }: { start: ReactNode }) {
       <OpenBatches />
       {start}
       {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} />}
+      {!mix && stage !== 'start' && <WithoutMix />}
       <MixChoice />
       <p className="hint today-foot">{words().kitchen.notAVet}</p>
     </main>
@@ -116,6 +119,34 @@ function ForMix({ kept }: { kept: Mix }) {
       </Contained>
       <Contained what={t.left.title} of={house}>
         <BatchLeft view={view} day={day} />
+      </Contained>
+    </>
+  );
+}
+
+/** A household that has bought, dried or weighed something, and keeps no mix any more. */
+function WithoutMix() {
+  const { house } = useMixDraft();
+  const start = useFirstMix();
+  const t = words().shared.firstMix;
+  const { next, due } = words().today;
+  return (
+    <>
+      <section className="today-next" aria-label={next}>
+        <h2 className="today-sentence">{t.title}</h2>
+        <p>{t.text}</p>
+        <Button
+          className="big-button today-go"
+          onPress={() => {
+            start();
+            go('mix');
+          }}
+        >
+          {t.start}
+        </Button>
+      </section>
+      <Contained what={due} of={house}>
+        <Errands view={undefined} day={today()} out={undefined} />
       </Contained>
     </>
   );
