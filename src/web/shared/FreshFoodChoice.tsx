@@ -75,7 +75,7 @@ function Finder(props: { food: string; first: string; choose(fresh: string): voi
     ...own.map((f) => ({ id: f.id, name: f.name, note: t.own(waterWords(f.composition.WATER)) })),
     ...found.map((f) => ({ id: f.ref, name: f.name, note: noteOf(f) })),
   ];
-  const parts = useParts(offers, { part: 60, of: 'foods', from: query });
+  const parts = useParts(offers, { part: 60, from: query });
   return (
     <>
       <SearchField value={query} onChange={setQuery} autoFocus className="search">

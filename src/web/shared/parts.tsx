@@ -23,8 +23,7 @@ interface Parts<T> {
 export function useParts<T>(
   all: readonly T[],
   p: {
-    readonly part: number /** What they are; not said. */;
-    readonly of?: string;
+    readonly part: number;
     readonly from?: string;
     always?(one: T): boolean;
   },

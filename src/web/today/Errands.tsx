@@ -39,7 +39,7 @@ export function Errands({ view, day, out }: Props) {
           },
         ]),
   ];
-  const parts = useParts(errands, { part: 20, of: t.things });
+  const parts = useParts(errands, { part: 20 });
   if (errands.length === 0) return null;
   return (
     <section className="today-errands" aria-label={t.errands}>

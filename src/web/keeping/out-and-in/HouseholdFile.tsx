@@ -98,7 +98,7 @@ function counted({ new: added, different, gone, kept, same }: ImportCheck['count
 
 function Changes({ check }: { check: ImportCheck }) {
   const t = words().exchange.bringIn;
-  const { shown, more } = useParts(check.changes, { part: 30, of: 'changes' });
+  const { shown, more } = useParts(check.changes, { part: 30 });
   const all = check.counts.new + check.counts.different + check.counts.gone + check.counts.kept;
   return (
     <section aria-label={t.changes}>

@@ -14,7 +14,7 @@ export function TableQuestions({ table, inHand }: { table: ReadTable; inHand: Ta
   const asked = table.questions.filter((q) => !q.id.startsWith('column ') && q.id !== 'columns');
   const confirm = table.questions.find((q) => q.id === 'columns');
   const open = table.questions.filter((q) => q.answer === undefined && q !== confirm);
-  const { shown, more } = useParts(asked, { part: 20, of: 'questions' });
+  const { shown, more } = useParts(asked, { part: 20 });
   const [yes] = confirm?.options ?? [];
   return (
     <section className="panel" aria-label={t.region}>

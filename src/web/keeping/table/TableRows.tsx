@@ -25,7 +25,6 @@ export function TableRows({ rows, inHand, ownFoods }: Props) {
   // What waits for the keeper stands first.
   const { shown, more } = useParts([...open, ...rows.filter((r) => r.become !== undefined)], {
     part: 20,
-    of: 'rows',
   });
   return (
     <section className="panel" aria-label={t.region}>

@@ -30,7 +30,7 @@ interface Props {
 export function OfferList({ query, placeholder, searching, note, offers, onQuery }: Props) {
   const { common, mix } = words();
   const t = mix.offers;
-  const parts = useParts(offers, { part: 60, of: t.foods, from: query });
+  const parts = useParts(offers, { part: 60, from: query });
   const [taken, setTaken] = useState<string>();
   const field = useRef<HTMLInputElement>(null);
   /** Takes a food; the button that was pressed cannot be pressed again, so the field has the keyboard from here. */

@@ -42,7 +42,7 @@ export function MixVersions({ mix, evaluation }: { mix: Mix; evaluation: Evaluat
   const rows = [...kept, ...gone.filter((v) => !kept.some((k) => k.id === v.id))].sort((v, w) =>
     w.keptAt.localeCompare(v.keptAt),
   );
-  const parts = useParts(rows, { part: PART, of: t.several });
+  const parts = useParts(rows, { part: PART });
   const error = save.error ?? remove.error;
   const shown = pair?.every((id) => id === NOW || kept.some((v) => v.id === id)) ? pair : undefined;
 
