@@ -87,6 +87,21 @@ test('after a pour grossly wrong, by which the rest is corrected', async () => {
   await expectTheSame(false);
 });
 
+test('before the keeper has chosen what becomes of a batch that is too heavy', async () => {
+  // The last food slips: more lies in the bowl than was planned, and that much would stay.
+  const all = pouredFoods(plan, 60);
+  const last = all.pours.at(-1)!;
+  const pours = [...all.pours.slice(0, -1), { ...last, grams: last.grams + 20 }];
+  const inBowl = pours.reduce((sum, p) => sum + p.grams, 0);
+  expect(inBowl).toBeGreaterThan(plan.grams);
+  await open('asked', { ...all, pours });
+  const keep = () => page.getByRole('button', { name: `Keep ${inBowl} g and leave it out of range` });
+  await keep().waitFor();
+  await killedAndReopened(false);
+  await keep().waitFor();
+  expect(await text('weigh-status')).toBe('? Your choice is needed');
+});
+
 test('after an entry is taken back', async () => {
   await open('taken-back', pouredFoods(plan, 2));
   const before = await seen();

@@ -9,6 +9,8 @@ export function AskBatch(props: {
   asked: Asked;
   /** g of the batch as planned. */
   planned: number;
+  /** g in the bowl; may be more than was planned. */
+  inBowl: number;
   /** What of the last pour may be taken out again, and the name of its food. */
   spoonBack: (SpoonBack & { readonly name: string }) | undefined;
   busy: boolean;
@@ -17,7 +19,7 @@ export function AskBatch(props: {
   /** Whether the question takes the focus, so that it is in sight. */
   focus: boolean;
 }) {
-  const { asked, planned, spoonBack, busy, choose, focus } = props;
+  const { asked, planned, inBowl, spoonBack, busy, choose, focus } = props;
   const t = words().weighing.ask;
   const heading = useRef<HTMLHeadingElement>(null);
   const [taking, setTaking] = useState(false);
@@ -77,7 +79,7 @@ export function AskBatch(props: {
         </Button>
       )}
       <Button className="button" isDisabled={busy} onPress={() => choose({ keep: true })}>
-        {t.doKeep(planned)}
+        {t.doKeep(Math.max(planned, inBowl))}
       </Button>
       {asked.missed.length > 0 && (
         <details>

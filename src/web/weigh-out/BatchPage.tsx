@@ -183,6 +183,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
           key={batch.pours.length}
           asked={state.asked}
           planned={batch.grams}
+          inBowl={total}
           spoonBack={told?.spoonBack && { ...told.spoonBack, name: nameOf(told.spoonBack.food) }}
           busy={waits}
           choose={(agreed) => {
