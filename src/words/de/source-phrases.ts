@@ -4,6 +4,7 @@ export const PHRASES: readonly (readonly [english: string, said: string])[] = [
   ['from memory, confirm before relying on it', 'aus dem Gedächtnis, vor Gebrauch prüfen'],
   ['from memory', 'aus dem Gedächtnis'],
   ['own choice', 'eigene Wahl'],
+  ['read at second hand', 'aus zweiter Hand gelesen'],
   ['typed in', 'eingetippt'],
   ['read in a Dutch rendering', 'in niederländischer Fassung gelesen'],
   [

@@ -3,6 +3,7 @@ export const PHRASES: readonly (readonly [english: string, said: string])[] = [
   ['common practice, no source', 'gangbare praktijk, geen bron'],
   ['from memory, confirm before relying on it', 'uit het hoofd, voor gebruik nakijken'],
   ['from memory', 'uit het hoofd'],
+  ['read at second hand', 'uit de tweede hand gelezen'],
   ['own choice', 'eigen keuze'],
   ['typed in', 'ingetypt'],
   ['read in a Dutch rendering', 'gelezen in een Nederlandse versie'],

@@ -58,7 +58,7 @@ describe('what a table comes to', () => {
     expect(mystery?.composition).toEqual({});
     expect(proposal.mix?.shares).toEqual({ 'new-1': 60, 'new-3': 30, 'new-5': 5 });
     expect(proposal.notes.join(' ')).toMatch(/come to 95 %/);
-    expect(proposal.notes.join(' ')).toMatch(/1 food has no share/);
+    expect(proposal.notes.join(' ')).toMatch(/One food has no share/);
   });
 
   it('shares brought to 100 only where the keeper says so', () => {
