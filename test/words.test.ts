@@ -124,6 +124,59 @@ describe.each(LANGUAGES)('%s', (language) => {
   });
 });
 
+/** What a text that takes more than numbers, words and lists of words is called with. */
+const ARGUMENTS: Readonly<Record<string, readonly unknown[]>> = {
+  'weighing.lost.largerWith': [3, [{ name: 'X', grams: 3 }]],
+};
+const SAMPLES = [3, 1, 'X', ['X', 'Y'], ['X'], '2026-03-14', true];
+
+/** What a text says to sample arguments, all of one kind; those of a kind that it refuses say nothing. */
+function said(at: string, text: unknown): string[] {
+  if (typeof text !== 'function') return [String(text)];
+  const calls = ARGUMENTS[at]
+    ? [ARGUMENTS[at]]
+    : SAMPLES.map((sample) => Array.from({ length: 8 }, () => sample));
+  return calls.flatMap((args) => {
+    let made: unknown;
+    try {
+      made = text(...args);
+    } catch {
+      return [];
+    }
+    // A word where a number is due is no number: that is the sample's fault, not the text's.
+    return typeof made === 'string' && (typeof args[0] === 'number' || !made.includes('NaN')) ? [made] : [];
+  });
+}
+
+function textsOf(room: object, path = ''): [string, unknown][] {
+  return Object.entries(room).flatMap(([name, text]): [string, unknown][] => {
+    const at = path ? `${path}.${name}` : name;
+    return typeof text === 'object' && text !== null ? textsOf(text, at) : [[at, text]];
+  });
+}
+
+describe.each(['de', 'nl'] as const)('what is said in %s', (language) => {
+  it('has no value that was not written as words', async () => {
+    const { figures: _, ...own } = await wordsIn({ ...PLAIN_MANNER, language });
+    const all = textsOf(own).flatMap(([at, text]) => said(at, text).map((sentence) => [at, sentence]));
+    expect(all.length).toBeGreaterThan(2000);
+    expect(all.filter(([, sentence]) => /undefined|NaN|\[object/.test(sentence ?? ''))).toEqual([]);
+  });
+
+  it('is not left in English', async () => {
+    const { figures: _, ...own } = await wordsIn({ ...PLAIN_MANNER, language });
+    const { figures: __, ...english } = await wordsIn(PLAIN_MANNER);
+    const there = new Map(textsOf(english));
+    const left = textsOf(own).filter(
+      ([at, text]) =>
+        typeof text === 'string' &&
+        text === there.get(at) &&
+        text.split(/\s+/).filter((word) => /\p{L}{2}/u.test(word)).length > 2,
+    );
+    expect(left).toEqual([]);
+  });
+});
+
 it('no file asks for a text before the language is known', () => {
   expect(files.filter((file) => asksWhileLoaded(join(ROOT, file)))).toEqual([]);
 });

@@ -91,7 +91,7 @@ describe('actualMoisture', () => {
     // Within what the fresh moisture may be, it is only drier than the table.
     const near = actualMoisture({ ...lost, after: 118, freshSd: 1 });
     expect(near.moisture).toBe(0);
-    expect(near.note).toMatch(/counted as 0 %/);
+    expect(near.note).toMatch(/It counts as 0 %/);
     expect(near.high).toBeGreaterThan(10);
   });
 

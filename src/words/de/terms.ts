@@ -34,10 +34,6 @@ export const terms = (_f: Figures): Terms => ({
     word: 'Anteil',
     help: 'Wie viel eine Zutat von der Mischung ausmacht, nach Gewicht: 5 % von 300 g sind 15 g.',
   },
-  mayMove: {
-    word: 'Spielraum',
-    help: 'So wenig und so viel darf diese Zutat sein, damit der Rest noch passt.',
-  },
   sure: {
     word: 'wie sicher es sein soll',
     help: 'Packungen fallen verschieden aus. Je sicherer das Futter im Bereich liegen soll, desto weiter bleibt die Mischung von den Grenzen weg.',

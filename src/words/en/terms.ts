@@ -34,10 +34,6 @@ export const terms = (_f: Figures) => ({
     word: 'Share',
     help: 'How much of the mix a food is, by weight: 5 % of 300 g are 15 g.',
   },
-  mayMove: {
-    word: 'Room to move',
-    help: 'The least and the most this food may be while the rest still fits.',
-  },
   sure: {
     word: 'How sure to be',
     help: 'Bags vary. The surer you want to be that the food you pour is in range, the further the mix keeps from the limits.',

@@ -34,10 +34,6 @@ export const terms = (_f: Figures): Terms => ({
     word: 'aandeel',
     help: 'Hoeveel een ingrediënt van het mengsel uitmaakt, naar gewicht: 5 % van 300 g is 15 g.',
   },
-  mayMove: {
-    word: 'speelruimte',
-    help: 'Zo weinig en zo veel mag dit ingrediënt zijn terwijl de rest nog past.',
-  },
   sure: {
     word: 'hoe zeker het moet zijn',
     help: 'Geen pak is gelijk. Hoe zekerder je wilt zijn dat het voer binnen bereik ligt, hoe verder het mengsel van de grenzen blijft.',
