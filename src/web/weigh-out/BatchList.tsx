@@ -8,6 +8,7 @@ import { Contained } from '../shared/trouble/Contained.tsx';
 import { endWords, moment } from './view-model.ts';
 
 export function BatchList(props: { title: string; batches: readonly Batch[]; link(batch: Batch): string }) {
+  const t = words().weighing.begin;
   const parts = useParts(props.batches, { part: 20 });
   return (
     <section aria-label={props.title}>

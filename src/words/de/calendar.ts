@@ -163,7 +163,7 @@ export const calendar = (f: Figures): Calendar => {
       closeDay: (step) => `Schließen: ${step}`,
     },
     picture: {
-      bowl: 'In den Napf',
+      bowl: 'In die Schüssel',
       freeze: 'Gefrierfach',
       thaw: 'taut',
       dry: 'trocknet',

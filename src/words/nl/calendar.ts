@@ -161,7 +161,7 @@ export const calendar = (f: Figures): Calendar => {
       closeDay: (step) => `Sluiten: ${step}`,
     },
     picture: {
-      bowl: 'In het voerbakje',
+      bowl: 'In de kom',
       freeze: 'vriezer',
       thaw: 'ontdooit',
       dry: 'droogt',
