@@ -163,7 +163,7 @@ describe.each([
     await type(field, '50');
     const day = page.getByLabel('Whole ration of a day');
     await type(day, '0.1');
-    await page.getByText(/Whole ration of a day 0.1 is too low/).waitFor();
+    await page.getByText(/Whole ration of a day: 0.1 is too low/).waitFor();
     await type(day, '12');
     await verdictIs('in');
   });
@@ -195,7 +195,10 @@ describe.each([
     await page.getByText('“Pellet” stands for all that is fed beside the mix').waitFor({ state: 'attached' });
     await walnut.getByRole('button', { name: 'Remove Walnut from the ration' }).click();
     await page.getByText('Walnut is no longer fed beside the mix.').waitFor();
-    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+    await page
+      .getByRole('region', { name: 'Verdict' })
+      .getByRole('button', { name: 'Make it fit', exact: true })
+      .click();
     await verdictIs('in');
   });
 
