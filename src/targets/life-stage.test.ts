@@ -43,7 +43,9 @@ describe('the profile that a new animal starts from', () => {
 
   it('is said to be no profile for that animal where there is none', () => {
     for (const species of ['gerbil', 'spiny mouse', 'dormouse', 'degu'])
-      expect(profileFor(species, 'adult').notes.join(' ')).toContain(`The program has no needs for a ${species}`);
+      expect(profileFor(species, 'adult').notes.join(' ')).toContain(
+        `The program has no needs for a ${species}`,
+      );
     expect(profileFor(' ', 'adult').notes.join(' ')).toContain('The program has no needs for this animal');
     for (const species of ['golden hamster', 'hamster', 'mouse'])
       expect(profileFor(species, 'adult').notes.join(' ')).not.toContain('The program has no needs for');

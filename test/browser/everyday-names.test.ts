@@ -67,7 +67,10 @@ test('help with a word of the trade is large enough to press, and pushes no row 
     page.evaluate(
       `[...document.querySelectorAll('.food-page tr')].find((r) => r.textContent.startsWith('${row}')).offsetHeight`,
     ) as Promise<number>;
-  expect([await height('Rohasche'), await height('Fett')]).toEqual([await height('Fett'), await height('Fett')]);
+  expect([await height('Rohasche'), await height('Fett')]).toEqual([
+    await height('Fett'),
+    await height('Fett'),
+  ]);
   expect(await axeFindings(page)).toEqual([]);
   await page.getByRole('button', { name: /Rohasche/ }).click();
   await page

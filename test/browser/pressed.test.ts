@@ -27,7 +27,7 @@ test('a radio whose choice is saved stays where it was pressed', async () => {
   expect(await pressed('In days')).toBe(true);
   expect(await pressed('By weight')).toBe(true);
   await page.goto(`${bench.url}/#/calendar`);
-  expect(await pressed(/^From another day/)).toBe(true);
-  expect(await pressed(/^To another day/)).toBe(true);
+  expect(await pressed(/^I begin on another day/)).toBe(true);
+  expect(await pressed(/^It is ready by a day I choose/)).toBe(true);
   expect(bench.complaints).toEqual([]);
 });

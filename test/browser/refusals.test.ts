@@ -89,7 +89,7 @@ describe.each([
         .getByText(/not in range as it stands/)
         .waitFor();
       expect(await rows().count()).toBe(0);
-      await panel().getByRole('button', { name: 'Make it fit' }).click();
+      await panel().getByRole('button', { name: 'Make the mix fit' }).click();
       await verdictIs('in');
       await rows().first().waitFor();
     });
@@ -177,7 +177,10 @@ describe.each([
       await page.getByText('Millet is out: Bramble refuses it.').waitFor();
       await panel().getByRole('button', { name: 'Take that back' }).click();
       await page.getByText('Millet is out: Bramble refuses it.').waitFor({ state: 'detached' });
-      await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+      await page
+        .getByRole('region', { name: 'Verdict' })
+        .getByRole('button', { name: 'Make it fit', exact: true })
+        .click();
       await verdictIs('in');
     });
   });
@@ -255,7 +258,10 @@ describe.each([
 
     test('from the pellet to the ration in ten days: dates, grams and range of every day', async () => {
       await page.getByRole('checkbox', { name: /^Sorrel/ }).uncheck();
-      await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+      await page
+        .getByRole('region', { name: 'Verdict' })
+        .getByRole('button', { name: 'Make it fit', exact: true })
+        .click();
       await verdictIs('in');
       await tab('Change-over');
       await panel().getByText('Choose what is fed now.').waitFor();
@@ -375,7 +381,10 @@ describe.each([
       ],
     });
     await page.getByLabel('Other mixes').selectOption({ label: 'First mix' });
-    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+    await page
+      .getByRole('region', { name: 'Verdict' })
+      .getByRole('button', { name: 'Make it fit', exact: true })
+      .click();
     await verdictIs('in');
     await tab('If a food is left');
     await panel.getByRole('button', { name: 'Make it safe' }).click();

@@ -50,7 +50,10 @@ describe.each([
   });
 
   test('the mix is changed and kept again, and the two are laid side by side', async () => {
-    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+    await page
+      .getByRole('region', { name: 'Verdict' })
+      .getByRole('button', { name: 'Make it fit', exact: true })
+      .click();
     await verdictIs('in');
     await keep('Balanced');
     await versions.getByRole('button', { name: 'Compare Even shares' }).click();

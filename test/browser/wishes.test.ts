@@ -163,14 +163,14 @@ describe.each([
     await type(field, '50');
     const day = page.getByLabel('Whole ration of a day');
     await type(day, '0.1');
-    await page.getByText(/Whole ration of a day 0.1 is too low/).waitFor();
+    await page.getByText(/Whole ration of a day: 0.1 is too low/).waitFor();
     await type(day, '12');
     await verdictIs('in');
   });
 
   test('the pellet’s share may be chosen, and what was chosen is said with how far it could go', async () => {
     const pellet = beside('demo-pellet');
-    await type(pellet.getByLabel('Choose from'), '30');
+    await type(pellet.getByLabel('May be from'), '30');
     await type(pellet.getByLabel('to', { exact: true }), '70');
     await pellet
       .getByText(/Chosen: 50 %. A mix keeps every rule from \d+(\.\d+)? to \d+(\.\d+)? %/)
@@ -188,14 +188,17 @@ describe.each([
     await page.getByRole('button', { name: 'Done' }).click();
     const walnut = page.locator('.ration-row', { hasText: 'Walnut' });
     await type(walnut.getByLabel('Share of the whole ration'), '20');
-    await type(walnut.getByLabel('Choose from'), '0');
+    await type(walnut.getByLabel('May be from'), '0');
     await walnut.getByText(/Chosen: \d(\.\d+)? %/).waitFor();
     const parts = page.getByRole('list', { name: 'Parts of the whole ration' });
     expect(await parts.textContent()).toMatch(/Walnut \d(\.\d)? %/);
     await page.getByText('“Pellet” stands for all that is fed beside the mix').waitFor({ state: 'attached' });
     await walnut.getByRole('button', { name: 'Remove Walnut from the ration' }).click();
     await page.getByText('Walnut is no longer fed beside the mix.').waitFor();
-    await page.getByRole('button', { name: 'Make it fit', exact: true }).click();
+    await page
+      .getByRole('region', { name: 'Verdict' })
+      .getByRole('button', { name: 'Make it fit', exact: true })
+      .click();
     await verdictIs('in');
   });
 
@@ -232,7 +235,7 @@ describe.each([
     await page.reload();
     await verdictIs('in');
     await page.getByRole('button', { name: 'Settings' }).click();
-    expect(await beside('demo-pellet').getByLabel('Choose from').inputValue()).toBe('30');
+    expect(await beside('demo-pellet').getByLabel('May be from').inputValue()).toBe('30');
     expect(await page.getByLabel('Grams a day').inputValue()).toBe('6');
     await page.getByRole('button', { name: 'Settings' }).click();
     await wishes();

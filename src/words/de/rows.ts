@@ -31,7 +31,8 @@ export const rows = (f: Figures): Rows => ({
     either: (reasons) => f.either(reasons),
     ownMost: (share) => `du hast höchstens ${f.percent(share)} eingestellt`,
     ownLeast: (share) => `du hast mindestens ${f.percent(share)} eingestellt`,
-    caution: (what, share) => `${what}: der Warnhinweis erlaubt ${f.percent(share)}`,
+    caution: (food, share) => `${food} darf höchstens ${f.percent(share)} haben (Warnhinweis)`,
+    cautionOfMany: (share) => `Zutaten mit demselben Warnhinweis dürfen zusammen ${f.percent(share)} haben`,
     held: 'die festgehaltenen Zutaten lassen keinen Platz',
     counted: 'eine Regel zur Zahl der Zutaten steht im Weg',
     dropOne: 'bliebe eine Zutat liegen, wäre das Futter außerhalb des Bereichs',
@@ -40,6 +41,7 @@ export const rows = (f: Figures): Rows => ({
       names.length <= 2
         ? `${f.percent(share, 1)} hier ließen nichts übrig von: ${f.list(names)}.`
         : `${f.percent(share, 1)} hier ließen von ${f.number(names.length)} Zutaten nichts übrig: ${names.join(' · ')}.`,
+    notReached: (share, why) => `Auf ${f.percent(share, 1)} käme es damit nicht: ${why}.`,
     takeIt: 'Nehmen',
     leaveIt: 'Lassen',
     clash: (what) => `Zusammen damit nicht möglich: ${what}`,

@@ -33,7 +33,9 @@ export const rows = (f: Figures) => ({
     either: (reasons: readonly string[]) => f.either(reasons),
     ownMost: (share: number) => `you set ${f.percent(share)} at most`,
     ownLeast: (share: number) => `you set ${f.percent(share)} at least`,
-    caution: (what: string, share: number) => `${what}: its caution allows ${f.percent(share)}`,
+    /** A caution about one food, or about some that count together. */
+    caution: (food: string, share: number) => `${food} may have ${f.percent(share)} at most (its caution)`,
+    cautionOfMany: (share: number) => `foods with one caution may have ${f.percent(share)} together`,
     held: 'the foods you hold leave no room',
     counted: 'a rule on how many foods stands in the way',
     dropOne: 'it would not stay in range when a food is left',
@@ -42,6 +44,8 @@ export const rows = (f: Figures) => ({
       names.length <= 2
         ? `${f.percent(share, 1)} here would leave nothing of ${f.list(names)}.`
         : `${f.percent(share, 1)} here would leave nothing of ${f.number(names.length)} foods: ${names.join(' · ')}.`,
+    /** Said under that, where not even so the share can be had. */
+    notReached: (share: number, why: string) => `It would not come to ${f.percent(share, 1)}: ${why}.`,
     takeIt: 'Take it',
     leaveIt: 'Leave it',
     clash: (what: string) => `This cannot be kept together with: ${what}`,

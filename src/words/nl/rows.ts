@@ -31,7 +31,8 @@ export const rows = (f: Figures): Rows => ({
     either: (reasons) => f.either(reasons),
     ownMost: (share) => `je hebt hoogstens ${f.percent(share)} ingesteld`,
     ownLeast: (share) => `je hebt minstens ${f.percent(share)} ingesteld`,
-    caution: (what, share) => `${what}: de waarschuwing staat ${f.percent(share)} toe`,
+    caution: (food, share) => `${food} mag hoogstens ${f.percent(share)} hebben (waarschuwing)`,
+    cautionOfMany: (share) => `ingrediënten met dezelfde waarschuwing mogen samen ${f.percent(share)} hebben`,
     held: 'de vastgehouden ingrediënten laten geen ruimte',
     counted: 'een regel over het aantal ingrediënten staat in de weg',
     dropOne: 'als er een ingrediënt blijft liggen, is het voer buiten bereik',
@@ -40,6 +41,7 @@ export const rows = (f: Figures): Rows => ({
       names.length <= 2
         ? `${f.percent(share, 1)} hier zou niets overlaten van: ${f.list(names)}.`
         : `${f.percent(share, 1)} hier zou van ${f.number(names.length)} ingrediënten niets overlaten: ${names.join(' · ')}.`,
+    notReached: (share, why) => `Tot ${f.percent(share, 1)} zou het niet komen: ${why}.`,
     takeIt: 'Doen',
     leaveIt: 'Laten',
     clash: (what) => `Kan niet samen met: ${what}`,

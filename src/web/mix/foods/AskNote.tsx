@@ -1,4 +1,5 @@
 /** What a food's row says of the share that was asked of it: a question before other foods go, or what it came to. */
+import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import type { Ingredient, Problem } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
@@ -7,7 +8,7 @@ import { words } from '../../../words/words.ts';
 import { useAnswer } from '../../shared/answer.tsx';
 import { focusWhenThere } from '../../shared/focus.ts';
 import { engine } from '../../worker/engine.ts';
-import { askWords, isUnmet } from './ask-words.ts';
+import { askWords, isUnmet, notReachedWords } from './ask-words.ts';
 import type { useAsk } from './useAsk.ts';
 import './AskNote.css';
 
@@ -25,7 +26,14 @@ export function AskNote({ food, share, mix, ask, nameOf }: Props) {
   const { question, asked } = ask;
   const told =
     asked && isUnmet(asked.wanted, asked.got) && Math.abs(share - asked.got) < 0.05 ? asked : undefined;
-  const answer = useAskAnswer(mix, food.id, told?.wanted);
+  const answer = useAskAnswer(mix, food.id, question?.wanted ?? told?.wanted);
+  const notReached = question && notReachedWords(mix.problem, food.id, question.wanted, answer);
+  const card = useRef<HTMLDivElement>(null);
+  // A row low on the screen has its question below the edge, or under the strip of a phone.
+  const shown = question !== undefined || told !== undefined;
+  useEffect(() => {
+    if (shown) card.current?.scrollIntoView({ block: 'nearest' });
+  }, [shown]);
   const done = (act: () => void) => {
     act();
     focusWhenThere(`.share-row[data-food="${CSS.escape(food.id)}"] .thumb input`);
@@ -33,8 +41,9 @@ export function AskNote({ food, share, mix, ask, nameOf }: Props) {
   return (
     <div className="ask-note" aria-live="polite">
       {question && (
-        <div className="ask-card" data-ask="empties">
+        <div className="ask-card" data-ask="empties" ref={card}>
           <p>{t.empties(question.wanted, question.emptied.map(nameOf))}</p>
+          {notReached && <p>{notReached}</p>}
           <div className="button-row">
             <Button className="button small" onPress={() => done(() => void question.take())}>
               {t.takeIt}
@@ -46,7 +55,7 @@ export function AskNote({ food, share, mix, ask, nameOf }: Props) {
         </div>
       )}
       {!question && told && (
-        <div className="ask-card" data-ask="short">
+        <div className="ask-card" data-ask="short" ref={card}>
           <p>{askWords(mix.problem, food.id, told, answer)}</p>
           <Button className="quiet-button small" onPress={() => done(ask.leave)}>
             {t.close}

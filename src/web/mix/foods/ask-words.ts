@@ -34,16 +34,39 @@ export function askWords(
 ): string {
   const t = words().rows.ask;
   if (!answer) return t.short(asked.wanted, asked.got);
-  const reasons = answer.limits.map((limit) => limitWords(problem, food, limit, answer.near));
-  return t.why(asked.wanted, asked.got, reasons.length > 0 ? t.either(unique(reasons)) : t.others);
+  return t.why(asked.wanted, asked.got, reasonWords(problem, food, answer));
+}
+
+/** "It would not come to 60.5 %: fat would pass 7 %", of a share that no mix has; undefined where one may. */
+export function notReachedWords(
+  problem: Problem,
+  food: string,
+  wanted: number,
+  answer: AskAnswer | undefined,
+): string | undefined {
+  if (answer?.possible !== false) return undefined;
+  return words().rows.ask.notReached(wanted, reasonWords(problem, food, answer));
+}
+
+/** Short enough for a row: the limits of the target; where none of them stands in the way, the first of the others. */
+function reasonWords(problem: Problem, food: string, { limits, near }: AskAnswer): string {
+  const t = words().rows.ask;
+  const ofRules = limits.filter(({ pointer }) => pointer.startsWith('/rules/'));
+  const said = (ofRules.length > 0 ? ofRules : limits.slice(0, 1)).map((limit) =>
+    limitWords(problem, food, limit, near),
+  );
+  return said.length > 0 ? t.either([...new Set(said)]) : t.others;
 }
 
 function limitWords(problem: Problem, food: string, limit: AskLimit, near: boolean): string {
   const t = words().rows.ask;
   const { side, bound, pointer, subject, caution } = limit;
-  if (caution) return t.caution(subject, bound);
   if (pointer === DROP_ONE) return t.dropOne;
   const [list, row] = pointerSteps(pointer);
+  if (caution) {
+    const one = list === 'foods' ? problem.foods[Number(row)]?.name : undefined;
+    return one === undefined ? t.cautionOfMany(bound) : t.caution(one, bound);
+  }
   if (list === 'foods') {
     const own = problem.foods[Number(row)];
     if (own?.id === food) return side === 'max' ? t.ownMost(bound) : t.ownLeast(bound);
@@ -71,8 +94,4 @@ export function clashWords(
   if (!conflict || own.length === 0) return undefined;
   const others = conflict.filter((s) => !own.includes(s)).map((s) => s.sentence.replace(/\.$/, ''));
   return others.length > 0 ? words().rows.ask.clash(others.join('; ')) : undefined;
-}
-
-function unique(reasons: readonly string[]): string[] {
-  return [...new Set(reasons)];
 }
