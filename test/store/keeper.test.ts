@@ -479,6 +479,23 @@ describe('many small changes', () => {
     expect(asked.map((a) => a.change.id)).toEqual(['millet']);
   });
 
+  it('are not lost where another page took over the first of them, and sent it: the keeper is asked', async () => {
+    const before = shown('oats')!;
+    const first = { ...before, seller: 'First' };
+    write(first, before, { joins: true });
+    const asleep = keeper;
+    keeper = await opened('b');
+    keeper.adopt(() => false);
+    await answered();
+    keeper = asleep;
+    write({ ...first, seller: 'Second' }, first, { joins: true });
+    keeper = await opened('c');
+    keeper.adopt(() => false);
+    await answered();
+    const [waits] = keeper.view().waiting;
+    expect(waits).toMatchObject({ body: { seller: 'Second' }, theirs: { body: { seller: 'First' } } });
+  });
+
   it('do not take in what another page changed, which may be refused alone', async () => {
     const before = shown('oats')!;
     write({ ...before, grams: 2 }, before);
