@@ -382,6 +382,20 @@ describe('where the server does not answer', () => {
       expect(inBowl()).toEqual([1, 2, 3]);
     });
 
+    it('stays before what was poured on the page that took it over, whatever the clock says', async () => {
+      for (const grams of [1, 2]) pour(grams);
+      asked = [];
+      clock = -60_000;
+      keeper = await opened('b');
+      for (const grams of [3, 4]) pour(grams);
+      keeper.adopt(() => false);
+      expect(pours()).toEqual([1, 2, 3, 4]);
+      await loadedAnew('b', 'c');
+      expect(pours()).toEqual([1, 2, 3, 4]);
+      await allSent();
+      expect(inBowl()).toEqual([1, 2, 3, 4]);
+    });
+
     it('is taken over once from a page that was gone while it took it over', async () => {
       for (const grams of [1, 2]) pour(grams);
       const left = new Map(stored);
@@ -463,6 +477,41 @@ describe('many small changes', () => {
     expect(asked.map((a) => a.change.id)).toEqual(['oats']);
     await answered();
     expect(asked.map((a) => a.change.id)).toEqual(['millet']);
+  });
+
+  it('are not lost where another page took over the first of them, and sent it: the keeper is asked', async () => {
+    const before = shown('oats')!;
+    const first = { ...before, seller: 'First' };
+    write(first, before, { joins: true });
+    const asleep = keeper;
+    keeper = await opened('b');
+    keeper.adopt(() => false);
+    await answered();
+    keeper = asleep;
+    write({ ...first, seller: 'Second' }, first, { joins: true });
+    keeper = await opened('c');
+    keeper.adopt(() => false);
+    await answered();
+    const [waits] = keeper.view().waiting;
+    expect(waits).toMatchObject({ body: { seller: 'Second' }, theirs: { body: { seller: 'First' } } });
+  });
+
+  it('do not take in what another page changed, which may be refused alone', async () => {
+    const before = shown('oats')!;
+    write({ ...before, grams: 2 }, before);
+    asked = [];
+    keeper = await opened('b');
+    write({ ...before, seller: 'First' }, before, { joins: true });
+    keeper.adopt(() => false);
+    const both = shown('oats')!;
+    expect(both).toMatchObject({ grams: 2, seller: 'First' });
+    write({ ...both, seller: 'Second' }, both, { joins: true });
+    await answered('refused');
+    while (keeper.view().waiting.length > 0) {
+      await vi.advanceTimersByTimeAsync(400);
+      await answered();
+    }
+    expect(there('oats')).toMatchObject({ grams: before.grams, seller: 'Second' });
   });
 
   it('are sent when the page is left, beside a request that is on its way', async () => {

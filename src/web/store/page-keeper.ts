@@ -9,7 +9,7 @@ import { joinTabs } from './sync/tabs.ts';
 
 /** How long a page that said it was left has to come back (it may only be loaded anew), ms. */
 const GONE = 2000;
-/** The id of the page that stood in this tab before it was loaded anew. */
+/** The id of the page that was left in this tab last; none while one stands in it, since a tab may be copied. */
 const BEFORE = 'pouchful.tab';
 
 const tab = newId();
@@ -71,9 +71,14 @@ export function startKeeping(): void {
   look();
   document.addEventListener('visibilitychange', look);
   window.addEventListener('online', look);
-  window.addEventListener('pageshow', (event) => event.persisted && look());
+  window.addEventListener('pageshow', (event) => {
+    if (!event.persisted) return;
+    pageBefore();
+    look();
+  });
   window.addEventListener('pagehide', () => {
     keeper.leave();
+    noteLeft();
     tabs.leaving();
   });
   window.addEventListener('beforeunload', (event) => {
@@ -86,9 +91,17 @@ export function startKeeping(): void {
 function pageBefore(): string | undefined {
   try {
     const before = sessionStorage.getItem(BEFORE) ?? undefined;
-    sessionStorage.setItem(BEFORE, tab);
+    sessionStorage.removeItem(BEFORE);
     return before;
   } catch {
     return undefined;
+  }
+}
+
+function noteLeft(): void {
+  try {
+    sessionStorage.setItem(BEFORE, tab);
+  } catch {
+    // What is left here is found like that of any other page.
   }
 }

@@ -109,7 +109,7 @@ export class Keeper {
     const collides = conflicts.length > 0;
     const at = this.#parts.now();
     if (last && !collides && (last.theirs || (last.joins && joins && !last.sent && same(now, last.body)))) {
-      this.#outbox.replace([last], [{ ...last, body: merged, at }]);
+      this.#outbox.replace([last], [{ ...last, body: merged, at, writeId: this.#parts.newId() }]);
       this.#hearers.add(last.slot, heard);
       if (last.theirs) this.#rebase(this.#outbox.chain(kind, id), last.theirs, true);
     } else {
