@@ -203,7 +203,7 @@ describe.each([
   });
 
   test('a rule that counts is kept in every mix', async () => {
-    await type(page.getByLabel('How many'), '18');
+    await type(page.getByLabel('How many', { exact: true }), '18');
     await type(page.getByLabel('Share of each'), '6');
     await page.getByRole('alert').getByText('come to 108 %').waitFor();
     await type(page.getByLabel('Share of each'), '3');

@@ -20,7 +20,7 @@ describe('the list', () => {
     expect(CAUTIONS.length).toBeGreaterThanOrEqual(100);
     expect(CAUTIONS.length).toBeLessThanOrEqual(160);
     for (const { id, source, reason, way } of CAUTIONS) {
-      const cited = /\b(1[89]|20)\d\d\b|https?:\/\/|\bdoi\b/.test(source);
+      const cited = /\b(1[89]|20)\d\d\b|https?:\/\/|\bdoi\b|read at second hand/.test(source);
       expect(source === NO_SOURCE || source.endsWith('(from memory)') || cited, `${id}: ${source}`).toBe(
         true,
       );
