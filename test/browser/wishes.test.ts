@@ -221,7 +221,7 @@ describe.each([
     await page.getByRole('button', { name: 'Use the scale step, 1 g' }).click();
     await soon(() => page.getByLabel('No food under').inputValue()).toBe('1');
     await type(page.getByLabel('No food under'), '500');
-    await page.getByText(/No food under 500 is too high/).waitFor();
+    await page.getByText(/No food under: 500 is too high/).waitFor();
     await type(page.getByLabel('No food under'), '10');
     await balance();
     await verdictIs('in');

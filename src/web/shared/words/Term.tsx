@@ -20,7 +20,7 @@ export function Term({ of, children }: { of: keyof Words['terms']; children?: st
         onClick={() => setOpen(!open)}
         onKeyDown={(e) => e.key === 'Escape' && setOpen(false)}
       >
-        ?
+        <span className="term-mark">?</span>
       </button>
       <span id={id} role="note" hidden={!open}>
         {help}
