@@ -32,7 +32,7 @@ describe('files that are refused', () => {
     ['an empty file', '', /the file is empty/],
     ['one that was cut off', TEXT.slice(0, -40), /no JSON/],
     ['another program’s JSON', '{"foods":[]}', /\/format: it does not say its format/],
-    ['a list', '[]', /no export of Pouchful/],
+    ['a list', '[]', /no file of Pouchful/],
     [
       'a food for another keeper',
       '{"format":"pouchful-mix","version":1}',
@@ -52,7 +52,7 @@ describe('files that are refused', () => {
     ['a record of no kind', file([{ ...food, kind: 'pets' }]), /\/records\/0\/kind: "pets" is no kind/],
     ['a record without an id', file([{ ...food, id: 7 }]), /\/records\/0\/id: 7 is no id/],
     ['an id that its body does not have', file([{ ...food, id: 'other' }]), /\/records\/0\/body\/id/],
-    ['a record twice', file([food, food]), /\/records\/1\/id: "demo-pellet" stands twice/],
+    ['a record twice', file([food, food]), /\/records\/1\/id: “demo-pellet” stands twice/],
     [
       'a figure that cannot be',
       file([{ ...food, body: { ...pellet, composition: { PROCNT: 170 } } }]),
@@ -71,7 +71,7 @@ describe('files that are refused', () => {
     [
       'a mix whose animal is not there',
       file([{ kind: 'mixes', id: mix.id, body: mix }]),
-      /mixes "demo-mix": it names one of the animals, "demo-animal"/,
+      /mixes "demo-mix": it names “demo-animal” of animals/,
     ],
     ['brackets without end', '['.repeat(5000), /nested deeper/],
     ['a wrong list of what is gone', file([food], { gone: [3] }), /\/gone\/0/],
