@@ -1,4 +1,5 @@
 /** Small pictures drawn here; each is decoration beside words or under a label. */
+import { VerdictShape } from '../shared/verdict/VerdictShape.tsx';
 import type { MixState } from './useFormulation.ts';
 
 export function HoldIcon({ closed }: { closed: boolean }) {
@@ -16,53 +17,28 @@ export function HoldIcon({ closed }: { closed: boolean }) {
   );
 }
 
-/** Where the diamond of the ration lies beside the two posts of its range, as in the lanes of the nutrients. */
-const PLACED: Record<MixState, { readonly at: number; readonly posts: readonly [number, number] }> = {
-  sure: { at: 16, posts: [4, 28] },
-  if: { at: 16, posts: [4, 28] },
-  out: { at: 24, posts: [3, 13] },
-  none: { at: 16, posts: [21, 11] },
-  working: { at: 16, posts: [4, 28] },
-  fault: { at: 16, posts: [21, 11] },
-};
-
 /**
- * The state of the mix as a shape, a range with what is fed in it: a full diamond between its posts where that is sure; a
- * hollow one that may reach past a post where something is not known; a full one beyond its post where it is out of range;
- * posts that leave no room where no mix can be.
+ * The state of the mix as a shape: that of its verdict; dashed posts while it is worked out; posts that leave no room where
+ * no mix can be.
  */
 export function StateIcon({ state }: { state: MixState }) {
-  const { at, posts } = PLACED[state];
-  const inside = state === 'sure' || state === 'out';
-  const empty = state === 'none' || state === 'fault';
+  if (state === 'sure' || state === 'if' || state === 'out')
+    return <VerdictShape state={state} size={32} className="state-icon" />;
   return (
     <svg className="state-icon" viewBox="0 0 32 32" width="32" height="32" aria-hidden="true">
-      <path
-        d={posts.map((x) => `M${x} 4 V28`).join(' ')}
-        stroke="currentColor"
-        strokeWidth="3"
-        strokeDasharray={state === 'working' ? '3 4' : undefined}
-      />
-      {empty ? (
-        <path
-          d="M2 16 H9 M5 12 L9 16 L5 20 M30 16 H23 M27 12 L23 16 L27 20"
-          fill="none"
-          stroke="currentColor"
-          strokeWidth="2.5"
-        />
+      {state === 'working' ? (
+        <path d="M4 4 V28 M28 4 V28" stroke="currentColor" strokeWidth="3" strokeDasharray="3 4" />
       ) : (
-        state !== 'working' && (
+        <>
+          <path d="M21 4 V28 M11 4 V28" stroke="currentColor" strokeWidth="3" />
           <path
-            d={`M${at} 9 l7 7 -7 7 -7 -7 z`}
-            fill={inside ? 'currentColor' : 'none'}
+            d="M2 16 H9 M5 12 L9 16 L5 20 M30 16 H23 M27 12 L23 16 L27 20"
+            fill="none"
             stroke="currentColor"
-            strokeWidth="2"
-            strokeLinejoin="round"
+            strokeWidth="2.5"
           />
-        )
+        </>
       )}
-      {state === 'if' && <path d="M23 16 H32 M32 12.5 V19.5" stroke="currentColor" strokeWidth="2" />}
-      {state === 'out' && <path d="M13 16 H18" stroke="currentColor" strokeWidth="2" />}
     </svg>
   );
 }

@@ -2,7 +2,7 @@
 import type { BatchLabel } from '../../../kitchen/batch/label.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { words } from '../../../words/words.ts';
-import { VerdictShape } from '../VerdictLine.tsx';
+import { VerdictShape } from '../../shared/verdict/VerdictShape.tsx';
 import './jar-label.css';
 
 /** So many animals have room for what they are fed. */
@@ -25,7 +25,7 @@ export function JarLabel({ label }: { label: BatchLabel }) {
           </span>
         </p>
         <p className="weigh-jar-verdict" data-state={verdict.state}>
-          <VerdictShape state={verdict.state} />
+          <VerdictShape state={verdict.state} size={24} className="weigh-verdict-shape" />
           <b>{verdict.head}</b>
         </p>
         {told.map((sentence) => (
