@@ -1,7 +1,7 @@
 /** Every text of Pouchful in Dutch; the names are those of the English. */
-import type { Words } from '../en/index.ts';
-import { figuresOf } from '../figures.ts';
+import type { Rooms, Words } from '../en/index.ts';
 import type { Manner } from '../manner.ts';
+import { wordsOf } from '../words-of.ts';
 import { access } from './access.ts';
 import { advice } from './advice.ts';
 import { animals } from './animals.ts';
@@ -49,55 +49,53 @@ import { weighing } from './weighing.ts';
 import { why } from './why.ts';
 import { wishes } from './wishes.ts';
 
-export function dutch(manner: Manner): Words {
-  const f = figuresOf(manner);
-  return {
-    figures: f,
-    common: common(f),
-    shared: shared(f),
-    terms: terms(f),
-    frame: frame(f),
-    today: today(f),
-    start: start(f),
-    search: search(f),
-    mix: mix(f),
-    rows: rows(f),
-    beside: beside(f),
-    limits: limits(f),
-    nutrients: nutrients(f),
-    verdict: verdict(f),
-    formulation: formulation(f),
-    why: why(f),
-    wishes: wishes(f),
-    refusals: refusals(f),
-    versions: versions(f),
-    tradeOff: tradeOff(f),
-    sharing: sharing(f),
-    changeOver: changeOver(f),
-    foods: foods(f),
-    label: label(f),
-    cautions: cautions(f),
-    foodForms: foodForms(f),
-    targets: targets(f),
-    nutrition: nutrition(f),
-    shopping: shopping(f),
-    cupboard: cupboard(f),
-    calendar: calendar(f),
-    drying: drying(f),
-    kitchen: kitchen(f),
-    freezing: freezing(f),
-    weighing: weighing(f),
-    batch: batch(f),
-    feeding: feeding(f),
-    animals: animals(f),
-    keeping: keeping(f),
-    exchange: exchange(f),
-    access: access(f),
-    ownTable: ownTable(f),
-    pairing: pairing(f),
-    store: store(f),
-    household: household(f),
-    hurts: hurts(f),
-    advice: advice(f),
-  };
-}
+const rooms: Rooms = {
+  common,
+  shared,
+  terms,
+  frame,
+  today,
+  start,
+  search,
+  mix,
+  rows,
+  beside,
+  limits,
+  nutrients,
+  verdict,
+  formulation,
+  why,
+  wishes,
+  refusals,
+  versions,
+  tradeOff,
+  sharing,
+  changeOver,
+  foods,
+  label,
+  cautions,
+  foodForms,
+  targets,
+  nutrition,
+  shopping,
+  cupboard,
+  calendar,
+  drying,
+  kitchen,
+  freezing,
+  weighing,
+  batch,
+  feeding,
+  animals,
+  keeping,
+  exchange,
+  access,
+  ownTable,
+  pairing,
+  store,
+  household,
+  hurts,
+  advice,
+};
+
+export const dutch = (manner: Manner): Words => wordsOf(rooms, manner);
