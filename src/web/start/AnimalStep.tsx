@@ -4,7 +4,7 @@ import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
 import { dailySuggestion } from '../../household/reckon/daily-grams.ts';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
-import { type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
+import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
@@ -15,7 +15,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import type { OwnMix } from './useOwnMix.ts';
 
-const STAGES: readonly LifeStage[] = ['adult', 'growing', 'breeding', 'old'];
+const STAGES = Object.keys(LIFE_STAGES) as LifeStage[];
 
 export function AnimalStep({ own }: { own: OwnMix }) {
   const t = words().start.animal;
