@@ -196,7 +196,7 @@ describe('drying on a phone', () => {
     await clean(page);
     await page.reload();
     await page.getByRole('heading', { name: 'Too damp to keep' }).waitFor();
-    expect((await kept()).lots).toHaveLength(1);
+    await expect.poll(async () => (await kept()).lots).toHaveLength(1);
     await button('Dry on').click();
     await page.getByText(/90 g, about 31.* weighed, and dried on/).waitFor();
     await next()
@@ -314,7 +314,9 @@ describe('drying on a phone', () => {
     await expect.poll(async () => (await kept()).dryingRuns.at(-1)?.endedAt).toBeDefined();
     const last = (await kept()).dryingRuns.at(-1)!;
     expect(last).toMatchObject({ load: { n: 2, of: 2 }, accepted: { note: 'every piece breaks' } });
-    expect((await kept()).lots.at(-1)).toMatchObject({ form: 'dried', driedIn: last.id, grams: 22 });
+    await expect
+      .poll(async () => (await kept()).lots.at(-1))
+      .toMatchObject({ form: 'dried', driedIn: last.id, grams: 22 });
     expect(bench.complaints).toEqual([]);
   });
 });

@@ -226,9 +226,9 @@ describe.each([
     await sum()
       .getByText(/Alder Mill sends nothing below €5.00/)
       .waitFor();
-    expect((await kept()).kitchen[0]!.sellers).toEqual([
-      { seller: 'Alder Mill', delivery: 4, minimumOrder: 5 },
-    ]);
+    await expect
+      .poll(async () => (await kept()).kitchen[0]!.sellers)
+      .toEqual([{ seller: 'Alder Mill', delivery: 4, minimumOrder: 5 }]);
     await alder.getByLabel('Minimum order').fill('');
     await alder.getByLabel('Minimum order').press('Enter');
     await clean(page);
@@ -244,10 +244,12 @@ describe.each([
     await millet.getByText(/^1 × 1 kg from/).waitFor({ state: 'detached' });
     await millet.getByRole('button', { name: 'Put it back' }).click();
     await millet.getByText(/^1 × 1 kg from Alder Mill/).waitFor();
-    expect((await kept()).offers.find((o) => o.food === 'millet')).toMatchObject({
-      price: 2,
-      packGrams: 1000,
-    });
+    await expect
+      .poll(async () => (await kept()).offers.find((o) => o.food === 'millet'))
+      .toMatchObject({
+        price: 2,
+        packGrams: 1000,
+      });
   });
 
   test('a food dried at home is bought fresh, with its trimmings', async () => {
@@ -283,10 +285,12 @@ describe.each([
     await carrot.getByText(/^1 × 1 kg fresh from Market stall/).waitFor();
     await carrot.getByText(/is left over once dried/).waitFor();
     await clean(page);
-    expect((await kept()).kitchen[0]!.driedAtHome).toEqual([
-      { food: 'carrot-dried', fresh: 'sr28:11124', moisture: 10, trimLoss: 20 },
-    ]);
-    expect((await kept()).offers.find((o) => o.food === 'carrot-dried')?.form).toBe('fresh');
+    await expect
+      .poll(async () => (await kept()).kitchen[0]!.driedAtHome)
+      .toEqual([{ food: 'carrot-dried', fresh: 'sr28:11124', moisture: 10, trimLoss: 20 }]);
+    await expect
+      .poll(async () => (await kept()).offers.find((o) => o.food === 'carrot-dried')?.form)
+      .toBe('fresh');
   });
 
   test('any fresh food of the tables may be chosen, and left again', async () => {
@@ -316,17 +320,21 @@ describe.each([
       .waitFor();
     await page.locator('.shop-line#shop-rolled-oats').waitFor({ state: 'detached' });
     await clean(page);
-    expect((await kept()).lots.map((l) => [l.food, l.grams, l.price, l.seller, l.boughtOn, l.form])).toEqual([
-      ['rolled-oats', 500, 0.8, 'Alder Mill', '2026-03-10', 'dry'],
-      ['millet', 1000, 2, 'Alder Mill', '2026-03-10', 'dry'],
-    ]);
+    await expect
+      .poll(async () =>
+        (await kept()).lots.map((l) => [l.food, l.grams, l.price, l.seller, l.boughtOn, l.form]),
+      )
+      .toEqual([
+        ['rolled-oats', 500, 0.8, 'Alder Mill', '2026-03-10', 'dry'],
+        ['millet', 1000, 2, 'Alder Mill', '2026-03-10', 'dry'],
+      ]);
     await told().getByRole('link', { name: 'Plan the freezing' }).waitFor();
     await told().getByRole('button', { name: 'Undo' }).click();
     await told()
       .getByText(/Taken back:/)
       .waitFor();
     await page.locator('.shop-line#shop-rolled-oats').waitFor();
-    expect((await kept()).lots).toEqual([]);
+    await expect.poll(async () => (await kept()).lots).toEqual([]);
     await told().getByRole('button', { name: 'Close' }).click();
 
     // What is fresh lives in no freezer, so nothing is asked.
@@ -338,9 +346,11 @@ describe.each([
     await line('carrot-dried')
       .getByText(/fresh: dry it first/)
       .waitFor();
-    expect((await kept()).lots).toMatchObject([
-      { food: 'carrot-dried', grams: 1000, form: 'fresh', price: 1.5, seller: 'Market stall' },
-    ]);
+    await expect
+      .poll(async () => (await kept()).lots)
+      .toMatchObject([
+        { food: 'carrot-dried', grams: 1000, form: 'fresh', price: 1.5, seller: 'Market stall' },
+      ]);
   });
 
   test('where one of several is not kept, it says which, and keeps nothing twice', async () => {
@@ -360,14 +370,18 @@ describe.each([
     await told()
       .getByText(/In your stock: Rolled oats, 500 g/)
       .waitFor();
-    expect((await kept()).lots.map((l) => l.food)).toEqual(['carrot-dried', 'rolled-oats']);
+    await expect
+      .poll(async () => (await kept()).lots.map((l) => l.food))
+      .toEqual(['carrot-dried', 'rolled-oats']);
     await told().getByRole('button', { name: 'Try the rest again' }).click();
     await told()
       .getByText(/Rolled oats, 500 g and Millet, 1 kg/)
       .waitFor();
     await page.unroute('**/api/lots/**');
     bench.complaints.splice(heard);
-    expect((await kept()).lots.map((l) => l.food)).toEqual(['carrot-dried', 'rolled-oats', 'millet']);
+    await expect
+      .poll(async () => (await kept()).lots.map((l) => l.food))
+      .toEqual(['carrot-dried', 'rolled-oats', 'millet']);
     await page.locator('.shop-line#shop-millet').waitFor({ state: 'detached' });
     await clean(page);
     await told().getByRole('button', { name: 'Close' }).click();

@@ -124,6 +124,9 @@ test('a lot barred on one stays barred, though the other saves a form that was o
 
 test('the same changed on both is shown side by side, and the keeper chooses', async () => {
   const here = await lotForm(phone);
+  await at(desktop, 'cupboard/oats');
+  // A form opened before the phone's seller came would rightly ask on the desktop already.
+  await desktop.getByText('Alder Mill').waitFor();
   const there = await lotForm(desktop);
   await here.fill('Birch');
   await there.fill('Cedar');
