@@ -134,6 +134,12 @@ export function demoHousehold(updatedAt = '2026-01-01T00:00:00.000Z'): Household
     dryingRuns: [],
     batches: [],
     kitchen: [],
+    weighings: [],
+    feedings: [],
+    trials: [],
+    notes: [],
+    photos: [],
+    keeper: [],
   };
 }
 

@@ -101,6 +101,9 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   sayProteinFactors,
   toRecords,
   sayPrintedLists,
+  // Weighings, feedings, trials, notes, pictures and the keeper are records like any others; a Pouchful that does not know
+  // them must not open the file.
+  '',
 ];
 
 /** The number of the newest step. */

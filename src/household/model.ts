@@ -1,7 +1,8 @@
 /** What a household keeps. Stored by `store.ts`, sent by the server, shown by the web client. */
+import type { Condition, Feeding, Gone, Keeper, Note, Photo, Trial, Weighing } from '../care/model.ts';
 import type { Evidenced } from '../foods/evidence.ts';
 import type { Problem } from '../formulation/problem/problem.ts';
-import type { Batch, DryingRun, Kitchen, Lot, Offer, Pour } from '../kitchen/model.ts';
+import type { Batch, Day, DryingRun, Kitchen, Lot, Offer, Pour } from '../kitchen/model.ts';
 import type { LifeStage } from '../targets/life-stage.ts';
 import type { TargetProfile } from '../targets/profile.ts';
 
@@ -30,6 +31,26 @@ export interface Animal {
   readonly refuses: readonly string[];
   /** What it is fed a day, g as weighed; absent where nobody has said. */
   readonly dailyGrams?: number;
+  /** Day of birth, or about that day; absent where nobody knows. */
+  readonly born?: { readonly on: Day; readonly about?: true };
+  readonly sex?: 'female' | 'male';
+  /** What it is in, and what a vet has said of it; those that are over stay on record. */
+  readonly conditions?: readonly Condition[];
+  /** It has a running wheel. Absent where nobody has said. */
+  readonly wheel?: boolean;
+  /** Degrees Celsius of the room, where it is cold. */
+  readonly room?: number;
+  /** It lives by daylight and so sees the days grow short; the lamp's light keeps the seasons from it where false. */
+  readonly daylight?: boolean;
+  /** g of the tub it is weighed in; absent where it is weighed without one. */
+  readonly tub?: number;
+  /** What it weighs in health, g, as the keeper or a vet says. */
+  readonly usualGrams?: number;
+  /** Ids of foods that it knows from elsewhere: they need no trial. */
+  readonly knows?: readonly string[];
+  readonly notes?: string;
+  /** Its record stays; nothing is due for it any more. */
+  readonly gone?: Gone;
   readonly invented: boolean;
 }
 
@@ -72,6 +93,13 @@ export interface Household {
   readonly batches: readonly Batch[];
   /** One entry at most: what the kitchen has. */
   readonly kitchen: readonly Kitchen[];
+  readonly weighings: readonly Weighing[];
+  readonly feedings: readonly Feeding[];
+  readonly trials: readonly Trial[];
+  readonly notes: readonly Note[];
+  readonly photos: readonly Photo[];
+  /** One entry at most: whom to call, and what the keeper cannot touch. */
+  readonly keeper: readonly Keeper[];
 }
 
 /** The kinds of objects a household keeps, by the name of their list. */
@@ -89,6 +117,12 @@ export const KINDS = [
   'dryingRuns',
   'batches',
   'kitchen',
+  'weighings',
+  'feedings',
+  'trials',
+  'notes',
+  'photos',
+  'keeper',
 ] as const satisfies readonly Kind[];
 
 /** One object of a kind, known by its id. */

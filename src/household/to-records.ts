@@ -85,7 +85,7 @@ export function toRecords(db: Database.Database): void {
   const animalsOf = (mix: MixesRow) => animals.filter((a) => a.mix_id === mix.id).map((a) => a.animal_id);
   const kitchen = (table: string) => all<JsonRow>(table).map(({ id, body }) => ({ id, body }));
   const object = <T extends { id: string }>(o: T) => ({ id: o.id, body: JSON.stringify(o) });
-  const kept: Record<Kind, { id: string; body: string }[]> = {
+  const kept: Partial<Record<Kind, { id: string; body: string }[]>> = {
     foods: all<FoodsRow>('foods').map(foodFrom).map(object),
     profiles: all<ProfilesRow>('profiles').map(profileFrom).map(object),
     animals: all<AnimalsRow>('animals').map(animalFrom).map(object),

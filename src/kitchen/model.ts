@@ -55,6 +55,8 @@ export interface Lot {
   readonly driedIn?: string;
   /** g of water per 100 g, where it was measured or follows from a drying run. */
   readonly moisture?: number;
+  /** g that were left of it when somebody last weighed it, before that day's food was taken; for what is fed from the pack. */
+  readonly left?: { readonly grams: number; readonly on: Day };
 }
 
 /** A food of the mix that the keeper buys fresh and dries. */

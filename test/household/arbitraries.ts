@@ -4,10 +4,11 @@
  * left, and things that name others which are gone.
  */
 import fc from 'fast-check';
+import { ALLERGENS, CONDITIONS, SEEN } from '../../src/care/model.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../src/foods/food.ts';
 import type { Household, Kept, Kind } from '../../src/household/model.ts';
 import { NUTRIENTS, type Tag } from '../../src/nutrition/nutrients.ts';
-import { LIFE_STAGES, type LifeStage } from '../../src/targets/life-stage.ts';
+import { LIFE_STAGES, type LifeStage, SPECIES } from '../../src/targets/life-stage.ts';
 import { PROFILES } from '../../src/targets/profiles.ts';
 
 /** Ids that records of a household share, so that some of what is named is there and some is gone. */
@@ -209,11 +210,34 @@ const animal = (id: string): fc.Arbitrary<Kept<'animals'>> =>
   kept({
     id: fc.constant(id),
     name,
-    species: name,
+    species: fc.oneof(name, fc.constantFrom(...SPECIES)),
     lifeStage: fc.constantFrom(...(Object.keys(LIFE_STAGES) as LifeStage[])),
     profileId,
     refuses: fewIds(IDS.food),
     dailyGrams: maybe(between(0.001, 100_000, 6, 12)),
+    born: maybe(kept({ on: day, about: maybe(fc.constant(true as const)) })),
+    sex: maybe(fc.constantFrom('female' as const, 'male' as const)),
+    conditions: maybe(
+      fc.uniqueArray(
+        kept({
+          what: fc.constantFrom(...CONDITIONS),
+          since: day,
+          until: maybe(day),
+          young: maybe(fc.constantFrom(0, 7, 50)),
+          vet: maybe(fc.constant(true as const)),
+          note: maybe(words),
+        }),
+        { selector: (c) => `${c.what} ${c.since}`, maxLength: 4 },
+      ),
+    ),
+    wheel: maybe(fc.boolean()),
+    room: maybe(between(-30, 60, 12, 21)),
+    daylight: maybe(fc.boolean()),
+    tub: maybe(weight),
+    usualGrams: maybe(between(0.1, 20_000, 35, 150)),
+    knows: maybe(fewIds(IDS.food)),
+    notes: maybe(words),
+    gone: maybe(kept({ how: fc.constantFrom('died' as const, 'given away' as const), on: day })),
     invented: fc.boolean(),
   }) as fc.Arbitrary<Kept<'animals'>>;
 
@@ -492,6 +516,88 @@ const kitchen = (): fc.Arbitrary<Kept<'kitchen'>> =>
     ),
   }) as fc.Arbitrary<Kept<'kitchen'>>;
 
+const bodyWeight = between(0.1, 20_000, 35, 150);
+const weighing = (id: string): fc.Arbitrary<Kept<'weighings'>> =>
+  kept({
+    id: fc.constant(id),
+    animalId: oneOf(IDS.animal),
+    at: moment,
+    grams: bodyWeight,
+    tub: maybe(weight),
+    sure: maybe(fc.constant(true as const)),
+    note: maybe(words),
+  }) as fc.Arbitrary<Kept<'weighings'>>;
+
+const remains = kept({
+  grams: maybe(grams),
+  parts: maybe(fc.constant({ millet: 0, oats: 1.5 })),
+  sorted: maybe(fc.constant(true as const)),
+  mostly: maybe(fewIds(IDS.food)),
+});
+const feeding = (id: string): fc.Arbitrary<Kept<'feedings'>> =>
+  kept({
+    id: fc.constant(id),
+    animalId: oneOf(IDS.animal),
+    on: day,
+    at: maybe(moment),
+    mix: maybe(kept({ batchId: maybe(oneOf(IDS.batch)), grams })),
+    beside: few(kept({ food: oneOf(IDS.food), lot: maybe(oneOf(IDS.lot)), grams }), 3),
+    left: maybe(
+      kept({
+        on: day,
+        since: maybe(day),
+        bowl: maybe(remains),
+        hoard: maybe(remains),
+        note: maybe(words),
+      }),
+    ),
+  }) as fc.Arbitrary<Kept<'feedings'>>;
+
+const trial = (id: string): fc.Arbitrary<Kept<'trials'>> =>
+  kept({
+    id: fc.constant(id),
+    animalId: oneOf(IDS.animal),
+    food: oneOf(IDS.food),
+    name,
+    beside: maybe(kept({ food: oneOf(IDS.food), name })),
+    grams: maybe(weight),
+    days: few(day),
+    offerings: fc.uniqueArray(
+      kept({
+        on: day,
+        seen: fc.constantFrom(...SEEN),
+        grams: maybe(weight),
+        left: maybe(grams),
+        note: maybe(words),
+      }),
+      { selector: (o) => o.on, maxLength: 5 },
+    ),
+    endedOn: maybe(day),
+    others: maybe(overruled),
+  }) as fc.Arbitrary<Kept<'trials'>>;
+
+const note = (id: string): fc.Arbitrary<Kept<'notes'>> =>
+  kept({
+    id: fc.constant(id),
+    animalId: oneOf(IDS.animal),
+    on: day,
+    kind: fc.constantFrom('seen' as const, 'vet' as const),
+    text: reason,
+  }) as fc.Arbitrary<Kept<'notes'>>;
+
+const photo = (id: string): fc.Arbitrary<Kept<'photos'>> =>
+  kept({ id: fc.constant(id), jpeg: fc.constantFrom('/9j/4AAQSkZJRg==', `/9j/${'A'.repeat(100_000)}`) });
+
+const phone = fc.constantFrom('', '+49 (30) 123-456', '000');
+const keeper = (): fc.Arbitrary<Kept<'keeper'>> =>
+  kept({
+    id: fc.constant('keeper' as const),
+    vet: maybe(kept({ name: maybe(name), phone: maybe(phone), emergency: maybe(phone) })),
+    allergies: maybe(fc.shuffledSubarray([...ALLERGENS])),
+    south: maybe(fc.constant(true as const)),
+    forSitter: maybe(words),
+  }) as fc.Arbitrary<Kept<'keeper'>>;
+
 /** A record of each kind by its id, as the household accepts it. */
 export const RECORDS: { readonly [K in Kind]: (id: string) => fc.Arbitrary<Kept<K>> } = {
   foods: food,
@@ -504,6 +610,12 @@ export const RECORDS: { readonly [K in Kind]: (id: string) => fc.Arbitrary<Kept<
   dryingRuns: run,
   batches: batch,
   kitchen,
+  weighings: weighing,
+  feedings: feeding,
+  trials: trial,
+  notes: note,
+  photos: photo,
+  keeper,
 };
 
 /** Ids that a drawn record may name, by kind; those of foods are names of foods. */
@@ -532,4 +644,10 @@ export const household: fc.Arbitrary<Household> = fc.record({
   dryingRuns: some(run, there(IDS.run)),
   batches: some(batch, IDS.batch),
   kitchen: some(kitchen, ['kitchen']),
+  weighings: some(weighing, ['weighing-1', 'weighing-2', 'weighing-3', 'weighing-4']),
+  feedings: some(feeding, ['feeding-1', 'feeding-2', 'feeding-3']),
+  trials: some(trial, ['trial-1', 'trial-2']),
+  notes: some(note, ['note-1', 'note-2']),
+  photos: some(photo, ['animal-1', 'animal-2']),
+  keeper: some(keeper, ['keeper']),
 });

@@ -12,4 +12,10 @@ export const EMPTY: Household = {
   dryingRuns: [],
   batches: [],
   kitchen: [],
+  weighings: [],
+  feedings: [],
+  trials: [],
+  notes: [],
+  photos: [],
+  keeper: [],
 };

@@ -78,6 +78,8 @@ export const money = upTo(MOST_MONEY);
 export const grams = upTo(MOST_GRAMS);
 /** g of what is there: above 0. */
 export const weight = z.number().gt(0).min(LEAST_WEIGHT).max(MOST_GRAMS);
+/** g of one animal: a newborn dwarf hamster weighs over a gram, a rat under a kilogram. */
+export const bodyWeight = z.number().min(0.1).max(20_000);
 export const dailyGrams = z.number().gt(0).min(LEAST_WEIGHT).max(MOST_DAILY_GRAMS);
 /** 0 to below 1. */
 export const probability = z.number().min(0).lt(1).refine(noCrumb, CRUMB);

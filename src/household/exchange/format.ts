@@ -3,6 +3,6 @@
 export const HOUSEHOLD_FORMAT = 'pouchful-household';
 export const PART_FORMAT = 'pouchful-part';
 /** Of the format of both; one more whenever an older program could not read it. */
-export const FORMAT_VERSION = 2;
+export const FORMAT_VERSION = 3;
 /** Bytes of a file that is brought in, at most. */
 export const MOST_FILE_BYTES = 50_000_000;

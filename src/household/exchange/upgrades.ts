@@ -5,7 +5,11 @@ import { withPrintedLists } from '../reckon/foods/printed-lists.ts';
 import { FORMAT_VERSION } from './format.ts';
 
 /** From version i + 1 to i + 2, by place. A file is changed only where its shape was; what records hold is checked after. */
-const STEPS: readonly ((file: Record<string, unknown>) => Record<string, unknown>)[] = [putPrintedLists];
+const STEPS: readonly ((file: Record<string, unknown>) => Record<string, unknown>)[] = [
+  putPrintedLists,
+  // Version 3 knows more kinds of records; what an older file holds is as it was.
+  (file) => file,
+];
 
 /** @param version of the file, from 1 to the newest */
 export function upgraded(file: Record<string, unknown>, version: number): Record<string, unknown> {

@@ -16,6 +16,9 @@ export function isWhole(kind: Kind, path: Path): boolean {
     last === 'cold' ||
     last === 'ratio' ||
     last === 'lots' ||
+    last === 'days' ||
+    last === 'bowl' ||
+    last === 'hoard' ||
     last === 'was' ||
     last === 'now'
   );
@@ -42,6 +45,12 @@ export function identityAt(path: Path): (item: unknown) => string | undefined {
       return by('food');
     case 'sellers':
       return by('seller');
+    case 'offerings':
+      return by('on');
+    case 'conditions':
+      return by('what', 'since');
+    case 'beside':
+      return by('id', 'food', 'lot');
     case 'pins':
       return by('step');
     default:

@@ -1,6 +1,7 @@
 /** Whether a record is one that every screen can show: asked when it is written, read from a file, or brought in. */
 import type { z } from '@hono/zod-openapi';
 import type { Kind } from '../model.ts';
+import { CARE_SCHEMAS } from './care-schemas.ts';
 import { type Fault, faultOf } from './fault-words.ts';
 import { KITCHEN_SCHEMAS } from './kitchen-schemas.ts';
 import { plainFault } from './plain-json.ts';
@@ -15,6 +16,7 @@ export const SCHEMAS = {
   mixes: mixSchema,
   versions: versionSchema,
   ...KITCHEN_SCHEMAS,
+  ...CARE_SCHEMAS,
 } satisfies Record<Kind, z.ZodType>;
 
 /** What is wrong with a record of a kind, with the field and the way out; undefined where it can be kept and shown. */

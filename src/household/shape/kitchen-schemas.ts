@@ -45,6 +45,7 @@ const lotSchema = z
     barred: z.strictObject({ why: words.min(1), on: day }).optional(),
     driedIn: id.optional(),
     moisture: percent.optional(),
+    left: z.strictObject({ grams, on: day }).optional(),
   })
   .openapi('Lot');
 

@@ -15,7 +15,7 @@ const MOST_HOUSEHOLD_BYTES = 100_000_000;
 interface Quota {
   readonly most: number;
   /** How to make room. */
-  readonly instead: 'delete' | 'beginNew' | 'changeKitchen';
+  readonly instead: 'delete' | 'beginNew' | 'changeKitchen' | 'changeKeeper';
 }
 
 /** Of each kind, those that are there now; deleted ones do not count. */
@@ -30,6 +30,12 @@ const QUOTAS: Readonly<Record<Kind, Quota>> = {
   dryingRuns: { most: 10_000, instead: 'beginNew' },
   batches: { most: 10_000, instead: 'beginNew' },
   kitchen: { most: 1, instead: 'changeKitchen' },
+  weighings: { most: 100_000, instead: 'beginNew' },
+  feedings: { most: 100_000, instead: 'beginNew' },
+  trials: { most: 10_000, instead: 'beginNew' },
+  notes: { most: 50_000, instead: 'delete' },
+  photos: { most: 500, instead: 'delete' },
+  keeper: { most: 1, instead: 'changeKeeper' },
 };
 
 const encoder = new TextEncoder();

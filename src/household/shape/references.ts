@@ -13,7 +13,7 @@ import type { Fault } from './fault-words.ts';
 /** A thing named in a record. */
 export interface Named {
   /** Of a record, its kind; "food" may be an own food, a reference number, or a food as a mix or batch calls it. */
-  readonly kind: 'profiles' | 'animals' | 'mixes' | 'lots' | 'dryingRuns' | 'food';
+  readonly kind: 'profiles' | 'animals' | 'mixes' | 'lots' | 'dryingRuns' | 'batches' | 'food';
   readonly id: string;
   /** JSON pointer to where it stands. */
   readonly field: string;
@@ -22,9 +22,10 @@ export interface Named {
 const NAMING: { readonly [K in Kind]: (body: Kept<K>) => Named[] } = {
   foods: () => [],
   profiles: () => [],
-  animals: ({ profileId, refuses }) => [
+  animals: ({ profileId, refuses, knows = [] }) => [
     { kind: 'profiles', id: profileId, field: '/profileId' },
     ...each('food', refuses, '/refuses'),
+    ...each('food', knows, '/knows'),
   ],
   mixes: ({ profileId, animalIds }) => [
     ...each('animals', animalIds, '/animalIds'),
@@ -54,7 +55,30 @@ const NAMING: { readonly [K in Kind]: (body: Kept<K>) => Named[] } = {
     ),
     ...(next ? [{ kind: 'mixes', id: next.mixId, field: '/next/mixId' } as const] : []),
   ],
+  weighings: ofAnimal,
+  feedings: (feeding) => [
+    ...ofAnimal(feeding),
+    ...(feeding.mix?.batchId === undefined
+      ? []
+      : [{ kind: 'batches', id: feeding.mix.batchId, field: '/mix/batchId' } as const]),
+    ...feeding.beside.flatMap(({ food, lot }, i): Named[] => [
+      { kind: 'food', id: food, field: `/beside/${i}/food` },
+      ...(lot === undefined ? [] : [{ kind: 'lots', id: lot, field: `/beside/${i}/lot` } as const]),
+    ]),
+  ],
+  trials: (trial) => [
+    ...ofAnimal(trial),
+    { kind: 'food', id: trial.food, field: '/food' },
+    ...(trial.beside ? [{ kind: 'food', id: trial.beside.food, field: '/beside/food' } as const] : []),
+  ],
+  notes: ofAnimal,
+  photos: ({ id }) => [{ kind: 'animals', id, field: '/id' }],
+  keeper: () => [],
 };
+
+function ofAnimal({ animalId }: { animalId: string }): Named[] {
+  return [{ kind: 'animals', id: animalId, field: '/animalId' }];
+}
 
 const each = (kind: Named['kind'], ids: readonly string[], field: string): Named[] =>
   ids.map((id, i) => ({ kind, id, field: `${field}/${i}` }));

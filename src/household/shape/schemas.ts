@@ -3,9 +3,11 @@
  * A mix may be unfinished (shares off 100, rules that collide): its shape is checked here, its sense by the formulation.
  */
 import { z } from '@hono/zod-openapi';
+import { CONDITIONS } from '../../care/model.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import {
   amount,
+  bodyWeight,
   byId,
   composition,
   dailyGrams,
@@ -18,6 +20,7 @@ import {
   pasted,
   share,
   tag,
+  weight,
   words,
 } from '../../formulation/problem/fields.ts';
 import { problemSchema, ratio } from '../../formulation/problem/schema.ts';
@@ -118,6 +121,34 @@ export const animalSchema = z
     profileId: id,
     refuses: z.array(id).max(500),
     dailyGrams: dailyGrams.optional(),
+    born: z.strictObject({ on: day, about: z.literal(true).optional() }).optional(),
+    sex: z.enum(['female', 'male']).optional(),
+    conditions: z
+      .array(
+        z.strictObject({
+          what: z.enum(CONDITIONS),
+          since: day,
+          until: day.optional(),
+          young: z.number().int().min(0).max(50).optional(),
+          vet: z.literal(true).optional(),
+          note: words.optional(),
+        }),
+      )
+      .max(200)
+      .superRefine(once((c) => `${c.what} ${c.since}`, 'since'))
+      .optional(),
+    wheel: z.boolean().optional(),
+    room: z.number().min(-30).max(60).optional(),
+    daylight: z.boolean().optional(),
+    tub: weight.optional(),
+    usualGrams: bodyWeight.optional(),
+    knows: z
+      .array(id)
+      .max(2000)
+      .superRefine(once((food) => food))
+      .optional(),
+    notes: words.optional(),
+    gone: z.strictObject({ how: z.enum(['died', 'given away']), on: day }).optional(),
     invented: z.boolean(),
   })
   .openapi('Animal');

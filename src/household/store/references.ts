@@ -76,7 +76,7 @@ async function rowsNaming(session: Session, kind: Kind, id: string) {
 const USERS: Partial<Record<Kind, readonly Kind[]>> = {
   foods: ['mixes'],
   profiles: ['mixes', 'animals'],
-  lots: ['batches', 'dryingRuns'],
+  lots: ['batches', 'dryingRuns', 'feedings'],
 };
 
 /** Of what uses a thing, so many are named. */

@@ -155,21 +155,41 @@ async function remember({ tx, household, by }: Session, { kind, id, writeId = ''
   await tx.insertInto('writes').values({ household, write_id: writeId, kind, id, at: by.at }).execute();
 }
 
-/** Changes what hung on a deleted record: mixes made for the animal go on without it, versions go with their mix. */
+/** What tells of one animal alone, and goes with it. */
+const OF_ONE_ANIMAL = ['weighings', 'feedings', 'trials', 'notes', 'photos'] as const;
+
+/**
+ * Changes what hung on a deleted record: mixes made for the animal go on without it, what was written down of it goes with
+ * it, and versions go with their mix.
+ */
 async function deleteAlong(session: Session, kind: Kind, id: string): Promise<KeptRecord[]> {
-  if (kind !== 'animals' && kind !== 'mixes') return [];
+  if (kind === 'mixes') return deleteWhere(session, 'versions', (body) => (body as MixVersion).mixId === id);
+  if (kind !== 'animals') return [];
   const along: KeptRecord[] = [];
-  for (const row of await rowsOf(session, kind === 'animals' ? 'mixes' : 'versions')) {
-    const { body } = session.reader.record(row);
-    if (body === null) continue;
-    if (kind === 'mixes') {
-      if ((body as MixVersion).mixId === id) along.push(await keep(session, 'versions', row.id, null, row));
-    } else {
-      const mix = body as Mix;
-      const animalIds = mix.animalIds.filter((animal: Animal['id']) => animal !== id);
-      if (animalIds.length < mix.animalIds.length)
-        along.push(await keep(session, 'mixes', row.id, { ...mix, animalIds }, row));
-    }
+  for (const row of await rowsOf(session, 'mixes')) {
+    const mix = session.reader.record(row).body as Mix | null;
+    const animalIds = mix?.animalIds.filter((animal: Animal['id']) => animal !== id);
+    if (mix && animalIds && animalIds.length < mix.animalIds.length)
+      along.push(await keep(session, 'mixes', row.id, { ...mix, animalIds }, row));
   }
+  for (const of of OF_ONE_ANIMAL)
+    along.push(
+      ...(await deleteWhere(session, of, (body) =>
+        'animalId' in body ? body.animalId === id : body.id === id,
+      )),
+    );
   return along;
+}
+
+async function deleteWhere(
+  session: Session,
+  kind: Kind,
+  goes: (body: Kept<Kind>) => boolean,
+): Promise<KeptRecord[]> {
+  const gone: KeptRecord[] = [];
+  for (const row of await rowsOf(session, kind)) {
+    const { body } = session.reader.record(row);
+    if (body !== null && goes(body)) gone.push(await keep(session, kind, row.id, null, row));
+  }
+  return gone;
 }
