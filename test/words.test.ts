@@ -64,6 +64,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/targets/upper-limits.ts', 'sources of figures, said by `sourceWords`'],
   ['src/targets/profiles.ts', 'sources of figures, said by `sourceWords`'],
   ['src/web/app/failure-report.ts', 'a report to pass on to who keeps the program'],
+  ['src/care/figures/', 'figures with their sources, said by `sourceWords`'],
   ['src/formulation/problem/', 'faults of problem.json name fields of that file'],
 ];
 
@@ -74,7 +75,9 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['amino acid', 'added sugar'],
   ...['crushed oil seed', 'oil seed', 'crushed grain', 'nut in shell'],
   ...['given up', 'as planned', 'left out', 'to come'],
-  ...['golden hamster', 'dwarf hamster', 'growth and adult', 'pregnant or nursing'],
+  ...['golden hamster', 'dwarf hamster', "Campbell's hamster", 'winter white hamster'],
+  ...['Roborovski hamster', 'Chinese hamster', 'given away', 'next visit', 'short days'],
+  ...['growth and adult', 'pregnant or nursing'],
   // Sources, said by `sourceWords` of src/foods/source-words.ts.
   ...['common practice, no source', 'own choice'],
   // Carbohydrate as labels mean it, and how several sources were combined.

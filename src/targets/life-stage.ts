@@ -13,10 +13,15 @@ export const LIFE_STAGES = namesOf(STAGES, (stage) => words().animals.stages[sta
 /** The species offered by name; any other may be written in words. */
 export const SPECIES: readonly [string, ...string[]] = [
   'golden hamster',
+  "Campbell's hamster",
+  'winter white hamster',
+  'Roborovski hamster',
+  'Chinese hamster',
   'dwarf hamster',
   'hamster',
-  'mouse',
   'gerbil',
+  'mouse',
+  'rat',
 ];
 
 /** The mouse of the laboratory and the home; spiny mice, dormice and others are not it. */

@@ -1,24 +1,34 @@
-/** One animal: what it is and is fed, the mixes made for it, and what it refuses. */
-import { useState } from 'react';
-import { Button } from 'react-aria-components';
+/** One animal: its name, and the part of its page that the address names. */
+import type { ReactNode } from 'react';
 import type { Animal } from '../../household/model.ts';
 import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
-import { AskFirst } from '../shared/AskFirst.tsx';
-import { focusWhenThere } from '../shared/focus.ts';
-import { go, linkTo } from '../shared/route.ts';
-import { allProfiles, useRemove } from '../store/household.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
-import { AnimalMixes } from './AnimalMixes.tsx';
-import { AnimalRefusals } from './AnimalRefusals.tsx';
-import '../shared/Fact.css';
+import { linkTo } from '../shared/route.ts';
+import { AboutPart } from './about/AboutPart.tsx';
+import { FoodPart } from './food/FoodPart.tsx';
+import { LeftoversPart } from './leftovers/LeftoversPart.tsx';
+import { LifePart } from './life/LifePart.tsx';
+import { TrialsPart } from './trials/TrialsPart.tsx';
+import { VetPart } from './vet/VetPart.tsx';
+import { WeightPart } from './weight/WeightPart.tsx';
 
-export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void }) {
-  const { house } = useMixDraft();
-  const { animals: t, common, figures } = words();
-  const [asking, setAsking] = useState(false);
-  const profile = allProfiles(house).find((p) => p.id === animal.profileId);
+/** As addresses have them, in the order in which they are shown. */
+const PARTS = ['about', 'weight', 'food', 'left', 'trials', 'life', 'vet'] as const;
 
+type Part = (typeof PARTS)[number];
+
+export function AnimalPage({
+  animal,
+  part,
+  onEdit,
+}: {
+  animal: Animal;
+  /** As the address has it; what it is where that names no part. */
+  part: string | undefined;
+  onEdit(): void;
+}) {
+  const { animals: t } = words();
+  const here = PARTS.find((p) => p === part) ?? 'about';
   return (
     <article className="animal-page">
       <header>
@@ -27,77 +37,38 @@ export function AnimalPage({ animal, onEdit }: { animal: Animal; onEdit(): void 
         </h2>
         <p className="hint">{t.kind(speciesWord(animal.species), LIFE_STAGES[animal.lifeStage])}</p>
       </header>
-      <dl className="animal-facts">
-        <div>
-          <dt>{t.needs}</dt>
-          <dd>
-            <a href={linkTo('targets', animal.profileId)}>{profile?.name ?? animal.profileId}</a>
-          </dd>
-        </div>
-        <div>
-          <dt>{t.foodADay}</dt>
-          <dd>{animal.dailyGrams === undefined ? t.notKnown : figures.grams(animal.dailyGrams)}</dd>
-        </div>
-      </dl>
-      <div className="button-row">
-        <Button className="button" onPress={onEdit}>
-          {t.edit}
-        </Button>
-        {!asking && (
-          <Button
-            className="quiet-button ask-delete"
-            onPress={() => {
-              setAsking(true);
-              focusWhenThere('.asking .keep');
-            }}
+      <nav className="animal-nav" aria-label={t.partsOf(animal.name)}>
+        {PARTS.map((p) => (
+          <a
+            key={p}
+            href={p === 'about' ? linkTo('animals', animal.id) : linkTo('animals', animal.id, p)}
+            aria-current={p === here ? 'page' : undefined}
           >
-            {common.delete}
-          </Button>
-        )}
-      </div>
-      {asking && <Asking animal={animal} onKeep={() => setAsking(false)} />}
-      <AnimalMixes animal={animal} />
-      <AnimalRefusals animal={animal} />
+            {t.parts[p]}
+          </a>
+        ))}
+      </nav>
+      {partOf(here, animal, onEdit)}
       <p className="hint not-a-vet">{t.notAVet}</p>
     </article>
   );
 }
 
-/** The one question before an animal is deleted. */
-function Asking({ animal, onKeep }: { animal: Animal; onKeep(): void }) {
-  const { change } = useMixDraft();
-  const t = words().animals;
-  const erase = useRemove('animals');
-
-  function keep() {
-    onKeep();
-    focusWhenThere('.ask-delete');
+function partOf(part: Part, animal: Animal, onEdit: () => void): ReactNode {
+  switch (part) {
+    case 'about':
+      return <AboutPart animal={animal} onEdit={onEdit} />;
+    case 'weight':
+      return <WeightPart animal={animal} />;
+    case 'food':
+      return <FoodPart animal={animal} />;
+    case 'left':
+      return <LeftoversPart animal={animal} />;
+    case 'trials':
+      return <TrialsPart animal={animal} />;
+    case 'life':
+      return <LifePart animal={animal} />;
+    case 'vet':
+      return <VetPart animal={animal} />;
   }
-
-  function remove() {
-    if (erase.isPending) return;
-    // A change of the mix at hand may still be on its way to the server; it must not name an animal that is gone.
-    change((m) =>
-      m.animalIds.includes(animal.id) ? { ...m, animalIds: m.animalIds.filter((id) => id !== animal.id) } : m,
-    );
-    erase.mutate(animal, {
-      onSuccess: () => {
-        go('animals');
-        focusWhenThere('.finder .list-head .button');
-      },
-    });
-  }
-
-  return (
-    <AskFirst
-      question={t.askDelete(animal.name)}
-      error={erase.error}
-      keep={t.keep(animal.name)}
-      onKeep={keep}
-      lose={t.lose(animal.name)}
-      onLose={remove}
-    >
-      {t.whatGoes}
-    </AskFirst>
-  );
 }

@@ -9,20 +9,23 @@ import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { AnimalForm } from './AnimalForm.tsx';
 import { AnimalPage } from './AnimalPage.tsx';
+import { AnimalForm } from './about/AnimalForm.tsx';
+import { SitterCard } from './sitter/SitterCard.tsx';
 import './animals.css';
 
 const NEW = 'new';
+const SITTER = 'sitter';
 
-export function AnimalsScreen({ shown }: { shown: string | undefined }) {
+/** @param part of the animal's page */
+export function AnimalsScreen({ shown, part }: { shown: string | undefined; part: string | undefined }) {
   const { house } = useMixDraft();
   const t = words().animals;
   /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
   const [editing, setEditing] = useState<Animal>();
   const chosen = house.animals.find((a) => a.id === shown);
   // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
-  const animal = chosen ?? (shown === NEW ? undefined : house.animals[0]);
+  const animal = chosen ?? (shown === NEW || shown === SITTER ? undefined : house.animals[0]);
 
   const parts = useParts(house.animals, { part: 100, always: (a) => a.id === animal?.id });
 
@@ -35,11 +38,13 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
       return <AnimalForm key={NEW} onDone={(id) => (id ? go('animals', id) : go('animals'))} />;
     }
     if (form) return form;
+    if (shown === SITTER) return <SitterCard />;
     if (!animal) return <p className="empty">{t.addFirst}</p>;
     return (
       <AnimalPage
         key={animal.id}
         animal={animal}
+        part={part}
         onEdit={() => {
           go('animals', animal.id);
           setEditing(animal);
@@ -51,7 +56,7 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
   return (
     <main
       id="main"
-      className={`foods-screen animals-screen ${chosen || form || shown === NEW ? 'has-detail' : ''}`}
+      className={`foods-screen animals-screen ${chosen || form || shown === NEW || shown === SITTER ? 'has-detail' : ''}`}
     >
       <section className="finder" aria-label={t.title}>
         <div className="list-head">
@@ -82,6 +87,11 @@ export function AnimalsScreen({ shown }: { shown: string | undefined }) {
           ))}
         </ul>
         {parts.more}
+        {house.animals.length > 0 && (
+          <a className="link-line" href={linkTo('animals', SITTER)}>
+            {t.sitter}
+          </a>
+        )}
       </section>
       <section className="detail" aria-label={t.one}>
         <a className="back" href={linkTo('animals')} onClick={() => setEditing(undefined)}>

@@ -37,7 +37,7 @@ import './frame.css';
 
 export function App() {
   const t = words().frame;
-  const [place = 'today', rest] = useRoute();
+  const [place = 'today', rest, part] = useRoute();
   useKeeping();
   const household = useHousehold();
   useEffect(rememberTyped, []);
@@ -49,7 +49,7 @@ export function App() {
   const guarded = (part: ReactNode) => (
     <ErrorBoundary
       // Another screen, or another household, is another try.
-      resetKeys={[place, rest, household.data]}
+      resetKeys={[place, rest, part, household.data]}
       fallbackRender={({ error, resetErrorBoundary }) => (
         <FailedScreen error={error} place={inKitchen ? place : here} again={resetErrorBoundary} />
       )}
@@ -66,7 +66,7 @@ export function App() {
           <ChecksDue />
         </ErrorBoundary>
         {inKitchen && <KitchenNav here={place} />}
-        {guarded(screenAt(inKitchen ? place : here, rest))}
+        {guarded(screenAt(inKitchen ? place : here, rest, part))}
       </MixDraftProvider>
     );
   } else {
@@ -128,7 +128,7 @@ function Quietly({ children }: { children: ReactNode }) {
   return <ErrorBoundary fallback={null}>{children}</ErrorBoundary>;
 }
 
-function screenAt(place: string, rest: string | undefined): ReactNode {
+function screenAt(place: string, rest: string | undefined, part: string | undefined): ReactNode {
   switch (place) {
     case 'foods':
       return <FoodsScreen shown={rest} />;
@@ -147,7 +147,7 @@ function screenAt(place: string, rest: string | undefined): ReactNode {
     case 'weigh':
       return <WeighOutScreen shown={rest} />;
     case 'animals':
-      return <AnimalsScreen shown={rest} />;
+      return <AnimalsScreen shown={rest} part={part} />;
     case 'household':
       return <KeepingScreen shown={rest} />;
     default:

@@ -1,12 +1,12 @@
 /** The mixes an animal is fed: ticked here, or at the mix itself. */
 import { useState } from 'react';
-import type { Animal, Mix } from '../../household/model.ts';
-import { words } from '../../words/words.ts';
-import { Failed } from '../shared/Failed.tsx';
-import { useParts } from '../shared/parts.tsx';
-import { useSave } from '../store/household.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
-import '../shared/styles/ticks.css';
+import type { Animal, Mix } from '../../../household/model.ts';
+import { words } from '../../../words/words.ts';
+import { Failed } from '../../shared/Failed.tsx';
+import { useParts } from '../../shared/parts.tsx';
+import { useSave } from '../../store/household.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import '../../shared/styles/ticks.css';
 
 /** Mixes shown at once. */
 const PART = 30;

@@ -1,15 +1,15 @@
 /** What an animal will not eat: each food with the mixes that lose it. Kept at once. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Animal } from '../../household/model.ts';
-import { refusableFoods, refusedFoods } from '../../household/reckon/mix/refusals.ts';
-import { words } from '../../words/words.ts';
-import { Choice } from '../shared/Choice.tsx';
-import { Failed } from '../shared/Failed.tsx';
-import { focusWhenThere } from '../shared/focus.ts';
-import { useParts } from '../shared/parts.tsx';
-import { useSave } from '../store/household.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
+import type { Animal } from '../../../household/model.ts';
+import { refusableFoods, refusedFoods } from '../../../household/reckon/mix/refusals.ts';
+import { words } from '../../../words/words.ts';
+import { Choice } from '../../shared/Choice.tsx';
+import { Failed } from '../../shared/Failed.tsx';
+import { focusWhenThere } from '../../shared/focus.ts';
+import { useParts } from '../../shared/parts.tsx';
+import { useSave } from '../../store/household.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
 
 export function AnimalRefusals({ animal }: { animal: Animal }) {
   const { house } = useMixDraft();

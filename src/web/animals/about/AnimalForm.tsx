@@ -1,20 +1,26 @@
 /** An animal: its name, what it is, how old, which target it starts from, and what it is fed a day. */
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
-import { capital } from '../../formulation/explain/sentences.ts';
-import type { Animal } from '../../household/model.ts';
-import { LIFE_STAGES, type LifeStage, profileFor, SPECIES, speciesWord } from '../../targets/life-stage.ts';
-import { words } from '../../words/words.ts';
-import { Choice } from '../shared/Choice.tsx';
-import { FormFoot } from '../shared/FormFoot.tsx';
-import { focusWhenThere } from '../shared/focus.ts';
-import { NumberInput } from '../shared/NumberInput.tsx';
-import { targetOption } from '../shared/targets/target-words.ts';
-import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
-import { NameInput } from '../shared/typing/NameInput.tsx';
-import { allProfiles, useSave } from '../store/household.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
-import { newId } from '../store/new-id.ts';
+import { capital } from '../../../formulation/explain/sentences.ts';
+import type { Animal } from '../../../household/model.ts';
+import {
+  LIFE_STAGES,
+  type LifeStage,
+  profileFor,
+  SPECIES,
+  speciesWord,
+} from '../../../targets/life-stage.ts';
+import { words } from '../../../words/words.ts';
+import { Choice } from '../../shared/Choice.tsx';
+import { FormFoot } from '../../shared/FormFoot.tsx';
+import { focusWhenThere } from '../../shared/focus.ts';
+import { NumberInput } from '../../shared/NumberInput.tsx';
+import { targetOption } from '../../shared/targets/target-words.ts';
+import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
+import { NameInput } from '../../shared/typing/NameInput.tsx';
+import { allProfiles, useSave } from '../../store/household.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
+import { newId } from '../../store/new-id.ts';
 
 const OTHER = 'other';
 

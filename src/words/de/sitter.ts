@@ -1,0 +1,6 @@
+import type { Sitter } from '../en/sitter.ts';
+import type { Figures } from '../figures.ts';
+
+export const sitter = (_f: Figures): Sitter => ({
+  title: 'Für die Betreuung',
+});

@@ -1,0 +1,8 @@
+/** Left-overs, and what they say of what was eaten. */
+import type { Figures } from '../figures.ts';
+
+export const leftovers = (_f: Figures) => ({
+  title: 'Left over',
+});
+
+export type Leftovers = ReturnType<typeof leftovers>;

@@ -1,0 +1,6 @@
+import type { Hands } from '../en/hands.ts';
+import type { Figures } from '../figures.ts';
+
+export const hands = (_f: Figures): Hands => ({
+  title: 'Gezondheid en handen',
+});

@@ -1,0 +1,6 @@
+import type { VetPage } from '../en/vet-page.ts';
+import type { Figures } from '../figures.ts';
+
+export const vetPage = (_f: Figures): VetPage => ({
+  title: 'Voor de dierenarts',
+});
