@@ -6,5 +6,5 @@ export function weightStory({ weighings, dayAt }: WeightQuestion): WeightStory {
     .sort((a, b) => (a.at < b.at ? -1 : 1))
     .map(({ id, at, grams }) => ({ id, at, grams, day: dayAt(at), unlikely: false }));
   const trend = points.map(({ day, grams }) => ({ day, grams, low: grams, high: grams }));
-  return { points, trend, alerts: [] };
+  return { points, trend, alerts: [], past: [] };
 }
