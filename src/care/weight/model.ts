@@ -68,7 +68,14 @@ export interface PastAlert extends WeightAlert {
 }
 
 /** What explains a change that is no alarm. */
-export type ExpectedChange = 'autumn' | 'spring' | 'short days' | 'growth' | 'pregnancy' | 'nursing' | 'birth';
+export type ExpectedChange =
+  | 'autumn'
+  | 'spring'
+  | 'short days'
+  | 'growth'
+  | 'pregnancy'
+  | 'nursing'
+  | 'birth';
 
 export interface WeightStory {
   /** By time. */
