@@ -168,7 +168,9 @@ export function listText(
 ): string {
   const t = words().shopping;
   const said = [p.title];
-  for (const [section, lines] of bySection(linesToGet(list), (l) => p.groupOf(l.food))) {
+  for (const [section, lines] of bySection(linesToGet(list), (l) =>
+    l.beside ? 'pellet' : p.groupOf(l.food),
+  )) {
     said.push('', t.list.groups[section]);
     for (const line of lines) {
       const amount = amountWords(toGet(line, p.driedAtHome(line.food), p.step), line.toBuy);

@@ -2,7 +2,7 @@
  * Whom a pack that is not used any more reached: a recalled, infested or spoiled pack of pellets by what was fed from
  * it, a pack of a mix's food by the batches it is in (`stops.ts`). What is not certain is said as "maybe".
  */
-import type { Lot } from '../../../kitchen/model.ts';
+import type { Batch, Lot } from '../../../kitchen/model.ts';
 import type { Animal, Household } from '../../model.ts';
 import { presentOf, stoppedOf } from '../batch/present-batch.ts';
 import { mixesOf } from '../mix/refusals.ts';
@@ -68,6 +68,16 @@ export function barredPacks(house: Household, under: PackCircumstances): BarredP
       { lot, food: lot.food, name: food.name, barred: lot.barred, fed: fedFromPack(house, lot, under) },
     ];
   });
+}
+
+/** Batches of all mixes that are being fed, and those that would be but for a lot that is not used any more. */
+export function batchesInUse(house: Household, under: PackCircumstances): Batch[] {
+  const all = { ...under, chosenFor: under.chosenFor ?? (() => undefined) };
+  const batches = house.mixes.flatMap((mix) => [
+    ...stoppedOf(house, mix, all).map(({ batch }) => batch),
+    ...[presentOf(house, mix, all)?.batch ?? []].flat(),
+  ]);
+  return [...new Map(batches.map((b) => [b.id, b])).values()];
 }
 
 /** What of that which one animal is fed now is not to be fed. */
