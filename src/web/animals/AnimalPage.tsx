@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { Animal } from '../../household/model.ts';
 import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
+import { AnimalStops } from '../shared/recall/AnimalStops.tsx';
 import { linkTo } from '../shared/route.ts';
 import { AboutPart } from './about/AboutPart.tsx';
 import { FoodPart } from './food/FoodPart.tsx';
@@ -48,6 +49,7 @@ export function AnimalPage({
           </a>
         ))}
       </nav>
+      <AnimalStops animal={animal} />
       {partOf(here, animal, onEdit)}
       <p className="hint not-a-vet">{t.notAVet}</p>
     </article>

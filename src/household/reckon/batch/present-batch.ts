@@ -4,6 +4,7 @@ import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-
 import type { Batch, Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
+import { type Stop, stopOf } from '../cupboard/stops.ts';
 import { batchesFor, batchName, gramsMade, isUsedUp } from './batches.ts';
 
 /** The batch that is being fed. */
@@ -16,20 +17,41 @@ export interface PresentBatch {
   readonly runsOut: RunsOut;
 }
 
-/** The last finished batch that is not used up; an older one only while it still lasts. */
-export function presentOf(
+type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>;
+
+/**
+ * The last finished batch that is not used up; an older one only while it still lasts. One that holds some of a lot that
+ * is not used any more is no food in hand.
+ */
+export function presentOf(house: Household, mix: Mix, under: Under): PresentBatch | undefined {
+  return feedable(house, mix, under).find(({ batch }) => !stopOf(house, batch, under.dayAt)?.sure);
+}
+
+/** Batches that would be fed, were it not for a lot in them that is not used any more; the newest first. */
+export function stoppedOf(
   house: Household,
   mix: Mix,
-  { today, dayAt, chosenFor }: Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>,
-): PresentBatch | undefined {
+  under: Under,
+): { readonly batch: Batch; readonly name: string; readonly stop: Stop }[] {
+  const stopped: { batch: Batch; name: string; stop: Stop }[] = [];
+  for (const { batch, name } of feedable(house, mix, under)) {
+    const stop = stopOf(house, batch, under.dayAt);
+    if (!stop?.sure) break;
+    stopped.push({ batch, name, stop });
+  }
+  return stopped;
+}
+
+/** Batches that may still hold something, the newest first. */
+function feedable(house: Household, mix: Mix, { today, dayAt, chosenFor }: Under): PresentBatch[] {
   const all = batchesFor(house, mix);
   const finished = all
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
-  for (const { batch, finishedAt } of finished) {
-    if (isUsedUp(batch)) continue;
+  return finished.flatMap(({ batch, finishedAt }): PresentBatch[] => {
+    if (isUsedUp(batch)) return [];
     const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
-    if (!(mixPart > 0)) continue;
+    if (!(mixPart > 0)) return [];
     const name = batchName(all, batch);
     const counted = batch.left
       ? { ...batch.left, weighed: true }
@@ -42,10 +64,9 @@ export function presentOf(
       mixPart: Math.min(1, mixPart),
     });
     const newest = batch === finished[0]?.batch;
-    if (newest || (runs.status === 'known' && runs.day > today))
-      return { batch, name, counted, runsOut: runs };
-  }
-  return undefined;
+    const lasts = newest || (runs.status === 'known' && runs.day > today);
+    return lasts ? [{ batch, name, counted, runsOut: runs }] : [];
+  });
 }
 
 /** g that should be left of it on a day, by what is eaten; undefined where that is not known. */
