@@ -16,24 +16,30 @@ export interface PresentBatch {
   readonly runsOut: RunsOut;
 }
 
+type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>;
+
 /** The last finished batch that is not used up; an older one only while it still lasts. */
-export function presentOf(
-  house: Household,
-  mix: Mix,
-  { today, dayAt, chosenFor }: Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>,
-): PresentBatch | undefined {
-  const all = batchesFor(house, mix);
+export function presentOf(house: Household, mix: Mix, under: Under): PresentBatch | undefined {
+  return stillFed(house, batchesFor(house, mix), under)[0];
+}
+
+/**
+ * Finished batches that are not used up, the newest first: that one whatever is left of it, older ones only while they
+ * still last by what is eaten. A batch of which nothing is fed is none of them.
+ * @param all the batches that a name counts: "batch 1" is the first of them
+ */
+export function stillFed(house: Household, all: readonly Batch[], under: Under): PresentBatch[] {
   const finished = all
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
-  for (const { batch, finishedAt } of finished) {
-    if (isUsedUp(batch)) continue;
-    const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
-    if (!(mixPart > 0)) continue;
+  return finished.flatMap(({ batch, finishedAt }) => {
+    if (isUsedUp(batch)) return [];
+    const mixPart = mixPartOf(batch.problem, under.chosenFor(batch.problem));
+    if (!(mixPart > 0)) return [];
     const name = batchName(all, batch);
     const counted = batch.left
       ? { ...batch.left, weighed: true }
-      : { grams: gramsMade(batch), on: dayAt(finishedAt), weighed: false };
+      : { grams: gramsMade(batch), on: under.dayAt(finishedAt), weighed: false };
     const runs = runsOut({
       name,
       gramsLeft: counted.grams,
@@ -42,10 +48,10 @@ export function presentOf(
       mixPart: Math.min(1, mixPart),
     });
     const newest = batch === finished[0]?.batch;
-    if (newest || (runs.status === 'known' && runs.day > today))
-      return { batch, name, counted, runsOut: runs };
-  }
-  return undefined;
+    return newest || (runs.status === 'known' && runs.day > under.today)
+      ? [{ batch, name, counted, runsOut: runs }]
+      : [];
+  });
 }
 
 /** g that should be left of it on a day, by what is eaten; undefined where that is not known. */
