@@ -2,7 +2,7 @@
 import { useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
-import { dailySuggestion } from '../../household/reckon/daily-grams.ts';
+import { dailySuggestion } from '../../care/feeding/common-rules.ts';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';

@@ -24,7 +24,9 @@ type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>;
  * is not used any more is no food in hand.
  */
 export function presentOf(house: Household, mix: Mix, under: Under): PresentBatch | undefined {
-  return feedable(house, mix, under).find(({ batch }) => !stopOf(house, batch, under.dayAt)?.sure);
+  return stillFed(house, batchesFor(house, mix), under).find(
+    ({ batch }) => !stopOf(house, batch, under.dayAt)?.sure,
+  );
 }
 
 /** Batches that would be fed, were it not for a lot in them that is not used any more; the newest first. */
@@ -34,7 +36,7 @@ export function stoppedOf(
   under: Under,
 ): { readonly batch: Batch; readonly name: string; readonly stop: Stop }[] {
   const stopped: { batch: Batch; name: string; stop: Stop }[] = [];
-  for (const { batch, name } of feedable(house, mix, under)) {
+  for (const { batch, name } of stillFed(house, batchesFor(house, mix), under)) {
     const stop = stopOf(house, batch, under.dayAt);
     if (!stop?.sure) break;
     stopped.push({ batch, name, stop });
@@ -42,20 +44,23 @@ export function stoppedOf(
   return stopped;
 }
 
-/** Batches that may still hold something, the newest first. */
-function feedable(house: Household, mix: Mix, { today, dayAt, chosenFor }: Under): PresentBatch[] {
-  const all = batchesFor(house, mix);
+/**
+ * Finished batches that are not used up, the newest first: that one whatever is left of it, older ones only while they
+ * still last by what is eaten. A batch of which nothing is fed is none of them.
+ * @param all the batches that a name counts: "batch 1" is the first of them
+ */
+export function stillFed(house: Household, all: readonly Batch[], under: Under): PresentBatch[] {
   const finished = all
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
   return finished.flatMap(({ batch, finishedAt }): PresentBatch[] => {
     if (isUsedUp(batch)) return [];
-    const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
+    const mixPart = mixPartOf(batch.problem, under.chosenFor(batch.problem));
     if (!(mixPart > 0)) return [];
     const name = batchName(all, batch);
     const counted = batch.left
       ? { ...batch.left, weighed: true }
-      : { grams: gramsMade(batch), on: dayAt(finishedAt), weighed: false };
+      : { grams: gramsMade(batch), on: under.dayAt(finishedAt), weighed: false };
     const runs = runsOut({
       name,
       gramsLeft: counted.grams,
@@ -64,7 +69,7 @@ function feedable(house: Household, mix: Mix, { today, dayAt, chosenFor }: Under
       mixPart: Math.min(1, mixPart),
     });
     const newest = batch === finished[0]?.batch;
-    const lasts = newest || (runs.status === 'known' && runs.day > today);
+    const lasts = newest || (runs.status === 'known' && runs.day > under.today);
     return lasts ? [{ batch, name, counted, runsOut: runs }] : [];
   });
 }
