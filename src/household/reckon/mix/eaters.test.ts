@@ -33,3 +33,12 @@ test('of several animals those with another target bring its rules too', () => {
   expect(problem.rules.length).toBeGreaterThan(mix.problem.rules.length);
   expect(otherTarget(both, [bramble, nut], PROFILES)).toBeUndefined();
 });
+
+test('an animal that is gone eats of no mix, and its target binds none', () => {
+  const both = { ...mix, animalIds: [bramble.id, 'nut'] };
+  const gone = { ...nut, gone: { how: 'died', on: '2026-03-01' } } as const;
+  const eaters = eatersOf(both, [bramble, gone], PROFILES);
+  expect(eaters.map((e) => e.name)).toEqual(['Bramble']);
+  expect(withAnimals(both, eaters).refusedBy).toEqual({});
+  expect(otherTarget(both, [{ ...bramble, gone: gone.gone }, nut], PROFILES)?.name).toBe('Nut');
+});

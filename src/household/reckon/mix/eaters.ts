@@ -1,11 +1,13 @@
 /** The animals of a mix, as its formulation takes them. */
+
 import { type Eater, type ForAnimals, forAnimals } from '../../../formulation/problem/for-animals.ts';
 import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import type { Household, Mix } from '../../model.ts';
+import { hereAmong } from '../care/here.ts';
 
 /**
- * The eaters of a mix. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
+ * The eaters of a mix: those of its animals that live here. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
  * the keeper may have loosened one there. Nor does a single animal: for it alone the mix's target is the keeper's choice.
  */
 export function eatersOf(
@@ -13,7 +15,7 @@ export function eatersOf(
   animals: Household['animals'],
   profiles: readonly TargetProfile[],
 ): Eater[] {
-  const fed = animals.filter((a) => mix.animalIds.includes(a.id));
+  const fed = hereAmong(animals, mix.animalIds);
   return fed.map(({ id, name, species, refuses, profileId }) => {
     const same = fed.length === 1 || profileId === mix.profileId;
     const profile = same ? undefined : profiles.find((p) => p.id === profileId);
@@ -27,7 +29,8 @@ export function otherTarget(
   animals: Household['animals'],
   profiles: readonly TargetProfile[],
 ): { name: string; profile: TargetProfile } | undefined {
-  const animal = mix.animalIds.length === 1 ? animals.find((a) => a.id === mix.animalIds[0]) : undefined;
+  const fed = hereAmong(animals, mix.animalIds);
+  const animal = fed.length === 1 ? fed[0] : undefined;
   const profile = profiles.find((p) => p.id === animal?.profileId);
   return animal && profile && profile.id !== mix.profileId ? { name: animal.name, profile } : undefined;
 }
