@@ -1,5 +1,6 @@
 /** The animals of a mix, as its formulation takes them. */
 
+import { cautionSpecies } from '../../../care/animal/conditions.ts';
 import { type Eater, type ForAnimals, forAnimals } from '../../../formulation/problem/for-animals.ts';
 import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
@@ -16,11 +17,17 @@ export function eatersOf(
   profiles: readonly TargetProfile[],
 ): Eater[] {
   const fed = hereAmong(animals, mix.animalIds);
-  return fed.map(({ id, name, species, refuses, profileId }) => {
+  return fed.map((animal) => {
+    const { id, name, refuses, profileId } = animal;
     const same = fed.length === 1 || profileId === mix.profileId;
     const profile = same ? undefined : profiles.find((p) => p.id === profileId);
-    return { id, name, species, refuses, rules: profile ? rulesFrom(profile) : [] };
+    return { id, name, species: cautionSpecies(animal), refuses, rules: profile ? rulesFrom(profile) : [] };
   });
+}
+
+/** The species of a mix and of its animals, in one text, as cautions read it; undefined without a mix. */
+export function speciesFed(mix: Mix | undefined, animals: Household['animals']): string | undefined {
+  return mix && forAnimals(mix.problem, eatersOf(mix, animals, [])).problem.species;
 }
 
 /** The one animal of a mix that follows another target than its own, and that target. */
