@@ -48,7 +48,6 @@ export const animals = (f: Figures) => ({
       return months === 0 ? y : `${y} ${m}`;
     },
     about: (age: string) => `about ${age}`,
-    was: (age: string) => `It was ${age} old.`,
   },
   /** "golden hamster, adult". */
   kind: (species: string, stage: string) => `${species}, ${stage}`,

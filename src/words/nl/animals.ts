@@ -46,7 +46,6 @@ export const animals = (f: Figures): Animals => ({
       return months === 0 ? y : `${y} ${m}`;
     },
     about: (age) => `ongeveer ${age}`,
-    was: (age) => `Leeftijd: ${age}.`,
   },
   kind: (species, stage) => `${species}, ${stage}`,
   needs: 'Behoefte',

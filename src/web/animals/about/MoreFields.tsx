@@ -88,7 +88,7 @@ export function MoreFields({ more, onChange }: { more: MoreOf; onChange(next: Mo
           onChange={(notes) => set({ notes: notes === '' ? undefined : notes })}
         >
           <Label>{t.notes}</Label>
-          <TextArea rows={3} maxLength={2000} />
+          <TextArea rows={3} maxLength={4000} />
         </TextField>
       </div>
     </details>
