@@ -162,7 +162,6 @@ export const animals = (f: Figures): Animals => ({
       weight:
         'Wiege es oft und frag in der Tierarztpraxis, wie viel es bekommen soll. Lass ein kleines Tier nie hungern.',
       old: 'Wiege es oft. Geh zum Tierarzt, wenn es abnimmt oder weniger frisst.',
-      other: '',
     },
     stage: (stage) => `Lebensphase auf „${stage}“ setzen`,
     stageIs: (stage) => `Die Lebensphase ist jetzt „${stage}“.`,

@@ -160,7 +160,6 @@ export const animals = (f: Figures) => ({
         'Give small or soft pieces: break up or grind what is large and hard. If it eats less or drools, see a vet at once.',
       weight: 'Weigh it often, and ask a vet how much it should be fed. Never let a small animal go hungry.',
       old: 'Weigh it often. See a vet when it loses weight or eats less.',
-      other: '',
     },
     stage: (stage: string) => `Set its life stage to “${stage}”`,
     stageIs: (stage: string) => `Its life stage is “${stage}” now.`,

@@ -159,7 +159,6 @@ export const animals = (f: Figures): Animals => ({
       weight:
         'Weeg het vaak en vraag de dierenarts hoeveel het moet krijgen. Laat een klein dier nooit honger lijden.',
       old: 'Weeg het vaak. Ga naar de dierenarts als het afvalt of minder eet.',
-      other: '',
     },
     stage: (stage) => `Levensfase op “${stage}” zetten`,
     stageIs: (stage) => `De levensfase is nu “${stage}”.`,

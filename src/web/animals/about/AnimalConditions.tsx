@@ -60,7 +60,7 @@ export function AnimalConditions({ animal }: { animal: Animal }) {
               <strong>{t.names[c.what]}</strong> <small>{detailsOf(c)}</small>
             </p>
             {c.note !== undefined && <p>{c.note}</p>}
-            {t.follows[c.what] !== '' && <p className="hint">{t.follows[c.what]}</p>}
+            {c.what !== 'other' && <p className="hint">{t.follows[c.what]}</p>}
             <div className="button-row">
               <Button className="quiet-button" aria-label={t.overOf(t.names[c.what])} onPress={() => end(c)}>
                 {t.over}

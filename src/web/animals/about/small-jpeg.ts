@@ -38,11 +38,7 @@ async function drawn(image: ImageBitmap, side: number, quality: number): Promise
   brush.fillRect(0, 0, canvas.width, canvas.height);
   brush.drawImage(image, 0, 0, canvas.width, canvas.height);
   return new Promise((made, failed) =>
-    canvas.toBlob(
-      (blob) => (blob ? made(blob) : failed(new Error('no picture came of it'))),
-      'image/jpeg',
-      quality,
-    ),
+    canvas.toBlob((blob) => (blob ? made(blob) : failed(new TypeError('toBlob'))), 'image/jpeg', quality),
   );
 }
 
@@ -50,7 +46,7 @@ function base64(blob: Blob): Promise<string> {
   return new Promise((read, failed) => {
     const reader = new FileReader();
     reader.onload = () => read(String(reader.result).replace(/^[^,]*,/, ''));
-    reader.onerror = () => failed(reader.error ?? new Error('the picture could not be read'));
+    reader.onerror = () => failed(reader.error ?? new TypeError('readAsDataURL'));
     reader.readAsDataURL(blob);
   });
 }
