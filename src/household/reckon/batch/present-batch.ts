@@ -1,9 +1,11 @@
 /** The batch that is being fed, and what is left of it. */
+
 import { dayNumber } from '../../../kitchen/days.ts';
 import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
+import { areAllGone, hereAmong } from '../care/here.ts';
 import { type Stop, stopOf } from '../cupboard/stops.ts';
 import { batchesFor, batchName, gramsMade, isUsedUp } from './batches.ts';
 
@@ -46,7 +48,7 @@ export function stoppedOf(
 
 /**
  * Finished batches that are not used up, the newest first: that one whatever is left of it, older ones only while they
- * still last by what is eaten. A batch of which nothing is fed is none of them.
+ * still last by what is eaten. A batch of which nothing is fed is none of them, nor one whose animals are all gone.
  * @param all the batches that a name counts: "batch 1" is the first of them
  */
 export function stillFed(house: Household, all: readonly Batch[], under: Under): PresentBatch[] {
@@ -54,7 +56,7 @@ export function stillFed(house: Household, all: readonly Batch[], under: Under):
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
   return finished.flatMap(({ batch, finishedAt }): PresentBatch[] => {
-    if (isUsedUp(batch)) return [];
+    if (isUsedUp(batch) || areAllGone(house.animals, batch.animalIds)) return [];
     const mixPart = mixPartOf(batch.problem, under.chosenFor(batch.problem));
     if (!(mixPart > 0)) return [];
     const name = batchName(all, batch);
@@ -65,7 +67,7 @@ export function stillFed(house: Household, all: readonly Batch[], under: Under):
       name,
       gramsLeft: counted.grams,
       weighedOn: counted.on,
-      animals: house.animals.filter((a) => batch.animalIds.includes(a.id)),
+      animals: hereAmong(house.animals, batch.animalIds),
       mixPart: Math.min(1, mixPart),
     });
     const newest = batch === finished[0]?.batch;
