@@ -42,7 +42,7 @@ describe('the marks of the picture', () => {
   });
 
   test('leave what is doubtful out of its week, and show it by itself', () => {
-    const story = storyOf([point('2026-03-02', 142), point('2026-03-03', 412, true)]);
+    const story = storyOf([point('2026-03-02', 142), point('2026-03-08', 412, true)]);
     const marks = marksOf(story, windowUntil('year', TODAY), dayAt);
     expect(marks.map((m) => [m.high, m.count, m.unlikely])).toEqual([
       [142, 1, false],
