@@ -12,8 +12,9 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { batchWords } from './care-words.ts';
+import { byRank, type Errand } from './errand.ts';
 import type { AskDue } from './useCareDue.ts';
-import { byRank, type Errand, errandsOf, nearUseByErrand } from './view-model.ts';
+import { errandsOf, nearUseByErrand } from './view-model.ts';
 
 interface Props {
   care: AskDue;

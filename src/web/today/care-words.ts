@@ -6,7 +6,7 @@ import type { TrialDue } from '../../household/reckon/care/trial-due.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
-import type { Errand } from './view-model.ts';
+import type { Errand } from './errand.ts';
 
 /** "batch 3" while one is fed; where there are several, the mix and the day. */
 export function batchWords({ present }: FedBatch, { fed }: CareDue, today: Day): string {

@@ -17,25 +17,7 @@ import { dayAt } from '../shared/today.ts';
 import { clockOf } from '../shared/words/clock.ts';
 import { named } from '../shared/words/named.ts';
 import { careErrands } from './care-words.ts';
-
-/** A place of the client, as its address has it. */
-export type Place = readonly string[];
-
-/** How pressing: an animal may come to harm; it should have been done; or it is to be done. */
-const RANKS = ['danger', 'overdue', 'later'] as const;
-
-export interface Errand {
-  readonly key: string;
-  readonly rank: (typeof RANKS)[number];
-  readonly words: string;
-  /** What the link says, and where it goes. */
-  readonly link: string;
-  readonly to: Place;
-  /** The mix that it is about: it is taken to hand on the way there. */
-  readonly mix?: string;
-  /** Something may be wrong, not only to be done. */
-  readonly warns?: true;
-}
+import { byRank, type Errand, type Place } from './errand.ts';
 
 export interface NextWords {
   readonly sentence: string;
@@ -86,11 +68,6 @@ export function errandsOf(house: Household, care: CareDue | undefined, today: Da
     ...freezeSteps(house, today),
     ...pastBest(house, today),
   ]);
-}
-
-/** The most pressing first; those of one rank in the order given. */
-export function byRank(errands: readonly Errand[]): Errand[] {
-  return RANKS.flatMap((rank) => errands.filter((e) => e.rank === rank));
 }
 
 /** Batches that lie open on the scale: whatever else there is to do, they come first. */
