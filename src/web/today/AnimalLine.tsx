@@ -9,6 +9,7 @@ import { focusWhenThere } from '../shared/focus.ts';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
 import { useRemove, useSave } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
 import { mealParts, trialWords, weighWords } from './care-words.ts';
 import { TURNED_DOWN, type useNotToday } from './not-today.ts';
 
@@ -38,10 +39,10 @@ export function AnimalLine({ due, day, notToday, onFeed }: Props) {
   );
   return (
     <li>
-      <a className="today-name" href={linkTo('animals', animal.id)}>
-        {animal.name}
-      </a>
       <div className="today-ways">
+        <a className="today-name" href={linkTo('animals', animal.id)}>
+          {animal.name}
+        </a>
         <Feed due={due} onFeed={onFeed} />
         {way(
           done ? t.care.weighed(done.grams) : t.care.weigh,
@@ -82,7 +83,9 @@ function Feed({ due, onFeed }: { due: AnimalDue; onFeed(): void }): ReactNode {
   const save = useSave('feedings');
   const remove = useRemove('feedings');
   const t = words().today;
-  const label = t.care.feed(mealParts(due));
+  const { house } = useMixDraft();
+  const pellets = new Set(house.foods.flatMap((food) => (food.kind === 'pellet' ? [food.id] : [])));
+  const label = t.care.feed(mealParts(due, pellets));
   if (feed === 'no')
     return (
       meal && (
@@ -127,6 +130,7 @@ function Feed({ due, onFeed }: { due: AnimalDue; onFeed(): void }): ReactNode {
       aria-label={t.ofOne(label, animal.name)}
       onPress={onFeed}
     >
+      <span className="today-box" aria-hidden="true" />
       {label}
     </Button>
   );

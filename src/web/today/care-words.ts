@@ -95,8 +95,11 @@ function changing(care: CareDue, today: Day): Errand[] {
   }));
 }
 
-/** "6 g mix", "6 g pellet": what one animal is fed today, or was. */
-export function mealParts({ meal, feeding }: AnimalDue): string[] {
+/**
+ * "6 g mix", "6 g pellet": what one animal is fed today, or was.
+ * @param pellets ids of the keeper's pellets: where one alone is fed beside the mix, it needs no name
+ */
+export function mealParts({ meal, feeding }: AnimalDue, pellets: ReadonlySet<string>): string[] {
   const t = words().today.care;
   const nameOf = (food: string) => meal?.beside.find((b) => b.food === food)?.name ?? food;
   const fed = feeding?.at === undefined ? undefined : feeding;
@@ -104,7 +107,10 @@ export function mealParts({ meal, feeding }: AnimalDue): string[] {
   const beside = fed ? fed.beside : (meal?.beside ?? []);
   return [
     ...(mix === undefined ? [] : [t.ofMix(mix)]),
-    ...beside.flatMap(({ food, grams }) => (grams === undefined ? [] : [t.ofFood(grams, nameOf(food))])),
+    ...beside.flatMap(({ food, grams }) => {
+      if (grams === undefined) return [];
+      return [beside.length === 1 && pellets.has(food) ? t.ofPellet(grams) : t.ofFood(grams, nameOf(food))];
+    }),
   ];
 }
 

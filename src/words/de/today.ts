@@ -64,6 +64,7 @@ export const today = (f: Figures): Today => ({
     animals: 'Tiere',
     feed: (parts) => `Gefüttert: ${parts.join(', ')}`,
     ofMix: (grams) => `${f.grams(grams, 1)} Mischung`,
+    ofPellet: (grams) => `${f.grams(grams, 1)} Pellets`,
     ofFood: (grams, food) => `${f.grams(grams, 1)} ${food}`,
     feedAll: (n) => `Alle ${f.number(n)} wie geplant gefüttert`,
     sayAmount: 'Sagen, was es bekommt',

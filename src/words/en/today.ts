@@ -69,6 +69,7 @@ export const today = (f: Figures) => ({
     animals: 'animals',
     feed: (parts: readonly string[]) => `Fed: ${parts.join(', ')}`,
     ofMix: (grams: number) => `${f.grams(grams, 1)} mix`,
+    ofPellet: (grams: number) => `${f.grams(grams, 1)} pellet`,
     ofFood: (grams: number, food: string) => `${f.grams(grams, 1)} ${food}`,
     feedAll: (n: number) => `All ${f.number(n)} fed as planned`,
     sayAmount: 'Say what it is fed',

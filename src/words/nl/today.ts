@@ -66,6 +66,7 @@ export const today = (f: Figures): Today => ({
     animals: 'dieren',
     feed: (parts) => `Gevoerd: ${parts.join(', ')}`,
     ofMix: (grams) => `${f.grams(grams, 1)} mengsel`,
+    ofPellet: (grams) => `${f.grams(grams, 1)} brokjes`,
     ofFood: (grams, food) => `${f.grams(grams, 1)} ${food}`,
     feedAll: (n) => `Alle ${f.number(n)} gevoerd zoals gepland`,
     sayAmount: 'Zeggen wat het krijgt',
