@@ -1,9 +1,11 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
+
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
 import { gramsDoubt } from '../../formulation/explain/grams-words.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Household, Mix } from '../../household/model.ts';
+import { isHere } from '../../household/reckon/care/here.ts';
 import { isMade } from '../../household/reckon/first-steps.ts';
 import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
@@ -161,7 +163,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
         )}
         <MixAnimals
           mix={mix}
-          animals={house.animals}
+          animals={house.animals.filter(isHere)}
           refusedBy={refusedBy}
           onChange={(animalIds) => change((m) => ({ ...m, animalIds }))}
         />

@@ -1,10 +1,12 @@
 /** The first page: where the next thing is done, and what needs hands today. */
+
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { nearUseBy } from '../../household/reckon/batch/near-use-by.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import type { CareDue } from '../../household/reckon/care/due.ts';
+import { hereAmong } from '../../household/reckon/care/here.ts';
 import { lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
 import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
@@ -47,9 +49,7 @@ export function nextOf(house: Household, view: BatchCalendar, today: Day): NextW
   const t = words().today.links;
   const sentence = nextThing(plan, today);
   if (present?.runsOut.status === 'unknown') {
-    const silent = house.animals.find(
-      (a) => present.batch.animalIds.includes(a.id) && a.dailyGrams === undefined,
-    );
+    const silent = hereAmong(house.animals, present.batch.animalIds).find((a) => a.dailyGrams === undefined);
     return silent
       ? { sentence, link: t.animal(silent.name), to: ['animals', silent.id] }
       : { sentence, link: t.forWhom, to: ['mix'] };

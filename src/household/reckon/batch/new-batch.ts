@@ -1,8 +1,10 @@
 /** A batch as its weighing begins. */
+
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { Batch, Moment } from '../../../kitchen/model.ts';
 import { withoutFloatNoise } from '../../../kitchen/rounding.ts';
 import type { Animal, Mix } from '../../model.ts';
+import { isHere } from '../care/here.ts';
 
 /**
  * @param mix with what its animals bring
@@ -30,8 +32,8 @@ export function newBatch(
     order: p.order,
     grams: p.problem.batch_grams,
     pours: [],
-    // One that was deleted eats of it no more.
-    animalIds: mix.animalIds.filter((id) => p.animals.some((a) => a.id === id)),
+    // One that was deleted or is gone eats of it no more.
+    animalIds: mix.animalIds.filter((id) => p.animals.some((a) => a.id === id && isHere(a))),
     ...(p.stock && Object.keys(p.stock).length > 0 && { stock: p.stock }),
     startedAt: p.startedAt,
   };

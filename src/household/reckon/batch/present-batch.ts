@@ -1,9 +1,11 @@
 /** The batch that is being fed, and what is left of it. */
+
 import { dayNumber } from '../../../kitchen/days.ts';
 import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
 import type { Household, Mix } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
+import { areAllGone, hereAmong } from '../care/here.ts';
 import { batchesFor, batchName, gramsMade, isUsedUp } from './batches.ts';
 
 /** The batch that is being fed. */
@@ -16,7 +18,7 @@ export interface PresentBatch {
   readonly runsOut: RunsOut;
 }
 
-/** The last finished batch that is not used up; an older one only while it still lasts. */
+/** The last finished batch that is not used up and whose animals are not all gone; an older one only while it still lasts. */
 export function presentOf(
   house: Household,
   mix: Mix,
@@ -27,7 +29,7 @@ export function presentOf(
     .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
     .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
   for (const { batch, finishedAt } of finished) {
-    if (isUsedUp(batch)) continue;
+    if (isUsedUp(batch) || areAllGone(house.animals, batch.animalIds)) continue;
     const mixPart = mixPartOf(batch.problem, chosenFor(batch.problem));
     if (!(mixPart > 0)) continue;
     const name = batchName(all, batch);
@@ -38,7 +40,7 @@ export function presentOf(
       name,
       gramsLeft: counted.grams,
       weighedOn: counted.on,
-      animals: house.animals.filter((a) => batch.animalIds.includes(a.id)),
+      animals: hereAmong(house.animals, batch.animalIds),
       mixPart: Math.min(1, mixPart),
     });
     const newest = batch === finished[0]?.batch;

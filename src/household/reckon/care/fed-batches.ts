@@ -5,7 +5,7 @@ import type { Animal, Household, Mix } from '../../model.ts';
 import { batchesFor, batchName, isUsedUp } from '../batch/batches.ts';
 import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { isHere } from './here.ts';
+import { hereAmong, isHere } from './here.ts';
 
 export interface FedBatch {
   /** The mix it was made of, as it stands now; absent where that was deleted. */
@@ -62,7 +62,7 @@ export function fedBatches(
     if (!present) return [];
     if (!newest && !lasts(present, under.today)) return [];
     const name = batchName(batchesFor(house, mix ?? mixOf(batch)), batch);
-    const animals = house.animals.filter((a) => isHere(a) && batch.animalIds.includes(a.id));
+    const animals = hereAmong(house.animals, batch.animalIds);
     return [{ ...(mix && { mix }), present: { ...present, name }, animals, newest }];
   });
 }

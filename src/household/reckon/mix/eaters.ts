@@ -1,11 +1,14 @@
 /** The animals of a mix, as its formulation takes them. */
+
+import { cautionSpecies } from '../../../care/animal/conditions.ts';
 import { type Eater, type ForAnimals, forAnimals } from '../../../formulation/problem/for-animals.ts';
 import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import type { Household, Mix } from '../../model.ts';
+import { hereAmong } from '../care/here.ts';
 
 /**
- * The eaters of a mix. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
+ * The eaters of a mix: those of its animals that live here. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
  * the keeper may have loosened one there. Nor does a single animal: for it alone the mix's target is the keeper's choice.
  */
 export function eatersOf(
@@ -13,12 +16,18 @@ export function eatersOf(
   animals: Household['animals'],
   profiles: readonly TargetProfile[],
 ): Eater[] {
-  const fed = animals.filter((a) => mix.animalIds.includes(a.id));
-  return fed.map(({ id, name, species, refuses, profileId }) => {
+  const fed = hereAmong(animals, mix.animalIds);
+  return fed.map((animal) => {
+    const { id, name, refuses, profileId } = animal;
     const same = fed.length === 1 || profileId === mix.profileId;
     const profile = same ? undefined : profiles.find((p) => p.id === profileId);
-    return { id, name, species, refuses, rules: profile ? rulesFrom(profile) : [] };
+    return { id, name, species: cautionSpecies(animal), refuses, rules: profile ? rulesFrom(profile) : [] };
   });
+}
+
+/** The species of a mix and of its animals, in one text, as cautions read it; undefined without a mix. */
+export function speciesFed(mix: Mix | undefined, animals: Household['animals']): string | undefined {
+  return mix && forAnimals(mix.problem, eatersOf(mix, animals, [])).problem.species;
 }
 
 /** The one animal of a mix that follows another target than its own, and that target. */
@@ -27,7 +36,8 @@ export function otherTarget(
   animals: Household['animals'],
   profiles: readonly TargetProfile[],
 ): { name: string; profile: TargetProfile } | undefined {
-  const animal = mix.animalIds.length === 1 ? animals.find((a) => a.id === mix.animalIds[0]) : undefined;
+  const fed = hereAmong(animals, mix.animalIds);
+  const animal = fed.length === 1 ? fed[0] : undefined;
   const profile = profiles.find((p) => p.id === animal?.profileId);
   return animal && profile && profile.id !== mix.profileId ? { name: animal.name, profile } : undefined;
 }

@@ -1,7 +1,9 @@
 /** The whole ration: what is fed beside the mix, by share or by grams a day, and what is left for the mix. */
+
 import { useId, useState } from 'react';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
+import { isHere } from '../../../household/reckon/care/here.ts';
 import {
   addBeside,
   besideTotal,
@@ -47,7 +49,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
           }),
         ]}
       />
-      <RationDay mix={mix} view={view} animals={house.animals} waterOf={waterOf} say={say} />
+      <RationDay mix={mix} view={view} animals={house.animals.filter(isHere)} waterOf={waterOf} say={say} />
       <ul className="ration-list">
         {beside.map((b) => (
           <RationRow

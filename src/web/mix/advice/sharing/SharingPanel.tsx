@@ -2,6 +2,7 @@
 
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../../household/model.ts';
+import { isHere } from '../../../../household/reckon/care/here.ts';
 import { sharingEaters } from '../../../../household/reckon/mix/sharing.ts';
 import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
@@ -33,7 +34,7 @@ export function SharingPanel({
         <h2 tabIndex={-1}>{t.heading}</h2>
         <AnswerState {...asked} />
       </div>
-      {!several && <HowToChoose kept={house.animals.length} chosen={eaters.length} />}
+      {!several && <HowToChoose kept={house.animals.filter(isHere).length} chosen={eaters.length} />}
       {answer?.status === 'none' && (
         <>
           <p>{answer.sentence}</p>
