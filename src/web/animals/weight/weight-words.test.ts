@@ -17,7 +17,7 @@ const fall: WeightAlert = {
 
 function weighed(day: string, grams: number, unlikely = false): WeightStory {
   const at = new Date(`${day}T14:30:00`).toISOString();
-  return { points: [{ id: 'a', day, at, grams, unlikely }], trend: [], alerts: [] };
+  return { points: [{ id: 'a', day, at, grams, unlikely }], trend: [], alerts: [], past: [] };
 }
 
 describe('the words of weights', () => {
