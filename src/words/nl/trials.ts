@@ -154,9 +154,7 @@ export const trials = (f: Figures): Trials => ({
     knows: 'Dit is bekend',
     knowsOf: (food) => `Bekend: ${food}`,
     said: 'Bekend, zeg je',
-    known: (n) =>
-      f.count(n, { one: 'ingrediënt bekend uit batches', other: 'ingrediënten bekend uit batches' }),
-    saidMark: 'bekend, zeg je',
+    known: 'bekend',
     tryIt: 'Proberen',
     tryItOf: (food) => `${food} proberen`,
     again: 'Weer aanbieden',
