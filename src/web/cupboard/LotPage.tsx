@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
-import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
+import type { CupboardFood } from '../../household/reckon/cupboard/foods-beside.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';

@@ -1,11 +1,14 @@
 /** The first page: where the next thing is done, and what needs hands today. */
+
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { nearUseBy } from '../../household/reckon/batch/near-use-by.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import { changeOverDay } from '../../household/reckon/calendar/change-over-day.ts';
+import { hereAmong } from '../../household/reckon/care/here.ts';
 import { barredInUse, lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
+import { batchesInUse } from '../../household/reckon/cupboard/recall.ts';
 import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
@@ -58,9 +61,7 @@ export function nextOf(house: Household, view: BatchCalendar, today: Day): NextW
   const t = words().today.links;
   const sentence = nextThing(plan, today);
   if (present?.runsOut.status === 'unknown') {
-    const silent = house.animals.find(
-      (a) => present.batch.animalIds.includes(a.id) && a.dailyGrams === undefined,
-    );
+    const silent = hereAmong(house.animals, present.batch.animalIds).find((a) => a.dailyGrams === undefined);
     return silent
       ? { sentence, link: t.animal(silent.name), to: ['animals', silent.id] }
       : { sentence, link: t.forWhom, to: ['mix'] };
@@ -121,7 +122,8 @@ export function openBatches(house: Household): Errand[] {
 
 function barredInBatches(house: Household, view: BatchCalendar | undefined): Errand[] {
   const { today: t, figures: f } = words();
-  return barredInUse(house, view?.present?.batch, dayAt).map(({ lot, barred, batches }) => ({
+  const fed = view ? batchesInUse(house, view.under) : [];
+  return barredInUse(house, fed, dayAt).map(({ lot, barred, batches }) => ({
     key: `barred ${lot.id}`,
     words: t.notToUse(
       lot.name,
