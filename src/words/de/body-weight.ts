@@ -32,7 +32,6 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     `${f.grams(grams, 1)} behalten: ${f.grams(onScale, 1)} auf der Waage, ohne die Dose.`,
   keptAfterOther: (grams, before) =>
     `${f.grams(grams, 1)} behalten. Die ${f.grams(before, 1)} von eben bleiben auch in der Liste.`,
-  undone: 'Zurückgenommen.',
   ask: {
     title: 'Stimmt das?',
     today: (grams, last) => `${f.grams(grams, 1)}? Heute waren es schon ${f.grams(last, 1)}.`,

@@ -36,7 +36,6 @@ export const bodyWeight = (f: Figures) => ({
     `${f.grams(grams, 1)} kept: ${f.grams(onScale, 1)} on the scale, without the tub.`,
   keptAfterOther: (grams: number, before: number) =>
     `${f.grams(grams, 1)} kept. The ${f.grams(before, 1)} kept just before stay in the list too.`,
-  undone: 'Taken back.',
   ask: {
     title: 'Is that right?',
     today: (grams: number, last: number) => `${f.grams(grams, 1)}? Earlier today it was ${f.grams(last, 1)}.`,

@@ -33,7 +33,6 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     `${f.grams(grams, 1)} bewaard: ${f.grams(onScale, 1)} op de weegschaal, zonder het bakje.`,
   keptAfterOther: (grams, before) =>
     `${f.grams(grams, 1)} bewaard. De ${f.grams(before, 1)} van zojuist blijven ook in de lijst.`,
-  undone: 'Teruggenomen.',
   ask: {
     title: 'Klopt dat?',
     today: (grams, last) => `${f.grams(grams, 1)}? Eerder vandaag was het ${f.grams(last, 1)}.`,

@@ -6,14 +6,14 @@ import type { WeightStory } from '../../../care/weight/model.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
-import { SaidLine } from './SaidLine.tsx';
-import { useWeighings } from './useWeighings.ts';
+import { SaidLine } from '../timeline/SaidLine.tsx';
+import { useTold } from '../timeline/useTold.ts';
 import { WeighingForm } from './WeighingForm.tsx';
 
 export function Doubtful(props: { story: WeightStory; weighings: readonly Weighing[]; day: Day }) {
   const { bodyWeight, figures: f } = words();
   const t = bodyWeight.questions;
-  const { said, error, change } = useWeighings();
+  const { said, error, change } = useTold('weighings');
   const [editing, edit] = useState<string>();
   const doubted = props.story.points.filter((p) => p.unlikely).reverse();
   if (doubted.length === 0 && !said) return null;

@@ -11,11 +11,11 @@ import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { newId } from '../../store/new-id.ts';
+import { SaidLine } from '../timeline/SaidLine.tsx';
+import { useTold } from '../timeline/useTold.ts';
 import { AskUnlikely } from './AskUnlikely.tsx';
 import { netOf, padCentre, padFigures, type Unlikely, unlikelyWeight } from './pad-figures.ts';
-import { SaidLine } from './SaidLine.tsx';
 import { TubSwitch } from './TubSwitch.tsx';
-import { useWeighings } from './useWeighings.ts';
 import { lastWords } from './weight-words.ts';
 
 /** The same figure pressed again so soon is a finger that bounced, ms. */
@@ -26,7 +26,7 @@ const JUST = 600_000;
 export function Pad(props: { animal: Animal; story: WeightStory; weighings: readonly Weighing[]; day: Day }) {
   const { animal, story, weighings, day } = props;
   const { bodyWeight: t, figures: f } = words();
-  const { said, error, add } = useWeighings();
+  const { said, error, add } = useTold('weighings');
   const [asked, ask] = useState<{ onScale: number; why: Unlikely }>();
   const [typed, setTyped] = useState<number>();
   const [fault, setFault] = useState('');

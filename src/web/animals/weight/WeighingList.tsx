@@ -14,9 +14,9 @@ import { useParts } from '../../shared/parts.tsx';
 import { dayAt } from '../../shared/today.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { newId } from '../../store/new-id.ts';
+import { SaidLine } from '../timeline/SaidLine.tsx';
+import { useTold } from '../timeline/useTold.ts';
 import { netOf, unlikelyWeight } from './pad-figures.ts';
-import { SaidLine } from './SaidLine.tsx';
-import { useWeighings } from './useWeighings.ts';
 import { WeighingForm } from './WeighingForm.tsx';
 import { momentOf } from './weight-words.ts';
 
@@ -34,7 +34,7 @@ export function WeighingList(props: {
   const { animal, story, weighings, day } = props;
   const { house } = useMixDraft();
   const t = words().bodyWeight.list;
-  const { said, error, add, change, remove } = useWeighings();
+  const { said, error, add, change, remove } = useTold('weighings');
   /** The one whose form is open. */
   const [open, setOpen] = useState<string>();
   const newest = [...story.points].reverse();

@@ -3,33 +3,20 @@ import type { ScaleLinear } from 'd3-scale';
 import type { WeightRange } from '../../../care/figures/adult-weights.ts';
 import type { WeightStory } from '../../../care/weight/model.ts';
 import { dayNumber } from '../../../kitchen/days.ts';
-import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
-import { isIn, type TimeWindow, ticksOf } from '../timeline/time-window.ts';
+import { isIn, type TimeWindow } from '../timeline/time-window.ts';
 import { trendPaths } from '../timeline/trend-paths.ts';
 import type { Mark } from './picture-view.ts';
 
-/** px that one name of a day takes. */
-const NAME = 92;
 const DOT = 3.5;
 
 type Scale = ScaleLinear<number, number>;
 
-/** Days below, weights at the side, and the weights of the kind behind. */
-export function WeightAxes(props: {
-  window: TimeWindow;
-  day: Day;
-  x: Scale;
-  y: Scale;
-  range: WeightRange | undefined;
-  left: number;
-  right: number;
-}) {
-  const { window, x, y, range, left, right } = props;
+/** Weights at the side, and the weights of the kind behind. */
+export function GramTicks(props: { y: Scale; range: WeightRange | undefined; left: number; right: number }) {
+  const { y, range, left, right } = props;
   const { figures: f } = words();
   const [low = 0, high = 0] = y.domain();
-  const [foot = 0, top = 0] = y.range();
-  const days = ticksOf(window, Math.max(2, Math.floor((right - left) / NAME)));
   // Round figures in the keeper's own unit.
   const shown = y.copy().domain([f.mass(low), f.mass(high)]);
   return (
@@ -55,14 +42,6 @@ export function WeightAxes(props: {
           <line className="axis-line" x1={left} x2={right} y1={shown(tick)} y2={shown(tick)} />
           <text x={left - 6} y={shown(tick) + 4} textAnchor="end">
             {f.grams(f.gramsOf(tick))}
-          </text>
-        </g>
-      ))}
-      {days.map((tick) => (
-        <g key={tick.at}>
-          <line className="axis-line" x1={x(tick.at)} x2={x(tick.at)} y1={top} y2={foot + 4} />
-          <text x={x(tick.at) + 2} y={foot + 16}>
-            {tick.day === undefined ? f.clock(tick.hour ?? 0, 0) : f.day(tick.day, props.day)}
           </text>
         </g>
       ))}

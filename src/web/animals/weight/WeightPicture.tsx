@@ -9,13 +9,14 @@ import { dayNumber } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import { dayAt } from '../../shared/today.ts';
+import { DayTicks } from '../timeline/DayTicks.tsx';
 import { PointedPicture } from '../timeline/PointedPicture.tsx';
 import { moved, windowUntil } from '../timeline/time-window.ts';
 import { useWidth } from '../timeline/useWidth.ts';
 import { WindowNav } from '../timeline/WindowNav.tsx';
 import { PictureKey } from './PictureKey.tsx';
 import { marksOf, scaleOf } from './picture-view.ts';
-import { WeightAxes, WeightMarks } from './WeightMarks.tsx';
+import { GramTicks, WeightMarks } from './WeightMarks.tsx';
 import { WeightTable } from './WeightTable.tsx';
 import { markWords } from './weight-words.ts';
 
@@ -80,15 +81,8 @@ export function WeightPicture({ animal, story, day }: { animal: Animal; story: W
               <clipPath id={clip}>
                 <rect x={LEFT} y={0} width={Math.max(0, width - LEFT - RIGHT)} height={HEIGHT - FOOT} />
               </clipPath>
-              <WeightAxes
-                window={window}
-                day={day}
-                x={x}
-                y={y}
-                range={range}
-                left={LEFT}
-                right={width - RIGHT}
-              />
+              <GramTicks y={y} range={range} left={LEFT} right={width - RIGHT} />
+              <DayTicks window={window} today={day} x={x} top={TOP} foot={HEIGHT - FOOT} />
               <g clipPath={`url(#${clip})`}>
                 <WeightMarks story={story} marks={marks} window={window} x={x} y={y} top={TOP} />
                 {mark && (

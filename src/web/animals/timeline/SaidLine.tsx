@@ -2,7 +2,8 @@
 import { useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../../words/words.ts';
-import type { Said } from './useWeighings.ts';
+import type { Said } from './useTold.ts';
+import './timeline.css';
 
 export function SaidLine({ said, error }: { said: Said | undefined; error: Error | null }) {
   const line = useRef<HTMLParagraphElement>(null);
