@@ -25,8 +25,6 @@ export const pelletStock = (f: Figures): PelletStock => {
     leftAbout: (left, all) => `etwa ${left} übrig von ${all}`,
     pack: {
       title: 'Was noch da ist',
-      known: (left) => `${left} übrig.`,
-      estimate: (left) => `Etwa ${left} übrig.`,
       fromBought: (start, day) => `Gezählt ab ${start} am ${day}, als es ins Haus kam.`,
       fromWeighed: (start, day) => `Gezählt ab ${start} am ${day}, als gewogen wurde.`,
       fed: (grams) => `${grams} sind seitdem als gefüttert notiert.`,

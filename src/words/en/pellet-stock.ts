@@ -25,8 +25,6 @@ export const pelletStock = (f: Figures) => {
     leftAbout: (left: string, all: string) => `about ${left} left of ${all}`,
     pack: {
       title: 'What is left',
-      known: (left: string) => `${left} left.`,
-      estimate: (left: string) => `About ${left} left.`,
       fromBought: (start: string, day: string) => `Counted from ${start} on ${day}, when it came in.`,
       fromWeighed: (start: string, day: string) => `Counted from ${start} on ${day}, when it was weighed.`,
       fed: (grams: string) => `${grams} noted as fed since.`,

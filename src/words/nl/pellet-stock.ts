@@ -24,8 +24,6 @@ export const pelletStock = (f: Figures): PelletStock => {
     leftAbout: (left, all) => `nog ongeveer ${left} van ${all}`,
     pack: {
       title: 'Wat er nog is',
-      known: (left) => `Nog ${left}.`,
-      estimate: (left) => `Nog ongeveer ${left}.`,
       fromBought: (start, day) => `Geteld vanaf ${start} op ${day}, toen het binnenkwam.`,
       fromWeighed: (start, day) => `Geteld vanaf ${start} op ${day}, toen het gewogen is.`,
       fed: (grams) => `Sindsdien is ${grams} als gevoerd genoteerd.`,
