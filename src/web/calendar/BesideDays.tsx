@@ -36,7 +36,12 @@ export function BesideDays({ mix, stocks, day }: { mix: Mix; stocks: readonly Pe
                   ? calendar.list.today(dayWithWeekday(day, day))
                   : dayWithWeekday(runsOut, day)}
               </small>
-              {estimated && <span className="tag">{t.estimate}</span>}
+              {estimated && (
+                <>
+                  {' '}
+                  <span className="tag">{t.estimate}</span>
+                </>
+              )}
               <br />
               <small>
                 {t.fileText(sayGrams(Math.round(left)), sayGrams(Math.round(gramsADay * 10) / 10))}

@@ -11,11 +11,15 @@ const OPEN_DAYS = 90;
 /** "Lasts about 81 days, until 30 May. Buy more by 23 May."; what is missing where nobody can say. */
 export function lastsWords(stock: PelletStock, today: Day): string {
   const t = words().pelletStock;
-  const { runsOut, days, buyBy, estimated } = stock;
+  const { runsOut, days, buyBy, estimated, tooMuch } = stock;
   if (!runsOut) return '';
   if (runsOut.status === 'unknown' || days === undefined || buyBy === undefined) return runsOut.sentence;
   const lasts = (estimated ? t.lastsAbout : t.lasts)(days, dayInWords(runsOut.day, today));
-  return [lasts, buyBy <= today ? t.buyNow : t.buyBy(dayInWords(buyBy, today))].join(' ');
+  return [
+    lasts,
+    buyBy <= today ? t.buyNow : t.buyBy(dayInWords(buyBy, today)),
+    ...(tooMuch !== undefined && tooMuch >= 1 ? [t.tooMuch(sayGrams(Math.round(tooMuch)))] : []),
+  ].join(' ');
 }
 
 /** How a pack stands that may be fed; undefined for one whose state is that of any lot. */

@@ -15,6 +15,8 @@ export const pelletStock = (f: Figures): PelletStock => {
     lastsAbout: (n, until) => `Reicht ungefähr ${days(n)}, bis ${until}.`,
     buyBy: (day) => `Nachkaufen bis ${day}.`,
     buyNow: 'Jetzt nachkaufen.',
+    tooMuch: (grams) =>
+      `Etwa ${grams} sind bis dahin über dem Mindesthaltbarkeitsdatum und zählen nicht mit.`,
     state: {
       inUse: 'in Gebrauch: wird als Nächstes gefüttert',
       kept: 'bereit',

@@ -13,6 +13,7 @@ export const pelletStock = (f: Figures) => {
     lastsAbout: (n: number, until: string) => `Lasts about ${days(n)}, until ${until}.`,
     buyBy: (day: string) => `Buy more by ${day}.`,
     buyNow: 'Buy more now.',
+    tooMuch: (grams: string) => `Some ${grams} will be past its best before by then and is not counted.`,
     /** Behind a grams: how it is known. */
     state: {
       inUse: 'in use: fed next',

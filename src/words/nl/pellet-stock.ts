@@ -14,6 +14,7 @@ export const pelletStock = (f: Figures): PelletStock => {
     lastsAbout: (n, until) => `Genoeg voor ongeveer ${days(n)}, tot ${until}.`,
     buyBy: (day) => `Koop bij vóór ${day}.`,
     buyNow: 'Koop nu bij.',
+    tooMuch: (grams) => `Ongeveer ${grams} is dan over de houdbaarheidsdatum en telt niet mee.`,
     state: {
       inUse: 'in gebruik: hieruit voer je nu',
       kept: 'klaar',
