@@ -1,9 +1,11 @@
 /** One lot: how it stands, its days, its freeze treatment, and where it went. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -11,9 +13,11 @@ import { words } from '../../words/words.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { lotWords } from '../shared/lots/lot-words.ts';
 import { go } from '../shared/route.ts';
 import { useRemove } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
 import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
 import { LotReach } from './LotReach.tsx';
@@ -31,6 +35,7 @@ export function LotPage({
   onEdit(): void;
 }) {
   const { page: t, form } = words().cupboard;
+  const { house } = useMixDraft();
   const { lot, state, grams, used, over } = line;
   const [asking, setAsking] = useState<'delete' | 'bar'>();
 
@@ -58,6 +63,7 @@ export function LotPage({
         </p>
       )}
       {lot.barred && <LotReach lot={lot} />}
+      <FoodHands food={handledOf(house, { id: lot.food, name: lot.name })} />
       <dl className="animal-facts">
         <Fact
           name={t.left}

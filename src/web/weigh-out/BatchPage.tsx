@@ -1,4 +1,5 @@
 /** One batch beside the scale, from the first gram to its record. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -22,8 +23,10 @@ import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
 import { asNamed } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
@@ -232,6 +235,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
             setChosen(food);
           }}
         >
+          <FoodHands food={handledOf(house, { id: next.food, name: next.name }, batch.problem.foods)} />
           <PourLots
             lots={lotsFor(kept, next.food, next.target, { day: today(), groupOf })}
             onOverruled={grow}
