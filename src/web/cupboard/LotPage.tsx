@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
-import type { CupboardFood } from '../../household/reckon/cupboard/lot-foods.ts';
+import type { CupboardFood } from '../../household/reckon/cupboard/foods-beside.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 import { handledOf } from '../../household/reckon/foods/handled.ts';
 import { dayInWords } from '../../kitchen/days.ts';

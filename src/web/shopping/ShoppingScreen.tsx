@@ -6,6 +6,7 @@ import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
 import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { besideNeeds } from '../../household/reckon/shopping/beside-needs.ts';
 import { eatingOf } from '../../household/reckon/shopping/eating.ts';
 import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
 import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping/shopping-question.ts';
@@ -19,7 +20,7 @@ import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { linkTo } from '../shared/route.ts';
-import { today } from '../shared/today.ts';
+import { dayAt, today } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -75,9 +76,16 @@ function Shop({ kept }: { kept: Mix }) {
   const chosen = chosenFor(mix.problem);
   const { size, grams } = sizeOfNext(house, kept, chosen);
   const { total, whole } = usedShares(mix);
+  const beside = useMemo(
+    () =>
+      grams === undefined || choosing
+        ? undefined
+        : besideNeeds(house, mix, grams, { under: { today: day, dayAt, chosenFor }, chosen }),
+    [house, mix, grams, choosing, day, chosenFor, chosen],
+  );
   const question =
     whole && grams !== undefined && !choosing
-      ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf })
+      ? shoppingQuestion(house, mix, { size, aim, on: day, beside, nameOf })
       : undefined;
   const { value, working, fault } = useAnswer<ShoppingAsked, ShoppingTold>('shopping', question, (q) =>
     engine.shopping(q),
@@ -120,7 +128,14 @@ function Shop({ kept }: { kept: Mix }) {
       )}
       {list && (
         <>
-          <ShopList list={list} mix={mix} size={forSize ?? ''} buying={buying} stale={working} />
+          <ShopList
+            list={list}
+            mix={mix}
+            beside={beside}
+            size={forSize ?? ''}
+            buying={buying}
+            stale={working}
+          />
           <Prices
             list={list}
             eating={eating}

@@ -3,7 +3,7 @@ import { useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Animal } from '../../household/model.ts';
-import { dailySuggestion } from '../../household/reckon/daily-grams.ts';
+import { dailySuggestion } from '../../care/feeding/common-rules.ts';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import {
   LIFE_STAGES,

@@ -8,6 +8,7 @@ import type { BatchCalendar } from '../../household/reckon/calendar/batch-calend
 import { changeOverDay } from '../../household/reckon/calendar/change-over-day.ts';
 import { hereAmong } from '../../household/reckon/care/here.ts';
 import { barredInUse, lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
+import { batchesInUse } from '../../household/reckon/cupboard/recall.ts';
 import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
@@ -121,7 +122,8 @@ export function openBatches(house: Household): Errand[] {
 
 function barredInBatches(house: Household, view: BatchCalendar | undefined): Errand[] {
   const { today: t, figures: f } = words();
-  return barredInUse(house, view?.present?.batch, dayAt).map(({ lot, barred, batches }) => ({
+  const fed = view ? batchesInUse(house, view.under) : [];
+  return barredInUse(house, fed, dayAt).map(({ lot, barred, batches }) => ({
     key: `barred ${lot.id}`,
     words: t.notToUse(
       lot.name,

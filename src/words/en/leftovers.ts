@@ -2,6 +2,7 @@
 import type { Figures } from '../figures.ts';
 
 export const leftovers = (_f: Figures) => ({
+  unknownMix: 'Mix, not known which',
   title: 'Left over',
 });
 
