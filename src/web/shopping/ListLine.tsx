@@ -84,9 +84,7 @@ export function ListLine({ line, get, step, dried, mayBeDried, why, stale }: Pro
           aria-label={t.got(name, amount)}
           onChange={(e) => keep(e.target.checked ? { on: today() } : undefined)}
         />
-        <span className="shop-name">
-          {name} <AllergyMark food={() => handledOf(house, { id: food, name })} />
-        </span>
+        <span className="shop-name">{name}</span>
       </label>
       <strong className="shop-amount">{amount}</strong>
       <select
@@ -107,6 +105,7 @@ export function ListLine({ line, get, step, dried, mayBeDried, why, stale }: Pro
       >
         <span aria-hidden="true">{words().common.more}</span>
       </Button>
+      <AllergyMark className="shop-marks" food={() => handledOf(house, { id: food, name })} />
       {marks.length > 0 && <small className="shop-marks">{marks.join(' · ')}</small>}
       {open && (
         <LineMore

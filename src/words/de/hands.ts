@@ -45,7 +45,7 @@ export const hands = (f: Figures): Hands => ({
     shortUnknown: (allergens) => `nicht bekannt, ob ${f.either(allergens)} enthalten ist`,
   },
   card: {
-    part: 'Du und deine Tierarztpraxis',
+    part: 'Tierarzt, Allergien',
     title: 'Tierarztpraxis und Allergien',
     lead: 'Für die Karte der Betreuung, die Seite für die Tierarztpraxis und Hinweise bei den Zutaten. Es bleibt in deinem Haushalt.',
     name: 'Name der Tierarztpraxis',

@@ -46,7 +46,7 @@ export const hands = (f: Figures) => ({
     shortUnknown: (allergens: readonly string[]) => `not known whether it holds ${f.either(allergens)}`,
   },
   card: {
-    part: 'You and your vet',
+    part: 'Vet, allergies',
     title: 'Your vet and your allergies',
     lead: 'For the sitter’s card, the page for the vet, and warnings beside foods. It stays in your household.',
     name: 'Name of the vet',

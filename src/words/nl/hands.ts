@@ -45,7 +45,7 @@ export const hands = (f: Figures): Hands => ({
     shortUnknown: (allergens) => `niet bekend of er ${f.either(allergens)} in zit`,
   },
   card: {
-    part: 'Jij en je dierenarts',
+    part: 'Dierenarts, allergieën',
     title: 'Je dierenarts en je allergieën',
     lead: 'Voor de kaart van de oppas, de pagina voor de dierenarts en waarschuwingen bij ingrediënten. Het blijft in je huishouden.',
     name: 'Naam van de dierenarts',

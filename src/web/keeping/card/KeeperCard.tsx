@@ -7,6 +7,7 @@ import { Failed } from '../../shared/Failed.tsx';
 import { useSave } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import '../../shared/styles/ticks.css';
+import './card.css';
 
 /** As the server takes it. */
 const PHONE = /^[\d+()/.\- ]*$/;
