@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { WeightStory } from '../../../care/weight/model.ts';
 import { netOf, padCentre, padFigures, unlikelyWeight } from './pad-figures.ts';
 
-const NONE: WeightStory = { points: [], trend: [], alerts: [] };
+const NONE: WeightStory = { points: [], trend: [], alerts: [], past: [] };
 const RANGE = { low: 120, high: 180, source: 'invented' };
 const story: WeightStory = {
   points: [
@@ -11,6 +11,7 @@ const story: WeightStory = {
   ],
   trend: [{ day: '2026-03-01', grams: 141.6, low: 139, high: 144 }],
   alerts: [],
+  past: [],
   likely: { low: 130, high: 154 },
 };
 
@@ -62,6 +63,9 @@ describe('an unlikely weight', () => {
     expect(unlikelyWeight(129.9, about)).toMatchObject({ against: 'last' });
     expect(unlikelyWeight(130, about)).toBeUndefined();
     expect(unlikelyWeight(154, about)).toBeUndefined();
+    const usual = { ...about, story: { ...NONE, likely: { low: 130, high: 154 } } };
+    expect(unlikelyWeight(412, usual)).toEqual({ against: 'likely', low: 130, high: 154 });
+    expect(unlikelyWeight(140, usual)).toBeUndefined();
   });
 
   test('is, the first time, one far from what its kind weighs; the young may weigh little', () => {

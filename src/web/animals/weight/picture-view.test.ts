@@ -14,7 +14,7 @@ function storyOf(points: readonly WeightPoint[]): WeightStory {
   const trend = points
     .filter((p) => !p.unlikely)
     .map(({ day, grams }) => ({ day, grams, low: grams - 2, high: grams + 2 }));
-  return { points, trend, alerts: [] };
+  return { points, trend, alerts: [], past: [] };
 }
 
 /** One weighing a day for ten years. */
