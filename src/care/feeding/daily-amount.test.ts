@@ -174,6 +174,13 @@ test('where the fed grams lie against the range', () => {
   expect(standingOf(high, told)).toBe('within');
   expect(standingOf(high + 0.01, told)).toBe('over');
   expect(standingOf(9, {})).toBeUndefined();
+  // A wheel may take it to twice as much.
+  const runs = amount({ wheel: true });
+  expect(told.equation!.raisedTo).toBeUndefined();
+  expect(runs.equation!.raisedTo).toBeCloseTo(2 * high, 9);
+  expect(standingOf(2 * high - 0.01, runs)).toBe('within');
+  expect(standingOf(2 * high + 0.01, runs)).toBe('over');
+  expect(standingOf(low - 0.01, runs)).toBe('under');
 });
 
 describe('energy of what is fed', () => {

@@ -49,6 +49,8 @@ export interface DailyAmount {
     /** g a day as fed, and of dry matter. */
     readonly fed: Span;
     readonly dry: Span;
+    /** g a day as fed at the most with what raises it further, such as a running wheel; absent where nothing does. */
+    readonly raisedTo?: number;
     /** Carried over from other kinds: an estimate, and wider for it. */
     readonly estimate: boolean;
     readonly sources: readonly string[];
@@ -94,7 +96,8 @@ export function dailyAmount(q: AmountQuestion): DailyAmount {
     ...(told ? [] : (['energy'] as const)),
   ];
   const grown = stage === 'grown' || stage === 'old';
-  const equation = weight !== undefined && told ? byEnergy(q.kind, stage, weight, energy) : undefined;
+  const raises = raisesOf(q, stage);
+  const equation = weight !== undefined && told ? byEnergy(q.kind, stage, weight, energy, raises) : undefined;
   const intake = weight !== undefined && grown ? byIntake(q.kind, weight, energy) : undefined;
   return {
     stage,
@@ -102,7 +105,7 @@ export function dailyAmount(q: AmountQuestion): DailyAmount {
     ...(intake && { intake }),
     common: grown ? commonRules(q.kind) : [],
     missing,
-    raises: raisesOf(q, stage),
+    raises,
   };
 }
 
@@ -136,14 +139,20 @@ function byEnergy(
   stage: Stage,
   weight: number,
   { kcal, dry }: RationEnergy,
+  raises: readonly Raise[],
 ): NonNullable<DailyAmount['equation']> {
   const { low, high, estimate } = grownEnergy(kind, weight);
   const factor = stage === 'grown' || stage === 'old' ? undefined : STAGE_FACTORS[stage];
   const energy = { low: low * (factor?.low ?? 1), high: high * (factor?.high ?? 1) };
   const fed = { low: energy.low / KJ_PER_KCAL / kcal.high, high: energy.high / KJ_PER_KCAL / kcal.low };
+  // What the stage asks for is in the range already.
+  const further = raises.flatMap((r) =>
+    r.what === 'wheel' || r.what === 'cold' ? (r.times?.high ?? []) : [],
+  );
   return {
     energy,
     fed,
+    ...(further.length > 0 && { raisedTo: further.reduce((most, times) => most * times, fed.high) }),
     dry: { low: fed.low * dry.low, high: fed.high * dry.high },
     estimate,
     sources: [
@@ -205,12 +214,14 @@ function raisesOf({ kind, wheel, room, conditions, today }: AmountQuestion, stag
   ];
 }
 
-/** Where what it is fed lies against the range of the equation; undefined without one. */
+/**
+ * Where what it is fed lies against the range of the equation, with what raises it further; undefined without one.
+ */
 export function standingOf(
   grams: number,
   { equation }: Pick<DailyAmount, 'equation'>,
 ): 'under' | 'within' | 'over' | undefined {
   if (!equation) return undefined;
   if (grams < equation.fed.low) return 'under';
-  return grams > equation.fed.high ? 'over' : 'within';
+  return grams > (equation.raisedTo ?? equation.fed.high) ? 'over' : 'within';
 }

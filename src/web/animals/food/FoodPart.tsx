@@ -132,6 +132,9 @@ function Fed({ animal, rows }: { animal: Animal; rows: ReturnType<typeof amountR
           </Button>
         )}
       </p>
+      {before?.grams !== undefined && dailyGrams !== undefined && dailyGrams < before.grams && (
+        <p className="notice-line">{t.takenLess}</p>
+      )}
       <Failed error={save.error} />
       <AmountPicture
         rows={rows}
