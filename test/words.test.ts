@@ -30,6 +30,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/household/exchange/csv-tables.ts', 'headings of files that other programs read'],
   ['src/household/exchange/table/words.ts', 'words that are recognised in tables'],
   ['src/words/', 'the catalogue itself'],
+  ['src/care/hands/allergen-words.ts', 'words that are recognised in names and lists, and never said'],
   ['src/cli/', 'the command line speaks English'],
   ['src/server/', 'the terminal and the machine interface speak English'],
   ['src/foods/build/', 'a build step'],
