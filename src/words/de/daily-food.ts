@@ -121,6 +121,11 @@ export const dailyFood = (f: Figures): DailyFood => {
       olderBatch: (name) => `${name} (bisher)`,
     },
     stop: {
+      pack: (pack, why) => `${pack} nicht füttern: nicht mehr zu verwenden (${why}).`,
+      besideUpset: (foods, name) =>
+        `${f.list(foods)}: Das hat ${name} nicht vertragen. Gib ${name} nichts davon.`,
+      besideRefused: (foods, name) =>
+        `${f.list(foods)}: Das verweigert ${name}. Was davon liegen bleibt, wurde nicht gefressen: Sieh danach.`,
       recalled: (batch, pack, why) =>
         `„${batch}“ nicht füttern: Darin ist ${pack}, und das ist nicht mehr zu verwenden (${why}).`,
       'maybe recalled': (batch, pack, why) =>

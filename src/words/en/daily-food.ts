@@ -120,6 +120,11 @@ export const dailyFood = (f: Figures) => {
       olderBatch: (name: string) => `${name} (before)`,
     },
     stop: {
+      pack: (pack: string, why: string) => `Do not feed ${pack}: it is not to be used any more (${why}).`,
+      besideUpset: (foods: readonly string[], name: string) =>
+        `${f.list(foods)} upset ${name}. Do not feed it to ${name}.`,
+      besideRefused: (foods: readonly string[], name: string) =>
+        `${name} refuses ${f.list(foods)}. What is left of it was not eaten: look for it.`,
       recalled: (batch: string, pack: string, why: string) =>
         `Do not feed “${batch}”: it holds ${pack}, which is not to be used any more (${why}).`,
       'maybe recalled': (batch: string, pack: string, why: string) =>

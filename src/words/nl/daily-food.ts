@@ -121,6 +121,11 @@ export const dailyFood = (f: Figures): DailyFood => {
       olderBatch: (name) => `${name} (vorige)`,
     },
     stop: {
+      pack: (pack, why) => `Voer ${pack} niet: het mag niet meer gebruikt worden (${why}).`,
+      besideUpset: (foods, name) =>
+        `${f.list(foods)}: dat heeft ${name} niet verdragen. Geef het niet aan ${name}.`,
+      besideRefused: (foods, name) =>
+        `${f.list(foods)}: dat weigert ${name}. Wat ervan blijft liggen, is niet gegeten: kijk ernaar.`,
       recalled: (batch, pack, why) =>
         `Voer “${batch}” niet: er zit ${pack} in, en dat mag niet meer gebruikt worden (${why}).`,
       'maybe recalled': (batch, pack, why) =>

@@ -40,7 +40,7 @@ export function TodaysPortions({ animal, meal }: { animal: Animal; meal: DailyMe
             : t.changingNoOld(meal.change.day, meal.change.of)}
         </p>
       )}
-      {known.length > 0 && (
+      {known.length > 0 && meal.stop?.why !== 'recalled' && (
         <>
           <Radios
             className="portion-times"
