@@ -2,8 +2,8 @@
  * How much food an animal may need in a day, as a range: by the energy it needs and that of its food, by what animals
  * of its kind were seen to eat, and by the common rule. It is a place to start; the animal's own weight decides.
  */
-import type { Day } from '../../kitchen/model.ts';
 import type { LifeStage } from '../../targets/life-stage.ts';
+import { conditionsNow, isIn } from '../animal/conditions.ts';
 import type { SpeciesKind } from '../animal/species.ts';
 import {
   CARRIED_FROM_GRAMS,
@@ -27,7 +27,6 @@ export interface AmountQuestion {
   readonly kind: SpeciesKind;
   readonly lifeStage: LifeStage;
   readonly conditions: readonly Condition[];
-  readonly today: Day;
   /** Body weight, g; absent where nobody knows it. */
   readonly weight?: number;
   /** Of what it is fed; absent where nothing is known of it. */
@@ -110,18 +109,11 @@ export function dailyAmount(q: AmountQuestion): DailyAmount {
 }
 
 /** A condition that holds now tells more than the life stage. */
-function stageOf({ lifeStage, conditions, today }: AmountQuestion): Stage {
-  const now = (what: Condition['what']) => holdsOn(conditions, what, today) !== undefined;
+function stageOf({ lifeStage, conditions }: AmountQuestion): Stage {
+  const now = (what: Condition['what']) => isIn({ conditions }, what);
   if (now('nursing')) return 'nursing';
   if (now('pregnant')) return 'pregnant';
   return lifeStage === 'adult' ? (now('old') ? 'old' : 'grown') : lifeStage;
-}
-
-/** The condition of that kind that holds on a day; undefined where none does. */
-function holdsOn(conditions: readonly Condition[], what: Condition['what'], day: Day): Condition | undefined {
-  return conditions.find(
-    (c) => c.what === what && c.since <= day && (c.until === undefined || c.until >= day),
-  );
 }
 
 /** kJ a day of a grown animal of that weight: the figure itself, or carried over by either power of body weight. */
@@ -184,8 +176,8 @@ function byIntake(
   return undefined;
 }
 
-function raisesOf({ kind, wheel, room, conditions, today }: AmountQuestion, stage: Stage): Raise[] {
-  const young = holdsOn(conditions, 'nursing', today)?.young;
+function raisesOf({ kind, wheel, room, conditions }: AmountQuestion, stage: Stage): Raise[] {
+  const young = conditionsNow({ conditions }).find((c) => c.what === 'nursing')?.young;
   const ofStage = (what: 'growing' | 'pregnant' | 'nursing', extra: object = {}): Raise => {
     const { low, high, sources } = STAGE_FACTORS[what];
     return { what, times: { low, high }, sources, ...extra };

@@ -1,11 +1,12 @@
 /** What a sitter has to know of every animal that lives here. */
+import { conditionsNow, isIn } from '../../../care/animal/conditions.ts';
 import { portionsOf } from '../../../care/feeding/portions.ts';
 import type { Condition } from '../../../care/model.ts';
 import type { Animal, Household } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { refusedFoods } from '../mix/refusals.ts';
 import { dailyMeal, type Stop } from './daily-meal.ts';
 import { isHere } from './here.ts';
+import { type OutRule, refusedBy } from './out-foods.ts';
 import { weightsOf } from './weight-of.ts';
 
 export interface SitterEntry {
@@ -54,13 +55,12 @@ function entryOf(house: Household, animal: Animal, under: Parameters<typeof sitt
     return { ...food, ...(shown !== undefined && { grams: shown }) };
   });
   const weight = weightsOf(house, animal, under).trend.at(-1)?.grams ?? animal.usualGrams;
-  const conditions = (animal.conditions ?? []).filter(
-    (c) => c.since <= under.today && (c.until === undefined || c.until >= under.today),
-  );
-  const upset = house.trials.filter(
-    (t) => t.animalId === animal.id && t.offerings.some((o) => o.seen === 'upset'),
-  );
-  const never = [...new Set(upset.map((t) => t.name))];
+  const conditions = conditionsNow(animal);
+  const out = refusedBy(house, animal);
+  const names = (why: readonly OutRule['why'][]) => [
+    ...new Set(out.filter((r) => why.includes(r.why)).map((r) => r.name)),
+  ];
+  const never = names(['upset']);
   return {
     animal,
     foods,
@@ -69,10 +69,8 @@ function entryOf(house: Household, animal: Animal, under: Parameters<typeof sitt
     ...(weight !== undefined && { weight }),
     conditions,
     never,
-    leaves: refusedFoods(house, animal)
-      .map((f) => f.name)
-      .filter((name) => !never.includes(name)),
-    noSugar: conditions.some((c) => c.what === 'diabetes'),
+    leaves: names(['list', 'refused']).filter((name) => !never.includes(name)),
+    noSugar: isIn(animal, 'diabetes'),
     ...(meal?.stop && meal.stop.why !== 'refused' && { stop: meal.stop }),
   };
 }
