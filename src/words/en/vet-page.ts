@@ -56,7 +56,8 @@ export const vetPage = (f: Figures) => ({
     toOne: (ratio: number) => `${f.number(ratio, 2)} : 1`,
     sources: (tables: number, own: number) =>
       `Figures of the mix: ${f.percent(tables, 0)} by weight from published food tables, ${f.percent(own, 0)} from labels or the keeper. Figures beside the mix: from the label as kept.`,
-    knownHelp: '“Known of”: percent of the food, by weight, whose figure is known or estimated (est.). Crude and dietary fibre are two measures.',
+    knownHelp:
+      '“Known of”: percent of the food, by weight, whose figure is known or estimated (est.). Crude and dietary fibre are two measures.',
     failed: (why: string) => `What the food holds could not be worked out: ${why}`,
     none: 'What the food holds is not known: nothing was weighed into a batch that is fed to it.',
   },
@@ -73,8 +74,7 @@ export const vetPage = (f: Figures) => ({
       `${f.grams(grams, 1)} (${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)} since)`,
     usual: 'In health, as the keeper says',
     grown: 'Grown ones of its kind',
-    span: (low: number, high: number, source: string) =>
-      `${f.number(low)} to ${f.grams(high)} (${source})`,
+    span: (low: number, high: number, source: string) => `${f.number(low)} to ${f.grams(high)} (${source})`,
     lost: (percent: number, since: string, from: number, to: number) =>
       `Lost ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
     gained: (percent: number, since: string, from: number, to: number) =>

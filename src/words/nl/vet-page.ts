@@ -91,8 +91,7 @@ export const vetPage = (f: Figures): VetPage => ({
     batch: (name) => `Nieuwe batch van ${name}, dezelfde ingrediënten.`,
     batchIn: (name, added) => `Nieuwe batch van ${name}, met ${f.list(added)}.`,
     batchOut: (name, out) => `Nieuwe batch van ${name}, zonder ${f.list(out)}.`,
-    batchBoth: (name, added, out) =>
-      `Nieuwe batch van ${name}, met ${f.list(added)}, zonder ${f.list(out)}.`,
+    batchBoth: (name, added, out) => `Nieuwe batch van ${name}, met ${f.list(added)}, zonder ${f.list(out)}.`,
     otherFoods: (n) => f.count(n, { one: 'ander ingrediënt', other: 'andere ingrediënten' }),
     beside: (names) => `Naast het mengsel nu: ${f.list(names)}.`,
     besideNone: 'Naast het mengsel wordt niets meer gevoerd.',
