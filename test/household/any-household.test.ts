@@ -28,7 +28,7 @@ import { nextLoadOf } from '../../src/household/reckon/drying/drying-loads.ts';
 import { kindOf, outcomeOf } from '../../src/household/reckon/drying/drying-outcome.ts';
 import { lotsToDry, runLines } from '../../src/household/reckon/drying/drying-runs.ts';
 import { freshFoodOf, ownFresh } from '../../src/household/reckon/foods/fresh-food.ts';
-import { eatersOf, otherTarget, withAnimals } from '../../src/household/reckon/mix/eaters.ts';
+import { bringingOf, eatersOf, fedMix, otherTarget } from '../../src/household/reckon/mix/eaters.ts';
 import { limitOwners } from '../../src/household/reckon/mix/own-limits.ts';
 import { refusableFoods, refusedFoods } from '../../src/household/reckon/mix/refusals.ts';
 import { countRules, groupsOf, measurable } from '../../src/household/reckon/mix/wishes.ts';
@@ -134,7 +134,9 @@ function faultOr<T>(work: () => T): T | string {
 
 function ofMix(house: Household, kept: Mix): void {
   const profiles = profilesOf(house);
-  const { mix } = shown('eaters', () => withAnimals(kept, eatersOf(kept, house.animals, profiles)));
+  const mix = shown('eaters', () => fedMix(house, kept, profiles));
+  const bringing = shown('bringing', () => bringingOf(house, kept, profiles));
+  shown('eaters of it', () => eatersOf(kept, bringing));
   shown('target', () => otherTarget(kept, house.animals, profiles));
   shown('limits', () => limitOwners(kept, house.animals));
   shown('wishes', () => [measurable(kept.problem), groupsOf(kept.problem), countRules(kept.problem)]);

@@ -4,6 +4,7 @@ import { conditionsNow } from '../../care/animal/conditions.ts';
 import type { Animal } from '../../household/model.ts';
 import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
+import { AnimalStops } from '../shared/recall/AnimalStops.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AboutPart } from './about/AboutPart.tsx';
@@ -43,7 +44,7 @@ export function AnimalPage({
           <h2 tabIndex={-1}>
             {animal.name} {animal.invented && <span className="tag">{t.invented}</span>}
           </h2>
-          <p className="hint">
+          <p className="hint animal-kind">
             {t.kind(speciesWord(animal.species), LIFE_STAGES[animal.lifeStage])}
             {conditionsNow(animal).map(({ what }) => (
               <span key={what} className="tag">
@@ -65,6 +66,7 @@ export function AnimalPage({
           </a>
         ))}
       </nav>
+      <AnimalStops animal={animal} />
       {partOf(here, animal, onEdit)}
       <p className="hint not-a-vet">{t.notAVet}</p>
     </article>

@@ -1,7 +1,7 @@
 /** What is due of animals and batches, in words. */
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { AnimalDue, CareDue } from '../../household/reckon/care/due.ts';
-import type { FedBatch } from '../../household/reckon/care/fed-batches.ts';
+import type { FedBatch } from '../../household/reckon/care/present-batches.ts';
 import type { TrialDue } from '../../household/reckon/care/trial-due.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';

@@ -1,7 +1,7 @@
 /** What is due of animals and batches, worked out once for all parts of the page. */
 import { useMemo } from 'react';
 import { type CareDue, careDue } from '../../household/reckon/care/due.ts';
-import { mayBeFed } from '../../household/reckon/care/fed-batches.ts';
+import { mayBeFed } from '../../household/reckon/care/present-batches.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { dayAt } from '../shared/today.ts';

@@ -152,7 +152,7 @@ describe('all animals and batches', () => {
       batches: [batch('b', ago(20), { pours }), ofOther(ago(2), { pours })],
     });
     expect(all.barred.map((b) => [b.lot.id, b.batches.map((x) => x.id)])).toEqual([
-      ['lot-millet', [`c-${ago(2)}`, 'b']],
+      ['lot-millet', ['b', `c-${ago(2)}`]],
     ]);
   });
 });

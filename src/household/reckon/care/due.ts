@@ -2,16 +2,17 @@
 import type { Feeding, Weighing } from '../../../care/model.ts';
 import type { WeightAlert, WeightStory } from '../../../care/weight/model.ts';
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
-import type { Batch, Day } from '../../../kitchen/model.ts';
+import type { Day } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household } from '../../model.ts';
 import { changeOverDay } from '../calendar/change-over-day.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
 import { barredInUse } from '../cupboard/lots-to-look-at.ts';
+import { batchesInUse } from '../cupboard/recall.ts';
 import { type DailyMeal, dailyMeal } from './daily-meal.ts';
-import { type FedBatch, fedBatches } from './fed-batches.ts';
 import { isHere } from './here.ts';
 import { ofAnimal } from './of-animal.ts';
+import { type FedBatch, fedBatches } from './present-batches.ts';
 import { feedingOn } from './records-of.ts';
 import { isWeighed, ticksFeeding } from './tick-feeding.ts';
 import { goesOn, type TrialDue, trialsDue } from './trial-due.ts';
@@ -84,7 +85,7 @@ export function careDue(house: Household, under: Under): CareDue {
   return {
     fed,
     animals,
-    barred: barred(house, fed, under),
+    barred: barred(house, under),
     runningOut: runningOut.sort((a, b) => (a.day < b.day ? -1 : 1)),
     changing,
   };
@@ -170,18 +171,8 @@ const stories = remembered(
     new Map<Day, WeightStory>(),
 );
 
-/** Every barred pack once, with all the batches that hold some of it. */
-function barred(house: Household, fed: readonly FedBatch[], { dayAt }: Under): CareDue['barred'] {
+/** Barred packs in batches that may still be fed. */
+function barred(house: Household, under: Under): CareDue['barred'] {
   if (!house.lots.some((l) => l.barred)) return [];
-  const all = [undefined, ...fed.map((f) => f.present.batch)].flatMap((b) => barredInUse(house, b, dayAt));
-  const byLot = new Map<string, (typeof all)[number]>();
-  for (const one of all) {
-    const before = byLot.get(one.lot.id);
-    byLot.set(one.lot.id, { ...one, batches: distinct([...(before?.batches ?? []), ...one.batches]) });
-  }
-  return [...byLot.values()];
-}
-
-function distinct(batches: readonly Batch[]): Batch[] {
-  return [...new Map(batches.map((b) => [b.id, b])).values()];
+  return barredInUse(house, batchesInUse(house, under), under.dayAt);
 }

@@ -1,77 +1,113 @@
-/** The batches that are being fed, of whichever mix. */
-import { daysBetween } from '../../../kitchen/days.ts';
-import type { Batch, Day } from '../../../kitchen/model.ts';
-import type { Animal, Household, Mix } from '../../model.ts';
-import { batchesFor, batchName, isUsedUp } from '../batch/batches.ts';
-import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
-import type { Circumstances } from '../calendar/circumstances.ts';
-import { hereAmong, isHere } from './here.ts';
+/** Which batches an animal was fed from when to when, and what changed from one to the next. */
+import { plusDays } from '../../../kitchen/days.ts';
+import type { Batch, Day, Moment } from '../../../kitchen/model.ts';
+import type { Animal, Household } from '../../model.ts';
+import { foodKeys } from '../foods/same-food.ts';
+import { feedingsOf } from './records-of.ts';
 
 export interface FedBatch {
-  /** The mix it was made of, as it stands now; absent where that was deleted. */
-  readonly mix?: Mix;
-  readonly present: PresentBatch;
-  /** Those of the household that eat of it. */
-  readonly animals: readonly Animal[];
-  /** Somebody has no newer one: else it is fed on beside the newer one while it lasts. */
-  readonly newest: boolean;
-}
-
-/** A batch finished longer ago is looked at only where an animal has no newer one, days. Dry mixes keep for less. */
-const LONG_AGO = 400;
-
-interface Candidate {
   readonly batch: Batch;
-  readonly newest: boolean;
+  readonly from: Day;
+  /** The last day; absent while it is being fed. */
+  readonly to?: Day;
+  /** It follows from the day on which the batch was finished: nobody noted that it was fed. */
+  readonly assumed: boolean;
+  readonly change: FoodChange;
 }
 
-/** Finished batches that may still be fed by their age alone, the newest first. */
-export function mayBeFed(
-  house: Pick<Household, 'animals' | 'batches'>,
-  { today, dayAt }: Pick<Circumstances, 'today' | 'dayAt'>,
-): Candidate[] {
-  const here = new Map(house.animals.map((a) => [a.id, isHere(a)]));
-  /** Who eats of it; the animals of its mix, whoever they are, where it names none that is kept. */
-  const eatersOf = ({ animalIds, mixId = '' }: Batch) => {
-    const known = animalIds.filter((id) => here.has(id));
-    return known.length > 0 ? known.filter((id) => here.get(id)) : [`of ${mixId}`];
-  };
-  const finished = house.batches
-    .flatMap((batch) =>
-      batch.finishedAt === undefined || batch.givenUp ? [] : [{ batch, finishedAt: batch.finishedAt }],
-    )
-    .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
-  const fedBefore = new Set<string>();
-  return finished.flatMap(({ batch, finishedAt }): Candidate[] => {
-    const eaters = eatersOf(batch);
-    const newest = eaters.some((id) => !fedBefore.has(id));
-    if (isUsedUp(batch) || eaters.length === 0) return [];
-    for (const id of eaters) fedBefore.add(id);
-    return newest || daysBetween(dayAt(finishedAt), today) <= LONG_AGO ? [{ batch, newest }] : [];
-  });
+/** Against the batch that was fed before. "same": the same foods of the same mix. */
+export interface FoodChange {
+  readonly kind: 'first' | 'same' | 'foods' | 'mix';
+  /** Names of foods that were not in the batch before, and of those that are not in this one. */
+  readonly added: readonly string[];
+  readonly gone: readonly string[];
 }
 
-/** Each animal's newest batch that is not used up, and older ones while they last; the newest first. */
+type Kept = Pick<Household, 'batches' | 'feedings' | 'foods' | 'mixes'>;
+
+/**
+ * By what was noted as fed. Where nothing was noted, a batch is taken to be fed from the day on which it was finished
+ * until the next one made for the animal.
+ */
 export function fedBatches(
-  house: Household,
-  under: Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>,
-): FedBatch[] {
-  return mayBeFed(house, under).flatMap(({ batch, newest }): FedBatch[] => {
-    const mix = house.mixes.find((m) => m.id === batch.mixId);
-    const present = presentOf({ ...house, batches: [batch] }, mix ?? mixOf(batch), under);
-    if (!present) return [];
-    if (!newest && !lasts(present, under.today)) return [];
-    const name = batchName(batchesFor(house, mix ?? mixOf(batch)), batch);
-    const animals = hereAmong(house.animals, batch.animalIds);
-    return [{ ...(mix && { mix }), present: { ...present, name }, animals, newest }];
+  house: Kept,
+  animal: Pick<Animal, 'id' | 'gone'>,
+  dayAt: (moment: Moment) => Day,
+): readonly FedBatch[] {
+  const named = feedingsOf(house, animal.id).flatMap((f) =>
+    f.mix?.batchId === undefined ? [] : [{ on: f.on, batchId: f.mix.batchId }],
+  );
+  const byId = new Map(house.batches.map((b) => [b.id, b]));
+  const assumed = inTurn(house.batches, named, animal.id, dayAt);
+  const noted = named.flatMap(({ on, batchId }) => {
+    const batch = byId.get(batchId);
+    return batch ? [{ on, batch, assumed: false }] : [];
+  });
+  // One a day, the last of it; what was noted stands before what is taken to be so.
+  const days = new Map([...assumed, ...noted].map((start) => [start.on, start]));
+  const turns = [...days.values()]
+    .sort((a, b) => (a.on < b.on ? -1 : 1))
+    .filter((start, i, all) => start.batch !== all[i - 1]?.batch);
+  const keyOf = foodKeys(house);
+  return turns.map((turn, i) => {
+    const next = turns[i + 1];
+    const to = lastDay(turn.batch, turn.on, next?.on, animal.gone?.on);
+    return {
+      batch: turn.batch,
+      from: turn.on,
+      ...(to !== undefined && { to }),
+      assumed: turn.assumed && !named.some((n) => n.batchId === turn.batch.id),
+      change: changeOf(turn.batch, turns[i - 1]?.batch, keyOf),
+    };
   });
 }
 
-function lasts({ runsOut }: PresentBatch, today: Day): boolean {
-  return runsOut.status === 'known' && runsOut.day > today;
+/** Batches made for the animal, each from the day it was finished, but for those in whose time others were noted. */
+function inTurn(
+  batches: readonly Batch[],
+  named: readonly { readonly on: Day; readonly batchId: string }[],
+  animalId: string,
+  dayAt: (moment: Moment) => Day,
+): readonly { readonly on: Day; readonly batch: Batch; readonly assumed: boolean }[] {
+  const finished = batches
+    .flatMap((batch) =>
+      batch.finishedAt === undefined || batch.givenUp || !batch.animalIds.includes(animalId)
+        ? []
+        : [{ on: dayAt(batch.finishedAt), at: batch.finishedAt, batch }],
+    )
+    .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+  return finished.flatMap(({ on, batch }, i) => {
+    const end = finished[i + 1]?.on;
+    const noted = named.some((n) => n.on >= on && (end === undefined || n.on < end));
+    return noted ? [] : [{ on, batch, assumed: true }];
+  });
 }
 
-/** The mix of a batch whose own was deleted. */
-function mixOf({ mixId = '', name, problem, shares, animalIds }: Batch): Mix {
-  return { id: mixId, name, animalIds, profileId: '', problem, shares, held: [], updatedAt: '' };
+function lastDay(batch: Batch, from: Day, next: Day | undefined, gone: Day | undefined): Day | undefined {
+  const usedUp = batch.left?.grams === 0 && batch.left.on >= from ? batch.left.on : undefined;
+  const ends = [next === undefined ? undefined : plusDays(next, -1), usedUp, gone].filter(
+    (day) => day !== undefined,
+  );
+  const first = ends.sort()[0];
+  return first !== undefined && first < from ? from : first;
+}
+
+function changeOf(batch: Batch, before: Batch | undefined, keyOf: (food: string) => string): FoodChange {
+  if (!before) return { kind: 'first', added: [], gone: [] };
+  const [now, then] = [foodsOf(batch, keyOf), foodsOf(before, keyOf)];
+  const added = [...now].filter(([key]) => !then.has(key)).map(([, name]) => name);
+  const gone = [...then].filter(([key]) => !now.has(key)).map(([, name]) => name);
+  if (batch.mixId !== before.mixId) return { kind: 'mix', added, gone };
+  return { kind: added.length + gone.length > 0 ? 'foods' : 'same', added, gone };
+}
+
+/** Names by what the food is: what was poured, or what was planned where nothing was. */
+function foodsOf({ pours, shares, problem }: Batch, keyOf: (food: string) => string): Map<string, string> {
+  const grams = new Map<string, number>();
+  for (const p of pours) grams.set(p.food, (grams.get(p.food) ?? 0) + p.grams);
+  const amounts = pours.length > 0 ? [...grams] : Object.entries(shares);
+  const names = new Map(problem.foods.map((f) => [f.id, f.name ?? f.id]));
+  return new Map(
+    amounts.filter(([, amount]) => amount > 0).map(([food]) => [keyOf(food), names.get(food) ?? food]),
+  );
 }

@@ -1,0 +1,54 @@
+/** What stands out in its weights, in plain words: what changed, since when, and how soon to see a vet. */
+import type { WeightAlert, WeightStory } from '../../../care/weight/model.ts';
+import type { Day } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
+import { alertWords, falseAlarmWords } from './weight-words.ts';
+
+/** Of so few weighings it cannot be said that nothing stands out. */
+const FEW = 5;
+
+export function Alerts({ name, story, day }: { name: string; story: WeightStory; day: Day }) {
+  const t = words().bodyWeight;
+  const { alerts, expected } = story;
+  const counted = story.points.filter((p) => !p.unlikely).length;
+  if (counted === 0) return null;
+  return (
+    <section className="weight-alerts" aria-label={t.alerts.title}>
+      <h3>{t.alerts.title}</h3>
+      {alerts.map((alert) => (
+        <Alert key={`${alert.rule} ${alert.way}`} name={name} alert={alert} day={day} />
+      ))}
+      {alerts.length === 0 && <p>{counted < FEW ? t.alerts.few : t.alerts.none}</p>}
+      {expected && (
+        <p className="notice-line">
+          <strong>{t.expected.title}</strong> {t.expected[expected](name)} {t.expected.anyway}
+        </p>
+      )}
+    </section>
+  );
+}
+
+function Alert({ name, alert, day }: { name: string; alert: WeightAlert; day: Day }) {
+  const { bodyWeight, figures: f } = words();
+  const t = bodyWeight.alerts;
+  const { from, to, since, on, rule, way, vet } = alert;
+  const onDay = f.day(on, day);
+  return (
+    <div className={`caution-card ${vet === 'next visit' ? '' : 'never'}`}>
+      <p>
+        <strong>{t.vet[vet]}.</strong> {alertWords(name, alert)}{' '}
+        {rule === 'growth' ? t.expectedIs(from, to, onDay) : t.fromTo(from, f.day(since, day), to, onDay)}
+      </p>
+      <p>
+        {vet === 'today' && way === 'loss' ? `${t.weighAgain} ` : ''}
+        {way === 'gain' ? t.gain : t.look}
+      </p>
+      <details>
+        <summary>{t.moreCertain}</summary>
+        <p className="hint">
+          {t.noDiagnosis} {falseAlarmWords(alert.falseAlarmsAYear)}
+        </p>
+      </details>
+    </div>
+  );
+}
