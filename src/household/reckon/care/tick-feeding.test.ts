@@ -1,6 +1,7 @@
 /** A tick writes what the meal says, keeps what was noted, and is taken back without losing any of it. */
 import { expect, test } from 'vitest';
 import { batch, today } from '../../../../test/kitchen/calendar-house.ts';
+import { lotOf } from '../../../../test/kitchen/cupboards.ts';
 import { type Feeding, feedingId } from '../../../care/model.ts';
 import type { DailyMeal } from './daily-meal.ts';
 import { isWeighed, ticked, unticked } from './tick-feeding.ts';
@@ -22,6 +23,19 @@ test('a tick is the record of the day, in what a kitchen scale shows', () => {
     beside: [{ food: 'pellet', grams: 6 }],
   });
   expect(unticked(tick())).toBeUndefined();
+});
+
+test('while food changes, the record holds all of the mix; what is fed beside it names its pack', () => {
+  const changing: DailyMeal = {
+    ...meal,
+    mix: { ...meal.mix!, grams: 4 },
+    old: { batch: batch('a', today), name: 'batch 0', grams: 2 },
+    beside: [{ ...meal.beside[0]!, lot: lotOf({ id: 'pack', food: 'pellet' }) }],
+  };
+  expect(ticked('bramble', changing, { on: today, at, kept: undefined })).toMatchObject({
+    mix: { batchId: 'b', grams: 6 },
+    beside: [{ food: 'pellet', lot: 'pack', grams: 6 }],
+  });
 });
 
 test('what was noted of the day stays, with the tick and without it', () => {

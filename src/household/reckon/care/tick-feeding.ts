@@ -24,13 +24,16 @@ export function ticked(
 ): Feeding {
   const { on, at, kept } = p;
   if (kept && (kept.mix || kept.beside.length > 0)) return { ...kept, at };
-  const { mix, beside } = meal;
+  const { mix, old, beside } = meal;
   return {
     ...(kept ?? { id: feedingId(animalId, on), animalId, on }),
     at,
-    ...(mix?.grams !== undefined && { mix: { batchId: mix.batch.id, grams: inTenths(mix.grams) } }),
-    beside: beside.flatMap(({ food, grams }) =>
-      grams === undefined ? [] : [{ food, grams: inTenths(grams) }],
+    // A record names one batch: while food changes, what comes from the batch before counts with the new one.
+    ...(mix?.grams !== undefined && {
+      mix: { batchId: mix.batch.id, grams: inTenths(mix.grams + (old?.grams ?? 0)) },
+    }),
+    beside: beside.flatMap(({ food, grams, lot }) =>
+      grams === undefined ? [] : [{ food, ...(lot && { lot: lot.id }), grams: inTenths(grams) }],
     ),
   };
 }

@@ -15,7 +15,7 @@ export const LOOKS_BACK = 90;
 /** Days over which what was really fed is averaged. */
 const FED_DAYS = 30;
 /** As many of each as one printed page has room for; the rest is counted. */
-const ROOM = { changes: 9, notes: 5 } as const;
+const ROOM = { changes: 8, notes: 5 } as const;
 
 /** The first ones, and how many more there are. */
 export interface Shown<T> {
