@@ -1,6 +1,7 @@
 /** New foods that are to be offered today. */
 import type { Trial } from '../../../care/model.ts';
-import { daysBetween } from '../../../kitchen/days.ts';
+import { offerDue } from '../../../care/trials/plan.ts';
+import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 
 /** A day that was missed is told for so many days; our own choice, no source. */
@@ -20,12 +21,13 @@ export function goesOn(trial: Trial, today: Day): boolean {
   return first !== undefined && last !== undefined && first <= today && daysBetween(last, today) <= TOLD;
 }
 
-/** Those with a day that has come and on which, or after which, nothing was offered yet. @param trials of one animal */
+/** Those with an offer that has come due by their plan, as their page says it too. @param trials of one animal */
 export function trialsDue(trials: readonly Trial[], today: Day): TrialDue[] {
   return trials.flatMap((trial) => {
-    if (!goesOn(trial, today)) return [];
-    const day = trial.days.findLast((d) => d <= today);
-    if (day === undefined || daysBetween(day, today) > TOLD) return [];
-    return trial.offerings.some((o) => o.on >= day) ? [] : [{ trial, day }];
+    const due = goesOn(trial, today) ? offerDue(trial, today) : undefined;
+    if (!due || due.late > TOLD) return [];
+    const next = plusDays(today, -due.late);
+    // Of several that were missed the last counts: more than one offer is not made up for.
+    return [{ trial, day: trial.days.findLast((d) => d >= next && d <= today) ?? next }];
   });
 }
