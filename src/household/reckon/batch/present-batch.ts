@@ -33,13 +33,10 @@ export function stoppedOf(
   mix: Mix,
   under: Under,
 ): { readonly batch: Batch; readonly name: string; readonly stop: Stop }[] {
-  const stopped: { batch: Batch; name: string; stop: Stop }[] = [];
-  for (const { batch, name } of feedable(house, mix, under)) {
+  return feedable(house, mix, under).flatMap(({ batch, name }) => {
     const stop = stopOf(house, batch, under.dayAt);
-    if (!stop?.sure) break;
-    stopped.push({ batch, name, stop });
-  }
-  return stopped;
+    return stop?.sure ? [{ batch, name, stop }] : [];
+  });
 }
 
 /** Batches that may still hold something, the newest first. */
