@@ -1,10 +1,12 @@
 /** One lot: how it stands, its days, its freeze treatment, and where it went. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { CupboardFood } from '../../household/reckon/cupboard/foods-beside.ts';
 import type { LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
 import type { PelletStock } from '../../household/reckon/cupboard/pellet-stock.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -12,9 +14,11 @@ import { words } from '../../words/words.ts';
 import { AskFirst } from '../shared/AskFirst.tsx';
 import { Fact } from '../shared/Fact.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { lotWords } from '../shared/lots/lot-words.ts';
 import { go } from '../shared/route.ts';
 import { useRemove } from '../store/household.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
 import { LotBar } from './LotBar.tsx';
 import { LotMark } from './LotMark.tsx';
 import { LotReach } from './LotReach.tsx';
@@ -37,6 +41,7 @@ export function LotPage({
   onEdit(): void;
 }) {
   const { page: t, form } = words().cupboard;
+  const { house } = useMixDraft();
   const { lot, state, grams, used, over } = line;
   const pack = pellet?.packs.find((p) => p.lot.id === lot.id);
   const inUse = pack && packState(pack);
@@ -67,6 +72,7 @@ export function LotPage({
       )}
       {pellet && pack && <PelletLeft pack={pack} stock={pellet} day={day} />}
       {lot.barred && <LotReach lot={lot} />}
+      <FoodHands food={handledOf(house, { id: lot.food, name: lot.name })} />
       <dl className="animal-facts">
         {!pack && (
           <Fact
