@@ -44,7 +44,7 @@ describe('other advice', () => {
       { kind: 'less', foods: ['seed'] },
       { kind: 'change', foods: ['pea'] },
       { kind: 'scatter' },
-      { kind: 'never starve' },
+      { kind: 'never-starve' },
     ]);
   });
 

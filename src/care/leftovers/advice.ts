@@ -31,7 +31,7 @@ export type Advice =
   /** Look for hoards: what was taken is not what was eaten. */
   | { readonly kind: 'hoard' }
   /** Never short rations, never waiting till it eats. */
-  | { readonly kind: 'never starve' };
+  | { readonly kind: 'never-starve' };
 
 /** Nights that tell what is usual, and the fewest that do. */
 const USUAL = { most: 14, least: 3 } as const;
@@ -59,7 +59,7 @@ export function adviceOn(
     ...(picked.length > 0 ? [{ kind: 'less', foods: picked } as const] : []),
     ...(left.length > 0 ? [{ kind: 'change', foods: left } as const] : []),
     ...(picked.length + left.length > 0 ? [{ kind: 'scatter' } as const] : []),
-    ...(vet || picked.length + left.length > 0 ? [{ kind: 'never starve' } as const] : []),
+    ...(vet || picked.length + left.length > 0 ? [{ kind: 'never-starve' } as const] : []),
     ...(!p.hoard && nights.length > 0 ? [{ kind: 'hoard' } as const] : []),
   ];
 }

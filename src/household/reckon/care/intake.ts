@@ -5,7 +5,7 @@
 import { type Advice, adviceOn } from '../../../care/leftovers/advice.ts';
 import { eatenByFood, eatenInAll, type IntakeSet } from '../../../care/leftovers/intake-set.ts';
 import { type Range, sumOf, sumOfRanges } from '../../../care/leftovers/pile.ts';
-import type { Doubt } from '../../../care/leftovers/pile-of.ts';
+import { type Doubt, isNothing } from '../../../care/leftovers/pile-of.ts';
 import { type SortingIndex, sortingIndex } from '../../../care/leftovers/sorting-index.ts';
 import { type HoardKnown, type Observed, observe } from '../../../care/leftovers/stretch.ts';
 import type { Reference } from '../../../foods/reference.ts';
@@ -147,7 +147,7 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
     nights: { fed: asked.fed, noted: byNight.length, unticked },
     mix: asked.mix,
     hoard,
-    olderHoard: spans.some((s) => s.span.first && s.seen.hoard !== 'unknown'),
+    olderHoard: spans.some(({ span }) => span.first && span.hoard !== undefined && !isNothing(span.hoard)),
     grams: {
       offered: sumOf(byNight.map((n) => n.offered)),
       taken: eatenInAll(takenSets),
