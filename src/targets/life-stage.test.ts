@@ -36,7 +36,10 @@ describe('the profile that a new animal starts from', () => {
   });
 
   it('says of a dwarf hamster that there are no figures, in whatever language it is named', () => {
-    for (const species of ['dwarf hamster', 'Zwerghamster', 'dwerghamster'])
+    for (const species of [
+      ...['dwarf hamster', 'Zwerghamster', 'dwerghamster', 'Chinese hamster'],
+      ...["Campbell's hamster", 'winter white hamster', 'Roborovski hamster'],
+    ])
       expect(profileFor(species, 'adult').notes.join(' ')).toContain('No figures for dwarf hamsters');
     expect(profileFor('Goldhamster', 'adult').notes).toEqual([]);
   });

@@ -10,6 +10,9 @@ export interface WeightRange {
 
 const NRC = 'NRC 1995, Nutrient Requirements of Laboratory Animals, table 5-1; doi 10.17226/4758';
 
+const BIOLOGY =
+  'The Biology and Medicine of Rabbits and Rodents, as the animal centre of National Cheng Kung University gives it (animal.ncku.edu.tw)';
+
 /** g of a grown animal; undefined where no figure is kept. */
 export const ADULT_WEIGHTS: Readonly<Partial<Record<SpeciesKind, WeightRange>>> = {
   golden: { low: 120, high: 180, source: NRC },
@@ -17,4 +20,11 @@ export const ADULT_WEIGHTS: Readonly<Partial<Record<SpeciesKind, WeightRange>>> 
   'winter-white': { low: 25, high: 45, source: NRC },
   chinese: { low: 28, high: 40, source: NRC },
   roborovski: { low: 20, high: 25, source: 'from memory' },
+  gerbil: { low: 70, high: 110, source: `${BIOLOGY}: females 70-100 g, males 80-110 g` },
+  mouse: {
+    low: 20,
+    high: 40,
+    source: 'humane-endpoints.info, physiological parameters: males 20-40 g, females 25-40 g',
+  },
+  rat: { low: 250, high: 520, source: `${BIOLOGY}: females 250-300 g, males 450-520 g` },
 };

@@ -35,6 +35,7 @@ export interface WeightPoint {
 export interface TrendPoint {
   readonly day: Day;
   readonly grams: number;
+  /** In 19 of 20. */
   readonly low: number;
   readonly high: number;
 }
@@ -49,7 +50,7 @@ export interface WeightAlert {
   readonly since: Day;
   /** The day on which it was found. */
   readonly on: Day;
-  /** Of the weight before, percent, above 0. */
+  /** Of the weight before, percent; 0 of a young one that only does not grow. */
   readonly percent: number;
   /** g before and now. */
   readonly from: number;
@@ -60,15 +61,33 @@ export interface WeightAlert {
   readonly falseAlarmsAYear: number;
 }
 
+/** An alert that stood once. */
+export interface PastAlert extends WeightAlert {
+  /** The day on which a weighing ended it: the weight was back, or had kept its new level for weeks. */
+  readonly until: Day;
+}
+
+/** What explains a change that is no alarm. */
+export type ExpectedChange =
+  | 'autumn'
+  | 'spring'
+  | 'short days'
+  | 'growth'
+  | 'pregnancy'
+  | 'nursing'
+  | 'birth';
+
 export interface WeightStory {
   /** By time. */
   readonly points: readonly WeightPoint[];
-  /** A day each, from the first weighing to the last. */
+  /** A day each, from the first weighing that counts to the last. */
   readonly trend: readonly TrendPoint[];
   /** Those that stand now; most pressing first. */
   readonly alerts: readonly WeightAlert[];
+  /** Those that are over, by the day on which they were found. */
+  readonly past: readonly PastAlert[];
   /** What explains a change that is no alarm: the season, growth, a pregnancy. */
-  readonly expected?: 'autumn' | 'spring' | 'short days' | 'growth' | 'pregnancy' | 'nursing' | 'birth';
-  /** Between which weights the next weighing is likely, g; undefined without weighings. */
+  readonly expected?: ExpectedChange;
+  /** Between which weights a weighing of today is likely, g; undefined where nothing is known of the animal's weight. */
   readonly likely?: { readonly low: number; readonly high: number };
 }

@@ -1,0 +1,168 @@
+/**
+ * Which weighings are unlikely: so far from where the readings before it point to that somebody should look again. Such a
+ * one counts for nothing until the keeper says that it is right, or until the next ones bear it out: a true rapid loss is
+ * believed at its second weighing.
+ */
+import type { SpeciesKind } from '../animal/species.ts';
+import { ADULT_WEIGHTS } from '../figures/adult-weights.ts';
+import type { Circumstances } from './circumstances.ts';
+import { DAY_SD, type Reading, ROUNDING_GRAMS, readingSd } from './level/reading.ts';
+import { robustLine } from './level/robust-line.ts';
+
+/** Limits of what is likely, in standard deviations: a healthy animal's reading is asked about once in some 2,000. */
+const WIDTH = 3.5;
+/** How far a healthy level wanders in a day, standard deviation; and how much more it may grow or fall a day. */
+const WANDER = 0.005;
+const GROWTH_A_DAY = 0.06;
+const CARRYING_A_DAY = 0.05;
+const STEEPEST_LINE = 0.015;
+/** g that rounding to the gram may hide. */
+const HALF_STEP = 0.5;
+const MEMORY = 6;
+const LOOK_BACK = 28;
+/** Readings that are as unlikely bear it out within so many days. */
+const BORNE_OUT_WITHIN = 21;
+/** An unlikely figure so far off (e to this) takes two others to bear it out: a slip may be made twice. */
+const ABSURD = 0.5;
+/** What the scale of errors is worth before any: so many readings of the usual scatter. */
+const PRIOR_READINGS = 8;
+/** Of the squares of normal errors, the part that is left when each is cut at 2 standard deviations. */
+const CUT = 2;
+const LEFT_OF_CUT = 0.92;
+
+interface Expected {
+  readonly y: number;
+  /** Standard deviation of a reading of the usual scatter around it. */
+  readonly sd: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Judgement {
+  /** Of each reading, in order. */
+  readonly unlikely: readonly boolean[];
+  /** Between which logarithms of g a reading of a day is likely; undefined where nothing is known. */
+  likely(day: number): { readonly low: number; readonly high: number } | undefined;
+  /** The readings that count. */
+  readonly counted: readonly Reading[];
+}
+
+/** @param readings by time */
+export function judge(
+  readings: readonly Reading[],
+  about: { species: SpeciesKind; usualGrams?: number; circumstances: Circumstances },
+): Judgement {
+  const unlikely = readings.map(() => false);
+  const counted: Reading[] = [];
+  /** Places of those that count, and of those that wait to be borne out. */
+  const places: number[] = [];
+  let waiting: number[] = [];
+  let squares = PRIOR_READINGS;
+  let errors = PRIOR_READINGS;
+
+  const expected = (day: number): Expected | undefined => {
+    const last = counted.at(-1);
+    if (last === undefined) return firstExpected(about, day);
+    const scatter = Math.sqrt(squares / errors);
+    const sd = readingSd(last.y);
+    let from = counted.length - 1;
+    while (from > 0 && (counted[from - 1]?.day ?? 0) >= last.day - LOOK_BACK) from--;
+    const line = robustLine(counted, {
+      from,
+      to: counted.length,
+      day: last.day,
+      memory: MEMORY,
+      slopeSd: 0.003,
+      sd,
+    });
+    const gap = Math.max(0, day - last.day);
+    const slope = Math.max(-STEEPEST_LINE, Math.min(STEEPEST_LINE, line.slope));
+    const y = line.level + slope * Math.min(gap, 7);
+    const around = Math.sqrt(DAY_SD ** 2 + line.error ** 2 + WANDER ** 2 * gap);
+    const step = HALF_STEP / Math.exp(y);
+    const { circumstances: c } = about;
+    const growth = c.young(day) ? Math.min(GROWTH_A_DAY * gap, 0.9) : 0;
+    const carrying = c.carries(day) ? Math.min(CARRYING_A_DAY * Math.max(gap, 2), 0.5) : 0;
+    const birth = c.carries(day) || c.afterBirth(day) ? 0.4 : 0;
+    const season = 0.004 * c.fallingDays(last.day, day);
+    return {
+      y,
+      sd: Math.hypot(around, ROUNDING_GRAMS / Math.exp(y)),
+      low: y - WIDTH * scatter * around - step - birth - season,
+      high: y + WIDTH * scatter * around + step + growth + carrying,
+    };
+  };
+  const count = (place: number, reading: Reading) => {
+    counted.push(reading);
+    places.push(place);
+  };
+
+  readings.forEach((r, place) => {
+    const at = expected(r.day);
+    const off = at === undefined ? 0 : r.y - at.y;
+    if (r.sure || at === undefined || (r.y >= at.low && r.y <= at.high)) {
+      if (at !== undefined && counted.length > 2) {
+        squares += Math.min(CUT, Math.abs(off) / at.sd) ** 2 / LEFT_OF_CUT;
+        errors += 1;
+      }
+      count(place, r);
+      waiting = [];
+      return;
+    }
+    unlikely[place] = true;
+    const before = waiting.filter((w) => {
+      const other = readings[w];
+      return (
+        other !== undefined &&
+        r.day - other.day <= BORNE_OUT_WITHIN &&
+        agree(other.y - at.y, off, readingSd(r.y))
+      );
+    });
+    waiting.push(place);
+    const needed = Math.abs(off) > ABSURD ? 2 : 1;
+    if (before.length < needed) return;
+    // A level that rests on one reading alone, against two that agree: that one was the slip.
+    const [only] = places;
+    if (counted.length === 1 && only !== undefined && !counted[0]?.sure) {
+      unlikely[only] = true;
+      counted.length = 0;
+      places.length = 0;
+    }
+    for (const w of [...before, place]) {
+      unlikely[w] = false;
+      const reading = readings[w];
+      if (reading) count(w, reading);
+    }
+    waiting = [];
+  });
+
+  return {
+    unlikely,
+    counted,
+    likely: expected,
+  };
+}
+
+/** Two readings that are off to the same side, and nearer to each other than to where they were expected. */
+function agree(one: number, other: number, sd: number): boolean {
+  if (one * other < 0) return false;
+  const apart = Math.abs(one - other);
+  return apart <= Math.max(WIDTH * Math.SQRT2 * sd, Math.min(Math.abs(one), Math.abs(other)) / 2);
+}
+
+/** What the first weighing may be: twice either side of what such animals weigh grown, or half around its usual weight. */
+function firstExpected(
+  about: { species: SpeciesKind; usualGrams?: number; circumstances: Circumstances },
+  day: number,
+): Expected | undefined {
+  const { usualGrams, circumstances } = about;
+  const young = circumstances.young(day);
+  if (usualGrams !== undefined && !young) {
+    const y = Math.log(usualGrams);
+    return { y, sd: 0.12, low: y - 0.4, high: y + 0.4 };
+  }
+  const range = ADULT_WEIGHTS[about.species];
+  if (range === undefined) return undefined;
+  const [low, high] = [Math.log(range.low / (young ? 40 : 2)), Math.log(range.high * 2)];
+  return { y: (Math.log(range.low) + Math.log(range.high)) / 2, sd: (high - low) / 6, low, high };
+}
