@@ -13,7 +13,7 @@ import { daysBetween } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
 import type { Household } from '../../model.ts';
-import { type Fed, type NutrientIntake, nutrientIntake } from './intake-nutrients.ts';
+import { fedOf, type NutrientIntake, nutrientIntake } from './intake-nutrients.ts';
 import { type IntakeQuestion, intakeQuestion } from './intake-question.ts';
 import type { MixKnown } from './offered.ts';
 import { offeredFoods, portionAmounts } from './portion-amounts.ts';
@@ -107,10 +107,8 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
   const seen = spans.map((s) => s.seen);
   const takenSets = spans.flatMap((s) => s.nights.map((n) => n.taken));
   const eatenSets = seen.map((s) => s.eaten);
-  const byNights = spans.flatMap((s) =>
-    s.nights.map((n, i): Fed => ({ set: n.taken, portions: s.looks[i]?.portions ?? [] })),
-  );
-  const bySpans = spans.map((s): Fed => ({ set: s.seen.eaten, portions: s.portions }));
+  const byNights = spans.flatMap((s) => s.nights.map((n, i) => fedOf(n.taken, s.looks[i]?.portions ?? [])));
+  const bySpans = spans.map((s) => fedOf(s.seen.eaten, s.portions));
   const hoard = worstHoard(seen);
   const sorted = hoard === 'counted' ? eatenSets : takenSets;
   const foods = [...names.keys()]
