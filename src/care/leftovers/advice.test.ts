@@ -48,6 +48,17 @@ describe('other advice', () => {
     ]);
   });
 
+  it('names a few foods: of many that are left those that are left most, of many that are taken none', () => {
+    const many = Array.from({ length: 8 }, (_, i) => ({ ...index(`f${i}`, 'left'), value: 80 - i }));
+    const taken = Array.from({ length: 8 }, (_, i) => ({ ...index(`g${i}`, 'picked'), value: 120 + i }));
+    const advice = adviceOn(usual, [...many, ...taken], { hoard: true });
+    expect(advice[0]).toEqual({ kind: 'change', foods: ['f7', 'f6', 'f5', 'f4', 'f3'] });
+    expect(adviceOn(usual, taken.slice(0, 2), { hoard: true })[0]).toEqual({
+      kind: 'less',
+      foods: ['g1', 'g0'],
+    });
+  });
+
   it('is to look for hoards where nobody did', () => {
     expect(adviceOn(usual, [], { hoard: false })).toEqual([{ kind: 'hoard' }]);
     expect(adviceOn(usual, [], { hoard: true })).toEqual([]);

@@ -84,7 +84,7 @@ export const leftovers = (f: Figures): Leftovers => {
         `Von ${f.grams(offered, 1)}, die angeboten wurden, sind ${range(low, high)} weg.`,
       eatenExactly: (low, high) => `Gefressen, mit dem Vorrat im Versteck gezählt: ${range(low, high)}.`,
       eatenInPart: (low, high) =>
-        `Gefressen: ${range(low, high)}. Einiges aus dem Versteck kann aus anderen Nächten sein.`,
+        `Gefressen: ${range(low, high)}. Nicht alle Verstecke dieser Nächte wurden gezählt, oder der Fund kann auch aus anderen Nächten sein.`,
       eatenUnknown: (high) =>
         `Gefressen: höchstens ${f.grams(high, 1)}. Niemand hat nach Verstecken gesucht, also kann einiges versteckt liegen.`,
       older:

@@ -86,7 +86,7 @@ export const leftovers = (f: Figures) => {
         `Of ${f.grams(offered, 1)} offered, ${range(low, high)} was taken.`,
       eatenExactly: (low: number, high: number) => `Eaten, with the hoards counted: ${range(low, high)}.`,
       eatenInPart: (low: number, high: number) =>
-        `Eaten: ${range(low, high)}. Some of what lay in the hoard may be from other nights.`,
+        `Eaten: ${range(low, high)}. Not all hoards of these nights were counted, or what lay there may be from other nights too.`,
       eatenUnknown: (high: number) =>
         `Eaten: ${f.grams(high, 1)} at most. Nobody looked for hoards, so some of it may lie hidden.`,
       older:

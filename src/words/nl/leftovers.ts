@@ -84,7 +84,7 @@ export const leftovers = (f: Figures): Leftovers => {
         `Van ${f.grams(offered, 1)} die is aangeboden, is ${range(low, high)} weg.`,
       eatenExactly: (low, high) => `Gegeten, met de voorraadjes geteld: ${range(low, high)}.`,
       eatenInPart: (low, high) =>
-        `Gegeten: ${range(low, high)}. Een deel van het voorraadje kan van andere nachten zijn.`,
+        `Gegeten: ${range(low, high)}. Niet alle voorraadjes van deze nachten zijn geteld, of de vondst kan ook van andere nachten zijn.`,
       eatenUnknown: (high) =>
         `Gegeten: hooguit ${f.grams(high, 1)}. Niemand heeft naar voorraadjes gezocht, dus een deel kan verstopt liggen.`,
       older:

@@ -48,7 +48,7 @@ export interface Intake {
   /** Days on which food was said to be offered, nights whose left-overs were noted, and days among those without a word of food. */
   readonly nights: { readonly fed: number; readonly noted: number; readonly unticked: number };
   readonly mix: MixKnown;
-  /** What is known of the hoards of all these nights; "counted" only where all of them were. */
+  /** What is known of the hoards of these nights: "counted" where all of them were, "unknown" where none was looked for. */
   readonly hoard: HoardKnown;
   /** Nobody had looked for hoards before: some of what was found may be older, and more was eaten then. */
   readonly olderHoard: boolean;
@@ -109,7 +109,7 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
   const eatenSets = seen.map((s) => s.eaten);
   const byNights = spans.flatMap((s) => s.nights.map((n, i) => fedOf(n.taken, s.looks[i]?.portions ?? [])));
   const bySpans = spans.map((s) => fedOf(s.seen.eaten, s.portions));
-  const hoard = worstHoard(seen);
+  const hoard = hoardOf(seen);
   const sorted = hoard === 'counted' ? eatenSets : takenSets;
   const foods = [...names.keys()]
     .map((food): FoodIntake => {
@@ -160,7 +160,7 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
     advice: adviceOn(
       recent(byNight, asked.to),
       foods.flatMap((f) => f.index ?? []),
-      { hoard: hoard === 'counted' },
+      { hoard: hoard !== 'unknown' },
     ),
   };
 }
@@ -169,9 +169,9 @@ function ofFood(sets: readonly IntakeSet[], food: string): Range {
   return sumOfRanges(sets.flatMap((set) => eatenByFood(set).filter((_, i) => set.offered[i]?.food === food)));
 }
 
-/** Of several spans of nights only what is known of all of them is known of the whole. */
-function worstHoard(seen: readonly Observed[]): HoardKnown {
-  if (seen.length === 0 || seen.some((s) => s.hoard === 'unknown')) return 'unknown';
+/** Of several spans of nights: all counted, none looked for, or anything between. */
+function hoardOf(seen: readonly Observed[]): HoardKnown {
+  if (seen.every((s) => s.hoard === 'unknown')) return 'unknown';
   return seen.every((s) => s.hoard === 'counted') ? 'counted' : 'in part';
 }
 
