@@ -31,7 +31,7 @@ export function pileWithin(foods: readonly Range[]): Pile {
 
 /** Whether there is one way of filling it alone. */
 export function isExact(pile: Pile): boolean {
-  return pile.foods.every(({ low, high }) => low === high);
+  return boundsOf(pile).every(({ low, high }) => low === high);
 }
 
 /**
@@ -72,8 +72,9 @@ export function boundsOf({ foods, total }: Pile): Range[] {
  */
 export function together(piles: readonly Pile[], most: readonly number[]): Pile {
   const total = sumOfRanges(piles.map((p) => p.total));
+  const bounds = piles.map(boundsOf);
   const foods = most.map((cap, i) => {
-    const { low, high } = sumOfRanges(piles.flatMap((p) => p.foods[i] ?? []));
+    const { low, high } = sumOfRanges(bounds.flatMap((b) => b[i] ?? []));
     return { low: Math.min(low, cap), high: Math.min(high, cap) };
   });
   const within = sumOfRanges(foods);

@@ -5,7 +5,7 @@ import type { Mix } from '../../household/model.ts';
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../household/reckon/mix/eaters.ts';
 import { besideNeeds } from '../../household/reckon/shopping/beside-needs.ts';
 import { eatingOf } from '../../household/reckon/shopping/eating.ts';
 import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
@@ -66,10 +66,7 @@ function Shop({ kept }: { kept: Mix }) {
   const [aim, setAim] = useState<PackAim>(() => (deviceStorage.getItem(AIM) === 'waste' ? 'waste' : 'cost'));
   const [resizing, setResizing] = useState(false);
   const buying = useBuying();
-  const mix = useMemo(
-    () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
-    [kept, house],
-  );
+  const mix = useMemo(() => fedMix(house, kept, allProfiles(house)), [kept, house]);
   const known = useReferenceFoods(mix.problem.foods.flatMap((f) => f.ref ?? []));
   const nameOf = (f: Ingredient) => f.name ?? (f.ref && known.get(f.ref)?.name) ?? f.id;
   const { chosenFor, working: choosing } = useChosenShares([mix.problem]);

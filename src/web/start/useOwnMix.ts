@@ -3,7 +3,7 @@
 import type { Mix } from '../../household/model.ts';
 import { isHere } from '../../household/reckon/care/here.ts';
 import { EXAMPLE } from '../../household/reckon/example.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../household/reckon/mix/eaters.ts';
 import { newMix, withHolds } from '../../household/reckon/mix/mix-edits.ts';
 import { withWantedShares } from '../../household/reckon/mix/wanted-mix.ts';
 import { PROFILES } from '../../targets/profiles.ts';
@@ -42,7 +42,7 @@ export function useOwnMix(): OwnMix {
     async makeFit() {
       const now = current();
       if (!now) return undefined;
-      const { mix: fed } = withAnimals(now, eatersOf(now, house.animals, allProfiles(house)));
+      const fed = fedMix(house, now, allProfiles(house));
       const answer = await engine.solve(withHolds(fed));
       if (!answer.ok) return answer.message;
       const { value } = answer;

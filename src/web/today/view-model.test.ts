@@ -5,6 +5,7 @@ import { demo, batch as finished, house, mix, today, under } from '../../../test
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
 import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
+import { careDue } from '../../household/reckon/care/due.ts';
 import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { FreezeStep, Lot } from '../../kitchen/model.ts';
 import { errandsOf, nearUseByErrand, nextOf, openBatches } from './view-model.ts';
@@ -12,7 +13,7 @@ import { errandsOf, nearUseByErrand, nextOf, openBatches } from './view-model.ts
 const now = new Date('2026-03-10T10:00:00').toISOString();
 const view = (h: Household) => calendarOf(h, mix, under(today));
 const next = (h: Household) => nextOf(h, view(h), today);
-const errands = (h: Household) => errandsOf(h, view(h), today, now);
+const errands = (h: Household, on = today) => errandsOf(h, careDue(h, under(on)), on, now);
 
 const step = (kind: FreezeStep['kind'], from: string, to: string, doneOn?: string): FreezeStep => ({
   kind,
@@ -165,9 +166,7 @@ describe('for today', () => {
           kitchen: [{ id: 'kitchen' as const, stepDays: { 'change-over': days } }],
         }),
       });
-      return errandsOf(h, calendarOf(h, mix, under(on)), on, `${on}T10:00:00.000Z`).find(
-        (e) => e.key === 'change b',
-      )?.words;
+      return errands(h, on).find((e) => e.key === 'change b')?.words;
     };
     expect(change('2026-03-01')).toMatch(/^Change over to batch 1 slowly.*: day 1 of 14 days\./);
     expect(change('2026-03-10')).toMatch(/day 10 of 14 days/);

@@ -11,7 +11,7 @@ import { inScaleSteps, newBatch } from '../../household/reckon/batch/new-batch.t
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../household/reckon/mix/eaters.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
@@ -32,10 +32,7 @@ import { VerdictLine } from './VerdictLine.tsx';
 
 export function StartBatch({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();
-  const mix = useMemo(
-    () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
-    [kept, house],
-  );
+  const mix = useMemo(() => fedMix(house, kept, allProfiles(house)), [kept, house]);
   const { chosenFor, working } = useChosenShares([mix.problem]);
   // How much is weighed out may rest on the shares: it is asked for once they are known.
   if (working) return <AnswerState working fault={undefined} />;

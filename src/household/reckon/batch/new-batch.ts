@@ -27,7 +27,7 @@ export function newBatch(
     id: p.id,
     mixId: mix.id,
     name: mix.name,
-    problem: p.problem,
+    problem: withoutAdvice(p.problem),
     shares: p.shares,
     order: p.order,
     grams: p.problem.batch_grams,
@@ -37,6 +37,11 @@ export function newBatch(
     ...(p.stock && Object.keys(p.stock).length > 0 && { stock: p.stock }),
     startedAt: p.startedAt,
   };
+}
+
+/** What advice leaves out is a matter of the mix as it is made: nothing is advised of a batch. */
+function withoutAdvice({ not_offered: _, ...problem }: Problem): Problem {
+  return problem;
 }
 
 /** A weight in whole steps of a scale, at least one. @param step g */
