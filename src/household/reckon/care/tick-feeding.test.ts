@@ -1,6 +1,6 @@
 /** A tick writes what the meal says, keeps what was noted, and is taken back without losing any of it. */
 import { expect, test } from 'vitest';
-import { batch, today } from '../../../../test/kitchen/calendar-house.ts';
+import { batch, lot, today } from '../../../../test/kitchen/calendar-house.ts';
 import { type Feeding, feedingId } from '../../../care/model.ts';
 import type { DailyMeal } from './daily-meal.ts';
 import { isWeighed, ticked, unticked } from './tick-feeding.ts';
@@ -10,7 +10,7 @@ const meal: DailyMeal = {
   mix: { batch: batch('b', today), name: 'batch 1', grams: 6.04 },
   beside: [{ food: 'pellet', name: 'Pellet', grams: 5.96 }],
 };
-const tick = (kept?: Feeding) => ticked('bramble', meal, { on: today, at, kept });
+const tick = (kept?: Feeding) => ticked('bramble', meal, { on: today, at, kept, packOf: () => undefined });
 
 test('a tick is the record of the day, in what a kitchen scale shows', () => {
   expect(tick()).toEqual({
@@ -44,4 +44,24 @@ test('a meal with an amount that nobody knows is not ticked off', () => {
   expect(isWeighed({ ...meal, beside: [{ food: 'pellet', name: 'Pellet' }] })).toBe(false);
   expect(isWeighed({ ...meal, mix: { batch: batch('b', today), name: 'batch 1' } })).toBe(false);
   expect(isWeighed({ beside: [] })).toBe(false);
+});
+
+test('the pack in use is named with what is fed from it', () => {
+  const pack = lot('pellet', { id: 'bag' });
+  const packOf = (food: string) => (food === 'pellet' ? pack : undefined);
+  expect(ticked('bramble', meal, { on: today, at, kept: undefined, packOf }).beside).toEqual([
+    { food: 'pellet', lot: 'bag', grams: 6 },
+  ]);
+});
+
+test('two batches of one day are one record: of the larger where they are of one mix, of none where they are not', () => {
+  const mixOf = (old: ReturnType<typeof batch>, grams: number) =>
+    ticked(
+      'bramble',
+      { ...meal, old: { batch: old, name: 'batch 0', grams } },
+      { on: today, at, kept: undefined, packOf: () => undefined },
+    ).mix;
+  expect(mixOf(batch('a', today), 2)).toEqual({ batchId: 'b', grams: 8 });
+  expect(mixOf(batch('a', today), 9)).toEqual({ batchId: 'a', grams: 15 });
+  expect(mixOf(batch('a', today, { mixId: 'other' }), 2)).toEqual({ grams: 8 });
 });

@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import type { Animal } from '../../../household/model.ts';
 import type { BatchPapers } from '../../../household/reckon/batch/batch-papers.ts';
 import { type DailyMeal, dailyMeal } from '../../../household/reckon/care/daily-meal.ts';
-import { mayBeFed } from '../../../household/reckon/care/fed-batches.ts';
+import { mayBeFed } from '../../../household/reckon/care/present-batches.ts';
 import { type VetContents, vetContents } from '../../../household/reckon/care/vet-contents.ts';
 import { contentsOfBatch } from '../../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../../kitchen/model.ts';
