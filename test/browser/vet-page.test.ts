@@ -66,7 +66,7 @@ const full: Household = {
     },
     { ...bramble, id: 'blank', name: 'Clover', species: 'a jerboa' },
   ],
-  batches: [85, 70, 55, 40, 25, 10].map((days, i) => batchOf(`no. ${i + 1}`, ago(days), i)),
+  batches: [85, 70, 55, 40, 28, 20].map((days, i) => batchOf(`no. ${i + 1}`, ago(days), i)),
   weighings: Array.from({ length: 80 }, (_, i) => ({
     id: `w${i}`,
     animalId: bramble.id,
@@ -179,7 +179,7 @@ describe.each([
     await openAt(page, bramble.id);
     const sheet = page.locator('.vet-sheet');
     await sheet.getByText('Made on 10 March 2026 from the keeper’s own records. Not a diagnosis.').waitFor();
-    await sheet.getByText('6 g of First mix no. 6, made on 28 February').waitFor();
+    await sheet.getByText('6 g of First mix no. 6, made on 18 February').waitFor();
     await sheet
       .getByText(/Ticked off as fed on 25 of the last 30 days: 6 g of mix and 6 g beside it/)
       .waitFor();

@@ -3,19 +3,16 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { AnimalDue } from '../../household/reckon/care/due.ts';
 import { ticked } from '../../household/reckon/care/tick-feeding.ts';
-import { packInUse } from '../../household/reckon/cupboard/pellet-stock.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { useSave } from '../store/household.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalLine } from './AnimalLine.tsx';
 import { useNotToday } from './not-today.ts';
 import type { AskDue } from './useCareDue.ts';
 import './animals-today.css';
 
 export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
-  const { house } = useMixDraft();
   const animals = care()?.animals ?? [];
   const notToday = useNotToday(day);
   const save = useSave('feedings');
@@ -28,9 +25,8 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
 
   function feed(fed: readonly AnimalDue[]) {
     const at = new Date().toISOString();
-    const packOf = (food: string) => packInUse(house, food, day);
     for (const { animal, meal, feeding } of fed)
-      if (meal) save.mutate(ticked(animal.id, meal, { on: day, at, kept: feeding, packOf }), feeding);
+      if (meal) save.mutate(ticked(animal.id, meal, { on: day, at, kept: feeding }), feeding);
   }
 
   return (

@@ -10,8 +10,8 @@ import { dayAt } from '../shared/today.ts';
 import type { Errand } from './errand.ts';
 
 /** "batch 3" while one is fed; where there are several, the mix and the day. */
-export function batchWords({ present }: FedBatch, { fed }: CareDue, today: Day): string {
-  if (fed.length < 2) return present.name;
+export function batchWords({ present }: FedBatch, { fed, severalMixes }: CareDue, today: Day): string {
+  if (fed.length < 2 && !severalMixes) return present.name;
   const { today: t, figures: f } = words();
   const { name, startedAt } = present.batch;
   return t.batchOf(name, f.day(dayAt(startedAt), today));

@@ -19,6 +19,7 @@ import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { JarLabel } from './papers/JarLabel.tsx';
 import { PrintedLabel } from './papers/PrintedLabel.tsx';
+import { UpsetWarning } from './UpsetWarning.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { endWords, moment } from './view-model.ts';
 import './record.css';
@@ -40,6 +41,7 @@ export function BatchRecord({ batch }: { batch: Batch }) {
         </p>
         <h1>{words().batch.title(batch.name)}</h1>
       </header>
+      <UpsetWarning batch={batch} />
       {fault && <p role="alert">{fault}</p>}
       {!answer && !fault && <p role="status">{words().batch.working}</p>}
       {answer?.ok && <Papers batch={batch} {...answer.value} />}

@@ -39,6 +39,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     on: (grams, last, day) => `${f.grams(grams, 1)}? Am ${day} waren es ${f.grams(last, 1)}.`,
     kind: (grams, low, high) =>
       `${f.grams(grams, 1)}? Ein ausgewachsenes Tier dieser Art wiegt ${f.grams(low)} bis ${f.grams(high)}.`,
+    likely: (grams, low, high) =>
+      `${f.grams(grams, 1)}? Nach allem, was bekannt ist, sind ${f.grams(low, 0)} bis ${f.grams(high, 0)} wahrscheinlich.`,
     correct: 'Berichtigen',
     right: 'Es stimmt',
     rightAlarm: 'Stimmt es und hat das Tier so viel verloren, geh noch heute in die Tierarztpraxis.',
@@ -71,10 +73,9 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       'next visit': 'Sag es beim nächsten Besuch in der Tierarztpraxis',
     },
     fast: {
-      loss: (name, percent, days) =>
-        `${name} hat innerhalb von ${f.count(days, { one: 'Tag', other: 'Tagen' })} ${f.percent(percent, 0)} an Gewicht verloren.`,
-      gain: (name, percent, days) =>
-        `${name} hat innerhalb von ${f.count(days, { one: 'Tag', other: 'Tagen' })} ${f.percent(percent, 0)} zugenommen.`,
+      loss: (name, percent) =>
+        `${name} hat innerhalb von Tagen ${f.percent(percent, 0)} an Gewicht verloren.`,
+      gain: (name, percent) => `${name} hat innerhalb von Tagen ${f.percent(percent, 0)} zugenommen.`,
     },
     shift: {
       loss: (name, percent) =>
@@ -91,7 +92,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       gain: (name, percent) =>
         `${name} wächst noch und ist voraus: ${f.percent(percent, 0)} mehr als zu erwarten war.`,
     },
-    fromTo: (from, since, to, on) => `${f.grams(from, 0)} am ${since}, ${f.grams(to, 0)} am ${on}.`,
+    fromTo: (from, to, since) =>
+      `Davor waren es ${f.grams(from, 0)}, jetzt sind es ${f.grams(to, 0)}; begonnen hat es etwa am ${since}.`,
     expectedIs: (from, to, on) =>
       `Etwa ${f.grams(from, 0)} waren zu erwarten; am ${on} waren es ${f.grams(to, 0)}.`,
     weighAgain: 'Wieg jetzt noch einmal, damit die Zahl sicher stimmt. Stimmt sie, warte nicht.',

@@ -73,10 +73,10 @@ export const leftovers = (f: Figures): Leftovers => {
     },
     result: {
       title: 'Was gefressen wurde',
-      period: 'Von',
-      night: 'der letzten notierten Nacht',
-      weeks: 'den letzten 2 Wochen',
-      months: 'den letzten 3 Monaten',
+      period: 'Ansehen',
+      night: 'die letzte notierte Nacht',
+      weeks: 'die letzten 2 Wochen',
+      months: 'die letzten 3 Monate',
       none: 'In diesen Tagen wurden keine Reste notiert.',
       nights: (noted, fed) =>
         `${f.count(noted, { one: 'Nacht', other: 'Nächte' })} notiert, von ${f.count(fed, { one: 'Tag', other: 'Tagen' })} mit Futter.`,
@@ -108,9 +108,9 @@ export const leftovers = (f: Figures): Leftovers => {
     },
     picture: {
       title: 'Zutat für Zutat',
-      hint: 'Jeder Balken ist, was angeboten wurde. Voll: sicher weg. Gestreift: vielleicht weg, vielleicht übrig, denn es wurde nicht sortiert. Leer: übrig.',
+      hint: 'Jeder Balken ist, was angeboten wurde. Voll: sicher weg. Gestreift: vielleicht weg, vielleicht übrig, denn es wurde nicht sortiert. Leer: übrig. Der Strich quer: wie viel von allem zusammen weg ist.',
       hintEaten:
-        'Jeder Balken ist, was angeboten wurde. Voll: sicher gefressen. Gestreift: vielleicht gefressen. Leer: nicht gefressen.',
+        'Jeder Balken ist, was angeboten wurde. Voll: sicher gefressen. Gestreift: vielleicht gefressen. Leer: nicht gefressen. Der Strich quer: wie viel von allem zusammen weg ist.',
       food: 'Zutat',
       takenHead: 'Weg',
       eatenHead: 'Gefressen',

@@ -75,7 +75,7 @@ export const leftovers = (f: Figures) => {
     },
     result: {
       title: 'What was eaten',
-      period: 'Of',
+      period: 'Look at',
       night: 'the last night noted',
       weeks: 'the last 2 weeks',
       months: 'the last 3 months',
@@ -109,9 +109,9 @@ export const leftovers = (f: Figures) => {
     },
     picture: {
       title: 'Food by food',
-      hint: 'Each bar is what was offered. Full: surely taken. Striped: may be taken or left, since it was not sorted. Empty: left.',
+      hint: 'Each bar is what was offered. Full: surely taken. Striped: may be taken or left, since it was not sorted. Empty: left. The line across: how much of all food together went.',
       hintEaten:
-        'Each bar is what was offered. Full: surely eaten. Striped: may be eaten or not. Empty: not eaten.',
+        'Each bar is what was offered. Full: surely eaten. Striped: may be eaten or not. Empty: not eaten. The line across: how much of all food together went.',
       food: 'Food',
       takenHead: 'Taken',
       eatenHead: 'Eaten',

@@ -40,6 +40,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     on: (grams, last, day) => `${f.grams(grams, 1)}? Op ${day} was het ${f.grams(last, 1)}.`,
     kind: (grams, low, high) =>
       `${f.grams(grams, 1)}? Een volwassen dier van deze soort weegt ${f.grams(low)} tot ${f.grams(high)}.`,
+    likely: (grams, low, high) =>
+      `${f.grams(grams, 1)}? Naar wat bekend is, is ${f.grams(low, 0)} tot ${f.grams(high, 0)} waarschijnlijk.`,
     correct: 'Verbeteren',
     right: 'Het klopt',
     rightAlarm: 'Klopt het en is het dier zoveel kwijt, ga dan vandaag nog naar de dierenarts.',
@@ -72,10 +74,9 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       'next visit': 'Vertel het bij het volgende bezoek aan de dierenarts',
     },
     fast: {
-      loss: (name, percent, days) =>
-        `${name} is binnen ${f.count(days, { one: 'dag', other: 'dagen' })} ${f.percent(percent, 0)} van het gewicht kwijtgeraakt.`,
-      gain: (name, percent, days) =>
-        `${name} is binnen ${f.count(days, { one: 'dag', other: 'dagen' })} ${f.percent(percent, 0)} aangekomen.`,
+      loss: (name, percent) =>
+        `${name} is binnen dagen ${f.percent(percent, 0)} van het gewicht kwijtgeraakt.`,
+      gain: (name, percent) => `${name} is binnen dagen ${f.percent(percent, 0)} aangekomen.`,
     },
     shift: {
       loss: (name, percent) => `${name} weegt ${f.percent(percent, 0)} minder dan vroeger, en dat blijft zo.`,
@@ -91,7 +92,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       gain: (name, percent) =>
         `${name} groeit nog en ligt voor: ${f.percent(percent, 0)} meer dan te verwachten was.`,
     },
-    fromTo: (from, since, to, on) => `${f.grams(from, 0)} op ${since}, ${f.grams(to, 0)} op ${on}.`,
+    fromTo: (from, to, since) =>
+      `Eerst was het ${f.grams(from, 0)}, nu is het ${f.grams(to, 0)}; het begon rond ${since}.`,
     expectedIs: (from, to, on) =>
       `Ongeveer ${f.grams(from, 0)} was te verwachten; op ${on} was het ${f.grams(to, 0)}.`,
     weighAgain: 'Weeg nu nog een keer, zodat het getal zeker klopt. Klopt het, wacht dan niet.',

@@ -73,7 +73,7 @@ export const leftovers = (f: Figures): Leftovers => {
     },
     result: {
       title: 'Wat er gegeten is',
-      period: 'Van',
+      period: 'Bekijk',
       night: 'de laatste genoteerde nacht',
       weeks: 'de laatste 2 weken',
       months: 'de laatste 3 maanden',
@@ -108,9 +108,9 @@ export const leftovers = (f: Figures): Leftovers => {
     },
     picture: {
       title: 'Per ingrediënt',
-      hint: 'Elke balk is wat er is aangeboden. Vol: zeker weg. Gestreept: misschien weg, misschien over, want het is niet uitgezocht. Leeg: over.',
+      hint: 'Elke balk is wat er is aangeboden. Vol: zeker weg. Gestreept: misschien weg, misschien over, want het is niet uitgezocht. Leeg: over. Het streepje: hoeveel er van alles samen weg is.',
       hintEaten:
-        'Elke balk is wat er is aangeboden. Vol: zeker gegeten. Gestreept: misschien gegeten. Leeg: niet gegeten.',
+        'Elke balk is wat er is aangeboden. Vol: zeker gegeten. Gestreept: misschien gegeten. Leeg: niet gegeten. Het streepje: hoeveel er van alles samen weg is.',
       food: 'Ingrediënt',
       takenHead: 'Weg',
       eatenHead: 'Gegeten',

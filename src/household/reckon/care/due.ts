@@ -15,7 +15,7 @@ import { type DailyMeal, dailyMeal } from './daily-meal.ts';
 import { type UpsetFood, upsetInBatch } from './food-standing.ts';
 import { hereAmong, isHere } from './here.ts';
 import { ofAnimal } from './of-animal.ts';
-import { type FedBatch, fedBatches } from './present-batches.ts';
+import { type FedBatch, fedBatches, mayBeFed } from './present-batches.ts';
 import { feedingOn } from './records-of.ts';
 import { isWeighed, ticksFeeding } from './tick-feeding.ts';
 import { goesOn, type TrialDue, trialsDue } from './trial-due.ts';
@@ -60,6 +60,8 @@ export interface RunningOut {
 
 export interface CareDue {
   readonly fed: readonly FedBatch[];
+  /** Batches of more than one mix may be fed: a number alone does not tell them apart. */
+  readonly severalMixes: boolean;
   readonly animals: readonly AnimalDue[];
   /** Packs not to be used any more, in batches that are being fed or weighed. */
   readonly barred: ReturnType<typeof barredInUse>;
@@ -97,6 +99,7 @@ export function careDue(house: Household, under: Under): CareDue {
   });
   return {
     fed,
+    severalMixes: new Set(mayBeFed(house, under).map(({ batch }) => batch.mixId)).size > 1,
     animals,
     ...stopped(house, fed, under),
     upset: fed.flatMap((one) => upsetInBatch(house, one.present.batch).map((food) => ({ fed: one, food }))),

@@ -111,7 +111,9 @@ export function neverTried(house: Household, mix: Pick<Mix, 'animalIds' | 'probl
       const foods = mix.problem.foods.flatMap((food) => {
         if (food.refused) return [];
         const { is, judged } = foodStanding(house, animal, food);
-        return is === 'untried' ? [{ food, trying: judged?.trials.some(isRunning) ?? false }] : [];
+        // Offered and left, or carried off, it is not known yet, but it was tried.
+        if (is !== 'untried' || judged?.trials.some((t) => t.offerings.length > 0)) return [];
+        return [{ food, trying: judged?.trials.some(isRunning) ?? false }];
       });
       return foods.length > 0 ? [{ animal, foods }] : [];
     });

@@ -1,7 +1,7 @@
 /** Ticking off what an animal was fed, and taking that back. */
 import { type Feeding, feedingId } from '../../../care/model.ts';
 import { daysBetween } from '../../../kitchen/days.ts';
-import type { Day, Lot, Moment } from '../../../kitchen/model.ts';
+import type { Day, Moment } from '../../../kitchen/model.ts';
 import type { DailyMeal } from './daily-meal.ts';
 
 /** Whoever has not ticked a feeding for longer than that does not do so, days; our own choice, no source. */
@@ -16,26 +16,20 @@ export function isWeighed({ mix, old, beside }: DailyMeal): boolean {
 /**
  * The record of a day with its meal ticked off. What was noted of it already stays.
  * @param meal known in grams, as {@link isWeighed} says @param p.kept what is on record of that day
- * @param p.packOf the pack that a food beside the mix is fed from; undefined where no packs of it are kept
  */
 export function ticked(
   animalId: string,
   meal: DailyMeal,
-  p: {
-    readonly on: Day;
-    readonly at: Moment;
-    readonly kept: Feeding | undefined;
-    packOf(food: string): Lot | undefined;
-  },
+  p: { readonly on: Day; readonly at: Moment; readonly kept: Feeding | undefined },
 ): Feeding {
-  const { on, at, kept, packOf } = p;
+  const { on, at, kept } = p;
   if (kept && (kept.mix || kept.beside.length > 0)) return { ...kept, at };
   const mix = mixOf(meal);
   return {
     ...(kept ?? { id: feedingId(animalId, on), animalId, on }),
     at,
     ...(mix && { mix }),
-    beside: meal.beside.flatMap(({ food, grams, lot = packOf(food) }) =>
+    beside: meal.beside.flatMap(({ food, grams, lot }) =>
       grams === undefined ? [] : [{ food, ...(lot && { lot: lot.id }), grams: inTenths(grams) }],
     ),
   };

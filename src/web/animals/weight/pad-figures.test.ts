@@ -63,6 +63,9 @@ describe('an unlikely weight', () => {
     expect(unlikelyWeight(129.9, about)).toMatchObject({ against: 'last' });
     expect(unlikelyWeight(130, about)).toBeUndefined();
     expect(unlikelyWeight(154, about)).toBeUndefined();
+    const usual = { ...about, story: { ...NONE, likely: { low: 130, high: 154 } } };
+    expect(unlikelyWeight(412, usual)).toEqual({ against: 'likely', low: 130, high: 154 });
+    expect(unlikelyWeight(140, usual)).toBeUndefined();
   });
 
   test('is, the first time, one far from what its kind weighs; the young may weigh little', () => {
