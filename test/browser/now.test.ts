@@ -233,14 +233,20 @@ describe.each([
   });
 
   test('without the server a tick waits on the device, and is sent later', async () => {
+    // Bramble's only batch holds the pack that is stopped: there is nothing of it to tick off.
+    expect(
+      await animals(page)
+        .getByRole('button', { name: /^Fed: .*: Bramble$/ })
+        .count(),
+    ).toBe(0);
     await page.context().setOffline(true);
     await animals(page)
-      .getByRole('button', { name: /^Fed: .*: Bramble$/ })
+      .getByRole('button', { name: /^Fed: .*: Clover$/ })
       .click();
-    await animals(page).getByRole('button', { name: 'Undo: Bramble' }).waitFor();
+    await animals(page).getByRole('button', { name: 'Undo: Clover' }).waitFor();
     await page.context().setOffline(false);
     await expect
-      .poll(async () => (await kept()).feedings.some((f) => f.id === feedingId(bramble.id, '2026-03-12')))
+      .poll(async () => (await kept()).feedings.some((f) => f.id === feedingId(clover.id, '2026-03-12')))
       .toBe(true);
   });
 

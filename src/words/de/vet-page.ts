@@ -59,9 +59,9 @@ export const vetPage = (f: Figures): VetPage => ({
     ratio: 'Calcium zu Phosphor',
     toOne: (ratio) => `${f.number(ratio, 2)} : 1`,
     sources: (tables, own) =>
-      `Werte der Mischung: ${f.percent(tables, 0)} nach Gewicht aus veröffentlichten Lebensmitteltabellen, ${f.percent(own, 0)} von Etiketten oder aus eigenen Angaben. Werte daneben: vom Etikett, wie aufbewahrt.`,
+      `Werte der Mischung: ${f.percent(tables, 0)} aus veröffentlichten Lebensmitteltabellen, ${f.percent(own, 0)} von Etiketten oder aus eigenen Angaben. Werte daneben: vom Etikett, wie aufbewahrt.`,
     knownHelp:
-      '„Bekannt von“: Prozent des Futters, nach Gewicht, von denen der Wert bekannt oder geschätzt ist (gesch.). Rohfaser und Ballaststoffe sind zwei Maße.',
+      '„Bekannt von“: Anteil des Futters, dessen Wert bekannt oder geschätzt ist (gesch.). Rohfaser und Ballaststoffe sind zwei Maße.',
     failed: (why) => `Was das Futter enthält, ließ sich nicht ausrechnen: ${why}`,
     none: 'Was das Futter enthält, ist nicht bekannt: In keine Charge für dieses Tier wurde etwas abgewogen.',
   },
