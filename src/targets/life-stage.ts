@@ -28,6 +28,16 @@ export const SPECIES: readonly [string, ...string[]] = [
 const MOUSE =
   /^((house|fancy|laboratory|pet) )?(mouse|mice)$|^(farb|haus|labor)?(maus|mäuse)$|^(kleur|huis|tamme )?muis$/;
 
+/** The Mongolian gerbil; what is called after it but is another animal is not it. */
+const GERBIL =
+  /^(mongolian |mongolische |mongoolse )?(gerbils?|rennmaus|rennmäuse|gerbillen|renmuis|woestijnrat)$/;
+
+/** The rat of the laboratory and the home. */
+const RAT = /^((fancy|pet|laboratory|house) )?rats?$|^(farb|labor|haus)?ratten?$|^(tamme |kleur)?rat(ten)?$/;
+
+/** Dwarf hamsters by any of their names; the Chinese one is no golden hamster either. */
+const DWARF = /dwarf|zwerg|dwerg|campbell|winter white|roborovski|chinese/;
+
 /** Where an animal's target starts: one of the profiles that come with Pouchful, and what to know about it. */
 interface StartingProfile {
   readonly profileId: string;
@@ -39,6 +49,12 @@ interface StartingProfile {
 export function speciesWord(species: string): string {
   const { species: names } = words().animals;
   return names[species as keyof typeof names] ?? species;
+}
+
+/** The same in a list to choose from: a name that leaves open which animal it is says so. */
+export function speciesToChoose(species: string): string {
+  const { speciesOpen } = words().animals;
+  return speciesOpen[species as keyof typeof speciesOpen] ?? speciesWord(species);
 }
 
 /** The stage that needs hold for by its name in the language spoken; one written in words stays as it was written. */
@@ -64,11 +80,13 @@ export function profileFor(species: string, lifeStage: LifeStage): StartingProfi
     notes: notes.filter((note) => note !== undefined),
   });
   const hamster = (...notes: string[]) => start('hamster-adult-crude', ...notes, ofStage);
-  if (/hamsters?$/.test(said)) return /dwarf|zwerg|dwerg/.test(said) ? hamster(t.dwarf) : hamster();
+  if (/hamsters?$/.test(said)) return DWARF.test(said) ? hamster(t.dwarf) : hamster();
   // Spiny mice, dormice and other mice by name alone are not the mouse of the laboratory.
   if (MOUSE.test(said)) {
     if (lifeStage === 'breeding') return start('mouse-nrc-breeding', t.mouseBreeding);
     return start('mouse-nrc', t.mouse, lifeStage === 'old' ? ofStage : undefined);
   }
+  if (GERBIL.test(said)) return start('gerbil', t.gerbil, lifeStage === 'growing' ? t.growingOther : ofStage);
+  if (RAT.test(said)) return start('rat', t.rat, lifeStage === 'growing' ? undefined : ofStage);
   return hamster(said ? t.otherSpecies(said) : t.noSpecies);
 }

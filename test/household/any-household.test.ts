@@ -14,6 +14,7 @@ import {
   overdueFreezeSteps,
   readyFoods,
 } from '../../src/household/reckon/calendar/plan-notices.ts';
+import { careDue } from '../../src/household/reckon/care/due.ts';
 import { contentsOf } from '../../src/household/reckon/cupboard/contents.ts';
 import { changedByPlan, freezerDays } from '../../src/household/reckon/cupboard/freezer-days.ts';
 import { firstOverfullDay, gramsInFreezer } from '../../src/household/reckon/cupboard/freezer-load.ts';
@@ -27,7 +28,7 @@ import { nextLoadOf } from '../../src/household/reckon/drying/drying-loads.ts';
 import { kindOf, outcomeOf } from '../../src/household/reckon/drying/drying-outcome.ts';
 import { lotsToDry, runLines } from '../../src/household/reckon/drying/drying-runs.ts';
 import { freshFoodOf, ownFresh } from '../../src/household/reckon/foods/fresh-food.ts';
-import { eatersOf, otherTarget, withAnimals } from '../../src/household/reckon/mix/eaters.ts';
+import { bringingOf, eatersOf, fedMix, otherTarget } from '../../src/household/reckon/mix/eaters.ts';
 import { limitOwners } from '../../src/household/reckon/mix/own-limits.ts';
 import { refusableFoods, refusedFoods } from '../../src/household/reckon/mix/refusals.ts';
 import { countRules, groupsOf, measurable } from '../../src/household/reckon/mix/wishes.ts';
@@ -133,7 +134,9 @@ function faultOr<T>(work: () => T): T | string {
 
 function ofMix(house: Household, kept: Mix): void {
   const profiles = profilesOf(house);
-  const { mix } = shown('eaters', () => withAnimals(kept, eatersOf(kept, house.animals, profiles)));
+  const mix = shown('eaters', () => fedMix(house, kept, profiles));
+  const bringing = shown('bringing', () => bringingOf(house, kept, profiles));
+  shown('eaters of it', () => eatersOf(kept, bringing));
   shown('target', () => otherTarget(kept, house.animals, profiles));
   shown('limits', () => limitOwners(kept, house.animals));
   shown('wishes', () => [measurable(kept.problem), groupsOf(kept.problem), countRules(kept.problem)]);
@@ -152,10 +155,11 @@ function ofMix(house: Household, kept: Mix): void {
     });
   });
   const under = { today: TODAY, dayAt, table: known, chosenFor: () => undefined };
+  const care = careDue(house, under);
+  shown('errands', () => errandsOf(house, care, TODAY, new Date(NOW).toISOString()));
   const view = shown('calendar', () => faultOr(() => calendarOf(house, mix, under)));
   if (typeof view === 'string') return;
   shown('next', () => nextOf(house, view, TODAY));
-  shown('errands', () => errandsOf(house, view, TODAY, new Date(NOW).toISOString()));
   const { plan } = view;
   shown('picture', () => [strandsOf(plan), spanOf(plan, TODAY), byDay(plan)]);
   shown('spans', () => plan.steps.map((s) => spanInWords(s, TODAY)));

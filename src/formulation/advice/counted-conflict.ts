@@ -17,7 +17,7 @@ import type { CountBound } from '../solve/counting.ts';
 import { answered, type Highs } from '../solve/highs.ts';
 import type { RuleSet } from '../solve/integer-question.ts';
 import { OuterApproximation } from '../solve/outer-approximation.ts';
-import { dryFoods } from './dry-foods.ts';
+import { dryFoods, mayBeOffered } from './dry-foods.ts';
 import { addition, allowed, change, dearest, loosening } from './remedies.ts';
 
 /** Further foods that are tried, and that are named. */
@@ -83,9 +83,14 @@ export class CountedConflict {
     const group = rule && 'count' in rule ? rule.count.group : undefined;
     const taken = new Set(problem.foods.map((f) => f.ref));
     const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
+    const offered = mayBeOffered(problem);
     return dryFoods(reference, problem.variation)
       .filter(
-        ({ food }) => food.plain && !taken.has(food.ref) && (group === undefined || food.group === group),
+        ({ food }) =>
+          food.plain &&
+          !taken.has(food.ref) &&
+          offered(food) &&
+          (group === undefined || food.group === group),
       )
       .filter(({ food }) => !hasCaution(food.ref, problem, reference))
       .slice(0, MOST_TRIED)

@@ -1,5 +1,7 @@
 /** Foods of the tables that may be offered for a dry mix, for advice on what to bring in. */
+
 import { isFedDry } from '../../foods/fed-dry.ts';
+import { foodName } from '../../foods/food-name.ts';
 import type { Reference, ReferenceFood } from '../../foods/reference.ts';
 import { isCautioned } from '../amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from '../amounts/food-amounts.ts';
@@ -31,6 +33,16 @@ export function usualDryFoods(problem: Problem, reference: Reference): readonly 
       .filter((food) => isFedDry(food) && !isCautioned(food.ref, problem, reference))
       .map(withAmounts(reference, variation)),
   );
+}
+
+/** Whether advice may name a food: neither its number nor one of its names is among those left out. */
+export function mayBeOffered({
+  not_offered = [],
+}: Pick<Problem, 'not_offered'>): (food: ReferenceFood) => boolean {
+  const out = new Set(not_offered.map((name) => name.toLowerCase()));
+  return (food) =>
+    out.size === 0 ||
+    ![food.ref, food.name, food.tableName, foodName(food)].some((name) => out.has(name.toLowerCase()));
 }
 
 const withAmounts = (reference: Reference, variation: Problem['variation']) => (food: ReferenceFood) => ({

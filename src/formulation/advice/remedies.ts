@@ -12,7 +12,7 @@ import type { Addition, Loosening, LooseningTogether } from '../problem/result.t
 import type { LinearBound } from '../solve/bounds.ts';
 import { answered } from '../solve/highs.ts';
 import { elementAt } from '../solve/vectors.ts';
-import { dryFoods } from './dry-foods.ts';
+import { dryFoods, mayBeOffered } from './dry-foods.ts';
 import { leastShares } from './price-foods.ts';
 
 /** Foods named that keepers really use, and further ones of the tables. */
@@ -133,11 +133,14 @@ export function additions(
     'nutrient' in r ? [r.nutrient] : 'ratio' in r ? [...r.ratio] : [],
   );
   const ids = new Set([...problem.foods, ...problem.beside].map((f) => f.id));
+  const offered = mayBeOffered(problem);
   const candidates = dryFoods(reference, problem.variation)
     // Advice must not rest on a missing figure.
     .filter(
       ({ food, amounts }) =>
-        !taken.has(food.ref) && ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),
+        !taken.has(food.ref) &&
+        offered(food) &&
+        ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),
     )
     .map(({ food, amounts }) => ({ food, content: elastic.contentOf(amounts) }));
   const allowed = (food: ReferenceFood) => !hasCaution(food.ref, problem, reference);

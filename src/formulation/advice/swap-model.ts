@@ -8,7 +8,7 @@ import type { Ingredient, Problem } from '../problem/problem.ts';
 import { type HalfSpace, type LinearBound, linearBounds, Ration } from '../solve/bounds.ts';
 import { sdsFromMean } from '../solve/build-ration.ts';
 import { boundsWithout } from '../solve/drop-one.ts';
-import { type DryFood, usualDryFoods } from './dry-foods.ts';
+import { type DryFood, mayBeOffered, usualDryFoods } from './dry-foods.ts';
 
 /** All foods that take part: those of the problem that may be fed, then the candidates of the tables. */
 export interface SwapModel {
@@ -79,9 +79,11 @@ function candidates(problem: Problem, reference: Reference): DryFood[] {
   const refs = new Set(problem.foods.map((f) => f.ref));
   const names = new Set(problem.foods.map((f) => f.name?.toLowerCase()));
   const ruled = ruledTags(problem);
+  const offered = mayBeOffered(problem);
   return usualDryFoods(problem, reference).filter(
     ({ food, amounts }) =>
       !refs.has(food.ref) &&
+      offered(food) &&
       !names.has(food.name.toLowerCase()) &&
       !names.has(foodName(food).toLowerCase()) &&
       ruled.every((tag) => amounts.amount(tag).status !== 'unknown'),

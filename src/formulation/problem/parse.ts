@@ -25,6 +25,7 @@ const MOST_FOODS = 500;
 const MOST_RULES = 500;
 const MOST_BESIDE = 50;
 const MOST_AIMS = 20;
+const MOST_NOT_OFFERED = 2000;
 
 /** More steps than any scale has over its whole range (common practice, no source). */
 const MOST_STEPS = 1e8;
@@ -46,6 +47,7 @@ const FIELDS = [
   'variation',
   'cautions',
   'species',
+  'not_offered',
   'batch_grams',
   'scale_step_grams',
 ];
@@ -103,6 +105,12 @@ export function parseProblem(json: unknown, reference: Reference): { problem: Pr
       variation: oneOf<Variation>('variation', ['given', 'published']),
       cautions: oneOf<'apply' | 'report'>('cautions', ['apply', 'report']),
       species: top.species === undefined ? undefined : text(top.species, '/species', LONGEST.words),
+      not_offered:
+        top.not_offered === undefined
+          ? undefined
+          : list(top.not_offered, '/not_offered', MOST_NOT_OFFERED).map((f, i) =>
+              text(f, `/not_offered/${i}`),
+            ),
     }),
     batch_grams: positive(or(top.batch_grams, 300), '/batch_grams'),
     scale_step_grams: positive(or(top.scale_step_grams, 1), '/scale_step_grams'),

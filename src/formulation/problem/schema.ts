@@ -175,6 +175,8 @@ export const problemSchema = z
     cautions: z.enum(['apply', 'report']).optional(),
     /** The animal's species, in words: some cautions hold for dwarf hamsters alone. */
     species: name.optional(),
+    /** Foods of the tables that advice leaves out, by number or name: an animal refuses them, or was upset by them. */
+    not_offered: z.array(name).max(2000).optional(),
     batch_grams: weight,
     scale_step_grams: weight,
   })

@@ -55,7 +55,14 @@ export interface KitchenInput {
   readonly weighed?: Progress;
   readonly changed?: Progress;
   /** The batch that is being fed, and when it runs out. */
-  readonly present?: { readonly name: string; readonly runsOut: RunsOut };
+  readonly present?: {
+    readonly name: string;
+    readonly runsOut: RunsOut;
+    /** A lot that is not used any more may be in it. */
+    readonly doubt?: true;
+  };
+  /** Batches with a lot in them that is not used any more: no food in hand. */
+  readonly stopped?: readonly string[];
 }
 
 /**

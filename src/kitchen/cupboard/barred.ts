@@ -30,5 +30,7 @@ export function barAdvice(why: string): { readonly words: string; readonly sourc
   return reason && { words: t.advice[reason], source: t.sources[reason] };
 }
 
-const reasonOf = (why: string): BarReason | undefined =>
-  BAR_REASONS.find((r) => why === r || why.startsWith(`${r}:`) || why.startsWith(`${r} `));
+/** Which of the three reasons a bar was kept for; undefined for any other words. */
+export function reasonOf(why: string): BarReason | undefined {
+  return BAR_REASONS.find((r) => why === r || why.startsWith(`${r}:`) || why.startsWith(`${r} `));
+}

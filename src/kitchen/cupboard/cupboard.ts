@@ -1,24 +1,34 @@
 /** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
 import { words } from '../../words/words.ts';
 import { dayInWords } from '../days.ts';
-import type { Batch, DryingRun, Lot } from '../model.ts';
+import type { Batch, Day, DryingRun, Lot } from '../model.ts';
 import { remembered } from '../remembered.ts';
 import { CRUMB } from '../tolerances.ts';
 import { sayBarred } from './barred.ts';
+
+/** What was fed straight from a pack on a day, as it is written down. */
+export interface FedFromPack {
+  readonly lot: string;
+  /** g as weighed. */
+  readonly grams: number;
+  readonly on: Day;
+}
 
 /** All that says what came in and what went out. */
 export interface CupboardContents {
   readonly lots: readonly Lot[];
   readonly runs: readonly DryingRun[];
   readonly batches: readonly Batch[];
+  /** Absent where none was written down. */
+  readonly fed?: readonly FedFromPack[];
 }
 
 /** What is left of a lot, g. */
 export interface LotStock {
   readonly lot: Lot;
-  /** Poured into batches or put to dry. */
+  /** Poured into batches, put to dry, or fed from the pack. */
   readonly used: number;
-  /** What is left; never below 0. */
+  /** What is left: of what came in, or of what was there when somebody last weighed it; never below 0. */
   readonly grams: number;
   /** How much more was weighed out than the lot is said to have held; 0 as a rule. */
   readonly over: number;
@@ -31,25 +41,48 @@ export function takenBy(run: DryingRun): number {
 
 /** What is left of every lot, in the order kept. */
 export function leftOver(kept: CupboardContents): readonly LotStock[] {
-  return stocks(kept.lots, kept.runs, kept.batches);
+  return stocks(kept.lots, kept.runs, kept.batches, kept.fed ?? NONE_FED);
 }
 
+const NONE_FED: readonly FedFromPack[] = [];
+
 /** g taken of each lot, by its id. */
-const takenOf = remembered((batches: readonly Batch[], runs: readonly DryingRun[]) => {
-  const used = new Map<string, number>();
-  const take = (lot: string, grams: number) => used.set(lot, (used.get(lot) ?? 0) + grams);
-  for (const batch of batches)
-    for (const pour of batch.pours) for (const { lot, grams } of pour.lots) take(lot, grams);
-  for (const run of runs) take(run.lot, takenBy(run));
-  return used;
-});
+const takenOf = remembered(
+  (batches: readonly Batch[], runs: readonly DryingRun[], fed: readonly FedFromPack[]) => {
+    const used = new Map<string, number>();
+    const take = (lot: string, grams: number) => used.set(lot, (used.get(lot) ?? 0) + grams);
+    for (const batch of batches)
+      for (const pour of batch.pours) for (const { lot, grams } of pour.lots) take(lot, grams);
+    for (const run of runs) take(run.lot, takenBy(run));
+    for (const { lot, grams } of fed) take(lot, grams);
+    return used;
+  },
+);
+
+/** g taken of a lot from the day on which it was last weighed; a moment counts by its day in UTC. */
+function takenSince(id: string, on: Day, kept: Required<CupboardContents>): number {
+  let gone = 0;
+  for (const { pours } of kept.batches)
+    for (const { at, lots } of pours)
+      if (at.slice(0, 10) >= on) for (const part of lots) if (part.lot === id) gone += part.grams;
+  for (const run of kept.runs) if (run.lot === id && run.startedAt.slice(0, 10) >= on) gone += takenBy(run);
+  for (const part of kept.fed) if (part.lot === id && part.on >= on) gone += part.grams;
+  return gone;
+}
 
 const stocks = remembered(
-  (lots: readonly Lot[], runs: readonly DryingRun[], batches: readonly Batch[]): readonly LotStock[] => {
-    const used = takenOf(batches, runs);
+  (
+    lots: readonly Lot[],
+    runs: readonly DryingRun[],
+    batches: readonly Batch[],
+    fed: readonly FedFromPack[],
+  ): readonly LotStock[] => {
+    const used = takenOf(batches, runs, fed);
     return lots.map((lot) => {
       const gone = used.get(lot.id) ?? 0;
-      const rest = lot.grams - gone;
+      const rest = lot.left
+        ? lot.left.grams - takenSince(lot.id, lot.left.on, { lots, runs, batches, fed })
+        : lot.grams - gone;
       return {
         lot,
         used: gone,

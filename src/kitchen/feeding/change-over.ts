@@ -24,10 +24,8 @@ import { blend, boundsOf, breachOf, spanOfParts } from './blend-bounds.ts';
 import { type ChangeCaution, changeCautions } from './change-cautions.ts';
 import { CHANGE_DAYS } from './change-days.ts';
 import { type ChangeDay, type ChangeReason, overall, reason } from './change-words.ts';
-import { partsByDay } from './parts-by-day.ts';
+import { FIRST_MOST, partsByDay } from './parts-by-day.ts';
 
-/** Most new food on the first day, as a part (common practice, no source). */
-const FIRST_MOST = 1 / 4;
 /** What scales for the kitchen show at best where nothing is said of the keeper's, g (common practice, no source). */
 const FINE_STEP = 0.1;
 

@@ -1,5 +1,8 @@
 /** The part of the new ration on each day of a change. */
 
+/** Most new food on the first day, as a part (common practice, no source). */
+export const FIRST_MOST = 1 / 4;
+
 /** Parts as near as this are the same: the arithmetic is no finer. */
 const CLOSE = 1e-12;
 
@@ -58,4 +61,13 @@ export function partsByDay({ days, firstMost, mostStep, low, high }: Corridor): 
   return bounds.map(({ least, most }, d) =>
     d === days - 1 ? 1 : Math.max(least, Math.min((d + 1) / days, most)),
   );
+}
+
+/**
+ * The parts of a change of so many days where nobody knows which of them are in range: evenly up, and no more than
+ * {@link FIRST_MOST} on the first day.
+ * @param days whole, 1 or more
+ */
+export function evenParts(days: number): number[] {
+  return partsByDay({ days, firstMost: FIRST_MOST, mostStep: 2 / days, low: 0, high: 1 });
 }

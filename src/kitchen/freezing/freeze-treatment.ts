@@ -8,6 +8,9 @@ import { words } from '../../words/words.ts';
 import { dayInWords, dayNumber, daysBetween, plusDays } from '../days.ts';
 import type { Day, FreezeStep, Lot } from '../model.ts';
 
+/** What a lot is of, as far as insects go: its food's group, or a commercial pellet. */
+export type LotGroup = FoodGroup | 'pellet';
+
 /** Whether a lot needs the freeze treatment, with a sentence that says why. */
 interface TreatmentNeed {
   readonly needs: boolean;
@@ -16,10 +19,12 @@ interface TreatmentNeed {
 
 /**
  * Grains, seeds, legumes, nuts, herbs, vegetables and fruit bought dry need it. A dry lot whose group is not
- * known counts as needing it. Dried animal food does not: common practice speaks of plant goods only (no source).
+ * known counts as needing it. Dried animal food does not: common practice speaks of plant goods only (no source). Nor
+ * does a pellet: it is pressed or baked hot and sold sealed (common practice, no source).
  */
-export function needsTreatment(lot: Pick<Lot, 'form'>, group?: FoodGroup): TreatmentNeed {
+export function needsTreatment(lot: Pick<Lot, 'form'>, group?: LotGroup): TreatmentNeed {
   const { why } = words().freezing;
+  if (group === 'pellet') return { needs: false, why: why.pellet };
   if (lot.form === 'fresh') return { needs: false, why: why.fresh };
   // 50 to 55 °C for about 15 minutes: Canadian Grain Commission, physical control of grain insect pests.
   if (lot.form === 'dried') return { needs: false, why: why.dried(50, 55) };
@@ -106,7 +111,7 @@ type MayBeWeighed =
  * through it or the keeper overruled that, no later than `day`. Past best before is a warning.
  * @param group of its food; see {@link needsTreatment}
  */
-export function mayBeWeighed(lot: Lot, day: Day, group?: FoodGroup): MayBeWeighed {
+export function mayBeWeighed(lot: Lot, day: Day, group?: LotGroup): MayBeWeighed {
   dayNumber(day);
   const t = words().freezing;
   if (lot.barred)

@@ -43,6 +43,41 @@ const question = (more: Partial<ShoppingQuestion> = {}): ShoppingQuestion => ({
 
 const list = (more: Partial<ShoppingQuestion> = {}) => shoppingList(question(more), highs);
 
+describe('what is fed beside the mix', () => {
+  const beside = [{ food: 'pellet', name: 'Pellet', grams: 900 }];
+  const sold = [...question().offers, offer({ id: 'p', food: 'pellet', packGrams: 400, price: 5 })];
+
+  it('is bought in whole packs with the rest, less what is there, and costs the batch nothing', () => {
+    const cupboard = [
+      { lot: lot({ id: 'a', food: 'pellet', name: 'Pellet' }), left: 200 },
+      { lot: lot({ id: 'b', food: 'pellet', barred: { why: 'recalled', on: '2026-02-01' } }), left: 500 },
+    ];
+    const { lines, price, toPay } = list({ beside, cupboard, offers: sold });
+    const line = lines.at(-1)!;
+    expect(line).toMatchObject({
+      food: 'pellet',
+      beside: true,
+      needed: 900,
+      toBuy: 700,
+      leftOver: 100,
+      pay: 10,
+    });
+    expect(line.packs.map((k) => k.packs)).toEqual([2]);
+    // What is recalled is there, and is no stock.
+    expect(line.fromLots.map((l) => l.lot.id)).toEqual(['a']);
+    expect(line.passed.map((l) => l.lot.id)).toEqual(['b']);
+    expect(price.value).toBeCloseTo(list().price.value, 9);
+    expect(toPay).toBe(list().toPay + 10);
+  });
+
+  it('without an offer is told as missing, and the mix is bought all the same', () => {
+    const { lines, missing, price } = list({ beside });
+    expect(lines.map((l) => l.food)).toEqual(['oats', 'carrot', 'pellet']);
+    expect(missing.map((m) => m.food)).toEqual(['pellet']);
+    expect(price.unknown).toEqual([]);
+  });
+});
+
 describe('shopping list', () => {
   it('buys dry food as it is, and fresh food with drying and trimming', () => {
     const { lines, toPay, price } = list();

@@ -1,5 +1,5 @@
 /**
- * The shopping list of a batch: what each food takes, what the cupboard gives, what is still to buy and in which
+ * The shopping list of a batch and of what is fed beside it: what each food takes, what the cupboard gives, what is still to buy and in which
  * packs, what is left over, and what the batch costs. An unknown price is unknown, never 0: the sum is then "at least".
  *
  * "As mixed" is the weight of a food as it goes into the mix: dry as bought, or dried at home.
@@ -33,6 +33,8 @@ export interface ShoppingQuestion {
   /** Planned shares, percent of the mix by food id; together 100. */
   readonly shares: Readonly<Record<string, number>>;
   readonly batch: BatchSize;
+  /** What is fed beside the mix, from packs of its own: g of each for as long as the batch lasts. */
+  readonly beside?: readonly { readonly food: string; readonly name: string; readonly grams: number }[];
   readonly cupboard: readonly LotLeft[];
   /** Food on the trays: out of its fresh lot, and in no dried one yet. */
   readonly drying?: readonly OnTrays[];
@@ -46,6 +48,8 @@ export interface ShoppingQuestion {
 export interface ShoppingLine {
   readonly food: string;
   readonly name: string;
+  /** Fed beside the mix: no part of what the batch costs. */
+  readonly beside?: true;
   /** g as mixed. */
   readonly needed: number;
   /** Oldest first. */
@@ -70,7 +74,7 @@ export interface ShoppingLine {
 export interface ShoppingList {
   /** g */
   readonly batchGrams: number;
-  /** In the order of the foods; those with no share are left out. */
+  /** In the order of the foods, those with no share left out; then what is fed beside. */
   readonly lines: readonly ShoppingLine[];
   readonly orders: readonly Order[];
   /** To pay now: packs and delivery. */
@@ -92,14 +96,14 @@ export interface ShoppingList {
  * @throws RangeError when shares do not add up to 100, a food is unknown, or a number is out of range
  */
 export function shoppingList(question: ShoppingQuestion, highs: Highs): ShoppingList {
-  const { foods, shares, cupboard, offers, aim, on } = question;
+  const { foods, shares, cupboard, offers, aim, on, beside = [] } = question;
   const total = batchGrams(question.batch);
   checkShares(foods, shares);
   const used = foods.filter((f) => (shares[f.food] ?? 0) > 0);
-  const plans = used.map((food) =>
-    atHand(food, ((shares[food.food] ?? 0) / 100) * total, { cupboard, drying: question.drying ?? [], on }),
-  );
-  const byId = new Map(used.map((f) => [f.food, f]));
+  const there = { cupboard, drying: question.drying ?? [], on };
+  const mixed = used.map((food) => atHand(food, ((shares[food.food] ?? 0) / 100) * total, there));
+  const plans = [...mixed, ...beside.map(({ food, name, grams }) => atHand({ food, name }, grams, there))];
+  const byId = new Map(plans.map(({ food }) => [food.food, food]));
   const chosen = choosePacks(
     plans.map((p) => ({ food: p.food.food, grams: p.toBuy })),
     offers,
@@ -111,16 +115,19 @@ export function shoppingList(question: ShoppingQuestion, highs: Highs): Shopping
     },
     highs,
   );
-  const lines = plans.map((plan) => lineOf(plan, chosen));
-  const unknown = lines.filter((l) => l.price === undefined).map((l) => l.name);
+  const inMix = mixed.map((plan) => lineOf(plan, chosen));
+  const fedBeside = plans
+    .slice(mixed.length)
+    .map((plan) => ({ ...lineOf(plan, chosen), beside: true as const }));
+  const unknown = inMix.filter((l) => l.price === undefined).map((l) => l.name);
   const price = {
-    value: lines.reduce((sum, l) => sum + l.priceAtLeast, 0),
+    value: inMix.reduce((sum, l) => sum + l.priceAtLeast, 0),
     atLeast: unknown.length > 0,
     unknown,
   };
   return {
     batchGrams: total,
-    lines,
+    lines: [...inMix, ...fedBeside],
     orders: chosen.orders,
     toPay: chosen.cost,
     missing: chosen.missing,

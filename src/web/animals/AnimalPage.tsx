@@ -1,10 +1,15 @@
 /** One animal: its name, and the part of its page that the address names. */
 import type { ReactNode } from 'react';
+import { conditionsNow } from '../../care/animal/conditions.ts';
 import type { Animal } from '../../household/model.ts';
 import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
+import { AnimalStops } from '../shared/recall/AnimalStops.tsx';
 import { linkTo } from '../shared/route.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
 import { AboutPart } from './about/AboutPart.tsx';
+import { GoneLine } from './about/AnimalGone.tsx';
+import { AnimalPicture } from './about/AnimalPicture.tsx';
 import { FoodPart } from './food/FoodPart.tsx';
 import { LeftoversPart } from './leftovers/LeftoversPart.tsx';
 import { LifePart } from './life/LifePart.tsx';
@@ -28,15 +33,28 @@ export function AnimalPage({
   onEdit(): void;
 }) {
   const { animals: t } = words();
+  const { house } = useMixDraft();
+  const photo = house.photos.find((p) => p.id === animal.id);
   const here = PARTS.find((p) => p === part) ?? 'about';
   return (
     <article className="animal-page">
-      <header>
-        <h2 tabIndex={-1}>
-          {animal.name} {animal.invented && <span className="tag">{t.invented}</span>}
-        </h2>
-        <p className="hint">{t.kind(speciesWord(animal.species), LIFE_STAGES[animal.lifeStage])}</p>
+      <header className="animal-head">
+        <AnimalPicture photo={photo} alt={t.photo.of(animal.name)} size="page" />
+        <div>
+          <h2 tabIndex={-1}>
+            {animal.name} {animal.invented && <span className="tag">{t.invented}</span>}
+          </h2>
+          <p className="hint animal-kind">
+            {t.kind(speciesWord(animal.species), LIFE_STAGES[animal.lifeStage])}
+            {conditionsNow(animal).map(({ what }) => (
+              <span key={what} className="tag">
+                {t.conditions.names[what]}
+              </span>
+            ))}
+          </p>
+        </div>
       </header>
+      {animal.gone && <GoneLine animal={animal} gone={animal.gone} />}
       <nav className="animal-nav" aria-label={t.partsOf(animal.name)}>
         {PARTS.map((p) => (
           <a
@@ -48,6 +66,7 @@ export function AnimalPage({
           </a>
         ))}
       </nav>
+      <AnimalStops animal={animal} />
       {partOf(here, animal, onEdit)}
       <p className="hint not-a-vet">{t.notAVet}</p>
     </article>

@@ -3,14 +3,17 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
+import { isHere } from '../../household/reckon/care/here.ts';
 import { LIFE_STAGES, speciesWord } from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
 import { go, linkTo } from '../shared/route.ts';
+import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalPage } from './AnimalPage.tsx';
 import { AnimalForm } from './about/AnimalForm.tsx';
+import { AnimalPicture } from './about/AnimalPicture.tsx';
 import { SitterCard } from './sitter/SitterCard.tsx';
 import './animals.css';
 
@@ -25,9 +28,30 @@ export function AnimalsScreen({ shown, part }: { shown: string | undefined; part
   const [editing, setEditing] = useState<Animal>();
   const chosen = house.animals.find((a) => a.id === shown);
   // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
-  const animal = chosen ?? (shown === NEW || shown === SITTER ? undefined : house.animals[0]);
+  const animal = chosen ?? (shown === NEW || shown === SITTER ? undefined : house.animals.find(isHere));
+  const gone = house.animals.filter((a) => !isHere(a));
 
-  const parts = useParts(house.animals, { part: 100, always: (a) => a.id === animal?.id });
+  const parts = useParts(house.animals.filter(isHere), { part: 100, always: (a) => a.id === animal?.id });
+
+  const goneParts = useParts(gone, { part: 20, always: (a) => a.id === animal?.id });
+
+  const item = (a: Animal) => (
+    <li key={a.id}>
+      <a
+        href={linkTo('animals', a.id)}
+        aria-current={a.id === animal?.id ? 'true' : undefined}
+        onClick={() => setEditing(undefined)}
+      >
+        <AnimalPicture photo={house.photos.find((p) => p.id === a.id)} alt="" size="list" />
+        <span>{a.name}</span> {a.invented && <span className="tag">{t.invented}</span>}
+        <small>
+          {a.gone
+            ? t.gone[a.gone.how](a.gone.on, today())
+            : t.kind(speciesWord(a.species), LIFE_STAGES[a.lifeStage])}
+        </small>
+      </a>
+    </li>
+  );
 
   const form = editing?.id === shown && editing && (
     <AnimalForm key={editing.id} animal={editing} onDone={() => setEditing(undefined)} />
@@ -72,25 +96,24 @@ export function AnimalsScreen({ shown, part }: { shown: string | undefined; part
           </Button>
         </div>
         {house.animals.length === 0 && <p className="empty">{t.none}</p>}
-        <ul className="food-list">
-          {parts.shown.map((a) => (
-            <li key={a.id}>
-              <a
-                href={linkTo('animals', a.id)}
-                aria-current={a.id === animal?.id ? 'true' : undefined}
-                onClick={() => setEditing(undefined)}
-              >
-                <span>{a.name}</span> {a.invented && <span className="tag">{t.invented}</span>}
-                <small>{t.kind(speciesWord(a.species), LIFE_STAGES[a.lifeStage])}</small>
-              </a>
-            </li>
-          ))}
-        </ul>
+        <ul className="food-list">{parts.shown.map(item)}</ul>
         {parts.more}
-        {house.animals.length > 0 && (
-          <a className="link-line" href={linkTo('animals', SITTER)}>
-            {t.sitter}
+        <div className="animal-links">
+          {house.animals.some(isHere) && (
+            <a className="link-line" href={linkTo('animals', SITTER)}>
+              {t.sitter}
+            </a>
+          )}
+          <a className="link-line" href={linkTo('household', 'card')}>
+            {t.keeperCard}
           </a>
+        </div>
+        {gone.length > 0 && (
+          <>
+            <h2 className="gone-group">{t.goneGroup}</h2>
+            <ul className="food-list">{goneParts.shown.map(item)}</ul>
+            {goneParts.more}
+          </>
         )}
       </section>
       <section className="detail" aria-label={t.one}>

@@ -3,6 +3,8 @@ import { Button } from 'react-aria-components';
 import type { Animal } from '../../household/model.ts';
 import { asOneFood } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { isFedBeside } from '../../household/reckon/cupboard/foods-beside.ts';
+import { fedFromPack } from '../../household/reckon/cupboard/recall.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
 import { barAdvice } from '../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../kitchen/days.ts';
@@ -13,7 +15,7 @@ import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
-import { dayAt } from '../shared/today.ts';
+import { dayAt, today } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -30,6 +32,7 @@ export function LotReach({ lot }: { lot: Lot }) {
   const advice = lot.barred && barAdvice(lot.barred.why);
   const batches = useParts(reach.batches, { part: PART });
   const maybe = useParts(reach.maybe, { part: PART });
+  const fromPack = isFedBeside(house, lot.food);
   const nowhere = reach.batches.length + reach.runs.length + reach.maybe.length === 0;
 
   const link = (batch: Batch) => ({ batch: () => <a href={linkTo('weigh', batch.id)}>{batch.name}</a> });
@@ -37,7 +40,7 @@ export function LotReach({ lot }: { lot: Lot }) {
   return (
     <section className={`reach ${lot.barred ? 'barred' : ''}`} aria-label={t.label}>
       <h3 tabIndex={-1}>{lot.barred ? t.stopped : t.into}</h3>
-      {nowhere && <p>{t.nowhere}</p>}
+      {fromPack ? <FedFrom lot={lot} /> : nowhere && <p>{t.nowhere}</p>}
       {reach.batches.length > 0 && (
         <>
           <h4>{t.batches}</h4>
@@ -123,6 +126,36 @@ export function LotReach({ lot }: { lot: Lot }) {
         </>
       )}
     </section>
+  );
+}
+
+/** Of a pack that is fed as it is: whom it was fed to, and perhaps to whom. */
+function FedFrom({ lot }: { lot: Lot }) {
+  const { house } = useMixDraft();
+  const { pelletStock, figures: f } = words();
+  const t = pelletStock.reach;
+  const day = today();
+  const fed = fedFromPack(house, lot, { today: day, dayAt });
+  return (
+    <>
+      <h4>{t.title}</h4>
+      {fed.length === 0 && <p>{t.none}</p>}
+      <ul className="reach-list">
+        {fed.map(({ animalId, sure, from, to, days, grams = 0 }) => (
+          <li key={animalId}>
+            <Sentence
+              of={
+                sure
+                  ? t.sure(f.grams(grams, 1), f.day(from, day), f.day(to, day), days)
+                  : t.maybe(f.day(from, day), f.day(to, day), days)
+              }
+              with={{ animal: () => <AnimalName id={animalId} animals={house.animals} /> }}
+            />
+          </li>
+        ))}
+      </ul>
+      {lot.barred && lot.left?.grams !== 0 && <p className="notice-line">{t.clear}</p>}
+    </>
   );
 }
 

@@ -1,8 +1,7 @@
 /** The freeze treatment of one lot: whether it needs it, its steps with a tick, and the keeper's choice to do without. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { FoodGroup } from '../../foods/food.ts';
-import { needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
+import { type LotGroup, needsTreatment, treatmentDone } from '../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
@@ -11,7 +10,7 @@ import { linkTo } from '../shared/route.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { FreezeSteps } from './FreezeSteps.tsx';
 
-export function LotTreatment({ lot, group, day }: { lot: Lot; group: FoodGroup | undefined; day: Day }) {
+export function LotTreatment({ lot, group, day }: { lot: Lot; group: LotGroup | undefined; day: Day }) {
   const t = words().cupboard.treatment;
   const [asking, setAsking] = useState(false);
   const need = needsTreatment(lot, group);

@@ -1,4 +1,5 @@
 /** One food: what to beware of, what it holds, where its figures come from, and what may be made of it. */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { cautionsFor } from '../../foods/cautions/find.ts';
@@ -7,7 +8,9 @@ import type { Food } from '../../foods/food.ts';
 import { tableNote } from '../../foods/food-name.ts';
 import { sourceWords } from '../../foods/source-words.ts';
 import type { OwnFood } from '../../household/model.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import { ownFromReference } from '../../household/reckon/foods/own-food.ts';
+import { speciesFed } from '../../household/reckon/mix/eaters.ts';
 import {
   addFood,
   groupName,
@@ -19,6 +22,7 @@ import { words } from '../../words/words.ts';
 import { CautionWords } from '../shared/CautionWords.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { IngredientReading } from '../shared/label/IngredientPaste.tsx';
 import { go } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -42,14 +46,15 @@ interface Props {
 }
 
 export function FoodPage({ food, own, onEdit, onDeleted }: Props) {
-  const { mix, change } = useMixDraft();
+  const { house, mix, change } = useMixDraft();
+  const species = speciesFed(mix, house.animals);
   const { foods, common } = words();
   const t = foods.page;
   const { save, error } = useSaveFood();
   const [asking, setAsking] = useState(false);
   const [borrowing, setBorrowing] = useState<Tag>();
   const inMix = mix?.problem.foods.some((f) => f.id === food.ref || f.ref === food.ref);
-  const cautions = cautionsFor({ ...food, ref: own ? undefined : food.ref }, mix?.problem.species);
+  const cautions = cautionsFor({ ...food, ref: own ? undefined : food.ref }, species);
   const ingredient = own ? ingredientFromOwn(own) : ingredientFromReference(food);
 
   async function keepAsOwn() {
@@ -89,7 +94,8 @@ export function FoodPage({ food, own, onEdit, onDeleted }: Props) {
           ))}
         </ul>
       )}
-      {own && <Listed own={own} species={mix?.problem.species} />}
+      {own && <Listed own={own} species={species} />}
+      <FoodHands full food={own ? handledOf(house, { id: own.id, name: food.name }) : food} />
       <div className="button-row">
         {mix && own?.kind !== 'pellet' && (
           <Button
@@ -133,7 +139,7 @@ export function FoodPage({ food, own, onEdit, onDeleted }: Props) {
       {own?.evidence?.ingredients && (
         <section aria-label={t.list}>
           <h3>{t.list}</h3>
-          <IngredientReading text={own.evidence.ingredients} species={mix?.problem.species} />
+          <IngredientReading text={own.evidence.ingredients} species={species} />
         </section>
       )}
       {own && borrowing && (

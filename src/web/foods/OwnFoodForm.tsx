@@ -1,10 +1,12 @@
 /** A food of the keeper's own: its name and kind, what its label says, and its list of ingredients. */
+
 import { useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
 import { type Evidence, withEvidence } from '../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../foods/food.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { soleSource, sourceWith } from '../../household/reckon/foods/label-source.ts';
+import { speciesFed } from '../../household/reckon/mix/eaters.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
@@ -20,7 +22,8 @@ import { FigureForm, type FigureResult } from './FigureForm.tsx';
 import { NameCautions } from './NameCautions.tsx';
 
 export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?: string): void }) {
-  const { mix } = useMixDraft();
+  const { house, mix } = useMixDraft();
+  const species = speciesFed(mix, house.animals);
   const { foods, common } = words();
   const t = foods.form;
   /** As it stood when the form was opened: only what is changed here is changed. */
@@ -97,7 +100,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
           <Label>{common.name}</Label>
           <NameInput ref={nameField} autoComplete="off" />
         </TextField>
-        <NameCautions name={name} species={mix?.problem.species} />
+        <NameCautions name={name} species={species} />
         <Choice
           label={t.kind}
           value={kind}
@@ -128,7 +131,7 @@ export function OwnFoodForm({ food: now, onDone }: { food?: OwnFood; onDone(id?:
       ) : (
         <FigureForm initial={source} about={{ name, group: group || undefined, kind }} onChange={setResult} />
       )}
-      <IngredientPaste text={ingredients} onChange={setIngredients} species={mix?.problem.species} />
+      <IngredientPaste text={ingredients} onChange={setIngredients} species={species} />
       {tried && nameless && (
         <p role="alert" className="field-error">
           {t.nameless}

@@ -1,4 +1,5 @@
-/** Which animals a mix is made for, and the foods that are out because one of them refuses them. */
+/** Which animals a mix is made for; what of it they refuse, and what is new to them, stands below. */
+import type { ReactNode } from 'react';
 import type { Animal, Mix } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
@@ -10,14 +11,12 @@ interface Props {
   mix: Mix;
   /** All animals of the household. */
   animals: readonly Animal[];
-  /** For each food of the mix that is refused, by id, the names of the animals that refuse it; see `forAnimals`. */
-  refusedBy: Readonly<Record<string, readonly string[]>>;
   onChange(animalIds: readonly string[]): void;
+  children: ReactNode;
 }
 
-export function MixAnimals({ mix, animals, refusedBy, onChange }: Props) {
+export function MixAnimals({ mix, animals, onChange, children }: Props) {
   const { animals: t, head } = words().mix;
-  const nameOf = (foodId: string) => mix.problem.foods.find((f) => f.id === foodId)?.name ?? foodId;
 
   function made(id: string, chosen: boolean) {
     onChange(chosen ? [...mix.animalIds, id] : mix.animalIds.filter((a) => a !== id));
@@ -46,11 +45,7 @@ export function MixAnimals({ mix, animals, refusedBy, onChange }: Props) {
           ))}
         </fieldset>
       )}
-      <ul className="refused-foods" aria-live="polite" aria-label={t.refused}>
-        {Object.entries(refusedBy).map(([foodId, names]) => (
-          <li key={foodId}>{t.isOut(nameOf(foodId), names)}</li>
-        ))}
-      </ul>
+      {children}
     </div>
   );
 }

@@ -1,8 +1,10 @@
 /** Name of the mix, which mix, whether it is saved, undo and redo (also by keyboard), and other mixes from it. */
+
 import { useEffect, useState } from 'react';
 import { Button, FieldError, Label, TextField } from 'react-aria-components';
 import { MOST_NAME } from '../../formulation/problem/letters.ts';
 import type { Mix } from '../../household/model.ts';
+import { hereAmong } from '../../household/reckon/care/here.ts';
 import { emptied } from '../../household/reckon/mix/emptied.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
@@ -45,7 +47,7 @@ export function MixHead({ mix, onDelete }: { mix: Mix; onDelete(): void }) {
     create({ ...from, id: newId(), name: name.slice(0, MOST_NAME), updatedAt: new Date().toISOString() });
     focusWhenThere('.mix-name input');
   }
-  const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
+  const animals = hereAmong(house.animals, mix.animalIds);
   return (
     <header className="mix-head">
       <h1 className="sr-only">{texts.heading(mix.name)}</h1>

@@ -1,13 +1,15 @@
 /** The mix at hand: foods and shares on one side, windows and verdict on the other. */
+
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Button, type Key } from 'react-aria-components';
 import { gramsDoubt } from '../../formulation/explain/grams-words.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Household, Mix } from '../../household/model.ts';
+import { isHere } from '../../household/reckon/care/here.ts';
 import { isMade } from '../../household/reckon/first-steps.ts';
 import { besideTotal } from '../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../household/reckon/mix/beside-blend.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { type Bringing, bringingOf, eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
 import { addFood, foodsByGroup } from '../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
@@ -18,6 +20,9 @@ import { allProfiles, useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceFoods } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
+import { NeverTried } from './animals/NeverTried.tsx';
+import { RefusedFoods } from './animals/RefusedFoods.tsx';
+import { UpsetFoods } from './animals/UpsetFoods.tsx';
 import { FoodPicker } from './foods/FoodPicker.tsx';
 import { GroupSection } from './foods/GroupSection.tsx';
 import { HurtLines } from './foods/HurtLines.tsx';
@@ -102,10 +107,12 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
   const t = words().mix;
   const { house, change } = useMixDraft();
   const profiles = useMemo(() => allProfiles(house), [house]);
-  const eaters = useMemo(() => eatersOf(kept, house.animals, profiles), [kept, house.animals, profiles]);
-  const bound = JSON.stringify(eaters);
-  const effective = useCallback((m: Mix) => withAnimals(m, JSON.parse(bound)).mix, [bound]);
-  const { mix, refusedBy } = useMemo(() => withAnimals(kept, JSON.parse(bound)), [kept, bound]);
+  // As text, so that what follows is worked out anew only where this says something else.
+  const bound = JSON.stringify(bringingOf(house, kept, profiles));
+  const bringing = useMemo((): Bringing => JSON.parse(bound), [bound]);
+  const eaters = useMemo(() => eatersOf(kept, bringing), [kept, bringing]);
+  const effective = useCallback((m: Mix) => withAnimals(m, bringing).mix, [bringing]);
+  const { mix, out } = useMemo(() => withAnimals(kept, bringing), [kept, bringing]);
   const view = useFormulation(mix, effective);
   const [sheet, setSheet] = useState(false);
   const verdict = useRef<HTMLDivElement>(null);
@@ -116,7 +123,8 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
   const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
   const notBeside = house.foods.filter((f) => !problem.beside.some((b) => b.id === f.id));
-  const nameById = (id: string) => nameOf(problem.foods.find((f) => f.id === id) ?? { id });
+  const nameById = (id: string) =>
+    nameOf([...problem.foods, ...problem.beside].find((f) => f.id === id) ?? { id });
   const foods = problem.foods.map((f) => ({
     ...f,
     group: f.group ?? (f.ref && known.get(f.ref)?.group) ?? undefined,
@@ -134,7 +142,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
   return (
     <div className={`mix-screen ${sheet ? 'sheet-open' : ''} ${gone ? 'verdict-gone' : ''}`}>
       <main id="main">
-        <MixHead mix={mix} onDelete={onDelete} />
+        <MixHead mix={kept} onDelete={onDelete} />
         <div ref={verdict}>
           {made ? <Verdict view={view} mix={mix} /> : <NotMade mix={mix} view={view} />}
         </div>
@@ -142,6 +150,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
           <FoodPicker
             label={problem.foods.length === 0 ? t.addFirst : t.addFood}
             mix={mix}
+            out={bringing.out}
             own={notBeside}
             onAdd={(food) => void view.edit((m) => addFood(m, food))}
           />
@@ -161,10 +170,12 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
         )}
         <MixAnimals
           mix={mix}
-          animals={house.animals}
-          refusedBy={refusedBy}
+          animals={house.animals.filter(isHere)}
           onChange={(animalIds) => change((m) => ({ ...m, animalIds }))}
-        />
+        >
+          <RefusedFoods mix={mix} out={out} nameOf={nameById} />
+          <NeverTried mix={mix} nameOf={nameOf} />
+        </MixAnimals>
         <MixSettings mix={mix} view={view} />
         <TargetNotes mix={kept} view={view} />
         {view.questions.length > 0 && (
@@ -176,6 +187,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
         )}
         {view.weighed?.grams_conflict && <p className="banner">{view.weighed.grams_conflict}</p>}
         {gramsHint && <p className="hint">{gramsHint}</p>}
+        <UpsetFoods mix={mix} out={out} nameOf={nameById} />
         <HurtLines mix={mix} kept={kept} view={view} nameOf={nameById} />
         <div className="groups">
           {foodsByGroup(foods).map(([group, list]) => (
@@ -186,6 +198,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
               mix={mix}
               view={view}
               top={top}
+              out={out}
               nameOf={nameOf}
             />
           ))}

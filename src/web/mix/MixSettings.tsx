@@ -6,7 +6,7 @@ import type { Mix } from '../../household/model.ts';
 import { mostWater, withMostWater } from '../../household/reckon/mix/keep-dry.ts';
 import { isDryRule, MARGIN, withProblem, withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import { MIX_MOISTURE } from '../../kitchen/batch/mix-moisture.ts';
-import { SPECIES } from '../../targets/life-stage.ts';
+import { SPECIES, speciesToChoose } from '../../targets/life-stage.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
@@ -156,7 +156,7 @@ export function MixSettings({ mix, view }: { mix: Mix; view: FormulationView }) 
               label={t.species}
               value={problem.species ?? ANY}
               options={[...new Set([...SPECIES, ...(problem.species ? [problem.species] : [])])].map(
-                (s) => [s, t.speciesNames[s as keyof typeof t.speciesNames] ?? s] as const,
+                (s) => [s, speciesToChoose(s)] as const,
               )}
               onChange={(species) => set({ species })}
             />

@@ -3,8 +3,11 @@ import type { Mix } from '../../household/model.ts';
 import { groupsIn } from '../../household/reckon/cupboard/lot-foods.ts';
 import { driedAtHome } from '../../household/reckon/foods/fresh-food.ts';
 import { broughtIn, toGet } from '../../household/reckon/shopping/basket.ts';
+import type { BesideNeeds } from '../../household/reckon/shopping/beside-needs.ts';
 import type { ShoppingLine, ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
 import { words } from '../../words/words.ts';
+import { linkTo } from '../shared/route.ts';
+import { Sentence } from '../shared/words/Sentence.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { BoughtBar } from './BoughtBar.tsx';
@@ -18,13 +21,15 @@ import { bySection, linesToGet, listText, sectionOf } from './view-model.ts';
 interface Props {
   readonly list: ShoppingList;
   readonly mix: Mix;
+  /** What is fed beside it. */
+  readonly beside: BesideNeeds | undefined;
   /** For how much of the mix it is, in a sentence. */
   readonly size: string;
   readonly buying: Buying;
   readonly stale: boolean;
 }
 
-export function ShopList({ list, mix, size, buying, stale }: Props) {
+export function ShopList({ list, mix, beside, size, buying, stale }: Props) {
   const { house } = useMixDraft();
   const { kitchen } = useKitchen();
   const t = words().shopping;
@@ -36,7 +41,7 @@ export function ShopList({ list, mix, size, buying, stale }: Props) {
   const lines = linesToGet(list);
   const stocked = list.lines.filter((l) => l.toBuy === 0);
   const ticked = lines.filter((l) => tickOf(l.food));
-  const sections = bySection(lines, (l) => groupOf(l.food));
+  const sections = bySection(lines, (l) => (l.beside ? 'pellet' : groupOf(l.food)));
   const mayBeDried = (food: string) => ['vegetable', 'fruit', 'other'].includes(sectionOf(groupOf(food)));
 
   /** What comes in of these lines, and what is to be told with it. */
@@ -70,6 +75,9 @@ export function ShopList({ list, mix, size, buying, stale }: Props) {
         {sections.map(([section, own]) => (
           <section key={section} aria-label={t.list.groups[section]}>
             <h3>{t.list.groups[section]}</h3>
+            {section === 'beside' && beside?.days !== undefined && (
+              <p className="hint">{words().pelletStock.shop.hint(Math.round(beside.days))}</p>
+            )}
             <ul>
               {own.map((line) => (
                 <ListLine
@@ -86,6 +94,14 @@ export function ShopList({ list, mix, size, buying, stale }: Props) {
             </ul>
           </section>
         ))}
+        {beside && beside.unknown.length > 0 && (
+          <p className="notice-line">
+            <Sentence
+              of={words().pelletStock.shop.unknown(beside.unknown)}
+              with={{ animals: (text) => <a href={linkTo('animals')}>{text}</a> }}
+            />
+          </p>
+        )}
         {stocked.length > 0 && (
           <details className="shop-stocked">
             <summary>{t.stocked.summary(stocked.length)}</summary>

@@ -5,7 +5,8 @@ import type { Mix } from '../../household/model.ts';
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../household/reckon/mix/eaters.ts';
+import { besideNeeds } from '../../household/reckon/shopping/beside-needs.ts';
 import { eatingOf } from '../../household/reckon/shopping/eating.ts';
 import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
 import { type ShoppingAsked, shoppingQuestion } from '../../household/reckon/shopping/shopping-question.ts';
@@ -19,7 +20,7 @@ import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { linkTo } from '../shared/route.ts';
-import { today } from '../shared/today.ts';
+import { dayAt, today } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -65,19 +66,23 @@ function Shop({ kept }: { kept: Mix }) {
   const [aim, setAim] = useState<PackAim>(() => (deviceStorage.getItem(AIM) === 'waste' ? 'waste' : 'cost'));
   const [resizing, setResizing] = useState(false);
   const buying = useBuying();
-  const mix = useMemo(
-    () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
-    [kept, house],
-  );
+  const mix = useMemo(() => fedMix(house, kept, allProfiles(house)), [kept, house]);
   const known = useReferenceFoods(mix.problem.foods.flatMap((f) => f.ref ?? []));
   const nameOf = (f: Ingredient) => f.name ?? (f.ref && known.get(f.ref)?.name) ?? f.id;
   const { chosenFor, working: choosing } = useChosenShares([mix.problem]);
   const chosen = chosenFor(mix.problem);
   const { size, grams } = sizeOfNext(house, kept, chosen);
   const { total, whole } = usedShares(mix);
+  const beside = useMemo(
+    () =>
+      grams === undefined || choosing
+        ? undefined
+        : besideNeeds(house, mix, grams, { under: { today: day, dayAt, chosenFor }, chosen }),
+    [house, mix, grams, choosing, day, chosenFor, chosen],
+  );
   const question =
     whole && grams !== undefined && !choosing
-      ? shoppingQuestion(house, mix, { size, aim, on: day, nameOf })
+      ? shoppingQuestion(house, mix, { size, aim, on: day, beside, nameOf })
       : undefined;
   const { value, working, fault } = useAnswer<ShoppingAsked, ShoppingTold>('shopping', question, (q) =>
     engine.shopping(q),
@@ -120,7 +125,14 @@ function Shop({ kept }: { kept: Mix }) {
       )}
       {list && (
         <>
-          <ShopList list={list} mix={mix} size={forSize ?? ''} buying={buying} stale={working} />
+          <ShopList
+            list={list}
+            mix={mix}
+            beside={beside}
+            size={forSize ?? ''}
+            buying={buying}
+            stale={working}
+          />
           <Prices
             list={list}
             eating={eating}

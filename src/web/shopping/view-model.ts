@@ -1,10 +1,10 @@
 /** What the shopping page says: prices and packs in words, the list by groups, and the list as text. */
-import type { FoodGroup } from '../../foods/food.ts';
 import { type ToGet, toGet } from '../../household/reckon/shopping/basket.ts';
 import type { Eating } from '../../household/reckon/shopping/eating.ts';
 import type { Purchase } from '../../household/reckon/shopping/purchased-lots.ts';
 import { purchaseOf } from '../../household/reckon/shopping/purchased-lots.ts';
 import type { FreshFood } from '../../kitchen/drying/yields.ts';
+import type { LotGroup } from '../../kitchen/freezing/freeze-treatment.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
 import type { Order, PacksOf } from '../../kitchen/shopping/packs.ts';
 import type { ShoppingLine, ShoppingList } from '../../kitchen/shopping/shopping-list.ts';
@@ -110,10 +110,10 @@ export function marksOf(line: ShoppingLine, get: ToGet, stale = false): string[]
 }
 
 /** Groups of the list in the order of its sections; herbs and vegetables are one. */
-const SECTIONS = ['seed', 'legume', 'vegetable', 'fruit', 'animal', 'other'] as const;
+const SECTIONS = ['seed', 'legume', 'vegetable', 'fruit', 'animal', 'other', 'beside'] as const;
 export type Section = (typeof SECTIONS)[number];
 
-const SECTION_OF: Readonly<Record<FoodGroup, Section>> = {
+const SECTION_OF: Readonly<Record<LotGroup, Section>> = {
   seed: 'seed',
   nut: 'seed',
   legume: 'legume',
@@ -121,14 +121,15 @@ const SECTION_OF: Readonly<Record<FoodGroup, Section>> = {
   herb: 'vegetable',
   fruit: 'fruit',
   animal: 'animal',
+  pellet: 'beside',
 };
 
-export const sectionOf = (group: FoodGroup | undefined): Section => (group ? SECTION_OF[group] : 'other');
+export const sectionOf = (group: LotGroup | undefined): Section => (group ? SECTION_OF[group] : 'other');
 
 /** Lines by section, sections in their order and without those that are empty. */
 export function bySection<T>(
   lines: readonly T[],
-  groupOf: (line: T) => FoodGroup | undefined,
+  groupOf: (line: T) => LotGroup | undefined,
 ): [Section, T[]][] {
   return SECTIONS.map((section): [Section, T[]] => [
     section,
@@ -161,13 +162,15 @@ export function listText(
   p: {
     readonly title: string;
     readonly step: number;
-    groupOf(food: string): FoodGroup | undefined;
+    groupOf(food: string): LotGroup | undefined;
     driedAtHome(food: string): boolean;
   },
 ): string {
   const t = words().shopping;
   const said = [p.title];
-  for (const [section, lines] of bySection(linesToGet(list), (l) => p.groupOf(l.food))) {
+  for (const [section, lines] of bySection(linesToGet(list), (l) =>
+    l.beside ? 'pellet' : p.groupOf(l.food),
+  )) {
     said.push('', t.list.groups[section]);
     for (const line of lines) {
       const amount = amountWords(toGet(line, p.driedAtHome(line.food), p.step), line.toBuy);

@@ -1,10 +1,17 @@
 /** The first step: the animal, what it is, and what it is fed a day. */
 import { useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { dailySuggestion } from '../../care/feeding/common-rules.ts';
+import { capital } from '../../formulation/explain/sentences.ts';
 import type { Animal } from '../../household/model.ts';
-import { dailySuggestion } from '../../household/reckon/daily-grams.ts';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
-import { LIFE_STAGES, type LifeStage, profileFor, SPECIES } from '../../targets/life-stage.ts';
+import {
+  LIFE_STAGES,
+  type LifeStage,
+  profileFor,
+  SPECIES,
+  speciesToChoose,
+} from '../../targets/life-stage.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
@@ -73,13 +80,13 @@ export function AnimalStep({ own }: { own: OwnMix }) {
         <Choice
           label={t.species}
           value={species}
-          options={SPECIES.map((s) => [s, t.speciesNames[s as keyof typeof t.speciesNames] ?? s] as const)}
+          options={SPECIES.map((s) => [s, capital(speciesToChoose(s))] as const)}
           onChange={setSpecies}
         />
         <Choice
           label={t.lifeStage}
           value={lifeStage}
-          options={STAGES.map((s) => [s, t.lifeStages[s]] as const)}
+          options={STAGES.map((s) => [s, capital(LIFE_STAGES[s])] as const)}
           onChange={setLifeStage}
         />
         <NumberInput

@@ -1,8 +1,9 @@
 /** The keeper's own first mix: begun with the first thing that is said of it, and made to fit by one press. */
 
 import type { Mix } from '../../household/model.ts';
+import { isHere } from '../../household/reckon/care/here.ts';
 import { EXAMPLE } from '../../household/reckon/example.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../household/reckon/mix/eaters.ts';
 import { newMix, withHolds } from '../../household/reckon/mix/mix-edits.ts';
 import { withWantedShares } from '../../household/reckon/mix/wanted-mix.ts';
 import { PROFILES } from '../../targets/profiles.ts';
@@ -31,7 +32,7 @@ export function useOwnMix(): OwnMix {
     mix: own,
     edit(next) {
       if (own) return change(next);
-      const eaters = house.animals.filter((a) => a.id !== EXAMPLE.animal);
+      const eaters = house.animals.filter((a) => a.id !== EXAMPLE.animal && isHere(a));
       const profile = allProfiles(house).find((p) => p.id === eaters[0]?.profileId) ?? PROFILES[0];
       if (!profile) throw new Error('no target profile comes with the program');
       const at = new Date().toISOString();
@@ -41,7 +42,7 @@ export function useOwnMix(): OwnMix {
     async makeFit() {
       const now = current();
       if (!now) return undefined;
-      const { mix: fed } = withAnimals(now, eatersOf(now, house.animals, allProfiles(house)));
+      const fed = fedMix(house, now, allProfiles(house));
       const answer = await engine.solve(withHolds(fed));
       if (!answer.ok) return answer.message;
       const { value } = answer;

@@ -1,4 +1,5 @@
 /** One batch beside the scale, from the first gram to its record. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -21,11 +22,15 @@ import { contentsForWeighing } from '../../household/reckon/batch/judged-problem
 import { afterBatch } from '../../household/reckon/batch/next-batch.ts';
 import { asNamed } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
+import { stopOf } from '../../household/reckon/cupboard/stops.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
+import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { go, linkTo } from '../shared/route.ts';
-import { today } from '../shared/today.ts';
+import { dayAt, today } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { useBatchSave } from '../store/batch-save.ts';
 import { useRemove, useSave } from '../store/household.ts';
@@ -46,6 +51,7 @@ import { WeighSheetPaper } from './papers/WeighSheetPaper.tsx';
 import { SaveLine } from './SaveLine.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
 import { Told } from './Told.tsx';
+import { UpsetWarning } from './UpsetWarning.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { afterThose, foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { useWakeLock } from './wake-lock.ts';
@@ -123,13 +129,18 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   }
 
   if (done) return <BatchRecord batch={batch} />;
+  const stop = stopOf(house, batch, dayAt);
   const head = (
-    <header className="weigh-head">
-      <p>
-        <a href={linkTo('weigh')}>{t.allBatches}</a>
-      </p>
-      <h1>{t.title(batch.name)}</h1>
-    </header>
+    <>
+      <header className="weigh-head">
+        <p>
+          <a href={linkTo('weigh')}>{t.allBatches}</a>
+        </p>
+        <h1>{t.title(batch.name)}</h1>
+      </header>
+      <UpsetWarning batch={batch} />
+      {stop && <StopNotice stop={stop} batch={batch} id="bowl-stop" />}
+    </>
   );
   if (!answer)
     return (
@@ -175,7 +186,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
         <p className={`weigh-status ${status.status.replace(' ', '-')}`} data-testid="weigh-status">
           <span aria-hidden="true">{status.shape}</span> {status.words}
         </p>
-        {!state.asked && <VerdictLine verdict={verdict} short id="weigh-verdict" />}
+        {!state.asked && !stop?.sure && <VerdictLine verdict={verdict} short id="weigh-verdict" />}
       </section>
       {state.asked && (
         <AskBatch
@@ -232,6 +243,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
             setChosen(food);
           }}
         >
+          <FoodHands food={handledOf(house, { id: next.food, name: next.name }, batch.problem.foods)} />
           <PourLots
             lots={lotsFor(kept, next.food, next.target, { day: today(), groupOf })}
             onOverruled={grow}
@@ -240,7 +252,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
       ) : (
         !state.lost && (
           <FinishBatch total={total} busy={waits} finish={finish}>
-            <VerdictLine verdict={verdict} id="end-verdict" />
+            {!stop?.sure && <VerdictLine verdict={verdict} id="end-verdict" />}
           </FinishBatch>
         )
       )}
@@ -275,7 +287,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
         step={batch.problem.scale_step_grams}
         onChange={(step) => !waits && keep(batch, withScaleStep(batch, step))}
       />
-      <WeighSheetPaper batch={batch} kept={() => packs} />
+      <WeighSheetPaper batch={batch} stop={stop} kept={() => packs} />
       <GiveUpBatch empty={!last} busy={waits || remove.isPending} giveUp={giveUp} />
       {remove.error && <p role="alert">{t.notDeleted(remove.error.message)}</p>}
     </>

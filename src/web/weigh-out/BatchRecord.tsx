@@ -1,21 +1,28 @@
 /** A finished batch: what is really in it, whether it is in range, what it holds, how it keeps, and its label. */
+
 import { useQuery } from '@tanstack/react-query';
 import { Fragment, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { HANDS_SOURCES } from '../../care/figures/hands-sources.ts';
+import { sourceWords } from '../../foods/source-words.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
+import { stopOf } from '../../household/reckon/cupboard/stops.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
 import { type BatchLabel, cautionSentence } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { linkTo } from '../shared/route.ts';
+import { dayAt } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { JarLabel } from './papers/JarLabel.tsx';
 import { PrintedLabel } from './papers/PrintedLabel.tsx';
+import { UpsetWarning } from './UpsetWarning.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { endWords, moment } from './view-model.ts';
 import './record.css';
@@ -37,6 +44,7 @@ export function BatchRecord({ batch }: { batch: Batch }) {
         </p>
         <h1>{words().batch.title(batch.name)}</h1>
       </header>
+      <UpsetWarning batch={batch} />
       {fault && <p role="alert">{fault}</p>}
       {!answer && !fault && <p role="status">{words().batch.working}</p>}
       {answer?.ok && <Papers batch={batch} {...answer.value} />}
@@ -48,6 +56,9 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
   const t = words().batch;
   const f = words().figures;
   const { givenUp, verdict, madeBy } = record;
+  const { house } = useMixDraft();
+  const stop = stopOf(house, batch, dayAt);
+  const stopped = stop?.sure === true;
   /** Which label is printed; asked for again, it is printed again. */
   const [paper, setPaper] = useState<{ readonly jar: boolean }>();
   // Printed once it stands on the page.
@@ -59,7 +70,8 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
   return (
     <>
       <section className="weigh-card" aria-label={t.record.region}>
-        {givenUp ? (
+        {stop && <StopNotice stop={stop} batch={batch} id="record-stop" />}
+        {stopped && !givenUp ? null : givenUp ? (
           <p className="weigh-status out" data-testid="record-state">
             <span aria-hidden="true">!</span> {t.record.givenUp}
           </p>
@@ -76,10 +88,12 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           <p>{t.record.givenUpHelp}</p>
         ) : (
           <>
-            <Because
-              sentences={record.sentences.filter((s) => s !== record.evaluation.verdict)}
-              open={verdict.state === 'out'}
-            />
+            {!stopped && (
+              <Because
+                sentences={record.sentences.filter((s) => s !== record.evaluation.verdict)}
+                open={verdict.state === 'out'}
+              />
+            )}
             <div className="button-row">
               <Button className="button" onPress={() => setPaper({ jar: true })}>
                 {t.label.printJar}
@@ -91,8 +105,9 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           </>
         )}
       </section>
-      {!givenUp && <ShelfLife label={label} />}
-      {!givenUp && label.cautions.length > 0 && (
+      {!givenUp && !stopped && <ShelfLife label={label} />}
+      {!givenUp && stopped && <p>{words().pelletStock.stop.noAmounts}</p>}
+      {!givenUp && !stopped && label.cautions.length > 0 && (
         <section aria-label={t.record.cautions}>
           <h2>{t.record.cautions}</h2>
           <ul className="weigh-changes">
@@ -154,7 +169,8 @@ function Papers({ batch, record, label }: { batch: Batch } & BatchPapers) {
           </tbody>
         </table>
       </section>
-      {!givenUp && (paper?.jar ? <JarLabel label={label} /> : <PrintedLabel label={label} />)}
+      {!givenUp &&
+        (paper?.jar ? <JarLabel label={label} stop={stop} /> : <PrintedLabel label={label} stop={stop} />)}
     </>
   );
 }
@@ -203,9 +219,11 @@ function ShelfLife({ label }: { label: BatchLabel }) {
         {moisture.sentence}
       </p>
       <ul className="weigh-changes">
-        {[...label.feeding, label.lasts, ...label.keep.map((k) => k.sentence)].map((s) => (
-          <li key={s}>{s}</li>
-        ))}
+        {[...label.feeding, label.lasts, words().hands.feed.water, ...label.keep.map((k) => k.sentence)].map(
+          (s) => (
+            <li key={s}>{s}</li>
+          ),
+        )}
       </ul>
       <details>
         <summary>{t.sources}</summary>
@@ -214,6 +232,8 @@ function ShelfLife({ label }: { label: BatchLabel }) {
           <dd>{useBy.source}</dd>
           <dt>{t.moistureTerm}</dt>
           <dd>{moisture.source}</dd>
+          <dt>{words().hands.feed.water}</dt>
+          <dd>{sourceWords(HANDS_SOURCES.common)}</dd>
           {label.keep.map((k) => (
             <Fragment key={k.sentence}>
               <dt>{k.sentence}</dt>

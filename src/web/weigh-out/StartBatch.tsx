@@ -1,4 +1,5 @@
 /** Before the first gram: batches of the mix to go on with, and a new one. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -10,10 +11,11 @@ import { inScaleSteps, newBatch } from '../../household/reckon/batch/new-batch.t
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import { usedShares } from '../../household/reckon/batch/used-shares.ts';
 import { contentsOfFoods } from '../../household/reckon/cupboard/contents.ts';
-import { eatersOf, withAnimals } from '../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../household/reckon/mix/eaters.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
+import { DustNote } from '../shared/hands/WeighingHands.tsx';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
@@ -30,10 +32,7 @@ import { VerdictLine } from './VerdictLine.tsx';
 
 export function StartBatch({ mix: kept }: { mix: Mix }) {
   const { house } = useMixDraft();
-  const mix = useMemo(
-    () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
-    [kept, house],
-  );
+  const mix = useMemo(() => fedMix(house, kept, allProfiles(house)), [kept, house]);
   const { chosenFor, working } = useChosenShares([mix.problem]);
   // How much is weighed out may rest on the shares: it is asked for once they are known.
   if (working) return <AnswerState working fault={undefined} />;
@@ -149,6 +148,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         <Button className="big-button" isDisabled={!ready || busy} onPress={() => void begin(true)}>
           {busy ? t.busy : t.press(grams)}
         </Button>
+        <DustNote />
         {plan?.ok && plan.value.passed.length > 0 && (
           <section className="weigh-waiting" aria-label={t.notReady}>
             <h3>{t.notReadyHeading}</h3>

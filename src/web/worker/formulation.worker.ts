@@ -25,6 +25,8 @@ import { loadHighs } from '../../formulation/solve/highs.ts';
 import { papersOf } from '../../household/reckon/batch/batch-papers.ts';
 import { planOf } from '../../household/reckon/batch/batch-plan.ts';
 import { sheetOf } from '../../household/reckon/batch/weigh-paper.ts';
+import { type Intake, intakeOf } from '../../household/reckon/care/intake.ts';
+import type { IntakeQuestion } from '../../household/reckon/care/intake-question.ts';
 import { type ShoppingTold, shoppingOf } from '../../household/reckon/shopping/shopping-answer.ts';
 import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
@@ -146,6 +148,11 @@ const api = {
     answerWith((parts) => papersOf(batch, { kept, animals, parts, dayAt })),
   /** Shares of what is fed beside the mix, chosen where they are open. */
   chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
+  /** What an animal was offered, and ate of it. */
+  async intake(asked: IntakeQuestion): Promise<Answer<Intake>> {
+    const parts = { reference: await reference() };
+    return answered(async () => intakeOf(asked, parts));
+  },
   /** The sheet to weigh by on paper. */
   weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
     answerWith((parts) =>

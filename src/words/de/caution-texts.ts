@@ -221,13 +221,13 @@ export const CAUTION_TEXTS: CautionTexts = {
     way: 'Für Farbe gefriergetrocknetes Gemüse oder Hagebutte nehmen; Trockenobst nur als seltenes Leckerli.',
   },
   'dwarf-sugary-dried-fruit': {
-    title: 'Zuckerreiches Trockenobst für Zwerghamster',
+    title: 'Zuckerreiches Trockenobst für Zwerghamster und Tiere, die zu Diabetes neigen',
     reason:
       'Campbell-Zwerghamster und ihre Hybriden neigen zu Diabetes, und Halter geben allen Zwerghamstern so wenig Zucker wie möglich. Das beruht auf der Erfahrung von Haltern und Tierärzten, nicht auf Versuchen.',
-    way: 'Trockenobst aus der Mischung eines Zwerghamsters weglassen.',
+    way: 'Trockenobst aus der Mischung eines solchen Tiers weglassen.',
   },
   'dwarf-sweet-fruit': {
-    title: 'Süßes Obst und Zuckermais für Zwerghamster',
+    title: 'Süßes Obst und Zuckermais für Zwerghamster und Tiere, die zu Diabetes neigen',
     reason:
       'Zwerghamster neigen zu Diabetes, darum geben Halter süßes Obst, Johannisbrot und Zuckermais sparsam oder gar nicht. Das beruht auf Erfahrung, nicht auf Versuchen.',
     way: 'Stattdessen Gemüse und Blätter geben.',

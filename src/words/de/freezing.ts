@@ -8,6 +8,8 @@ export const freezing = (f: Figures): Freezing => {
   return {
     step: { freeze: 'Einfrieren', thaw: 'Auftauen' },
     why: {
+      pellet:
+        'Pellets: heiß gepresst oder gebacken und in geschlossener Packung verkauft. Sie müssen nicht eingefroren werden (übliche Praxis, ohne Quelle).',
       fresh: 'Frisch gekauft: Vorratsinsekten leben in trockener Ware.',
       dried: (low, high) =>
         `Selbst getrocknet: Getreideinsekten sterben bei ${f.degrees(low)} bis ${f.degrees(high)} in etwa 15 Minuten. Frier es ein, wenn es kühler getrocknet wurde.`,

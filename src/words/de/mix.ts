@@ -81,13 +81,6 @@ export const mix = (f: Figures): Mix => ({
     sureEach: 'jeder Grenze für sich',
     sureAll: 'allen Grenzen zugleich',
     species: 'Tierart',
-    speciesNames: {
-      hamster: 'Hamster',
-      'golden hamster': 'Goldhamster',
-      'dwarf hamster': 'Zwerghamster',
-      mouse: 'Maus',
-      gerbil: 'Rennmaus',
-    },
     mostWater: 'Wasser in der Mischung, höchstens',
     noLimit: 'keine Grenze',
     keepsAt: (percent) => `Bis ${f.percent(percent)} hält sie sich.`,

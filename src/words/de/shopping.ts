@@ -25,6 +25,7 @@ export const shopping = (f: Figures): Shopping => {
         fruit: 'Obst',
         animal: 'Tierisches Protein',
         other: 'Andere Zutaten',
+        beside: 'Neben der Mischung gefüttert',
       },
       got: (food, amount) => `${food}, ${amount}`,
       fresh: (amount) => `${amount} frisch`,

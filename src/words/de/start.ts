@@ -29,20 +29,7 @@ export const start = (f: Figures): Start => ({
     name: 'Name',
     nameless: 'Gib dem Tier einen Namen.',
     species: 'Was für ein Tier?',
-    speciesNames: {
-      'golden hamster': 'Goldhamster',
-      'dwarf hamster': 'Zwerghamster',
-      hamster: 'Anderer Hamster',
-      mouse: 'Maus',
-      gerbil: 'Rennmaus',
-    },
     lifeStage: 'Wie alt?',
-    lifeStages: {
-      adult: 'Ausgewachsen',
-      growing: 'Wächst noch',
-      breeding: 'Trächtig oder säugend',
-      old: 'Alt',
-    },
     daily: 'Trockenfutter am Tag',
     notKnown: 'nicht bekannt',
     suggested: {

@@ -56,8 +56,81 @@ export const today = (f: Figures): Today => ({
   pastUseBy: (batch, day) =>
     `Zu verbrauchen bis ${day}: ${batch}. Das ist geschätzt, aber verfüttere nichts, ohne hinzusehen, und mach besser eine neue Charge.`,
   byDay: (batch, day) => `Zu verbrauchen bis ${day} (geschätzt): ${batch}.`,
+  first: 'Sieh dir das zuerst an',
+  ofOne: (label, name) => `${label}: ${name}`,
+  care: {
+    title: 'Deine Tiere heute',
+    nothing: 'Für deine Tiere steht heute nichts an.',
+    animals: 'Tiere',
+    feed: (parts) => `Gefüttert: ${parts.join(', ')}`,
+    ofMix: (grams) => `${f.grams(grams, 1)} Mischung`,
+    ofPellet: (grams) => `${f.grams(grams, 1)} Pellets`,
+    ofNew: (grams) => `${f.grams(grams, 1)} neue Mischung`,
+    ofOld: (grams) => `${f.grams(grams, 1)} alte Mischung`,
+    ofFood: (grams, food) => `${f.grams(grams, 1)} ${food}`,
+    feedAll: (n) => `Alle ${f.number(n)} wie geplant gefüttert`,
+    sayAmount: 'Sagen, was es bekommt',
+    doNotFeed: 'Nicht füttern: warum?',
+    weigh: 'Wiegen',
+    weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
+    left: 'Reste',
+    leftDone: 'Reste: notiert',
+    notToday: 'Heute nicht',
+    noThanks: 'Nein, danke',
+    weighAgain: (day) => `Zeit, wieder zu wiegen: zuletzt am ${day}.`,
+    weighFirst: 'Es wäre gut, dieses Tier zu wiegen.',
+    weighWhy: {
+      alert: 'Jeden Tag, bis klar ist, was mit dem Gewicht ist.',
+      ill: (days) => `Alle ${f.number(days)} Tage, wegen der Angaben aus der Tierarztpraxis.`,
+      young: (days) => `Alle ${f.number(days)} Tage, solange es wächst.`,
+      trial: (days) => `Alle ${f.number(days)} Tage, solange ein neues Futter probiert wird.`,
+      change: (days) => `Alle ${f.number(days)} Tage, solange das Futter umgestellt wird.`,
+      old: (days) => `Alle ${f.number(days)} Tage, weil es alt ist.`,
+    },
+    lookLeft: 'Sieh nach, was von letzter Nacht übrig ist.',
+    offer: (food) => `Biete heute an: ${food}.`,
+    offerGrams: (grams, food) => `Biete heute an: ${f.grams(grams, 1)} ${food}.`,
+    offerBeside: (food, known) => `Biete heute an: ${food}, daneben ${known}.`,
+    offerGramsBeside: (grams, food, known) =>
+      `Biete heute an: ${f.grams(grams, 1)} ${food}, daneben ${known}.`,
+    planned: (day) => `Geplant war es für den ${day}.`,
+    toTrial: 'Zum neuen Futter',
+    ticked: (name) => `Abgehakt: ${name}.`,
+    tickedAll: (n) => `${f.count(n, { one: 'Tier', other: 'Tiere' })} abgehakt.`,
+  },
+  weight: {
+    lost: (name, percent, since, from, to) =>
+      `${name} hat seit dem ${since} ${f.percent(percent, 0)} abgenommen: von ${f.grams(from, 1)} auf ${f.grams(to, 1)}.`,
+    gained: (name, percent, since, from, to) =>
+      `${name} hat seit dem ${since} ${f.percent(percent, 0)} zugenommen: von ${f.grams(from, 1)} auf ${f.grams(to, 1)}.`,
+    behind: (name, grams) => `${name} wächst langsamer, als zu erwarten ist: jetzt ${f.grams(grams, 1)}.`,
+    vet: {
+      today: 'Geh heute noch zum Tierarzt.',
+      days: 'Geh in den nächsten Tagen zum Tierarzt.',
+      'next visit': 'Sprich es beim nächsten Termin in der Tierarztpraxis an.',
+    },
+    link: 'Die Gewichte ansehen',
+  },
+  upset: {
+    own: (food, animal, batch) =>
+      `Von ${animal} nicht vertragen und enthalten in ${batch}: ${food}. Gib ${animal} nichts davon. Geh zum Tierarzt, wenn es krank wirkt.`,
+    other: (food, animal, batch) =>
+      `Von ${animal} nicht vertragen und enthalten in ${batch}, das andere bekommen: ${food}. Sieh danach.`,
+    link: 'Zum neuen Futter',
+  },
+  maybeBarred: (batch) =>
+    `Vielleicht ist eine Packung darin, die nicht mehr verwendet wird: ${batch}. Niemand hat notiert, welche hineinkam. Füttere besser etwas anderes, bis du es weißt.`,
+  barredPack: (pack, why, animals) =>
+    `Nicht mehr verwenden (${why}): ${pack}. Davon gefüttert, vielleicht oder sicher: ${f.list(animals)}. Nimm weg, was übrig ist, auch aus den Verstecken.`,
+  buyPack: 'Zur Einkaufsliste',
+  runsOut: (batch, day) => `Reicht bis zum ${day}: ${batch}.`,
+  runsOutToday: (batch) => `Reicht heute nicht mehr für den ganzen Tag: ${batch}.`,
+  ranOut: (batch, day) =>
+    `Müsste seit dem ${day} aufgebraucht sein: ${batch}. Wiege, was übrig ist, oder sag, dass alles gefressen ist.`,
+  planNext: 'Die nächste Charge planen',
   left: {
     title: 'Was übrig ist',
+    others: 'Was von anderen Chargen übrig ist',
     of: (batch) => `Was übrig ist von: ${batch}`,
     weigh: (batch) => `Wiege, was übrig ist von: ${batch}`,
     notWeighed: 'heute nicht gewogen',

@@ -217,13 +217,13 @@ export const CAUTION_TEXTS = {
     way: 'Use freeze-dried vegetables or rose hip for colour; keep dried fruit as a rare treat.',
   },
   'dwarf-sugary-dried-fruit': {
-    title: 'Sugary dried fruit for dwarf hamsters',
+    title: 'Sugary dried fruit for dwarf hamsters and animals prone to diabetes',
     reason:
       "Campbell's dwarf hamsters and their hybrids are prone to diabetes, and keepers hold sugar as low as they can for all dwarf hamsters. The evidence is keepers' and vets' experience, not trials.",
-    way: "Leave dried fruit out of a dwarf hamster's mix.",
+    way: 'Leave dried fruit out of the mix of such an animal.',
   },
   'dwarf-sweet-fruit': {
-    title: 'Sweet fruit and sweetcorn for dwarf hamsters',
+    title: 'Sweet fruit and sweetcorn for dwarf hamsters and animals prone to diabetes',
     reason:
       'Dwarf hamsters are prone to diabetes, so keepers give sweet fruit, carob and sweetcorn sparingly or not at all. The evidence is experience, not trials.',
     way: 'Give vegetables and leaves instead.',

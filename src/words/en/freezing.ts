@@ -6,6 +6,8 @@ export const freezing = (f: Figures) => {
     /** "step 2 (thaw)". */
     step: { freeze: 'freeze', thaw: 'thaw' },
     why: {
+      pellet:
+        'Pellets: pressed or baked hot, and sold in a closed pack. They need no freezing (common practice, no source).',
       fresh: 'Bought fresh: insects of the store room live in dry goods.',
       dried: (low: number, high: number) =>
         `Dried at home: grain insects die within about 15 minutes at ${f.degrees(low)} to ${f.degrees(high)}. Freeze it if it was dried cooler.`,

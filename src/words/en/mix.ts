@@ -81,13 +81,6 @@ export const mix = (f: Figures) => ({
     sureEach: 'each limit by itself',
     sureAll: 'all limits at once',
     species: 'Species',
-    speciesNames: {
-      hamster: 'hamster',
-      'golden hamster': 'golden hamster',
-      'dwarf hamster': 'dwarf hamster',
-      mouse: 'mouse',
-      gerbil: 'gerbil',
-    },
     mostWater: 'Water in the mix, at most',
     noLimit: 'no limit',
     keepsAt: (percent: number) => `At ${f.percent(percent)} or less it keeps.`,

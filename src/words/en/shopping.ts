@@ -26,6 +26,7 @@ export const shopping = (f: Figures) => {
         fruit: 'Fruit',
         animal: 'Animal protein',
         other: 'Other foods',
+        beside: 'Fed beside the mix',
       },
       got: (food: string, amount: string) => `${food}, ${amount}`,
       fresh: (amount: string) => `${amount} fresh`,

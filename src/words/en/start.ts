@@ -29,20 +29,7 @@ export const start = (f: Figures) => ({
     name: 'Name',
     nameless: 'Give the animal a name.',
     species: 'What is it?',
-    speciesNames: {
-      'golden hamster': 'Golden hamster',
-      'dwarf hamster': 'Dwarf hamster',
-      hamster: 'Another hamster',
-      mouse: 'Mouse',
-      gerbil: 'Gerbil',
-    },
     lifeStage: 'How old?',
-    lifeStages: {
-      adult: 'Adult',
-      growing: 'Still growing',
-      breeding: 'Pregnant or nursing',
-      old: 'Old',
-    },
     daily: 'Dry food a day',
     notKnown: 'not known',
     suggested: {

@@ -220,13 +220,13 @@ export const CAUTION_TEXTS: CautionTexts = {
     way: 'Neem gevriesdroogde groente of rozenbottel voor kleur; gedroogd fruit alleen als zeldzame traktatie.',
   },
   'dwarf-sugary-dried-fruit': {
-    title: 'Suikerrijk gedroogd fruit voor dwerghamsters',
+    title: 'Suikerrijk gedroogd fruit voor dwerghamsters en dieren met aanleg voor suikerziekte',
     reason:
       'Campbelli-dwerghamsters en hun kruisingen krijgen makkelijk suikerziekte, en houders geven alle dwerghamsters zo weinig suiker als ze kunnen. Dat berust op ervaring van houders en dierenartsen, niet op proeven.',
-    way: 'Laat gedroogd fruit uit het mengsel van een dwerghamster.',
+    way: 'Laat gedroogd fruit uit het mengsel van zo’n dier.',
   },
   'dwarf-sweet-fruit': {
-    title: 'Zoet fruit en suikermais voor dwerghamsters',
+    title: 'Zoet fruit en suikermais voor dwerghamsters en dieren met aanleg voor suikerziekte',
     reason:
       'Dwerghamsters krijgen makkelijk suikerziekte, dus geven houders zoet fruit, johannesbrood en suikermais spaarzaam of helemaal niet. Dat berust op ervaring, niet op proeven.',
     way: 'Geef in plaats daarvan groente en blad.',

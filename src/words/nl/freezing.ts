@@ -6,6 +6,8 @@ export const freezing = (f: Figures): Freezing => {
   return {
     step: { freeze: 'invriezen', thaw: 'ontdooien' },
     why: {
+      pellet:
+        'Brokjes: heet geperst of gebakken en in een gesloten pak verkocht. Ze hoeven niet ingevroren te worden (gangbare praktijk, geen bron).',
       fresh: 'Vers gekocht: voorraadinsecten leven in droge waren.',
       dried: (low, high) =>
         `Thuis gedroogd: graaninsecten sterven bij ${f.degrees(low)} tot ${f.degrees(high)} binnen ongeveer 15 minuten. Vries het in als het koeler gedroogd is.`,

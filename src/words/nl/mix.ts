@@ -81,13 +81,6 @@ export const mix = (f: Figures): Mix => ({
     sureEach: 'elke grens apart',
     sureAll: 'alle grenzen tegelijk',
     species: 'Diersoort',
-    speciesNames: {
-      hamster: 'hamster',
-      'golden hamster': 'goudhamster',
-      'dwarf hamster': 'dwerghamster',
-      mouse: 'muis',
-      gerbil: 'gerbil',
-    },
     mostWater: 'Water in het mengsel, hoogstens',
     noLimit: 'geen grens',
     keepsAt: (percent) => `Tot ${f.percent(percent)} blijft het goed.`,

@@ -25,6 +25,7 @@ export const shopping = (f: Figures): Shopping => {
         fruit: 'Fruit',
         animal: 'Dierlijk eiwit',
         other: 'Andere ingrediënten',
+        beside: 'Naast het mengsel gevoerd',
       },
       got: (food, amount) => `${food}, ${amount}`,
       fresh: (amount) => `${amount} vers`,

@@ -29,20 +29,7 @@ export const start = (f: Figures): Start => ({
     name: 'Naam',
     nameless: 'Geef het dier een naam.',
     species: 'Wat voor dier?',
-    speciesNames: {
-      'golden hamster': 'Goudhamster',
-      'dwarf hamster': 'Dwerghamster',
-      hamster: 'Andere hamster',
-      mouse: 'Muis',
-      gerbil: 'Gerbil',
-    },
     lifeStage: 'Hoe oud?',
-    lifeStages: {
-      adult: 'Volwassen',
-      growing: 'Groeit nog',
-      breeding: 'Drachtig of zogend',
-      old: 'Oud',
-    },
     daily: 'Droogvoer per dag',
     notKnown: 'niet bekend',
     suggested: {

@@ -49,6 +49,19 @@ describe('a chosen share of pellet', () => {
     expect(label.lasts).toMatch(/^Lasts 35 days/);
   });
 
+  it('is fed to none that is gone', () => {
+    const gone = animals.map((a) => ({ ...a, gone: { how: 'died', on: '2026-03-02' } as const }));
+    const { record, label } = papersOf(made, {
+      kept,
+      animals: gone,
+      parts,
+      dayAt: under('2026-03-01').dayAt,
+    });
+    expect(label.feeding).toEqual([]);
+    expect(record.animalIds).toEqual(made.animalIds);
+    expect(eatingOf(mix, gone).animals).toEqual([]);
+  });
+
   it('is what is eaten a day where the batch runs out, and where the next is reckoned', () => {
     const chosen = chosenShares(problem, parts);
     expect(chosen.pellet).toBeCloseTo(30, 6);

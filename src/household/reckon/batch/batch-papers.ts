@@ -1,4 +1,5 @@
 /** The papers of a batch: its record and its label. */
+
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { amountOf, type BatchRecord, batchRecord, evaluateWith } from '../../../kitchen/batch/batch.ts';
 import { type BatchLabel, batchLabel } from '../../../kitchen/batch/label.ts';
@@ -8,6 +9,8 @@ import { chosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import { feedingOf } from '../../../kitchen/feeding/feeding.ts';
 import type { FedAnimal } from '../../../kitchen/feeding/runs-out.ts';
 import type { Batch } from '../../../kitchen/model.ts';
+import type { Animal } from '../../model.ts';
+import { hereAmong } from '../care/here.ts';
 
 export interface BatchPapers {
   readonly record: BatchRecord;
@@ -19,7 +22,7 @@ export function papersOf(
   batch: Batch,
   p: {
     readonly kept: CupboardContents;
-    readonly animals: readonly FedAnimal[];
+    readonly animals: readonly (FedAnimal & Pick<Animal, 'gone'>)[];
     readonly parts: FormulationOptions;
     readonly dayAt: DayAt;
   },
@@ -33,7 +36,7 @@ export function papersOf(
   });
   const feeding = feedingOf({
     problem: batch.problem,
-    animals: p.animals.filter((a) => batch.animalIds.includes(a.id)),
+    animals: hereAmong(p.animals, batch.animalIds),
     grams: record.grams,
     from: record.madeOn,
     shares: chosenShares(batch.problem, p.parts),

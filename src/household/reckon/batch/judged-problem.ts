@@ -6,7 +6,7 @@ import { pouredFoods, type WeighedFood, weighedProblem } from '../../../kitchen/
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
-import { contentsOfBatch, contentsOfFoods } from '../cupboard/contents.ts';
+import { contentsOfBatch, contentsOfFoods, fedIn } from '../cupboard/contents.ts';
 import { lotsFor } from '../cupboard/take-from-lots.ts';
 import { groupsOfFoods } from './problem-groups.ts';
 
@@ -20,10 +20,12 @@ export function contentsForWeighing(house: Household, batch: Batch): CupboardCon
   // A pack that stands under another id of its food is in both, under the batch's own in the first.
   const lots = [...new Map([...there.lots, ...left.lots].map((l) => [l.id, l])).values()];
   const ids = new Set(lots.map((l) => l.id));
+  const fed = fedIn(house.feedings).filter((f) => ids.has(f.lot));
   return {
     lots,
     runs: [...new Map([...left.runs, ...there.runs].map((r) => [r.id, r])).values()],
     batches: house.batches.filter((b) => b.pours.some((p) => p.lots.some((l) => ids.has(l.lot)))),
+    ...(fed.length > 0 && { fed }),
   };
 }
 

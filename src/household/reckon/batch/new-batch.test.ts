@@ -15,6 +15,8 @@ it('begins with an empty bowl, for the animals that there still are', () => {
   const batch = newBatch(gone, { ...about, animals: house().animals, stock: { millet: 300 } });
   expect(batch).toMatchObject({ grams: 250, pours: [], animalIds: mix.animalIds, stock: { millet: 300 } });
   expect(newBatch(mix, { ...about, animals: [], stock: {} })).not.toHaveProperty('stock');
+  const died = house().animals.map((a) => ({ ...a, gone: { how: 'died', on: '2026-03-13' } as const }));
+  expect(newBatch(mix, { ...about, animals: died }).animalIds).toEqual([]);
 });
 
 it('is weighed in whole steps of the scale', () => {

@@ -1,8 +1,10 @@
 /** A batch as its weighing begins. */
+
 import type { Problem } from '../../../formulation/problem/problem.ts';
 import type { Batch, Moment } from '../../../kitchen/model.ts';
 import { withoutFloatNoise } from '../../../kitchen/rounding.ts';
 import type { Animal, Mix } from '../../model.ts';
+import { isHere } from '../care/here.ts';
 
 /**
  * @param mix with what its animals bring
@@ -25,16 +27,21 @@ export function newBatch(
     id: p.id,
     mixId: mix.id,
     name: mix.name,
-    problem: p.problem,
+    problem: withoutAdvice(p.problem),
     shares: p.shares,
     order: p.order,
     grams: p.problem.batch_grams,
     pours: [],
-    // One that was deleted eats of it no more.
-    animalIds: mix.animalIds.filter((id) => p.animals.some((a) => a.id === id)),
+    // One that was deleted or is gone eats of it no more.
+    animalIds: mix.animalIds.filter((id) => p.animals.some((a) => a.id === id && isHere(a))),
     ...(p.stock && Object.keys(p.stock).length > 0 && { stock: p.stock }),
     startedAt: p.startedAt,
   };
+}
+
+/** What advice leaves out is a matter of the mix as it is made: nothing is advised of a batch. */
+function withoutAdvice({ not_offered: _, ...problem }: Problem): Problem {
+  return problem;
 }
 
 /** A weight in whole steps of a scale, at least one. @param step g */

@@ -1,9 +1,11 @@
 /** The batch that the kitchen prepares: which mix, how much of it, and how that follows from what the animals eat. */
+
 import type { ChosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import { mixPartOf } from '../../../kitchen/feeding/runs-out.ts';
 import type { NextBatch } from '../../../kitchen/model.ts';
 import { type BatchSize, batchGrams } from '../../../kitchen/shopping/batch-grams.ts';
 import type { Household, Mix } from '../../model.ts';
+import { hereAmong } from '../care/here.ts';
 
 interface NextBatchSize {
   readonly size: BatchSize;
@@ -35,7 +37,7 @@ export function sizeOfNext(house: Household, mix: Mix, chosen?: ChosenShares): N
       ? { grams: grams ?? mix.problem.batch_grams }
       : {
           days,
-          animals: house.animals.filter((a) => mix.animalIds.includes(a.id)),
+          animals: hereAmong(house.animals, mix.animalIds),
           mixPart: mixPartOf(mix.problem, chosen),
         };
   try {

@@ -37,4 +37,22 @@ describe('the present batch', () => {
     expect(present.runsOut.status).toBe('unknown');
     expect(leftOn(present, today)).toBeUndefined();
   });
+
+  test('lasts by those who are still here, and is none where nobody is', () => {
+    const gone = { how: 'given away', on: '2026-03-05' } as const;
+    const [first] = demo.animals;
+    if (!first) throw new Error('the demonstration has no animal');
+    const eaten = batch('a', '2026-03-01', { animalIds: [first.id, 'other'] });
+    const other = { ...first, id: 'other', name: 'Other' };
+    const lasts = (animals: readonly (typeof first)[]) =>
+      presentOf(house({ animals, batches: [eaten] }), mix, under(today))?.runsOut;
+    expect(lasts([first, other])).toMatchObject({ gramsADay: 12 });
+    expect(lasts([first, { ...other, gone }])).toMatchObject({ gramsADay: 6 });
+    expect(
+      lasts([
+        { ...first, gone },
+        { ...other, gone },
+      ]),
+    ).toBeUndefined();
+  });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { batch, house, kitchen, lot, mix, today, under } from '../../../../test/kitchen/calendar-house.ts';
+import { planSentences } from '../../../kitchen/calendar/sentences.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { calendarOf } from './batch-calendar.ts';
@@ -145,5 +146,41 @@ describe('fresh food', () => {
       ['buy', 'done'],
       ['dry', 'begun'],
     ]);
+  });
+});
+
+describe('with a batch that is not to be fed', () => {
+  const barred = { why: 'recalled', on: '2026-03-09' };
+  const from = (lots: readonly { lot: string; grams: number }[]) =>
+    batch('a', '2026-03-01', {
+      pours: [{ food: 'millet', lots, target: 300, grams: 300, at: '2026-03-01T09:00:00' }],
+    });
+  const millet = lot('millet', { boughtOn: '2026-02-01' });
+
+  test('plans as if that food were not there, and says so', () => {
+    const batches = [from([{ lot: millet.id, grams: 300 }])];
+    const before = calendarOf(house({ lots: [millet], batches }), mix, under(today));
+    expect(before.present?.name).toBe('batch 1');
+    expect(before.stopped).toEqual([]);
+    const after = calendarOf(house({ lots: [{ ...millet, barred }], batches }), mix, under(today));
+    expect(after.present).toBeUndefined();
+    expect(after.plan.deadline).toBeUndefined();
+    expect(after.stopped.map((s) => s.name)).toEqual(['batch 1']);
+    expect(planSentences(after.plan).slice(0, 2)).toEqual([
+      'Batch 1 is not fed any more, since a pack in it is not used any more. It does not count as food in hand.',
+      'On the days without the mix, feed the complete pellet alone (common practice, no source), or make a small batch of what is ready.',
+    ]);
+  });
+
+  test('where it is not certain, counts it and says that it may be so', () => {
+    const after = calendarOf(
+      house({ lots: [{ ...millet, barred }], batches: [from([])] }),
+      mix,
+      under(today),
+    );
+    expect(after.present?.name).toBe('batch 1');
+    expect(planSentences(after.plan)[0]).toBe(
+      'Batch 1 may hold a pack that is not used any more. It still counts as food in hand; look at its record.',
+    );
   });
 });

@@ -10,9 +10,10 @@ import { words } from '../../../words/words.ts';
 import type { Household, Mix } from '../../model.ts';
 import { batchesFor, batchName } from '../batch/batches.ts';
 import { nextBatchOf } from '../batch/next-batch.ts';
-import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
+import { type PresentBatch, presentOf, stoppedOf } from '../batch/present-batch.ts';
 import { asNamed } from '../cupboard/as-named.ts';
 import { contentsOf } from '../cupboard/contents.ts';
+import { stopOf } from '../cupboard/stops.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import type { Circumstances } from './circumstances.ts';
 import { foodsNeeded } from './foods-needed.ts';
@@ -25,6 +26,8 @@ export interface BatchCalendar {
   /** Why a step is no longer on the day on which the keeper put it, one sentence each. */
   readonly dropped: readonly string[];
   readonly present?: PresentBatch;
+  /** Batches that would be fed, were it not for a lot in them that is not used any more; empty as a rule. */
+  readonly stopped: ReturnType<typeof stoppedOf>;
   /** The batch being weighed, which is the next one. */
   readonly weighing?: Batch;
   /** The first day that was given has passed: today counts. */
@@ -42,6 +45,8 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
   const { today } = under;
   const next = nextBatchOf(house, mix);
   const present = presentOf(house, mix, under);
+  const stopped = stoppedOf(house, mix, under);
+  const doubt = present && stopOf(house, present.batch, under.dayAt);
   const all = batchesFor(house, mix);
   const weighing = all.findLast((b) => b.mixId === mix.id && b.finishedAt === undefined);
   const days = house.kitchen[0]?.stepDays;
@@ -58,7 +63,10 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
     ...(days && { days }),
     changeOver: days?.['change-over'] !== 0,
     ...(weighing && { weighed: { from: under.dayAt(weighing.startedAt) } }),
-    ...(present && { present: { name: present.name, runsOut: present.runsOut } }),
+    ...(present && {
+      present: { name: present.name, runsOut: present.runsOut, ...(doubt && { doubt: true }) },
+    }),
+    ...(stopped.length > 0 && { stopped: stopped.map((s) => s.name) }),
   };
   const { frame, mode, fromPassed } = frameOf(next, present?.runsOut, today);
   const { plan, pins, dropped } = replayed(planKitchen(input, frame), next.pins);
@@ -69,6 +77,7 @@ export function calendarOf(house: Household, mix: Mix, under: Circumstances): Ba
     mode,
     fromPassed,
     under,
+    stopped,
     ...(present && { present }),
     ...(weighing && { weighing }),
   };

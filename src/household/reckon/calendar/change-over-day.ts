@@ -8,7 +8,7 @@ import type { Circumstances } from './circumstances.ts';
 /** Which day of how many it is, the day on which the batch was finished being the first; undefined outside them. */
 export function changeOverDay(
   house: Household,
-  { batch }: PresentBatch,
+  { batch }: Pick<PresentBatch, 'batch'>,
   { today, dayAt }: Pick<Circumstances, 'today' | 'dayAt'>,
 ): { readonly day: number; readonly of: number } | undefined {
   if (batch.finishedAt === undefined) return undefined;

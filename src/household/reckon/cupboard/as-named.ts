@@ -41,7 +41,7 @@ export function asNamed<H extends Kept>(house: H, foods: readonly (string | { re
 }
 
 /** All lots and pours with one id for each food, whatever they are named by; see {@link foodKeys}. */
-export function asOneFood(house: Household): Household {
+export function asOneFood<H extends Pick<Kept, 'foods' | 'mixes' | 'batches' | 'lots'>>(house: H): H {
   const keyOf = foodKeys(house);
   return { ...house, lots: lotsByKey(house.lots, keyOf), batches: poursByKey(house.batches, keyOf) };
 }

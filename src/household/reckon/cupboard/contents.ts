@@ -1,16 +1,30 @@
 /** What a household keeps that says what came into its cupboard and what went out; all of it, or what bears on a question. */
-import { type CupboardContents, leftByFood } from '../../../kitchen/cupboard/cupboard.ts';
+import { type CupboardContents, type FedFromPack, leftByFood } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Batch, Lot } from '../../../kitchen/model.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household } from '../../model.ts';
 import { asNamed } from './as-named.ts';
 import { lotById } from './lot-index.ts';
 
-type Kept = Pick<Household, 'lots' | 'dryingRuns' | 'batches'>;
+type Kept = Pick<Household, 'lots' | 'dryingRuns' | 'batches' | 'feedings'>;
 
 /** What a household keeps that says what came in and what went out. */
 export function contentsOf(house: Kept): CupboardContents {
-  return { lots: house.lots, runs: house.dryingRuns, batches: house.batches };
+  const fed = fedIn(house.feedings);
+  return {
+    lots: house.lots,
+    runs: house.dryingRuns,
+    batches: house.batches,
+    ...(fed.length > 0 && { fed }),
+  };
 }
+
+/** What was fed straight from packs, in the order kept. */
+export const fedIn = remembered((feedings: Household['feedings']): readonly FedFromPack[] =>
+  feedings.flatMap(({ on, beside }) =>
+    beside.flatMap(({ lot, grams }) => (lot === undefined ? [] : [{ lot, grams, on }])),
+  ),
+);
 
 /**
  * What says how much is left of some foods, and in which lots: for them it comes out as of all contents. Lots of the same
@@ -23,10 +37,12 @@ export function contentsOfFoods(all: Household, foods: readonly string[]): Cupbo
   for (const food of foods)
     for (const [i, { lot, grams }] of (left.get(food) ?? []).entries())
       if (grams > 0 || i === 0) ids.add(lot.id);
+  const fed = fedIn(house.feedings).filter((f) => ids.has(f.lot));
   return {
     lots: house.lots.filter((l) => ids.has(l.id)),
     runs: house.dryingRuns.filter((r) => ids.has(r.lot)),
     batches: house.batches.filter((b) => b.pours.some((p) => p.lots.some((l) => ids.has(l.lot)))),
+    ...(fed.length > 0 && { fed }),
   };
 }
 

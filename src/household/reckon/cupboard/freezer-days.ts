@@ -23,7 +23,10 @@ export function freezerDays(
         notBefore: day,
         ...(freeze !== undefined && { freezeDays: freeze }),
         ...(thaw !== undefined && { thawDays: thaw }),
-        groupOf: (lot) => groupOf(lot.food),
+        groupOf: (lot) => {
+          const group = groupOf(lot.food);
+          return group === 'pellet' ? undefined : group;
+        },
       }),
     };
   } catch (error) {

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { demoHousehold } from '../../demo.ts';
-import { asGroup, cupboardFoods, groupsIn } from './lot-foods.ts';
+import { asGroup } from './foods-beside.ts';
+import { cupboardFoods, groupsIn } from './lot-foods.ts';
 
 it('knows the group of a food though the first place that names it does not', () => {
   const house = demoHousehold();

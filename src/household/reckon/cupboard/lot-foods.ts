@@ -1,14 +1,9 @@
 /** The foods that a lot may be of, with their groups. */
-import { FOOD_GROUPS, type FoodGroup } from '../../../foods/food.ts';
+import type { LotGroup } from '../../../kitchen/freezing/freeze-treatment.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household } from '../../model.ts';
 import { foodKeys } from '../foods/same-food.ts';
-
-export interface CupboardFood {
-  readonly id: string;
-  readonly name: string;
-  readonly group?: FoodGroup;
-}
+import { asGroup, type CupboardFood, foodsBeside } from './foods-beside.ts';
 
 /** Foods that a lot may be of: those of every mix, and the keeper's own for a mix. By name; each id once. */
 export function cupboardFoods(house: Pick<Household, 'foods' | 'mixes'>): readonly CupboardFood[] {
@@ -27,38 +22,31 @@ const foodsNamed = remembered((own: Household['foods'], mixes: Household['mixes'
   return [...foods.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
 });
 
-/** As {@link cupboardFoods}, each food once, whatever ids it goes by. */
+/** As {@link cupboardFoods}, and what is fed beside the mixes; each food once, whatever ids it goes by. */
 export function foodsForLots(house: Pick<Household, 'foods' | 'mixes'>): readonly CupboardFood[] {
   const keyOf = foodKeys(house);
-  return [
-    ...new Map(
-      cupboardFoods(house)
-        .toReversed()
-        .map((f) => [keyOf(f.id), f]),
-    ).values(),
-  ].reverse();
+  const all = [...cupboardFoods(house), ...foodsBeside(house)];
+  return [...new Map(all.toReversed().map((f) => [keyOf(f.id), f])).values()]
+    .reverse()
+    .sort((a, b) => a.name.localeCompare(b.name, 'en'));
 }
 
 const foodsById = remembered((foods: readonly CupboardFood[]) => new Map(foods.map((f) => [f.id, f])));
 
-/** The food of that id, as a lot names it; undefined where neither a mix nor an own food has it. */
+/** The food of that id, as a lot names it: in a mix or beside one; undefined where nothing has it. */
 export function cupboardFood(
   house: Pick<Household, 'foods' | 'mixes'>,
   id: string,
 ): CupboardFood | undefined {
-  return foodsById(cupboardFoods(house)).get(id);
+  return foodsById(cupboardFoods(house)).get(id) ?? foodsById(foodsBeside(house)).get(id);
 }
 
 /** Group of a food by its id; undefined where none is known. */
-export type GroupOf = (food: string) => FoodGroup | undefined;
+export type GroupOf = (food: string) => LotGroup | undefined;
 
 /** The groups of a household's foods, as its mixes and its own foods say them. */
 export function groupsIn(house: Pick<Household, 'foods' | 'mixes'>): GroupOf {
   const foods = foodsById(cupboardFoods(house));
-  return (food) => foods.get(food)?.group;
-}
-
-/** The food group of that name; undefined for any other text. */
-export function asGroup(text: string | undefined): FoodGroup | undefined {
-  return text !== undefined && Object.hasOwn(FOOD_GROUPS, text) ? (text as FoodGroup) : undefined;
+  const beside = foodsById(foodsBeside(house));
+  return (food) => (foods.get(food) ?? beside.get(food))?.group;
 }

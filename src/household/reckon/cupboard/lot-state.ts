@@ -1,7 +1,7 @@
 /** How a lot stands on a day: ready to weigh out, in its freeze treatment, barred, used up. */
-import type { FoodGroup } from '../../../foods/food.ts';
 import type { LotStock } from '../../../kitchen/cupboard/cupboard.ts';
 import {
+  type LotGroup,
   mayBeWeighed,
   needsTreatment,
   readyOn,
@@ -31,7 +31,7 @@ export interface LotState {
 export function lotState(
   { lot, grams }: Pick<LotStock, 'lot' | 'grams'>,
   day: Day,
-  group?: FoodGroup,
+  group?: LotGroup,
 ): LotState {
   if (lot.barred) return { kind: 'barred' };
   if (grams === 0) return { kind: 'empty' };
@@ -62,6 +62,6 @@ function treatmentState(lot: Lot, day: Day): LotState {
 }
 
 /** Whether a lot has to go through the freeze treatment, or is in it, and is not through it on a day. */
-export function awaitsTreatment(lot: Lot, day: Day, group: FoodGroup | undefined): boolean {
+export function awaitsTreatment(lot: Lot, day: Day, group: LotGroup | undefined): boolean {
   return (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
 }

@@ -22,16 +22,17 @@ interface BarredInUse {
   readonly batches: readonly Batch[];
 }
 
-/** Barred lots in batches that may still be fed. @param present the batch being fed */
-export function barredInUse(house: Household, present: Batch | undefined, dayAt: DayAt): BarredInUse[] {
+/** Barred lots in batches that may still be fed. @param fed batches that are being fed, or would be but for such a lot */
+export function barredInUse(house: Household, fed: readonly Batch[], dayAt: DayAt): BarredInUse[] {
   const kept = contentsOf(house);
+  const ids = new Set(fed.map((b) => b.id));
   return house.lots.flatMap((lot): BarredInUse[] => {
     if (!lot.barred) return [];
     const batches = reachOf(lot.id, kept, dayAt)
       .batches.map(({ batch }) => batch)
       .filter(
         (batch) =>
-          !batch.givenUp && !isUsedUp(batch) && (batch.finishedAt === undefined || batch.id === present?.id),
+          !batch.givenUp && !isUsedUp(batch) && (batch.finishedAt === undefined || ids.has(batch.id)),
       );
     return batches.length > 0 ? [{ lot, barred: lot.barred, batches }] : [];
   });

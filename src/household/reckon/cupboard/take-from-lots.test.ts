@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lotOf } from '../../../../test/kitchen/cupboards.ts';
 import type { Lot, Pour } from '../../../kitchen/model.ts';
-import { asGroup } from './lot-foods.ts';
+import { asGroup } from './foods-beside.ts';
 import { lotsFor, pourLots } from './take-from-lots.ts';
 
 const lot = (id: string, grams: number, more: Partial<Lot> = {}): Lot =>

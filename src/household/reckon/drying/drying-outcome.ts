@@ -15,7 +15,8 @@ import { lotById } from '../cupboard/lot-index.ts';
 export function kindOf(house: Household, food: string, fresh: Food | undefined): DryKind {
   const named = cupboardFood(house, food);
   const byFresh = dryKindOf(fresh?.group, fresh?.name);
-  return byFresh === 'vegetable' ? dryKindOf(named?.group, named?.name) : byFresh;
+  const group = named?.group === 'pellet' ? undefined : named?.group;
+  return byFresh === 'vegetable' ? dryKindOf(group, named?.name) : byFresh;
 }
 
 export type Outcome =

@@ -2,6 +2,7 @@
  * Limits of the animal's target that the keeper changed in one mix. What the keeper asked for gives way by itself; a
  * limit of the target is the animal's, so each change to one is kept with what it was, and can be set back.
  */
+
 import { ruleAt } from '../../../formulation/problem/at-pointer.ts';
 import { ruleKey } from '../../../formulation/problem/for-animals.ts';
 import { pointerSteps, setAtPointer } from '../../../formulation/problem/json-pointer.ts';
@@ -16,6 +17,7 @@ import type { Change } from '../../../formulation/problem/result.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import type { Animal, Mix } from '../../model.ts';
+import { hereAmong } from '../care/here.ts';
 import { isDryRule, withoutRule, withProblem } from './mix-edits.ts';
 
 type Limit = NutrientRule | RatioRule;
@@ -33,7 +35,7 @@ export function isLimitOfTarget(problem: Pick<Problem, 'rules'>, pointer: string
 
 /** Names of the animals of a mix whose target its limits are; none where it follows no animal's. */
 export function limitOwners(mix: Mix, animals: readonly Animal[]): string[] {
-  const fed = animals.filter((a) => mix.animalIds.includes(a.id));
+  const fed = hereAmong(animals, mix.animalIds);
   return fed.filter((a) => fed.length === 1 || a.profileId === mix.profileId).map((a) => a.name);
 }
 

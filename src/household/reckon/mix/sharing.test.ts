@@ -5,7 +5,7 @@ import type { SharedMix } from '../../../formulation/advice/shared-base.ts';
 import { forOneOf } from '../../../formulation/problem/for-animals.ts';
 import { PROFILES } from '../../../targets/profiles.ts';
 import { demoHousehold } from '../../demo.ts';
-import { eatersOf } from './eaters.ts';
+import { bringingOf, eatersOf } from './eaters.ts';
 import { portionsNear, sharingEaters, weighSharing } from './sharing.ts';
 
 const house = demoHousehold();
@@ -16,7 +16,7 @@ describe('the eaters', () => {
   const other = { ...bramble, id: 'other', name: 'Hazel', profileId: 'hamster-nrc' };
   const animals = [bramble, other];
   const mix = { ...demo, animalIds: [bramble.id, other.id] };
-  const eaters = sharingEaters(mix, eatersOf(mix, animals, PROFILES), animals);
+  const eaters = sharingEaters(mix, eatersOf(mix, bringingOf({ ...house, animals }, mix, PROFILES)), animals);
   const nutrients = mix.problem.rules.filter((r) => 'nutrient' in r || 'ratio' in r);
 
   test('the one with the target of the mix brings the rules of the mix, and keeps them all', () => {

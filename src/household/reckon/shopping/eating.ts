@@ -1,7 +1,9 @@
 /** What the animals of a mix eat of it in a day. */
+
 import type { ChosenShares } from '../../../kitchen/feeding/chosen-shares.ts';
 import { mixPartOf } from '../../../kitchen/feeding/runs-out.ts';
 import type { Animal, Mix } from '../../model.ts';
+import { hereAmong } from '../care/here.ts';
 
 /** What the animals of a mix eat of it in a day, or which of them nobody has said it of. */
 export interface Eating {
@@ -20,7 +22,7 @@ export function eatingOf(
   all: readonly Animal[],
   chosen?: ChosenShares,
 ): Eating {
-  const animals = all.filter((a) => mix.animalIds.includes(a.id));
+  const animals = hereAmong(all, mix.animalIds);
   const unknown = animals.filter((a) => a.dailyGrams === undefined);
   const mixPart = mixPartOf(mix.problem, chosen);
   const gramsADay = animals.reduce((sum, a) => sum + (a.dailyGrams ?? 0), 0) * mixPart;

@@ -1,6 +1,5 @@
 /** Lots made of what was bought. */
-import type { FoodGroup } from '../../../foods/food.ts';
-import { needsTreatment } from '../../../kitchen/freezing/freeze-treatment.ts';
+import { type LotGroup, needsTreatment } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Day, Lot } from '../../../kitchen/model.ts';
 import type { PacksOf } from '../../../kitchen/shopping/packs.ts';
 import { lotName } from '../cupboard/lot-name.ts';
@@ -28,7 +27,7 @@ export function purchasedLots(
     readonly taken: readonly string[];
     id(): string;
     readonly frozen?: string | undefined;
-    groupOf(food: string): FoodGroup | undefined;
+    groupOf(food: string): LotGroup | undefined;
   },
 ): Lot[] {
   const taken = [...p.taken];

@@ -13,6 +13,7 @@ import { contentsOf } from '../cupboard/contents.ts';
 import { onTrays } from '../drying/on-trays.ts';
 import { ownFresh } from '../foods/fresh-food.ts';
 import { foodKeys } from '../foods/same-food.ts';
+import type { BesideNeeds } from './beside-needs.ts';
 
 /** The question for the worker. @param size of the batch @param nameOf the name of a food for people */
 export function shoppingQuestion(
@@ -22,12 +23,16 @@ export function shoppingQuestion(
     readonly size: BatchSize;
     readonly aim: PackAim;
     readonly on: Day;
+    /** What is fed beside the mix and what there is of it; left out where nobody knows. */
+    readonly beside?: BesideNeeds | undefined;
     nameOf(food: Ingredient): string;
   },
 ): ShoppingAsked {
   const { foods, shares } = eachFoodOnce(all, mix);
   const house = asNamed(all, foods);
   const wanted = new Set(foods.map((f) => f.id));
+  const beside = (p.beside?.foods ?? []).filter((b) => !wanted.has(b.food));
+  const sold = new Set([...wanted, ...beside.map((b) => b.food)]);
   const kitchen = house.kitchen[0];
   const driedAtHome = (kitchen?.driedAtHome ?? []).filter((d) => wanted.has(d.food));
   return {
@@ -45,14 +50,18 @@ export function shoppingQuestion(
               ...(dailyGrams !== undefined && { dailyGrams }),
             })),
           },
-    cupboard: leftOver(contentsOf(house))
-      .filter(({ lot }) => wanted.has(lot.food))
-      // More may have been put back than was taken: then the lot holds what came in.
-      .map(({ lot, grams }) => ({ lot, left: Math.min(grams, lot.grams) })),
+    ...(beside.length > 0 && { beside }),
+    cupboard: [
+      ...leftOver(contentsOf(house))
+        .filter(({ lot }) => wanted.has(lot.food))
+        // More may have been put back than was taken: then the lot holds what came in.
+        .map(({ lot, grams }) => ({ lot, left: Math.min(grams, lot.grams) })),
+      ...(p.beside?.cupboard ?? []).filter(({ lot }) => !wanted.has(lot.food)),
+    ],
     drying: onTrays(house).filter(({ lot }) => wanted.has(lot.food)),
     driedAtHome,
     own: house.foods.filter((f) => driedAtHome.some((d) => d.fresh === f.id)).map(ownFresh),
-    offers: house.offers.filter((o) => wanted.has(o.food)),
+    offers: house.offers.filter((o) => sold.has(o.food)),
     sellers: kitchen?.sellers ?? [],
     aim: p.aim,
     on: p.on,

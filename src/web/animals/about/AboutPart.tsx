@@ -1,56 +1,61 @@
-/** What an animal is and is fed, the mixes made for it, and what it refuses. */
+/** What an animal is and is fed, its health, the mixes made for it, and what it refuses. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../../household/model.ts';
 import { words } from '../../../words/words.ts';
 import { AskFirst } from '../../shared/AskFirst.tsx';
 import { focusWhenThere } from '../../shared/focus.ts';
-import { go, linkTo } from '../../shared/route.ts';
-import { allProfiles, useRemove } from '../../store/household.ts';
+import { go } from '../../shared/route.ts';
+import { useRemove } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
+import { AnimalConditions } from './AnimalConditions.tsx';
+import { AnimalFacts } from './AnimalFacts.tsx';
+import { GoneForm } from './AnimalGone.tsx';
 import { AnimalMixes } from './AnimalMixes.tsx';
+import { AnimalPhoto } from './AnimalPhoto.tsx';
 import { AnimalRefusals } from './AnimalRefusals.tsx';
-import '../../shared/Fact.css';
 
 export function AboutPart({ animal, onEdit }: { animal: Animal; onEdit(): void }) {
-  const { house } = useMixDraft();
-  const { animals: t, common, figures } = words();
-  const [asking, setAsking] = useState(false);
-  const profile = allProfiles(house).find((p) => p.id === animal.profileId);
+  const { animals: t, common } = words();
+  const [open, setOpen] = useState<'gone' | 'delete'>();
+
+  function ask(what: 'gone' | 'delete', focus: string) {
+    setOpen(what);
+    focusWhenThere(focus);
+  }
 
   return (
     <>
-      <dl className="animal-facts">
-        <div>
-          <dt>{t.needs}</dt>
-          <dd>
-            <a href={linkTo('targets', animal.profileId)}>{profile?.name ?? animal.profileId}</a>
-          </dd>
-        </div>
-        <div>
-          <dt>{t.foodADay}</dt>
-          <dd>{animal.dailyGrams === undefined ? t.notKnown : figures.grams(animal.dailyGrams)}</dd>
-        </div>
-      </dl>
+      <AnimalFacts animal={animal} />
       <div className="button-row">
         <Button className="button" onPress={onEdit}>
           {t.edit}
         </Button>
-        {!asking && (
-          <Button
-            className="quiet-button ask-delete"
-            onPress={() => {
-              setAsking(true);
-              focusWhenThere('.asking .keep');
-            }}
-          >
+        {open === undefined && !animal.gone && (
+          <Button className="quiet-button ask-gone" onPress={() => ask('gone', '.gone-form h3')}>
+            {t.gone.ask}
+          </Button>
+        )}
+        {open === undefined && (
+          <Button className="quiet-button ask-delete" onPress={() => ask('delete', '.asking .keep')}>
             {common.delete}
           </Button>
         )}
       </div>
-      {asking && <Asking animal={animal} onKeep={() => setAsking(false)} />}
-      <AnimalMixes animal={animal} />
-      <AnimalRefusals animal={animal} />
+      {open === 'gone' && (
+        <GoneForm
+          animal={animal}
+          onDone={() => {
+            setOpen(undefined);
+            focusWhenThere('.ask-gone');
+          }}
+        />
+      )}
+      {open === 'delete' && <Asking animal={animal} onKeep={() => setOpen(undefined)} />}
+      <AnimalPhoto animal={animal} />
+      <AnimalConditions animal={animal} />
+      {!animal.gone && <AnimalMixes animal={animal} />}
+      {(!animal.gone || animal.refuses.length > 0) && <AnimalRefusals animal={animal} />}
     </>
   );
 }
@@ -89,7 +94,7 @@ function Asking({ animal, onKeep }: { animal: Animal; onKeep(): void }) {
       lose={t.lose(animal.name)}
       onLose={remove}
     >
-      {t.whatGoes}
+      {t.whatGoes} {t.whatGoesHow}
     </AskFirst>
   );
 }

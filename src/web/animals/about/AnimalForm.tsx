@@ -1,6 +1,8 @@
-/** An animal: its name, what it is, how old, which target it starts from, and what it is fed a day. */
+/** An animal: its name, what it is, how old, which target it starts from, what it is fed a day; the rest behind one press. */
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { stageForAge } from '../../../care/animal/age.ts';
+import { speciesKind } from '../../../care/animal/species.ts';
 import { capital } from '../../../formulation/explain/sentences.ts';
 import type { Animal } from '../../../household/model.ts';
 import {
@@ -8,7 +10,7 @@ import {
   type LifeStage,
   profileFor,
   SPECIES,
-  speciesWord,
+  speciesToChoose,
 } from '../../../targets/life-stage.ts';
 import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
@@ -17,10 +19,13 @@ import { focusWhenThere } from '../../shared/focus.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { targetOption } from '../../shared/targets/target-words.ts';
 import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
+import { today } from '../../shared/today.ts';
 import { NameInput } from '../../shared/typing/NameInput.tsx';
 import { allProfiles, useSave } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { newId } from '../../store/new-id.ts';
+import { BornFields, bornSaid } from './BornFields.tsx';
+import { MoreFields, type MoreOf } from './MoreFields.tsx';
 
 const OTHER = 'other';
 
@@ -38,6 +43,8 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
   /** The profile chosen by hand; until then a new animal's follows its species and life stage. */
   const [chosen, setChosen] = useState(animal?.profileId);
   const [dailyGrams, setDailyGrams] = useState(animal?.dailyGrams);
+  const [birth, setBirth] = useState(() => bornSaid(animal?.born));
+  const [more, setMore] = useState<MoreOf>(() => moreOf(animal));
   const [tried, setTried] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   const nameField = useRef<HTMLInputElement>(null);
@@ -51,6 +58,9 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
   const target = profiles.find((p) => p.id === profileId);
   const matching = profiles.find((p) => p.id === start.profileId)!;
   const changed = species.trim() !== animal?.species || lifeStage !== animal.lifeStage;
+  const { born } = birth;
+  const unborn = born !== undefined && born.on > today();
+  const stage = born && stageForAge(speciesKind(species), born.on, today());
   const nameless = name.trim() === '';
   const kindless = species.trim() === '';
 
@@ -67,7 +77,10 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
     if (kindless) return speciesField.current?.focus();
     const wrong = event.currentTarget.querySelector<HTMLElement>('.number input[aria-invalid]');
     if (wrong) return wrong.focus();
+    if (unborn) return event.currentTarget.querySelector<HTMLElement>('input[type=date]')?.focus();
     const kept: Animal = {
+      ...animal,
+      ...more,
       id: animal?.id ?? newId(),
       name: name.trim(),
       species: species.trim(),
@@ -75,6 +88,7 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
       profileId,
       refuses: animal?.refuses ?? [],
       dailyGrams,
+      born,
       invented: animal?.invented ?? false,
     };
     await save.mutateAsync(kept, animal);
@@ -101,7 +115,10 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
         <Choice
           label={t.species}
           value={inWords ? OTHER : species}
-          options={[...SPECIES.map((s) => [s, capital(speciesWord(s))] as const), [OTHER, t.other] as const]}
+          options={[
+            ...SPECIES.map((s) => [s, capital(speciesToChoose(s))] as const),
+            [OTHER, t.other] as const,
+          ]}
           onChange={(next) => {
             setInWords(next === OTHER);
             setSpecies(next === OTHER ? '' : next);
@@ -126,7 +143,21 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
           )}
           onChange={setLifeStage}
         />
+        <BornFields
+          said={birth}
+          today={today()}
+          error={tried && unborn ? t.bornLater : undefined}
+          onChange={setBirth}
+        />
       </div>
+      {stage !== undefined && stage !== lifeStage && lifeStage !== 'breeding' && (
+        <div className="notice-line offer-target">
+          <span>{t.stageHint(LIFE_STAGES[stage])}</span>
+          <Button className="button small" onPress={() => setLifeStage(stage)}>
+            {t.takeStage(LIFE_STAGES[stage])}
+          </Button>
+        </div>
+      )}
       <div className="fields">
         <Choice
           label={animals.needs}
@@ -166,6 +197,7 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
           </p>
         ))}
       </div>
+      <MoreFields more={more} onChange={setMore} />
       {tried && (nameless || kindless) && (
         <p role="alert" className="field-error">
           {nameless ? t.nameless : t.kindless}
@@ -174,4 +206,9 @@ export function AnimalForm({ animal: now, onDone }: { animal?: Animal; onDone(id
       <FormFoot error={save.error} save={t.save} onLeave={cancel} />
     </Form>
   );
+}
+
+function moreOf(animal: Animal | undefined): MoreOf {
+  const { sex, wheel, room, daylight, usualGrams, tub, notes } = animal ?? {};
+  return { sex, wheel, room, daylight, usualGrams, tub, notes };
 }

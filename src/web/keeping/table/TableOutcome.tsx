@@ -6,6 +6,7 @@ import type { ReadTable } from '../../../household/exchange/table/read-table.ts'
 import { tableFile } from '../../../household/exchange/table/table-file.ts';
 import { proposalOf } from '../../../household/exchange/table/table-proposal.ts';
 import type { Household } from '../../../household/model.ts';
+import { isHere } from '../../../household/reckon/care/here.ts';
 import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { Failed } from '../../shared/Failed.tsx';
@@ -34,7 +35,7 @@ export function TableOutcome({ table, inHand, house, written }: Props) {
   );
   const [mixName, setMixName] = useState(() => words().ownTable.outcome.mixName);
   const [withMix, setWithMix] = useState(true);
-  const [profileId, setProfileId] = useState(house.animals[0]?.profileId ?? profiles[0]?.id ?? '');
+  const [profileId, setProfileId] = useState(house.animals.find(isHere)?.profileId ?? profiles[0]?.id ?? '');
   const [error, setError] = useState<{ message: string }>();
   const [busy, setBusy] = useState(false);
   const { refetch } = useHousehold();

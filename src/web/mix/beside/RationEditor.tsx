@@ -1,7 +1,10 @@
 /** The whole ration: what is fed beside the mix, by share or by grams a day, and what is left for the mix. */
+
 import { useId, useState } from 'react';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
+import { isHere } from '../../../household/reckon/care/here.ts';
+import { bindingOn, outRules, rulesOn } from '../../../household/reckon/care/out-foods.ts';
 import {
   addBeside,
   besideTotal,
@@ -33,6 +36,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
   const nameOf = (b: Beside) => b.name ?? (b.ref && known.get(b.ref)?.name) ?? b.id;
   const grams = (share: number, part: number) =>
     daily_grams === undefined ? undefined : gramsOfShare(share, daily_grams, part);
+  const out = bindingOn(outRules(house), mix);
   const mixShare = 100 - besideTotal(mix.problem, view.evaluation);
 
   return (
@@ -47,7 +51,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
           }),
         ]}
       />
-      <RationDay mix={mix} view={view} animals={house.animals} waterOf={waterOf} say={say} />
+      <RationDay mix={mix} view={view} animals={house.animals.filter(isHere)} waterOf={waterOf} say={say} />
       <ul className="ration-list">
         {beside.map((b) => (
           <RationRow
@@ -57,6 +61,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
             invented={house.foods.some((f) => f.id === b.id && f.invented)}
             mix={mix}
             view={view}
+            out={rulesOn(out, b)}
             waterOf={waterOf}
             onRemove={() => {
               void view.edit((m) => removeBeside(m, b.id));
@@ -68,6 +73,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
       </ul>
       <RationPicker
         mix={mix}
+        out={out}
         own={house.foods}
         onAdd={(food) => {
           void view.edit((m) => addBeside(m, food));

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { tableNote } from '../../../foods/food-name.ts';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
+import { type OutRule, rulesOn } from '../../../household/reckon/care/out-foods.ts';
 import {
   besideId,
   isFresh,
@@ -13,10 +14,13 @@ import {
 import { words } from '../../../words/words.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
+import { outWords } from '../animals/out-words.ts';
 import { OfferList } from '../foods/OfferList.tsx';
 
 interface Props {
   mix: Mix;
+  /** What may not be fed beside it, whatever id it has. */
+  out: readonly OutRule[];
   own: readonly OwnFood[];
   onAdd(food: Beside): void;
 }
@@ -30,24 +34,24 @@ export function RationPicker(props: Props) {
   );
 }
 
-function Finder({ mix, own, onAdd }: Props) {
+function Finder({ mix, out, own, onAdd }: Props) {
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
   const note = useFoodSearchNote(query);
   const t = words().beside.picker;
   const sought = query.trim().toLowerCase();
   const mine = own.filter((f) => f.name.toLowerCase().includes(sought));
-  const there = (id: string) =>
-    mix.problem.beside.some((b) => b.id === id)
-      ? t.fed
-      : mix.problem.foods.some((f) => f.id === id)
-        ? t.inMix
-        : undefined;
+  function there(id: string, name: string): string | undefined {
+    if (mix.problem.beside.some((b) => b.id === id)) return t.fed;
+    if (mix.problem.foods.some((f) => f.id === id)) return t.inMix;
+    const why = rulesOn(out, { id, name });
+    return why.length > 0 ? outWords(why) : undefined;
+  }
   const offered = (id: string, name: string, note: string, made: () => Beside) => ({
     id,
     name,
     note,
-    there: there(id),
+    there: there(id, name),
     barred: roomFor(mix.problem, id) === 0,
     take: () => onAdd(made()),
   });

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
+import type { OutRule } from '../../../household/reckon/care/out-foods.ts';
 import {
   byGrams,
   byShare,
@@ -18,6 +19,7 @@ import { AIR_DRY_WATER, canBeAirDry } from '../../../nutrition/air-dry.ts';
 import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
+import { outWords } from '../animals/out-words.ts';
 import type { FormulationView } from '../useFormulation.ts';
 import '../../shared/styles/ticks.css';
 
@@ -27,11 +29,13 @@ interface Props {
   invented: boolean;
   mix: Mix;
   view: FormulationView;
+  /** Why it is not fed because of an animal; empty where none keeps it out. */
+  out: readonly OutRule[];
   waterOf: WaterOf;
   onRemove(): void;
 }
 
-export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }: Props) {
+export function RationRow({ food, name, invented, mix, view, out, waterOf, onRemove }: Props) {
   const { beside: texts, common, figures } = words();
   const t = texts.row;
   const { id, share_of_ration: share, share_min, share_max, grams_a_day } = food;
@@ -45,6 +49,20 @@ export function RationRow({ food, name, invented, mix, view, waterOf, onRemove }
   const edit = (next: (m: Mix) => Mix) => void view.edit(next);
   const grams = (percent: number) => gramsOfShare(percent, daily ?? 0, part);
   const fresh = food.counts_as === 'air dry';
+
+  if (out.length > 0)
+    return (
+      <li className="ration-row">
+        <fieldset data-beside={id}>
+          <legend>
+            {name} <span className="tag warn">{outWords(out)}</span>
+          </legend>
+          <Button className="quiet-button" aria-label={t.remove(name)} onPress={onRemove}>
+            {common.remove}
+          </Button>
+        </fieldset>
+      </li>
+    );
 
   return (
     <li className="ration-row">

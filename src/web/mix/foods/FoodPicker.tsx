@@ -1,8 +1,11 @@
 /** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
+
 import { useState } from 'react';
+import { printedTexts } from '../../../foods/evidence.ts';
 import { tableNote } from '../../../foods/food-name.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
+import { type OutRule, rulesOn } from '../../../household/reckon/care/out-foods.ts';
 import {
   groupName,
   ingredientFromOwn,
@@ -12,10 +15,13 @@ import {
 import { words } from '../../../words/words.ts';
 import { PickerDialog } from '../../shared/PickerDialog.tsx';
 import { useFoodSearch, useFoodSearchNote } from '../../worker/engine.ts';
+import { outWords } from '../animals/out-words.ts';
 import { OfferList } from './OfferList.tsx';
 
 interface Props {
   mix: Mix;
+  /** What may not go into it, whatever id it has. */
+  out: readonly OutRule[];
   own: readonly OwnFood[];
   onAdd(food: Ingredient): void;
 }
@@ -29,7 +35,7 @@ export function FoodPicker({ label, ...props }: Props & { label: string }) {
   );
 }
 
-function Finder({ mix, own, onAdd }: Props) {
+function Finder({ mix, out, own, onAdd }: Props) {
   const t = words().mix.offers;
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
@@ -37,19 +43,24 @@ function Finder({ mix, own, onAdd }: Props) {
   const typed = query.trim().toLowerCase();
   const mine = own.filter((f) => f.kind === 'mix' && f.name.toLowerCase().includes(typed));
   const inMix = new Set(mix.problem.foods.flatMap((f) => [f.id, f.ref ?? f.id]));
-  const offered = (id: string, name: string, group: string | undefined, note: string) => ({
-    id,
-    name,
-    note: [groupName(group ?? OTHER), note].filter(Boolean).join(' · '),
-    there: inMix.has(id) ? t.inMix : undefined,
-  });
+  const offered = (id: string, name: string, group: string | undefined, note: string) => {
+    const why = rulesOn(out, { id, name });
+    return {
+      id,
+      name,
+      note: [groupName(group ?? OTHER), note].filter(Boolean).join(' · '),
+      there: inMix.has(id) ? t.inMix : why.length > 0 ? outWords(why) : undefined,
+    };
+  };
   const offers = [
     ...mine.map((f) => ({
       ...offered(f.id, f.name, f.group, t.own),
+      handled: () => ({ name: f.name, lists: printedTexts(f.evidence) }),
       take: () => onAdd(ingredientFromOwn(f)),
     })),
     ...found.map((f) => ({
       ...offered(f.ref, f.name, f.group, f.plain ? '' : tableNote(f)),
+      handled: () => f,
       take: () => onAdd(ingredientFromReference(f)),
     })),
   ];

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { GroupRule, Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
+import type { OutOfMix } from '../../../household/reckon/mix/eaters.ts';
 import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
@@ -18,10 +19,11 @@ interface Props {
   mix: Mix;
   view: FormulationView;
   top: number;
+  out: OutOfMix;
   nameOf(food: Ingredient): string;
 }
 
-export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
+export function GroupSection({ group, foods, mix, view, top, out, nameOf }: Props) {
   const t = words().rows;
   const [open, setOpen] = useState(true);
   const [editing, setEditing] = useState(false);
@@ -95,6 +97,7 @@ export function GroupSection({ group, foods, mix, view, top, nameOf }: Props) {
               mix={mix}
               best={best}
               view={view}
+              out={out[food.id]}
               nameOf={nameById}
             />
           ))}

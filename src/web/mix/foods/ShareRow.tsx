@@ -5,9 +5,11 @@ import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
 import type { Mix } from '../../../household/model.ts';
+import type { OutRule } from '../../../household/reckon/care/out-foods.ts';
 import { hold, refuse, removeFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
+import { outWords } from '../animals/out-words.ts';
 import { HoldIcon } from '../icons.tsx';
 import { type FormulationView, isFit } from '../useFormulation.ts';
 import { AskNote, WantLine } from './AskNote.tsx';
@@ -31,13 +33,15 @@ interface Props {
   /** Whether the mix is the one nearest to all that is wanted. */
   best: boolean;
   view: FormulationView;
+  /** Why it is out because of an animal; undefined where no animal keeps it out. */
+  out: readonly OutRule[] | undefined;
   nameOf(id: string): string;
 }
 
 /** After the answer, the new shares need a moment to reach the screen. */
 const SETTLE_MS = 60;
 
-export function ShareRow({ food, name, share, span, top, grams, held, mix, best, view, nameOf }: Props) {
+export function ShareRow({ food, name, share, span, top, grams, held, mix, best, view, out, nameOf }: Props) {
   const t = words().rows;
   const [open, setOpen] = useState(false);
   /** Where the keeper put the slider, until the mix has followed. */
@@ -79,10 +83,16 @@ export function ShareRow({ food, name, share, span, top, grams, held, mix, best,
     return (
       <li className="share-row refused" data-food={food.id}>
         <span className="food-name">{name}</span>
-        <span className="tag">{t.refused}</span>
-        <Button className="quiet-button" onPress={() => void view.edit((m) => refuse(m, food.id, false))}>
-          {t.offerAgain}
-        </Button>
+        {out ? (
+          <span className="tag">{outWords(out)}</span>
+        ) : (
+          <>
+            <span className="tag">{t.refused}</span>
+            <Button className="quiet-button" onPress={() => void view.edit((m) => refuse(m, food.id, false))}>
+              {t.offerAgain}
+            </Button>
+          </>
+        )}
       </li>
     );
   }

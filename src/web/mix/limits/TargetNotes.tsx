@@ -1,6 +1,8 @@
 /** What the keeper should know of the target of a mix: whose it is not, what of it is from memory, what was changed. */
+
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../../household/model.ts';
+import { hereAmong } from '../../../household/reckon/care/here.ts';
 import { otherTarget } from '../../../household/reckon/mix/eaters.ts';
 import { withProfile } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
@@ -16,8 +18,9 @@ export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) 
   const profiles = allProfiles(house);
   const own = profiles.find((p) => p.id === mix.profileId);
   const other = otherTarget(mix, house.animals, profiles);
-  const others = house.animals.filter((a) => mix.animalIds.includes(a.id) && a.profileId !== mix.profileId);
-  const brought = mix.animalIds.length > 1 ? new Set(others.map((a) => a.profileId)) : new Set();
+  const fed = hereAmong(house.animals, mix.animalIds);
+  const others = fed.filter((a) => a.profileId !== mix.profileId);
+  const brought = fed.length > 1 ? new Set(others.map((a) => a.profileId)) : new Set();
   return (
     <>
       {other && (

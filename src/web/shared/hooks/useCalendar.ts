@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import type { Mix } from '../../../household/model.ts';
 import { batchesFor, isUsedUp } from '../../../household/reckon/batch/batches.ts';
 import { type BatchCalendar, calendarOf } from '../../../household/reckon/calendar/batch-calendar.ts';
-import { eatersOf, withAnimals } from '../../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../../household/reckon/mix/eaters.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
@@ -25,10 +25,7 @@ export function useCalendar(kept: Mix, day: Day): Calendar {
     ...(house.kitchen[0]?.driedAtHome ?? []).map((d) => d.fresh),
     ...kept.problem.foods.flatMap((f) => f.ref ?? []),
   ]);
-  const mix = useMemo(
-    () => withAnimals(kept, eatersOf(kept, house.animals, allProfiles(house))).mix,
-    [kept, house],
-  );
+  const mix = useMemo(() => fedMix(house, kept, allProfiles(house)), [kept, house]);
   const fed = batchesFor(house, mix).filter((b) => b.finishedAt !== undefined && !isUsedUp(b));
   const { chosenFor, working } = useChosenShares([mix.problem, ...fed.map((b) => b.problem)]);
   return useMemo(() => {

@@ -1,12 +1,15 @@
 /** The large label of a batch on paper, to cut out. Hidden on the screen. */
+import type { Stop } from '../../../household/reckon/cupboard/stops.ts';
 import { contentWords } from '../../../kitchen/batch/batch.ts';
 import { type BatchLabel, saidOnLabel } from '../../../kitchen/batch/label.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { words } from '../../../words/words.ts';
+import { PrintedStop } from '../../shared/recall/PrintedStop.tsx';
 import { VerdictLine } from '../VerdictLine.tsx';
 import './label.css';
 
-export function PrintedLabel({ label }: { label: BatchLabel }) {
+/** @param stop why it is not fed: then it says that, and how much nobody feeds is not told */
+export function PrintedLabel({ label, stop }: { label: BatchLabel; stop: Stop | undefined }) {
   const t = words().batch.label;
   const { list } = words().figures;
   return (
@@ -31,12 +34,17 @@ export function PrintedLabel({ label }: { label: BatchLabel }) {
             </div>
           </dl>
           <p className="weigh-why">{label.useBy.reason}</p>
-          <VerdictLine verdict={label.verdict} id="label-verdict" />
-          <h2>{t.feed}</h2>
-          {label.feeding.map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-          <p>{label.lasts}</p>
+          {stop ? <PrintedStop stop={stop} /> : <VerdictLine verdict={label.verdict} id="label-verdict" />}
+          {!stop?.sure && (
+            <>
+              <h2>{t.feed}</h2>
+              {label.feeding.map((sentence) => (
+                <p key={sentence}>{sentence}</p>
+              ))}
+              <p>{label.lasts}</p>
+              <p>{words().hands.feed.water}</p>
+            </>
+          )}
           <h2>{t.keep}</h2>
           <p>
             {label.moisture.sentence} {label.keep.map((k) => k.sentence).join(' ')}

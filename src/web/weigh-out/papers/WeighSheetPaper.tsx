@@ -2,11 +2,13 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { SheetPaper } from '../../../household/reckon/batch/weigh-paper.ts';
+import type { Stop } from '../../../household/reckon/cupboard/stops.ts';
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import type { WeighLine } from '../../../kitchen/weighing/weigh-sheet.ts';
 import { words } from '../../../words/words.ts';
+import { PrintedStop } from '../../shared/recall/PrintedStop.tsx';
 import { today } from '../../shared/today.ts';
 import { Sentence } from '../../shared/words/Sentence.tsx';
 import { engine } from '../../worker/engine.ts';
@@ -15,7 +17,9 @@ import { VerdictLine } from '../VerdictLine.tsx';
 import { packWords, scaleStepShown } from '../view-model.ts';
 import './sheet.css';
 
-export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept(): CupboardContents }) {
+/** @param stop why it is not to be fed, where something barred lies in the bowl */
+export function WeighSheetPaper(props: { batch: Batch; stop: Stop | undefined; kept(): CupboardContents }) {
+  const { batch, stop, kept } = props;
   const [sheet, setSheet] = useState<SheetPaper>();
   const [fault, setFault] = useState('');
   const [maker] = useMaker();
@@ -34,12 +38,20 @@ export function WeighSheetPaper({ batch, kept }: { batch: Batch; kept(): Cupboar
         {words().weighing.sheet.print}
       </Button>
       {fault && <p role="alert">{fault}</p>}
-      {sheet && <Paper sheet={sheet} step={batch.problem.scale_step_grams} maker={batch.madeBy ?? maker} />}
+      {sheet && (
+        <Paper
+          sheet={sheet}
+          stop={stop}
+          step={batch.problem.scale_step_grams}
+          maker={batch.madeBy ?? maker}
+        />
+      )}
     </>
   );
 }
 
-function Paper({ sheet, step, maker }: { sheet: SheetPaper; step: number; maker: string }) {
+function Paper(props: { sheet: SheetPaper; stop: Stop | undefined; step: number; maker: string }) {
+  const { sheet, stop, step, maker } = props;
   const t = words().weighing.sheet;
   const f = words().figures;
   const [, places] = scaleStepShown(step);
@@ -62,7 +74,8 @@ function Paper({ sheet, step, maker }: { sheet: SheetPaper; step: number; maker:
             with={{ day: () => <i />, name: () => (maker ? <b>{maker}</b> : <i />) }}
           />
         </p>
-        <VerdictLine verdict={sheet.verdict} id="sheet-verdict" />
+        {stop && <PrintedStop stop={stop} />}
+        {!stop?.sure && <VerdictLine verdict={sheet.verdict} id="sheet-verdict" />}
       </header>
       <table>
         <thead>

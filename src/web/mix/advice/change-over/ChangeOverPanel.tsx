@@ -2,6 +2,7 @@
 
 import { useMemo, useState } from 'react';
 import { words as nutrientWords } from '../../../../formulation/solve/bounds.ts';
+import { hereAmong } from '../../../../household/reckon/care/here.ts';
 import { dailyGramsOf, type MixAsFood, withoutFresh } from '../../../../household/reckon/mix/change-over.ts';
 import type { ChangeOverPlan } from '../../../../kitchen/feeding/change-over.ts';
 import { words } from '../../../../words/words.ts';
@@ -25,7 +26,7 @@ const chosen = new Map<string, ChangeOverChoices>();
 export function ChangeOverPanel({ mix, view }: AdviceProps) {
   const t = words().changeOver;
   const { house } = useMixDraft();
-  const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
+  const animals = hereAmong(house.animals, mix.animalIds);
   const usual = dailyGramsOf(mix.problem, animals);
   const [choices, setChoices] = useState<ChangeOverChoices>(
     () => chosen.get(mix.id) ?? { present: '', days: 14, start: today() },

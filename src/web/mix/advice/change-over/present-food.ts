@@ -8,7 +8,7 @@ import {
   otherMixes,
   withoutFresh,
 } from '../../../../household/reckon/mix/change-over.ts';
-import { eatersOf, withAnimals } from '../../../../household/reckon/mix/eaters.ts';
+import { fedMix } from '../../../../household/reckon/mix/eaters.ts';
 import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../../words/words.ts';
 import { type Asked, useAnswer } from '../../../shared/answer.tsx';
@@ -54,7 +54,7 @@ export function usePresentFood({ present }: ChangeOverChoices, mix: Mix): Asked<
   const table = useReferenceFoods(ref === undefined ? [] : [ref]).get(ref ?? '');
   const on = present.startsWith(RATION) ? 'ration' : present.startsWith(MIX_ALONE) ? 'mix' : undefined;
   const other = on && house.mixes.find((m) => m.id === present.slice(present.indexOf(' ') + 1));
-  const effective = other && withAnimals(other, eatersOf(other, house.animals, allProfiles(house))).mix;
+  const effective = other && fedMix(house, other, allProfiles(house));
   const evaluated = useAnswer(
     'present',
     effective && { problem: withoutFresh(effective.problem, undefined).problem, shares: effective.shares },

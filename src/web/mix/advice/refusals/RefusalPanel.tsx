@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Animal } from '../../../../household/model.ts';
+import { hereAmong } from '../../../../household/reckon/care/here.ts';
 import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
 import { mixesOf } from '../../../../household/reckon/mix/refusals.ts';
 import { notRefusing, refusing } from '../../../../household/reckon/mix/swaps.ts';
@@ -32,7 +33,7 @@ export function RefusalPanel({ mix, view, nameOf }: AdviceProps) {
   const asked = useAnswer('leaving', ready ? { problem, shares } : undefined, (q) =>
     engine.dropOne(q.problem, q.shares),
   );
-  const animals = house.animals.filter((a) => mix.animalIds.includes(a.id));
+  const animals = hereAmong(house.animals, mix.animalIds);
   const foods = asked.value?.foods ?? [];
   const rows = [...foods].sort((a, b) => b.breaches.length - a.breaches.length || b.share - a.share);
   const error = save.error;

@@ -1,7 +1,8 @@
 /** One base mix for the animals of this mix, and what each of them gets added. */
-
+import { useMemo } from 'react';
 import type { Eater } from '../../../../formulation/problem/for-animals.ts';
 import type { Mix } from '../../../../household/model.ts';
+import { isHere } from '../../../../household/reckon/care/here.ts';
 import { sharingEaters } from '../../../../household/reckon/mix/sharing.ts';
 import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
@@ -14,6 +15,7 @@ import { SharingBase } from './SharingBase.tsx';
 import './sharing.css';
 
 export function SharingPanel({
+  mix,
   kept,
   eaters,
   view,
@@ -23,7 +25,10 @@ export function SharingPanel({
   const { house } = useMixDraft();
   const own = sharingEaters(kept, eaters, house.animals);
   const several = eaters.length > 1;
-  const question = several ? { problem: kept.problem, eaters: own } : undefined;
+  // Each animal brings its own rules and refusals; what is fed beside is the same for all.
+  const { beside } = mix.problem;
+  const problem = useMemo(() => ({ ...kept.problem, beside }), [kept.problem, beside]);
+  const question = several ? { problem, eaters: own } : undefined;
   const asked = useAnswer('share', question, (q) => engine.share(q.problem, q.eaters));
   const answer = several ? asked.value : undefined;
 
@@ -33,7 +38,7 @@ export function SharingPanel({
         <h2 tabIndex={-1}>{t.heading}</h2>
         <AnswerState {...asked} />
       </div>
-      {!several && <HowToChoose kept={house.animals.length} chosen={eaters.length} />}
+      {!several && <HowToChoose kept={house.animals.filter(isHere).length} chosen={eaters.length} />}
       {answer?.status === 'none' && (
         <>
           <p>{answer.sentence}</p>
@@ -43,7 +48,7 @@ export function SharingPanel({
       {answer?.status === 'shared' && (
         <SharingBase
           shared={answer}
-          problem={kept.problem}
+          problem={problem}
           eaters={own}
           stale={asked.working}
           view={view}
