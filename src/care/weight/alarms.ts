@@ -27,8 +27,8 @@ export interface Sight {
   readonly usualGrams?: number;
   readonly adultLow?: number;
   readonly adultHigh?: number;
-  /** Of a reading. */
-  readonly sd: number;
+  /** How much more than usual its weight goes up and down, 1 where it does not. */
+  readonly restless: number;
   /** By day; the one of today is at `place`, and no later one is looked at. */
   readonly readings: readonly Reading[];
   readonly place: number;
@@ -66,7 +66,7 @@ const GROWING_AGES = [18, 45] as const;
 const GROWING_PART = 0.8;
 const GROWING_PART_UNKNOWN = 0.55;
 /** Against so many days before it must have gained so much. */
-const GROWTH_DAYS = [9, 16] as const;
+const GROWTH_DAYS = [6, 11] as const;
 const GROWTH_LEAST = Math.log(1.04);
 /** An alert ends when less than this part of what raised it is left. */
 const ENDS_AT = 0.6;
@@ -82,10 +82,10 @@ function worn(c: Circumstances, day: number): boolean {
 
 type Rule = (sight: Sight, before: Alarm | undefined) => Alarm | undefined;
 
-const shiftLoss: Rule = ({ base, sums, now, circumstances: c, day }, before) => {
+const shiftLoss: Rule = ({ base, sums, now, restless, circumstances: c, day }, before) => {
   if (!base) return undefined;
   const least =
-    (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST) +
+    (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST * restless) +
     (worn(c, day) ? NURSING_MORE : 0);
   const loss = base.low - now;
   const stands = before ? loss >= least * ENDS_AT : sums.low >= sums.decision && loss >= least;

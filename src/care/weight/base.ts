@@ -38,7 +38,7 @@ const SEEN_DAYS = 21;
 /** The season takes no more than this of the summer's highest level: 34 %. */
 const DEEPEST = -Math.log(1 - 0.34);
 const SUMMER_DAYS = 330;
-/** Of the spring's rise half goes on, and no further than half way to the highest level. */
+/** Of the spring's rise half goes on. */
 const SPRING_PART = 0.5;
 const SPRING_DAYS = 20;
 
@@ -72,14 +72,14 @@ export function baseOf(p: {
     least: LEAST_READINGS,
     day: last,
     memory: autumn || spring ? SEASON.memory : MEMORY,
-    slopeSd: autumn ? SEASON.slopeSd : SLOPE_SD,
+    slopeSd: autumn || spring ? SEASON.slopeSd : SLOPE_SD,
     sd,
   });
   let top = Number.NEGATIVE_INFINITY;
   for (let j = Math.max(0, to - TOP_READINGS); j < to; j++) top = Math.max(top, plain[j]?.y ?? top);
   const level = Math.min(line.level, top);
   const elapsed = Math.max(0, day - last);
-  const highest = autumn || spring ? highestOf(steady, day - SUMMER_DAYS) : Number.NEGATIVE_INFINITY;
+  const highest = autumn ? highestOf(steady, day - SUMMER_DAYS) : Number.NEGATIVE_INFINITY;
   const falling = Math.max(0, -line.slope);
   let low = level;
   if (autumn) {
@@ -90,7 +90,7 @@ export function baseOf(p: {
     low -= elapsed * Math.min(AGEING_SLOPE, falling);
     if (spring) {
       const rise = SPRING_PART * line.slope * Math.min(elapsed, SPRING_DAYS);
-      low += Math.max(0, Math.min(rise, (highest - line.level) / 2));
+      low += Math.max(0, rise);
     }
   }
   return {

@@ -18,6 +18,9 @@ const STEADY = { days: 10, least: 3, most: 10 };
 const SCATTER_MEMORY = 40;
 const SCATTER_CUT = 2.5;
 const SCATTER_MOST = 6;
+/** A scatter so much above the usual one asks for more of a shift. */
+const RESTLESS = 1.15;
+const RESTLESS_MOST = 1.6;
 
 const RULES = Object.entries(ALERT_RULES);
 
@@ -72,7 +75,7 @@ export function follow(
     const sight: Sight = {
       ...about,
       day: r.day,
-      sd,
+      restless: Math.max(1, Math.min(RESTLESS_MOST, sd / usual / RESTLESS)),
       readings: days,
       place: i,
       now: lately(days, i, NOW).y,
