@@ -54,8 +54,9 @@ describe('the batches an animal was fed', () => {
     const feedings = [ofBatch('2026-03-02', 'c'), ofBatch('2026-03-04', 'b')];
     expect(turns({ batches, feedings })).toEqual([
       ['a', '2026-01-01', '2026-01-31', true],
-      ['b', '2026-02-01', '2026-03-01', false],
-      ['c', '2026-03-02', '2026-03-03', false],
+      ['b', '2026-02-01', '2026-02-28', false],
+      // Nothing says otherwise between the day it was finished and that on which it was noted.
+      ['c', '2026-03-01', '2026-03-03', false],
       ['b', '2026-03-04', undefined, false],
     ]);
   });
