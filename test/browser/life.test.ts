@@ -158,7 +158,7 @@ describe.each([
   test('a note is written in two presses and its text, changed, deleted, and brought back', async () => {
     await page.getByRole('button', { name: 'Note what you saw' }).click();
     const field = page.getByRole('textbox', { name: 'What you saw' });
-    await expect.poll(() => field.evaluate('(e) => e === document.activeElement')).toBe(true);
+    await field.and(page.locator(':focus')).waitFor();
     await page.getByRole('button', { name: 'Save' }).click();
     await page.getByText('The note is still empty.').waitFor();
     await clean(page);

@@ -192,7 +192,7 @@ describe('the life of an animal', () => {
       ['2026-03-05', 'offered'],
       ['2026-03-06', 'note'],
       ['2026-03-07', 'alert'],
-      ['2026-03-09', 'trial ended'],
+      ['2026-03-09', 'ended'],
       ['2026-03-10', 'condition'],
     ]);
     // Its birth alone is nothing that a picture could begin with.
@@ -275,7 +275,7 @@ describe('what else happened round a day', () => {
     expect(around.left?.after).toBeCloseTo(0.4, 9);
     expect(around.events.map((e) => [e.what.is, daysFrom('2026-03-06', e)])).toEqual([
       ['offered', -1],
-      ['trial ended', 3],
+      ['ended', 3],
     ]);
   });
 
