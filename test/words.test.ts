@@ -28,6 +28,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/household/hosted.ts', 'SQL, and what the terminal says of a database that is not opened'],
   ['src/web/store/device-name.ts', 'names of browsers and systems'],
   ['src/household/exchange/csv-tables.ts', 'headings of files that other programs read'],
+  ['src/household/exchange/csv-care.ts', 'headings of files that other programs read'],
   ['src/household/exchange/table/words.ts', 'words that are recognised in tables'],
   ['src/words/', 'the catalogue itself'],
   ['src/care/hands/allergen-words.ts', 'words that are recognised in names and lists, and never said'],
@@ -78,6 +79,7 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['given up', 'as planned', 'left out', 'to come'],
   ...['golden hamster', 'dwarf hamster', "Campbell's hamster", 'winter white hamster'],
   ...['Roborovski hamster', 'Chinese hamster', 'given away', 'next visit', 'short days'],
+  ...['in part', 'maybe recalled', 'trial ended'],
   ...['growth and adult', 'pregnant or nursing'],
   // Sources, said by `sourceWords` of src/foods/source-words.ts.
   ...['common practice, no source', 'own choice'],

@@ -14,6 +14,7 @@ import {
   overdueFreezeSteps,
   readyFoods,
 } from '../../src/household/reckon/calendar/plan-notices.ts';
+import { careDue } from '../../src/household/reckon/care/due.ts';
 import { contentsOf } from '../../src/household/reckon/cupboard/contents.ts';
 import { changedByPlan, freezerDays } from '../../src/household/reckon/cupboard/freezer-days.ts';
 import { firstOverfullDay, gramsInFreezer } from '../../src/household/reckon/cupboard/freezer-load.ts';
@@ -154,10 +155,11 @@ function ofMix(house: Household, kept: Mix): void {
     });
   });
   const under = { today: TODAY, dayAt, table: known, chosenFor: () => undefined };
+  const care = careDue(house, under);
+  shown('errands', () => errandsOf(house, care, TODAY, new Date(NOW).toISOString()));
   const view = shown('calendar', () => faultOr(() => calendarOf(house, mix, under)));
   if (typeof view === 'string') return;
   shown('next', () => nextOf(house, view, TODAY));
-  shown('errands', () => errandsOf(house, view, TODAY, new Date(NOW).toISOString()));
   const { plan } = view;
   shown('picture', () => [strandsOf(plan), spanOf(plan, TODAY), byDay(plan)]);
   shown('spans', () => plan.steps.map((s) => spanInWords(s, TODAY)));

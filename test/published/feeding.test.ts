@@ -28,7 +28,6 @@ const grown = (weight: number) =>
     kind: 'golden',
     lifeStage: 'adult',
     conditions: [],
-    today: '2026-03-10',
     weight,
     energy: DRY,
   });

@@ -6,13 +6,11 @@ import type { Condition } from '../model.ts';
 import { type AmountQuestion, dailyAmount, standingOf } from './daily-amount.ts';
 import { type RationEnergy, rationEnergy } from './ration-energy.ts';
 
-const today = '2026-03-10';
 const energy: RationEnergy = { kcal: { low: 3, high: 3.2 }, dry: { low: 0.9, high: 0.92 }, missing: [] };
 const asked: AmountQuestion = {
   kind: 'golden',
   lifeStage: 'adult',
   conditions: [],
-  today,
   weight: 150,
   energy,
 };
@@ -102,7 +100,6 @@ describe('the range by energy', () => {
     expect(high({ conditions: [is('nursing', { young: 6 })] })).toBeCloseTo(4 * plain, 9);
     expect(high({ lifeStage: 'breeding' })).toBeCloseTo(4 * plain, 9);
     expect(high({ conditions: [is('nursing', { until: '2026-03-09' })] })).toBe(plain);
-    expect(high({ conditions: [is('nursing', { since: '2026-03-11' })] })).toBe(plain);
     expect(high({ lifeStage: 'old' })).toBe(plain);
   });
 });
@@ -174,6 +171,13 @@ test('where the fed grams lie against the range', () => {
   expect(standingOf(high, told)).toBe('within');
   expect(standingOf(high + 0.01, told)).toBe('over');
   expect(standingOf(9, {})).toBeUndefined();
+  // A wheel may take it to twice as much.
+  const runs = amount({ wheel: true });
+  expect(told.equation!.raisedTo).toBeUndefined();
+  expect(runs.equation!.raisedTo).toBeCloseTo(2 * high, 9);
+  expect(standingOf(2 * high - 0.01, runs)).toBe('within');
+  expect(standingOf(2 * high + 0.01, runs)).toBe('over');
+  expect(standingOf(low - 0.01, runs)).toBe('under');
 });
 
 describe('energy of what is fed', () => {

@@ -2,8 +2,8 @@
  * How much food an animal may need in a day, as a range: by the energy it needs and that of its food, by what animals
  * of its kind were seen to eat, and by the common rule. It is a place to start; the animal's own weight decides.
  */
-import type { Day } from '../../kitchen/model.ts';
 import type { LifeStage } from '../../targets/life-stage.ts';
+import { conditionsNow, isIn } from '../animal/conditions.ts';
 import type { SpeciesKind } from '../animal/species.ts';
 import {
   CARRIED_FROM_GRAMS,
@@ -27,7 +27,6 @@ export interface AmountQuestion {
   readonly kind: SpeciesKind;
   readonly lifeStage: LifeStage;
   readonly conditions: readonly Condition[];
-  readonly today: Day;
   /** Body weight, g; absent where nobody knows it. */
   readonly weight?: number;
   /** Of what it is fed; absent where nothing is known of it. */
@@ -49,6 +48,8 @@ export interface DailyAmount {
     /** g a day as fed, and of dry matter. */
     readonly fed: Span;
     readonly dry: Span;
+    /** g a day as fed at the most with what raises it further, such as a running wheel; absent where nothing does. */
+    readonly raisedTo?: number;
     /** Carried over from other kinds: an estimate, and wider for it. */
     readonly estimate: boolean;
     readonly sources: readonly string[];
@@ -94,7 +95,8 @@ export function dailyAmount(q: AmountQuestion): DailyAmount {
     ...(told ? [] : (['energy'] as const)),
   ];
   const grown = stage === 'grown' || stage === 'old';
-  const equation = weight !== undefined && told ? byEnergy(q.kind, stage, weight, energy) : undefined;
+  const raises = raisesOf(q, stage);
+  const equation = weight !== undefined && told ? byEnergy(q.kind, stage, weight, energy, raises) : undefined;
   const intake = weight !== undefined && grown ? byIntake(q.kind, weight, energy) : undefined;
   return {
     stage,
@@ -102,23 +104,16 @@ export function dailyAmount(q: AmountQuestion): DailyAmount {
     ...(intake && { intake }),
     common: grown ? commonRules(q.kind) : [],
     missing,
-    raises: raisesOf(q, stage),
+    raises,
   };
 }
 
 /** A condition that holds now tells more than the life stage. */
-function stageOf({ lifeStage, conditions, today }: AmountQuestion): Stage {
-  const now = (what: Condition['what']) => holdsOn(conditions, what, today) !== undefined;
+function stageOf({ lifeStage, conditions }: AmountQuestion): Stage {
+  const now = (what: Condition['what']) => isIn({ conditions }, what);
   if (now('nursing')) return 'nursing';
   if (now('pregnant')) return 'pregnant';
   return lifeStage === 'adult' ? (now('old') ? 'old' : 'grown') : lifeStage;
-}
-
-/** The condition of that kind that holds on a day; undefined where none does. */
-function holdsOn(conditions: readonly Condition[], what: Condition['what'], day: Day): Condition | undefined {
-  return conditions.find(
-    (c) => c.what === what && c.since <= day && (c.until === undefined || c.until >= day),
-  );
 }
 
 /** kJ a day of a grown animal of that weight: the figure itself, or carried over by either power of body weight. */
@@ -136,14 +131,20 @@ function byEnergy(
   stage: Stage,
   weight: number,
   { kcal, dry }: RationEnergy,
+  raises: readonly Raise[],
 ): NonNullable<DailyAmount['equation']> {
   const { low, high, estimate } = grownEnergy(kind, weight);
   const factor = stage === 'grown' || stage === 'old' ? undefined : STAGE_FACTORS[stage];
   const energy = { low: low * (factor?.low ?? 1), high: high * (factor?.high ?? 1) };
   const fed = { low: energy.low / KJ_PER_KCAL / kcal.high, high: energy.high / KJ_PER_KCAL / kcal.low };
+  // What the stage asks for is in the range already.
+  const further = raises.flatMap((r) =>
+    r.what === 'wheel' || r.what === 'cold' ? (r.times?.high ?? []) : [],
+  );
   return {
     energy,
     fed,
+    ...(further.length > 0 && { raisedTo: further.reduce((most, times) => most * times, fed.high) }),
     dry: { low: fed.low * dry.low, high: fed.high * dry.high },
     estimate,
     sources: [
@@ -175,8 +176,8 @@ function byIntake(
   return undefined;
 }
 
-function raisesOf({ kind, wheel, room, conditions, today }: AmountQuestion, stage: Stage): Raise[] {
-  const young = holdsOn(conditions, 'nursing', today)?.young;
+function raisesOf({ kind, wheel, room, conditions }: AmountQuestion, stage: Stage): Raise[] {
+  const young = conditionsNow({ conditions }).find((c) => c.what === 'nursing')?.young;
   const ofStage = (what: 'growing' | 'pregnant' | 'nursing', extra: object = {}): Raise => {
     const { low, high, sources } = STAGE_FACTORS[what];
     return { what, times: { low, high }, sources, ...extra };
@@ -205,12 +206,14 @@ function raisesOf({ kind, wheel, room, conditions, today }: AmountQuestion, stag
   ];
 }
 
-/** Where what it is fed lies against the range of the equation; undefined without one. */
+/**
+ * Where what it is fed lies against the range of the equation, with what raises it further; undefined without one.
+ */
 export function standingOf(
   grams: number,
   { equation }: Pick<DailyAmount, 'equation'>,
 ): 'under' | 'within' | 'over' | undefined {
   if (!equation) return undefined;
   if (grams < equation.fed.low) return 'under';
-  return grams > equation.fed.high ? 'over' : 'within';
+  return grams > (equation.raisedTo ?? equation.fed.high) ? 'over' : 'within';
 }

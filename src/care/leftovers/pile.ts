@@ -31,7 +31,7 @@ export function pileWithin(foods: readonly Range[]): Pile {
 
 /** Whether there is one way of filling it alone. */
 export function isExact(pile: Pile): boolean {
-  return pile.foods.every(({ low, high }) => low === high);
+  return boundsOf(pile).every(({ low, high }) => low === high);
 }
 
 /**
@@ -41,18 +41,19 @@ export function isExact(pile: Pile): boolean {
  * @param worth of one gram of each food @returns g of each food
  */
 export function dearestFilling({ foods, total }: Pile, worth: readonly number[]): number[] {
-  const { low: least } = sumOfRanges(foods);
+  const filled = foods.map((f) => f.low);
+  const least = sumOf(filled);
   let may = Math.max(0, total.high - least);
   let must = Math.max(0, total.low - least);
-  const filled = foods.map((f) => f.low);
-  const dearestFirst = foods
-    .map((range, i) => ({ range, i, worth: worth[i] ?? 0 }))
-    .sort((a, b) => b.worth - a.worth);
-  for (const { range, i, worth: each } of dearestFirst) {
-    const taken = Math.min(range.high - range.low, each > 0 ? may : must);
-    filled[i] = range.low + taken;
+  if (may === 0 && must === 0) return filled;
+  const dearestFirst = foods.map((_, i) => i).sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0));
+  for (const i of dearestFirst) {
+    const { low, high } = foods[i] ?? { low: 0, high: 0 };
+    const taken = Math.min(high - low, (worth[i] ?? 0) > 0 ? may : must);
+    filled[i] = low + taken;
     may = Math.max(0, may - taken);
     must = Math.max(0, must - taken);
+    if (may === 0) break;
   }
   return filled;
 }
@@ -72,8 +73,9 @@ export function boundsOf({ foods, total }: Pile): Range[] {
  */
 export function together(piles: readonly Pile[], most: readonly number[]): Pile {
   const total = sumOfRanges(piles.map((p) => p.total));
+  const bounds = piles.map(boundsOf);
   const foods = most.map((cap, i) => {
-    const { low, high } = sumOfRanges(piles.flatMap((p) => p.foods[i] ?? []));
+    const { low, high } = sumOfRanges(bounds.flatMap((b) => b[i] ?? []));
     return { low: Math.min(low, cap), high: Math.min(high, cap) };
   });
   const within = sumOfRanges(foods);

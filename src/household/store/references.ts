@@ -1,16 +1,11 @@
 /** What records name in one another: a new name must be there, and what is named may not be deleted. */
 
+import { isReferenceNumber } from '../../foods/reference-number.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { words } from '../../words/words.ts';
 import type { Kept, Kind, Mix, MixVersion } from '../model.ts';
-import {
-  foodOutOfProblem,
-  foodsNamedBy,
-  isReferenceNumber,
-  newReferences,
-  referencesOf,
-} from '../shape/references.ts';
+import { foodOutOfProblem, foodsNamedBy, newReferences, referencesOf } from '../shape/references.ts';
 import { StoreError } from '../store-error.ts';
 import { called } from './called.ts';
 import { recordOf, rowOf, rowsOf, type Session } from './session.ts';
@@ -98,7 +93,7 @@ export async function refuseInUse(session: Session, kind: Kind, id: string): Pro
   const some = users.slice(0, MOST_NAMED);
   const what = t.inUse(called(kind, named), some, users.length - some.length);
   const ways: Partial<Record<Kind, string>> = t.instead;
-  throw new StoreError('in use', '/id', t.withWay(what, ways[kind] ?? t.delete));
+  throw new StoreError('in-use', '/id', t.withWay(what, ways[kind] ?? t.delete));
 }
 
 function names(other: Kind, body: Kept<Kind>, kind: Kind, id: string): boolean {

@@ -17,6 +17,7 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import { words } from '../../words/words.ts';
 import { dayInWords, instant, midnight, plusDays, plusHours } from '../days.ts';
 import type { Day, Moment } from '../model.ts';
+import type { FedBeside } from './fed-beside.ts';
 import type { KitchenPlan, PlannedStep } from './kitchen-plan.ts';
 import { lastDay } from './sentences.ts';
 import { stepTitle } from './step-words.ts';
@@ -58,7 +59,11 @@ const COMPANY = 'Pouchful';
 const PRODUCT = 'Calendar';
 
 /** A plan as a file. @throws RangeError where the stamp is no time */
-export function planAsIcs(plan: KitchenPlan, options: IcsOptions, more: readonly TimedEntry[] = []): string {
+export function planAsIcs(
+  plan: KitchenPlan,
+  options: IcsOptions,
+  more: readonly (DayEntry | TimedEntry)[] = [],
+): string {
   return asIcs([...planEntries(plan), ...more], options);
 }
 
@@ -77,6 +82,27 @@ export function planEntries(plan: KitchenPlan): DayEntry[] {
       from: s.start,
       to: s.days > 0 ? s.end : plusDays(s.start, 1),
     }));
+}
+
+/** For each food fed from packs, the day by which more is to be bought and the day on which it runs out. */
+export function besideEntries(foods: readonly FedBeside[]): DayEntry[] {
+  const { pelletStock, calendar, figures: f } = words();
+  const t = pelletStock.days;
+  return foods.flatMap(({ food, name, left, gramsADay, runsOut, buyBy }): DayEntry[] => {
+    const text = t.fileText(f.grams(left, 0), f.grams(gramsADay, 1));
+    const entry = (step: string, title: string, from: Day, category: string) => ({
+      uid: uidOf(`beside-${food}`, step),
+      title,
+      text,
+      categories: [COMPANY, category],
+      from,
+      to: plusDays(from, 1),
+    });
+    return [
+      entry('buy', t.fileBuy(name), buyBy, calendar.file.category.buy),
+      entry('runs-out', t.fileRunsOut(name), runsOut, t.category),
+    ];
+  });
 }
 
 /** One entry for each check of what dries. @param times of the checks, UTC */

@@ -44,7 +44,7 @@ export function AnimalPage({
           <h2 tabIndex={-1}>
             {animal.name} {animal.invented && <span className="tag">{t.invented}</span>}
           </h2>
-          <p className="hint">
+          <p className="hint animal-kind">
             {t.kind(speciesWord(animal.species), LIFE_STAGES[animal.lifeStage])}
             {conditionsNow(animal).map(({ what }) => (
               <span key={what} className="tag">

@@ -3,9 +3,11 @@ import './calendar.css';
 
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { capital } from '../../formulation/explain/sentences.ts';
 import type { Mix } from '../../household/model.ts';
 import { sizeOfNext } from '../../household/reckon/batch/next-batch.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { besideDays } from '../../household/reckon/calendar/fed-beside.ts';
 import {
   lotsWithoutDays,
   overdueFreezeSteps,
@@ -21,13 +23,16 @@ import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
 import { useCalendar } from '../shared/hooks/useCalendar.ts';
+import { usePellets } from '../shared/hooks/usePellets.ts';
 import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
+import { stopHead } from '../shared/recall/StopNotice.tsx';
 import { linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { BesideDays } from './BesideDays.tsx';
 import { DaysFields } from './DaysFields.tsx';
 import { ExportPlan } from './ExportPlan.tsx';
 import { KitchenPicture } from './KitchenPicture.tsx';
@@ -51,6 +56,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
   const { house } = useMixDraft();
   const { mix, view, fault } = useCalendar(kept, day);
   const [chosen, setChosen] = useState<string>();
+  const stocks = usePellets(day) ?? [];
   const t = words().calendar.screen;
   if (!view)
     return fault === undefined ? (
@@ -68,6 +74,7 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
     );
   const { grams } = sizeOfNext(house, mix, view.under.chosenFor(mix.problem));
   const { plan } = view;
+  const beside = besideDays(stocks, mix).foods;
   return (
     <>
       <p className="hint">
@@ -76,6 +83,9 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
           : t.forGrams(plan.input.name, mix.name, grams)}{' '}
         <a href={linkTo('shopping')}>{t.toBuy}</a>
       </p>
+      {view.stopped.map(({ batch, name, stop }) => (
+        <StopLine key={batch.id} batch={batch} name={name} stop={stop} />
+      ))}
       <section aria-label={t.inShort} className="cal-said">
         {planSentences(plan).map((s) => (
           <p key={s}>{s}</p>
@@ -83,11 +93,12 @@ function Calendar({ kept, day }: { kept: Mix; day: Day }) {
       </section>
       <Notices view={view} day={day} />
       <PlanFrame view={view} day={day} />
-      <KitchenPicture plan={plan} day={day} chosen={chosen} choose={setChosen} />
+      <KitchenPicture plan={plan} beside={beside} day={day} chosen={chosen} choose={setChosen} />
       <StepList mix={mix} view={view} day={day} chosen={chosen} choose={setChosen} />
+      <BesideDays mix={mix} stocks={stocks} day={day} />
       <Ready names={readyFoods(plan)} />
       <DaysFields />
-      <ExportPlan view={view} />
+      <ExportPlan view={view} beside={beside} />
       <p className="hint cal-foot">{words().kitchen.stepsInPractice}</p>
     </>
   );
@@ -155,6 +166,19 @@ function Notices({ view, day }: { view: BatchCalendar; day: Day }) {
       )}
       <Failed error={error} />
     </>
+  );
+}
+
+/** A batch that is not fed any more, with the way to why. */
+function StopLine({ batch, name, stop }: BatchCalendar['stopped'][number]) {
+  const t = words().pelletStock.stop;
+  return (
+    <p className="stop-notice" data-testid="plan-stop">
+      <strong>
+        {capital(name)}: {stopHead(stop)}
+      </strong>{' '}
+      <a href={linkTo('weigh', batch.id)}>{t.record}</a>
+    </p>
   );
 }
 

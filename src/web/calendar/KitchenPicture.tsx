@@ -3,10 +3,12 @@
  * the dryer, till all lines run into the bowl. The list below it says the same; the picture is for the eye and the mouse.
  */
 import { scaleLinear } from 'd3-scale';
+import type { FedBeside } from '../../kitchen/calendar/fed-beside.ts';
 import type { KitchenPlan, PlannedStep } from '../../kitchen/calendar/kitchen-plan.ts';
 import { dayNumber, dayOf } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { BesideLine } from './BesideLine.tsx';
 import { BowlLine } from './BowlLine.tsx';
 import { PictureKey } from './PictureKey.tsx';
 import { StrandLine } from './StrandLine.tsx';
@@ -18,12 +20,14 @@ const MOST_NAMES = 6;
 
 interface Props {
   plan: KitchenPlan;
+  /** What is fed from packs beside the mix. */
+  beside: readonly FedBeside[];
   day: Day;
   chosen: string | undefined;
   choose(step: string): void;
 }
 
-export function KitchenPicture({ plan, day, chosen, choose }: Props) {
+export function KitchenPicture({ plan, beside, day, chosen, choose }: Props) {
   const f = words().figures;
   const [first, last] = spanOf(plan, day);
   const x = scaleLinear([first, last], [0, 100]).clamp(true);
@@ -65,6 +69,9 @@ export function KitchenPicture({ plan, day, chosen, choose }: Props) {
           <StrandLine key={strand.id} {...common} strand={strand} together={together} first={i === 0} />
         ))}
         <BowlLine {...common} strand={bowl} together={strands.length > 0 ? together : undefined} />
+        {beside.map((fed) => (
+          <BesideLine key={fed.food} fed={fed} day={day} x={common.x} />
+        ))}
       </div>
       <PictureKey plan={plan} day={day} />
     </div>

@@ -7,6 +7,7 @@ import { lotsToFreeze } from '../../household/reckon/cupboard/lots-to-freeze.ts'
 import type { Lot } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
+import { usePellets } from '../shared/hooks/usePellets.ts';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
@@ -29,6 +30,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
   useEachMinute();
   const day = today();
   const foods = useMemo(() => lotsByFood(house, day), [house, day]);
+  const pellets = usePellets(day);
   const line = foods.flatMap((f) => f.lots).find((l) => l.lot.id === shown);
   const waiting = lotsToFreeze(house, day).length;
   const leave = () => setEditing(undefined);
@@ -46,6 +48,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
         line={line}
         day={day}
         food={cupboardFood(house, line.lot.food)}
+        pellet={pellets?.find((p) => p.food === line.lot.food)}
         onEdit={() => setEditing(line.lot)}
       />
     );
@@ -81,7 +84,7 @@ export function CupboardScreen({ shown }: { shown: string | undefined }) {
             </a>
           </li>
         </ul>
-        <LotList foods={foods} shown={line?.lot.id} day={day} pick={leave} />
+        <LotList foods={foods} pellets={pellets ?? []} shown={line?.lot.id} day={day} pick={leave} />
         <LotAmounts />
       </section>
       <section className="detail" aria-label={t.onePack}>

@@ -20,6 +20,7 @@ import { packOf } from '../shared/words/pack.ts';
 import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
+import { Keeping } from './PelletLeft.tsx';
 import '../shared/styles/ticks.css';
 
 const FORMS = ['dry', 'fresh', 'dried'] as const;
@@ -54,6 +55,7 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
 
   // What is shown is rounded: a weight nobody touched stays as it was.
   const read = lot && weight === weighed ? { grams: lot.grams, count: 1, each: lot.grams } : packOf(weight);
+  const pellet = foods.find((f) => f.id === food)?.group === 'pellet';
   const foodName = foods.find((f) => f.id === food)?.name ?? lot?.name;
   const faults = {
     food: food === '' ? t.foodEmpty : undefined,
@@ -87,7 +89,7 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
       food: lot && food === listed ? lot.food : food,
       name: name.trim() || lotName(foodName!, boughtOn!, others),
       grams: read.grams,
-      form,
+      form: pellet ? 'dry' : form,
       boughtOn: boughtOn!,
       openedOn,
       bestBefore,
@@ -160,9 +162,16 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
           <Label>{words().common.name}</Label>
           <NameInput autoComplete="off" placeholder={foodName ?? t.asFood} />
         </TextField>
-        <Choice label={t.kind} value={form} options={FORMS.map((f) => [f, t.kinds[f]])} onChange={setForm} />
+        {!pellet && (
+          <Choice
+            label={t.kind}
+            value={form}
+            options={FORMS.map((f) => [f, t.kinds[f]])}
+            onChange={setForm}
+          />
+        )}
         <DayInput
-          label={form === 'dried' ? t.dried : t.bought}
+          label={form === 'dried' && !pellet ? t.dried : t.bought}
           value={boughtOn}
           onChange={setBoughtOn}
           error={tried ? faults.bought : undefined}
@@ -186,6 +195,11 @@ export function LotForm({ lot: now, onDone }: { lot?: Lot; onDone(id?: string): 
           onCommit={setPrice}
           placeholder={t.priceUnknown}
         />
+        {pellet && (
+          <div className="wide">
+            <Keeping />
+          </div>
+        )}
         <label className="tick">
           <input type="checkbox" checked={frozen} onChange={(e) => setFrozen(e.target.checked)} />
           <span>{t.frozen}</span>

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button, Input, Label, SearchField } from 'react-aria-components';
 import type { FoodLots, LotLine } from '../../household/reckon/cupboard/lots-by-food.ts';
+import type { PelletPack, PelletStock } from '../../household/reckon/cupboard/pellet-stock.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';
@@ -11,10 +12,13 @@ import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { LotMark } from './LotMark.tsx';
+import { lastsWords, packLeft, packState } from './pellet-words.ts';
 import { SHORT, shelvesOf, withLinesOnly } from './view-model.ts';
 
 interface Props {
   foods: readonly FoodLots[];
+  /** How the packs of what is fed beside the mixes stand. */
+  pellets: readonly PelletStock[];
   shown: string | undefined;
   day: Day;
   pick(): void;
@@ -31,6 +35,10 @@ export function LotList({ foods: all, ...props }: Props) {
     always: (l) => l.lot.id === props.shown,
   });
   if (all.length === 0) return <p className="empty">{t.empty}</p>;
+  const shown = withLinesOnly(foods, parts.shown);
+  const isBeside = (f: FoodLots) => props.pellets.some((p) => p.food === f.food);
+  const beside = shown.filter(isBeside);
+  const mixed = shown.filter((f) => !isBeside(f));
   const short = all.reduce((sum, f) => sum + f.lots.length, 0) <= SHORT;
   return (
     <>
@@ -41,7 +49,15 @@ export function LotList({ foods: all, ...props }: Props) {
         </SearchField>
       )}
       {!short && lines.length + usedUp.length === 0 && <p className="empty">{t.none}</p>}
-      {withLinesOnly(foods, parts.shown).map((food) => (
+      {beside.length > 0 && (
+        <section className="lot-beside" aria-label={words().pelletStock.section}>
+          <h2>{words().pelletStock.section}</h2>
+          {beside.map((food) => (
+            <Beside key={food.food} food={food} {...props} />
+          ))}
+        </section>
+      )}
+      {mixed.map((food) => (
         <section key={food.food} className="lot-food">
           {!saysItself(food) && (
             <>
@@ -59,6 +75,25 @@ export function LotList({ foods: all, ...props }: Props) {
       {parts.more}
       {usedUp.length > 0 && <UsedUp key={typed} lines={usedUp} open={typed.trim() !== ''} {...props} />}
     </>
+  );
+}
+
+/** The packs of one food that is fed as it is, in the order in which they are fed, and until when they last. */
+function Beside({ food, ...props }: Omit<Props, 'foods'> & { food: FoodLots }) {
+  const stock = props.pellets.find((p) => p.food === food.food);
+  const place = (l: LotLine) => stock?.packs.findIndex((p) => p.lot.id === l.lot.id) ?? 0;
+  return (
+    <section className="lot-food" aria-label={food.name}>
+      <h3>{food.name}</h3>
+      <p className="hint">{stock && lastsWords(stock, props.day)}</p>
+      <ul className="food-list">
+        {food.lots
+          .toSorted((a, b) => place(a) - place(b))
+          .map((line) => (
+            <Line key={line.lot.id} line={line} {...props} />
+          ))}
+      </ul>
+    </section>
   );
 }
 
@@ -105,7 +140,8 @@ function Line(props: Omit<Props, 'foods'> & { line: LotLine }) {
   );
 }
 
-function LotLink({ line, shown, day, pick }: Omit<Props, 'foods'> & { line: LotLine }) {
+function LotLink({ line, pellets, shown, day, pick }: Omit<Props, 'foods'> & { line: LotLine }) {
+  const pack = pellets.flatMap((p) => p.packs).find((p) => p.lot.id === line.lot.id);
   return (
     <a
       href={linkTo('cupboard', line.lot.id)}
@@ -113,11 +149,11 @@ function LotLink({ line, shown, day, pick }: Omit<Props, 'foods'> & { line: LotL
       onClick={pick}
     >
       <span>{line.lot.name}</span>
-      {line.first && <span className="tag">{words().cupboard.list.first}</span>}
+      {line.first && !pack && <span className="tag">{words().cupboard.list.first}</span>}
       <small className="lot-state">
-        <LotMark kind={line.state.kind} /> {lotWords(line.lot, line.state, day)}
+        <LotMark kind={line.state.kind} /> {(pack && packState(pack)) ?? lotWords(line.lot, line.state, day)}
       </small>
-      <small>{factsOf(line, day)}</small>
+      <small>{factsOf(line, pack, day)}</small>
     </a>
   );
 }
@@ -131,11 +167,15 @@ function readyWords({ ready, all }: FoodLots): string {
   return ready === 0 ? t.noneReady(more) : t.ready(sayGrams(ready), more);
 }
 
-function factsOf({ lot, grams }: LotLine, day: Day): string {
+function factsOf({ lot, grams }: LotLine, pack: PelletPack | undefined, day: Day): string {
   const t = words().cupboard.list;
   const came = lot.form === 'dried' ? t.dried : t.bought;
   return [
-    grams === lot.grams ? sayGrams(grams) : t.left(sayGrams(grams), sayGrams(lot.grams)),
+    pack
+      ? packLeft(pack)
+      : grams === lot.grams
+        ? sayGrams(grams)
+        : t.left(sayGrams(grams), sayGrams(lot.grams)),
     came(dayInWords(lot.boughtOn, day)),
     lot.openedOn && t.opened(dayInWords(lot.openedOn, day)),
     lot.bestBefore && t.best(dayInWords(lot.bestBefore, day)),

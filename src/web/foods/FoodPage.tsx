@@ -8,6 +8,7 @@ import type { Food } from '../../foods/food.ts';
 import { tableNote } from '../../foods/food-name.ts';
 import { sourceWords } from '../../foods/source-words.ts';
 import type { OwnFood } from '../../household/model.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import { ownFromReference } from '../../household/reckon/foods/own-food.ts';
 import { speciesFed } from '../../household/reckon/mix/eaters.ts';
 import {
@@ -21,6 +22,7 @@ import { words } from '../../words/words.ts';
 import { CautionWords } from '../shared/CautionWords.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { IngredientReading } from '../shared/label/IngredientPaste.tsx';
 import { go } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -93,6 +95,7 @@ export function FoodPage({ food, own, onEdit, onDeleted }: Props) {
         </ul>
       )}
       {own && <Listed own={own} species={species} />}
+      <FoodHands full food={own ? handledOf(house, { id: own.id, name: food.name }) : food} />
       <div className="button-row">
         {mix && own?.kind !== 'pellet' && (
           <Button

@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
 import { Backups } from './Backups.tsx';
+import { KeeperCard } from './card/KeeperCard.tsx';
 import { Devices } from './Devices.tsx';
 import { History } from './History.tsx';
 import { LanguageAndUnits } from './LanguageAndUnits.tsx';
@@ -25,6 +26,7 @@ function parts(): readonly [first: Part, ...rest: Part[]] {
     { part: 'backups', words: t.backups, shown: () => <Backups /> },
     { part: 'out-and-in', words: t.files, shown: () => <OutAndIn /> },
     { part: 'table', words: t.table, shown: () => <TableWizard /> },
+    { part: 'card', words: words().hands.card.part, shown: () => <KeeperCard /> },
     { part: 'devices', words: t.devices, shown: () => <Devices /> },
     { part: 'language', words: t.language, shown: () => <LanguageAndUnits /> },
   ];

@@ -1,4 +1,5 @@
 /** One food of the list: a box to tick, its whole grams, how the keeper gets it; all else under "more". */
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import {
@@ -7,10 +8,12 @@ import {
   freshSuggested,
   withDried,
 } from '../../household/reckon/foods/fresh-food.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import { type ToGet, toGet, withTick } from '../../household/reckon/shopping/basket.ts';
 import type { ShoppingLine } from '../../kitchen/shopping/shopping-list.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
+import { AllergyMark } from '../shared/hands/AllergyMark.tsx';
 import { today } from '../shared/today.ts';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -102,6 +105,7 @@ export function ListLine({ line, get, step, dried, mayBeDried, why, stale }: Pro
       >
         <span aria-hidden="true">{words().common.more}</span>
       </Button>
+      <AllergyMark className="shop-marks" food={() => handledOf(house, { id: food, name })} />
       {marks.length > 0 && <small className="shop-marks">{marks.join(' · ')}</small>}
       {open && (
         <LineMore

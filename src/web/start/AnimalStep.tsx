@@ -1,9 +1,9 @@
 /** The first step: the animal, what it is, and what it is fed a day. */
 import { useRef, useState } from 'react';
 import { Button, Form, Input, Label, TextField } from 'react-aria-components';
+import { dailySuggestion } from '../../care/feeding/common-rules.ts';
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Animal } from '../../household/model.ts';
-import { dailySuggestion } from '../../care/feeding/common-rules.ts';
 import { withProfile } from '../../household/reckon/mix/mix-edits.ts';
 import {
   LIFE_STAGES,

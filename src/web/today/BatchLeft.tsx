@@ -1,20 +1,19 @@
-/** What is left of the batch being fed: weighed, or all eaten. The day on which it runs out follows. */
+/** What is left of a batch being fed: weighed, or all eaten. The day on which it runs out follows. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
-import { leftOn } from '../../household/reckon/batch/present-batch.ts';
-import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import { leftOn, type PresentBatch } from '../../household/reckon/batch/present-batch.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { useSave } from '../store/household.ts';
 
-export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day: Day }) {
+/** @param present absent where the batch before it was all eaten, and none is fed now */
+export function BatchLeft({ present, day }: { present: PresentBatch | undefined; day: Day }) {
   const save = useSave('batches');
   const [said, setSaid] = useState<{ words: string; before: Batch; after: Batch }>();
-  const present = view?.present;
   if (!present && !said) return null;
   const t = words().today.left;
 
@@ -30,7 +29,7 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
   return (
     <section className="today-left" aria-label={t.title}>
       <h2 tabIndex={-1}>{present ? t.of(present.name) : t.title}</h2>
-      {present && <Counted view={view} day={day} />}
+      {present && <Counted present={present} day={day} />}
       {present && (
         <div className="today-weigh">
           <NumberInput
@@ -89,9 +88,9 @@ export function BatchLeft({ view, day }: { view: BatchCalendar | undefined; day:
   );
 }
 
-function Counted({ view, day }: { view: BatchCalendar; day: Day }) {
-  const { counted, name } = view.present!;
-  const left = leftOn(view.present!, day);
+function Counted({ present, day }: { present: PresentBatch; day: Day }) {
+  const { counted, name } = present;
+  const left = leftOn(present, day);
   const { today: t, figures: f } = words();
   const on = f.day(counted.on, day);
   const about = left === undefined ? undefined : Math.round(left);

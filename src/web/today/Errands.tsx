@@ -1,9 +1,8 @@
-/** What needs hands today, each with the way there. */
-import { useQuery } from '@tanstack/react-query';
+/** What needs hands today, each with the way there: what cannot wait, and the rest. */
+import { useQueries } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
-import type { PresentBatch } from '../../household/reckon/batch/present-batch.ts';
-import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
+import type { CareDue } from '../../household/reckon/care/due.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
@@ -12,46 +11,52 @@ import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
-import { type Errand, errandsOf, nearUseByErrand } from './view-model.ts';
+import { batchWords } from './care-words.ts';
+import { byRank, type Errand } from './errand.ts';
+import type { AskDue } from './useCareDue.ts';
+import { errandsOf, nearUseByErrand } from './view-model.ts';
 
 interface Props {
-  view: BatchCalendar | undefined;
+  care: AskDue;
   day: Day;
   /** The mix, where it is out of range. */
-  out: string | undefined;
+  out?: string;
 }
 
-export function Errands({ view, day, out }: Props) {
+/** What may do harm, and what should have been done. */
+export function Pressing({ care, day }: Props) {
+  return (
+    <List title={words().today.first} errands={useErrands(care(), day).filter((e) => e.rank !== 'later')} />
+  );
+}
+
+/** All else. */
+export function Errands({ care, day, out }: Props) {
   const t = words().today;
-  const { house } = useMixDraft();
-  const useBy = useUseBy(view?.present, day);
-  const errands: Errand[] = [
-    ...errandsOf(house, view, day, new Date().toISOString()),
-    ...(useBy ? [useBy] : []),
-    ...(out === undefined
-      ? []
-      : [
-          {
-            key: 'out',
-            words: t.outBefore(out),
-            link: t.toMix,
-            to: ['mix'],
-          },
-        ]),
-  ];
+  const errands = useErrands(care(), day).filter((e) => e.rank === 'later');
+  if (out !== undefined)
+    errands.push({ key: 'out', rank: 'later', words: t.outBefore(out), link: t.toMix, to: ['mix'] });
+  return <List title={t.errands} errands={errands} />;
+}
+
+function List({ title, errands }: { title: string; errands: readonly Errand[] }) {
+  const { choose } = useMixDraft();
   const parts = useParts(errands, { part: 20 });
   if (errands.length === 0) return null;
   return (
-    <section className="today-errands" aria-label={t.errands}>
-      <h2>{t.errands}</h2>
+    <section className="today-errands" aria-label={title}>
+      <h2>{title}</h2>
       <ul>
-        {parts.shown.map((e) => (
-          <li key={e.key} className={e.warns && 'warns'}>
+        {parts.shown.map(({ key, warns, words: say, link, to, mix }) => (
+          <li key={key} className={warns && 'warns'}>
             <span className="today-mark" aria-hidden="true">
-              {e.warns ? '!' : '•'}
+              {warns ? '!' : '•'}
             </span>
             <span>
-              {e.words} <a href={linkTo(...e.to)}>{e.link}</a>
+              {say}{' '}
+              <a href={linkTo(...to)} onClick={mix === undefined ? undefined : () => choose(mix)}>
+                {link}
+              </a>
             </span>
           </li>
         ))}
@@ -61,17 +66,41 @@ export function Errands({ view, day, out }: Props) {
   );
 }
 
-/** Asked of the worker once the page stands, for the batch being fed alone. */
-function useUseBy(present: PresentBatch | undefined, day: Day): Errand | undefined {
+function useErrands(care: CareDue | undefined, day: Day): Errand[] {
   const { house } = useMixDraft();
-  const batch = present?.batch;
-  const kept = useMemo(() => batch && contentsOfBatch(house, batch), [house, batch]);
-  const { data } = useQuery({
-    queryKey: ['papers', batch, kept, house.animals],
-    queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch!, kept!, house.animals),
-    enabled: batch !== undefined,
-    staleTime: Number.POSITIVE_INFINITY,
+  const useBy = useUseBy(care, day);
+  return byRank([...errandsOf(house, care, day, new Date().toISOString()), ...useBy]);
+}
+
+/** Asked of the worker once the page stands, for the batches being fed alone. */
+function useUseBy(care: CareDue | undefined, day: Day): Errand[] {
+  const { house } = useMixDraft();
+  const fed = useMemo(
+    () =>
+      (care?.fed ?? []).map((one) => ({
+        one,
+        batch: one.present.batch,
+        kept: contentsOfBatch(house, one.present.batch),
+      })),
+    [care, house],
+  );
+  return useQueries({
+    queries: fed.map(({ batch, kept }) => ({
+      queryKey: ['papers', batch, kept, house.animals],
+      queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),
+      staleTime: Number.POSITIVE_INFINITY,
+    })),
+    combine: (answers) =>
+      answers.flatMap(({ data }, i): Errand[] => {
+        const asked = fed[i];
+        if (!asked || !care || !data?.ok) return [];
+        const said = nearUseByErrand(
+          batchWords(asked.one, care, day),
+          asked.batch.id,
+          data.value.label.useBy.day,
+          day,
+        );
+        return said ? [said] : [];
+      }),
   });
-  if (!present || !data?.ok) return undefined;
-  return nearUseByErrand(present.name, present.batch.id, data.value.label.useBy.day, day);
 }

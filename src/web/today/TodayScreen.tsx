@@ -1,4 +1,7 @@
-/** Now: what lies open on the scale, what to do next in one sentence, and what needs hands today. */
+/**
+ * Now: what cannot wait, what lies open on the scale, the animals of the house, what to do next in one sentence, and what
+ * else needs hands today.
+ */
 
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
@@ -20,8 +23,11 @@ import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
+import { AnimalsToday } from './AnimalsToday.tsx';
 import { BatchLeft } from './BatchLeft.tsx';
-import { Errands } from './Errands.tsx';
+import { Errands, Pressing } from './Errands.tsx';
+import { OtherBatches } from './OtherBatches.tsx';
+import { type AskDue, useCareDue } from './useCareDue.ts';
 import { type NextWords, nextOf, openBatches } from './view-model.ts';
 import './today.css';
 import { isFit } from '../../formulation/explain/verdict.ts';
@@ -33,13 +39,21 @@ export function TodayScreen({ start }: { start: ReactNode }) {
   const { stage } = firstSteps(house, mix);
   const t = words().today;
   const isExample = mix?.id === EXAMPLE.mix;
+  const day = today();
+  const care = useCareDue(day);
   return (
     <main id="main" className="page today-page">
       <h1>{t.title}</h1>
+      <Contained what={t.due} of={house}>
+        <Pressing care={care} day={day} />
+      </Contained>
       <OpenBatches />
       {start}
-      {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} />}
-      {!mix && stage !== 'start' && <WithoutMix />}
+      <Contained what={t.care.title} of={house}>
+        <AnimalsToday care={care} day={day} />
+      </Contained>
+      {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} care={care} />}
+      {!mix && stage !== 'start' && <WithoutMix care={care} />}
       <MixChoice />
       <p className="hint today-foot">{words().kitchen.notAVet}</p>
     </main>
@@ -60,7 +74,7 @@ function OpenBatches() {
   );
 }
 
-function ForMix({ kept }: { kept: Mix }) {
+function ForMix({ kept, care }: { kept: Mix; care: AskDue }) {
   const { house } = useMixDraft();
   const t = words().today;
   const day = today();
@@ -115,17 +129,18 @@ function ForMix({ kept }: { kept: Mix }) {
         </section>
       )}
       <Contained what={t.due} of={house}>
-        <Errands view={view} day={day} out={!fresh && made && standing === 'out' ? mix.name : undefined} />
+        <Errands care={care} day={day} out={!fresh && made && standing === 'out' ? mix.name : undefined} />
       </Contained>
       <Contained what={t.left.title} of={house}>
-        <BatchLeft view={view} day={day} />
+        <BatchLeft present={view?.present} day={day} />
+        <OtherBatches care={care} atHand={view?.present} day={day} />
       </Contained>
     </>
   );
 }
 
 /** A household that has bought, dried or weighed something, and keeps no mix any more. */
-function WithoutMix() {
+function WithoutMix({ care }: { care: AskDue }) {
   const { house } = useMixDraft();
   const start = useFirstMix();
   const t = words().shared.firstMix;
@@ -146,7 +161,7 @@ function WithoutMix() {
         </Button>
       </section>
       <Contained what={due} of={house}>
-        <Errands view={undefined} day={today()} out={undefined} />
+        <Errands care={care} day={today()} />
       </Contained>
     </>
   );

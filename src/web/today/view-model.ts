@@ -5,10 +5,9 @@ import type { Household } from '../../household/model.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { nearUseBy } from '../../household/reckon/batch/near-use-by.ts';
 import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
-import { changeOverDay } from '../../household/reckon/calendar/change-over-day.ts';
+import type { CareDue } from '../../household/reckon/care/due.ts';
 import { hereAmong } from '../../household/reckon/care/here.ts';
-import { barredInUse, lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
-import { batchesInUse } from '../../household/reckon/cupboard/recall.ts';
+import { lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
 import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
 import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
@@ -19,19 +18,9 @@ import { words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { clockOf } from '../shared/words/clock.ts';
 import { named } from '../shared/words/named.ts';
-
-/** A place of the client, as its address has it. */
-export type Place = readonly string[];
-
-export interface Errand {
-  readonly key: string;
-  readonly words: string;
-  /** What the link says, and where it goes. */
-  readonly link: string;
-  readonly to: Place;
-  /** Something may be wrong, not only to be done. */
-  readonly warns?: true;
-}
+import { careErrands } from './care-words.ts';
+import { byRank, type Errand, type Place } from './errand.ts';
+import { upsetErrands } from './upset-errands.ts';
 
 export interface NextWords {
   readonly sentence: string;
@@ -72,39 +61,14 @@ export function nextOf(house: Household, view: BatchCalendar, today: Day): NextW
   return { sentence, ...placeOf(step.kind) };
 }
 
-/**
- * What needs hands today, the most pressing first.
- * @param now ISO 8601 time, UTC @param view of the mix at hand; absent where it has none
- */
-export function errandsOf(
-  house: Household,
-  view: BatchCalendar | undefined,
-  today: Day,
-  now: Moment,
-): Errand[] {
-  return [
-    ...barredInBatches(house, view),
+/** What needs hands today. @param now ISO 8601 time, UTC @param care absent while it is still worked out */
+export function errandsOf(house: Household, care: CareDue | undefined, today: Day, now: Moment): Errand[] {
+  return byRank([
+    ...(care ? [...upsetErrands(house, care, today), ...careErrands(care, today)] : []),
     ...dryingChecks(house, today, now),
     ...freezeSteps(house, today),
-    ...changingOver(house, view),
     ...pastBest(house, today),
-  ];
-}
-
-/** The change of food to the batch that was finished last, for as many days as the calendar gives it. */
-function changingOver(house: Household, view: BatchCalendar | undefined): Errand[] {
-  const present = view?.present;
-  const change = present && changeOverDay(house, present, view.under);
-  const t = words().today;
-  if (!change) return [];
-  return [
-    {
-      key: `change ${present.batch.id}`,
-      words: t.changing(present.name, change.day, change.of),
-      link: t.links.eachDay,
-      to: ['mix', 'change'],
-    },
-  ];
+  ]);
 }
 
 /** Batches that lie open on the scale: whatever else there is to do, they come first. */
@@ -114,26 +78,11 @@ export function openBatches(house: Household): Errand[] {
     .filter((b) => b.finishedAt === undefined && !b.givenUp)
     .map((b) => ({
       key: `weigh ${b.id}`,
+      rank: 'later',
       words: t.weighing(b.name, gramsMade(b), b.grams),
       link: t.links.weighOn,
       to: ['weigh', b.id],
     }));
-}
-
-function barredInBatches(house: Household, view: BatchCalendar | undefined): Errand[] {
-  const { today: t, figures: f } = words();
-  const fed = view ? batchesInUse(house, view.under) : [];
-  return barredInUse(house, fed, dayAt).map(({ lot, barred, batches }) => ({
-    key: `barred ${lot.id}`,
-    words: t.notToUse(
-      lot.name,
-      barred.why,
-      batches.map((b) => t.batchOf(b.name, f.day(dayAt(b.startedAt), barred.on))),
-    ),
-    link: t.links.reached,
-    to: ['cupboard', lot.id],
-    warns: true,
-  }));
 }
 
 function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
@@ -147,6 +96,7 @@ function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {
     return [
       {
         key: `check ${run.id}`,
+        rank: due ? 'overdue' : 'later',
         words: due ? t.checkDue(name, time) : t.checkAt(name, time),
         link: t.links.run,
         to: ['drying', run.id],
@@ -165,6 +115,7 @@ function freezeSteps(house: Household, today: Day): Errand[] {
       : [
           {
             key,
+            rank: 'later',
             words: say(named(lots.map((l) => l.name)), lots.length),
             link: t.links.freezer,
             to: FREEZER,
@@ -182,6 +133,7 @@ function pastBest(house: Household, today: Day): Errand[] {
   const { today: t, figures: f } = words();
   return lotsPastBest(house, today).map(({ id, name, bestBefore = today }) => ({
     key: `past ${id}`,
+    rank: 'later',
     words: t.pastBest(name, f.day(bestBefore, today)),
     link: t.links.pack,
     to: ['cupboard', id],
@@ -197,6 +149,7 @@ export function nearUseByErrand(name: string, batch: string, useBy: Day, today: 
   const day = f.day(useBy, today);
   return {
     key: `use-by-${batch}`,
+    rank: near === 'past' ? 'overdue' : 'later',
     words: capital(near === 'past' ? t.pastUseBy(name, day) : t.byDay(name, day)),
     link: t.links.record,
     to: ['weigh', batch],

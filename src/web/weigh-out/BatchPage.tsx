@@ -1,4 +1,5 @@
 /** One batch beside the scale, from the first gram to its record. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -23,8 +24,10 @@ import { asNamed } from '../../household/reckon/cupboard/as-named.ts';
 import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { stopOf } from '../../household/reckon/cupboard/stops.ts';
 import { lotsFor, pourLots } from '../../household/reckon/cupboard/take-from-lots.ts';
+import { handledOf } from '../../household/reckon/foods/handled.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { dayAt, today } from '../shared/today.ts';
@@ -48,6 +51,7 @@ import { WeighSheetPaper } from './papers/WeighSheetPaper.tsx';
 import { SaveLine } from './SaveLine.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
 import { Told } from './Told.tsx';
+import { UpsetWarning } from './UpsetWarning.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { afterThose, foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { useWakeLock } from './wake-lock.ts';
@@ -134,6 +138,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
         </p>
         <h1>{t.title(batch.name)}</h1>
       </header>
+      <UpsetWarning batch={batch} />
       {stop && <StopNotice stop={stop} batch={batch} id="bowl-stop" />}
     </>
   );
@@ -238,6 +243,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
             setChosen(food);
           }}
         >
+          <FoodHands food={handledOf(house, { id: next.food, name: next.name }, batch.problem.foods)} />
           <PourLots
             lots={lotsFor(kept, next.food, next.target, { day: today(), groupOf })}
             onOverruled={grow}

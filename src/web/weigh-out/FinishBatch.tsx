@@ -1,7 +1,9 @@
 /** All is poured: whether it is in range, who made it, and the end. */
+
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { FeedNote } from '../shared/hands/WeighingHands.tsx';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function FinishBatch(props: {
@@ -17,6 +19,7 @@ export function FinishBatch(props: {
     <section className="weigh-step" aria-label={t.region}>
       <h2>{t.heading(props.total)}</h2>
       {props.children}
+      <FeedNote />
       <Maker name={maker} onChange={setMaker} />
       <Button
         className="big-button weigh-poured"

@@ -1,4 +1,5 @@
 /** Before the first gram: batches of the mix to go on with, and a new one. */
+
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -14,6 +15,7 @@ import { fedMix } from '../../household/reckon/mix/eaters.ts';
 import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
+import { DustNote } from '../shared/hands/WeighingHands.tsx';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
@@ -146,6 +148,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
         <Button className="big-button" isDisabled={!ready || busy} onPress={() => void begin(true)}>
           {busy ? t.busy : t.press(grams)}
         </Button>
+        <DustNote />
         {plan?.ok && plan.value.passed.length > 0 && (
           <section className="weigh-waiting" aria-label={t.notReady}>
             <h3>{t.notReadyHeading}</h3>

@@ -120,7 +120,8 @@ export const animals = (f: Figures): Animals => ({
   },
   photo: {
     of: (name) => `Bild von ${name}`,
-    none: 'Noch kein Bild.',
+    title: 'Bild',
+    add: 'Bild hinzufügen',
     choose: 'Bild auswählen',
     other: 'Anderes Bild auswählen',
     take: 'Bild aufnehmen',

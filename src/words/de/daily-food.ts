@@ -49,6 +49,8 @@ export const dailyFood = (f: Figures): DailyFood => {
     },
     take: (g) => `${grams(g)} nehmen`,
     taken: (name, g) => `${name} bekommt jetzt ${grams(g)} am Tag.`,
+    takenLess:
+      'Das ist weniger als bisher. Wieg das Tier zwei Wochen lang alle paar Tage; nimmt es ab, geh zurück und geh in die Tierarztpraxis.',
     back: (g) => `Zurück zu ${grams(g)}`,
     backToNone: 'Zurück zu „nicht bekannt“',
     stage: {
@@ -108,6 +110,8 @@ export const dailyFood = (f: Figures): DailyFood => {
       of: (n) => `Portion ${f.number(n)}`,
       unknown: 'nicht bekannt',
       steps: (step) => `In ganzen Schritten von ${f.grams(step)}, wie die Waage sie zeigt.`,
+      coarse:
+        'Der Schritt der Waage ist grob für so wenig. Wieg das Futter einer Woche auf einmal ab und teil es nach Augenmaß auf.',
       scatter:
         'Verstreu es weit: Futter suchen ist das, was es die ganze Nacht tut. Kleine Portionen werden weniger gehortet.',
       changing: (day, of) =>
@@ -117,6 +121,11 @@ export const dailyFood = (f: Figures): DailyFood => {
       olderBatch: (name) => `${name} (bisher)`,
     },
     stop: {
+      pack: (pack, why) => `${pack} nicht füttern: nicht mehr zu verwenden (${why}).`,
+      besideUpset: (foods, name) =>
+        `${f.list(foods)}: Das hat ${name} nicht vertragen. Gib ${name} nichts davon.`,
+      besideRefused: (foods, name) =>
+        `${f.list(foods)}: Das verweigert ${name}. Was davon liegen bleibt, wurde nicht gefressen: Sieh danach.`,
       recalled: (batch, pack, why) =>
         `„${batch}“ nicht füttern: Darin ist ${pack}, und das ist nicht mehr zu verwenden (${why}).`,
       'maybe recalled': (batch, pack, why) =>

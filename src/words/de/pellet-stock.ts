@@ -15,6 +15,8 @@ export const pelletStock = (f: Figures): PelletStock => {
     lastsAbout: (n, until) => `Reicht ungefähr ${days(n)}, bis ${until}.`,
     buyBy: (day) => `Nachkaufen bis ${day}.`,
     buyNow: 'Jetzt nachkaufen.',
+    tooMuch: (grams) =>
+      `Etwa ${grams} sind bis dahin über dem Mindesthaltbarkeitsdatum und zählen nicht mit.`,
     state: {
       inUse: 'in Gebrauch: wird als Nächstes gefüttert',
       kept: 'bereit',
@@ -25,8 +27,6 @@ export const pelletStock = (f: Figures): PelletStock => {
     leftAbout: (left, all) => `etwa ${left} übrig von ${all}`,
     pack: {
       title: 'Was noch da ist',
-      known: (left) => `${left} übrig.`,
-      estimate: (left) => `Etwa ${left} übrig.`,
       fromBought: (start, day) => `Gezählt ab ${start} am ${day}, als es ins Haus kam.`,
       fromWeighed: (start, day) => `Gezählt ab ${start} am ${day}, als gewogen wurde.`,
       fed: (grams) => `${grams} sind seitdem als gefüttert notiert.`,

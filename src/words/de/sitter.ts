@@ -1,6 +1,70 @@
 import type { Sitter } from '../en/sitter.ts';
 import type { Figures } from '../figures.ts';
 
-export const sitter = (_f: Figures): Sitter => ({
+export const sitter = (f: Figures): Sitter => ({
   title: 'Für die Betreuung',
+  lead: 'Eine Seite zum Drucken: was jedes Tier bekommt, wonach zu sehen ist und wen man anruft.',
+  print: 'Karte drucken',
+  nobody: 'Hier lebt noch kein Tier, also gibt es für eine Betreuung nichts zu tun.',
+  working: 'Es wird zusammengetragen, was jedes Tier bekommt…',
+  tooLong: 'Die Karte passt nicht auf eine Seite. Kürze deine eigenen Worte.',
+  own: 'In deinen Worten',
+  ownHint: 'Gewohnheiten, wo was liegt, was nicht geöffnet werden darf. Es wird auf die Karte gedruckt.',
+  save: 'Diese Worte behalten',
+  vetMissing:
+    'Name und Nummern der Tierarztpraxis sind nicht eingetragen: Auf der Karte sind dafür Linien. <keep>Jetzt eintragen</keep>',
+  onCard: {
+    asOf: (day) => `Stand: ${day}`,
+    from: 'Von',
+    until: 'bis',
+    vet: 'Tierarztpraxis',
+    phone: 'Telefon',
+    emergency: 'Nachts und am Wochenende',
+    reach: 'Wir sind zu erreichen unter',
+    ofMix: (grams, name) => `${f.grams(grams)} „${name}“`,
+    ofOld: (grams, name) => `${f.grams(grams)} „${name}“, die Charge davor`,
+    ofFood: (grams, food) => `${f.grams(grams)} ${food}`,
+    someOf: (food) => `${food}, Gramm:`,
+    someMix: (name) => `„${name}“, Gramm:`,
+    nothingKnown: 'Was und wie viel, Gramm:',
+    together: (grams) => `zusammen ${f.grams(grams)}`,
+    weighs: (grams) => `wiegt etwa ${f.grams(grams, 0)}`,
+    never: 'Nie',
+    leaves: 'Lässt liegen',
+    sweet: 'etwas Süßes, auch kein Obst (Diabetes)',
+    conditions: {
+      pregnant: 'trächtig',
+      nursing: 'säugt: Nest in Ruhe lassen, so viel füttern, wie gefressen wird',
+      diabetes: 'neigt zu Diabetes',
+      teeth: 'Zahnprobleme: nachsehen, ob es frisst',
+      weight: 'sein Gewicht wird beobachtet',
+      old: 'alt',
+      other: 'in tierärztlicher Beobachtung',
+    },
+    everyDay: 'Jeden Tag',
+    daily: [
+      'Frisches Wasser. Gegen die Kugel der Flasche drücken: Ein Tropfen muss kommen.',
+      'Futter am Abend: abwiegen und über die Einstreu verstreuen. Ein leerer Napf heißt nicht, dass gefressen wurde; Futter wird gehortet.',
+      'Frisches Futter vom Vortag wieder herausnehmen, auch aus dem Nest, wenn es zu sehen ist.',
+      'Jedes Tier mindestens einmal am Tag laufen sehen. Am Tag nicht wecken.',
+      'Vorher und nachher Hände waschen.',
+    ],
+    look: 'Nachsehen, ob',
+    looks: [
+      'es am Abend herauskommt und läuft wie immer',
+      'es frisst, und ob Köttel da sind, trocken und geformt',
+      'Augen, Nase und After sauber und trocken sind',
+      'es ohne Geräusch atmet',
+    ],
+    call: 'Sofort die Tierarztpraxis anrufen, wenn',
+    calls: [
+      'es seit gestern nichts gefressen hat oder keine Köttel da sind',
+      'es Durchfall oder einen nassen After hat',
+      'es still liegt, sich kalt anfühlt, schwankt oder nicht zu wecken ist. Kalt und steif kann ein tiefer Schlaf sein: langsam in den Händen wärmen und anrufen',
+      'es schwer atmet, blutet, gestürzt ist oder eine Schwellung hat',
+    ],
+    nothingElse:
+      'Nichts geben, was nicht auf dieser Karte steht: nichts Süßes, keine Schokolade, nichts Gesalzenes, keine Zwiebeln, nichts von unserem Essen.',
+    words: 'In eigenen Worten',
+  },
 });

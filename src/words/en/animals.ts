@@ -118,7 +118,8 @@ export const animals = (f: Figures) => ({
   },
   photo: {
     of: (name: string) => `Picture of ${name}`,
-    none: 'No picture yet.',
+    title: 'Picture',
+    add: 'Add a picture',
     choose: 'Choose a picture',
     other: 'Choose another picture',
     take: 'Take a picture',

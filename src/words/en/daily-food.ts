@@ -49,6 +49,8 @@ export const dailyFood = (f: Figures) => {
     },
     take: (g: number) => `Take ${grams(g)}`,
     taken: (name: string, g: number) => `${name} is now fed ${grams(g)} a day.`,
+    takenLess:
+      'That is less than before. Weigh the animal every few days for two weeks; if it loses weight, go back and see a vet.',
     back: (g: number) => `Back to ${grams(g)}`,
     backToNone: 'Back to “not known”',
     stage: {
@@ -107,6 +109,8 @@ export const dailyFood = (f: Figures) => {
       of: (n: number) => `Portion ${f.number(n)}`,
       unknown: 'not known',
       steps: (step: number) => `In whole steps of ${f.grams(step)}, as the scale shows them.`,
+      coarse:
+        'The scale’s step is coarse for so little. Weigh out the food of a week at once and share it out by eye.',
       scatter:
         'Scatter it widely: searching for food is what it does all night. Small portions are hoarded less.',
       changing: (day: number, of: number) =>
@@ -116,6 +120,11 @@ export const dailyFood = (f: Figures) => {
       olderBatch: (name: string) => `${name} (before)`,
     },
     stop: {
+      pack: (pack: string, why: string) => `Do not feed ${pack}: it is not to be used any more (${why}).`,
+      besideUpset: (foods: readonly string[], name: string) =>
+        `${f.list(foods)} upset ${name}. Do not feed it to ${name}.`,
+      besideRefused: (foods: readonly string[], name: string) =>
+        `${name} refuses ${f.list(foods)}. What is left of it was not eaten: look for it.`,
       recalled: (batch: string, pack: string, why: string) =>
         `Do not feed “${batch}”: it holds ${pack}, which is not to be used any more (${why}).`,
       'maybe recalled': (batch: string, pack: string, why: string) =>

@@ -13,6 +13,7 @@ export const pelletStock = (f: Figures) => {
     lastsAbout: (n: number, until: string) => `Lasts about ${days(n)}, until ${until}.`,
     buyBy: (day: string) => `Buy more by ${day}.`,
     buyNow: 'Buy more now.',
+    tooMuch: (grams: string) => `Some ${grams} will be past its best before by then and is not counted.`,
     /** Behind a grams: how it is known. */
     state: {
       inUse: 'in use: fed next',
@@ -25,8 +26,6 @@ export const pelletStock = (f: Figures) => {
     leftAbout: (left: string, all: string) => `about ${left} left of ${all}`,
     pack: {
       title: 'What is left',
-      known: (left: string) => `${left} left.`,
-      estimate: (left: string) => `About ${left} left.`,
       fromBought: (start: string, day: string) => `Counted from ${start} on ${day}, when it came in.`,
       fromWeighed: (start: string, day: string) => `Counted from ${start} on ${day}, when it was weighed.`,
       fed: (grams: string) => `${grams} noted as fed since.`,

@@ -60,8 +60,76 @@ export const today = (f: Figures) => ({
   pastUseBy: (batch: string, day: string) =>
     `${batch} was to be used by ${day}: an estimate, but do not feed it without looking, and better make a new one.`,
   byDay: (batch: string, day: string) => `${batch} is to be used by ${day} (an estimate).`,
+  first: 'Look at this first',
+  /** Of a label that stands on many lines, the animal it is for. */
+  ofOne: (label: string, name: string) => `${label}: ${name}`,
+  care: {
+    title: 'Your animals today',
+    nothing: 'Nothing is due for your animals today.',
+    animals: 'animals',
+    feed: (parts: readonly string[]) => `Fed: ${parts.join(', ')}`,
+    ofMix: (grams: number) => `${f.grams(grams, 1)} mix`,
+    ofPellet: (grams: number) => `${f.grams(grams, 1)} pellet`,
+    ofNew: (grams: number) => `${f.grams(grams, 1)} new mix`,
+    ofOld: (grams: number) => `${f.grams(grams, 1)} old mix`,
+    ofFood: (grams: number, food: string) => `${f.grams(grams, 1)} ${food}`,
+    feedAll: (n: number) => `All ${f.number(n)} fed as planned`,
+    sayAmount: 'Say what it is fed',
+    doNotFeed: 'Do not feed: see why',
+    weigh: 'Weigh',
+    weighed: (grams: number) => `Weighed: ${f.grams(grams, 1)}`,
+    left: 'Left over',
+    leftDone: 'Left over: noted',
+    notToday: 'Not today',
+    noThanks: 'No, thanks',
+    weighAgain: (day: string) => `Time to weigh it again: last on ${day}.`,
+    weighFirst: 'It would be good to weigh it.',
+    weighWhy: {
+      alert: 'Every day, until its weight is clear.',
+      ill: (days: number) => `Every ${f.number(days)} days, for what a vet has said of it.`,
+      young: (days: number) => `Every ${f.number(days)} days while it grows.`,
+      trial: (days: number) => `Every ${f.number(days)} days while it tries a new food.`,
+      change: (days: number) => `Every ${f.number(days)} days while its food changes.`,
+      old: (days: number) => `Every ${f.number(days)} days, since it is old.`,
+    },
+    lookLeft: 'Look for what it left last night.',
+    offer: (food: string) => `Offer ${food} today.`,
+    offerGrams: (grams: number, food: string) => `Offer ${f.grams(grams, 1)} of ${food} today.`,
+    offerBeside: (food: string, known: string) => `Offer ${food} today, beside ${known}.`,
+    offerGramsBeside: (grams: number, food: string, known: string) =>
+      `Offer ${f.grams(grams, 1)} of ${food} today, beside ${known}.`,
+    planned: (day: string) => `It was planned for ${day}.`,
+    toTrial: 'Go to the new food',
+    ticked: (name: string) => `${name} is ticked off.`,
+    tickedAll: (n: number) => `${f.count(n, { one: 'animal', other: 'animals' })} ticked off.`,
+  },
+  weight: {
+    lost: (name: string, percent: number, since: string, from: number, to: number) =>
+      `${name} has lost ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
+    gained: (name: string, percent: number, since: string, from: number, to: number) =>
+      `${name} has gained ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
+    behind: (name: string, grams: number) =>
+      `${name} grows more slowly than it should: ${f.grams(grams, 1)} now.`,
+    vet: {
+      today: 'See a vet today.',
+      days: 'See a vet within days.',
+      'next visit': 'Tell the vet at the next visit.',
+    },
+    link: 'See its weights',
+  },
+  maybeBarred: (batch: string) =>
+    `${batch} may hold a pack that is not used any more: nobody noted which went in. Better feed something else until you know.`,
+  barredPack: (pack: string, why: string, animals: readonly string[]) =>
+    `${pack} is not to be used any more (${why}). ${f.list(animals)} ${f.form(animals.length, { one: 'was', other: 'were' })} fed from it, or may have been: take what is left of it away, out of hoards too.`,
+  buyPack: 'Go to the shopping list',
+  runsOut: (batch: string, day: string) => `${batch} runs out on ${day}.`,
+  runsOutToday: (batch: string) => `${batch} runs out today.`,
+  ranOut: (batch: string, day: string) =>
+    `${batch} was to run out on ${day}. Weigh what is left, or say that it is all eaten.`,
+  planNext: 'Plan the next batch',
   left: {
     title: 'What is left',
+    others: 'What is left of other batches',
     of: (batch: string) => `What is left of ${batch}`,
     weigh: (batch: string) => `Weigh what is left of ${batch}`,
     notWeighed: 'not weighed today',

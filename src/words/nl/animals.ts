@@ -118,7 +118,8 @@ export const animals = (f: Figures): Animals => ({
   },
   photo: {
     of: (name) => `Foto van ${name}`,
-    none: 'Nog geen foto.',
+    title: 'Foto',
+    add: 'Foto toevoegen',
     choose: 'Foto kiezen',
     other: 'Andere foto kiezen',
     take: 'Foto maken',

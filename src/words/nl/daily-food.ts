@@ -49,6 +49,8 @@ export const dailyFood = (f: Figures): DailyFood => {
     },
     take: (g) => `${grams(g)} nemen`,
     taken: (name, g) => `${name} krijgt nu ${grams(g)} per dag.`,
+    takenLess:
+      'Dat is minder dan eerst. Weeg het dier twee weken lang om de paar dagen; valt het af, ga dan terug en ga naar de dierenarts.',
     back: (g) => `Terug naar ${grams(g)}`,
     backToNone: 'Terug naar “niet bekend”',
     stage: {
@@ -108,6 +110,8 @@ export const dailyFood = (f: Figures): DailyFood => {
       of: (n) => `Portie ${f.number(n)}`,
       unknown: 'niet bekend',
       steps: (step) => `In hele stappen van ${f.grams(step)}, zoals de weegschaal ze toont.`,
+      coarse:
+        'De stap van de weegschaal is grof voor zo weinig. Weeg het voer van een week in één keer af en verdeel het op het oog.',
       scatter:
         'Strooi het ver uit elkaar: voer zoeken is wat het de hele nacht doet. Van kleine porties wordt minder bewaard.',
       changing: (day, of) =>
@@ -117,6 +121,11 @@ export const dailyFood = (f: Figures): DailyFood => {
       olderBatch: (name) => `${name} (vorige)`,
     },
     stop: {
+      pack: (pack, why) => `Voer ${pack} niet: het mag niet meer gebruikt worden (${why}).`,
+      besideUpset: (foods, name) =>
+        `${f.list(foods)}: dat heeft ${name} niet verdragen. Geef het niet aan ${name}.`,
+      besideRefused: (foods, name) =>
+        `${f.list(foods)}: dat weigert ${name}. Wat ervan blijft liggen, is niet gegeten: kijk ernaar.`,
       recalled: (batch, pack, why) =>
         `Voer “${batch}” niet: er zit ${pack} in, en dat mag niet meer gebruikt worden (${why}).`,
       'maybe recalled': (batch, pack, why) =>

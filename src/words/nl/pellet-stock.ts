@@ -14,6 +14,7 @@ export const pelletStock = (f: Figures): PelletStock => {
     lastsAbout: (n, until) => `Genoeg voor ongeveer ${days(n)}, tot ${until}.`,
     buyBy: (day) => `Koop bij vóór ${day}.`,
     buyNow: 'Koop nu bij.',
+    tooMuch: (grams) => `Ongeveer ${grams} is dan over de houdbaarheidsdatum en telt niet mee.`,
     state: {
       inUse: 'in gebruik: hieruit voer je nu',
       kept: 'klaar',
@@ -24,8 +25,6 @@ export const pelletStock = (f: Figures): PelletStock => {
     leftAbout: (left, all) => `nog ongeveer ${left} van ${all}`,
     pack: {
       title: 'Wat er nog is',
-      known: (left) => `Nog ${left}.`,
-      estimate: (left) => `Nog ongeveer ${left}.`,
       fromBought: (start, day) => `Geteld vanaf ${start} op ${day}, toen het binnenkwam.`,
       fromWeighed: (start, day) => `Geteld vanaf ${start} op ${day}, toen het gewogen is.`,
       fed: (grams) => `Sindsdien is ${grams} als gevoerd genoteerd.`,

@@ -1,6 +1,70 @@
 import type { Sitter } from '../en/sitter.ts';
 import type { Figures } from '../figures.ts';
 
-export const sitter = (_f: Figures): Sitter => ({
+export const sitter = (f: Figures): Sitter => ({
   title: 'Voor de oppas',
+  lead: 'Eén pagina om af te drukken: wat elk dier krijgt, waar je naar kijkt en wie je belt.',
+  print: 'Kaart afdrukken',
+  nobody: 'Hier woont nog geen dier, dus er is voor een oppas niets te doen.',
+  working: 'Er wordt verzameld wat elk dier krijgt…',
+  tooLong: 'De kaart past niet op één pagina. Maak je eigen woorden korter.',
+  own: 'In je eigen woorden',
+  ownHint: 'Gewoonten, waar alles ligt, wat dicht moet blijven. Het wordt op de kaart afgedrukt.',
+  save: 'Deze woorden bewaren',
+  vetMissing:
+    'Naam en nummers van de dierenarts zijn niet opgeschreven: op de kaart staan er lijnen voor. <keep>Schrijf ze op</keep>',
+  onCard: {
+    asOf: (day) => `Stand van ${day}`,
+    from: 'Van',
+    until: 'tot',
+    vet: 'Dierenarts',
+    phone: 'Telefoon',
+    emergency: '’s Nachts en in het weekend',
+    reach: 'Wij zijn bereikbaar op',
+    ofMix: (grams, name) => `${f.grams(grams)} “${name}”`,
+    ofOld: (grams, name) => `${f.grams(grams)} “${name}”, de vorige batch`,
+    ofFood: (grams, food) => `${f.grams(grams)} ${food}`,
+    someOf: (food) => `${food}, gram:`,
+    someMix: (name) => `“${name}”, gram:`,
+    nothingKnown: 'Wat en hoeveel, gram:',
+    together: (grams) => `samen ${f.grams(grams)}`,
+    weighs: (grams) => `weegt ongeveer ${f.grams(grams, 0)}`,
+    never: 'Nooit',
+    leaves: 'Laat liggen',
+    sweet: 'iets zoets, ook geen fruit (diabetes)',
+    conditions: {
+      pregnant: 'drachtig',
+      nursing: 'zoogt: laat het nest met rust, voer zoveel als er gegeten wordt',
+      diabetes: 'aanleg voor diabetes',
+      teeth: 'last van de tanden: kijk of het eet',
+      weight: 'het gewicht wordt in de gaten gehouden',
+      old: 'oud',
+      other: 'onder controle bij de dierenarts',
+    },
+    everyDay: 'Elke dag',
+    daily: [
+      'Vers water. Druk tegen het kogeltje van de fles: er moet een druppel komen.',
+      'Voer in de avond: weeg het af en strooi het over de bodem. Een lege bak betekent niet dat het gegeten is; voer wordt bewaard.',
+      'Haal vers voer van gisteren weer weg, ook uit het nest als je het ziet.',
+      'Zie elk dier minstens één keer per dag bewegen. Maak het overdag niet wakker.',
+      'Was vooraf en achteraf je handen.',
+    ],
+    look: 'Kijk of',
+    looks: [
+      'het ’s avonds tevoorschijn komt en loopt zoals altijd',
+      'het eet, en er keutels zijn, droog en gevormd',
+      'ogen, neus en achterste schoon en droog zijn',
+      'het ademt zonder geluid',
+    ],
+    call: 'Bel meteen de dierenarts als',
+    calls: [
+      'het sinds gisteren niet gegeten heeft, of er geen keutels zijn',
+      'het diarree of een nat achterste heeft',
+      'het stil ligt, koud aanvoelt, wankelt of niet wakker te krijgen is. Koud en stijf kan een diepe slaap zijn: warm het langzaam in je handen en bel',
+      'het zwaar ademt, bloedt, gevallen is of een zwelling heeft',
+    ],
+    nothingElse:
+      'Geef niets wat niet op deze kaart staat: niets zoets, geen chocolade, niets zouts, geen ui, niets van ons eten.',
+    words: 'In eigen woorden',
+  },
 });

@@ -103,26 +103,33 @@ describe('while food changes', () => {
 });
 
 describe('what speaks against feeding it', () => {
-  const barred = { why: 'weevils', on: '2026-03-09' };
+  const barred = { why: 'infested', on: '2026-03-09' };
   const poured = (id: string, lots: Batch['pours'][number]['lots']) =>
     batch(id, '2026-02-20', {
       pours: [{ food: 'millet', lots, target: 300, grams: 300, at: '2026-02-20T09:00:00' }],
     });
+  const millet = lot('millet', { boughtOn: '2026-02-01', barred });
+  const holding = poured('a', [{ lot: millet.id, grams: 300 }]);
 
   test('a barred pack that is in the batch, or may be', () => {
-    const millet = lot('millet', { boughtOn: '2026-02-01', barred });
-    const sure = meal({ lots: [millet], batches: [poured('a', [{ lot: millet.id, grams: 300 }])] })!;
+    const sure = meal({ lots: [millet], batches: [holding] })!;
     expect(sure.stop).toMatchObject({ why: 'recalled', batch: { id: 'a' }, lot: { id: millet.id } });
     expect(meal({ lots: [millet], batches: [poured('a', [])] })!.stop?.why).toBe('maybe recalled');
-    const sound = { ...millet, barred: undefined };
-    expect(meal({ lots: [sound], batches: [poured('a', [])] })!.stop).toBeUndefined();
+    const { barred: _, ...sound } = millet;
+    expect(meal({ lots: [sound], batches: [holding] })!.stop).toBeUndefined();
   });
 
-  test('a barred pack in the old batch, while the food changes', () => {
-    const millet = lot('millet', { boughtOn: '2026-02-01', barred });
-    const fresh = batch('b', '2026-03-08', { pours: [{ ...poured('x', []).pours[0]!, food: 'oats' }] });
-    const told = meal({ lots: [millet], batches: [poured('a', [{ lot: millet.id, grams: 300 }]), fresh] })!;
-    expect(told.stop).toMatchObject({ why: 'recalled', batch: { id: 'a' } });
+  test('the newest batch is passed over for it while an older one lasts, and so is the old one while food changes', () => {
+    const oats = [{ ...poured('x', []).pours[0]!, food: 'rolled-oats' }];
+    const older = batch('old', '2026-02-10', { pours: oats });
+    const told = meal({ lots: [millet], batches: [older, holding] })!;
+    expect(told.mix?.batch.id).toBe('old');
+    expect(told.stop).toBeUndefined();
+    const newer = batch('b', '2026-03-08', { pours: oats });
+    const changing = meal({ lots: [millet], batches: [holding, newer] })!;
+    expect(changing).toMatchObject({ mix: { batch: { id: 'b' }, grams: 6 }, change: { day: 3, part: 1 } });
+    expect(changing.old).toBeUndefined();
+    expect(changing.stop).toBeUndefined();
   });
 
   test('a food in it that upset this animal, before one it refuses; what was taken out again is not in it', () => {
@@ -141,11 +148,34 @@ describe('what speaks against feeding it', () => {
       foods: ['Millet'],
     });
     expect(meal({ batches, animals: [refusing], trials: [trial] }, refusing)!.stop?.why).toBe('upset');
-    expect(meal({ batches, trials: [{ ...trial, animalId: 'moss' }] })!.stop).toBeUndefined();
+    const animals = [bramble, moss];
+    expect(meal({ batches, animals, trials: [{ ...trial, animalId: 'moss' }] })!.stop).toBeUndefined();
     const [pour] = poured('a', []).pours;
     const out = batch('a', '2026-02-20', {
-      pours: [pour!, { ...pour!, grams: -300 }, { ...pour!, food: 'oats' }],
+      pours: [pour!, { ...pour!, grams: -300 }, { ...pour!, food: 'rolled-oats' }],
     });
     expect(meal({ batches: [out], trials: [trial] })!.stop).toBeUndefined();
+  });
+});
+
+describe('what is fed beside it', () => {
+  const batches = [batch('a', '2026-02-01')];
+  const pellet = demo.foods.find((f) => f.kind === 'pellet')!.id;
+  const pack = lot(pellet, { id: 'pack' });
+
+  test('comes from the pack in use, where packs of it are kept', () => {
+    expect(meal({ batches, lots: [pack] })!.beside[0]).toMatchObject({ food: pellet, lot: { id: 'pack' } });
+    expect(meal({ batches, lots: [] })!.beside[0]!.lot).toBeUndefined();
+  });
+
+  test('is not fed while its only pack is not to be used', () => {
+    const barred = { ...pack, barred: { why: 'recalled', on: today } };
+    const told = meal({ batches, lots: [barred] })!;
+    expect(told.stop).toMatchObject({ why: 'recalled', lot: { id: 'pack' } });
+    expect(told.stop!.batch).toBeUndefined();
+    const other = lot(pellet, { id: 'other' });
+    expect(meal({ batches, lots: [barred, other] })!.stop).toBeUndefined();
+    const gone = { ...barred, left: { grams: 0, on: today } };
+    expect(meal({ batches, lots: [gone] })!.stop).toBeUndefined();
   });
 });

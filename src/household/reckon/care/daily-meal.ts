@@ -1,5 +1,4 @@
 /** What one animal is fed on a day: of which batch, what beside it, and why it should not be fed that, if so. */
-import { reachOf } from '../../../kitchen/batch/trace.ts';
 import { feedingOf } from '../../../kitchen/feeding/feeding.ts';
 import { evenParts } from '../../../kitchen/feeding/parts-by-day.ts';
 import type { Batch, Lot } from '../../../kitchen/model.ts';
@@ -8,8 +7,11 @@ import { batchesFor, batchName } from '../batch/batches.ts';
 import { type PresentBatch, stillFed } from '../batch/present-batch.ts';
 import { changeOverDay } from '../calendar/change-over-day.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { contentsOf } from '../cupboard/contents.ts';
+import { packInUse } from '../cupboard/pellet-stock.ts';
+import { stopOf } from '../cupboard/stops.ts';
+import type { NamedFood } from '../foods/alike.ts';
 import { isHere } from './here.ts';
+import { type OutRule, refusedBy, rulesOn } from './out-foods.ts';
 
 export interface DailyMeal {
   /** The batch that is being fed, and g of it a day; g are absent where nobody has said what it is fed. */
@@ -40,13 +42,14 @@ interface BesidePart {
 }
 
 /**
- * "recalled": a barred pack is in the batch; "maybe recalled": it may be, for not every pour named its pack; "upset":
- * the batch holds a food that upset this animal; "refused": one that it refuses.
+ * "recalled": a pack in it, or of what is fed beside it, is not to be used any more; "maybe recalled": it may be in it;
+ * "upset": it holds a food that upset this animal; "refused": one that it refuses.
  */
 export interface Stop {
   readonly why: 'recalled' | 'maybe recalled' | 'upset' | 'refused';
-  readonly batch: Batch;
-  /** The barred pack. */
+  /** The batch that it is about; absent where it is what is fed beside it. */
+  readonly batch?: Batch;
+  /** The pack that is not to be used any more. */
   readonly lot?: Lot;
   /** The foods, by name. */
   readonly foods: readonly string[];
@@ -55,8 +58,8 @@ export interface Stop {
 type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'> & Partial<Pick<Circumstances, 'table'>>;
 
 /**
- * By the batch that was finished last of all that are fed to it. While its food changes, part of that comes from the
- * batch before, as long as that lasts.
+ * By the batch that was finished last of all that are fed to it; by an older one that still lasts where a pack in that is
+ * not to be used any more. While its food changes, part of that comes from the batch before, as long as that lasts.
  * @returns undefined where no batch is fed to it, and for an animal that is gone
  */
 export function dailyMeal(house: Household, animal: Animal, under: Under): DailyMeal | undefined {
@@ -64,17 +67,23 @@ export function dailyMeal(house: Household, animal: Animal, under: Under): Daily
   const own = house.batches
     .filter((b) => !b.givenUp && b.animalIds.includes(animal.id))
     .sort((a, b) => (a.startedAt < b.startedAt ? -1 : 1));
-  const [present, before] = stillFed(house, own, under);
+  const fed = stillFed(house, own, under);
+  const sound = fed.filter(({ batch }) => !stopOf(house, batch, under.dayAt)?.sure);
+  const [present, before] = sound.length > 0 ? sound : fed;
   if (!present) return undefined;
   const day = changeOverDay(house, present, under);
   const part = (day && before && evenParts(day.of)[day.day - 1]) ?? 1;
   const now = fedOf(house, animal, present, under, part);
   const old = before && part < 1 ? fedOf(house, animal, before, under, 1 - part) : undefined;
   const batches = [present.batch, ...(old ? [old.mix.batch] : [])];
-  const stop = stopOf(house, animal, batches, under);
+  const beside = (old ? together(now.beside, old.beside) : now.beside).map((part): BesidePart => {
+    const lot = packInUse(house, part.food, under.today);
+    return lot ? { ...part, lot } : part;
+  });
+  const stop = againstIt(house, animal, batches, beside, under);
   return {
     mix: now.mix,
-    beside: old ? together(now.beside, old.beside) : now.beside,
+    beside,
     ...(old && { old: old.mix }),
     ...(day && { change: { ...day, part } }),
     ...(stop && { stop }),
@@ -125,43 +134,66 @@ function together(now: readonly BesidePart[], old: readonly BesidePart[]): Besid
   });
 }
 
-/** What speaks against feeding it these batches, the most pressing alone. */
-function stopOf(
+/** What speaks against feeding it that, the most pressing alone. */
+function againstIt(
   house: Household,
   animal: Animal,
   batches: readonly Batch[],
+  beside: readonly BesidePart[],
   { dayAt }: Under,
 ): Stop | undefined {
-  const reached = house.lots
-    .filter((lot) => lot.barred)
-    .map((lot) => ({ lot, reach: reachOf(lot.id, contentsOf(house), dayAt) }));
-  const holding = (foods: ReadonlySet<string>, batch: Batch) =>
-    batch.problem.foods.filter(
-      (f) => inBatch(batch).has(f.id) && (foods.has(f.id) || (f.ref !== undefined && foods.has(f.ref))),
-    );
-  const upset = new Set(
-    house.trials
-      .filter((t) => t.animalId === animal.id && t.offerings.some((o) => o.seen === 'upset'))
-      .map((t) => t.food),
-  );
-  const refused = new Set(animal.refuses);
-  const found = batches.flatMap((batch): Stop[] => {
-    const sure = reached.find(({ reach }) => reach.batches.some((b) => b.batch.id === batch.id));
-    const maybe = reached.find(({ reach }) => reach.maybe.some((b) => b.id === batch.id));
-    const foods = (of: ReadonlySet<string>) => holding(of, batch).map((f) => f.name ?? f.id);
+  const out = refusedBy(house, animal);
+  const falling = (foods: readonly NamedFood[], why: readonly OutRule['why'][]) =>
+    foods.filter((f) => rulesOn(out, f).some((r) => why.includes(r.why))).map((f) => f.name ?? f.id);
+  const because = (foods: readonly NamedFood[], batch?: Batch): Stop[] => {
+    const upset = falling(foods, ['upset']);
+    const refused = falling(foods, ['list', 'refused']);
     return [
-      ...(sure ? [{ why: 'recalled' as const, batch, lot: sure.lot, foods: [sure.lot.name] }] : []),
-      ...(maybe ? [{ why: 'maybe recalled' as const, batch, lot: maybe.lot, foods: [maybe.lot.name] }] : []),
-      ...(foods(upset).length > 0 ? [{ why: 'upset' as const, batch, foods: foods(upset) }] : []),
-      ...(foods(refused).length > 0 ? [{ why: 'refused' as const, batch, foods: foods(refused) }] : []),
+      ...(upset.length > 0 ? [{ why: 'upset' as const, ...(batch && { batch }), foods: upset }] : []),
+      ...(refused.length > 0 ? [{ why: 'refused' as const, ...(batch && { batch }), foods: refused }] : []),
     ];
-  });
+  };
+  const found = [
+    ...batches.flatMap((batch): Stop[] => {
+      const stop = stopOf(house, batch, dayAt);
+      const lot = stop?.lots[0]?.lot;
+      const inIt = poured(batch);
+      return [
+        ...(stop && lot
+          ? [
+              {
+                why: stop.sure ? ('recalled' as const) : ('maybe recalled' as const),
+                batch,
+                lot,
+                foods: [lot.name],
+              },
+            ]
+          : []),
+        ...because(
+          batch.problem.foods.filter((f) => inIt.has(f.id)),
+          batch,
+        ),
+      ];
+    }),
+    ...beside.flatMap((part): Stop[] => {
+      const barred = part.lot ? undefined : barredPack(house, part.food);
+      return [
+        ...(barred ? [{ why: 'recalled' as const, lot: barred, foods: [part.name] }] : []),
+        ...because([{ id: part.food, name: part.name }]),
+      ];
+    }),
+  ];
   const order: readonly Stop['why'][] = ['recalled', 'maybe recalled', 'upset', 'refused'];
   return order.flatMap((why) => found.find((s) => s.why === why) ?? [])[0];
 }
 
+/** A pack of a food that is not to be used any more, where something of it is still there. */
+function barredPack({ lots }: Household, food: string): Lot | undefined {
+  return lots.find((l) => l.food === food && l.barred !== undefined && l.left?.grams !== 0);
+}
+
 /** Ids of the foods that lie in it. */
-function inBatch(batch: Batch): ReadonlySet<string> {
+function poured(batch: Batch): ReadonlySet<string> {
   const grams = new Map<string, number>();
   for (const p of batch.pours) grams.set(p.food, (grams.get(p.food) ?? 0) + p.grams);
   return new Set([...grams].flatMap(([food, g]) => (g > 0 ? [food] : [])));

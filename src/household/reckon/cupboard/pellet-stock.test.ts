@@ -58,7 +58,7 @@ describe('packs of pellets', () => {
     expect(pelletStock(kept, PELLET, under(today))).toMatchObject({
       left: 487,
       estimated: true,
-      packs: [{ start: 500, fed: 7, estimated: 6, left: 487, state: 'in use' }],
+      packs: [{ start: 500, fed: 7, estimated: 6, left: 487, state: 'in-use' }],
     });
   });
 
@@ -74,6 +74,20 @@ describe('packs of pellets', () => {
       estimated: false,
       runsOut: { day: '2026-03-19' },
     });
+  });
+
+  it('count only what is eaten before its best before', () => {
+    // 6 g a day from 10 to 20 March: 11 days.
+    const short = pack('a', { boughtOn: today, bestBefore: '2026-03-20' });
+    const one = pelletStock(house({ lots: [short] }), PELLET, under(today));
+    expect(one).toMatchObject({ left: 500, days: 11, runsOut: { day: '2026-03-21' } });
+    expect(one.tooMuch).toBeCloseTo(434, 9);
+    const both = pelletStock(
+      house({ lots: [short, pack('b', { boughtOn: today, grams: 60 })] }),
+      PELLET,
+      under(today),
+    );
+    expect(both).toMatchObject({ days: 21, runsOut: { day: '2026-03-31' } });
   });
 
   it('do not run out a day sooner once today’s food is ticked off', () => {
@@ -141,7 +155,8 @@ describe('the pack in use', () => {
 describe('grams of packs', () => {
   const days = Array.from({ length: 12 }, (_, i) => plusDays('2026-03-01', i));
   const day = fc.constantFrom(...days);
-  const grams = fc.double({ min: 0.5, max: 60, noNaN: true });
+  const tenths = (least: number, most: number) => fc.integer({ min: least, max: most }).map((n) => n / 10);
+  const grams = tenths(5, 600);
   const drawn = fc.record({
     packs: fc.array(
       fc.record({
@@ -157,7 +172,7 @@ describe('grams of packs', () => {
     notes: fc.uniqueArray(
       fc.record({
         on: fc.constantFrom(...days.slice(0, 10)),
-        grams: fc.double({ min: 0, max: 20, noNaN: true }),
+        grams: tenths(0, 900),
         from: fc.option(fc.nat(4)),
       }),
       { maxLength: 8, selector: (n) => n.on },

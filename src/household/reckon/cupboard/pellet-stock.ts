@@ -8,9 +8,10 @@
  */
 
 import { leftOver } from '../../../kitchen/cupboard/cupboard.ts';
-import { plusDays } from '../../../kitchen/days.ts';
+import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import { type RunsOut, runsOut, wholeDays } from '../../../kitchen/feeding/runs-out.ts';
 import type { Day, Lot } from '../../../kitchen/model.ts';
+import { CRUMB } from '../../../kitchen/tolerances.ts';
 import { words } from '../../../words/words.ts';
 import type { Household } from '../../model.ts';
 import { isHere } from '../care/here.ts';
@@ -26,8 +27,8 @@ const BUY_AHEAD_DAYS = 7;
 const FURTHEST_DAYS = 11_000;
 
 export interface PelletPack extends PackStanding {
-  /** "in use": the next meal comes from it; "kept": waits its turn. */
-  readonly state: 'in use' | 'kept' | 'past' | 'barred' | 'empty';
+  /** "in-use": the next meal comes from it; "kept": waits its turn. */
+  readonly state: 'in-use' | 'kept' | 'past' | 'barred' | 'empty';
 }
 
 export interface PelletStock {
@@ -47,6 +48,8 @@ export interface PelletStock {
   /** Whole days that it lasts from today on, and the day by which the next pack is to be bought. */
   readonly days?: number;
   readonly buyBy?: Day;
+  /** g that will be past their best before by then: they are not counted. Absent where there are none. */
+  readonly tooMuch?: number;
 }
 
 /** Every food fed from packs that somebody eats or of which a pack is kept, by name. */
@@ -65,10 +68,9 @@ export function pelletStock(house: Household, food: string, under: PackCircumsta
   const packs = inOrder(packStandings(house, food, all, today), today)
     .map((p): PelletPack => ({ ...p, state: stateOf(p, inUse, today) }))
     .sort((a, b) => PLACES.indexOf(a.state) - PLACES.indexOf(b.state));
-  const usable = packs.filter((p) => p.state === 'in use' || p.state === 'kept');
-  const dawn = usable.reduce((sum, p) => sum + p.atDawn, 0);
+  const usable = packs.filter((p) => p.state === 'in-use' || p.state === 'kept');
   const name = foodsBeside(house).find((f) => f.id === food)?.name ?? packs[0]?.lot.name ?? food;
-  const lasts = packs.length > 0 ? lasting(name, dawn, eaters, today) : {};
+  const lasts = packs.length > 0 ? lasting(name, usable, eaters, today) : {};
   return {
     food,
     name,
@@ -102,28 +104,30 @@ export function packInUse(
   return inOrder(there, today)[0]?.lot;
 }
 
-const PLACES: readonly PelletPack['state'][] = ['in use', 'kept', 'past', 'barred', 'empty'];
+const PLACES: readonly PelletPack['state'][] = ['in-use', 'kept', 'past', 'barred', 'empty'];
 
 function stateOf({ lot, left }: PackStanding, inUse: Lot | undefined, today: Day): PelletPack['state'] {
   if (lot.barred) return 'barred';
-  if (lot.id === inUse?.id) return 'in use';
+  if (lot.id === inUse?.id) return 'in-use';
   if (left === 0) return 'empty';
   return isPastBest(lot, today) ? 'past' : 'kept';
 }
 
-/** Until when grams last. @param grams when today began */
+/** Until when packs last. @param packs that may be fed, in the order in which they are */
 function lasting(
   name: string,
-  grams: number,
+  packs: readonly PelletPack[],
   eaters: readonly PelletEater[],
   today: Day,
-): Pick<PelletStock, 'runsOut' | 'days' | 'buyBy'> {
+): Pick<PelletStock, 'runsOut' | 'days' | 'buyBy' | 'tooMuch'> {
   const eating = eaters.filter((e) => e.grams !== 0);
   if (eating.length === 0) {
     const sentence = words().pelletStock.nobodyEats(name);
     return { runsOut: { status: 'unknown', missing: [sentence], sentence } };
   }
   const gramsADay = eating.reduce((sum, e) => sum + (e.grams ?? 0), 0);
+  const there = packs.reduce((sum, p) => sum + p.atDawn, 0);
+  const grams = eating.every((e) => e.grams !== undefined) ? eatenInTime(packs, gramsADay, today) : there;
   if (gramsADay > 0 && grams / gramsADay > FURTHEST_DAYS) {
     const sentence = words().pelletStock.lastsLong(name);
     return { runsOut: { status: 'unknown', missing: [], sentence } };
@@ -141,5 +145,20 @@ function lasting(
   if (runs.status === 'unknown') return { runsOut: runs };
   const days = wholeDays(grams, runs.gramsADay);
   const ahead = plusDays(runs.day, -BUY_AHEAD_DAYS);
-  return { runsOut: runs, days, buyBy: ahead < today ? today : ahead };
+  return {
+    runsOut: runs,
+    days,
+    buyBy: ahead < today ? today : ahead,
+    ...(there - grams > CRUMB && { tooMuch: there - grams }),
+  };
+}
+
+/** g of packs that are eaten before they are past their best before, one after the other. */
+function eatenInTime(packs: readonly PelletPack[], gramsADay: number, today: Day): number {
+  let days = 0;
+  for (const { lot, atDawn } of packs) {
+    const good = lot.bestBefore === undefined ? Infinity : daysBetween(today, lot.bestBefore) + 1;
+    days += Math.max(0, Math.min(atDawn / gramsADay, good - days));
+  }
+  return days * gramsADay;
 }

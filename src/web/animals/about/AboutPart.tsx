@@ -27,7 +27,6 @@ export function AboutPart({ animal, onEdit }: { animal: Animal; onEdit(): void }
   return (
     <>
       <AnimalFacts animal={animal} />
-      <AnimalPhoto animal={animal} />
       <div className="button-row">
         <Button className="button" onPress={onEdit}>
           {t.edit}
@@ -53,9 +52,10 @@ export function AboutPart({ animal, onEdit }: { animal: Animal; onEdit(): void }
         />
       )}
       {open === 'delete' && <Asking animal={animal} onKeep={() => setOpen(undefined)} />}
+      <AnimalPhoto animal={animal} />
       <AnimalConditions animal={animal} />
       {!animal.gone && <AnimalMixes animal={animal} />}
-      <AnimalRefusals animal={animal} />
+      {(!animal.gone || animal.refuses.length > 0) && <AnimalRefusals animal={animal} />}
     </>
   );
 }

@@ -47,6 +47,8 @@ export function AnimalFacts({ animal }: { animal: Animal }) {
         <Named name={t.last}>
           {last ? (
             t.lastOn(last.grams, dayAt(last.at), today())
+          ) : animal.gone ? (
+            t.notKnown
           ) : (
             <Sentence
               of={t.never}

@@ -82,7 +82,8 @@ export function AnimalPhoto({ animal }: { animal: Animal }) {
   );
 
   return (
-    <div className="animal-photo">
+    <details className="animal-photo">
+      <summary>{photo ? t.title : t.add}</summary>
       <div className="picture-files">
         {field(photo ? t.other : t.choose, false)}
         {field(t.take, true)}
@@ -106,6 +107,6 @@ export function AnimalPhoto({ animal }: { animal: Animal }) {
         </p>
       )}
       <Failed error={save.error ?? erase.error} />
-    </div>
+    </details>
   );
 }

@@ -28,7 +28,9 @@ export function AmountPicture({
           <li key={row.key} className={`amount-row ${row.kind}`}>
             <div className="amount-head">
               <h4>{row.name}</h4>
-              {row.span && <b>{t.span(row.span.low, row.span.high)}</b>}
+              {row.span && (
+                <b>{row.kind === 'fed' ? f.grams(row.span.low, 1) : t.span(row.span.low, row.span.high)}</b>
+              )}
             </div>
             {row.span && (
               <div className="amount-track" aria-hidden="true">

@@ -1,6 +1,7 @@
 /** What it is fed a day, how much that may be, today's portions, and how long the food lasts. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { conditionsNow } from '../../../care/animal/conditions.ts';
 import { speciesKind } from '../../../care/animal/species.ts';
 import { type DailyAmount, dailyAmount, standingOf } from '../../../care/feeding/daily-amount.ts';
 import type { RationEnergy } from '../../../care/feeding/ration-energy.ts';
@@ -39,7 +40,6 @@ export function FoodPart({ animal }: { animal: Animal }) {
     kind: speciesKind(animal.species),
     lifeStage: animal.lifeStage,
     conditions: animal.conditions ?? [],
-    today: today(),
     ...(weight !== undefined && { weight }),
     ...(energy && { energy }),
     ...(animal.wheel !== undefined && { wheel: animal.wheel }),
@@ -62,7 +62,7 @@ export function FoodPart({ animal }: { animal: Animal }) {
         {standing === 'under' && !losing && <p>{t.standing.under(animal.name)}</p>}
         {(standing === 'within' || standing === 'over') && <p>{t.standing[standing]}</p>}
         {isStage && <p>{t.stage[amount.stage as keyof typeof t.stage]}</p>}
-        {(animal.conditions ?? []).length > 0 && <p className="hint">{t.vetFirst}</p>}
+        {conditionsNow(animal).length > 0 && <p className="hint">{t.vetFirst}</p>}
         {working || !under ? (
           <p role="status" className="hint">
             {t.missing.working}
@@ -88,7 +88,7 @@ export function FoodPart({ animal }: { animal: Animal }) {
       </section>
       <section aria-label={t.lasts.title}>
         <h3>{t.lasts.title}</h3>
-        {under && <SupplyLines supply={supply} />}
+        {under && <SupplyLines supply={supply} under={under} />}
       </section>
       <section aria-label={t.cautions.title}>
         <h3>{t.cautions.title}</h3>
@@ -132,6 +132,9 @@ function Fed({ animal, rows }: { animal: Animal; rows: ReturnType<typeof amountR
           </Button>
         )}
       </p>
+      {before?.grams !== undefined && dailyGrams !== undefined && dailyGrams < before.grams && (
+        <p className="notice-line">{t.takenLess}</p>
+      )}
       <Failed error={save.error} />
       <AmountPicture
         rows={rows}

@@ -7,6 +7,9 @@ import { words } from '../../../words/words.ts';
 import { Radios } from '../../shared/Radios.tsx';
 import { StopLine } from './StopLine.tsx';
 
+/** Below so many steps of the scale a day's food is weighed too roughly (common practice, no source). */
+const COARSE = 10;
+
 const TIMES = ['1', '2', '3'] as const;
 
 export function TodaysPortions({ animal, meal }: { animal: Animal; meal: DailyMeal | undefined }) {
@@ -37,7 +40,7 @@ export function TodaysPortions({ animal, meal }: { animal: Animal; meal: DailyMe
             : t.changingNoOld(meal.change.day, meal.change.of)}
         </p>
       )}
-      {known.length > 0 && (
+      {known.length > 0 && meal.stop?.why !== 'recalled' && (
         <>
           <Radios
             className="portion-times"
@@ -86,6 +89,7 @@ export function TodaysPortions({ animal, meal }: { animal: Animal; meal: DailyMe
             </tbody>
           </table>
           <p className="hint">{t.steps(step)}</p>
+          {sum(known) < COARSE * step && <p className="hint">{t.coarse}</p>}
         </>
       )}
       <p className="hint">{t.scatter}</p>

@@ -26,11 +26,11 @@ export function amountRows(
 ): AmountRow[] {
   const t = words().dailyFood;
   const { equation, intake, common } = amount;
-  // What a stage asks for is in the range already.
-  const wheel = amount.raises.find((r) => r.what === 'wheel')?.times;
+  // Who nurses eats as much as it likes: there is no middle to go by.
+  const nurses = amount.stage === 'nursing' || amount.stage === 'breeding';
   const rows: AmountRow[] = [];
   if (equation && weight !== undefined) {
-    const upTo = wheel && equation.fed.high * wheel.high;
+    const { raisedTo: upTo } = equation;
     rows.push({
       key: 'equation',
       name: t.rows.equation,
@@ -41,7 +41,7 @@ export function amountRows(
         ...(equation.estimate ? [t.notes.estimate] : []),
         ...(upTo === undefined ? [] : [t.notes.upTo(upTo)]),
       ],
-      take: handy((equation.fed.low + equation.fed.high) / 2),
+      ...(!nurses && { take: handy((equation.fed.low + equation.fed.high) / 2) }),
       kind: 'published',
     });
   }

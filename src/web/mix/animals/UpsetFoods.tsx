@@ -6,12 +6,12 @@ import { type OutRule, outRules, rulesOn } from '../../../household/reckon/care/
 import type { OutOfMix } from '../../../household/reckon/mix/eaters.ts';
 import { words } from '../../../words/words.ts';
 import { Failed } from '../../shared/Failed.tsx';
+import { GoAhead } from '../../shared/go-ahead/GoAhead.tsx';
 import { linkTo } from '../../shared/route.ts';
 import { today } from '../../shared/today.ts';
 import { Sentence } from '../../shared/words/Sentence.tsx';
 import { useSave } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
-import { GoAhead } from '../foods/GoAhead.tsx';
 import '../foods/HurtLines.css';
 
 interface Props {

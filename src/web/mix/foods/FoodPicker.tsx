@@ -1,5 +1,7 @@
 /** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
+
 import { useState } from 'react';
+import { printedTexts } from '../../../foods/evidence.ts';
 import { tableNote } from '../../../foods/food-name.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix, OwnFood } from '../../../household/model.ts';
@@ -53,10 +55,12 @@ function Finder({ mix, out, own, onAdd }: Props) {
   const offers = [
     ...mine.map((f) => ({
       ...offered(f.id, f.name, f.group, t.own),
+      handled: () => ({ name: f.name, lists: printedTexts(f.evidence) }),
       take: () => onAdd(ingredientFromOwn(f)),
     })),
     ...found.map((f) => ({
       ...offered(f.ref, f.name, f.group, f.plain ? '' : tableNote(f)),
+      handled: () => f,
       take: () => onAdd(ingredientFromReference(f)),
     })),
   ];

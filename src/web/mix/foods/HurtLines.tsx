@@ -11,12 +11,12 @@ import { withGoneAhead } from '../../../household/reckon/mix/go-ahead.ts';
 import { patchFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
+import { GoAhead } from '../../shared/go-ahead/GoAhead.tsx';
 import { today } from '../../shared/today.ts';
 import { useKitchen } from '../../store/kitchen.ts';
 import { useReferenceFoods } from '../../worker/engine.ts';
 import { OwnLimits } from '../limits/OwnLimits.tsx';
 import type { FormulationView } from '../useFormulation.ts';
-import { GoAhead } from './GoAhead.tsx';
 import { listedFoods, neverFed } from './hurts.ts';
 import './HurtLines.css';
 

@@ -9,7 +9,7 @@ import { CautionWords } from '../../shared/CautionWords.tsx';
 import { today } from '../../shared/today.ts';
 import type { FormulationView } from '../useFormulation.ts';
 import '../../shared/styles/cautions.css';
-import { GoAhead } from './GoAhead.tsx';
+import { GoAhead } from '../../shared/go-ahead/GoAhead.tsx';
 import './MixCautions.css';
 
 export function MixCautions({

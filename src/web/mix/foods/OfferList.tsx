@@ -1,7 +1,10 @@
 /** Foods to choose from: a search field that keeps the keyboard, and a list in which each can be taken by one press. */
+
 import { useRef, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
+import type { Handled } from '../../../care/hands/allergens.ts';
 import { words } from '../../../words/words.ts';
+import { AllergyMark } from '../../shared/hands/AllergyMark.tsx';
 import { useParts } from '../../shared/parts.tsx';
 import '../../shared/styles/offers.css';
 
@@ -14,6 +17,8 @@ interface OfferedFood {
   readonly there?: string;
   /** Why not, where it cannot be taken though it is not there. */
   readonly barred?: boolean;
+  /** For the keeper's own allergies; absent where it is no single food. */
+  handled?(): Handled;
   take(): void;
 }
 
@@ -74,11 +79,12 @@ export function OfferList({ query, placeholder, searching, note, offers, onQuery
       <div className="offers-scroll">
         <ul className="offers">
           {parts.shown.map((offer) => {
-            const { id, name, note, there, barred } = offer;
+            const { id, name, note, there, barred, handled } = offer;
             return (
               <li key={id}>
                 <span className="offer-name">
                   {name} <small>{note}</small>
+                  {handled && <AllergyMark food={handled} />}
                 </span>
                 <Button
                   className="button small"

@@ -1,0 +1,57 @@
+/** What is due of animals and batches, worked out once for all parts of the page. */
+import { useMemo } from 'react';
+import { type CareDue, careDue } from '../../household/reckon/care/due.ts';
+import { mayBeFed } from '../../household/reckon/care/present-batches.ts';
+import type { Day } from '../../kitchen/model.ts';
+import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
+import { dayAt } from '../shared/today.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
+import { useReferenceTable } from '../worker/engine.ts';
+
+/** Throws, where it does, in the part of the page that asks. Undefined while what is fed is still worked out. */
+export type AskDue = () => CareDue | undefined;
+
+export function useCareDue(day: Day): AskDue {
+  const { house } = useMixDraft();
+  const { animals, batches } = house;
+  const problems = useMemo(() => {
+    const under = { today: day, dayAt };
+    return once(() => mayBeFed({ animals, batches }, under).map(({ batch }) => batch.problem));
+  }, [animals, batches, day]);
+  const asked = orNone(problems);
+  const { chosenFor, working } = useChosenShares(asked);
+  const { foods: table, lookedUp } = useReferenceTable(
+    asked.flatMap((p) => p.beside.flatMap((food) => food.ref ?? [])),
+  );
+  return useMemo(
+    () =>
+      once(() => {
+        problems();
+        return working || !lookedUp ? undefined : careDue(house, { today: day, dayAt, chosenFor, table });
+      }),
+    [house, day, chosenFor, table, working, lookedUp, problems],
+  );
+}
+
+/** The answer, or the fault, of the first time. */
+function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | { readonly fault: unknown } | undefined;
+  return () => {
+    if (!done)
+      try {
+        done = { value: work() };
+      } catch (fault) {
+        done = { fault };
+      }
+    if ('fault' in done) throw done.fault;
+    return done.value;
+  };
+}
+
+function orNone<T>(ask: () => readonly T[]): readonly T[] {
+  try {
+    return ask();
+  } catch {
+    return [];
+  }
+}
