@@ -87,7 +87,7 @@ describe('for today', () => {
     const lots = [lot('millet', { barred: { why: 'infested', on: '2026-03-09' } })];
     expect(errands(house({ lots, batches: [batch] }))[0]).toMatchObject({
       words:
-        'millet is not to be used any more (infested) and went into First mix of 1 March. Do not feed it before you have looked into it.',
+        'millet is not to be used any more (insects in it) and went into First mix of 1 March. Do not feed it before you have looked into it.',
       to: ['cupboard', 'lot-millet'],
       warns: true,
     });
