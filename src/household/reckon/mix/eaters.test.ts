@@ -171,3 +171,23 @@ describe('what trials say', () => {
     expect(fed(house(old, later), hers).out).toEqual({});
   });
 });
+
+test('an animal that is gone refuses nothing any more; what upset it stays out until the keeper goes ahead', () => {
+  const gone = { ...nut, gone: { how: 'died', on: '2026-03-01' } } as const;
+  const upset: Trial = {
+    id: 't',
+    animalId: 'nut',
+    food: 'sr28:11124',
+    name: 'Carrot',
+    days: [],
+    offerings: [{ on: '2026-02-01', seen: 'upset' }],
+  };
+  const both = { ...mix, animalIds: [bramble.id, 'nut'] };
+  const out = (trial: Trial) =>
+    Object.keys(
+      withAnimals(both, bringingOf({ ...demo, animals: [bramble, gone], trials: [trial] }, both, PROFILES))
+        .out,
+    );
+  expect(out(upset)).toEqual(['carrot-dried']);
+  expect(out({ ...upset, others: { note: 'Fine.', on: '2026-03-02' } })).toEqual([]);
+});
