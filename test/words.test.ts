@@ -28,6 +28,7 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/household/hosted.ts', 'SQL, and what the terminal says of a database that is not opened'],
   ['src/web/store/device-name.ts', 'names of browsers and systems'],
   ['src/household/exchange/csv-tables.ts', 'headings of files that other programs read'],
+  ['src/household/exchange/csv-care.ts', 'headings of files that other programs read'],
   ['src/household/exchange/table/words.ts', 'words that are recognised in tables'],
   ['src/words/', 'the catalogue itself'],
   ['src/care/hands/allergen-words.ts', 'words that are recognised in names and lists, and never said'],

@@ -38,7 +38,7 @@ export const SIMULATED: Readonly<Partial<Record<SpeciesKind, readonly [low: numb
 };
 
 export type Often = 'daily' | 'every few days' | 'weekly';
-export type SeasonShape = 'none' | 'cosine' | 'linear' | 'steep';
+export type SeasonShape = 'none' | 'cosine' | 'linear' | 'steep' | 'year';
 
 export interface Simulation {
   readonly seed: number;
@@ -152,13 +152,13 @@ export function mistype(grams: number, random: () => number): number {
 /** Logarithm that a winter white's autumn takes: 32 % from the first of August to the shortest days, back by April. */
 function season(shape: SeasonShape, day: number): number {
   if (shape === 'none') return 0;
-  const ofYear = ((((day - dayNumber('1970-08-01')) % 365.2425) + 365.2425) % 365.2425) | 0;
+  const ofYear = Math.floor((((day - dayNumber('1970-07-01')) % 365.2425) + 365.2425) % 365.2425);
   const depth = Math.log(1 - 0.32);
-  const down = { cosine: [0, 150], linear: [0, 138], steep: [45, 84] }[shape];
+  const down = { cosine: [31, 150], linear: [31, 138], steep: [62, 105], year: [20, 183] }[shape];
   const [begin = 0, length = 150] = down;
-  const up = [175, 75] as const;
+  const up = shape === 'year' ? [203, 162] : [206, 120];
   const part = (x: number) => (shape === 'linear' ? x : (1 - Math.cos(Math.PI * x)) / 2);
   const fallen = part(Math.min(1, Math.max(0, (ofYear - begin) / length)));
-  const risen = part(Math.min(1, Math.max(0, (ofYear - up[0]) / up[1])));
+  const risen = part(Math.min(1, Math.max(0, (ofYear - (up[0] ?? 0)) / (up[1] ?? 1))));
   return depth * (fallen - risen);
 }

@@ -18,6 +18,12 @@ it('makes a household of ten years that the server accepts', () => {
     dryingRuns: 150,
     batches: 500,
     kitchen: 1,
+    weighings: 15_644,
+    feedings: 18_250,
+    trials: 60,
+    notes: 400,
+    photos: 5,
+    keeper: 1,
   });
   expect(householdSchema.parse(house)).toEqual(house);
 });
@@ -30,6 +36,12 @@ it('refers only to what is there, each thing with an id of its own', () => {
   for (const mix of house.mixes) expect(mix.animalIds.every((id) => there('animals', id))).toBe(true);
   for (const version of house.versions) expect(there('mixes', version.mixId)).toBe(true);
   for (const run of house.dryingRuns) expect(there('lots', run.lot)).toBe(true);
+  for (const of of [house.weighings, house.feedings, house.trials, house.notes])
+    expect(of.every(({ animalId }) => there('animals', animalId))).toBe(true);
+  for (const { mix } of house.feedings)
+    expect(mix?.batchId === undefined || there('batches', mix.batchId)).toBe(true);
+  expect(house.feedings.filter((f) => f.mix?.batchId !== undefined).length).toBeGreaterThan(17_000);
+  expect(house.photos.every(({ id }) => there('animals', id))).toBe(true);
   for (const batch of house.batches) {
     expect(batch.animalIds.every((id) => there('animals', id))).toBe(true);
     const foods = new Set(batch.problem.foods.map((f) => f.id));

@@ -1,11 +1,12 @@
 /**
- * An invented household after ten years of keeping, for tests and benches: five animals and what they were fed, week by
- * week. Made from the demonstration, by counting alone: the same arguments give the same household.
+ * An invented household after ten years of keeping, for tests and benches: five animals, what they were fed week by week,
+ * and what was written down of them day by day. Made from the demonstration, by counting alone: the same arguments give the same household.
  */
 import { demoHousehold } from '../../src/household/demo.ts';
 import type { Animal, Household, Mix, MixVersion, OwnFood } from '../../src/household/model.ts';
 import { plusDays } from '../../src/kitchen/days.ts';
 import type { Batch, Day, DryingRun, FreezeStep, Lot, Offer, Pour } from '../../src/kitchen/model.ts';
+import { careOf } from './ten-years-care.ts';
 
 /** How many there are of each in the household of size 1. */
 const COUNTS = {
@@ -16,6 +17,8 @@ const COUNTS = {
   versions: 200,
   dryingRuns: 150,
   offers: 300,
+  trials: 60,
+  notes: 400,
 } as const;
 type Counts = Record<keyof typeof COUNTS, number>;
 
@@ -46,7 +49,10 @@ export function tenYears({ size = 1, until = '2026-03-10' }: { size?: number; un
   const [pellet, first, bramble] = [demo.foods[0], demo.mixes[0], demo.animals[0]];
   if (!pellet || !first || !bramble) throw new Error('the demonstration lacks a pellet, a mix or an animal');
   const animals = ANIMALS.map(
-    (name, i): Animal => (i === 0 ? bramble : { ...bramble, id: `animal-${i}`, name, dailyGrams: 9 + i }),
+    (name, i): Animal => ({
+      ...(i === 0 ? bramble : { ...bramble, id: `animal-${i}`, name, dailyGrams: 9 + i }),
+      born: { on: plusDays(until, -500 - 30 * i), about: true },
+    }),
   );
   const own = Array.from({ length: counts.foods - 1 }, (_, i) => ownFood(i, first));
   const mixes = [
@@ -74,6 +80,10 @@ export function tenYears({ size = 1, until = '2026-03-10' }: { size?: number; un
       },
     ],
     ...kitchen,
+    ...careOf({
+      ...{ animals, batches: kitchen.batches, mix: first, pellet: pellet.id, until },
+      ...{ days: Math.round(DAYS * size), trials: counts.trials, notes: counts.notes },
+    }),
   };
 }
 

@@ -14,17 +14,45 @@ export interface Stretch {
   readonly to: string;
 }
 
+type Curve = readonly (readonly [daysSinceFirstOfJuly: number, value: number])[];
+
+/**
+ * No source tells the course between the heaviest and the lightest months day by day. 32 % in 140 days is 0.28 % a day on
+ * the average, and half as much again at the steepest of a smooth course; the curves leave room for one that begins late.
+ */
+const LOSING: Curve = [
+  [19, 0],
+  [31, 0.0025],
+  [80, 0.005],
+  [150, 0.005],
+  [190, 0.001],
+  [214, 0],
+];
+const BEGINNING: Curve = [
+  [19, 0],
+  [31, 0.002],
+  [100, 0.002],
+  [115, 0.0005],
+  [190, 0.0005],
+  [214, 0],
+];
+const OWN: Curve = [
+  [150, 1],
+  [205, 0.2],
+];
+
 export const WINTER_WHITE = {
   /** Part of its summer weight that it loses in natural autumn light. */
   autumnFall: 0.32,
-  /** From the last of the heaviest months to the lightest: days over which it loses that. */
-  fallDays: 140,
   /** When it may be losing: the heaviest months are July and August, the lightest December and January. */
   falling: { from: '07-20', to: '01-31' },
-  /** When it begins to: after the heaviest months. */
-  beginning: { from: '07-20', to: '10-10' },
   /** When it may be gaining again. */
   rising: { from: '12-15', to: '07-31' },
+  /** Part of its weight a day that one may lose that is losing already, and one that may be about to. */
+  losing: LOSING,
+  beginning: BEGINNING,
+  /** How much of its slope goes on as the lightest months come. */
+  own: OWN,
   source:
     'Steinlechner, Heldmaier, Becker 1983, Oecologia 60:401-405; Figala, Hoffmann, Goldau 1973, Oecologia 12:89-118',
 } as const;

@@ -1,9 +1,10 @@
 /** When a weight calls for a vet. Each rule sees what is known on one day, and says the alarm that stands then, if any. */
 
+import type { SpeciesKind } from '../animal/species.ts';
 import { WEANED } from '../figures/growth.ts';
 import { LOSS_LIMITS } from '../figures/loss-limits.ts';
+import type { Base, Level } from './base.ts';
 import type { Circumstances } from './circumstances.ts';
-import type { Base } from './follow.ts';
 import { median, type Reading } from './level/reading.ts';
 import type { WeightAlert, WeightRule } from './model.ts';
 import type { Sums } from './sums.ts';
@@ -22,6 +23,7 @@ export interface Alarm {
 export interface Sight {
   readonly day: number;
   readonly circumstances: Circumstances;
+  readonly species: SpeciesKind;
   readonly usualGrams?: number;
   readonly adultLow?: number;
   readonly adultHigh?: number;
@@ -35,7 +37,7 @@ export interface Sight {
   readonly base?: Base;
   readonly sums: Sums;
   /** Levels of ten days each, at each reading outside pregnancies. */
-  readonly steady: readonly { day: number; y: number }[];
+  readonly steady: readonly Level[];
   readonly carries: boolean;
 }
 
@@ -44,6 +46,8 @@ const fall = (part: number) => -Math.log(1 - part);
 
 /** What a lasting shift must come to before it is worth a vet. */
 const SHIFT_LEAST = fall(0.055);
+/** On top of what the season takes, which is reckoned generously. */
+const SHIFT_LEAST_IN_SEASON = fall(0.046);
 const GAIN_LEAST = Math.log(1.12);
 const FAST_LEAST = fall(0.1);
 const FAST_DAYS = 10;
@@ -52,9 +56,18 @@ const SLOW_LEAST_OLD = fall(0.12);
 const SLOW_DAYS = 90;
 const USUAL_LEAST = fall(0.15);
 const SLOW_GAIN = Math.log(1.2);
+/** A nursing mother may lose so much more; so many days later she has it back: both from memory. */
 const NURSING_MORE = 0.07;
-const SEASON_STEEPEST = 0.005;
+const RECOVERS_DAYS = 14;
+const SEASON_STEEPEST = 0.008;
 const SEASON_MOST = fall(0.36);
+/** Young of all kinds here grow fast at these ages, days, until near their grown weight: from memory. */
+const GROWING_AGES = [18, 45] as const;
+const GROWING_PART = 0.8;
+const GROWING_PART_UNKNOWN = 0.55;
+/** Against so many days before it must have gained so much. */
+const GROWTH_DAYS = [9, 16] as const;
+const GROWTH_LEAST = Math.log(1.04);
 /** An alert ends when less than this part of what raised it is left. */
 const ENDS_AT = 0.6;
 
@@ -62,11 +75,18 @@ function lossVet(loss: number, fast: boolean): WeightAlert['vet'] {
   return loss >= fall(LOSS_LIMITS.most) || (fast && loss >= fall(LOSS_LIMITS.rapid)) ? 'today' : 'days';
 }
 
+/** Nursing takes some of her weight, which she has back two weeks after it. */
+function worn(c: Circumstances, day: number): boolean {
+  return c.nurses(day) || c.nurses(day - RECOVERS_DAYS) || c.afterBirth(day);
+}
+
 type Rule = (sight: Sight, before: Alarm | undefined) => Alarm | undefined;
 
 const shiftLoss: Rule = ({ base, sums, now, circumstances: c, day }, before) => {
   if (!base) return undefined;
-  const least = SHIFT_LEAST + (c.nurses(day) || c.afterBirth(day) ? NURSING_MORE : 0);
+  const least =
+    (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST) +
+    (worn(c, day) ? NURSING_MORE : 0);
   const loss = base.low - now;
   const stands = before ? loss >= least * ENDS_AT : sums.low >= sums.decision && loss >= least;
   if (!stands) {
@@ -130,7 +150,7 @@ const slowLoss: Rule = (s, before) => {
   const { steady, circumstances: c, day, usualGrams } = s;
   const now = steady.at(-1);
   if (!now || now.day !== day || c.afterBirth(day)) return before && s.carries ? before : undefined;
-  const more = c.nurses(day) ? NURSING_MORE : 0;
+  const more = worn(c, day) ? NURSING_MORE : 0;
   const least = (c.old ? SLOW_LEAST_OLD : SLOW_LEAST) + more;
   let best: Alarm | undefined;
   let most = 0;
@@ -158,15 +178,47 @@ const slowGain: Rule = ({ steady, circumstances: c, day, adultHigh, carries }, b
   const now = steady.at(-1);
   if (!now || now.day !== day || carries || c.young(day) || c.rising(day) || adultHigh === undefined)
     return undefined;
-  const earlier = steady.filter((at) => at.day >= day - 120 && at.day <= day - 60);
+  const earlier: Level[] = [];
+  for (let i = steady.length - 1; i >= 0; i--) {
+    const at = steady[i];
+    if (!at || at.day < day - 120) break;
+    if (at.day <= day - 60) earlier.push(at);
+  }
   if (earlier.length < 3) return undefined;
   const from = before?.from ?? median(earlier.map(({ y }) => y));
   if (now.y < Math.log(adultHigh) || now.y - from < SLOW_GAIN * (before ? ENDS_AT : 1)) return undefined;
-  return { rule: 'slow', way: 'gain', since: earlier[0]?.day ?? day, from, to: now.y, vet: 'next visit' };
+  return { rule: 'slow', way: 'gain', since: earlier.at(-1)?.day ?? day, from, to: now.y, vet: 'next visit' };
 };
 
 /** A young one that does not grow, or weighs less at weaning than such young do. */
-const growth: Rule = () => undefined;
+const growth: Rule = (s, before) => {
+  const { circumstances: c, day, readings, place, now, adultLow, species } = s;
+  const last = readings[place];
+  const one = readings[place - 1];
+  if (!c.young(day) || !last || !one) return undefined;
+  const age = c.age(day);
+  const weaned = WEANED[species];
+  if (weaned && age !== undefined && age >= weaned.fromDay && age <= weaned.toDay) {
+    const low = Math.log(weaned.low);
+    if (Math.max(last.y, last.sure ? last.y : one.y) < low)
+      return { rule: 'growth', way: 'loss', since: one.day, from: low, to: last.y, vet: 'days' };
+  }
+  const growing =
+    age === undefined || Number.isNaN(age)
+      ? adultLow !== undefined && now < Math.log(adultLow * GROWING_PART_UNKNOWN)
+      : age >= GROWING_AGES[0] && age <= GROWING_AGES[1] && now < Math.log((adultLow ?? 1e9) * GROWING_PART);
+  if (!growing) return undefined;
+  const earlier: number[] = [];
+  for (let i = place - 1; i >= 0; i--) {
+    const r = readings[i];
+    if (!r || r.day < day - GROWTH_DAYS[1]) break;
+    if (r.day <= day - GROWTH_DAYS[0]) earlier.push(r.y);
+  }
+  if (earlier.length === 0) return before;
+  const from = median(earlier);
+  if (now - from >= GROWTH_LEAST) return undefined;
+  return { rule: 'growth', way: 'loss', since: day - GROWTH_DAYS[0], from, to: now, vet: 'days' };
+};
 
 /** In the order in which they press. */
 export const ALERT_RULES: Readonly<Record<string, Rule>> = {
@@ -177,4 +229,3 @@ export const ALERT_RULES: Readonly<Record<string, Rule>> = {
   shiftGain,
   slowGain,
 };
-export const weaned = WEANED;

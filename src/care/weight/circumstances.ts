@@ -1,11 +1,11 @@
 /** What is known of the animal on a day that bears on its weight: its age, young, and the season. */
 import { dayNumber, dayOf } from '../../kitchen/days.ts';
 import { GROWN_AT, GROWN_AT_OTHERS, LONGEST_GESTATION, LONGEST_GESTATION_OF_ALL } from '../figures/growth.ts';
-import { GOLDEN, type Stretch, WINTER_WHITE } from '../figures/season.ts';
 import { median } from './level/reading.ts';
 import type { WeightQuestion } from './model.ts';
+import { type Season, seasonOf } from './season.ts';
 
-export interface Circumstances {
+export interface Circumstances extends Season {
   /** Carrying young, or about to be found so. */
   carries(day: number): boolean;
   /** Just after a birth, when what it carried is gone. */
@@ -14,12 +14,6 @@ export interface Circumstances {
   young(day: number): boolean;
   /** Days of age; undefined where the day of birth is not known, NaN where it is known only about. */
   age(day: number): number | undefined;
-  /** Days between two, the first not counted, on which the season may be taking weight. */
-  fallingDays(from: number, to: number): number;
-  /** Those of them on which it may only be beginning to. */
-  beginningDays(from: number, to: number): number;
-  /** The season may be adding weight, by what. */
-  rising(day: number): 'spring' | 'short days' | undefined;
   readonly old: boolean;
 }
 
@@ -58,11 +52,7 @@ export function circumstancesOf(q: WeightQuestion): Circumstances {
       : q.species === 'hamster'
         ? 'golden'
         : q.species;
-  const seasons = q.daylight !== false;
-  const falls = seasons && kind === 'winter-white' ? daysWithin(WINTER_WHITE.falling, q.south) : undefined;
-  const begins = falls && daysWithin(WINTER_WHITE.beginning, q.south);
-  const inSpring = seasons && kind === 'winter-white' ? daysWithin(WINTER_WHITE.rising, q.south) : undefined;
-  const inShort = seasons && kind === 'golden' ? daysWithin(GOLDEN.shortDays, q.south) : undefined;
+  const moved = q.daylight !== false && (kind === 'winter-white' || kind === 'golden') ? kind : undefined;
 
   return {
     carries,
@@ -70,30 +60,11 @@ export function circumstancesOf(q: WeightQuestion): Circumstances {
     nurses: (day) => inOneOf(nursed, day),
     young: (day) => (born === undefined ? q.lifeStage === 'growing' : day - born < grown),
     age: (day) => (born === undefined ? undefined : q.born?.about ? Number.NaN : day - born),
-    fallingDays: (from, to) => falls?.(from, to) ?? 0,
-    beginningDays: (from, to) => begins?.(from, to) ?? 0,
-    rising: (day) =>
-      inSpring?.(day - 1, day) ? 'spring' : inShort?.(day - 1, day) ? 'short days' : undefined,
+    ...seasonOf(moved, q.south),
     old:
       q.lifeStage === 'old' || q.conditions.some(({ what, until }) => what === 'old' && until === undefined),
   };
 }
 
-const YEAR = 365.2425;
-const HALF_YEAR = 183;
-
-/** How many of the days after `from` up to `to` lie in the stretch of each year. */
-function daysWithin(stretch: Stretch, south: boolean): (from: number, to: number) => number {
-  const start = dayNumber(`1970-${stretch.from}`) + (south ? HALF_YEAR : 0);
-  const end = dayNumber(`1970-${stretch.to}`) + (south ? HALF_YEAR : 0);
-  const length = end - start + 1 + (end < start ? YEAR : 0);
-  const upTo = (day: number) => {
-    const since = day - start + 1;
-    const years = Math.floor(since / YEAR);
-    return years * length + Math.min(length, since - years * YEAR);
-  };
-  return (from, to) => Math.max(0, upTo(to) - upTo(from));
-}
-
-/** For labels of days reckoned by number. */
+/** The day by its number, rounded. */
 export const asDay = (day: number) => dayOf(Math.round(day));

@@ -50,7 +50,7 @@ export interface WeightAlert {
   readonly since: Day;
   /** The day on which it was found. */
   readonly on: Day;
-  /** Of the weight before, percent, not below 0; of a young one that does not grow, what it lacks. */
+  /** Of the weight before, percent; 0 of a young one that only does not grow. */
   readonly percent: number;
   /** g before and now. */
   readonly from: number;

@@ -1,29 +1,27 @@
+/** Points, trend and alerts of one animal: the door to everything in this folder. */
 import { dayNumber } from '../../kitchen/days.ts';
 import { ADULT_WEIGHTS } from '../figures/adult-weights.ts';
 import { asDay, circumstancesOf } from './circumstances.ts';
+import { expectedChange } from './expected.ts';
+import { falseAlarmsAYear } from './false-alarms.ts';
 import { follow, type Standing } from './follow.ts';
 import { judge } from './judge.ts';
 import { dayValues } from './level/reading.ts';
 import type { WeightAlert, WeightQuestion, WeightStory } from './model.ts';
 import { trendOf } from './trend.ts';
 
-/** Points, trend and alerts of one animal. */
+/**
+ * What an animal's weighings come to. Unlikely ones count for nothing: no trend, no alert. An alert stands while what
+ * raised it holds: until the weight is back, or has kept its new level for some weeks.
+ */
 export function weightStory(question: WeightQuestion): WeightStory {
   const { weighings, dayAt, species, usualGrams, today } = question;
-  const sorted = [...weighings].sort((a, b) =>
-    a.at === b.at ? (a.id < b.id ? -1 : 1) : a.at < b.at ? -1 : 1,
-  );
-  const numbers = new Map<string, number>();
-  const numberOf = (day: string) => {
-    const known = numbers.get(day);
-    if (known !== undefined) return known;
-    const number = dayNumber(day);
-    numbers.set(day, number);
-    return number;
-  };
-  const placed = sorted.map((w) => ({ w, day: dayAt(w.at) }));
+  const placed = [...weighings]
+    .filter(({ grams }) => grams > 0)
+    .sort((a, b) => (a.at === b.at ? (a.id < b.id ? -1 : 1) : a.at < b.at ? -1 : 1))
+    .map((w) => ({ w, day: dayAt(w.at) }));
   const readings = placed.map(({ w, day }) => ({
-    day: numberOf(day),
+    day: dayNumber(day),
     y: Math.log(w.grams),
     sure: w.sure === true,
   }));
@@ -31,8 +29,9 @@ export function weightStory(question: WeightQuestion): WeightStory {
   const judgement = judge(readings, { species, usualGrams, circumstances });
   const days = dayValues(judgement.counted);
   const { low: adultLow, high: adultHigh } = ADULT_WEIGHTS[species] ?? {};
-  const { standing, ended } = follow(days, { circumstances, usualGrams, adultLow, adultHigh });
-  const likely = judgement.likely(numberOf(today));
+  const followed = follow(days, { species, circumstances, usualGrams, adultLow, adultHigh });
+  const now = dayNumber(today);
+  const likely = judgement.likely(now);
   return {
     points: placed.map(({ w, day }, i) => ({
       id: w.id,
@@ -47,23 +46,37 @@ export function weightStory(question: WeightQuestion): WeightStory {
       low: Math.exp(y - within),
       high: Math.exp(y + within),
     })),
-    alerts: standing.map(alertOf),
-    past: ended.map((e) => ({ ...alertOf(e), until: asDay(e.until) })),
+    alerts: followed.standing.map(alertOf).sort(morePressing),
+    past: followed.ended
+      .map((e) => ({ ...alertOf(e), until: asDay(e.until) }))
+      .sort((a, b) => (a.on < b.on ? -1 : 1)),
+    expected: expectedChange(followed.steady, circumstances, now),
     likely: likely && { low: Math.exp(likely.low), high: Math.exp(likely.high) },
   };
 }
 
+/** Whether somebody should look again before a weighing of today is kept. @param grams of the animal alone */
+export function isUnlikely({ likely }: Pick<WeightStory, 'likely'>, grams: number): boolean {
+  return likely !== undefined && (grams < likely.low || grams > likely.high);
+}
+
 function alertOf({ rule, way, since, on, from, to, vet }: Standing): WeightAlert {
-  const percent = Math.abs(1 - Math.exp(to - from)) * 100;
+  const change = Math.exp(to - from) - 1;
   return {
     rule,
     way,
     since: asDay(since),
     on: asDay(on),
-    percent,
+    percent: Math.max(0, way === 'loss' ? -change : change) * 100,
     from: Math.exp(from),
     to: Math.exp(to),
     vet,
-    falseAlarmsAYear: 0,
+    falseAlarmsAYear: falseAlarmsAYear({ rule, way }),
   };
+}
+
+const SOONEST = ['today', 'days', 'next visit'] as const;
+
+function morePressing(a: WeightAlert, b: WeightAlert): number {
+  return SOONEST.indexOf(a.vet) - SOONEST.indexOf(b.vet) || b.percent - a.percent;
 }

@@ -159,6 +159,7 @@ const POSITIVE: readonly (readonly [name: string, id: string])[] = [
 
 /** None of these may run into any caution at all. */
 const NEGATIVE: readonly string[] = [
+  'Invented pellet',
   'Onion-free herb mix',
   'Herbs without onion or garlic',
   'Kräuter ohne Zwiebeln',

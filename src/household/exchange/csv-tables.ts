@@ -1,9 +1,29 @@
-/** Tables for a spreadsheet: foods, lots, batches, pours, mixes and animals as CSV. See docs/export.md. */
+/** Tables for a spreadsheet as CSV: what is in the kitchen, the animals, and what was written down of them. See docs/export.md. */
 import Papa from 'papaparse';
 import { NUTRIENTS, unitWord } from '../../nutrition/nutrients.ts';
 import type { Household } from '../model.ts';
+import {
+  animalRows,
+  type Cell,
+  feedingRows,
+  noteRows,
+  type Table,
+  trialRows,
+  weighingRows,
+} from './csv-care.ts';
 
-export const TABLES = ['foods', 'lots', 'batches', 'pours', 'mixes', 'animals'] as const;
+export const TABLES = [
+  'foods',
+  'lots',
+  'batches',
+  'pours',
+  'mixes',
+  'animals',
+  'weighings',
+  'feedings',
+  'trials',
+  'notes',
+] as const;
 export type TableName = (typeof TABLES)[number];
 
 export interface CsvStyle {
@@ -12,9 +32,6 @@ export interface CsvStyle {
   /** A mark before the text by which spreadsheet programs know UTF-8. */
   readonly mark: boolean;
 }
-
-type Cell = string | number | undefined;
-type Table = readonly (readonly Cell[])[];
 
 /** The table as text, line ends as RFC 4180 has them. Unknown is empty, never 0. */
 export function csvOf(table: TableName, household: Household, { decimal, mark }: CsvStyle): string {
@@ -178,18 +195,11 @@ const ROWS: Readonly<Record<TableName, (h: Household) => Table>> = {
       ]),
     ),
   ],
-  animals: ({ animals }) => [
-    ['id', 'name', 'species', 'life stage', 'target', 'grams a day', 'refuses'],
-    ...animals.map((a) => [
-      a.id,
-      a.name,
-      a.species,
-      a.lifeStage,
-      a.profileId,
-      a.dailyGrams,
-      a.refuses.join(', '),
-    ]),
-  ],
+  animals: animalRows,
+  weighings: weighingRows,
+  feedings: feedingRows,
+  trials: trialRows,
+  notes: noteRows,
 };
 
 /** Without the last digits that binary sums leave. */

@@ -158,6 +158,39 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       expect(house.versions).toEqual([version]);
       expect(house.animals).toEqual(demo.animals);
     });
+
+    it('what was written down of an animal goes with it, that of others stays, and all comes back together', async () => {
+      const [first] = demo.animals;
+      if (!first) throw new Error('the demonstration has no animal');
+      await put(store, 'animals', { ...first, id: 'other', name: 'Other' });
+      const noted = (animalId: string) => ({
+        weighings: [{ id: `w-${animalId}`, animalId, at: '2026-03-01T20:00:00Z', grams: 131 }],
+        feedings: [{ id: `2026-03-01.${animalId}`, animalId, on: '2026-03-01', beside: [] }],
+        trials: [{ id: `t-${animalId}`, animalId, food: 'millet', name: 'Millet', days: [], offerings: [] }],
+        notes: [{ id: `n-${animalId}`, animalId, on: '2026-03-01', kind: 'seen' as const, text: 'Lively.' }],
+        photos: [{ id: animalId, jpeg: '/9j/AAAA' }],
+      });
+      const [own, others] = [noted(first.id), noted('other')];
+      for (const all of [own, others]) {
+        for (const w of all.weighings) await put(store, 'weighings', w);
+        for (const f of all.feedings) await put(store, 'feedings', f);
+        for (const t of all.trials) await put(store, 'trials', t);
+        for (const n of all.notes) await put(store, 'notes', n);
+        for (const p of all.photos) await put(store, 'photos', p);
+      }
+      const gone = await remove(store, 'animals', first.id);
+      expect(gone.along.map((r) => r.kind).sort()).toEqual([
+        ...['feedings', 'mixes', 'notes', 'photos', 'trials', 'weighings'],
+      ]);
+      expect(await store.household()).toMatchObject(others);
+      expect((await store.household()).animals.map((a) => a.id)).toEqual(['other']);
+      await store.takeBack(gone.record.seq, desk);
+      const back = await store.household();
+      for (const kind of ['weighings', 'feedings', 'trials', 'notes', 'photos'] as const)
+        expect(back[kind]).toEqual([...own[kind], ...others[kind]]);
+      expect(back.animals.map((a) => a.id)).toEqual([first.id, 'other']);
+      expect(back.mixes).toEqual([mix]);
+    });
   });
 
   describe('the history', () => {
@@ -208,7 +241,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       const grams = await write({ ...lot, grams: 100 }, 4, by('phone', 40));
       await write({ ...lot, grams: 50 }, 5, by('desk', 50));
       await expect(store.takeBack(grams.record.seq, desk)).rejects.toMatchObject({
-        kind: 'in use',
+        kind: 'in-use',
         field: '/grams',
         message: expect.stringContaining('“Millet” was changed again'),
       });

@@ -51,6 +51,7 @@ import { WeighSheetPaper } from './papers/WeighSheetPaper.tsx';
 import { SaveLine } from './SaveLine.tsx';
 import { ScaleStep } from './ScaleStep.tsx';
 import { Told } from './Told.tsx';
+import { UpsetWarning } from './UpsetWarning.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { afterThose, foodLines, insteadOf, otherFoods, statusWords } from './view-model.ts';
 import { useWakeLock } from './wake-lock.ts';
@@ -137,6 +138,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
         </p>
         <h1>{t.title(batch.name)}</h1>
       </header>
+      <UpsetWarning batch={batch} />
       {stop && <StopNotice stop={stop} batch={batch} id="bowl-stop" />}
     </>
   );

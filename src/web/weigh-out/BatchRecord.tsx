@@ -1,7 +1,10 @@
 /** A finished batch: what is really in it, whether it is in range, what it holds, how it keeps, and its label. */
+
 import { useQuery } from '@tanstack/react-query';
 import { Fragment, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { HANDS_SOURCES } from '../../care/figures/hands-sources.ts';
+import { sourceWords } from '../../foods/source-words.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import { stopOf } from '../../household/reckon/cupboard/stops.ts';
@@ -19,6 +22,7 @@ import { engine } from '../worker/engine.ts';
 import type { Answer } from '../worker/formulation.worker.ts';
 import { JarLabel } from './papers/JarLabel.tsx';
 import { PrintedLabel } from './papers/PrintedLabel.tsx';
+import { UpsetWarning } from './UpsetWarning.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
 import { endWords, moment } from './view-model.ts';
 import './record.css';
@@ -40,6 +44,7 @@ export function BatchRecord({ batch }: { batch: Batch }) {
         </p>
         <h1>{words().batch.title(batch.name)}</h1>
       </header>
+      <UpsetWarning batch={batch} />
       {fault && <p role="alert">{fault}</p>}
       {!answer && !fault && <p role="status">{words().batch.working}</p>}
       {answer?.ok && <Papers batch={batch} {...answer.value} />}
@@ -214,9 +219,11 @@ function ShelfLife({ label }: { label: BatchLabel }) {
         {moisture.sentence}
       </p>
       <ul className="weigh-changes">
-        {[...label.feeding, label.lasts, ...label.keep.map((k) => k.sentence)].map((s) => (
-          <li key={s}>{s}</li>
-        ))}
+        {[...label.feeding, label.lasts, words().hands.feed.water, ...label.keep.map((k) => k.sentence)].map(
+          (s) => (
+            <li key={s}>{s}</li>
+          ),
+        )}
       </ul>
       <details>
         <summary>{t.sources}</summary>
@@ -225,6 +232,8 @@ function ShelfLife({ label }: { label: BatchLabel }) {
           <dd>{useBy.source}</dd>
           <dt>{t.moistureTerm}</dt>
           <dd>{moisture.source}</dd>
+          <dt>{words().hands.feed.water}</dt>
+          <dd>{sourceWords(HANDS_SOURCES.common)}</dd>
           {label.keep.map((k) => (
             <Fragment key={k.sentence}>
               <dt>{k.sentence}</dt>

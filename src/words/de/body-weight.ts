@@ -17,9 +17,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     press: 'Ein Druck behält das Gewicht. Das umrahmte ist das wahrscheinlichste.',
     pressTub: (tub) => `Drück, was die Waage mit der Dose zeigt. Ihre ${f.grams(tub, 1)} werden abgezogen.`,
     button: (grams) => `${f.grams(grams)}`,
-    buttonTub: (grams, net) => `${f.grams(grams)} mit der Dose, ${f.grams(net, 1)} ohne`,
     net: (grams) => `→ ${f.grams(grams, 1)}`,
-    likeliest: (button) => `${button}, am wahrscheinlichsten`,
+    likeliest: 'am wahrscheinlichsten',
     other: 'Ein anderes Gewicht',
     otherTub: 'Ein anderes Gewicht, mit der Dose',
     keep: 'Behalten',
@@ -39,6 +38,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     on: (grams, last, day) => `${f.grams(grams, 1)}? Am ${day} waren es ${f.grams(last, 1)}.`,
     kind: (grams, low, high) =>
       `${f.grams(grams, 1)}? Ein ausgewachsenes Tier dieser Art wiegt ${f.grams(low)} bis ${f.grams(high)}.`,
+    likely: (grams, low, high) =>
+      `${f.grams(grams, 1)}? Nach allem, was bekannt ist, sind ${f.grams(low, 0)} bis ${f.grams(high, 0)} wahrscheinlich.`,
     correct: 'Berichtigen',
     right: 'Es stimmt',
     rightAlarm: 'Stimmt es und hat das Tier so viel verloren, geh noch heute in die Tierarztpraxis.',
@@ -47,8 +48,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     title: 'Stimmt das?',
     of: (grams, day) =>
       `${f.grams(grams, 1)} am ${day} liegt weit weg von den Gewichten davor und danach. Es zählt erst, wenn du sagst, dass es stimmt.`,
-    right: (grams, day) => `${f.grams(grams, 1)} am ${day} stimmt`,
-    correct: (grams, day) => `${f.grams(grams, 1)} am ${day} berichtigen`,
+    right: (grams, day) => `Es stimmt: ${f.grams(grams, 1)} am ${day}`,
+    correct: (grams, day) => `Berichtigen: ${f.grams(grams, 1)} am ${day}`,
     said: (grams) => `${f.grams(grams, 1)} zählt von jetzt an.`,
   },
   tub: {
@@ -64,6 +65,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
   alerts: {
     title: 'Was zu beachten ist',
     none: 'Nichts fällt auf.',
+    doubt:
+      'Die letzte Wiegung ist fraglich, darum lässt sich noch nichts sagen. Wieg noch einmal oder beantworte die Frage oben.',
     few: 'Noch zu wenige Wiegungen, um zu sagen, ob etwas auffällt.',
     vet: {
       today: 'Geh heute in die Tierarztpraxis',
@@ -71,10 +74,9 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       'next visit': 'Sag es beim nächsten Besuch in der Tierarztpraxis',
     },
     fast: {
-      loss: (name, percent, days) =>
-        `${name} hat innerhalb von ${f.count(days, { one: 'Tag', other: 'Tagen' })} ${f.percent(percent, 0)} an Gewicht verloren.`,
-      gain: (name, percent, days) =>
-        `${name} hat innerhalb von ${f.count(days, { one: 'Tag', other: 'Tagen' })} ${f.percent(percent, 0)} zugenommen.`,
+      loss: (name, percent) =>
+        `${name} hat innerhalb von Tagen ${f.percent(percent, 0)} an Gewicht verloren.`,
+      gain: (name, percent) => `${name} hat innerhalb von Tagen ${f.percent(percent, 0)} zugenommen.`,
     },
     shift: {
       loss: (name, percent) =>
@@ -91,7 +93,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       gain: (name, percent) =>
         `${name} wächst noch und ist voraus: ${f.percent(percent, 0)} mehr als zu erwarten war.`,
     },
-    fromTo: (from, since, to, on) => `${f.grams(from, 0)} am ${since}, ${f.grams(to, 0)} am ${on}.`,
+    fromTo: (from, to, since) =>
+      `Davor waren es ${f.grams(from, 0)}, jetzt sind es ${f.grams(to, 0)}; begonnen hat es etwa am ${since}.`,
     expectedIs: (from, to, on) =>
       `Etwa ${f.grams(from, 0)} waren zu erwarten; am ${on} waren es ${f.grams(to, 0)}.`,
     weighAgain: 'Wieg jetzt noch einmal, damit die Zahl sicher stimmt. Stimmt sie, warte nicht.',

@@ -73,6 +73,10 @@ export const exchange = (f: Figures): Exchange => ({
       batches: 'Chargen',
       pours: 'Abgewogenes',
       animals: 'Tiere',
+      weighings: 'Wiegungen',
+      feedings: 'Futter und Reste',
+      trials: 'Versuche mit neuem Futter',
+      notes: 'Notizen',
     },
     forAnother: 'Eine Mischung oder Zutat für jemand anderen',
     forAnotherText:

@@ -17,9 +17,8 @@ export const trials = (f: Figures): Trials => ({
     inMix: 'in einer Mischung',
     never: 'Was nicht gefüttert werden darf, steht nicht in dieser Liste.',
     neverFound: (food) => `Darf nicht gefüttert werden: ${food}.`,
-    pick: (food) => `${food} versuchen`,
+    pick: (food) => `${food} auswählen`,
     take: 'Auswählen',
-    upset: 'nicht vertragen',
     cancel: 'Jetzt nicht',
   },
   plan: {
@@ -35,7 +34,7 @@ export const trials = (f: Figures): Trials => ({
     from: 'Ab',
     beside: 'Neben',
     noBeside: 'dem gewohnten Futter',
-    days: (days) => `Tage: ${f.list(days)}.`,
+    days: (days) => `Tage: ${f.list(days)}`,
     apart:
       'Zwischen zwei Malen liegt ein Tag, damit du siehst, wie jedes Mal verlief (übliche Praxis, keine Quelle). Für ein Urteil müssen drei Male übereinstimmen.',
     begin: 'Beginnen',
@@ -47,7 +46,6 @@ export const trials = (f: Figures): Trials => ({
     alone: (grams) => `Jedes Mal ${grams} neben dem gewohnten Futter.`,
     little: (food) => `Jedes Mal ein sehr kleines Stück, daneben: ${food}.`,
     littleAlone: 'Jedes Mal ein sehr kleines Stück neben dem gewohnten Futter.',
-    usual: 'dem gewohnten Futter',
     today: 'Heute ist wieder Zeit zum Anbieten.',
     late: (day, days) =>
       `Geplant war der ${day}, das ist ${f.count(days, { one: 'Tag', other: 'Tage' })} her. Es geht auch heute.`,
@@ -86,6 +84,8 @@ export const trials = (f: Figures): Trials => ({
     saveWeights: 'Gewichte notieren',
     weighed: (left, grams) => `${left} von ${grams} blieben übrig`,
     takeBack: 'Zurücknehmen',
+    takenBack: (day) => `Zurückgenommen: ${day}.`,
+    sofar: 'Was notiert ist',
     takeBackOf: (day) => `Zurücknehmen, was für ${day} notiert ist`,
   },
   upset: {
@@ -146,7 +146,6 @@ export const trials = (f: Figures): Trials => ({
     refused: 'Verweigert',
     liked: 'Gemocht',
     undecided: 'Versucht, nicht entschieden',
-    listed: 'steht auf der Liste des Verweigerten',
     untried: 'In den Mischungen, noch nie versucht',
     untriedHint: (animal) =>
       `Hake ab, was ${animal} von früher kennt. Was in einer fertigen Charge war, gilt als bekannt.`,
@@ -159,19 +158,17 @@ export const trials = (f: Figures): Trials => ({
     tryIt: 'Versuchen',
     tryItOf: (food) => `${food} versuchen`,
     again: 'Wieder anbieten',
-    againOf: (food) => `${food} wieder anbieten`,
+    againOf: (food) => `Wieder anbieten: ${food}`,
     nothing: 'Noch wurde nichts versucht.',
     trialFrom: (day) => `Versuch ab ${day}`,
     trialEnded: (day, end) => `Versuch ab ${day}, beendet am ${end}`,
     noDays: 'Versuch',
-    remove: 'Diesen Versuch löschen',
-    removeOf: (food, day) => `Versuch ab ${day} löschen: ${food}`,
+    remove: 'Versuch löschen',
+    removeOf: (food, day) => `Versuch löschen: ${food}, ${day}`,
     removed: (food) => `Der Versuch wurde gelöscht: ${food}.`,
     back: (food) => `Der Versuch ist wieder da: ${food}.`,
-    open: (food) => `Mehr über ${food}`,
   },
   mix: {
-    trial: 'der Versuch',
     isOut: (food, animal) =>
       `Nicht dabei: ${food}. ${animal} hat es in <trial>einem Versuch</trial> liegen gelassen.`,
     upset: (food, animal) =>
@@ -184,7 +181,7 @@ export const trials = (f: Figures): Trials => ({
       `Neben der Mischung gefüttert, jetzt nicht mehr: ${food}. ${animal} verweigert es. Die Ration wird ohne das gerechnet; wähle ein anderes Alleinfutter.`,
     lifted: (food, animal, day, note) =>
       `Dabei, weil du es am ${day} so entschieden hast („${note}“): ${food}. ${animal} hat es in <trial>einem Versuch</trial> nicht vertragen.`,
-    goAheadWith: (food) => `Den anderen geben, mit Begründung: ${food}`,
+    goAheadWith: (food) => `Den anderen geben, mit Begründung … (${food})`,
     all: 'Nach einem Versuch nicht dabei',
     outShort: (animal) => `von ${animal} verweigert`,
     upsetShort: (animal) => `nicht vertragen: ${animal}`,
@@ -194,6 +191,16 @@ export const trials = (f: Figures): Trials => ({
       'Versuche neue Zutaten eine nach der anderen, bevor sie in eine Charge kommen; oder hake ab, was bekannt ist.',
     trying: 'wird gerade versucht',
     knowsAll: (animal) => `${animal} kennt das alles`,
+  },
+  today: {
+    look: (animal, food) =>
+      `${animal} hat das nicht vertragen: ${food}. Schau nach. Hält es an, geh in die Tierarztpraxis, noch am selben Tag, wenn das Tier matt ist oder nichts frisst.`,
+    own: (batch, food, animal) =>
+      `Nicht an ${animal} füttern: ${batch}. Darin ist ${food}; ${animal} hat das nicht vertragen.`,
+    other: (batch, food, animal) =>
+      `Nicht füttern: ${batch}. Darin ist ${food}; ${animal} hat das nicht vertragen.`,
+    trial: 'Zum Versuch',
+    batch: 'Zur Charge',
   },
   batch: {
     heading: 'Nicht füttern',

@@ -20,10 +20,9 @@ export const bodyWeight = (f: Figures) => ({
       `Press what the scale shows with the tub in it. Its ${f.grams(tub, 1)} are taken off.`,
     /** What a button is called, beside its figure. */
     button: (grams: number) => `${f.grams(grams)}`,
-    buttonTub: (grams: number, net: number) => `${f.grams(grams)} with the tub, ${f.grams(net, 1)} without`,
     /** The animal alone, under what the scale shows. */
     net: (grams: number) => `→ ${f.grams(grams, 1)}`,
-    likeliest: (button: string) => `${button}, the likeliest`,
+    likeliest: 'the likeliest',
     other: 'Another weight',
     otherTub: 'Another weight, with the tub',
     keep: 'Keep',
@@ -44,6 +43,8 @@ export const bodyWeight = (f: Figures) => ({
       `${f.grams(grams, 1)}? On ${day} it was ${f.grams(last, 1)}.`,
     kind: (grams: number, low: number, high: number) =>
       `${f.grams(grams, 1)}? A grown animal of this kind weighs ${f.grams(low)} to ${f.grams(high)}.`,
+    likely: (grams: number, low: number, high: number) =>
+      `${f.grams(grams, 1)}? By what is known of it, ${f.grams(low, 0)} to ${f.grams(high, 0)} is likely.`,
     correct: 'Correct it',
     right: 'It is right',
     rightAlarm: 'If it is right and the animal has lost that much, see a vet today.',
@@ -52,8 +53,8 @@ export const bodyWeight = (f: Figures) => ({
     title: 'Is this right?',
     of: (grams: number, day: string) =>
       `${f.grams(grams, 1)} on ${day} is far from the weights around it. It counts for nothing until you say that it is right.`,
-    right: (grams: number, day: string) => `${f.grams(grams, 1)} on ${day} is right`,
-    correct: (grams: number, day: string) => `Correct ${f.grams(grams, 1)} on ${day}`,
+    right: (grams: number, day: string) => `It is right: ${f.grams(grams, 1)} on ${day}`,
+    correct: (grams: number, day: string) => `Correct it: ${f.grams(grams, 1)} on ${day}`,
     said: (grams: number) => `${f.grams(grams, 1)} counts from now on.`,
   },
   tub: {
@@ -69,6 +70,8 @@ export const bodyWeight = (f: Figures) => ({
   alerts: {
     title: 'What to look into',
     none: 'Nothing stands out.',
+    doubt:
+      'The last weighing is in doubt, so nothing can be said yet. Weigh again, or answer the question above.',
     few: 'Too few weighings so far to say whether anything stands out.',
     vet: {
       today: 'See a vet today',
@@ -76,10 +79,9 @@ export const bodyWeight = (f: Figures) => ({
       'next visit': 'Tell the vet at the next visit',
     },
     fast: {
-      loss: (name: string, percent: number, days: number) =>
-        `${name} has lost ${f.percent(percent, 0)} of its weight within ${f.count(days, { one: 'day', other: 'days' })}.`,
-      gain: (name: string, percent: number, days: number) =>
-        `${name} has gained ${f.percent(percent, 0)} within ${f.count(days, { one: 'day', other: 'days' })}.`,
+      loss: (name: string, percent: number) =>
+        `${name} has lost ${f.percent(percent, 0)} of its weight within days.`,
+      gain: (name: string, percent: number) => `${name} has gained ${f.percent(percent, 0)} within days.`,
     },
     shift: {
       loss: (name: string, percent: number) =>
@@ -99,8 +101,8 @@ export const bodyWeight = (f: Figures) => ({
       gain: (name: string, percent: number) =>
         `${name} is still growing and is ahead: ${f.percent(percent, 0)} more than was to be expected.`,
     },
-    fromTo: (from: number, since: string, to: number, on: string) =>
-      `${f.grams(from, 0)} on ${since}, ${f.grams(to, 0)} on ${on}.`,
+    fromTo: (from: number, to: number, since: string) =>
+      `It was ${f.grams(from, 0)} before and is ${f.grams(to, 0)} now; it began about ${since}.`,
     expectedIs: (from: number, to: number, on: string) =>
       `About ${f.grams(from, 0)} were to be expected; it was ${f.grams(to, 0)} on ${on}.`,
     weighAgain: 'Weigh once more now, to be sure that the figure is right. If it is, do not wait.',

@@ -73,6 +73,10 @@ export const exchange = (f: Figures) => ({
       batches: 'Batches',
       pours: 'Pours',
       animals: 'Animals',
+      weighings: 'Weighings',
+      feedings: 'Food and left-overs',
+      trials: 'Trials of new foods',
+      notes: 'Notes',
     },
     forAnother: 'One mix or food for another keeper',
     forAnotherText:

@@ -17,9 +17,8 @@ export const trials = (f: Figures) => ({
     inMix: 'in a mix',
     never: 'Foods that must not be fed are not in this list.',
     neverFound: (food: string) => `${food} must not be fed.`,
-    pick: (food: string) => `Try ${food}`,
+    pick: (food: string) => `Choose ${food}`,
     take: 'Choose',
-    upset: 'not done well',
     cancel: 'Not now',
   },
   plan: {
@@ -35,26 +34,25 @@ export const trials = (f: Figures) => ({
     from: 'From',
     beside: 'Beside',
     noBeside: 'its usual food',
-    days: (days: readonly string[]) => `Days: ${f.list(days)}.`,
+    days: (days: readonly string[]) => `Days: ${f.list(days)}`,
     apart:
       'A day lies between two offers, so that you see how each one went (common practice, no source). Three offers that agree are needed for a verdict.',
     begin: 'Begin',
     noDay: 'Choose the first day.',
   },
   running: {
-    heading: (food: string) => `${food} is being tried`,
+    heading: (food: string) => `Being tried: ${food}`,
     beside: (grams: string, food: string) => `${grams} each time, beside ${food}.`,
     alone: (grams: string) => `${grams} each time, beside its usual food.`,
     little: (food: string) => `A very small piece each time, beside ${food}.`,
     littleAlone: 'A very small piece each time, beside its usual food.',
-    usual: 'its usual food',
     today: 'An offer is due today.',
     late: (day: string, days: number) =>
       `An offer was due on ${day}, ${f.count(days, { one: 'day', other: 'days' })} ago. It can be made today.`,
     next: (day: string) => `Next offer: ${day}.`,
     done: 'All planned offers are noted.',
     other: (food: string) =>
-      `${food} is being tried. Another new food can be tried once that has ended: if two are new at once, nobody can tell which one did not do well.`,
+      `${food} is being tried now. Another new food can be tried once that trial has ended: if two are new at once, nobody can tell which one did harm.`,
     end: 'End this trial',
     ended: (food: string) => `The trial of ${food} has ended.`,
     more: 'Two more offers',
@@ -86,6 +84,8 @@ export const trials = (f: Figures) => ({
     saveWeights: 'Note the weights',
     weighed: (left: string, grams: string) => `${left} of ${grams} were left`,
     takeBack: 'Take back',
+    takenBack: (day: string) => `Taken back: ${day}.`,
+    sofar: 'What was noted',
     takeBackOf: (day: string) => `Take back what was noted for ${day}`,
   },
   upset: {
@@ -146,7 +146,6 @@ export const trials = (f: Figures) => ({
     refused: 'Refused',
     liked: 'Liked',
     undecided: 'Tried, not settled',
-    listed: 'on its list of refusals',
     untried: 'In its mixes, never tried',
     untriedHint: (animal: string) =>
       `Tick what ${animal} knows from elsewhere. What a finished batch held counts as known.`,
@@ -156,22 +155,20 @@ export const trials = (f: Figures) => ({
     knowsOf: (food: string) => `It knows ${food}`,
     said: 'You say it knows',
     known: 'known',
-    tryIt: 'Try it',
+    tryIt: 'Try',
     tryItOf: (food: string) => `Try ${food}`,
-    again: 'Offer it again',
-    againOf: (food: string) => `Offer ${food} again`,
+    again: 'Offer again',
+    againOf: (food: string) => `Offer again: ${food}`,
     nothing: 'No food has been tried yet.',
     trialFrom: (day: string) => `Trial from ${day}`,
     trialEnded: (day: string, end: string) => `Trial from ${day}, ended on ${end}`,
     noDays: 'Trial',
-    remove: 'Delete this trial',
-    removeOf: (food: string, day: string) => `Delete the trial of ${food} from ${day}`,
+    remove: 'Delete trial',
+    removeOf: (food: string, day: string) => `Delete trial: ${food}, ${day}`,
     removed: (food: string) => `The trial of ${food} was deleted.`,
     back: (food: string) => `The trial of ${food} is back.`,
-    open: (food: string) => `More about ${food}`,
   },
   mix: {
-    trial: 'the trial',
     isOut: (food: string, animal: string) => `${food} is out: ${animal} left it in <trial>a trial</trial>.`,
     upset: (food: string, animal: string) =>
       `${food} is out of every mix: ${animal} did not do well on it in <trial>a trial</trial>.`,
@@ -183,7 +180,7 @@ export const trials = (f: Figures) => ({
       `${food}, fed beside the mix, is out: ${animal} refuses it. The ration is reckoned without it; choose another complete food.`,
     lifted: (food: string, animal: string, day: string, note: string) =>
       `${food} is in by your choice of ${day} (“${note}”), though ${animal} did not do well on it in <trial>a trial</trial>.`,
-    goAheadWith: (food: string) => `Give ${food} to the others, say why …`,
+    goAheadWith: (food: string) => `Give it to the others, say why … (${food})`,
     all: 'Out after a trial',
     outShort: (animal: string) => `refused by ${animal}`,
     upsetShort: (animal: string) => `not good for ${animal}`,
@@ -192,6 +189,16 @@ export const trials = (f: Figures) => ({
     newHint: 'Try new foods one at a time before they go into a batch; or tick what it knows.',
     trying: 'being tried now',
     knowsAll: (animal: string) => `${animal} knows all of these`,
+  },
+  today: {
+    look: (animal: string, food: string) =>
+      `${animal} did not do well on ${food}: look how it is. See a vet if it goes on, the same day if it is dull or eats nothing.`,
+    own: (batch: string, food: string, animal: string) =>
+      `Do not feed ${batch} to ${animal}: it holds ${food}, on which ${animal} did not do well.`,
+    other: (batch: string, food: string, animal: string) =>
+      `Do not feed ${batch}: it holds ${food}, on which ${animal} did not do well.`,
+    trial: 'The trial',
+    batch: 'The batch',
   },
   batch: {
     heading: 'Do not feed this',

@@ -18,9 +18,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     pressTub: (tub) =>
       `Druk op wat de weegschaal met het bakje aangeeft. De ${f.grams(tub, 1)} daarvan gaan eraf.`,
     button: (grams) => `${f.grams(grams)}`,
-    buttonTub: (grams, net) => `${f.grams(grams)} met het bakje, ${f.grams(net, 1)} zonder`,
     net: (grams) => `→ ${f.grams(grams, 1)}`,
-    likeliest: (button) => `${button}, het waarschijnlijkst`,
+    likeliest: 'het waarschijnlijkst',
     other: 'Een ander gewicht',
     otherTub: 'Een ander gewicht, met het bakje',
     keep: 'Bewaren',
@@ -40,6 +39,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     on: (grams, last, day) => `${f.grams(grams, 1)}? Op ${day} was het ${f.grams(last, 1)}.`,
     kind: (grams, low, high) =>
       `${f.grams(grams, 1)}? Een volwassen dier van deze soort weegt ${f.grams(low)} tot ${f.grams(high)}.`,
+    likely: (grams, low, high) =>
+      `${f.grams(grams, 1)}? Naar wat bekend is, is ${f.grams(low, 0)} tot ${f.grams(high, 0)} waarschijnlijk.`,
     correct: 'Verbeteren',
     right: 'Het klopt',
     rightAlarm: 'Klopt het en is het dier zoveel kwijt, ga dan vandaag nog naar de dierenarts.',
@@ -48,8 +49,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     title: 'Klopt dit?',
     of: (grams, day) =>
       `${f.grams(grams, 1)} op ${day} ligt ver van de gewichten ervoor en erna. Het telt pas mee als je zegt dat het klopt.`,
-    right: (grams, day) => `${f.grams(grams, 1)} op ${day} klopt`,
-    correct: (grams, day) => `${f.grams(grams, 1)} op ${day} verbeteren`,
+    right: (grams, day) => `Het klopt: ${f.grams(grams, 1)} op ${day}`,
+    correct: (grams, day) => `Verbeteren: ${f.grams(grams, 1)} op ${day}`,
     said: (grams) => `${f.grams(grams, 1)} telt van nu af mee.`,
   },
   tub: {
@@ -65,6 +66,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
   alerts: {
     title: 'Waar je op moet letten',
     none: 'Er valt niets op.',
+    doubt:
+      'De laatste weging is twijfelachtig, dus er is nog niets te zeggen. Weeg nog een keer of beantwoord de vraag hierboven.',
     few: 'Nog te weinig wegingen om te zeggen of er iets opvalt.',
     vet: {
       today: 'Ga vandaag naar de dierenarts',
@@ -72,10 +75,9 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       'next visit': 'Vertel het bij het volgende bezoek aan de dierenarts',
     },
     fast: {
-      loss: (name, percent, days) =>
-        `${name} is binnen ${f.count(days, { one: 'dag', other: 'dagen' })} ${f.percent(percent, 0)} van het gewicht kwijtgeraakt.`,
-      gain: (name, percent, days) =>
-        `${name} is binnen ${f.count(days, { one: 'dag', other: 'dagen' })} ${f.percent(percent, 0)} aangekomen.`,
+      loss: (name, percent) =>
+        `${name} is binnen dagen ${f.percent(percent, 0)} van het gewicht kwijtgeraakt.`,
+      gain: (name, percent) => `${name} is binnen dagen ${f.percent(percent, 0)} aangekomen.`,
     },
     shift: {
       loss: (name, percent) => `${name} weegt ${f.percent(percent, 0)} minder dan vroeger, en dat blijft zo.`,
@@ -91,7 +93,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       gain: (name, percent) =>
         `${name} groeit nog en ligt voor: ${f.percent(percent, 0)} meer dan te verwachten was.`,
     },
-    fromTo: (from, since, to, on) => `${f.grams(from, 0)} op ${since}, ${f.grams(to, 0)} op ${on}.`,
+    fromTo: (from, to, since) =>
+      `Eerst was het ${f.grams(from, 0)}, nu is het ${f.grams(to, 0)}; het begon rond ${since}.`,
     expectedIs: (from, to, on) =>
       `Ongeveer ${f.grams(from, 0)} was te verwachten; op ${on} was het ${f.grams(to, 0)}.`,
     weighAgain: 'Weeg nu nog een keer, zodat het getal zeker klopt. Klopt het, wacht dan niet.',

@@ -72,6 +72,10 @@ export const exchange = (f: Figures): Exchange => ({
       batches: 'Batches',
       pours: 'Afgewogen',
       animals: 'Dieren',
+      weighings: 'Wegingen',
+      feedings: 'Voer en resten',
+      trials: 'Proeven met nieuw voer',
+      notes: 'Notities',
     },
     forAnother: 'Eén mengsel of ingrediënt voor iemand anders',
     forAnotherText:

@@ -17,9 +17,8 @@ export const trials = (f: Figures): Trials => ({
     inMix: 'in een mengsel',
     never: 'Wat niet gevoerd mag worden, staat niet in deze lijst.',
     neverFound: (food) => `Mag niet gevoerd worden: ${food}.`,
-    pick: (food) => `${food} proberen`,
+    pick: (food) => `${food} kiezen`,
     take: 'Kiezen',
-    upset: 'niet verdragen',
     cancel: 'Nu niet',
   },
   plan: {
@@ -35,7 +34,7 @@ export const trials = (f: Figures): Trials => ({
     from: 'Vanaf',
     beside: 'Naast',
     noBeside: 'het gewone voer',
-    days: (days) => `Dagen: ${f.list(days)}.`,
+    days: (days) => `Dagen: ${f.list(days)}`,
     apart:
       'Tussen twee keren ligt een dag, zodat je ziet hoe elke keer ging (gangbare praktijk, geen bron). Voor een oordeel moeten drie keren overeenstemmen.',
     begin: 'Beginnen',
@@ -47,7 +46,6 @@ export const trials = (f: Figures): Trials => ({
     alone: (grams) => `Elke keer ${grams} naast het gewone voer.`,
     little: (food) => `Elke keer een heel klein stukje, ernaast: ${food}.`,
     littleAlone: 'Elke keer een heel klein stukje naast het gewone voer.',
-    usual: 'het gewone voer',
     today: 'Vandaag is het weer tijd om aan te bieden.',
     late: (day, days) =>
       `Gepland was ${day}, dat is ${f.count(days, { one: 'dag', other: 'dagen' })} geleden. Het kan ook vandaag.`,
@@ -86,6 +84,8 @@ export const trials = (f: Figures): Trials => ({
     saveWeights: 'Gewichten noteren',
     weighed: (left, grams) => `${left} van ${grams} bleef over`,
     takeBack: 'Terugnemen',
+    takenBack: (day) => `Teruggenomen: ${day}.`,
+    sofar: 'Wat genoteerd is',
     takeBackOf: (day) => `Terugnemen wat voor ${day} genoteerd is`,
   },
   upset: {
@@ -145,7 +145,6 @@ export const trials = (f: Figures): Trials => ({
     refused: 'Geweigerd',
     liked: 'Lust het',
     undecided: 'Geprobeerd, niet beslist',
-    listed: 'staat op de lijst van wat het weigert',
     untried: 'In de mengsels, nog nooit geprobeerd',
     untriedHint: (animal) =>
       `Vink aan wat ${animal} van elders kent. Wat in een voltooide batch zat, geldt als bekend.`,
@@ -158,19 +157,17 @@ export const trials = (f: Figures): Trials => ({
     tryIt: 'Proberen',
     tryItOf: (food) => `${food} proberen`,
     again: 'Weer aanbieden',
-    againOf: (food) => `${food} weer aanbieden`,
+    againOf: (food) => `Weer aanbieden: ${food}`,
     nothing: 'Er is nog niets geprobeerd.',
     trialFrom: (day) => `Proef vanaf ${day}`,
     trialEnded: (day, end) => `Proef vanaf ${day}, beëindigd op ${end}`,
     noDays: 'Proef',
-    remove: 'Deze proef wissen',
-    removeOf: (food, day) => `Proef vanaf ${day} wissen: ${food}`,
+    remove: 'Proef wissen',
+    removeOf: (food, day) => `Proef wissen: ${food}, ${day}`,
     removed: (food) => `De proef is gewist: ${food}.`,
     back: (food) => `De proef is terug: ${food}.`,
-    open: (food) => `Meer over ${food}`,
   },
   mix: {
-    trial: 'de proef',
     isOut: (food, animal) => `Doet niet mee: ${food}. ${animal} liet het in <trial>een proef</trial> liggen.`,
     upset: (food, animal) =>
       `Uit elk mengsel: ${food}. ${animal} verdroeg het in <trial>een proef</trial> niet.`,
@@ -182,7 +179,7 @@ export const trials = (f: Figures): Trials => ({
       `Naast het mengsel gevoerd, nu niet meer: ${food}. ${animal} weigert het. Het rantsoen wordt zonder dit berekend; kies ander volledig voer.`,
     lifted: (food, animal, day, note) =>
       `Doet mee omdat je dat op ${day} zo koos (“${note}”): ${food}. ${animal} verdroeg het in <trial>een proef</trial> niet.`,
-    goAheadWith: (food) => `Aan de anderen geven, met reden: ${food}`,
+    goAheadWith: (food) => `Aan de anderen geven, met reden … (${food})`,
     all: 'Eruit na een proef',
     outShort: (animal) => `geweigerd door ${animal}`,
     upsetShort: (animal) => `niet verdragen: ${animal}`,
@@ -192,6 +189,15 @@ export const trials = (f: Figures): Trials => ({
       'Probeer nieuwe ingrediënten één voor één voordat ze in een batch gaan; of vink aan wat bekend is.',
     trying: 'wordt nu geprobeerd',
     knowsAll: (animal) => `${animal} kent dit allemaal`,
+  },
+  today: {
+    look: (animal, food) =>
+      `${animal} verdroeg dit niet: ${food}. Kijk hoe het gaat. Houdt het aan, ga naar de dierenarts, dezelfde dag nog als het dier suf is of niets eet.`,
+    own: (batch, food, animal) =>
+      `Niet aan ${animal} voeren: ${batch}. Er zit ${food} in, dat ${animal} niet verdroeg.`,
+    other: (batch, food, animal) => `Niet voeren: ${batch}. Er zit ${food} in, dat ${animal} niet verdroeg.`,
+    trial: 'Naar de proef',
+    batch: 'Naar de batch',
   },
   batch: {
     heading: 'Niet voeren',

@@ -105,12 +105,15 @@ describe('a food', () => {
 
 describe('what of a mix is new', () => {
   it('is told by animal, with what is being tried, without what is out or known', () => {
-    const running = { ...trial(REF, 'Millet', 'left'), endedOn: undefined };
-    const all = house({ trials: [running], animals: [bramble, { ...hazel, knows: ['millet'] }] });
+    const running = { ...trial(REF, 'Millet'), endedOn: undefined };
+    const left = trial('sr28:11683', 'Carrot, dried', 'left');
+    const all = house({ trials: [running, left], animals: [bramble, { ...hazel, knows: ['millet'] }] });
     const told = neverTried(all, { ...mix, animalIds: [bramble.id, hazel.id] });
     expect(told.map((t) => t.animal.name)).toEqual(['Bramble', 'Hazel']);
     expect(told[0]?.foods.find((f) => f.food.id === 'millet')).toMatchObject({ trying: true });
+    expect(told[0]?.foods.some((f) => f.food.id === 'carrot-dried')).toBe(false);
     expect(told[1]?.foods.some((f) => f.food.id === 'millet')).toBe(false);
+    expect(told[1]?.foods.some((f) => f.food.id === 'carrot-dried')).toBe(true);
     const out = mix.problem.foods.map((f) => ({ ...f, refused: true }));
     expect(neverTried(all, { animalIds: [bramble.id], problem: { ...mix.problem, foods: out } })).toEqual([]);
     const gone = { ...bramble, gone: { how: 'died', on: '2026-03-01' } } as const;

@@ -6,7 +6,7 @@ import type { Batch } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type NamedFood, ownMarks } from '../foods/alike.ts';
+import { alike, isMarked, type NamedFood, ownMarks, sameProblems } from '../foods/alike.ts';
 import { isHere } from './here.ts';
 import { type OutRule, outRules, refusedBy, rulesOn } from './out-foods.ts';
 import { triedFoods } from './trials-of.ts';
@@ -27,7 +27,15 @@ export interface FoodStanding {
 /** How a food stands with an animal, whatever ids it has. */
 export function foodStanding(house: Household, animal: Animal, food: NamedFood): FoodStanding {
   const { trials, foods, mixes, batches, kitchen, animals } = house;
-  return standings(animal, trials, foods, mixes, batches, kitchen, animals)(alike(house).known(food));
+  return standings(
+    animal,
+    trials,
+    foods,
+    sameProblems(mixes),
+    batches,
+    kitchen,
+    animals,
+  )(alike(house).known(food));
 }
 
 const standings = remembered(
@@ -111,7 +119,9 @@ export function neverTried(house: Household, mix: Pick<Mix, 'animalIds' | 'probl
       const foods = mix.problem.foods.flatMap((food) => {
         if (food.refused) return [];
         const { is, judged } = foodStanding(house, animal, food);
-        return is === 'untried' ? [{ food, trying: judged?.trials.some(isRunning) ?? false }] : [];
+        // Offered and left, or carried off, it is not known yet, but it was tried.
+        if (is !== 'untried' || judged?.trials.some((t) => t.offerings.length > 0)) return [];
+        return [{ food, trying: judged?.trials.some(isRunning) ?? false }];
       });
       return foods.length > 0 ? [{ animal, foods }] : [];
     });

@@ -15,7 +15,7 @@ import { lifelineOf } from './lifeline.ts';
 import { weightsOf } from './weight-of.ts';
 
 const dayAt = (at: string) => at.slice(0, 10);
-const NO_WEIGHTS = { points: [], trend: [], alerts: [] } as unknown as WeightStory;
+const NO_WEIGHTS: WeightStory = { points: [], trend: [], alerts: [], past: [] };
 const bramble = demo.animals[0]!;
 const pellet = demo.foods[0]!;
 

@@ -104,7 +104,7 @@ export function lifelineOf(
         ? []
         : [event(`condition ${i} over`, condition.until, { is: 'condition', condition, ends: true })]),
     ]),
-    ...p.story.alerts.map((alert) =>
+    ...[...p.story.past, ...p.story.alerts].map((alert) =>
       event(`alert ${alert.rule} ${alert.way} ${alert.on}`, alert.on, { is: 'alert', alert }),
     ),
     ...(animal.born

@@ -12,7 +12,8 @@ export function FoodPicture({ intake }: { intake: Intake }) {
   const i = words().leftovers.index;
   const [all, setAll] = useState(false);
   const eaten = intake.hoard === 'counted';
-  const most = Math.max(...intake.foods.map((f) => f.offered));
+  const whole = eaten ? intake.grams.eaten : intake.grams.taken;
+  const mean = (50 * (whole.low + whole.high)) / intake.grams.offered;
   const shown = all ? intake.foods : intake.foods.slice(0, FIRST);
   const indexed = intake.foods.some((f) => f.index);
   return (
@@ -29,7 +30,7 @@ export function FoodPicture({ intake }: { intake: Intake }) {
         </thead>
         <tbody>
           {shown.map((food) => (
-            <Row key={food.food} food={food} eaten={eaten} most={most} indexed={indexed} />
+            <Row key={food.food} food={food} eaten={eaten} mean={mean} indexed={indexed} />
           ))}
         </tbody>
       </table>
@@ -50,19 +51,26 @@ export function FoodPicture({ intake }: { intake: Intake }) {
   );
 }
 
-function Row(props: { food: FoodIntake; eaten: boolean; most: number; indexed: boolean }) {
+function Row(props: {
+  food: FoodIntake;
+  eaten: boolean;
+  /** Percent of all food together that went. */
+  mean: number;
+  indexed: boolean;
+}) {
   const { leftovers } = words();
   const t = leftovers.picture;
-  const { food, most } = props;
+  const { food } = props;
   const gone = props.eaten ? food.eaten : food.taken;
   const part = (grams: number) => `${(100 * grams) / food.offered}%`;
   return (
     <tr>
       <th scope="row">{food.name}</th>
       <td>
-        <span className="left-bar" style={{ width: `${(100 * food.offered) / most}%` }} aria-hidden="true">
+        <span className="left-bar" aria-hidden="true">
           <i className="left-sure" style={{ width: part(gone.low) }} />
           <i className="left-maybe" style={{ width: part(gone.high - gone.low) }} />
+          <i className="left-mean" style={{ left: `${props.mean}%` }} />
         </span>
         <span className="left-numbers">
           {t.of(gone.low, gone.high, food.offered)}{' '}
@@ -83,7 +91,8 @@ function Index({ index }: { index: NonNullable<FoodIntake['index']> }) {
       <span className={`left-leaning ${index.leaning}`}>{t.leaning[index.leaning]}</span>{' '}
       <b>{t.value(index.value)}</b>{' '}
       <small>
-        {!exact && `(${t.limits(low, high)})`} {t.nights(index.nights)}
+        {!exact && `(${t.limits(low, high)})`}{' '}
+        <span className="left-nights-of">{t.nights(index.nights)}</span>
       </small>
     </>
   );

@@ -1,5 +1,5 @@
 /** Grams by big keys: for a phone in one hand beside the scale. Typing in the field does as well. */
-import { useId } from 'react';
+import { type ReactNode, useId } from 'react';
 import { Button } from 'react-aria-components';
 import { words } from '../../../words/words.ts';
 
@@ -7,7 +7,13 @@ const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9'] as const;
 const MOST_SIGNS = 7;
 
 /** @param text as typed, in the keeper's own unit of weight */
-export function GramPad(props: { label: string; text: string; onChange(text: string): void }) {
+export function GramPad(props: {
+  label: string;
+  text: string;
+  onChange(text: string): void;
+  /** What stands beside the field: the button that keeps it. */
+  children: ReactNode;
+}) {
   const { leftovers, figures } = words();
   const t = leftovers.ask;
   const id = useId();
@@ -28,6 +34,7 @@ export function GramPad(props: { label: string; text: string; onChange(text: str
           onChange={(e) => onChange(e.target.value.slice(0, MOST_SIGNS))}
         />
         <span className="unit">{figures.massUnit}</span>
+        {props.children}
       </span>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset would read its legend before every key */}
       <div className="gram-pad-keys" role="group" aria-label={t.pad}>

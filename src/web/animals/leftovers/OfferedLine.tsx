@@ -24,13 +24,15 @@ export function OfferedLine(props: {
   const change = (next: Partial<Offer>) => props.onChange({ ...offer, ...next });
   return (
     <div className="left-offered">
-      <p>
-        {foods.length > 0 ? t.line(foods, gramsOffered(offer)) : t.nobody}{' '}
-        {offer.from === 'usual' && foods.length > 0 && t.usual}{' '}
+      <div>
+        <span>
+          {foods.length > 0 ? t.line(foods, gramsOffered(offer)) : t.nobody}{' '}
+          {offer.from === 'usual' && foods.length > 0 && t.usual}
+        </span>
         <Button className="quiet-button" aria-expanded={open} onPress={() => props.onOpen(!open)}>
           {open ? t.done : t.change}
         </Button>
-      </p>
+      </div>
       {props.mix === 'planned' && <p className="hint">{t.planned}</p>}
       {props.mix === 'unknown' && <p className="hint">{t.unknown}</p>}
       {open && (

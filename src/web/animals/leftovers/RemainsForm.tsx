@@ -69,23 +69,28 @@ export function RemainsForm(props: {
     };
   }
 
-  const foot = (
-    <div className="left-foot">
-      {fault && (
-        <p role="alert" className="field-error">
-          {fault}
-        </p>
-      )}
-      <div className="button-row">
-        <Button className="big-button" onPress={keep}>
-          {t.keep}
+  const keepButton = (
+    <Button className="big-button left-keep" onPress={keep}>
+      {t.keep}
+    </Button>
+  );
+  const told = fault && (
+    <p role="alert" className="field-error">
+      {fault}
+    </p>
+  );
+  const ways = (
+    <div className="button-row">
+      {foods.length > 1 && (
+        <Button className="quiet-button" onPress={() => setByFood(!byFood)}>
+          {byFood ? t.together : t.byFood}
         </Button>
-        {props.onCancel && (
-          <Button className="quiet-button" onPress={props.onCancel}>
-            {common.cancel}
-          </Button>
-        )}
-      </div>
+      )}
+      {props.onCancel && (
+        <Button className="quiet-button" onPress={props.onCancel}>
+          {common.cancel}
+        </Button>
+      )}
     </div>
   );
 
@@ -125,12 +130,17 @@ export function RemainsForm(props: {
               />
             )}
           </div>
-          {foot}
+          {told}
+          {keepButton}
+          {ways}
         </fieldset>
       ) : (
         <>
-          <GramPad label={props.label} text={text} onChange={changed(setText)} />
-          {foot}
+          <GramPad label={props.label} text={text} onChange={changed(setText)}>
+            {keepButton}
+          </GramPad>
+          {told}
+          {ways}
           {byEye && foods.length > 1 && (
             <fieldset className="left-mostly">
               <legend>{t.mostly}</legend>
@@ -157,11 +167,6 @@ export function RemainsForm(props: {
             </fieldset>
           )}
         </>
-      )}
-      {foods.length > 1 && (
-        <Button className="quiet-button" onPress={() => setByFood(!byFood)}>
-          {byFood ? t.together : t.byFood}
-        </Button>
       )}
     </div>
   );

@@ -9,7 +9,7 @@ import { daysIn, eventsIn, leftBars, rowsOf, spansIn } from './life-view.ts';
 const TODAY = '2026-03-10';
 const month = windowUntil('month', TODAY);
 const year = windowUntil('year', TODAY);
-const NO_WEIGHTS = { points: [], trend: [], alerts: [] } as unknown as WeightStory;
+const NO_WEIGHTS: WeightStory = { points: [], trend: [], alerts: [], past: [] };
 
 function condition(id: string, from: string, to?: string): LifeSpan {
   return {

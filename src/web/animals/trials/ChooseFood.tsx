@@ -30,8 +30,9 @@ export function ChooseFood(props: { animal: Animal; onChoose(id: string): void; 
         <Input placeholder={t.placeholder} autoComplete="off" />
       </TextField>
       <p className="hint" role="status">
-        {isFetching ? t.searching : common.foods(foods.length)} {t.never}
+        {isFetching ? t.searching : common.foods(foods.length)}
       </p>
+      <p className="hint">{t.never}</p>
       {note && <p role="status">{note}</p>}
       <ul className="offers">
         {parts.shown.map((food) => (

@@ -7,6 +7,7 @@ import type { Trial } from '../../../care/model.ts';
 import { OFFERS, PER_100_GRAMS, trialDays, trialGrams, USUAL_OFFERS } from '../../../care/trials/plan.ts';
 import type { Animal, Household } from '../../../household/model.ts';
 import { foodStanding } from '../../../household/reckon/care/food-standing.ts';
+import { alike } from '../../../household/reckon/foods/alike.ts';
 import { mixesOf } from '../../../household/reckon/mix/refusals.ts';
 import { words } from '../../../words/words.ts';
 import { CautionWords } from '../../shared/CautionWords.tsx';
@@ -136,27 +137,23 @@ function bodyOf(house: Household, animal: Animal): number | undefined {
   return last?.grams ?? animal.usualGrams ?? middle;
 }
 
-/** Foods that it knows, what is fed beside its mixes first: one of them lies beside the new one. */
+/**
+ * Foods of which one lies beside the new one: what is fed beside its mixes, then what of its mixes it knows, then what the
+ * keeper says it knows.
+ */
 function knownFoods(
   house: Household,
   animal: Animal,
   but: string,
 ): { readonly food: string; readonly name: string }[] {
   const mixes = mixesOf(house.mixes, animal.id);
-  const all = [
-    ...mixes.flatMap((m) => m.problem.beside),
-    ...mixes.flatMap((m) => m.problem.foods.filter((f) => !f.refused)),
-  ];
-  const known = all.filter((food, k) => {
+  const beside = mixes.flatMap((m) => m.problem.beside);
+  const said = (animal.knows ?? []).map((id) => alike(house).known({ id }));
+  const all = [...beside, ...mixes.flatMap((m) => m.problem.foods), ...said];
+  const fits = all.filter((food) => {
+    if (food.id === but || food.ref === but || food.name === undefined) return false;
     const { is } = foodStanding(house, animal, food);
-    const first = all.findIndex((f) => f.id === food.id) === k;
-    const beside = mixes.some((m) => m.problem.beside.includes(food as never));
-    return (
-      first &&
-      food.ref !== but &&
-      food.id !== but &&
-      (is === 'liked' || is === 'known' || (beside && is === 'untried'))
-    );
+    return is === 'liked' || is === 'known' || (is === 'untried' && beside.some((b) => b.id === food.id));
   });
-  return known.map((f) => ({ food: f.id, name: f.name ?? f.id }));
+  return [...new Map(fits.map((f) => [f.name, { food: f.id, name: f.name ?? f.id }])).values()];
 }

@@ -10,15 +10,17 @@ import { focusWhenThere } from '../../shared/focus.ts';
 import { today } from '../../shared/today.ts';
 import { NoteSeen } from './NoteSeen.tsx';
 import { Standing } from './Standing.tsx';
+import { Looks, type TrialActs } from './TriedList.tsx';
 
 interface Props {
   animal: Animal;
   trial: Trial;
   food: TriedFood;
   save(next: Trial): void;
+  acts: TrialActs;
 }
 
-export function RunningTrial({ animal, trial, food, save }: Props) {
+export function RunningTrial({ animal, trial, food, save, acts }: Props) {
   const t = words().trials.running;
   const { figures: f } = words();
   const now = today();
@@ -47,6 +49,12 @@ export function RunningTrial({ animal, trial, food, save }: Props) {
       </p>
       <NoteSeen trial={trial} onNote={note} />
       <Standing animal={animal} food={food} />
+      <details>
+        <summary>{words().trials.note.sofar}</summary>
+        {[...food.judged.trials].reverse().map((each) => (
+          <Looks key={each.id} trial={each} acts={acts} />
+        ))}
+      </details>
       <div className="button-row">
         {next === undefined && (
           <Button className="button" onPress={() => save(prolonged(trial, 2, now))}>

@@ -26,11 +26,12 @@ import './trials.css';
 const LATELY = 7;
 
 export function TrialsPart({ animal }: { animal: Animal }) {
-  const t = words().trials;
+  const { trials: t, common, figures } = words();
   const { house } = useMixDraft();
   const save = useSave('trials');
   const remove = useRemove('trials');
-  const [removed, setRemoved] = useState<Trial>();
+  /** A trial as it stood before it was deleted, or a look was taken back; with what says so. */
+  const [undoable, setUndoable] = useState<{ readonly was: Trial; readonly said: string }>();
   const [said, say] = useState('');
   /** The address may name the food to begin with. */
   const [, , , asked] = useRoute();
@@ -57,17 +58,24 @@ export function TrialsPart({ animal }: { animal: Animal }) {
     again: free ? (food) => plan(food.food.id) : undefined,
     takeBack(trial, on) {
       keep(unnoted(trial, on, running !== undefined && running.id !== trial.id));
+      told(trial, t.note.takenBack(figures.shortDay(on)));
     },
     remove(trial) {
-      remove.mutate(trial, { onSuccess: () => setRemoved(trial) });
-      say(t.lists.removed(trial.name));
-      focusWhenThere('.trial-removed button');
+      remove.mutate(trial, { onSuccess: () => told(trial, t.lists.removed(trial.name)) });
     },
   };
-  function bringBack(trial: Trial) {
-    setRemoved(undefined);
-    save.mutate(trial, undefined);
-    say(t.lists.back(trial.name));
+  function told(was: Trial, words: string) {
+    setUndoable({ was, said: words });
+    say(words);
+    focusWhenThere('.trial-undo button');
+  }
+  function undo({ was }: { readonly was: Trial }) {
+    setUndoable(undefined);
+    save.mutate(
+      was,
+      house.trials.find((x) => x.id === was.id),
+    );
+    say(t.lists.back(was.name));
     focusWhenThere('.trials-part > h3');
   }
 
@@ -75,11 +83,11 @@ export function TrialsPart({ animal }: { animal: Animal }) {
     <div className="trials-part">
       <h3 tabIndex={-1}>{t.title}</h3>
       <p className="hint">{here ? t.intro(animal.name) : t.gone(animal.name)}</p>
-      {removed && (
-        <div className="notice-line trial-removed">
-          {t.lists.removed(removed.name)}{' '}
-          <Button className="quiet-button small" onPress={() => bringBack(removed)}>
-            {words().common.undo}
+      {undoable && (
+        <div className="notice-line trial-undo">
+          {undoable.said}{' '}
+          <Button className="quiet-button small" onPress={() => undo(undoable)}>
+            {common.undo}
           </Button>
         </div>
       )}
@@ -104,7 +112,14 @@ export function TrialsPart({ animal }: { animal: Animal }) {
         );
       })}
       {here && running && runningFood && (
-        <RunningTrial key={running.id} animal={animal} trial={running} food={runningFood} save={keep} />
+        <RunningTrial
+          key={running.id}
+          animal={animal}
+          trial={running}
+          food={runningFood}
+          save={keep}
+          acts={acts}
+        />
       )}
       {here && running && asked !== undefined && asked !== running.food && (
         <p className="notice-line" role="status">
@@ -113,14 +128,6 @@ export function TrialsPart({ animal }: { animal: Animal }) {
       )}
       {free && <NewTrial animal={animal} asked={asked} onBegin={keep} />}
       {tried.length === 0 && <p className="empty">{t.lists.nothing}</p>}
-      {runningFood && (
-        <TriedList
-          heading={t.running.heading(runningFood.name)}
-          foods={[runningFood]}
-          animal={animal}
-          acts={acts}
-        />
-      )}
       <TriedList heading={t.lists.upset} foods={of('upset')} animal={animal} acts={acts} />
       <TriedList heading={t.lists.liked} foods={of('liked')} animal={animal} acts={acts} />
       <TriedList heading={t.lists.refused} foods={of('refused')} animal={animal} acts={acts} />

@@ -46,12 +46,7 @@ function Tried({ food, animal, acts }: { food: TriedFood; animal: Animal; acts: 
   return (
     <li data-tried={name}>
       <div className="tried-head">
-        <Button
-          className="fold"
-          aria-expanded={open}
-          aria-label={t.open(name)}
-          onPress={() => setOpen(!open)}
-        >
+        <Button className="fold" aria-expanded={open} onPress={() => setOpen(!open)}>
           <span aria-hidden="true">{open ? '▾' : '▸'}</span> {name}{' '}
           <small>{trials.verdict.looks(looks)}</small>
         </Button>

@@ -1,5 +1,9 @@
 /** What stands out in its weights, in plain words: what changed, since when, and how soon to see a vet. */
-import type { WeightAlert, WeightStory } from '../../../care/weight/model.ts';
+import type { SpeciesKind } from '../../../care/animal/species.ts';
+import { LONGEST_GESTATION } from '../../../care/figures/growth.ts';
+import { GOLDEN, WINTER_WHITE } from '../../../care/figures/season.ts';
+import type { ExpectedChange, WeightAlert, WeightStory } from '../../../care/weight/model.ts';
+import { sourceWords } from '../../../foods/source-words.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import { alertWords, falseAlarmWords } from './weight-words.ts';
@@ -7,37 +11,51 @@ import { alertWords, falseAlarmWords } from './weight-words.ts';
 /** Of so few weighings it cannot be said that nothing stands out. */
 const FEW = 5;
 
-export function Alerts({ name, story, day }: { name: string; story: WeightStory; day: Day }) {
+export function Alerts(props: { name: string; kind: SpeciesKind; story: WeightStory; day: Day }) {
+  const { name, kind, story, day } = props;
   const t = words().bodyWeight;
   const { alerts, expected } = story;
+  const source = expected && sourceOf(expected, kind);
+  const doubt = story.points.at(-1)?.unlikely;
   const counted = story.points.filter((p) => !p.unlikely).length;
-  if (counted === 0) return null;
+  // While a question is open, nobody can say that all is well.
+  const quiet = doubt ? t.alerts.doubt : counted < FEW ? t.alerts.few : t.alerts.none;
+  if (counted === 0 && !doubt) return null;
   return (
     <section className="weight-alerts" aria-label={t.alerts.title}>
       <h3>{t.alerts.title}</h3>
       {alerts.map((alert) => (
         <Alert key={`${alert.rule} ${alert.way}`} name={name} alert={alert} day={day} />
       ))}
-      {alerts.length === 0 && <p>{counted < FEW ? t.alerts.few : t.alerts.none}</p>}
+      {alerts.length === 0 && <p>{quiet}</p>}
       {expected && (
         <p className="notice-line">
-          <strong>{t.expected.title}</strong> {t.expected[expected](name)} {t.expected.anyway}
+          <strong>{t.expected.title}:</strong> {t.expected[expected](name)} {t.expected.anyway}
+          {source && (
+            <small className="expected-source">{words().shared.caution.source(sourceWords(source))}</small>
+          )}
         </p>
       )}
     </section>
   );
 }
 
+/** Where it stands that such a change is to be expected; undefined where nothing is cited. */
+function sourceOf(expected: ExpectedChange, kind: SpeciesKind): string | undefined {
+  if (expected === 'autumn' || expected === 'spring') return WINTER_WHITE.source;
+  if (expected === 'short days') return GOLDEN.source;
+  return expected === 'pregnancy' ? LONGEST_GESTATION[kind]?.source : undefined;
+}
+
 function Alert({ name, alert, day }: { name: string; alert: WeightAlert; day: Day }) {
   const { bodyWeight, figures: f } = words();
   const t = bodyWeight.alerts;
   const { from, to, since, on, rule, way, vet } = alert;
-  const onDay = f.day(on, day);
   return (
     <div className={`caution-card ${vet === 'next visit' ? '' : 'never'}`}>
       <p>
         <strong>{t.vet[vet]}.</strong> {alertWords(name, alert)}{' '}
-        {rule === 'growth' ? t.expectedIs(from, to, onDay) : t.fromTo(from, f.day(since, day), to, onDay)}
+        {rule === 'growth' ? t.expectedIs(from, to, f.day(on, day)) : t.fromTo(from, to, f.day(since, day))}
       </p>
       <p>
         {vet === 'today' && way === 'loss' ? `${t.weighAgain} ` : ''}

@@ -36,7 +36,7 @@ export function PictureKey(props: {
           <circle className="weight-doubt" cx={10} cy={7} r={5} />
         </Sign>
       )}
-      {story.alerts.some((a) => isIn(window, a.on)) && (
+      {[...story.past, ...story.alerts].some((a) => isIn(window, a.on)) && (
         <Sign words={t.alert}>
           <path className="weight-alert" d="M3 1h14l-7 12z" />
         </Sign>

@@ -74,12 +74,12 @@ export function WeightMarks(props: {
           <circle key={m.id} className="weight-dot" cx={x(m.at)} cy={y(m.low)} r={DOT} />
         ),
       )}
-      {story.alerts
+      {[...story.past, ...story.alerts]
         .filter((alert) => isIn(window, alert.on))
         .map((alert) => {
           const at = x(dayNumber(alert.on) + 0.5);
           return (
-            <g key={`${alert.rule} ${alert.way}`}>
+            <g key={`${alert.rule} ${alert.way} ${alert.on}`}>
               <line className="weight-alert-line" x1={at} x2={at} y1={top} y2={foot} />
               <path className="weight-alert" d={`M${at - 7} ${top - 14}h14l-7 12z`} />
             </g>

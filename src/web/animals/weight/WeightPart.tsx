@@ -1,5 +1,6 @@
 /** Its weights: one press to note one, what to look into, the picture, and all that were noted. */
 import { useMemo } from 'react';
+import { speciesKind } from '../../../care/animal/species.ts';
 import type { Animal } from '../../../household/model.ts';
 import { isHere } from '../../../household/reckon/care/here.ts';
 import { weightsOf } from '../../../household/reckon/care/weight-of.ts';
@@ -34,7 +35,7 @@ export function WeightPart({ animal }: { animal: Animal }) {
         <p className="hint">{words().bodyWeight.gone(animal.name)}</p>
       )}
       <Doubtful story={story} weighings={own} day={day} />
-      {here && <Alerts name={animal.name} story={story} day={day} />}
+      {here && <Alerts name={animal.name} kind={speciesKind(animal.species)} story={story} day={day} />}
       <WeightPicture animal={animal} story={story} day={day} />
       <CompareWith animal={animal} story={story} day={day} />
       <WeighingList animal={animal} story={story} weighings={own} day={day} />

@@ -23,10 +23,14 @@ export interface PadFigure {
   readonly likely: boolean;
 }
 
-/** Round which weight the pad lies, g; undefined where nothing is known yet. */
+/** Round which weight the pad lies, g; undefined where nothing is known of the animal itself. */
 export function padCentre(story: WeightStory, usualGrams: number | undefined): number | undefined {
-  if (story.likely) return (story.likely.low + story.likely.high) / 2;
-  return story.trend.at(-1)?.grams ?? usualGrams;
+  const { likely } = story;
+  const last = story.trend.at(-1)?.grams ?? usualGrams;
+  // What its kind weighs is too wide for a pad.
+  if (!likely || last === undefined) return last;
+  // Long after the last weighing, of a young one say, that weight may no longer be likely.
+  return Math.min(likely.high, Math.max(likely.low, last));
 }
 
 /**
@@ -50,9 +54,10 @@ export function netOf(onScale: number, tub: number): number {
   return Math.round((onScale - tub) * 1000) / 1000;
 }
 
-/** Why a weight is asked about: against the last one that counts, or against what its kind weighs. */
+/** Why a weight is asked about: against the last one that counts, what is likely without one, or what its kind weighs. */
 export type Unlikely =
   | { readonly against: 'last'; readonly grams: number; readonly on: Day }
+  | { readonly against: 'likely'; readonly low: number; readonly high: number }
   | { readonly against: 'kind'; readonly range: WeightRange };
 
 /** @param grams of the animal alone @returns undefined where the weight may well be */
@@ -62,9 +67,10 @@ export function unlikelyWeight(
 ): Unlikely | undefined {
   const { story, range, lifeStage } = p;
   const last = story.points.findLast((point) => !point.unlikely);
-  if (story.likely && last) {
+  if (story.likely) {
     const { low, high } = story.likely;
-    return grams < low || grams > high ? { against: 'last', grams: last.grams, on: last.day } : undefined;
+    if (grams >= low && grams <= high) return undefined;
+    return last ? { against: 'last', grams: last.grams, on: last.day } : { against: 'likely', low, high };
   }
   if (!range) return undefined;
   const least = lifeStage === 'growing' ? 0 : range.low / WIDE;

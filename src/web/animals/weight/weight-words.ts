@@ -34,6 +34,7 @@ export function lastWords(name: string, story: WeightStory, today: Day): string 
 export function askWords(grams: number, why: Unlikely, on: Day): string {
   const { figures: f, bodyWeight } = words();
   const t = bodyWeight.ask;
+  if (why.against === 'likely') return t.likely(grams, why.low, why.high);
   if (why.against === 'kind') return t.kind(grams, why.range.low, why.range.high);
   if (why.on === on) return t.today(grams, why.grams);
   return daysBetween(why.on, on) === 1
@@ -42,11 +43,8 @@ export function askWords(grams: number, why: Unlikely, on: Day): string {
 }
 
 /** What changed, in one sentence. */
-export function alertWords(name: string, alert: WeightAlert): string {
-  const t = words().bodyWeight.alerts;
-  if (alert.rule === 'fast')
-    return t.fast[alert.way](name, alert.percent, Math.max(1, daysBetween(alert.since, alert.on)));
-  return t[alert.rule][alert.way](name, alert.percent);
+export function alertWords(name: string, { rule, way, percent }: WeightAlert): string {
+  return words().bodyWeight.alerts[rule][way](name, percent);
 }
 
 /** How often a warning of its kind is wrong. @param aYear false alarms an animal and year */

@@ -5,7 +5,10 @@ import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 
-const TABLES = ['foods', 'mixes', 'lots', 'batches', 'pours', 'animals'] as const;
+const TABLES = [
+  ...(['foods', 'mixes', 'lots', 'batches', 'pours'] as const),
+  ...(['animals', 'weighings', 'feedings', 'trials', 'notes'] as const),
+];
 
 export function TakeOut() {
   const [decimal, setDecimal] = useState<'point' | 'comma'>(
