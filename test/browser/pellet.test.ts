@@ -253,10 +253,16 @@ describe.each([
       await stop().waitFor();
     });
 
-    test('a batch that was eaten before says that it was in it', async () => {
-      await putAt(bench.url, 'batches', { ...batch, left: { grams: 0, on: '2026-03-13' } });
+    test('a batch of which nothing is left says that it was in it, and is not told any more', async () => {
       await open('weigh/spring');
-      await stop().getByText('It is eaten up. It was in it.').waitFor();
+      await stop().getByRole('button', { name: 'Nothing is left of it' }).click();
+      await stop().getByText('Nothing is left of it. It was in it.').waitFor();
+      await clean(page);
+      const left = async () => (await kept()).batches.find((b) => b.id === 'spring')?.left;
+      await expect.poll(left).toEqual({ grams: 0, on: '2026-03-14' });
+      await open(`animals/${ANIMAL}`);
+      await page.getByRole('heading', { name: /Bramble/, level: 2 }).waitFor();
+      expect(await page.getByTestId('animal-stops').count()).toBe(0);
       await putAt(bench.url, 'batches', batch);
     });
 
