@@ -27,7 +27,7 @@ export interface Doubt {
 }
 
 /** "Mostly left": at least this part of what was offered of a food is still there. Our own reading of the word. */
-export const MOSTLY = 0.5;
+const MOSTLY = 0.5;
 
 /**
  * The most of its weight that fresh food loses by drying while it lies in the cage (common practice, no source): what is
