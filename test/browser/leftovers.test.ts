@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { plusDays } from '../../src/kitchen/days.ts';
 import { dayAt } from '../../src/web/shared/today.ts';
 import { fedHousehold, fedOn } from '../household/fed-household.ts';
-import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE } from './harness.ts';
+import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE, wcagFindings } from './harness.ts';
 import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
@@ -226,7 +226,8 @@ test.each(['de', 'nl'])('fits a phone in %s, by day and by night', async (langua
     await page.locator('.left-nothing').waitFor();
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
-      await clean(page);
+      expect(await wcagFindings(page), colorScheme).toEqual([]);
+      expect(await overflow(page)).toBe(0);
     }
   } finally {
     await bench.close();
