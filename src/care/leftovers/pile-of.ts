@@ -13,10 +13,11 @@ export interface OfferedFood {
 
 /**
  * What makes a weighing of left-overs doubtful. "more": more lay there than was offered, so it is wet, of other nights, or
- * misweighed, and nothing is told by it. "older": the same of a hoard: some of it was there before. "scale": a little more than that, as scales that show whole grams have it; it
- * counts as all that was offered. "mostly": more foods were said to be mostly left than the weight allows. "sum": the
- * parts weigh more than the whole, or not as much though all was sorted; the parts count. "not-offered": a food lay there
- * that was not offered. "dried": fresh food weighs less after a night, so that its left-overs are a range.
+ * misweighed, and nothing is told by it. "older": the same of a hoard: some of it was there before. "scale": a little more
+ * than that, as scales that show whole grams have it; it counts as all that was offered. "mostly": more foods were said to
+ * be mostly left than the weight allows. "sum": the parts weigh more than the whole, or not as much though all was sorted;
+ * the parts count. "not-offered": a food lay there that was not offered. "dried": fresh food weighs less after a night, so
+ * that its left-overs are a range.
  */
 export interface Doubt {
   readonly kind: 'more' | 'older' | 'scale' | 'mostly' | 'sum' | 'not-offered' | 'dried';
