@@ -36,9 +36,9 @@ export type Advice =
 /** Nights that tell what is usual, and the fewest that do. */
 const USUAL = { most: 14, least: 3 } as const;
 /** Less than this part of the usual is "much less" (common practice, no source). */
-export const MUCH_LESS = 0.5;
+const MUCH_LESS = 0.5;
 /** Less than this part, or nothing at all, and a vet should see it the same day (common practice, no source). */
-export const HARDLY = 0.25;
+const HARDLY = 0.25;
 /** Foods that one piece of advice names at the most. */
 const NAMED = 5;
 /** g: nothing but crumbs. */

@@ -109,8 +109,8 @@ export function contentEaten(sets: readonly IntakeSet[], amounts: AmountsIn): Ra
 const MOST_TURNS = 200;
 
 /**
- * The greatest quotient of two sums over what was eaten, and where it is: Dinkelbach's way (1967, Management Science,
- * from memory), each turn of which is exact for sets of one pile. Undefined where the lower sum can only be nothing.
+ * The greatest quotient of two sums over what was eaten, and where it is: Dinkelbach's way (1967, Management Science
+ * 13:492-498), each turn of which is exact for sets of one pile. Undefined where the lower sum can only be nothing.
  * @param bottom 0 or more for each food
  */
 export function greatestRatio(

@@ -13,13 +13,14 @@ export interface OfferedFood {
 
 /**
  * What makes a weighing of left-overs doubtful. "more": more lay there than was offered, so it is wet, of other nights, or
- * misweighed, and nothing is told by it. "scale": a little more than that, as scales that show whole grams have it; it
- * counts as all that was offered. "mostly": more foods were said to be mostly left than the weight allows. "sum": the
- * parts weigh more than the whole, or not as much though all was sorted; the parts count. "not-offered": a food lay there
- * that was not offered. "dried": fresh food weighs less after a night, so that its left-overs are a range.
+ * misweighed, and nothing is told by it. "older": the same of a hoard: some of it was there before. "scale": a little more
+ * than that, as scales that show whole grams have it; it counts as all that was offered. "mostly": more foods were said to
+ * be mostly left than the weight allows. "sum": the parts weigh more than the whole, or not as much though all was sorted;
+ * the parts count. "not-offered": a food lay there that was not offered. "dried": fresh food weighs less after a night, so
+ * that its left-overs are a range.
  */
 export interface Doubt {
-  readonly kind: 'more' | 'scale' | 'mostly' | 'sum' | 'not-offered' | 'dried';
+  readonly kind: 'more' | 'older' | 'scale' | 'mostly' | 'sum' | 'not-offered' | 'dried';
   /** Ids of the foods it is about; empty where it is about the whole. */
   readonly foods: readonly string[];
   /** g too many, or that do not agree; 0 for the others. */
@@ -27,7 +28,7 @@ export interface Doubt {
 }
 
 /** "Mostly left": at least this part of what was offered of a food is still there. Our own reading of the word. */
-export const MOSTLY = 0.5;
+const MOSTLY = 0.5;
 
 /**
  * The most of its weight that fresh food loses by drying while it lies in the cage (common practice, no source): what is

@@ -21,7 +21,7 @@ export interface Stretch {
 }
 
 /** What is known of the hoard: all of it was counted, it may be of other nights too, or nobody looked. */
-export type HoardKnown = 'counted' | 'in part' | 'unknown';
+export type HoardKnown = 'counted' | 'in-part' | 'unknown';
 
 export interface Observed {
   /** What was taken: offered and no longer there. */
@@ -67,9 +67,20 @@ export function observe({ looks, hoard, others }: Stretch): Observed {
   return {
     taken,
     eaten: { offered, piles: split ? [...piles, pile] : [together([...piles, pile], most)] },
-    hoard: shared ? 'in part' : 'counted',
-    doubts: [...doubts, ...hoarded.doubts],
+    hoard: shared ? 'in-part' : 'counted',
+    doubts: [...doubts, ...hoardDoubts(hoarded.doubts, shared)],
   };
+}
+
+/**
+ * A hoard that holds more than was taken holds something older. One that other nights may have filled is expected to, and
+ * what a scale is off by is no matter then.
+ */
+function hoardDoubts(doubts: readonly Doubt[], shared: boolean): Doubt[] {
+  return doubts.flatMap((d): Doubt[] => {
+    if (d.kind === 'more') return shared ? [] : [{ ...d, kind: 'older' }];
+    return shared && d.kind !== 'dried' && d.kind !== 'sum' ? [] : [d];
+  });
 }
 
 /** Every food that was offered, once, with all its grams. */

@@ -96,6 +96,8 @@ export const leftovers = (f: Figures): Leftovers => {
         }),
       doubt: {
         more: 'Es war mehr übrig, als angeboten wurde: Es ist nass, aus anderen Nächten, oder ein Gewicht stimmt nicht. Das Gewicht dieser Nacht sagt nichts darüber, was gefressen wurde.',
+        older:
+          'Im Versteck liegt mehr, als seit dem letzten Nachsehen weg ist, also ist manches älter. Wie viel gefressen wurde, sagt es nicht.',
         scale:
           'Es war ein wenig mehr übrig, als angeboten wurde, wie es bei Küchenwaagen vorkommt. Es zählt als alles.',
         mostly:

@@ -98,6 +98,8 @@ export const leftovers = (f: Figures) => {
         }),
       doubt: {
         more: 'More was left than was offered: it is wet, or from other nights, or one weight is wrong. That night’s weight tells nothing of what was eaten.',
+        older:
+          'The hoard holds more than was taken since the last look, so some of it is older. It tells nothing of how much was eaten.',
         scale: 'A little more was left than was offered, as kitchen scales have it. It counts as all of it.',
         mostly: 'More foods were said to be mostly left than the weight allows. The weight counts.',
         sum: 'The foods and the whole weight do not agree. The foods count.',

@@ -96,6 +96,8 @@ export const leftovers = (f: Figures): Leftovers => {
         }),
       doubt: {
         more: 'Er was meer over dan er is aangeboden: het is nat, of van andere nachten, of een gewicht klopt niet. Het gewicht van die nacht zegt niets over wat er gegeten is.',
+        older:
+          'In het voorraadje ligt meer dan er sinds de vorige keer weg is, dus een deel is ouder. Het zegt niets over hoeveel er gegeten is.',
         scale:
           'Er was iets meer over dan er is aangeboden, zoals keukenweegschalen dat hebben. Het telt als alles.',
         mostly:

@@ -172,7 +172,7 @@ function ofFood(sets: readonly IntakeSet[], food: string): Range {
 /** Of several spans of nights: all counted, none looked for, or anything between. */
 function hoardOf(seen: readonly Observed[]): HoardKnown {
   if (seen.every((s) => s.hoard === 'unknown')) return 'unknown';
-  return seen.every((s) => s.hoard === 'counted') ? 'counted' : 'in part';
+  return seen.every((s) => s.hoard === 'counted') ? 'counted' : 'in-part';
 }
 
 /** The nights for advice, g a night; none where the last one lies too long ago to say how the animal is today. */

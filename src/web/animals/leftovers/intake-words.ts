@@ -9,7 +9,7 @@ export function intakeWords(intake: Intake): string[] {
   const { nights, grams, hoard, mix, doubts } = intake;
   const eaten = {
     counted: () => t.eatenExactly(grams.eaten.low, grams.eaten.high),
-    'in part': () => t.eatenInPart(grams.eaten.low, grams.eaten.high),
+    'in-part': () => t.eatenInPart(grams.eaten.low, grams.eaten.high),
     unknown: () => t.eatenUnknown(grams.taken.high),
   }[hoard]();
   return [
