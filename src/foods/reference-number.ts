@@ -1,4 +1,4 @@
-/** Numbers of foods in the tables. */
+/** Numbers of reference foods, told by their form. */
 
 /** Whether an id is a number of a reference table by its form ("sr28:20038"); those that left the tables are too. */
 export function isReferenceNumber(id: string): boolean {

@@ -16,6 +16,7 @@ export const hands = (f: Figures): Hands => ({
   },
   feed: {
     water: 'Immer frisches Wasser: trockenes Futter macht durstig.',
+    waterShort: 'Immer frisches Wasser.',
     pieces: 'Zerkleinere, was für ein kleines Maul zu groß oder zu hart ist.',
   },
   pieces: {

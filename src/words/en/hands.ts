@@ -16,6 +16,7 @@ export const hands = (f: Figures) => ({
   },
   feed: {
     water: 'Fresh water always: dry food makes thirsty.',
+    waterShort: 'Fresh water always.',
     pieces: 'Break up what is too large or too hard for a small mouth.',
   },
   pieces: {

@@ -16,6 +16,7 @@ export const hands = (f: Figures): Hands => ({
   },
   feed: {
     water: 'Altijd vers water: van droog voer krijgt een dier dorst.',
+    waterShort: 'Altijd vers water.',
     pieces: 'Maak klein wat te groot of te hard is voor een kleine bek.',
   },
   pieces: {

@@ -41,8 +41,9 @@ export function PrintedLabel({ label, stop }: { label: BatchLabel; stop: Stop | 
               {label.feeding.map((sentence) => (
                 <p key={sentence}>{sentence}</p>
               ))}
-              <p>{label.lasts}</p>
-              <p>{words().hands.feed.water}</p>
+              <p>
+                {label.lasts} {words().hands.feed.waterShort}
+              </p>
             </>
           )}
           <h2>{t.keep}</h2>
