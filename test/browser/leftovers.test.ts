@@ -177,10 +177,26 @@ describe.each([
     await keeps(-5, { on: day(-4), bowl: { grams: 0 } });
   });
 
+  test('a hoard that was found alone is kept without a word of the bowl', async () => {
+    await night(-7);
+    await page.getByText('More: several nights, or only a hoard').click();
+    await press('Nothing there');
+    await keeps(-7, { on: day(-6), hoard: { grams: 0 } });
+    await page.getByText('left-overs not looked at and no hoard').waitFor();
+  });
+
   test('several nights are looked at together', async () => {
-    await night(0);
-    await page.getByText('More: several nights').click();
-    expect(await page.getByLabel('Food of how many nights lay there').locator('option').count()).toBe(1);
+    await night(-9);
+    await page.getByText('More: several nights, or only a hoard').click();
+    await page.getByLabel('Food of how many nights lay there').selectOption(day(-11));
+    await press('Nothing left');
+    await keeps(-9, { on: day(-8), since: day(-11), bowl: { grams: 0 } });
+    await page
+      .getByText(/^nothing left and food since/)
+      .first()
+      .waitFor();
+    // Nobody had said what was offered on the two days before.
+    await page.getByText('For 2 of the days nobody said what was offered; they count as nothing.').waitFor();
   });
 
   test('the browser had nothing to complain of but the lost connection', () => {

@@ -2,7 +2,7 @@
 import type { Remains } from '../model.ts';
 import type { IntakeSet } from './intake-set.ts';
 import { boundsOf, isExact, type Pile, pileWithin, sumOf, together } from './pile.ts';
-import { type Doubt, type OfferedFood, pileOf } from './pile-of.ts';
+import { type Doubt, isNothing, type OfferedFood, pileOf } from './pile-of.ts';
 
 /** What lay in bowl and on the floor after what was offered. */
 interface Look {
@@ -60,12 +60,14 @@ export function observe({ looks, hoard, others }: Stretch): Observed {
   const bounds = boundsOf(left);
   const room = offered.map((f, i) => ({ ...f, grams: Math.max(0, f.grams - (bounds[i]?.low ?? 0)) }));
   const hoarded = pileOf(hoard, room, Math.max(0, sumOf(most) - left.total.low));
-  const pile = others ? upTo(hoarded.pile) : hoarded.pile;
+  // Where nothing lay there, no night had filled it.
+  const shared = others === true && !isNothing(hoard);
+  const pile = shared ? upTo(hoarded.pile) : hoarded.pile;
   const split = piles.filter((p) => !isExact(p)).length > 1;
   return {
     taken,
     eaten: { offered, piles: split ? [...piles, pile] : [together([...piles, pile], most)] },
-    hoard: others ? 'in part' : 'counted',
+    hoard: shared ? 'in part' : 'counted',
     doubts: [...doubts, ...hoarded.doubts],
   };
 }

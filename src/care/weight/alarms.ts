@@ -56,7 +56,9 @@ const SLOW_LEAST_OLD = fall(0.12);
 const SLOW_DAYS = 90;
 const USUAL_LEAST = fall(0.15);
 const SLOW_GAIN = Math.log(1.2);
+/** A nursing mother may lose so much more; so many days later she has it back: both from memory. */
 const NURSING_MORE = 0.07;
+const RECOVERS_DAYS = 14;
 const SEASON_STEEPEST = 0.008;
 const SEASON_MOST = fall(0.36);
 /** Young of all kinds here grow fast at these ages, days, until near their grown weight: from memory. */
@@ -73,13 +75,18 @@ function lossVet(loss: number, fast: boolean): WeightAlert['vet'] {
   return loss >= fall(LOSS_LIMITS.most) || (fast && loss >= fall(LOSS_LIMITS.rapid)) ? 'today' : 'days';
 }
 
+/** Nursing takes some of her weight, which she has back two weeks after it. */
+function worn(c: Circumstances, day: number): boolean {
+  return c.nurses(day) || c.nurses(day - RECOVERS_DAYS) || c.afterBirth(day);
+}
+
 type Rule = (sight: Sight, before: Alarm | undefined) => Alarm | undefined;
 
 const shiftLoss: Rule = ({ base, sums, now, circumstances: c, day }, before) => {
   if (!base) return undefined;
   const least =
     (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST) +
-    (c.nurses(day) || c.afterBirth(day) ? NURSING_MORE : 0);
+    (worn(c, day) ? NURSING_MORE : 0);
   const loss = base.low - now;
   const stands = before ? loss >= least * ENDS_AT : sums.low >= sums.decision && loss >= least;
   if (!stands) {
@@ -143,7 +150,7 @@ const slowLoss: Rule = (s, before) => {
   const { steady, circumstances: c, day, usualGrams } = s;
   const now = steady.at(-1);
   if (!now || now.day !== day || c.afterBirth(day)) return before && s.carries ? before : undefined;
-  const more = c.nurses(day) ? NURSING_MORE : 0;
+  const more = worn(c, day) ? NURSING_MORE : 0;
   const least = (c.old ? SLOW_LEAST_OLD : SLOW_LEAST) + more;
   let best: Alarm | undefined;
   let most = 0;

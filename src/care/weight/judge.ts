@@ -19,7 +19,6 @@ const STEEPEST_LINE = 0.015;
 /** g that rounding to the gram may hide. */
 const HALF_STEP = 0.5;
 const MEMORY = 6;
-const LOOK_BACK = 28;
 /** Readings that are as unlikely bear it out within so many days. */
 const BORNE_OUT_WITHIN = 21;
 /** An unlikely figure so far off (e to this) takes two others to bear it out: a slip may be made twice. */
@@ -65,11 +64,9 @@ export function judge(
     if (last === undefined) return firstExpected(about, day);
     const scatter = Math.sqrt(squares / errors);
     const sd = readingSd(last.y);
-    let from = counted.length - 1;
-    while (from > 0 && (counted[from - 1]?.day ?? 0) >= last.day - LOOK_BACK) from--;
     const line = robustLine(counted, {
-      from,
       to: counted.length,
+      least: 2,
       day: last.day,
       memory: MEMORY,
       slopeSd: 0.003,
@@ -97,6 +94,22 @@ export function judge(
     places.push(place);
   };
 
+  /** Where the readings that agree are as likely without the last that counted, that one was the slip. */
+  const takeBackSlip = (agreeing: readonly number[]) => {
+    const last = counted.at(-1);
+    const place = places.at(-1);
+    if (!last || place === undefined || last.sure) return;
+    counted.pop();
+    places.pop();
+    const fits = agreeing.every((w) => {
+      const r = readings[w];
+      const at = r && expected(r.day);
+      return r && (at === undefined || (r.y >= at.low && r.y <= at.high));
+    });
+    if (fits) unlikely[place] = true;
+    else count(place, last);
+  };
+
   readings.forEach((r, place) => {
     const at = expected(r.day);
     const off = at === undefined ? 0 : r.y - at.y;
@@ -121,13 +134,7 @@ export function judge(
     waiting.push(place);
     const needed = Math.abs(off) > ABSURD ? 2 : 1;
     if (before.length < needed) return;
-    // A level that rests on one reading alone, against two that agree: that one was the slip.
-    const [only] = places;
-    if (counted.length === 1 && only !== undefined && !counted[0]?.sure) {
-      unlikely[only] = true;
-      counted.length = 0;
-      places.length = 0;
-    }
+    takeBackSlip([...before, place]);
     for (const w of [...before, place]) {
       unlikely[w] = false;
       const reading = readings[w];

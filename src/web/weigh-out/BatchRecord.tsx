@@ -1,7 +1,10 @@
 /** A finished batch: what is really in it, whether it is in range, what it holds, how it keeps, and its label. */
+
 import { useQuery } from '@tanstack/react-query';
 import { Fragment, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { HANDS_SOURCES } from '../../care/figures/hands-sources.ts';
+import { sourceWords } from '../../foods/source-words.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import { stopOf } from '../../household/reckon/cupboard/stops.ts';
@@ -216,9 +219,11 @@ function ShelfLife({ label }: { label: BatchLabel }) {
         {moisture.sentence}
       </p>
       <ul className="weigh-changes">
-        {[...label.feeding, label.lasts, ...label.keep.map((k) => k.sentence)].map((s) => (
-          <li key={s}>{s}</li>
-        ))}
+        {[...label.feeding, label.lasts, words().hands.feed.water, ...label.keep.map((k) => k.sentence)].map(
+          (s) => (
+            <li key={s}>{s}</li>
+          ),
+        )}
       </ul>
       <details>
         <summary>{t.sources}</summary>
@@ -227,6 +232,8 @@ function ShelfLife({ label }: { label: BatchLabel }) {
           <dd>{useBy.source}</dd>
           <dt>{t.moistureTerm}</dt>
           <dd>{moisture.source}</dd>
+          <dt>{words().hands.feed.water}</dt>
+          <dd>{sourceWords(HANDS_SOURCES.common)}</dd>
           {label.keep.map((k) => (
             <Fragment key={k.sentence}>
               <dt>{k.sentence}</dt>

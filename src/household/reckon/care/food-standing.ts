@@ -6,7 +6,7 @@ import type { Batch } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type NamedFood, ownMarks } from '../foods/alike.ts';
+import { alike, isMarked, type NamedFood, ownMarks, sameProblems } from '../foods/alike.ts';
 import { isHere } from './here.ts';
 import { type OutRule, outRules, refusedBy, rulesOn } from './out-foods.ts';
 import { triedFoods } from './trials-of.ts';
@@ -27,7 +27,15 @@ export interface FoodStanding {
 /** How a food stands with an animal, whatever ids it has. */
 export function foodStanding(house: Household, animal: Animal, food: NamedFood): FoodStanding {
   const { trials, foods, mixes, batches, kitchen, animals } = house;
-  return standings(animal, trials, foods, mixes, batches, kitchen, animals)(alike(house).known(food));
+  return standings(
+    animal,
+    trials,
+    foods,
+    sameProblems(mixes),
+    batches,
+    kitchen,
+    animals,
+  )(alike(house).known(food));
 }
 
 const standings = remembered(

@@ -155,6 +155,19 @@ describe('what was eaten', () => {
     expect(over(gap, day(-9), TODAY).hoard).toBe('in part');
   });
 
+  it('of nights of which only some had their hoards counted is a range', () => {
+    const kept = withFeedings(
+      fedOn(day(-2), left(day(-2), { bowl: { grams: 2 }, hoard: { grams: 0 } })),
+      fedOn(day(-1), left(day(-1), { bowl: { grams: 2 } })),
+    );
+    const intake = over(kept, day(-9), TODAY);
+    expect(intake.hoard).toBe('in part');
+    expect(intake.sortedBy).toBe('taken');
+    expect(intake.grams.eaten.low).toBeCloseTo(10, 9);
+    expect(intake.grams.eaten.high).toBeCloseTo(20, 9);
+    expect(intake.advice.map((a) => a.kind)).not.toContain('hoard');
+  });
+
   it('says so where nobody had looked for hoards before', () => {
     const kept = withFeedings(fedOn(day(-1), left(day(-1), { bowl: { grams: 2 }, hoard: { grams: 3 } })));
     const intake = over(kept, day(-9), TODAY);

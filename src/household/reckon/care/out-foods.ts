@@ -9,7 +9,7 @@
  */
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type Marks, type NamedFood } from '../foods/alike.ts';
+import { alike, isMarked, type Marks, type NamedFood, sameProblems } from '../foods/alike.ts';
 import { isHere } from './here.ts';
 import { foodOf, triedFoods } from './trials-of.ts';
 
@@ -32,7 +32,7 @@ export interface OutRule extends Marks {
 /** Every rule that keeps a food out of some mix, in the order of the animals. */
 export function outRules(house: Kept): readonly OutRule[] {
   const { animals, trials, foods, mixes, batches, kitchen } = house;
-  return worked(animals, trials, foods, mixes, batches, kitchen);
+  return worked(animals, trials, foods, sameProblems(mixes), batches, kitchen);
 }
 
 const worked = remembered(

@@ -27,7 +27,7 @@ export function FoodHands({ food, full = false }: Props) {
   const named = (all: readonly (keyof typeof t.allergens)[]) => all.map((a) => t.allergens[a]);
   if (!allergy && !wash && !large) return null;
   return (
-    <div className="food-hands">
+    <div className="food-hands" role="note" aria-label={t.title}>
       {allergy && allergy.holds.length > 0 && (
         <p className="hands-allergy">
           <strong>{t.allergy.holds(named(allergy.holds))}</strong> {t.allergy.way}

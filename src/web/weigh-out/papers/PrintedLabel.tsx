@@ -42,6 +42,7 @@ export function PrintedLabel({ label, stop }: { label: BatchLabel; stop: Stop | 
                 <p key={sentence}>{sentence}</p>
               ))}
               <p>{label.lasts}</p>
+              <p>{words().hands.feed.water}</p>
             </>
           )}
           <h2>{t.keep}</h2>
