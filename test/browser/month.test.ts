@@ -16,8 +16,8 @@ import { failure, SCREENS, settled } from './screens.ts';
 import { story } from './story.ts';
 
 const PICTURES = process.env.MONTH_PICTURES;
-/** The month begins in winter, when a winter white loses weight and is healthy. */
-const FIRST = '2026-01-05';
+/** The days grow short: a winter white loses weight and is healthy. */
+const FIRST = '2026-10-05';
 const DAYS = 30;
 const LONG = 300_000;
 
@@ -38,13 +38,13 @@ const animals = kinds.map(
     name,
     species,
     dailyGrams,
-    born: { on: '2025-06-01', about: true },
+    born: { on: '2025-09-01', about: true },
     daylight: true,
   }),
 );
 const ids = animals.map((a) => a.id);
 const named = Object.entries(mix.shares).filter(([, share]) => share > 0);
-const made = '2025-12-10T09:00:00Z';
+const made = '2026-09-10T09:00:00Z';
 const firstBatch: Batch = {
   id: 'first',
   mixId: 'five',
@@ -197,7 +197,7 @@ describe('a month', () => {
       await page.getByTestId('target').or(end).first().waitFor();
       if (await end.isVisible()) break;
       const before = await page.getByTestId('running-total').textContent();
-      await button(/^Poured/).tap();
+      await page.locator('.weigh-poured').tap();
       await expect.poll(() => page.getByTestId('running-total').textContent()).not.toBe(before);
     }
     await button('Finish the batch').tap();

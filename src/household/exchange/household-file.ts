@@ -3,17 +3,12 @@
  * file holds no time of its making. See docs/export.md.
  */
 
+import { isReferenceNumber } from '../../foods/reference-number.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { KINDS } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
-import {
-  foodOutOfProblem,
-  foodsNamedBy,
-  isReferenceNumber,
-  type Named,
-  referencesOf,
-} from '../shape/references.ts';
+import { foodOutOfProblem, foodsNamedBy, type Named, referencesOf } from '../shape/references.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { FORMAT_VERSION, HOUSEHOLD_FORMAT } from './format.ts';
 

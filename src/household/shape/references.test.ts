@@ -1,16 +1,12 @@
 /** What a record names, and what of it must be there. */
+
 import { describe, expect, it } from 'vitest';
 import { demo, mix, version } from '../../../test/household/demo-version.ts';
+import { isReferenceNumber } from '../../foods/reference-number.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { finishedBatchChange } from './finished-batch.ts';
 import { tooFull, tooLarge, tooMany } from './quotas.ts';
-import {
-  foodOutOfProblem,
-  foodsNamedBy,
-  isReferenceNumber,
-  newReferences,
-  referencesOf,
-} from './references.ts';
+import { foodOutOfProblem, foodsNamedBy, newReferences, referencesOf } from './references.ts';
 
 const batch: Batch = {
   id: 'b',

@@ -98,11 +98,6 @@ export function newReferences<K extends Kind>(
   return referencesOf(kind, body).filter((n) => !known.has(`${n.kind} ${n.id}`));
 }
 
-/** Whether an id is a number of a reference table by its form ("sr28:20038"); those that left the tables are too. */
-export function isReferenceNumber(id: string): boolean {
-  return /^(sr28|ifct|pub):\S/.test(id);
-}
-
 /** The foods that a record gives a name to: others may name them from then on. */
 export function foodsNamedBy<K extends Kind>(kind: K, body: Kept<K>): readonly string[] {
   if (kind === 'foods') return [body.id];

@@ -1,16 +1,11 @@
 /** What records name in one another: a new name must be there, and what is named may not be deleted. */
 
+import { isReferenceNumber } from '../../foods/reference-number.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { words } from '../../words/words.ts';
 import type { Kept, Kind, Mix, MixVersion } from '../model.ts';
-import {
-  foodOutOfProblem,
-  foodsNamedBy,
-  isReferenceNumber,
-  newReferences,
-  referencesOf,
-} from '../shape/references.ts';
+import { foodOutOfProblem, foodsNamedBy, newReferences, referencesOf } from '../shape/references.ts';
 import { StoreError } from '../store-error.ts';
 import { called } from './called.ts';
 import { recordOf, rowOf, rowsOf, type Session } from './session.ts';

@@ -96,7 +96,7 @@ function Feed({ due, onFeed }: { due: AnimalDue; onFeed(): void }): ReactNode {
           href={linkTo('animals', animal.id, 'food')}
           aria-label={t.ofOne(say, animal.name)}
         >
-          {feed === 'stop' && <span aria-hidden="true">!&nbsp;</span>}
+          {feed === 'stop' && <span aria-hidden="true">{'!\u00a0'}</span>}
           {say}
         </a>
       )

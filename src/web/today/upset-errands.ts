@@ -2,7 +2,6 @@
 
 import type { Household } from '../../household/model.ts';
 import type { CareDue } from '../../household/reckon/care/due.ts';
-import { upsetInBatch } from '../../household/reckon/care/food-standing.ts';
 import { isHere } from '../../household/reckon/care/here.ts';
 import { daysBetween } from '../../kitchen/days.ts';
 import type { Day } from '../../kitchen/model.ts';
@@ -14,7 +13,7 @@ import type { Errand } from './errand.ts';
 const LOOK = 2;
 
 export function upsetErrands(house: Household, care: CareDue, today: Day): Errand[] {
-  return [...lately(house, today), ...held(house, care, today)];
+  return [...lately(house, today), ...held(care, today)];
 }
 
 function lately({ animals, trials }: Household, today: Day): Errand[] {
@@ -38,19 +37,17 @@ function lately({ animals, trials }: Household, today: Day): Errand[] {
   });
 }
 
-function held(house: Household, care: CareDue, today: Day): Errand[] {
+function held(care: CareDue, today: Day): Errand[] {
   const t = words().trials.today;
-  return care.fed.flatMap((one) => {
-    const { batch } = one.present;
-    return upsetInBatch(house, batch).map(
-      ({ food, name, animal, trial, own }): Errand => ({
-        key: `upset ${trial} ${batch.id} ${food}`,
-        rank: 'danger',
-        words: (own ? t.own : t.other)(batchWords(one, care, today), name, animal.name),
-        link: t.batch,
-        to: ['weigh', batch.id],
-        warns: true,
-      }),
-    );
+  return care.upset.map(({ fed, food }): Errand => {
+    const { batch } = fed.present;
+    return {
+      key: `upset ${food.trial} ${batch.id} ${food.food}`,
+      rank: 'danger',
+      words: (food.own ? t.own : t.other)(batchWords(fed, care, today), food.name, food.animal.name),
+      link: t.batch,
+      to: ['weigh', batch.id],
+      warns: true,
+    };
   });
 }

@@ -77,8 +77,7 @@ describe('a trial', () => {
     expect(days({ days: [today] })).toEqual([today]);
     expect(days({ days: [today], offerings: [{ on: today, seen: 'eaten' }] })).toEqual([]);
     expect(days({ offerings: [{ on: ago(3), seen: 'eaten' }] })).toEqual([today]);
-    // Of two that were missed the last is told.
-    expect(days({})).toEqual([today]);
+    expect(days({})).toEqual([ago(3)]);
     expect(days({ days: [ago(7)] })).toEqual([ago(7)]);
     expect(days({ days: [ago(8)] })).toEqual([]);
     expect(days({ days: [plusDays(today, 1)] })).toEqual([]);
@@ -165,7 +164,7 @@ describe('what may do harm', () => {
   ];
   const fedNow = [batch('b', ago(20), { pours })];
 
-  test('a batch with a food that upset this animal is not ticked off as fed to it', () => {
+  test('a food in the batch that upset this animal, or another', () => {
     const trial: Trial = {
       id: 't',
       animalId: bramble.id,
@@ -175,8 +174,18 @@ describe('what may do harm', () => {
       offerings: [{ on: ago(9), seen: 'upset' }],
       endedOn: ago(9),
     };
-    expect(first({ batches: fedNow, trials: [trial] }).feed).toBe('stop');
-    expect(first({ batches: fedNow, trials: [{ ...trial, animalId: 'clover' }] }).feed).toBe('offer');
+    const own = due({ batches: fedNow, trials: [trial] });
+    expect(own.upset.map((u) => [u.food.food, u.food.animal.id, u.food.own])).toEqual([
+      ['linseed', bramble.id, true],
+    ]);
+    expect(own.animals[0]?.feed).toBe('stop');
+    const other = due({
+      animals: [bramble, clover],
+      batches: fedNow,
+      trials: [{ ...trial, animalId: 'clover' }],
+    });
+    expect(other.upset.map((u) => [u.food.animal.id, u.food.own])).toEqual([['clover', false]]);
+    expect(due({ batches: fedNow }).upset).toEqual([]);
   });
 
   test('a pack of pellets that is not used any more, and that an animal here was fed from', () => {

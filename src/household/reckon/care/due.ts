@@ -12,6 +12,7 @@ import { pelletStocks } from '../cupboard/pellet-stock.ts';
 import { type BarredPack, barredPacks, batchesInUse } from '../cupboard/recall.ts';
 import { stopOf } from '../cupboard/stops.ts';
 import { type DailyMeal, dailyMeal } from './daily-meal.ts';
+import { type UpsetFood, upsetInBatch } from './food-standing.ts';
 import { hereAmong, isHere } from './here.ts';
 import { ofAnimal } from './of-animal.ts';
 import { type FedBatch, fedBatches, mayBeFed } from './present-batches.ts';
@@ -68,6 +69,8 @@ export interface CareDue {
   readonly maybeBarred: readonly FedBatch[];
   /** Packs fed beside the mix that are not to be used any more, and that animals here were, or may have been, fed from. */
   readonly barredPacks: readonly { readonly pack: BarredPack; readonly animals: readonly Animal[] }[];
+  /** Foods in a batch being fed that upset an animal. */
+  readonly upset: readonly { readonly fed: FedBatch; readonly food: UpsetFood }[];
   /** By the day on which they do. */
   readonly runningOut: readonly RunningOut[];
   /** Foods fed from packs that run out within days, or have. */
@@ -99,6 +102,7 @@ export function careDue(house: Household, under: Under): CareDue {
     severalMixes: new Set(mayBeFed(house, under).map(({ batch }) => batch.mixId)).size > 1,
     animals,
     ...stopped(house, fed, under),
+    upset: fed.flatMap((one) => upsetInBatch(house, one.present.batch).map((food) => ({ fed: one, food }))),
     packsRunningOut: packsRunningOut(house, under),
     runningOut: runningOut.sort((a, b) => (a.day < b.day ? -1 : 1)),
     changing,

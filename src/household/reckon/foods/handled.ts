@@ -2,9 +2,9 @@
 import type { Handled } from '../../../care/hands/allergens.ts';
 import { printedTexts } from '../../../foods/evidence.ts';
 import type { FoodGroup } from '../../../foods/food.ts';
+import { isReferenceNumber } from '../../../foods/reference-number.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Household } from '../../model.ts';
-import { isReferenceNumber } from '../../shape/references.ts';
 
 /** @param name as it is shown there @param among foods that are known there by this id, a batch's say */
 export function handledOf(
