@@ -87,7 +87,10 @@ function dryWords(tag: Tag, content: VetContent | undefined, water: number | und
 }
 
 function amount(tag: Tag, value: number): string {
-  return words().batch.contents.amount(rounded(value), unitWord(nutrient(tag).unit));
+  // A number and its unit stay on one line.
+  return words()
+    .batch.contents.amount(rounded(value), unitWord(nutrient(tag).unit))
+    .replace(' ', '\u00a0');
 }
 
 function rounded(value: number): string {
