@@ -61,7 +61,7 @@ describe.each(KINDS)('a healthy year of a %s', (species) => {
     });
     const years = alarms.length;
     expect(alarms.reduce((sum, n) => sum + n, 0) / years).toBeLessThan(0.1);
-    // The issue of a false alarm: one an animal and year at the most.
+    // Two in a year are rare.
     expect(alarms.filter((n) => n > 1).length / years).toBeLessThan(0.01);
     for (const { alert, times } of by.values()) {
       // What is told beside an alert, with room for what chance does in so many years.

@@ -84,16 +84,17 @@ type Rule = (sight: Sight, before: Alarm | undefined) => Alarm | undefined;
 
 const shiftLoss: Rule = ({ base, sums, now, restless, circumstances: c, day }, before) => {
   if (!base) return undefined;
+  const inSeason = c.fallingDays(day - 14, day) > 0;
   const least =
-    (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST * restless) +
-    (worn(c, day) ? NURSING_MORE : 0);
+    (inSeason ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST * restless) + (worn(c, day) ? NURSING_MORE : 0);
   const loss = base.low - now;
   const stands = before ? loss >= least * ENDS_AT : sums.low >= sums.decision && loss >= least;
   if (!stands) {
     if (before) sums.settle();
     return undefined;
   }
-  const from = Math.max(base.level, before?.from ?? base.level);
+  // What the season goes on to take does not add to the loss.
+  const from = inSeason ? base.level : Math.max(base.level, before?.from ?? base.level);
   return {
     rule: 'shift',
     way: 'loss',

@@ -37,8 +37,9 @@ export function circumstancesOf(q: WeightQuestion): Circumstances {
         return [from, until === undefined ? from + atMost : Math.min(dayNumber(until), from + 2 * atMost)];
       });
   const gestation = LONGEST_GESTATION[q.species]?.days ?? LONGEST_GESTATION_OF_ALL;
-  const carried = spans('pregnant', gestation);
-  const nursed = spans('nursing', LONGEST_NURSING);
+  // A slip in a male's record must not hide a loss of his.
+  const carried = q.sex === 'male' ? [] : spans('pregnant', gestation);
+  const nursed = q.sex === 'male' ? [] : spans('nursing', LONGEST_NURSING);
   const carries = (day: number) =>
     inOneOf(carried, day) || carried.some(([from]) => day < from && day >= from - UNNOTICED);
   const births = [...carried.map(([, to]) => to), ...nursed.map(([from]) => from)];

@@ -240,6 +240,19 @@ describe('carrying, birth and nursing', () => {
   });
 });
 
+it('knows the sex: a male is not pregnant, and a rat of 380 g is heavy for a female alone', () => {
+  const conditions: Condition[] = [{ what: 'pregnant', since: dayOf(START + 15), until: dayOf(START + 40) }];
+  const lost: Typed[] = [...steady(20, 142), [20, 118], [21, 116]];
+  expect(story(lost, { conditions, sex: 'male' }).alerts[0]).toMatchObject({ rule: 'fast', vet: 'today' });
+  expect(story(lost, { conditions, sex: 'male' }).expected).toBeUndefined();
+  const up = Array.from({ length: 150 }, (_, i): Typed => [i, Math.round(290 * (1 + i / 400))]);
+  const rat = (sex: 'female' | 'male') => story(up, { species: 'rat', sex }).alerts;
+  expect(rat('female').some((a) => a.rule === 'slow' && a.way === 'gain' && a.vet === 'next visit')).toBe(
+    true,
+  );
+  expect(rat('male')).toEqual([]);
+});
+
 describe('the young', () => {
   const born = { born: { on: dayOf(START - 18) }, lifeStage: 'growing' } as const;
 

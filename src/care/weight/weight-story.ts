@@ -15,7 +15,7 @@ import { trendOf } from './trend.ts';
  * raised it holds: until the weight is back, or has kept its new level for some weeks.
  */
 export function weightStory(question: WeightQuestion): WeightStory {
-  const { weighings, dayAt, species, usualGrams, today } = question;
+  const { weighings, dayAt, species, sex, usualGrams, today } = question;
   const placed = [...weighings]
     .filter(({ grams }) => grams > 0)
     .sort((a, b) => (a.at === b.at ? (a.id < b.id ? -1 : 1) : a.at < b.at ? -1 : 1))
@@ -28,7 +28,8 @@ export function weightStory(question: WeightQuestion): WeightStory {
   const circumstances = circumstancesOf(question);
   const judgement = judge(readings, { species, usualGrams, circumstances });
   const days = dayValues(judgement.counted);
-  const { low: adultLow, high: adultHigh } = ADULT_WEIGHTS[species] ?? {};
+  const range = ADULT_WEIGHTS[species];
+  const { low: adultLow, high: adultHigh } = (sex && range?.of?.[sex]) ?? range ?? {};
   const followed = follow(days, { species, circumstances, usualGrams, adultLow, adultHigh });
   const now = dayNumber(today);
   const likely = judgement.likely(now);
