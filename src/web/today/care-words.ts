@@ -22,6 +22,7 @@ export function careErrands(care: CareDue, today: Day): Errand[] {
   return [
     ...barred(care),
     ...barredPacks(care),
+    ...upset(care, today),
     ...maybeBarred(care, today),
     ...weights(care, today),
     ...runningOut(care, today),
@@ -58,6 +59,18 @@ function barredPacks({ barredPacks: all }: CareDue): Errand[] {
     ),
     link: t.links.reached,
     to: ['cupboard', pack.lot.id],
+    warns: true,
+  }));
+}
+
+function upset(care: CareDue, today: Day): Errand[] {
+  const t = words().today.upset;
+  return care.upset.map(({ fed, food }) => ({
+    key: `upset ${fed.present.batch.id} ${food.food} ${food.animal.id}`,
+    rank: food.own ? 'danger' : 'overdue',
+    words: (food.own ? t.own : t.other)(food.name, food.animal.name, batchWords(fed, care, today)),
+    link: t.link,
+    to: ['animals', food.animal.id, 'trials'],
     warns: true,
   }));
 }

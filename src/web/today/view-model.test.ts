@@ -190,16 +190,14 @@ describe('a food that upset an animal in a trial', () => {
   const about = (trial: Trial, on?: string) =>
     errands(house({ batches: [batch], trials: [trial] }), on).filter((e) => e.key.startsWith('upset'));
 
-  test('is told of before all else: the animal for some days, the batch as long as it is fed', () => {
-    expect(about(upset).map((e) => [e.rank, e.to])).toEqual([
-      ['danger', ['animals', upset.animalId, 'trials']],
-      ['danger', ['weigh', batch.id]],
-    ]);
-    expect(about(upset)[1]?.words).toMatch(/^Do not feed batch 1 to Bramble: it holds Millet/);
-    expect(about(upset, '2026-03-13').map((e) => e.to[0])).toEqual(['weigh']);
+  test('is told of for some days: look how the animal is', () => {
+    const told = (on?: string) => about(upset, on).filter((e) => e.key === 'upset trial');
+    expect(told().map((e) => [e.rank, e.to])).toEqual([['danger', ['animals', upset.animalId, 'trials']]]);
+    expect(told('2026-03-11')).toHaveLength(1);
+    expect(told('2026-03-12')).toEqual([]);
   });
   test('is no matter where it ate it, or the batch holds none of it', () => {
     expect(about({ ...upset, offerings: [{ on: '2026-03-09', seen: 'eaten' }] })).toEqual([]);
-    expect(about({ ...upset, food: 'sr28:12220', name: 'Linseed' }).map((e) => e.to[0])).toEqual(['animals']);
+    expect(about({ ...upset, food: 'sr28:12220', name: 'Linseed' })).toHaveLength(1);
   });
 });

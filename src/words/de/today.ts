@@ -111,6 +111,13 @@ export const today = (f: Figures): Today => ({
     },
     link: 'Die Gewichte ansehen',
   },
+  upset: {
+    own: (food, animal, batch) =>
+      `Von ${animal} nicht vertragen und enthalten in ${batch}: ${food}. Gib ${animal} nichts davon. Geh zum Tierarzt, wenn es krank wirkt.`,
+    other: (food, animal, batch) =>
+      `Von ${animal} nicht vertragen und enthalten in ${batch}, das andere bekommen: ${food}. Sieh danach.`,
+    link: 'Zum neuen Futter',
+  },
   maybeBarred: (batch) =>
     `Vielleicht ist eine Packung darin, die nicht mehr verwendet wird: ${batch}. Niemand hat notiert, welche hineinkam. Füttere besser etwas anderes, bis du es weißt.`,
   barredPack: (pack, why, animals) =>

@@ -199,12 +199,7 @@ export const trials = (f: Figures): Trials => ({
   today: {
     look: (animal, food) =>
       `${animal} hat das nicht vertragen: ${food}. Schau nach. Hält es an, geh in die Tierarztpraxis, noch am selben Tag, wenn das Tier matt ist oder nichts frisst.`,
-    own: (batch, food, animal) =>
-      `Nicht an ${animal} füttern: ${batch}. Darin ist ${food}; ${animal} hat das nicht vertragen.`,
-    other: (batch, food, animal) =>
-      `Nicht füttern: ${batch}. Darin ist ${food}; ${animal} hat das nicht vertragen.`,
     trial: 'Zum Versuch',
-    batch: 'Zur Charge',
   },
   batch: {
     heading: 'Nicht füttern',

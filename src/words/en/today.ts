@@ -117,6 +117,13 @@ export const today = (f: Figures) => ({
     },
     link: 'See its weights',
   },
+  upset: {
+    own: (food: string, animal: string, batch: string) =>
+      `${food} did not do well with ${animal} and is in ${batch}: do not feed it to ${animal}. See a vet if it is ill.`,
+    other: (food: string, animal: string, batch: string) =>
+      `${food} did not do well with ${animal} and is in ${batch}, which others are fed: look into it.`,
+    link: 'See the new food',
+  },
   maybeBarred: (batch: string) =>
     `${batch} may hold a pack that is not used any more: nobody noted which went in. Better feed something else until you know.`,
   barredPack: (pack: string, why: string, animals: readonly string[]) =>

@@ -198,12 +198,7 @@ export const trials = (f: Figures) => ({
   today: {
     look: (animal: string, food: string) =>
       `${animal} did not do well on ${food}: look how it is. See a vet if it goes on, the same day if it is dull or eats nothing.`,
-    own: (batch: string, food: string, animal: string) =>
-      `Do not feed ${batch} to ${animal}: it holds ${food}, on which ${animal} did not do well.`,
-    other: (batch: string, food: string, animal: string) =>
-      `Do not feed ${batch}: it holds ${food}, on which ${animal} did not do well.`,
     trial: 'The trial',
-    batch: 'The batch',
   },
   batch: {
     heading: 'Do not feed this',

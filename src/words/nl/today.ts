@@ -112,6 +112,13 @@ export const today = (f: Figures): Today => ({
     },
     link: 'De gewichten bekijken',
   },
+  upset: {
+    own: (food, animal, batch) =>
+      `${food} werd door ${animal} niet verdragen en zit in ${batch}: voer dat niet aan ${animal}. Ga naar een dierenarts als het ziek lijkt.`,
+    other: (food, animal, batch) =>
+      `${food} werd door ${animal} niet verdragen en zit in ${batch}, dat anderen krijgen: kijk het na.`,
+    link: 'Naar het nieuwe voer',
+  },
   maybeBarred: (batch) =>
     `In ${batch} zit misschien een pak dat niet meer gebruikt wordt: niemand heeft genoteerd welk erin ging. Voer liever iets anders tot je het weet.`,
   barredPack: (pack, why, animals) =>
