@@ -17,13 +17,11 @@ export interface LeftNight {
 
 /** @param feedings of one animal, by day */
 export function leftNights(feedings: readonly Feeding[]): readonly LeftNight[] {
-  return feedings.flatMap((feeding) => {
+  return feedings.flatMap((feeding, place) => {
     const { left } = feeding;
     if (!left) return [];
     const since = left.since ?? feeding.on;
-    const offered = feedings
-      .filter((f) => f.on >= since && f.on <= feeding.on)
-      .reduce((sum, f) => sum + (f.mix?.grams ?? 0) + f.beside.reduce((g, b) => g + b.grams, 0), 0);
+    const offered = offeredSince(feedings, place, since);
     const [bowl, hoard] = [gramsOf(left.bowl), gramsOf(left.hoard)];
     // Of a place nobody weighed nothing is known; what was weighed elsewhere is the least that was left.
     const grams = bowl === undefined && hoard === undefined ? undefined : (bowl ?? 0) + (hoard ?? 0);
@@ -38,6 +36,17 @@ export function leftNights(feedings: readonly Feeding[]): readonly LeftNight[] {
       },
     ];
   });
+}
+
+/** g offered from a day on to that of the feeding at `place`. */
+function offeredSince(feedings: readonly Feeding[], place: number, since: Day): number {
+  let sum = 0;
+  for (let i = place; i >= 0; i--) {
+    const feeding = feedings[i];
+    if (!feeding || feeding.on < since) break;
+    sum += (feeding.mix?.grams ?? 0) + feeding.beside.reduce((g, b) => g + b.grams, 0);
+  }
+  return sum;
 }
 
 /** g in all; of what was sorted the parts together. Undefined where nobody weighed it. */
