@@ -24,9 +24,11 @@ export function JarLabel({ label, stop }: { label: BatchLabel; stop: Stop | unde
           <span>
             {t.madeOn} <b>{dayInWords(label.madeOn)}</b>
           </span>
-          <span>
-            {t.useBy} <b>{dayInWords(label.useBy.day)}</b>
-          </span>
+          {!stop?.sure && (
+            <span>
+              {t.useBy} <b>{dayInWords(label.useBy.day)}</b>
+            </span>
+          )}
         </p>
         {!stop && (
           <p className="weigh-jar-verdict" data-state={verdict.state}>
@@ -36,9 +38,11 @@ export function JarLabel({ label, stop }: { label: BatchLabel; stop: Stop | unde
         )}
         {!stop?.sure && told.map((sentence) => <p key={sentence}>{sentence}</p>)}
         {!stop?.sure && told.length < feeding.length && <p>{t.andMore(feeding.length - told.length)}</p>}
-        <p className="weigh-jar-not">
-          {beside.length > 0 ? t.notCompleteBeside(beside) : t.notCompleteAlone}
-        </p>
+        {!stop?.sure && (
+          <p className="weigh-jar-not">
+            {beside.length > 0 ? t.notCompleteBeside(beside) : t.notCompleteAlone}
+          </p>
+        )}
       </article>
     </div>
   );

@@ -28,12 +28,14 @@ export function PrintedLabel({ label, stop }: { label: BatchLabel; stop: Stop | 
                 {label.madeBy && <span>{t.by(label.madeBy)}</span>}
               </dd>
             </div>
-            <div>
-              <dt>{t.useBy}</dt>
-              <dd>{dayInWords(label.useBy.day)}</dd>
-            </div>
+            {!stop?.sure && (
+              <div>
+                <dt>{t.useBy}</dt>
+                <dd>{dayInWords(label.useBy.day)}</dd>
+              </div>
+            )}
           </dl>
-          <p className="weigh-why">{label.useBy.reason}</p>
+          {!stop?.sure && <p className="weigh-why">{label.useBy.reason}</p>}
           {stop ? <PrintedStop stop={stop} /> : <VerdictLine verdict={label.verdict} id="label-verdict" />}
           {!stop?.sure && (
             <>
@@ -46,11 +48,15 @@ export function PrintedLabel({ label, stop }: { label: BatchLabel; stop: Stop | 
               </p>
             </>
           )}
-          <h2>{t.keep}</h2>
-          <p>
-            {label.moisture.sentence} {label.keep.map((k) => k.sentence).join(' ')}
-          </p>
-          {label.cautions.length > 0 && (
+          {!stop?.sure && (
+            <>
+              <h2>{t.keep}</h2>
+              <p>
+                {label.moisture.sentence} {label.keep.map((k) => k.sentence).join(' ')}
+              </p>
+            </>
+          )}
+          {!stop?.sure && label.cautions.length > 0 && (
             <>
               <h2>{t.mind}</h2>
               {label.cautions.map((c) => (
