@@ -79,6 +79,7 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['given up', 'as planned', 'left out', 'to come'],
   ...['golden hamster', 'dwarf hamster', "Campbell's hamster", 'winter white hamster'],
   ...['Roborovski hamster', 'Chinese hamster', 'given away', 'next visit', 'short days'],
+  ...['in part', 'maybe recalled', 'trial ended'],
   ...['growth and adult', 'pregnant or nursing'],
   // Sources, said by `sourceWords` of src/foods/source-words.ts.
   ...['common practice, no source', 'own choice'],

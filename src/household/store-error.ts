@@ -5,7 +5,7 @@ import type { KeptRecord } from './records.ts';
 export class StoreError extends Error {
   readonly kind:
     | 'missing'
-    | 'in use'
+    | 'in-use'
     | 'invalid'
     | 'finished'
     | 'changed'

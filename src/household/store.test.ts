@@ -175,7 +175,7 @@ it('refuses to delete a profile that a mix or an animal keeps to, and says which
     mixes: [{ ...mix, profileId: 'mine' }],
   });
   const refused = remove(store, 'profiles', 'mine');
-  await expect(refused).rejects.toMatchObject({ kind: 'in use', field: '/id' });
+  await expect(refused).rejects.toMatchObject({ kind: 'in-use', field: '/id' });
   await expect(refused).rejects.toThrow('is used by the mix “First mix” and the animal “Bramble”; choose');
   await put(store, 'mixes', mix);
   await expect(remove(store, 'profiles', 'mine')).rejects.toThrow('is used by the animal “Bramble”; choose');

@@ -22,7 +22,7 @@ export function refusalOfInput(error: z.core.$ZodError, input: unknown): Refusal
 
 const STATUS_OF = {
   missing: 404,
-  'in use': 409,
+  'in-use': 409,
   finished: 409,
   invalid: 400,
   changed: 409,

@@ -16,7 +16,7 @@ describe('figures from memory', () => {
 
   it('keep a profile from being chosen; the others are free', () => {
     const waiting = PROFILES.filter((p) => unconfirmedBounds(p).length > 0);
-    expect(waiting.map((p) => p.id)).toEqual(['hamster-nrc']);
+    expect(waiting.map((p) => p.id)).toEqual(['hamster-nrc', 'rat-nrc']);
     const after = confirmedProfile(nrc, confirmed);
     expect(unconfirmedBounds(after)).toEqual([]);
     // What was never in doubt is not said to be confirmed.

@@ -20,8 +20,15 @@ describe('the profile that a new animal starts from', () => {
     ['Farbmaus', 'adult', 'mouse-nrc'],
     ['muis', 'breeding', 'mouse-nrc-breeding'],
     ['Stachelmaus', 'adult', 'hamster-adult-crude'],
-    ['gerbil', 'adult', 'hamster-adult-crude'],
-    ['gerbil', 'growing', 'hamster-adult-crude'],
+    ['gerbil', 'adult', 'gerbil'],
+    ['gerbil', 'growing', 'gerbil'],
+    ['Rennmaus', 'old', 'gerbil'],
+    ['Mongolian gerbil', 'adult', 'gerbil'],
+    ['rat', 'adult', 'rat'],
+    ['Farbratte', 'breeding', 'rat'],
+    ['tamme rat', 'growing', 'rat'],
+    ['kangaroo rat', 'adult', 'hamster-adult-crude'],
+    ['muskrat', 'adult', 'hamster-adult-crude'],
     ['', 'adult', 'hamster-adult-crude'],
   ] as const)('%s, %s: %s', (species, stage, id) => {
     expect(profileFor(species, stage).profileId).toBe(id);
@@ -45,12 +52,12 @@ describe('the profile that a new animal starts from', () => {
   });
 
   it('is said to be no profile for that animal where there is none', () => {
-    for (const species of ['gerbil', 'spiny mouse', 'dormouse', 'degu'])
+    for (const species of ['kangaroo rat', 'spiny mouse', 'dormouse', 'degu'])
       expect(profileFor(species, 'adult').notes.join(' ')).toContain(
         `The program has no needs for a ${species}`,
       );
     expect(profileFor(' ', 'adult').notes.join(' ')).toContain('The program has no needs for this animal');
-    for (const species of ['golden hamster', 'hamster', 'mouse'])
+    for (const species of ['golden hamster', 'hamster', 'mouse', 'gerbil', 'rat'])
       expect(profileFor(species, 'adult').notes.join(' ')).not.toContain('The program has no needs for');
   });
 

@@ -28,6 +28,13 @@ export const SPECIES: readonly [string, ...string[]] = [
 const MOUSE =
   /^((house|fancy|laboratory|pet) )?(mouse|mice)$|^(farb|haus|labor)?(maus|mäuse)$|^(kleur|huis|tamme )?muis$/;
 
+/** The Mongolian gerbil; what is called after it but is another animal is not it. */
+const GERBIL =
+  /^(mongolian |mongolische |mongoolse )?(gerbils?|rennmaus|rennmäuse|gerbillen|renmuis|woestijnrat)$/;
+
+/** The rat of the laboratory and the home. */
+const RAT = /^((fancy|pet|laboratory|house) )?rats?$|^(farb|labor|haus)?ratten?$|^(tamme |kleur)?rat(ten)?$/;
+
 /** Dwarf hamsters by any of their names; the Chinese one is no golden hamster either. */
 const DWARF = /dwarf|zwerg|dwerg|campbell|winter white|roborovski|chinese/;
 
@@ -79,5 +86,7 @@ export function profileFor(species: string, lifeStage: LifeStage): StartingProfi
     if (lifeStage === 'breeding') return start('mouse-nrc-breeding', t.mouseBreeding);
     return start('mouse-nrc', t.mouse, lifeStage === 'old' ? ofStage : undefined);
   }
+  if (GERBIL.test(said)) return start('gerbil', t.gerbil, lifeStage === 'growing' ? t.growingOther : ofStage);
+  if (RAT.test(said)) return start('rat', t.rat, lifeStage === 'growing' ? undefined : ofStage);
   return hamster(said ? t.otherSpecies(said) : t.noSpecies);
 }

@@ -1,6 +1,6 @@
 /**
- * Least amounts for laboratory hamsters and mice as the National Research Council states them, per kg of diet at 10 %
- * moisture; as printed.
+ * Least amounts for laboratory hamsters, mice, gerbils and rats as the National Research Council states them, per kg of
+ * diet at 10 % moisture; as printed.
  */
 import { perKilogram as need, type PerKilogram } from './per-kilogram.ts';
 
@@ -112,3 +112,69 @@ const NURSING: readonly PerKilogram[] = [
 export const NRC_MOUSE_BREEDING: readonly PerKilogram[] = NRC_MOUSE.map(
   (usual) => NURSING.find((more) => more.nutrient === usual.nutrient) ?? usual,
 );
+
+/**
+ * Gerbil, 1995, chapter 6, as another page quotes it: more than 1.0 g is needed, for the coat and against fits, and 1.5 g
+ * is recommended. The moisture of the diet is not in the quotation.
+ */
+export const NRC_GERBIL_MAGNESIUM = need(
+  'MG',
+  1.5,
+  'g',
+  'recommended; more than 1.0 g was found to be needed; that the diet has 10 % moisture is taken from the other chapters',
+);
+
+/** Rat, as a newsletter of 2007 prints it from the edition of 1978, at 10 % moisture. */
+export const NRC_RAT_FAT: readonly PerKilogram[] = [need('FAT', 50, 'g'), need('F18D2CN6', 6, 'g')];
+
+/** Rat, the text of chapter 2 of 1995, as another page quotes it. */
+export const NRC_RAT_THIAMIN = need(
+  'THIA',
+  4,
+  'mg',
+  'for pregnancy and lactation; stated as the hydrochloride',
+);
+
+/**
+ * Rat, from memory of table 2-2 of 1995; amino acids and protein are the needs of growth. Its chloride and molybdenum are
+ * in no food table.
+ */
+export const NRC_RAT: readonly PerKilogram[] = [
+  need('PROCNT', 150, 'g', 'for growth'),
+  need('FAT', 50, 'g'),
+  need('F18D2CN6', 6, 'g'),
+  need('ARG', 4.3, 'g'),
+  need('HIS', 2.8, 'g'),
+  need('ILE', 6.2, 'g'),
+  need('LEU', 10.7, 'g'),
+  need('LYS', 9.2, 'g'),
+  need('MET', 9.8, 'g', 'cystine may stand for a half of it, which is not credited here: stricter'),
+  need('PHE', 10.2, 'g', 'tyrosine may stand for a half of it, which is not credited here: stricter'),
+  need('THR', 6.2, 'g'),
+  need('TRP', 2.0, 'g'),
+  need('VAL', 7.4, 'g'),
+  need('CA', 5.0, 'g'),
+  need('P', 3.0, 'g'),
+  need('MG', 0.5, 'g'),
+  need('K', 3.6, 'g'),
+  need('NA', 0.5, 'g'),
+  need('CU', 5, 'mg'),
+  need('FE', 35, 'mg'),
+  need('MN', 10, 'mg'),
+  need('ZN', 12, 'mg'),
+  need('ID', 150, 'ug'),
+  need('SE', 150, 'ug'),
+  need('VITA_RAE', 0.7, 'mg', 'stated as retinol, compared with retinol activity'),
+  need('VITD', 0.025, 'mg'),
+  need('TOCPHA', 18, 'mg', 'stated as RRR-alpha-tocopherol'),
+  need('VITK1', 1, 'mg', 'stated as phylloquinone'),
+  need('BIOT', 0.2, 'mg'),
+  need('CHOLN', 750, 'mg'),
+  need('FOL', 1, 'mg', FOLIC_ACID),
+  need('NIA', 15, 'mg'),
+  need('PANTAC', 10, 'mg'),
+  need('RIBF', 3, 'mg'),
+  need('THIA', 4, 'mg'),
+  need('VITB6A', 6, 'mg'),
+  need('VITB12', 50, 'ug'),
+];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Tag } from '../nutrition/nutrients.ts';
-import { NRC_HAMSTER } from './nrc.ts';
+import { NRC_HAMSTER, NRC_RAT } from './nrc.ts';
 import { PROFILES, profile } from './profiles.ts';
 
 const bound = (id: string, tag: Tag) => profile(id)!.bounds.find((b) => b.nutrient === tag)!;
@@ -15,6 +15,9 @@ describe('every profile', () => {
       'hamster-nrc',
       'mouse-nrc',
       'mouse-nrc-breeding',
+      'gerbil',
+      'rat',
+      'rat-nrc',
     ]);
     expect(profile('no such profile')).toBeUndefined();
   });
@@ -74,6 +77,13 @@ describe('NRC needs', () => {
     ['mouse-nrc-breeding', 'CU', 0.8],
     ['mouse-nrc-breeding', 'CA', 500],
     ['mouse-nrc', 'CHOLN', 200],
+    ['gerbil', 'MG', 150],
+    ['rat', 'PROCNT', 16.3],
+    ['rat', 'FAT', 5],
+    ['rat', 'THIA', 0.4],
+    ['rat-nrc', 'PROCNT', 15],
+    ['rat-nrc', 'K', 360],
+    ['rat-nrc', 'VITB12', 5],
   ] as const)('%s %s: %d per 100 g at 10 %% moisture', (id, tag, per100g) => {
     const { min, basis, source } = bound(id, tag);
     expect(min).toBeCloseTo(per100g / 0.9, 3 - Math.ceil(Math.log10(per100g)));
@@ -85,7 +95,10 @@ describe('NRC needs', () => {
   it('says so where figures are from memory', () => {
     const memory = (id: string) => profile(id)!.bounds.filter((b) => b.source.includes('from memory'));
     expect(memory('hamster-nrc').map((b) => b.nutrient)).toEqual(NRC_HAMSTER.map((n) => n.nutrient));
-    for (const { id } of PROFILES) if (id !== 'hamster-nrc') expect(memory(id), id).toEqual([]);
+    // The limits of law and practice were looked up, and may close a figure from memory.
+    expect(memory('rat-nrc').map((b) => b.nutrient)).toEqual(NRC_RAT.map((n) => n.nutrient));
+    for (const { id } of PROFILES)
+      if (id !== 'hamster-nrc' && id !== 'rat-nrc') expect(memory(id), id).toEqual([]);
   });
 
   it('has amino acids in mg and vitamin K1 in ug', () => {
@@ -99,6 +112,20 @@ describe('NRC needs', () => {
     for (const id of ['hamster-nrc', 'mouse-nrc'])
       expect(bound(id, 'VITK1').source).toContain('phylloquinone');
     expect(bound('hamster-nrc', 'VITK1').source).toMatch(/menadione.*not counted/);
+  });
+});
+
+describe('gerbil and rat', () => {
+  it('says of every range of a hamster that it is one', () => {
+    for (const tag of ['PROCNT', 'FAT', 'FIBC'] as const)
+      expect(bound('gerbil', tag).source).toMatch(/hamster's, taken for want of a figure for gerbils/);
+    expect(bound('gerbil', 'MG').source).toMatch(/chapter 6 \(gerbil\), as quoted/);
+  });
+
+  it('says where the figures of the rat were read', () => {
+    expect(bound('rat', 'PROCNT').source).toContain('Goettsch 1960');
+    expect(bound('rat', 'F18D2CN6').source).toContain('NRC 1978');
+    expect(bound('rat', 'THIA').source).toContain('as quoted on another page');
   });
 });
 

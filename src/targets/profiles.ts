@@ -4,8 +4,17 @@
  */
 import type { Tag } from '../nutrition/nutrients.ts';
 import { type Words, words } from '../words/words.ts';
-import { NRC_HAMSTER, NRC_HAMSTER_K, NRC_MOUSE, NRC_MOUSE_BREEDING } from './nrc.ts';
-import type { PerKilogram } from './per-kilogram.ts';
+import {
+  NRC_GERBIL_MAGNESIUM,
+  NRC_HAMSTER,
+  NRC_HAMSTER_K,
+  NRC_MOUSE,
+  NRC_MOUSE_BREEDING,
+  NRC_RAT,
+  NRC_RAT_FAT,
+  NRC_RAT_THIAMIN,
+} from './nrc.ts';
+import { type PerKilogram, perKilogram } from './per-kilogram.ts';
 import type { TargetBound, TargetProfile } from './profile.ts';
 import { CALCIUM_TO_PHOSPHORUS, MOST_RETINOL, MOST_SELENIUM, MOST_VITAMIN_D } from './upper-limits.ts';
 
@@ -64,6 +73,27 @@ const mouse = (needs: readonly PerKilogram[]): TargetBound[] =>
     [...leastAmounts(needs, NRC_1995_MOUSE), MOUSE_ENERGY],
     [MOST_SELENIUM, MOST_VITAMIN_D, CALCIUM_TO_PHOSPHORUS],
   );
+
+/** Ranges of another animal, each saying so. */
+const borrowed = (bounds: readonly TargetBound[], from: string, to: string): TargetBound[] =>
+  bounds.map((b) => ({ ...b, source: `${b.source}: ${from}'s, taken for want of a figure for ${to}s` }));
+
+const NRC_1995_GERBIL = `${NRC_1995}, chapter 6 (gerbil), as quoted on another page`;
+const NRC_1995_RAT = `${NRC_1995}, chapter 2 (rat), as quoted on another page`;
+const NRC_1978_RAT =
+  'NRC 1978, Nutrient Requirements of Laboratory Animals, 3rd rev. ed. (rat), as printed in a newsletter (Robbins 2007)';
+const NRC_1995_RAT_MEMORY = `${NRC_1995}, table 2-2 (rat), from memory, confirm before relying on it`;
+const GOETTSCH =
+  'least protein on which rats grew, bred and nursed well over generations, of casein (Goettsch 1960, J. Nutr. 70:307-312, abstract)';
+
+const RAT: readonly TargetBound[] = [
+  ...leastAmounts(
+    [perKilogram('PROCNT', 163, 'g', 'its moisture is not stated and taken as 10 %')],
+    GOETTSCH,
+  ),
+  ...leastAmounts(NRC_RAT_FAT, NRC_1978_RAT),
+  ...leastAmounts([NRC_RAT_THIAMIN], NRC_1995_RAT),
+];
 
 /** A profile whose name and description are said in the language spoken. */
 function published(
@@ -127,6 +157,34 @@ export const PROFILES: readonly TargetProfile[] = [
     lifeStage: 'pregnant or nursing',
     fibre: 'none',
     bounds: mouse(NRC_MOUSE_BREEDING),
+  }),
+  published('gerbil', {
+    species: 'gerbil',
+    lifeStage: 'adult',
+    fibre: 'FIBC',
+    bounds: limited(
+      [
+        ...borrowed(adultHamster('FIBC'), 'hamster', 'gerbil'),
+        ...leastAmounts([NRC_GERBIL_MAGNESIUM], NRC_1995_GERBIL),
+      ],
+      [MOST_SELENIUM, MOST_VITAMIN_D, CALCIUM_TO_PHOSPHORUS],
+    ),
+  }),
+  published('rat', {
+    species: 'rat',
+    lifeStage: 'growth and adult',
+    fibre: 'none',
+    bounds: limited(RAT, [MOST_SELENIUM, MOST_VITAMIN_D, CALCIUM_TO_PHOSPHORUS]),
+  }),
+  published('rat-nrc', {
+    species: 'rat',
+    lifeStage: 'growth',
+    fibre: 'none',
+    bounds: limited(leastAmounts(NRC_RAT, NRC_1995_RAT_MEMORY), [
+      MOST_SELENIUM,
+      MOST_VITAMIN_D,
+      CALCIUM_TO_PHOSPHORUS,
+    ]),
   }),
 ];
 

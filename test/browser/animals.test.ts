@@ -60,7 +60,8 @@ describe.each([
     expect(await target().inputValue()).toBe(ADULT);
     await page.getByText(/ask a vet whether the adult ranges/).waitFor();
     await page.getByLabel('Species', { exact: true }).selectOption('gerbil');
-    await page.getByText(/The program has no needs for a gerbil/).waitFor();
+    expect(await target().inputValue()).toBe('gerbil');
+    await page.getByText(/Only magnesium is a gerbil’s own figure/).waitFor();
     await page.getByLabel('Species', { exact: true }).selectOption('golden hamster');
     await target().selectOption('hamster-nrc');
     await page.getByText(/are from memory\. A mix can follow it once/).waitFor();

@@ -78,6 +78,9 @@ test('the shopping list of 60 days, with carrots to dry, is bought in whole pack
   }
   const fresh = { food: 'carrot-dried', packGrams: 1000, price: 1.5, form: 'fresh' } as const;
   await put('offers', { ...fresh, id: 'market', seller: 'Market' });
+  // The pellet that is fed beside it is on the list too.
+  const pellet = { food: 'demo-pellet', packGrams: 250, price: 4, form: 'dry' } as const;
+  await put('offers', { ...pellet, id: 'pellet', seller: 'Alder Mill' });
   await onDay('2026-03-02', 'shopping');
   await page.getByText('Prices and sellers').click();
   const sum = page.getByRole('region', { name: 'Prices', exact: true });
@@ -97,7 +100,7 @@ test('the shopping list of 60 days, with carrots to dry, is bought in whole pack
       .poll(async () => (await kept()).lots.filter((l) => l.seller === seller).length)
       .toBeGreaterThan(0);
   }
-  await expect.poll(async () => (await kept()).lots.length).toBe(20);
+  await expect.poll(async () => (await kept()).lots.length).toBe(21);
   await page
     .getByText(/Nothing to buy: all of it is in your stock/)
     .first()

@@ -154,7 +154,7 @@ describe.each([
     await page.getByText('Foods that must not be fed are not in this list.').waitFor();
     await page.getByRole('button', { name: 'Choose Carrot, dried', exact: true }).first().click();
     await page.getByRole('button', { name: 'Begin', exact: true }).click();
-    await seen('Not done well').click();
+    await seen('Did not do well').click();
     await page.getByText(/^Stop feeding it\./).waitFor();
     await page.getByText(/See a vet the same day if/).waitFor();
     await clean(page);

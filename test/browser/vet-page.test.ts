@@ -66,7 +66,7 @@ const full: Household = {
     },
     { ...bramble, id: 'blank', name: 'Clover', species: 'a jerboa' },
   ],
-  batches: [85, 70, 55, 40, 25, 10].map((days, i) => batchOf(`no. ${i + 1}`, ago(days), i)),
+  batches: [85, 70, 55, 40, 28, 20].map((days, i) => batchOf(`no. ${i + 1}`, ago(days), i)),
   weighings: Array.from({ length: 80 }, (_, i) => ({
     id: `w${i}`,
     animalId: bramble.id,
@@ -80,6 +80,7 @@ const full: Household = {
     at: `${ago(i)}T18:00:00.000Z`,
     mix: { batchId: 'no. 6', grams: 6 },
     beside: [{ food: demo.foods[0]!.id, grams: 6 }],
+    ...(i > 0 && i < 9 && { left: { on: ago(i - 1), bowl: { grams: 2 + (i % 3) } } }),
   })),
   trials: Array.from({ length: 5 }, (_, i) => ({
     id: `t${i}`,
@@ -179,10 +180,12 @@ describe.each([
     await openAt(page, bramble.id);
     const sheet = page.locator('.vet-sheet');
     await sheet.getByText('Made on 10 March 2026 from the keeper’s own records. Not a diagnosis.').waitFor();
-    await sheet.getByText('6 g of First mix no. 6, made on 28 February').waitFor();
+    await sheet.getByText('6 g of First mix no. 6, made on 18 February').waitFor();
     await sheet
       .getByText(/Ticked off as fed on 25 of the last 30 days: 6 g of mix and 6 g beside it/)
       .waitFor();
+    await sheet.getByText(/Taken, by left-overs of 8 nights: .* of 12 g offered a night/).waitFor();
+    await sheet.getByRole('columnheader', { name: 'Taken' }).waitFor();
     await sheet.getByText('The practice by the mill, 012 345 678, emergencies 012 345 679').waitFor();
     await sheet.getByText(/Diabetes, or prone to it, since 20 December 2025 \(a vet said so\)/).waitFor();
     await sheet.getByText('Over: Trouble with its teeth.').waitFor();

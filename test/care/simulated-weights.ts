@@ -8,7 +8,7 @@ import type { WeightQuestion } from '../../src/care/weight/model.ts';
 import { dayNumber, dayOf } from '../../src/kitchen/days.ts';
 
 /** Uniform numbers from a seed (Marsaglia's xorshift, with a multiplier that spreads neighbouring seeds). */
-export function randomFrom(seed: number): () => number {
+function randomFrom(seed: number): () => number {
   let state = Math.imul(seed + 1, 0x9e3779b1) ^ 0x5bd1e995;
   const next = () => {
     state ^= state << 13;
@@ -20,7 +20,7 @@ export function randomFrom(seed: number): () => number {
   return next;
 }
 
-export const normalFrom = (random: () => number) =>
+const normalFrom = (random: () => number) =>
   Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 
 /** Middle of what such animals weigh grown, g, as simulated. */
@@ -134,7 +134,7 @@ export function simulate(s: Simulation): Simulated {
 }
 
 /** 412 for 142, tenfold, two neighbouring digits swapped, a digit left out, another first digit. */
-export function mistype(grams: number, random: () => number): number {
+function mistype(grams: number, random: () => number): number {
   const digits = String(grams);
   const kind = Math.floor(random() * 5);
   if (kind === 0) return grams * 10;

@@ -159,6 +159,8 @@ describe('what raises it', () => {
     expect(amount({ kind: 'winter-white', weight: 35, room: 5 }).raises[0]!.sources.join()).toContain(
       'Weiner',
     );
+    const winter = amount({ kind: 'winter-white', weight: 35, conditions: [is('nursing')] }).raises[0]!;
+    expect(winter.sources.join()).toContain('538 % more');
     expect(amount({ lifeStage: 'breeding' }).raises.map((r) => r.what)).toEqual(['pregnant', 'nursing']);
   });
 });

@@ -12,6 +12,7 @@ import {
   GERBIL_INTAKE,
   GOLDEN_DRY_PER_100,
   KJ_PER_KCAL,
+  NURSING_AT_MOST,
   NURSING_BY_ROOM,
   POWERS,
   type Span,
@@ -178,7 +179,7 @@ function byIntake(
 
 function raisesOf({ kind, wheel, room, conditions }: AmountQuestion, stage: Stage): Raise[] {
   const young = conditionsNow({ conditions }).find((c) => c.what === 'nursing')?.young;
-  const ofStage = (what: 'growing' | 'pregnant' | 'nursing', extra: object = {}): Raise => {
+  const ofStage = (what: 'growing' | 'pregnant' | 'nursing', extra: Partial<Raise> = {}): Raise => {
     const { low, high, sources } = STAGE_FACTORS[what];
     return { what, times: { low, high }, sources, ...extra };
   };
@@ -186,7 +187,14 @@ function raisesOf({ kind, wheel, room, conditions }: AmountQuestion, stage: Stag
     ...(stage === 'growing' ? [ofStage('growing')] : []),
     ...(stage === 'pregnant' || stage === 'breeding' ? [ofStage('pregnant')] : []),
     ...(stage === 'nursing' || stage === 'breeding'
-      ? [ofStage('nursing', young === undefined ? {} : { young })]
+      ? [
+          ofStage('nursing', {
+            ...(young !== undefined && { young }),
+            ...(kind === 'winter-white' && {
+              sources: [...STAGE_FACTORS.nursing.sources, ...NURSING_AT_MOST.sources],
+            }),
+          }),
+        ]
       : []),
     ...(wheel ? [{ what: 'wheel' as const, times: WHEEL, sources: WHEEL.sources }] : []),
     ...(room === undefined

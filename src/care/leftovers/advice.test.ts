@@ -44,8 +44,19 @@ describe('other advice', () => {
       { kind: 'less', foods: ['seed'] },
       { kind: 'change', foods: ['pea'] },
       { kind: 'scatter' },
-      { kind: 'never starve' },
+      { kind: 'never-starve' },
     ]);
+  });
+
+  it('names a few foods: of many that are left those that are left most, of many that are taken none', () => {
+    const many = Array.from({ length: 8 }, (_, i) => ({ ...index(`f${i}`, 'left'), value: 80 - i }));
+    const taken = Array.from({ length: 8 }, (_, i) => ({ ...index(`g${i}`, 'picked'), value: 120 + i }));
+    const advice = adviceOn(usual, [...many, ...taken], { hoard: true });
+    expect(advice[0]).toEqual({ kind: 'change', foods: ['f7', 'f6', 'f5', 'f4', 'f3'] });
+    expect(adviceOn(usual, taken.slice(0, 2), { hoard: true })[0]).toEqual({
+      kind: 'less',
+      foods: ['g1', 'g0'],
+    });
   });
 
   it('is to look for hoards where nobody did', () => {

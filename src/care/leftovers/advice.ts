@@ -31,20 +31,22 @@ export type Advice =
   /** Look for hoards: what was taken is not what was eaten. */
   | { readonly kind: 'hoard' }
   /** Never short rations, never waiting till it eats. */
-  | { readonly kind: 'never starve' };
+  | { readonly kind: 'never-starve' };
 
 /** Nights that tell what is usual, and the fewest that do. */
 const USUAL = { most: 14, least: 3 } as const;
 /** Less than this part of the usual is "much less" (common practice, no source). */
-export const MUCH_LESS = 0.5;
+const MUCH_LESS = 0.5;
 /** Less than this part, or nothing at all, and a vet should see it the same day (common practice, no source). */
-export const HARDLY = 0.25;
+const HARDLY = 0.25;
+/** Foods that one piece of advice names at the most. */
+const NAMED = 5;
 /** g: nothing but crumbs. */
 const CRUMBS = 0.2;
 
 /**
  * @param nights the last one last @param indices of all foods
- * @param p.hoard whether hoards were looked for
+ * @param p.hoard whether hoards were looked for after any of the nights
  */
 export function adviceOn(
   nights: readonly NightTaken[],
@@ -52,14 +54,20 @@ export function adviceOn(
   p: { readonly hoard: boolean },
 ): Advice[] {
   const vet = vetAdvice(nights);
-  const picked = indices.filter((i) => i.leaning === 'picked').map((i) => i.food);
-  const left = indices.filter((i) => i.leaning === 'left').map((i) => i.food);
+  const by = (leaning: SortingIndex['leaning']) =>
+    indices.filter((i) => i.leaning === leaning).sort((a, b) => a.value - b.value);
+  const left = by('left')
+    .slice(0, NAMED)
+    .map((i) => i.food);
+  const ahead = by('picked').map((i) => i.food);
+  // Where nearly all is taken but for a few, it is those few that matter.
+  const picked = ahead.length > NAMED ? [] : ahead.reverse();
   return [
     ...(vet ? [vet] : []),
     ...(picked.length > 0 ? [{ kind: 'less', foods: picked } as const] : []),
     ...(left.length > 0 ? [{ kind: 'change', foods: left } as const] : []),
     ...(picked.length + left.length > 0 ? [{ kind: 'scatter' } as const] : []),
-    ...(vet || picked.length + left.length > 0 ? [{ kind: 'never starve' } as const] : []),
+    ...(vet || picked.length + left.length > 0 ? [{ kind: 'never-starve' } as const] : []),
     ...(!p.hoard && nights.length > 0 ? [{ kind: 'hoard' } as const] : []),
   ];
 }

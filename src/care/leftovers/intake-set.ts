@@ -18,12 +18,23 @@ const CRUMB = 1e-9;
 /** g of each food where what was eaten is worth the most. @param worth of one gram of each food */
 function dearestIntake({ offered, piles }: IntakeSet, worth: readonly number[]): number[] {
   const least = worth.map((w) => -w);
-  const fillings = piles.map((pile) => dearestFilling(pile, least));
-  return offered.map(({ grams }, i) => grams - sumOf(fillings.map((filling) => filling[i] ?? 0)));
+  const eaten = offered.map((f) => f.grams);
+  for (const pile of piles)
+    dearestFilling(pile, least).forEach((grams, i) => {
+      eaten[i] = (eaten[i] ?? 0) - grams;
+    });
+  return eaten;
 }
 
 function worthOf(eaten: Worth, worth: Worth): number {
-  return sumOf(eaten.map((grams, s) => sumOf(grams.map((g, i) => g * (worth[s]?.[i] ?? 0)))));
+  let sum = 0;
+  eaten.forEach((grams, s) => {
+    const each = worth[s] ?? [];
+    grams.forEach((g, i) => {
+      sum += g * (each[i] ?? 0);
+    });
+  });
+  return sum;
 }
 
 /** The most that what was eaten of all sets together can be worth: exact for sets of one pile. */
@@ -80,6 +91,11 @@ export function nutrientEaten(sets: readonly IntakeSet[], amounts: AmountsIn): R
  */
 export function contentEaten(sets: readonly IntakeSet[], amounts: AmountsIn): Range | undefined {
   const ones = sets.map((set) => set.offered.map(() => 1));
+  if (sets.every((set) => set.piles.length === 0)) {
+    const whole = eatenInAll(sets).high;
+    const { low, high } = nutrientEaten(sets, amounts);
+    return whole > 0 ? { low: (100 * low) / whole, high: (100 * high) / whole } : undefined;
+  }
   const ends = (end: keyof Range): Worth => amounts.map((foods) => foods.map((a) => a[end]));
   const most = greatestRatio(sets, ends('high'), ones);
   const least = greatestRatio(sets, negative(ends('low')), ones);
@@ -93,8 +109,8 @@ export function contentEaten(sets: readonly IntakeSet[], amounts: AmountsIn): Ra
 const MOST_TURNS = 200;
 
 /**
- * The greatest quotient of two sums over what was eaten, and where it is: Dinkelbach's way (1967, Management Science,
- * from memory), each turn of which is exact for sets of one pile. Undefined where the lower sum can only be nothing.
+ * The greatest quotient of two sums over what was eaten, and where it is: Dinkelbach's way (1967, Management Science
+ * 13:492-498), each turn of which is exact for sets of one pile. Undefined where the lower sum can only be nothing.
  * @param bottom 0 or more for each food
  */
 export function greatestRatio(

@@ -161,6 +161,44 @@ describe('left-overs weighed as a whole', () => {
     expect(reached).toBeGreaterThan(draws(3000, 300) / 3);
   });
 
+  it('with a hoard weighed as a whole too, give limits that some way of leaving and hoarding reaches', () => {
+    const drawn = fc
+      .array(fc.tuple(fc.integer({ min: 1, max: 5 }), fc.integer({ min: 0, max: 100 })), {
+        minLength: 1,
+        maxLength: 4,
+      })
+      .chain((list) => {
+        const all = list.reduce((sum, [g]) => sum + g, 0);
+        return fc.tuple(fc.constant(list), fc.nat(all), fc.nat(all));
+      });
+    fc.assert(
+      fc.property(drawn, ([list, left, hoarded]) => {
+        const grams = list.map(([g]) => g);
+        if (left + hoarded > sumOf(grams)) return;
+        const none = grams.map(() => 0);
+        const eaten = countedOut(grams, left, none).flatMap((bowl) => {
+          const there = grams.map((g, i) => g - (bowl[i] ?? 0));
+          return countedOut(there, hoarded, none).map((hoard) => there.map((g, i) => g - (hoard[i] ?? 0)));
+        });
+        const set = observe({
+          looks: [{ offered: foods(...grams), bowl: { grams: left } }],
+          hoard: { grams: hoarded },
+        }).eaten;
+        for (const [i, { low, high }] of eatenByFood(set).entries()) {
+          const own = eaten.map((way) => way[i] ?? 0);
+          expect(low).toBeCloseTo(Math.min(...own), 9);
+          expect(high).toBeCloseTo(Math.max(...own), 9);
+        }
+        const content = list.map(([, c]) => c);
+        const amounts = eaten.map((way) => sumOf(way.map((g, i) => (g * (content[i] ?? 0)) / 100)));
+        const bounds = nutrientEaten([set], [content.map(exactly)]);
+        expect(bounds.low).toBeCloseTo(Math.min(...amounts), 9);
+        expect(bounds.high).toBeCloseTo(Math.max(...amounts), 9);
+      }),
+      { numRuns: draws(2000, 200) },
+    );
+  });
+
   it('give limits of a composition whose total is open too', () => {
     // Nobody weighed: of oats (10 %) at least half is left, of seed (40 %) anything.
     const { taken } = observe({
@@ -216,17 +254,30 @@ describe('hoards', () => {
       hoard: sorted(3, 5),
       others: true,
     });
-    expect(seen.hoard).toBe('in part');
+    expect(seen.hoard).toBe('in-part');
     expect(eatenByFood(seen.eaten)).toEqual([
       { low: 1, high: 4 },
       { low: 0, high: 3 },
     ]);
   });
 
+  it('in which nothing lay were filled by no night', () => {
+    const seen = observe({
+      looks: [{ offered: foods(6, 3), bowl: sorted(2, 0) }],
+      hoard: { grams: 0 },
+      others: true,
+    });
+    expect(seen.hoard).toBe('counted');
+    expect(eatenByFood(seen.eaten)).toEqual([exactly(4), exactly(3)]);
+  });
+
   it('that hold more than was taken tell nothing of how much was eaten', () => {
     const seen = observe({ looks: [{ offered: foods(6, 3), bowl: sorted(2, 0) }], hoard: sorted(9, 0) });
-    expect(kinds(seen)).toContain('more');
+    expect(kinds(seen)).toEqual(['older']);
     expect(eatenByFood(seen.eaten)).toEqual([{ low: 0, high: 4 }, exactly(3)]);
+    // Of a hoard that other nights may have filled that is no wonder.
+    const look = { offered: foods(6, 3), bowl: sorted(2, 0) };
+    expect(kinds(observe({ looks: [look], hoard: sorted(9, 0), others: true }))).toEqual([]);
   });
 });
 
@@ -251,7 +302,7 @@ describe('weights that cannot be', () => {
 
   it('a food that was not offered is told, and its weight does not count', () => {
     const seen = observe({ looks: [{ offered: foods(6, 3), bowl: { parts: { hay: 2 }, grams: 4 } }] });
-    expect(seen.doubts).toEqual([{ kind: 'not offered', foods: ['hay'], grams: 2 }]);
+    expect(seen.doubts).toEqual([{ kind: 'not-offered', foods: ['hay'], grams: 2 }]);
     expect(eatenInAll([seen.taken])).toEqual(exactly(7));
   });
 

@@ -13,13 +13,14 @@ export interface OfferedFood {
 
 /**
  * What makes a weighing of left-overs doubtful. "more": more lay there than was offered, so it is wet, of other nights, or
- * misweighed, and nothing is told by it. "scale": a little more than that, as scales that show whole grams have it; it
- * counts as all that was offered. "mostly": more foods were said to be mostly left than the weight allows. "sum": the
- * parts weigh more than the whole, or not as much though all was sorted; the parts count. "not offered": a food lay there
- * that was not offered. "dried": fresh food weighs less after a night, so that its left-overs are a range.
+ * misweighed, and nothing is told by it. "older": the same of a hoard: some of it was there before. "scale": a little more
+ * than that, as scales that show whole grams have it; it counts as all that was offered. "mostly": more foods were said to
+ * be mostly left than the weight allows. "sum": the parts weigh more than the whole, or not as much though all was sorted;
+ * the parts count. "not-offered": a food lay there that was not offered. "dried": fresh food weighs less after a night, so
+ * that its left-overs are a range.
  */
 export interface Doubt {
-  readonly kind: 'more' | 'scale' | 'mostly' | 'sum' | 'not offered' | 'dried';
+  readonly kind: 'more' | 'older' | 'scale' | 'mostly' | 'sum' | 'not-offered' | 'dried';
   /** Ids of the foods it is about; empty where it is about the whole. */
   readonly foods: readonly string[];
   /** g too many, or that do not agree; 0 for the others. */
@@ -27,7 +28,7 @@ export interface Doubt {
 }
 
 /** "Mostly left": at least this part of what was offered of a food is still there. Our own reading of the word. */
-export const MOSTLY = 0.5;
+const MOSTLY = 0.5;
 
 /**
  * The most of its weight that fresh food loses by drying while it lies in the cage (common practice, no source): what is
@@ -40,6 +41,11 @@ export const SCALE = 1;
 
 /** Last digits of sums are no surplus. */
 const CRUMB = 1e-9;
+
+/** Whether it was looked for and nothing lay there. */
+export function isNothing({ grams, parts = {}, sorted }: Remains): boolean {
+  return (grams === 0 || sorted === true) && Object.values(parts).every((g) => g === 0);
+}
 
 /**
  * @param remains what was noted; undefined where nobody looked, so that all of it may lie there
@@ -55,7 +61,7 @@ export function pileOf(
   const foreign = Object.entries(parts).filter(([id, g]) => g > 0 && !offered.some((f) => f.food === id));
   if (foreign.length > 0)
     doubts.push({
-      kind: 'not offered',
+      kind: 'not-offered',
       foods: foreign.map(([id]) => id),
       grams: sumOf(foreign.map(([, g]) => g)),
     });
@@ -72,14 +78,10 @@ export function pileOf(
   const unsorted = restOf(rest, left, mostly, doubts);
   const inRest = new Map(rest.map((f, i) => [f.food, unsorted.foods[i]]));
 
-  if (offered.some((f) => f.fresh && f.grams > 0) && (grams ?? weighed) > 0)
-    doubts.push({
-      kind: 'dried',
-      foods: offered.filter((f) => f.fresh).map((f) => f.food),
-      grams: 0,
-    });
   const foods = offered.map((f) => found.get(f.food) ?? inRest.get(f.food) ?? { low: 0, high: f.grams });
   const total = sumOfRanges([unsorted.total, ...found.values()]);
+  const dried = offered.filter((f, i) => f.fresh && (foods[i]?.high ?? 0) > 0).map((f) => f.food);
+  if (dried.length > 0 && (grams ?? weighed) > 0) doubts.push({ kind: 'dried', foods: dried, grams: 0 });
   if (total.low > most + CRUMB) {
     const over = total.low - most;
     doubts.push({ kind: over > SCALE ? 'more' : 'scale', foods: [], grams: over });

@@ -41,18 +41,19 @@ export function isExact(pile: Pile): boolean {
  * @param worth of one gram of each food @returns g of each food
  */
 export function dearestFilling({ foods, total }: Pile, worth: readonly number[]): number[] {
-  const { low: least } = sumOfRanges(foods);
+  const filled = foods.map((f) => f.low);
+  const least = sumOf(filled);
   let may = Math.max(0, total.high - least);
   let must = Math.max(0, total.low - least);
-  const filled = foods.map((f) => f.low);
-  const dearestFirst = foods
-    .map((range, i) => ({ range, i, worth: worth[i] ?? 0 }))
-    .sort((a, b) => b.worth - a.worth);
-  for (const { range, i, worth: each } of dearestFirst) {
-    const taken = Math.min(range.high - range.low, each > 0 ? may : must);
-    filled[i] = range.low + taken;
+  if (may === 0 && must === 0) return filled;
+  const dearestFirst = foods.map((_, i) => i).sort((a, b) => (worth[b] ?? 0) - (worth[a] ?? 0));
+  for (const i of dearestFirst) {
+    const { low, high } = foods[i] ?? { low: 0, high: 0 };
+    const taken = Math.min(high - low, (worth[i] ?? 0) > 0 ? may : must);
+    filled[i] = low + taken;
     may = Math.max(0, may - taken);
     must = Math.max(0, must - taken);
+    if (may === 0) break;
   }
   return filled;
 }

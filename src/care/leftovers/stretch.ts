@@ -2,7 +2,7 @@
 import type { Remains } from '../model.ts';
 import type { IntakeSet } from './intake-set.ts';
 import { boundsOf, isExact, type Pile, pileWithin, sumOf, together } from './pile.ts';
-import { type Doubt, type OfferedFood, pileOf } from './pile-of.ts';
+import { type Doubt, isNothing, type OfferedFood, pileOf } from './pile-of.ts';
 
 /** What lay in bowl and on the floor after what was offered. */
 interface Look {
@@ -21,7 +21,7 @@ export interface Stretch {
 }
 
 /** What is known of the hoard: all of it was counted, it may be of other nights too, or nobody looked. */
-export type HoardKnown = 'counted' | 'in part' | 'unknown';
+export type HoardKnown = 'counted' | 'in-part' | 'unknown';
 
 export interface Observed {
   /** What was taken: offered and no longer there. */
@@ -60,14 +60,27 @@ export function observe({ looks, hoard, others }: Stretch): Observed {
   const bounds = boundsOf(left);
   const room = offered.map((f, i) => ({ ...f, grams: Math.max(0, f.grams - (bounds[i]?.low ?? 0)) }));
   const hoarded = pileOf(hoard, room, Math.max(0, sumOf(most) - left.total.low));
-  const pile = others ? upTo(hoarded.pile) : hoarded.pile;
+  // Where nothing lay there, no night had filled it.
+  const shared = others === true && !isNothing(hoard);
+  const pile = shared ? upTo(hoarded.pile) : hoarded.pile;
   const split = piles.filter((p) => !isExact(p)).length > 1;
   return {
     taken,
     eaten: { offered, piles: split ? [...piles, pile] : [together([...piles, pile], most)] },
-    hoard: others ? 'in part' : 'counted',
-    doubts: [...doubts, ...hoarded.doubts],
+    hoard: shared ? 'in-part' : 'counted',
+    doubts: [...doubts, ...hoardDoubts(hoarded.doubts, shared)],
   };
+}
+
+/**
+ * A hoard that holds more than was taken holds something older. One that other nights may have filled is expected to, and
+ * what a scale is off by is no matter then.
+ */
+function hoardDoubts(doubts: readonly Doubt[], shared: boolean): Doubt[] {
+  return doubts.flatMap((d): Doubt[] => {
+    if (d.kind === 'more') return shared ? [] : [{ ...d, kind: 'older' }];
+    return shared && d.kind !== 'dried' && d.kind !== 'sum' ? [] : [d];
+  });
 }
 
 /** Every food that was offered, once, with all its grams. */

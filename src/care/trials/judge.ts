@@ -8,7 +8,7 @@ import { type Verdict, type VerdictIs, verdictOn } from './verdict.ts';
  * What a look counts in the next trial of the same food, and again in each one after that: tastes change, so what is newer
  * counts more, and what is older is not forgotten (common practice, no source).
  */
-export const OLDER = 0.5;
+const OLDER = 0.5;
 
 export interface Judged {
   /**
@@ -44,7 +44,7 @@ export function judge(trials: readonly Trial[]): Judged | undefined {
 }
 
 /** By the day on which they began, oldest first. */
-export function inOrder(trials: readonly Trial[]): Trial[] {
+function inOrder(trials: readonly Trial[]): Trial[] {
   const key = (t: Trial) => `${begunOn(t) ?? '9999'} ${t.id}`;
   return [...trials].sort((a, b) => (key(a) < key(b) ? -1 : 1));
 }

@@ -27,8 +27,8 @@ export interface Sight {
   readonly usualGrams?: number;
   readonly adultLow?: number;
   readonly adultHigh?: number;
-  /** Of a reading. */
-  readonly sd: number;
+  /** How much more than usual its weight goes up and down, 1 where it does not. */
+  readonly restless: number;
   /** By day; the one of today is at `place`, and no later one is looked at. */
   readonly readings: readonly Reading[];
   readonly place: number;
@@ -56,7 +56,9 @@ const SLOW_LEAST_OLD = fall(0.12);
 const SLOW_DAYS = 90;
 const USUAL_LEAST = fall(0.15);
 const SLOW_GAIN = Math.log(1.2);
+/** A nursing mother may lose so much more; so many days later she has it back: both from memory. */
 const NURSING_MORE = 0.07;
+const RECOVERS_DAYS = 14;
 const SEASON_STEEPEST = 0.008;
 const SEASON_MOST = fall(0.36);
 /** Young of all kinds here grow fast at these ages, days, until near their grown weight: from memory. */
@@ -64,7 +66,7 @@ const GROWING_AGES = [18, 45] as const;
 const GROWING_PART = 0.8;
 const GROWING_PART_UNKNOWN = 0.55;
 /** Against so many days before it must have gained so much. */
-const GROWTH_DAYS = [9, 16] as const;
+const GROWTH_DAYS = [6, 11] as const;
 const GROWTH_LEAST = Math.log(1.04);
 /** An alert ends when less than this part of what raised it is left. */
 const ENDS_AT = 0.6;
@@ -73,13 +75,18 @@ function lossVet(loss: number, fast: boolean): WeightAlert['vet'] {
   return loss >= fall(LOSS_LIMITS.most) || (fast && loss >= fall(LOSS_LIMITS.rapid)) ? 'today' : 'days';
 }
 
+/** Nursing takes some of her weight, which she has back two weeks after it. */
+function worn(c: Circumstances, day: number): boolean {
+  return c.nurses(day) || c.nurses(day - RECOVERS_DAYS) || c.afterBirth(day);
+}
+
 type Rule = (sight: Sight, before: Alarm | undefined) => Alarm | undefined;
 
-const shiftLoss: Rule = ({ base, sums, now, circumstances: c, day }, before) => {
+const shiftLoss: Rule = ({ base, sums, now, restless, circumstances: c, day }, before) => {
   if (!base) return undefined;
   const least =
-    (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST) +
-    (c.nurses(day) || c.afterBirth(day) ? NURSING_MORE : 0);
+    (c.fallingDays(day - 14, day) > 0 ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST * restless) +
+    (worn(c, day) ? NURSING_MORE : 0);
   const loss = base.low - now;
   const stands = before ? loss >= least * ENDS_AT : sums.low >= sums.decision && loss >= least;
   if (!stands) {
@@ -143,7 +150,7 @@ const slowLoss: Rule = (s, before) => {
   const { steady, circumstances: c, day, usualGrams } = s;
   const now = steady.at(-1);
   if (!now || now.day !== day || c.afterBirth(day)) return before && s.carries ? before : undefined;
-  const more = c.nurses(day) ? NURSING_MORE : 0;
+  const more = worn(c, day) ? NURSING_MORE : 0;
   const least = (c.old ? SLOW_LEAST_OLD : SLOW_LEAST) + more;
   let best: Alarm | undefined;
   let most = 0;

@@ -19,7 +19,6 @@ const LAG = 10;
 const ACCEPTED_AFTER = 42;
 const MEMORY = 25;
 const SLOPE_SD = 0.0015;
-const MOST_READINGS = 120;
 const LEAST_READINGS = 3;
 /** The level is no higher than the highest of so many readings: growth that slows down does not go on as it went. */
 const TOP_READINGS = 12;
@@ -39,7 +38,7 @@ const SEEN_DAYS = 21;
 /** The season takes no more than this of the summer's highest level: 34 %. */
 const DEEPEST = -Math.log(1 - 0.34);
 const SUMMER_DAYS = 330;
-/** Of the spring's rise half goes on, and no further than half way to the highest level. */
+/** Of the spring's rise half goes on. */
 const SPRING_PART = 0.5;
 const SPRING_DAYS = 20;
 
@@ -67,32 +66,31 @@ export function baseOf(p: {
   while (to > 0 && (plain[to - 1]?.day ?? 0) >= cut) to--;
   // A short record has nothing older: its first readings are the base.
   if (to < LEAST_READINGS) to = LEAST_READINGS;
-  const from = Math.max(0, to - MOST_READINGS);
   const last = plain[to - 1]?.day ?? day;
   const line = robustLine(plain, {
-    from,
     to,
+    least: LEAST_READINGS,
     day: last,
     memory: autumn || spring ? SEASON.memory : MEMORY,
-    slopeSd: autumn ? SEASON.slopeSd : SLOPE_SD,
+    slopeSd: autumn || spring ? SEASON.slopeSd : SLOPE_SD,
     sd,
   });
   let top = Number.NEGATIVE_INFINITY;
-  for (let j = Math.max(from, to - TOP_READINGS); j < to; j++) top = Math.max(top, plain[j]?.y ?? top);
+  for (let j = Math.max(0, to - TOP_READINGS); j < to; j++) top = Math.max(top, plain[j]?.y ?? top);
   const level = Math.min(line.level, top);
   const elapsed = Math.max(0, day - last);
-  const highest = autumn || spring ? highestOf(steady, day - SUMMER_DAYS) : Number.NEGATIVE_INFINITY;
+  const highest = autumn ? highestOf(steady, day - SUMMER_DAYS) : Number.NEGATIVE_INFINITY;
   const falling = Math.max(0, -line.slope);
   let low = level;
   if (autumn) {
-    const losing = falling > LOSING_SLOPE || last - (plain[from]?.day ?? 0) < SEEN_DAYS;
+    const losing = falling > LOSING_SLOPE || last - (plain[0]?.day ?? 0) < SEEN_DAYS;
     const steep = Math.max(losing ? autumn.losing : autumn.beginning, (falling + STEEPER) * autumn.own);
     low = Math.max(level - elapsed * Math.min(STEEPEST, steep), Math.min(level, highest - DEEPEST));
   } else {
     low -= elapsed * Math.min(AGEING_SLOPE, falling);
     if (spring) {
       const rise = SPRING_PART * line.slope * Math.min(elapsed, SPRING_DAYS);
-      low += Math.max(0, Math.min(rise, (highest - line.level) / 2));
+      low += Math.max(0, rise);
     }
   }
   return {

@@ -11,12 +11,18 @@ import { median, type Reading, readingSd } from './level/reading.ts';
 import { Sums } from './sums.ts';
 
 /** The level of now: the median of the readings of so many days, or of the last few where they are sparse. */
-const NOW_DAYS = 6;
-const NOW_LEAST = 2;
-const NOW_MOST = 5;
-const STEADY_DAYS = 10;
-const STEADY_LEAST = 3;
+const NOW = { days: 6, least: 2, most: 5 };
+/** The level for comparing with weeks ago. */
+const STEADY = { days: 10, least: 3, most: 10 };
+/** The scatter of this animal's readings is learned over so many, each cut at so many standard deviations. */
 const SCATTER_MEMORY = 40;
+const SCATTER_CUT = 2.5;
+const SCATTER_MOST = 6;
+/** A scatter so much above the usual one asks for more of a shift. */
+const RESTLESS = 1.15;
+const RESTLESS_MOST = 1.6;
+
+const RULES = Object.entries(ALERT_RULES);
 
 export interface Standing extends Alarm {
   /** Day number on which it was found. */
@@ -48,36 +54,37 @@ export function follow(
 
   days.forEach((r, i) => {
     const carries = c.carries(r.day);
-    const sd = readingSd(r.y) * Math.sqrt(Math.max(0.6, squares));
+    const usual = readingSd(r.y);
+    const sd = usual * Math.sqrt(Math.max(0.6, squares));
     const base = baseOf({ plain, day: r.day, away: sums.since, sd, circumstances: c, steady });
     if (base) {
       const unit = Math.hypot(sd, base.error);
       const off = (r.y - base.low) / unit;
       sums.take({ day: r.day, below: off, above: (r.y - base.high) / unit });
-      if (!sums.away) squares += (Math.min(2.5, Math.abs(off)) ** 2 - squares) / SCATTER_MEMORY;
+      if (!sums.away) {
+        const cut = SCATTER_CUT * Math.sqrt(squares);
+        const seen = Math.min(cut, Math.abs(r.y - base.low) / Math.hypot(usual, base.error)) ** 2;
+        squares = Math.min(SCATTER_MOST, squares + (seen - squares) / SCATTER_MEMORY);
+      }
     }
     if (!carries) {
       plain.push(r);
-      const lately = lastOf(plain, r.day, STEADY_DAYS, STEADY_LEAST, 99);
-      if (lately.length >= STEADY_LEAST) steady.push({ day: r.day, y: median(lately.map(({ y }) => y)) });
+      const { y, of } = lately(plain, plain.length - 1, STEADY);
+      if (of >= STEADY.least) steady.push({ day: r.day, y });
     }
     const sight: Sight = {
       ...about,
       day: r.day,
-      sd,
+      restless: Math.max(1, Math.min(RESTLESS_MOST, sd / usual / RESTLESS)),
       readings: days,
       place: i,
-      now: median(
-        lastOf(days.slice(Math.max(0, i - 12), i + 1), r.day, NOW_DAYS, NOW_LEAST, NOW_MOST).map(
-          ({ y }) => y,
-        ),
-      ),
+      now: lately(days, i, NOW).y,
       base,
       sums,
       steady,
       carries,
     };
-    for (const [name, rule] of Object.entries(ALERT_RULES)) {
+    for (const [name, rule] of RULES) {
       const before = standing.get(name);
       const alarm = rule(sight, before);
       if (alarm)
@@ -91,20 +98,18 @@ export function follow(
   return { standing: [...standing.values()], ended, steady };
 }
 
-/** The readings of the last days, but never fewer than `least` or more than `most`. */
-function lastOf(
+/** Middle of the readings of the last days up to a place, but of never fewer than `least` or more than `most`. */
+function lately(
   readings: readonly Reading[],
-  day: number,
-  within: number,
-  least: number,
-  most: number,
-): readonly Reading[] {
-  let from = readings.length;
-  while (
-    from > 0 &&
-    readings.length - from < most &&
-    (readings.length - from < least || (readings[from - 1]?.day ?? 0) > day - within)
-  )
-    from--;
-  return readings.slice(from);
+  place: number,
+  { days, least, most }: { days: number; least: number; most: number },
+): { y: number; of: number } {
+  const since = (readings[place]?.day ?? 0) - days;
+  const ys: number[] = [];
+  for (let i = place; i >= 0 && ys.length < most; i--) {
+    const r = readings[i];
+    if (!r || (ys.length >= least && r.day <= since)) break;
+    ys.push(r.y);
+  }
+  return { y: median(ys), of: ys.length };
 }

@@ -11,24 +11,36 @@ import { robustLine } from './level/robust-line.ts';
 
 /** Limits of what is likely, in standard deviations: a healthy animal's reading is asked about once in some 2,000. */
 const WIDTH = 3.5;
-/** How far a healthy level wanders in a day, standard deviation; and how much more it may grow or fall a day. */
+/** How far a healthy level wanders in a day, standard deviation. */
 const WANDER = 0.005;
-const GROWTH_A_DAY = 0.06;
+/** How much more than that a young one may gain, one that carries, one that has given birth lose, one in autumn; from memory. */
+const GROWTH_A_DAY = 0.08;
+const YOUNG_STEEPEST = 0.08;
+const YOUNG_SLOPE_SD = 0.03;
+const GROWTH_MOST = 0.9;
 const CARRYING_A_DAY = 0.05;
+const CARRYING_MOST = 0.5;
+const BIRTH = 0.4;
+const SEASON_A_DAY = 0.004;
+/** A course goes on for some days as it went, but is not taken to be steeper than this. */
 const STEEPEST_LINE = 0.015;
+const SLOPE_SD = 0.003;
+const SLOPE_DAYS = 7;
 /** g that rounding to the gram may hide. */
 const HALF_STEP = 0.5;
 const MEMORY = 6;
-const LOOK_BACK = 28;
 /** Readings that are as unlikely bear it out within so many days. */
 const BORNE_OUT_WITHIN = 21;
-/** An unlikely figure so far off (e to this) takes two others to bear it out: a slip may be made twice. */
-const ABSURD = 0.5;
+/** A figure half as much again, or less than half, takes two others to bear it out: a slip may be made twice. */
+const ABSURD = { gain: Math.log(1.5), loss: Math.log(2) };
 /** What the scale of errors is worth before any: so many readings of the usual scatter. */
 const PRIOR_READINGS = 8;
 /** Of the squares of normal errors, the part that is left when each is cut at 2 standard deviations. */
 const CUT = 2;
 const LEFT_OF_CUT = 0.92;
+
+/** Of a grown animal's least weight, what one just born weighs at the least. */
+const YOUNG_PART = 60;
 
 interface Expected {
   readonly y: number;
@@ -65,26 +77,25 @@ export function judge(
     if (last === undefined) return firstExpected(about, day);
     const scatter = Math.sqrt(squares / errors);
     const sd = readingSd(last.y);
-    let from = counted.length - 1;
-    while (from > 0 && (counted[from - 1]?.day ?? 0) >= last.day - LOOK_BACK) from--;
+    const { circumstances: c } = about;
+    const young = c.young(day);
     const line = robustLine(counted, {
-      from,
       to: counted.length,
+      least: 2,
       day: last.day,
       memory: MEMORY,
-      slopeSd: 0.003,
+      slopeSd: young ? YOUNG_SLOPE_SD : SLOPE_SD,
       sd,
     });
     const gap = Math.max(0, day - last.day);
-    const slope = Math.max(-STEEPEST_LINE, Math.min(STEEPEST_LINE, line.slope));
-    const y = line.level + slope * Math.min(gap, 7);
+    const slope = Math.max(-STEEPEST_LINE, Math.min(young ? YOUNG_STEEPEST : STEEPEST_LINE, line.slope));
+    const y = line.level + slope * Math.min(gap, SLOPE_DAYS);
     const around = Math.sqrt(DAY_SD ** 2 + line.error ** 2 + WANDER ** 2 * gap);
     const step = HALF_STEP / Math.exp(y);
-    const { circumstances: c } = about;
-    const growth = c.young(day) ? Math.min(GROWTH_A_DAY * gap, 0.9) : 0;
-    const carrying = c.carries(day) ? Math.min(CARRYING_A_DAY * Math.max(gap, 2), 0.5) : 0;
-    const birth = c.carries(day) || c.afterBirth(day) ? 0.4 : 0;
-    const season = 0.004 * c.fallingDays(last.day, day);
+    const growth = young ? Math.min(GROWTH_A_DAY * gap, GROWTH_MOST) : 0;
+    const carrying = c.carries(day) ? Math.min(CARRYING_A_DAY * Math.max(gap, 2), CARRYING_MOST) : 0;
+    const birth = c.carries(day) || c.afterBirth(day) ? BIRTH : 0;
+    const season = SEASON_A_DAY * c.fallingDays(last.day, day);
     return {
       y,
       sd: Math.hypot(around, ROUNDING_GRAMS / Math.exp(y)),
@@ -95,6 +106,22 @@ export function judge(
   const count = (place: number, reading: Reading) => {
     counted.push(reading);
     places.push(place);
+  };
+
+  /** Where the readings that agree are as likely without the last that counted, that one was the slip. */
+  const takeBackSlip = (agreeing: readonly number[]) => {
+    const last = counted.at(-1);
+    const place = places.at(-1);
+    if (!last || place === undefined || last.sure) return;
+    counted.pop();
+    places.pop();
+    const fits = agreeing.every((w) => {
+      const r = readings[w];
+      const at = r && expected(r.day);
+      return r && (at === undefined || (r.y >= at.low && r.y <= at.high));
+    });
+    if (fits) unlikely[place] = true;
+    else count(place, last);
   };
 
   readings.forEach((r, place) => {
@@ -119,15 +146,9 @@ export function judge(
       );
     });
     waiting.push(place);
-    const needed = Math.abs(off) > ABSURD ? 2 : 1;
+    const needed = off > ABSURD.gain || off < -ABSURD.loss ? 2 : 1;
     if (before.length < needed) return;
-    // A level that rests on one reading alone, against two that agree: that one was the slip.
-    const [only] = places;
-    if (counted.length === 1 && only !== undefined && !counted[0]?.sure) {
-      unlikely[only] = true;
-      counted.length = 0;
-      places.length = 0;
-    }
+    takeBackSlip([...before, place]);
     for (const w of [...before, place]) {
       unlikely[w] = false;
       const reading = readings[w];
@@ -163,6 +184,6 @@ function firstExpected(
   }
   const range = ADULT_WEIGHTS[about.species];
   if (range === undefined) return undefined;
-  const [low, high] = [Math.log(range.low / (young ? 40 : 2)), Math.log(range.high * 2)];
+  const [low, high] = [Math.log(range.low / (young ? YOUNG_PART : 2)), Math.log(range.high * 2)];
   return { y: (Math.log(range.low) + Math.log(range.high)) / 2, sd: (high - low) / 6, low, high };
 }

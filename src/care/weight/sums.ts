@@ -5,10 +5,9 @@
 
 /** Reference and decision value, standard deviations. */
 export const SUM_K = 0.75;
-const SUM_H = 5;
-/** Of readings that are days apart, of which a year has fewer. */
-const SUM_H_SPARSE = 3.5;
-const SPARSE_DAYS = 4;
+/** "far": of readings that are days apart, of which a year has fewer. */
+export const SUM_H = { near: 5, far: 3.5 } as const;
+const FAR_DAYS = 4;
 /** How alike readings a day apart are taken to be. */
 const ALIKE_A_DAY = 0.5;
 /** A sum grows no higher than this above its decision value, so that it comes down when the weight is back. */
@@ -31,8 +30,11 @@ export class Sums {
     const alike = ALIKE_A_DAY ** gap;
     const free = Math.sqrt(1 - alike ** 2);
     const own = (now: number, before = 0) => Math.max(-MOST, Math.min(MOST, (now - alike * before) / free));
-    this.low = Math.min(SUM_H + ROOM, Math.max(0, this.low - own(r.below, this.#before?.below) - SUM_K));
-    this.high = Math.min(SUM_H + ROOM, Math.max(0, this.high + own(r.above, this.#before?.above) - SUM_K));
+    this.low = Math.min(SUM_H.near + ROOM, Math.max(0, this.low - own(r.below, this.#before?.below) - SUM_K));
+    this.high = Math.min(
+      SUM_H.near + ROOM,
+      Math.max(0, this.high + own(r.above, this.#before?.above) - SUM_K),
+    );
     this.since = this.low === 0 ? undefined : (this.since ?? r.day);
     this.sinceHigh = this.high === 0 ? undefined : (this.sinceHigh ?? r.day);
     this.#gaps += (Math.min(gap, 10) - this.#gaps) / 4;
@@ -41,12 +43,12 @@ export class Sums {
 
   /** What a sum must come to. */
   get decision(): number {
-    return this.#gaps > SPARSE_DAYS ? SUM_H_SPARSE : SUM_H;
+    return this.#gaps > FAR_DAYS ? SUM_H.far : SUM_H.near;
   }
 
   /** Half way to a decision or further: the scatter is not learned from such readings. */
   get away(): boolean {
-    return this.low > SUM_H / 2 || this.high > SUM_H / 2;
+    return this.low > SUM_H.near / 2 || this.high > SUM_H.near / 2;
   }
 
   /** The weight is back: what was gathered is put down. */

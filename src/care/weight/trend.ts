@@ -8,6 +8,7 @@ import { ALIKE, median, type Reading, readingSd } from './level/reading.ts';
 /** Neighbours: so many days to either side, or as many as hold so many readings. */
 const DAYS = 9;
 const LEAST = 5;
+const RIDGE = 25;
 const BISQUARE = 6;
 const IN_19_OF_20 = 1.96;
 /** How far the level wanders in a day that nobody weighed, standard deviation. */
@@ -42,8 +43,10 @@ export function trendOf(readings: readonly Reading[]): TrendDay[] {
   return days;
 }
 
-const distance = (readings: readonly Reading[], i: number, day: number) =>
-  Math.abs((readings[i]?.day ?? Number.POSITIVE_INFINITY) - day);
+function distance(readings: readonly Reading[], i: number, day: number): number {
+  const r = i < 0 ? undefined : readings[i];
+  return r ? Math.abs(r.day - day) : Number.POSITIVE_INFINITY;
+}
 
 /** Root mean square of the differences, each cut where a normal one hardly goes; no less than most of what is usual. */
 function scatter(rough: readonly number[], readings: readonly Reading[]): number {
@@ -61,31 +64,38 @@ function local(
   day: number,
   near: number,
 ): { y: number; leverage: number } {
-  let [from, to] = [near, near];
+  let from = near;
+  let to = near;
   let reach = distance(readings, near, day);
+  let before = distance(readings, from - 1, day);
+  let after = distance(readings, to + 1, day);
   for (;;) {
-    const [before, after] = [distance(readings, from - 1, day), distance(readings, to + 1, day)];
     const next = Math.min(before, after);
     if (next === Number.POSITIVE_INFINITY || (next > DAYS && to - from + 1 >= LEAST)) break;
     reach = next;
-    if (before <= after) from--;
-    else to++;
+    if (before <= after) before = distance(readings, --from - 1, day);
+    else after = distance(readings, ++to + 1, day);
   }
   const width = Math.max(DAYS, reach) + 1;
-  let [w0, w1, w2, v0, v1] = [0, 0, 0, 0, 0];
+  let w0 = 0;
+  let w1 = 0;
+  // A little ridge, so that two readings of neighbouring days do not point far away.
+  let w2 = RIDGE;
+  let v0 = 0;
+  let v1 = 0;
   for (let i = from; i <= to; i++) {
     const r = readings[i];
     if (!r) continue;
     const x = r.day - day;
-    const w = (1 - Math.abs(x / width) ** 3) ** 3 * (trust[i] ?? 1);
+    const u = Math.abs(x / width);
+    const falls = 1 - u * u * u;
+    const w = falls * falls * falls * (trust[i] ?? 1);
     w0 += w;
     w1 += w * x;
     w2 += w * x * x;
     v0 += w * r.y;
     v1 += w * x * r.y;
   }
-  // A little ridge, so that two readings of neighbouring days do not point far away.
-  const spread = w2 + 25;
-  const det = w0 * spread - w1 * w1;
-  return { y: (spread * v0 - w1 * v1) / det, leverage: spread / det };
+  const det = w0 * w2 - w1 * w1;
+  return { y: (w2 * v0 - w1 * v1) / det, leverage: w2 / det };
 }

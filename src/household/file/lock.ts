@@ -23,7 +23,7 @@ export function takeFile(path: string): () => void {
     if (!(error as { code?: string }).code?.startsWith('SQLITE_BUSY')) throw error;
     const address = addressOf(path);
     throw new OpeningError(
-      'in use',
+      'in-use',
       path,
       `Pouchful already has ${path} open${address ? `: it is at ${address}` : ''}. Use that one, or stop it first`,
     );

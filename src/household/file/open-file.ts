@@ -70,7 +70,7 @@ export function lookThroughUnused(given: string): void {
   try {
     giveBack = takeFile(path);
   } catch (error) {
-    if (error instanceof OpeningError && error.reason === 'in use') return;
+    if (error instanceof OpeningError && error.reason === 'in-use') return;
     throw error;
   }
   try {
@@ -195,7 +195,7 @@ function openingFault(path: string, error: unknown): unknown {
   const code = (error as { code?: string }).code ?? '';
   if (/^E[A-Z]+$/.test(code) && code !== 'ENOSPC') return unreachable(path, error as NodeJS.ErrnoException);
   if (code.startsWith('SQLITE_BUSY')) {
-    return new OpeningError('in use', path, `another program holds ${path}; close it there and start again`);
+    return new OpeningError('in-use', path, `another program holds ${path}; close it there and start again`);
   }
   if (code.startsWith('SQLITE_FULL') || code === 'ENOSPC') {
     return new OpeningError('disk', path, `the disk with ${path} is full; make room, then start again`);

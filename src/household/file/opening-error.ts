@@ -19,7 +19,7 @@ export type OpeningReason =
   | 'damaged'
   | 'stray log'
   | 'put back'
-  | 'in use'
+  | 'in-use'
   | 'disk';
 
 export class OpeningError extends Error {

@@ -84,7 +84,7 @@ export async function takeBack(session: Session, seq: number): Promise<Written[]
     const { merged, conflicts } = mergeRecord(row.kind, after, before, now.body);
     if (conflicts.length > 0)
       throw new StoreError(
-        'in use',
+        'in-use',
         conflicts[0] ?? '',
         words().household.refusal.changedAgain(called(row.kind, now.body)),
       );

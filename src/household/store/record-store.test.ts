@@ -241,7 +241,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       const grams = await write({ ...lot, grams: 100 }, 4, by('phone', 40));
       await write({ ...lot, grams: 50 }, 5, by('desk', 50));
       await expect(store.takeBack(grams.record.seq, desk)).rejects.toMatchObject({
-        kind: 'in use',
+        kind: 'in-use',
         field: '/grams',
         message: expect.stringContaining('“Millet” was changed again'),
       });

@@ -93,7 +93,7 @@ export async function refuseInUse(session: Session, kind: Kind, id: string): Pro
   const some = users.slice(0, MOST_NAMED);
   const what = t.inUse(called(kind, named), some, users.length - some.length);
   const ways: Partial<Record<Kind, string>> = t.instead;
-  throw new StoreError('in use', '/id', t.withWay(what, ways[kind] ?? t.delete));
+  throw new StoreError('in-use', '/id', t.withWay(what, ways[kind] ?? t.delete));
 }
 
 function names(other: Kind, body: Kept<Kind>, kind: Kind, id: string): boolean {

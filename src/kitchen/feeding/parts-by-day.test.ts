@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { partsByDay } from './parts-by-day.ts';
+import { evenParts, FIRST_MOST, partsByDay } from './parts-by-day.ts';
 
 describe('the parts', () => {
   const GRID = 84;
@@ -105,4 +105,16 @@ describe('the parts', () => {
       expect(p).toBeCloseTo((d + 1) / 10, 12);
     });
   });
+});
+
+test('where nobody knows what is in range, the parts rise evenly, from no more than a quarter', () => {
+  expect(evenParts(1)).toEqual([1]);
+  expect(evenParts(10).map((p) => Math.round(p * 10))).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
+  for (let days = 1; days <= 30; days++) {
+    const parts = evenParts(days);
+    expect(parts).toHaveLength(days);
+    expect(parts.at(-1)).toBe(1);
+    if (days > 1) expect(parts[0]).toBeLessThanOrEqual(FIRST_MOST + 1e-12);
+    for (const [i, part] of parts.entries()) expect(part).toBeGreaterThanOrEqual((parts[i - 1] ?? 0) - 1e-12);
+  }
 });

@@ -26,9 +26,9 @@ export function lastsWords(stock: PelletStock, today: Day): string {
 export function packState({ state, left }: PelletPack): string | undefined {
   const t = words().pelletStock.state;
   if (state === 'past') return t.past;
-  if (state !== 'in use' && state !== 'kept') return undefined;
+  if (state !== 'in-use' && state !== 'kept') return undefined;
   if (left === 0) return t.shouldBeEmpty;
-  return state === 'in use' ? t.inUse : t.kept;
+  return state === 'in-use' ? t.inUse : t.kept;
 }
 
 /** "about 412 g left of 1 kg"; the weight alone where nothing was taken. */

@@ -86,18 +86,22 @@ function Feed({ due, onFeed }: { due: AnimalDue; onFeed(): void }): ReactNode {
   const { house } = useMixDraft();
   const pellets = new Set(house.foods.flatMap((food) => (food.kind === 'pellet' ? [food.id] : [])));
   const label = t.care.feed(mealParts(due, pellets));
-  if (feed === 'no')
+  if (feed === 'no' || feed === 'stop') {
+    const say = feed === 'stop' ? t.care.doNotFeed : t.care.sayAmount;
     return (
       meal && (
         <a
-          className="button small today-way"
+          className="button small today-way today-feed"
+          data-state={feed === 'stop' ? 'stop' : undefined}
           href={linkTo('animals', animal.id, 'food')}
-          aria-label={t.ofOne(t.care.sayAmount, animal.name)}
+          aria-label={t.ofOne(say, animal.name)}
         >
-          {t.care.sayAmount}
+          {feed === 'stop' && <span aria-hidden="true">{'!\u00a0'}</span>}
+          {say}
         </a>
       )
     );
+  }
   if (feed === 'done' && feeding)
     return (
       <span className="today-fed">
@@ -125,7 +129,7 @@ function Feed({ due, onFeed }: { due: AnimalDue; onFeed(): void }): ReactNode {
     );
   return (
     <Button
-      className="button small today-way"
+      className="button small today-way today-feed"
       data-state={feed === 'due' ? 'due' : undefined}
       aria-label={t.ofOne(label, animal.name)}
       onPress={onFeed}

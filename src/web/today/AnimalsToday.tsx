@@ -70,6 +70,7 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
 function isDue({ animal, feed, weigh, left, trials }: AnimalDue, isOff: (key: string) => boolean): boolean {
   return (
     feed === 'due' ||
+    feed === 'stop' ||
     left === 'due' ||
     trials.length > 0 ||
     (weigh.is === 'due' && !isOff(`weigh ${animal.id}`))

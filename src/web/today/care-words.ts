@@ -3,14 +3,15 @@ import { capital } from '../../formulation/explain/sentences.ts';
 import type { AnimalDue, CareDue } from '../../household/reckon/care/due.ts';
 import type { FedBatch } from '../../household/reckon/care/present-batches.ts';
 import type { TrialDue } from '../../household/reckon/care/trial-due.ts';
+import { sayBarred } from '../../kitchen/cupboard/barred.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import type { Errand } from './errand.ts';
 
 /** "batch 3" while one is fed; where there are several, the mix and the day. */
-export function batchWords({ present }: FedBatch, { fed }: CareDue, today: Day): string {
-  if (fed.length < 2) return present.name;
+export function batchWords({ present }: FedBatch, { fed, severalMixes }: CareDue, today: Day): string {
+  if (fed.length < 2 && !severalMixes) return present.name;
   const { today: t, figures: f } = words();
   const { name, startedAt } = present.batch;
   return t.batchOf(name, f.day(dayAt(startedAt), today));
@@ -18,7 +19,15 @@ export function batchWords({ present }: FedBatch, { fed }: CareDue, today: Day):
 
 /** Packs not to be used any more, alarms of weights, and batches that run out; with how pressing each is. */
 export function careErrands(care: CareDue, today: Day): Errand[] {
-  return [...barred(care), ...weights(care, today), ...runningOut(care, today), ...changing(care, today)];
+  return [
+    ...barred(care),
+    ...barredPacks(care),
+    ...maybeBarred(care, today),
+    ...weights(care, today),
+    ...runningOut(care, today),
+    ...packsRunningOut(care, today),
+    ...changing(care, today),
+  ];
 }
 
 function barred({ barred: all }: CareDue): Errand[] {
@@ -28,11 +37,39 @@ function barred({ barred: all }: CareDue): Errand[] {
     rank: 'danger',
     words: t.notToUse(
       lot.name,
-      stop.why,
+      sayBarred(stop.why),
       batches.map((b) => t.batchOf(b.name, f.day(dayAt(b.startedAt), stop.on))),
     ),
     link: t.links.reached,
     to: ['cupboard', lot.id],
+    warns: true,
+  }));
+}
+
+function barredPacks({ barredPacks: all }: CareDue): Errand[] {
+  const t = words().today;
+  return all.map(({ pack, animals }) => ({
+    key: `barred ${pack.lot.id}`,
+    rank: 'danger',
+    words: t.barredPack(
+      pack.lot.name,
+      sayBarred(pack.barred.why),
+      animals.map((a) => a.name),
+    ),
+    link: t.links.reached,
+    to: ['cupboard', pack.lot.id],
+    warns: true,
+  }));
+}
+
+function maybeBarred(care: CareDue, today: Day): Errand[] {
+  const t = words().today;
+  return care.maybeBarred.map((fed) => ({
+    key: `maybe ${fed.present.batch.id}`,
+    rank: 'overdue',
+    words: t.maybeBarred(capital(batchWords(fed, care, today))),
+    link: t.links.record,
+    to: ['weigh', fed.present.batch.id],
     warns: true,
   }));
 }
@@ -82,6 +119,17 @@ function runningOut(care: CareDue, today: Day): Errand[] {
   });
 }
 
+function packsRunningOut(care: CareDue, today: Day): Errand[] {
+  const { today: t, figures: f } = words();
+  return care.packsRunningOut.map(({ name, day }) => ({
+    key: `pack ${name}`,
+    rank: day <= today ? 'overdue' : 'later',
+    words: (day <= today ? t.runsOutToday : t.runsOut)(name, f.day(day, today)),
+    link: t.buyPack,
+    to: ['shopping'],
+  }));
+}
+
 /** Changes of food, for as many days as the calendar gives them. */
 function changing(care: CareDue, today: Day): Errand[] {
   const t = words().today;
@@ -104,9 +152,11 @@ export function mealParts({ meal, feeding }: AnimalDue, pellets: ReadonlySet<str
   const nameOf = (food: string) => meal?.beside.find((b) => b.food === food)?.name ?? food;
   const fed = feeding?.at === undefined ? undefined : feeding;
   const mix = fed ? fed.mix?.grams : meal?.mix?.grams;
+  const old = fed ? undefined : meal?.old?.grams;
   const beside = fed ? fed.beside : (meal?.beside ?? []);
   return [
-    ...(mix === undefined ? [] : [t.ofMix(mix)]),
+    ...(mix === undefined ? [] : [(old === undefined ? t.ofMix : t.ofNew)(mix)]),
+    ...(old === undefined ? [] : [t.ofOld(old)]),
     ...beside.flatMap(({ food, grams }) => {
       if (grams === undefined) return [];
       return [beside.length === 1 && pellets.has(food) ? t.ofPellet(grams) : t.ofFood(grams, nameOf(food))];

@@ -6,6 +6,7 @@ import type { Day } from '../../kitchen/model.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { dayAt } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { useReferenceTable } from '../worker/engine.ts';
 
 /** Throws, where it does, in the part of the page that asks. Undefined while what is fed is still worked out. */
 export type AskDue = () => CareDue | undefined;
@@ -17,14 +18,18 @@ export function useCareDue(day: Day): AskDue {
     const under = { today: day, dayAt };
     return once(() => mayBeFed({ animals, batches }, under).map(({ batch }) => batch.problem));
   }, [animals, batches, day]);
-  const { chosenFor, working } = useChosenShares(orNone(problems));
+  const asked = orNone(problems);
+  const { chosenFor, working } = useChosenShares(asked);
+  const { foods: table, lookedUp } = useReferenceTable(
+    asked.flatMap((p) => p.beside.flatMap((food) => food.ref ?? [])),
+  );
   return useMemo(
     () =>
       once(() => {
         problems();
-        return working ? undefined : careDue(house, { today: day, dayAt, chosenFor });
+        return working || !lookedUp ? undefined : careDue(house, { today: day, dayAt, chosenFor, table });
       }),
-    [house, day, chosenFor, working, problems],
+    [house, day, chosenFor, table, working, lookedUp, problems],
   );
 }
 

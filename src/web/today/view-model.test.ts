@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { demo, batch as finished, house, mix, today, under } from '../../../test/kitchen/calendar-house.ts';
 import { lotOf } from '../../../test/kitchen/cupboards.ts';
+import type { Trial } from '../../care/model.ts';
 import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import { careDue } from '../../household/reckon/care/due.ts';
@@ -86,7 +87,7 @@ describe('for today', () => {
     const lots = [lot('millet', { barred: { why: 'infested', on: '2026-03-09' } })];
     expect(errands(house({ lots, batches: [batch] }))[0]).toMatchObject({
       words:
-        'millet is not to be used any more (infested) and went into First mix of 1 March. Do not feed it before you have looked into it.',
+        'millet is not to be used any more (insects in it) and went into First mix of 1 March. Do not feed it before you have looked into it.',
       to: ['cupboard', 'lot-millet'],
       warns: true,
     });
@@ -173,5 +174,32 @@ describe('for today', () => {
     expect(change('2026-03-15')).toBeUndefined();
     expect(change('2026-03-10', 10)).toMatch(/day 10 of 10 days/);
     expect(change('2026-03-10', 0)).toBeUndefined();
+  });
+});
+
+describe('a food that upset an animal in a trial', () => {
+  const upset: Trial = {
+    id: 'trial',
+    animalId: batch.animalIds[0] ?? '',
+    food: 'millet',
+    name: 'Millet',
+    days: [],
+    offerings: [{ on: '2026-03-09', seen: 'upset' }],
+    endedOn: '2026-03-09',
+  };
+  const about = (trial: Trial, on?: string) =>
+    errands(house({ batches: [batch], trials: [trial] }), on).filter((e) => e.key.startsWith('upset'));
+
+  test('is told of before all else: the animal for some days, the batch as long as it is fed', () => {
+    expect(about(upset).map((e) => [e.rank, e.to])).toEqual([
+      ['danger', ['animals', upset.animalId, 'trials']],
+      ['danger', ['weigh', batch.id]],
+    ]);
+    expect(about(upset)[1]?.words).toMatch(/^Do not feed batch 1 to Bramble: it holds Millet/);
+    expect(about(upset, '2026-03-13').map((e) => e.to[0])).toEqual(['weigh']);
+  });
+  test('is no matter where it ate it, or the batch holds none of it', () => {
+    expect(about({ ...upset, offerings: [{ on: '2026-03-09', seen: 'eaten' }] })).toEqual([]);
+    expect(about({ ...upset, food: 'sr28:12220', name: 'Linseed' }).map((e) => e.to[0])).toEqual(['animals']);
   });
 });

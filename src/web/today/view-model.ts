@@ -20,6 +20,7 @@ import { clockOf } from '../shared/words/clock.ts';
 import { named } from '../shared/words/named.ts';
 import { careErrands } from './care-words.ts';
 import { byRank, type Errand, type Place } from './errand.ts';
+import { upsetErrands } from './upset-errands.ts';
 
 export interface NextWords {
   readonly sentence: string;
@@ -63,7 +64,7 @@ export function nextOf(house: Household, view: BatchCalendar, today: Day): NextW
 /** What needs hands today. @param now ISO 8601 time, UTC @param care absent while it is still worked out */
 export function errandsOf(house: Household, care: CareDue | undefined, today: Day, now: Moment): Errand[] {
   return byRank([
-    ...(care ? careErrands(care, today) : []),
+    ...(care ? [...upsetErrands(house, care, today), ...careErrands(care, today)] : []),
     ...dryingChecks(house, today, now),
     ...freezeSteps(house, today),
     ...pastBest(house, today),

@@ -17,9 +17,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     press: 'Ein Druck behält das Gewicht. Das umrahmte ist das wahrscheinlichste.',
     pressTub: (tub) => `Drück, was die Waage mit der Dose zeigt. Ihre ${f.grams(tub, 1)} werden abgezogen.`,
     button: (grams) => `${f.grams(grams)}`,
-    buttonTub: (grams, net) => `${f.grams(grams)} mit der Dose, ${f.grams(net, 1)} ohne`,
     net: (grams) => `→ ${f.grams(grams, 1)}`,
-    likeliest: (button) => `${button}, am wahrscheinlichsten`,
+    likeliest: 'am wahrscheinlichsten',
     other: 'Ein anderes Gewicht',
     otherTub: 'Ein anderes Gewicht, mit der Dose',
     keep: 'Behalten',
@@ -49,8 +48,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     title: 'Stimmt das?',
     of: (grams, day) =>
       `${f.grams(grams, 1)} am ${day} liegt weit weg von den Gewichten davor und danach. Es zählt erst, wenn du sagst, dass es stimmt.`,
-    right: (grams, day) => `${f.grams(grams, 1)} am ${day} stimmt`,
-    correct: (grams, day) => `${f.grams(grams, 1)} am ${day} berichtigen`,
+    right: (grams, day) => `Es stimmt: ${f.grams(grams, 1)} am ${day}`,
+    correct: (grams, day) => `Berichtigen: ${f.grams(grams, 1)} am ${day}`,
     said: (grams) => `${f.grams(grams, 1)} zählt von jetzt an.`,
   },
   tub: {
@@ -66,6 +65,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
   alerts: {
     title: 'Was zu beachten ist',
     none: 'Nichts fällt auf.',
+    doubt:
+      'Die letzte Wiegung ist fraglich, darum lässt sich noch nichts sagen. Wieg noch einmal oder beantworte die Frage oben.',
     few: 'Noch zu wenige Wiegungen, um zu sagen, ob etwas auffällt.',
     vet: {
       today: 'Geh heute in die Tierarztpraxis',

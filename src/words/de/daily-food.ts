@@ -61,6 +61,7 @@ export const dailyFood = (f: Figures): DailyFood => {
       breeding:
         'Es ist trächtig oder säugt: Der Bereich ist größer, beim Säugen bis zum Vierfachen. Lass es fressen, so viel es mag.',
     },
+    weighAgain: (day) => `Das beruht auf der Wiegung vom ${day}. Wieg wieder, um sicher zu sein.`,
     vetFirst: 'Was die Tierarztpraxis zu seinem Futter gesagt hat, geht jedem Wert hier vor.',
     missing: {
       title: 'Noch kein Bereich nach Energie',

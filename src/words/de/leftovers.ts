@@ -35,7 +35,7 @@ export const leftovers = (f: Figures): Leftovers => {
       oneNight: 'eine Nacht',
       sinceDay: (day, nights) =>
         `${f.count(nights, { one: 'Nacht', other: 'Nächte' })}, seit ${f.shortDay(day)}`,
-      more: 'Mehr: mehrere Nächte',
+      more: 'Mehr: mehrere Nächte, oder nur ein Versteck',
       missing: 'Sag zuerst, wie viel du angeboten hast.',
       none: 'Tippe ein, was übrig war, oder wähle eine Zutat, die meist noch da war.',
       notNumber: (text) => `„${text}“ ist kein Gewicht.`,
@@ -68,7 +68,7 @@ export const leftovers = (f: Figures): Leftovers => {
       found: 'Etwas gefunden',
       taken: 'Herausgenommen und gewogen',
       keepSome:
-        'Wenn du einen Vorrat herausnimmst, lass etwas vom trockenen Futter liegen: Alles zu verlieren, setzt einem Hamster zu.',
+        'Wenn du einen Vorrat herausnimmst, lass etwas vom trockenen Futter liegen: Alles zu verlieren, setzt dem Tier zu.',
       correct: 'Vorrat im Versteck berichtigen',
     },
     result: {
@@ -84,7 +84,7 @@ export const leftovers = (f: Figures): Leftovers => {
         `Von ${f.grams(offered, 1)}, die angeboten wurden, sind ${range(low, high)} weg.`,
       eatenExactly: (low, high) => `Gefressen, mit dem Vorrat im Versteck gezählt: ${range(low, high)}.`,
       eatenInPart: (low, high) =>
-        `Gefressen: ${range(low, high)}. Einiges aus dem Versteck kann aus anderen Nächten sein.`,
+        `Gefressen: ${range(low, high)}. Nicht alle Verstecke dieser Nächte wurden gezählt, oder der Fund kann auch aus anderen Nächten sein.`,
       eatenUnknown: (high) =>
         `Gefressen: höchstens ${f.grams(high, 1)}. Niemand hat nach Verstecken gesucht, also kann einiges versteckt liegen.`,
       older:
@@ -96,12 +96,14 @@ export const leftovers = (f: Figures): Leftovers => {
         }),
       doubt: {
         more: 'Es war mehr übrig, als angeboten wurde: Es ist nass, aus anderen Nächten, oder ein Gewicht stimmt nicht. Das Gewicht dieser Nacht sagt nichts darüber, was gefressen wurde.',
+        older:
+          'Im Versteck liegt mehr, als seit dem letzten Nachsehen weg ist, also ist manches älter. Wie viel gefressen wurde, sagt es nicht.',
         scale:
           'Es war ein wenig mehr übrig, als angeboten wurde, wie es bei Küchenwaagen vorkommt. Es zählt als alles.',
         mostly:
           'Es sollen mehr Zutaten meist noch da gewesen sein, als das Gewicht zulässt. Das Gewicht zählt.',
         sum: 'Die Zutaten und das ganze Gewicht passen nicht zusammen. Die Zutaten zählen.',
-        'not offered': (foods) => `Da lag auch: ${f.list(foods)}. Das wurde nicht angeboten und zählt nicht.`,
+        'not-offered': (foods) => `Da lag auch: ${f.list(foods)}. Das wurde nicht angeboten und zählt nicht.`,
         dried: (percent) =>
           `Frisches trocknet, während es liegt: Was davon übrig ist, zählt als bis zu ${f.percent(percent)} leichter, als es war (übliche Praxis, ohne Quelle). Trockenes kann etwas Feuchte ziehen; das ist nicht eingerechnet.`,
       },
@@ -178,7 +180,7 @@ export const leftovers = (f: Figures): Leftovers => {
         'Streue kleinere Portionen, wenn es geht zweimal am Tag. Was einzeln gefunden werden muss, wird weniger herausgesucht.',
       starve:
         'Halte nie Futter zurück, bis gefressen wird, was liegen blieb: Ein kleines Tier hungert schon nach Stunden, nicht erst nach Tagen.',
-      bowl: 'Ein leerer Napf beweist nicht, dass gefressen wurde: Hamster tragen Futter weg. Such ab und zu nach dem Versteck, wiege den Vorrat und trag ihn hier ein.',
+      bowl: 'Ein leerer Napf beweist nicht, dass gefressen wurde: Hamster und viele andere tragen Futter weg. Such ab und zu nach dem Versteck, wiege den Vorrat und trag ihn hier ein.',
     },
     nights: {
       title: 'Notierte Nächte',

@@ -31,7 +31,7 @@ export const sitter = (f: Figures): Sitter => ({
     weighs: (grams) => `wiegt etwa ${f.grams(grams, 0)}`,
     never: 'Nie',
     leaves: 'Lässt liegen',
-    sweet: 'etwas Süßes, auch kein Obst (Diabetes)',
+    sweet: 'etwas Süßes, auch kein Obst (neigt zu Diabetes)',
     conditions: {
       pregnant: 'trächtig',
       nursing: 'säugt: Nest in Ruhe lassen, so viel füttern, wie gefressen wird',

@@ -46,6 +46,18 @@ export const targets = (f: Figures): Targets => ({
       name: 'Maus, Bedarf nach NRC, trächtig oder säugend',
       about: `Mindestmengen des National Research Council für Labormäuse (1995, Tabelle 3-3), mit dem, was die Fußnoten für trächtige und säugende Mäuse an Magnesium, Kupfer, Zink und Pantothensäure verlangen. ${NO_FIGURES}`,
     },
+    gerbil: {
+      name: 'Rennmaus',
+      about: `${PRACTICE} Das sind Bereiche für Hamster, genommen, weil es für Rennmäuse keine Werte gibt. Der Wert für Magnesium ist für Rennmäuse: Sie brauchen mehr als Hamster, für das Fell und gegen Anfälle (National Research Council 1995). ${NO_FIGURES}`,
+    },
+    rat: {
+      name: 'Ratte',
+      about: `Mindestmengen an Protein, Fett, Linolsäure und Thiamin, für Ratten nachgeschlagen; für alles andere gibt es hier keine Werte. Die ganze Liste steht unter „Ratte, Bedarf nach NRC“, aus dem Gedächtnis. ${NO_FIGURES}`,
+    },
+    'rat-nrc': {
+      name: 'Ratte, Bedarf nach NRC',
+      about: `Mindestmengen des National Research Council für wachsende Laborratten, aus dem Gedächtnis nach der Ausgabe von 1995 aufgeschrieben. ${NO_FIGURES}`,
+    },
   },
   stages: {
     adult: 'erwachsen',
@@ -60,6 +72,10 @@ export const targets = (f: Figures): Targets => ({
       'Der veröffentlichte Bedarf von Mäusen nennt Mindestmengen für wachsende Labormäuse; eine Obergrenze für Protein oder Fett nennt er nicht.',
     mouseBreeding:
       'Der veröffentlichte Bedarf von Mäusen, mit dem Mehr an Magnesium, Kupfer, Zink und Pantothensäure, das die Fußnoten für trächtige und säugende Mäuse verlangen. Frag in der Tierarztpraxis, bevor du das Futter umstellst.',
+    gerbil:
+      'Nur Magnesium ist ein Wert für Rennmäuse: mehr, als ein Hamster braucht. Für alles andere gibt es keine Werte für Rennmäuse, und die Bereiche für Hamster stehen dafür. Gib neben trockenem Futter immer frisches Wasser oder saftiges Futter. Frag in der Tierarztpraxis, was zu ändern ist.',
+    rat: 'Für Ratten wurde nur wenig nachgeschlagen: Protein, Fett, Linolsäure und Thiamin. Werte für Mineralstoffe und die meisten Vitamine fehlen hier; „Ratte, Bedarf nach NRC“ hat sie aus dem Gedächtnis, und eine Mischung kann ihnen folgen, sobald du sie bestätigt hast. Frag in der Tierarztpraxis, was sie sonst braucht.',
+    growingOther: 'Für das Wachstum dieses Tiers hat das Programm keine Werte; frag in der Tierarztpraxis.',
     growing:
       'Für das Wachstum ist eine Zahl bekannt: Goldhamster brauchten zwischen 15 und 20 % Protein aus üblichem Futter (Banta und andere 1975, J. Nutr. 105:38-45), und der Bereich für Erwachsene liegt darin. Für alles andere im Wachstum gibt es keine Zahlen; frag in der Tierarztpraxis.',
     breeding:

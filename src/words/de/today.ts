@@ -65,9 +65,12 @@ export const today = (f: Figures): Today => ({
     feed: (parts) => `Gefüttert: ${parts.join(', ')}`,
     ofMix: (grams) => `${f.grams(grams, 1)} Mischung`,
     ofPellet: (grams) => `${f.grams(grams, 1)} Pellets`,
+    ofNew: (grams) => `${f.grams(grams, 1)} neue Mischung`,
+    ofOld: (grams) => `${f.grams(grams, 1)} alte Mischung`,
     ofFood: (grams, food) => `${f.grams(grams, 1)} ${food}`,
     feedAll: (n) => `Alle ${f.number(n)} wie geplant gefüttert`,
     sayAmount: 'Sagen, was es bekommt',
+    doNotFeed: 'Nicht füttern: warum?',
     weigh: 'Wiegen',
     weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
     left: 'Reste',
@@ -108,6 +111,11 @@ export const today = (f: Figures): Today => ({
     },
     link: 'Die Gewichte ansehen',
   },
+  maybeBarred: (batch) =>
+    `Vielleicht ist eine Packung darin, die nicht mehr verwendet wird: ${batch}. Niemand hat notiert, welche hineinkam. Füttere besser etwas anderes, bis du es weißt.`,
+  barredPack: (pack, why, animals) =>
+    `Nicht mehr verwenden (${why}): ${pack}. Davon gefüttert, vielleicht oder sicher: ${f.list(animals)}. Nimm weg, was übrig ist, auch aus den Verstecken.`,
+  buyPack: 'Zur Einkaufsliste',
   runsOut: (batch, day) => `Reicht bis zum ${day}: ${batch}.`,
   runsOutToday: (batch) => `Reicht heute nicht mehr für den ganzen Tag: ${batch}.`,
   ranOut: (batch, day) =>

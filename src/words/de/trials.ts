@@ -192,6 +192,20 @@ export const trials = (f: Figures): Trials => ({
     trying: 'wird gerade versucht',
     knowsAll: (animal) => `${animal} kennt das alles`,
   },
+  about: {
+    refused: (food) => `Auch nicht dabei: ${food}, in <trial>einem Versuch</trial> liegen gelassen.`,
+    upset: (food) => `Aus jeder Mischung heraus: ${food}, in <trial>einem Versuch</trial> nicht vertragen.`,
+  },
+  today: {
+    look: (animal, food) =>
+      `${animal} hat das nicht vertragen: ${food}. Schau nach. Hält es an, geh in die Tierarztpraxis, noch am selben Tag, wenn das Tier matt ist oder nichts frisst.`,
+    own: (batch, food, animal) =>
+      `Nicht an ${animal} füttern: ${batch}. Darin ist ${food}; ${animal} hat das nicht vertragen.`,
+    other: (batch, food, animal) =>
+      `Nicht füttern: ${batch}. Darin ist ${food}; ${animal} hat das nicht vertragen.`,
+    trial: 'Zum Versuch',
+    batch: 'Zur Charge',
+  },
   batch: {
     heading: 'Nicht füttern',
     own: (food, animal) =>

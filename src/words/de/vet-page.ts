@@ -36,7 +36,9 @@ export const vetPage = (f: Figures): VetPage => ({
     notTicked: 'Was es wirklich bekam, wurde in den letzten 30 Tagen nicht abgehakt.',
     eaten: (low, high, offered, days) =>
       `Gefressen, nach Resten aus ${f.count(days, { one: 'Nacht', other: 'Nächten' })}: ${f.number(low, 1)} bis ${f.grams(high, 1)} von ${f.grams(offered, 1)} angebotenem Futter pro Nacht.`,
-    hoards: 'Nicht alle Vorräte im Versteck wurden gesucht; etwas davon kann also noch versteckt liegen.',
+    changing: (day, of) => `Das Futter wird umgestellt: Tag ${f.number(day)} von ${f.number(of)}.`,
+    taken: (low, high, offered, days) =>
+      `Genommen, nach Resten aus ${f.count(days, { one: 'Nacht', other: 'Nächten' })}: ${f.number(low, 1)} bis ${f.grams(high, 1)} von ${f.grams(offered, 1)} angebotenem Futter pro Nacht. Nicht alle Verstecke wurden durchsucht: Etwas davon kann noch dort liegen.`,
     eatenUnknown:
       'Was es davon frisst, ist nicht bekannt: In den letzten 30 Tagen wurden keine Reste notiert.',
     foods: 'Zutaten der Mischung, nach Gewicht',
@@ -49,6 +51,7 @@ export const vetPage = (f: Figures): VetPage => ({
     offered: 'Angeboten',
     dry: 'In der Trockenmasse',
     eaten: 'Gefressen',
+    taken: 'Genommen',
     known: 'Bekannt von',
     atLeast: (amount) => `mindestens ${amount}`,
     range: (low, high) => `${low} bis ${high}`,
@@ -56,9 +59,9 @@ export const vetPage = (f: Figures): VetPage => ({
     ratio: 'Calcium zu Phosphor',
     toOne: (ratio) => `${f.number(ratio, 2)} : 1`,
     sources: (tables, own) =>
-      `Werte der Mischung: ${f.percent(tables, 0)} nach Gewicht aus veröffentlichten Lebensmitteltabellen, ${f.percent(own, 0)} von Etiketten oder aus eigenen Angaben. Werte daneben: vom Etikett, wie aufbewahrt.`,
+      `Werte der Mischung: ${f.percent(tables, 0)} aus veröffentlichten Lebensmitteltabellen, ${f.percent(own, 0)} von Etiketten oder aus eigenen Angaben. Werte daneben: vom Etikett, wie aufbewahrt.`,
     knownHelp:
-      '„Bekannt von“: Prozent des Futters, nach Gewicht, von denen der Wert bekannt oder geschätzt ist (gesch.). Rohfaser und Ballaststoffe sind zwei Maße.',
+      '„Bekannt von“: Anteil des Futters, dessen Wert bekannt oder geschätzt ist (gesch.). Rohfaser und Ballaststoffe sind zwei Maße.',
     failed: (why) => `Was das Futter enthält, ließ sich nicht ausrechnen: ${why}`,
     none: 'Was das Futter enthält, ist nicht bekannt: In keine Charge für dieses Tier wurde etwas abgewogen.',
   },
@@ -107,6 +110,7 @@ export const vetPage = (f: Figures): VetPage => ({
       left: (n) => `${times(n)} liegen gelassen`,
       upset: (n) => `${times(n)} nicht vertragen`,
     },
+    verdict: { liked: 'mag es', refused: 'verweigert es', undecided: 'noch nicht entschieden' },
     begun: (what) => `Notiert: ${what}.`,
     over: (what) => `Vorbei: ${what}.`,
   },

@@ -20,10 +20,9 @@ export const bodyWeight = (f: Figures) => ({
       `Press what the scale shows with the tub in it. Its ${f.grams(tub, 1)} are taken off.`,
     /** What a button is called, beside its figure. */
     button: (grams: number) => `${f.grams(grams)}`,
-    buttonTub: (grams: number, net: number) => `${f.grams(grams)} with the tub, ${f.grams(net, 1)} without`,
     /** The animal alone, under what the scale shows. */
     net: (grams: number) => `→ ${f.grams(grams, 1)}`,
-    likeliest: (button: string) => `${button}, the likeliest`,
+    likeliest: 'the likeliest',
     other: 'Another weight',
     otherTub: 'Another weight, with the tub',
     keep: 'Keep',
@@ -54,8 +53,8 @@ export const bodyWeight = (f: Figures) => ({
     title: 'Is this right?',
     of: (grams: number, day: string) =>
       `${f.grams(grams, 1)} on ${day} is far from the weights around it. It counts for nothing until you say that it is right.`,
-    right: (grams: number, day: string) => `${f.grams(grams, 1)} on ${day} is right`,
-    correct: (grams: number, day: string) => `Correct ${f.grams(grams, 1)} on ${day}`,
+    right: (grams: number, day: string) => `It is right: ${f.grams(grams, 1)} on ${day}`,
+    correct: (grams: number, day: string) => `Correct it: ${f.grams(grams, 1)} on ${day}`,
     said: (grams: number) => `${f.grams(grams, 1)} counts from now on.`,
   },
   tub: {
@@ -71,6 +70,8 @@ export const bodyWeight = (f: Figures) => ({
   alerts: {
     title: 'What to look into',
     none: 'Nothing stands out.',
+    doubt:
+      'The last weighing is in doubt, so nothing can be said yet. Weigh again, or answer the question above.',
     few: 'Too few weighings so far to say whether anything stands out.',
     vet: {
       today: 'See a vet today',

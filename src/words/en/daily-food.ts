@@ -61,6 +61,7 @@ export const dailyFood = (f: Figures) => {
       breeding:
         'It is pregnant or nursing: the range is larger, up to four times while nursing. Let it eat as much as it likes.',
     },
+    weighAgain: (day: string) => `This rests on the weighing of ${day}. Weigh again to be sure.`,
     vetFirst: 'What a vet has said about its food comes before every figure here.',
     missing: {
       title: 'No range by energy yet',

@@ -36,7 +36,7 @@ export const leftovers = (f: Figures) => {
       oneNight: 'one night',
       sinceDay: (day: string, nights: number) =>
         `${f.count(nights, { one: 'night', other: 'nights' })}, since ${f.shortDay(day)}`,
-      more: 'More: several nights',
+      more: 'More: several nights, or only a hoard',
       missing: 'Say first how much you offered.',
       none: 'Type what was left, or choose a food that was mostly left.',
       notNumber: (text: string) => `“${text}” is no weight.`,
@@ -70,7 +70,7 @@ export const leftovers = (f: Figures) => {
       found: 'Found some',
       taken: 'Taken out and weighed',
       keepSome:
-        'If you take out a hoard, leave a little of the dry food in it: losing all of it upsets a hamster.',
+        'If you take out a hoard, leave a little of the dry food in it: losing all of it upsets the animal.',
       correct: 'Correct the hoard',
     },
     result: {
@@ -86,7 +86,7 @@ export const leftovers = (f: Figures) => {
         `Of ${f.grams(offered, 1)} offered, ${range(low, high)} was taken.`,
       eatenExactly: (low: number, high: number) => `Eaten, with the hoards counted: ${range(low, high)}.`,
       eatenInPart: (low: number, high: number) =>
-        `Eaten: ${range(low, high)}. Some of what lay in the hoard may be from other nights.`,
+        `Eaten: ${range(low, high)}. Not all hoards of these nights were counted, or what lay there may be from other nights too.`,
       eatenUnknown: (high: number) =>
         `Eaten: ${f.grams(high, 1)} at most. Nobody looked for hoards, so some of it may lie hidden.`,
       older:
@@ -98,10 +98,12 @@ export const leftovers = (f: Figures) => {
         }),
       doubt: {
         more: 'More was left than was offered: it is wet, or from other nights, or one weight is wrong. That night’s weight tells nothing of what was eaten.',
+        older:
+          'The hoard holds more than was taken since the last look, so some of it is older. It tells nothing of how much was eaten.',
         scale: 'A little more was left than was offered, as kitchen scales have it. It counts as all of it.',
         mostly: 'More foods were said to be mostly left than the weight allows. The weight counts.',
         sum: 'The foods and the whole weight do not agree. The foods count.',
-        'not offered': (foods: readonly string[]) =>
+        'not-offered': (foods: readonly string[]) =>
           `${f.list(foods)} lay there and was not offered. It does not count.`,
         dried: (percent: number) =>
           `Fresh food dries while it lies there: what is left of it counts as up to ${f.percent(percent)} lighter than it was (common practice, no source). Dry food may draw a little damp; that is not counted.`,
@@ -179,7 +181,7 @@ export const leftovers = (f: Figures) => {
         'Scatter smaller portions, twice a day if you can. What has to be found one by one is picked over less.',
       starve:
         'Never hold food back until it eats what it leaves: a small animal goes hungry within hours, not days.',
-      bowl: 'An empty bowl is no proof that it ate: hamsters carry food off. Now and then look for the hoard, weigh it, and count it here.',
+      bowl: 'An empty bowl is no proof that it ate: hamsters and many others carry food off. Now and then look for the hoard, weigh it, and count it here.',
     },
     nights: {
       title: 'Nights noted',

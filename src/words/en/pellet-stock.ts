@@ -93,8 +93,10 @@ export const pelletStock = (f: Figures) => {
       hold: 'Better give something else until you know which pack went in.',
       vet: 'See a vet when an animal that ate of it eats less, has loose droppings, breathes hard or seems ill. This is no veterinary advice.',
       noAmounts: 'No daily amounts are given for it.',
-      eaten: 'It is eaten up. It was in it.',
-      eatenMaybe: 'It is eaten up. It may have been in it.',
+      eaten: 'Nothing is left of it. It was in it.',
+      eatenMaybe: 'Nothing is left of it. It may have been in it.',
+      gone: 'Nothing is left of it',
+      saidGone: 'Noted: nothing is left of it.',
       givenUp: 'It was given up and not fed.',
       undo: 'If the pack was stopped by mistake, open the pack and use it again.',
       /** On a printed label, in capitals by the stylesheet. */

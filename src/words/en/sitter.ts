@@ -31,7 +31,7 @@ export const sitter = (f: Figures) => ({
     weighs: (grams: number) => `weighs about ${f.grams(grams, 0)}`,
     never: 'Never',
     leaves: 'Leaves',
-    sweet: 'anything sweet, fruit too (diabetes)',
+    sweet: 'anything sweet, fruit too (prone to diabetes)',
     conditions: {
       pregnant: 'pregnant',
       nursing: 'nursing: leave the nest alone, feed as much as is eaten',

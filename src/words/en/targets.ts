@@ -47,6 +47,18 @@ export const targets = (f: Figures) => ({
       name: 'Mouse, NRC needs, pregnant or nursing',
       about: `Least amounts of the National Research Council for laboratory mice (1995, table 3-3), with what its notes ask for pregnant and nursing mice of magnesium, copper, zinc and pantothenic acid. ${NO_FIGURES}`,
     },
+    gerbil: {
+      name: 'Gerbil',
+      about: `${PRACTICE} These are ranges of hamsters, taken for want of figures for gerbils. Magnesium is the gerbil’s own: it needs more than a hamster, for its coat and against fits (National Research Council 1995). ${NO_FIGURES}`,
+    },
+    rat: {
+      name: 'Rat',
+      about: `Least amounts of protein, fat, linoleic acid and thiamin that were looked up for rats; there are no figures for all else. The full list is under “Rat, NRC needs”, from memory. ${NO_FIGURES}`,
+    },
+    'rat-nrc': {
+      name: 'Rat, NRC needs',
+      about: `Least amounts of the National Research Council for growing laboratory rats, written down from memory of the edition of 1995. ${NO_FIGURES}`,
+    },
   },
   /** Stages for which published needs hold, by the name under which they are kept. */
   stages: {
@@ -62,6 +74,10 @@ export const targets = (f: Figures) => ({
       'The published needs of mice are least amounts for growing laboratory mice; they set no most for protein or fat.',
     mouseBreeding:
       'The published needs of mice, with the extra magnesium, copper, zinc and pantothenic acid that their notes ask for while a mouse is pregnant or nursing. Ask a vet before you change its food.',
+    gerbil:
+      'Only magnesium is a gerbil’s own figure: more than a hamster needs. For all else there are no figures for gerbils, and the ranges of hamsters stand in. Give fresh water or juicy food beside dry food always. Ask a vet what to change.',
+    rat: 'Few needs of rats were looked up: protein, fat, linoleic acid and thiamin. No figures for minerals and most vitamins are in these needs; “Rat, NRC needs” has them from memory, and a mix can follow those once you have confirmed them. Ask a vet what else it needs.',
+    growingOther: 'No figures for the growth of this animal are in the program; ask a vet.',
     growing: `For growth one figure is known: golden hamsters needed between 15 and 20 % protein from common feeds (Banta and others 1975, J. Nutr. 105:38-45), and the adult range lies within that. For all else that growth needs there are no figures; ask a vet.`,
     breeding:
       'No figures for pregnant or nursing animals are in the program; ask a vet before you change its food.',

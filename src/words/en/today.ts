@@ -70,9 +70,12 @@ export const today = (f: Figures) => ({
     feed: (parts: readonly string[]) => `Fed: ${parts.join(', ')}`,
     ofMix: (grams: number) => `${f.grams(grams, 1)} mix`,
     ofPellet: (grams: number) => `${f.grams(grams, 1)} pellet`,
+    ofNew: (grams: number) => `${f.grams(grams, 1)} new mix`,
+    ofOld: (grams: number) => `${f.grams(grams, 1)} old mix`,
     ofFood: (grams: number, food: string) => `${f.grams(grams, 1)} ${food}`,
     feedAll: (n: number) => `All ${f.number(n)} fed as planned`,
     sayAmount: 'Say what it is fed',
+    doNotFeed: 'Do not feed: see why',
     weigh: 'Weigh',
     weighed: (grams: number) => `Weighed: ${f.grams(grams, 1)}`,
     left: 'Left over',
@@ -114,6 +117,11 @@ export const today = (f: Figures) => ({
     },
     link: 'See its weights',
   },
+  maybeBarred: (batch: string) =>
+    `${batch} may hold a pack that is not used any more: nobody noted which went in. Better feed something else until you know.`,
+  barredPack: (pack: string, why: string, animals: readonly string[]) =>
+    `${pack} is not to be used any more (${why}). ${f.list(animals)} ${f.form(animals.length, { one: 'was', other: 'were' })} fed from it, or may have been: take what is left of it away, out of hoards too.`,
+  buyPack: 'Go to the shopping list',
   runsOut: (batch: string, day: string) => `${batch} runs out on ${day}.`,
   runsOutToday: (batch: string) => `${batch} runs out today.`,
   ranOut: (batch: string, day: string) =>

@@ -67,7 +67,7 @@ export const trials = (f: Figures) => ({
       eaten: 'Eaten',
       hoarded: 'Carried off',
       left: 'Left',
-      upset: 'Not done well',
+      upset: 'Did not do well',
     },
     help: {
       first: 'before its usual food',
@@ -142,7 +142,7 @@ export const trials = (f: Figures) => ({
     undecided: 'Mixes stay as they are.',
   },
   lists: {
-    upset: 'Not done well',
+    upset: 'Did not do well',
     refused: 'Refused',
     liked: 'Liked',
     undecided: 'Tried, not settled',
@@ -189,6 +189,21 @@ export const trials = (f: Figures) => ({
     newHint: 'Try new foods one at a time before they go into a batch; or tick what it knows.',
     trying: 'being tried now',
     knowsAll: (animal: string) => `${animal} knows all of these`,
+  },
+  about: {
+    refused: (food: string) => `${food} is out too: the animal left it in <trial>a trial</trial>.`,
+    upset: (food: string) =>
+      `${food} is out of every mix: the animal did not do well on it in <trial>a trial</trial>.`,
+  },
+  today: {
+    look: (animal: string, food: string) =>
+      `${animal} did not do well on ${food}: look how it is. See a vet if it goes on, the same day if it is dull or eats nothing.`,
+    own: (batch: string, food: string, animal: string) =>
+      `Do not feed ${batch} to ${animal}: it holds ${food}, on which ${animal} did not do well.`,
+    other: (batch: string, food: string, animal: string) =>
+      `Do not feed ${batch}: it holds ${food}, on which ${animal} did not do well.`,
+    trial: 'The trial',
+    batch: 'The batch',
   },
   batch: {
     heading: 'Do not feed this',

@@ -36,7 +36,9 @@ export const vetPage = (f: Figures) => ({
     notTicked: 'What it was really fed was not ticked off in the last 30 days.',
     eaten: (low: number, high: number, offered: number, days: number) =>
       `Eaten, by left-overs of ${f.count(days, { one: 'night', other: 'nights' })}: ${f.number(low, 1)} to ${f.grams(high, 1)} of ${f.grams(offered, 1)} offered a night.`,
-    hoards: 'Nobody looked for all hoards, so some of that may lie hidden.',
+    changing: (day: number, of: number) => `Its food is changing: day ${f.number(day)} of ${f.number(of)}.`,
+    taken: (low: number, high: number, offered: number, days: number) =>
+      `Taken, by left-overs of ${f.count(days, { one: 'night', other: 'nights' })}: ${f.number(low, 1)} to ${f.grams(high, 1)} of ${f.grams(offered, 1)} offered a night. Not all hoards were looked for: some of it may lie hidden, not eaten.`,
     eatenUnknown: 'What it eats of that is not known: no left-overs were noted in the last 30 days.',
     foods: 'Foods of the mix, by weight',
     share: (food: string, percent: number) => `${food} ${f.percent(percent, 1)}`,
@@ -48,6 +50,7 @@ export const vetPage = (f: Figures) => ({
     offered: 'Offered',
     dry: 'In dry matter',
     eaten: 'Eaten',
+    taken: 'Taken',
     known: 'Known of',
     atLeast: (amount: string) => `at least ${amount}`,
     range: (low: string, high: string) => `${low} to ${high}`,
@@ -106,6 +109,7 @@ export const vetPage = (f: Figures) => ({
       left: (n: number) => `left ${times(n)}`,
       upset: (n: number) => `did not do well on it ${times(n)}`,
     },
+    verdict: { liked: 'it likes it', refused: 'it refuses it', undecided: 'not decided yet' },
     begun: (what: string) => `Noted: ${what}.`,
     over: (what: string) => `Over: ${what}.`,
   },

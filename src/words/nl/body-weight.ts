@@ -18,9 +18,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     pressTub: (tub) =>
       `Druk op wat de weegschaal met het bakje aangeeft. De ${f.grams(tub, 1)} daarvan gaan eraf.`,
     button: (grams) => `${f.grams(grams)}`,
-    buttonTub: (grams, net) => `${f.grams(grams)} met het bakje, ${f.grams(net, 1)} zonder`,
     net: (grams) => `→ ${f.grams(grams, 1)}`,
-    likeliest: (button) => `${button}, het waarschijnlijkst`,
+    likeliest: 'het waarschijnlijkst',
     other: 'Een ander gewicht',
     otherTub: 'Een ander gewicht, met het bakje',
     keep: 'Bewaren',
@@ -50,8 +49,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     title: 'Klopt dit?',
     of: (grams, day) =>
       `${f.grams(grams, 1)} op ${day} ligt ver van de gewichten ervoor en erna. Het telt pas mee als je zegt dat het klopt.`,
-    right: (grams, day) => `${f.grams(grams, 1)} op ${day} klopt`,
-    correct: (grams, day) => `${f.grams(grams, 1)} op ${day} verbeteren`,
+    right: (grams, day) => `Het klopt: ${f.grams(grams, 1)} op ${day}`,
+    correct: (grams, day) => `Verbeteren: ${f.grams(grams, 1)} op ${day}`,
     said: (grams) => `${f.grams(grams, 1)} telt van nu af mee.`,
   },
   tub: {
@@ -67,6 +66,8 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
   alerts: {
     title: 'Waar je op moet letten',
     none: 'Er valt niets op.',
+    doubt:
+      'De laatste weging is twijfelachtig, dus er is nog niets te zeggen. Weeg nog een keer of beantwoord de vraag hierboven.',
     few: 'Nog te weinig wegingen om te zeggen of er iets opvalt.',
     vet: {
       today: 'Ga vandaag naar de dierenarts',

@@ -61,6 +61,7 @@ export const dailyFood = (f: Figures): DailyFood => {
       breeding:
         'Het is drachtig of zoogt: het bereik is groter, tijdens het zogen tot vier keer zo groot. Laat het eten zoveel het wil.',
     },
+    weighAgain: (day) => `Dit berust op de weging van ${day}. Weeg opnieuw om zeker te zijn.`,
     vetFirst: 'Wat een dierenarts over het voer heeft gezegd, gaat voor elk getal hier.',
     missing: {
       title: 'Nog geen bereik naar energie',

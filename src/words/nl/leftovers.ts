@@ -35,7 +35,7 @@ export const leftovers = (f: Figures): Leftovers => {
       oneNight: 'één nacht',
       sinceDay: (day, nights) =>
         `${f.count(nights, { one: 'nacht', other: 'nachten' })}, sinds ${f.shortDay(day)}`,
-      more: 'Meer: meerdere nachten',
+      more: 'Meer: meerdere nachten, of alleen een voorraadje',
       missing: 'Zeg eerst hoeveel je hebt aangeboden.',
       none: 'Typ wat er over was, of kies een ingrediënt dat er grotendeels nog lag.',
       notNumber: (text) => `“${text}” is geen gewicht.`,
@@ -68,7 +68,7 @@ export const leftovers = (f: Figures): Leftovers => {
       found: 'Iets gevonden',
       taken: 'Eruit gehaald en gewogen',
       keepSome:
-        'Als je een voorraadje weghaalt, laat dan wat droog voer liggen: alles kwijtraken maakt een hamster onrustig.',
+        'Als je een voorraadje weghaalt, laat dan wat droog voer liggen: alles kwijtraken maakt het dier onrustig.',
       correct: 'Voorraadje verbeteren',
     },
     result: {
@@ -84,7 +84,7 @@ export const leftovers = (f: Figures): Leftovers => {
         `Van ${f.grams(offered, 1)} die is aangeboden, is ${range(low, high)} weg.`,
       eatenExactly: (low, high) => `Gegeten, met de voorraadjes geteld: ${range(low, high)}.`,
       eatenInPart: (low, high) =>
-        `Gegeten: ${range(low, high)}. Een deel van het voorraadje kan van andere nachten zijn.`,
+        `Gegeten: ${range(low, high)}. Niet alle voorraadjes van deze nachten zijn geteld, of de vondst kan ook van andere nachten zijn.`,
       eatenUnknown: (high) =>
         `Gegeten: hooguit ${f.grams(high, 1)}. Niemand heeft naar voorraadjes gezocht, dus een deel kan verstopt liggen.`,
       older:
@@ -96,12 +96,14 @@ export const leftovers = (f: Figures): Leftovers => {
         }),
       doubt: {
         more: 'Er was meer over dan er is aangeboden: het is nat, of van andere nachten, of een gewicht klopt niet. Het gewicht van die nacht zegt niets over wat er gegeten is.',
+        older:
+          'In het voorraadje ligt meer dan er sinds de vorige keer weg is, dus een deel is ouder. Het zegt niets over hoeveel er gegeten is.',
         scale:
           'Er was iets meer over dan er is aangeboden, zoals keukenweegschalen dat hebben. Het telt als alles.',
         mostly:
           'Er zouden meer ingrediënten grotendeels over zijn dan het gewicht toelaat. Het gewicht telt.',
         sum: 'De ingrediënten en het hele gewicht kloppen niet met elkaar. De ingrediënten tellen.',
-        'not offered': (foods) => `Er lag ook: ${f.list(foods)}. Dat was niet aangeboden en telt niet mee.`,
+        'not-offered': (foods) => `Er lag ook: ${f.list(foods)}. Dat was niet aangeboden en telt niet mee.`,
         dried: (percent) =>
           `Vers voer droogt terwijl het ligt: wat ervan over is, telt als tot ${f.percent(percent)} lichter dan het was (gangbare praktijk, geen bron). Droog voer kan wat vocht opnemen; dat is niet meegerekend.`,
       },
@@ -178,7 +180,7 @@ export const leftovers = (f: Figures): Leftovers => {
         'Strooi kleinere porties, als het kan twee keer per dag. Wat één voor één gevonden moet worden, wordt minder uitgezocht.',
       starve:
         'Houd nooit voer achter tot gegeten wordt wat blijft liggen: een klein dier lijdt al na uren honger, niet pas na dagen.',
-      bowl: 'Een lege bak bewijst niet dat er gegeten is: hamsters dragen voer weg. Zoek af en toe het voorraadje, weeg het en noteer het hier.',
+      bowl: 'Een lege bak bewijst niet dat er gegeten is: hamsters en veel andere dieren dragen voer weg. Zoek af en toe het voorraadje, weeg het en noteer het hier.',
     },
     nights: {
       title: 'Genoteerde nachten',

@@ -31,7 +31,7 @@ export const sitter = (f: Figures): Sitter => ({
     weighs: (grams) => `weegt ongeveer ${f.grams(grams, 0)}`,
     never: 'Nooit',
     leaves: 'Laat liggen',
-    sweet: 'iets zoets, ook geen fruit (diabetes)',
+    sweet: 'iets zoets, ook geen fruit (aanleg voor diabetes)',
     conditions: {
       pregnant: 'drachtig',
       nursing: 'zoogt: laat het nest met rust, voer zoveel als er gegeten wordt',

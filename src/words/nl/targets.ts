@@ -46,6 +46,18 @@ export const targets = (f: Figures): Targets => ({
       name: 'Muis, behoefte volgens NRC, drachtig of zogend',
       about: `Minimale hoeveelheden van de National Research Council voor laboratoriummuizen (1995, tabel 3-3), met wat de noten voor drachtige en zogende muizen vragen aan magnesium, koper, zink en pantotheenzuur. ${NO_FIGURES}`,
     },
+    gerbil: {
+      name: 'Gerbil',
+      about: `${PRACTICE} Dat zijn bereiken voor hamsters, genomen omdat er voor gerbils geen getallen zijn. Het getal voor magnesium is van de gerbil zelf: die heeft meer nodig dan een hamster, voor de vacht en tegen toevallen (National Research Council 1995). ${NO_FIGURES}`,
+    },
+    rat: {
+      name: 'Rat',
+      about: `Minste hoeveelheden eiwit, vet, linolzuur en thiamine, opgezocht voor ratten; voor al het andere zijn er hier geen getallen. De hele lijst staat onder “Rat, behoefte volgens NRC”, uit het hoofd. ${NO_FIGURES}`,
+    },
+    'rat-nrc': {
+      name: 'Rat, behoefte volgens NRC',
+      about: `Minste hoeveelheden van de National Research Council voor groeiende laboratoriumratten, uit het hoofd opgeschreven naar de uitgave van 1995. ${NO_FIGURES}`,
+    },
   },
   stages: {
     adult: 'volwassen',
@@ -60,6 +72,10 @@ export const targets = (f: Figures): Targets => ({
       'De gepubliceerde behoefte van muizen geeft minimale hoeveelheden voor groeiende laboratoriummuizen; een bovengrens voor eiwit of vet geeft ze niet.',
     mouseBreeding:
       'De gepubliceerde behoefte van muizen, met het extra magnesium, koper, zink en pantotheenzuur dat de noten vragen zolang een muis drachtig is of zoogt. Vraag een dierenarts voordat je het voer verandert.',
+    gerbil:
+      'Alleen magnesium is een getal van de gerbil zelf: meer dan een hamster nodig heeft. Voor al het andere zijn er geen getallen voor gerbils, en staan de bereiken van hamsters ervoor. Geef naast droog voer altijd vers water of sappig voer. Vraag een dierenarts wat je moet veranderen.',
+    rat: 'Voor ratten is weinig opgezocht: eiwit, vet, linolzuur en thiamine. Getallen voor mineralen en de meeste vitamines ontbreken hier; “Rat, behoefte volgens NRC” heeft ze uit het hoofd, en een mengsel kan die volgen zodra je ze hebt bevestigd. Vraag een dierenarts wat ze verder nodig heeft.',
+    growingOther: 'Voor de groei van dit dier heeft het programma geen getallen; vraag een dierenarts.',
     growing:
       'Voor de groei is één cijfer bekend: goudhamsters hadden tussen 15 en 20 % eiwit uit gewoon voer nodig (Banta en anderen 1975, J. Nutr. 105:38-45), en het bereik voor volwassen dieren ligt daarbinnen. Voor al het andere in de groei zijn er geen cijfers; vraag een dierenarts.',
     breeding:

@@ -67,9 +67,12 @@ export const today = (f: Figures): Today => ({
     feed: (parts) => `Gevoerd: ${parts.join(', ')}`,
     ofMix: (grams) => `${f.grams(grams, 1)} mengsel`,
     ofPellet: (grams) => `${f.grams(grams, 1)} brokjes`,
+    ofNew: (grams) => `${f.grams(grams, 1)} nieuw mengsel`,
+    ofOld: (grams) => `${f.grams(grams, 1)} oud mengsel`,
     ofFood: (grams, food) => `${f.grams(grams, 1)} ${food}`,
     feedAll: (n) => `Alle ${f.number(n)} gevoerd zoals gepland`,
     sayAmount: 'Zeggen wat het krijgt',
+    doNotFeed: 'Niet voeren: zie waarom',
     weigh: 'Wegen',
     weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
     left: 'Resten',
@@ -109,6 +112,11 @@ export const today = (f: Figures): Today => ({
     },
     link: 'De gewichten bekijken',
   },
+  maybeBarred: (batch) =>
+    `In ${batch} zit misschien een pak dat niet meer gebruikt wordt: niemand heeft genoteerd welk erin ging. Voer liever iets anders tot je het weet.`,
+  barredPack: (pack, why, animals) =>
+    `${pack} mag niet meer gebruikt worden (${why}). Daaruit kregen, zeker of misschien: ${f.list(animals)}. Haal weg wat er over is, ook uit voorraadjes.`,
+  buyPack: 'Naar de boodschappenlijst',
   runsOut: (batch, day) => `${batch} is op ${day} op.`,
   runsOutToday: (batch) => `${batch} is vandaag op.`,
   ranOut: (batch, day) =>

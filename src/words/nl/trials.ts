@@ -190,6 +190,19 @@ export const trials = (f: Figures): Trials => ({
     trying: 'wordt nu geprobeerd',
     knowsAll: (animal) => `${animal} kent dit allemaal`,
   },
+  about: {
+    refused: (food) => `Doet ook niet mee: ${food}, in <trial>een proef</trial> laten liggen.`,
+    upset: (food) => `Uit elk mengsel: ${food}, in <trial>een proef</trial> niet verdragen.`,
+  },
+  today: {
+    look: (animal, food) =>
+      `${animal} verdroeg dit niet: ${food}. Kijk hoe het gaat. Houdt het aan, ga naar de dierenarts, dezelfde dag nog als het dier suf is of niets eet.`,
+    own: (batch, food, animal) =>
+      `Niet aan ${animal} voeren: ${batch}. Er zit ${food} in, dat ${animal} niet verdroeg.`,
+    other: (batch, food, animal) => `Niet voeren: ${batch}. Er zit ${food} in, dat ${animal} niet verdroeg.`,
+    trial: 'Naar de proef',
+    batch: 'Naar de batch',
+  },
   batch: {
     heading: 'Niet voeren',
     own: (food, animal) =>

@@ -36,7 +36,9 @@ export const vetPage = (f: Figures): VetPage => ({
     notTicked: 'Wat het echt kreeg, is de laatste 30 dagen niet afgevinkt.',
     eaten: (low, high, offered, days) =>
       `Gegeten, naar de resten van ${f.count(days, { one: 'nacht', other: 'nachten' })}: ${f.number(low, 1)} tot ${f.grams(high, 1)} van ${f.grams(offered, 1)} per nacht.`,
-    hoards: 'Niet alle voorraadjes zijn opgezocht; een deel kan dus nog verstopt liggen.',
+    changing: (day, of) => `Het voer verandert: dag ${f.number(day)} van ${f.number(of)}.`,
+    taken: (low, high, offered, days) =>
+      `Genomen, naar de resten van ${f.count(days, { one: 'nacht', other: 'nachten' })}: ${f.number(low, 1)} tot ${f.grams(high, 1)} van ${f.grams(offered, 1)} per nacht. Niet alle voorraadjes zijn opgezocht: een deel kan daar nog liggen.`,
     eatenUnknown: 'Wat het daarvan eet, is niet bekend: de laatste 30 dagen zijn geen resten genoteerd.',
     foods: 'Ingrediënten van het mengsel, naar gewicht',
     share: (food, percent) => `${food} ${f.percent(percent, 1)}`,
@@ -48,6 +50,7 @@ export const vetPage = (f: Figures): VetPage => ({
     offered: 'Aangeboden',
     dry: 'In droge stof',
     eaten: 'Gegeten',
+    taken: 'Genomen',
     known: 'Bekend van',
     atLeast: (amount) => `minstens ${amount}`,
     range: (low, high) => `${low} tot ${high}`,
@@ -105,6 +108,7 @@ export const vetPage = (f: Figures): VetPage => ({
       left: (n) => `${times(n)} laten liggen`,
       upset: (n) => `${times(n)} niet verdragen`,
     },
+    verdict: { liked: 'lust het', refused: 'weigert het', undecided: 'nog niet beslist' },
     begun: (what) => `Genoteerd: ${what}.`,
     over: (what) => `Voorbij: ${what}.`,
   },

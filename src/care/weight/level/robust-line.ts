@@ -15,36 +15,56 @@ export interface Line {
 }
 
 const HUBER = 1.5;
-const TURNS = 3;
+const TURNS = 2;
+/** Readings of more than so many memories before count for nothing. */
+const FORGOTTEN = 4;
 
 /**
- * @param p.from and `p.to`: which of the readings count, the last not included; at least one
+ * @param p.to place after the last of the readings that count; those before it count as far back as memory goes, and the
+ * last `least` of them in any case
  * @param p.day at which the level is asked for @param p.memory days after which a reading counts for 1/e
  * @param p.slopeSd how steep a slope is to be expected, a day @param p.sd of a reading
  */
 export function robustLine(
   readings: readonly Reading[],
-  p: { from: number; to: number; day: number; memory: number; slopeSd: number; sd: number },
+  p: { to: number; least: number; day: number; memory: number; slopeSd: number; sd: number },
 ): Line {
-  const { from, to, day, memory, sd } = p;
+  const { to, day, memory, sd } = p;
   const ridge = (sd / p.slopeSd) ** 2 * ALIKE;
-  let [level, slope, error] = [Number.NaN, 0, Number.NaN];
+  const oldest = day - FORGOTTEN * memory;
+  const at: number[] = [];
+  const ys: number[] = [];
+  const weights: number[] = [];
+  for (let i = to - 1; i >= 0; i--) {
+    const r = readings[i];
+    if (!r || (r.day < oldest && at.length >= p.least)) break;
+    at.push(r.day - day);
+    ys.push(r.y);
+    weights.push(Math.exp(-Math.abs(r.day - day) / memory));
+  }
+  let level = 0;
+  let slope = 0;
+  let error = 0;
   for (let turn = 0; turn < TURNS; turn++) {
-    let [w0, w1, w2, v0, v1] = [0, 0, ridge, 0, 0];
-    for (let i = from; i < to; i++) {
-      const r = readings[i];
-      if (r === undefined) continue;
-      const x = r.day - day;
-      let w = Math.exp(-Math.abs(x) / memory);
+    let w0 = 0;
+    let w1 = 0;
+    let w2 = ridge;
+    let v0 = 0;
+    let v1 = 0;
+    for (let i = 0; i < at.length; i++) {
+      const x = at[i] ?? 0;
+      const y = ys[i] ?? 0;
+      let w = weights[i] ?? 0;
       if (turn > 0) {
-        const off = Math.abs(r.y - level - slope * x) / (HUBER * sd);
+        const off = Math.abs(y - level - slope * x) / (HUBER * sd);
         if (off > 1) w /= off;
       }
+      const wx = w * x;
       w0 += w;
-      w1 += w * x;
-      w2 += w * x * x;
-      v0 += w * r.y;
-      v1 += w * x * r.y;
+      w1 += wx;
+      w2 += wx * x;
+      v0 += w * y;
+      v1 += wx * y;
     }
     const det = w0 * w2 - w1 * w1;
     level = (w2 * v0 - w1 * v1) / det;

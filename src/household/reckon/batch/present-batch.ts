@@ -37,13 +37,10 @@ export function stoppedOf(
   mix: Mix,
   under: Under,
 ): { readonly batch: Batch; readonly name: string; readonly stop: Stop }[] {
-  const stopped: { batch: Batch; name: string; stop: Stop }[] = [];
-  for (const { batch, name } of stillFed(house, batchesFor(house, mix), under)) {
+  return stillFed(house, batchesFor(house, mix), under).flatMap(({ batch, name }) => {
     const stop = stopOf(house, batch, under.dayAt);
-    if (!stop?.sure) break;
-    stopped.push({ batch, name, stop });
-  }
-  return stopped;
+    return stop?.sure ? [{ batch, name, stop }] : [];
+  });
 }
 
 /**

@@ -73,12 +73,12 @@ describe('a trial', () => {
   const days = (about: Partial<Trial>, on = today) =>
     first({ trials: [trial(about)] }, on).trials.map((t) => t.day);
 
-  test('is due on its days until something was offered on or after them', () => {
-    expect(days({})).toEqual([today]);
-    expect(days({ offerings: [{ on: today, seen: 'eaten' }] })).toEqual([]);
+  test('is due on its days, one offer after the other, and told some days where it was missed', () => {
+    expect(days({ days: [today] })).toEqual([today]);
+    expect(days({ days: [today], offerings: [{ on: today, seen: 'eaten' }] })).toEqual([]);
     expect(days({ offerings: [{ on: ago(3), seen: 'eaten' }] })).toEqual([today]);
-    // One that was missed is told some days more.
-    expect(days({}, plusDays(today, 2))).toEqual([today]);
+    expect(days({})).toEqual([ago(3)]);
+    expect(days({ days: [ago(7)] })).toEqual([ago(7)]);
     expect(days({ days: [ago(8)] })).toEqual([]);
     expect(days({ days: [plusDays(today, 1)] })).toEqual([]);
   });
@@ -155,6 +155,65 @@ describe('all animals and batches', () => {
       ['lot-millet', ['b', `c-${ago(2)}`]],
     ]);
   });
+});
+
+describe('what may do harm', () => {
+  const pours = [
+    { food: 'millet', lots: [], target: 90, grams: 90, at: `${ago(20)}T09:00:00` },
+    { food: 'linseed', lots: [], target: 9, grams: 9, at: `${ago(20)}T09:10:00` },
+  ];
+  const fedNow = [batch('b', ago(20), { pours })];
+
+  test('a food in the batch that upset this animal, or another', () => {
+    const trial: Trial = {
+      id: 't',
+      animalId: bramble.id,
+      food: 'linseed',
+      name: 'Linseed',
+      days: [ago(9)],
+      offerings: [{ on: ago(9), seen: 'upset' }],
+      endedOn: ago(9),
+    };
+    const own = due({ batches: fedNow, trials: [trial] });
+    expect(own.upset.map((u) => [u.food.food, u.food.animal.id, u.food.own])).toEqual([
+      ['linseed', bramble.id, true],
+    ]);
+    expect(own.animals[0]?.feed).toBe('stop');
+    const other = due({
+      animals: [bramble, clover],
+      batches: fedNow,
+      trials: [{ ...trial, animalId: 'clover' }],
+    });
+    expect(other.upset.map((u) => [u.food.animal.id, u.food.own])).toEqual([['clover', false]]);
+    expect(due({ batches: fedNow }).upset).toEqual([]);
+  });
+
+  test('a pack of pellets that is not used any more, and that an animal here was fed from', () => {
+    const [pellet] = mix.problem.beside;
+    const pack = lot(pellet?.id ?? '', { id: 'bag', barred: { why: 'recalled', on: ago(1) } });
+    const feedings = [fed(ago(3), { beside: [{ food: pellet?.id ?? '', lot: 'bag', grams: 6 }] })];
+    const told = due({ batches: fedNow, lots: [pack], feedings }).barredPacks;
+    expect(told.map((t) => [t.pack.lot.id, t.animals.map((a) => a.name)])).toEqual([['bag', ['Bramble']]]);
+    const cleared = { ...pack, left: { grams: 0, on: today } };
+    expect(due({ batches: fedNow, lots: [cleared], feedings }).barredPacks).toEqual([]);
+  });
+
+  test('a batch that may hold a barred pack', () => {
+    const lots = [lot('millet', { boughtOn: ago(30), barred: { why: 'recalled', on: ago(1) } })];
+    const told = due({ batches: fedNow, lots });
+    expect(told.maybeBarred.map((f) => f.present.batch.id)).toEqual(['b']);
+    expect(told.barred).toEqual([]);
+  });
+});
+
+test('pellets that run out within a week', () => {
+  const [pellet] = mix.problem.beside;
+  const out = (grams: number) =>
+    due({ batches, lots: [lot(pellet?.id ?? '', { grams, boughtOn: today })] }).packsRunningOut;
+  // 6 g of it are fed a day.
+  expect(out(42)).toEqual([{ name: pellet?.name, day: plusDays(today, 7) }]);
+  expect(out(48)).toEqual([]);
+  expect(due({ batches }).packsRunningOut).toEqual([]);
 });
 
 test('ten years of records of five animals are gone through quickly', () => {

@@ -8,11 +8,14 @@ import type { Animal, Household } from '../../model.ts';
 import { changeOverDay } from '../calendar/change-over-day.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
 import { barredInUse } from '../cupboard/lots-to-look-at.ts';
-import { batchesInUse } from '../cupboard/recall.ts';
+import { pelletStocks } from '../cupboard/pellet-stock.ts';
+import { type BarredPack, barredPacks, batchesInUse } from '../cupboard/recall.ts';
+import { stopOf } from '../cupboard/stops.ts';
 import { type DailyMeal, dailyMeal } from './daily-meal.ts';
-import { isHere } from './here.ts';
+import { type UpsetFood, upsetInBatch } from './food-standing.ts';
+import { hereAmong, isHere } from './here.ts';
 import { ofAnimal } from './of-animal.ts';
-import { type FedBatch, fedBatches } from './present-batches.ts';
+import { type FedBatch, fedBatches, mayBeFed } from './present-batches.ts';
 import { feedingOn } from './records-of.ts';
 import { isWeighed, ticksFeeding } from './tick-feeding.ts';
 import { goesOn, type TrialDue, trialsDue } from './trial-due.ts';
@@ -26,7 +29,7 @@ const RAN_OUT = 30;
 /** From so many days before a batch runs out it is spoken of; our own choice, no source. */
 const RUNS_OUT = 7;
 
-type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>;
+type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'> & Partial<Pick<Circumstances, 'table'>>;
 
 export interface AnimalDue {
   readonly animal: Animal;
@@ -34,8 +37,11 @@ export interface AnimalDue {
   readonly meal?: DailyMeal;
   /** What is on record of today. */
   readonly feeding?: Feeding;
-  /** "done": ticked off; "due": not yet, by a keeper who does so; "offer": by one who does not; "no": nothing to tick. */
-  readonly feed: 'done' | 'due' | 'offer' | 'no';
+  /**
+   * "done": ticked off; "due": not yet, by a keeper who does so; "offer": by one who does not; "no": nothing to tick;
+   * "stop": what lies ready should not be fed to it.
+   */
+  readonly feed: 'done' | 'due' | 'offer' | 'no' | 'stop';
   /** The last weighing. */
   readonly weighed?: Weighing;
   readonly weigh: WeighDue;
@@ -54,11 +60,21 @@ export interface RunningOut {
 
 export interface CareDue {
   readonly fed: readonly FedBatch[];
+  /** Batches of more than one mix may be fed: a number alone does not tell them apart. */
+  readonly severalMixes: boolean;
   readonly animals: readonly AnimalDue[];
   /** Packs not to be used any more, in batches that are being fed or weighed. */
   readonly barred: ReturnType<typeof barredInUse>;
+  /** Batches being fed that may hold such a pack: nobody noted which went in. */
+  readonly maybeBarred: readonly FedBatch[];
+  /** Packs fed beside the mix that are not to be used any more, and that animals here were, or may have been, fed from. */
+  readonly barredPacks: readonly { readonly pack: BarredPack; readonly animals: readonly Animal[] }[];
+  /** Foods in a batch being fed that upset an animal. */
+  readonly upset: readonly { readonly fed: FedBatch; readonly food: UpsetFood }[];
   /** By the day on which they do. */
   readonly runningOut: readonly RunningOut[];
+  /** Foods fed from packs that run out within days, or have. */
+  readonly packsRunningOut: readonly { readonly name: string; readonly day: Day }[];
   /** Changes of food that are under way. */
   readonly changing: readonly { readonly fed: FedBatch; readonly day: number; readonly of: number }[];
 }
@@ -72,10 +88,9 @@ export function careDue(house: Household, under: Under): CareDue {
     return change ? [{ fed: one, ...change }] : [];
   });
   const changes = new Set(changing.flatMap((c) => c.fed.animals.map((a) => a.id)));
-  const meals = { ...house, batches: fed.map((f) => f.present.batch) };
   const animals = house.animals
     .filter(isHere)
-    .map((animal) => animalDue(house, meals, animal, changes.has(animal.id), under));
+    .map((animal) => animalDue(house, animal, changes.has(animal.id), under));
   const runningOut = fed.flatMap((one): RunningOut[] => {
     const runs = one.present.runsOut;
     if (runs.status === 'unknown') return [];
@@ -84,26 +99,23 @@ export function careDue(house: Household, under: Under): CareDue {
   });
   return {
     fed,
+    severalMixes: new Set(mayBeFed(house, under).map(({ batch }) => batch.mixId)).size > 1,
     animals,
-    barred: barred(house, under),
+    ...stopped(house, fed, under),
+    upset: fed.flatMap((one) => upsetInBatch(house, one.present.batch).map((food) => ({ fed: one, food }))),
+    packsRunningOut: packsRunningOut(house, under),
     runningOut: runningOut.sort((a, b) => (a.day < b.day ? -1 : 1)),
     changing,
   };
 }
 
-function animalDue(
-  house: Household,
-  meals: Household,
-  animal: Animal,
-  changes: boolean,
-  under: Under,
-): AnimalDue {
+function animalDue(house: Household, animal: Animal, changes: boolean, under: Under): AnimalDue {
   const { today, dayAt } = under;
   const feedings = ofAnimal(house.feedings, animal.id);
   const trials = ofAnimal(house.trials, animal.id);
   const weighed = lastOf(ofAnimal(house.weighings, animal.id));
   const { alerts } = storyOf(house, animal, under);
-  const meal = dailyMeal(meals, animal, under);
+  const meal = dailyMeal(house, animal, under);
   const feeding = feedingOn({ feedings }, animal.id, today);
   return {
     animal,
@@ -131,6 +143,7 @@ function feedOf(
   today: Day,
 ): AnimalDue['feed'] {
   if (feeding?.at !== undefined) return 'done';
+  if (meal?.stop && meal.stop.why !== 'refused') return 'stop';
   if (!meal || !isWeighed(meal)) return 'no';
   return ticksFeeding(feedings, today) ? 'due' : 'offer';
 }
@@ -171,8 +184,33 @@ const stories = remembered(
     new Map<Day, WeightStory>(),
 );
 
-/** Barred packs in batches that may still be fed. */
-function barred(house: Household, under: Under): CareDue['barred'] {
-  if (!house.lots.some((l) => l.barred)) return [];
-  return barredInUse(house, batchesInUse(house, under), under.dayAt);
+/** What is not used any more, and is or may be in what is fed. */
+function stopped(
+  house: Household,
+  fed: readonly FedBatch[],
+  under: Under,
+): Pick<CareDue, 'barred' | 'maybeBarred' | 'barredPacks'> {
+  // Most households never bar anything.
+  if (!house.lots.some((l) => l.barred)) return { barred: [], maybeBarred: [], barredPacks: [] };
+  return {
+    barred: barredInUse(house, batchesInUse(house, under), under.dayAt),
+    maybeBarred: fed.filter(({ present }) => stopOf(house, present.batch, under.dayAt)?.sure === false),
+    barredPacks: barredPacks(house, under).flatMap((pack) => {
+      const animals = hereAmong(
+        house.animals,
+        pack.fed.map((f) => f.animalId),
+      );
+      return animals.length > 0 ? [{ pack, animals }] : [];
+    }),
+  };
+}
+
+/** By the day on which they do; what nobody here eats, and what no pack is kept of, runs out for nobody. */
+function packsRunningOut(house: Household, under: Under): CareDue['packsRunningOut'] {
+  return pelletStocks(house, under)
+    .flatMap(({ name, eaters, runsOut }) => {
+      if (eaters.length === 0 || runsOut?.status !== 'known') return [];
+      return daysBetween(under.today, runsOut.day) <= RUNS_OUT ? [{ name, day: runsOut.day }] : [];
+    })
+    .sort((a, b) => (a.day < b.day ? -1 : 1));
 }

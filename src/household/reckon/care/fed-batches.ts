@@ -62,7 +62,7 @@ export function fedBatches(
   });
 }
 
-/** Batches made for the animal, each from the day it was finished, but for those in whose time others were noted. */
+/** Batches made for the animal, each from the day it was finished; none where the first note from then on names another. */
 function inTurn(
   batches: readonly Batch[],
   named: readonly { readonly on: Day; readonly batchId: string }[],
@@ -78,8 +78,8 @@ function inTurn(
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
   return finished.flatMap(({ on, batch }, i) => {
     const end = finished[i + 1]?.on;
-    const noted = named.some((n) => n.on >= on && (end === undefined || n.on < end));
-    return noted ? [] : [{ on, batch, assumed: true }];
+    const first = named.find((n) => n.on >= on && (end === undefined || n.on < end));
+    return first && first.batchId !== batch.id ? [] : [{ on, batch, assumed: true }];
   });
 }
 

@@ -6,8 +6,8 @@ import type { Batch } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type NamedFood, ownMarks } from '../foods/alike.ts';
-import { isHere } from './here.ts';
+import { alike, isMarked, type NamedFood, ownMarks, sameProblems } from '../foods/alike.ts';
+import { hereAmong, isHere } from './here.ts';
 import { type OutRule, outRules, refusedBy, rulesOn } from './out-foods.ts';
 import { triedFoods } from './trials-of.ts';
 
@@ -27,7 +27,15 @@ export interface FoodStanding {
 /** How a food stands with an animal, whatever ids it has. */
 export function foodStanding(house: Household, animal: Animal, food: NamedFood): FoodStanding {
   const { trials, foods, mixes, batches, kitchen, animals } = house;
-  return standings(animal, trials, foods, mixes, batches, kitchen, animals)(alike(house).known(food));
+  return standings(
+    animal,
+    trials,
+    foods,
+    sameProblems(mixes),
+    batches,
+    kitchen,
+    animals,
+  )(alike(house).known(food));
 }
 
 const standings = remembered(
@@ -141,9 +149,10 @@ export function upsetInBatch(house: Household, batch: Batch): UpsetFood[] {
   const coming = (id: string) => batch.finishedAt === undefined && (batch.shares[id] ?? 0) > 0;
   const inIt = [...batch.problem.foods.filter((f) => poured.has(f.id) || coming(f.id)), ...besideOf(batch)];
   const upset = outRules(house).filter((r) => r.why === 'upset');
+  const fed = new Set(hereAmong(house.animals, batch.animalIds).map((a) => a.id));
   return inIt.flatMap((food) =>
     rulesOn(upset, alike(house).known(food)).flatMap((r): UpsetFood[] => {
-      const own = batch.animalIds.includes(r.animal.id);
+      const own = fed.has(r.animal.id);
       if (r.trial === undefined || (!own && r.others)) return [];
       return [{ food: food.id, name: food.name ?? r.name, animal: r.animal, trial: r.trial, own }];
     }),

@@ -34,7 +34,13 @@ export interface NutrientIntake {
 /** What may have been taken or eaten of some portions. */
 export interface Fed {
   readonly set: IntakeSet;
-  readonly portions: readonly Portion[];
+  /** Of each food of the set, in its order. */
+  readonly portions: readonly (readonly Portion[])[];
+}
+
+/** @param portions of all foods, in any order */
+export function fedOf(set: IntakeSet, portions: readonly Portion[]): Fed {
+  return { set, portions: set.offered.map(({ food }) => portions.filter((p) => p.food === food)) };
 }
 
 /**
@@ -47,12 +53,8 @@ export function nutrientIntake(
   bySpans: readonly Fed[],
   tables: PortionAmounts,
 ): NutrientIntake[] {
-  const known = (portions: readonly Portion[], of: (food: FoodAmounts) => boolean) =>
-    portions.some((p) => {
-      const food = tables.get(p.made);
-      return food !== undefined && of(food);
-    });
-  if (!byNights.some((n) => known(n.portions, (f) => f.amount(tag).status !== 'unknown'))) return [];
+  if (!byNights.some((n) => n.portions.some((own) => own.some((p) => isKnown(tables.get(p.made), tag)))))
+    return [];
   const all = byNights.map(
     ({ set, portions }): Fed => ({ set: { offered: set.offered, piles: [] }, portions }),
   );
@@ -71,38 +73,42 @@ export function nutrientIntake(
   ];
 }
 
+function isKnown(food: FoodAmounts | undefined, tag: Tag): boolean {
+  return food !== undefined && food.amount(tag).status !== 'unknown';
+}
+
 function nutrientOf(fed: readonly Fed[], tables: PortionAmounts, tag: Tag): NutrientOf {
   const sets = fed.map((f) => f.set);
   const amounts = amountsIn(fed, tables, tag);
   const content = contentEaten(sets, amounts);
-  const coverage = contentEaten(sets, coverageIn(fed, tables, tag));
+  const known = coverageIn(fed, tables, tag);
+  const all = known.every((foods) => foods.every((percent) => percent.low === 100));
   return {
     amount: nutrientEaten(sets, amounts),
     ...(content && { content }),
-    coverage: coverage?.low ?? 0,
+    coverage: all ? 100 : (contentEaten(sets, known)?.low ?? 0),
   };
 }
 
 /** Amounts per 100 g of each food of each set; one that came from two batches lies between them by weight. */
 function amountsIn(fed: readonly Fed[], tables: PortionAmounts, tag: Tag): AmountsIn {
-  return perFood(fed, (made) => {
-    const { low = 0, high = 0 } = tables.get(made)?.amount(tag) ?? {};
-    return { low, high };
-  });
+  return perFood(fed, (made) => tables.get(made)?.amount(tag) ?? NOTHING);
 }
+
+const NOTHING: Range = { low: 0, high: 0 };
+const ALL: Range = { low: 100, high: 100 };
 
 /** 100 for a food of which the amount is known or estimated, 0 for one of which it is not. */
 function coverageIn(fed: readonly Fed[], tables: PortionAmounts, tag: Tag): AmountsIn {
-  return perFood(fed, (made) => {
-    const percent = (tables.get(made)?.amount(tag).status ?? 'unknown') === 'unknown' ? 0 : 100;
-    return { low: percent, high: percent };
-  });
+  return perFood(fed, (made) => (isKnown(tables.get(made), tag) ? ALL : NOTHING));
 }
 
 function perFood(fed: readonly Fed[], of: (made: string) => Range): AmountsIn {
-  return fed.map(({ set, portions }) =>
-    set.offered.map(({ food, grams }) => {
-      const own = portions.filter((p) => p.food === food);
+  return fed.map(({ portions }) =>
+    portions.map((own) => {
+      const [only, ...others] = own;
+      if (only && others.length === 0) return of(only.made);
+      const grams = sumOf(own.map((p) => p.grams));
       const at = (end: keyof Range) => sumOf(own.map((p) => p.grams * of(p.made)[end])) / grams;
       return { low: at('low'), high: at('high') };
     }),

@@ -152,7 +152,20 @@ describe('what was eaten', () => {
     exactly(both.grams.eaten, 17);
     // A night of which nobody noted the left-overs may have filled it too.
     const gap = { ...kept, feedings: kept.feedings.map((f) => (f.on === day(-2) ? fedOn(day(-2)) : f)) };
-    expect(over(gap, day(-9), TODAY).hoard).toBe('in part');
+    expect(over(gap, day(-9), TODAY).hoard).toBe('in-part');
+  });
+
+  it('of nights of which only some had their hoards counted is a range', () => {
+    const kept = withFeedings(
+      fedOn(day(-2), left(day(-2), { bowl: { grams: 2 }, hoard: { grams: 0 } })),
+      fedOn(day(-1), left(day(-1), { bowl: { grams: 2 } })),
+    );
+    const intake = over(kept, day(-9), TODAY);
+    expect(intake.hoard).toBe('in-part');
+    expect(intake.sortedBy).toBe('taken');
+    expect(intake.grams.eaten.low).toBeCloseTo(10, 9);
+    expect(intake.grams.eaten.high).toBeCloseTo(20, 9);
+    expect(intake.advice.map((a) => a.kind)).not.toContain('hoard');
   });
 
   it('says so where nobody had looked for hoards before', () => {

@@ -5,7 +5,7 @@
 import { type Advice, adviceOn } from '../../../care/leftovers/advice.ts';
 import { eatenByFood, eatenInAll, type IntakeSet } from '../../../care/leftovers/intake-set.ts';
 import { type Range, sumOf, sumOfRanges } from '../../../care/leftovers/pile.ts';
-import type { Doubt } from '../../../care/leftovers/pile-of.ts';
+import { type Doubt, isNothing } from '../../../care/leftovers/pile-of.ts';
 import { type SortingIndex, sortingIndex } from '../../../care/leftovers/sorting-index.ts';
 import { type HoardKnown, type Observed, observe } from '../../../care/leftovers/stretch.ts';
 import type { Reference } from '../../../foods/reference.ts';
@@ -13,7 +13,7 @@ import { daysBetween } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { NUTRIENTS } from '../../../nutrition/nutrients.ts';
 import type { Household } from '../../model.ts';
-import { type Fed, type NutrientIntake, nutrientIntake } from './intake-nutrients.ts';
+import { fedOf, type NutrientIntake, nutrientIntake } from './intake-nutrients.ts';
 import { type IntakeQuestion, intakeQuestion } from './intake-question.ts';
 import type { MixKnown } from './offered.ts';
 import { offeredFoods, portionAmounts } from './portion-amounts.ts';
@@ -48,7 +48,7 @@ export interface Intake {
   /** Days on which food was said to be offered, nights whose left-overs were noted, and days among those without a word of food. */
   readonly nights: { readonly fed: number; readonly noted: number; readonly unticked: number };
   readonly mix: MixKnown;
-  /** What is known of the hoards of all these nights; "counted" only where all of them were. */
+  /** What is known of the hoards of these nights: "counted" where all of them were, "unknown" where none was looked for. */
   readonly hoard: HoardKnown;
   /** Nobody had looked for hoards before: some of what was found may be older, and more was eaten then. */
   readonly olderHoard: boolean;
@@ -107,11 +107,9 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
   const seen = spans.map((s) => s.seen);
   const takenSets = spans.flatMap((s) => s.nights.map((n) => n.taken));
   const eatenSets = seen.map((s) => s.eaten);
-  const byNights = spans.flatMap((s) =>
-    s.nights.map((n, i): Fed => ({ set: n.taken, portions: s.looks[i]?.portions ?? [] })),
-  );
-  const bySpans = spans.map((s): Fed => ({ set: s.seen.eaten, portions: s.portions }));
-  const hoard = worstHoard(seen);
+  const byNights = spans.flatMap((s) => s.nights.map((n, i) => fedOf(n.taken, s.looks[i]?.portions ?? [])));
+  const bySpans = spans.map((s) => fedOf(s.seen.eaten, s.portions));
+  const hoard = hoardOf(seen);
   const sorted = hoard === 'counted' ? eatenSets : takenSets;
   const foods = [...names.keys()]
     .map((food): FoodIntake => {
@@ -147,7 +145,7 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
     nights: { fed: asked.fed, noted: byNight.length, unticked },
     mix: asked.mix,
     hoard,
-    olderHoard: spans.some((s) => s.span.first && s.seen.hoard !== 'unknown'),
+    olderHoard: spans.some(({ span }) => span.first && span.hoard !== undefined && !isNothing(span.hoard)),
     grams: {
       offered: sumOf(byNight.map((n) => n.offered)),
       taken: eatenInAll(takenSets),
@@ -162,7 +160,7 @@ export function intakeOf(asked: IntakeQuestion, { reference }: { readonly refere
     advice: adviceOn(
       recent(byNight, asked.to),
       foods.flatMap((f) => f.index ?? []),
-      { hoard: hoard === 'counted' },
+      { hoard: hoard !== 'unknown' },
     ),
   };
 }
@@ -171,10 +169,10 @@ function ofFood(sets: readonly IntakeSet[], food: string): Range {
   return sumOfRanges(sets.flatMap((set) => eatenByFood(set).filter((_, i) => set.offered[i]?.food === food)));
 }
 
-/** Of several spans of nights only what is known of all of them is known of the whole. */
-function worstHoard(seen: readonly Observed[]): HoardKnown {
-  if (seen.length === 0 || seen.some((s) => s.hoard === 'unknown')) return 'unknown';
-  return seen.every((s) => s.hoard === 'counted') ? 'counted' : 'in part';
+/** Of several spans of nights: all counted, none looked for, or anything between. */
+function hoardOf(seen: readonly Observed[]): HoardKnown {
+  if (seen.every((s) => s.hoard === 'unknown')) return 'unknown';
+  return seen.every((s) => s.hoard === 'counted') ? 'counted' : 'in-part';
 }
 
 /** The nights for advice, g a night; none where the last one lies too long ago to say how the animal is today. */

@@ -54,8 +54,9 @@ describe('the batches an animal was fed', () => {
     const feedings = [ofBatch('2026-03-02', 'c'), ofBatch('2026-03-04', 'b')];
     expect(turns({ batches, feedings })).toEqual([
       ['a', '2026-01-01', '2026-01-31', true],
-      ['b', '2026-02-01', '2026-03-01', false],
-      ['c', '2026-03-02', '2026-03-03', false],
+      ['b', '2026-02-01', '2026-02-28', false],
+      // Nothing says otherwise between the day it was finished and that on which it was noted.
+      ['c', '2026-03-01', '2026-03-03', false],
       ['b', '2026-03-04', undefined, false],
     ]);
   });
@@ -191,7 +192,7 @@ describe('the life of an animal', () => {
       ['2026-03-05', 'offered'],
       ['2026-03-06', 'note'],
       ['2026-03-07', 'alert'],
-      ['2026-03-09', 'trial ended'],
+      ['2026-03-09', 'ended'],
       ['2026-03-10', 'condition'],
     ]);
     // Its birth alone is nothing that a picture could begin with.
@@ -274,7 +275,7 @@ describe('what else happened round a day', () => {
     expect(around.left?.after).toBeCloseTo(0.4, 9);
     expect(around.events.map((e) => [e.what.is, daysFrom('2026-03-06', e)])).toEqual([
       ['offered', -1],
-      ['trial ended', 3],
+      ['ended', 3],
     ]);
   });
 

@@ -30,7 +30,7 @@ export interface LifeEvent {
     | { readonly is: 'batch'; readonly fed: FedBatch }
     | { readonly is: 'pellet'; readonly name: string; readonly change: 'first' | 'pack' | 'food' }
     | { readonly is: 'offered'; readonly name: string; readonly offering: Offering }
-    | { readonly is: 'trial ended'; readonly name: string }
+    | { readonly is: 'ended'; readonly name: string }
     | { readonly is: 'note'; readonly note: Note }
     | { readonly is: 'condition'; readonly condition: Condition; readonly ends: boolean }
     | { readonly is: 'alert'; readonly alert: WeightAlert }
@@ -95,7 +95,7 @@ export function lifelineOf(
       ),
     ),
     ...trials.flatMap((t) =>
-      t.endedOn === undefined ? [] : [event(`ended ${t.id}`, t.endedOn, { is: 'trial ended', name: t.name })],
+      t.endedOn === undefined ? [] : [event(`ended ${t.id}`, t.endedOn, { is: 'ended', name: t.name })],
     ),
     ...notes.map((note) => event(`note ${note.id}`, note.on, { is: 'note', note })),
     ...conditions.flatMap((condition, i) => [

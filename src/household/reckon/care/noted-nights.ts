@@ -33,18 +33,29 @@ const offers = (f: Feeding) => (f.mix?.grams ?? 0) > 0 || f.beside.some((b) => b
 export function notedNights(house: Pick<Household, 'feedings'>, animalId: string): NotedNight[] {
   const all = feedingsOf(house, animalId);
   let before: Day | undefined;
-  return all.flatMap((feeding): NotedNight[] => {
+  return all.flatMap((feeding, at): NotedNight[] => {
     const { left, on } = feeding;
     if (!left?.bowl) return [];
     const asked = left.since !== undefined && left.since < on ? left.since : on;
     // What was looked at before is not looked at again.
     const since: Day = before !== undefined && asked <= before ? plusDays(before, 1) : asked;
     before = on;
-    const feedings = all.filter((f) => f.on >= since && f.on <= on && offers(f));
+    const feedings = daysUpTo(all, at, since).filter(offers);
     if (feedings.length === 0) return [];
     const unticked = Math.max(0, daysBetween(since, on) + 1 - feedings.length);
     return [{ since, on, bowl: left.bowl, feedings, unticked }];
   });
+}
+
+/** What was noted from a day on, up to one of the feedings: some of many years. */
+function daysUpTo(all: readonly Feeding[], at: number, since: Day): Feeding[] {
+  const found: Feeding[] = [];
+  for (let i = at; i >= 0; i--) {
+    const feeding = all[i];
+    if (!feeding || feeding.on < since) break;
+    found.unshift(feeding);
+  }
+  return found;
 }
 
 /** The noted nights that lie wholly within some days, gathered by the hoards that they may have filled. */

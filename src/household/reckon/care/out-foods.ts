@@ -9,8 +9,8 @@
  */
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type Marks, type NamedFood } from '../foods/alike.ts';
-import { isHere } from './here.ts';
+import { alike, isMarked, type Marks, type NamedFood, sameProblems } from '../foods/alike.ts';
+import { hereAmong } from './here.ts';
 import { foodOf, triedFoods } from './trials-of.ts';
 
 type Kept = Pick<Household, 'animals' | 'trials' | 'foods' | 'mixes' | 'batches' | 'kitchen'>;
@@ -32,7 +32,7 @@ export interface OutRule extends Marks {
 /** Every rule that keeps a food out of some mix, in the order of the animals. */
 export function outRules(house: Kept): readonly OutRule[] {
   const { animals, trials, foods, mixes, batches, kitchen } = house;
-  return worked(animals, trials, foods, mixes, batches, kitchen);
+  return worked(animals, trials, foods, sameProblems(mixes), batches, kitchen);
 }
 
 const worked = remembered(
@@ -46,7 +46,7 @@ const worked = remembered(
   ): readonly OutRule[] => {
     const house = { trials, foods, mixes, batches, kitchen };
     const { marksOf, inAllForms, known } = alike(house);
-    return animals.filter(isHere).flatMap(({ id, name, refuses }) => {
+    return animals.flatMap(({ id, name, refuses }) => {
       const animal = { id, name };
       const listed = refuses.map(
         (food): OutRule => ({
@@ -82,9 +82,10 @@ export function refusedBy(house: Kept, animal: Pick<Animal, 'id'>): OutRule[] {
   return outRules(house).filter((r) => r.animal.id === animal.id);
 }
 
-/** Those of the rules that bind a mix for these animals. */
-export function bindingOn(rules: readonly OutRule[], { animalIds }: Pick<Mix, 'animalIds'>): OutRule[] {
-  return rules.filter((r) => animalIds.includes(r.animal.id) || (r.why === 'upset' && !r.others));
+/** Those of the rules that bind a mix: of its animals that live here, and upsets that are not let be for the others. */
+export function bindingOn(house: Kept, { animalIds }: Pick<Mix, 'animalIds'>): OutRule[] {
+  const fed = new Set(hereAmong(house.animals, animalIds).map((a) => a.id));
+  return outRules(house).filter((r) => fed.has(r.animal.id) || (r.why === 'upset' && !r.others));
 }
 
 /** Those of the rules that a food falls under. */

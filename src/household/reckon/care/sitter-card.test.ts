@@ -47,6 +47,12 @@ test('what it must never have: what upset it, and nothing sweet with diabetes th
   const [entry] = card({ animals: [told], trials: [trial, { ...trial, id: 'u', animalId: 'other' }] });
   expect(entry).toMatchObject({ never: ['Beetroot'], leaves: ['Millet'], noSugar: true, weight: 150 });
   expect(entry!.conditions.map((c) => c.what)).toEqual(['diabetes']);
+  const noSugar = (species: string) => card({ animals: [{ ...bramble, species }] })[0]!.noSugar;
+  expect([noSugar('golden hamster'), noSugar('winter white hamster'), noSugar('rat')]).toEqual([
+    false,
+    true,
+    false,
+  ]);
 });
 
 test('a recall stops a sitter; a food that is only refused does not', () => {

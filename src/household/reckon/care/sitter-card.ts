@@ -1,5 +1,6 @@
 /** What a sitter has to know of every animal that lives here. */
 import { conditionsNow, isIn } from '../../../care/animal/conditions.ts';
+import { type SpeciesKind, speciesKind } from '../../../care/animal/species.ts';
 import { portionsOf } from '../../../care/feeding/portions.ts';
 import type { Condition } from '../../../care/model.ts';
 import type { Animal, Household } from '../../model.ts';
@@ -26,11 +27,14 @@ export interface SitterEntry {
   readonly never: readonly string[];
   /** Foods it refuses, by name: it leaves them lying. */
   readonly leaves: readonly string[];
-  /** It has diabetes: nothing sugary. */
+  /** It has diabetes or is prone to it, as dwarf hamsters are: nothing sugary. */
   readonly noSugar: boolean;
   /** Why it should not be fed that; that it refuses a part of it is no reason for a sitter. */
   readonly stop?: Stop;
 }
+
+/** Kinds that the list of cautions keeps from sugar. */
+const PRONE: readonly SpeciesKind[] = ['campbells', 'winter-white', 'roborovski', 'chinese', 'dwarf'];
 
 /** In the order in which the animals are kept; those that are gone have no entry. */
 export function sitterCard(
@@ -70,7 +74,7 @@ function entryOf(house: Household, animal: Animal, under: Parameters<typeof sitt
     conditions,
     never,
     leaves: names(['list', 'refused']).filter((name) => !never.includes(name)),
-    noSugar: isIn(animal, 'diabetes'),
+    noSugar: isIn(animal, 'diabetes') || PRONE.includes(speciesKind(animal.species)),
     ...(meal?.stop && meal.stop.why !== 'refused' && { stop: meal.stop }),
   };
 }

@@ -1,5 +1,6 @@
 /** A tick writes what the meal says, keeps what was noted, and is taken back without losing any of it. */
 import { expect, test } from 'vitest';
+
 import { batch, today } from '../../../../test/kitchen/calendar-house.ts';
 import { lotOf } from '../../../../test/kitchen/cupboards.ts';
 import { type Feeding, feedingId } from '../../../care/model.ts';
@@ -58,4 +59,16 @@ test('a meal with an amount that nobody knows is not ticked off', () => {
   expect(isWeighed({ ...meal, beside: [{ food: 'pellet', name: 'Pellet' }] })).toBe(false);
   expect(isWeighed({ ...meal, mix: { batch: batch('b', today), name: 'batch 1' } })).toBe(false);
   expect(isWeighed({ beside: [] })).toBe(false);
+});
+
+test('two batches of one day are one record: of the larger where they are of one mix, of none where they are not', () => {
+  const mixOf = (old: ReturnType<typeof batch>, grams: number) =>
+    ticked(
+      'bramble',
+      { ...meal, old: { batch: old, name: 'batch 0', grams } },
+      { on: today, at, kept: undefined },
+    ).mix;
+  expect(mixOf(batch('a', today), 2)).toEqual({ batchId: 'b', grams: 8 });
+  expect(mixOf(batch('a', today), 9)).toEqual({ batchId: 'a', grams: 15 });
+  expect(mixOf(batch('a', today, { mixId: 'other' }), 2)).toEqual({ grams: 8 });
 });

@@ -8,14 +8,14 @@ import type { DailyMeal } from './daily-meal.ts';
 const GIVEN_UP = 7;
 
 /** Whether the whole meal is known in grams: else there is nothing to tick. */
-export function isWeighed(meal: DailyMeal): boolean {
-  const { mix, beside } = meal;
-  return (mix !== undefined || beside.length > 0) && (!mix || mix.grams !== undefined) && beside.every(known);
+export function isWeighed({ mix, old, beside }: DailyMeal): boolean {
+  const parts = [...(mix ? [mix] : []), ...(old ? [old] : []), ...beside];
+  return parts.length > 0 && parts.every((part) => part.grams !== undefined);
 }
 
 /**
  * The record of a day with its meal ticked off. What was noted of it already stays.
- * @param meal known in grams, as {@link isWeighed} says @param kept what is on record of that day
+ * @param meal known in grams, as {@link isWeighed} says @param p.kept what is on record of that day
  */
 export function ticked(
   animalId: string,
@@ -24,18 +24,27 @@ export function ticked(
 ): Feeding {
   const { on, at, kept } = p;
   if (kept && (kept.mix || kept.beside.length > 0)) return { ...kept, at };
-  const { mix, old, beside } = meal;
+  const mix = mixOf(meal);
   return {
     ...(kept ?? { id: feedingId(animalId, on), animalId, on }),
     at,
-    // A record names one batch: while food changes, what comes from the batch before counts with the new one.
-    ...(mix?.grams !== undefined && {
-      mix: { batchId: mix.batch.id, grams: inTenths(mix.grams + (old?.grams ?? 0)) },
-    }),
-    beside: beside.flatMap(({ food, grams, lot }) =>
+    ...(mix && { mix }),
+    beside: meal.beside.flatMap(({ food, grams, lot }) =>
       grams === undefined ? [] : [{ food, ...(lot && { lot: lot.id }), grams: inTenths(grams) }],
     ),
   };
+}
+
+/**
+ * The mix of a day. While one batch gives way to another, both are fed, and a record names one batch alone: the larger part
+ * where both are of one mix; none where they are not, for then nobody could say what lay in the bowl.
+ */
+function mixOf({ mix, old }: DailyMeal): Feeding['mix'] {
+  if (mix?.grams === undefined) return undefined;
+  const grams = inTenths(mix.grams + (old?.grams ?? 0));
+  if (!old) return { batchId: mix.batch.id, grams };
+  if (mix.batch.mixId === undefined || old.batch.mixId !== mix.batch.mixId) return { grams };
+  return { batchId: (mix.grams >= (old.grams ?? 0) ? mix : old).batch.id, grams };
 }
 
 /** The record without its tick; undefined where nothing else was noted of that day, and it goes. */
@@ -48,10 +57,6 @@ export function unticked(feeding: Feeding): Feeding | undefined {
 /** Whether the keeper ticks feedings: they did so in the last days. @param feedings of one animal */
 export function ticksFeeding(feedings: readonly Feeding[], today: Day): boolean {
   return feedings.some(({ on, at }) => at !== undefined && on < today && daysBetween(on, today) <= GIVEN_UP);
-}
-
-function known({ grams }: DailyMeal['beside'][number]): boolean {
-  return grams !== undefined;
 }
 
 /** A kitchen scale shows no more of a meal. */

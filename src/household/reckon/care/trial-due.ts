@@ -1,9 +1,9 @@
 /** New foods that are to be offered today. */
 import type { Trial } from '../../../care/model.ts';
-import { daysBetween } from '../../../kitchen/days.ts';
+import { isRunning, nextOffer, offerDue } from '../../../care/trials/plan.ts';
 import type { Day } from '../../../kitchen/model.ts';
 
-/** A day that was missed is told for so many days; our own choice, no source. */
+/** An offer that was missed is told for so many days; our own choice, no source. */
 const TOLD = 7;
 
 export interface TrialDue {
@@ -12,20 +12,18 @@ export interface TrialDue {
   readonly day: Day;
 }
 
-/** Whether a trial goes on: it was not ended, and the food has not upset the animal. */
+/** Whether a food is being tried: an offer was noted or is due, and it has not upset the animal. */
 export function goesOn(trial: Trial, today: Day): boolean {
-  const [first] = trial.days;
-  if (trial.endedOn !== undefined || trial.offerings.some((o) => o.seen === 'upset')) return false;
-  const last = trial.days.at(-1);
-  return first !== undefined && last !== undefined && first <= today && daysBetween(last, today) <= TOLD;
+  if (!isRunning(trial) || trial.offerings.some((o) => o.seen === 'upset')) return false;
+  const due = offerDue(trial, today);
+  return due ? due.late <= TOLD : trial.offerings.length > 0;
 }
 
-/** Those with a day that has come and on which, or after which, nothing was offered yet. @param trials of one animal */
+/** Those with an offer that is due today or was missed in the last days. @param trials of one animal */
 export function trialsDue(trials: readonly Trial[], today: Day): TrialDue[] {
   return trials.flatMap((trial) => {
-    if (!goesOn(trial, today)) return [];
-    const day = trial.days.findLast((d) => d <= today);
-    if (day === undefined || daysBetween(day, today) > TOLD) return [];
-    return trial.offerings.some((o) => o.on >= day) ? [] : [{ trial, day }];
+    const due = offerDue(trial, today);
+    const day = nextOffer(trial);
+    return due && day !== undefined && goesOn(trial, today) ? [{ trial, day }] : [];
   });
 }

@@ -1,13 +1,14 @@
 /** What one page tells a vet of one animal: how it is fed, what changed of late, its weights, and what the keeper saw. */
-import type { Condition, Note } from '../../../care/model.ts';
-import { SEEN } from '../../../care/model.ts';
+import { type Condition, type Note, SEEN, type Seen } from '../../../care/model.ts';
+import type { VerdictIs } from '../../../care/trials/verdict.ts';
 import type { WeightStory } from '../../../care/weight/model.ts';
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
-import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { Animal, Household } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
+import { type FoodChange, fedBatches } from './fed-batches.ts';
 import { ofAnimal } from './of-animal.ts';
+import { triedFoods } from './trials-of.ts';
 import { weightsOf } from './weight-of.ts';
 
 /** Days that the page looks back. */
@@ -15,7 +16,7 @@ export const LOOKS_BACK = 90;
 /** Days over which what was really fed is averaged. */
 const FED_DAYS = 30;
 /** As many of each as one printed page has room for; the rest is counted. */
-const ROOM = { changes: 8, notes: 5 } as const;
+const ROOM = { changes: 7, notes: 4 } as const;
 
 /** The first ones, and how many more there are. */
 export interface Shown<T> {
@@ -24,15 +25,8 @@ export interface Shown<T> {
 }
 
 export type VetChange =
-  /** A new batch: foods that the one before did not have, and foods that are out of it. */
-  | {
-      readonly kind: 'batch';
-      readonly on: Day;
-      readonly name: string;
-      readonly first: boolean;
-      readonly foodsIn: readonly string[];
-      readonly foodsOut: readonly string[];
-    }
+  /** Another batch than before, with what changed in it. */
+  | { readonly kind: 'batch'; readonly on: Day; readonly name: string; readonly change: FoodChange }
   /** Another food beside the mix, or a new pack of the one it is fed. */
   | { readonly kind: 'beside'; readonly on: Day; readonly names: readonly string[] }
   | { readonly kind: 'pack'; readonly on: Day; readonly name: string; readonly opened: boolean }
@@ -41,8 +35,9 @@ export type VetChange =
       readonly on: Day;
       readonly name: string;
       /** How often each was seen. */
-      readonly seen: Readonly<Record<(typeof SEEN)[number], number>>;
-      readonly running: boolean;
+      readonly seen: Readonly<Record<Seen, number>>;
+      /** What all its trials of the food say. */
+      readonly verdict: VerdictIs;
     }
   | {
       readonly kind: 'condition';
@@ -138,29 +133,17 @@ function changesOf(
   animal: Animal,
   under: Pick<Circumstances, 'dayAt'>,
 ): readonly VetChange[] {
-  const fed = house.batches
-    .flatMap((batch) =>
-      batch.finishedAt === undefined || batch.givenUp || !batch.animalIds.includes(animal.id)
-        ? []
-        : [{ batch, on: under.dayAt(batch.finishedAt) }],
-    )
-    .sort((a, b) => (a.on < b.on ? -1 : 1));
-  const batches = fed.flatMap(({ batch, on }, i): VetChange[] => {
+  const fed = fedBatches(house, animal, under.dayAt);
+  const batches = fed.flatMap(({ batch, from: on, change }, i): VetChange[] => {
     const before = fed[i - 1]?.batch;
-    const [now, was] = [foodsIn(batch), before ? foodsIn(before) : new Map<string, string>()];
-    const [beside, wasBeside] = [besideOf(batch), before ? besideOf(before) : []];
-    const change: VetChange = {
-      kind: 'batch',
-      on,
-      name: batch.name,
-      first: before === undefined,
-      foodsIn: before ? [...now].flatMap(([id, name]) => (was.has(id) ? [] : [name])) : [],
-      foodsOut: [...was].flatMap(([id, name]) => (now.has(id) ? [] : [name])),
-    };
+    const [beside, was] = [besideOf(batch), before ? besideOf(before) : []];
     const other =
       before !== undefined &&
-      (beside.some((b) => !wasBeside.some((w) => w.id === b.id)) || beside.length < wasBeside.length);
-    return other ? [change, { kind: 'beside', on, names: beside.map((b) => b.name ?? b.id) }] : [change];
+      (beside.some((b) => !was.some((w) => w.id === b.id)) || beside.length < was.length);
+    return [
+      { kind: 'batch', on, name: batch.name, change },
+      ...(other ? [{ kind: 'beside', on, names: beside.map((b) => b.name ?? b.id) } as const] : []),
+    ];
   });
   const besideIds = new Set(fed.flatMap(({ batch }) => besideOf(batch).map((b) => b.id)));
   const packs = house.lots
@@ -173,37 +156,21 @@ function changesOf(
         opened: openedOn !== undefined,
       }),
     );
-  const trials = ofAnimal(house.trials, animal.id).flatMap((trial): VetChange[] => {
-    const [begun] = trial.offerings.map((o) => o.on).sort();
-    if (begun === undefined) return [];
-    const count = (what: (typeof SEEN)[number]) => trial.offerings.filter((o) => o.seen === what).length;
-    return [
-      {
-        kind: 'trial',
-        on: begun,
-        name: trial.name,
-        seen: Object.fromEntries(SEEN.map((what) => [what, count(what)])) as Record<
-          (typeof SEEN)[number],
-          number
-        >,
-        running: trial.endedOn === undefined && count('upset') === 0,
-      },
-    ];
-  });
+  const trials = triedFoods(house, animal).flatMap(({ name, judged }) =>
+    judged.trials.flatMap(({ offerings }): VetChange[] => {
+      const [begun] = offerings.map((o) => o.on).sort();
+      if (begun === undefined) return [];
+      const seen = Object.fromEntries(
+        SEEN.map((what) => [what, offerings.filter((o) => o.seen === what).length]),
+      ) as Record<Seen, number>;
+      return [{ kind: 'trial', on: begun, name, seen, verdict: judged.is }];
+    }),
+  );
   const conditions = (animal.conditions ?? []).flatMap(({ what, since, until }): VetChange[] => [
     { kind: 'condition', on: since, what, over: false },
     ...(until === undefined ? [] : [{ kind: 'condition', on: until, what, over: true } as const]),
   ]);
   return [...batches, ...packs, ...trials, ...conditions];
-}
-
-/** Foods that lie in a batch, by id, with their names. */
-function foodsIn({ problem, pours }: Batch): Map<string, string> {
-  const grams = new Map<string, number>();
-  for (const pour of pours) grams.set(pour.food, (grams.get(pour.food) ?? 0) + pour.grams);
-  return new Map(
-    problem.foods.flatMap(({ id, name }) => ((grams.get(id) ?? 0) > CRUMB ? [[id, name ?? id]] : [])),
-  );
 }
 
 const besideOf = ({ problem }: Batch) => problem.beside;

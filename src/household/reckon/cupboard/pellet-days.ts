@@ -85,8 +85,12 @@ export function packStandings(
   const byId = new Map(here.map((p) => [p.lot.id, p]));
   if (first !== undefined)
     for (const day of daysToWalk(first, today, here, fedOn)) {
-      for (const pack of here) weighIn(pack, day);
-      for (const pack of here) pack.atDawn = pack.rest;
+      // What is empty and is not weighed again is in nobody's way.
+      const there = here.filter(
+        ({ lot, rest }) => lot.boughtOn <= day && (rest > CRUMB || isWeighedFrom(lot, day)),
+      );
+      for (const pack of there) weighIn(pack, day);
+      if (day === today) for (const pack of here) pack.atDawn = pack.rest;
       const records = fedOn.get(day);
       for (const record of records?.values() ?? [])
         for (const part of record.beside) {
@@ -96,13 +100,13 @@ export function packStandings(
       for (const { animalId, beside } of records?.values() ?? [])
         for (const part of beside)
           if (part.food === food && (part.lot === undefined || !byId.has(part.lot)))
-            draw(here, part.grams, animalId, day);
+            draw(there, part.grams, animalId, day);
       // The day's own food is counted once it is written down.
       if (day === today) break;
       for (const { animal, grams } of eaters) {
         const gone = animal.gone !== undefined && animal.gone.on <= day;
         const unborn = animal.born !== undefined && animal.born.on > day;
-        if (!gone && !unborn && !records?.has(animal.id)) draw(here, grams, animal.id, day);
+        if (!gone && !unborn && !records?.has(animal.id)) draw(there, grams, animal.id, day);
       }
     }
   return packs.map(({ rest, atDawn, maybe, ...pack }) => ({
@@ -123,6 +127,10 @@ function daysToWalk(first: Day, today: Day, packs: readonly Pack[], fedOn: Reado
   const early = [...written].filter((day) => day < start).sort();
   return [...early, ...Array.from({ length: last - from + 1 }, (_, i) => dayOf(from + i))];
 }
+
+/** Whether a lot is weighed on a day or later. */
+const isWeighedFrom = ({ left, boughtOn }: Lot, day: Day) =>
+  left !== undefined && (left.on >= day || boughtOn >= day);
 
 /** On the day on which it was weighed, what was weighed is what there is. */
 function weighIn(pack: Pack, day: Day): void {
@@ -178,6 +186,7 @@ export function inOrder<P extends { readonly lot: Lot }>(packs: readonly P[], da
     const past = lot.bestBefore !== undefined && lot.bestBefore < day;
     return [past ? 1 : 0, opened ? 0 : 1, lot.bestBefore ?? '9999-12-31', lot.boughtOn, lot.id].join(' ');
   };
+  if (packs.length < 2) return [...packs];
   return packs
     .map((pack) => ({ pack, key: key(pack) }))
     .sort((a, b) => (a.key < b.key ? -1 : 1))

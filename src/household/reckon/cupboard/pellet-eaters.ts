@@ -1,9 +1,10 @@
 /** Who eats of a food that is fed from the pack, and how much of it a day. */
 import { feedingOf } from '../../../kitchen/feeding/feeding.ts';
+import type { Day } from '../../../kitchen/model.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household } from '../../model.ts';
-import { presentOf } from '../batch/present-batch.ts';
+import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { mixesOf } from '../mix/refusals.ts';
 
 /** What packs are reckoned under; without `chosenFor`, shares beside the mix count as they are written. */
 export type PackCircumstances = Pick<Circumstances, 'today' | 'dayAt'> &
@@ -20,11 +21,48 @@ export interface PelletEater {
  * All that eat of a food now, those that left the household too, since they ate of it before: by the batch that is being
  * fed to each, else by the mix made for it that was worked on last.
  */
-export function pelletEaters(house: Household, food: string, under: PackCircumstances): PelletEater[] {
-  return house.animals.flatMap((animal): PelletEater[] => {
-    const problem = problemFor(house, animal, under);
-    if (!problem?.beside.some((b) => b.id === food)) return [];
-    const shares = under.chosenFor?.(problem);
+export function pelletEaters(
+  house: Household,
+  food: string,
+  under: PackCircumstances,
+): readonly PelletEater[] {
+  return onDay(eatersOn, house, under, eatersByFood).get(food) ?? [];
+}
+
+/**
+ * What follows from a household on a day, worked out once: several foods, packs and animals of one page ask for it.
+ * @param kept a `remembered` place for it
+ */
+export function onDay<Answer>(
+  kept: (house: Household, dayAt: object, chosenFor: object) => Map<Day, Answer>,
+  house: Household,
+  under: PackCircumstances,
+  work: (house: Household, under: PackCircumstances & Pick<Circumstances, 'chosenFor'>) => Answer,
+): Answer {
+  const chosenFor = under.chosenFor ?? asWritten;
+  const days = kept(house, under.dayAt, chosenFor);
+  const known = days.get(under.today);
+  if (known !== undefined) return known;
+  const answer = work(house, { ...under, chosenFor });
+  days.set(under.today, answer);
+  return answer;
+}
+
+const asWritten: Circumstances['chosenFor'] = () => undefined;
+
+type Eaters = ReadonlyMap<string, readonly PelletEater[]>;
+
+const eatersOn = remembered(
+  (_house: Household, _dayAt: object, _chosenFor: object) => new Map<Day, Eaters>(),
+);
+
+function eatersByFood(house: Household, under: PackCircumstances & Pick<Circumstances, 'chosenFor'>): Eaters {
+  const eaters = new Map<string, PelletEater[]>();
+  const present = new Map(house.mixes.map((mix) => [mix.id, presentOf(house, mix, under)]));
+  for (const animal of house.animals) {
+    const problem = problemFor(house, animal, present);
+    if (!problem) continue;
+    const shares = under.chosenFor(problem);
     const [meal] = feedingOf({
       problem,
       animals: [animal],
@@ -32,18 +70,26 @@ export function pelletEaters(house: Household, food: string, under: PackCircumst
       from: under.today,
       ...(shares && { shares }),
     }).animals;
-    const grams = meal?.beside.find((b) => b.food === food)?.grams;
-    return [{ animal, ...(grams !== undefined && { grams }) }];
-  });
+    for (const { food, grams } of meal?.beside ?? []) {
+      const eater = { animal, ...(grams !== undefined && { grams }) };
+      const there = eaters.get(food);
+      if (there) there.push(eater);
+      else eaters.set(food, [eater]);
+    }
+  }
+  return eaters;
 }
 
-function problemFor(house: Household, animal: Animal, under: PackCircumstances) {
-  const mixes = mixesOf(house.mixes, animal.id);
-  const all = { ...under, chosenFor: under.chosenFor ?? (() => undefined) };
-  const [present] = mixes
-    .flatMap((mix) => presentOf(house, mix, all) ?? [])
+function problemFor(
+  house: Household,
+  animal: Animal,
+  present: ReadonlyMap<string, PresentBatch | undefined>,
+) {
+  const mixes = house.mixes.filter((m) => m.animalIds.includes(animal.id));
+  const [fed] = mixes
+    .flatMap((mix) => present.get(mix.id) ?? [])
     .filter(({ batch }) => batch.animalIds.includes(animal.id))
     .sort((a, b) => ((a.batch.finishedAt ?? '') < (b.batch.finishedAt ?? '') ? 1 : -1));
-  if (present) return present.batch.problem;
+  if (fed) return fed.batch.problem;
   return mixes.toSorted((a, b) => (a.updatedAt < b.updatedAt ? 1 : -1))[0]?.problem;
 }

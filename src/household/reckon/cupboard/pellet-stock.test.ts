@@ -58,7 +58,7 @@ describe('packs of pellets', () => {
     expect(pelletStock(kept, PELLET, under(today))).toMatchObject({
       left: 487,
       estimated: true,
-      packs: [{ start: 500, fed: 7, estimated: 6, left: 487, state: 'in use' }],
+      packs: [{ start: 500, fed: 7, estimated: 6, left: 487, state: 'in-use' }],
     });
   });
 

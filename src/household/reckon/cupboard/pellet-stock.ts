@@ -27,8 +27,8 @@ const BUY_AHEAD_DAYS = 7;
 const FURTHEST_DAYS = 11_000;
 
 export interface PelletPack extends PackStanding {
-  /** "in use": the next meal comes from it; "kept": waits its turn. */
-  readonly state: 'in use' | 'kept' | 'past' | 'barred' | 'empty';
+  /** "in-use": the next meal comes from it; "kept": waits its turn. */
+  readonly state: 'in-use' | 'kept' | 'past' | 'barred' | 'empty';
 }
 
 export interface PelletStock {
@@ -68,7 +68,7 @@ export function pelletStock(house: Household, food: string, under: PackCircumsta
   const packs = inOrder(packStandings(house, food, all, today), today)
     .map((p): PelletPack => ({ ...p, state: stateOf(p, inUse, today) }))
     .sort((a, b) => PLACES.indexOf(a.state) - PLACES.indexOf(b.state));
-  const usable = packs.filter((p) => p.state === 'in use' || p.state === 'kept');
+  const usable = packs.filter((p) => p.state === 'in-use' || p.state === 'kept');
   const name = foodsBeside(house).find((f) => f.id === food)?.name ?? packs[0]?.lot.name ?? food;
   const lasts = packs.length > 0 ? lasting(name, usable, eaters, today) : {};
   return {
@@ -104,11 +104,11 @@ export function packInUse(
   return inOrder(there, today)[0]?.lot;
 }
 
-const PLACES: readonly PelletPack['state'][] = ['in use', 'kept', 'past', 'barred', 'empty'];
+const PLACES: readonly PelletPack['state'][] = ['in-use', 'kept', 'past', 'barred', 'empty'];
 
 function stateOf({ lot, left }: PackStanding, inUse: Lot | undefined, today: Day): PelletPack['state'] {
   if (lot.barred) return 'barred';
-  if (lot.id === inUse?.id) return 'in use';
+  if (lot.id === inUse?.id) return 'in-use';
   if (left === 0) return 'empty';
   return isPastBest(lot, today) ? 'past' : 'kept';
 }

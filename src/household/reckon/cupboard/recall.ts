@@ -2,13 +2,15 @@
  * Whom a pack that is not used any more reached: a recalled, infested or spoiled pack of pellets by what was fed from
  * it, a pack of a mix's food by the batches it is in (`stops.ts`). What is not certain is said as "maybe".
  */
-import type { Batch, Lot } from '../../../kitchen/model.ts';
+import type { Batch, Day, Lot } from '../../../kitchen/model.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household } from '../../model.ts';
-import { presentOf, stoppedOf } from '../batch/present-batch.ts';
-import { mixesOf } from '../mix/refusals.ts';
+import { batchesFor } from '../batch/batches.ts';
+import { presentOf, stillFed, stoppedOf } from '../batch/present-batch.ts';
+import type { Circumstances } from '../calendar/circumstances.ts';
 import { foodsBeside, isFedBeside } from './foods-beside.ts';
 import { packStandings, type Span } from './pellet-days.ts';
-import { type PackCircumstances, pelletEaters } from './pellet-eaters.ts';
+import { onDay, type PackCircumstances, pelletEaters } from './pellet-eaters.ts';
 import { type Stop, stopOf } from './stops.ts';
 
 /** An animal that was fed from a pack, or may have been. */
@@ -59,7 +61,15 @@ export interface BarredPack {
  * Packs fed beside a mix that are not used any more: until the keeper says that nothing of one is left, there is
  * something to clear away.
  */
-export function barredPacks(house: Household, under: PackCircumstances): BarredPack[] {
+export function barredPacks(house: Household, under: PackCircumstances): readonly BarredPack[] {
+  return onDay(packsOn, house, under, barredNow);
+}
+
+const packsOn = remembered(
+  (_house: Household, _dayAt: object, _chosenFor: object) => new Map<Day, readonly BarredPack[]>(),
+);
+
+function barredNow(house: Household, under: PackCircumstances): BarredPack[] {
   return house.lots.flatMap((lot): BarredPack[] => {
     if (!lot.barred || lot.left?.grams === 0) return [];
     const food = foodsBeside(house).find((f) => f.id === lot.food);
@@ -94,22 +104,41 @@ export function animalStops(
   under: PackCircumstances,
 ): AnimalStops {
   if (!house.lots.some((l) => l.barred)) return { batches: [], packs: [] };
-  const all = { ...under, chosenFor: under.chosenFor ?? (() => undefined) };
-  const batches = mixesOf(house.mixes, animal.id).flatMap((mix) => {
-    const stopped = stoppedOf(house, mix, all);
-    const present = presentOf(house, mix, all);
-    const maybe = present && stopOf(house, present.batch, under.dayAt);
-    return [
-      ...stopped,
-      ...(present && maybe ? [{ batch: present.batch, name: present.name, stop: maybe }] : []),
-    ].filter(({ batch }) => batch.animalIds.includes(animal.id));
-  });
-  const byId = new Map(batches.map(({ batch, name, stop }) => [batch.id, { id: batch.id, name, stop }]));
   return {
-    batches: [...byId.values()],
+    batches: onDay(stopsOn, house, under, stopsNow).filter(({ animalIds }) => animalIds.includes(animal.id)),
     packs: barredPacks(house, under).flatMap((pack) => {
       const was = pack.fed.find((f) => f.animalId === animal.id);
       return was ? [{ ...pack, was }] : [];
     }),
   };
+}
+
+interface StoppedBatch {
+  readonly id: string;
+  readonly name: string;
+  readonly stop: Stop;
+  readonly animalIds: readonly string[];
+}
+
+const stopsOn = remembered(
+  (_house: Household, _dayAt: object, _chosenFor: object) => new Map<Day, readonly StoppedBatch[]>(),
+);
+
+/** Batches that may still hold something and that a barred lot is, or may be, in; of mixes that are gone too. */
+function stopsNow(
+  house: Household,
+  under: PackCircumstances & Pick<Circumstances, 'chosenFor'>,
+): StoppedBatch[] {
+  const ofMixes = house.mixes.map((mix) => batchesFor(house, mix));
+  const named = new Set(ofMixes.flat().map((b) => b.id));
+  const others = house.batches.filter((b) => !b.givenUp && !named.has(b.id));
+  const fed = [
+    ...ofMixes.flatMap((all) => stillFed(house, all, under)),
+    ...stillFed(house, others, under).map((present) => ({ ...present, name: present.batch.name })),
+  ];
+  const stops = fed.flatMap(({ batch, name }): StoppedBatch[] => {
+    const stop = stopOf(house, batch, under.dayAt);
+    return stop ? [{ id: batch.id, name, stop, animalIds: batch.animalIds }] : [];
+  });
+  return [...new Map(stops.map((s) => [s.id, s])).values()];
 }

@@ -35,7 +35,19 @@ interface Alike {
 
 /** What the household knows of its foods. */
 export function alike({ foods, mixes, batches, kitchen }: Kept): Alike {
-  return made(foods, mixes, batches, kitchen);
+  return made(foods, sameProblems(mixes), batches, kitchen);
+}
+
+let before: Kept['mixes'] = [];
+
+/**
+ * The list of mixes that was asked about before, where nothing but shares has changed since: what foods are called follows
+ * from the problems alone, and need not be gathered anew with every move of a slider.
+ */
+export function sameProblems(mixes: Kept['mixes']): Kept['mixes'] {
+  const same = mixes.length === before.length && mixes.every((m, i) => m.problem === before[i]?.problem);
+  if (!same) before = mixes;
+  return before;
 }
 
 const made = remembered(
@@ -45,6 +57,10 @@ const made = remembered(
     const named = new Map<string, NamedFood>();
     for (const { problem } of [...mixes, ...batches])
       for (const f of [...problem.foods, ...problem.beside]) if (!named.has(f.id)) named.set(f.id, f);
+    const mine = foods.map((food) => ({
+      food,
+      marks: [mark(food.id), mark(keyOf(food.id)), nameMark(food.name)],
+    }));
     const dried = kitchen[0]?.driedAtHome ?? [];
 
     function known({ id, ...said }: NamedFood): NamedFood {
@@ -63,9 +79,11 @@ const made = remembered(
       const tables = [...(ref === undefined ? [] : [ref]), ...rows, ...names];
       const marks = new Set([id, keyOf(id), ...(ref === undefined ? [] : [ref]), ...rows].map(mark));
       for (const n of names) marks.add(nameMark(n));
-      for (const f of foods)
-        if (also(f) || [mark(f.id), mark(keyOf(f.id)), nameMark(f.name)].some((m) => marks.has(m)))
-          marks.add(mark(f.id)).add(nameMark(f.name));
+      // Against what the food is itself, not against what was gathered: else one label would lead to the next.
+      marks.delete(NO_NAME);
+      const itself = new Set(marks);
+      for (const { food: f, marks: own } of mine)
+        if (also(f) || own.some((m) => itself.has(m))) marks.add(mark(f.id)).add(nameMark(f.name));
       marks.delete(NO_NAME);
       return { marks: [...marks], tables: [...new Set([...tables, keyOf(id)])] };
     }

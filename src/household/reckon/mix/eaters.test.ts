@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { draws } from '../../../../test/draws.ts';
 import type { Seen, Trial } from '../../../care/model.ts';
 import { applyCautions } from '../../../formulation/amounts/apply-cautions.ts';
 import { PROFILES } from '../../../targets/profiles.ts';
@@ -117,6 +119,33 @@ describe('what trials say', () => {
     expect(Object.keys(fed(all, { ...mix, animalIds: [bramble.id, 'hazel'] }).out)).toEqual(['millet']);
   });
 
+  test('whatever id, case and signs it is added anew with, a refused food has no share', () => {
+    const all = house(trial('hazel', millet.ref!, 'left', 'left', 'left'));
+    const id = fc.stringMatching(/^[a-z0-9]{1,12}$/);
+    const named = fc.oneof(
+      fc.constantFrom({ ref: millet.ref }, { ref: millet.ref, name: 'Anything' }),
+      fc
+        .tuple(fc.constantFrom('Millet', 'millet', 'MILLET'), fc.constantFrom('', ' ', ',', '  .'))
+        .map(([name, sign]) => ({ name: `${sign}${name}${sign}`, composition: {} })),
+    );
+    fc.assert(
+      fc.property(id, named, (made, food) => {
+        const other = { id: 'other', name: 'Barley', composition: {} };
+        const foods = [{ id: `x-${made}`, ...food }, other];
+        const anew = {
+          ...hers,
+          problem: { ...mix.problem, foods },
+          shares: { [`x-${made}`]: 60, other: 40 },
+        };
+        const { mix: eaten, out } = fed(all, anew);
+        expect(Object.keys(out)).toEqual([`x-${made}`]);
+        expect(eaten.shares).toEqual({ [`x-${made}`]: 0, other: 40 });
+        expect(eaten.problem.foods.map((f) => f.refused)).toEqual([true, undefined]);
+      }),
+      { numRuns: draws(400, 40) },
+    );
+  });
+
   test('a pellet that is out is fed no more, in its place among what is fed beside', () => {
     const [pellet] = mix.problem.beside;
     const open = {
@@ -141,4 +170,24 @@ describe('what trials say', () => {
     };
     expect(fed(house(old, later), hers).out).toEqual({});
   });
+});
+
+test('an animal that is gone refuses nothing any more; what upset it stays out until the keeper goes ahead', () => {
+  const gone = { ...nut, gone: { how: 'died', on: '2026-03-01' } } as const;
+  const upset: Trial = {
+    id: 't',
+    animalId: 'nut',
+    food: 'sr28:11124',
+    name: 'Carrot',
+    days: [],
+    offerings: [{ on: '2026-02-01', seen: 'upset' }],
+  };
+  const both = { ...mix, animalIds: [bramble.id, 'nut'] };
+  const out = (trial: Trial) =>
+    Object.keys(
+      withAnimals(both, bringingOf({ ...demo, animals: [bramble, gone], trials: [trial] }, both, PROFILES))
+        .out,
+    );
+  expect(out(upset)).toEqual(['carrot-dried']);
+  expect(out({ ...upset, others: { note: 'Fine.', on: '2026-03-02' } })).toEqual([]);
 });

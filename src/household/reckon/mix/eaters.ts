@@ -6,7 +6,7 @@ import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';
 import type { TargetProfile } from '../../../targets/profile.ts';
 import type { Household, Mix } from '../../model.ts';
 import { hereAmong } from '../care/here.ts';
-import { bindingOn, type OutRule, outRules, rulesOn } from '../care/out-foods.ts';
+import { bindingOn, type OutRule, rulesOn } from '../care/out-foods.ts';
 import type { NamedFood } from '../foods/alike.ts';
 
 /** What the animals of a household bring to a mix, whatever foods it comes to have; plain data. */
@@ -20,15 +20,16 @@ export interface Bringing {
 export type OutOfMix = Readonly<Record<string, readonly OutRule[]>>;
 
 /**
- * What is brought to a mix by those of its animals that live here. An animal with the target profile of the mix brings no rules of its own: the mix has them, and
- * the keeper may have loosened one there. Nor does a single animal: for it alone the mix's target is the keeper's choice.
+ * What is brought to a mix by those of its animals that live here, and by what upset any animal. An animal with the target
+ * profile of the mix brings no rules of its own: the mix has them, and the keeper may have loosened one there. Nor does a
+ * single animal: for it alone the mix's target is the keeper's choice.
  */
 export function bringingOf(
   house: Household,
   mix: Pick<Mix, 'animalIds' | 'profileId'>,
   profiles: readonly TargetProfile[],
 ): Bringing {
-  return { eaters: fedBy(mix, house.animals, profiles), out: bindingOn(outRules(house), mix) };
+  return { eaters: fedBy(mix, house.animals, profiles), out: bindingOn(house, mix) };
 }
 
 function fedBy(

@@ -10,6 +10,7 @@ import { focusWhenThere } from '../../shared/focus.ts';
 import { useParts } from '../../shared/parts.tsx';
 import { useSave } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
+import { TrialRefusals } from '../trials/TrialRefusals.tsx';
 
 export function AnimalRefusals({ animal }: { animal: Animal }) {
   const { house } = useMixDraft();
@@ -57,6 +58,7 @@ export function AnimalRefusals({ animal }: { animal: Animal }) {
         ))}
       </ul>
       {parts.more}
+      <TrialRefusals animal={animal} />
       {offered.length > 0 ? (
         <div className="refuse-add">
           <Choice

@@ -10,6 +10,7 @@ import type { Animal } from '../../../household/model.ts';
 import { dailyMeal } from '../../../household/reckon/care/daily-meal.ts';
 import { supplyOf } from '../../../household/reckon/care/supply-of.ts';
 import { weightsOf } from '../../../household/reckon/care/weight-of.ts';
+import { dayInWords, daysBetween } from '../../../kitchen/days.ts';
 import { nutrient } from '../../../nutrition/nutrients.ts';
 import { words } from '../../../words/words.ts';
 import { Failed } from '../../shared/Failed.tsx';
@@ -27,6 +28,9 @@ import { useRationEnergy } from './useRationEnergy.ts';
 import { amountRows, raiseWords } from './view-model.ts';
 import './food.css';
 
+/** A body weight older than that is asked for anew, days (our own choice, no source). */
+const OLD_DAYS = 30;
+
 export function FoodPart({ animal }: { animal: Animal }) {
   const { house } = useMixDraft();
   const t = words().dailyFood;
@@ -35,7 +39,9 @@ export function FoodPart({ animal }: { animal: Animal }) {
   const supply = under && supplyOf(house, animal, under);
   const { energy, working } = useRationEnergy(animal, meal);
   const story = weightsOf(house, animal, { today: today(), dayAt });
-  const weight = story.trend.at(-1)?.grams ?? animal.usualGrams;
+  const last = story.trend.at(-1);
+  const weight = last?.grams ?? animal.usualGrams;
+  const isOld = last !== undefined && daysBetween(last.day, today()) > OLD_DAYS;
   const amount = dailyAmount({
     kind: speciesKind(animal.species),
     lifeStage: animal.lifeStage,
@@ -62,6 +68,7 @@ export function FoodPart({ animal }: { animal: Animal }) {
         {standing === 'under' && !losing && <p>{t.standing.under(animal.name)}</p>}
         {(standing === 'within' || standing === 'over') && <p>{t.standing[standing]}</p>}
         {isStage && <p>{t.stage[amount.stage as keyof typeof t.stage]}</p>}
+        {isOld && <p className="hint">{t.weighAgain(dayInWords(last.day))}</p>}
         {conditionsNow(animal).length > 0 && <p className="hint">{t.vetFirst}</p>}
         {working || !under ? (
           <p role="status" className="hint">

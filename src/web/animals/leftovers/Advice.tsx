@@ -44,7 +44,7 @@ function saidOf(piece: Piece, names: Intake['names']): ReactNode {
       );
     case 'scatter':
       return t.scatter;
-    case 'never starve':
+    case 'never-starve':
       return t.starve;
     case 'hoard':
       return t.bowl;

@@ -1,7 +1,7 @@
 /** What was eaten of what was offered, over some nights: in words, in pictures, and what helps. */
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Animal } from '../../../household/model.ts';
-import { intakeQuestion } from '../../../household/reckon/care/intake-question.ts';
+import { type IntakeQuestion, intakeQuestion } from '../../../household/reckon/care/intake-question.ts';
 import { plusDays } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
@@ -25,20 +25,19 @@ export function Eaten({ animal, today }: { animal: Animal; today: Day }) {
   const engine = useEngine();
   const t = words().leftovers.result;
   const [period, setPeriod] = useState<Period>('weeks');
-  const last = nightsNoted(house, animal.id).find((f) => f.left?.bowl);
-  const days = {
-    night: { from: last?.left?.since ?? last?.on ?? today, to: last?.on ?? today },
-    weeks: { from: plusDays(today, 1 - WEEKS), to: today },
-    months: { from: plusDays(today, 1 - MONTHS), to: today },
-  };
-  const question = (of: Period) => {
-    const asked = intakeQuestion(house, animal.id, days[of]);
-    return asked.spans.length > 0 ? asked : undefined;
-  };
-  const asked = question(period);
+  const last = useMemo(() => nightsNoted(house, animal.id).find((f) => f.left?.bowl), [house, animal.id]);
+  const of = (which: Period) => ({
+    from: {
+      night: last?.left?.since ?? last?.on ?? today,
+      weeks: plusDays(today, 1 - WEEKS),
+      months: plusDays(today, 1 - MONTHS),
+    }[which],
+    to: which === 'night' ? (last?.on ?? today) : today,
+  });
+  const asked = useQuestion(animal.id, of(period));
   const shown = useAnswer('intake', asked, (q) => engine.intake(q));
   // How it eats today is told by all of the last nights, whichever are looked at.
-  const lately = useAnswer('intake', question('weeks'), (q) => engine.intake(q));
+  const lately = useAnswer('intake', useQuestion(animal.id, of('weeks')), (q) => engine.intake(q));
   if (last === undefined) return null;
   const intake = asked && shown.value;
   return (
@@ -69,4 +68,13 @@ export function Eaten({ animal, today }: { animal: Animal; today: Day }) {
       )}
     </section>
   );
+}
+
+/** What is to be worked out; undefined where nothing was noted in these days. */
+function useQuestion(animalId: string, { from, to }: { from: Day; to: Day }): IntakeQuestion | undefined {
+  const { house } = useMixDraft();
+  return useMemo(() => {
+    const asked = intakeQuestion(house, animalId, { from, to });
+    return asked.spans.length > 0 ? asked : undefined;
+  }, [house, animalId, from, to]);
 }

@@ -56,6 +56,13 @@ export function NightPanel(props: {
     onKeep(withBowl(feeding, noted, bowl), feeding);
   }
 
+  const hoardQuestion = (
+    <HoardQuestion
+      hoard={feeding?.left?.hoard}
+      foods={foods}
+      onKeep={(hoard) => onKeep(withHoard(feeding, noted, hoard), feeding)}
+    />
+  );
   if (feeding?.left?.bowl && !props.correcting) {
     return (
       <div className="left-noted" tabIndex={-1}>
@@ -65,11 +72,7 @@ export function NightPanel(props: {
             {leftovers.nights.correct}
           </Button>
         </p>
-        <HoardQuestion
-          hoard={feeding.left.hoard}
-          foods={foods}
-          onKeep={(hoard) => onKeep(withHoard(feeding, noted, hoard), feeding)}
-        />
+        {hoardQuestion}
       </div>
     );
   }
@@ -95,9 +98,9 @@ export function NightPanel(props: {
         {t.nothing}
       </Button>
       <RemainsForm label={t.weight} foods={foods} before={feeding?.left?.bowl} byEye onKeep={keepBowl} />
-      {several.length > 0 && (
-        <details className="left-more" open={since !== undefined}>
-          <summary>{t.more}</summary>
+      <details className="left-more" open={since !== undefined}>
+        <summary>{t.more}</summary>
+        {several.length > 0 && (
           <Choice
             label={t.since}
             value={since ?? ''}
@@ -107,8 +110,9 @@ export function NightPanel(props: {
             ]}
             onChange={(day) => setSince(day === '' ? undefined : day)}
           />
-        </details>
-      )}
+        )}
+        {hoardQuestion}
+      </details>
     </div>
   );
 }

@@ -9,7 +9,7 @@ export function intakeWords(intake: Intake): string[] {
   const { nights, grams, hoard, mix, doubts } = intake;
   const eaten = {
     counted: () => t.eatenExactly(grams.eaten.low, grams.eaten.high),
-    'in part': () => t.eatenInPart(grams.eaten.low, grams.eaten.high),
+    'in-part': () => t.eatenInPart(grams.eaten.low, grams.eaten.high),
     unknown: () => t.eatenUnknown(grams.taken.high),
   }[hoard]();
   return [
@@ -31,7 +31,7 @@ function doubtWords(doubts: Intake['doubts'], names: Intake['names']): string[] 
   const said = new Set<string>();
   for (const { kind, foods } of doubts) {
     if (kind === 'dried') said.add(t.dried(100 * DRIES));
-    else if (kind === 'not offered') said.add(t['not offered'](foods.map((id) => names[id] ?? id)));
+    else if (kind === 'not-offered') said.add(t['not-offered'](foods.map((id) => names[id] ?? id)));
     else said.add(t[kind]);
   }
   return [...said];

@@ -115,9 +115,11 @@ export function withBowl(before: Feeding | undefined, noted: Noted, bowl: Remain
   };
 }
 
-/** The record of a night with the hoard that was found after it. */
+/** The record of a night with the hoard that was found after it; it says nothing of what was offered. */
 export function withHoard(before: Feeding | undefined, noted: Noted, hoard: Remains): Feeding {
-  return { ...fedAs(before, noted), left: { ...(before?.left ?? { on: lookedOn(noted) }), hoard } };
+  const { animalId, on } = noted;
+  const fed = before ?? { id: feedingId(animalId, on), animalId, on, beside: [] };
+  return { ...fed, left: { ...(fed.left ?? { on: lookedOn(noted) }), hoard } };
 }
 
 /** The record of a night without left-overs; undefined where then nothing is left of it. */

@@ -101,7 +101,7 @@ export function TrialsLane({ lane, x, y, clip, events }: Common & { events: read
         const { trial } = span.what;
         const top = y + NAME + row * TRIAL_ROW;
         const next = lane.spans.find((s) => s.row === row && s.start >= end);
-        const room = (next ? x(next.start) : edge) - x(start) - 4;
+        const room = (next ? x(next.start) : edge) - x(start) - 10;
         const offered = events.flatMap((e) =>
           e.what.is === 'offered' && e.id.startsWith(`offered ${trial.id} `)
             ? [{ on: e.on, seen: e.what.offering.seen }]
@@ -137,7 +137,7 @@ export function LeftLane(props: Common & { nights: readonly LeftNight[]; window:
   const { lane, x, y, clip, nights, window } = props;
   const f = words().figures;
   const [left = 0, right = 0] = x.range();
-  const [top, foot] = [y + NAME + 2, y + lane.height - 10];
+  const [top, foot] = [y + NAME + 8, y + lane.height - 10];
   const part = scaleLinear([0, 1], [foot, top]);
   return (
     <>

@@ -4,6 +4,7 @@ import { SEEN } from '../../../care/model.ts';
 import type { LifeEvent, Lifeline } from '../../../household/reckon/care/lifeline.ts';
 import { words } from '../../../words/words.ts';
 import type { TimeWindow } from '../timeline/time-window.ts';
+import type { Mark } from '../weight/picture-view.ts';
 import type { Lane } from './lanes.ts';
 import { leftBars } from './life-view.ts';
 import { ChangeMark, NoteMark, SeenMark } from './signs.tsx';
@@ -12,10 +13,12 @@ export function LifeKey(props: {
   lanes: { readonly all: readonly Lane[] };
   events: readonly LifeEvent[];
   life: Lifeline;
+  marks: readonly Mark[];
   window: TimeWindow;
 }) {
-  const { lanes, events, life, window } = props;
+  const { lanes, events, life, marks, window } = props;
   const t = words().lifeline.key;
+  const weight = words().bodyWeight.picture.key;
   const fed = lanes.all
     .flatMap((l) => l.spans)
     .flatMap(({ span }) => (span.what.is === 'batch' ? span.what.fed : []));
@@ -25,6 +28,16 @@ export function LifeKey(props: {
   const notes = new Set(events.flatMap((e) => (e.what.is === 'note' ? e.what.note.kind : [])));
   return (
     <p className="picture-key">
+      {marks.some((m) => m.unlikely) && (
+        <Sign words={weight.unlikely}>
+          <circle className="weight-doubt" cx={10} cy={9} r={5} />
+        </Sign>
+      )}
+      {events.some((e) => e.what.is === 'alert') && (
+        <Sign words={weight.alert}>
+          <path className="weight-alert" d="M3 3h14l-7 12z" />
+        </Sign>
+      )}
       {changes && (
         <Sign words={t.change}>
           <ChangeMark x={10} y={9} />

@@ -105,7 +105,7 @@ export function LifePicture(props: {
           {chosen && <line className="chosen-line" x1={at(chosen)} x2={at(chosen)} y1={0} y2={foot + 4} />}
         </svg>
       </PointedPicture>
-      <LifeKey lanes={lanes} events={events} life={life} window={window} />
+      <LifeKey lanes={lanes} events={events} life={life} marks={marks} window={window} />
     </div>
   );
 }

@@ -22,7 +22,7 @@ export interface Lane {
 export const NAME = 17;
 const ROOM = 9;
 const WEIGHT = 130;
-const LEFT = 44;
+const LEFT = 52;
 const NOTE = 20;
 export const ROW = 24;
 export const TRIAL_ROW = 36;

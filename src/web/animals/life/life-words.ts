@@ -28,7 +28,7 @@ export function eventWords({ what }: LifeEvent, { animal }: Told): string {
       return t.pellet[what.change](what.name);
     case 'offered':
       return joined(t.seen[what.offering.seen](what.name), what.offering.note);
-    case 'trial ended':
+    case 'ended':
       return t.trialEnded(what.name);
     case 'note':
       return what.note.kind === 'vet' ? t.vetNote(what.note.text) : t.seenNote(what.note.text);

@@ -33,7 +33,10 @@ export function SitterCard() {
       <p className="hint">{t.lead}</p>
       {!vetKnown && (
         <p className="notice-line">
-          <Sentence of={t.vetMissing} with={{ keep: (text) => <a href={linkTo('household')}>{text}</a> }} />
+          <Sentence
+            of={t.vetMissing}
+            with={{ keep: (text) => <a href={linkTo('household', 'card')}>{text}</a> }}
+          />
         </p>
       )}
       <OwnWords keeper={keeper} />

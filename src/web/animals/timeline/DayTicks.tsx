@@ -17,7 +17,7 @@ export function DayTicks(props: {
   const { window, today, x, top, foot } = props;
   const f = words().figures;
   const [left = 0, right = 0] = x.range();
-  return ticksOf(window, Math.max(4, Math.floor((right - left) / NAME))).map((tick) => {
+  return ticksOf(window, Math.max(2, Math.floor((right - left) / NAME))).map((tick) => {
     const at = x(tick.at);
     const atEdge = at + NAME * 0.8 > right;
     return (

@@ -59,12 +59,12 @@ export function WindowNav(props: {
         >
           ›
         </Button>
-        {canGoOn(window, today) && (
-          <Button className="quiet-button small" onPress={() => show(windowUntil(window.span, today))}>
-            {t.toToday}
-          </Button>
-        )}
       </div>
+      {canGoOn(window, today) && (
+        <Button className="quiet-button small" onPress={() => show(windowUntil(window.span, today))}>
+          {t.toToday}
+        </Button>
+      )}
     </div>
   );
 }

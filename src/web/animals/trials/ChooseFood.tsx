@@ -2,7 +2,9 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Animal } from '../../../household/model.ts';
+import { handledOf } from '../../../household/reckon/foods/handled.ts';
 import { words } from '../../../words/words.ts';
+import { AllergyMark } from '../../shared/hands/AllergyMark.tsx';
 import { useParts } from '../../shared/parts.tsx';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { useFoodSearch, useFoodSearchNote, useReferenceFoods } from '../../worker/engine.ts';
@@ -51,6 +53,7 @@ export function ChooseFood(props: { animal: Animal; onChoose(id: string): void; 
 
 function Row({ food, onChoose }: { food: Choosable; onChoose(id: string): void }) {
   const t = words().trials.choose;
+  const { house } = useMixDraft();
   const upset = food.standing.is === 'upset';
   const said = standingWord(food.standing);
   return (
@@ -58,6 +61,7 @@ function Row({ food, onChoose }: { food: Choosable; onChoose(id: string): void }
       <span className="offer-name">
         {food.name} {said && <span className={`tag ${upset ? 'warn' : ''}`}>{said}</span>}
         <small>{food.note}</small>
+        <AllergyMark food={() => handledOf(house, food)} />
       </span>
       <Button
         className="button small"

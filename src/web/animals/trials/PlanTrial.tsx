@@ -8,11 +8,13 @@ import { OFFERS, PER_100_GRAMS, trialDays, trialGrams, USUAL_OFFERS } from '../.
 import type { Animal, Household } from '../../../household/model.ts';
 import { foodStanding } from '../../../household/reckon/care/food-standing.ts';
 import { alike } from '../../../household/reckon/foods/alike.ts';
+import { handledOf } from '../../../household/reckon/foods/handled.ts';
 import { mixesOf } from '../../../household/reckon/mix/refusals.ts';
 import { words } from '../../../words/words.ts';
 import { CautionWords } from '../../shared/CautionWords.tsx';
 import { Choice } from '../../shared/Choice.tsx';
 import { DayInput } from '../../shared/DayInput.tsx';
+import { FoodHands } from '../../shared/hands/FoodHands.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { today } from '../../shared/today.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
@@ -75,6 +77,7 @@ export function PlanTrial({ animal, food, advice, onBegin, onOther, onLeave }: P
           ))}
         </section>
       )}
+      <FoodHands full food={handledOf(house, food)} />
       {!advice.never && (
         <>
           <div className="fields">

@@ -4,10 +4,13 @@ import type { Offering, Trial } from '../../../care/model.ts';
 import { nextOffer, noted, prolonged } from '../../../care/trials/plan.ts';
 import type { Animal } from '../../../household/model.ts';
 import type { TriedFood } from '../../../household/reckon/care/trials-of.ts';
+import { handledOf } from '../../../household/reckon/foods/handled.ts';
 import { daysBetween } from '../../../kitchen/days.ts';
 import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
+import { FoodHands } from '../../shared/hands/FoodHands.tsx';
 import { today } from '../../shared/today.ts';
+import { useMixDraft } from '../../store/mix-draft.tsx';
 import { NoteSeen } from './NoteSeen.tsx';
 import { Standing } from './Standing.tsx';
 import { Looks, type TrialActs } from './TriedList.tsx';
@@ -23,6 +26,7 @@ interface Props {
 export function RunningTrial({ animal, trial, food, save, acts }: Props) {
   const t = words().trials.running;
   const { figures: f } = words();
+  const { house } = useMixDraft();
   const now = today();
   const next = nextOffer(trial);
   const { grams, beside } = trial;
@@ -47,6 +51,7 @@ export function RunningTrial({ animal, trial, food, save, acts }: Props) {
                 : t.late(f.shortDay(next), daysBetween(next, now))}
         </strong>
       </p>
+      <FoodHands food={handledOf(house, { id: trial.food, name: trial.name })} />
       <NoteSeen trial={trial} onNote={note} />
       <Standing animal={animal} food={food} />
       <details>

@@ -21,7 +21,6 @@ export function SpanPicture({ verdict: { span, mean } }: { verdict: Verdict }) {
       >
         <rect className="span-rail" x={0} y={6} width={WIDTH} height={2} />
         <rect className="span-likely" x={x(span[0])} y={3} width={x(span[1] - span[0])} height={8} />
-        <line className="span-half" x1={50} x2={50} y1={0} y2={HEIGHT} />
         <rect
           className="span-mean"
           x={x(mean[0]) - 0.6}
@@ -29,6 +28,7 @@ export function SpanPicture({ verdict: { span, mean } }: { verdict: Verdict }) {
           width={Math.max(1.2, x(mean[1] - mean[0]) + 1.2)}
           height={12}
         />
+        <line className="span-half" x1={50} x2={50} y1={0} y2={HEIGHT} />
       </svg>
       <figcaption aria-hidden="true">
         <span>{t.never}</span>

@@ -1,4 +1,5 @@
 /** Foods that an animal may be offered in a trial: those of mixes, the keeper's own, and the tables'. */
+import { cautionSpecies } from '../../../care/animal/conditions.ts';
 import { cautionsFor } from '../../../foods/cautions/find.ts';
 import { printedTexts } from '../../../foods/evidence.ts';
 import { tableNote } from '../../../foods/food-name.ts';
@@ -33,10 +34,11 @@ export interface Advised {
  */
 export function adviceOn(
   house: Pick<Household, 'foods'>,
-  { species }: Pick<Animal, 'species'>,
+  animal: Animal,
   food: { readonly id: string; readonly name: string },
   table: ReferenceFood | undefined,
 ): Advised {
+  const species = cautionSpecies(animal);
   const own = house.foods.find((f) => f.id === food.id);
   const named = table
     ? { ref: table.ref, name: food.name, tableName: table.tableName }

@@ -4,7 +4,7 @@ import { countedName, nutrient, type Tag, unitWord } from '../../../nutrition/nu
 import { words } from '../../../words/words.ts';
 import type { VetFood } from './useVetFood.ts';
 
-export function VetContentsTable({ food: { contents, fault, working } }: { food: VetFood }) {
+export function VetContentsTable({ food: { contents, intake, fault, working } }: { food: VetFood }) {
   const { vetPage, figures: f } = words();
   const t = vetPage.contents;
   if (!contents)
@@ -14,6 +14,9 @@ export function VetContentsTable({ food: { contents, fault, working } }: { food:
         <p>{working ? vetPage.working : fault === undefined ? t.none : t.failed(fault)}</p>
       </section>
     );
+  const counted = intake?.hoard === 'counted';
+  const ateOf = (tag: Tag) =>
+    intake?.nutrients.find((n) => n.tag === tag)?.[counted ? 'eaten' : 'taken'].content;
   const water = contents.lines.find((l) => l.tag === 'WATER')?.offered?.value;
   return (
     <section className="vet-contents">
@@ -25,6 +28,7 @@ export function VetContentsTable({ food: { contents, fault, working } }: { food:
             <th scope="col">{t.nutrient}</th>
             <th scope="col">{t.offered}</th>
             <th scope="col">{t.dry}</th>
+            {intake && <th scope="col">{counted ? t.eaten : t.taken}</th>}
             <th scope="col">{t.known}</th>
           </tr>
         </thead>
@@ -34,6 +38,7 @@ export function VetContentsTable({ food: { contents, fault, working } }: { food:
               <th scope="row">{countedName(tag)}</th>
               <td>{offered ? contentWords(tag, offered) : vetPage.notKnown}</td>
               <td>{dryWords(tag, offered, water)}</td>
+              {intake && <td>{ateWords(tag, ateOf(tag))}</td>}
               <td>{f.percent(Math.floor(offered?.coverage ?? 0), 0)}</td>
             </tr>
           ))}
@@ -41,6 +46,7 @@ export function VetContentsTable({ food: { contents, fault, working } }: { food:
             <th scope="row">{t.ratio}</th>
             <td>{contents.ratio === undefined ? vetPage.notKnown : t.toOne(contents.ratio)}</td>
             <td />
+            {intake && <td />}
             <td />
           </tr>
         </tbody>
@@ -65,6 +71,15 @@ function contentWords(tag: Tag, { value, low, high, estimated }: VetContent): st
   return said.join(' ');
 }
 
+/** "16.8 to 18.1 g": between these, whatever of the left-overs was not sorted. */
+function ateWords(tag: Tag, content: { readonly low: number; readonly high: number } | undefined): string {
+  const t = words().vetPage;
+  if (!content) return t.notKnown;
+  const { low, high } = content;
+  if (high - low <= APART * high) return amount(tag, (low + high) / 2);
+  return t.contents.range(rounded(low), amount(tag, high));
+}
+
 /** Of dry matter; nothing of the water itself, nor where the water is not known. */
 function dryWords(tag: Tag, content: VetContent | undefined, water: number | undefined): string {
   if (content?.value === undefined || water === undefined || water >= 100 || tag === 'WATER') return '';
@@ -72,7 +87,10 @@ function dryWords(tag: Tag, content: VetContent | undefined, water: number | und
 }
 
 function amount(tag: Tag, value: number): string {
-  return words().batch.contents.amount(rounded(value), unitWord(nutrient(tag).unit));
+  // A number and its unit stay on one line.
+  return words()
+    .batch.contents.amount(rounded(value), unitWord(nutrient(tag).unit))
+    .replace(' ', '\u00a0');
 }
 
 function rounded(value: number): string {

@@ -1,5 +1,6 @@
 /** What it is fed a day, as planned and as ticked off; what of that it ate; and the foods of its mix by weight. */
 import type { VetPage } from '../../../household/reckon/care/vet-page.ts';
+import { daysBetween } from '../../../kitchen/days.ts';
 import { words } from '../../../words/words.ts';
 import { dayAt } from '../../shared/today.ts';
 import { clipped } from './clipped.ts';
@@ -8,19 +9,22 @@ import type { VetFood } from './useVetFood.ts';
 export function VetFoodADay({ food, page }: { food: VetFood; page: VetPage }) {
   const { vetPage: t, figures: f } = words();
   const { meal, contents } = food;
-  const { mix, beside = [] } = meal ?? {};
+  const { mix, old, beside = [], change } = meal ?? {};
   const made = (at: string) => f.day(dayAt(at), page.today);
   return (
     <section className="vet-food">
       <h4>{t.food.title}</h4>
       {meal ? (
         <ul>
-          {mix && (
-            <li>
-              {mix.grams === undefined
-                ? t.food.ofMixUnknown(mix.batch.name, made(mix.batch.startedAt))
-                : t.food.ofMix(mix.grams, mix.batch.name, made(mix.batch.startedAt))}
-            </li>
+          {[mix, old].map(
+            (part) =>
+              part && (
+                <li key={part.batch.id}>
+                  {part.grams === undefined
+                    ? t.food.ofMixUnknown(part.batch.name, made(part.batch.startedAt))
+                    : t.food.ofMix(part.grams, part.batch.name, made(part.batch.startedAt))}
+                </li>
+              ),
           )}
           {beside.map(({ food: id, name, grams }) => (
             <li key={id}>{grams === undefined ? t.food.ofFoodUnknown(name) : t.food.ofFood(grams, name)}</li>
@@ -29,10 +33,11 @@ export function VetFoodADay({ food, page }: { food: VetFood; page: VetPage }) {
       ) : (
         <p>{t.food.none}</p>
       )}
+      {change && <p>{t.food.changing(change.day, change.of)}</p>}
       <p>
         {page.fed ? t.food.fed(page.fed.days, page.fed.of, page.fed.mix, page.fed.beside) : t.food.notTicked}
       </p>
-      <p>{t.food.eatenUnknown}</p>
+      <p>{eatenWords(food.intake)}</p>
       {contents && (
         <>
           <h4>{t.food.foods}</h4>
@@ -44,4 +49,15 @@ export function VetFoodADay({ food, page }: { food: VetFood; page: VetPage }) {
       )}
     </section>
   );
+}
+
+/** What it took a night of what was offered, by the left-overs noted; and what of that may lie hidden. */
+function eatenWords(intake: VetFood['intake']): string {
+  const t = words().vetPage.food;
+  if (!intake) return t.eatenUnknown;
+  const { grams, hoard, byNight } = intake;
+  const nights = byNight.reduce((sum, n) => sum + daysBetween(n.since, n.on) + 1, 0);
+  const { low, high } = hoard === 'counted' ? grams.eaten : grams.taken;
+  const say = hoard === 'counted' ? t.eaten : t.taken;
+  return say(low / nights, high / nights, grams.offered / nights, nights);
 }

@@ -41,12 +41,12 @@ function changeWords(change: VetChange): string {
   const t = vetPage.changes;
   switch (change.kind) {
     case 'batch': {
-      const { name, first, foodsIn, foodsOut } = change;
-      if (first) return t.firstBatch(name);
-      const [added, out] = [few(foodsIn), few(foodsOut)];
-      if (added.length > 0 && out.length > 0) return t.batchBoth(name, added, out);
-      if (added.length > 0) return t.batchIn(name, added);
-      return out.length > 0 ? t.batchOut(name, out) : t.batch(name);
+      const { kind, added, gone } = change.change;
+      if (kind === 'first') return t.firstBatch(change.name);
+      const [foods, out] = [few(added), few(gone)];
+      if (foods.length > 0 && out.length > 0) return t.batchBoth(change.name, foods, out);
+      if (foods.length > 0) return t.batchIn(change.name, foods);
+      return out.length > 0 ? t.batchOut(change.name, out) : t.batch(change.name);
     }
     case 'beside':
       return change.names.length > 0 ? t.beside(few(change.names)) : t.besideNone;
@@ -57,7 +57,8 @@ function changeWords(change: VetChange): string {
         const n = change.seen[what];
         return n > 0 ? [t.seen[what](n)] : [];
       });
-      return t.trial(clipped(change.name), results);
+      const verdict = change.verdict === 'upset' ? [] : [t.verdict[change.verdict]];
+      return t.trial(clipped(change.name), [...results, ...verdict]);
     }
     case 'condition': {
       const name = animals.conditions.names[change.what];

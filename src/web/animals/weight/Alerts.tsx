@@ -16,15 +16,18 @@ export function Alerts(props: { name: string; kind: SpeciesKind; story: WeightSt
   const t = words().bodyWeight;
   const { alerts, expected } = story;
   const source = expected && sourceOf(expected, kind);
+  const doubt = story.points.at(-1)?.unlikely;
   const counted = story.points.filter((p) => !p.unlikely).length;
-  if (counted === 0) return null;
+  // While a question is open, nobody can say that all is well.
+  const quiet = doubt ? t.alerts.doubt : counted < FEW ? t.alerts.few : t.alerts.none;
+  if (counted === 0 && !doubt) return null;
   return (
     <section className="weight-alerts" aria-label={t.alerts.title}>
       <h3>{t.alerts.title}</h3>
       {alerts.map((alert) => (
         <Alert key={`${alert.rule} ${alert.way}`} name={name} alert={alert} day={day} />
       ))}
-      {alerts.length === 0 && <p>{counted < FEW ? t.alerts.few : t.alerts.none}</p>}
+      {alerts.length === 0 && <p>{quiet}</p>}
       {expected && (
         <p className="notice-line">
           <strong>{t.expected.title}:</strong> {t.expected[expected](name)} {t.expected.anyway}

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Weighing } from '../../../care/model.ts';
-import type { WeightStory } from '../../../care/weight/model.ts';
+import type { WeightPoint, WeightStory } from '../../../care/weight/model.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import { focusWhenThere } from '../../shared/focus.ts';
@@ -28,7 +28,9 @@ export function Doubtful(props: { story: WeightStory; weighings: readonly Weighi
           if (!weighing) return null;
           return (
             <li key={point.id}>
-              <p>{t.of(point.grams, on)}</p>
+              <p>
+                {t.of(point.grams, on)} {isLoss(point, props.story) && bodyWeight.ask.rightAlarm}
+              </p>
               {editing === point.id ? (
                 <WeighingForm
                   weighing={weighing}
@@ -72,4 +74,10 @@ export function Doubtful(props: { story: WeightStory; weighings: readonly Weighi
       <SaidLine said={said} error={error} />
     </section>
   );
+}
+
+/** Whether it is the newest weighing and lies below the trend: right, it would be a loss of now. */
+function isLoss(point: WeightPoint, { points, trend }: WeightStory): boolean {
+  const last = trend.at(-1);
+  return point === points.at(-1) && last !== undefined && point.grams < last.grams;
 }

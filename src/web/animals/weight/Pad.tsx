@@ -92,20 +92,17 @@ export function Pad(props: { animal: Animal; story: WeightStory; weighings: read
           <p className="hint">{tub > 0 ? t.pad.pressTub(tub) : t.pad.press}</p>
           <fieldset className="pad">
             <legend className="sr-only">{t.pad.title}</legend>
-            {padFigures(centre, tub, f.massUnit).map(({ onScale, net, likely }) => {
-              const said = tub > 0 ? t.pad.buttonTub(onScale, net) : t.pad.button(onScale);
-              return (
-                <Button
-                  key={onScale}
-                  className={likely ? 'pad-key likely' : 'pad-key'}
-                  aria-label={likely ? t.pad.likeliest(said) : said}
-                  onPress={() => weigh(onScale)}
-                >
-                  {t.pad.button(onScale)}
-                  {tub > 0 && <small aria-hidden="true">{t.pad.net(net)}</small>}
-                </Button>
-              );
-            })}
+            {padFigures(centre, tub, f.massUnit).map(({ onScale, net, likely }) => (
+              <Button
+                key={onScale}
+                className={likely ? 'pad-key likely' : 'pad-key'}
+                onPress={() => weigh(onScale)}
+              >
+                {t.pad.button(onScale)}
+                {tub > 0 && <small> {t.pad.net(net)}</small>}
+                {likely && <span className="sr-only"> ({t.pad.likeliest})</span>}
+              </Button>
+            ))}
           </fieldset>
         </>
       )}

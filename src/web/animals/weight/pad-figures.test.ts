@@ -16,8 +16,10 @@ const story: WeightStory = {
 };
 
 describe('the pad', () => {
-  test('lies round what is likely, else round the trend, else round what the keeper says', () => {
-    expect(padCentre(story, 150)).toBe(142);
+  test('lies round the trend as far as that is likely, else round what the keeper says', () => {
+    expect(padCentre(story, 150)).toBe(141.6);
+    expect(padCentre({ ...story, likely: { low: 150, high: 170 } }, 150)).toBe(150);
+    expect(padCentre({ ...NONE, likely: { low: 150, high: 170 } }, undefined)).toBeUndefined();
     expect(padCentre({ ...story, likely: undefined }, 150)).toBe(141.6);
     expect(padCentre(NONE, 150)).toBe(150);
     expect(padCentre(NONE, undefined)).toBeUndefined();

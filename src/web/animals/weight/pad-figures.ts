@@ -23,10 +23,14 @@ export interface PadFigure {
   readonly likely: boolean;
 }
 
-/** Round which weight the pad lies, g; undefined where nothing is known yet. */
+/** Round which weight the pad lies, g; undefined where nothing is known of the animal itself. */
 export function padCentre(story: WeightStory, usualGrams: number | undefined): number | undefined {
-  if (story.likely) return (story.likely.low + story.likely.high) / 2;
-  return story.trend.at(-1)?.grams ?? usualGrams;
+  const { likely } = story;
+  const last = story.trend.at(-1)?.grams ?? usualGrams;
+  // What its kind weighs is too wide for a pad.
+  if (!likely || last === undefined) return last;
+  // Long after the last weighing, of a young one say, that weight may no longer be likely.
+  return Math.min(likely.high, Math.max(likely.low, last));
 }
 
 /**

@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { Mix } from '../../../household/model.ts';
+import { hereAmong } from '../../../household/reckon/care/here.ts';
 import { type OutRule, outRules, rulesOn } from '../../../household/reckon/care/out-foods.ts';
 import type { OutOfMix } from '../../../household/reckon/mix/eaters.ts';
 import { words } from '../../../words/words.ts';
@@ -26,6 +27,7 @@ export function UpsetFoods({ mix, out, nameOf }: Props) {
   const t = texts.mix;
   const { house } = useMixDraft();
   const save = useSave('trials');
+  const fed = hereAmong(house.animals, mix.animalIds);
   const { foods, beside } = mix.problem;
   const upset = outRules(house).filter((r) => r.why === 'upset');
   const lines = [...foods, ...beside].flatMap((food) =>
@@ -61,7 +63,7 @@ export function UpsetFoods({ mix, out, nameOf }: Props) {
                 </Button>
               </Line>
             );
-          const own = mix.animalIds.includes(animal.id);
+          const own = fed.some((a) => a.id === animal.id);
           const isBeside = beside.some((b) => b.id === food.id);
           return (
             <Line key={key} kind="upset">

@@ -4,7 +4,7 @@ import { useId, useState } from 'react';
 import type { Beside } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
 import { isHere } from '../../../household/reckon/care/here.ts';
-import { bindingOn, outRules, rulesOn } from '../../../household/reckon/care/out-foods.ts';
+import { bindingOn, rulesOn } from '../../../household/reckon/care/out-foods.ts';
 import {
   addBeside,
   besideTotal,
@@ -36,7 +36,7 @@ export function RationEditor({ mix, view }: { mix: Mix; view: FormulationView })
   const nameOf = (b: Beside) => b.name ?? (b.ref && known.get(b.ref)?.name) ?? b.id;
   const grams = (share: number, part: number) =>
     daily_grams === undefined ? undefined : gramsOfShare(share, daily_grams, part);
-  const out = bindingOn(outRules(house), mix);
+  const out = bindingOn(house, mix);
   const mixShare = 100 - besideTotal(mix.problem, view.evaluation);
 
   return (

@@ -1,11 +1,17 @@
 /** That a batch is not to be fed, or perhaps not: why, since when, what to do. In the place of its verdict. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
 import { isUsedUp } from '../../../household/reckon/batch/batches.ts';
 import type { Stop, StoppedLot } from '../../../household/reckon/cupboard/stops.ts';
 import { barAdvice, reasonOf, sayBarred } from '../../../kitchen/cupboard/barred.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
+import { useSave } from '../../store/household.ts';
+import { Failed } from '../Failed.tsx';
+import { focusWhenThere } from '../focus.ts';
 import { linkTo } from '../route.ts';
+import { today } from '../today.ts';
 import { Sentence } from '../words/Sentence.tsx';
 import './recall.css';
 
@@ -60,8 +66,47 @@ export function StopNotice({ stop, batch, id }: { stop: Stop; batch: Batch; id: 
         </>
       )}
       {!batch.givenUp && <p>{t.vet}</p>}
+      {!batch.givenUp && batch.finishedAt !== undefined && <Gone batch={batch} eaten={eaten} />}
       <p className="hint">{t.undo}</p>
     </section>
+  );
+}
+
+/** Eaten or thrown away: until the keeper says so, it is told wherever the animals' food is. */
+function Gone({ batch, eaten }: { batch: Batch; eaten: boolean }) {
+  const { pelletStock, common } = words();
+  const t = pelletStock.stop;
+  const save = useSave('batches');
+  const [before, setBefore] = useState<Batch>();
+  return (
+    <div className="button-row">
+      {!eaten && (
+        <Button
+          className="button stop-gone"
+          onPress={() => {
+            save.mutate({ ...batch, left: { grams: 0, on: today() } }, batch);
+            setBefore(batch);
+            focusWhenThere('.stop-undo');
+          }}
+        >
+          {t.gone}
+        </Button>
+      )}
+      <p aria-live="polite">{eaten && before && t.saidGone}</p>
+      {eaten && before && (
+        <Button
+          className="button stop-undo"
+          onPress={() => {
+            save.mutate({ ...batch, left: before.left }, batch);
+            setBefore(undefined);
+            focusWhenThere('.stop-gone');
+          }}
+        >
+          {common.undo}
+        </Button>
+      )}
+      <Failed error={save.error} />
+    </div>
   );
 }
 
