@@ -19,11 +19,12 @@ const PICTURES = process.env.PAPER_PICTURES;
 const put = (kind: Kind, thing: Lot | Batch) => putAt(bench.url, kind, thing);
 
 beforeAll(async () => {
-  bench = await openBench();
   const mix = weighedMixes(loadReference(), await loadHighs(), 0)[0]!;
   planned = mix.planned;
   batch = { ...mix.batch, mixId: 'demo-mix', animalIds: ['demo-animal'] };
   expect(Object.keys(planned).length).toBe(20);
+  // After the reckoning, which takes longer than a server keeps a connection that is idle.
+  bench = await openBench();
   // A lot of every food, with a name as long as shops make them.
   for (const food of batch.order) {
     const name = `${batch.problem.foods.find((f) => f.id === food)!.name}, organic, resealable bag`;
