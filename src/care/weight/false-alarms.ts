@@ -5,7 +5,7 @@
 import type { WeightAlert } from './model.ts';
 
 const MEASURED: Readonly<Record<WeightAlert['way'], Readonly<Record<WeightAlert['rule'], number>>>> = {
-  loss: { fast: 0.02, shift: 0.05, slow: 0.02, growth: 0.01 },
+  loss: { fast: 0.02, shift: 0.09, slow: 0.02, growth: 0.01 },
   gain: { fast: 0, shift: 0.01, slow: 0.01, growth: 0 },
 };
 
