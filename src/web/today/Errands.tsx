@@ -21,6 +21,8 @@ interface Props {
   day: Day;
   /** The mix, where it is out of range. */
   out?: string;
+  /** Id of the batch of which the one sentence of the page says when it runs out. */
+  told?: string;
 }
 
 /** What may do harm, and what should have been done. */
@@ -31,9 +33,9 @@ export function Pressing({ care, day }: Props) {
 }
 
 /** All else. */
-export function Errands({ care, day, out }: Props) {
+export function Errands({ care, day, out, told }: Props) {
   const t = words().today;
-  const errands = useErrands(care(), day).filter((e) => e.rank === 'later');
+  const errands = useErrands(care(), day).filter((e) => e.rank === 'later' && e.key !== `runs-out ${told}`);
   if (out !== undefined)
     errands.push({ key: 'out', rank: 'later', words: t.outBefore(out), link: t.toMix, to: ['mix'] });
   return <List title={t.errands} errands={errands} />;

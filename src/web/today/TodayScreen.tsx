@@ -129,7 +129,12 @@ function ForMix({ kept, care }: { kept: Mix; care: AskDue }) {
         </section>
       )}
       <Contained what={t.due} of={house}>
-        <Errands care={care} day={day} out={!fresh && made && standing === 'out' ? mix.name : undefined} />
+        <Errands
+          care={care}
+          day={day}
+          out={!fresh && made && standing === 'out' ? mix.name : undefined}
+          told={view?.present?.batch.id}
+        />
       </Contained>
       <Contained what={t.left.title} of={house}>
         <BatchLeft present={view?.present} day={day} />
