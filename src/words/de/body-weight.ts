@@ -88,15 +88,13 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       gain: (name, percent) => `${name} nimmt langsam zu, bisher um ${f.percent(percent, 0)}.`,
     },
     growth: {
-      loss: (name, percent) =>
-        `${name} wächst noch und bleibt zurück: ${f.percent(percent, 0)} weniger als zu erwarten war.`,
-      gain: (name, percent) =>
-        `${name} wächst noch und ist voraus: ${f.percent(percent, 0)} mehr als zu erwarten war.`,
+      loss: (name) => `${name} ist noch jung und nimmt nicht zu, wie es sein sollte.`,
+      gain: (name) => `${name} ist noch jung und nimmt schneller zu, als zu erwarten war.`,
     },
     fromTo: (from, to, since) =>
       `Davor waren es ${f.grams(from, 0)}, jetzt sind es ${f.grams(to, 0)}; begonnen hat es etwa am ${since}.`,
     expectedIs: (from, to, on) =>
-      `Etwa ${f.grams(from, 0)} waren zu erwarten; am ${on} waren es ${f.grams(to, 0)}.`,
+      `Mindestens ${f.grams(from, 0)} waren zu erwarten; am ${on} waren es ${f.grams(to, 0)}.`,
     weighAgain: 'Wieg jetzt noch einmal, damit die Zahl sicher stimmt. Stimmt sie, warte nicht.',
     look: 'Schau, ob das Tier frisst, trinkt und sich bewegt wie sonst, sieh dir Zähne, Bauch und Kot an, und erzähl das in der Tierarztpraxis.',
     gain: 'Eine Zunahme kann auch einen Verlust an Muskeln verdecken, oder Wasser oder Nachwuchs sein. Taste den Rücken entlang und frag in der Tierarztpraxis.',

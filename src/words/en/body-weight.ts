@@ -96,15 +96,15 @@ export const bodyWeight = (f: Figures) => ({
         `${name} has been gaining weight slowly, ${f.percent(percent, 0)} so far.`,
     },
     growth: {
-      loss: (name: string, percent: number) =>
-        `${name} is still growing and falls behind: ${f.percent(percent, 0)} less than was to be expected.`,
-      gain: (name: string, percent: number) =>
-        `${name} is still growing and is ahead: ${f.percent(percent, 0)} more than was to be expected.`,
+      loss: (name: string, _percent: number) =>
+        `${name} is still young and does not gain as the young should.`,
+      gain: (name: string, _percent: number) =>
+        `${name} is still young and gains faster than was to be expected.`,
     },
     fromTo: (from: number, to: number, since: string) =>
       `It was ${f.grams(from, 0)} before and is ${f.grams(to, 0)} now; it began about ${since}.`,
     expectedIs: (from: number, to: number, on: string) =>
-      `About ${f.grams(from, 0)} were to be expected; it was ${f.grams(to, 0)} on ${on}.`,
+      `At least ${f.grams(from, 0)} was to be expected; it was ${f.grams(to, 0)} on ${on}.`,
     weighAgain: 'Weigh once more now, to be sure that the figure is right. If it is, do not wait.',
     look: 'Look whether it eats, drinks and moves as usual, at its teeth, its belly and its droppings, and tell the vet what you saw.',
     gain: 'A gain can also hide a loss of muscle, or be water or young. Feel along the back, and ask the vet.',

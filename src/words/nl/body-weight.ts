@@ -88,15 +88,13 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
       gain: (name, percent) => `${name} komt langzaam aan, tot nu toe ${f.percent(percent, 0)}.`,
     },
     growth: {
-      loss: (name, percent) =>
-        `${name} groeit nog en blijft achter: ${f.percent(percent, 0)} minder dan te verwachten was.`,
-      gain: (name, percent) =>
-        `${name} groeit nog en ligt voor: ${f.percent(percent, 0)} meer dan te verwachten was.`,
+      loss: (name) => `${name} is nog jong en komt niet aan zoals het hoort.`,
+      gain: (name) => `${name} is nog jong en komt sneller aan dan te verwachten was.`,
     },
     fromTo: (from, to, since) =>
       `Eerst was het ${f.grams(from, 0)}, nu is het ${f.grams(to, 0)}; het begon rond ${since}.`,
     expectedIs: (from, to, on) =>
-      `Ongeveer ${f.grams(from, 0)} was te verwachten; op ${on} was het ${f.grams(to, 0)}.`,
+      `Minstens ${f.grams(from, 0)} was te verwachten; op ${on} was het ${f.grams(to, 0)}.`,
     weighAgain: 'Weeg nu nog een keer, zodat het getal zeker klopt. Klopt het, wacht dan niet.',
     look: 'Kijk of het dier eet, drinkt en beweegt zoals anders, kijk naar tanden, buik en keutels, en vertel dat aan de dierenarts.',
     gain: 'Aankomen kan ook verlies van spieren verbergen, of vocht of jongen zijn. Voel langs de rug en vraag het de dierenarts.',

@@ -45,7 +45,10 @@ describe('the words of weights', () => {
 
   test('say what changed, without a cause', () => {
     expect(alertWords('Bramble', fall)).toBe('Bramble has lost 11 % of its weight within days.');
-    for (const rule of ['shift', 'slow', 'growth'] as const)
+    expect(alertWords('Bramble', { ...fall, rule: 'growth', percent: 0 })).toBe(
+      'Bramble is still young and does not gain as the young should.',
+    );
+    for (const rule of ['shift', 'slow'] as const)
       for (const way of ['loss', 'gain'] as const)
         expect(alertWords('Bramble', { ...fall, rule, way })).toContain('11 %');
   });
