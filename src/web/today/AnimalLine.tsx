@@ -33,7 +33,7 @@ export function AnimalLine({ due, day, notToday, onFeed }: Props) {
       href={linkTo('animals', animal.id, part)}
       aria-label={t.ofOne(label, animal.name)}
     >
-      {isDone && <span aria-hidden="true">✓&nbsp;</span>}
+      {isDone && <span aria-hidden="true">{'✓\u00a0'}</span>}
       {label}
     </a>
   );
@@ -57,7 +57,6 @@ export function AnimalLine({ due, day, notToday, onFeed }: Props) {
           {trialWords(one, day)} <a href={linkTo('animals', animal.id, 'trials')}>{t.care.toTrial}</a>
         </p>
       ))}
-      {left === 'due' && <p>{t.care.lookLeft}</p>}
       {asks && (
         <p className="today-asks">
           <span>{weighWords(due, day)}</span>

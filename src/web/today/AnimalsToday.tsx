@@ -21,6 +21,7 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
   if (animals.length === 0) return null;
   const t = words().today.care;
   const open = animals.filter((a) => a.feed === 'due' || a.feed === 'offer');
+  const left = animals.flatMap((a) => (a.left === 'due' ? [a.animal.name] : []));
   const due = animals.some((a) => isDue(a, notToday.isOff));
 
   function feed(fed: readonly AnimalDue[]) {
@@ -33,6 +34,7 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
     <section className="today-animals" aria-label={t.title}>
       <h2 tabIndex={-1}>{t.title}</h2>
       {!due && <p className="hint">{t.nothing}</p>}
+      {left.length > 0 && <p>{t.lookLeft(left)}</p>}
       <ul>
         {parts.shown.map((one) => (
           <AnimalLine
