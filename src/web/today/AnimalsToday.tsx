@@ -69,11 +69,15 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
 }
 
 /** What is put off, and what is only offered, is not due. */
-function isDue({ animal, feed, weigh, left, trials }: AnimalDue, isOff: (key: string) => boolean): boolean {
+function isDue(
+  { animal, feed, inDoubt, weigh, left, trials }: AnimalDue,
+  isOff: (key: string) => boolean,
+): boolean {
   return (
     feed === 'due' ||
     feed === 'stop' ||
     left === 'due' ||
+    inDoubt === true ||
     trials.length > 0 ||
     (weigh.is === 'due' && !isOff(`weigh ${animal.id}`))
   );

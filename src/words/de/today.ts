@@ -72,6 +72,7 @@ export const today = (f: Figures): Today => ({
     sayAmount: 'Sagen, was es bekommt',
     doNotFeed: 'Nicht füttern: warum?',
     weigh: 'Wiegen',
+    inDoubt: (grams) => `${f.grams(grams, 1)}: Stimmt das?`,
     weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
     left: 'Reste',
     leftDone: 'Reste: notiert',

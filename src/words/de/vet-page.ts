@@ -52,7 +52,7 @@ export const vetPage = (f: Figures): VetPage => ({
     per100: 'je 100 g, wie gefüttert, Mischung und Pellets zusammen',
     nutrient: 'Inhalt',
     offered: 'Angeboten',
-    dry: 'In der Trockenmasse',
+    dry: 'In der Trocken­masse',
     eaten: 'Gefressen',
     taken: 'Genommen',
     known: 'Bekannt von',

@@ -77,6 +77,7 @@ export const today = (f: Figures) => ({
     sayAmount: 'Say what it is fed',
     doNotFeed: 'Do not feed: see why',
     weigh: 'Weigh',
+    inDoubt: (grams: number) => `${f.grams(grams, 1)}: is that right?`,
     weighed: (grams: number) => `Weighed: ${f.grams(grams, 1)}`,
     left: 'Left over',
     leftDone: 'Left over: noted',

@@ -74,6 +74,7 @@ export const today = (f: Figures): Today => ({
     sayAmount: 'Zeggen wat het krijgt',
     doNotFeed: 'Niet voeren: zie waarom',
     weigh: 'Wegen',
+    inDoubt: (grams) => `${f.grams(grams, 1)}: klopt dat?`,
     weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
     left: 'Resten',
     leftDone: 'Resten: genoteerd',
