@@ -142,6 +142,8 @@ describe.each([
     await page.getByRole('button', { name: `Delete ${name}` }).click();
     await page.getByRole('link', { name: new RegExp(`^${name}`) }).waitFor({ state: 'detached' });
     await expect.poll(() => animalsOfMix()).toEqual(['demo-animal']);
+    // Once it is gone the page goes back to the others.
+    await page.waitForURL(/#\/animals$/);
     await page.reload();
     await page.getByRole('link', { name: /^Bramble/ }).waitFor();
     expect(await page.getByRole('link', { name: new RegExp(`^${name}`) }).count()).toBe(0);

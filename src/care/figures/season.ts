@@ -30,8 +30,8 @@ const LOSING: Curve = [
 ];
 const BEGINNING: Curve = [
   [19, 0],
-  [31, 0.0014],
-  [100, 0.0014],
+  [31, 0.002],
+  [100, 0.002],
   [115, 0.0005],
   [190, 0.0005],
   [214, 0],
@@ -39,6 +39,22 @@ const BEGINNING: Curve = [
 const OWN: Curve = [
   [150, 1],
   [205, 0.2],
+];
+/**
+ * Until the first of November one that loses slowly may be about to lose fast; from the middle of December on, one that
+ * has stopped has come to its winter weight.
+ */
+const LEAST_OF_SLOW: Curve = [
+  [118, 0.12],
+  [128, 0.09],
+  [190, 0.09],
+  [225, 0.05],
+];
+const LEAST_OF_FLAT: Curve = [
+  [118, 0.12],
+  [128, 0.09],
+  [160, 0.09],
+  [166, 0.05],
 ];
 
 export const WINTER_WHITE = {
@@ -48,11 +64,16 @@ export const WINTER_WHITE = {
   falling: { from: '07-20', to: '01-31' },
   /** When it may be gaining again. */
   rising: { from: '12-15', to: '07-31' },
+  /** When that may be beginning. */
+  beginsToRise: { from: '12-15', to: '04-20' },
   /** Part of its weight a day that one may lose that is losing already, and one that may be about to. */
   losing: LOSING,
   beginning: BEGINNING,
   /** How much of its slope goes on as the lightest months come. */
   own: OWN,
+  /** Part of its weight that one must lose in two weeks before a vet is named: one that loses slowly, and one that has stopped. */
+  leastOfSlow: LEAST_OF_SLOW,
+  leastOfFlat: LEAST_OF_FLAT,
   source:
     'Steinlechner, Heldmaier, Becker 1983, Oecologia 60:401-405; Figala, Hoffmann, Goldau 1973, Oecologia 12:89-118',
 } as const;

@@ -7,6 +7,7 @@ import type { Base, Level } from './base.ts';
 import type { Circumstances } from './circumstances.ts';
 import { median, type Reading } from './level/reading.ts';
 import type { WeightAlert, WeightRule } from './model.ts';
+import type { OwnFall } from './own-fall.ts';
 import type { Sums } from './sums.ts';
 
 export interface Alarm {
@@ -35,6 +36,8 @@ export interface Sight {
   /** Level of the last days. */
   readonly now: number;
   readonly base?: Base;
+  /** Undefined where she carries young. */
+  readonly own?: OwnFall;
   readonly sums: Sums;
   /** Levels of ten days each, at each reading outside pregnancies. */
   readonly steady: readonly Level[];
@@ -48,6 +51,7 @@ const fall = (part: number) => -Math.log(1 - part);
 const SHIFT_LEAST = fall(0.055);
 /** On top of what the season takes, which is reckoned generously. */
 const SHIFT_LEAST_IN_SEASON = fall(0.046);
+const OWN_FALL_DAYS = 14;
 const GAIN_LEAST = Math.log(1.12);
 const FAST_LEAST = fall(0.1);
 const FAST_DAYS = 10;
@@ -82,23 +86,28 @@ function worn(c: Circumstances, day: number): boolean {
 
 type Rule = (sight: Sight, before: Alarm | undefined) => Alarm | undefined;
 
-const shiftLoss: Rule = ({ base, sums, now, restless, circumstances: c, day }, before) => {
+const shiftLoss: Rule = ({ base, own, sums, now, restless, circumstances: c, day }, before) => {
   if (!base) return undefined;
   const inSeason = c.fallingDays(day - 14, day) > 0;
   const least =
     (inSeason ? SHIFT_LEAST_IN_SEASON : SHIFT_LEAST * restless) + (worn(c, day) ? NURSING_MORE : 0);
   const loss = base.low - now;
-  const stands = before ? loss >= least * ENDS_AT : sums.low >= sums.decision && loss >= least;
+  const part = loss / least;
+  const ownPart = own && !worn(c, day) ? own.part / restless : 0;
+  const stands = before
+    ? Math.max(part, ownPart) >= ENDS_AT
+    : (sums.low >= sums.decision && part >= 1) || ownPart >= 1;
   if (!stands) {
     if (before) sums.settle();
     return undefined;
   }
   // What the season goes on to take does not add to the loss.
-  const from = inSeason ? base.level : Math.max(base.level, before?.from ?? base.level);
+  const level = ownPart > part && own ? Math.max(own.level, base.level) : base.level;
+  const from = inSeason ? level : Math.max(level, before?.from ?? level);
   return {
     rule: 'shift',
     way: 'loss',
-    since: sums.since ?? day,
+    since: sums.since ?? (ownPart > part ? day - OWN_FALL_DAYS : day),
     from,
     to: now,
     vet: lossVet(from - now, false),

@@ -38,9 +38,6 @@ const SEEN_DAYS = 21;
 /** The season takes no more than this of the summer's highest level: 34 %. */
 const DEEPEST = -Math.log(1 - 0.34);
 const SUMMER_DAYS = 330;
-/** Of the spring's rise half goes on. */
-const SPRING_PART = 0.5;
-const SPRING_DAYS = 20;
 
 /**
  * @param p.plain readings outside pregnancies, by time @param p.away since when the weight seems to have left its base: it
@@ -86,13 +83,7 @@ export function baseOf(p: {
     const losing = falling > LOSING_SLOPE || last - (plain[0]?.day ?? 0) < SEEN_DAYS;
     const steep = Math.max(losing ? autumn.losing : autumn.beginning, (falling + STEEPER) * autumn.own);
     low = Math.max(level - elapsed * Math.min(STEEPEST, steep), Math.min(level, highest - DEEPEST));
-  } else {
-    low -= elapsed * Math.min(AGEING_SLOPE, falling);
-    if (spring) {
-      const rise = SPRING_PART * line.slope * Math.min(elapsed, SPRING_DAYS);
-      low += Math.max(0, rise);
-    }
-  }
+  } else low -= elapsed * Math.min(AGEING_SLOPE, falling);
   return {
     low,
     high: line.level + Math.max(0, line.slope) * Math.min(elapsed, RISE_DAYS),

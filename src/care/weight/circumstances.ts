@@ -61,7 +61,7 @@ export function circumstancesOf(q: WeightQuestion): Circumstances {
     nurses: (day) => inOneOf(nursed, day),
     young: (day) => (born === undefined ? q.lifeStage === 'growing' : day - born < grown),
     age: (day) => (born === undefined ? undefined : q.born?.about ? Number.NaN : day - born),
-    ...seasonOf(moved, q.south),
+    ...seasonOf(moved, q.south, q.daylight === true && kind === q.species),
     old:
       q.lifeStage === 'old' || q.conditions.some(({ what, until }) => what === 'old' && until === undefined),
   };

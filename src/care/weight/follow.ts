@@ -8,6 +8,7 @@ import { ALERT_RULES, type Alarm, type Sight } from './alarms.ts';
 import { baseOf, type Level } from './base.ts';
 import type { Circumstances } from './circumstances.ts';
 import { median, type Reading, readingSd } from './level/reading.ts';
+import { ownFall } from './own-fall.ts';
 import { Sums } from './sums.ts';
 
 /** The level of now: the median of the readings of so many days, or of the last few where they are sparse. */
@@ -80,6 +81,7 @@ export function follow(
       place: i,
       now: lately(days, i, NOW).y,
       base,
+      own: carries ? undefined : ownFall({ plain, day: r.day, sd, circumstances: c }),
       sums,
       steady,
       carries,

@@ -10,6 +10,9 @@ export interface Autumn {
   readonly beginning: number;
   /** How much of the slope it had goes on. */
   readonly own: number;
+  /** What one must fall in two weeks, as a difference of logarithms: one that loses slowly, and one that has stopped. */
+  readonly leastOfSlow: number;
+  readonly leastOfFlat: number;
 }
 
 export interface Season {
@@ -18,22 +21,29 @@ export interface Season {
   /** Days after one and up to another on which the season may be taking weight. */
   fallingDays(from: number, to: number): number;
   rising(day: number): 'spring' | 'short days' | undefined;
+  /** The spring of an animal that surely lives by it. */
+  springs(day: number): 'begins' | 'goes on' | undefined;
 }
 
 const YEAR = 365.2425;
 const HALF_YEAR = 183;
 const FIRST_OF_JULY = dayNumber('1970-07-01');
 
-/** @param kind that the seasons move; undefined for all others */
-export function seasonOf(kind: 'winter-white' | 'golden' | undefined, south: boolean): Season {
+/** @param kind that the seasons move; undefined for all others @param sure whether kind and light were said, not supposed */
+export function seasonOf(kind: 'winter-white' | 'golden' | undefined, south: boolean, sure: boolean): Season {
   const shift = south ? HALF_YEAR : 0;
   const falling = kind === 'winter-white' ? daysWithin(WINTER_WHITE.falling, shift) : () => 0;
   const spring = kind === 'winter-white' ? daysWithin(WINTER_WHITE.rising, shift) : () => 0;
+  const begins = kind === 'winter-white' ? daysWithin(WINTER_WHITE.beginsToRise, shift) : () => 0;
   const short = kind === 'golden' ? daysWithin(GOLDEN.shortDays, shift) : () => 0;
   return {
     fallingDays: falling,
     rising: (day) =>
       spring(day - 1, day) > 0 ? 'spring' : short(day - 1, day) > 0 ? 'short days' : undefined,
+    springs: (day) => {
+      if (!sure || spring(day - 1, day) === 0) return undefined;
+      return begins(day - 1, day) > 0 ? 'begins' : 'goes on';
+    },
     autumn: (day, within) => {
       if (falling(day - within, day) === 0) return undefined;
       const middle = day - within / 2;
@@ -42,6 +52,8 @@ export function seasonOf(kind: 'winter-white' | 'golden' | undefined, south: boo
         losing: along(WINTER_WHITE.losing, since),
         beginning: along(WINTER_WHITE.beginning, since),
         own: along(WINTER_WHITE.own, since),
+        leastOfSlow: along(WINTER_WHITE.leastOfSlow, since),
+        leastOfFlat: along(WINTER_WHITE.leastOfFlat, since),
       };
     },
   };

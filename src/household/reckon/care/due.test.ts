@@ -46,6 +46,16 @@ describe('feeding', () => {
   });
 });
 
+test('the last weighing is in doubt where it lies far off, until it is said to be right or another follows', () => {
+  const steady = Array.from({ length: 20 }, (_, i) => weighing(ago(21 - i)));
+  const slip = weighing(today, 1400);
+  expect(first({ weighings: steady }).inDoubt).toBeUndefined();
+  expect(first({ weighings: [...steady, slip] })).toMatchObject({ weighed: slip, inDoubt: true });
+  expect(first({ weighings: [...steady, { ...slip, sure: true }] }).inDoubt).toBeUndefined();
+  const old = weighing(ago(1), 1400);
+  expect(first({ weighings: [...steady.slice(0, -1), old, weighing(today)] }).inDoubt).toBeUndefined();
+});
+
 describe('left-overs of last night', () => {
   const night = fed(ago(1));
   const before = fed(ago(9), { left: { on: ago(8), bowl: { grams: 1 } } });

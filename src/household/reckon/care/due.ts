@@ -43,6 +43,8 @@ export interface AnimalDue {
   readonly feed: 'done' | 'due' | 'offer' | 'no' | 'stop';
   /** The last weighing. */
   readonly weighed?: Weighing;
+  /** That one looks unlikely and counts for nothing until somebody says that it is right. */
+  readonly inDoubt?: true;
   readonly weigh: WeighDue;
   /** Alarms of its weight, most pressing first. */
   readonly alerts: readonly WeightAlert[];
@@ -113,7 +115,8 @@ function animalDue(house: Household, animal: Animal, changes: boolean, under: Un
   const feedings = ofAnimal(house.feedings, animal.id);
   const trials = ofAnimal(house.trials, animal.id);
   const weighed = lastOf(ofAnimal(house.weighings, animal.id));
-  const { alerts } = weightsOf(house, animal, under);
+  const { alerts, points } = weightsOf(house, animal, under);
+  const inDoubt = points.some((p) => p.unlikely && p.id === weighed?.id);
   const meal = dailyMeal(house, animal, under);
   const feeding = feedingOn({ feedings }, animal.id, today);
   return {
@@ -122,6 +125,7 @@ function animalDue(house: Household, animal: Animal, changes: boolean, under: Un
     ...(feeding && { feeding }),
     feed: feedOf(meal, feeding, feedings, today),
     ...(weighed && { weighed }),
+    ...(inDoubt && { inDoubt }),
     weigh: weighDue(animal, {
       today,
       last: weighed && dayAt(weighed.at),
