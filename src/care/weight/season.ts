@@ -22,7 +22,7 @@ export interface Season {
   fallingDays(from: number, to: number): number;
   rising(day: number): 'spring' | 'short days' | undefined;
   /** The spring of an animal that surely lives by it. */
-  springs(day: number): 'begins' | 'goes on' | undefined;
+  springs(day: number): 'begins' | 'lasts' | undefined;
 }
 
 const YEAR = 365.2425;
@@ -42,7 +42,7 @@ export function seasonOf(kind: 'winter-white' | 'golden' | undefined, south: boo
       spring(day - 1, day) > 0 ? 'spring' : short(day - 1, day) > 0 ? 'short days' : undefined,
     springs: (day) => {
       if (!sure || spring(day - 1, day) === 0) return undefined;
-      return begins(day - 1, day) > 0 ? 'begins' : 'goes on';
+      return begins(day - 1, day) > 0 ? 'begins' : 'lasts';
     },
     autumn: (day, within) => {
       if (falling(day - within, day) === 0) return undefined;
