@@ -3,10 +3,18 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** The files of more than some ten seconds, longest first. */
 const LONGEST = [
+  'test/browser/month',
+  'test/browser/trials',
+  'test/browser/leftovers',
+  'test/browser/pellet',
   'test/browser/wishes',
   'test/browser/refusals',
   'test/browser/weigh-out-browser-killed',
   'test/browser/mix',
+  'test/browser/feeding',
+  'test/browser/about-animal',
+  'test/browser/now',
+  'test/browser/weight',
   'test/browser/shopping',
   'test/kitchen/weigh-out',
   'test/browser/calendar',
@@ -15,6 +23,7 @@ const LONGEST = [
   'test/browser/label',
   'test/browser/weigh-out-killed',
   'test/browser/mix-to-bowl',
+  'test/care/weight-simulation',
   'test/formulation/command',
   'test/formulation/counting',
 ];

@@ -146,6 +146,12 @@ describe('the household', () => {
       dryingRuns: [],
       batches: [],
       kitchen: [],
+      weighings: [],
+      feedings: [],
+      trials: [],
+      notes: [],
+      photos: [],
+      keeper: [],
     });
     for (const path of ['versions/v', 'mixes/m2', 'animals/a', 'profiles/mine', 'foods/own']) {
       expect((await remove(`/api/${path}`)).status).toBe(200);
@@ -340,6 +346,12 @@ describe('files', () => {
       '/api/dryingRuns/{id}',
       '/api/batches/{id}',
       '/api/kitchen/{id}',
+      '/api/weighings/{id}',
+      '/api/feedings/{id}',
+      '/api/trials/{id}',
+      '/api/notes/{id}',
+      '/api/photos/{id}',
+      '/api/keeper/{id}',
       '/api/batches/{id}/pours',
       '/api/history',
       '/api/history/{seq}',

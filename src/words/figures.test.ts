@@ -19,6 +19,13 @@ it('writes numbers with the sign of the language, and no more decimals than aske
 
 it('writes weights and heat in the unit that is wished for', () => {
   expect(plain.grams(21)).toBe('21 g');
+  expect([plain.bodyGrams(42.6), plain.bodyGrams(30), plain.bodyGrams(29.96)]).toEqual([
+    '43 g',
+    '30 g',
+    '30 g',
+  ]);
+  expect(plain.bodyGrams(22.44)).toBe('22.4 g');
+  expect(inOunces.bodyGrams(42.6)).toBe('1.5 oz');
   expect(plain.weight(1250)).toBe('1.25 kg');
   expect(inOunces.grams(21)).toBe('0.74 oz');
   expect(inOunces.weight(453.59237)).toBe('1 lb');

@@ -4,6 +4,9 @@ import { GRAMS_PER_OUNCE, type Language, type Manner } from './manner.ts';
 /** Day before month in all three: English as in Britain, where the number of a day is never the number of a month. */
 const LOCALES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de-DE', nl: 'nl-NL' };
 
+/** g; a light animal changes by less than a gram where it matters. */
+const WHOLE_GRAMS_FROM = 30;
+
 /** Forms of one word by number; English, German and Dutch tell one from all others. */
 export interface Forms {
   readonly one: string;
@@ -22,6 +25,11 @@ export interface Figures {
   figure(value: number): string;
   /** "21 g", or in ounces. @param most decimals of the grams */
   grams(grams: number, most?: number): string;
+  /**
+   * Body weight off a smoothed line: to the gram from 30 g on, as most scales show it, to a tenth below; or in ounces.
+   * What a scale showed is told as it was noted, by {@link grams}.
+   */
+  bodyGrams(grams: number): string;
   /** "1.2 kg" from 1000 g on, else grams; or in ounces and pounds. */
   weight(grams: number): string;
   /** The name of the small unit of weight: "g" or "oz". */
@@ -114,6 +122,7 @@ export function figuresOf(manner: Manner): Figures {
     fixed: (value, decimals) => decimal(decimals, decimals).format(unsigned(value, decimals)),
     figure,
     grams,
+    bodyGrams: (g) => grams(g, g < WHOLE_GRAMS_FROM ? 1 : 0),
     weight: (g) => {
       if (ounces) return mass(g) < 16 ? grams(g) : `${number(mass(g) / 16, 2)} lb`;
       return Math.abs(g) < 1000 ? grams(g) : `${number(g / 1000, 2)} kg`;

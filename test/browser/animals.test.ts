@@ -123,6 +123,15 @@ describe.each([
     await page.getByRole('button', { name: 'Take back Nettle leaf, dried' }).waitFor();
   });
 
+  test('an address of an animal that is not there shows no other in its place', async () => {
+    await page.goto(`${bench.url}/#/animals/not-here/weight`);
+    await page.getByText(/^No animal is kept at this address\./).waitFor();
+    expect(await page.locator('.animal-page').count()).toBe(0);
+    await clean(page);
+    await page.goBack();
+    await page.getByRole('heading', { name: new RegExp(name), level: 2 }).waitFor();
+  });
+
   test('deleting asks once, and leaves the mix without the animal', async () => {
     await page.getByRole('button', { name: 'Delete', exact: true }).click();
     await page.getByText(`Delete ${name} for good?`).waitFor();
@@ -133,6 +142,8 @@ describe.each([
     await page.getByRole('button', { name: `Delete ${name}` }).click();
     await page.getByRole('link', { name: new RegExp(`^${name}`) }).waitFor({ state: 'detached' });
     await expect.poll(() => animalsOfMix()).toEqual(['demo-animal']);
+    // Once it is gone the page goes back to the others.
+    await page.waitForURL(/#\/animals$/);
     await page.reload();
     await page.getByRole('link', { name: /^Bramble/ }).waitFor();
     expect(await page.getByRole('link', { name: new RegExp(`^${name}`) }).count()).toBe(0);

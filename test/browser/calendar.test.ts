@@ -177,11 +177,26 @@ describe.each([
     await left.press('Enter');
     await page.getByText('Batch 1 runs out on 14 April; buy and freeze 18 foods by 14 March.').waitFor();
     await expect.poll(async () => (await kept()).batches[0]!.left).toEqual({ grams: 210, on: '2026-03-10' });
+    // The way back is that of the last press, also before the server has answered it.
+    let answer = () => {};
+    const held = new Promise<void>((go) => {
+      answer = go;
+    });
+    let sent = 0;
+    await page.route('**/api/batches/*', async (route) => {
+      sent += 1;
+      await held;
+      await route.continue();
+    });
     await page.getByRole('button', { name: 'All eaten' }).click();
     await page.getByText('Buy and freeze 18 foods today.').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText(/Batch 1 runs out on 14 April/).waitFor();
+    answer();
+    await expect.poll(() => sent).toBe(2);
+    await page.unroute('**/api/batches/*');
     await clean(page);
+    await expect.poll(async () => (await kept()).batches[0]!.left).toEqual({ grams: 210, on: '2026-03-10' });
   });
 
   test('backwards from the day on which it runs out, and from a day that is too soon', async () => {

@@ -9,6 +9,16 @@ import { LANGUAGES, PLAIN_MANNER } from '../../src/words/manner.ts';
 import { type Bench, DESKTOP, openBench, overflow, PHONE, wcagFindings } from './harness.ts';
 import { expectShown, goTo, SCREENS, settled } from './screens.ts';
 
+/** What stands behind a press, and is a page of its own to who opens it. */
+const ROOMS = [
+  ...['about', 'weight', 'food', 'left', 'trials', 'life', 'vet'].map(
+    (part) => `animals/demo-animal/${part}`,
+  ),
+  'animals/new',
+  'animals/sitter',
+  'household/card',
+];
+
 /** A desk of 1280 by 900 with its type at 200 %. */
 const ZOOMED = { width: DESKTOP.width / 2, height: DESKTOP.height / 2 };
 
@@ -31,7 +41,7 @@ describe.each(LANGUAGES)('in %s', (language) => {
     const { frame } = await wordsIn({ ...PLAIN_MANNER, language });
     await page.getByRole('link', { name: frame.places.foods.long, exact: true }).waitFor();
     expect(await page.locator('html').getAttribute('lang')).toMatch(new RegExp(`^${language}`));
-    for (const screen of SCREENS) {
+    for (const screen of [...SCREENS, ...ROOMS]) {
       await goTo(page, `/${screen}`);
       await expectShown(page, screen);
       await settled(page);

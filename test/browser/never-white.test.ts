@@ -161,6 +161,12 @@ describe('what the server answers', () => {
         ['batches', { id: 'bare-batch', name: 'Bare', startedAt: 'never' }],
         ['animals', { id: 'bare-animal', name: 'Bare' }],
         ['foods', { id: 'bare-food', name: 'Bare', kind: 'mix' }],
+        ['weighings', { id: 'bare-weighing', animalId: 'demo-animal', at: 'never' }],
+        ['feedings', { id: 'bare-feeding', animalId: 'demo-animal', on: 'yesterday', mix: 6 }],
+        ['trials', { id: 'bare-trial', animalId: 'demo-animal', food: 'millet' }],
+        ['notes', { id: 'bare-note', animalId: 'demo-animal' }],
+        ['photos', { id: 'demo-animal', jpeg: 'no picture' }],
+        ['keeper', { id: 'keeper', vet: 'Dr Bare', allergies: 'all' }],
       ] as const;
       const records = broken.map(([kind, body], i) => ({
         kind,
@@ -184,6 +190,9 @@ describe('what the server answers', () => {
       'cupboard/bare-lot',
       'weigh/bare-batch',
       'animals/bare-animal',
+      ...['', '/weight', '/food', '/left', '/trials', '/life', '/vet'].map((p) => `animals/demo-animal${p}`),
+      'animals/sitter',
+      'household/card',
       'foods/bare-food',
     ]) {
       await goTo(page, `/${screen}`);

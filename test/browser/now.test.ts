@@ -3,8 +3,8 @@
  * wait above the rest, and nothing where nothing is due. With NOW_PICTURES=<folder> every station leaves a picture.
  */
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { feedingId } from '../../src/care/model.ts';
 import { demoHousehold } from '../../src/household/demo.ts';
 import type { Animal, Household } from '../../src/household/model.ts';
@@ -256,6 +256,55 @@ describe.each([
     await page.getByRole('region', { name: 'Deine Tiere heute' }).getByText('Clover').waitFor();
     await clean(page, `german-${where}`);
     expect(bench.complaints.filter((c) => !c.startsWith('Failed to load resource'))).toEqual([]);
+  });
+});
+
+describe('from the first page on a phone, by presses counted', () => {
+  let page: Page;
+  let presses: number;
+
+  /** Taps by finger, the first page's own links included; nothing else counts or is done. */
+  async function press(what: Locator): Promise<void> {
+    await what.tap();
+    presses += 1;
+  }
+
+  beforeAll(async () => {
+    bench = await openBench({
+      house: {
+        ...house,
+        weighings: [{ id: 'w1', animalId: bramble.id, at: '2026-03-04T10:00:00.000Z', grams: 140 }],
+      },
+    });
+    page = await bench.page(PHONE, true);
+  });
+  afterAll(() => bench?.close());
+  beforeEach(async () => {
+    presses = 0;
+    await openOn(page);
+    await animals(page).waitFor();
+  });
+
+  test('an animal is weighed in three at most', async () => {
+    await press(animals(page).getByRole('link', { name: 'Weigh: Bramble' }));
+    await press(page.getByRole('button', { name: /^141 g/ }));
+    await expect
+      .poll(async () => (await kept()).weighings.map((w) => w.grams).sort((a, b) => a - b))
+      .toEqual([140, 141]);
+    expect(presses).toBeLessThanOrEqual(3);
+  });
+
+  test('two foods that were mostly left are noted in five at most', async () => {
+    await press(animals(page).getByRole('link', { name: 'Left over: Bramble' }));
+    const chips = page.getByRole('group', { name: 'These were mostly left' }).getByRole('button');
+    await chips.first().waitFor();
+    await press(chips.nth(0));
+    await press(chips.nth(1));
+    await press(page.getByRole('button', { name: 'Keep' }).last());
+    await expect
+      .poll(async () => (await kept()).feedings.flatMap((f) => f.left?.bowl?.mostly?.length ?? []))
+      .toEqual([2]);
+    expect(presses).toBeLessThanOrEqual(5);
   });
 });
 

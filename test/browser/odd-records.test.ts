@@ -10,7 +10,19 @@ import { type Bench, openBench } from './harness.ts';
 import { expectShown, failure, goTo, SCREENS, settled } from './screens.ts';
 
 /** Rooms of a screen that are opened beside it. */
-const ROOMS = ['cupboard/cold', 'cupboard/new', 'drying/dryer', 'mix/change', 'mix/why', 'household/changes'];
+const ROOMS = [
+  'cupboard/cold',
+  'cupboard/new',
+  'drying/dryer',
+  'mix/change',
+  'mix/why',
+  'animals/sitter',
+  'household/card',
+  'household/changes',
+];
+
+/** Parts of the page of one animal. */
+const OF_AN_ANIMAL = ['weight', 'food', 'left', 'trials', 'life', 'vet'];
 
 /** Where one record of a kind is shown by itself. */
 const DETAILS: Partial<Record<Kind, string>> = {
@@ -47,7 +59,10 @@ describe.each(HOUSES.map((house, i) => [i, house] as const))('household %d', (_,
     const details = Object.entries(DETAILS).flatMap(([kind, place]) =>
       house[kind as Kind].map(({ id }) => `${place}/${encodeURIComponent(id)}`),
     );
-    for (const address of [...SCREENS, ...ROOMS, ...details]) {
+    const ofAnimals = house.animals.flatMap(({ id }) =>
+      OF_AN_ANIMAL.map((part) => `animals/${encodeURIComponent(id)}/${part}`),
+    );
+    for (const address of [...SCREENS, ...ROOMS, ...details, ...ofAnimals]) {
       await goTo(page, `/${address}`);
       await expectShown(page, address);
       await settled(page);

@@ -15,5 +15,12 @@ export const SCREENS: readonly { readonly hash: string; readonly ready: string; 
   { hash: 'weigh', ready: '.weigh-card p[role=status]:not(:text("Working"))', demo: true },
   { hash: 'weigh/batch-499', ready: '[data-testid=record-state]' },
   { hash: 'animals', ready: '.animal-page h2', demo: true },
+  { hash: 'animals/animal-1/weight', ready: '.weight-part svg' },
+  { hash: 'animals/animal-1/food', ready: '.food-part > section:nth-child(2) > h3 + *' },
+  { hash: 'animals/animal-1/left', ready: '.leftovers h3' },
+  { hash: 'animals/animal-1/trials', ready: '.trials-part li' },
+  { hash: 'animals/animal-1/life', ready: '.life-part svg' },
+  { hash: 'animals/animal-1/vet', ready: '.vet-part svg' },
+  { hash: 'animals/sitter', ready: '.sitter-card', demo: true },
   { hash: 'household', ready: '#main h1', demo: true },
 ];

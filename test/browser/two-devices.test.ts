@@ -119,7 +119,7 @@ test('a lot barred on one stays barred, though the other saves a form that was o
   expect(await seller.inputValue()).toBe('Alder Mill');
   await saveLot(phone);
   await phone.getByText('Alder Mill').waitFor();
-  expect(await lotAt()).toMatchObject({ seller: 'Alder Mill', barred: { why: 'recalled' } });
+  await expect.poll(lotAt).toMatchObject({ seller: 'Alder Mill', barred: { why: 'recalled' } });
 });
 
 test('the same changed on both is shown side by side, and the keeper chooses', async () => {

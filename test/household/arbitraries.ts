@@ -29,7 +29,7 @@ const IDS = {
   mix: ['mix-1', 'mix-2', 'gone-mix'],
   lot: ['lot-1', 'lot-2', 'lot-3', 'lot-4', 'lot-5', 'gone-lot'],
   run: ['run-1', 'run-2', 'run-3', 'gone-run'],
-  batch: ['batch-1', 'batch-2', 'batch-3', 'batch-4'],
+  batch: ['batch-1', 'batch-2', 'batch-3', 'batch-4', 'gone-batch'],
 } as const;
 
 const ODD_TEXTS = [
@@ -388,6 +388,7 @@ const lot = (id: string): fc.Arbitrary<Kept<'lots'>> =>
     barred: maybe(kept({ why: reason, on: day })),
     driedIn: maybe(oneOf(IDS.run)),
     moisture: maybe(percent),
+    left: maybe(kept({ grams, on: day })),
   }) as fc.Arbitrary<Kept<'lots'>>;
 
 const offer = (id: string): fc.Arbitrary<Kept<'offers'>> =>
@@ -626,6 +627,7 @@ export const NAMED: Partial<Record<Kind, readonly string[]>> = {
   mixes: IDS.mix,
   lots: IDS.lot,
   dryingRuns: IDS.run,
+  batches: IDS.batch,
 };
 
 const some = <T>(of: (id: string) => fc.Arbitrary<T>, ids: readonly string[]) =>
@@ -642,7 +644,7 @@ export const household: fc.Arbitrary<Household> = fc.record({
   lots: some(lot, there(IDS.lot)),
   offers: some(offer, ['offer-1', 'offer-2', 'offer-3']),
   dryingRuns: some(run, there(IDS.run)),
-  batches: some(batch, IDS.batch),
+  batches: some(batch, there(IDS.batch)),
   kitchen: some(kitchen, ['kitchen']),
   weighings: some(weighing, ['weighing-1', 'weighing-2', 'weighing-3', 'weighing-4']),
   feedings: some(feeding, ['feeding-1', 'feeding-2', 'feeding-3']),

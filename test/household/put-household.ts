@@ -35,6 +35,17 @@ const PLAIN: Partial<Record<Kind, (id: string) => object>> = {
     gramsBefore: 1,
     checks: [],
   }),
+  batches: (id) => ({
+    id,
+    name: id,
+    problem: demo.mixes[0]?.problem,
+    shares: {},
+    order: [],
+    grams: 1,
+    pours: [],
+    animalIds: [],
+    startedAt: AT,
+  }),
 };
 
 /**

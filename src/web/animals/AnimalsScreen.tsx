@@ -27,8 +27,10 @@ export function AnimalsScreen({ shown, part }: { shown: string | undefined; part
   /** As it stood when its form was opened; the form stays, whatever becomes of it elsewhere. */
   const [editing, setEditing] = useState<Animal>();
   const chosen = house.animals.find((a) => a.id === shown);
-  // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone.
-  const animal = chosen ?? (shown === NEW || shown === SITTER ? undefined : house.animals.find(isHere));
+  // Where nobody was chosen there is room beside the list for the first; a phone shows the list alone. Never the first in
+  // place of one that is not there: what is then noted would be another animal's.
+  const animal = shown === undefined ? house.animals.find(isHere) : chosen;
+  const missing = shown !== undefined && shown !== NEW && shown !== SITTER && !chosen;
   const gone = house.animals.filter((a) => !isHere(a));
 
   const parts = useParts(house.animals.filter(isHere), { part: 100, always: (a) => a.id === animal?.id });
@@ -63,7 +65,7 @@ export function AnimalsScreen({ shown, part }: { shown: string | undefined; part
     }
     if (form) return form;
     if (shown === SITTER) return <SitterCard />;
-    if (!animal) return <p className="empty">{t.addFirst}</p>;
+    if (!animal) return <p className="empty">{missing ? t.missing : t.addFirst}</p>;
     return (
       <AnimalPage
         key={animal.id}
@@ -78,10 +80,7 @@ export function AnimalsScreen({ shown, part }: { shown: string | undefined; part
   }
 
   return (
-    <main
-      id="main"
-      className={`foods-screen animals-screen ${chosen || form || shown === NEW || shown === SITTER ? 'has-detail' : ''}`}
-    >
+    <main id="main" className={`foods-screen animals-screen ${shown !== undefined ? 'has-detail' : ''}`}>
       <section className="finder" aria-label={t.title}>
         <div className="list-head">
           <h1>{t.title}</h1>

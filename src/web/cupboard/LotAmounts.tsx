@@ -14,6 +14,8 @@ export function LotAmounts() {
   const [done, setDone] = useState('');
   if (!mix || house.lots.length === 0) return null;
   const changes = cupboardChanges(house, mix, today());
+  // No pack of its foods is kept, nor is anything said of them.
+  if (changes.length === 0 && mix.problem.foods.every((f) => f.on_hand_grams === undefined)) return null;
   return (
     <section className="lot-amounts">
       <h2 tabIndex={-1}>{t.title(mix.name)}</h2>

@@ -219,19 +219,20 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
                 : stateWords(view.state)}
             {made && <small>{t.rangesKept(within, windows.length)}</small>}
           </span>
-          <Button
-            className="quiet-button sheet-toggle"
-            aria-expanded={sheet}
-            onPress={() => setSheet(!sheet)}
-          >
-            {sheet ? words().common.close : t.nutrients}
-          </Button>
+          {/* The one that comes and goes is not at the edge: it would push the other from under the thumb. */}
           <Button
             className="button strip-fit"
             isDisabled={problem.foods.length === 0}
             onPress={() => void makeFit(view, mix)}
           >
             {t.makeFit}
+          </Button>
+          <Button
+            className="quiet-button sheet-toggle"
+            aria-expanded={sheet}
+            onPress={() => setSheet(!sheet)}
+          >
+            {sheet ? words().common.close : t.nutrients}
           </Button>
         </div>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}

@@ -21,7 +21,7 @@ interface Props {
 }
 
 export function AnimalLine({ due, day, notToday, onFeed }: Props) {
-  const { animal, weighed, weigh, left, trials } = due;
+  const { animal, weighed, inDoubt, weigh, left, trials } = due;
   const t = words().today;
   const done = weighed && dayAt(weighed.at) === day ? weighed : undefined;
   const key = `weigh ${animal.id}`;
@@ -33,7 +33,7 @@ export function AnimalLine({ due, day, notToday, onFeed }: Props) {
       href={linkTo('animals', animal.id, part)}
       aria-label={t.ofOne(label, animal.name)}
     >
-      {isDone && <span aria-hidden="true">✓&nbsp;</span>}
+      {isDone && <span aria-hidden="true">{'✓\u00a0'}</span>}
       {label}
     </a>
   );
@@ -45,10 +45,14 @@ export function AnimalLine({ due, day, notToday, onFeed }: Props) {
         </a>
         <Feed due={due} onFeed={onFeed} />
         {way(
-          done ? t.care.weighed(done.grams) : t.care.weigh,
+          weighed && inDoubt
+            ? t.care.inDoubt(weighed.grams)
+            : done
+              ? t.care.weighed(done.grams)
+              : t.care.weigh,
           'weight',
-          asks && weigh.is === 'due',
-          done !== undefined,
+          inDoubt === true || (asks && weigh.is === 'due'),
+          done !== undefined && !inDoubt,
         )}
         {way(left === 'done' ? t.care.leftDone : t.care.left, 'left', left === 'due', left === 'done')}
       </div>
@@ -57,7 +61,6 @@ export function AnimalLine({ due, day, notToday, onFeed }: Props) {
           {trialWords(one, day)} <a href={linkTo('animals', animal.id, 'trials')}>{t.care.toTrial}</a>
         </p>
       ))}
-      {left === 'due' && <p>{t.care.lookLeft}</p>}
       {asks && (
         <p className="today-asks">
           <span>{weighWords(due, day)}</span>

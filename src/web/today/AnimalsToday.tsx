@@ -21,6 +21,7 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
   if (animals.length === 0) return null;
   const t = words().today.care;
   const open = animals.filter((a) => a.feed === 'due' || a.feed === 'offer');
+  const left = animals.flatMap((a) => (a.left === 'due' ? [a.animal.name] : []));
   const due = animals.some((a) => isDue(a, notToday.isOff));
 
   function feed(fed: readonly AnimalDue[]) {
@@ -33,6 +34,7 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
     <section className="today-animals" aria-label={t.title}>
       <h2 tabIndex={-1}>{t.title}</h2>
       {!due && <p className="hint">{t.nothing}</p>}
+      {left.length > 0 && <p>{t.lookLeft(left)}</p>}
       <ul>
         {parts.shown.map((one) => (
           <AnimalLine
@@ -67,11 +69,15 @@ export function AnimalsToday({ care, day }: { care: AskDue; day: Day }) {
 }
 
 /** What is put off, and what is only offered, is not due. */
-function isDue({ animal, feed, weigh, left, trials }: AnimalDue, isOff: (key: string) => boolean): boolean {
+function isDue(
+  { animal, feed, inDoubt, weigh, left, trials }: AnimalDue,
+  isOff: (key: string) => boolean,
+): boolean {
   return (
     feed === 'due' ||
     feed === 'stop' ||
     left === 'due' ||
+    inDoubt === true ||
     trials.length > 0 ||
     (weigh.is === 'due' && !isOff(`weigh ${animal.id}`))
   );

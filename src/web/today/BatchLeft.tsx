@@ -17,12 +17,14 @@ export function BatchLeft({ present, day }: { present: PresentBatch | undefined;
   if (!present && !said) return null;
   const t = words().today.left;
 
+  // Said at once, as it is seen at once: until it is kept, the way back would otherwise be that of the press before.
   async function keep(before: Batch, next: Batch, words: string) {
+    const now = { words, before, after: next };
+    setSaid(now);
     try {
       await save.mutateAsync(next, before);
-      setSaid({ words, before, after: next });
     } catch {
-      setSaid(undefined); // `save.error` says why
+      setSaid((s) => (s === now ? undefined : s)); // `save.error` says why
     }
   }
 

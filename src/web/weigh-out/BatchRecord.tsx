@@ -6,6 +6,7 @@ import { Button } from 'react-aria-components';
 import { HANDS_SOURCES } from '../../care/figures/hands-sources.ts';
 import { sourceWords } from '../../foods/source-words.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
+import { upsetInBatch } from '../../household/reckon/care/food-standing.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import { stopOf } from '../../household/reckon/cupboard/stops.ts';
 import { contentWords } from '../../kitchen/batch/batch.ts';
@@ -30,9 +31,18 @@ import './record.css';
 export function BatchRecord({ batch }: { batch: Batch }) {
   const { house } = useMixDraft();
   const kept = useMemo(() => contentsOfBatch(house, batch), [house, batch]);
+  // Nobody is told how much of it to feed to an animal that does not do well on it.
+  const [eaters, notFor] = useMemo(() => {
+    const upset = upsetInBatch(house, batch).filter((u) => u.own);
+    const t = words().trials.batch;
+    return [
+      house.animals.filter((a) => upset.every((u) => u.animal.id !== a.id)),
+      upset.map((u) => t.notFor(u.name, u.animal.name)),
+    ];
+  }, [house, batch]);
   const { data: answer, error } = useQuery({
-    queryKey: ['papers', batch, kept, house.animals],
-    queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),
+    queryKey: ['papers', batch, kept, eaters],
+    queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, eaters),
     staleTime: Number.POSITIVE_INFINITY,
   });
   const fault = error?.message ?? (answer && !answer.ok ? answer.message : undefined);
@@ -47,7 +57,13 @@ export function BatchRecord({ batch }: { batch: Batch }) {
       <UpsetWarning batch={batch} />
       {fault && <p role="alert">{fault}</p>}
       {!answer && !fault && <p role="status">{words().batch.working}</p>}
-      {answer?.ok && <Papers batch={batch} {...answer.value} />}
+      {answer?.ok && (
+        <Papers
+          batch={batch}
+          record={answer.value.record}
+          label={{ ...answer.value.label, feeding: [...notFor, ...answer.value.label.feeding] }}
+        />
+      )}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import './upset-warning.css';
 
 export function UpsetWarning({ batch }: { batch: Batch }) {
   const t = words().trials.batch;
@@ -14,7 +15,7 @@ export function UpsetWarning({ batch }: { batch: Batch }) {
   const upset = upsetInBatch(house, batch);
   if (upset.length === 0) return null;
   return (
-    <section className="banner" role="alert" aria-label={t.heading}>
+    <section className="upset-warning" role="alert" aria-label={t.heading}>
       <strong>{t.heading}</strong>
       {upset.map(({ food, name, animal, trial, own }) => (
         <p key={`${food} ${trial}`}>

@@ -8,6 +8,8 @@ export const animals = (f: Figures): Animals => ({
   new: 'Neues Tier',
   none: 'Noch kein Tier eingetragen.',
   addFirst: 'Trage ein Tier ein: was es braucht und was es verweigert.',
+  missing:
+    'Unter dieser Adresse ist kein Tier eingetragen. Vielleicht wurde es gelöscht, oder es ist noch nicht auf diesem Gerät angekommen.',
   invented: 'erfunden',
   thisOne: 'Dieses Tier',
   partsOf: (name) => `Teile der Seite von ${name}`,

@@ -99,6 +99,7 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     look: 'Schau, ob das Tier frisst, trinkt und sich bewegt wie sonst, sieh dir Zähne, Bauch und Kot an, und erzähl das in der Tierarztpraxis.',
     gain: 'Eine Zunahme kann auch einen Verlust an Muskeln verdecken, oder Wasser oder Nachwuchs sein. Taste den Rücken entlang und frag in der Tierarztpraxis.',
     noDiagnosis: 'Das sagt, dass sich das Gewicht geändert hat, nicht warum.',
+    foundToo: 'Auch auf andere Weise gefunden:',
     moreCertain: 'Wie oft so eine Warnung falsch ist',
     oneIn: (animals) =>
       `Bei etwa einem von ${f.number(animals, 0)} Tieren kommt diese Warnung in einem Jahr ohne Grund.`,
@@ -140,7 +141,7 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     at: (day, grams) => `${day}: ${f.grams(grams, 1)}.`,
     week: (day, low, high) => `Woche ab ${day}: ${f.grams(low, 1)} bis ${f.grams(high, 1)}.`,
     trend: (grams, low, high) =>
-      `Verlauf ${f.grams(grams, 1)} (${f.number(f.mass(low), 1)} bis ${f.grams(high, 1)}).`,
+      `Verlauf ${f.bodyGrams(grams)} (${f.bodyGrams(low)} bis ${f.bodyGrams(high)}).`,
     unlikely: 'Wirkt unwahrscheinlich, zählt nicht.',
     said: (from, to, first, last, n) =>
       `Gewichte vom ${from} bis ${to}: ${f.count(n, { one: 'Wiegung', other: 'Wiegungen' })}, Verlauf von ${f.grams(first, 0)} zu ${f.grams(last, 0)}.`,
@@ -155,6 +156,7 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     table: 'Dasselbe als Tabelle',
     columns: { day: 'Tag', week: 'Woche ab', weighed: 'Gewogen', trend: 'Verlauf', between: 'Zwischen' },
     weighedRange: (low, high) => `${f.number(f.mass(low), 1)} bis ${f.grams(high, 1)}`,
+    trendRange: (low: number, high: number) => `${f.bodyGrams(low)} bis ${f.bodyGrams(high)}`,
   },
   list: {
     title: 'Frühere Wiegungen',

@@ -36,7 +36,7 @@ export const dailyFood = (f: Figures): DailyFood => {
     },
     notes: {
       equation: (weight, low, high) =>
-        `Bei ${grams(weight)} Körpergewicht. ${span(low, high)} davon sind Trockenmasse.`,
+        `Bei ${f.bodyGrams(weight)} Körpergewicht. ${span(low, high)} davon sind Trockenmasse.`,
       estimate:
         'Für diese Tierart gibt es keinen Wert: Er ist von Goldhamstern, Ratten und Mäusen nach dem Körpergewicht übertragen. Eine Schätzung, und deshalb weit.',
       intake: (dry) => `Im Mittel ${grams(dry)} Trockenmasse am Tag.`,

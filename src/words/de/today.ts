@@ -72,6 +72,7 @@ export const today = (f: Figures): Today => ({
     sayAmount: 'Sagen, was es bekommt',
     doNotFeed: 'Nicht füttern: warum?',
     weigh: 'Wiegen',
+    inDoubt: (grams) => `${f.grams(grams, 1)}: Stimmt das?`,
     weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
     left: 'Reste',
     leftDone: 'Reste: notiert',
@@ -87,7 +88,7 @@ export const today = (f: Figures): Today => ({
       change: (days) => `Alle ${f.number(days)} Tage, solange das Futter umgestellt wird.`,
       old: (days) => `Alle ${f.number(days)} Tage, weil es alt ist.`,
     },
-    lookLeft: 'Sieh nach, was von letzter Nacht übrig ist.',
+    lookLeft: (names: readonly string[]) => `Sieh nach, was von letzter Nacht übrig ist: ${f.list(names)}.`,
     offer: (food) => `Biete heute an: ${food}.`,
     offerGrams: (grams, food) => `Biete heute an: ${f.grams(grams, 1)} ${food}.`,
     offerBeside: (food, known) => `Biete heute an: ${food}, daneben ${known}.`,
@@ -100,10 +101,10 @@ export const today = (f: Figures): Today => ({
   },
   weight: {
     lost: (name, percent, since, from, to) =>
-      `${name} hat seit dem ${since} ${f.percent(percent, 0)} abgenommen: von ${f.grams(from, 1)} auf ${f.grams(to, 1)}.`,
+      `${name} hat seit dem ${since} ${f.percent(percent, 0)} abgenommen: von ${f.bodyGrams(from)} auf ${f.bodyGrams(to)}.`,
     gained: (name, percent, since, from, to) =>
-      `${name} hat seit dem ${since} ${f.percent(percent, 0)} zugenommen: von ${f.grams(from, 1)} auf ${f.grams(to, 1)}.`,
-    behind: (name, grams) => `${name} wächst langsamer, als zu erwarten ist: jetzt ${f.grams(grams, 1)}.`,
+      `${name} hat seit dem ${since} ${f.percent(percent, 0)} zugenommen: von ${f.bodyGrams(from)} auf ${f.bodyGrams(to)}.`,
+    behind: (name, grams) => `${name} wächst langsamer, als zu erwarten ist: jetzt ${f.bodyGrams(grams)}.`,
     vet: {
       today: 'Geh heute noch zum Tierarzt.',
       days: 'Geh in den nächsten Tagen zum Tierarzt.',

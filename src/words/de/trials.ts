@@ -203,6 +203,7 @@ export const trials = (f: Figures): Trials => ({
   },
   batch: {
     heading: 'Nicht füttern',
+    notFor: (food, animal) => `Nicht für ${animal}: enthält ${food}, von ${animal} nicht vertragen.`,
     own: (food, animal) =>
       `Enthält ${food}. ${animal} hat das in <trial>einem Versuch</trial> nicht vertragen: ${animal} nicht damit füttern. Hält es an, geh in die Tierarztpraxis.`,
     other: (food, animal) =>

@@ -1,6 +1,9 @@
 import type { VetPage } from '../en/vet-page.ts';
 import type { Figures } from '../figures.ts';
 
+const between = (f: Figures, low: number, high: number) =>
+  f.number(low, 1) === f.number(high, 1) ? f.grams(high, 1) : `${f.number(low, 1)} bis ${f.grams(high, 1)}`;
+
 export const vetPage = (f: Figures): VetPage => ({
   title: 'Für die Tierarztpraxis',
   help: 'Eine Seite zum Mitnehmen, auf A4 oder Letter. Sie zeigt, was du notiert hast, und sagt, was nicht bekannt ist.',
@@ -35,10 +38,10 @@ export const vetPage = (f: Figures): VetPage => ({
       `An ${f.number(days)} der letzten ${f.number(of)} Tage als gefüttert abgehakt: im Mittel ${f.grams(mix, 1)} Mischung und ${f.grams(beside, 1)} daneben am Tag.`,
     notTicked: 'Was es wirklich bekam, wurde in den letzten 30 Tagen nicht abgehakt.',
     eaten: (low, high, offered, days) =>
-      `Gefressen, nach Resten aus ${f.count(days, { one: 'Nacht', other: 'Nächten' })}: ${f.number(low, 1)} bis ${f.grams(high, 1)} von ${f.grams(offered, 1)} angebotenem Futter pro Nacht.`,
+      `Gefressen, nach Resten aus ${f.count(days, { one: 'Nacht', other: 'Nächten' })}: ${between(f, low, high)} von ${f.grams(offered, 1)} angebotenem Futter pro Nacht.`,
     changing: (day, of) => `Das Futter wird umgestellt: Tag ${f.number(day)} von ${f.number(of)}.`,
     taken: (low, high, offered, days) =>
-      `Genommen, nach Resten aus ${f.count(days, { one: 'Nacht', other: 'Nächten' })}: ${f.number(low, 1)} bis ${f.grams(high, 1)} von ${f.grams(offered, 1)} angebotenem Futter pro Nacht. Nicht alle Verstecke wurden durchsucht: Etwas davon kann noch dort liegen.`,
+      `Genommen, nach Resten aus ${f.count(days, { one: 'Nacht', other: 'Nächten' })}: ${between(f, low, high)} von ${f.grams(offered, 1)} angebotenem Futter pro Nacht. Nicht alle Verstecke wurden durchsucht: Etwas davon kann noch dort liegen.`,
     eatenUnknown:
       'Was es davon frisst, ist nicht bekannt: In den letzten 30 Tagen wurden keine Reste notiert.',
     foods: 'Zutaten der Mischung, nach Gewicht',
@@ -49,7 +52,7 @@ export const vetPage = (f: Figures): VetPage => ({
     per100: 'je 100 g, wie gefüttert, Mischung und Pellets zusammen',
     nutrient: 'Inhalt',
     offered: 'Angeboten',
-    dry: 'In der Trockenmasse',
+    dry: 'In der Trocken­masse',
     eaten: 'Gefressen',
     taken: 'Genommen',
     known: 'Bekannt von',
@@ -75,15 +78,15 @@ export const vetPage = (f: Figures): VetPage => ({
     highest: 'Höchstes',
     on: (grams, day) => `${f.grams(grams, 1)}, ${day}`,
     change: (grams, percent) =>
-      `${f.grams(grams, 1)} (seitdem ${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)})`,
+      `${f.bodyGrams(grams)} (seitdem ${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)})`,
     usual: 'Gesund, nach eigener Angabe',
     grown: 'Erwachsene dieser Art',
     span: (low, high, source) => `${f.number(low)} bis ${f.grams(high)} (${source})`,
     lost: (percent, since, from, to) =>
-      `Seit ${since} ${f.percent(percent, 0)} abgenommen: von ${f.grams(from, 1)} auf ${f.grams(to, 1)}.`,
+      `Seit ${since} ${f.percent(percent, 0)} abgenommen: von ${f.bodyGrams(from)} auf ${f.bodyGrams(to)}.`,
     gained: (percent, since, from, to) =>
-      `Seit ${since} ${f.percent(percent, 0)} zugenommen: von ${f.grams(from, 1)} auf ${f.grams(to, 1)}.`,
-    behind: (to) => `Wächst langsamer, als für die Art veröffentlicht ist: jetzt ${f.grams(to, 1)}.`,
+      `Seit ${since} ${f.percent(percent, 0)} zugenommen: von ${f.bodyGrams(from)} auf ${f.bodyGrams(to)}.`,
+    behind: (to) => `Wächst langsamer, als für die Art veröffentlicht ist: jetzt ${f.bodyGrams(to)}.`,
     picture: (n, lowest, highest) =>
       `Bild von ${f.count(n, { one: 'Wiegung', other: 'Wiegungen' })}, von ${f.grams(lowest, 1)} bis ${f.grams(highest, 1)}`,
     key: 'Punkte: Wiegungen. Linie: geglättet. Gestrichelte senkrechte Linien: eine neue Charge oder neues Futter.',

@@ -8,6 +8,8 @@ export const animals = (f: Figures) => ({
   new: 'New animal',
   none: 'No animal is kept yet.',
   addFirst: 'Add an animal to say what it needs and what it refuses.',
+  missing:
+    'No animal is kept at this address. It may have been deleted, or it has not reached this device yet.',
   invented: 'invented',
   thisOne: 'This animal',
   partsOf: (name: string) => `Parts of the page of ${name}`,

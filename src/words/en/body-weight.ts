@@ -109,6 +109,7 @@ export const bodyWeight = (f: Figures) => ({
     look: 'Look whether it eats, drinks and moves as usual, at its teeth, its belly and its droppings, and tell the vet what you saw.',
     gain: 'A gain can also hide a loss of muscle, or be water or young. Feel along the back, and ask the vet.',
     noDiagnosis: 'This says that the weight changed, not why.',
+    foundToo: 'Found in another way too:',
     moreCertain: 'How often such a warning is wrong',
     oneIn: (animals: number) =>
       `In about one animal in ${f.number(animals, 0)} a year this warning comes without cause.`,
@@ -151,7 +152,7 @@ export const bodyWeight = (f: Figures) => ({
     week: (day: string, low: number, high: number) =>
       `Week from ${day}: ${f.grams(low, 1)} to ${f.grams(high, 1)}.`,
     trend: (grams: number, low: number, high: number) =>
-      `Trend ${f.grams(grams, 1)} (${f.number(f.mass(low), 1)} to ${f.grams(high, 1)}).`,
+      `Trend ${f.bodyGrams(grams)} (${f.bodyGrams(low)} to ${f.bodyGrams(high)}).`,
     unlikely: 'Looks unlikely, counts for nothing.',
     said: (from: string, to: string, first: number, last: number, n: number) =>
       `Weights from ${from} to ${to}: ${f.count(n, { one: 'weighing', other: 'weighings' })}, trend from ${f.grams(first, 0)} to ${f.grams(last, 0)}.`,
@@ -166,6 +167,7 @@ export const bodyWeight = (f: Figures) => ({
     table: 'The same as a table',
     columns: { day: 'Day', week: 'Week from', weighed: 'Weighed', trend: 'Trend', between: 'Between' },
     weighedRange: (low: number, high: number) => `${f.number(f.mass(low), 1)} to ${f.grams(high, 1)}`,
+    trendRange: (low: number, high: number) => `${f.bodyGrams(low)} to ${f.bodyGrams(high)}`,
   },
   list: {
     title: 'Earlier weighings',

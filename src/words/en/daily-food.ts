@@ -36,7 +36,7 @@ export const dailyFood = (f: Figures) => {
     },
     notes: {
       equation: (weight: number, low: number, high: number) =>
-        `For ${grams(weight)} of body weight. ${span(low, high)} of it is dry matter.`,
+        `For ${f.bodyGrams(weight)} of body weight. ${span(low, high)} of it is dry matter.`,
       estimate:
         'There is no figure for this kind: it is carried over from golden hamsters, rats and mice by body weight. An estimate, and wide because of that.',
       intake: (dry: number) => `${grams(dry)} of dry matter a day, on average.`,

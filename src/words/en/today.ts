@@ -77,6 +77,7 @@ export const today = (f: Figures) => ({
     sayAmount: 'Say what it is fed',
     doNotFeed: 'Do not feed: see why',
     weigh: 'Weigh',
+    inDoubt: (grams: number) => `${f.grams(grams, 1)}: is that right?`,
     weighed: (grams: number) => `Weighed: ${f.grams(grams, 1)}`,
     left: 'Left over',
     leftDone: 'Left over: noted',
@@ -92,7 +93,7 @@ export const today = (f: Figures) => ({
       change: (days: number) => `Every ${f.number(days)} days while its food changes.`,
       old: (days: number) => `Every ${f.number(days)} days, since it is old.`,
     },
-    lookLeft: 'Look for what it left last night.',
+    lookLeft: (names: readonly string[]) => `Look for what was left last night: ${f.list(names)}.`,
     offer: (food: string) => `Offer ${food} today.`,
     offerGrams: (grams: number, food: string) => `Offer ${f.grams(grams, 1)} of ${food} today.`,
     offerBeside: (food: string, known: string) => `Offer ${food} today, beside ${known}.`,
@@ -105,11 +106,11 @@ export const today = (f: Figures) => ({
   },
   weight: {
     lost: (name: string, percent: number, since: string, from: number, to: number) =>
-      `${name} has lost ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
+      `${name} has lost ${f.percent(percent, 0)} since ${since}: from ${f.bodyGrams(from)} to ${f.bodyGrams(to)}.`,
     gained: (name: string, percent: number, since: string, from: number, to: number) =>
-      `${name} has gained ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
+      `${name} has gained ${f.percent(percent, 0)} since ${since}: from ${f.bodyGrams(from)} to ${f.bodyGrams(to)}.`,
     behind: (name: string, grams: number) =>
-      `${name} grows more slowly than it should: ${f.grams(grams, 1)} now.`,
+      `${name} grows more slowly than it should: ${f.bodyGrams(grams)} now.`,
     vet: {
       today: 'See a vet today.',
       days: 'See a vet within days.',

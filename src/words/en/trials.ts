@@ -202,6 +202,8 @@ export const trials = (f: Figures) => ({
   },
   batch: {
     heading: 'Do not feed this',
+    notFor: (food: string, animal: string) =>
+      `Not for ${animal}: it holds ${food}, on which ${animal} did not do well.`,
     own: (food: string, animal: string) =>
       `It holds ${food}, on which ${animal} did not do well in <trial>a trial</trial>. Do not feed it to ${animal}. See a vet if it goes on.`,
     other: (food: string, animal: string) =>

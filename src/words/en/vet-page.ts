@@ -1,6 +1,9 @@
 /** The page for the vet: one printed page of one animal. */
 import type { Figures } from '../figures.ts';
 
+const between = (f: Figures, low: number, high: number) =>
+  f.number(low, 1) === f.number(high, 1) ? f.grams(high, 1) : `${f.number(low, 1)} to ${f.grams(high, 1)}`;
+
 export const vetPage = (f: Figures) => ({
   title: 'For the vet',
   help: 'One page to take along, on A4 or Letter. It has what you noted, and says what is not known.',
@@ -35,10 +38,10 @@ export const vetPage = (f: Figures) => ({
       `Ticked off as fed on ${f.number(days)} of the last ${f.number(of)} days: ${f.grams(mix, 1)} of mix and ${f.grams(beside, 1)} beside it a day, on average.`,
     notTicked: 'What it was really fed was not ticked off in the last 30 days.',
     eaten: (low: number, high: number, offered: number, days: number) =>
-      `Eaten, by left-overs of ${f.count(days, { one: 'night', other: 'nights' })}: ${f.number(low, 1)} to ${f.grams(high, 1)} of ${f.grams(offered, 1)} offered a night.`,
+      `Eaten, by left-overs of ${f.count(days, { one: 'night', other: 'nights' })}: ${between(f, low, high)} of ${f.grams(offered, 1)} offered a night.`,
     changing: (day: number, of: number) => `Its food is changing: day ${f.number(day)} of ${f.number(of)}.`,
     taken: (low: number, high: number, offered: number, days: number) =>
-      `Taken, by left-overs of ${f.count(days, { one: 'night', other: 'nights' })}: ${f.number(low, 1)} to ${f.grams(high, 1)} of ${f.grams(offered, 1)} offered a night. Not all hoards were looked for: some of it may lie hidden, not eaten.`,
+      `Taken, by left-overs of ${f.count(days, { one: 'night', other: 'nights' })}: ${between(f, low, high)} of ${f.grams(offered, 1)} offered a night. Not all hoards were looked for: some of it may lie hidden, not eaten.`,
     eatenUnknown: 'What it eats of that is not known: no left-overs were noted in the last 30 days.',
     foods: 'Foods of the mix, by weight',
     share: (food: string, percent: number) => `${food} ${f.percent(percent, 1)}`,
@@ -74,15 +77,15 @@ export const vetPage = (f: Figures) => ({
     highest: 'Highest',
     on: (grams: number, day: string) => `${f.grams(grams, 1)}, ${day}`,
     change: (grams: number, percent: number) =>
-      `${f.grams(grams, 1)} (${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)} since)`,
+      `${f.bodyGrams(grams)} (${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)} since)`,
     usual: 'In health, as the keeper says',
     grown: 'Grown ones of its kind',
     span: (low: number, high: number, source: string) => `${f.number(low)} to ${f.grams(high)} (${source})`,
     lost: (percent: number, since: string, from: number, to: number) =>
-      `Lost ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
+      `Lost ${f.percent(percent, 0)} since ${since}: from ${f.bodyGrams(from)} to ${f.bodyGrams(to)}.`,
     gained: (percent: number, since: string, from: number, to: number) =>
-      `Gained ${f.percent(percent, 0)} since ${since}: from ${f.grams(from, 1)} to ${f.grams(to, 1)}.`,
-    behind: (to: number) => `Grows more slowly than published for its kind: ${f.grams(to, 1)} now.`,
+      `Gained ${f.percent(percent, 0)} since ${since}: from ${f.bodyGrams(from)} to ${f.bodyGrams(to)}.`,
+    behind: (to: number) => `Grows more slowly than published for its kind: ${f.bodyGrams(to)} now.`,
     picture: (n: number, lowest: number, highest: number) =>
       `Picture of ${f.count(n, { one: 'weighing', other: 'weighings' })}, from ${f.grams(lowest, 1)} to ${f.grams(highest, 1)}`,
     key: 'Dots: weighings. Line: smoothed. Broken upright lines: a new batch or food.',

@@ -8,6 +8,8 @@ export const animals = (f: Figures): Animals => ({
   new: 'Nieuw dier',
   none: 'Er staat nog geen dier in.',
   addFirst: 'Voeg een dier toe: wat het nodig heeft en wat het weigert.',
+  missing:
+    'Op dit adres staat geen dier. Misschien is het verwijderd, of het is nog niet op dit apparaat aangekomen.',
   invented: 'verzonnen',
   thisOne: 'Dit dier',
   partsOf: (name) => `Delen van de pagina van ${name}`,

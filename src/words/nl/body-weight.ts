@@ -99,6 +99,7 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     look: 'Kijk of het dier eet, drinkt en beweegt zoals anders, kijk naar tanden, buik en keutels, en vertel dat aan de dierenarts.',
     gain: 'Aankomen kan ook verlies van spieren verbergen, of vocht of jongen zijn. Voel langs de rug en vraag het de dierenarts.',
     noDiagnosis: 'Dit zegt dat het gewicht veranderd is, niet waarom.',
+    foundToo: 'Ook op een andere manier gevonden:',
     moreCertain: 'Hoe vaak zo’n waarschuwing niet klopt',
     oneIn: (animals) =>
       `Bij ongeveer één op de ${f.number(animals, 0)} dieren komt deze waarschuwing in een jaar zonder reden.`,
@@ -140,7 +141,7 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     at: (day, grams) => `${day}: ${f.grams(grams, 1)}.`,
     week: (day, low, high) => `Week vanaf ${day}: ${f.grams(low, 1)} tot ${f.grams(high, 1)}.`,
     trend: (grams, low, high) =>
-      `Verloop ${f.grams(grams, 1)} (${f.number(f.mass(low), 1)} tot ${f.grams(high, 1)}).`,
+      `Verloop ${f.bodyGrams(grams)} (${f.bodyGrams(low)} tot ${f.bodyGrams(high)}).`,
     unlikely: 'Lijkt onwaarschijnlijk, telt niet mee.',
     said: (from, to, first, last, n) =>
       `Gewichten van ${from} tot ${to}: ${f.count(n, { one: 'weging', other: 'wegingen' })}, verloop van ${f.grams(first, 0)} naar ${f.grams(last, 0)}.`,
@@ -155,6 +156,7 @@ export const bodyWeight = (f: Figures): BodyWeight => ({
     table: 'Hetzelfde als tabel',
     columns: { day: 'Dag', week: 'Week vanaf', weighed: 'Gewogen', trend: 'Verloop', between: 'Tussen' },
     weighedRange: (low, high) => `${f.number(f.mass(low), 1)} tot ${f.grams(high, 1)}`,
+    trendRange: (low: number, high: number) => `${f.bodyGrams(low)} tot ${f.bodyGrams(high)}`,
   },
   list: {
     title: 'Eerdere wegingen',

@@ -36,7 +36,7 @@ export const dailyFood = (f: Figures): DailyFood => {
     },
     notes: {
       equation: (weight, low, high) =>
-        `Bij ${grams(weight)} lichaamsgewicht. ${span(low, high)} daarvan is droge stof.`,
+        `Bij ${f.bodyGrams(weight)} lichaamsgewicht. ${span(low, high)} daarvan is droge stof.`,
       estimate:
         'Voor deze soort is er geen getal: het is overgenomen van goudhamsters, ratten en muizen naar lichaamsgewicht. Een schatting, en daarom ruim.',
       intake: (dry) => `Gemiddeld ${grams(dry)} droge stof per dag.`,

@@ -74,6 +74,7 @@ export const today = (f: Figures): Today => ({
     sayAmount: 'Zeggen wat het krijgt',
     doNotFeed: 'Niet voeren: zie waarom',
     weigh: 'Wegen',
+    inDoubt: (grams) => `${f.grams(grams, 1)}: klopt dat?`,
     weighed: (grams) => `Gewogen: ${f.grams(grams, 1)}`,
     left: 'Resten',
     leftDone: 'Resten: genoteerd',
@@ -89,7 +90,7 @@ export const today = (f: Figures): Today => ({
       change: (days) => `Om de ${f.number(days)} dagen zolang het voer verandert.`,
       old: (days) => `Om de ${f.number(days)} dagen, omdat het oud is.`,
     },
-    lookLeft: 'Kijk wat er van vannacht over is.',
+    lookLeft: (names: readonly string[]) => `Kijk wat er van vannacht over is: ${f.list(names)}.`,
     offer: (food) => `Geef vandaag ${food}.`,
     offerGrams: (grams, food) => `Geef vandaag ${f.grams(grams, 1)} ${food}.`,
     offerBeside: (food, known) => `Geef vandaag ${food}, naast ${known}.`,
@@ -101,10 +102,10 @@ export const today = (f: Figures): Today => ({
   },
   weight: {
     lost: (name, percent, since, from, to) =>
-      `${name} is sinds ${since} ${f.percent(percent, 0)} afgevallen: van ${f.grams(from, 1)} naar ${f.grams(to, 1)}.`,
+      `${name} is sinds ${since} ${f.percent(percent, 0)} afgevallen: van ${f.bodyGrams(from)} naar ${f.bodyGrams(to)}.`,
     gained: (name, percent, since, from, to) =>
-      `${name} is sinds ${since} ${f.percent(percent, 0)} aangekomen: van ${f.grams(from, 1)} naar ${f.grams(to, 1)}.`,
-    behind: (name, grams) => `${name} groeit langzamer dan te verwachten is: nu ${f.grams(grams, 1)}.`,
+      `${name} is sinds ${since} ${f.percent(percent, 0)} aangekomen: van ${f.bodyGrams(from)} naar ${f.bodyGrams(to)}.`,
+    behind: (name, grams) => `${name} groeit langzamer dan te verwachten is: nu ${f.bodyGrams(grams)}.`,
     vet: {
       today: 'Ga vandaag nog naar een dierenarts.',
       days: 'Ga binnen een paar dagen naar een dierenarts.',

@@ -201,6 +201,7 @@ export const trials = (f: Figures): Trials => ({
   },
   batch: {
     heading: 'Niet voeren',
+    notFor: (food, animal) => `Niet voor ${animal}: bevat ${food}, dat ${animal} niet verdroeg.`,
     own: (food, animal) =>
       `Bevat ${food}. ${animal} verdroeg dat in <trial>een proef</trial> niet: voer dit niet aan ${animal}. Houdt het aan, ga naar de dierenarts.`,
     other: (food, animal) =>

@@ -1,6 +1,9 @@
 import type { VetPage } from '../en/vet-page.ts';
 import type { Figures } from '../figures.ts';
 
+const between = (f: Figures, low: number, high: number) =>
+  f.number(low, 1) === f.number(high, 1) ? f.grams(high, 1) : `${f.number(low, 1)} tot ${f.grams(high, 1)}`;
+
 export const vetPage = (f: Figures): VetPage => ({
   title: 'Voor de dierenarts',
   help: 'Eén bladzijde om mee te nemen, op A4 of Letter. Er staat op wat je genoteerd hebt, en wat niet bekend is.',
@@ -35,10 +38,10 @@ export const vetPage = (f: Figures): VetPage => ({
       `Op ${f.number(days)} van de laatste ${f.number(of)} dagen afgevinkt als gevoerd: gemiddeld ${f.grams(mix, 1)} mengsel en ${f.grams(beside, 1)} ernaast per dag.`,
     notTicked: 'Wat het echt kreeg, is de laatste 30 dagen niet afgevinkt.',
     eaten: (low, high, offered, days) =>
-      `Gegeten, naar de resten van ${f.count(days, { one: 'nacht', other: 'nachten' })}: ${f.number(low, 1)} tot ${f.grams(high, 1)} van ${f.grams(offered, 1)} per nacht.`,
+      `Gegeten, naar de resten van ${f.count(days, { one: 'nacht', other: 'nachten' })}: ${between(f, low, high)} van ${f.grams(offered, 1)} per nacht.`,
     changing: (day, of) => `Het voer verandert: dag ${f.number(day)} van ${f.number(of)}.`,
     taken: (low, high, offered, days) =>
-      `Genomen, naar de resten van ${f.count(days, { one: 'nacht', other: 'nachten' })}: ${f.number(low, 1)} tot ${f.grams(high, 1)} van ${f.grams(offered, 1)} per nacht. Niet alle voorraadjes zijn opgezocht: een deel kan daar nog liggen.`,
+      `Genomen, naar de resten van ${f.count(days, { one: 'nacht', other: 'nachten' })}: ${between(f, low, high)} van ${f.grams(offered, 1)} per nacht. Niet alle voorraadjes zijn opgezocht: een deel kan daar nog liggen.`,
     eatenUnknown: 'Wat het daarvan eet, is niet bekend: de laatste 30 dagen zijn geen resten genoteerd.',
     foods: 'Ingrediënten van het mengsel, naar gewicht',
     share: (food, percent) => `${food} ${f.percent(percent, 1)}`,
@@ -74,15 +77,15 @@ export const vetPage = (f: Figures): VetPage => ({
     highest: 'Hoogste',
     on: (grams, day) => `${f.grams(grams, 1)}, ${day}`,
     change: (grams, percent) =>
-      `${f.grams(grams, 1)} (sindsdien ${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)})`,
+      `${f.bodyGrams(grams)} (sindsdien ${percent < 0 ? '−' : '+'}${f.percent(Math.abs(percent), 0)})`,
     usual: 'Gezond, volgens de houder',
     grown: 'Volwassen dieren van deze soort',
     span: (low, high, source) => `${f.number(low)} tot ${f.grams(high)} (${source})`,
     lost: (percent, since, from, to) =>
-      `Sinds ${since} ${f.percent(percent, 0)} afgevallen: van ${f.grams(from, 1)} naar ${f.grams(to, 1)}.`,
+      `Sinds ${since} ${f.percent(percent, 0)} afgevallen: van ${f.bodyGrams(from)} naar ${f.bodyGrams(to)}.`,
     gained: (percent, since, from, to) =>
-      `Sinds ${since} ${f.percent(percent, 0)} aangekomen: van ${f.grams(from, 1)} naar ${f.grams(to, 1)}.`,
-    behind: (to) => `Groeit langzamer dan voor deze soort gepubliceerd is: nu ${f.grams(to, 1)}.`,
+      `Sinds ${since} ${f.percent(percent, 0)} aangekomen: van ${f.bodyGrams(from)} naar ${f.bodyGrams(to)}.`,
+    behind: (to) => `Groeit langzamer dan voor deze soort gepubliceerd is: nu ${f.bodyGrams(to)}.`,
     picture: (n, lowest, highest) =>
       `Beeld van ${f.count(n, { one: 'weging', other: 'wegingen' })}, van ${f.grams(lowest, 1)} tot ${f.grams(highest, 1)}`,
     key: 'Punten: wegingen. Lijn: verloop. Onderbroken rechte lijnen: een nieuwe batch of nieuw voer.',

@@ -1,5 +1,6 @@
 /** The batches of a mix or of its animals, and what lies in them. */
 import type { Batch } from '../../../kitchen/model.ts';
+import { words } from '../../../words/words.ts';
 import type { Household, Mix } from '../../model.ts';
 
 /** Batches of the mix or of its animals, not given up, the oldest first: "batch 1" is the first of them. */
@@ -12,7 +13,7 @@ export function batchesFor(house: Household, mix: Mix): readonly Batch[] {
 
 /** "batch 3": the third of them. @param fed as {@link batchesFor} has them @param batch one of them; the next where absent */
 export function batchName(fed: readonly Batch[], batch?: Batch): string {
-  return `batch ${batch ? fed.indexOf(batch) + 1 : fed.length + 1}`;
+  return words().batch.numbered(batch ? fed.indexOf(batch) + 1 : fed.length + 1);
 }
 
 /** g that lie in a batch. */

@@ -23,7 +23,7 @@ export interface DailyMeal {
   /** The change of food: which day of how many this is, and the new food's part of it, above 0 to 1. */
   readonly change?: { readonly day: number; readonly of: number; readonly part: number };
   /** Why what is named here should not be fed; absent where nothing is known against it. */
-  readonly stop?: Stop;
+  readonly stop?: MealStop;
 }
 
 interface MealPart {
@@ -45,7 +45,7 @@ interface BesidePart {
  * "recalled": a pack in it, or of what is fed beside it, is not to be used any more; "maybe recalled": it may be in it;
  * "upset": it holds a food that upset this animal; "refused": one that it refuses.
  */
-export interface Stop {
+export interface MealStop {
   readonly why: 'recalled' | 'maybe recalled' | 'upset' | 'refused';
   /** The batch that it is about; absent where it is what is fed beside it. */
   readonly batch?: Batch;
@@ -141,11 +141,11 @@ function againstIt(
   batches: readonly Batch[],
   beside: readonly BesidePart[],
   { dayAt }: Under,
-): Stop | undefined {
+): MealStop | undefined {
   const out = refusedBy(house, animal);
   const falling = (foods: readonly NamedFood[], why: readonly OutRule['why'][]) =>
     foods.filter((f) => rulesOn(out, f).some((r) => why.includes(r.why))).map((f) => f.name ?? f.id);
-  const because = (foods: readonly NamedFood[], batch?: Batch): Stop[] => {
+  const because = (foods: readonly NamedFood[], batch?: Batch): MealStop[] => {
     const upset = falling(foods, ['upset']);
     const refused = falling(foods, ['list', 'refused']);
     return [
@@ -154,7 +154,7 @@ function againstIt(
     ];
   };
   const found = [
-    ...batches.flatMap((batch): Stop[] => {
+    ...batches.flatMap((batch): MealStop[] => {
       const stop = stopOf(house, batch, dayAt);
       const lot = stop?.lots[0]?.lot;
       const inIt = poured(batch);
@@ -175,7 +175,7 @@ function againstIt(
         ),
       ];
     }),
-    ...beside.flatMap((part): Stop[] => {
+    ...beside.flatMap((part): MealStop[] => {
       const barred = part.lot ? undefined : barredPack(house, part.food);
       return [
         ...(barred ? [{ why: 'recalled' as const, lot: barred, foods: [part.name] }] : []),
@@ -183,7 +183,7 @@ function againstIt(
       ];
     }),
   ];
-  const order: readonly Stop['why'][] = ['recalled', 'maybe recalled', 'upset', 'refused'];
+  const order: readonly MealStop['why'][] = ['recalled', 'maybe recalled', 'upset', 'refused'];
   return order.flatMap((why) => found.find((s) => s.why === why) ?? [])[0];
 }
 

@@ -1,9 +1,8 @@
 /** What is due today of every animal here and of every batch that is fed. */
 import type { Feeding, Weighing } from '../../../care/model.ts';
-import type { WeightAlert, WeightStory } from '../../../care/weight/model.ts';
+import type { WeightAlert } from '../../../care/weight/model.ts';
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
-import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household } from '../../model.ts';
 import { changeOverDay } from '../calendar/change-over-day.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
@@ -44,6 +43,8 @@ export interface AnimalDue {
   readonly feed: 'done' | 'due' | 'offer' | 'no' | 'stop';
   /** The last weighing. */
   readonly weighed?: Weighing;
+  /** That one looks unlikely and counts for nothing until somebody says that it is right. */
+  readonly inDoubt?: true;
   readonly weigh: WeighDue;
   /** Alarms of its weight, most pressing first. */
   readonly alerts: readonly WeightAlert[];
@@ -114,7 +115,8 @@ function animalDue(house: Household, animal: Animal, changes: boolean, under: Un
   const feedings = ofAnimal(house.feedings, animal.id);
   const trials = ofAnimal(house.trials, animal.id);
   const weighed = lastOf(ofAnimal(house.weighings, animal.id));
-  const { alerts } = storyOf(house, animal, under);
+  const { alerts, points } = weightsOf(house, animal, under);
+  const inDoubt = points.some((p) => p.unlikely && p.id === weighed?.id);
   const meal = dailyMeal(house, animal, under);
   const feeding = feedingOn({ feedings }, animal.id, today);
   return {
@@ -123,6 +125,7 @@ function animalDue(house: Household, animal: Animal, changes: boolean, under: Un
     ...(feeding && { feeding }),
     feed: feedOf(meal, feeding, feedings, today),
     ...(weighed && { weighed }),
+    ...(inDoubt && { inDoubt }),
     weigh: weighDue(animal, {
       today,
       last: weighed && dayAt(weighed.at),
@@ -164,25 +167,6 @@ function lastOf(weighings: readonly Weighing[]): Weighing | undefined {
     undefined,
   );
 }
-
-/** Worked out anew only for another day, or when a weighing, the animal or the keeper's card changes. */
-function storyOf(house: Household, animal: Animal, { today, dayAt }: Under): WeightStory {
-  const days = stories(house.weighings, house.keeper, animal);
-  let story = days.get(today);
-  if (!story) {
-    story = weightsOf({ weighings: ofAnimal(house.weighings, animal.id), keeper: house.keeper }, animal, {
-      today,
-      dayAt,
-    });
-    days.set(today, story);
-  }
-  return story;
-}
-
-const stories = remembered(
-  (_weighings: Household['weighings'], _keeper: Household['keeper'], _animal: Animal) =>
-    new Map<Day, WeightStory>(),
-);
 
 /** What is not used any more, and is or may be in what is fed. */
 function stopped(

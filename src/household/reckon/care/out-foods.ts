@@ -4,8 +4,8 @@
  * Out of the mixes of one animal is what its own list of refusals names, and what its trials say it refuses: either is
  * enough, and the list is the keeper's word, which no trial takes back. Out of every mix is what upset any animal of the
  * household in a trial, in all its forms; where the keeper went ahead for the others, with a reason, it is out of the mixes
- * of that animal alone. Each holds under every id of the food, and as
- * long as the animal lives here.
+ * of that animal alone. Each holds under every id of the food. What an animal refuses binds while it lives here; what upset one
+ * stays out after that too, until the keeper goes ahead.
  */
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household, Mix } from '../../model.ts';

@@ -5,7 +5,7 @@ import { portionsOf } from '../../../care/feeding/portions.ts';
 import type { Condition } from '../../../care/model.ts';
 import type { Animal, Household } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
-import { dailyMeal, type Stop } from './daily-meal.ts';
+import { dailyMeal, type MealStop } from './daily-meal.ts';
 import { isHere } from './here.ts';
 import { type OutRule, refusedBy } from './out-foods.ts';
 import { weightsOf } from './weight-of.ts';
@@ -30,7 +30,7 @@ export interface SitterEntry {
   /** It has diabetes or is prone to it, as dwarf hamsters are: nothing sugary. */
   readonly noSugar: boolean;
   /** Why it should not be fed that; that it refuses a part of it is no reason for a sitter. */
-  readonly stop?: Stop;
+  readonly stop?: MealStop;
 }
 
 /** Kinds that the list of cautions keeps from sugar. */

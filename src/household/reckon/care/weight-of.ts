@@ -6,6 +6,7 @@ import type { DayAt } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household } from '../../model.ts';
+import { ofAnimal } from './of-animal.ts';
 
 /** @param under.dayAt best the same function each time: the story is then worked out once a day and list of weighings */
 export function weightsOf(
@@ -18,7 +19,7 @@ export function weightsOf(
   if (known) return known;
   const { lifeStage, sex, born, daylight, usualGrams, conditions = [] } = animal;
   const story = weightStory({
-    weighings: house.weighings.filter((w) => w.animalId === animal.id),
+    weighings: ofAnimal(house.weighings, animal.id),
     species: speciesKind(animal.species),
     lifeStage,
     sex,

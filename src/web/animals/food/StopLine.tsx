@@ -1,9 +1,9 @@
 /** Why what lies ready should not be fed. */
-import type { Stop } from '../../../household/reckon/care/daily-meal.ts';
+import type { MealStop } from '../../../household/reckon/care/daily-meal.ts';
 import { linkTo } from '../../shared/route.ts';
 import { stopWords } from './stop-words.ts';
 
-export function StopLine({ stop, name }: { stop: Stop; name: string }) {
+export function StopLine({ stop, name }: { stop: MealStop; name: string }) {
   const words = stopWords(stop, name);
   return (
     <p className="notice-line stop-line" role="alert">

@@ -1,9 +1,9 @@
-import type { Stop } from '../../../household/reckon/care/daily-meal.ts';
+import type { MealStop } from '../../../household/reckon/care/daily-meal.ts';
 import { sayBarred } from '../../../kitchen/cupboard/barred.ts';
 import { words } from '../../../words/words.ts';
 
 /** @param name of the animal */
-export function stopWords({ why, batch, lot, foods }: Stop, name: string): string {
+export function stopWords({ why, batch, lot, foods }: MealStop, name: string): string {
   const t = words().dailyFood.stop;
   if (why === 'upset') return batch ? t.upset(batch.name, foods, name) : t.besideUpset(foods, name);
   if (why === 'refused') return batch ? t.refused(batch.name, foods, name) : t.besideRefused(foods, name);

@@ -5,7 +5,7 @@ import type { FoodIntake, Intake } from '../../../household/reckon/care/intake.t
 import { words } from '../../../words/words.ts';
 
 /** Foods at first: the ones that matter most on a phone. */
-const FIRST = 12;
+const FIRST = 6;
 
 export function FoodPicture({ intake }: { intake: Intake }) {
   const t = words().leftovers.picture;

@@ -4,8 +4,9 @@ import type { Day } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import { type TimeWindow, ticksOf } from './time-window.ts';
 
-/** px that one name of a day takes. */
+/** px that one name of a day takes; with the year it takes more. */
 const NAME = 92;
+const NAME_WITH_YEAR = 128;
 
 export function DayTicks(props: {
   window: TimeWindow;
@@ -17,7 +18,9 @@ export function DayTicks(props: {
   const { window, today, x, top, foot } = props;
   const f = words().figures;
   const [left = 0, right = 0] = x.range();
-  return ticksOf(window, Math.max(2, Math.floor((right - left) / NAME))).map((tick) => {
+  const otherYear = window.span !== 'day' && window.first.slice(0, 4) !== today.slice(0, 4);
+  const most = Math.floor((right - left) / (otherYear ? NAME_WITH_YEAR : NAME));
+  return ticksOf(window, Math.max(2, most)).map((tick) => {
     const at = x(tick.at);
     const atEdge = at + NAME * 0.8 > right;
     return (

@@ -21,36 +21,39 @@ export function VetContentsTable({ food: { contents, intake, fault, working } }:
   return (
     <section className="vet-contents">
       <h4>{t.title}</h4>
-      <table>
-        <caption>{t.per100}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{t.nutrient}</th>
-            <th scope="col">{t.offered}</th>
-            <th scope="col">{t.dry}</th>
-            {intake && <th scope="col">{counted ? t.eaten : t.taken}</th>}
-            <th scope="col">{t.known}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {contents.lines.map(({ tag, offered }) => (
-            <tr key={tag}>
-              <th scope="row">{countedName(tag)}</th>
-              <td>{offered ? contentWords(tag, offered) : vetPage.notKnown}</td>
-              <td>{dryWords(tag, offered, water)}</td>
-              {intake && <td>{ateWords(tag, ateOf(tag))}</td>}
-              <td>{f.percent(Math.floor(offered?.coverage ?? 0), 0)}</td>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+      <section className="table-scroll" tabIndex={0} aria-label={t.title}>
+        <table>
+          <caption>{t.per100}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{t.nutrient}</th>
+              <th scope="col">{t.offered}</th>
+              <th scope="col">{t.dry}</th>
+              {intake && <th scope="col">{counted ? t.eaten : t.taken}</th>}
+              <th scope="col">{t.known}</th>
             </tr>
-          ))}
-          <tr>
-            <th scope="row">{t.ratio}</th>
-            <td>{contents.ratio === undefined ? vetPage.notKnown : t.toOne(contents.ratio)}</td>
-            <td />
-            {intake && <td />}
-            <td />
-          </tr>
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {contents.lines.map(({ tag, offered }) => (
+              <tr key={tag}>
+                <th scope="row">{countedName(tag)}</th>
+                <td>{offered ? contentWords(tag, offered) : vetPage.notKnown}</td>
+                <td>{dryWords(tag, offered, water)}</td>
+                {intake && <td>{ateWords(tag, ateOf(tag))}</td>}
+                <td>{f.percent(Math.floor(offered?.coverage ?? 0), 0)}</td>
+              </tr>
+            ))}
+            <tr>
+              <th scope="row">{t.ratio}</th>
+              <td>{contents.ratio === undefined ? vetPage.notKnown : t.toOne(contents.ratio)}</td>
+              <td />
+              {intake && <td />}
+              <td />
+            </tr>
+          </tbody>
+        </table>
+      </section>
       <p className="vet-small">
         {t.knownHelp} {t.sources(contents.sources.tables, contents.sources.own)}
       </p>

@@ -16,11 +16,17 @@ export function VetWeights({ animal, page }: { animal: Animal; page: VetPage }) 
       <h4>{t.title}</h4>
       <Picture page={page} />
       <Figures animal={animal} page={page} />
-      {page.weights.story.alerts.map((alert) => (
-        <p key={alert.rule + alert.way}>
-          <b>{alertWords(alert, page)}</b>
-        </p>
-      ))}
+      {(['loss', 'gain'] as const).map((way) => {
+        // Two rules that find one change make it no more than one.
+        const alert = page.weights.story.alerts.find((a) => a.way === way);
+        return (
+          alert && (
+            <p key={way}>
+              <b>{alertWords(alert, page)}</b>
+            </p>
+          )
+        );
+      })}
     </section>
   );
 }
@@ -33,30 +39,37 @@ function Picture({ page }: { page: VetPage }) {
   const { dots, trend, band, changes, grams, days, lowest, highest, base, left } = picture;
   return (
     <>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={t.picture(dots.length, lowest, highest)}>
-        {grams.map(({ y, grams: g }) => (
-          <g key={g}>
-            <line className="vet-grid" x1={left} x2={WIDTH} y1={y} y2={y} />
-            <text x={left - 6} y={y + 4} textAnchor="end">
-              {f.grams(g, 1)}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard */}
+      <section className="vet-picture" tabIndex={0} aria-label={t.title}>
+        <svg
+          viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+          role="img"
+          aria-label={t.picture(dots.length, lowest, highest)}
+        >
+          {grams.map(({ y, grams: g }) => (
+            <g key={g}>
+              <line className="vet-grid" x1={left} x2={WIDTH} y1={y} y2={y} />
+              <text x={left - 6} y={y + 4} textAnchor="end">
+                {f.grams(g, 1)}
+              </text>
+            </g>
+          ))}
+          {days.map(({ x, day }) => (
+            <text key={day} x={x} y={HEIGHT - 6} textAnchor="middle">
+              {f.shortDay(day).replace(/^\S+ /, '')}
             </text>
-          </g>
-        ))}
-        {days.map(({ x, day }) => (
-          <text key={day} x={x} y={HEIGHT - 6} textAnchor="middle">
-            {f.shortDay(day).replace(/^\S+ /, '')}
-          </text>
-        ))}
-        <line className="vet-axis" x1={left} x2={WIDTH} y1={base} y2={base} />
-        {changes.map(({ at, key }) => (
-          <line key={key} className="vet-change" x1={at} x2={at} y1={0} y2={base} />
-        ))}
-        {band && <path className="vet-band" d={band} />}
-        {trend && <path className="vet-trend" d={trend} />}
-        {dots.map(({ x, y, key }) => (
-          <circle key={key} cx={x} cy={y} r={2.4} />
-        ))}
-      </svg>
+          ))}
+          <line className="vet-axis" x1={left} x2={WIDTH} y1={base} y2={base} />
+          {changes.map(({ at, key }) => (
+            <line key={key} className="vet-change" x1={at} x2={at} y1={0} y2={base} />
+          ))}
+          {band && <path className="vet-band" d={band} />}
+          {trend && <path className="vet-trend" d={trend} />}
+          {dots.map(({ x, y, key }) => (
+            <circle key={key} cx={x} cy={y} r={2.4} />
+          ))}
+        </svg>
+      </section>
       <p className="vet-small">{t.key}</p>
     </>
   );

@@ -24,8 +24,8 @@ export function Alerts(props: { name: string; kind: SpeciesKind; story: WeightSt
   return (
     <section className="weight-alerts" aria-label={t.alerts.title}>
       <h3>{t.alerts.title}</h3>
-      {alerts.map((alert) => (
-        <Alert key={`${alert.rule} ${alert.way}`} name={name} alert={alert} day={day} />
+      {(['loss', 'gain'] as const).map((way) => (
+        <Change key={way} name={name} alerts={alerts.filter((a) => a.way === way)} day={day} />
       ))}
       {alerts.length === 0 && <p>{quiet}</p>}
       {expected && (
@@ -47,15 +47,17 @@ function sourceOf(expected: ExpectedChange, kind: SpeciesKind): string | undefin
   return expected === 'pregnancy' ? LONGEST_GESTATION[kind]?.source : undefined;
 }
 
-function Alert({ name, alert, day }: { name: string; alert: WeightAlert; day: Day }) {
-  const { bodyWeight, figures: f } = words();
-  const t = bodyWeight.alerts;
-  const { from, to, since, on, rule, way, vet } = alert;
+/** One change of weight, as the most pressing rule tells it; what the others say of it stands behind "more". */
+function Change(props: { name: string; alerts: readonly WeightAlert[]; day: Day }) {
+  const { name, alerts, day } = props;
+  const t = words().bodyWeight.alerts;
+  const [first, ...others] = alerts;
+  if (!first) return null;
+  const { way, vet } = first;
   return (
     <div className={`caution-card ${vet === 'next visit' ? '' : 'never'}`}>
       <p>
-        <strong>{t.vet[vet]}.</strong> {alertWords(name, alert)}{' '}
-        {rule === 'growth' ? t.expectedIs(from, to, f.day(on, day)) : t.fromTo(from, to, f.day(since, day))}
+        <strong>{t.vet[vet]}.</strong> <AlertSentences name={name} alert={first} day={day} />
       </p>
       <p>
         {vet === 'today' && way === 'loss' ? `${t.weighAgain} ` : ''}
@@ -64,9 +66,27 @@ function Alert({ name, alert, day }: { name: string; alert: WeightAlert; day: Da
       <details>
         <summary>{t.moreCertain}</summary>
         <p className="hint">
-          {t.noDiagnosis} {falseAlarmWords(alert.falseAlarmsAYear)}
+          {t.noDiagnosis} {falseAlarmWords(first.falseAlarmsAYear)}
         </p>
+        {others.map((alert) => (
+          <p key={alert.rule} className="hint">
+            {t.foundToo} <AlertSentences name={name} alert={alert} day={day} />{' '}
+            {falseAlarmWords(alert.falseAlarmsAYear)}
+          </p>
+        ))}
       </details>
     </div>
+  );
+}
+
+function AlertSentences({ name, alert, day }: { name: string; alert: WeightAlert; day: Day }) {
+  const { bodyWeight, figures: f } = words();
+  const t = bodyWeight.alerts;
+  const { from, to, since, on, rule } = alert;
+  return (
+    <>
+      {alertWords(name, alert)}{' '}
+      {rule === 'growth' ? t.expectedIs(from, to, f.day(on, day)) : t.fromTo(from, to, f.day(since, day))}
+    </>
   );
 }

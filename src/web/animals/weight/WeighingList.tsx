@@ -103,7 +103,7 @@ export function WeighingList(props: {
               ) : (
                 <>
                   <span className="weighing-what">
-                    <strong>{t.item(weighing.grams)}</strong> {moment}
+                    <strong>{t.item(weighing.grams)}</strong> <span>{moment}</span>
                     {point.unlikely && <span className="tag warn">{t.unlikely}</span>}
                     {weighing.sure && <span className="tag">{t.sure}</span>}
                     {weighing.tub !== undefined && (

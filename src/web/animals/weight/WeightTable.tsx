@@ -27,8 +27,8 @@ export function WeightTable({ marks, weekly, day }: { marks: readonly Mark[]; we
                   {m.low === m.high ? f.grams(m.low, 1) : t.weighedRange(m.low, m.high)}
                   {m.unlikely && <small> {t.key.unlikely}</small>}
                 </td>
-                <td>{m.trend && !m.unlikely && f.grams(m.trend.grams, 1)}</td>
-                <td>{m.trend && !m.unlikely && t.weighedRange(m.trend.low, m.trend.high)}</td>
+                <td>{m.trend && !m.unlikely && f.bodyGrams(m.trend.grams)}</td>
+                <td>{m.trend && !m.unlikely && t.trendRange(m.trend.low, m.trend.high)}</td>
               </tr>
             ))}
           </tbody>

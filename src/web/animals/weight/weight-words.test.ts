@@ -64,7 +64,7 @@ describe('the words of weights', () => {
     const mark = { id: 'a', day: '2026-03-02', at: 0, low: 138, high: 142, count: 5, unlikely: false };
     const trend = { day: '2026-03-02', grams: 140.2, low: 139, high: 141.4 };
     expect(markWords({ ...mark, trend }, true, TODAY)).toBe(
-      'Week from 2 March: 138 g to 142 g. Trend 140.2 g (139 to 141.4 g).',
+      'Week from 2 March: 138 g to 142 g. Trend 140 g (139 g to 141 g).',
     );
     expect(markWords({ ...mark, low: 412, unlikely: true }, true, TODAY)).toBe(
       '2 March: 412 g. Looks unlikely, counts for nothing.',
