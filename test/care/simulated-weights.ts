@@ -38,7 +38,32 @@ export const SIMULATED: Readonly<Partial<Record<SpeciesKind, readonly [low: numb
 };
 
 export type Often = 'daily' | 'every few days' | 'weekly';
-export type SeasonShape = 'none' | 'cosine' | 'linear' | 'steep' | 'year';
+/** Days since the first of July and for how many more it goes down, and up again; how much in all; how even. */
+interface Course {
+  readonly down: readonly [from: number, days: number];
+  readonly up: readonly [from: number, days: number];
+  readonly part: number;
+  readonly even?: true;
+}
+
+/** What a winter white's year may look like: nobody has published it day by day. */
+const COURSES = {
+  cosine: { down: [31, 150], up: [206, 120], part: 0.32 },
+  linear: { down: [31, 138], up: [206, 120], part: 0.32, even: true },
+  steep: { down: [62, 105], up: [206, 120], part: 0.32 },
+  year: { down: [20, 183], up: [203, 162], part: 0.32 },
+  'from September': { down: [62, 110], up: [215, 100], part: 0.32, even: true },
+  'early spring': { down: [31, 130], up: [175, 125], part: 0.32 },
+  'early, even spring': { down: [31, 130], up: [175, 90], part: 0.32, even: true },
+  'late spring': { down: [45, 150], up: [225, 140], part: 0.36 },
+  'late, even spring': { down: [45, 150], up: [235, 100], part: 0.36, even: true },
+  'long winter': { down: [31, 120], up: [190, 110], part: 0.36, even: true },
+  'even spring': { down: [31, 130], up: [200, 100], part: 0.3, even: true },
+  mild: { down: [31, 150], up: [206, 120], part: 0.25 },
+  'mild and even': { down: [31, 150], up: [206, 100], part: 0.25, even: true },
+} satisfies Record<string, Course>;
+export type SeasonShape = 'none' | keyof typeof COURSES;
+export const SEASON_SHAPES = Object.keys(COURSES) as (keyof typeof COURSES)[];
 
 export interface Simulation {
   readonly seed: number;
@@ -149,16 +174,14 @@ function mistype(grams: number, random: () => number): number {
   return Number(`${1 + Math.floor(random() * 9)}${digits.slice(1)}`);
 }
 
-/** Logarithm that a winter white's autumn takes: 32 % from the first of August to the shortest days, back by April. */
+/** Logarithm that a winter white's autumn has taken on a day and the spring not yet given back. */
 function season(shape: SeasonShape, day: number): number {
   if (shape === 'none') return 0;
-  const ofYear = Math.floor((((day - dayNumber('1970-07-01')) % 365.2425) + 365.2425) % 365.2425);
-  const depth = Math.log(1 - 0.32);
-  const down = { cosine: [31, 150], linear: [31, 138], steep: [62, 105], year: [20, 183] }[shape];
-  const [begin = 0, length = 150] = down;
-  const up = shape === 'year' ? [203, 162] : [206, 120];
-  const part = (x: number) => (shape === 'linear' ? x : (1 - Math.cos(Math.PI * x)) / 2);
-  const fallen = part(Math.min(1, Math.max(0, (ofYear - begin) / length)));
-  const risen = part(Math.min(1, Math.max(0, (ofYear - (up[0] ?? 0)) / (up[1] ?? 1))));
-  return depth * (fallen - risen);
+  const course: Course = COURSES[shape];
+  const ofYear = (((day - dayNumber('1970-07-01')) % 365.2425) + 365.2425) % 365.2425;
+  const gone = ([from, days]: readonly [number, number]) => {
+    const x = Math.min(1, Math.max(0, (ofYear - from) / days));
+    return course.even ? x : (1 - Math.cos(Math.PI * x)) / 2;
+  };
+  return Math.log(1 - course.part) * (gone(course.down) - gone(course.up));
 }

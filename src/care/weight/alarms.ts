@@ -118,15 +118,15 @@ const shiftGain: Rule = (s, before) => {
   const { base, sums, now, circumstances: c, day, steady, adultLow = 0 } = s;
   if (!base || s.carries || c.afterBirth(day) || c.young(day) || c.rising(day)) return undefined;
   if (now < Math.log(adultLow)) return undefined;
+  const least = before ? GAIN_LEAST * ENDS_AT : GAIN_LEAST;
+  if (now - base.high < least || !(before || sums.high >= sums.decision)) return undefined;
   let top = base.high;
   for (let i = steady.length - 1; i >= 0; i--) {
     const at = steady[i];
     if (!at || at.day < day - 180) break;
     if (at.day <= (sums.sinceHigh ?? day) - 10) top = Math.max(top, at.y);
   }
-  const gain = now - top;
-  const stands = before ? gain >= GAIN_LEAST * ENDS_AT : sums.high >= sums.decision && gain >= GAIN_LEAST;
-  if (!stands) return undefined;
+  if (now - top < least) return undefined;
   return { rule: 'shift', way: 'gain', since: sums.sinceHigh ?? day, from: top, to: now, vet: 'next visit' };
 };
 
@@ -174,7 +174,7 @@ const slowLoss: Rule = (s, before) => {
   for (let i = steady.length - 1; i >= 0; i--) {
     const at = steady[i];
     if (!at || at.day < day - back) break;
-    if (at.day > day - 10) continue;
+    if (at.day > day - 10 || at.y - now.y < (before ? least * ENDS_AT : least)) continue;
     see(at.y, at.day, least + Math.min(SEASON_MOST, SEASON_STEEPEST * c.fallingDays(at.day, day)));
   }
   if (usualGrams !== undefined && !c.young(day)) {
@@ -188,6 +188,7 @@ const slowGain: Rule = ({ steady, circumstances: c, day, adultHigh, carries }, b
   const now = steady.at(-1);
   if (!now || now.day !== day || carries || c.young(day) || c.rising(day) || adultHigh === undefined)
     return undefined;
+  if (now.y < Math.log(adultHigh)) return undefined;
   const earlier: Level[] = [];
   for (let i = steady.length - 1; i >= 0; i--) {
     const at = steady[i];
@@ -196,7 +197,7 @@ const slowGain: Rule = ({ steady, circumstances: c, day, adultHigh, carries }, b
   }
   if (earlier.length < 3) return undefined;
   const from = before?.from ?? median(earlier.map(({ y }) => y));
-  if (now.y < Math.log(adultHigh) || now.y - from < SLOW_GAIN * (before ? ENDS_AT : 1)) return undefined;
+  if (now.y - from < SLOW_GAIN * (before ? ENDS_AT : 1)) return undefined;
   return { rule: 'slow', way: 'gain', since: earlier.at(-1)?.day ?? day, from, to: now.y, vet: 'next visit' };
 };
 

@@ -192,6 +192,35 @@ describe('a loss', () => {
   });
 });
 
+describe('a fall on top of a rise', () => {
+  const winterWhite = { species: 'winter-white', daylight: true } as const;
+  const rise = (days: number, from = 0): Typed[] =>
+    Array.from({ length: days }, (_, i) => [
+      i,
+      Math.round(3000 * Math.exp(0.004 * (i + from)) * (1 + (SCATTER[i % 10] ?? 0) / 200)) / 100,
+    ]);
+  const top = 30 * Math.exp(0.004 * 50);
+
+  it('is found within five days of its end, though it nets half of itself', () => {
+    const fallen = rise(20, 50).map(
+      ([i, grams]): Typed => [50 + i, grams * (1 - 0.1 * Math.min(1, (i + 1) / 14))],
+    );
+    const s = story([...rise(50), ...fallen.slice(0, 19)], winterWhite);
+    const shift = s.alerts.find((a) => a.way === 'loss');
+    expect(shift).toMatchObject({ rule: 'shift', vet: 'days' });
+    expect(shift?.percent).toBeGreaterThan(2);
+    expect(shift?.from).toBeLessThan(1.03 * top);
+  });
+
+  it('is not seen where the rise only ends', () => {
+    const s = story(
+      [...rise(50), ...steady(60, top * 100, 50).map(([d, g]): Typed => [d, g / 100])],
+      winterWhite,
+    );
+    expect([...s.alerts, ...s.past]).toEqual([]);
+  });
+});
+
 describe('a gain', () => {
   it('is told gently', () => {
     const s = story([...steady(60, 142), ...steady(12, 175, 62)], { daylight: false });

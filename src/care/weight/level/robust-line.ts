@@ -18,6 +18,15 @@ const HUBER = 1.5;
 const TURNS = 2;
 /** Readings of more than so many memories before count for nothing. */
 const FORGOTTEN = 4;
+/** Days, logarithms and weights of the readings that count: room that each call uses anew, for there are thousands of calls. */
+let room = roomFor(256);
+function roomFor(readings: number) {
+  return {
+    at: new Float64Array(readings),
+    ys: new Float64Array(readings),
+    weights: new Float64Array(readings),
+  };
+}
 
 /**
  * @param p.to place after the last of the readings that count; those before it count as far back as memory goes, and the
@@ -32,15 +41,16 @@ export function robustLine(
   const { to, day, memory, sd } = p;
   const ridge = (sd / p.slopeSd) ** 2 * ALIKE;
   const oldest = day - FORGOTTEN * memory;
-  const at: number[] = [];
-  const ys: number[] = [];
-  const weights: number[] = [];
+  if (to > room.at.length) room = roomFor(2 * to);
+  const { at, ys, weights } = room;
+  let of = 0;
   for (let i = to - 1; i >= 0; i--) {
     const r = readings[i];
-    if (!r || (r.day < oldest && at.length >= p.least)) break;
-    at.push(r.day - day);
-    ys.push(r.y);
-    weights.push(Math.exp(-Math.abs(r.day - day) / memory));
+    if (!r || (r.day < oldest && of >= p.least)) break;
+    at[of] = r.day - day;
+    ys[of] = r.y;
+    weights[of] = Math.exp(-Math.abs(r.day - day) / memory);
+    of++;
   }
   let level = 0;
   let slope = 0;
@@ -51,7 +61,7 @@ export function robustLine(
     let w2 = ridge;
     let v0 = 0;
     let v1 = 0;
-    for (let i = 0; i < at.length; i++) {
+    for (let i = 0; i < of; i++) {
       const x = at[i] ?? 0;
       const y = ys[i] ?? 0;
       let w = weights[i] ?? 0;
