@@ -2,7 +2,7 @@
  * Healthy animals weighed for a year, of every kind and in every season: how often a vet is named without cause. Animals
  * that lose a tenth in a fortnight: how many of them are found. Day-to-day standard deviation 1.5 %, a scale of 1 g, days
  * missed, one weighing mistyped. In full (`npm run test:long`) these are 2,000 years and 1,000 falls of each
- * kind and season, which take about seven minutes of a processor.
+ * kind and season, which take about eight minutes of a processor.
  */
 import { describe, expect, it } from 'vitest';
 import type { SpeciesKind } from '../../src/care/animal/species.ts';
