@@ -6,7 +6,7 @@ import { COMPLETE } from '../../../kitchen/tolerances.ts';
 import type { Tag } from '../../../nutrition/nutrients.ts';
 
 /** What a vet asks for first, in this order. */
-export const VET_TAGS = [
+const VET_TAGS = [
   'PROCNT',
   'FAT',
   'FIBC',
