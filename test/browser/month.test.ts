@@ -157,7 +157,7 @@ describe('a month', () => {
         if (day === 6) await page.getByText(/^Yarrow does not want/).waitFor();
         if (day === 9) {
           await begin('clover', 'pumpkin');
-          await saw('clover', 'Not done well');
+          await saw('clover', 'Did not do well');
           await page.getByText(/^Stop feeding it\./).waitFor();
         }
         if (day === 11) {
