@@ -169,35 +169,6 @@ describe.each([
     await clean(page);
   });
 
-  test('a batch that holds it says so, and no amount of it for that animal', async () => {
-    const mix = await mixNow('hers');
-    const carrot = mix.problem.foods.find((f) => f.id === 'carrot-dried')!;
-    await putAt(bench.url, 'batches', {
-      id: 'holds',
-      mixId: mix.id,
-      name: mix.name,
-      problem: mix.problem,
-      shares: mix.shares,
-      order: [carrot.id],
-      grams: 100,
-      pours: [{ food: carrot.id, lots: [], target: 100, grams: 100, at: '2026-03-01T09:00:00Z' }],
-      animalIds: ['hazel', 'demo-animal'],
-      startedAt: '2026-03-01T09:00:00Z',
-      finishedAt: '2026-03-01T10:00:00Z',
-    });
-    await page.goto(`${bench.url}/#/weigh/holds`);
-    await page
-      .getByRole('alert', { name: 'Do not feed this' })
-      .getByText(/Do not feed it to Hazel/)
-      .waitFor();
-    const feeding = page.getByRole('region', { name: 'Keeping and feeding' });
-    await feeding.getByText(/^Not for Hazel: it holds Carrot, dried/).waitFor();
-    await feeding.getByText(/^Bramble: .* of the mix/).waitFor();
-    expect(await feeding.getByText(/^Hazel: /).count()).toBe(0);
-    expect(await page.locator('.weigh-label').textContent()).toContain('Not for Hazel');
-    await clean(page);
-  });
-
   test('and out of a mix that is made later', async () => {
     const house = await householdAt(bench.url);
     const { animalIds: _, ...mix } = house.mixes.find((m) => m.id === 'hers')!;
