@@ -5,6 +5,7 @@
  */
 import { type CupboardContents, takenBy } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
+import { groupedBy } from '../grouped-by.ts';
 import type { Batch, DryingRun, Lot, Pour } from '../model.ts';
 import { remembered } from '../remembered.ts';
 import { CRUMB } from '../tolerances.ts';
@@ -182,15 +183,5 @@ const untracedIn = remembered((batches: readonly Batch[]) =>
     return pours.length > 0 ? [{ batch, pours }] : [];
   }),
 );
-
-function groupedBy<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(key(item));
-    if (group) group.push(item);
-    else groups.set(key(item), [item]);
-  }
-  return groups;
-}
 
 const sum = (values: readonly number[]) => values.reduce((total, v) => total + v, 0);

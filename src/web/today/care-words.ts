@@ -1,7 +1,7 @@
 /** What is due of animals and batches, in words. */
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { AnimalDue, CareDue } from '../../household/reckon/care/due.ts';
-import type { FedBatch } from '../../household/reckon/care/present-batches.ts';
+import type { BeingFed } from '../../household/reckon/care/present-batches.ts';
 import type { TrialDue } from '../../household/reckon/care/trial-due.ts';
 import { sayBarred } from '../../kitchen/cupboard/barred.ts';
 import type { Day } from '../../kitchen/model.ts';
@@ -10,7 +10,7 @@ import { dayAt } from '../shared/today.ts';
 import type { Errand } from './errand.ts';
 
 /** "batch 3" while one is fed; where there are several, the mix and the day. */
-export function batchWords({ present }: FedBatch, { fed, severalMixes }: CareDue, today: Day): string {
+export function batchWords({ present }: BeingFed, { fed, severalMixes }: CareDue, today: Day): string {
   if (fed.length < 2 && !severalMixes) return present.name;
   const { today: t, figures: f } = words();
   const { name, startedAt } = present.batch;

@@ -14,8 +14,8 @@ import { type DailyMeal, dailyMeal } from './daily-meal.ts';
 import { type UpsetFood, upsetInBatch } from './food-standing.ts';
 import { hereAmong, isHere } from './here.ts';
 import { ofAnimal } from './of-animal.ts';
-import { type FedBatch, fedBatches, mayBeFed } from './present-batches.ts';
-import { feedingOn } from './records-of.ts';
+import { type BeingFed, mayBeFed, presentBatches } from './present-batches.ts';
+import { feedingOn, lastWeighing } from './records-of.ts';
 import { isWeighed, ticksFeeding } from './tick-feeding.ts';
 import { goesOn, type TrialDue, trialsDue } from './trial-due.ts';
 import { type WeighDue, weighDue } from './weigh-due.ts';
@@ -55,35 +55,35 @@ export interface AnimalDue {
 
 /** A batch that runs out within days, or has. */
 export interface RunningOut {
-  readonly fed: FedBatch;
+  readonly fed: BeingFed;
   readonly day: Day;
 }
 
 export interface CareDue {
-  readonly fed: readonly FedBatch[];
+  readonly fed: readonly BeingFed[];
   /** Batches of more than one mix may be fed: a number alone does not tell them apart. */
   readonly severalMixes: boolean;
   readonly animals: readonly AnimalDue[];
   /** Packs not to be used any more, in batches that are being fed or weighed. */
   readonly barred: ReturnType<typeof barredInUse>;
   /** Batches being fed that may hold such a pack: nobody noted which went in. */
-  readonly maybeBarred: readonly FedBatch[];
+  readonly maybeBarred: readonly BeingFed[];
   /** Packs fed beside the mix that are not to be used any more, and that animals here were, or may have been, fed from. */
   readonly barredPacks: readonly { readonly pack: BarredPack; readonly animals: readonly Animal[] }[];
   /** Foods in a batch being fed that upset an animal. */
-  readonly upset: readonly { readonly fed: FedBatch; readonly food: UpsetFood }[];
+  readonly upset: readonly { readonly fed: BeingFed; readonly food: UpsetFood }[];
   /** By the day on which they do. */
   readonly runningOut: readonly RunningOut[];
   /** Foods fed from packs that run out within days, or have. */
   readonly packsRunningOut: readonly { readonly name: string; readonly day: Day }[];
   /** Changes of food that are under way. */
-  readonly changing: readonly { readonly fed: FedBatch; readonly day: number; readonly of: number }[];
+  readonly changing: readonly { readonly fed: BeingFed; readonly day: number; readonly of: number }[];
 }
 
 /** Everything but what the kitchen has to do. Quick for ten years of records: what follows from a list is kept with it. */
 export function careDue(house: Household, under: Under): CareDue {
   const { today } = under;
-  const fed = fedBatches(house, under);
+  const fed = presentBatches(house, under);
   const changing = fed.flatMap((one) => {
     const change = changeOverDay(house, one.present, under);
     return change ? [{ fed: one, ...change }] : [];
@@ -114,11 +114,11 @@ function animalDue(house: Household, animal: Animal, changes: boolean, under: Un
   const { today, dayAt } = under;
   const feedings = ofAnimal(house.feedings, animal.id);
   const trials = ofAnimal(house.trials, animal.id);
-  const weighed = lastOf(ofAnimal(house.weighings, animal.id));
+  const weighed = lastWeighing(house, animal.id);
   const { alerts, points } = weightsOf(house, animal, under);
   const inDoubt = points.some((p) => p.unlikely && p.id === weighed?.id);
   const meal = dailyMeal(house, animal, under);
-  const feeding = feedingOn({ feedings }, animal.id, today);
+  const feeding = feedingOn(house, animal.id, today);
   return {
     animal,
     ...(meal && { meal }),
@@ -161,17 +161,10 @@ function leftOf(feedings: readonly Feeding[], today: Day): AnimalDue['left'] {
   return notes ? 'due' : 'no';
 }
 
-function lastOf(weighings: readonly Weighing[]): Weighing | undefined {
-  return weighings.reduce<Weighing | undefined>(
-    (last, one) => (last === undefined || last.at < one.at ? one : last),
-    undefined,
-  );
-}
-
 /** What is not used any more, and is or may be in what is fed. */
 function stopped(
   house: Household,
-  fed: readonly FedBatch[],
+  fed: readonly BeingFed[],
   under: Under,
 ): Pick<CareDue, 'barred' | 'maybeBarred' | 'barredPacks'> {
   // Most households never bar anything.

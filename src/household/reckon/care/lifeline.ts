@@ -6,6 +6,7 @@ import type { Day, Moment } from '../../../kitchen/model.ts';
 import type { Animal, Household } from '../../model.ts';
 import { type FedBatch, fedBatches } from './fed-batches.ts';
 import { type LeftNight, leftNights } from './left-nights.ts';
+import { ofAnimal } from './of-animal.ts';
 import { feedingsOf } from './records-of.ts';
 
 /** Something that lasted. */
@@ -59,8 +60,8 @@ export function lifelineOf(
   const feedings = feedingsOf(house, animal.id);
   const batches = fedBatches(house, animal, p.dayAt);
   const packs = pelletSpans(house, feedings);
-  const trials = house.trials.filter((t) => t.animalId === animal.id);
-  const notes = house.notes.filter((n) => n.animalId === animal.id);
+  const trials = ofAnimal(house.trials, animal.id);
+  const notes = ofAnimal(house.notes, animal.id);
   const conditions = animal.conditions ?? [];
   const left = leftNights(feedings);
 

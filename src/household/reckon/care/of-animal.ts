@@ -1,19 +1,12 @@
 /** Records by the animal they are of, sorted out once for a list. */
+import { groupedBy } from '../../../kitchen/grouped-by.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 
 interface OfAnimal {
   readonly animalId: string;
 }
 
-const sorted = remembered((list: readonly OfAnimal[]) => {
-  const byId = new Map<string, OfAnimal[]>();
-  for (const one of list) {
-    const group = byId.get(one.animalId);
-    if (group) group.push(one);
-    else byId.set(one.animalId, [one]);
-  }
-  return byId;
-});
+const sorted = remembered((list: readonly OfAnimal[]) => groupedBy(list, (one) => one.animalId));
 
 /** In the order of the list. @param list one of the household's, which is never written to */
 export function ofAnimal<T extends OfAnimal>(list: readonly T[], animalId: string): readonly T[] {

@@ -7,7 +7,7 @@ import { type PresentBatch, presentOf } from '../batch/present-batch.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
 import { hereAmong, isHere } from './here.ts';
 
-export interface FedBatch {
+export interface BeingFed {
   /** The mix it was made of, as it stands now; absent where that was deleted. */
   readonly mix?: Mix;
   readonly present: PresentBatch;
@@ -52,11 +52,11 @@ export function mayBeFed(
 }
 
 /** Each animal's newest batch that is not used up, and older ones while they last; the newest first. */
-export function fedBatches(
+export function presentBatches(
   house: Household,
   under: Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>,
-): FedBatch[] {
-  return mayBeFed(house, under).flatMap(({ batch, newest }): FedBatch[] => {
+): BeingFed[] {
+  return mayBeFed(house, under).flatMap(({ batch, newest }): BeingFed[] => {
     const mix = house.mixes.find((m) => m.id === batch.mixId);
     const present = presentOf({ ...house, batches: [batch] }, mix ?? mixOf(batch), under);
     if (!present) return [];

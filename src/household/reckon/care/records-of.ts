@@ -2,12 +2,13 @@
 import { feedingId } from '../../../care/model.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { ofAnimal } from './of-animal.ts';
 
 type Kept = Pick<Household, 'feedings'>;
 
 /** What it was fed and left, the latest day last. */
 export function feedingsOf({ feedings }: Kept, animalId: string): Household['feedings'] {
-  return feedings.filter((f) => f.animalId === animalId).sort((a, b) => (a.on < b.on ? -1 : 1));
+  return [...ofAnimal(feedings, animalId)].sort((a, b) => (a.on < b.on ? -1 : 1));
 }
 
 /** What it was fed on a day, and left; undefined where nothing was noted. */
@@ -16,6 +17,18 @@ export function feedingOn(
   animalId: string,
   on: Day,
 ): Household['feedings'][number] | undefined {
+  const own = ofAnimal(feedings, animalId);
   const id = feedingId(animalId, on);
-  return feedings.find((f) => f.id === id) ?? feedings.find((f) => f.animalId === animalId && f.on === on);
+  return own.find((f) => f.id === id) ?? own.find((f) => f.on === on);
+}
+
+/** Its last weighing; undefined where it was never weighed. */
+export function lastWeighing(
+  { weighings }: Pick<Household, 'weighings'>,
+  animalId: string,
+): Household['weighings'][number] | undefined {
+  return ofAnimal(weighings, animalId).reduce<Household['weighings'][number] | undefined>(
+    (last, one) => (last === undefined || last.at < one.at ? one : last),
+    undefined,
+  );
 }

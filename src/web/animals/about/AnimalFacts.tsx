@@ -1,10 +1,12 @@
 /** What is known of an animal: its age, needs, food and weight beside that of grown ones of its kind; the rest behind a press. */
+
 import type { ReactNode } from 'react';
 import { ageInWords } from '../../../care/animal/age.ts';
 import { speciesKind } from '../../../care/animal/species.ts';
 import { ADULT_WEIGHTS } from '../../../care/figures/adult-weights.ts';
 import { sourceWords } from '../../../foods/source-words.ts';
 import type { Animal } from '../../../household/model.ts';
+import { lastWeighing } from '../../../household/reckon/care/records-of.ts';
 import { speciesWord } from '../../../targets/life-stage.ts';
 import { words } from '../../../words/words.ts';
 import { linkTo } from '../../shared/route.ts';
@@ -19,9 +21,7 @@ export function AnimalFacts({ animal }: { animal: Animal }) {
   const { animals: t, common, figures: f } = words();
   const profile = allProfiles(house).find((p) => p.id === animal.profileId);
   const age = ageInWords(animal.born, animal.gone?.on ?? today());
-  const last = house.weighings
-    .filter((w) => w.animalId === animal.id)
-    .reduce<{ at: string; grams: number } | undefined>((a, b) => (a && a.at > b.at ? a : b), undefined);
+  const last = lastWeighing(house, animal.id);
   const adults = ADULT_WEIGHTS[speciesKind(animal.species)];
   const more: [string, ReactNode][] = [
     ...said(t.wheelIs, animal.wheel === undefined ? undefined : animal.wheel ? common.yes : common.no),

@@ -3,6 +3,7 @@ import type { WeightPoint, WeightStory } from '../../../care/weight/model.ts';
 import type { LeftNight } from '../../../household/reckon/care/left-nights.ts';
 import type { LifeEvent, Lifeline, LifeSpan } from '../../../household/reckon/care/lifeline.ts';
 import { dayNumber, dayOf } from '../../../kitchen/days.ts';
+import { groupedBy } from '../../../kitchen/grouped-by.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { isIn, type TimeWindow } from '../timeline/time-window.ts';
 
@@ -106,14 +107,4 @@ export function daysIn(life: Lifeline, story: WeightStory, window: TimeWindow): 
     };
     return one.events.length + one.weighings.length > 0 || one.left ? [one] : [];
   });
-}
-
-function groupedBy<T>(all: readonly T[], dayOfOne: (one: T) => Day): ReadonlyMap<Day, readonly T[]> {
-  const groups = new Map<Day, T[]>();
-  for (const one of all) {
-    const group = groups.get(dayOfOne(one));
-    if (group) group.push(one);
-    else groups.set(dayOfOne(one), [one]);
-  }
-  return groups;
 }

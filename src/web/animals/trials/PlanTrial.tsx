@@ -1,4 +1,5 @@
 /** The plan of a trial: how much, how often, from which day, beside what; and what is to be known of the food before. */
+
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button, Form } from 'react-aria-components';
 import { speciesKind } from '../../../care/animal/species.ts';
@@ -7,6 +8,7 @@ import type { Trial } from '../../../care/model.ts';
 import { OFFERS, PER_100_GRAMS, trialDays, trialGrams, USUAL_OFFERS } from '../../../care/trials/plan.ts';
 import type { Animal, Household } from '../../../household/model.ts';
 import { foodStanding } from '../../../household/reckon/care/food-standing.ts';
+import { lastWeighing } from '../../../household/reckon/care/records-of.ts';
 import { alike } from '../../../household/reckon/foods/alike.ts';
 import { handledOf } from '../../../household/reckon/foods/handled.ts';
 import { mixesOf } from '../../../household/reckon/mix/refusals.ts';
@@ -132,9 +134,7 @@ export function PlanTrial({ animal, food, advice, onBegin, onOther, onLeave }: P
 
 /** g that it weighs: as weighed last, as it is in health, or the middle of its kind; undefined where nobody knows. */
 function bodyOf(house: Household, animal: Animal): number | undefined {
-  const last = house.weighings
-    .filter((w) => w.animalId === animal.id)
-    .sort((a, b) => (a.at < b.at ? 1 : -1))[0];
+  const last = lastWeighing(house, animal.id);
   const kind = ADULT_WEIGHTS[speciesKind(animal.species)];
   const middle = kind && animal.lifeStage !== 'growing' ? (kind.low + kind.high) / 2 : undefined;
   return last?.grams ?? animal.usualGrams ?? middle;

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { speciesKind } from '../../../care/animal/species.ts';
 import type { Animal } from '../../../household/model.ts';
 import { isHere } from '../../../household/reckon/care/here.ts';
+import { ofAnimal } from '../../../household/reckon/care/of-animal.ts';
 import { weightsOf } from '../../../household/reckon/care/weight-of.ts';
 import { words } from '../../../words/words.ts';
 import { useEachMinute } from '../../shared/hooks/each-minute.ts';
@@ -25,7 +26,7 @@ export function WeightPart({ animal }: { animal: Animal }) {
     () => weightsOf({ weighings, keeper }, animal, { today: day, dayAt }),
     [weighings, keeper, animal, day],
   );
-  const own = useMemo(() => weighings.filter((w) => w.animalId === animal.id), [weighings, animal.id]);
+  const own = ofAnimal(weighings, animal.id);
   const here = isHere(animal);
   return (
     <div className="weight-part">

@@ -1,6 +1,7 @@
 /** The weights that one press keeps, and those that are asked about first. */
 import type { WeightRange } from '../../../care/figures/adult-weights.ts';
 import type { WeightStory } from '../../../care/weight/model.ts';
+import { isUnlikely } from '../../../care/weight/weight-story.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { LifeStage } from '../../../targets/life-stage.ts';
 import { GRAMS_PER_OUNCE } from '../../../words/manner.ts';
@@ -68,9 +69,10 @@ export function unlikelyWeight(
   const { story, range, lifeStage } = p;
   const last = story.points.findLast((point) => !point.unlikely);
   if (story.likely) {
-    const { low, high } = story.likely;
-    if (grams >= low && grams <= high) return undefined;
-    return last ? { against: 'last', grams: last.grams, on: last.day } : { against: 'likely', low, high };
+    if (!isUnlikely(story, grams)) return undefined;
+    return last
+      ? { against: 'last', grams: last.grams, on: last.day }
+      : { against: 'likely', ...story.likely };
   }
   if (!range) return undefined;
   const least = lifeStage === 'growing' ? 0 : range.low / WIDE;
