@@ -1,4 +1,8 @@
-/** When a weight calls for a vet. Each rule sees what is known on one day, and says the alarm that stands then, if any. */
+/**
+ * When a weight calls for a vet. Each rule sees what is known on one day, and says the alarm that stands then, if any.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
+ */
 
 import type { SpeciesKind } from '../animal/species.ts';
 import { WEANED } from '../figures/growth.ts';

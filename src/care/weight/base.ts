@@ -1,4 +1,8 @@
-/** Where an animal's weight ought to be on a day, from its readings some time before. */
+/**
+ * Where an animal's weight ought to be on a day, from its readings some time before.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
+ */
 import type { Circumstances } from './circumstances.ts';
 import type { Reading } from './level/reading.ts';
 import { robustLine } from './level/robust-line.ts';

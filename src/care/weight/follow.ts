@@ -1,6 +1,8 @@
 /**
  * The animal's weight, followed from weighing to weighing: what is known on each day from the readings up to it, and which
  * alerts stand. Nothing of a later day bears on an earlier one.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
  */
 
 import type { SpeciesKind } from '../animal/species.ts';

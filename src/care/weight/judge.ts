@@ -2,6 +2,8 @@
  * Which weighings are unlikely: so far from where the readings before it point to that somebody should look again. Such a
  * one counts for nothing until the keeper says that it is right, or until the next ones bear it out: a true rapid loss is
  * believed at its second weighing.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
  */
 import type { SpeciesKind } from '../animal/species.ts';
 import { ADULT_WEIGHTS } from '../figures/adult-weights.ts';

@@ -1,6 +1,8 @@
 /**
  * A fall of two weeks against the course that the animal itself was on. Where it rises, such a fall hides in the rise, for
  * its weight is soon no less than weeks ago; where the season takes weight, it hides in what the season may take.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
  */
 import type { Circumstances } from './circumstances.ts';
 import type { Reading } from './level/reading.ts';

@@ -1,4 +1,8 @@
-/** What the length of the day may do to an animal's weight on a day: figures in `figures/season.ts`. */
+/**
+ * What the length of the day may do to an animal's weight on a day: figures in `figures/season.ts`.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
+ */
 import { dayNumber } from '../../kitchen/days.ts';
 import { GOLDEN, type Stretch, WINTER_WHITE } from '../figures/season.ts';
 

@@ -1,6 +1,8 @@
 /**
  * A two-sided cumulative sum of standardised differences from the base (Page 1954, Biometrika 41:100-115). Readings of
  * neighbouring days are alike, so each is first freed of what the one before it lets expect.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
  */
 
 /** Reference and decision value, standard deviations. */

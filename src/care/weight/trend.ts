@@ -2,6 +2,8 @@
  * The course of the weight for the picture: a straight line through the neighbours of each day, near ones counting for
  * more and those far off the line for less (Cleveland 1979, J. Am. Stat. Assoc. 74:829-836). Its band says where the
  * animal's level is in 19 of 20 cases; between weighings that are far apart it is wider.
+ *
+ * Figures that name no source here are our own choice (no source), held by `test/care/weight-simulation.test.ts`.
  */
 import { ALIKE, median, type Reading, readingSd } from './level/reading.ts';
 
