@@ -1,6 +1,7 @@
 // Compiles the server and command line into dist/, the browser client into dist/web; skips what has not changed.
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { compressIn } from './compress.mjs';
 import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
 import { thirdPartyNotices } from './third-party.mjs';
 
@@ -51,6 +52,7 @@ export function buildWeb({ quiet = false } = {}) {
     if (runBin('vite', args, { quiet }) !== 0) throw new Error('the browser client does not build');
     writeBuildName();
     writeNotices();
+    compressIn(at('dist', 'web'));
   });
 }
 

@@ -40,6 +40,19 @@ it('a file with the hash of its content in its name is kept; one of an older bui
     expect(await (await app.request(path)).text()).toContain('<title>Pouchful');
 });
 
+it.each([
+  ['br, gzip', 'br', '.br'],
+  ['gzip', 'gzip', '.gz'],
+  ['identity', null, ''],
+])('a browser that takes %s gets the file that the build made for it', async (takes, encoding, ending) => {
+  for (const end of ['.br', '.gz']) writeFileSync(join(folder(), 'assets', `a-1.js${end}`), `as ${end}`);
+  const answer = await app.request('/assets/a-1.js', { headers: { 'Accept-Encoding': takes } });
+  expect(answer.headers.get('content-encoding')).toBe(encoding);
+  expect(answer.headers.get('content-type')).toContain('javascript');
+  expect(answer.headers.get('cache-control')).toContain('immutable');
+  expect(await answer.text()).toBe(ending === '' ? 'export {}' : `as ${ending}`);
+});
+
 it('the build is the one that the page names now', () => {
   const build = buildIdOf(folder());
   expect(build()).toBe('abc');

@@ -1,4 +1,4 @@
-/** The built browser client; any address that is no file is a screen of it. */
+/** The built browser client, compressed when it was built; any address that is no file is a screen of it. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
@@ -19,7 +19,7 @@ export function webClient<E extends Env>(app: Hono<E>, webDir: string): void {
       if (c.req.path.startsWith(ASSETS) && c.res.status === 200) c.header('Cache-Control', FOR_EVER);
       else if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', ANEW);
     });
-    app.use('*', serveStatic({ root: webDir }));
+    app.use('*', serveStatic({ root: webDir, precompressed: true }));
   }
   app.get('*', (c) => {
     if (/\.\w+$/.test(c.req.path)) return c.text('There is no such file.', 404);
