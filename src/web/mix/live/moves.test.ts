@@ -63,6 +63,7 @@ function page(answers: readonly Result[], mix = MIX) {
       kept = next(kept);
       void keeper.follow(structuredClone(kept.problem), kept.shares);
     },
+    show: (shares) => moved.change((m) => ({ ...m, shares: { ...m.shares, ...shares } })),
     say: () => {},
     collided: () => {},
   };
