@@ -122,3 +122,9 @@ export const CREATE_TABLES: readonly string[] = [
     PRIMARY KEY (household, id)
   )`,
 ];
+
+/** Indexes that came later: what is deleted now, and the changes of one kind, newest first. */
+export const MORE_INDEXES: readonly string[] = [
+  'CREATE INDEX records_deleted ON records (household, seq) WHERE body IS NULL',
+  'CREATE INDEX changes_by_kind ON changes (household, kind, seq)',
+];
