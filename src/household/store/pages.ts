@@ -33,8 +33,8 @@ export async function readPageText(tx: Tx, reader: RowReader, asked: Asked): Pro
 
 function textOf(row: RecordsTable, reader: RowReader): string {
   if (row.body === null || !reader.isFit(row)) return JSON.stringify(short(reader.record(row)));
-  const { household: _, body, ...where } = row;
-  return `${JSON.stringify(where).slice(0, -1)},"body":${body}}`;
+  const { kind, id, version, seq, place, body } = row;
+  return `{"kind":"${kind}","id":${JSON.stringify(id)},"version":${version},"seq":${seq},"place":${place},"body":${body}}`;
 }
 
 async function rowsOf(tx: Tx, { household, after, upTo }: Asked) {

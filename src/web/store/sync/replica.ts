@@ -9,6 +9,8 @@ export class Replica {
   /** All changes up to this one are here. */
   seq = 0;
   readonly #kinds = new Map<Kind, Map<string, KeptRecord>>();
+  /** Of these, by kind and id, what is kept and cannot be shown. */
+  readonly #unreadable = new Map<string, KeptRecord>();
 
   constructor(epoch: string) {
     this.epoch = epoch;
@@ -25,7 +27,11 @@ export class Replica {
     const before = records.get(record.id);
     if (before && before.version > record.version) return;
     const body = before && same(before.body, record.body) ? before.body : record.body;
-    records.set(record.id, { ...record, body });
+    const taken = { ...record, body };
+    records.set(record.id, taken);
+    const key = `${record.kind} ${record.id}`;
+    if (record.unreadable) this.#unreadable.set(key, taken);
+    else if (before?.unreadable) this.#unreadable.delete(key);
   }
 
   /** Shows what this page itself changed as the very object that it changed it into. */
@@ -41,8 +47,6 @@ export class Replica {
 
   /** What is kept and cannot be shown. */
   unreadable(): KeptRecord[] {
-    return [...this.#kinds.values()].flatMap((records) =>
-      [...records.values()].filter((record) => record.unreadable !== undefined),
-    );
+    return [...this.#unreadable.values()];
   }
 }
