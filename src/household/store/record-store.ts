@@ -3,7 +3,16 @@ import type { Kysely } from 'kysely';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { type Household, type Kept, KINDS, type Kind, type PourEntry } from '../model.ts';
-import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
+import type {
+  By,
+  ChangeDetail,
+  HistoryPage,
+  KeptRecord,
+  RecordsPage,
+  Section,
+  Write,
+  Written,
+} from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
@@ -19,11 +28,11 @@ import { writeRecord } from './write.ts';
 export interface Store {
   /**
    * What changed after a number; 0 gives what is there now.
-   * @param upTo only changes up to this number, and of these only what is there now
+   * @param upTo only changes up to this number, and of these only what is there now @param of only these kinds
    */
-  records(after: number, upTo?: number): Promise<RecordsPage>;
+  records(after: number, upTo?: number, of?: Section): Promise<RecordsPage>;
   /** The same as JSON, which costs much less. */
-  recordsText(after: number, upTo?: number): Promise<string>;
+  recordsText(after: number, upTo?: number, of?: Section): Promise<string>;
   /** Everything that can be read, as it stood at one moment. */
   household(): Promise<Household>;
   /** Number of the newest change, and the epoch it belongs to. */
@@ -153,8 +162,8 @@ export function storeOver({
   }
 
   return {
-    records: (after, upTo) => read((tx) => readPage(tx, reader, { household, after, upTo })),
-    recordsText: (after, upTo) => read((tx) => readPageText(tx, reader, { household, after, upTo })),
+    records: (after, upTo, of) => read((tx) => readPage(tx, reader, { household, after, upTo, of })),
+    recordsText: (after, upTo, of) => read((tx) => readPageText(tx, reader, { household, after, upTo, of })),
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),

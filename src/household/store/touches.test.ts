@@ -75,6 +75,8 @@ const REQUESTS: Readonly<Record<string, () => Promise<unknown>>> = {
   },
   'the first part': () => store.recordsText(0),
   'a part of a range': () => store.recordsText(100, 200),
+  'weighings of a range': () => store.recordsText(100, 200, 'weighings'),
+  'the rest of a range': () => store.recordsText(100, 200, 'rest'),
   'what is new': () => store.recordsText(1000),
   'the history': () => store.history({}),
   'earlier history': () => store.history({ before: 50 }),

@@ -1,8 +1,11 @@
 /** The screens, each a chunk of its own: fetched where one goes there, and all of them once the page is at rest. */
 import type { ReactNode } from 'react';
+import type { Kind } from '../../household/model.ts';
+import { DAILY } from '../../household/records.ts';
 import type { Part } from '../../words/parts.ts';
 import { type Later, later } from '../shared/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
+import { useMixDraft } from '../store/mix-draft.tsx';
 
 /** Draws a screen, with what follows its place in the address, and what follows that. */
 type Drawn = (props: Shown) => ReactNode;
@@ -52,8 +55,19 @@ export function fetchScreen(hash: string): void {
   void SCREENS[isPlace(place) ? place : 'today'].fetch().catch(() => {});
 }
 
+/**
+ * What of the lists that come last a screen draws from; it stands once they are whole. Where nothing is said, all of them.
+ * What is left of packs follows from what was fed of them.
+ */
+const DRAWS_FROM: { readonly [place in Place]?: readonly Kind[] } = {
+  ...{ weigh: ['feedings'], calendar: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'] },
+  ...{ drying: ['feedings'], mix: ['feedings'], foods: ['feedings'], targets: [] },
+};
+
 /** The screen one is on. */
 export function Screen({ place, ...rest }: { readonly place: Place } & Shown) {
+  const { house } = useMixDraft();
   const At = SCREENS[place].now();
+  for (const kind of DRAWS_FROM[place] ?? DAILY) void house[kind];
   return <At {...rest} />;
 }

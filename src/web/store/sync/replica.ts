@@ -2,6 +2,7 @@
 import { same } from '../../../household/merge/merge-record.ts';
 import type { Kind } from '../../../household/model.ts';
 import type { KeptRecord } from '../../../household/records.ts';
+import type { Standing } from './change.ts';
 
 export class Replica {
   /** Of the household that the numbers below belong to. */
@@ -18,6 +19,12 @@ export class Replica {
 
   get(kind: Kind, id: string): KeptRecord | undefined {
     return this.#kinds.get(kind)?.get(id);
+  }
+
+  /** How a record stands; at version 0 where there never was one. */
+  standing(kind: Kind, id: string): Standing {
+    const { version = 0, body = null } = this.get(kind, id) ?? {};
+    return { epoch: this.epoch, version, body };
   }
 
   /** Takes a record as it stands, unless a newer one is here. What did not change stays the very same object. */
@@ -50,3 +57,6 @@ export class Replica {
     return [...this.#unreadable.values()];
   }
 }
+
+/** Before anything of the household is here. */
+export const NOWHERE = new Replica('');
