@@ -63,7 +63,8 @@ export function wordsInParts(manner: Manner): WordsInParts {
       // Asked by whoever awaits the texts: they are no promise.
       if (room === 'then') return undefined;
       const made = here[room];
-      if (made === undefined) throw Promise.all(PARTS.map(fetch));
+      // A promise that gives these texts asks first whether they are a promise themselves.
+      if (made === undefined && room !== 'then') throw Promise.all(PARTS.map(fetch));
       return made;
     },
   }) as object as Words;

@@ -1,9 +1,12 @@
 /** The screens: Now comes with the page, each other where one goes there, and all of them once the page is at rest. */
 import type { ReactNode } from 'react';
+import type { Kind } from '../../household/model.ts';
+import { DAILY } from '../../household/records.ts';
 import type { Part } from '../../words/part-shapes.ts';
 import { type Later, later } from '../shared/later/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
+import { useMixDraft } from '../store/mix-draft.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 
 /** Draws a screen, with what follows its place in the address, and what follows that. */
@@ -46,9 +49,22 @@ export function fetchScreen(hash: string): void {
   if (isPlace(place)) void SCREENS[place].fetch().catch(() => {});
 }
 
+/**
+ * What of the lists that come last a screen draws from; it stands once they are whole. Where nothing is said, all of them.
+ * What is left of packs follows from what was fed of them.
+ */
+const DRAWS_FROM: { readonly [place in Place]?: readonly Kind[] } = {
+  ...{ weigh: ['feedings'], calendar: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'] },
+  ...{ drying: ['feedings'], mix: ['feedings'], foods: ['feedings'], targets: [] },
+};
+
 /** The screen one is on; Now where the address names none. */
 export function Screen({ place, ...rest }: { readonly place: string } & Shown) {
-  if (!isPlace(place)) return <TodayScreen start={<StartHere />} />;
-  const At = SCREENS[place].now();
+  const { house } = useMixDraft();
+  const at = isPlace(place) ? place : undefined;
+  // Reading a list that is not here yet is waiting for it.
+  for (const kind of (at && DRAWS_FROM[at]) ?? DAILY) void house[kind];
+  if (at === undefined) return <TodayScreen start={<StartHere />} />;
+  const At = SCREENS[at].now();
   return <At {...rest} />;
 }
