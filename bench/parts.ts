@@ -9,4 +9,5 @@ export interface Part {
 export const PARTS: Readonly<Record<string, Part>> = {
   formulation: { title: 'Questions about mixes', load: () => import('./formulation.ts') },
   table: { title: 'Reference table and search', load: () => import('./table.ts') },
+  processes: { title: 'Server and command line', load: () => import('./processes.ts') },
 };

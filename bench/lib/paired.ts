@@ -4,7 +4,7 @@
 export interface Side<T = unknown> {
   before?(round: number): void;
   work(round: number): T;
-  after?(): void;
+  after?(answer: Awaited<T>): void | Promise<void>;
 }
 
 export interface Effort {
@@ -45,7 +45,7 @@ export async function paired<K extends string>(
       // To wait for what is no promise would cost a turn of the event loop, which is no part of the work.
       if (answer instanceof Promise) answer = await answer;
       const ms = performance.now() - start;
-      side.after?.();
+      await side.after?.(answer);
       spent += ms;
       if (round < 0) continue;
       times[name].push(ms);
