@@ -10,4 +10,5 @@ export const PARTS: Readonly<Record<string, Part>> = {
   formulation: { title: 'Questions about mixes', load: () => import('./formulation.ts') },
   table: { title: 'Reference table and search', load: () => import('./table.ts') },
   processes: { title: 'Server and command line', load: () => import('./processes.ts') },
+  'first-load': { title: 'First load by place', load: () => import('./first-load.ts') },
 };
