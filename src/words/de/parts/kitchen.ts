@@ -4,6 +4,7 @@ import { batch } from '../batch.ts';
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
 import { drying } from '../drying.ts';
+import { formulation } from '../formulation.ts';
 import { hands } from '../hands.ts';
 import { shopping } from '../shopping.ts';
 import { verdict } from '../verdict.ts';
@@ -18,4 +19,5 @@ export const kitchen: PartOf<'kitchen'> = {
   batch,
   verdict,
   hands,
+  formulation,
 };
