@@ -19,17 +19,29 @@ interface Shown {
 
 /** In the order in which they are fetched ahead: what is needed where a network may be gone comes first. */
 const SCREENS = {
-  weigh: screen(() => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen), 'kitchen'),
+  weigh: screen(
+    () => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen),
+    'stock',
+    'kitchen',
+  ),
   animals: screen(
     () => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen),
     'care',
     'kitchen',
   ),
-  calendar: screen(() => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen), 'kitchen'),
-  shopping: screen(() => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen), 'kitchen'),
-  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen), 'kitchen'),
+  calendar: screen(
+    () => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen),
+    'stock',
+    'kitchen',
+  ),
+  shopping: screen(
+    () => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen),
+    'stock',
+    'kitchen',
+  ),
+  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen), 'stock'),
   drying: screen(() => import('../drying/DryingScreen.tsx').then((m) => m.DryingScreen), 'kitchen'),
-  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen), 'mixes', 'kitchen'),
+  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen), 'stock', 'kitchen', 'mixes'),
   foods: screen(() => import('../foods/FoodsScreen.tsx').then((m) => m.FoodsScreen), 'mixes'),
   targets: screen(() => import('../targets/TargetsScreen.tsx').then((m) => m.TargetsScreen), 'mixes'),
   household: screen(() => import('../keeping/KeepingScreen.tsx').then((m) => m.KeepingScreen), 'house'),
