@@ -1,35 +1,11 @@
-/** The question before a screen is left on which something typed is not saved. Escape stays. */
+/** Whether the keeper is asked before a screen is left; the question itself is fetched later. */
 import { useSyncExternalStore } from 'react';
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import { words } from '../../words/words.ts';
 import { leavingQuestion } from '../shared/hooks/leaving.ts';
-import '../shared/PickerDialog.css';
+import { shownLater } from '../shared/later/shown-later.tsx';
+
+const LeavingDialog = shownLater(() => import('./LeavingDialog.tsx').then((m) => m.LeavingDialog));
 
 export function LeavingQuestion() {
   const isAsked = useSyncExternalStore(leavingQuestion.subscribe, leavingQuestion.isAsked);
-  const t = words().store.leaving;
-  return (
-    <ModalOverlay
-      className="overlay"
-      isOpen={isAsked}
-      onOpenChange={(open) => {
-        if (!open) leavingQuestion.stay();
-      }}
-    >
-      <Modal className="modal">
-        <Dialog className="dialog" role="alertdialog">
-          <Heading slot="title">{t.title}</Heading>
-          <p>{t.words}</p>
-          <div className="button-row">
-            <Button className="button strong" autoFocus onPress={leavingQuestion.stay}>
-              {t.stay}
-            </Button>
-            <Button className="button" onPress={leavingQuestion.leave}>
-              {t.leave}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
-  );
+  return isAsked && <LeavingDialog />;
 }

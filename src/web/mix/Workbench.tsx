@@ -14,8 +14,8 @@ import {
 } from '../../household/reckon/mix/eaters.ts';
 import { addFood, foodsByGroup } from '../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../words/words.ts';
-import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { allProfiles } from '../store/profiles.ts';
 import { useReferenceTable } from '../worker/engine.ts';
 import { AdviceTabs, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { isBestMix } from './foods/ask-words.ts';

@@ -1,10 +1,12 @@
 /** Shows the program to a device that may come in, and the pairing page to one that may not. */
 import { type ReactNode, useEffect, useState } from 'react';
 import { words } from '../../words/words.ts';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { type AccessState, fetchAccess } from '../store/access.ts';
 import { onUnpaired } from '../store/unpaired.ts';
-import { PairingScreen } from './PairingScreen.tsx';
 import { forgetSecret } from './secret.ts';
+
+const PairingScreen = shownLater(() => import('./PairingScreen.tsx').then((m) => m.PairingScreen));
 
 export function PairedOnly({ children }: { children: ReactNode }) {
   const [access, setAccess] = useState<AccessState | 'unknown'>();

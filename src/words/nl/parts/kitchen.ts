@@ -1,13 +1,13 @@
 /** What is said of the kitchen, from the days to the scale. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { batch } from '../batch.ts';
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
 import { drying } from '../drying.ts';
-import { feeding } from '../feeding.ts';
-import { freezing } from '../freezing.ts';
-import { pelletStock } from '../pellet-stock.ts';
+import { formulation } from '../formulation.ts';
+import { hands } from '../hands.ts';
 import { shopping } from '../shopping.ts';
+import { verdict } from '../verdict.ts';
 import { weighing } from '../weighing.ts';
 
 export const kitchen: PartOf<'kitchen'> = {
@@ -15,9 +15,9 @@ export const kitchen: PartOf<'kitchen'> = {
   cupboard,
   calendar,
   drying,
-  freezing,
   weighing,
   batch,
-  feeding,
-  pelletStock,
+  verdict,
+  hands,
+  formulation,
 };

@@ -1,0 +1,94 @@
+/** What a page asks the server for, and when: everything large comes compressed, and what a screen does not draw from last. */
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { tenYears } from '../household/ten-years.ts';
+import { type Bench, openBench } from './harness.ts';
+import { SCREENS } from './ten-years-screens.ts';
+
+const house = tenYears({ size: 0.2, until: new Date().toISOString().slice(0, 10) });
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench({ house });
+});
+afterAll(async () => {
+  expect(bench.complaints).toEqual([]);
+  await bench.close();
+});
+
+/** Of what is fetched, bytes. */
+const LARGE = 10_000;
+
+it('nothing large is sent uncompressed', async () => {
+  const page = await bench.page();
+  const plain: string[] = [];
+  const read: Promise<void>[] = [];
+  let compressed = 0;
+  page.context().on('response', (answer) => {
+    if (answer.url().endsWith('/api/events') || answer.status() !== 200) return;
+    read.push(
+      answer.body().then((body) => {
+        const encoding = answer.headers()['content-encoding'];
+        if (encoding === 'br') compressed += 1;
+        else if (body.length > LARGE) plain.push(`${answer.url()} ${encoding} ${body.length}`);
+      }),
+    );
+  });
+  for (const { hash, ready } of SCREENS.filter((s) => s.demo)) {
+    await page.goto('about:blank');
+    await page.goto(`${bench.url}/#/${hash}`);
+    await page.locator(ready).first().waitFor();
+  }
+  await Promise.all(read);
+  expect(plain).toEqual([]);
+  expect(compressed).toBeGreaterThan(20);
+});
+
+/** Of the screens of each group, one for each place that there is. */
+const placeOf = (hash: string) => hash.split('/')[0];
+const WITHOUT_WEIGHTS = ['weigh', 'calendar', 'shopping', 'cupboard', 'drying', 'mix', 'foods', 'targets'];
+
+it.each([
+  ['weighings', SCREENS.filter((s) => WITHOUT_WEIGHTS.includes(placeOf(s.hash) ?? ''))],
+  ['feedings', SCREENS.filter((s) => placeOf(s.hash) === 'targets')],
+] as const)(
+  'screens stand before the %s are here, and those that draw from them wait',
+  async (section, early) => {
+    const page = await bench.page();
+    const held: (() => void)[] = [];
+    let isHeld = true;
+    await page.route(/\/api\/records\?.*of=(feedings|weighings)/, async (route) => {
+      if (isHeld && route.request().url().endsWith(`of=${section}`))
+        await new Promise<void>((go) => held.push(go));
+      await route.continue();
+    });
+    await page.goto(bench.url);
+    await page.getByText('Opening').first().waitFor();
+    for (const { hash, ready } of early) {
+      await page.evaluate(`location.hash = ${JSON.stringify(`#/${hash}`)}`);
+      await page.locator(ready).first().waitFor();
+    }
+    await page.evaluate("location.hash = '#/animals/animal-1/weight'");
+    await page.getByText('Opening').first().waitFor();
+    expect(await page.locator('.weight-part').count()).toBe(0);
+    expect(held.length).toBeGreaterThan(0);
+    isHeld = false;
+    for (const go of held) go();
+    await page.locator('.weight-part svg').first().waitFor();
+  },
+);
+
+it('says so where the rest cannot be had, and draws the screen once it can', async () => {
+  const page = await bench.page();
+  let isGone = true;
+  await page.route(/of=weighings/, (route) => (isGone ? route.abort() : route.continue()));
+  await page.goto(`${bench.url}/#/today`);
+  await page.getByRole('alert').first().waitFor();
+  await page.evaluate("location.hash = '#/cupboard'");
+  await page.locator('.lot-food').first().waitFor();
+  await page.evaluate("location.hash = '#/today'");
+  isGone = false;
+  await page.getByRole('button', { name: 'Try again' }).click({ noWaitAfter: true });
+  await page.locator('.today-next a').first().waitFor();
+  // The browser complains of each request that was cut off.
+  const cut = bench.complaints.splice(0);
+  expect(cut.every((c) => /ERR_FAILED|Failed to load/.test(c))).toBe(true);
+});
