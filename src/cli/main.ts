@@ -11,6 +11,7 @@ import { searchFoods, showFood } from './foods.ts';
 import { householdCommand } from './households.ts';
 import { oneLine } from './print.ts';
 import { listTargets, showTarget } from './targets.ts';
+import '../words/plain-english.ts';
 
 /** Wrong input: one line on stderr, exit code 2. */
 const BAD_INPUT = 2;

@@ -4,6 +4,7 @@ import type { MiddlewareHandler } from 'hono';
 import { wordsIn } from '../words/languages.ts';
 import { type Language, languageOf, PLAIN_MANNER } from '../words/manner.ts';
 import { speak, type Words } from '../words/words.ts';
+import '../words/plain-english.ts';
 
 const spoken = new AsyncLocalStorage<Words>();
 const texts = new Map<Language, Promise<Words>>();

@@ -9,12 +9,20 @@ export type RoomsIn<T extends Record<string, Room>> = {
   readonly [K in keyof T]: (f: Figures) => ReturnType<T[K]>;
 };
 
-/** Every room with its texts as the manner writes numbers, and the figures beside them. */
+/** Every room with its texts as the figures are written. */
+export function roomsOf<T extends Record<string, Room>>(
+  rooms: T,
+  figures: Figures,
+): { [K in keyof T]: ReturnType<T[K]> } {
+  const made = Object.entries(rooms).map(([name, room]) => [name, room(figures)]);
+  return Object.fromEntries(made);
+}
+
+/** As {@link roomsOf}, and the figures beside them. */
 export function wordsOf<T extends Record<string, Room>>(
   rooms: T,
   manner: Manner,
 ): { figures: Figures } & { [K in keyof T]: ReturnType<T[K]> } {
   const figures = figuresOf(manner);
-  const made = Object.entries(rooms).map(([name, room]) => [name, room(figures)]);
-  return { figures, ...Object.fromEntries(made) };
+  return { figures, ...roomsOf(rooms, figures) };
 }

@@ -1,24 +1,27 @@
 /**
  * The texts in the language that is spoken here. A page and its worker speak one language from their start to their end;
- * a server speaks to each who asks in theirs. Without anything said, it is plain English.
+ * a server speaks to each who asks in theirs. Where nothing is said, it is what `plain-english.ts` says, where that is here.
  */
-import { english, type Words } from './en/index.ts';
-import { PLAIN_MANNER } from './manner.ts';
+import type { Words } from './en/index.ts';
 
 export type { Words } from './en/index.ts';
 
-let plain: Words | undefined;
 let spoken: () => Words | undefined = () => undefined;
+let otherwise: () => Words = () => {
+  throw new Error('no language is spoken here; import words/plain-english.ts first');
+};
 
 /** All texts, as they are to be said now. */
 export function words(): Words {
-  const now = spoken();
-  if (now) return now;
-  plain ??= english(PLAIN_MANNER);
-  return plain;
+  return spoken() ?? otherwise();
 }
 
-/** Says where texts are taken from hereafter. @param from undefined means plain English */
+/** Says where texts are taken from hereafter. @param from undefined means that nothing is said */
 export function speak(from: () => Words | undefined): void {
   spoken = from;
+}
+
+/** Says what is spoken where nothing is said. */
+export function otherwiseSpeak(from: () => Words): void {
+  otherwise = from;
 }

@@ -223,6 +223,18 @@ describe('what is refused', () => {
     await answered();
     expect(keeper.view().refusals).toEqual([]);
   });
+
+  it('is whole where nothing but the name and the time was changed, and stays told', async () => {
+    const before = shown('oats')!;
+    const named = { ...before, name: 'x'.repeat(201), updatedAt: '2026-05-01T00:00:00Z' };
+    keeper.write('lots', 'oats', named, { base: before, joins: true });
+    await vi.advanceTimersByTimeAsync(1000);
+    await answered('name refused');
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(asked).toEqual([]);
+    expect(shown('oats')).toEqual(before);
+    expect(keeper.view().refusals[0]).not.toHaveProperty('isPast');
+  });
 });
 
 describe('where the server does not answer', () => {

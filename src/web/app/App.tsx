@@ -1,29 +1,18 @@
 /** The frame: where one can go, and the screen one is on. */
 
-import { type ReactNode, useEffect } from 'react';
+import { type ReactNode, Suspense, useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
 import { words } from '../../words/words.ts';
-import { AnimalsScreen } from '../animals/AnimalsScreen.tsx';
-import { CalendarScreen } from '../calendar/CalendarScreen.tsx';
-import { CupboardScreen } from '../cupboard/CupboardScreen.tsx';
-import { DryingScreen } from '../drying/DryingScreen.tsx';
-import { FoodsScreen } from '../foods/FoodsScreen.tsx';
-import { KeepingScreen } from '../keeping/KeepingScreen.tsx';
-import { MixScreen } from '../mix/MixScreen.tsx';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
+import { askAnew } from '../shared/later.ts';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typing/typed-text.ts';
-import { ShoppingScreen } from '../shopping/ShoppingScreen.tsx';
-import { StartHere } from '../start/StartHere.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
 import { Unsent } from '../store/Unsent.tsx';
-import { TargetsScreen } from '../targets/TargetsScreen.tsx';
-import { TodayScreen } from '../today/TodayScreen.tsx';
-import { WeighOutScreen } from '../weigh-out/WeighOutScreen.tsx';
 import { ChecksDue } from './ChecksDue.tsx';
 import { EngineTrouble } from './EngineTrouble.tsx';
 import { FailedScreen } from './FailedScreen.tsx';
@@ -31,6 +20,7 @@ import { LeavingQuestion } from './LeavingQuestion.tsx';
 import { NewerBuild } from './NewerBuild.tsx';
 import { isInKitchen, KitchenNav, PLACES } from './navigation.tsx';
 import { StorageTrouble } from './StorageTrouble.tsx';
+import { isPlace, Screen } from './screens.tsx';
 import { TypedBefore } from './TypedText.tsx';
 
 import './frame.css';
@@ -43,18 +33,21 @@ export function App() {
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);
-  const here = inKitchen ? 'calendar' : PLACES.some((p) => p === place) ? place : 'today';
+  const at = isPlace(place) ? place : 'today';
+  /** As the bar names it. */
+  const here = inKitchen ? 'calendar' : at;
 
   /** Within what is drawn for all screens, and around it too: what is being changed in the mix survives a screen. */
   const guarded = (part: ReactNode) => (
     <ErrorBoundary
       // Another screen, or another household, is another try.
       resetKeys={[place, rest, part, household.data]}
+      onReset={askAnew}
       fallbackRender={({ error, resetErrorBoundary }) => (
-        <FailedScreen error={error} place={inKitchen ? place : here} again={resetErrorBoundary} />
+        <FailedScreen error={error} place={at} again={resetErrorBoundary} />
       )}
     >
-      {part}
+      <Suspense fallback={<Opening />}>{part}</Suspense>
     </ErrorBoundary>
   );
 
@@ -65,8 +58,8 @@ export function App() {
         <ErrorBoundary resetKeys={[household.data]} fallback={null}>
           <ChecksDue />
         </ErrorBoundary>
-        {inKitchen && <KitchenNav here={place} />}
-        {guarded(screenAt(inKitchen ? place : here, rest, part))}
+        {inKitchen && <KitchenNav here={at} />}
+        {guarded(<Screen place={at} shown={rest} part={part} />)}
       </MixDraftProvider>
     );
   } else {
@@ -123,36 +116,18 @@ export function App() {
   );
 }
 
+/** Until a screen is here. */
+function Opening() {
+  return (
+    <main id="main" className="page">
+      <p role="status">{words().frame.opening}</p>
+    </main>
+  );
+}
+
 /** What is said beside the screen: should it fail itself, the screen stays. */
 function Quietly({ children }: { children: ReactNode }) {
   return <ErrorBoundary fallback={null}>{children}</ErrorBoundary>;
-}
-
-function screenAt(place: string, rest: string | undefined, part: string | undefined): ReactNode {
-  switch (place) {
-    case 'foods':
-      return <FoodsScreen shown={rest} />;
-    case 'targets':
-      return <TargetsScreen shown={rest} />;
-    case 'mix':
-      return <MixScreen shown={rest} />;
-    case 'calendar':
-      return <CalendarScreen />;
-    case 'shopping':
-      return <ShoppingScreen />;
-    case 'cupboard':
-      return <CupboardScreen shown={rest} />;
-    case 'drying':
-      return <DryingScreen shown={rest} />;
-    case 'weigh':
-      return <WeighOutScreen shown={rest} />;
-    case 'animals':
-      return <AnimalsScreen shown={rest} part={part} />;
-    case 'household':
-      return <KeepingScreen shown={rest} />;
-    default:
-      return <TodayScreen start={<StartHere />} />;
-  }
 }
 
 /** The address holds the screen after its "#", so the jump is made by hand. */

@@ -4,26 +4,22 @@ import { StrictMode } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
 import { ErrorBoundary } from 'react-error-boundary';
-import { english } from '../../words/en/index.ts';
-import { wordsIn } from '../../words/languages.ts';
-import { speak } from '../../words/words.ts';
 import { PairedOnly } from '../pairing/PairedOnly.tsx';
+import { shownHash } from '../shared/route.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
+import { speakHere } from '../shared/words/texts.ts';
 import { queries } from '../store/query-client.ts';
 import { App } from './App.tsx';
 import { FailedPage } from './FailedPage.tsx';
+import { fetchScreen } from './screens.tsx';
 import './print.css';
 
-const manner = mannerOfDevice();
-
-// A language whose texts cannot be fetched is no reason to show nothing: they are said in English.
-void wordsIn(manner)
-  .catch(() => english(manner))
-  .then((texts) => {
-    speak(() => texts);
-    document.documentElement.lang = texts.figures.locale;
-    draw(texts.figures.locale);
-  });
+// The screen is fetched beside the texts, not after them.
+fetchScreen(shownHash());
+void speakHere(mannerOfDevice()).then(({ figures }) => {
+  document.documentElement.lang = figures.locale;
+  draw(figures.locale);
+});
 
 function draw(locale: string) {
   createRoot(document.getElementById('app')!).render(

@@ -18,7 +18,7 @@ import { FirstMix } from '../shared/mix/FirstMix.tsx';
 import { windowViews } from '../shared/windows.ts';
 import { allProfiles, useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { useReferenceFoods } from '../worker/engine.ts';
+import { useReferenceTable } from '../worker/engine.ts';
 import { AdviceTabs, adviceAt, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { NeverTried } from './animals/NeverTried.tsx';
 import { RefusedFoods } from './animals/RefusedFoods.tsx';
@@ -120,7 +120,13 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
   const { problem } = mix;
   const made = isMade(kept);
   const gramsHint = view.weighed && gramsDoubt(view.weighed);
-  const known = useReferenceFoods([...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []));
+  const { foods: known, lookedUp } = useReferenceTable(
+    [...problem.foods, ...problem.beside].flatMap((f) => f.ref ?? []),
+  );
+  // A row that moves to another group is made anew, without what is being typed in it. So rows are drawn once the groups
+  // that the table gives were looked up the first time, or could not be.
+  const drawn = useRef(false);
+  drawn.current ||= lookedUp || problem.foods.every((f) => f.group !== undefined || f.ref === undefined);
   const nameOf = (food: Ingredient) => food.name ?? (food.ref && known.get(food.ref)?.name) ?? food.id;
   const notBeside = house.foods.filter((f) => !problem.beside.some((b) => b.id === f.id));
   const nameById = (id: string) =>
@@ -190,7 +196,7 @@ function Workbench({ mix: kept, advice, onDelete }: { mix: Mix; advice: OpenAdvi
         <UpsetFoods mix={mix} out={out} nameOf={nameById} />
         <HurtLines mix={mix} kept={kept} view={view} nameOf={nameById} />
         <div className="groups">
-          {foodsByGroup(foods).map(([group, list]) => (
+          {foodsByGroup(drawn.current ? foods : []).map(([group, list]) => (
             <GroupSection
               key={group}
               group={group}

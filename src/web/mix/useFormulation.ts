@@ -49,7 +49,7 @@ export interface FormulationView {
 
 const WORKER: Omit<MoveContext['engine'], 'solve'> = {
   move: (problem, from, held) => engine.move(problem, from, held).catch(failed),
-  newestMove: (...args) => newestMove(...args).catch(failed),
+  newestMove,
 };
 
 /**

@@ -32,8 +32,8 @@ import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { wordsIn } from '../../words/languages.ts';
-import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
+import { type Manner, PLAIN_MANNER, readManner } from '../../words/manner.ts';
+import { PARTS, wordsInParts } from '../../words/parts.ts';
 import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
@@ -238,10 +238,14 @@ const api = {
 export type FormulationWorker = typeof api;
 
 /** Answers speak the language of the page, whose name for this worker says which; without its texts they are English. */
-const spoken = wordsIn(readManner(JSON.parse(self.name || '{}'), PLAIN_MANNER)).then(
-  (texts) => speak(() => texts),
-  () => {},
-);
+const manner = readManner(JSON.parse(self.name || '{}'), PLAIN_MANNER);
+const spoken = said(manner).catch(() => said({ ...manner, language: 'en' }));
+
+async function said(manner: Manner): Promise<void> {
+  const texts = wordsInParts(manner);
+  await Promise.all(PARTS.map(texts.fetch));
+  speak(() => texts.words);
+}
 const inLanguage = Object.fromEntries(
   Object.entries(api).map(([method, ask]) => [
     method,

@@ -7,14 +7,14 @@ import type { Mix } from '../../../household/model.ts';
 import { heldShares, withHolds } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import type { Answer } from '../../worker/formulation.worker.ts';
-import type { EvaluationKeeper } from './evaluation-keeper.ts';
+import { type EvaluationKeeper, failed } from './evaluation-keeper.ts';
 
 /** What moves ask of the formulation worker. */
 interface MoveEngine {
   /** Undefined where it was stopped. */
   solve(problem: Problem): Promise<Answer<Result> | undefined>;
   move(problem: Problem, from: Shares, held: Shares): Promise<Answer<MoveResult>>;
-  /** A move while a slider is dragged: undefined where a newer one overtook it. */
+  /** A move while a slider is dragged: undefined where a newer one overtook it. @throws Error where the worker failed */
   newestMove(
     problem: Problem,
     from: Shares,
@@ -75,7 +75,14 @@ export async function move(
   const now = current(m);
   if (!now) return [];
   const held = { ...heldShares(now), [id]: share };
-  const answer = await m.engine.newestMove(now.problem, { ...from, [id]: share }, held, id);
+  const alone = { shares: { [id]: share } };
+  const answer = await m.engine
+    .newestMove(now.problem, { ...from, [id]: share }, held, id)
+    .catch((error: unknown) => {
+      // Nobody can say what would follow, but what the keeper asked for is not lost.
+      m.change((mix) => withShares(mix, alone), `move ${id}`);
+      return failed(error);
+    });
   if (!answer) return [];
   if (!answer.ok) {
     m.keeper.fail(answer);
@@ -85,8 +92,7 @@ export async function move(
   const emptied = spare && result.status === 'optimal' ? emptiedBy(from, result.shares, id) : [];
   if (emptied.length > 0) return emptied;
   if (result.status === 'optimal') take(m, now, result);
-  const next = result.status === 'optimal' ? result : { shares: { [id]: share } };
-  m.change((mix) => withShares(mix, next), `move ${id}`);
+  m.change((mix) => withShares(mix, result.status === 'optimal' ? result : alone), `move ${id}`);
   return [];
 }
 

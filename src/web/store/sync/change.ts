@@ -169,7 +169,9 @@ export function withoutRefused(
   const before = base.body as object as Record<string, unknown>;
   const { [key]: refused, ...rest } = body as object as Record<string, unknown>;
   if (same(refused, before[key])) return undefined;
-  const left = { ...rest, ...(key in before && { [key]: before[key] }) };
+  const left: Record<string, unknown> = { ...rest, ...(key in before && { [key]: before[key] }) };
+  // When it was changed says nothing where nothing was.
+  if (same({ ...left, updatedAt: '' }, { ...before, updatedAt: '' })) return undefined;
   const { sent: _, ...kept } = change;
   return { ...kept, writeId: newId(), body: left as object as Body };
 }

@@ -1,0 +1,59 @@
+/** The screens, each a chunk of its own: fetched where one goes there, and all of them once the page is at rest. */
+import type { ReactNode } from 'react';
+import type { Part } from '../../words/parts.ts';
+import { type Later, later } from '../shared/later.ts';
+import { fetchTexts } from '../shared/words/texts.ts';
+
+/** Draws a screen, with what follows its place in the address, and what follows that. */
+type Drawn = (props: Shown) => ReactNode;
+
+interface Shown {
+  readonly shown: string | undefined;
+  readonly part: string | undefined;
+}
+
+/** In the order in which they are fetched ahead: what is needed where a network may be gone comes first. */
+const SCREENS = {
+  today: later(async (): Promise<Drawn> => {
+    const [now, start] = await Promise.all([
+      import('../today/TodayScreen.tsx'),
+      import('../start/StartHere.tsx'),
+      fetchTexts('kitchen'),
+    ]);
+    return () => <now.TodayScreen start={<start.StartHere />} />;
+  }),
+  weigh: screen(() => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen), 'kitchen'),
+  animals: screen(() => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen), 'care'),
+  calendar: screen(() => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen), 'kitchen'),
+  shopping: screen(() => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen), 'kitchen'),
+  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen), 'kitchen'),
+  drying: screen(() => import('../drying/DryingScreen.tsx').then((m) => m.DryingScreen), 'kitchen'),
+  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen), 'mixes'),
+  foods: screen(() => import('../foods/FoodsScreen.tsx').then((m) => m.FoodsScreen), 'mixes'),
+  targets: screen(() => import('../targets/TargetsScreen.tsx').then((m) => m.TargetsScreen), 'mixes'),
+  household: screen(() => import('../keeping/KeepingScreen.tsx').then((m) => m.KeepingScreen), 'house'),
+} as const;
+
+/** A screen with the part of the texts that is its own. */
+function screen(load: () => Promise<Drawn>, texts: Part): Later<Drawn> {
+  return later(async () => (await Promise.all([load(), fetchTexts(texts)]))[0]);
+}
+
+type Place = keyof typeof SCREENS;
+
+/** Whether the address names a screen. */
+export function isPlace(place: string): place is Place {
+  return Object.hasOwn(SCREENS, place);
+}
+
+/** Fetches the screen of an address ahead. A failure is told where it is drawn. */
+export function fetchScreen(hash: string): void {
+  const [, place = ''] = hash.split('/');
+  void SCREENS[isPlace(place) ? place : 'today'].fetch().catch(() => {});
+}
+
+/** The screen one is on. */
+export function Screen({ place, ...rest }: { readonly place: Place } & Shown) {
+  const At = SCREENS[place].now();
+  return <At {...rest} />;
+}

@@ -1,0 +1,48 @@
+/** What is said of mixes, of needs, and of what is inside of foods. */
+import { advice } from '../advice.ts';
+import { beside } from '../beside.ts';
+import { cautions } from '../cautions.ts';
+import { changeOver } from '../change-over.ts';
+import { foodForms } from '../food-forms.ts';
+import { foods } from '../foods.ts';
+import { formulation } from '../formulation.ts';
+import { hurts } from '../hurts.ts';
+import { label } from '../label.ts';
+import { limits } from '../limits.ts';
+import { mix } from '../mix.ts';
+import { nutrients } from '../nutrients.ts';
+import { nutrition } from '../nutrition.ts';
+import { refusals } from '../refusals.ts';
+import { rows } from '../rows.ts';
+import { search } from '../search.ts';
+import { sharing } from '../sharing.ts';
+import { targets } from '../targets.ts';
+import { tradeOff } from '../trade-off.ts';
+import { versions } from '../versions.ts';
+import { why } from '../why.ts';
+import { wishes } from '../wishes.ts';
+
+export const mixes = {
+  mix,
+  rows,
+  beside,
+  limits,
+  nutrients,
+  formulation,
+  why,
+  wishes,
+  refusals,
+  versions,
+  tradeOff,
+  sharing,
+  changeOver,
+  hurts,
+  advice,
+  nutrition,
+  targets,
+  foods,
+  label,
+  cautions,
+  foodForms,
+  search,
+};

@@ -1,0 +1,86 @@
+/** The catalogue in parts: a page fetches those of its screen first, and the others once it is at rest. */
+import type { care } from './en/parts/care.ts';
+import type { first } from './en/parts/first.ts';
+import type { house } from './en/parts/house.ts';
+import type { kitchen } from './en/parts/kitchen.ts';
+import type { mixes } from './en/parts/mixes.ts';
+import { figuresOf } from './figures.ts';
+import type { Language, Manner } from './manner.ts';
+import type { Words } from './words.ts';
+import { type RoomsIn, roomsOf } from './words-of.ts';
+
+interface EnglishParts {
+  readonly first: typeof first;
+  readonly kitchen: typeof kitchen;
+  readonly care: typeof care;
+  readonly mixes: typeof mixes;
+  readonly house: typeof house;
+}
+
+export type Part = keyof EnglishParts;
+
+/** The rooms of a part, in any language. */
+export type PartOf<P extends Part> = RoomsIn<EnglishParts[P]>;
+
+type Load<P extends Part> = () => Promise<PartOf<P>>;
+
+const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
+  en: {
+    first: () => import('./en/parts/first.ts').then((m) => m.first),
+    kitchen: () => import('./en/parts/kitchen.ts').then((m) => m.kitchen),
+    care: () => import('./en/parts/care.ts').then((m) => m.care),
+    mixes: () => import('./en/parts/mixes.ts').then((m) => m.mixes),
+    house: () => import('./en/parts/house.ts').then((m) => m.house),
+  },
+  de: {
+    first: () => import('./de/parts/first.ts').then((m) => m.first),
+    kitchen: () => import('./de/parts/kitchen.ts').then((m) => m.kitchen),
+    care: () => import('./de/parts/care.ts').then((m) => m.care),
+    mixes: () => import('./de/parts/mixes.ts').then((m) => m.mixes),
+    house: () => import('./de/parts/house.ts').then((m) => m.house),
+  },
+  nl: {
+    first: () => import('./nl/parts/first.ts').then((m) => m.first),
+    kitchen: () => import('./nl/parts/kitchen.ts').then((m) => m.kitchen),
+    care: () => import('./nl/parts/care.ts').then((m) => m.care),
+    mixes: () => import('./nl/parts/mixes.ts').then((m) => m.mixes),
+    house: () => import('./nl/parts/house.ts').then((m) => m.house),
+  },
+};
+
+export const PARTS = Object.keys(LOAD.en) as readonly Part[];
+
+/** The texts of one manner, as far as they are fetched. */
+export interface WordsInParts {
+  readonly words: Words;
+  /** @throws where it cannot be fetched; the next who asks tries again */
+  fetch(part: Part): Promise<void>;
+}
+
+/** Whoever asks for a text that is not fetched yet gets thrown what it waits for: what is being drawn is drawn then. */
+export function wordsInParts(manner: Manner): WordsInParts {
+  const figures = figuresOf(manner);
+  const here: Record<string, unknown> = { figures };
+  const coming = new Map<Part, Promise<void>>();
+  function fetch(part: Part): Promise<void> {
+    const asked = coming.get(part) ?? load(part);
+    coming.set(part, asked);
+    return asked;
+  }
+  async function load(part: Part): Promise<void> {
+    try {
+      Object.assign(here, roomsOf(await LOAD[manner.language][part](), figures));
+    } catch (error) {
+      coming.delete(part);
+      throw error;
+    }
+  }
+  const words = new Proxy(here, {
+    get(_, room: string) {
+      const made = here[room];
+      if (made === undefined) throw Promise.all(PARTS.map(fetch));
+      return made;
+    },
+  }) as object as Words;
+  return { words, fetch };
+}
