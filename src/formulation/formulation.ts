@@ -171,11 +171,22 @@ export class Formulation {
   drag(from: Shares, held: Shares, moving?: string): Dragged {
     const { model } = this;
     if (model.crossed || !countsFoods(model.question)) return this.move(from, held, moving);
-    this.quickMoves ??= new QuickMoves(model);
-    const result = this.movedTo(this.quickMoves.moved({ from, held, moving }));
+    const result = this.movedTo(this.quick.moved({ from, held, moving }));
     if (result.status !== 'optimal') return result;
     const { breaches } = this.evaluate(result.shares);
     return breaches.length > 0 ? { ...result, breaches } : result;
+  }
+
+  /** As {@link drag}, every rule kept: where foods are counted it is sought which of them are in, which may take long. */
+  settle(from: Shares, held: Shares, moving?: string): Dragged {
+    const { model, solver } = this;
+    if (model.crossed || !countsFoods(model.question)) return this.move(from, held, moving);
+    return this.movedTo(this.quick.settled({ from, held, moving }, solver));
+  }
+
+  private get quick(): QuickMoves {
+    this.quickMoves ??= new QuickMoves(this.model);
+    return this.quickMoves;
   }
 
   private movedTo(to: Moved): MoveResult {

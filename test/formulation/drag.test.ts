@@ -53,6 +53,17 @@ test('a drag keeps every rule, or says which of those that count foods it does n
         expect(stands.total).toBeCloseTo(total, 7);
         if (dragged.breaches) {
           met.broken++;
+          // Let go of, it goes on to a mix that keeps every rule, where there is one with that share.
+          const settled = live.settle(from, held, moving);
+          expect(settled.status, `seed ${seed}`).toBe(moved.status);
+          if (settled.status !== 'optimal' || moved.status !== 'optimal') continue;
+          expect(live.evaluate(settled.shares).breaches, `seed ${seed}`).toEqual([]);
+          expect(settled.shares[moving], `seed ${seed}`).toBeCloseTo(moved.shares[moving]!, 3);
+          const others = { ...problem, foods: problem.foods.filter((f) => f.id !== moving) };
+          expect(squares(others, settled.shares, from), `seed ${seed}`).toBeCloseTo(
+            squares(others, moved.shares, from),
+            2,
+          );
           for (const { pointer } of dragged.breaches) {
             const rule = problem.rules[Number(/^\/rules\/(\d+)/.exec(pointer)?.[1])];
             expect(pointer, `seed ${seed}`).toMatch(COUNTS);

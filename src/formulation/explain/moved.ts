@@ -28,16 +28,11 @@ export function moved(
   model: MixModel,
   solver: MixSolver,
   within: Pick<MixQuestion, 'lower' | 'upper'>,
-  { from, held, moving }: Move,
+  move: Move,
 ): Moved {
-  const { lower, upper } = within;
+  const { from, held, moving } = move;
   const target = byColumn(model, from);
-  const pins = new Map<number, number>();
-  model.ration.foods.forEach((f, i) => {
-    const share = held[f.id];
-    if (share !== undefined && f.id !== moving)
-      pins.set(i, Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), share)));
-  });
+  const pins = pinsOf(model, within, move);
   const spans = solver.spans(pins);
   const fixed = new Map(pins);
   const column = model.ration.foods.findIndex((f) => f.id === moving);
@@ -52,6 +47,21 @@ export function moved(
   for (const [i, share] of fixed) target[i] = share;
   const found = solver.nearest(target, fixed);
   return found ? { found, spans } : { tight: pins };
+}
+
+/** The shares held, by column, but for the one that moves. */
+function pinsOf(
+  { ration }: MixModel,
+  { lower, upper }: Pick<MixQuestion, 'lower' | 'upper'>,
+  { held, moving }: Move,
+): Map<number, number> {
+  const pins = new Map<number, number>();
+  ration.foods.forEach((f, i) => {
+    const share = held[f.id];
+    if (share !== undefined && f.id !== moving)
+      pins.set(i, Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), share)));
+  });
+  return pins;
 }
 
 /**
@@ -89,6 +99,30 @@ export class QuickMoves {
     const column = this.model.ration.foods.findIndex((f) => f.id === move.moving);
     const apart = column < 0 ? 0 : elementAt(same.found.x, column) - elementAt(free.found.x, column);
     return Math.abs(apart) <= SAME_SHARE ? same : free;
+  }
+
+  /**
+   * The nearest mix that keeps what is counted too, found by `solver`; how far the share may move is sought only where no
+   * mix has the share asked for.
+   */
+  settled(move: Move, solver: MixSolver): Moved {
+    const { model } = this;
+    const { question } = model;
+    const column = model.ration.foods.findIndex((f) => f.id === move.moving);
+    const share = move.moving === undefined ? undefined : move.held[move.moving];
+    if (column >= 0 && share === undefined) return moved(model, solver, question, move);
+    // Held as the others are.
+    const pins = pinsOf(model, question, { ...move, moving: undefined });
+    const target = byColumn(model, move.from);
+    for (const [i, pin] of pins) target[i] = pin;
+    const found = solver.nearest(target, pins);
+    return found ? { found, spans: this.freeSpans(move) } : moved(model, solver, question, move);
+  }
+
+  private freeSpans(move: Move): readonly Span[] {
+    const { question } = this.model;
+    this.free ??= new ContinuousMixSolver(uncounted(question));
+    return this.free.spans(pinsOf(this.model, question, move));
   }
 
   /** With the foods that have a share staying in, each with the least that is counted, and the others out. */
