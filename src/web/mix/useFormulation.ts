@@ -2,17 +2,20 @@
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { isFit as isFitting, type VerdictState, verdictOf } from '../../formulation/explain/verdict.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
+import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { engine, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
+import { engine, longAnswers, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
+import { takesLong } from '../worker/lane.ts';
 import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, failed, type Known } from './live/evaluation-keeper.ts';
-import { balance, edit, type MoveContext, move } from './live/moves.ts';
+import { balance, edit, type MoveContext, move, settle, type Unsettled } from './live/moves.ts';
 import { NO_NOTICE, noticeFor } from './live/notice.ts';
-import { type Best, useBestMix } from './live/useBestMix.ts';
+import { type Best, bestMixOf, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
+import { useSettling } from './live/useSettling.ts';
 
 /** How the mix stands: as its verdict says, or no mix can keep its rules, or nobody knows yet, or it cannot be read. */
 export type MixState = VerdictState | 'none' | 'working' | 'fault';
@@ -32,10 +35,16 @@ export interface FormulationView {
   /** A short word for screen readers after something moved or refused to. */
   readonly notice: string;
   say(notice: string): void;
-  /** Whether the best mix is being sought. */
+  /** Whether the best mix is being sought, or one that keeps the rules that count foods. */
   readonly working: boolean;
-  /** Ends that; what was found before stays. */
+  /** What is found so far of the best mix, while it is sought and takes long. */
+  readonly soFar: Progress<SolvedSoFar> | undefined;
+  /** Whether the search for the best mix was stopped: `best` is then the best found till then, if there was any. */
+  readonly stopped: boolean;
+  /** Ends the search; what was found stays. */
   stop(): void;
+  /** Goes on with a search that was stopped. */
+  goOn(): void;
   balance(): Promise<void>;
   /**
    * Moves one share; the others follow.
@@ -48,7 +57,9 @@ export interface FormulationView {
 }
 
 const WORKER: Omit<MoveContext['engine'], 'solve'> = {
-  move: (problem, from, held) => engine.move(problem, from, held).catch(failed),
+  follow: (problem, from, held) => engine.drag(problem, from, held),
+  settle: (problem, from, held, moving, signal) =>
+    longAnswers.settle(problem, from, held, moving, { signal }),
   newestMove,
 };
 
@@ -61,7 +72,8 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
   const [notice, setNotice] = useState(NO_NOTICE);
   const { restart } = useEngineState();
   const [balancing, setBalancing] = useState(false);
-  const stopped = useRef(false);
+  /** Of the best mix that was asked for last: aborted where the keeper stopped it. */
+  const asked = useRef(new AbortController());
   const worker = useEngine();
   // Another worker knows nothing of what was asked before.
   const keeper = useMemo(
@@ -89,14 +101,23 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     [kept, effective],
   );
 
-  const { spans, collision, questions, best, seeking, leaveOff, collided } = useBestMix(mix);
+  const sought = useBestMix(mix);
+  const { spans, collision, questions, best, seeking, soFar, stopped, leaveOff, goOn, collided } = sought;
   const weighed = useGrams(mix, fits);
+  /** What the search had found when it was stopped. */
+  const keptBest = useRef<Best | undefined>(undefined);
+  keptBest.current = stopped ? best : undefined;
 
+  const unsettled = useRef<(move: Unsettled) => void>(() => {});
   const moved = useMemo<MoveContext>(
     () => ({
       engine: {
         ...WORKER,
-        solve: (problem) => engine.solve(problem).catch((e) => (stopped.current ? undefined : failed(e))),
+        async solve(problem) {
+          const found = keptBest.current;
+          if (found) return { ok: true, value: { ...found, status: 'optimal' } };
+          return bestMixOf(problem, asked.current.signal).catch(failed);
+        },
       },
       keeper,
       kept,
@@ -104,9 +125,17 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
       change,
       say,
       collided,
+      stopped: () => asked.current.signal.aborted || keptBest.current !== undefined,
+      unsettled: (move) => unsettled.current(move),
     }),
     [keeper, kept, effective, change, say, collided],
   );
+  const settling = useSettling(
+    mix,
+    kept,
+    useCallback((of, signal) => settle(moved, of, signal), [moved]),
+  );
+  unsettled.current = settling.unsettled;
   /** The slider that is dragged, and the shares when it was taken hold of. */
   const anchor = useRef<{ id: string; shares: Shares } | undefined>(undefined);
 
@@ -121,15 +150,24 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     state: fault ? 'fault' : stateOf(evaluation, collision),
     notice: noticeFor(notice, problem),
     say,
-    working: seeking || balancing,
+    working: seeking || balancing || settling.settling,
+    soFar,
+    stopped,
     stop: useCallback(() => {
-      stopped.current = true;
+      asked.current.abort();
+      settling.leave();
       leaveOff();
+      if (takesLong(problem)) return say('');
+      // Nothing else ends an answer that should not take long.
       restart();
       say(words().verdict.stopped);
-    }, [leaveOff, restart, say]),
+    }, [settling.leave, leaveOff, restart, say, problem]),
+    goOn: useCallback(() => {
+      say('');
+      goOn();
+    }, [goOn, say]),
     balance: useCallback(async () => {
-      stopped.current = false;
+      asked.current = new AbortController();
       setBalancing(true);
       try {
         await balance(moved);
@@ -142,13 +180,15 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
         const now = kept();
         if (!now) return [];
         if (anchor.current?.id !== id) anchor.current = { id, shares: effective(now).shares };
+        settling.hold();
         return move(moved, id, share, anchor.current.shares, spare);
       },
-      [moved, kept, effective],
+      [moved, kept, effective, settling.hold],
     ),
     endMove: useCallback(() => {
       anchor.current = undefined;
-    }, []),
+      settling.letGo();
+    }, [settling.letGo]),
     edit: useCallback((next, step) => edit(moved, next, { step, follows: fitsNow.current }), [moved]),
   };
 }

@@ -9,7 +9,7 @@ import type { GoalPoint } from '../../formulation/formulation.ts';
 import type { Eater } from '../../formulation/problem/for-animals.ts';
 import type { Problem, Shares } from '../../formulation/problem/problem.ts';
 import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
-import type { MoveResult, Reason, Result } from '../../formulation/problem/result.ts';
+import type { Dragged, Reason, Result } from '../../formulation/problem/result.ts';
 import { words } from '../../words/words.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
@@ -69,14 +69,17 @@ export const engine = newEngine();
 export const longAnswers = {
   solve: (problem: Problem, hearing?: Hearing<Progress<SolvedSoFar>>): Promise<Answer<Result>> =>
     long('solve', takesLong(problem), [problem], hearing),
-  /** As {@link Formulation.move}, foods brought in and left out as the rules that count them ask. */
-  move: (
+  /** The nearest mix that keeps every rule, foods brought in and left out as the rules that count them ask. */
+  settle: (
     problem: Problem,
     from: Shares,
     held: Shares,
-    moving?: string,
+    moving: string | undefined,
     hearing?: Hearing<never>,
-  ): Promise<Answer<MoveResult>> => long('move', takesLong(problem), [problem, from, held, moving], hearing),
+  ): Promise<Answer<Dragged>> => long('settle', takesLong(problem), [problem, from, held, moving], hearing),
+  /** Whether any mix keeps every rule. */
+  feasible: (problem: Problem, hearing?: Hearing<never>): Promise<Answer<boolean>> =>
+    long('feasible', takesLong(problem), [problem], hearing),
   why: (problem: Problem, hearing?: Hearing<never>): Promise<Answer<Reason[]>> =>
     long('why', takesLong(problem), [problem], hearing),
   askOf: (

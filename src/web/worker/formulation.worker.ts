@@ -19,7 +19,7 @@ import { parseProblem } from '../../formulation/problem/parse.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
 import type { SolvedSoFar, Tell } from '../../formulation/problem/progress.ts';
-import type { Dragged, Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
+import type { Dragged, Evaluation, Result } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
 import type { Intake } from '../../household/reckon/care/intake.ts';
@@ -128,8 +128,10 @@ const api = {
   /** For a slider under the thumb: see `drag` of {@link Formulation}. */
   drag: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Dragged>> =>
     answer(problem, (f) => f.drag(from, held, moving)),
-  move: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<MoveResult>> =>
-    answer(problem, (f) => f.move(from, held, moving)),
+  /** Let go of: see `settle` of {@link Formulation}. */
+  settle: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Dragged>> =>
+    answer(problem, (f) => f.settle(from, held, moving)),
+  feasible: (problem: Problem): Promise<Answer<boolean>> => answer(problem, (f) => f.feasible()),
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
   grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),

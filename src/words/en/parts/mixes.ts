@@ -9,6 +9,7 @@ import { formulation } from '../formulation.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
+import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
 import { nutrition } from '../nutrition.ts';
@@ -27,6 +28,7 @@ export const mixes = {
   rows,
   beside,
   limits,
+  long,
   nutrients,
   formulation,
   why,

@@ -10,6 +10,7 @@ import { formulation } from '../formulation.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
+import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
 import { nutrition } from '../nutrition.ts';
@@ -28,6 +29,7 @@ export const mixes: PartOf<'mixes'> = {
   rows,
   beside,
   limits,
+  long,
   nutrients,
   formulation,
   why,

@@ -7,7 +7,7 @@ import { shareChanges } from '../../../../household/reckon/mix/shares.ts';
 import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
-import { engine } from '../../../worker/engine.ts';
+import { longAnswers } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { WhyReason } from './WhyReason.tsx';
 import './why.css';
@@ -15,8 +15,11 @@ import './why.css';
 export function WhyPanel({ mix, view, nameOf }: AdviceProps) {
   const t = words().why;
   const { mix: kept } = useMixDraft();
-  const answer = useAnswer('why', view.fault ? undefined : withHolds(mix), async (problem) => {
-    const [why, best] = await Promise.all([engine.why(problem), engine.solve(problem)]);
+  const answer = useAnswer('why', view.fault ? undefined : withHolds(mix), async (problem, { signal }) => {
+    const [why, best] = await Promise.all([
+      longAnswers.why(problem, { signal }),
+      longAnswers.solve(problem, { signal }),
+    ]);
     if (!why.ok) return why;
     if (!best.ok) return best;
     const shares = best.value.status === 'optimal' ? best.value.shares : undefined;
