@@ -1,7 +1,7 @@
 /** Checks of what dries that are due: in the title of the page and as notifications, whichever screen is open. */
 import type { Household } from '../../household/model.ts';
 import { nextCheck } from '../../kitchen/drying/check-times.ts';
-import { checksDue } from '../drying/view-model.ts';
+import { checksDue } from '../drying/checks-due.ts';
 import { useNow } from '../shared/hooks/now.ts';
 import { useReminders } from '../shared/hooks/reminders.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';

@@ -1,35 +1,16 @@
-/** The question before a screen is left on which something typed is not saved. Escape stays. */
-import { useSyncExternalStore } from 'react';
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
-import { words } from '../../words/words.ts';
+/** Whether the keeper is asked before a screen is left; the question itself is fetched later. */
+import { Suspense, useSyncExternalStore } from 'react';
 import { leavingQuestion } from '../shared/hooks/leaving.ts';
-import '../shared/PickerDialog.css';
+import { later } from '../shared/later.ts';
+
+const dialog = later(() => import('./LeavingDialog.tsx').then((m) => m.LeavingDialog));
 
 export function LeavingQuestion() {
   const isAsked = useSyncExternalStore(leavingQuestion.subscribe, leavingQuestion.isAsked);
-  const t = words().store.leaving;
-  return (
-    <ModalOverlay
-      className="overlay"
-      isOpen={isAsked}
-      onOpenChange={(open) => {
-        if (!open) leavingQuestion.stay();
-      }}
-    >
-      <Modal className="modal">
-        <Dialog className="dialog" role="alertdialog">
-          <Heading slot="title">{t.title}</Heading>
-          <p>{t.words}</p>
-          <div className="button-row">
-            <Button className="button strong" autoFocus onPress={leavingQuestion.stay}>
-              {t.stay}
-            </Button>
-            <Button className="button" onPress={leavingQuestion.leave}>
-              {t.leave}
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
-  );
+  return <Suspense>{isAsked && <Asked />}</Suspense>;
+}
+
+function Asked() {
+  const Dialog = dialog.now();
+  return <Dialog isAsked />;
 }

@@ -1,8 +1,10 @@
-/** The screens, each a chunk of its own: fetched where one goes there, and all of them once the page is at rest. */
+/** The screens: Now comes with the page, each other where one goes there, and all of them once the page is at rest. */
 import type { ReactNode } from 'react';
 import type { Part } from '../../words/parts.ts';
 import { type Later, later } from '../shared/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
+import { StartHere } from '../start/StartHere.tsx';
+import { TodayScreen } from '../today/TodayScreen.tsx';
 
 /** Draws a screen, with what follows its place in the address, and what follows that. */
 type Drawn = (props: Shown) => ReactNode;
@@ -14,14 +16,6 @@ interface Shown {
 
 /** In the order in which they are fetched ahead: what is needed where a network may be gone comes first. */
 const SCREENS = {
-  today: later(async (): Promise<Drawn> => {
-    const [now, start] = await Promise.all([
-      import('../today/TodayScreen.tsx'),
-      import('../start/StartHere.tsx'),
-      fetchTexts('kitchen'),
-    ]);
-    return () => <now.TodayScreen start={<start.StartHere />} />;
-  }),
   weigh: screen(() => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen), 'kitchen'),
   animals: screen(() => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen), 'care'),
   calendar: screen(() => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen), 'kitchen'),
@@ -41,7 +35,7 @@ function screen(load: () => Promise<Drawn>, texts: Part): Later<Drawn> {
 
 type Place = keyof typeof SCREENS;
 
-/** Whether the address names a screen. */
+/** Whether the address names a screen other than Now. */
 export function isPlace(place: string): place is Place {
   return Object.hasOwn(SCREENS, place);
 }
@@ -49,11 +43,12 @@ export function isPlace(place: string): place is Place {
 /** Fetches the screen of an address ahead. A failure is told where it is drawn. */
 export function fetchScreen(hash: string): void {
   const [, place = ''] = hash.split('/');
-  void SCREENS[isPlace(place) ? place : 'today'].fetch().catch(() => {});
+  if (isPlace(place)) void SCREENS[place].fetch().catch(() => {});
 }
 
-/** The screen one is on. */
-export function Screen({ place, ...rest }: { readonly place: Place } & Shown) {
+/** The screen one is on; Now where the address names none. */
+export function Screen({ place, ...rest }: { readonly place: string } & Shown) {
+  if (!isPlace(place)) return <TodayScreen start={<StartHere />} />;
   const At = SCREENS[place].now();
   return <At {...rest} />;
 }

@@ -7,11 +7,11 @@ import { linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { useKitchen } from '../store/kitchen.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { checksDue } from './checks-due.ts';
 import { DryerSettings } from './DryerSettings.tsx';
 import { PlanRun } from './PlanRun.tsx';
 import { RunList } from './RunList.tsx';
 import { RunPage } from './RunPage.tsx';
-import { checksDue } from './view-model.ts';
 import './drying.css';
 
 const DRYER = 'dryer';

@@ -12,10 +12,11 @@ import { useNotifications } from '../shared/hooks/reminders.ts';
 import { clockOf } from '../shared/words/clock.ts';
 import type { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { checkLine } from './checks-due.ts';
 import { downloadChecks } from './checks-file.ts';
 import { focusFault, LabelledNumber, readAbove0 } from './LabelledNumber.tsx';
 import { RunMark } from './RunMark.tsx';
-import { checkLine, sayWater } from './view-model.ts';
+import { sayWater } from './view-model.ts';
 import '../shared/lots/lots.css';
 
 /** What the page of a run hands to its parts. */

@@ -9,8 +9,9 @@ import { linkTo } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { clockOf } from '../shared/words/clock.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
+import { checkLine } from './checks-due.ts';
 import { RunMark } from './RunMark.tsx';
-import { checkLine, sayWater } from './view-model.ts';
+import { sayWater } from './view-model.ts';
 
 /** Lines shown at once. */
 const PART = 20;

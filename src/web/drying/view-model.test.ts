@@ -3,7 +3,8 @@ import { carrot, house, run, table } from '../../../test/kitchen/carrot-run.ts';
 import { demoHousehold } from '../../household/demo.ts';
 import { outcomeOf } from '../../household/reckon/drying/drying-outcome.ts';
 import { clockOf } from '../shared/words/clock.ts';
-import { checkLine, foodLines, sayWater, trayArea } from './view-model.ts';
+import { checkLine } from './checks-due.ts';
+import { foodLines, sayWater, trayArea } from './view-model.ts';
 
 const at = (time: string) => Date.parse(`2026-03-14T${time}:00.000Z`);
 

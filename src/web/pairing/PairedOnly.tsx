@@ -1,10 +1,17 @@
 /** Shows the program to a device that may come in, and the pairing page to one that may not. */
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, Suspense, useEffect, useState } from 'react';
 import { words } from '../../words/words.ts';
+import { later } from '../shared/later.ts';
 import { type AccessState, fetchAccess } from '../store/access.ts';
 import { onUnpaired } from '../store/unpaired.ts';
-import { PairingScreen } from './PairingScreen.tsx';
 import { forgetSecret } from './secret.ts';
+
+const screen = later(() => import('./PairingScreen.tsx').then((m) => m.PairingScreen));
+
+function Pairing() {
+  const PairingScreen = screen.now();
+  return <PairingScreen />;
+}
 
 export function PairedOnly({ children }: { children: ReactNode }) {
   const [access, setAccess] = useState<AccessState | 'unknown'>();
@@ -19,7 +26,12 @@ export function PairedOnly({ children }: { children: ReactNode }) {
     if (access !== undefined && !isOut) forgetSecret();
   }, [access, isOut]);
 
-  if (isOut) return <PairingScreen />;
+  if (isOut)
+    return (
+      <Suspense>
+        <Pairing />
+      </Suspense>
+    );
   if (access !== undefined) return children;
   return (
     <main id="main" className="page">

@@ -17,9 +17,10 @@ import { Choice } from '../shared/Choice.tsx';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import { allProfiles, useSave } from '../store/household.ts';
+import { useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
+import { allProfiles } from '../store/profiles.ts';
 import type { OwnMix } from './useOwnMix.ts';
 
 const STAGES = Object.keys(LIFE_STAGES) as LifeStage[];

@@ -1,9 +1,11 @@
 /** The example household: taken away together, brought back as it was, and looked at beside what is the keeper's own. */
 import { useState } from 'react';
-import { demoHousehold } from '../../household/demo.ts';
 import { EXAMPLE, type ExampleParts, exampleIn, ownMixes } from '../../household/reckon/example.ts';
+import { later } from '../shared/later.ts';
 import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
+
+const demo = later(() => import('../../household/demo.ts'));
 
 /** What was taken away since the page was opened, as it stood: the press that undoes it may stand on another screen. */
 let takenAway: ExampleParts | undefined;
@@ -59,6 +61,7 @@ export function useExample() {
     /** Brings the example in where it is not, and goes to it. */
     async look() {
       if (!there?.mixes.length) {
+        const { demoHousehold } = await demo.fetch();
         const { foods, animals, mixes, versions } = demoHousehold(new Date().toISOString());
         const lacks = <T extends { id: string }>(all: readonly T[], kept: readonly { id: string }[]) =>
           all.filter((one) => !kept.some((k) => k.id === one.id));

@@ -8,9 +8,9 @@ import { newMix, withHolds } from '../../household/reckon/mix/mix-edits.ts';
 import { withWantedShares } from '../../household/reckon/mix/wanted-mix.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { words } from '../../words/words.ts';
-import { allProfiles } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
+import { allProfiles } from '../store/profiles.ts';
 import { longAnswers } from '../worker/engine.ts';
 
 export interface OwnMix {

@@ -1,10 +1,7 @@
 /** The household as React sees it, and changes of it: shown at once, taken back where the server refuses them. */
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
-import type { Household, Kept, Kind } from '../../household/model.ts';
+import type { Kept, Kind } from '../../household/model.ts';
 import type { KeptRecord } from '../../household/records.ts';
-import { withConfirmations } from '../../targets/confirm.ts';
-import type { TargetProfile } from '../../targets/profile.ts';
-import { PROFILES } from '../../targets/profiles.ts';
 import { builds, keeper, startKeeping } from './page-keeper.ts';
 import type { KeeperView, Outcome } from './sync/keeper-parts.ts';
 
@@ -138,23 +135,4 @@ export function useRemove<K extends Kind>(kind: K) {
     },
     mutateAsync: (object: Kept<K>) => remove(object),
   };
-}
-
-/** Whether a profile is the keeper's own, so may be changed. */
-export function isOwnProfile(profile: TargetProfile): boolean {
-  return !PROFILES.some((p) => p.id === profile.id);
-}
-
-/**
- * Published profiles first, then the keeper's own. What is stored under the id of a published one is what the keeper
- * confirmed of it.
- */
-export function allProfiles(house: Household): TargetProfile[] {
-  const published = PROFILES.map((p) =>
-    withConfirmations(
-      p,
-      house.profiles.find((kept) => kept.id === p.id),
-    ),
-  );
-  return [...published, ...house.profiles.filter(isOwnProfile)];
 }

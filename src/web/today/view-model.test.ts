@@ -9,7 +9,9 @@ import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import { careDue } from '../../household/reckon/care/due.ts';
 import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { FreezeStep, Lot } from '../../kitchen/model.ts';
-import { errandsOf, nearUseByErrand, nextOf, openBatches } from './view-model.ts';
+import { nextOf } from './next-of.ts';
+import { openBatches } from './open-batches.ts';
+import { errandsOf, nearUseByErrand } from './view-model.ts';
 
 const now = new Date('2026-03-10T10:00:00').toISOString();
 const view = (h: Household) => calendarOf(h, mix, under(today));

@@ -2,16 +2,11 @@
 
 import { capital } from '../../formulation/explain/sentences.ts';
 import type { Household } from '../../household/model.ts';
-import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { nearUseBy } from '../../household/reckon/batch/near-use-by.ts';
-import type { BatchCalendar } from '../../household/reckon/calendar/batch-calendar.ts';
 import type { CareDue } from '../../household/reckon/care/due.ts';
-import { hereAmong } from '../../household/reckon/care/here.ts';
 import { lotsPastBest } from '../../household/reckon/cupboard/lots-to-look-at.ts';
 import { treatmentToday } from '../../household/reckon/cupboard/treatment-today.ts';
 import { runLines } from '../../household/reckon/drying/drying-runs.ts';
-import { nextSteps, nextThing } from '../../kitchen/calendar/sentences.ts';
-import type { StepKind } from '../../kitchen/calendar/step-days.ts';
 import { nextCheck } from '../../kitchen/drying/check-times.ts';
 import type { Day, Lot, Moment } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
@@ -22,44 +17,7 @@ import { careErrands } from './care-words.ts';
 import { byRank, type Errand, type Place } from './errand.ts';
 import { upsetLately } from './upset-lately.ts';
 
-export interface NextWords {
-  readonly sentence: string;
-  readonly link: string;
-  readonly to: Place;
-}
-
-function placeOf(kind: StepKind): { readonly link: string; readonly to: Place } {
-  const t = words().today.links;
-  const freezer = { link: t.freezer, to: FREEZER };
-  const places: Readonly<Record<StepKind, { readonly link: string; readonly to: Place }>> = {
-    buy: { link: t.shopping, to: ['shopping'] },
-    freeze: freezer,
-    thaw: freezer,
-    dry: { link: t.drying, to: ['drying'] },
-    weigh: { link: t.scale, to: ['weigh'] },
-    'change-over': { link: t.changeOver, to: ['mix', 'change'] },
-  };
-  return places[kind];
-}
-
 const FREEZER: Place = ['cupboard', 'cold'];
-
-/** The one sentence of the first page and where it is done. */
-export function nextOf(house: Household, view: BatchCalendar, today: Day): NextWords {
-  const { plan, present, weighing } = view;
-  const t = words().today.links;
-  const sentence = nextThing(plan, today);
-  if (present?.runsOut.status === 'unknown') {
-    const silent = hereAmong(house.animals, present.batch.animalIds).find((a) => a.dailyGrams === undefined);
-    return silent
-      ? { sentence, link: t.animal(silent.name), to: ['animals', silent.id] }
-      : { sentence, link: t.forWhom, to: ['mix'] };
-  }
-  const step = nextSteps(plan)[0] ?? plan.steps.find((s) => s.state === 'begun');
-  if (!step) return { sentence, link: t.days, to: ['calendar'] };
-  if (step.kind === 'weigh' && weighing) return { sentence, link: t.weighOn, to: ['weigh', weighing.id] };
-  return { sentence, ...placeOf(step.kind) };
-}
 
 /** What needs hands today. @param now ISO 8601 time, UTC @param care absent while it is still worked out */
 export function errandsOf(house: Household, care: CareDue | undefined, today: Day, now: Moment): Errand[] {
@@ -70,20 +28,6 @@ export function errandsOf(house: Household, care: CareDue | undefined, today: Da
     ...freezeSteps(house, today),
     ...pastBest(house, today),
   ]);
-}
-
-/** Batches that lie open on the scale: whatever else there is to do, they come first. */
-export function openBatches(house: Household): Errand[] {
-  const t = words().today;
-  return house.batches
-    .filter((b) => b.finishedAt === undefined && !b.givenUp)
-    .map((b) => ({
-      key: `weigh ${b.id}`,
-      rank: 'later',
-      words: t.weighing(b.name, gramsMade(b), b.grams),
-      link: t.links.weighOn,
-      to: ['weigh', b.id],
-    }));
 }
 
 function dryingChecks(house: Household, today: Day, now: Moment): Errand[] {

@@ -12,8 +12,8 @@ import { words } from '../../../words/words.ts';
 import { linkTo } from '../../shared/route.ts';
 import { dayAt, today } from '../../shared/today.ts';
 import { Sentence } from '../../shared/words/Sentence.tsx';
-import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
+import { allProfiles } from '../../store/profiles.ts';
 import '../../shared/Fact.css';
 
 export function AnimalFacts({ animal }: { animal: Animal }) {

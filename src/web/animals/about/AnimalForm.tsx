@@ -21,9 +21,10 @@ import { targetOption } from '../../shared/targets/target-words.ts';
 import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
 import { today } from '../../shared/today.ts';
 import { NameInput } from '../../shared/typing/NameInput.tsx';
-import { allProfiles, useSave } from '../../store/household.ts';
+import { useSave } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { newId } from '../../store/new-id.ts';
+import { allProfiles } from '../../store/profiles.ts';
 import { BornFields, bornSaid } from './BornFields.tsx';
 import { MoreFields, type MoreOf } from './MoreFields.tsx';
 

@@ -9,8 +9,9 @@ import { mixesOf } from '../../../household/reckon/mix/refusals.ts';
 import { words } from '../../../words/words.ts';
 import { Failed } from '../../shared/Failed.tsx';
 import { useParts } from '../../shared/parts.tsx';
-import { allProfiles, useSave } from '../../store/household.ts';
+import { useSave } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
+import { allProfiles } from '../../store/profiles.ts';
 import { useReferenceFoods } from '../../worker/engine.ts';
 import '../../shared/styles/ticks.css';
 

@@ -8,8 +8,8 @@ import { withProfile } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { unconfirmedWords } from '../../shared/targets/target-words.ts';
 import { Unconfirmed } from '../../shared/targets/Unconfirmed.tsx';
-import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
+import { allProfiles } from '../../store/profiles.ts';
 import type { FormulationView } from '../useFormulation.ts';
 
 export function TargetNotes({ mix, view }: { mix: Mix; view: FormulationView }) {

@@ -5,8 +5,8 @@ import { batchesFor, isUsedUp } from '../../../household/reckon/batch/batches.ts
 import { type BatchCalendar, calendarOf } from '../../../household/reckon/calendar/batch-calendar.ts';
 import { fedMix } from '../../../household/reckon/mix/eaters.ts';
 import type { Day } from '../../../kitchen/model.ts';
-import { allProfiles } from '../../store/household.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
+import { allProfiles } from '../../store/profiles.ts';
 import { useReferenceTable } from '../../worker/engine.ts';
 import { dayAt } from '../today.ts';
 import { useChosenShares } from './useChosenShares.ts';

@@ -4,10 +4,9 @@ import { batch } from '../batch.ts';
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
 import { drying } from '../drying.ts';
-import { feeding } from '../feeding.ts';
-import { freezing } from '../freezing.ts';
-import { pelletStock } from '../pellet-stock.ts';
+import { hands } from '../hands.ts';
 import { shopping } from '../shopping.ts';
+import { verdict } from '../verdict.ts';
 import { weighing } from '../weighing.ts';
 
 export const kitchen: PartOf<'kitchen'> = {
@@ -15,9 +14,8 @@ export const kitchen: PartOf<'kitchen'> = {
   cupboard,
   calendar,
   drying,
-  freezing,
   weighing,
   batch,
-  feeding,
-  pelletStock,
+  verdict,
+  hands,
 };

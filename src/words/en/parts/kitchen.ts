@@ -3,20 +3,9 @@ import { batch } from '../batch.ts';
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
 import { drying } from '../drying.ts';
-import { feeding } from '../feeding.ts';
-import { freezing } from '../freezing.ts';
-import { pelletStock } from '../pellet-stock.ts';
+import { hands } from '../hands.ts';
 import { shopping } from '../shopping.ts';
+import { verdict } from '../verdict.ts';
 import { weighing } from '../weighing.ts';
 
-export const kitchen = {
-  shopping,
-  cupboard,
-  calendar,
-  drying,
-  freezing,
-  weighing,
-  batch,
-  feeding,
-  pelletStock,
-};
+export const kitchen = { shopping, cupboard, calendar, drying, weighing, batch, verdict, hands };

@@ -12,18 +12,21 @@ import { limits } from '../limits.ts';
 import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
-import { nutrition } from '../nutrition.ts';
 import { refusals } from '../refusals.ts';
 import { rows } from '../rows.ts';
 import { search } from '../search.ts';
 import { sharing } from '../sharing.ts';
+import { start } from '../start.ts';
 import { targets } from '../targets.ts';
+import { terms } from '../terms.ts';
 import { tradeOff } from '../trade-off.ts';
 import { versions } from '../versions.ts';
 import { why } from '../why.ts';
 import { wishes } from '../wishes.ts';
 
 export const mixes = {
+  start,
+  terms,
   mix,
   rows,
   beside,
@@ -40,7 +43,6 @@ export const mixes = {
   changeOver,
   hurts,
   advice,
-  nutrition,
   targets,
   foods,
   label,

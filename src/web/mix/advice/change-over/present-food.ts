@@ -12,8 +12,8 @@ import { fedMix } from '../../../../household/reckon/mix/eaters.ts';
 import { ingredientFromOwn, ingredientFromReference } from '../../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../../words/words.ts';
 import { type Asked, useAnswer } from '../../../shared/answer.tsx';
-import { allProfiles } from '../../../store/household.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
+import { allProfiles } from '../../../store/profiles.ts';
 import { engine, useReferenceFoods } from '../../../worker/engine.ts';
 import { type ChangeOverChoices, TABLE } from './choices.ts';
 
