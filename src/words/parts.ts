@@ -78,7 +78,8 @@ export function wordsInParts(manner: Manner): WordsInParts {
   const words = new Proxy(here, {
     get(_, room: string) {
       const made = here[room];
-      if (made === undefined) throw Promise.all(PARTS.map(fetch));
+      // "then" is asked by whoever awaits them: they are no promise.
+      if (made === undefined && room !== 'then') throw Promise.all(PARTS.map(fetch));
       return made;
     },
   }) as object as Words;

@@ -156,3 +156,43 @@ test('where the worker goes, who waits is told, and who stands in line finds it 
   call(1).answer('one');
   expect(await again).toBe('one');
 });
+
+test('what is asked aside gives way to what is not, and begins anew after it', async () => {
+  const { lane: l, call, calls, ended } = lane();
+  const aside = l.ask('why', [1], { aside: true });
+  await settled();
+  const keepers = l.ask('settle', [2]);
+  await vi.waitFor(() => expect(calls).toHaveLength(2));
+  expect(ended).toEqual([0]);
+  expect(call(1).method).toBe('settle');
+  call(1).answer('two');
+  expect(await keepers).toBe('two');
+  await vi.waitFor(() => expect(calls).toHaveLength(3));
+  expect(call(2).method).toBe('why');
+  call(2).answer('one');
+  expect(await aside).toBe('one');
+});
+
+test('what is asked aside goes after all that is not, and no longer is where the keeper asks for it too', async () => {
+  const { lane: l, call, calls, ended } = lane();
+  const first = l.ask('solve', [1]);
+  const aside = l.ask('why', [2], { aside: true });
+  const second = l.ask('frontier', [3]);
+  await settled();
+  call(0).answer('one');
+  await first;
+  await vi.waitFor(() => expect(call(1).method).toBe('frontier'));
+  call(1).answer('three');
+  await second;
+  await vi.waitFor(() => expect(call(2).method).toBe('why'));
+  const asked = l.ask('why', [2]);
+  const third = l.ask('solve', [4]);
+  await settled();
+  expect(calls).toHaveLength(3);
+  call(2).answer('two');
+  expect([await aside, await asked]).toEqual(['two', 'two']);
+  await vi.waitFor(() => expect(calls).toHaveLength(4));
+  call(3).answer('four');
+  expect(await third).toBe('four');
+  expect(ended).toEqual([]);
+});

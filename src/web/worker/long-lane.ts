@@ -10,6 +10,8 @@ export interface Hearing<Told> {
   readonly tell?: (told: Told) => void;
   /** Aborted where the answer is waited for no longer. */
   readonly signal?: AbortSignal;
+  /** Whether it gives way to every answer that is asked for by the keeper's own doing, and begins anew after it. */
+  readonly aside?: boolean;
 }
 
 interface Asker {
@@ -19,6 +21,8 @@ interface Asker {
 }
 
 interface Question {
+  /** Whether all who ask would wait. */
+  aside: boolean;
   readonly key: string;
   readonly method: string;
   readonly args: readonly unknown[];
@@ -48,12 +52,13 @@ export class LongLane {
   readonly ask = (
     method: string,
     args: readonly unknown[],
-    { tell, signal }: Hearing<unknown> = {},
+    { tell, signal, aside = false }: Hearing<unknown> = {},
   ): Promise<unknown> => {
     if (signal?.aborted) return Promise.reject(signal.reason);
     const key = JSON.stringify([method, args]);
     if (this.#known.has(key)) return Promise.resolve(this.#known.get(key));
-    const question = this.#asked(key) ?? { key, method, args, askers: new Set<Asker>() };
+    const question = this.#asked(key) ?? { key, method, args, aside, askers: new Set<Asker>() };
+    if (!aside) question.aside = false;
     if (question.askers.size === 0) this.#waiting.push(question);
     return new Promise((answered, failed) => {
       const asker: Asker = { tell, answered, failed };
@@ -81,9 +86,16 @@ export class LongLane {
   }
 
   #next(): void {
-    if (this.#running) return;
-    this.#running = this.#waiting.shift();
-    if (this.#running) void this.#answer(this.#running);
+    const first = this.#waiting.find((q) => !q.aside) ?? this.#waiting[0];
+    if (!first || (this.#running && (first.aside || !this.#running.aside))) return;
+    this.#waiting = this.#waiting.filter((q) => q !== first);
+    const gaveWay = this.#running;
+    this.#running = first;
+    if (gaveWay) {
+      this.#waiting.push(gaveWay);
+      this.#line.drop();
+    }
+    void this.#answer(first);
   }
 
   async #answer(question: Question): Promise<void> {
@@ -92,19 +104,20 @@ export class LongLane {
       question.told = told;
       for (const asker of askers) asker.tell?.(told);
     };
+    let over: (asker: Asker) => void;
     try {
       const answer = await this.#line.ask(method, args, tell);
       this.#keep(key, answer);
-      for (const asker of askers) asker.answered(answer);
+      over = (asker) => asker.answered(answer);
     } catch (error) {
-      for (const asker of askers) asker.failed(error);
-    } finally {
-      askers.clear();
-      if (this.#running === question) {
-        this.#running = undefined;
-        this.#next();
-      }
+      over = (asker) => asker.failed(error);
     }
+    // Those of one that gave way wait for its turn.
+    if (this.#running !== question) return;
+    this.#running = undefined;
+    for (const asker of askers) over(asker);
+    askers.clear();
+    this.#next();
   }
 
   #keep(key: string, answer: unknown): void {

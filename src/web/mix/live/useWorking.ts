@@ -14,7 +14,7 @@ export function useWorking(tried: readonly (readonly [key: string, problem: Prob
   useEffect(() => {
     const leaving = new AbortController();
     const asked = (JSON.parse(question) as [string, Problem][]).map(async ([key, problem]) => {
-      const answer = await longAnswers.feasible(problem, leaving);
+      const answer = await longAnswers.feasible(problem, { signal: leaving.signal, aside: true });
       return answer.ok && answer.value ? [key] : [];
     });
     void Promise.all(asked).then(

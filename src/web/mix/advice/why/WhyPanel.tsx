@@ -16,10 +16,8 @@ export function WhyPanel({ mix, view, nameOf }: AdviceProps) {
   const t = words().why;
   const { mix: kept } = useMixDraft();
   const answer = useAnswer('why', view.fault ? undefined : withHolds(mix), async (problem, { signal }) => {
-    const [why, best] = await Promise.all([
-      longAnswers.why(problem, { signal }),
-      longAnswers.solve(problem, { signal }),
-    ]);
+    const best = await longAnswers.solve(problem, { signal });
+    const why = await longAnswers.why(problem, { signal, aside: true });
     if (!why.ok) return why;
     if (!best.ok) return best;
     const shares = best.value.status === 'optimal' ? best.value.shares : undefined;
