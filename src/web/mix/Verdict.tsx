@@ -38,7 +38,7 @@ export function Verdict({ view, mix }: { view: FormulationView; mix: Mix }) {
       </Button>
       <p className="caution">{t.caution}</p>
       <div className="verdict-foot">
-        <p className="notice" aria-live="polite">
+        <p className={view.soFar ? 'sr-only' : 'notice'} aria-live="polite">
           {view.working ? t.working : view.notice}
         </p>
         {view.working && !view.soFar && (

@@ -37,5 +37,6 @@ export const long = (f: Figures): Long => ({
     points: 'Angehalten. Zwischen beiden kann es noch mehr Mischungen geben.',
     notSure: 'Angehalten. Was im Weg steht, ist gefunden; vielleicht hilft noch mehr.',
   },
+  whyLater: 'Was die beste Mischung zurückhält, wird ausgerechnet, sobald sie gefunden ist.',
   took: 'Es passt: Alle Grenzen sind eingehalten. Es ist das Beste, was bis zum Anhalten gefunden war; vielleicht gibt es etwas Besseres.',
 });

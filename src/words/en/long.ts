@@ -37,6 +37,7 @@ export const long = (f: Figures) => ({
     points: 'Stopped. There may be more mixes between the two.',
     notSure: 'Stopped. What gets in the way was found; there may be more that helps.',
   },
+  whyLater: 'What holds the best mix back is worked out once that mix is found.',
   took: 'It fits: every limit is kept. It is the best found before you stopped; there may be a better one.',
 });
 

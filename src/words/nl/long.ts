@@ -36,5 +36,6 @@ export const long = (f: Figures): Long => ({
     points: 'Gestopt. Tussen die twee kunnen nog meer mengsels liggen.',
     notSure: 'Gestopt. Wat in de weg zit is gevonden; misschien helpt er nog meer.',
   },
+  whyLater: 'Wat het beste mengsel tegenhoudt, wordt berekend zodra dat mengsel gevonden is.',
   took: 'Het past: alle grenzen zijn aangehouden. Het is het beste dat tot het stoppen gevonden was; misschien is er iets beters.',
 });
