@@ -23,7 +23,8 @@ describe.each([
   const soFar = () => page.locator('.verdict .so-far');
   const runs = () => soFar().getByRole('button', { name: 'Stop here' });
   const maize = () => page.locator('.share-row[data-food="maize"]');
-  const share = async () => Number(await maize().locator('.number input').inputValue());
+  const share = async () =>
+    Number(await maize().getByRole('textbox', { name: 'Share of Maize' }).inputValue());
   const verdict = () => page.getByTestId('verdict');
   const workers = () => page.workers().length;
   const makeFit = () => page.locator('.verdict .big-button', { hasText: 'Make it fit' }).click();
@@ -71,7 +72,7 @@ describe.each([
     await runs().click();
     await soFar().getByText('it is not proven that there is no better one').waitFor();
     await soFar().getByText('It may get more varied by at most').waitFor();
-    expect(workers()).toBe(1);
+    await expect.poll(workers).toBe(1);
     await makeFit();
     await page.waitForSelector('[data-testid="verdict"][data-state="in"]');
     await page.getByText('It is the best found before you stopped; there may be a better one.').waitFor();
