@@ -9,7 +9,15 @@ import { type FrontierPoint, frontier, type Goal } from './advice/frontier.ts';
 import { type Substitutable, type SubstituteQuestion, substitutes } from './advice/substitutes.ts';
 import { cautionNotes } from './amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from './amounts/food-amounts.ts';
-import { bestOf, chosenBeside, colliding, following, heldTooTight, type Notes } from './explain/answers.ts';
+import {
+  bestOf,
+  chosenBeside,
+  colliding,
+  following,
+  heldTooTight,
+  mixed,
+  type Notes,
+} from './explain/answers.ts';
 import { type DropOne, dropOne } from './explain/drop-one.ts';
 import { evaluate } from './explain/evaluate.ts';
 import { type Moved, moved, QuickMoves } from './explain/moved.ts';
@@ -23,6 +31,7 @@ import type {
   Collision,
   Dragged,
   Evaluation,
+  Mixed,
   MoveResult,
   Reason,
   Result,
@@ -99,6 +108,12 @@ export class Formulation {
     const best = soFar(found);
     const spans = this.solver.spans(new Map(), tell && ((steps) => tell({ ...steps, found: best })));
     return { ...following(model, found, spans, this.notes()), ...weighMix(model, found.x) };
+  }
+
+  /** The best mix and how it stands, without spans and grams; or the conflict and its remedies. */
+  mix(): Mixed | Collision {
+    const found = this.found();
+    return found ? mixed(this.model, found, this.notes()) : this.collision();
   }
 
   /**
