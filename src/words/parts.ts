@@ -77,6 +77,8 @@ export function wordsInParts(manner: Manner): WordsInParts {
   }
   const words = new Proxy(here, {
     get(_, room: string) {
+      // Asked by whoever awaits the texts: they are no promise.
+      if (room === 'then') return undefined;
       const made = here[room];
       // "then" is asked by whoever awaits them: they are no promise.
       if (made === undefined && room !== 'then') throw Promise.all(PARTS.map(fetch));

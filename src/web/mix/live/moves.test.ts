@@ -70,6 +70,7 @@ function page(answers: readonly (Result | Dragged)[], mix = MIX) {
       kept = next(kept);
       void keeper.follow(structuredClone(kept.problem), kept.shares);
     },
+    show: (shares) => moved.change((m) => ({ ...m, shares: { ...m.shares, ...shares } })),
     say: () => {},
     collided: () => {},
     stopped: () => false,

@@ -41,6 +41,8 @@ export interface MoveContext {
   /** Brings what its animals bring to a mix as it is kept. */
   effective(mix: Mix): Mix;
   change(next: (mix: Mix) => Mix, step?: string): void;
+  /** Shows shares that a hand has moved to; they are kept once it lets go. */
+  show(shares: Shares, step: string): void;
   /** Says a short word to screen readers. */
   say(notice: string): void;
   /** Told when no mix can keep the rules. */
@@ -78,7 +80,7 @@ export async function balance(m: MoveContext): Promise<void> {
   const best = answer.value;
   // With holds this is the evaluation of another problem than the mix's, in which each of them counts as a bound.
   if ('nutrients' in best) take(m, { ...now, problem }, best);
-  m.change((mix) => withShares(mix, best));
+  m.change((mix) => withShares(mix, best.shares));
   m.say(m.stopped() ? words().long.took : words().verdict.made);
 }
 
@@ -98,12 +100,12 @@ export async function move(
   const now = current(m);
   if (!now) return [];
   const held = { ...heldShares(now), [id]: share };
-  const alone = { shares: { [id]: share } };
+  const alone = { [id]: share };
   const answer = await m.engine
     .newestMove(now.problem, { ...from, [id]: share }, held, id)
     .catch((error: unknown) => {
       // Nobody can say what would follow, but what the keeper asked for is not lost.
-      m.change((mix) => withShares(mix, alone), `move ${id}`);
+      m.show(alone, `move ${id}`);
       return failed(error);
     });
   if (!answer) return [];
@@ -116,7 +118,7 @@ export async function move(
   if (emptied.length > 0) return emptied;
   const step = `move ${id}`;
   if (result.status === 'optimal') take(m, now, result);
-  m.change((mix) => withShares(mix, result.status === 'optimal' ? result : alone), step);
+  m.show(result.status === 'optimal' ? result.shares : alone, step);
   if (result.status === 'optimal' && result.breaches)
     m.unsettled({ from: { ...from, [id]: share }, held, moving: id, step });
   return [];
@@ -144,7 +146,7 @@ export async function edit(
   if (m.kept()?.problem !== kept.problem) return;
   if (followed.breaches) return m.unsettled({ from: changed.shares, held, moving: undefined, step });
   take(m, changed, followed);
-  m.change((mix) => withShares(mix, followed), step);
+  m.change((mix) => withShares(mix, followed.shares), step);
 }
 
 /** Goes on to the nearest mix that keeps every rule, unless the mix is changed before it is found. */
@@ -160,7 +162,7 @@ export async function settle(
   if (signal.aborted || said(m) !== before || !answer?.ok || answer.value.status !== 'optimal') return;
   const settled = answer.value;
   take(m, now, settled);
-  m.change((mix) => withShares(mix, settled), step);
+  m.change((mix) => withShares(mix, settled.shares), step);
 }
 
 /** What is settled: where it is another, it was changed. */
@@ -179,6 +181,6 @@ function take({ keeper }: MoveContext, mix: Mix, answer: Parameters<typeof evalu
   keeper.came(mix.problem, answer.shares, evaluationOf(answer));
 }
 
-function withShares(mix: Mix, { shares }: { readonly shares: Shares }): Mix {
+export function withShares(mix: Mix, shares: Shares): Mix {
   return { ...mix, shares: { ...mix.shares, ...shares } };
 }

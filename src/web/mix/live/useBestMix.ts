@@ -1,5 +1,5 @@
 /** The best mix that the rules allow with every hold kept: how far shares may move, or what collides. */
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Progress, SolvedSoFar } from '../../../formulation/problem/progress.ts';
 import type { Best as BestFound, Collision, Following } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
@@ -39,7 +39,7 @@ export function useBestMix(mix: Mix): BestMix {
   const [questions, setQuestions] = useState<Following['questions']>([]);
   const [best, setBest] = useState<Best>();
   const [seeking, setSeeking] = useState(false);
-  const bound = JSON.stringify(withHolds(mix));
+  const bound = useMemo(() => JSON.stringify(withHolds(mix)), [mix]);
   /** What is not to be sought. */
   const [left, setLeft] = useState<string>();
   const { shown, newest, hear } = useHeard<SolvedSoFar>();
