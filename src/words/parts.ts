@@ -1,26 +1,9 @@
 /** The catalogue in parts: a page fetches those of its screen first, and the others once it is at rest. */
-import type { care } from './en/parts/care.ts';
-import type { first } from './en/parts/first.ts';
-import type { house } from './en/parts/house.ts';
-import type { kitchen } from './en/parts/kitchen.ts';
-import type { mixes } from './en/parts/mixes.ts';
 import { figuresOf } from './figures.ts';
 import type { Language, Manner } from './manner.ts';
+import type { Part, PartOf } from './part-shapes.ts';
 import type { Words } from './words.ts';
-import { type RoomsIn, roomsOf } from './words-of.ts';
-
-interface EnglishParts {
-  readonly first: typeof first;
-  readonly kitchen: typeof kitchen;
-  readonly care: typeof care;
-  readonly mixes: typeof mixes;
-  readonly house: typeof house;
-}
-
-export type Part = keyof EnglishParts;
-
-/** The rooms of a part, in any language. */
-export type PartOf<P extends Part> = RoomsIn<EnglishParts[P]>;
+import { roomsOf } from './words-of.ts';
 
 type Load<P extends Part> = () => Promise<PartOf<P>>;
 

@@ -3,7 +3,7 @@
  */
 import { words } from '../../words/words.ts';
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
-import { OTHER_THINGS, REAL_WORDS } from './names.ts';
+import { OTHER_THINGS, realWords } from './names.ts';
 import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
 import { familyWords, MADE_ENDINGS, saysDried, saysFresh, standsAnywhere } from './states.ts';
 import { type Tongue, tongueOf } from './tongue.ts';
@@ -46,7 +46,7 @@ interface Entry {
 const find = madeWhenAsked(() =>
   phraseFinder<Entry>([...CAUTIONS.flatMap((caution) => phrasesOf(caution)), ...otherThings()], {
     acrossCommas: true,
-    realWords: REAL_WORDS,
+    realWords,
   }),
 );
 const byRef = new Map<string, Caution[]>();

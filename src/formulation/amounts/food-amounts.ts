@@ -3,7 +3,6 @@
  * known, what is estimated and what nobody knows kept apart.
  */
 
-import { crudeProtein } from '../../foods/crude-protein.ts';
 import { FIBRE_ESTIMATES } from '../../foods/fibre-ratio.ts';
 import { FOOD_GROUPS } from '../../foods/food.ts';
 import { foodName } from '../../foods/food-name.ts';
@@ -245,23 +244,9 @@ function largestInUse(reference: Reference, tag: Tag): number {
   return most;
 }
 
-const mostCrude = new WeakMap<Reference, Map<string, number>>();
-
 /** The largest amount known in a group of the tables, or in a group of ours; of protein the largest crude protein. */
 function largestOf(reference: Reference, tag: Tag, group: string): number | undefined {
-  if (tag !== 'PROCNT') return reference.largest(tag, group);
-  const kept = mostCrude.get(reference) ?? new Map<string, number>();
-  mostCrude.set(reference, kept);
-  if (kept.size === 0) {
-    for (let row = 0; row < reference.size; row++) {
-      const food = reference.at(row);
-      const crude = crudeProtein(food)?.value;
-      if (crude === undefined) continue;
-      for (const name of [food.tableGroup, food.group])
-        if (name !== undefined) kept.set(name, Math.max(crude, kept.get(name) ?? 0));
-    }
-  }
-  return kept.get(group);
+  return tag === 'PROCNT' ? reference.largestCrudeProtein(group) : reference.largest(tag, group);
 }
 
 /** What an unknown denominator of a ratio counts as: the largest amount known in the food's group. */

@@ -5,7 +5,8 @@ import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
 import { words } from '../../words/words.ts';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
-import { askAnew } from '../shared/later.ts';
+import { askAnew } from '../shared/later/later.ts';
+import { useFetchedAhead } from '../shared/later/useFetchedAhead.ts';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typing/typed-text.ts';
@@ -30,6 +31,7 @@ export function App() {
   const [place = 'today', rest, part] = useRoute();
   useKeeping();
   const household = useHousehold();
+  useFetchedAhead(household.data !== undefined);
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);

@@ -1,7 +1,7 @@
 /** The screens: Now comes with the page, each other where one goes there, and all of them once the page is at rest. */
 import type { ReactNode } from 'react';
-import type { Part } from '../../words/parts.ts';
-import { type Later, later } from '../shared/later.ts';
+import type { Part } from '../../words/part-shapes.ts';
+import { type Later, later } from '../shared/later/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';

@@ -1,8 +1,8 @@
 /** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
 
 import { useState } from 'react';
-import { printedTexts } from '../../../foods/evidence.ts';
 import { tableNote } from '../../../foods/food-name.ts';
+import { printedTexts } from '../../../foods/printed-texts.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { OwnFood } from '../../../household/model.ts';
 import { type OutRule, rulesOn } from '../../../household/reckon/care/out-foods.ts';

@@ -1,5 +1,5 @@
 /** What is said of mixes, of needs, and of what is inside of foods. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { advice } from '../advice.ts';
 import { beside } from '../beside.ts';
 import { cautions } from '../cautions.ts';

@@ -1,5 +1,5 @@
 /** What is said before anything else is fetched: the frame, and most of Now. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { common } from '../common.ts';
 import { feeding } from '../feeding.ts';
 import { frame } from '../frame.ts';

@@ -1,5 +1,5 @@
 /** What is said of the kitchen, from the days to the scale. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { batch } from '../batch.ts';
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
