@@ -11,6 +11,7 @@ import type { Problem, Shares } from '../../formulation/problem/problem.ts';
 import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
 import type { Dragged, Reason, Result } from '../../formulation/problem/result.ts';
 import { words } from '../../words/words.ts';
+import { later } from '../shared/later/later.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
 import { takesLong } from './lane.ts';
@@ -52,6 +53,8 @@ const longLane = new LongLane(longLine);
 
 /** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
 export const warm = line.warm;
+// Once the page is at rest the worker has all its parts too.
+later(() => line.ask('prepare', []));
 
 /** The worker's answers; each rejects with words where the worker is gone. */
 const newEngine = () =>
