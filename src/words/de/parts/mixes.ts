@@ -9,6 +9,7 @@ import { foods } from '../foods.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
+import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
 import { refusals } from '../refusals.ts';
@@ -30,6 +31,7 @@ export const mixes: PartOf<'mixes'> = {
   rows,
   beside,
   limits,
+  long,
   nutrients,
   why,
   wishes,
