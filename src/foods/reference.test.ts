@@ -2,12 +2,15 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { NUTRIENTS } from '../nutrition/nutrients.ts';
 import { encodeReference } from './build/encode.ts';
 import { buildReference } from './build/sources.ts';
 import type { TableRow } from './build/table.ts';
+import { crudeProtein } from './crude-protein.ts';
 import keeperFoods from './data/keeper-foods.json' with { type: 'json' };
 import { amountOf } from './food.ts';
 import { decodeReference, type Reference, type ReferenceFood } from './reference.ts';
+import { columnsOf, type Header, padded } from './reference-layout.ts';
 
 const BIN = new URL('./data/reference.bin', import.meta.url);
 
@@ -18,6 +21,47 @@ beforeAll(() => {
   all = Array.from({ length: reference.size }, (_, row) => reference.at(row));
 });
 
+/** Every food's number and amounts, read one after the other. */
+function readThrough(bytes: Uint8Array) {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.length);
+  let at = 12 + view.getUint32(8, true);
+  const header = JSON.parse(new TextDecoder().decode(bytes.subarray(12, at))) as Header;
+  const sections = header.sections.map((length) => {
+    const start = at;
+    at += padded(length);
+    return bytes.subarray(start, start + length);
+  });
+  const [refLengths, refs, records] = [sections[0]!, new TextDecoder().decode(sections[1]), sections.at(-1)!];
+  const decimals = columnsOf(header);
+  const few = decimals.length - header.values.length - header.sds.length;
+  let [text, byte] = [0, 0];
+  const rows = Array.from({ length: header.rows }, (_, row) => {
+    const length = refLengths[2 * row]! + 256 * refLengths[2 * row + 1]!;
+    const ref = refs.slice(text, text + length);
+    text += length;
+    const bits = records.subarray(byte, byte + Math.ceil(decimals.length / 8));
+    byte += bits.length;
+    const amounts = decimals.map((places, column) => {
+      if (((bits[Math.floor(column / 8)]! >> (column % 8)) & 1) === 0) return undefined;
+      let digits = '';
+      do digits = (records[byte]! & 127).toString(2).padStart(7, '0') + digits;
+      while (records[byte++]! >= 128);
+      return Number.parseInt(digits, 2) / 10 ** places;
+    });
+    const named = (columns: Header['values'], from: number) =>
+      Object.fromEntries(
+        columns.flatMap(([tag], i) => (amounts[from + i] === undefined ? [] : [[tag, amounts[from + i]]])),
+      );
+    return {
+      ref,
+      composition: named(header.values, few),
+      sd: named(header.sds, few + header.values.length),
+    };
+  });
+  expect([text, byte]).toEqual([refs.length, records.length]);
+  return rows;
+}
+
 describe('reference.bin', () => {
   it('is what the build makes of its sources, byte for byte (else: npm run reference)', () => {
     expect(Buffer.compare(readFileSync(BIN), Buffer.from(buildReference(process.cwd()).reference))).toBe(0);
@@ -25,8 +69,24 @@ describe('reference.bin', () => {
 
   it('stays small', () => {
     const bytes = readFileSync(BIN);
-    expect(bytes.length).toBeLessThan(2_700_000);
-    expect(gzipSync(bytes).length).toBeLessThan(800_000);
+    expect(bytes.length).toBeLessThan(1_400_000);
+    expect(gzipSync(bytes).length).toBeLessThan(700_000);
+  });
+
+  it('gives each food by itself as a reading of the whole file from its beginning to its end gives it', () => {
+    const whole = readThrough(readFileSync(BIN));
+    expect(whole).toHaveLength(reference.size);
+    const alone = decodeReference(readFileSync(BIN));
+    for (const [row, { ref, composition, sd }] of [...whole.entries()].reverse()) {
+      const food = alone.get(ref)!;
+      expect(food, ref).toBe(alone.at(row));
+      expect({ ...food.composition }, ref).toEqual(composition);
+      expect({ ...food.sd }, ref).toEqual(sd);
+    }
+    for (const row of [0, 1, 2500, reference.size - 1])
+      expect(JSON.stringify(decodeReference(readFileSync(BIN)).get(all[row]!.ref))).toBe(
+        JSON.stringify(all[row]),
+      );
   });
 
   it('holds the plain rows of USDA and the published figures, and none of the Indian tables', () => {
@@ -146,27 +206,30 @@ describe('plain foods', () => {
 });
 
 describe('largest', () => {
-  const largestBy = (keep: (row: number) => boolean) => {
-    let largest: number | undefined;
-    for (let row = 0; row < reference.size; row++) {
-      const p = reference.at(row).composition.P;
-      if (keep(row) && p !== undefined) largest = Math.max(largest ?? 0, p);
+  it('agrees with a plain search of every nutrient in every group', () => {
+    const found = new Map<string, number>();
+    const take = (key: string, value: number | undefined) => {
+      if (value !== undefined) found.set(key, Math.max(found.get(key) ?? 0, value));
+    };
+    const groups = new Set<string>();
+    for (const food of all)
+      for (const group of [food.tableGroup, ...(food.group ? [food.group] : [])]) {
+        groups.add(group);
+        for (const [tag, value] of Object.entries(food.composition)) take(`${tag} ${group}`, value);
+        take(`crude ${group}`, crudeProtein(food)?.value);
+      }
+    expect(groups.size).toBeGreaterThan(30);
+    for (const group of groups) {
+      for (const { tag } of NUTRIENTS)
+        expect(reference.largest(tag, group), `${tag} ${group}`).toBe(found.get(`${tag} ${group}`));
+      expect(reference.largestCrudeProtein(group), group).toBe(found.get(`crude ${group}`));
     }
-    return largest;
-  };
-
-  it.each(['20', 'seed', 'vegetable', '15'])('agrees with a plain search of group %s', (group) => {
-    const expected = largestBy((row) => {
-      const food = reference.at(row);
-      return food.tableGroup === group || food.group === group;
-    });
-    expect(reference.largest('P', group)).toBe(expected);
-    expect(reference.largest('P', group)).toBe(expected);
   });
 
   it('is undefined where nothing is known', () => {
     expect(reference.largest('P', 'no such group')).toBeUndefined();
     expect(reference.largest('ID', '20')).toBeUndefined();
+    expect(reference.largestCrudeProtein('no such group')).toBeUndefined();
   });
 });
 
@@ -233,6 +296,10 @@ describe('the encoding', () => {
     expect(decodeReference(shifted.subarray(1)).at(0).composition.FAT).toBe(1.5);
   });
 
+  it('refuses an amount below 0', () => {
+    expect(() => encodeReference([row('pub:a', { FAT: -1 })], [])).toThrow('pub:a: FAT -1 is below 0');
+  });
+
   it('refuses a reference that occurs twice and a plain name that points nowhere', () => {
     expect(() => encodeReference([row('pub:a', {}), row('pub:a', {})], [])).toThrow('occurs twice');
     expect(() => encodeReference([], [{ ref: 'pub:a', name: 'A', group: 'seed', also: [] }])).toThrow(
@@ -247,7 +314,7 @@ describe('the encoding', () => {
     expect(() => decodeReference(bytes.subarray(0, 40))).toThrow('cut short');
     const older = bytes.slice();
     older[7] = 1;
-    expect(() => decodeReference(older)).toThrow(/layout 1, this program reads layout 3.*npm run reference/);
+    expect(() => decodeReference(older)).toThrow(/layout 1, this program reads layout 4.*npm run reference/);
     const trimmed = encodeReference([{ ...row('pub:a', { FAT: 1.5 }), refuse: 3 }], []);
     expect(() => decodeReference(trimmed.subarray(0, trimmed.length - 1))).toThrow('cut short');
   });

@@ -2,9 +2,10 @@
  * The reference foods: every row of the open tables, in one compact file.
  * `reference.bin` is made by `npm run reference`; this module only reads it, in Node and in the browser.
  */
-import { isTag, type Tag } from '../nutrition/nutrients.ts';
+import type { Tag } from '../nutrition/nutrients.ts';
 import type { Composition, Food, FoodGroup } from './food.ts';
 import { readableTitle } from './readable-title.ts';
+import { bytesOfBits, columnsOf, HEADER_AT, type Header, MAGIC, padded, TEXTS } from './reference-layout.ts';
 
 export interface ReferenceFood extends Food {
   /** Name as the table prints it. */
@@ -41,151 +42,76 @@ export interface Reference {
   at(row: number): ReferenceFood;
   /** Largest amount known of a nutrient in a group (table group, or our own group), per 100 g; undefined if none. */
   largest(tag: Tag, group: string): number | undefined;
+  /** The same of crude protein, nitrogen x 6.25, g per 100 g. */
+  largestCrudeProtein(group: string): number | undefined;
   /** Foods keepers really use, in the order of the hand-made list. */
   plainFoods(): readonly ReferenceFood[];
 }
 
-/** "POUCHRF" and the version of the layout; see `build/encode.ts` for the layout. */
-export const MAGIC = Uint8Array.of(0x50, 0x4f, 0x55, 0x43, 0x48, 0x52, 0x46, 3);
-
-/** The integer that stands for "unknown" in a dense block. */
-export const UNKNOWN_INT = -(2 ** 31);
-
-/** Decimals, and how many amounts a sparse block holds; -1 for a dense block. */
-export type Packing = readonly [decimals: number, sparse: number];
-
-export type Block = readonly [tag: Tag, ...packing: Packing];
-
-export interface Header {
-  readonly refs: readonly string[];
-  readonly tableNames: readonly string[];
-  readonly groups: readonly string[];
-  /** Index into `groups`, per row. */
-  readonly groupOf: readonly number[];
-  readonly plain: readonly (readonly [
-    row: number,
-    name: string,
-    group: FoodGroup,
-    also: readonly string[],
-  ])[];
-  /** Sources that do not follow from the reference number. */
-  readonly sources: Texts;
-  readonly scientific: Texts;
-  readonly refuseDescriptions: Texts;
-  /** Rows that advice may not bring in. */
-  readonly notSuggestible: readonly number[];
-  readonly values: readonly Block[];
-  readonly sds: readonly Block[];
-  /** The block of refuse percentages, after all others; null where no row has one. */
-  readonly refuse: Packing | null;
-  /** The block of nitrogen factors, after that of refuse; null where no row has one. */
-  readonly proteinFactor: Packing | null;
+/** A text of every row, empty where there is none. */
+interface Texts {
+  at(row: number): string;
+  /** The row of which it is the text, or undefined. */
+  rowOf(text: string): number | undefined;
 }
 
-/** A text for some of the rows. */
-type Texts = readonly (readonly [row: number, text: string])[];
-
-/** The amount at a row, or undefined. */
-type ReadAmount = (row: number) => number | undefined;
-
-interface Column {
-  readonly tag: Tag;
-  readonly at: ReadAmount;
+/** The amounts of a food, per 100 g as fed. */
+interface Amounts {
+  readonly composition: Composition;
+  readonly sd: Composition;
 }
 
 /**
- * Reads a reference file. Columns stay views on `bytes` (do not change them afterwards); foods are built when asked for.
+ * Reads a reference file. A food is read from `bytes` when it is asked for: do not change them afterwards.
  * @throws RangeError when the bytes are no reference file, are of another version, or are cut short
  */
 export function decodeReference(bytes: Uint8Array): Reference {
-  const anew = 'make it anew with: npm run reference';
-  const wrong = `not a reference file; ${anew}`;
-  const version = MAGIC.length - 1;
-  if (bytes.length < 12 || MAGIC.some((byte, i) => i < version && bytes[i] !== byte))
-    throw new RangeError(wrong);
-  if (bytes[version] !== MAGIC[version])
-    throw new RangeError(
-      `the reference file has layout ${bytes[version]}, this program reads layout ${MAGIC[version]}; ${anew}`,
-    );
-  // Typed arrays read in the machine's byte order and from aligned places: copy only where that is not so.
-  const buffer = (bytes.byteOffset % 4 === 0 ? bytes : bytes.slice()) as Uint8Array<ArrayBuffer>;
-  const headerSize = new DataView(buffer.buffer, buffer.byteOffset).getUint32(8, true);
-  let offset = 12 + headerSize;
-  if (bytes.length < offset) throw new RangeError('the reference file is cut short');
-  const header = JSON.parse(new TextDecoder().decode(buffer.subarray(12, offset))) as Header;
-  const size = header.refs.length;
+  const { header, section } = opened(bytes);
+  const size = header.rows;
+  const texts = Object.fromEntries(TEXTS.map((text) => [text, textsIn(section(), section())])) as Record<
+    (typeof TEXTS)[number],
+    Texts
+  >;
+  const groupOf = section();
+  const amountsOf = amountsIn(header, section(), section());
 
-  const readBlock = ([decimals, sparse]: Packing): ReadAmount => {
-    const count = sparse < 0 ? size : sparse;
-    const length = count * 4 + (sparse < 0 ? 0 : Math.ceil(count / 2) * 4);
-    if (offset + length > buffer.length) throw new RangeError('the reference file is cut short');
-    const start = buffer.byteOffset + offset;
-    offset += length;
-    const ints = new Int32Array(buffer.buffer, start, count);
-    const unit = 10 ** decimals;
-    if (sparse < 0)
-      return (row) => {
-        const int = ints[row];
-        return int === undefined || int === UNKNOWN_INT ? undefined : int / unit;
-      };
-    const rows = new Uint16Array(buffer.buffer, start + count * 4, count);
-    return (row) => {
-      const int = ints[positionOf(rows, row)];
-      return int === undefined ? undefined : int / unit;
-    };
-  };
-  const readColumn = ([tag, ...packing]: Block): Column => {
-    if (!isTag(tag)) throw new RangeError(wrong);
-    return { tag, at: readBlock(packing) };
-  };
-  const values = header.values.map(readColumn);
-  const sds = header.sds.map(readColumn);
-  const refuseAt = header.refuse ? readBlock(header.refuse) : () => undefined;
-  const factorAt = header.proteinFactor ? readBlock(header.proteinFactor) : () => undefined;
-
-  const rowOf = new Map(header.refs.map((ref, row) => [ref, row]));
   const plainOf = new Map(header.plain.map((plain) => [plain[0], plain]));
-  const sourceOf = new Map(header.sources);
-  const scientificOf = new Map(header.scientific);
-  const refuseDescriptionOf = new Map(header.refuseDescriptions);
   const notSuggestible = new Set(header.notSuggestible);
+  const tagAt = new Map(header.values.map(([tag], i) => [tag, i]));
   const foods = new Map<number, ReferenceFood>();
-  const largestOf = new Map<string, number | undefined>();
+  const rows = new Map<string, number | undefined>();
 
   const build = (row: number): ReferenceFood => {
-    const [ref, tableName, groupNumber] = [header.refs[row], header.tableNames[row], header.groupOf[row]];
-    const tableGroup = groupNumber === undefined ? undefined : header.groups[groupNumber];
-    if (ref === undefined || tableName === undefined || tableGroup === undefined) throw new RangeError(wrong);
+    const ref = texts.ref.at(row);
+    const tableName = texts.tableName.at(row);
+    const scientific = texts.scientific.at(row);
+    const refuseDescription = texts.refuseDescription.at(row);
     const plain = plainOf.get(row);
-    const refuse = refuseAt(row);
-    const proteinFactor = factorAt(row);
-    const scientific = scientificOf.get(row);
-    const refuseDescription = refuseDescriptionOf.get(row);
-    // Figures are read when first asked for: a search index wants 9,000 names and no figures at all.
-    let composition: Composition | undefined;
-    let sd: Composition | undefined;
+    const { refuse, proteinFactor, all } = amountsOf(row);
+    // Figures are read when first asked for: a search wants 6,000 names and no figures at all.
+    let amounts: Amounts | undefined;
     return {
       ref,
       name: plain?.[1] ?? readableTitle(tableName),
       ...(plain && { group: plain[2] }),
       get composition() {
-        composition ??= amounts(values, row);
-        return composition;
+        amounts ??= all();
+        return amounts.composition;
       },
       get sd() {
-        sd ??= amounts(sds, row);
-        return sd;
+        amounts ??= all();
+        return amounts.sd;
       },
-      source: sourceOf.get(row) ?? sourceFromRef(ref, !notSuggestible.has(row)),
+      source: texts.source.at(row) || sourceFromRef(ref, !notSuggestible.has(row)),
       tableName,
       also: plain?.[3] ?? [],
       plain: plain !== undefined,
       suggestible: plain !== undefined || !notSuggestible.has(row),
-      tableGroup,
+      tableGroup: header.groups[groupOf[row]!]!,
       ...(proteinFactor !== undefined && { proteinFactor }),
-      ...(scientific !== undefined && { scientific }),
+      ...(scientific && { scientific }),
       ...(refuse !== undefined && { refuse }),
-      ...(refuseDescription !== undefined && { refuseDescription }),
+      ...(refuseDescription && { refuseDescription }),
     };
   };
 
@@ -199,56 +125,130 @@ export function decodeReference(bytes: Uint8Array): Reference {
     return food;
   };
 
-  const findLargest = (tag: Tag, group: string): number | undefined => {
-    const column = values.find((c) => c.tag === tag);
-    if (!column) return undefined;
-    const tableGroup = header.groups.indexOf(group);
-    let largest: number | undefined;
-    for (let row = 0; row < size; row++) {
-      if (header.groupOf[row] !== tableGroup && plainOf.get(row)?.[2] !== group) continue;
-      const value = column.at(row);
-      if (value !== undefined && (largest === undefined || value > largest)) largest = value;
-    }
-    return largest;
-  };
-
   return {
     size,
     get: (ref) => {
-      const row = rowOf.get(ref);
+      if (!rows.has(ref)) rows.set(ref, texts.ref.rowOf(ref));
+      const row = rows.get(ref);
       return row === undefined ? undefined : at(row);
     },
     at,
-    largest: (tag, group) => {
-      const key = `${tag} ${group}`;
-      if (!largestOf.has(key)) largestOf.set(key, findLargest(tag, group));
-      return largestOf.get(key);
-    },
+    largest: (tag, group) => header.largest[group]?.[tagAt.get(tag) ?? -1] ?? undefined,
+    largestCrudeProtein: (group) => header.largestCrudeProtein[group],
     plainFoods: () => header.plain.map(([row]) => at(row)),
   };
 }
 
-function amounts(columns: readonly Column[], row: number): Composition {
-  const found: Composition = {};
-  for (const column of columns) {
-    const value = column.at(row);
-    if (value !== undefined) found[column.tag] = value;
-  }
-  return found;
+/** The header of a file, and its sections one after the other. */
+function opened(bytes: Uint8Array): { header: Header; section: () => Uint8Array } {
+  const anew = 'make it anew with: npm run reference';
+  const version = MAGIC.length - 1;
+  if (bytes.length < HEADER_AT || MAGIC.some((byte, i) => i < version && bytes[i] !== byte))
+    throw new RangeError(`not a reference file; ${anew}`);
+  if (bytes[version] !== MAGIC[version])
+    throw new RangeError(
+      `the reference file has layout ${bytes[version]}, this program reads layout ${MAGIC[version]}; ${anew}`,
+    );
+  let at = HEADER_AT + new DataView(bytes.buffer, bytes.byteOffset).getUint32(8, true);
+  const cutShort = () => new RangeError('the reference file is cut short');
+  if (bytes.length < at) throw cutShort();
+  const header = JSON.parse(new TextDecoder().decode(bytes.subarray(HEADER_AT, at))) as Header;
+  const sections = header.sections.map((length) => {
+    const start = at;
+    at += padded(length);
+    return bytes.subarray(start, start + length);
+  });
+  if (bytes.length < at) throw cutShort();
+  let next = 0;
+  return { header, section: () => sections[next++] ?? new Uint8Array() };
 }
 
-/** Where a number stands in a rising list, or -1. */
-function positionOf(rising: Uint16Array, wanted: number): number {
+/** A text for each row, taken out of all of them in one when it is asked for. */
+function textsIn(lengths: Uint8Array, utf8: Uint8Array): Texts {
+  let opened: { readonly all: string; readonly starts: Uint32Array } | undefined;
+  const open = () => {
+    opened ??= { all: new TextDecoder().decode(utf8), starts: startsOf(lengths) };
+    return opened;
+  };
+  return {
+    at: (row) => {
+      const { all, starts } = open();
+      return all.slice(starts[row], starts[row + 1]);
+    },
+    rowOf: (text) => {
+      const { all, starts } = open();
+      for (let found = all.indexOf(text); found >= 0; found = all.indexOf(text, found + 1)) {
+        const row = lastAtMost(starts, found);
+        if (starts[row] === found && starts[row + 1] === found + text.length) return row;
+      }
+      return undefined;
+    },
+  };
+}
+
+/** Where the last number stands in a rising list that is no more than a given one. */
+function lastAtMost(rising: Uint32Array, most: number): number {
   let low = 0;
   let high = rising.length - 1;
-  while (low <= high) {
-    const middle = (low + high) >> 1;
-    const found = rising[middle]!;
-    if (found === wanted) return middle;
-    if (found < wanted) low = middle + 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (rising[middle]! <= most) low = middle;
     else high = middle - 1;
   }
-  return -1;
+  return low;
+}
+
+/** Where each of some things begins that lie one behind the other, and where the last ends. @param lengths u16 each */
+function startsOf(lengths: Uint8Array): Uint32Array<ArrayBuffer> {
+  const starts = new Uint32Array(lengths.length / 2 + 1);
+  for (let i = 0; 2 * i < lengths.length; i++)
+    starts[i + 1] = starts[i]! + lengths[2 * i]! + 256 * lengths[2 * i + 1]!;
+  return starts;
+}
+
+/** The amounts of a row: those that every food is told with, and all others when they are wanted. */
+function amountsIn(header: Header, lengths: Uint8Array, records: Uint8Array) {
+  const units = columnsOf(header).map((decimals) => 10 ** decimals);
+  const width = bytesOfBits(units.length);
+  const { values, sds } = header;
+  const few = units.length - values.length - sds.length;
+  let starts: Uint32Array | undefined;
+
+  /** The known amounts of the columns before `end`, in their order. */
+  const read = (row: number, end: number, take: (column: number, amount: number) => void) => {
+    starts ??= startsOf(lengths);
+    const bits = starts[row]!;
+    let at = bits + width;
+    for (let column = 0; column < end; column++) {
+      if ((records[bits + (column >> 3)]! & (1 << (column & 7))) === 0) continue;
+      let int = 0;
+      for (let unit = 1; ; unit *= 128) {
+        const byte = records[at++]!;
+        int += (byte & 127) * unit;
+        if (byte < 128) break;
+      }
+      take(column, int / units[column]!);
+    }
+  };
+  const tags = [...values, ...sds].map(([tag]) => tag);
+  return (row: number) => {
+    const first: number[] = [];
+    read(row, few, (column, amount) => {
+      first[column] = amount;
+    });
+    return {
+      refuse: header.refuse === null ? undefined : first[0],
+      proteinFactor: header.proteinFactor === null ? undefined : first[few - 1],
+      all: (): Amounts => {
+        const [composition, sd]: [Composition, Composition] = [{}, {}];
+        read(row, units.length, (column, amount) => {
+          if (column < few) return;
+          (column - few < values.length ? composition : sd)[tags[column - few]!] = amount;
+        });
+        return { composition, sd };
+      },
+    };
+  };
 }
 
 /** @param inSr26 whether the row is in release 26 too, which gives what release 28 has no column for */

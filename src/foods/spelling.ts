@@ -73,7 +73,7 @@ function slipsForgivenAtStart(meant: string): number {
 }
 
 /** Writes one way what is only spelt two ways: "ph" and "f", "qu" and "k". Both words must be lower case without accents. */
-function bySound(word: string): string {
+export function soundOf(word: string): string {
   return word.replaceAll('ph', 'f').replaceAll('qu', 'k').replaceAll('q', 'k');
 }
 
@@ -174,7 +174,7 @@ export class Speller {
     for (const [word, base] of words) {
       const limit = begins ? slipsForgivenAtStart(base) : slipsForgiven(base);
       if (limit === 0) continue;
-      const sound = bySound(word);
+      const sound = soundOf(word);
       const first = this.#byFirst.get(sound.charAt(0)) ?? new Map<string, Entry>();
       this.#byFirst.set(sound.charAt(0), first);
       const had = first.get(word);
@@ -186,7 +186,7 @@ export class Speller {
   /** The words nearest to a typed one, none where nothing is near. The first letter must be right. */
   meant(typed: string): readonly Meant[] {
     if (typed.length < 5 || typed.length > 40) return [];
-    const sound = bySound(typed);
+    const sound = soundOf(typed);
     const letters = lettersOf(sound);
     let found: Meant[] = [];
     let least = Number.POSITIVE_INFINITY;

@@ -5,7 +5,7 @@ import { decodeReference, type Reference } from '../foods/reference.ts';
 let loaded: Reference | undefined;
 
 /**
- * The reference foods, read once per process (some 20 ms, blocking).
+ * The reference foods, read once per process (some 5 ms, blocking); foods are decoded when they are asked for.
  * Throws when the file is missing; `npm run reference` makes it.
  */
 export function loadReference(): Reference {

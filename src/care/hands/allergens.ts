@@ -1,5 +1,5 @@
 /** Which foods a keeper may be allergic to: told by a food's names and its lists of ingredients. */
-import { REAL_WORDS } from '../../foods/cautions/names.ts';
+import { realWords } from '../../foods/cautions/names.ts';
 import { madeWhenAsked, type Phrase, phraseFinder } from '../../foods/cautions/phrases.ts';
 import { type Token, tokensOf } from '../../foods/cautions/words.ts';
 import { everydayNames } from '../../foods/everyday-names.ts';
@@ -34,7 +34,7 @@ interface Entry {
 const find = madeWhenAsked(() =>
   phraseFinder<Entry>(phrases(), {
     acrossCommas: true,
-    realWords: new Set([...REAL_WORDS, ...NO_SLIPS]),
+    realWords: () => new Set([...realWords(), ...NO_SLIPS]),
   }),
 );
 

@@ -1,19 +1,8 @@
-/**
- * Writes the reference file. Layout, all little-endian:
- *
- *     0   magic "POUCHRF" and one version byte
- *     8   length of the header, u32
- *     12  header, UTF-8 JSON, padded with spaces to a multiple of 4
- *     ..  one block per entry of `header.values`, then one per entry of `header.sds`, then one each for refuse and
- *         for the nitrogen factor, where `header.refuse` and `header.proteinFactor` are not null
- *
- * A block is `rows` i32 integers (dense), or n i32 integers and then n u16 row numbers, padded to 4
- * (sparse), whichever is shorter. An amount is its integer / 10^decimals: a division of two exact numbers,
- * so every printed decimal comes back as the same double.
- */
+/** Writes the reference file, as `../reference-layout.ts` says that it lies. */
 import { NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
+import { crudeProtein } from '../crude-protein.ts';
 import type { Composition } from '../food.ts';
-import { type Header, MAGIC, type Packing, UNKNOWN_INT } from '../reference.ts';
+import { bytesOfBits, HEADER_AT, type Header, MAGIC, padded, TEXTS } from '../reference-layout.ts';
 import { type PlainName, TableError, type TableRow } from './table.ts';
 
 const LARGEST_INT = 2 ** 31 - 1;
@@ -29,9 +18,10 @@ export function significant(value: number): number {
   return Number(value.toPrecision(7));
 }
 
+/** Amounts of one kind, as integers, undefined where unknown. */
 interface Column {
-  readonly packing: Packing;
-  readonly bytes: Uint8Array;
+  readonly decimals: number;
+  readonly ints: readonly (number | undefined)[];
 }
 
 /** One column of amounts, undefined where unknown; undefined when nothing is known. */
@@ -40,37 +30,56 @@ function encodeColumn(
   amounts: readonly (number | undefined)[],
   refs: readonly string[],
 ): Column | undefined {
-  const known = amounts.flatMap((value, row) => (value === undefined ? [] : [{ row, value }]));
+  const known = amounts.filter((value) => value !== undefined);
   if (known.length === 0) return undefined;
 
-  const largest = known.reduce((most, { value }) => Math.max(most, value), 1);
+  const largest = known.reduce((most, value) => Math.max(most, value), 1);
   const room = Math.floor(Math.log10(LARGEST_INT / largest));
   const decimals = Math.min(
     room,
-    known.reduce((most, { value }) => Math.max(most, decimalsOf(value)), 0),
+    known.reduce((most, value) => Math.max(most, decimalsOf(value)), 0),
   );
-  const cells = known.map(({ row, value }) => {
+  const ints = amounts.map((value, row) => {
+    if (value === undefined) return undefined;
+    const refused = (why: string) => new TableError(refs[row] ?? `row ${row}`, `${name} ${value} ${why}`);
+    if (value < 0) throw refused('is below 0');
     const int = Math.round(value * 10 ** decimals);
     // Half a part in a thousand is far below any laboratory's error; more would be a fault in the scale.
-    if (Math.abs(int / 10 ** decimals - value) > 5e-4 * value) {
-      throw new TableError(refs[row] ?? `row ${row}`, `${name} ${value} does not fit ${decimals} decimals`);
-    }
-    return { row, int };
+    if (Math.abs(int / 10 ** decimals - value) > 5e-4 * value)
+      throw refused(`does not fit ${decimals} decimals`);
+    return int;
   });
+  return { decimals, ints };
+}
 
-  const sparse = cells.length * 6 < amounts.length * 4;
-  const size = sparse ? cells.length * 4 + Math.ceil(cells.length / 2) * 4 : amounts.length * 4;
-  const view = new DataView(new ArrayBuffer(size));
-  if (sparse) {
-    for (const [i, { row, int }] of cells.entries()) {
-      view.setInt32(i * 4, int, true);
-      view.setUint16(cells.length * 4 + i * 2, row, true);
-    }
-  } else {
-    for (let row = 0; row < amounts.length; row++) view.setInt32(row * 4, UNKNOWN_INT, true);
-    for (const { row, int } of cells) view.setInt32(row * 4, int, true);
+/** The known amounts of a row, as the layout says. */
+function encodeRow(columns: readonly Column[], row: number): Uint8Array {
+  const bytes: number[] = Array.from({ length: bytesOfBits(columns.length) }, () => 0);
+  for (const [column, { ints }] of columns.entries()) {
+    const int = ints[row];
+    if (int === undefined) continue;
+    bytes[column >> 3] = (bytes[column >> 3] ?? 0) | (1 << (column & 7));
+    let left = int;
+    for (; left > 127; left = Math.floor(left / 128)) bytes.push((left % 128) + 128);
+    bytes.push(left);
   }
-  return { packing: [decimals, sparse ? cells.length : -1], bytes: new Uint8Array(view.buffer) };
+  return Uint8Array.from(bytes);
+}
+
+/** Things that lie one behind the other, with the length of each before them. */
+function inOne(things: readonly Uint8Array[], lengths: readonly number[]): [Uint8Array, Uint8Array] {
+  const view = new DataView(new ArrayBuffer(2 * lengths.length));
+  for (const [i, length] of lengths.entries()) {
+    if (length > 0xffff) throw new TableError(`row ${i}`, 'lengths are u16');
+    view.setUint16(2 * i, length, true);
+  }
+  const all = new Uint8Array(things.reduce((sum, thing) => sum + thing.length, 0));
+  let at = 0;
+  for (const thing of things) {
+    all.set(thing, at);
+    at += thing.length;
+  }
+  return [new Uint8Array(view.buffer), all];
 }
 
 /**
@@ -83,7 +92,6 @@ export function encodeReference(rows: readonly TableRow[], plainNames: readonly 
     if (rowOf.has(row.ref)) throw new TableError(row.ref, 'occurs twice');
     rowOf.set(row.ref, i);
   });
-  if (rows.length > 0xffff) throw new TableError('reference', 'row numbers are u16');
   const refs = rows.map((row) => row.ref);
 
   const encodeAll = (compositions: Composition[]) =>
@@ -104,51 +112,92 @@ export function encodeReference(rows: readonly TableRow[], plainNames: readonly 
     rows.map((row) => row.proteinFactor),
     refs,
   );
-  const blockOf = (c: Column & { tag: Tag }) => [c.tag, ...c.packing] as const;
+  const columnOf = ({ tag, decimals }: Column & { tag: Tag }) => [tag, decimals] as const;
 
-  const textsOf = (text: (row: TableRow) => string | undefined) =>
-    rows.flatMap((row, i) => {
-      const found = text(row);
-      return found === undefined ? [] : [[i, found] as const];
-    });
   const groups = [...new Set(rows.map((row) => row.tableGroup))];
-  const header: Header = {
-    refs,
-    tableNames: rows.map((row) => row.tableName),
-    groups,
-    groupOf: rows.map((row) => groups.indexOf(row.tableGroup)),
-    plain: plainNames.map(({ ref, name, group, also }) => {
-      const row = rowOf.get(ref);
-      if (row === undefined) throw new TableError(ref, `"${name}" points to a food that no table holds`);
-      return [row, name, group, also];
-    }),
-    sources: textsOf((row) => row.source),
-    scientific: textsOf((row) => row.scientific),
-    refuseDescriptions: textsOf((row) => row.refuseDescription),
-    notSuggestible: rows.flatMap((row, i) => (row.suggestible ? [] : [i])),
-    values: values.map(blockOf),
-    sds: sds.map(blockOf),
-    refuse: refuse?.packing ?? null,
-    proteinFactor: proteinFactor?.packing ?? null,
-  };
-  const json = new TextEncoder().encode(JSON.stringify(header));
+  if (groups.length > 0xff) throw new TableError('reference', 'group numbers are u8');
+  const plain = plainNames.map(({ ref, name, group, also }) => {
+    const row = rowOf.get(ref);
+    if (row === undefined) throw new TableError(ref, `"${name}" points to a food that no table holds`);
+    return [row, name, group, also] as const;
+  });
+  const plainGroupOf = new Map<number, string>(plain.map(([row, , group]) => [row, group]));
+  const groupsOf = (row: number) =>
+    [rows[row]?.tableGroup, plainGroupOf.get(row)].filter((group) => group !== undefined);
 
-  const headerSize = Math.ceil(json.length / 4) * 4;
-  const blocks = [
-    ...values,
-    ...sds,
-    ...(refuse ? [refuse] : []),
-    ...(proteinFactor ? [proteinFactor] : []),
-  ].map((c) => c.bytes);
-  const file = new Uint8Array(12 + headerSize + blocks.reduce((sum, b) => sum + b.length, 0));
+  const columns = [...(refuse ? [refuse] : []), ...(proteinFactor ? [proteinFactor] : []), ...values, ...sds];
+  const texts = TEXTS.flatMap((text) => {
+    const given = rows.map((row) => row[text] ?? '');
+    return inOne(
+      given.map((one) => new TextEncoder().encode(one)),
+      given.map((one) => one.length),
+    );
+  });
+  const amounts = rows.map((_, row) => encodeRow(columns, row));
+  const sections = [
+    ...texts,
+    Uint8Array.from(rows, (row) => groups.indexOf(row.tableGroup)),
+    ...inOne(
+      amounts,
+      amounts.map((one) => one.length),
+    ),
+  ];
+  const header: Header = {
+    rows: rows.length,
+    sections: sections.map((section) => section.length),
+    groups,
+    plain,
+    notSuggestible: rows.flatMap((row, i) => (row.suggestible ? [] : [i])),
+    values: values.map(columnOf),
+    sds: sds.map(columnOf),
+    refuse: refuse?.decimals ?? null,
+    proteinFactor: proteinFactor?.decimals ?? null,
+    largest: largestIn(values, rows.length, groupsOf),
+    largestCrudeProtein: largestCrudeIn(rows, groupsOf),
+  };
+  return fileOf(header, sections);
+}
+
+/** Groups of a row: that of its table, and our own where it has one. */
+type GroupsOf = (row: number) => readonly string[];
+
+/** Largest amount of each column by group, as it is read back. */
+function largestIn(columns: readonly Column[], rows: number, groupsOf: GroupsOf): Header['largest'] {
+  const largest: Record<string, (number | null)[]> = {};
+  for (let row = 0; row < rows; row++)
+    for (const group of groupsOf(row)) {
+      largest[group] ??= columns.map(() => null);
+      const of = largest[group];
+      for (const [column, { decimals, ints }] of columns.entries()) {
+        const int = ints[row];
+        if (int !== undefined) of[column] = Math.max(of[column] ?? 0, int / 10 ** decimals);
+      }
+    }
+  return largest;
+}
+
+function largestCrudeIn(rows: readonly TableRow[], groupsOf: GroupsOf): Header['largestCrudeProtein'] {
+  const largest: Record<string, number> = {};
+  for (const [row, food] of rows.entries()) {
+    const crude = crudeProtein(food)?.value;
+    if (crude === undefined) continue;
+    for (const group of groupsOf(row)) largest[group] = Math.max(largest[group] ?? 0, crude);
+  }
+  return largest;
+}
+
+function fileOf(header: Header, sections: readonly Uint8Array[]): Uint8Array {
+  const json = new TextEncoder().encode(JSON.stringify(header));
+  const start = HEADER_AT + padded(json.length);
+  const file = new Uint8Array(start + sections.reduce((sum, section) => sum + padded(section.length), 0));
   file.set(MAGIC);
-  new DataView(file.buffer).setUint32(8, headerSize, true);
-  file.fill(0x20, 12, 12 + headerSize);
-  file.set(json, 12);
-  let at = 12 + headerSize;
-  for (const block of blocks) {
-    file.set(block, at);
-    at += block.length;
+  new DataView(file.buffer).setUint32(8, padded(json.length), true);
+  file.fill(0x20, HEADER_AT, start);
+  file.set(json, HEADER_AT);
+  let at = start;
+  for (const section of sections) {
+    file.set(section, at);
+    at += padded(section.length);
   }
   return file;
 }

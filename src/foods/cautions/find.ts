@@ -3,7 +3,7 @@
  */
 import { words } from '../../words/words.ts';
 import { CAUTIONS, type Caution, LANGUAGES } from './caution.ts';
-import { OTHER_THINGS, REAL_WORDS } from './names.ts';
+import { OTHER_THINGS, realWords } from './names.ts';
 import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from './phrases.ts';
 import { familyWords, MADE_ENDINGS, saysDried, saysFresh, standsAnywhere } from './states.ts';
 import { type Tongue, tongueOf } from './tongue.ts';
@@ -46,7 +46,7 @@ interface Entry {
 const find = madeWhenAsked(() =>
   phraseFinder<Entry>([...CAUTIONS.flatMap((caution) => phrasesOf(caution)), ...otherThings()], {
     acrossCommas: true,
-    realWords: REAL_WORDS,
+    realWords,
   }),
 );
 const byRef = new Map<string, Caution[]>();
@@ -100,6 +100,24 @@ function otherThings(): Phrase<Entry>[] {
  * Rows for some species only ("dwarf") count where the species is given and holds one of their words.
  */
 export function cautionsFor(food: NamedFood, species?: string): readonly CautionHit[] {
+  const key = JSON.stringify([food.ref, food.name, food.also, food.tableName, food.raw, species]);
+  const known = asked.get(key);
+  if (known) return known;
+  const hits = freshCautionsFor(food, species);
+  // Any name may be typed: what is remembered is kept small.
+  if (asked.size >= MOST_REMEMBERED) asked.clear();
+  asked.set(key, hits);
+  return hits;
+}
+
+/**
+ * Foods asked about so far. Every question about a mix asks for the cautions of its foods anew, and to read their names
+ * took two thirds of the time of a whole answer.
+ */
+const asked = new Map<string, readonly CautionHit[]>();
+const MOST_REMEMBERED = 2000;
+
+function freshCautionsFor(food: NamedFood, species: string | undefined): CautionHit[] {
   // The tables, and the names made from them, are in English.
   const likely = food.tableName === undefined ? undefined : 'en';
   const read = [food.name, ...(food.also ?? [])].map((name) => reading(name, likely));

@@ -2,17 +2,6 @@
 import { adjectiveForms, CUT_ENDINGS, DRIED_BEGINNINGS, familyWords, standsAnywhere } from './states.ts';
 import { fold, type Language } from './words.ts';
 
-export interface Part {
-  /** The word itself, folded, without marks. */
-  readonly bare: string;
-  /** Written `zwiebel*`, or `*zwiebel`. */
-  readonly begins: boolean;
-  readonly ends: boolean;
-  /** Whole words it fits, or endings where `ends`. */
-  readonly forms: ReadonlySet<string>;
-  fits(word: string, accented: string): boolean;
-}
-
 /** Endings a plural or an inflected form may take on, by language; changed vowels need no rule, since umlauts fold. */
 const ENDINGS: Readonly<Record<Language, readonly string[]>> = {
   en: ['s', 'es'],
@@ -44,27 +33,74 @@ function formsOf(word: string, language: Language): string[] {
   return forms;
 }
 
-/**
- * @param alone true for a phrase of this one word: a state then stands for its like in every language
- * @throws RangeError for a beginning or ending shorter than three letters
- */
-export function partOf(word: string, language: Language, phrase: string, alone: boolean): Part {
-  const bare = fold(word.replace(/[*=]/g, ''));
-  const begins = word.endsWith('*');
-  const ends = !begins && word.startsWith('*');
-  if (word.includes('*') && bare.length < SHORTEST)
-    throw new RangeError(`"${phrase}": "${word}" is too short for a *`);
-  const family = alone || standsAnywhere(bare) ? familyWords(bare, !alone) : undefined;
-  const forms = new Set([...(family ?? []), ...(adjectiveForms(bare) ?? []), ...formsOf(bare, language)]);
-  const part = { bare, begins, ends, forms };
-  if (word.startsWith('=')) {
-    const accented = word.slice(1).toLowerCase().normalize('NFC');
-    const spelt = new Set([accented, `${accented}s`]);
-    return { ...part, fits: (_, printed) => spelt.has(printed) };
+/** One word of the phrases of one language. */
+export class Part {
+  /** The word itself, folded, without marks. */
+  readonly bare: string;
+  readonly language: Language;
+  /** Written `zwiebel*`, or `*zwiebel`. */
+  readonly begins: boolean;
+  readonly ends: boolean;
+  /** Whether it tells a state that may stand anywhere in the name. */
+  readonly state: boolean;
+  /** Whether its forms are words of their own ("dried", "sec"), and not the word with another ending. */
+  readonly #wide: boolean;
+  readonly #alone: boolean;
+  /** The spellings that count, where its accents do: written `=thé`. */
+  readonly #spelt: ReadonlySet<string> | undefined;
+  #forms: ReadonlySet<string> | undefined;
+
+  /**
+   * @param alone true for a phrase of this one word: a state then stands for its like in every language
+   * @throws RangeError for a beginning or ending shorter than three letters
+   */
+  constructor(word: string, language: Language, phrase: string, alone: boolean) {
+    this.bare = fold(word.replace(/[*=]/g, ''));
+    this.language = language;
+    this.begins = word.endsWith('*');
+    this.ends = !this.begins && word.startsWith('*');
+    if (word.includes('*') && this.bare.length < SHORTEST)
+      throw new RangeError(`"${phrase}": "${word}" is too short for a *`);
+    this.state = standsAnywhere(this.bare);
+    this.#alone = alone;
+    this.#wide = this.#family() !== undefined || adjectiveForms(this.bare) !== undefined;
+    if (word.startsWith('=')) {
+      const accented = word.slice(1).toLowerCase().normalize('NFC');
+      this.#spelt = new Set([accented, `${accented}s`]);
+    }
   }
-  if (begins) return { ...part, fits: (token) => token.startsWith(bare) };
-  if (!ends) return { ...part, fits: (token) => forms.has(token) };
-  return { ...part, fits: (token) => [...forms].some((form) => token.endsWith(form)) };
+
+  /** Whole words it fits, or endings where `ends`; worked out when first asked, since lists name thousands of words. */
+  get forms(): ReadonlySet<string> {
+    this.#forms ??= this.#wide
+      ? new Set([
+          ...(this.#family() ?? []),
+          ...(adjectiveForms(this.bare) ?? []),
+          ...formsOf(this.bare, this.language),
+        ])
+      : new Set(formsOf(this.bare, this.language));
+    return this.#forms;
+  }
+
+  /** Beginnings, at most so many letters long, of which each form has one. */
+  beginnings(letters: number): Iterable<string> {
+    if (this.#wide) return new Set([...this.forms].map((form) => form.slice(0, letters)));
+    if (this.bare.length < SHORTEST) return [this.bare];
+    // Endings are put on, or change the last two letters.
+    return [this.bare.slice(0, Math.min(letters, this.bare.length - 2))];
+  }
+
+  fits(word: string, accented: string): boolean {
+    if (this.#spelt) return this.#spelt.has(accented);
+    if (this.begins) return word.startsWith(this.bare);
+    if (!this.ends) return this.forms.has(word);
+    for (const form of this.forms) if (word.endsWith(form)) return true;
+    return false;
+  }
+
+  #family(): ReadonlySet<string> | undefined {
+    return this.#alone || this.state ? familyWords(this.bare, !this.#alone) : undefined;
+  }
 }
 
 /** The food that a compound names, where the rest tells only that it is dried or how it is cut. */

@@ -11,9 +11,9 @@
  * - `zwiebel*` a word that begins so ("Zwiebelpulver"), `*zwiebel` one that ends so ("Röstzwiebeln");
  * - `=thé` a word whose accents count.
  */
-import { type Part, partOf } from './phrase-part.ts';
+import { Part } from './phrase-part.ts';
 import { LINKS, type Read, readAll, wholeStretch } from './reading.ts';
-import { isAdjective, onlyDescribes, standsAnywhere } from './states.ts';
+import { isAdjective, onlyDescribes } from './states.ts';
 import { add, KEY, Vocabulary } from './vocabulary.ts';
 import type { Language, Token } from './words.ts';
 
@@ -35,12 +35,42 @@ export interface PhraseHit<T> {
   readonly end: number;
 }
 
-interface Compiled<T> extends Phrase<T> {
+/** A phrase by its words. */
+class Worded<T> {
+  readonly phrase: Phrase<T>;
+  /** Its place in the list. */
+  readonly order: number;
   readonly parts: readonly Part[];
   /** The part by which it is looked up: its longest word that tells no state. */
   readonly anchor: number;
+  #free: readonly number[] | undefined | null = null;
+
+  constructor(phrase: Phrase<T>, order: number, parts: readonly Part[]) {
+    this.phrase = phrase;
+    this.order = order;
+    this.parts = parts;
+    let anchor = 0;
+    let most = -1;
+    for (const [i, { bare, state }] of parts.entries()) {
+      const length = state || LINKS.has(bare) ? 0 : bare.length;
+      if (length > most) [anchor, most] = [i, length];
+    }
+    this.anchor = anchor;
+  }
+
   /** Places of the parts that must be there in a free order; undefined where only the printed order will do. */
-  readonly free: readonly number[] | undefined;
+  get free(): readonly number[] | undefined {
+    if (this.#free === null) this.#free = freeIn(this.parts, this.anchor);
+    return this.#free;
+  }
+}
+
+function freeIn(parts: readonly Part[], anchor: number): readonly number[] | undefined {
+  const content = [...parts.keys()].filter((i) => !LINKS.has(parts[i]?.bare ?? ''));
+  if (content.length < 2) return undefined;
+  const stated = content.some((i) => i !== anchor && parts[i]?.state);
+  const short = content.some((i) => (parts[i]?.bare.length ?? 0) < KEY && !parts[i]?.state);
+  return !short || (stated && content.length === 2) ? content : undefined;
 }
 
 /** How many describing words may stand between two words of a phrase, and how far off a state may be told. */
@@ -53,39 +83,62 @@ export type PhraseFinder<T> = (tokens: readonly Token[]) => PhraseHit<T>[];
 /**
  * Makes a finder for a list of phrases.
  * @param acrossCommas true where all tokens tell of one food, so that a phrase may run across a comma or bracket
- * @param realWords words that are no slip of any other, folded
+ * @param realWords gives the words that are no slip of any other, folded, when they are first wanted
  * @throws RangeError for a phrase without words or with a beginning or ending shorter than three letters
  */
 export function phraseFinder<T>(
   phrases: readonly Phrase<T>[],
-  { acrossCommas = false, realWords = new Set<string>() as ReadonlySet<string> } = {},
+  { acrossCommas = false, realWords = () => new Set() as ReadonlySet<string> } = {},
 ): PhraseFinder<T> {
-  const whole = new Map<string, Compiled<T>[]>();
-  const beginnings = new Map<string, Compiled<T>[]>();
-  const endings = new Map<string, Compiled<T>[]>();
   const vocabulary = new Vocabulary(realWords);
-  for (const phrase of phrases) {
-    const compiled = compile(phrase);
-    for (const part of compiled.parts) vocabulary.add(part, phrase);
-    const anchor = compiled.parts[compiled.anchor];
-    if (anchor?.begins) add(beginnings, anchor.bare.slice(0, KEY), compiled);
-    else if (anchor?.ends)
-      for (const key of new Set([...anchor.forms].map((form) => form.slice(-KEY))))
-        add(endings, key, compiled);
-    else for (const form of anchor?.forms ?? []) add(whole, form, compiled);
+  // Lists name the same words over and over ("cooked" takes a hundred cautions away): each is made once.
+  const made = new Map<string, Part>();
+  const partFor = (word: string, { language, text }: Phrase<T>, alone: boolean): Part => {
+    const key = `${language}${alone ? ' ' : ''}${word}`;
+    let part = made.get(key);
+    if (!part) {
+      part = new Part(word, language, text, alone);
+      made.set(key, part);
+      vocabulary.add(part);
+    }
+    return part;
+  };
+  const anchored = new Map<Part, Worded<T>[]>();
+  const beginnings = new Map<string, Part[]>();
+  const endings = new Map<string, Part[]>();
+  for (const [order, phrase] of phrases.entries()) {
+    const words = wordsIn(phrase.text);
+    const parts = words.map((word) => partFor(word, phrase, words.length === 1));
+    if (!phrase.strict) for (const part of parts) vocabulary.forgive(part);
+    const worded = new Worded(phrase, order, parts);
+    const anchor = parts[worded.anchor];
+    if (!anchor) continue;
+    if (!anchored.has(anchor)) {
+      if (anchor.begins) add(beginnings, anchor.bare.slice(0, KEY), anchor);
+      else if (anchor.ends)
+        for (const key of new Set([...anchor.forms].map((form) => form.slice(-KEY))))
+          add(endings, key, anchor);
+    }
+    add(anchored, anchor, worded);
   }
+  const inOrder = (anchors: readonly Part[] = []): readonly Worded<T>[] => {
+    const [first, ...more] = anchors;
+    if (!first) return [];
+    if (more.length === 0) return anchored.get(first) ?? [];
+    return anchors.flatMap((anchor) => anchored.get(anchor) ?? []).sort((a, b) => a.order - b.order);
+  };
   return (tokens) => {
     const reads = readAll(tokens, vocabulary, acrossCommas);
     const hits: PhraseHit<T>[] = [];
     for (const [i, { words, joined }] of reads.entries()) {
-      const tried = new Set<Compiled<T>>();
+      const tried = new Set<Worded<T>>();
       for (const word of [...words, ...joined])
-        for (const list of [
-          whole.get(word),
+        for (const anchors of [
+          vocabulary.having(word).filter(({ begins, ends }) => !begins && !ends),
           beginnings.get(word.slice(0, KEY)),
           endings.get(word.slice(-KEY)),
         ])
-          for (const phrase of list ?? []) {
+          for (const phrase of inOrder(anchors)) {
             if (tried.has(phrase)) continue;
             tried.add(phrase);
             const at = placesOf(phrase, reads, i, acrossCommas);
@@ -105,29 +158,23 @@ export function madeWhenAsked<T>(make: () => PhraseFinder<T>): PhraseFinder<T> {
   };
 }
 
-function compile<T>(phrase: Phrase<T>): Compiled<T> {
-  const words = phrase.text
+/** The words of a phrase, with their marks. @throws RangeError where there are none */
+function wordsIn(text: string): string[] {
+  // Most phrases are one word.
+  if (/^[^\s\-'’]+$/.test(text)) return [text];
+  const words = text
     .replace(/['’]s\b/g, '')
     .split(/[\s\-'’]+/)
     .filter((word) => word !== '');
   if (words.length === 0) throw new RangeError('a phrase needs at least one word');
-  const parts = words.map((word) => partOf(word, phrase.language, phrase.text, words.length === 1));
-  let anchor = 0;
-  let most = -1;
-  for (const [i, { bare }] of parts.entries()) {
-    const length = standsAnywhere(bare) || LINKS.has(bare) ? 0 : bare.length;
-    if (length > most) [anchor, most] = [i, length];
-  }
-  const content = [...parts.keys()].filter((i) => !LINKS.has(parts[i]?.bare ?? ''));
-  const stated = content.some((i) => i !== anchor && standsAnywhere(parts[i]?.bare ?? ''));
-  const short = content.some(
-    (i) => (parts[i]?.bare.length ?? 0) < KEY && !standsAnywhere(parts[i]?.bare ?? ''),
-  );
-  const free = content.length > 1 && (!short || (stated && content.length === 2)) ? content : undefined;
-  return { ...phrase, parts, anchor, free };
+  return words;
 }
 
-function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], tokens: readonly Token[]) {
+function hitOf<T>(
+  { phrase: { value, language } }: Worded<T>,
+  at: readonly number[],
+  tokens: readonly Token[],
+) {
   const places = at.flatMap((i) => tokens[i] ?? []);
   return {
     value,
@@ -138,7 +185,7 @@ function hitOf<T>({ value, language }: Compiled<T>, at: readonly number[], token
   };
 }
 
-function fits({ parts, strict }: Compiled<unknown>, at: number, read: Read | undefined): boolean {
+function fits({ parts, phrase: { strict } }: Worded<unknown>, at: number, read: Read | undefined): boolean {
   const part = parts[at];
   if (!part || !read) return false;
   const fit = (word: string) => part.fits(word, read.token.accented);
@@ -147,7 +194,7 @@ function fits({ parts, strict }: Compiled<unknown>, at: number, read: Read | und
 
 /** The tokens that make up a phrase whose anchor is a given token; undefined where it is not there. */
 function placesOf<T>(
-  phrase: Compiled<T>,
+  phrase: Worded<T>,
   reads: readonly Read[],
   i: number,
   acrossCommas: boolean,
@@ -163,14 +210,14 @@ function placesOf<T>(
 }
 
 function inFreeOrder<T>(
-  phrase: Compiled<T>,
+  phrase: Worded<T>,
   free: readonly number[],
   reads: readonly Read[],
   anchor: number,
   acrossCommas: boolean,
 ): number[] | undefined {
   const places = new Map<number, number>([[phrase.anchor, anchor]]);
-  const states = free.filter((p) => p !== phrase.anchor && standsAnywhere(phrase.parts[p]?.bare ?? ''));
+  const states = free.filter((p) => p !== phrase.anchor && phrase.parts[p]?.state);
   for (const p of free) {
     if (places.has(p) || states.includes(p)) continue;
     const used = [...places.values()];
@@ -226,7 +273,7 @@ function tellsOf(reads: readonly Read[], state: number, food: number, acrossComm
 
 /** Whether the words of a phrase, found in some order, belong together. */
 function holdsTogether<T>(
-  phrase: Compiled<T>,
+  phrase: Worded<T>,
   places: ReadonlyMap<number, number>,
   reads: readonly Read[],
   acrossCommas: boolean,
@@ -245,7 +292,7 @@ function holdsTogether<T>(
     if (!acrossCommas) return false;
     const turned = [...places].some(([part, at]) => [...places].some(([p, a]) => p > part && a < at));
     // "Almonds, oil roasted" is no almond oil, "oil, almond" is.
-    if (phrase.strict && !turned) return false;
+    if (phrase.phrase.strict && !turned) return false;
     if (turned && !wholeStretch(reads, low, tokens)) return false;
     for (let j = low + 1; j <= high; j++)
       if (reads[j]?.stretch !== from && !wholeStretch(reads, j, tokens)) return false;

@@ -1,16 +1,17 @@
 /** The words that a list of phrases is made of: which are known, and what one that is not known may stand for. */
-import { Speller } from '../spelling.ts';
+import { Speller, soundOf } from '../spelling.ts';
 import { type Part, restOfCompound } from './phrase-part.ts';
 import { isAdjective, onlyDescribes, tellingStates } from './states.ts';
-import type { Language, Token } from './words.ts';
+import type { Token } from './words.ts';
 
 /** How many letters of a beginning or an ending it is looked up by. */
 export const KEY = 3;
 /** Stands for any word of that state. */
 const DRIED = 'dried';
+const NONE: readonly Part[] = [];
 const MOST_REMEMBERED = 20_000;
 
-export function add<T>(map: Map<string, T[]>, key: string, value: T): void {
+export function add<K, T>(map: Map<K, T[]>, key: K, value: T): void {
   const had = map.get(key);
   if (had) had.push(value);
   else map.set(key, [value]);
@@ -18,38 +19,72 @@ export function add<T>(map: Map<string, T[]>, key: string, value: T): void {
 
 /** The words a finder knows, and what a word it does not know may be a slip of. */
 export class Vocabulary {
-  readonly #known = new Set<string>();
-  /** Whole words of German and Dutch. */
-  readonly #compounds = new Set<string>();
-  readonly #parts = new Map<string, Part[]>();
-  readonly #meant: (readonly [word: string, base: string])[] = [];
-  readonly #begun: (readonly [word: string, base: string])[] = [];
-  readonly #real: ReadonlySet<string>;
+  /** By the beginnings of their forms: of thousands of words a name asks for a few. */
+  readonly #byBeginning = new Map<string, Part[]>();
+  /** The same by their forms, of those beginnings that a name has asked for. */
+  readonly #forms = new Map<string, Map<string, Part[]>>();
+  readonly #beginnings = new Map<string, Part[]>();
+  readonly #endings: Part[] = [];
+  /** Of which a slip is forgiven, by the letter that they begin with when spoken. */
+  readonly #forgiven = new Map<string, Part[]>();
+  readonly #forgiving = new Set<Part>();
+  readonly #realWords: () => ReadonlySet<string>;
+  #real: ReadonlySet<string> | undefined;
   readonly #read = new Map<string, readonly string[]>();
-  #spellers: readonly Speller[] | undefined;
+  readonly #spellers = new Map<string, readonly Speller[]>();
 
-  constructor(real: ReadonlySet<string>) {
-    this.#real = real;
+  /** @param realWords gives the words that are no slip of any other, when first asked */
+  constructor(realWords: () => ReadonlySet<string>) {
+    this.#realWords = realWords;
   }
 
-  add(part: Part, { language, strict }: { readonly language: Language; readonly strict?: boolean }): void {
-    if (part.begins || part.ends) add(this.#parts, part.begins ? part.bare.slice(0, KEY) : '', part);
-    else for (const form of part.forms) this.#known.add(form);
-    if (language === 'de' || language === 'nl') for (const form of part.forms) this.#compounds.add(form);
-    if (strict || (onlyDescribes(part.bare) && !isAdjective(part.bare))) return;
-    if (part.begins && part.bare.length > 5) this.#begun.push([part.bare, part.bare]);
-    if (!part.ends) for (const form of part.forms) this.#meant.push([form, part.bare]);
+  /** Each part is added once. */
+  add(part: Part): void {
+    for (const key of part.beginnings(KEY)) add(this.#byBeginning, key, part);
+    if (part.begins) add(this.#beginnings, part.bare.slice(0, KEY), part);
+    else if (part.ends) this.#endings.push(part);
+  }
+
+  /** Slips of a part are forgiven where it is part of a phrase that is not strict. */
+  forgive(part: Part): void {
+    if (this.#forgiving.has(part)) return;
+    this.#forgiving.add(part);
+    if (onlyDescribes(part.bare) && !isAdjective(part.bare)) return;
+    const letters = [...part.beginnings(2)].map((start) => soundOf(start).charAt(0));
+    for (const letter of new Set(letters)) add(this.#forgiven, letter, part);
+  }
+
+  /** Parts that have a word among their forms. */
+  having(word: string): readonly Part[] {
+    let found: readonly Part[] = NONE;
+    for (let letters = 1; letters <= Math.min(KEY, word.length); letters++) {
+      const parts = this.#formsUnder(word.slice(0, letters))?.get(word);
+      if (parts) found = found === NONE ? parts : [...found, ...parts];
+    }
+    return found;
+  }
+
+  #formsUnder(beginning: string): ReadonlyMap<string, readonly Part[]> | undefined {
+    const had = this.#forms.get(beginning);
+    if (had) return had;
+    const parts = this.#byBeginning.get(beginning);
+    if (!parts) return undefined;
+    const forms = new Map<string, Part[]>();
+    for (const part of parts)
+      for (const form of part.forms) if (form.startsWith(beginning)) add(forms, form, part);
+    this.#forms.set(beginning, forms);
+    return forms;
   }
 
   knows(word: string): boolean {
-    return this.names(word) || this.#fitsPart(word, '');
+    return this.names(word) || this.#endings.some((part) => part.fits(word, word));
   }
 
   /** Whether two words written as one are a word of German or Dutch, or begin as one that reaches into the second. */
   joins(word: string, front: number): boolean {
-    if (this.#compounds.has(word)) return true;
+    if (this.having(word).some(({ language }) => language === 'de' || language === 'nl')) return true;
     return (
-      this.#parts
+      this.#beginnings
         .get(word.slice(0, KEY))
         ?.some((part) => part.bare.length > front && part.fits(word, word)) ?? false
     );
@@ -57,11 +92,10 @@ export class Vocabulary {
 
   /** Whether a word is known as a whole or by its beginning. */
   names(word: string): boolean {
-    return this.#known.has(word) || this.#fitsPart(word, word.slice(0, KEY));
-  }
-
-  #fitsPart(word: string, key: string): boolean {
-    return this.#parts.get(key)?.some((part) => part.fits(word, word)) ?? false;
+    return (
+      this.having(word).some((part) => !part.begins && !part.ends) ||
+      (this.#beginnings.get(word.slice(0, KEY))?.some((part) => part.fits(word, word)) ?? false)
+    );
   }
 
   /** The words that a token may stand for: as printed, without a "dried" in front, and rid of slips. */
@@ -73,9 +107,26 @@ export class Vocabulary {
     return read;
   }
 
-  #makeSpellers(): readonly Speller[] {
-    const states = tellingStates().map((state) => [state, state] as const);
-    return [new Speller([...this.#meant, ...states]), new Speller(this.#begun, true)];
+  /** Of all words and of mere beginnings, those that begin with a letter when spoken. */
+  #spellersFor(letter: string): readonly Speller[] {
+    const had = this.#spellers.get(letter);
+    if (had) return had;
+    const parts = this.#forgiven.get(letter) ?? [];
+    const sounds = (word: string) => soundOf(word).startsWith(letter);
+    const words = parts.flatMap(({ ends, forms, bare }) =>
+      ends ? [] : [...forms].filter(sounds).map((form) => [form, bare] as const),
+    );
+    const states = tellingStates().filter(sounds);
+    const begun = parts.filter(({ begins, bare }) => begins && bare.length > 5);
+    const spellers = [
+      new Speller([...words, ...states.map((state) => [state, state] as const)]),
+      new Speller(
+        begun.map(({ bare }) => [bare, bare]),
+        true,
+      ),
+    ];
+    this.#spellers.set(letter, spellers);
+    return spellers;
   }
 
   #readingsOf(word: string): readonly string[] {
@@ -85,9 +136,9 @@ export class Vocabulary {
     const compound = restOfCompound(word);
     if (compound && this.knows(compound.rest))
       return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
+    this.#real ??= this.#realWords();
     if (this.#real.has(word) || onlyDescribes(word)) return [word];
-    this.#spellers ??= this.#makeSpellers();
-    const found = this.#spellers.flatMap((speller) => speller.meant(word));
+    const found = this.#spellersFor(soundOf(word).charAt(0)).flatMap((speller) => speller.meant(word));
     const least = Math.min(...found.map(({ cost }) => cost));
     return [word, ...found.filter(({ cost }) => cost === least).map((meant) => meant.word)];
   }

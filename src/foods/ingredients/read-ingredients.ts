@@ -4,7 +4,7 @@
  */
 import { LANGUAGES } from '../cautions/caution.ts';
 import { cautionReader, type PlacedHit } from '../cautions/find.ts';
-import { REAL_WORDS } from '../cautions/names.ts';
+import { realWords } from '../cautions/names.ts';
 import { madeWhenAsked, type Phrase, type PhraseHit, phraseFinder } from '../cautions/phrases.ts';
 import { onlyDescribes } from '../cautions/states.ts';
 import { type Token, tokensOf } from '../cautions/words.ts';
@@ -62,7 +62,7 @@ const find = madeWhenAsked(() =>
         phrases.push({ text, language: 'en', value: { additive, not: true }, strict: true });
       return phrases;
     }),
-    { realWords: REAL_WORDS },
+    { realWords },
   ),
 );
 const byNumber = new Map(ADDITIVES.flatMap((a) => (a.numbers ?? []).map((number) => [number, a] as const)));

@@ -1,6 +1,7 @@
 /** What a food counts for: values, guarantees, borrowed amounts, estimates and unknowns kept apart. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { crudeProtein } from '../../foods/crude-protein.ts';
 import type { Reference } from '../../foods/reference.ts';
 import { variationOf } from '../../foods/variation.ts';
 import { loadReference } from '../../household/reference-file.ts';
@@ -12,10 +13,17 @@ const reference = loadReference();
 function tableWith(ref: string, proteinFactor: number | undefined): Reference {
   const row = Array.from({ length: reference.size }, (_, i) => i).find((i) => reference.at(i).ref === ref)!;
   const food = { ...reference.at(row), proteinFactor };
+  const at = (other: number) => (other === row ? food : reference.at(other));
   return {
     ...reference,
     get: (other) => (other === ref ? food : reference.get(other)),
-    at: (other) => (other === row ? food : reference.at(other)),
+    at,
+    largestCrudeProtein: (group) =>
+      Math.max(
+        ...Array.from({ length: reference.size }, (_, i) => at(i))
+          .filter((f) => f.tableGroup === group || f.group === group)
+          .map((f) => crudeProtein(f)?.value ?? 0),
+      ),
   };
 }
 const food = (more: object) =>

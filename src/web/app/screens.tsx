@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { Kind } from '../../household/model.ts';
 import { DAILY } from '../../household/records.ts';
-import type { Part } from '../../words/parts.ts';
+import type { Part } from '../../words/part-shapes.ts';
 import { type Later, later } from '../shared/later/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
@@ -19,21 +19,37 @@ interface Shown {
 
 /** In the order in which they are fetched ahead: what is needed where a network may be gone comes first. */
 const SCREENS = {
-  weigh: screen(() => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen), 'kitchen'),
-  animals: screen(() => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen), 'care'),
-  calendar: screen(() => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen), 'kitchen'),
-  shopping: screen(() => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen), 'kitchen'),
-  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen), 'kitchen'),
+  weigh: screen(
+    () => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen),
+    'stock',
+    'kitchen',
+  ),
+  animals: screen(
+    () => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen),
+    'care',
+    'kitchen',
+  ),
+  calendar: screen(
+    () => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen),
+    'stock',
+    'kitchen',
+  ),
+  shopping: screen(
+    () => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen),
+    'stock',
+    'kitchen',
+  ),
+  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen), 'stock'),
   drying: screen(() => import('../drying/DryingScreen.tsx').then((m) => m.DryingScreen), 'kitchen'),
-  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen), 'mixes'),
+  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen), 'stock', 'kitchen', 'mixes'),
   foods: screen(() => import('../foods/FoodsScreen.tsx').then((m) => m.FoodsScreen), 'mixes'),
   targets: screen(() => import('../targets/TargetsScreen.tsx').then((m) => m.TargetsScreen), 'mixes'),
   household: screen(() => import('../keeping/KeepingScreen.tsx').then((m) => m.KeepingScreen), 'house'),
 } as const;
 
-/** A screen with the part of the texts that is its own. */
-function screen(load: () => Promise<Drawn>, texts: Part): Later<Drawn> {
-  return later(async () => (await Promise.all([load(), fetchTexts(texts)]))[0]);
+/** A screen with the parts of the texts that it says. */
+function screen(load: () => Promise<Drawn>, ...texts: readonly Part[]): Later<Drawn> {
+  return later(async () => (await Promise.all([load(), ...texts.map(fetchTexts)]))[0]);
 }
 
 type Place = keyof typeof SCREENS;

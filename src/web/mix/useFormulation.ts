@@ -5,19 +5,38 @@ import type { Shares } from '../../formulation/problem/problem.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
-import { useMixDraft } from '../store/mix-draft.tsx';
 import { engine, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
 import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, failed, type Known } from './live/evaluation-keeper.ts';
-import { balance, edit, type MoveContext, move } from './live/moves.ts';
+import { balance, edit, type MoveContext, move, withShares } from './live/moves.ts';
 import { NO_NOTICE, noticeFor } from './live/notice.ts';
 import { type Best, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
+import { useUnkept } from './live/useUnkept.ts';
 
 /** How the mix stands: as its verdict says, or no mix can keep its rules, or nobody knows yet, or it cannot be read. */
 export type MixState = VerdictState | 'none' | 'working' | 'fault';
 
-export interface FormulationView {
+/** What can be done to the mix; the same object while the mix has the same foods, rules and animals. */
+export interface MixActs {
+  /** A short word for screen readers after something moved or refused to. */
+  say(notice: string): void;
+  /** Ends the search for the best mix; what was found before stays. */
+  stop(): void;
+  balance(): Promise<void>;
+  /**
+   * Moves one share; the others follow. It is shown at once and kept with `endMove`.
+   * @param spare whether nothing moves where other foods would be left with nothing: those are the answer
+   */
+  move(id: string, share: number, spare?: boolean): Promise<readonly string[]>;
+  endMove(): void;
+  /** The share of a food this moment, percent. */
+  shareOf(id: string): number;
+  /** Changes the rules or foods; a mix that was in range goes on to the nearest one that is. */
+  edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
+}
+
+export interface FormulationView extends MixActs {
   readonly evaluation: Evaluation | undefined;
   readonly spans: Following['spans'] | undefined;
   readonly collision: Collision | undefined;
@@ -29,35 +48,33 @@ export interface FormulationView {
   /** The problem could not be read. */
   readonly fault: Fault | undefined;
   readonly state: MixState;
-  /** A short word for screen readers after something moved or refused to. */
   readonly notice: string;
-  say(notice: string): void;
   /** Whether the best mix is being sought. */
   readonly working: boolean;
-  /** Ends that; what was found before stays. */
-  stop(): void;
-  balance(): Promise<void>;
-  /**
-   * Moves one share; the others follow.
-   * @param spare whether nothing moves where other foods would be left with nothing: those are the answer
-   */
-  move(id: string, share: number, spare?: boolean): Promise<readonly string[]>;
-  endMove(): void;
-  /** Changes the rules or foods; a mix that was in range goes on to the nearest one that is. */
-  edit(next: (mix: Mix) => Mix, step?: string): Promise<void>;
+}
+
+interface LiveMix {
+  /** With what its animals bring, as it is shown. */
+  readonly shown: Mix;
+  /** Whether shares are shown that are not kept yet: a hand moves one of them. */
+  readonly moving: boolean;
+  readonly view: FormulationView;
+  readonly acts: MixActs;
 }
 
 const WORKER: Omit<MoveContext['engine'], 'solve'> = {
   move: (problem, from, held) => engine.move(problem, from, held).catch(failed),
-  newestMove: (...args) => newestMove(...args).catch(failed),
+  newestMove,
 };
 
 /**
- * @param mix with what its animals bring @param effective brings that to a mix as it is kept
+ * @param mix as it is kept, with what its animals bring @param effective brings that to a mix as it is kept; the same
+ * object of a problem for the same problem, and the mix's own
  */
-export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): FormulationView {
-  const { change, current: kept } = useMixDraft();
-  const [{ evaluation, fault }, show] = useState<Known>({});
+export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix {
+  const { unkept, current, change, show, keep } = useUnkept();
+  const shown = useMemo(() => (unkept ? withShares(mix, unkept) : mix), [mix, unkept]);
+  const [{ evaluation, fault }, tell] = useState<Known>({});
   const [notice, setNotice] = useState(NO_NOTICE);
   const { restart } = useEngineState();
   const [balancing, setBalancing] = useState(false);
@@ -68,11 +85,11 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
     () =>
       new EvaluationKeeper(
         latest(async (problem, shares) => worker.evaluate(problem, shares)),
-        show,
+        tell,
       ),
     [worker],
   );
-  const { problem, shares } = mix;
+  const { problem, shares } = shown;
 
   // Before the page is painted, so that shares and what came with them are seen together.
   useLayoutEffect(() => void keeper.follow(problem, shares), [keeper, problem, shares]);
@@ -83,14 +100,14 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
 
   const say = useCallback(
     (text: string) => {
-      const now = kept();
+      const now = current();
       setNotice({ text, about: now && effective(now).problem });
     },
-    [kept, effective],
+    [current, effective],
   );
 
   const { spans, collision, questions, best, seeking, leaveOff, collided } = useBestMix(mix);
-  const weighed = useGrams(mix, fits);
+  const weighed = useGrams(shown, fits);
 
   const moved = useMemo<MoveContext>(
     () => ({
@@ -99,58 +116,59 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): Formulat
         solve: (problem) => engine.solve(problem).catch((e) => (stopped.current ? undefined : failed(e))),
       },
       keeper,
-      kept,
+      kept: current,
       effective,
       change,
+      show,
       say,
       collided,
     }),
-    [keeper, kept, effective, change, say, collided],
+    [keeper, current, effective, change, show, say, collided],
   );
   /** The slider that is dragged, and the shares when it was taken hold of. */
   const anchor = useRef<{ id: string; shares: Shares } | undefined>(undefined);
 
-  return {
-    evaluation,
-    spans,
-    collision,
-    questions,
-    best,
-    weighed,
-    fault,
-    state: fault ? 'fault' : stateOf(evaluation, collision),
-    notice: noticeFor(notice, problem),
-    say,
-    working: seeking || balancing,
-    stop: useCallback(() => {
-      stopped.current = true;
-      leaveOff();
-      restart();
-      say(words().verdict.stopped);
-    }, [leaveOff, restart, say]),
-    balance: useCallback(async () => {
-      stopped.current = false;
-      setBalancing(true);
-      try {
-        await balance(moved);
-      } finally {
-        setBalancing(false);
-      }
-    }, [moved]),
-    move: useCallback(
-      async (id, share, spare) => {
-        const now = kept();
+  const acts = useMemo<MixActs>(
+    () => ({
+      say,
+      stop() {
+        stopped.current = true;
+        leaveOff();
+        restart();
+        say(words().verdict.stopped);
+      },
+      async balance() {
+        stopped.current = false;
+        setBalancing(true);
+        try {
+          await balance(moved);
+        } finally {
+          setBalancing(false);
+        }
+      },
+      async move(id, share, spare) {
+        const now = current();
         if (!now) return [];
         if (anchor.current?.id !== id) anchor.current = { id, shares: effective(now).shares };
         return move(moved, id, share, anchor.current.shares, spare);
       },
-      [moved, kept, effective],
-    ),
-    endMove: useCallback(() => {
-      anchor.current = undefined;
-    }, []),
-    edit: useCallback((next, step) => edit(moved, next, { step, follows: fitsNow.current }), [moved]),
-  };
+      endMove() {
+        anchor.current = undefined;
+        keep();
+      },
+      shareOf: (id) => current()?.shares[id] ?? 0,
+      edit: (next, step) => edit(moved, next, { step, follows: fitsNow.current }),
+    }),
+    [say, leaveOff, restart, moved, current, effective, keep],
+  );
+  const said = useMemo(() => noticeFor(notice, problem), [notice, problem]);
+  const working = seeking || balancing;
+  const view = useMemo<FormulationView>(() => {
+    const state = fault ? 'fault' : stateOf(evaluation, collision);
+    const notice = said;
+    return { ...acts, evaluation, spans, collision, questions, best, weighed, fault, state, notice, working };
+  }, [acts, evaluation, spans, collision, questions, best, weighed, fault, said, working]);
+  return { shown, moving: unkept !== undefined, view, acts };
 }
 
 function stateOf(evaluation: Evaluation | undefined, collision: Collision | undefined): MixState {

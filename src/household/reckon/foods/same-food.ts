@@ -38,7 +38,15 @@ const keysOf = remembered(
 
 /** Rows of the tables that mixes take, by what they are and how they are called. */
 function rowsByName(named: readonly Ingredient[]): ReadonlySet<string> {
-  return new Set(named.flatMap((f) => (f.ref === undefined ? [] : [rowKey(f.ref, f.name ?? f.id)])));
+  // Most batches name the same foods: each name is taken apart once.
+  const refs = new Map<string, Set<string>>();
+  for (const { id, ref, name = id } of named) {
+    if (ref === undefined) continue;
+    const names = refs.get(ref);
+    if (names) names.add(name);
+    else refs.set(ref, new Set([name]));
+  }
+  return new Set([...refs].flatMap(([ref, names]) => [...names].map((name) => rowKey(ref, name))));
 }
 
 /**

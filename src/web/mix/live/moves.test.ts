@@ -63,6 +63,7 @@ function page(answers: readonly Result[], mix = MIX) {
       kept = next(kept);
       void keeper.follow(structuredClone(kept.problem), kept.shares);
     },
+    show: (shares) => moved.change((m) => ({ ...m, shares: { ...m.shares, ...shares } })),
     say: () => {},
     collided: () => {},
   };
@@ -123,6 +124,14 @@ test('a move that the rules forbid moves that share alone; then it is asked how 
   await move(p.moved, 'oats', 90, MIX.shares);
   expect(p.mix().shares).toEqual({ ...MIX.shares, oats: 90 });
   expect(p.asked).toEqual(['move', 'evaluate']);
+});
+
+test('where the worker fails, a share that was asked for is kept alone', async () => {
+  const p = page([]);
+  const gone = async () => Promise.reject(new Error('gone'));
+  await move({ ...p.moved, engine: { ...p.moved.engine, newestMove: gone } }, 'oats', 60, MIX.shares);
+  expect(p.mix().shares).toEqual({ ...MIX.shares, oats: 60 });
+  expect(p.asked).toEqual(['evaluate']);
 });
 
 test('a fault is shown beside the last evaluation, and goes with the next answer', async () => {

@@ -7,14 +7,14 @@ import type { Mix } from '../../../household/model.ts';
 import { heldShares, withHolds } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import type { Answer } from '../../worker/formulation.worker.ts';
-import type { EvaluationKeeper } from './evaluation-keeper.ts';
+import { type EvaluationKeeper, failed } from './evaluation-keeper.ts';
 
 /** What moves ask of the formulation worker. */
 interface MoveEngine {
   /** Undefined where it was stopped. */
   solve(problem: Problem): Promise<Answer<Result> | undefined>;
   move(problem: Problem, from: Shares, held: Shares): Promise<Answer<MoveResult>>;
-  /** A move while a slider is dragged: undefined where a newer one overtook it. */
+  /** A move while a slider is dragged: undefined where a newer one overtook it. @throws Error where the worker failed */
   newestMove(
     problem: Problem,
     from: Shares,
@@ -32,6 +32,8 @@ export interface MoveContext {
   /** Brings what its animals bring to a mix as it is kept. */
   effective(mix: Mix): Mix;
   change(next: (mix: Mix) => Mix, step?: string): void;
+  /** Shows shares that a hand has moved to; they are kept once it lets go. */
+  show(shares: Shares, step: string): void;
   /** Says a short word to screen readers. */
   say(notice: string): void;
   /** Told when no mix can keep the rules. */
@@ -55,7 +57,8 @@ export async function balance(m: MoveContext): Promise<void> {
   }
   // With holds this is the evaluation of another problem than the mix's, in which each of them counts as a bound.
   take(m, { ...now, problem }, answer.value);
-  m.change((mix) => withShares(mix, answer.value as Following));
+  const { shares } = answer.value;
+  m.change((mix) => withShares(mix, shares));
   m.say(words().verdict.made);
 }
 
@@ -75,7 +78,14 @@ export async function move(
   const now = current(m);
   if (!now) return [];
   const held = { ...heldShares(now), [id]: share };
-  const answer = await m.engine.newestMove(now.problem, { ...from, [id]: share }, held, id);
+  const alone = { [id]: share };
+  const answer = await m.engine
+    .newestMove(now.problem, { ...from, [id]: share }, held, id)
+    .catch((error: unknown) => {
+      // Nobody can say what would follow, but what the keeper asked for is not lost.
+      m.show(alone, `move ${id}`);
+      return failed(error);
+    });
   if (!answer) return [];
   if (!answer.ok) {
     m.keeper.fail(answer);
@@ -85,8 +95,7 @@ export async function move(
   const emptied = spare && result.status === 'optimal' ? emptiedBy(from, result.shares, id) : [];
   if (emptied.length > 0) return emptied;
   if (result.status === 'optimal') take(m, now, result);
-  const next = result.status === 'optimal' ? result : { shares: { [id]: share } };
-  m.change((mix) => withShares(mix, next), `move ${id}`);
+  m.show(result.status === 'optimal' ? result.shares : alone, `move ${id}`);
   return [];
 }
 
@@ -112,7 +121,7 @@ export async function edit(
   // What was changed again in the meantime is not overwritten.
   if (m.kept()?.problem !== kept.problem) return;
   take(m, changed, followed);
-  m.change((mix) => withShares(mix, followed), step);
+  m.change((mix) => withShares(mix, followed.shares), step);
 }
 
 function current(m: MoveContext): Mix | undefined {
@@ -125,6 +134,6 @@ function take({ keeper }: MoveContext, mix: Mix, answer: Following): void {
   keeper.came(mix.problem, answer.shares, evaluationOf(answer));
 }
 
-function withShares(mix: Mix, { shares }: { readonly shares: Shares }): Mix {
+export function withShares(mix: Mix, shares: Shares): Mix {
   return { ...mix, shares: { ...mix.shares, ...shares } };
 }

@@ -1,5 +1,5 @@
 /** The best mix that the rules allow with every hold kept: how far shares may move, or what collides. */
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Collision, Following } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { withHolds } from '../../../household/reckon/mix/mix-edits.ts';
@@ -31,7 +31,7 @@ export function useBestMix(mix: Mix): BestMix {
   const [questions, setQuestions] = useState<Following['questions']>([]);
   const [best, setBest] = useState<Best>();
   const [seeking, setSeeking] = useState(false);
-  const bound = JSON.stringify(withHolds(mix));
+  const bound = useMemo(() => JSON.stringify(withHolds(mix)), [mix]);
   /** What is not to be sought. */
   const [left, setLeft] = useState<string>();
   const engine = useEngine();

@@ -1,6 +1,7 @@
 /** The texts of this page: those of the frame and of Now first, those of each screen with it. */
 import type { Manner } from '../../../words/manner.ts';
-import { type Part, type WordsInParts, wordsInParts } from '../../../words/parts.ts';
+import type { Part } from '../../../words/part-shapes.ts';
+import { type WordsInParts, wordsInParts } from '../../../words/parts.ts';
 import { speak, type Words } from '../../../words/words.ts';
 
 let texts: WordsInParts;

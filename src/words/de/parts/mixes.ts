@@ -1,12 +1,11 @@
 /** What is said of mixes, of needs, and of what is inside of foods. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { advice } from '../advice.ts';
 import { beside } from '../beside.ts';
 import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
 import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
-import { formulation } from '../formulation.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
@@ -32,7 +31,6 @@ export const mixes: PartOf<'mixes'> = {
   beside,
   limits,
   nutrients,
-  formulation,
   why,
   wishes,
   refusals,
