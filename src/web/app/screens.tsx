@@ -70,8 +70,8 @@ export function fetchScreen(hash: string): void {
  * What is left of packs follows from what was fed of them.
  */
 const DRAWS_FROM: { readonly [place in Place]?: readonly Kind[] } = {
-  ...{ weigh: ['feedings'], calendar: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'] },
-  ...{ drying: ['feedings'], mix: ['feedings'], foods: ['feedings'], targets: [] },
+  ...{ weigh: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'], drying: ['feedings'] },
+  ...{ mix: ['feedings'], foods: ['feedings'], targets: [] },
 };
 
 /** The screen one is on; Now where the address names none. */

@@ -1,7 +1,7 @@
 /** Fetches what changed on the server, from where this page last heard. */
 import type { RecordsPage, Section } from '../../../household/records.ts';
 import { Replica } from './replica.ts';
-import { fetchWhole, type Page } from './whole-household.ts';
+import { type Page, wholeHousehold } from './whole-household.ts';
 
 export class Puller {
   readonly #page: Page;
@@ -9,6 +9,8 @@ export class Puller {
   readonly #arrived: (replica: Replica, coming: readonly Section[]) => void;
   readonly #ended: (fault: Error | undefined) => void;
   #replica: Replica | undefined;
+  /** A household that began to come in. */
+  #begun: { readonly replica: Replica; fetch(): Promise<boolean> } | undefined;
   #running: Promise<void> | undefined;
   #again = false;
 
@@ -52,21 +54,18 @@ export class Puller {
   }
 
   async #once(): Promise<void> {
-    let replica = this.#replica;
+    let replica = this.#begun ? await this.#whole() : this.#replica;
     let since: RecordsPage['records'] = [];
     for (let more = true; more; ) {
       const asked = replica?.seq ?? 0;
       const page = await this.#page(asked);
       if (page.epoch !== replica?.epoch) {
         // Another household than the one that was here, or the first: all of it, from its beginning.
-        const other = new Replica(page.epoch);
-        replica = other;
+        replica = new Replica(page.epoch);
         since = [];
         if (asked > 0) continue;
-        // Another household than the one that is shown is shown whole.
-        const first = this.#replica === undefined;
-        const arrived = (coming: readonly Section[]) => first && this.#arrived(other, coming);
-        if (await fetchWhole(this.#page, page, other, arrived)) continue;
+        this.#begin(page, replica);
+        if (await this.#whole()) continue;
       }
       // What this page changed itself is known already, and no news.
       const known = replica;
@@ -80,5 +79,22 @@ export class Puller {
     if (!replica || replica === this.#replica) return;
     this.#replica = replica;
     this.#taken(replica, since);
+  }
+
+  #begin(part: RecordsPage, replica: Replica): void {
+    // Another household than the one that is shown is shown whole.
+    const isFirst = this.#replica === undefined;
+    const arrived = (coming: readonly Section[]) => isFirst && this.#arrived(replica, coming);
+    const fetch = wholeHousehold(this.#page, part, replica, arrived);
+    this.#begun = fetch && { replica, fetch };
+  }
+
+  /** Fetches the household that began to come in. @returns it, once it is whole; undefined where there is none, or another in its place */
+  async #whole(): Promise<Replica | undefined> {
+    const begun = this.#begun;
+    if (!begun) return undefined;
+    const isWhole = await begun.fetch();
+    this.#begun = undefined;
+    return isWhole ? begun.replica : undefined;
   }
 }

@@ -4,7 +4,26 @@ import { expect, it } from 'vitest';
 import { draws } from '../../../../test/draws.ts';
 import type { KeptRecord, RecordsPage, Section } from '../../../household/records.ts';
 import { Replica } from './replica.ts';
-import { fetchWhole } from './whole-household.ts';
+import { type Page, wholeHousehold } from './whole-household.ts';
+
+/** Fetches it, going on each time that it fails. */
+async function fetchWhole(
+  page: Page,
+  first: RecordsPage,
+  replica: Replica,
+  arrived: (coming: readonly Section[]) => void = () => {},
+): Promise<boolean> {
+  const fetch = wholeHousehold(page, first, replica, arrived);
+  for (;;) {
+    try {
+      return (await fetch?.()) ?? false;
+    } catch (error) {
+      expect(error).toBe(GONE);
+    }
+  }
+}
+
+const GONE = new Error('nobody answers');
 
 const KINDS = ['lots', 'feedings', 'batches', 'weighings'] as const;
 const record = (seq: number, n: number): KeptRecord => ({
@@ -64,14 +83,27 @@ it('takes all that was there when it began, a few requests at a time; what chang
       fc.integer({ min: 1, max: 300 }),
       fc.integer({ min: 1, max: 40 }),
       fc.array(fc.nat(299), { maxLength: 10 }),
-      async (count, part, changed) => {
+      fc.infiniteStream(fc.boolean()),
+      fc.nat(8),
+      async (count, part, changed, fails, often) => {
         const server = serverOf(count, part);
+        let failures = 0;
+        let asked = 0;
+        const shaky: Page = async (...about) => {
+          const answer = await server.ask(...about);
+          if (failures < often && fails.next().value) {
+            failures += 1;
+            throw GONE;
+          }
+          asked += 1;
+          return answer;
+        };
         const first = server.page(0);
         for (const n of changed) if (n < count) server.change(n);
         const replica = new Replica('one');
         const told: (readonly Section[])[] = [];
         const stood = Array.from({ length: count }, (_, n) => record(n + 1, n));
-        const whole = await fetchWhole(server.ask, first, replica, (coming) => {
+        const whole = await fetchWhole(shaky, first, replica, (coming) => {
           told.push(coming);
           // What is not to come is whole, as it stood or as it was changed since: that is fetched after.
           for (const r of stood)
@@ -81,6 +113,8 @@ it('takes all that was there when it began, a few requests at a time; what chang
         expect(whole).toBe(count > part);
         if (!whole) return;
         expect(told.map((coming) => coming.length)).toEqual([2, 1]);
+        // Nothing is asked for again that came.
+        expect(asked).toBeLessThanOrEqual(24 + Math.ceil(count / part));
         expect(server.most).toBeLessThanOrEqual(3);
         expect(replica.seq).toBe(count);
         for (let more = true; more; ) {

@@ -16,7 +16,8 @@ const RANGES = 8;
 
 interface Range {
   readonly of: Section;
-  readonly after: number;
+  /** What came of it so far. */
+  after: number;
   readonly upTo: number;
 }
 
@@ -24,37 +25,23 @@ interface Range {
  * Takes everything that the household held when its first part was given; what changed since then is still to be fetched.
  * @param first the first part @param replica empty
  * @param arrived told each time that a section is whole, with those still to come
- * @returns whether it did; not where there is no more than the first part, or another household was put in its place meanwhile
+ * @returns fetches it, where there is more than the first part; called again after it threw, it goes on from there. It gives
+ * whether all is here; not where another household was put in its place meanwhile
  */
-export async function fetchWhole(
+export function wholeHousehold(
   page: Page,
   first: RecordsPage,
   replica: Replica,
-  arrived: (coming: readonly Section[]) => void = () => {},
-): Promise<boolean> {
+  arrived: (coming: readonly Section[]) => void,
+): (() => Promise<boolean>) | undefined {
   const { epoch, newest } = first;
-  if (!first.more || !(newest > first.seq)) return false;
+  if (!first.more || !(newest > first.seq)) return undefined;
   const width = Math.ceil((newest - first.seq) / RANGES);
-  const ranges: Range[] = [];
+  const toCome: Range[] = [];
   for (const of of SECTIONS)
     for (let after = first.seq; after < newest; after += width)
-      ranges.push({ of, after, upTo: Math.min(after + width, newest) });
-  const toCome = [...ranges];
+      toCome.push({ of, after, upTo: Math.min(after + width, newest) });
   const parts: RecordsPage[] = [first];
-  let isOther = false;
-
-  async function fetchRanges(): Promise<void> {
-    for (let range = ranges.shift(); range && !isOther; range = ranges.shift()) {
-      const { of, upTo } = range;
-      for (let { after } = range; after < upTo && !isOther; ) {
-        const part = await page(after, upTo, of);
-        if (part.epoch !== epoch) isOther = true;
-        else parts.push(part);
-        after = part.more ? part.seq : upTo;
-      }
-      if (!isOther) ended(range);
-    }
-  }
 
   function ended(range: Range): void {
     toCome.splice(toCome.indexOf(range), 1);
@@ -64,8 +51,35 @@ export async function fetchWhole(
     if (coming.length > 0) arrived(coming);
   }
 
-  await Promise.all(Array.from({ length: AT_ONCE }, fetchRanges));
-  if (isOther) return false;
-  replica.seq = newest;
-  return true;
+  return async () => {
+    const queue = [...toCome];
+    let isOther = false;
+    let isOver = false;
+    async function fetchRanges(): Promise<void> {
+      for (let range = queue.shift(); range && !isOver; range = queue.shift()) {
+        while (range.after < range.upTo && !isOver) {
+          const part = await page(range.after, range.upTo, range.of);
+          isOther ||= part.epoch !== epoch;
+          isOver ||= isOther;
+          if (isOther) return;
+          parts.push(part);
+          range.after = part.more ? part.seq : range.upTo;
+        }
+        if (range.after >= range.upTo) ended(range);
+      }
+    }
+    // None goes on once another failed: who asks again goes on from there.
+    const lanes = await Promise.allSettled(
+      Array.from({ length: AT_ONCE }, () =>
+        fetchRanges().catch((error) => {
+          isOver = true;
+          throw error;
+        }),
+      ),
+    );
+    for (const lane of lanes) if (lane.status === 'rejected') throw lane.reason;
+    if (isOther) return false;
+    replica.seq = newest;
+    return true;
+  };
 }
