@@ -53,6 +53,7 @@ export const PART_OF: { readonly [P in Part as keyof EnglishParts[P]]: P } = {
   bodyWeight: 'care',
   start: 'mixes',
   terms: 'mixes',
+  long: 'mixes',
   mix: 'mixes',
   rows: 'mixes',
   beside: 'mixes',
