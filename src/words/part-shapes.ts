@@ -72,7 +72,7 @@ export const PART_OF: { readonly [P in Part as keyof EnglishParts[P]]: P } = {
   foods: 'mixes',
   label: 'mixes',
   cautions: 'mixes',
-  foodForms: 'mixes',
+  foodForms: 'kitchen',
   search: 'mixes',
   keeping: 'house',
   exchange: 'house',
