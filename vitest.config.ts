@@ -8,7 +8,7 @@ const MINUTE = 60_000;
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'src/**/*.test.tsx', 'test/**/*.test.ts'],
-    setupFiles: ['src/words/plain-english.ts'],
+    setupFiles: ['src/words/plain-english.ts', 'test/same-draws.ts'],
     // Limits only end what hangs: none is nearer than five times what a test needs on two quiet cores.
     testTimeout: LONG ? 120 * MINUTE : 10 * MINUTE,
     hookTimeout: 5 * MINUTE,

@@ -1,7 +1,7 @@
 // Compiles the server and command line into dist/, the browser client into dist/web; skips what has not changed.
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { compressIn } from './compress.mjs';
+import { compressed, compressIn } from './compress.mjs';
 import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
 import { thirdPartyNotices } from './third-party.mjs';
 
@@ -44,6 +44,7 @@ export function compile({ quiet = false } = {}) {
         recursive: true,
         filter: (p) => !isTest(p),
       });
+      compressed(at('dist', 'foods', 'data', 'reference.bin'));
     },
   );
 }

@@ -1,14 +1,8 @@
-/**
- * How many random draws a test takes: a part of them in `npm test`, every one in `npm run test:long`. Those of `npm test`
- * are the same each time, so that it fails by what was changed and not by luck; the long run draws anew.
- */
-import fc from 'fast-check';
+/** How many random draws a test takes: a part of them in `npm test`, every one in `npm run test:long`. */
 
 /** Whether every draw is asked for: `npm run test:long`, which sets TEST_DRAWS=all. */
 export const LONG = process.env.TEST_DRAWS === 'all';
 const PART = 1 / 20;
-
-if (!LONG) fc.configureGlobal({ seed: 1 });
 
 /**
  * The draws a test takes of `all`: in the long run every one, else a twentieth, but never fewer than `least`, so that

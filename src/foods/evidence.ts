@@ -61,12 +61,6 @@ export function lenders(food: Evidenced): Partial<Record<Tag, string>> {
   );
 }
 
-/** What the packs of a food print: its list of ingredients, and every label as pasted. */
-export function printedTexts(evidence: Evidence | undefined): string[] {
-  const texts = [evidence?.ingredients ?? '', ...(evidence?.sources ?? []).map((s) => s.printed ?? '')];
-  return [...new Set(texts.filter((text) => text.trim() !== ''))];
-}
-
 /** The figures of a food without sources, less what it borrowed. */
 function typed(food: Evidenced): Figures {
   const borrowed = lenders(food);

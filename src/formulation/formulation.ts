@@ -4,22 +4,34 @@
  */
 import { applyRemedy } from './advice/apply-remedy.ts';
 import { type AskAnswer, answerToAsk } from './advice/ask.ts';
-import { collided, colliders } from './advice/collision.ts';
-import { frontier, type Goal } from './advice/frontier.ts';
+import { type Collided, collided, colliders } from './advice/collision.ts';
+import { type FrontierPoint, frontier, type Goal } from './advice/frontier.ts';
 import { type Substitutable, type SubstituteQuestion, substitutes } from './advice/substitutes.ts';
 import { cautionNotes } from './amounts/apply-cautions.ts';
 import { type FoodAmounts, foodAmounts } from './amounts/food-amounts.ts';
-import { bestOf, chosenBeside, colliding, following, heldTooTight, type Notes } from './explain/answers.ts';
+import {
+  bestOf,
+  chosenBeside,
+  colliding,
+  following,
+  heldTooTight,
+  mixed,
+  type Notes,
+} from './explain/answers.ts';
 import { type DropOne, dropOne } from './explain/drop-one.ts';
 import { evaluate } from './explain/evaluate.ts';
+import { type Moved, moved, QuickMoves } from './explain/moved.ts';
 import { reasons } from './explain/why.ts';
 import { setAtPointer } from './problem/json-pointer.ts';
 import type { Ingredient, Problem, Shares } from './problem/problem.ts';
+import { retold, type SolvedSoFar, type Tell } from './problem/progress.ts';
 import { questionsOn } from './problem/questions.ts';
 import type {
   Best,
   Collision,
+  Dragged,
   Evaluation,
+  Mixed,
   MoveResult,
   Reason,
   Result,
@@ -42,8 +54,12 @@ import type { Found, MixSolver } from './solve/mix-solver.ts';
 import { elementAt } from './solve/vectors.ts';
 import { weighMix } from './solve/weigh-mix.ts';
 
-/** How far inside its span, percent, a share comes to stand where a confidence bounds the span. */
-const INSIDE = 1e-6;
+/** A mix that is best in one goal for what it is in another; each goal's own number. */
+export interface GoalPoint {
+  readonly a: number;
+  readonly b: number;
+  readonly shares: Shares;
+}
 
 export class Formulation {
   readonly problem: Problem;
@@ -56,6 +72,7 @@ export class Formulation {
   private withinMargin: readonly Bound[] | undefined;
   private result: Result | undefined;
   private notesMade: Notes | undefined;
+  private quickMoves: QuickMoves | undefined;
 
   /**
    * @param problem as {@link parseProblem} returns it
@@ -74,31 +91,45 @@ export class Formulation {
     return this.model.ration;
   }
 
-  /** The whole answer: shares, grams, spans and contents; or the conflict and its remedies. */
-  solve(): Result {
-    this.result ??= this.solveAfresh();
+  /**
+   * The whole answer: shares, grams, spans and contents; or the conflict and its remedies.
+   * @param tell told how far it is: see progress.ts
+   */
+  solve(tell?: Tell<SolvedSoFar>): Result {
+    this.result ??= this.solveAfresh(tell);
     return this.result;
   }
 
-  private solveAfresh(): Result {
-    const found = this.found();
-    if (!found) return this.collision();
+  private solveAfresh(tell?: Tell<SolvedSoFar>): Result {
     const { model } = this;
-    const spans = this.solver.spans(new Map());
+    const soFar = (found: Found) => ({ status: 'optimal' as const, ...bestOf(model, found) });
+    const found = this.found(retold(tell, soFar));
+    if (!found) return this.collision(tell);
+    const best = soFar(found);
+    const spans = this.solver.spans(new Map(), tell && ((steps) => tell({ ...steps, found: best })));
     return { ...following(model, found, spans, this.notes()), ...weighMix(model, found.x) };
   }
 
-  /** The best mix alone, without spans, contents and grams; undefined where no mix keeps every rule. */
-  best(): Best | undefined {
+  /** The best mix and how it stands, without spans and grams; or the conflict and its remedies. */
+  mix(): Mixed | Collision {
     const found = this.found();
+    return found ? mixed(this.model, found, this.notes()) : this.collision();
+  }
+
+  /**
+   * The best mix alone, without spans, contents and grams; undefined where no mix keeps every rule.
+   * @param tell told how far it is: see progress.ts
+   */
+  best(tell?: Tell<Best>): Best | undefined {
+    const found = this.found(retold(tell, (f) => bestOf(this.model, f)));
     return found && bestOf(this.model, found);
   }
 
   /** A problem does not change, so its best mix is sought once. */
-  private found(): Found | undefined {
+  private found(tell?: Tell<Found>): Found | undefined {
     if (this.model.crossed) return undefined;
     this.bestFound ??= {
-      found: (this.safer && this.ask(this.safer, (other) => other.found())) ?? this.solver.best(),
+      found: (this.safer && this.ask(this.safer, (other) => other.found(tell))) ?? this.solver.best(tell),
     };
     return this.bestFound.found;
   }
@@ -145,28 +176,38 @@ export class Formulation {
   move(from: Shares, held: Shares, moving?: string): MoveResult {
     const { model, solver } = this;
     if (model.crossed) return this.collision();
-    const { lower, upper } = model.question;
-    const target = byColumn(model, from);
-    const pins = new Map<number, number>();
-    model.ration.foods.forEach((f, i) => {
-      const share = held[f.id];
-      if (share !== undefined && f.id !== moving)
-        pins.set(i, Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), share)));
-    });
-    const spans = solver.spans(pins);
-    const fixed = new Map(pins);
-    const moved = model.ration.foods.findIndex((f) => f.id === moving);
-    if (moving !== undefined && moved >= 0) {
-      const [low, high] = elementAt(spans, moved);
-      if (Number.isNaN(low)) return heldTooTight(model, pins, this.notes());
-      // At the very end of a span that a confidence bounds the mix is a point, which arithmetic may miss.
-      const inside = model.rounded ? Math.min(INSIDE, (high - low) / 2) : 0;
-      const share = held[moving] ?? elementAt(target, moved);
-      fixed.set(moved, Math.min(high - inside, Math.max(low + inside, share)));
-    }
-    for (const [i, share] of fixed) target[i] = share;
-    const found = solver.nearest(target, fixed);
-    return found ? following(model, found, spans, this.notes()) : heldTooTight(model, pins, this.notes());
+    return this.movedTo(moved(model, solver, model.question, { from, held, moving }));
+  }
+
+  /**
+   * As {@link move}, at once also where foods are counted: for a slider under the thumb. Where the share asked for cannot
+   * be had with the foods that are in the mix, rules that count foods may be broken: `breaches` then says which.
+   */
+  drag(from: Shares, held: Shares, moving?: string): Dragged {
+    const { model } = this;
+    if (model.crossed || !countsFoods(model.question)) return this.move(from, held, moving);
+    const result = this.movedTo(this.quick.moved({ from, held, moving }));
+    if (result.status !== 'optimal') return result;
+    const { breaches } = this.evaluate(result.shares);
+    return breaches.length > 0 ? { ...result, breaches } : result;
+  }
+
+  /** As {@link drag}, every rule kept: where foods are counted it is sought which of them are in, which may take long. */
+  settle(from: Shares, held: Shares, moving?: string): Dragged {
+    const { model, solver } = this;
+    if (model.crossed || !countsFoods(model.question)) return this.move(from, held, moving);
+    return this.movedTo(this.quick.settled({ from, held, moving }, solver));
+  }
+
+  private get quick(): QuickMoves {
+    this.quickMoves ??= new QuickMoves(this.model);
+    return this.quickMoves;
+  }
+
+  private movedTo(to: Moved): MoveResult {
+    const { model } = this;
+    if ('tight' in to) return heldTooTight(model, to.tight, this.notes());
+    return following(model, to.found, to.spans, this.notes());
   }
 
   /**
@@ -233,13 +274,16 @@ export class Formulation {
     });
   }
 
-  /** Two goals against each other: the mixes that are best in one for what they are in the other. */
-  frontier(a: Goal, b: Goal): { a: number; b: number; shares: Shares }[] {
-    if (this.model.crossed) return [];
-    return frontier(this.model, a, b).map(({ x, ...values }) => ({
-      ...values,
-      shares: byFood(this.model, x, 0),
-    }));
+  /**
+   * Two goals against each other: the mixes that are best in one for what they are in the other.
+   * @param tell told of the points so far: see progress.ts
+   */
+  frontier(a: Goal, b: Goal, tell?: Tell<GoalPoint[]>): GoalPoint[] {
+    const { model } = this;
+    if (model.crossed) return [];
+    const points = (found: readonly FrontierPoint[]) =>
+      found.map(({ x, ...values }) => ({ ...values, shares: byFood(model, x, 0) }));
+    return points(frontier(model, a, b, retold(tell, points)));
   }
 
   /** What can replace each food, or those asked for, with every rule kept. @param shares must keep every rule */
@@ -265,6 +309,7 @@ export class Formulation {
 
   dispose(): void {
     this.solver.dispose();
+    this.quickMoves?.dispose();
   }
 
   private notes(): Notes {
@@ -276,17 +321,19 @@ export class Formulation {
     return this.notesMade;
   }
 
-  private collision(): Collision {
+  private collision(tell?: Tell<Collision>): Collision {
     const { problem, options, model } = this;
+    const told = (found: Collided) => colliding(problem, model.ration, found, this.notes());
     const found = collided({
       problem,
       options,
       asked: model.asked,
+      tell: retold(tell, told),
       mends: (remedy) => answered(() => this.ask(applyRemedy(problem, remedy), (m) => m.feasible())) === true,
       leastShare: (added) =>
         answered(() => this.ask(applyRemedy(problem, added), (m) => m.leastShare(added.food.id))),
     });
-    return colliding(problem, model.ration, found, this.notes());
+    return told(found);
   }
 
   /** Asks something of another problem with the same means. */

@@ -14,6 +14,12 @@ export default defineConfig({
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,
     target: 'es2022',
+    rolldownOptions: {
+      output: {
+        // What the first page needs is one file: one answer of the server, and smaller compressed than its pieces.
+        codeSplitting: { groups: [{ name: 'page', test: /src\/web\/app\/main\.tsx$/ }] },
+      },
+    },
   },
   server: { proxy: { '/api': server, '/reference.bin': server } },
 });

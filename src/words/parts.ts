@@ -1,32 +1,16 @@
 /** The catalogue in parts: a page fetches those of its screen first, and the others once it is at rest. */
-import type { care } from './en/parts/care.ts';
-import type { first } from './en/parts/first.ts';
-import type { house } from './en/parts/house.ts';
-import type { kitchen } from './en/parts/kitchen.ts';
-import type { mixes } from './en/parts/mixes.ts';
 import { figuresOf } from './figures.ts';
 import type { Language, Manner } from './manner.ts';
+import { PART_OF, type Part, type PartOf } from './part-shapes.ts';
 import type { Words } from './words.ts';
-import { type RoomsIn, roomsOf } from './words-of.ts';
-
-interface EnglishParts {
-  readonly first: typeof first;
-  readonly kitchen: typeof kitchen;
-  readonly care: typeof care;
-  readonly mixes: typeof mixes;
-  readonly house: typeof house;
-}
-
-export type Part = keyof EnglishParts;
-
-/** The rooms of a part, in any language. */
-export type PartOf<P extends Part> = RoomsIn<EnglishParts[P]>;
+import { roomsOf } from './words-of.ts';
 
 type Load<P extends Part> = () => Promise<PartOf<P>>;
 
 const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
   en: {
     first: () => import('./en/parts/first.ts').then((m) => m.first),
+    stock: () => import('./en/parts/stock.ts').then((m) => m.stock),
     kitchen: () => import('./en/parts/kitchen.ts').then((m) => m.kitchen),
     care: () => import('./en/parts/care.ts').then((m) => m.care),
     mixes: () => import('./en/parts/mixes.ts').then((m) => m.mixes),
@@ -34,6 +18,7 @@ const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
   },
   de: {
     first: () => import('./de/parts/first.ts').then((m) => m.first),
+    stock: () => import('./de/parts/stock.ts').then((m) => m.stock),
     kitchen: () => import('./de/parts/kitchen.ts').then((m) => m.kitchen),
     care: () => import('./de/parts/care.ts').then((m) => m.care),
     mixes: () => import('./de/parts/mixes.ts').then((m) => m.mixes),
@@ -41,6 +26,7 @@ const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
   },
   nl: {
     first: () => import('./nl/parts/first.ts').then((m) => m.first),
+    stock: () => import('./nl/parts/stock.ts').then((m) => m.stock),
     kitchen: () => import('./nl/parts/kitchen.ts').then((m) => m.kitchen),
     care: () => import('./nl/parts/care.ts').then((m) => m.care),
     mixes: () => import('./nl/parts/mixes.ts').then((m) => m.mixes),
@@ -77,8 +63,10 @@ export function wordsInParts(manner: Manner): WordsInParts {
   }
   const words = new Proxy(here, {
     get(_, room: string) {
+      // Asked by whoever awaits the texts: they are no promise.
+      if (room === 'then') return undefined;
       const made = here[room];
-      if (made === undefined) throw Promise.all(PARTS.map(fetch));
+      if (made === undefined) throw fetch(PART_OF[room as keyof typeof PART_OF]);
       return made;
     },
   }) as object as Words;

@@ -101,6 +101,24 @@ function otherThings(): Phrase<Entry>[] {
  * Rows for some species only ("dwarf") count where the species is given and holds one of their words.
  */
 export function cautionsFor(food: NamedFood, species?: string): readonly CautionHit[] {
+  const key = JSON.stringify([food.ref, food.name, food.also, food.tableName, food.raw, species]);
+  const known = asked.get(key);
+  if (known) return known;
+  const hits = freshCautionsFor(food, species);
+  // Any name may be typed: what is remembered is kept small.
+  if (asked.size >= MOST_REMEMBERED) asked.clear();
+  asked.set(key, hits);
+  return hits;
+}
+
+/**
+ * Foods asked about so far. Every question about a mix asks for the cautions of its foods anew, and to read their names
+ * took two thirds of the time of a whole answer.
+ */
+const asked = new Map<string, readonly CautionHit[]>();
+const MOST_REMEMBERED = 2000;
+
+function freshCautionsFor(food: NamedFood, species: string | undefined): CautionHit[] {
   // The tables, and the names made from them, are in English.
   const likely = food.tableName === undefined ? undefined : 'en';
   const read = [food.name, ...(food.also ?? [])].map((name) => reading(name, likely));

@@ -5,6 +5,7 @@ import { smallestConflict } from '../explain/conflict.ts';
 import { Elastic } from '../explain/elastic.ts';
 import { boundsContent } from '../problem/at-pointer.ts';
 import type { Problem } from '../problem/problem.ts';
+import type { Tell } from '../problem/progress.ts';
 import type { Addition, Loosening, Remedy } from '../problem/result.ts';
 import type { Bound } from '../solve/bounds.ts';
 import type { FormulationOptions } from '../solve/build-ration.ts';
@@ -21,9 +22,14 @@ interface CollisionQuestion {
   mends(remedy: Remedy): boolean;
   /** Least share of the food added that suffices, percent of the mix; undefined where it does not help. */
   leastShare(added: Addition): number | undefined;
+  /** Told what collides, and the remedies verified so far. */
+  readonly tell?: Tell<Collided> | undefined;
 }
 
-interface Collided {
+/** Further foods that are named where foods are counted. */
+const MOST_NAMED = 5;
+
+export interface Collided {
   /** A smallest set of bounds that collide. */
   readonly bounds: readonly Bound[];
   readonly remedies: readonly Remedy[];
@@ -45,19 +51,20 @@ export function colliders(highs: FormulationOptions['highs'], asked: RuleSet): r
 
 /** What collides where foods are not counted; undefined where nothing does. */
 function collidedLinear(question: CollisionQuestion): Collided | undefined {
-  const { problem, options, asked, mends } = question;
+  const { problem, options, asked, tell } = question;
   const elastic = new Elastic(options.highs, asked);
   try {
+    tell?.({ doing: 'conflict' });
     const conflict = smallestConflict(elastic, options.highs);
     if (conflict.length === 0 && asked.counts.length > 0) return undefined;
     const bounds = conflict.map((k) => elastic.demands.spoken(k));
-    const remedies = [
-      ...loosened(elastic, conflict, question),
-      ...loosenTogether(elastic, problem),
-      ...givingUpDropOne(bounds),
-      ...additions(elastic, problem, options.reference, question.leastShare),
-    ].filter(mends);
-    return { bounds, remedies: sensibly(remedies, problem) };
+    const mended = new Mended(question, bounds);
+    mended.verify(loosened(elastic, conflict, question));
+    mended.verify(loosenTogether(elastic, problem));
+    mended.verify(givingUpDropOne(bounds));
+    const tried = (done: number, of: number) => mended.told({ done, of });
+    mended.verify(additions(elastic, problem, options.reference, question.leastShare, tried));
+    return mended.collided;
   } finally {
     elastic.dispose();
   }
@@ -82,13 +89,49 @@ function loosened(
   return [...enough, ...further].sort((a, b) => change(a) - change(b));
 }
 
-function collidedCounted({ problem, options, asked, mends }: CollisionQuestion): Collided {
-  const conflict = new CountedConflict(options.highs, asked);
-  const remedies = [...conflict.loosenings(), ...givingUpDropOne(conflict.bounds)].filter(mends);
-  return {
-    bounds: conflict.bounds,
-    remedies: sensibly([...remedies, ...conflict.additions(problem, options.reference, mends)], problem),
-  };
+function collidedCounted(question: CollisionQuestion): Collided {
+  const { problem, options, asked, tell } = question;
+  const conflict = new CountedConflict(options.highs, asked, undefined, (done, of) =>
+    tell?.({ doing: 'conflict', done, of }),
+  );
+  const mended = new Mended(question, conflict.bounds);
+  mended.verify(conflict.loosenings());
+  mended.verify(givingUpDropOne(conflict.bounds));
+  mended.verify(conflict.additions(problem, options.reference), MOST_NAMED);
+  return mended.collided;
+}
+
+/** Remedies of a conflict, verified one after the other and told of. */
+class Mended {
+  private readonly question: CollisionQuestion;
+  private readonly bounds: readonly Bound[];
+  private readonly remedies: Remedy[] = [];
+
+  constructor(question: CollisionQuestion, bounds: readonly Bound[]) {
+    this.question = question;
+    this.bounds = bounds;
+    this.told();
+  }
+
+  /** Keeps those that mend, up to so many. */
+  verify(remedies: readonly Remedy[], most = Number.POSITIVE_INFINITY): void {
+    let kept = 0;
+    for (const remedy of remedies) {
+      if (kept === most) return;
+      if (!this.question.mends(remedy)) continue;
+      this.remedies.push(remedy);
+      kept++;
+      this.told();
+    }
+  }
+
+  get collided(): Collided {
+    return { bounds: this.bounds, remedies: sensibly(this.remedies, this.question.problem) };
+  }
+
+  told(steps: { readonly done?: number; readonly of?: number } = {}): void {
+    this.question.tell?.({ doing: 'remedies', found: this.collided, ...steps });
+  }
 }
 
 /** What the keeper asked for gives way first, then a food may come in, and the animal's target gives way last. */

@@ -20,9 +20,8 @@ import { OuterApproximation } from '../solve/outer-approximation.ts';
 import { dryFoods, mayBeOffered } from './dry-foods.ts';
 import { addition, allowed, change, dearest, loosening } from './remedies.ts';
 
-/** Further foods that are tried, and that are named. */
+/** Further foods that are tried. */
 const MOST_TRIED = 40;
-const MOST_NAMED = 5;
 /** How finely a least share or weight is loosened, parts of what it was. */
 const STEPS = 100;
 const MOST_ROUNDS = 20;
@@ -38,8 +37,16 @@ export class CountedConflict {
   /** The colliding demands. */
   private readonly members: readonly number[];
 
-  /** @param linear a conflict among the bounds that count nothing, where there is one */
-  constructor(highs: Highs, asked: RuleSet, linear?: readonly Bound[]) {
+  /**
+   * @param linear a conflict among the bounds that count nothing, where there is one
+   * @param tried told how many demands have been looked at
+   */
+  constructor(
+    highs: Highs,
+    asked: RuleSet,
+    linear?: readonly Bound[],
+    tried?: (done: number, of: number) => void,
+  ) {
     this.highs = highs;
     this.asked = asked;
     this.demands = new Demands<LinearBound | CountBound>([...asked.bounds, ...asked.counts]);
@@ -54,7 +61,12 @@ export class CountedConflict {
       return bound.pointer.startsWith('/foods/') ? 0 : 1;
     };
     const order = [...this.demands.all].sort((a, b) => rank(a) - rank(b));
-    this.members = deletionFilter(order, (kept) => this.possible(kept)).sort((a, b) => a - b);
+    let done = 0;
+    const possible = (kept: readonly number[]) => {
+      tried?.(done++, order.length);
+      return this.possible(kept);
+    };
+    this.members = deletionFilter(order, possible).sort((a, b) => a - b);
   }
 
   /** A smallest set, in the sense that none of it can be spared, of bounds that collide. */
@@ -73,8 +85,8 @@ export class CountedConflict {
       .sort((a, b) => change(a) - change(b));
   }
 
-  /** Usual dry foods, one of which is enough; only where the mix has too few foods. */
-  additions(problem: Problem, reference: Reference, mends: (a: Addition) => boolean): Addition[] {
+  /** Usual dry foods, one of which may be enough; only where the mix has too few foods. */
+  additions(problem: Problem, reference: Reference): Addition[] {
     const some = this.members
       .map((k) => this.demands.own[k])
       .find((bound) => bound !== undefined && 'counts' in bound && bound.counts === 'some');
@@ -94,9 +106,7 @@ export class CountedConflict {
       )
       .filter(({ food }) => !hasCaution(food.ref, problem, reference))
       .slice(0, MOST_TRIED)
-      .map(({ food }) => addition(food, some.atLeast, ids, dearest(problem)))
-      .filter(mends)
-      .slice(0, MOST_NAMED);
+      .map(({ food }) => addition(food, some.atLeast, ids, dearest(problem)));
   }
 
   private possible(kept: readonly number[], instead: readonly (LinearBound | CountBound)[] = []): boolean {

@@ -6,6 +6,7 @@
  */
 
 import type { Aim } from '../problem/problem.ts';
+import type { Tell } from '../problem/progress.ts';
 import { type AimLine, aimLines } from '../solve/aims.ts';
 import type { MixModel } from '../solve/mix-model.ts';
 import { exact } from '../solve/mix-solver.ts';
@@ -15,7 +16,7 @@ import { elementAt, squaredDistance } from '../solve/vectors.ts';
 /** An aim of the problem, or nearness to the wanted shares, or variety (both as sums of squares, made least). */
 export type Goal = Aim | { readonly aim: 'near' | 'varied' };
 
-interface FrontierPoint {
+export interface FrontierPoint {
   /** Percent by column. */
   readonly x: Float64Array;
   /** Each goal's own number; for "near" and "varied" the sum of squares. */
@@ -39,39 +40,66 @@ interface Measured {
   readonly line?: AimLine;
 }
 
-/** @returns points from the best of A to the best of B, each with its mix; empty where no mix keeps the rules */
-export function frontier(model: MixModel, a: Goal, b: Goal): FrontierPoint[] {
+/** Told of the mixes so far, in order. */
+type Met = (mixes: readonly Float64Array[]) => void;
+
+/**
+ * @param tell told of the points so far
+ * @returns points from the best of A to the best of B, each with its mix; empty where no mix keeps the rules
+ */
+export function frontier(model: MixModel, a: Goal, b: Goal, tell?: Tell<FrontierPoint[]>): FrontierPoint[] {
   const [first, second] = [measured(a, model), measured(b, model)];
-  const mixes =
+  const backwards = first.target !== undefined && second.target === undefined;
+  const pointsOf = (mixes: readonly Float64Array[]) => {
+    const inOrder = backwards ? [...mixes].reverse() : mixes;
+    return distinct(inOrder.map((x) => ({ x, a: first.value(x), b: second.value(x) })));
+  };
+  const met: Met = (mixes) => {
+    const found = mixes.length > 0 ? { found: pointsOf(mixes) } : {};
+    tell?.({ doing: 'points', ...found, done: mixes.length, of: POINTS });
+  };
+  met([]);
+  return pointsOf(
     first.target && second.target
-      ? between(model, first.target, second.target)
-      : first.target
-        ? along(model, second, first).reverse()
-        : along(model, first, second);
-  return distinct(mixes.map((x) => ({ x, a: first.value(x), b: second.value(x) })));
+      ? between(model, first.target, second.target, met)
+      : backwards
+        ? along(model, second, first, met)
+        : along(model, first, second, met),
+  );
 }
 
 /** Mixes from the best of a linear goal, which is held step by step, to the best of any other. */
-function along(model: MixModel, held: Measured, other: Measured): Float64Array[] {
+function along(model: MixModel, held: Measured, other: Measured, met: Met): Float64Array[] {
   const from = lexicographic(model, held, other);
+  if (!from) return [];
+  met([from]);
   const to = lexicographic(model, other, held);
-  if (!from || !to) return [];
+  if (!to) return [];
   const [least, most] = [held.cost(from), held.cost(to)];
   if (Math.abs(most - least) <= SAME * Math.max(1, Math.abs(least))) return [from, to];
-  const steps = Array.from({ length: POINTS - 2 }, (_, k) => (k + 1) / (POINTS - 1));
-  const inner = steps.flatMap((part) => under(model, held, least + (most - least) * part, other) ?? []);
-  return [from, ...inner, to];
+  const mixes = [from, to];
+  for (let k = 1; k < POINTS - 1; k++) {
+    met(mixes);
+    const inner = under(model, held, least + ((most - least) * k) / (POINTS - 1), other);
+    if (inner) mixes.splice(-1, 0, inner);
+  }
+  return mixes;
 }
 
 /**
  * Two sums of squares against each other: their weighted sum is the distance from a point between both targets. Where
  * foods are counted this finds the points that some weight favours, which are all of them but for dents.
  */
-function between(model: MixModel, first: Float64Array, second: Float64Array): Float64Array[] {
-  return Array.from({ length: POINTS }, (_, k) => k / (POINTS - 1)).flatMap((part) => {
+function between(model: MixModel, first: Float64Array, second: Float64Array, met: Met): Float64Array[] {
+  const mixes: Float64Array[] = [];
+  for (let k = 0; k < POINTS; k++) {
+    const part = k / (POINTS - 1);
     const target = first.map((t, i) => (1 - part) * t + part * elementAt(second, i));
-    return ask(model, (search) => cleaned(search.nearest(target))) ?? [];
-  });
+    const mix = ask(model, (search) => cleaned(search.nearest(target)));
+    if (mix) mixes.push(mix);
+    met(mixes);
+  }
+  return mixes;
 }
 
 /** The best of one goal, and among those of the other. */

@@ -35,6 +35,7 @@ const MOST_TRIALS_WITH_CONES = 10;
  * @param allowed asked once of a food that is about to be tried; where it says no the food is passed over
  * @param alone least share of a food worked out by itself, for where the elastic model cannot: its rows know what a
  *   further food adds to a mean, not how it spreads
+ * @param tried told how many of those have been tried, of so many at the most
  */
 export function leastShares<T>(
   elastic: Elastic,
@@ -42,6 +43,7 @@ export function leastShares<T>(
   wanted: number,
   allowed: (food: T) => boolean = () => true,
   alone: (food: T) => number | undefined = () => undefined,
+  tried: (done: number, of: number) => void = () => {},
 ): Suggestion<T>[] {
   const { wish } = elastic.demands;
   const answer = answered(() => elastic.solve(new Set(wish === undefined ? [] : [wish])));
@@ -71,6 +73,7 @@ export function leastShares<T>(
     bounds[next] = Number.POSITIVE_INFINITY;
     if (!allowed(food)) continue;
     const trial: Trial = elastic.hasCones ? { share: alone(food), worth: 0 } : elastic.leastShare(content);
+    if (elastic.hasCones) tried(trials + 1, most);
     if (trial.share !== undefined) {
       found.push({ food, share: trial.share });
       found.sort((a, b) => a.share - b.share);

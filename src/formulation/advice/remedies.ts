@@ -121,12 +121,14 @@ function loosenPart({ side, subject, unit, bound }: LinearBound, to: number): st
  * Foods, one of which would make the problem solvable: the best of those that keepers really use, and then of the plain
  * rest of the tables, each least share needed first. Only foods that are fed dry, of which every ruled amount is known,
  * and of which the caution list says nothing.
+ * @param tried told how many foods have been tried, where a confidence makes that slow
  */
 export function additions(
   elastic: Elastic,
   problem: Problem,
   reference: Reference,
   leastShare: (added: Addition) => number | undefined,
+  tried?: (done: number, of: number) => void,
 ): Addition[] {
   const taken = new Set(problem.foods.map((f) => f.ref));
   const ruled = problem.rules.flatMap((r) =>
@@ -147,10 +149,10 @@ export function additions(
   const price = dearest(problem);
   const alone = (food: ReferenceFood) => leastShare(addition(food, 0, ids, price));
   const plain = candidates.filter(({ food }) => food.plain);
-  const usual = leastShares(elastic, plain, MOST_USUAL, allowed, alone);
+  const usual = leastShares(elastic, plain, MOST_USUAL, allowed, alone, tried);
   // With cones each trial is slow: then the foods that keepers use are enough.
   const others = elastic.hasCones ? [] : candidates.filter(({ food }) => !food.plain);
-  const further = leastShares(elastic, others, MOST_FURTHER, allowed, alone);
+  const further = leastShares(elastic, others, MOST_FURTHER, allowed, alone, tried);
   return [...usual, ...further].map(({ food, share }) => addition(food, share, ids, price));
 }
 

@@ -3,6 +3,7 @@ import { capital } from '../explain/sentences.ts';
 import { Formulation } from '../formulation.ts';
 import { type Eater, forAnimals, forOneOf } from '../problem/for-animals.ts';
 import { type Problem, ProblemError, type Shares } from '../problem/problem.ts';
+import { retold, type Tell } from '../problem/progress.ts';
 import { linearBounds } from '../solve/bounds.ts';
 import { buildRation, type FormulationOptions, wantedShares } from '../solve/build-ration.ts';
 import { answered } from '../solve/highs.ts';
@@ -75,38 +76,42 @@ const WORTH_SAYING = { percent: 0.05, money: 0.005 };
  *
  * A rule of the problem that is also in the profile of one animal and not of another binds only the first
  * (see {@link forOneOf}).
+ * @param tell told of bases with ever fewer and lighter additions: see progress.ts
  * @throws RangeError without eaters
  */
 export function shareMix(
   problem: Problem,
   eaters: readonly Eater[],
   options: FormulationOptions,
+  tell?: Tell<SharedMix>,
 ): SharedMix | NotShared {
   if (eaters.length === 0) throw new RangeError('eaters: there is none; give at least one animal');
   const fed: FedAnimal[] = [];
   const without: { id: string; name: string; verdict: string }[] = [];
   try {
-    for (const eater of eaters) {
+    for (const [done, eater] of eaters.entries()) {
+      tell?.({ doing: 'own mixes', done, of: eaters.length });
       const own = feed(problem, eater, eaters, options);
       if (typeof own === 'string') without.push({ id: eater.id, name: eater.name, verdict: own });
       else fed.push(own);
     }
     if (without.length > 0) return { status: 'none', without_mix: without, sentence: aloneSentence(without) };
+    tell?.({ doing: 'one mix' });
     const oneMix = mixForAll(problem, eaters, options);
     // What one refuses is left out for all, its least share too: for the others that may be a breach.
     const suits = (mix: Shares) => fed.every((f) => f.formulation.evaluate(mix).breaches.length === 0);
     const asOne = (mix: Shares) => ({ base: mix, additions: fed.map(() => ({})), proved: true });
     if (oneMix && suits(oneMix)) return shared(problem, fed, asOne(oneMix), oneMix);
     const program = new SharedBaseProgram(problem, fed, options);
-    const found = program.solve();
-    if (found) {
-      const way = {
-        base: program.base(found.x),
-        additions: program.additions(found.x),
-        proved: found.proved,
-      };
-      return shared(problem, fed, way, oneMix ?? null);
-    }
+    const withAdditions = ({ x, proved }: { x: readonly number[]; proved: boolean }) =>
+      shared(
+        problem,
+        fed,
+        { base: program.base(x), additions: program.additions(x), proved },
+        oneMix ?? null,
+      );
+    const found = program.solve(retold(tell, withAdditions));
+    if (found) return withAdditions(found);
     if (oneMix) return shared(problem, fed, asOne(oneMix), oneMix);
     return { status: 'none', without_mix: [], sentence: apartSentence(fed, program.baseRows) };
   } finally {

@@ -7,6 +7,7 @@ import type {
   Collision,
   Evaluation,
   Following,
+  Mixed,
   Remedy,
   Statement,
 } from '../problem/result.ts';
@@ -38,27 +39,30 @@ export function bestOf(model: MixModel, { x, objective, gap }: Found): Best {
   };
 }
 
-/** A mix that keeps every rule. @param ends how far each share may move, by column */
-export function following(model: MixModel, found: Found, ends: readonly Span[], notes: Notes): Following {
-  const { x } = found;
-  const spans = ends.map(([low, high], i) => {
-    const share = elementAt(x, i);
-    return [Math.min(low, share), Math.max(high, share)] as const;
-  });
+/** A mix that keeps every rule, and how it stands. */
+export function mixed(model: MixModel, found: Found, notes: Notes): Mixed {
   const {
     total: _,
     breaches: __,
     ...standing
-  } = evaluate(model.problem, model.ration, allBounds(model), x, notes.cautions);
+  } = evaluate(model.problem, model.ration, allBounds(model), found.x, notes.cautions);
   return {
     status: 'optimal',
     ...standing,
     ...bestOf(model, found),
     ...chosenBeside(model),
-    spans: byFood(model, spans, [0, 0] as const),
     questions: notes.questions,
     ignored: notes.ignored,
   };
+}
+
+/** A mix that keeps every rule, with room to move. @param ends how far each share may move, by column */
+export function following(model: MixModel, found: Found, ends: readonly Span[], notes: Notes): Following {
+  const spans = ends.map(([low, high], i) => {
+    const share = elementAt(found.x, i);
+    return [Math.min(low, share), Math.max(high, share)] as const;
+  });
+  return { ...mixed(model, found, notes), spans: byFood(model, spans, [0, 0] as const) };
 }
 
 /** What is fed beside the mix, where its share was chosen. */

@@ -64,13 +64,11 @@ function contents(problem: Problem, ration: Ration, x: Float64Array): Evaluation
 
 function content(tag: Tag, ration: Ration, x: Float64Array): NutrientLine {
   const mix = new Sums();
-  const whole = new Sums();
   for (const [i, food] of ration.foods.entries()) {
     const share = elementAt(x, i);
-    const amount = food.amount(tag);
-    mix.add(amount, share / 100);
-    whole.add(amount, (ration.mixPart * share) / 100);
+    if (share !== 0) mix.add(food.amount(tag), share / 100);
   }
+  const whole = mix.times(ration.mixPart);
   for (const { food, part } of ration.beside) whole.add(food.amount(tag), part);
   return {
     mix: mix.value,
@@ -94,6 +92,16 @@ class Sums {
   /** Percent by weight of which the amount is known or estimated. */
   known = 0;
   squares = 0;
+
+  times(part: number): Sums {
+    const sums = new Sums();
+    sums.value = part * this.value;
+    sums.low = part * this.low;
+    sums.high = part * this.high;
+    sums.known = part * this.known;
+    sums.squares = part * part * this.squares;
+    return sums;
+  }
 
   add({ status, value, low, high, sd }: CountedAmount, part: number): void {
     this.value += part * value;

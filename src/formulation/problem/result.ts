@@ -186,16 +186,19 @@ export interface Best {
 }
 
 /**
- * A mix that keeps every rule, not yet in grams, with what an {@link Evaluation} says of it: `total` would be 100 and
- * `breaches` empty.
+ * A mix that keeps every rule, with what an {@link Evaluation} says of it: `total` would be 100 and `breaches` empty.
  */
-export interface Following extends Best, Omit<Evaluation, 'total' | 'breaches'> {
+export interface Mixed extends Best, Omit<Evaluation, 'total' | 'breaches'> {
   readonly status: 'optimal';
-  readonly spans: Readonly<Record<string, readonly [number, number]>>;
   /** What is odd in the problem, and counts as it stands: figures that hardly agree, rules that ask for nothing. */
   readonly questions: readonly Statement[];
   /** Pointers of fields that no rule of the format knows; they were not read. */
   readonly ignored: readonly string[];
+}
+
+/** A mix with how far each share may move, not yet in grams. */
+export interface Following extends Mixed {
+  readonly spans: Readonly<Record<string, readonly [number, number]>>;
 }
 
 /** A bound at which the best mix stands, and what it costs. */
@@ -247,3 +250,14 @@ export type Result = Balanced | Collision;
 
 /** What a moved slider answers: grams are worked out once it rests. */
 export type MoveResult = Following | Collision;
+
+/**
+ * What a slider under the thumb answers: a {@link MoveResult} found without a search for which foods are in. `spans` are
+ * as if no foods were counted.
+ */
+export type Dragged =
+  | (Following & {
+      /** Rules that count foods which this mix does not keep; absent where it keeps every rule. */
+      readonly breaches?: readonly Breach[];
+    })
+  | Collision;

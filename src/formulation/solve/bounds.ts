@@ -85,8 +85,10 @@ export class Ration {
 
   /** Content of something counted per food, as a line over the shares. */
   line(on: On, of: (food: FoodAmounts) => number): Line {
+    const w = new Float64Array(this.foods.length);
+    for (const [i, f] of this.foods.entries()) w[i] = this.weight(on, of(f));
     return {
-      w: Float64Array.from(this.foods, (f) => this.weight(on, of(f))),
+      w,
       c: on === 'mix' ? 0 : this.beside.reduce((sum, b) => sum + b.part * of(b.food), 0),
     };
   }
@@ -133,11 +135,8 @@ export function linearBounds(
   });
   openFoods.forEach((row, column) => {
     const food = elementAt(problem.foods, row);
-    const line: Line = { w: Float64Array.from(openFoods, (_, j) => (j === column ? 1 : 0)), c: 0 };
-    const subject = say().food(elementAt(ration.foods, column).name);
-    // A food's own bound says nothing about foods that come in later.
     const bounded = (pointer: string, side: 'min' | 'max', bound: number) =>
-      lineBound(pointer, side, bound, subject, '%', line, () => 0);
+      shareBound(pointer, side, bound, elementAt(ration.foods, column), column, openFoods.length);
     for (const side of ['min', 'max'] as const) {
       const bound = food[side];
       if (bound === undefined || bound === (side === 'min' ? 0 : 100)) continue;
@@ -256,6 +255,33 @@ function lineBound(
   const value = (x: ArrayLike<number>) => valueAt(line, x) - (spread ? sign * spreadAt(spread, x) : 0);
   const varies = spread !== undefined;
   return { pointer, side, bound, subject, unit, varies, halfSpace, coefficient, value };
+}
+
+/** A bound of one food's own share. It says nothing about foods that come in later. */
+function shareBound(
+  pointer: string,
+  side: 'min' | 'max',
+  bound: number,
+  food: FoodAmounts,
+  column: number,
+  columns: number,
+): LinearBound {
+  const sign = side === 'min' ? 1 : -1;
+  return {
+    pointer,
+    side,
+    bound,
+    subject: say().food(food.name),
+    unit: '%',
+    varies: false,
+    halfSpace(b) {
+      const g = new Float64Array(columns);
+      g[column] = sign;
+      return { g, h: sign * b, scale: 1 };
+    },
+    coefficient: () => 0,
+    value: (x) => elementAt(x, column),
+  };
 }
 
 /** A bound whose content is a quotient: `top - bound x bottom` against 0, linear for each bound. */

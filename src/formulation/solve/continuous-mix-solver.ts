@@ -1,4 +1,6 @@
 /** Mixes under linear rules and confidences: one {@link Polytope}, its solver kept warm. */
+
+import type { Tell } from '../problem/progress.ts';
 import {
   BUDGET_SLACK,
   exact,
@@ -54,15 +56,19 @@ export class ContinuousMixSolver implements MixSolver {
   }
 
   /** Spans do not depend on where the shares stand, only on the rules and holds: a slider dragged on needs no new ones. */
-  spans(pins: Pins): readonly Span[] {
+  spans(pins: Pins, tell?: Tell<never>): readonly Span[] {
     const key = JSON.stringify([...pins]);
-    if (this.spansKept?.key !== key) this.spansKept = { key, spans: this.freshSpans(pins) };
+    if (this.spansKept?.key !== key) this.spansKept = { key, spans: this.freshSpans(pins, tell) };
     return this.spansKept.spans;
   }
 
-  private freshSpans(pins: Pins): Span[] {
+  private freshSpans(pins: Pins, tell?: Tell<never>): Span[] {
     this.pin(pins);
-    const spans = Array.from(this.question.lower, (_, i) => this.polytope.span(i));
+    const of = this.question.lower.length;
+    const spans = Array.from(this.question.lower, (_, done) => {
+      tell?.({ doing: 'spans', done, of });
+      return this.polytope.span(done);
+    });
     for (const i of pins.keys()) {
       this.pin(without(pins, i));
       spans[i] = this.polytope.span(i);

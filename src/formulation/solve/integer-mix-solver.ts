@@ -1,5 +1,6 @@
 /** Mixes under counting rules and aims: foods are in or out, and {@link OuterApproximation} finds which. */
 
+import { retold, type Tell } from '../problem/progress.ts';
 import {
   BUDGET_SLACK,
   exact,
@@ -35,22 +36,33 @@ export class IntegerMixSolver implements MixSolver {
     return this.ask(new Map(), [], (search) => search.cheapest(shares)?.x[i]);
   }
 
-  best(): Found | undefined {
+  best(tell?: Tell<Found>): Found | undefined {
     const { objective, wants, aims } = this.question;
-    if (objective === 'cheapest') return this.ask(new Map(), aims, (search) => this.cheapest(search));
-    return this.nearestWith(objective === 'varied' ? new Float64Array(wants.length) : wants, new Map(), aims);
+    const none: Pins = new Map();
+    if (objective === 'cheapest')
+      return this.ask(none, aims, (search) => this.cheapest(search), this.telling(tell));
+    return this.nearestWith(
+      objective === 'varied' ? new Float64Array(wants.length) : wants,
+      none,
+      aims,
+      tell,
+    );
   }
 
   nearest(target: Float64Array, pins: Pins): Found | undefined {
     return this.nearestWith(target, this.reachable(pins), []);
   }
 
-  spans(pins: Pins): readonly Span[] {
+  spans(pins: Pins, tell?: Tell<never>): readonly Span[] {
     const key = JSON.stringify([...pins]);
     const known = this.spansKept.get(key);
     if (known) return known;
+    const of = this.question.lower.length;
     const free = this.ask(pins, [], (search) =>
-      Array.from(this.question.lower, (_, i) => (pins.has(i) ? undefined : search.span(i))),
+      Array.from(this.question.lower, (_, done) => {
+        tell?.({ doing: 'spans', done, of });
+        return pins.has(done) ? undefined : search.span(done);
+      }),
     );
     const spans = free.map((span, i) => span ?? this.ask(without(pins, i), [], (search) => search.span(i)));
     this.spansKept.clear();
@@ -68,18 +80,24 @@ export class IntegerMixSolver implements MixSolver {
       [...pins].map(([i, share]) => {
         const from = elementAt(least, i);
         if (share <= NO_SHARE || share >= from) return [i, share];
-        return [i, share < from / 2 ? 0 : from];
+        return [i, share < from / 2 || from > elementAt(this.question.upper, i) ? 0 : from];
       }),
     );
   }
 
-  private nearestWith(target: Float64Array, pins: Pins, aims: MixQuestion['aims']): Found | undefined {
-    return this.ask(pins, aims, (search) => {
+  private nearestWith(
+    target: Float64Array,
+    pins: Pins,
+    aims: MixQuestion['aims'],
+    tell?: Tell<Found>,
+  ): Found | undefined {
+    const nearest = (search: OuterApproximation) => {
       const chosen = search.nearest(target);
       if (!chosen) return undefined;
       const found = this.found(chosen);
       return { ...found, objective: squaredDistance(found.x, target) };
-    });
+    };
+    return this.ask(pins, aims, nearest, this.telling(tell));
   }
 
   /** Least cost, and among mixes of that cost the one nearest to what is wanted. */
@@ -93,21 +111,30 @@ export class IntegerMixSolver implements MixSolver {
       return { ...found, objective: dot(prices, found.x), gap: first.gap };
     };
     try {
-      return priced(tieBroken(first, search.nearest(wants)));
+      return priced(tieBroken(first, search.nearest(wants, false)));
     } catch {
       // So thin a slice of mixes can defeat the solver; the cheapest mix it came from still stands.
       return priced(first);
     }
   }
 
+  private telling(tell: Tell<Found> | undefined): Tell<Chosen> | undefined {
+    return retold(tell, (chosen) => ({ ...this.found(chosen), objective: chosen.value }));
+  }
+
   private found({ x, gap, lower, upper }: Chosen): Found {
     return { x: exact(x, lower, upper), objective: Number.NaN, gap };
   }
 
-  private ask<T>(pins: Pins, aims: MixQuestion['aims'], question: (search: OuterApproximation) => T): T {
+  private ask<T>(
+    pins: Pins,
+    aims: MixQuestion['aims'],
+    question: (search: OuterApproximation) => T,
+    tell?: Tell<Chosen>,
+  ): T {
     const lower = pinned(this.question.lower, pins);
     const upper = pinned(this.question.upper, pins);
-    const search = new OuterApproximation({ ...this.question, lower, upper, aims });
+    const search = new OuterApproximation({ ...this.question, lower, upper, aims }, tell);
     try {
       return question(search);
     } finally {

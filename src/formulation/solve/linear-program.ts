@@ -1,6 +1,6 @@
 /** A small linear (or mixed-integer) program solved afresh; for one-off questions. Live mixes use {@link Polytope}. */
 import type { Highs } from './highs.ts';
-import { endingAfter } from './iteration-limit.ts';
+import { endingAfter, type SearchWatch } from './iteration-limit.ts';
 import { PROVEN_GAP } from './tolerances.ts';
 import { sparse } from './vectors.ts';
 
@@ -18,6 +18,8 @@ export interface LinearModel {
    * given.
    */
   readonly mostIterations?: number;
+  /** Told of the search for whole columns, where that has a limit. */
+  readonly watch?: SearchWatch | undefined;
 }
 
 export interface LinearAnswer {
@@ -45,8 +47,8 @@ export function solveLinearWith(highs: Highs, model: LinearModel): LinearAnswer 
   });
   try {
     solver.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: PROVEN_GAP });
-    const { mostIterations: most } = model;
-    const { modelStatus } = solver.run(most === undefined ? undefined : endingAfter(highs, most));
+    const { mostIterations: most, watch } = model;
+    const { modelStatus } = solver.run(most === undefined ? undefined : endingAfter(highs, most, watch));
     const { modelStatus: code } = highs.constants;
     const status =
       modelStatus === code.optimal

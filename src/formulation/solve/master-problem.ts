@@ -6,7 +6,7 @@
 import type { Row } from './bounds.ts';
 import { NoAnswer } from './highs.ts';
 import type { IntegerQuestion } from './integer-question.ts';
-import { endingAfter } from './iteration-limit.ts';
+import { endingAfter, type SearchWatch } from './iteration-limit.ts';
 import { type Cost, MasterLayout, type MasterRow } from './master-layout.ts';
 import type { Polytope } from './polytope.ts';
 import { PROVEN_GAP, SMALLEST_FACTOR, SOLVER_TOLERANCE } from './tolerances.ts';
@@ -93,8 +93,11 @@ export class MasterProblem {
     this.model.dispose();
   }
 
-  /** A choice of least cost; undefined where there is none. */
-  solve(cost: Cost): Picked | undefined {
+  /**
+   * A choice of least cost; undefined where there is none.
+   * @param watch told of a bound with the cost's constant, and of the shares of ever better choices, not yet settled
+   */
+  solve(cost: Cost, watch?: SearchWatch): Picked | undefined {
     const { rows } = this.polytope;
     for (const row of rows.slice(this.rowsTaken)) this.addRow(this.layout.polytopeRow(row));
     this.rowsTaken = rows.length;
@@ -102,9 +105,13 @@ export class MasterProblem {
     const { highs } = this.question;
     model.changeColsCost({ kind: 'range', from: 0, to: this.layout.width - 1 }, this.layout.costRow(cost));
     const { modelStatus: code } = highs.constants;
+    const watched: SearchWatch | undefined = watch && {
+      bound: (value) => watch.bound?.(value + (cost.constant ?? 0)),
+      better: (columns) => watch.better?.(columns.slice(0, this.n)),
+    };
     for (const fresh of [false, true]) {
       if (fresh) model.clearSolver();
-      const modelStatus = this.run();
+      const modelStatus = this.run(watched);
       const known = modelStatus === code.optimal || modelStatus === code.interrupted;
       if (known && model.info.get('primal_solution_status') === 2)
         return this.picked(cost, modelStatus === code.optimal);
@@ -115,9 +122,9 @@ export class MasterProblem {
   }
 
   /** Status of a run; undefined where the solver broke off. */
-  private run(): number | undefined {
+  private run(watch: SearchWatch | undefined): number | undefined {
     try {
-      return this.model.run(endingAfter(this.question.highs, MOST_ITERATIONS)).modelStatus;
+      return this.model.run(endingAfter(this.question.highs, MOST_ITERATIONS, watch)).modelStatus;
     } catch {
       return undefined;
     }

@@ -4,6 +4,7 @@
  */
 
 import type { Objective } from '../problem/problem.ts';
+import type { Tell } from '../problem/progress.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import type { Prices } from './polytope.ts';
 import { elementAt } from './vectors.ts';
@@ -32,13 +33,13 @@ export type Pins = ReadonlyMap<number, number>;
 export interface MixSolver {
   feasible(): boolean;
   /** The best mix; undefined where none keeps the rules. */
-  best(): Found | undefined;
+  best(tell?: Tell<Found>): Found | undefined;
   /** The mix nearest to `target` with some shares held. */
   nearest(target: Float64Array, pins: Pins): Found | undefined;
   /** Least share of one food; undefined where there is no mix. */
   least(i: number): number | undefined;
   /** How far each share may move while the pinned others stay; NaN where the pins leave no mix. */
-  spans(pins: Pins): readonly Span[];
+  spans(pins: Pins, tell?: Tell<never>): readonly Span[];
   dispose(): void;
 }
 

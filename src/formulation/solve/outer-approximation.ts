@@ -7,10 +7,12 @@
  * meet after a few rounds (outer approximation: Duran and Grossmann 1986, Math. Programming 36:307-339; the tangents of
  * a food's square hold in their perspective form: Frangioni and Gentile 2006, Math. Programming 106:225-236).
  */
+import type { Doing, Progress, Tell } from '../problem/progress.ts';
 import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
 import { NoAnswer } from './highs.ts';
 import type { IntegerQuestion } from './integer-question.ts';
+import type { SearchWatch } from './iteration-limit.ts';
 import type { Cost } from './master-layout.ts';
 import { MasterProblem, type Picked } from './master-problem.ts';
 import { type Curve, Polytope } from './polytope.ts';
@@ -34,6 +36,15 @@ export interface Chosen {
   readonly upper: Float64Array;
 }
 
+/** A bound is told anew where it has risen by this part of what is left to gain. */
+const LITTLE_RISE = 0.01;
+
+/** What is told of on the way: mixes that keep everything, and what the master comes to. */
+interface Follow {
+  met(x: Float64Array): void;
+  readonly watch: SearchWatch;
+}
+
 export class OuterApproximation {
   private readonly question: IntegerQuestion;
   private readonly n: number;
@@ -45,9 +56,12 @@ export class OuterApproximation {
   /** Whether an aim about what is used, bought or in the cupboard is held, which only the master knows in full. */
   private countsHeld = false;
   private seen: { low: Float64Array; high: Float64Array } | undefined;
+  private readonly tell: Tell<Chosen> | undefined;
 
-  constructor(question: IntegerQuestion) {
+  /** @param tell told of ever better mixes and bounds while the nearest or the cheapest is sought */
+  constructor(question: IntegerQuestion, tell?: Tell<Chosen>) {
     this.question = question;
+    this.tell = tell;
     this.n = question.lower.length;
     this.polytope = new Polytope(question.highs, question.lower, question.upper, question.bounds);
   }
@@ -67,23 +81,30 @@ export class OuterApproximation {
     return this.least({}, MOST_TRIES) !== undefined;
   }
 
-  /** The mix nearest to a target among those that meet the aims, first things first. */
-  nearest(target: Float64Array): Chosen | undefined {
-    if (!this.meetAims()) return undefined;
+  /**
+   * The mix nearest to a target among those that meet the aims, first things first.
+   * @param tell whether the way there is told
+   */
+  nearest(target: Float64Array, tell = true): Chosen | undefined {
+    const worth = (x: Float64Array) => squaredDistance(x, target);
+    if (!this.meetAims(worth)) return undefined;
     return this.refine(
       () => this.master.near(target),
       (polytope) => polytope.nearest(target),
-      (x) => squaredDistance(x, target),
+      worth,
+      tell ? this.follow('best', worth) : undefined,
     );
   }
 
   /** The mix of least linear cost among those that meet the aims. */
   cheapest(prices: Float64Array): Chosen | undefined {
-    if (!this.meetAims()) return undefined;
+    const worth = (x: Float64Array) => dot(prices, x);
+    if (!this.meetAims(worth)) return undefined;
     return this.refine(
       () => ({ shares: prices }),
       (polytope) => polytope.cheapest(prices, true),
-      (x) => dot(prices, x),
+      worth,
+      this.follow('best', worth),
     );
   }
 
@@ -156,11 +177,11 @@ export class OuterApproximation {
    * @param most choices of foods tried before it is left open; without it, the last choice of many stands
    * @throws NoAnswer where it is left open
    */
-  least(cost: Cost, most?: number): Picked | undefined {
+  least(cost: Cost, most?: number, follow?: Follow): Picked | undefined {
     // Where no mix is left even as if foods were not counted, no choice of them need be made.
     if (this.polytope.cheapest(new Float64Array(this.n)).status === 'infeasible') return undefined;
     for (let round = 0; ; round++) {
-      const picked = this.master.solve(cost);
+      const picked = this.master.solve(cost, follow?.watch);
       if (!picked) return undefined;
       if (!this.polytope.separate(picked.x) || round >= MOST_ROUNDS * 5) return picked;
       if (most !== undefined && round >= most) throw new NoAnswer();
@@ -170,16 +191,19 @@ export class OuterApproximation {
         if (found.status === 'infeasible') polytope.touchNearest();
         return found;
       });
-      if (answer.status === 'optimal') this.polytope.touch(answer.x);
-      else this.master.forbid(picked);
+      if (answer.status === 'optimal') {
+        this.polytope.touch(answer.x);
+        follow?.met(answer.x);
+      } else this.master.forbid(picked);
     }
   }
 
   /** Brings each aim to its best and holds it there. */
-  private meetAims(): boolean {
+  private meetAims(worth: (x: Float64Array) => number): boolean {
     if (this.met !== undefined) return this.met;
-    for (const line of this.question.aims) {
-      const picked = this.least(line);
+    const { aims } = this.question;
+    for (const [done, line] of aims.entries()) {
+      const picked = this.least(line, undefined, this.follow('aims', worth, { done, of: aims.length }));
       if (!picked) {
         this.met = false;
         return false;
@@ -194,6 +218,7 @@ export class OuterApproximation {
     costOf: () => Cost,
     solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
     worth: (x: Float64Array) => number,
+    follow?: Follow,
   ): Chosen | undefined {
     const { polytope } = this;
     const relaxed = this.relaxed(solve);
@@ -204,7 +229,7 @@ export class OuterApproximation {
     let best: Chosen | undefined;
     let bound = Number.NEGATIVE_INFINITY;
     for (let round = 0; round < MOST_ROUNDS; round++) {
-      const picked = master.solve(cost);
+      const picked = master.solve(cost, follow?.watch);
       if (!picked) {
         bound = Number.POSITIVE_INFINITY;
         break;
@@ -224,6 +249,7 @@ export class OuterApproximation {
       const value = worth(answer.x);
       master.touch(answer.x);
       polytope.touch(answer.x);
+      follow?.met(answer.x);
       if (!best || value < best.value) best = { x: answer.x, value, gap: 0, ...chosen };
     }
     if (!best) return undefined;
@@ -239,6 +265,50 @@ export class OuterApproximation {
     if (answer.status === 'infeasible') return 'none';
     if (this.countsHeld) return undefined;
     return this.question.counts.every((c) => keeps(c, answer.x)) ? answer.x : undefined;
+  }
+
+  /** Tells of every better mix and every higher bound; undefined where nobody listens. */
+  private follow(
+    doing: Doing,
+    worth: (x: Float64Array) => number,
+    steps: Pick<Progress<Chosen>, 'done' | 'of'> = {},
+  ): Follow | undefined {
+    const { tell, question } = this;
+    if (!tell) return undefined;
+    let best: { readonly x: Float64Array; readonly value: number } | undefined;
+    // What is made least is a sum of squares, or of prices: never below 0. What an aim comes to is another number.
+    let bound = 0;
+    const told = () =>
+      tell({
+        doing,
+        ...(best && {
+          found: { ...best, gap: Math.max(0, best.value - bound), ...boundsAt(question, best.x) },
+        }),
+        ...(doing === 'best' && { ...(best && { value: best.value }), bound }),
+        ...steps,
+      });
+    const met = (x: Float64Array) => {
+      const value = worth(x);
+      if (best && value >= best.value) return;
+      best = { x, value };
+      told();
+    };
+    told();
+    return {
+      met,
+      watch: {
+        bound(cost) {
+          const rise = cost - bound;
+          if (doing !== 'best' || rise <= LITTLE_RISE * Math.max(1, (best?.value ?? 0) - bound)) return;
+          bound = best ? Math.min(cost, best.value) : cost;
+          told();
+        },
+        better: (x) => {
+          if (question.mix || !question.counts.every((c) => keeps(c, x))) return;
+          if (this.polytope.holds(x)) met(x);
+        },
+      },
+    };
   }
 
   private remember(x: Float64Array): void {

@@ -64,6 +64,9 @@ export class StepsRelaxation {
   /** What one more of each column costs through the basic variables. */
   private readonly price: Float64Array;
   private readonly trial: Float64Array;
+  /** Of a walk: the columns that bear on what is missing, and when each passes on. */
+  private readonly able: Int32Array;
+  private readonly passes: Float64Array;
 
   /** @param box is the relaxation's own from now on @param total steps in all */
   constructor(box: StepsBox, total: number, rows: readonly StepRow[]) {
@@ -76,6 +79,8 @@ export class StepsRelaxation {
     this.at = new Float64Array(this.n);
     this.price = new Float64Array(this.n);
     this.trial = new Float64Array(this.n);
+    this.able = new Int32Array(this.n);
+    this.passes = new Float64Array(this.n);
   }
 
   /** Begins anew in a box, from a basis where there is one. */
@@ -185,37 +190,35 @@ export class StepsRelaxation {
    * @param moves false: only asks what it costs @returns the cost; infinite where nothing brings i there
    */
   private walk(i: number, edge: number, sign: 1 | -1, moves: boolean): number {
-    const { n, trial, column, box } = this;
+    const { n, trial, column, box, able, passes } = this;
     const row = this.table[i]!;
     const own = this.basic[i]!;
     let missing = sign * (edge - this.value[i]!);
     let reached = 0;
     let gain = 0;
+    let many = 0;
     for (let q = 0; q < n; q++) {
       const id = column[q]!;
       trial[q] = id < n ? this.at[id]! : 0;
+      const w = sign * row[q]!;
+      if (w < SMALLEST_PIVOT && w > -SMALLEST_PIVOT) continue;
+      if (id >= n && (id === n || w < 0)) continue;
+      able[many++] = q;
+      passes[q] = this.passesAt(q, w);
     }
     for (;;) {
       let best = Number.POSITIVE_INFINITY;
       let who = -1;
       let size = 0;
-      for (let q = 0; q < n; q++) {
-        const w = sign * row[q]!;
-        if (w < SMALLEST_PIVOT && w > -SMALLEST_PIVOT) continue;
-        const id = column[q]!;
-        let t: number;
-        if (id < n) {
-          const k = trial[q]!;
-          t = w > 0 ? (box.slopeUp(id, k) + this.price[q]!) / w : (box.slopeDown(id, k) + this.price[q]!) / w;
-        } else {
-          if (id === n || w < 0) continue;
-          t = this.price[q]! / w;
-        }
-        if (t < reached) t = reached;
-        if (t < best - 1e-12 || (t <= best + 1e-12 && Math.abs(w) > size)) {
+      for (let k = 0; k < many; k++) {
+        const q = able[k]!;
+        const t = Math.max(passes[q]!, reached);
+        if (t === Number.POSITIVE_INFINITY || t > best + 1e-12) continue;
+        const w = Math.abs(row[q]!);
+        if (t < best - 1e-12 || w > size) {
           best = t;
           who = q;
-          size = Math.abs(w);
+          size = w;
         }
       }
       let self = false;
@@ -253,6 +256,7 @@ export class StepsRelaxation {
         missing -= size * Math.abs(on - k);
         if (missing > 0) {
           trial[who] = on;
+          passes[who] = this.passesAt(who, sign * row[who]!);
           continue;
         }
       }
@@ -262,6 +266,16 @@ export class StepsRelaxation {
       }
       return gain;
     }
+  }
+
+  /** At which price of what is missing a column passes on from where the trial has it. */
+  private passesAt(q: number, w: number): number {
+    const { box } = this;
+    const id = this.column[q]!;
+    const price = this.price[q]!;
+    if (id >= this.n) return price / w;
+    const k = this.trial[q]!;
+    return w > 0 ? (box.slopeUp(id, k) + price) / w : (box.slopeDown(id, k) + price) / w;
   }
 
   private stand(trial: Float64Array): void {

@@ -11,8 +11,10 @@ import type { DayAt } from '../days.ts';
 import { feedingOf } from '../feeding/feeding.ts';
 import type { Batch } from '../model.ts';
 import { weighSheet } from '../weighing/weigh-sheet.ts';
-import { batchRecord, contentWords, type Evaluate, evaluateWith } from './batch.ts';
-import { batchLabel, cautionSentence } from './label.ts';
+import { batchRecord, type Evaluate, evaluateWith } from './batch.ts';
+import { contentWords } from './content-line.ts';
+import { cautionSentence } from './foods-cautions.ts';
+import { batchLabel } from './label.ts';
 import { moistureRule } from './mix-moisture.ts';
 import { atActualMoisture } from './weighed-problem.ts';
 

@@ -6,20 +6,14 @@ import { Formulation } from '../../formulation/formulation.ts';
 import type { Ingredient, Problem } from '../../formulation/problem/problem.ts';
 import type { Evaluation } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
-import {
-  countedName,
-  NUTRIENTS,
-  nutrient,
-  type Tag,
-  type Unit,
-  unitWord,
-} from '../../nutrition/nutrients.ts';
+import { countedName, NUTRIENTS, type Tag } from '../../nutrition/nutrients.ts';
 import { words } from '../../words/words.ts';
 import type { CupboardContents } from '../cupboard/cupboard.ts';
 import type { DayAt } from '../days.ts';
 import type { Batch, Day, Lot, Moment, Overruled } from '../model.ts';
 import { tenths } from '../rounding.ts';
 import { COMPLETE } from '../tolerances.ts';
+import type { ContentLine } from './content-line.ts';
 import { pricePerGram } from './trace.ts';
 import { pouredFoods, weighedProblem } from './weighed-problem.ts';
 
@@ -35,23 +29,6 @@ interface BatchFood {
   readonly lots: readonly { readonly lot: Lot; readonly grams: number }[];
   /** g for which no lot is named. */
   readonly unnamed: number;
-}
-
-/** One content of the mix per 100 g as weighed, in the unit of the tagname. */
-export interface ContentLine {
-  readonly tag: Tag;
-  readonly name: string;
-  readonly unit: Unit;
-  readonly value: number;
-  /** Standard deviation, from the foods that give one. */
-  readonly sd: number;
-  /** Least and most it can be, what is unknown taken at both ends. */
-  readonly low: number;
-  readonly high: number;
-  /** Percent of the mix, by weight, for which the amount is known or estimated. */
-  readonly coverage: number;
-  /** Whether the value counts unknown amounts as nothing: there is at least so much. */
-  readonly atLeast: boolean;
 }
 
 /** What a batch cost, in the keeper's money. */
@@ -230,15 +207,4 @@ function costOf(foods: readonly BatchFood[], problem: Problem, kept: CupboardCon
     if (parts.some((part) => part.price === undefined && part.grams > 0)) missing.push(name);
   }
   return { known, missing, atLeast: missing.length > 0 };
-}
-
-/** A content as people read it: "at least 12.3 g" where some of it is unknown. */
-export function contentWords(line: ContentLine): string {
-  const t = words().batch.contents;
-  // Nothing known of it is no amount of it.
-  if (line.atLeast && line.value === 0) return t.notKnown;
-  const { number } = words().figures;
-  const value = t.amount(number(Number(line.value.toPrecision(3)), 6), unitWord(nutrient(line.tag).unit));
-  if (line.atLeast) return t.atLeast(value);
-  return line.sd > 0 ? t.spread(value, number(Number((1.96 * line.sd).toPrecision(2)), 6)) : value;
 }

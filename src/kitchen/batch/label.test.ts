@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CautionNote } from '../../formulation/problem/result.ts';
-import { cautionSentence, cautionsOf, saidOnLabel } from './label.ts';
+import { cautionSentence, cautionsOf, saidOnLabel } from './foods-cautions.ts';
 
 describe('cautionsOf', () => {
   it('says once what is said of several foods, and nothing of foods that are not there', () => {

@@ -21,7 +21,8 @@ describe('dryEnough', () => {
         (at, more, sd) => {
           const drier = dryEnough({ moisture: at, sd }, 'leaf');
           const damper = dryEnough({ moisture: at + more, sd }, 'leaf');
-          expect(damper.chance).toBeLessThanOrEqual(drier.chance);
+          // Far from the limit both are 0 or 1 but for the last digits.
+          expect(damper.chance).toBeLessThanOrEqual(drier.chance + 1e-12);
           expect(drier.state === 'damp').toBe(at > drier.most);
         },
       ),

@@ -5,7 +5,8 @@ import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
 import { words } from '../../words/words.ts';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
-import { askAnew } from '../shared/later.ts';
+import { askAnew } from '../shared/later/later.ts';
+import { useFetchedAhead } from '../shared/later/useFetchedAhead.ts';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typing/typed-text.ts';
@@ -13,6 +14,7 @@ import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
 import { Unsent } from '../store/Unsent.tsx';
+import { useWarmed } from '../worker/useWarmed.ts';
 import { ChecksDue } from './ChecksDue.tsx';
 import { EngineTrouble } from './EngineTrouble.tsx';
 import { FailedScreen } from './FailedScreen.tsx';
@@ -30,6 +32,8 @@ export function App() {
   const [place = 'today', rest, part] = useRoute();
   useKeeping();
   const household = useHousehold();
+  useWarmed(household.data !== undefined);
+  useFetchedAhead(household.data !== undefined);
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);
@@ -62,21 +66,7 @@ export function App() {
         {guarded(<Screen place={at} shown={rest} part={part} />)}
       </MixDraftProvider>
     );
-  } else {
-    screen = (
-      <main id="main" className="page">
-        <h1>{household.error ? t.notOpened : t.opening}</h1>
-        {household.error && (
-          <>
-            <p role="alert">{household.error.message}</p>
-            <Button className="button" onPress={() => void household.refetch()}>
-              {words().common.tryAgain}
-            </Button>
-          </>
-        )}
-      </main>
-    );
-  }
+  } else screen = <Opening />;
 
   return (
     <>
@@ -116,11 +106,21 @@ export function App() {
   );
 }
 
-/** Until a screen is here. */
+/** Until a screen is here, and what it draws from. */
 function Opening() {
+  const { data, error, refetch } = useHousehold();
+  const t = words().frame;
   return (
     <main id="main" className="page">
-      <p role="status">{words().frame.opening}</p>
+      {data && !error ? <p role="status">{t.opening}</p> : <h1>{error ? t.notOpened : t.opening}</h1>}
+      {error && (
+        <>
+          <p role="alert">{error.message}</p>
+          <Button className="button" onPress={() => void refetch()}>
+            {words().common.tryAgain}
+          </Button>
+        </>
+      )}
     </main>
   );
 }

@@ -4,13 +4,12 @@ import { words } from '../../words/words.ts';
 import { leavingQuestion } from '../shared/hooks/leaving.ts';
 import '../shared/PickerDialog.css';
 
-/** @param isAsked whether it is open */
-export function LeavingDialog({ isAsked }: { isAsked: boolean }) {
+export function LeavingDialog() {
   const t = words().store.leaving;
   return (
     <ModalOverlay
       className="overlay"
-      isOpen={isAsked}
+      isOpen
       onOpenChange={(open) => {
         if (!open) leavingQuestion.stay();
       }}

@@ -14,9 +14,10 @@ import { FailedPage } from './FailedPage.tsx';
 import { fetchScreen } from './screens.tsx';
 import './print.css';
 
+const spoken = speakHere(mannerOfDevice());
 // The screen is fetched beside the texts, not after them.
 fetchScreen(shownHash());
-void speakHere(mannerOfDevice()).then(({ figures }) => {
+void spoken.then(({ figures }) => {
   document.documentElement.lang = figures.locale;
   draw(figures.locale);
 });

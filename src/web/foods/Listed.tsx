@@ -1,6 +1,7 @@
 /** What must never be fed and stands on a food's own list: it keeps the food out of every mix. */
-import { printedTexts } from '../../foods/evidence.ts';
+
 import { neverFedIn } from '../../foods/ingredients/never-fed.ts';
+import { printedTexts } from '../../foods/printed-texts.ts';
 import type { OwnFood } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
 

@@ -1,17 +1,12 @@
 /** Shows the program to a device that may come in, and the pairing page to one that may not. */
-import { type ReactNode, Suspense, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import { words } from '../../words/words.ts';
-import { later } from '../shared/later.ts';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { type AccessState, fetchAccess } from '../store/access.ts';
 import { onUnpaired } from '../store/unpaired.ts';
 import { forgetSecret } from './secret.ts';
 
-const screen = later(() => import('./PairingScreen.tsx').then((m) => m.PairingScreen));
-
-function Pairing() {
-  const PairingScreen = screen.now();
-  return <PairingScreen />;
-}
+const PairingScreen = shownLater(() => import('./PairingScreen.tsx').then((m) => m.PairingScreen));
 
 export function PairedOnly({ children }: { children: ReactNode }) {
   const [access, setAccess] = useState<AccessState | 'unknown'>();
@@ -26,12 +21,7 @@ export function PairedOnly({ children }: { children: ReactNode }) {
     if (access !== undefined && !isOut) forgetSecret();
   }, [access, isOut]);
 
-  if (isOut)
-    return (
-      <Suspense>
-        <Pairing />
-      </Suspense>
-    );
+  if (isOut) return <PairingScreen />;
   if (access !== undefined) return children;
   return (
     <main id="main" className="page">

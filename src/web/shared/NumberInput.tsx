@@ -1,6 +1,5 @@
 /** A number typed by hand: decimal point or comma, empty means unknown, arrows step, Enter or leaving commits. */
-import { useEffect, useState } from 'react';
-import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { type KeyboardEvent, useId, useState } from 'react';
 import { words } from '../../words/words.ts';
 import { meanwhileWords, useChangedMeanwhile } from './hooks/changed-meanwhile.ts';
 import { useHeldLine } from './hooks/held-line.ts';
@@ -56,13 +55,11 @@ function PlainNumberInput(props: Props) {
   const f = words().figures;
   const t = words().shared.number;
   const shown = value === undefined ? '' : f.number(value, decimals);
-  const [text, setText] = useState(shown);
-  const [typing, setTyping] = useState(false);
+  /** What is typed and not taken yet. */
+  const [typed, setTyped] = useState<string>();
+  const text = typed ?? shown;
   const [fault, setFault] = useState('');
   const meanwhile = useChangedMeanwhile(shown);
-  useEffect(() => {
-    if (!typing) setText(shown);
-  }, [shown, typing]);
 
   /** Whether the text could be taken; refused text stays to be mended. */
   function commit(next: string): boolean {
@@ -97,65 +94,70 @@ function PlainNumberInput(props: Props) {
       max ?? Number.POSITIVE_INFINITY,
       Math.max(min ?? Number.NEGATIVE_INFINITY, from + by),
     );
-    const stepped = f.number(next, decimals);
-    setText(stepped);
-    commit(stepped);
+    take(f.number(next, decimals));
+  }
+  /** What is typed is taken, or stays to be mended. */
+  function take(next: string) {
+    setTyped(commit(next) ? undefined : next);
+  }
+  /** Keys that are taken here are nobody else's: Escape would close what stands around, too. */
+  function press(event: KeyboardEvent) {
+    const { key } = event;
+    if (key === 'Enter') take(text);
+    else if (key === 'Escape') {
+      settle();
+      setTyped(undefined);
+    } else if (key === 'ArrowUp' || key === 'ArrowDown') {
+      event.preventDefault();
+      stepBy(key === 'ArrowUp' ? step : -step);
+    } else return;
+    event.stopPropagation();
   }
   const error = fault || props.error;
   const held = useHeldLine(error ?? '');
+  const id = useId();
+  const about = [props.hint && `${id}-hint`, error && `${id}-error`].filter(Boolean).join(' ');
 
   return (
-    <TextField
-      className={`number ${props.quiet ? 'quiet' : ''}`}
-      value={text}
-      onChange={(next) => {
-        meanwhile.typed();
-        setTyping(true);
-        setText(next);
-      }}
-      onBlur={() => {
-        setTyping(!commit(text));
-      }}
-      onKeyDown={(e) => {
-        if (e.key === 'Enter') {
-          setTyping(!commit(text));
-        }
-        if (e.key === 'Escape') {
-          settle();
-          setTyping(false);
-          setText(shown);
-        }
-        if (e.key === 'ArrowUp' || e.key === 'ArrowDown') {
-          e.preventDefault();
-          stepBy(e.key === 'ArrowUp' ? step : -step);
-        }
-      }}
-      isInvalid={Boolean(error)}
-      isDisabled={props.disabled}
-      validationBehavior="aria"
-    >
-      <Label>{props.label}</Label>
+    <div className={`number ${props.quiet ? 'quiet' : ''}`} data-invalid={error ? true : undefined}>
+      <label htmlFor={id}>{props.label}</label>
       <span className="number-box">
-        <Input
+        <input
+          id={id}
+          type="text"
           inputMode="decimal"
           autoComplete="off"
+          value={text}
           placeholder={props.placeholder}
+          disabled={props.disabled}
+          aria-invalid={error ? true : undefined}
+          aria-describedby={about || undefined}
           onFocus={(e) => e.currentTarget.select()}
+          onChange={(e) => {
+            meanwhile.typed();
+            setTyped(e.currentTarget.value);
+          }}
+          onBlur={() => take(text)}
+          onKeyDown={press}
         />
         {props.unit && <span className="unit">{props.unit}</span>}
       </span>
       {props.hint && (
-        <Text slot="description" className="hint">
+        <span id={`${id}-hint`} className="hint">
           {props.hint}
-        </Text>
+        </span>
       )}
-      <FieldError className="field-error">{error}</FieldError>
+      {error && (
+        <span id={`${id}-error`} className="field-error">
+          {error}
+        </span>
+      )}
       {!error && held && (
         <span className="field-error gone" aria-hidden="true">
           {held}
         </span>
       )}
-    </TextField>
+    </div>
   );
 }
 

@@ -9,7 +9,7 @@ import { useMixDraft } from '../store/mix-draft.tsx';
 import { useExample } from './useExample.ts';
 
 export function ExampleNote({ steps }: { steps: FirstSteps }) {
-  const t = words().start.example;
+  const t = words().today.example;
   const { mix } = useMixDraft();
   const example = useExample();
   const leave = () => {

@@ -1,17 +1,16 @@
 /** What stands on Now for a household that is new: the example's note, or the first steps to a mix of its own. */
 import { EXAMPLE } from '../../household/reckon/example.ts';
 import { firstSteps } from '../../household/reckon/first-steps.ts';
-import { later } from '../shared/later.ts';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { ExampleNote } from './ExampleNote.tsx';
 
 /** Most households have taken them long ago. */
-const steps = later(() => import('./FirstSteps.tsx').then((m) => m.FirstSteps));
+const FirstSteps = shownLater(() => import('./FirstSteps.tsx').then((m) => m.FirstSteps));
 
 export function StartHere() {
   const { house, mix } = useMixDraft();
   const taken = firstSteps(house, mix);
   if (taken.stage !== 'start' || mix?.id === EXAMPLE.mix) return <ExampleNote steps={taken} />;
-  const FirstSteps = steps.now();
   return <FirstSteps steps={taken} />;
 }

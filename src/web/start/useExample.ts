@@ -1,7 +1,7 @@
 /** The example household: taken away together, brought back as it was, and looked at beside what is the keeper's own. */
 import { useState } from 'react';
 import { EXAMPLE, type ExampleParts, exampleIn, ownMixes } from '../../household/reckon/example.ts';
-import { later } from '../shared/later.ts';
+import { later } from '../shared/later/later.ts';
 import { useRemove, useSave } from '../store/household.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 

@@ -1,20 +1,12 @@
 /** The first of what was changed here and elsewhere at the same time, until the keeper has chosen. */
-import { Suspense } from 'react';
-import { later } from '../shared/later.ts';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { useKeeper } from './household.ts';
-import type { Change } from './sync/change.ts';
 
-const part = later(() => import('./Conflict.tsx').then((m) => m.Conflict));
+const Conflict = shownLater(() => import('./Conflict.tsx').then((m) => m.Conflict));
 
 export function Conflicts() {
-  const open = useKeeper().waiting.filter((change) => change.theirs);
-  return <Suspense>{open.length > 0 && <First open={open} />}</Suspense>;
-}
-
-function First({ open: [first, ...more] }: { open: readonly Change[] }) {
-  const { household } = useKeeper();
-  const Conflict = part.now();
-  return (
-    first && household && <Conflict key={first.slot} change={first} house={household} more={more.length} />
-  );
+  const { waiting, household } = useKeeper();
+  const [first, ...more] = waiting.filter((change) => change.theirs);
+  if (!first || !household) return null;
+  return <Conflict key={first.slot} change={first} house={household} more={more.length} />;
 }

@@ -3,27 +3,29 @@
  * else needs hands today.
  */
 
-import { type ReactNode, Suspense } from 'react';
-import type { Mix } from '../../household/model.ts';
+import type { ReactNode } from 'react';
 import { EXAMPLE } from '../../household/reckon/example.ts';
 import { firstSteps } from '../../household/reckon/first-steps.ts';
 import { words } from '../../words/words.ts';
 import { useEachMinute } from '../shared/hooks/each-minute.ts';
-import { later } from '../shared/later.ts';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
+import { fetchTexts } from '../shared/words/texts.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalsToday } from './AnimalsToday.tsx';
 import { Pressing } from './Errands.tsx';
 import { NextSentence } from './NextSentence.tsx';
 import { openBatches } from './open-batches.ts';
-import { type AskDue, useCareDue } from './useCareDue.ts';
+import { useCareDue } from './useCareDue.ts';
 import './today.css';
 
 /** What rests on the calendar and on the worker comes once the rest stands. */
-const forMix = later(() => import('./ForMix.tsx').then((m) => m.ForMix));
-const withoutMix = later(() => import('./WithoutMix.tsx').then((m) => m.WithoutMix));
+const ForMix = shownLater(() =>
+  Promise.all([import('./ForMix.tsx'), fetchTexts('stock')]).then(([m]) => m.ForMix),
+);
+const WithoutMix = shownLater(() => import('./WithoutMix.tsx').then((m) => m.WithoutMix));
 
 /** @param start the first steps, for a household that has no mix of its own yet; nothing where they are done */
 export function TodayScreen({ start }: { start: ReactNode }) {
@@ -45,20 +47,12 @@ export function TodayScreen({ start }: { start: ReactNode }) {
       <Contained what={t.care.title} of={house}>
         <AnimalsToday care={care} day={day} />
       </Contained>
-      <Suspense>{(stage !== 'start' || (mix && isExample)) && <NextOf mix={mix} care={care} />}</Suspense>
+      {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} care={care} />}
+      {!mix && stage !== 'start' && <WithoutMix care={care} />}
       <MixChoice />
       <p className="hint today-foot">{words().kitchen.notAVet}</p>
     </main>
   );
-}
-
-function NextOf({ mix, care }: { mix: Mix | undefined; care: AskDue }) {
-  if (!mix) {
-    const WithoutMix = withoutMix.now();
-    return <WithoutMix care={care} />;
-  }
-  const ForMix = forMix.now();
-  return <ForMix key={mix.id} kept={mix} care={care} />;
 }
 
 function OpenBatches() {

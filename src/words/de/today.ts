@@ -2,6 +2,20 @@ import type { Today } from '../en/today.ts';
 import type { Figures } from '../figures.ts';
 
 export const today = (f: Figures): Today => ({
+  /** The example household. */
+  example: {
+    title: 'Der Beispielhaushalt',
+    is: 'Was du siehst, ist ein Beispiel: Tier, Pellets und Mischung sind erfunden, damit du dich umsehen kannst. Die Zutaten und ihre Werte sind echt.',
+    startOwn: 'Selbst anfangen',
+    startOwnHint: 'Das Beispiel verschwindet. Du kannst es jederzeit zurückholen.',
+    lookingAt: 'Du siehst gerade das Beispiel. Deine eigenen Sachen bleiben, wie sie sind.',
+    backToOwn: (mix) => `Zurück zu: ${mix}`,
+    beside: 'Das Beispiel ist noch zum Ansehen da.',
+    look: 'Das Beispiel ansehen',
+    takeAway: 'Das Beispiel wegnehmen',
+    gone: 'Das Beispiel ist weg.',
+    canLook: 'Willst du sehen, wie es aussehen kann?',
+  },
   title: 'Jetzt',
   next: 'Als Nächstes',
   looking: (mix) => `Wird angesehen: ${mix}…`,

@@ -9,19 +9,6 @@ export const start = (f: Figures) => ({
   changeStep: (step: string) => `Change: ${step}`,
   mixName: 'My mix',
   mixFor: (animal: string) => `Mix for ${animal}`,
-  example: {
-    title: 'The example household',
-    is: 'What you see is an example: the animal, its pellet and the mix are made up, so that you can look round. The foods and their figures are real.',
-    startOwn: 'Start your own',
-    startOwnHint: 'The example goes away. You can have it back at any time.',
-    lookingAt: 'You are looking at the example. Your own things are kept and stay as they are.',
-    backToOwn: (mix: string) => `Back to ${mix}`,
-    beside: 'The example is still here to look at.',
-    look: 'Look at the example',
-    takeAway: 'Take the example away',
-    gone: 'The example is gone.',
-    canLook: 'Want to see how it can look?',
-  },
   animal: {
     title: 'Your animal',
     done: (names: readonly string[], grams: number | undefined) =>

@@ -9,19 +9,6 @@ export const start = (f: Figures): Start => ({
   changeStep: (step) => `Veranderen: ${step}`,
   mixName: 'Mijn mengsel',
   mixFor: (animal) => `Mengsel voor ${animal}`,
-  example: {
-    title: 'Het voorbeeldhuishouden',
-    is: 'Wat je ziet is een voorbeeld: het dier, de brokjes en het mengsel zijn verzonnen, zodat je kunt rondkijken. De ingrediënten en hun cijfers zijn echt.',
-    startOwn: 'Zelf beginnen',
-    startOwnHint: 'Het voorbeeld verdwijnt. Je kunt het altijd terughalen.',
-    lookingAt: 'Je kijkt nu naar het voorbeeld. Je eigen spullen blijven zoals ze zijn.',
-    backToOwn: (mix) => `Terug naar: ${mix}`,
-    beside: 'Het voorbeeld is er nog om te bekijken.',
-    look: 'Het voorbeeld bekijken',
-    takeAway: 'Het voorbeeld weghalen',
-    gone: 'Het voorbeeld is weg.',
-    canLook: 'Wil je zien hoe het eruit kan zien?',
-  },
   animal: {
     title: 'Je dier',
     done: (names, grams) =>

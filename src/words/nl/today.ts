@@ -2,6 +2,20 @@ import type { Today } from '../en/today.ts';
 import type { Figures } from '../figures.ts';
 
 export const today = (f: Figures): Today => ({
+  /** The example household. */
+  example: {
+    title: 'Het voorbeeldhuishouden',
+    is: 'Wat je ziet is een voorbeeld: het dier, de brokjes en het mengsel zijn verzonnen, zodat je kunt rondkijken. De ingrediënten en hun cijfers zijn echt.',
+    startOwn: 'Zelf beginnen',
+    startOwnHint: 'Het voorbeeld verdwijnt. Je kunt het altijd terughalen.',
+    lookingAt: 'Je kijkt nu naar het voorbeeld. Je eigen spullen blijven zoals ze zijn.',
+    backToOwn: (mix) => `Terug naar: ${mix}`,
+    beside: 'Het voorbeeld is er nog om te bekijken.',
+    look: 'Het voorbeeld bekijken',
+    takeAway: 'Het voorbeeld weghalen',
+    gone: 'Het voorbeeld is weg.',
+    canLook: 'Wil je zien hoe het eruit kan zien?',
+  },
   title: 'Nu',
   next: 'Wat nu komt',
   looking: (mix) => `Er wordt gekeken naar ${mix}…`,

@@ -2,7 +2,7 @@
 import { type Verdict, verdictOf } from '../../../formulation/explain/verdict.ts';
 import type { FormulationOptions } from '../../../formulation/solve/build-ration.ts';
 import { evaluateWith } from '../../../kitchen/batch/batch.ts';
-import { cautionsOf, type FoodsCaution } from '../../../kitchen/batch/label.ts';
+import { cautionsOf, type FoodsCaution } from '../../../kitchen/batch/foods-cautions.ts';
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
 import type { DayAt } from '../../../kitchen/days.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';

@@ -1,7 +1,7 @@
 /** A food that mixes, packs and lists name by its id, as far as hands and allergies need it. */
 import type { Handled } from '../../../care/hands/allergens.ts';
-import { printedTexts } from '../../../foods/evidence.ts';
 import type { FoodGroup } from '../../../foods/food.ts';
+import { printedTexts } from '../../../foods/printed-texts.ts';
 import { isReferenceNumber } from '../../../foods/reference-number.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Household } from '../../model.ts';

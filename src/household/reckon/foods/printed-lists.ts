@@ -1,5 +1,5 @@
 /** What the packs of own foods print goes with them into the problems of mixes, so that what must not be fed stays out. */
-import { printedTexts } from '../../../foods/evidence.ts';
+import { printedTexts } from '../../../foods/printed-texts.ts';
 import type { Override, Problem } from '../../../formulation/problem/problem.ts';
 import type { OwnFood } from '../../model.ts';
 

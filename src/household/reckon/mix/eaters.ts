@@ -84,17 +84,33 @@ export function fedMix(house: Household, mix: Mix, profiles: readonly TargetProf
   return withAnimals(mix, bringingOf(house, mix, profiles)).mix;
 }
 
+/** A problem with what the animals of its mix bring, and what is out of it because of them. */
+export interface Brought {
+  readonly problem: Problem;
+  readonly out: OutOfMix;
+}
+
 /**
  * The mix with what its animals bring: foods that are out have no share, every other profile's rules are in, and advice
  * names nothing that is out. What is fed beside the mix and is out has a share of 0 in the ration.
  */
 export function withAnimals(mix: Mix, bringing: Bringing): { readonly mix: Mix; readonly out: OutOfMix } {
-  const out = outOf(mix.problem, bringing.out);
-  const { problem } = forAnimals(withoutOut(mix.problem, out, bringing.out), bringing.eaters);
-  if (problem === mix.problem) return { mix, out };
+  const brought = broughtTo(mix.problem, bringing);
+  return { mix: withBrought(mix, brought), out: brought.out };
+}
+
+/** What {@link withAnimals} makes of a problem, whatever the shares: the problem itself where nothing is brought. */
+export function broughtTo(problem: Problem, bringing: Bringing): Brought {
+  const out = outOf(problem, bringing.out);
+  return { problem: forAnimals(withoutOut(problem, out, bringing.out), bringing.eaters).problem, out };
+}
+
+/** The mix that {@link withAnimals} makes. @param brought to the problem of this mix */
+export function withBrought(mix: Mix, { problem, out }: Brought): Mix {
+  if (problem === mix.problem) return mix;
   const ids = problem.foods.flatMap((f) => (out[f.id] ? [f.id] : []));
   const shares = ids.some((id) => mix.shares[id]) ? { ...mix.shares, ...zero(ids) } : mix.shares;
-  return { mix: { ...mix, problem, shares, held: mix.held.filter((id) => !out[id]) }, out };
+  return { ...mix, problem, shares, held: mix.held.filter((id) => !out[id]) };
 }
 
 function outOf({ foods, beside }: Problem, rules: readonly OutRule[]): OutOfMix {

@@ -1,6 +1,7 @@
 /** Changes to a mix, each as a function from one version to the next. */
-import { lenders, printedTexts } from '../../../foods/evidence.ts';
+import { lenders } from '../../../foods/evidence.ts';
 import { FOOD_GROUPS, type FoodGroup } from '../../../foods/food.ts';
+import { printedTexts } from '../../../foods/printed-texts.ts';
 import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Beside, GroupRule, Ingredient, Problem, Rule } from '../../../formulation/problem/problem.ts';
 import { rulesFrom } from '../../../formulation/problem/rules-from-profile.ts';

@@ -1,9 +1,9 @@
 /** Foods that an animal may be offered in a trial: those of mixes, the keeper's own, and the tables'. */
 import { cautionSpecies } from '../../../care/animal/conditions.ts';
 import { cautionsFor } from '../../../foods/cautions/find.ts';
-import { printedTexts } from '../../../foods/evidence.ts';
 import { tableNote } from '../../../foods/food-name.ts';
 import { neverFedIn } from '../../../foods/ingredients/never-fed.ts';
+import { printedTexts } from '../../../foods/printed-texts.ts';
 import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Animal, Household } from '../../../household/model.ts';
 import { type FoodStanding, foodStanding } from '../../../household/reckon/care/food-standing.ts';

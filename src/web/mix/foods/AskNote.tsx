@@ -7,7 +7,7 @@ import { heldShares } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { useAnswer } from '../../shared/answer.tsx';
 import { focusWhenThere } from '../../shared/focus.ts';
-import { engine } from '../../worker/engine.ts';
+import { longAnswers } from '../../worker/engine.ts';
 import { askWords, isUnmet, notReachedWords } from './ask-words.ts';
 import type { useAsk } from './useAsk.ts';
 import './AskNote.css';
@@ -22,61 +22,71 @@ interface Props {
 
 /** Above what follows it, so that nothing below moves. */
 export function AskNote({ food, share, mix, ask, nameOf }: Props) {
-  const t = words().rows.ask;
   const { question, asked } = ask;
   const told =
     asked && isUnmet(asked.wanted, asked.got) && Math.abs(share - asked.got) < 0.05 ? asked : undefined;
+  return (
+    <div className="ask-note" aria-live="polite">
+      {(question ?? told) && <Note food={food} mix={mix} ask={ask} told={told} nameOf={nameOf} />}
+    </div>
+  );
+}
+
+function Note({ food, mix, ask, told, nameOf }: Omit<Props, 'share'> & { told: Props['ask']['asked'] }) {
+  const t = words().rows.ask;
+  const { question } = ask;
   const answer = useAskAnswer(mix, food.id, question?.wanted ?? told?.wanted);
   const notReached = question && notReachedWords(mix.problem, food.id, question.wanted, answer);
   const card = useRef<HTMLDivElement>(null);
   // A row low on the screen has its question below the edge, or under the strip of a phone.
-  const shown = question !== undefined || told !== undefined;
   useEffect(() => {
-    if (shown) card.current?.scrollIntoView({ block: 'nearest' });
-  }, [shown]);
+    card.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   const done = (act: () => void) => {
     act();
     focusWhenThere(`.share-row[data-food="${CSS.escape(food.id)}"] .thumb input`);
   };
-  return (
-    <div className="ask-note" aria-live="polite">
-      {question && (
-        <div className="ask-card" data-ask="empties" ref={card}>
-          <p>{t.empties(question.wanted, question.emptied.map(nameOf))}</p>
-          {notReached && <p>{notReached}</p>}
-          <div className="button-row">
-            <Button className="button small" onPress={() => done(() => void question.take())}>
-              {t.takeIt}
-            </Button>
-            <Button className="quiet-button small" onPress={() => done(ask.leave)}>
-              {t.leaveIt}
-            </Button>
-          </div>
-        </div>
-      )}
-      {!question && told && (
-        <div className="ask-card" data-ask="short" ref={card}>
-          <p>{askWords(mix.problem, food.id, told, answer)}</p>
+  if (question)
+    return (
+      <div className="ask-card" data-ask="empties" ref={card}>
+        <p>{t.empties(question.wanted, question.emptied.map(nameOf))}</p>
+        {notReached && <p>{notReached}</p>}
+        <div className="button-row">
+          <Button className="button small" onPress={() => done(() => void question.take())}>
+            {t.takeIt}
+          </Button>
           <Button className="quiet-button small" onPress={() => done(ask.leave)}>
-            {t.close}
+            {t.leaveIt}
           </Button>
         </div>
-      )}
-    </div>
+      </div>
+    );
+  return (
+    told && (
+      <div className="ask-card" data-ask="short" ref={card}>
+        <p>{askWords(mix.problem, food.id, told, answer)}</p>
+        <Button className="quiet-button small" onPress={() => done(ask.leave)}>
+          {t.close}
+        </Button>
+      </div>
+    )
   );
 }
 
 /** What a food has beside what is wanted of it in the best mix; its place is kept while a slider moves. */
 export function WantLine({ food, share, mix, best }: Omit<Props, 'ask' | 'nameOf'> & { best: boolean }) {
   const { want } = food;
-  const short = want !== undefined && best && isUnmet(want, share) ? want : undefined;
-  const answer = useAskAnswer(mix, food.id, short);
   if (want === undefined) return null;
   return (
     <p className="want-line">
-      {short !== undefined && askWords(mix.problem, food.id, { wanted: short, got: share }, answer)}
+      {best && isUnmet(want, share) && <WantWords food={food} share={share} mix={mix} want={want} />}
     </p>
   );
+}
+
+function WantWords({ food, share, mix, want }: Omit<Props, 'ask' | 'nameOf'> & { want: number }) {
+  const answer = useAskAnswer(mix, food.id, want);
+  return askWords(mix.problem, food.id, { wanted: want, got: share }, answer);
 }
 
 interface AskQuestion {
@@ -92,8 +102,8 @@ function useAskAnswer(mix: Mix, food: string, wanted: number | undefined) {
   const { problem, shares } = mix;
   const question: AskQuestion | undefined =
     wanted === undefined ? undefined : { problem, shares, held: heldShares(mix), food, wanted };
-  const { value, working } = useAnswer('asked', question, (q) =>
-    engine.askOf(q.problem, q.shares, q.held, q.food, q.wanted),
+  const { value, working } = useAnswer('asked', question, (q, leaving) =>
+    longAnswers.askOf([q.problem, q.shares, q.held, q.food, q.wanted], leaving),
   );
   return working ? undefined : value;
 }

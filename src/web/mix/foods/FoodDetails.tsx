@@ -8,7 +8,7 @@ import { groupName, refuse, removeFood } from '../../../household/reckon/mix/mix
 import { words } from '../../../words/words.ts';
 import { Choice } from '../../shared/Choice.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
-import type { FormulationView } from '../useFormulation.ts';
+import type { MixActs } from '../useFormulation.ts';
 import { MixCautions } from './MixCautions.tsx';
 import './FoodDetails.css';
 import '../../shared/styles/ticks.css';
@@ -18,7 +18,7 @@ export function FoodDetails(props: {
   name: string;
   span: Span | undefined;
   cautions: readonly CautionNote[];
-  view: FormulationView;
+  view: Pick<MixActs, 'edit'>;
   /** Changes what is asked of the food. */
   patch(change: Partial<Ingredient>): Promise<void>;
 }) {

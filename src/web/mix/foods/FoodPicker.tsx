@@ -1,10 +1,10 @@
 /** Dialog to add foods: the keeper's own and the reference foods, searched as you type. */
 
 import { useState } from 'react';
-import { printedTexts } from '../../../foods/evidence.ts';
 import { tableNote } from '../../../foods/food-name.ts';
+import { printedTexts } from '../../../foods/printed-texts.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
-import type { Mix, OwnFood } from '../../../household/model.ts';
+import type { OwnFood } from '../../../household/model.ts';
 import { type OutRule, rulesOn } from '../../../household/reckon/care/out-foods.ts';
 import {
   groupName,
@@ -19,7 +19,8 @@ import { outWords } from '../animals/out-words.ts';
 import { OfferList } from './OfferList.tsx';
 
 interface Props {
-  mix: Mix;
+  /** Of the mix. */
+  foods: readonly Ingredient[];
   /** What may not go into it, whatever id it has. */
   out: readonly OutRule[];
   own: readonly OwnFood[];
@@ -35,14 +36,14 @@ export function FoodPicker({ label, ...props }: Props & { label: string }) {
   );
 }
 
-function Finder({ mix, out, own, onAdd }: Props) {
+function Finder({ foods, out, own, onAdd }: Props) {
   const t = words().mix.offers;
   const [query, setQuery] = useState('');
   const { data: found = [], isFetching } = useFoodSearch(query, 40);
   const note = useFoodSearchNote(query);
   const typed = query.trim().toLowerCase();
   const mine = own.filter((f) => f.kind === 'mix' && f.name.toLowerCase().includes(typed));
-  const inMix = new Set(mix.problem.foods.flatMap((f) => [f.id, f.ref ?? f.id]));
+  const inMix = new Set(foods.flatMap((f) => [f.id, f.ref ?? f.id]));
   const offered = (id: string, name: string, group: string | undefined, note: string) => {
     const why = rulesOn(out, { id, name });
     return {

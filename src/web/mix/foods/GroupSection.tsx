@@ -1,65 +1,74 @@
 /** A group of foods with its total, its window and its rows; folds away. */
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { GroupRule, Ingredient } from '../../../formulation/problem/problem.ts';
+import type { GroupRule, Ingredient, Shares } from '../../../formulation/problem/problem.ts';
+import type { CautionNote } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import type { OutOfMix } from '../../../household/reckon/mix/eaters.ts';
 import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { boundsText } from '../../shared/windows.ts';
-import type { FormulationView } from '../useFormulation.ts';
-import { isBestMix } from './ask-words.ts';
+import type { FormulationView, MixActs } from '../useFormulation.ts';
+import { clashWords } from './ask-words.ts';
 import { ShareRow } from './ShareRow.tsx';
 import './GroupSection.css';
 
-interface Props {
-  group: string;
-  foods: readonly Ingredient[];
-  mix: Mix;
-  view: FormulationView;
-  top: number;
-  out: OutOfMix;
+/** What the rows of all groups are drawn with. */
+export interface RowsProps {
+  /** As it is kept, with what its animals bring: it stays the same while a slider moves. */
+  readonly mix: Mix;
+  /** As they are shown, percent by food id. */
+  readonly shares: Shares;
+  readonly view: Pick<FormulationView, 'spans' | 'weighed' | 'collision'>;
+  /** Whether the mix breaks no rule. */
+  readonly fit: boolean;
+  /** Whether it is the one nearest to all that is wanted. */
+  readonly best: boolean;
+  /** By food id. */
+  readonly cautions: ReadonlyMap<string, readonly CautionNote[]>;
+  /** Share at the right end of every track. */
+  readonly top: number;
+  readonly out: OutOfMix;
+  readonly acts: MixActs;
   nameOf(food: Ingredient): string;
+  nameById(id: string): string;
 }
 
-export function GroupSection({ group, foods, mix, view, top, out, nameOf }: Props) {
+const NO_CAUTIONS: readonly CautionNote[] = [];
+
+export function GroupSection(props: RowsProps & { group: string; foods: readonly Ingredient[] }) {
+  const { group, foods, mix, shares, view, fit, acts } = props;
   const t = words().rows;
   const [open, setOpen] = useState(true);
   const [editing, setEditing] = useState(false);
   const rule = mix.problem.rules.find(
     (r): r is GroupRule => 'group' in r && r.group === group && (r.on ?? 'mix') === 'mix',
   );
-  const total = foods.reduce((sum, f) => sum + (mix.shares[f.id] ?? 0), 0);
+  const total = foods.reduce((sum, f) => sum + (shares[f.id] ?? 0), 0);
   const outside =
     rule &&
     ((rule.min !== undefined && total < rule.min - 0.01) ||
       (rule.max !== undefined && total > rule.max + 0.01));
-  const best = isBestMix(mix.shares, view.best?.shares);
-  const nameById = (id: string) => nameOf(mix.problem.foods.find((f) => f.id === id) ?? { id });
-  const windowOf = (min?: number, max?: number) => void view.edit((m) => withGroupWindow(m, group, min, max));
+  const windowOf = (min?: number, max?: number) => void acts.edit((m) => withGroupWindow(m, group, min, max));
 
   return (
     <section className="group" aria-label={groupName(group)}>
       <header className="group-head">
         <h2>
-          <Button className="fold" aria-expanded={open} onPress={() => setOpen(!open)}>
-            <span aria-hidden="true">{open ? '▾' : '▸'}</span> {groupName(group)}
-          </Button>
+          <Fold open={open} setOpen={setOpen} name={groupName(group)} />
         </h2>
         <span className={`group-total ${outside ? 'outside' : ''}`}>
           <strong>{t.group.total(total)}</strong>
           {rule && ` ${(outside ? t.group.outside : t.group.of)(`${boundsText(rule.min, rule.max)} %`)}`}
         </span>
         {group !== OTHER && (
-          <Button
-            className="quiet-button small"
-            aria-expanded={editing}
-            aria-label={(rule ? t.group.rangeOf : t.group.setRangeOf)(groupName(group))}
-            onPress={() => setEditing(!editing)}
-          >
-            {rule ? t.group.range : t.group.setRange}
-          </Button>
+          <RangePress
+            open={editing}
+            setOpen={setEditing}
+            name={groupName(group)}
+            ruled={rule !== undefined}
+          />
         )}
       </header>
       {editing && (
@@ -88,17 +97,20 @@ export function GroupSection({ group, foods, mix, view, top, out, nameOf }: Prop
             <ShareRow
               key={food.id}
               food={food}
-              name={nameOf(food)}
-              share={mix.shares[food.id] ?? 0}
+              name={props.nameOf(food)}
+              share={shares[food.id] ?? 0}
               span={view.spans?.[food.id]}
-              top={top}
-              grams={gramsOf(food.id, mix, view)}
+              top={props.top}
+              {...gramsOf(food.id, props)}
               held={mix.held.includes(food.id)}
               mix={mix}
-              best={best}
-              view={view}
-              out={out[food.id]}
-              nameOf={nameById}
+              best={props.best}
+              fit={fit}
+              cautions={props.cautions.get(food.id) ?? NO_CAUTIONS}
+              clash={fit ? undefined : clashWords(view.collision?.conflict, mix.problem, food.id)}
+              acts={acts}
+              out={props.out[food.id]}
+              nameOf={props.nameById}
             />
           ))}
         </ul>
@@ -107,12 +119,40 @@ export function GroupSection({ group, foods, mix, view, top, out, nameOf }: Prop
   );
 }
 
-function gramsOf(id: string, mix: Mix, view: FormulationView): { text: string; exact: boolean } {
+interface Press {
+  open: boolean;
+  setOpen(open: boolean): void;
+  name: string;
+}
+
+const Fold = memo(function Fold({ open, setOpen, name }: Press) {
+  return (
+    <Button className="fold" aria-expanded={open} onPress={() => setOpen(!open)}>
+      <span aria-hidden="true">{open ? '▾' : '▸'}</span> {name}
+    </Button>
+  );
+});
+
+const RangePress = memo(function RangePress({ open, setOpen, name, ruled }: Press & { ruled: boolean }) {
+  const t = words().rows.group;
+  return (
+    <Button
+      className="quiet-button small"
+      aria-expanded={open}
+      aria-label={(ruled ? t.rangeOf : t.setRangeOf)(name)}
+      onPress={() => setOpen(!open)}
+    >
+      {ruled ? t.range : t.setRange}
+    </Button>
+  );
+});
+
+function gramsOf(id: string, { mix, shares, view }: RowsProps): { grams: string; exact: boolean } {
   const step = mix.problem.scale_step_grams;
   const decimals = step >= 1 ? 0 : Math.ceil(-Math.log10(step));
   const weighed = view.weighed?.grams?.[id];
   const t = words();
-  if (weighed !== undefined) return { text: t.figures.grams(weighed, decimals), exact: true };
-  const about = ((mix.shares[id] ?? 0) * mix.problem.batch_grams) / 100;
-  return { text: t.rows.about(t.figures.grams(about, decimals)), exact: false };
+  if (weighed !== undefined) return { grams: t.figures.grams(weighed, decimals), exact: true };
+  const about = ((shares[id] ?? 0) * mix.problem.batch_grams) / 100;
+  return { grams: t.rows.about(t.figures.grams(about, decimals)), exact: false };
 }

@@ -7,7 +7,7 @@ import { patchFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { CautionWords } from '../../shared/CautionWords.tsx';
 import { today } from '../../shared/today.ts';
-import type { FormulationView } from '../useFormulation.ts';
+import type { MixActs } from '../useFormulation.ts';
 import '../../shared/styles/cautions.css';
 import { GoAhead } from '../../shared/go-ahead/GoAhead.tsx';
 import './MixCautions.css';
@@ -19,7 +19,7 @@ export function MixCautions({
 }: {
   food: Ingredient;
   notes: readonly CautionNote[];
-  view: FormulationView;
+  view: Pick<MixActs, 'edit'>;
 }) {
   const t = words().rows.cautions;
   const { day } = words().figures;

@@ -1,6 +1,6 @@
 /** One food of the mix: its share as slider and number, the span it may move in, its grams, hold and details. */
-import { useState } from 'react';
-import { Button, Label, Slider, SliderThumb, SliderTrack, ToggleButton } from 'react-aria-components';
+import { memo, type ReactNode, useState } from 'react';
+import { Button, ToggleButton } from 'react-aria-components';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
@@ -11,91 +11,88 @@ import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { outWords } from '../animals/out-words.ts';
 import { HoldIcon } from '../icons.tsx';
-import { type FormulationView, isFit } from '../useFormulation.ts';
+import type { MixActs } from '../useFormulation.ts';
 import { AskNote, WantLine } from './AskNote.tsx';
-import { clashWords } from './ask-words.ts';
 import { FoodDetails } from './FoodDetails.tsx';
 import { MixCautions } from './MixCautions.tsx';
+import { ShareSlider } from './ShareSlider.tsx';
 import { useAsk } from './useAsk.ts';
 import './ShareRow.css';
 
 interface Props {
   food: Ingredient;
   name: string;
+  /** As it is shown, percent. */
   share: number;
   span: Span | undefined;
   /** Share at the right end of the track, the same for every row. */
   top: number;
-  grams: { text: string; exact: boolean };
+  /** Its grams, in words. */
+  grams: string;
+  /** Whether they are those for the scale. */
+  exact: boolean;
   held: boolean;
-  /** With what its animals bring. */
+  /** As it is kept, with what its animals bring: it stays the same while a slider moves. */
   mix: Mix;
   /** Whether the mix is the one nearest to all that is wanted. */
   best: boolean;
-  view: FormulationView;
+  /** Whether the mix breaks no rule. */
+  fit: boolean;
+  cautions: readonly CautionNote[];
+  /** With what the keeper's own limits of the food collide, in words. */
+  clash: string | undefined;
+  acts: MixActs;
   /** Why it is out because of an animal; undefined where no animal keeps it out. */
   out: readonly OutRule[] | undefined;
   nameOf(id: string): string;
 }
 
-/** After the answer, the new shares need a moment to reach the screen. */
-const SETTLE_MS = 60;
-
-export function ShareRow({ food, name, share, span, top, grams, held, mix, best, view, out, nameOf }: Props) {
+/** Drawn anew only where something of this food changes: a dragged slider moves thirty of them. */
+export const ShareRow = memo(function ShareRow(props: Props) {
+  const { food, name, share, span, top, held, mix, best, cautions, clash, acts, out } = props;
   const t = words().rows;
   const [open, setOpen] = useState(false);
-  /** Where the keeper put the slider, until the mix has followed. */
+  /** Where the keeper put the slider, until it is let go and the mix has followed. */
   const [dragged, setDragged] = useState<number>();
-  const ask = useAsk(food, mix, view);
-  const low = span?.[0] ?? 0;
-  const high = span?.[1] ?? 100;
-  const percent = (v: number) => `${Math.min(100, Math.max(0, (100 * v) / top))}%`;
-  const settle = (at: number) => setTimeout(() => setDragged((d) => (d === at ? undefined : d)), SETTLE_MS);
+  const ask = useAsk(food, mix, props.fit, acts);
+  const reached = (wanted: number) => Math.min(span?.[1] ?? 100, Math.max(span?.[0] ?? 0, wanted));
 
   function drag(wanted: number) {
-    const reached = Math.min(high, Math.max(low, wanted));
-    setDragged(reached);
+    setDragged(reached(wanted));
     // Where other foods would be left with nothing the mix waits, and the slider stays where it was put.
-    void ask.drag(reached).then((followed) => followed && settle(reached));
+    ask.drag(reached(wanted));
   }
   function letGo(wanted: number) {
-    void ask.letGo(wanted).finally(() => settle(Math.min(high, Math.max(low, wanted))));
+    const put = reached(wanted);
+    void ask.letGo(wanted).finally(() => setDragged((now) => (now === put ? undefined : now)));
   }
 
-  const cautions = view.evaluation?.cautions.filter((c) => c.food === food.id) ?? [];
-  const blocked = cautions.some((c) => c.applied === 'blocked');
-  const clash = isFit(view.state) ? undefined : clashWords(view.collision?.conflict, mix.problem, food.id);
-
-  if (blocked) {
+  if (cautions.some((c) => c.applied === 'blocked'))
     return (
-      <li className="share-row blocked" data-food={food.id}>
-        <span className="food-name">{name}</span>
+      <Aside food={food} name={name} className="blocked">
         <span className="tag warn">{t.notFed}</span>
-        <Button className="quiet-button" onPress={() => void view.edit((m) => removeFood(m, food.id))}>
+        <Button className="quiet-button" onPress={() => void acts.edit((m) => removeFood(m, food.id))}>
           {t.takeOut}
         </Button>
-        <MixCautions food={food} notes={cautions} view={view} />
-      </li>
+        <MixCautions food={food} notes={cautions} view={acts} />
+      </Aside>
     );
-  }
 
-  if (food.refused) {
+  if (food.refused)
     return (
-      <li className="share-row refused" data-food={food.id}>
-        <span className="food-name">{name}</span>
+      <Aside food={food} name={name} className="refused">
         {out ? (
           <span className="tag">{outWords(out)}</span>
         ) : (
           <>
             <span className="tag">{t.refused}</span>
-            <Button className="quiet-button" onPress={() => void view.edit((m) => refuse(m, food.id, false))}>
+            <Button className="quiet-button" onPress={() => void acts.edit((m) => refuse(m, food.id, false))}>
               {t.offerAgain}
             </Button>
           </>
         )}
-      </li>
+      </Aside>
     );
-  }
 
   return (
     <li
@@ -105,31 +102,20 @@ export function ShareRow({ food, name, share, span, top, grams, held, mix, best,
         if (event.key === 'Escape') ask.leave();
       }}
     >
-      <Slider
-        className="share-slider"
-        minValue={0}
-        maxValue={top}
-        step={0.1}
-        value={Math.min(top, dragged ?? share)}
-        isDisabled={held}
-        onChange={drag}
-        onChangeEnd={letGo}
+      <ShareSlider
+        name={name}
+        share={Math.min(top, dragged ?? share)}
+        top={top}
+        span={span}
+        disabled={held}
+        dragged={dragged !== undefined}
+        onDrag={drag}
+        onLetGo={letGo}
       >
-        <Label className="food-name">
+        <span className="food-name">
           {name} {cautions.length > 0 && <span className="tag warn">{cautionWord(cautions)}</span>}
-        </Label>
-        <SliderTrack className="track">
-          <span className="rail" />
-          {span && (
-            <span
-              className="span"
-              style={{ left: percent(low), right: `calc(100% - ${percent(Math.max(high, low))})` }}
-              title={t.mayStand(low, high)}
-            />
-          )}
-          <SliderThumb className="thumb" aria-label={t.shareInPercent(name)} />
-        </SliderTrack>
-      </Slider>
+        </span>
+      </ShareSlider>
       <NumberInput
         label={t.shareOf(name)}
         quiet
@@ -142,12 +128,49 @@ export function ShareRow({ food, name, share, span, top, grams, held, mix, best,
         disabled={held}
         onCommit={(v) => void ask.share(v ?? 0)}
       />
-      <AskNote food={food} share={share} mix={mix} ask={ask} nameOf={nameOf} />
-      <span className={`grams ${grams.exact ? '' : 'about'}`}>{grams.text}</span>
+      <AskNote food={food} share={share} mix={mix} ask={ask} nameOf={props.nameOf} />
+      <span className={`grams ${props.exact ? '' : 'about'}`}>{props.grams}</span>
+      <Presses name={name} id={food.id} held={held} open={open} setOpen={setOpen} acts={acts} />
+      {!held && <WantLine food={food} share={share} mix={mix} best={best} />}
+      {clash && (
+        <p className="clash">
+          <span aria-hidden="true">✕</span> {clash}
+        </p>
+      )}
+      {open && (
+        <FoodDetails food={food} name={name} span={span} cautions={cautions} view={acts} patch={ask.patch} />
+      )}
+    </li>
+  );
+});
+
+/** A food that has no share to move. */
+function Aside(props: { food: Ingredient; name: string; className: string; children: ReactNode }) {
+  return (
+    <li className={`share-row ${props.className}`} data-food={props.food.id}>
+      <span className="food-name">{props.name}</span>
+      {props.children}
+    </li>
+  );
+}
+
+/** What of a row stays as it is while shares move. */
+const Presses = memo(function Presses(props: {
+  name: string;
+  id: string;
+  held: boolean;
+  open: boolean;
+  setOpen(open: boolean): void;
+  acts: MixActs;
+}) {
+  const { name, id, held, open, setOpen, acts } = props;
+  const t = words().rows;
+  return (
+    <>
       <ToggleButton
         className="icon-button hold"
         isSelected={held}
-        onChange={(on) => void view.edit((m) => hold(m, food.id, on))}
+        onChange={(on) => void acts.edit((m) => hold(m, id, on))}
         aria-label={t.hold(name)}
       >
         <HoldIcon closed={held} />
@@ -160,18 +183,9 @@ export function ShareRow({ food, name, share, span, top, grams, held, mix, best,
       >
         <span aria-hidden="true">{open ? '▴' : '▾'}</span>
       </Button>
-      {!held && <WantLine food={food} share={share} mix={mix} best={best} />}
-      {clash && (
-        <p className="clash">
-          <span aria-hidden="true">✕</span> {clash}
-        </p>
-      )}
-      {open && (
-        <FoodDetails food={food} name={name} span={span} cautions={cautions} view={view} patch={ask.patch} />
-      )}
-    </li>
+    </>
   );
-}
+});
 
 /** The strictest thing said of a food, in two words. */
 function cautionWord(cautions: readonly CautionNote[]): string {

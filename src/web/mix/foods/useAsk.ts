@@ -1,12 +1,11 @@
 /** A share asked of one food: taken at once, unless it would leave other foods with nothing; then the row asks first. */
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { emptiedBy } from '../../../formulation/advice/ask.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { Mix } from '../../../household/model.ts';
 import { heldShares, patchFood } from '../../../household/reckon/mix/mix-edits.ts';
-import { useMixDraft } from '../../store/mix-draft.tsx';
 import { engine } from '../../worker/engine.ts';
-import { type FormulationView, isFit } from '../useFormulation.ts';
+import type { MixActs } from '../useFormulation.ts';
 
 /** What waits for a yes, since other foods would have nothing. */
 interface Question {
@@ -30,8 +29,8 @@ interface ShareAsk {
   readonly pending: number | undefined;
   /** Asks for a share. */
   share(wanted: number): Promise<void>;
-  /** Goes along with a dragged slider, as far as other foods keep a share. @returns whether the mix followed */
-  drag(share: number): Promise<boolean>;
+  /** Goes along with a dragged slider, as far as other foods keep a share. */
+  drag(share: number): void;
   /** The slider is let go. @param wanted where the keeper put it */
   letGo(wanted: number): Promise<void>;
   /** Changes the keeper's own limits or wish for the food. */
@@ -40,20 +39,21 @@ interface ShareAsk {
   leave(): void;
 }
 
-/** @param mix with what its animals bring */
-export function useAsk(food: Ingredient, mix: Mix, view: FormulationView): ShareAsk {
-  const { current } = useMixDraft();
+/** @param mix as it is kept, with what its animals bring @param fit whether it breaks no rule */
+export function useAsk(food: Ingredient, mix: Mix, fit: boolean, acts: MixActs): ShareAsk {
   const [question, setQuestion] = useState<Question>();
   const [asked, setAsked] = useState<Asked>();
   const [pending, setPending] = useState<number>();
-  const dragged = useRef<Promise<readonly string[]>>(Promise.resolve([]));
+  const dragged = useRef<Promise<readonly string[]>>(undefined);
+  // A row that goes while its slider is held lets go of it.
+  useEffect(() => acts.endMove, [acts]);
 
   function leave() {
     setQuestion(undefined);
     setAsked(undefined);
   }
   function came(wanted: number) {
-    setAsked({ wanted, got: current()?.shares[food.id] ?? 0 });
+    setAsked({ wanted, got: acts.shareOf(food.id) });
   }
   /** @param emptied foods for whose sake nothing moved */
   function answered(wanted: number, emptied: readonly string[]) {
@@ -63,8 +63,8 @@ export function useAsk(food: Ingredient, mix: Mix, view: FormulationView): Share
       emptied,
       take: async () => {
         leave();
-        await view.move(food.id, wanted);
-        view.endMove();
+        await acts.move(food.id, wanted);
+        acts.endMove();
         came(wanted);
       },
     });
@@ -72,33 +72,36 @@ export function useAsk(food: Ingredient, mix: Mix, view: FormulationView): Share
   async function share(wanted: number) {
     leave();
     setPending(wanted);
-    const emptied = await view.move(food.id, wanted, true);
-    view.endMove();
+    const emptied = await acts.move(food.id, wanted, true);
+    acts.endMove();
     answered(wanted, emptied);
     setPending(undefined);
   }
-  async function drag(wanted: number) {
+  function drag(wanted: number) {
     leave();
-    dragged.current = view.move(food.id, wanted, true);
-    return (await dragged.current).length === 0;
+    dragged.current = acts.move(food.id, wanted, true);
   }
   async function letGo(wanted: number) {
-    view.endMove();
-    const emptied = await dragged.current;
-    dragged.current = Promise.resolve([]);
+    const last = dragged.current;
+    if (!last) return;
+    const emptied = await last;
+    // It was taken hold of again meanwhile.
+    if (last !== dragged.current) return;
+    dragged.current = undefined;
+    acts.endMove();
     answered(wanted, emptied);
   }
   async function patch(change: Partial<Ingredient>) {
     leave();
     const edit = async () => {
-      await view.edit((m) => patchFood(m, food.id, change));
+      await acts.edit((m) => patchFood(m, food.id, change));
       // A wish is met at once, as far as it can be.
-      if (change.want !== undefined && isFit(view.state)) await share(change.want);
+      if (change.want !== undefined && fit) await share(change.want);
     };
     const bounds = change.min ?? change.max;
-    if (bounds === undefined || !isFit(view.state)) return edit();
+    if (bounds === undefined || !fit) return edit();
     const next = patchFood(mix, food.id, change);
-    const answer = await engine.move(next.problem, mix.shares, heldShares(mix)).catch(() => undefined);
+    const answer = await engine.drag(next.problem, mix.shares, heldShares(mix)).catch(() => undefined);
     const moved = answer?.ok && answer.value.status === 'optimal' ? answer.value.shares : {};
     const emptied = emptiedBy(mix.shares, moved, food.id);
     if (emptied.length === 0) return edit();

@@ -23,9 +23,12 @@ export interface Known {
 
 export class EvaluationKeeper {
   readonly #ask: (problem: Problem, shares: Shares) => Promise<Answer<Evaluation> | undefined>;
-  readonly #show: (standing: Known) => void;
+  readonly #tell: (standing: Known) => void;
   #known: (At & { readonly evaluation: Evaluation }) | undefined;
   #asked: At | undefined;
+  /** The problem that the mix has. */
+  #followed: Problem | undefined;
+  #shown: Known = {};
 
   /**
    * @param ask the worker; undefined where a newer question overtook this one
@@ -36,12 +39,16 @@ export class EvaluationKeeper {
     show: (standing: Known) => void,
   ) {
     this.#ask = ask;
-    this.#show = show;
+    this.#tell = show;
   }
 
-  /** Takes an evaluation that came with an answer; it is shown once the mix has this problem and these shares. */
+  /**
+   * Takes an evaluation that came with an answer. Where the mix has this very problem already it is shown at once, together
+   * with the shares, which the mix is about to have; else once the mix has this problem and these shares.
+   */
   came(problem: Problem, shares: Shares, evaluation: Evaluation): void {
     this.#known = { problem, shares, evaluation };
+    if (problem === this.#followed) this.#show({ evaluation });
   }
 
   /** Shows what was wrong with an answer. */
@@ -52,6 +59,7 @@ export class EvaluationKeeper {
   /** The mix has this problem and these shares from now on: asks how they stand, unless that is known or asked. */
   async follow(problem: Problem, shares: Shares): Promise<void> {
     const at = { problem, shares };
+    this.#followed = problem;
     if (isSame(this.#known, at)) {
       this.#asked = undefined;
       this.#show({ evaluation: this.#known?.evaluation });
@@ -65,6 +73,13 @@ export class EvaluationKeeper {
     if (!answer.ok) return this.fail(answer);
     this.#known = { ...at, evaluation: answer.value };
     this.#show({ evaluation: answer.value });
+  }
+
+  /** What is shown already is not told twice: all of the screen is drawn with it. */
+  #show(known: Known): void {
+    if (known.evaluation === this.#shown.evaluation && known.fault === this.#shown.fault) return;
+    this.#shown = known;
+    this.#tell(known);
   }
 }
 

@@ -1,25 +1,25 @@
 /** The texts of this page: those of the frame and of Now first, those of each screen with it. */
 import type { Manner } from '../../../words/manner.ts';
-import { type Part, type WordsInParts, wordsInParts } from '../../../words/parts.ts';
+import type { Part } from '../../../words/part-shapes.ts';
+import { type WordsInParts, wordsInParts } from '../../../words/parts.ts';
 import { speak, type Words } from '../../../words/words.ts';
 
-let texts: WordsInParts | undefined;
+let texts: WordsInParts;
 
 /** Speaks as the manner says; a language whose texts cannot be fetched is no reason to show nothing: English is then said. */
 export async function speakHere(manner: Manner): Promise<Words> {
-  const spoken = await begun(manner).catch(() => begun({ ...manner, language: 'en' }));
-  texts = spoken;
-  speak(() => spoken.words);
-  return spoken.words;
+  texts = wordsInParts(manner);
+  try {
+    await texts.fetch('first');
+  } catch {
+    texts = wordsInParts({ ...manner, language: 'en' });
+    await texts.fetch('first');
+  }
+  speak(() => texts.words);
+  return texts.words;
 }
 
-async function begun(manner: Manner): Promise<WordsInParts> {
-  const inParts = wordsInParts(manner);
-  await inParts.fetch('first');
-  return inParts;
-}
-
-/** Fetches parts of the texts. @throws where one cannot be had */
-export async function fetchTexts(...parts: readonly Part[]): Promise<void> {
-  await Promise.all(parts.map((part) => texts?.fetch(part)));
+/** Fetches a part of the texts, once it was said how they are spoken. @throws where it cannot be had */
+export function fetchTexts(part: Part): Promise<void> {
+  return texts.fetch(part);
 }

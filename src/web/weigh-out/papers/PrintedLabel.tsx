@@ -1,7 +1,8 @@
 /** The large label of a batch on paper, to cut out. Hidden on the screen. */
 import type { Stop } from '../../../household/reckon/cupboard/stops.ts';
-import { contentWords } from '../../../kitchen/batch/batch.ts';
-import { type BatchLabel, saidOnLabel } from '../../../kitchen/batch/label.ts';
+import { contentWords } from '../../../kitchen/batch/content-line.ts';
+import { saidOnLabel } from '../../../kitchen/batch/foods-cautions.ts';
+import type { BatchLabel } from '../../../kitchen/batch/label.ts';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { words } from '../../../words/words.ts';
 import { PrintedStop } from '../../shared/recall/PrintedStop.tsx';

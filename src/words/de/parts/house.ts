@@ -1,5 +1,5 @@
 /** What is said of the household as a whole, and of its files. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { access } from '../access.ts';
 import { exchange } from '../exchange.ts';
 import { household } from '../household.ts';

@@ -5,30 +5,33 @@ import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
 import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
-import { formulation } from '../formulation.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
+import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
-import { nutrition } from '../nutrition.ts';
 import { refusals } from '../refusals.ts';
 import { rows } from '../rows.ts';
 import { search } from '../search.ts';
 import { sharing } from '../sharing.ts';
+import { start } from '../start.ts';
 import { targets } from '../targets.ts';
+import { terms } from '../terms.ts';
 import { tradeOff } from '../trade-off.ts';
 import { versions } from '../versions.ts';
 import { why } from '../why.ts';
 import { wishes } from '../wishes.ts';
 
 export const mixes = {
+  start,
+  terms,
   mix,
   rows,
   beside,
   limits,
+  long,
   nutrients,
-  formulation,
   why,
   wishes,
   refusals,
@@ -38,7 +41,6 @@ export const mixes = {
   changeOver,
   hurts,
   advice,
-  nutrition,
   targets,
   foods,
   label,

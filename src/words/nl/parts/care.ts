@@ -1,5 +1,5 @@
 /** What is said of the animals. */
-import type { PartOf } from '../../parts.ts';
+import type { PartOf } from '../../part-shapes.ts';
 import { animals } from '../animals.ts';
 import { bodyWeight } from '../body-weight.ts';
 import { dailyFood } from '../daily-food.ts';
