@@ -60,8 +60,6 @@ export function wordsInParts(manner: Manner): WordsInParts {
   }
   const words = new Proxy(here, {
     get(_, room: string) {
-      // Asked by whoever awaits the texts: they are no promise.
-      if (room === 'then') return undefined;
       const made = here[room];
       // A promise that gives these texts asks first whether they are a promise themselves.
       if (made === undefined && room !== 'then') throw Promise.all(PARTS.map(fetch));
