@@ -1,11 +1,16 @@
 // Compiles the server and command line into dist/, the browser client into dist/web; skips what has not changed.
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import { compressIn } from './compress.mjs';
+import { compressed, compressIn } from './compress.mjs';
 import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
 import { thirdPartyNotices } from './third-party.mjs';
 
-const COMMON = [at('package-lock.json'), at('tsconfig.json'), at('tsconfig.build.json')];
+const COMMON = [
+  at('package-lock.json'),
+  at('tsconfig.json'),
+  at('tsconfig.build.json'),
+  at('scripts', 'program.config.mjs'),
+];
 const isTest = (path) => /\.test\.tsx?$/.test(path);
 const WEB = at('src', 'web');
 
@@ -27,15 +32,19 @@ export function compile({ quiet = false } = {}) {
         'household',
         'server',
         'cli',
+        'parts',
       ]) {
         rmSync(at('dist', name), { recursive: true, force: true });
       }
-      if (runBin('tsc', ['-p', 'tsconfig.build.json'], { quiet }) !== 0)
+      if (runBin('tsc', ['-p', 'tsconfig.build.json', '--noEmit'], { quiet }) !== 0)
         throw new Error('the program does not compile');
+      if (runBin('vite', ['build', '--config', at('scripts', 'program.config.mjs')], { quiet }) !== 0)
+        throw new Error('the program could not be put together');
       cpSync(at('src', 'foods', 'data'), at('dist', 'foods', 'data'), {
         recursive: true,
         filter: (p) => !isTest(p),
       });
+      compressed(at('dist', 'foods', 'data', 'reference.bin'));
     },
   );
 }

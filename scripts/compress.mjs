@@ -1,4 +1,4 @@
-// Writes each file of the built client beside itself as brotli and as gzip, so that the server compresses nothing.
+// Writes each file that browsers get beside itself as brotli and as gzip, so that the server compresses nothing.
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
@@ -16,7 +16,8 @@ export function compressIn(folder) {
   }
 }
 
-function compressed(path) {
+/** @param path of one file */
+export function compressed(path) {
   const plain = readFileSync(path);
   if (plain.length < LEAST) return;
   const params = {

@@ -3,7 +3,7 @@
  * `reference.bin` is made by `npm run reference`; this module only reads it, in Node and in the browser.
  */
 import type { Tag } from '../nutrition/nutrients.ts';
-import type { Composition, Food, FoodGroup } from './food.ts';
+import type { Composition, Food } from './food.ts';
 import { readableTitle } from './readable-title.ts';
 import { bytesOfBits, columnsOf, HEADER_AT, type Header, MAGIC, padded, TEXTS } from './reference-layout.ts';
 
@@ -257,5 +257,3 @@ function sourceFromRef(ref: string, inSr26: boolean): string {
   if (table === 'ifct') return `IFCT 2017, ${number}`;
   return `USDA SR28${inSr26 ? ' and SR26' : ''}, NDB ${number}`;
 }
-
-export type { FoodGroup };

@@ -7,11 +7,11 @@ import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import { words } from '../words/words.ts';
 import { type Store, storeOver } from './store/record-store.ts';
-import { CREATE_TABLES, type Tables } from './store/tables.ts';
+import { CREATE_TABLES, MORE_INDEXES, type Tables } from './store/tables.ts';
 import { StoreError } from './store-error.ts';
 
-/** Number of the shape that the tables have; a new shape is a new step, as in a file. */
-const SHAPE = 1;
+/** Step by step, as in a file: a step, once released, is never changed. The table `pouchful` holds how many were taken. */
+const STEPS: readonly (readonly string[])[] = [CREATE_TABLES, MORE_INDEXES];
 /** Keys of the locks that servers and upgrades hold, of our own choosing. */
 const SERVER_LOCK = 7_368_101;
 const UPGRADE_LOCK = 7_368_102;
@@ -102,13 +102,14 @@ async function upgrade(db: Kysely<Tables>): Promise<void> {
     await sql`CREATE TABLE IF NOT EXISTS pouchful (shape INTEGER NOT NULL)`.execute(tx);
     const { rows } = await sql<{ shape: number }>`SELECT shape FROM pouchful`.execute(tx);
     const at = rows[0]?.shape ?? 0;
-    if (at > SHAPE)
+    if (at > STEPS.length)
       throw new Error(
-        `the database has shape ${at}, this Pouchful knows shapes up to ${SHAPE}; use the newer Pouchful`,
+        `the database has shape ${at}, this Pouchful knows shapes up to ${STEPS.length}; use the newer Pouchful`,
       );
-    if (at > 0) return;
-    for (const statement of CREATE_TABLES) await sql.raw(statement).execute(tx);
-    await sql`INSERT INTO pouchful (shape) VALUES (${SHAPE})`.execute(tx);
+    if (at === STEPS.length) return;
+    for (const statement of STEPS.slice(at).flat()) await sql.raw(statement).execute(tx);
+    await sql`DELETE FROM pouchful`.execute(tx);
+    await sql`INSERT INTO pouchful (shape) VALUES (${STEPS.length})`.execute(tx);
   });
 }
 

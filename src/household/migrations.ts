@@ -5,6 +5,7 @@
 import type Database from 'better-sqlite3';
 import { sayPrintedLists } from './say-printed-lists.ts';
 import { sayProteinFactors } from './say-protein-factors.ts';
+import { MORE_INDEXES } from './store/tables.ts';
 import { toRecords } from './to-records.ts';
 
 /** Step n stands at index n - 1. */
@@ -104,6 +105,7 @@ const STEPS: readonly (string | ((db: Database.Database) => void))[] = [
   // Weighings, feedings, trials, notes, pictures and the keeper are records like any others; a Pouchful that does not know
   // them must not open the file.
   '',
+  MORE_INDEXES.join(';'),
 ];
 
 /** The number of the newest step. */

@@ -20,6 +20,12 @@ export interface KeptRecord<K extends Kind = Kind> {
   readonly unreadable?: { readonly raw: string; readonly why: string };
 }
 
+/** Kinds of which something is written down every day: after some years they are most of a household. */
+export const DAILY = ['feedings', 'weighings'] as const satisfies readonly Kind[];
+/** Part of the kinds, asked for apart. */
+export type Section = (typeof DAILY)[number] | 'rest';
+export const SECTIONS: readonly Section[] = ['rest', ...DAILY];
+
 /** A part of the household, small enough for one answer. */
 export interface RecordsPage {
   /** In the order of their `seq`. */

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { draws } from '../../test/draws.ts';
 import {
   countOfDays,
   dayInWords,
@@ -48,6 +49,27 @@ describe('days', () => {
       expect(() => dayNumber(text, 'from')).toThrow(`from: "${text}" is no day; write it as 2026-03-14`);
     },
   );
+
+  test('are those of the calendar that the language has', () => {
+    const two = fc.integer({ min: 0, max: 33 }).map((n) => String(n).padStart(2, '0'));
+    const year = fc.integer({ min: 0, max: 9999 }).map((n) => String(n).padStart(4, '0'));
+    const text = fc.oneof(
+      day,
+      fc.tuple(year, two, two).map((parts) => parts.join('-')),
+      fc.string(),
+    );
+    fc.assert(
+      fc.property(text, (written) => {
+        const at = new Date(`${written}T00:00:00Z`);
+        const is = !Number.isNaN(at.getTime()) && at.toISOString().slice(0, 10) === written;
+        expect(isDay(written)).toBe(is);
+        if (!is) return;
+        expect(dayNumber(written)).toBe(at.getTime() / 86_400_000);
+        expect(dayOf(dayNumber(written))).toBe(written);
+      }),
+      { numRuns: draws(20_000, 1000) },
+    );
+  });
 
   test('end with the year 9999', () => {
     expect(() => plusDays('9999-12-31', 1)).toThrow(RangeError);

@@ -304,6 +304,20 @@ describe('files', () => {
     expect((await (await app.request('/reference.bin')).text()).length).toBe(5000);
   });
 
+  it('serves the reference foods as the build compressed them', async () => {
+    writeFileSync(join(folder(), 'reference.bin.br'), 'as brotli');
+    writeFileSync(join(folder(), 'reference.bin.gz'), 'as gzip');
+    for (const [takes, encoding, body] of [
+      ['gzip, br', 'br', 'as brotli'],
+      ['gzip', 'gzip', 'as gzip'],
+      ['identity', null, 'x'.repeat(5000)],
+    ] as const) {
+      const answer = await app.request('/reference.bin', { headers: { 'accept-encoding': takes } });
+      expect(answer.headers.get('content-encoding')).toBe(encoding);
+      expect(await answer.text()).toBe(body);
+    }
+  });
+
   it('serves the client for every screen, with its policy', async () => {
     for (const path of ['/', '/mix', '/animals/demo-animal']) {
       const answer = await app.request(path);

@@ -1,6 +1,5 @@
 /** The HTTP interface: the household as JSON, the reference foods, and the browser client. Thin: no rule of the trade is here. */
 import { OpenAPIHono } from '@hono/zod-openapi';
-import { compress } from 'hono/compress';
 import { HTTPException } from 'hono/http-exception';
 import type { Backups } from '../household/backup/backups.ts';
 import { type FileStore, StoreError } from '../household/store.ts';
@@ -9,6 +8,7 @@ import { type Access, onlyThisMachine } from './access/access.ts';
 import { backupRoutes } from './backup-routes.ts';
 import { buildIdOf } from './build-id.ts';
 import type { CallerEnv } from './caller.ts';
+import { compressedJson } from './compressed.ts';
 import { eventsRoute } from './events-route.ts';
 import { exchangeRoutes, smallBodies } from './exchange-routes.ts';
 import { securityHeaders } from './guard.ts';
@@ -61,15 +61,12 @@ export function createApp({ webDir, referenceFile, backups, ...who }: AppOptions
     return c.json({ field: '', message: words().access.refusal.serverFailed }, 500);
   });
 
+  app.use('/api/*', compressedJson());
   app.use('/api/pair', ...bodies);
   access.addPublicRoutes(app);
   // Of who may not come in, nothing more is read.
   app.use('/api/*', access.check, ...bodies);
   access.addRoutes(app);
-  // Over the network a household of many years is ten times smaller so; on this machine it would only take time.
-  app.use('/api/records', (c, next) =>
-    c.get('caller').deviceId === undefined ? next() : compress()(c, next),
-  );
   recordRoutes(app);
   historyRoutes(app);
   exchangeRoutes(app);

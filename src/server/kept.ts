@@ -43,12 +43,12 @@ export async function openKeptFile(
   try {
     if (await seedOnFirstRun(store))
       console.log('First run: an invented household was put in, marked as invented.');
-    // Looks through every record once, so that the first page need not wait for it.
-    await store.household();
   } catch (error) {
     await close();
     throw error;
   }
+  // While the page is on its way. What fails here fails again, and is told, where it is asked for.
+  store.lookThrough().catch(() => {});
   return {
     devices: devicesOf(store),
     storeOf: () => store,

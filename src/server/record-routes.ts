@@ -1,7 +1,7 @@
 /** Reading and writing the household, record by record. */
 import { createRoute, type OpenAPIHono, z } from '@hono/zod-openapi';
 import { type Kept, KINDS, type Kind } from '../household/model.ts';
-import type { By } from '../household/records.ts';
+import { type By, SECTIONS } from '../household/records.ts';
 import { SCHEMAS } from '../household/shape/check-record.ts';
 import { pourEntrySchema } from '../household/shape/kitchen-schemas.ts';
 import { errorSchema, idParams } from '../household/shape/schemas.ts';
@@ -41,6 +41,9 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
           upTo: z.coerce.number().int().min(1).max(2_000_000_000).optional().openapi({
             description: 'Only changes up to this number, and of these only what is there now',
           }),
+          of: z.enum(SECTIONS).optional().openapi({
+            description: 'Only records of this kind, of which there is one a day; or all but these kinds',
+          }),
         }),
       },
       responses: {
@@ -49,8 +52,8 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
       },
     }),
     async (c) => {
-      const { after, upTo } = c.req.valid('query');
-      const page = await c.get('caller').store.recordsText(after, upTo);
+      const { after, upTo, of } = c.req.valid('query');
+      const page = await c.get('caller').store.recordsText(after, upTo, of);
       return c.body(page, 200, { 'Content-Type': 'application/json' }) as never;
     },
   );

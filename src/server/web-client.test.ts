@@ -53,6 +53,18 @@ it.each([
   expect(await answer.text()).toBe(ending === '' ? 'export {}' : `as ${ending}`);
 });
 
+it('the page is sent again only where it is another', async () => {
+  const first = await app.request('/', { headers: { 'Accept-Encoding': 'br' } });
+  const known = { 'If-None-Match': first.headers.get('etag') ?? '' };
+  const again = await app.request('/', { headers: known });
+  expect([again.status, await again.text()]).toEqual([304, '']);
+  expect(again.headers.get('cache-control')).toBe('no-cache');
+  expect((await app.request('/mix', { headers: known })).status).toBe(304);
+  writeFileSync(join(folder(), 'index.html'), page('def'));
+  const other = await app.request('/', { headers: known });
+  expect([other.status, await other.text()]).toEqual([200, page('def')]);
+});
+
 it('the build is the one that the page names now', () => {
   const build = buildIdOf(folder());
   expect(build()).toBe('abc');

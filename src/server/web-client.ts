@@ -3,11 +3,12 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { serveStatic } from '@hono/node-server/serve-static';
 import type { Env, Hono } from 'hono';
+import { etag } from 'hono/etag';
 
 /** Vite writes a hash of the content into the names of these: what one of them holds never changes. */
 const ASSETS = '/assets/';
 const FOR_EVER = 'public, max-age=31536000, immutable';
-/** Asked for anew each time: after an update the old page must not come out of a browser's cache. */
+/** Asked for anew each time: after an update the old page must not come out of a browser's cache. It is sent where it is another. */
 const ANEW = 'no-cache';
 
 /** @param webDir folder of the built client */
@@ -19,6 +20,8 @@ export function webClient<E extends Env>(app: Hono<E>, webDir: string): void {
       if (c.req.path.startsWith(ASSETS) && c.res.status === 200) c.header('Cache-Control', FOR_EVER);
       else if (!c.res.headers.has('Cache-Control')) c.header('Cache-Control', ANEW);
     });
+    const known = etag();
+    app.use('*', (c, next) => (c.req.path.startsWith(ASSETS) ? next() : known(c, next)));
     app.use('*', serveStatic({ root: webDir, precompressed: true }));
   }
   app.get('*', (c) => {

@@ -1,7 +1,7 @@
 /** The catalogue in parts: a page fetches those of its screen first, and the others once it is at rest. */
 import { figuresOf } from './figures.ts';
 import type { Language, Manner } from './manner.ts';
-import type { Part, PartOf } from './part-shapes.ts';
+import { PART_OF, type Part, type PartOf } from './part-shapes.ts';
 import type { Words } from './words.ts';
 import { roomsOf } from './words-of.ts';
 
@@ -10,6 +10,7 @@ type Load<P extends Part> = () => Promise<PartOf<P>>;
 const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
   en: {
     first: () => import('./en/parts/first.ts').then((m) => m.first),
+    stock: () => import('./en/parts/stock.ts').then((m) => m.stock),
     kitchen: () => import('./en/parts/kitchen.ts').then((m) => m.kitchen),
     care: () => import('./en/parts/care.ts').then((m) => m.care),
     mixes: () => import('./en/parts/mixes.ts').then((m) => m.mixes),
@@ -17,6 +18,7 @@ const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
   },
   de: {
     first: () => import('./de/parts/first.ts').then((m) => m.first),
+    stock: () => import('./de/parts/stock.ts').then((m) => m.stock),
     kitchen: () => import('./de/parts/kitchen.ts').then((m) => m.kitchen),
     care: () => import('./de/parts/care.ts').then((m) => m.care),
     mixes: () => import('./de/parts/mixes.ts').then((m) => m.mixes),
@@ -24,6 +26,7 @@ const LOAD: { readonly [L in Language]: { readonly [P in Part]: Load<P> } } = {
   },
   nl: {
     first: () => import('./nl/parts/first.ts').then((m) => m.first),
+    stock: () => import('./nl/parts/stock.ts').then((m) => m.stock),
     kitchen: () => import('./nl/parts/kitchen.ts').then((m) => m.kitchen),
     care: () => import('./nl/parts/care.ts').then((m) => m.care),
     mixes: () => import('./nl/parts/mixes.ts').then((m) => m.mixes),
@@ -63,8 +66,7 @@ export function wordsInParts(manner: Manner): WordsInParts {
       // Asked by whoever awaits the texts: they are no promise.
       if (room === 'then') return undefined;
       const made = here[room];
-      // "then" is asked by whoever awaits them: they are no promise.
-      if (made === undefined && room !== 'then') throw Promise.all(PARTS.map(fetch));
+      if (made === undefined) throw fetch(PART_OF[room as keyof typeof PART_OF]);
       return made;
     },
   }) as object as Words;

@@ -5,6 +5,7 @@ import { demoHousehold } from '../../src/household/demo.ts';
 import type { Household, Mix } from '../../src/household/model.ts';
 import { ingredientFromReference } from '../../src/household/reckon/mix/mix-edits.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
+import { PATIENCE_MS } from './patience.ts';
 
 /** A mouse or finger tells of its moves this often, ms. */
 const HAND_MS = 1000 / 60;
@@ -117,6 +118,9 @@ const NOTE = `(food) => {
   requestAnimationFrame(frame);
 }`;
 
+/** A share in its field is rounded to a tenth, and so is where a slider stands, before and after. */
+const ROUNDED = 0.16;
+
 /**
  * Drags the slider of a food to and fro at the pace of a hand.
  * @param options.food its id @param options.by how far, percent of the mix, from where it stands
@@ -134,7 +138,8 @@ export async function measureDrag(
   const range = row.locator('input[type="range"]');
   if (!thumb || !track) throw new Error(`no slider of ${food}`);
   const [top, began] = [Number(await range.getAttribute('max')), Number(await range.inputValue())];
-  const x0 = thumb.x + thumb.width / 2;
+  // Whole pixels: a mouse knows no others.
+  const x0 = Math.round(thumb.x + thumb.width / 2);
   const y = thumb.y + thumb.height / 2;
   const step = ((by / top) * track.width) / steps;
   const mouse = (type: string, x: number) =>
@@ -152,14 +157,23 @@ export async function measureDrag(
   const before = await metrics(client);
   const start = performance.now();
   const sent: Promise<unknown>[] = [];
+  let last = x0;
   const path = pathOf(legs, steps);
   for (const [i, at] of path.entries()) {
     await until(start + i * HAND_MS);
-    sent.push(mouse('mouseMoved', x0 + at * step));
+    last = Math.round(x0 + at * step);
+    sent.push(mouse('mouseMoved', last));
   }
   const took = performance.now() - start;
   await Promise.all(sent);
-  await until(performance.now() + 300);
+  const wanted = (x: number) => began + ((x - x0) / track.width) * top;
+  const field = row.locator('.number input');
+  for (const end = performance.now() + PATIENCE_MS; ; ) {
+    const there = Math.abs(Number(await field.inputValue()) - wanted(last)) < ROUNDED;
+    await page.evaluate('new Promise((shown) => requestAnimationFrame(() => requestAnimationFrame(shown)))');
+    if (there) break;
+    if (performance.now() > end) throw new Error(`the last move of ${food} was never shown`);
+  }
   const after = await metrics(client);
   const noted = (await page.evaluate('window.dragNoted.on = false; window.dragNoted')) as {
     heard: Heard[];
@@ -167,7 +181,6 @@ export async function measureDrag(
   };
   await mouse('mouseReleased', x0);
   await client.detach();
-  const wanted = (x: number) => began + ((x - x0) / track.width) * top;
   const per = (name: string) => (1000 * ((after[name] ?? 0) - (before[name] ?? 0))) / path.length;
   return {
     moves: timingsOf(noted.heard, noted.frames, wanted),
@@ -188,9 +201,6 @@ function pathOf(legs: number, steps: number): number[] {
     for (let i = 1; i <= steps; i++) path.push(leg % 2 === 0 ? i : steps - i);
   return path;
 }
-
-/** A share in its field is rounded to a tenth, and so is where a slider stands. */
-const ROUNDED = 0.11;
 
 /** Finds for each move the frame that first shows it or a later one. */
 function timingsOf(

@@ -1,11 +1,20 @@
 /** A server without network or disk that keeps the contract of docs/keeping.md, for tests of what a page keeps. */
 import { same } from '../../src/household/merge/merge-record.ts';
 import type { Kept, Kind, PourEntry } from '../../src/household/model.ts';
-import type { KeptRecord, RecordsPage, Written } from '../../src/household/records.ts';
+import {
+  DAILY,
+  type KeptRecord,
+  type RecordsPage,
+  type Section,
+  type Written,
+} from '../../src/household/records.ts';
 import type { Batch } from '../../src/kitchen/model.ts';
 import { ApiError } from '../../src/web/store/api-error.ts';
 import type { Change } from '../../src/web/store/sync/change.ts';
 import { requestFor } from '../../src/web/store/sync/request.ts';
+
+const isOf = (kind: Kind, of?: Section) =>
+  of === undefined || (of === 'rest' ? !DAILY.some((daily) => daily === kind) : kind === of);
 
 export class FakeServer {
   epoch = 'first';
@@ -31,9 +40,10 @@ export class FakeServer {
     return this.#records.get(`${kind} ${id}`);
   }
 
-  page(after: number, upTo?: number): RecordsPage {
+  page(after: number, upTo?: number, of?: Section): RecordsPage {
     const all = this.#sorted('seq').filter(
       (r) =>
+        isOf(r.kind, of) &&
         r.seq > after &&
         r.seq <= (upTo ?? r.seq) &&
         ((after > 0 && upTo === undefined) || r.body || r.unreadable),

@@ -103,7 +103,7 @@ class World {
     this.pages = [0, 1].map((n) => {
       const stored = new Map<string, string>();
       return new Keeper({
-        page: (after, upTo) => this.#hold(n, () => fetchRecords(after, upTo)),
+        page: (after, upTo, of) => this.#hold(n, () => fetchRecords(after, upTo, of)),
         send: (change) => this.#hold(n, () => sendChange(change, false)),
         storage: {
           getItem: (key) => stored.get(key) ?? null,

@@ -1,6 +1,6 @@
 /** What a page keeps: shown at once, sent one after the other until the server has it, merged with what others change. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { RecordsPage, Written } from '../../src/household/records.ts';
+import type { RecordsPage, Section, Written } from '../../src/household/records.ts';
 import type { Batch, Lot } from '../../src/kitchen/model.ts';
 import type { DeviceStorage } from '../../src/web/shared/device-storage.ts';
 import { ApiError } from '../../src/web/store/api-error.ts';
@@ -47,7 +47,7 @@ afterEach(() => vi.useRealTimers());
 /** A page on this device that has heard all that the server has. */
 async function opened(tab: string): Promise<Keeper> {
   const page = new Keeper({
-    page: async (after, upTo): Promise<RecordsPage> => server.page(after, upTo),
+    page: async (after, upTo, of): Promise<RecordsPage> => server.page(after, upTo, of),
     send: (change, leaving) => new Promise((done, fail) => asked.push({ change, leaving, done, fail })),
     storage,
     tab,
@@ -842,5 +842,125 @@ describe('pours', () => {
     await answered();
     expect(is(heard)).toEqual(['refused']);
     expect(keeper.view().waiting).toEqual([]);
+  });
+});
+
+describe('a household that comes in', () => {
+  /** Requests for parts that wait for the test to answer them. */
+  let parts: { of: Section | undefined; done(): void; fail(): void }[];
+  const weighing = (id: string) => ({ id, animalId: 'a', at: '2026-03-01T20:00:00.000Z', grams: 100 });
+
+  /** A page that has asked for the first part. */
+  function opening(tab: string): Keeper {
+    const page = new Keeper({
+      page: (after, upTo, of) =>
+        new Promise((done, fail) => {
+          const part = server.page(after, upTo, of);
+          parts.push({ of, done: () => done(part), fail: () => fail(new ApiError(0, 'nobody there')) });
+        }),
+      send: (change, leaving) => new Promise((done, fail) => asked.push({ change, leaving, done, fail })),
+      storage,
+      tab,
+      newId: () => `${tab}${++ids}`,
+      now: () => new Date(ids * 1000).toISOString(),
+    });
+    void page.pull();
+    return page;
+  }
+  /** Answers all that is asked, but for parts that are held back. */
+  async function give(held: readonly (Section | undefined)[] = [], how: 'done' | 'fail' = 'done') {
+    for (let round = 0; round < 40; round++) {
+      const some = parts.filter(({ of }) => !held.includes(of));
+      parts = parts.filter((p) => !some.includes(p));
+      for (const part of some) part[how]();
+      await vi.advanceTimersByTimeAsync(0);
+    }
+  }
+  /** What is thrown to who reads a list, or how long it is. */
+  function read(page: Keeper, kind: 'lots' | 'feedings' | 'weighings') {
+    try {
+      return page.view().household?.[kind].length;
+    } catch (wait) {
+      return wait;
+    }
+  }
+
+  beforeEach(() => {
+    parts = [];
+    for (let n = 0; n < 9; n++) server.put('weighings', weighing(`w${n}`));
+    server.put('lots', lot('rye'));
+  });
+
+  it('is shown without what is written down daily; who reads that waits until all of it is here', async () => {
+    const page = opening('p');
+    expect(page.view().household).toBeUndefined();
+    await give(['weighings', 'feedings']);
+    expect(read(page, 'lots')).toBe(3);
+    const [feedings, weighings] = [read(page, 'feedings'), read(page, 'weighings')];
+    expect(() => ({ ...page.view().household })).toThrow();
+    expect(feedings).toBeInstanceOf(Promise);
+    const came: string[] = [];
+    void (feedings as Promise<void>).then(() => came.push('feedings'));
+    void (weighings as Promise<void>).then(() => came.push('weighings'));
+    const { lots } = page.view().household!;
+    await give(['weighings']);
+    expect([came, read(page, 'feedings'), read(page, 'weighings')]).toEqual([['feedings'], 0, weighings]);
+    await give();
+    expect([came, read(page, 'weighings')]).toEqual([['feedings', 'weighings'], 9]);
+    expect(page.view().household?.lots).toBe(lots);
+    expect(page.heard()?.seq).toBe(server.seq);
+  });
+
+  it('takes what others changed meanwhile, and what came before it', async () => {
+    const page = opening('p');
+    await give(['weighings']);
+    server.put('lots', lot('rye', { seller: 'mill' }));
+    server.put('weighings', { ...weighing('w3'), grams: 90 });
+    server.put('weighings', weighing('later'));
+    await give();
+    expect(page.shown('lots', 'rye')?.seller).toBe('mill');
+    expect(page.shown('weighings', 'w3')?.grams).toBe(90);
+    expect(read(page, 'weighings')).toBe(10);
+  });
+
+  it('is changed already: that is sent, and stays in sight', async () => {
+    const page = opening('p');
+    await give(['weighings']);
+    page.write('lots', 'rye', lot('rye', { grams: 1 }), { base: lot('rye'), joins: true });
+    page.write('weighings', 'new', weighing('new'), { base: null });
+    expect(page.shown('lots', 'rye')?.grams).toBe(1);
+    await vi.advanceTimersByTimeAsync(1000);
+    for (const { change, done } of asked.splice(0)) done(server.receive(change));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(page.shown('lots', 'rye')?.grams).toBe(1);
+    await give();
+    await vi.advanceTimersByTimeAsync(1000);
+    for (const { change, done } of asked.splice(0)) done(server.receive(change));
+    await give();
+    expect([page.view().waiting, read(page, 'weighings')]).toEqual([[], 10]);
+    expect(server.get('lots', 'rye')?.body).toMatchObject({ grams: 1 });
+  });
+
+  it('says why a list cannot be had, keeps what is here, and asks again', async () => {
+    const page = opening('p');
+    await give(['weighings']);
+    await give([], 'fail');
+    expect(page.view().fault?.message).toBe('nobody there');
+    expect([read(page, 'lots'), read(page, 'weighings')]).toEqual([3, expect.any(Promise)]);
+    const wait = read(page, 'weighings') as Promise<void>;
+    void page.pull();
+    await give();
+    await wait;
+    expect([page.view().fault, read(page, 'weighings')]).toEqual([undefined, 9]);
+  });
+
+  it('that is another one by then is shown whole, and nobody waits for ever', async () => {
+    const page = opening('p');
+    await give(['weighings', 'feedings']);
+    const wait = read(page, 'feedings') as Promise<void>;
+    server.restore(() => server.put('lots', lot('spelt')));
+    await give();
+    await wait;
+    expect([read(page, 'lots'), read(page, 'weighings')]).toEqual([4, 9]);
   });
 });

@@ -141,8 +141,10 @@ class World {
       forms: new Map(),
     };
     opened.page = new Keeper({
-      page: (after, upTo) =>
-        new Promise((done, fail) => opened.pulls.push({ part: this.server.page(after, upTo), done, fail })),
+      page: (after, upTo, of) =>
+        new Promise((done, fail) =>
+          opened.pulls.push({ part: this.server.page(after, upTo, of), done, fail }),
+        ),
       send: (change) => new Promise((done, fail) => opened.sent.push({ change, done, fail })),
       storage: {
         getItem: (key) => this.stored.get(key) ?? null,

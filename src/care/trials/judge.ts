@@ -2,7 +2,7 @@
 import type { Day } from '../../kitchen/model.ts';
 import type { Trial } from '../model.ts';
 import { type Evidence, evidenceOf, NO_EVIDENCE, together } from './evidence.ts';
-import { type Verdict, type VerdictIs, verdictOn } from './verdict.ts';
+import { type Verdict, type VerdictIs, verdictIs, verdictOn } from './verdict.ts';
 
 /**
  * What a look counts in the next trial of the same food, and again in each one after that: tastes change, so what is newer
@@ -30,17 +30,15 @@ export function judge(trials: readonly Trial[]): Judged | undefined {
   if (!first) return undefined;
   let evidence: Evidence = NO_EVIDENCE;
   let held: { is: VerdictIs; by: Trial } | undefined;
-  let verdict = verdictOn(evidence);
   let newest = first;
   for (const trial of [first, ...later]) {
     newest = trial;
     evidence = together(evidenceOf(trial.offerings), evidence, OLDER);
-    verdict = verdictOn(evidence);
-    const upset = held?.is === 'upset';
-    if (verdict.is !== 'undecided' && !upset) held = { is: verdict.is, by: trial };
+    const is = verdictIs(evidence);
+    if (is !== 'undecided' && held?.is !== 'upset') held = { is, by: trial };
   }
   const { is, by } = held ?? { is: 'undecided', by: newest };
-  return { is, by, verdict, trials: [first, ...later] };
+  return { is, by, verdict: verdictOn(evidence), trials: [first, ...later] };
 }
 
 /** By the day on which they began, oldest first. */

@@ -38,12 +38,17 @@ export interface Verdict {
   readonly evidence: Evidence;
 }
 
+/** The verdict alone. */
+export function verdictIs(evidence: Evidence): VerdictIs {
+  return evidence.upset ? 'upset' : settled(chanceOf(evidence));
+}
+
+/** The verdict, how sure it is, and what more would settle it. */
 export function verdictOn(evidence: Evidence): Verdict {
   const { eaten: e, left: l, unknown: u } = evidence;
-  const chance: Between = [likes(e, l + u), likes(e + u, l)];
   return {
-    is: evidence.upset ? 'upset' : settled(chance),
-    chance,
+    is: verdictIs(evidence),
+    chance: chanceOf(evidence),
     mean: [(1 + e) / (2 + e + l + u), (1 + e + u) / (2 + e + l + u)],
     span: [betaQuantile(0.025, 1 + e, 1 + l + u), betaQuantile(0.975, 1 + e + u, 1 + l)],
     more: {
@@ -52,6 +57,11 @@ export function verdictOn(evidence: Evidence): Verdict {
     },
     evidence,
   };
+}
+
+/** That it eats the food at least every second time. */
+function chanceOf({ eaten, left, unknown }: Evidence): Between {
+  return [likes(eaten, left + unknown), likes(eaten + unknown, left)];
 }
 
 /** Chance that it eats the food at least every second time. */

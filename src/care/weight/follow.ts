@@ -46,7 +46,7 @@ export function follow(
     adultHigh?: number;
   },
 ): { standing: Standing[]; ended: Ended[]; steady: readonly Level[] } {
-  const { circumstances: c } = about;
+  const { species, circumstances: c, usualGrams, adultLow, adultHigh } = about;
   const sums = new Sums();
   const standing = new Map<string, Standing>();
   const ended: Ended[] = [];
@@ -76,7 +76,11 @@ export function follow(
       if (of >= STEADY.least) steady.push({ day: r.day, y });
     }
     const sight: Sight = {
-      ...about,
+      species,
+      circumstances: c,
+      usualGrams,
+      adultLow,
+      adultHigh,
       day: r.day,
       restless: Math.max(1, Math.min(RESTLESS_MOST, sd / usual / RESTLESS)),
       readings: days,

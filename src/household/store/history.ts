@@ -30,39 +30,28 @@ type Row = Tables['changes'];
 
 /** Changes, newest first. */
 export async function readHistory(tx: Tx, household: string, query: HistoryQuery): Promise<HistoryPage> {
-  let lines = tx.selectFrom('changes').selectAll('changes').where('changes.household', '=', household);
-  if (query.kind !== undefined) lines = lines.where('changes.kind', '=', query.kind);
-  if (query.id !== undefined) lines = lines.where('changes.id', '=', query.id);
-  if (query.before !== undefined) lines = lines.where('changes.seq', '<', query.before);
-  if (query.deleted)
-    lines = lines
-      .innerJoin('records', (on) =>
-        on
-          .onRef('records.household', '=', 'changes.household')
-          .onRef('records.kind', '=', 'changes.kind')
-          .onRef('records.id', '=', 'changes.id')
-          .onRef('records.seq', '=', 'changes.seq'),
-      )
-      .where('records.body', 'is', null);
+  let lines = withAfter(tx).where('c.household', '=', household);
+  if (query.deleted) lines = lines.where('c.seq', 'in', deletions(tx, household, query));
+  else {
+    if (query.kind !== undefined) lines = lines.where('c.kind', '=', query.kind);
+    if (query.id !== undefined) lines = lines.where('c.id', '=', query.id);
+    if (query.before !== undefined) lines = lines.where('c.seq', '<', query.before);
+  }
   const rows = await lines
-    .orderBy('changes.seq', 'desc')
+    .orderBy('c.seq', 'desc')
     .limit(PAGE + 1)
     .execute();
-  const changes: Change[] = [];
-  for (const row of rows.slice(0, PAGE)) changes.push(lineFrom(row, await afterOf(tx, row)));
-  return { changes, more: rows.length > PAGE };
+  return { changes: rows.slice(0, PAGE).map((row) => lineFrom(row, afterIn(row))), more: rows.length > PAGE };
 }
 
 /** One change with what stood before and after it. @throws StoreError where there is none */
 export async function readChange(tx: Tx, household: string, seq: number): Promise<ChangeDetail> {
-  const row = await tx
-    .selectFrom('changes')
-    .selectAll()
-    .where('household', '=', household)
-    .where('seq', '=', seq)
+  const row = await withAfter(tx)
+    .where('c.household', '=', household)
+    .where('c.seq', '=', seq)
     .executeTakeFirst();
   if (!row) throw noSuchChange(seq);
-  const after = await afterOf(tx, row);
+  const after = afterIn(row);
   return { ...lineFrom(row, after), before: parsed(row.before), after: parsed(after.raw) };
 }
 
@@ -72,14 +61,14 @@ export async function readChange(tx: Tx, household: string, seq: number): Promis
  */
 export async function takeBack(session: Session, seq: number): Promise<Written[]> {
   const { tx, household } = session;
-  const all = tx.selectFrom('changes').selectAll().where('household', '=', household);
-  const one = await all.where('seq', '=', seq).executeTakeFirst();
+  const all = withAfter(tx).where('c.household', '=', household);
+  const one = await all.where('c.seq', '=', seq).executeTakeFirst();
   if (!one) throw noSuchChange(seq);
-  const rows = await all.where('together', '=', one.together).orderBy('seq').execute();
+  const rows = await all.where('c.together', '=', one.together).orderBy('c.seq').execute();
   const written: Written[] = [];
   for (const row of rows) {
     const before = bodyOf(row, row.before);
-    const after = bodyOf(row, (await afterOf(tx, row)).raw);
+    const after = bodyOf(row, afterIn(row).raw);
     const now = await recordOf(session, row.kind, row.id);
     const { merged, conflicts } = mergeRecord(row.kind, after, before, now.body);
     if (conflicts.length > 0)
@@ -117,28 +106,52 @@ interface After {
   readonly newest: boolean;
 }
 
-/** What a change left: what the next one replaced, or what stands now. */
-async function afterOf(tx: Tx, { household, kind, id, seq }: Row): Promise<After> {
-  const next = await tx
-    .selectFrom('changes')
-    .select('before')
-    .where('household', '=', household)
-    .where('kind', '=', kind)
-    .where('id', '=', id)
-    .where('seq', '>', seq)
-    .orderBy('seq')
-    .limit(1)
-    .executeTakeFirst();
-  if (next) return { raw: next.before, newest: false };
-  const now = await tx
-    .selectFrom('records')
-    .select('body')
-    .where('household', '=', household)
-    .where('kind', '=', kind)
-    .where('id', '=', id)
-    .executeTakeFirst();
-  return { raw: now?.body ?? null, newest: true };
+/** Changes, each with what it left: what the next one of the same record replaced, or what stands now. */
+function withAfter(tx: Tx) {
+  return tx
+    .selectFrom('changes as c')
+    .leftJoin('changes as next', (on) =>
+      on.onRef('next.household', '=', 'c.household').on('next.seq', '=', ({ selectFrom }) =>
+        selectFrom('changes as later')
+          .select(({ fn }) => fn.min('later.seq').as('seq'))
+          .whereRef('later.household', '=', 'c.household')
+          .whereRef('later.kind', '=', 'c.kind')
+          .whereRef('later.id', '=', 'c.id')
+          .whereRef('later.seq', '>', 'c.seq'),
+      ),
+    )
+    .leftJoin('records as now', (on) =>
+      on
+        .onRef('now.household', '=', 'c.household')
+        .onRef('now.kind', '=', 'c.kind')
+        .onRef('now.id', '=', 'c.id')
+        .on('next.seq', 'is', null),
+    )
+    .selectAll('c')
+    .select(['next.seq as nextSeq', 'next.before as replaced', 'now.body as now']);
 }
+
+/** Numbers of the changes that deleted what is deleted now, of the newest as many as one answer takes. */
+function deletions(tx: Tx, household: string, { kind, id, before }: HistoryQuery) {
+  let gone = tx
+    .selectFrom('records')
+    .select('seq')
+    .where('household', '=', household)
+    .where('body', 'is', null);
+  if (kind !== undefined) gone = gone.where('kind', '=', kind);
+  if (id !== undefined) gone = gone.where('id', '=', id);
+  if (before !== undefined) gone = gone.where('seq', '<', before);
+  return gone.orderBy('seq', 'desc').limit(PAGE + 1);
+}
+
+interface WithAfter {
+  readonly nextSeq: number | null;
+  readonly replaced: string | null;
+  readonly now: string | null;
+}
+
+const afterIn = ({ nextSeq, replaced, now }: WithAfter): After =>
+  nextSeq === null ? { raw: now, newest: true } : { raw: replaced, newest: false };
 
 function lineFrom({ seq, kind, id, version, before, at, device, together }: Row, after: After): Change {
   const what =

@@ -1,6 +1,6 @@
 /** A household in parts, each small enough for one answer. */
 import { sql } from 'kysely';
-import type { KeptRecord, RecordsPage } from '../records.ts';
+import type { KeptRecord, RecordsPage, Section } from '../records.ts';
 import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
 import type { RowReader } from './stored.ts';
 import type { RecordsTable, Tx } from './tables.ts';
@@ -16,6 +16,8 @@ interface Asked {
   readonly after: number;
   /** Only changes up to this number, and of these only what is there now. */
   readonly upTo?: number | undefined;
+  /** Only records of these kinds. */
+  readonly of?: Section | undefined;
 }
 
 /** What changed after a number, in the order of the changes; after 0 only what is there now. */
@@ -33,11 +35,11 @@ export async function readPageText(tx: Tx, reader: RowReader, asked: Asked): Pro
 
 function textOf(row: RecordsTable, reader: RowReader): string {
   if (row.body === null || !reader.isFit(row)) return JSON.stringify(short(reader.record(row)));
-  const { household: _, body, ...where } = row;
-  return `${JSON.stringify(where).slice(0, -1)},"body":${body}}`;
+  const { kind, id, version, seq, place, body } = row;
+  return `{"kind":"${kind}","id":${JSON.stringify(id)},"version":${version},"seq":${seq},"place":${place},"body":${body}}`;
 }
 
-async function rowsOf(tx: Tx, { household, after, upTo }: Asked) {
+async function rowsOf(tx: Tx, { household, after, upTo, of }: Asked) {
   const { seq: newest, epoch } = await tx
     .selectFrom('households')
     .select(['seq', 'epoch'])
@@ -49,6 +51,9 @@ async function rowsOf(tx: Tx, { household, after, upTo }: Asked) {
     .where('seq', '>', after)
     .orderBy('seq');
   if (upTo !== undefined) rows = rows.where('seq', '<=', upTo);
+  // As the index of them says it, or it would not be found.
+  if (of === 'rest') rows = rows.where(sql<boolean>`kind NOT IN ('feedings', 'weighings')`);
+  else if (of !== undefined) rows = rows.where('kind', '=', of);
   if (after === 0 || upTo !== undefined) rows = rows.where('body', 'is not', null);
   const sizes = await rows
     .select(['seq', sql<number | null>`octet_length(body)`.as('bytes')])

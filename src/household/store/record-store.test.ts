@@ -332,3 +332,26 @@ describe.each(OPENERS)('in %s', (_name, open) => {
     });
   });
 });
+
+it.runIf(hasPostgres)('a database of an earlier shape gets what it lacks, once', async () => {
+  const database = (await postgres?.database()) ?? '';
+  const first = await openHosted(database);
+  const { id } = await first.add('Ours');
+  await first.store(id).putAll(demo);
+  const indexes = async (db: Db) =>
+    (await sql<{ name: string }>`SELECT indexname AS name FROM pg_indexes`.execute(db)).rows.map(
+      (r) => r.name,
+    );
+  const later = ['records_deleted', 'changes_by_kind', 'records_by_kind', 'records_rest'];
+  for (const index of later) await sql`DROP INDEX ${sql.id(index)}`.execute(first.db);
+  await sql`UPDATE pouchful SET shape = 1`.execute(first.db);
+  await first.close();
+  for (let k = 0; k < 2; k++) {
+    const again = await openHosted(database);
+    expect(await indexes(again.db)).toEqual(expect.arrayContaining(later));
+    const { rows } = await sql`SELECT shape FROM pouchful`.execute(again.db);
+    expect(rows).toEqual([{ shape: 2 }]);
+    expect((await again.store(id).household()).mixes).toHaveLength(1);
+    await again.close();
+  }
+});

@@ -3,7 +3,16 @@ import type { Kysely } from 'kysely';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { type Household, type Kept, KINDS, type Kind, type PourEntry } from '../model.ts';
-import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
+import type {
+  By,
+  ChangeDetail,
+  HistoryPage,
+  KeptRecord,
+  RecordsPage,
+  Section,
+  Write,
+  Written,
+} from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
@@ -12,17 +21,18 @@ import { readPage, readPageText } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
+import { Tally } from './tally.ts';
 import { writeRecord } from './write.ts';
 
 /** What a household keeps. */
 export interface Store {
   /**
    * What changed after a number; 0 gives what is there now.
-   * @param upTo only changes up to this number, and of these only what is there now
+   * @param upTo only changes up to this number, and of these only what is there now @param of only these kinds
    */
-  records(after: number, upTo?: number): Promise<RecordsPage>;
+  records(after: number, upTo?: number, of?: Section): Promise<RecordsPage>;
   /** The same as JSON, which costs much less. */
-  recordsText(after: number, upTo?: number): Promise<string>;
+  recordsText(after: number, upTo?: number, of?: Section): Promise<string>;
   /** Everything that can be read, as it stood at one moment. */
   household(): Promise<Household>;
   /** Number of the newest change, and the epoch it belongs to. */
@@ -49,6 +59,11 @@ export interface Store {
   change(seq: number): Promise<ChangeDetail>;
   /** Undoes a change and all that were made with it. @throws StoreError where later changes touch the same */
   takeBack(seq: number, by: By): Promise<Written[]>;
+  /**
+   * Looks through every record once, a few at a time between other work: from then on neither those who read nor those who
+   * write wait for it.
+   */
+  lookThrough(): Promise<void>;
   /** Lets go of history older than a year. @param now ISO 8601 time */
   forgetOld(now: string): Promise<void>;
   /** Hears of every change of the household from now on, as `newest` then says. @returns a function that ends it */
@@ -75,6 +90,7 @@ export function storeOver({
   inTurn = (work) => work(),
 }: StoreParts): Store {
   const reader = new RowReader();
+  const known = new Tally();
   const watchers = new Set<(seq: number, epoch: string) => void>();
 
   async function read<T>(work: (tx: Tx) => Promise<T>): Promise<T> {
@@ -100,8 +116,18 @@ export function storeOver({
         .returning('seq')
         .executeTakeFirstOrThrow();
       const atEnd: (() => Promise<void>)[] = [];
-      const known = { foods: new Map<string, boolean>() };
-      const session = { tx, household, by, reader, known, together: undefined, joins: alone };
+      // One record is checked before it is written. What is asked between writes must not outlive a transaction that fails.
+      if (!alone) await known.catchUp(tx, household, reader);
+      let tally = alone ? known : undefined;
+      const session = {
+        ...{ tx, household, by, reader, together: undefined, joins: alone },
+        known: { foods: new Map<string, boolean>() },
+        async tally() {
+          tally ??= known.copy();
+          await tally.catchUp(tx, household, reader);
+          return tally;
+        },
+      };
       const answer = await work(alone ? session : { ...session, atEnd }, before.seq);
       for (const check of atEnd) await check();
       const after = await tx
@@ -136,8 +162,8 @@ export function storeOver({
   }
 
   return {
-    records: (after, upTo) => read((tx) => readPage(tx, reader, { household, after, upTo })),
-    recordsText: (after, upTo) => read((tx) => readPageText(tx, reader, { household, after, upTo })),
+    records: (after, upTo, of) => read((tx) => readPage(tx, reader, { household, after, upTo, of })),
+    recordsText: (after, upTo, of) => read((tx) => readPageText(tx, reader, { household, after, upTo, of })),
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),
@@ -149,6 +175,9 @@ export function storeOver({
     history: (query) => read((tx) => readHistory(tx, household, query)),
     change: (seq) => read((tx) => readChange(tx, household, seq)),
     takeBack: (seq, by) => write(by, (session) => takeBack(session, seq)),
+    async lookThrough() {
+      while (await read((tx) => known.readSlice(tx, household, reader)));
+    },
     forgetOld: (now) => read((tx) => forgetOld(tx, household, now)),
     watch(changed) {
       watchers.add(changed);

@@ -4,11 +4,12 @@ import { isReferenceNumber } from '../../foods/reference-number.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { PROFILES } from '../../targets/profiles.ts';
 import { words } from '../../words/words.ts';
-import type { Kept, Kind, Mix, MixVersion } from '../model.ts';
-import { foodOutOfProblem, foodsNamedBy, newReferences, referencesOf } from '../shape/references.ts';
+import type { Kept, Kind } from '../model.ts';
+import { foodOutOfProblem, newReferences } from '../shape/references.ts';
 import { StoreError } from '../store-error.ts';
 import { called } from './called.ts';
-import { recordOf, rowOf, rowsOf, type Session } from './session.ts';
+import { recordOf, rowOf, type Session } from './session.ts';
+import type { NamedKind } from './tally.ts';
 
 /**
  * Refuses names of things that are not there. What the record named before may have gone since: a batch that was fed
@@ -53,25 +54,14 @@ async function isKnown(session: Session, food: string): Promise<boolean> {
 /** Whether a food is one of the tables, the keeper's own, or one that a record calls so. */
 async function isKnownFood(session: Session, id: string): Promise<boolean> {
   if (isReferenceNumber(id) || (await isThere(session, 'foods', id))) return true;
-  for (const kind of ['mixes', 'versions', 'batches'] as const)
-    for (const row of await rowsNaming(session, kind, id)) {
-      const { body } = session.reader.record(row);
-      if (body && foodsNamedBy(kind, body as Mix | MixVersion | Batch).includes(id)) return true;
-    }
-  return false;
-}
-
-/** Rows of a kind that have the id in them somewhere: most have not, and need not be read. */
-async function rowsNaming(session: Session, kind: Kind, id: string) {
-  const inText = JSON.stringify(id);
-  return (await rowsOf(session, kind)).filter((row) => row.body?.includes(inText));
+  return (await session.tally()).isNamed('food', id);
 }
 
 /** Where a record of a kind may be named so that it must stay. */
-const USERS: Partial<Record<Kind, readonly Kind[]>> = {
-  foods: ['mixes'],
-  profiles: ['mixes', 'animals'],
-  lots: ['batches', 'dryingRuns', 'feedings'],
+const USERS: Partial<Record<Kind, { readonly as: NamedKind; readonly by: readonly Kind[] }>> = {
+  foods: { as: 'food', by: ['mixes'] },
+  profiles: { as: 'profiles', by: ['mixes', 'animals'] },
+  lots: { as: 'lots', by: ['batches', 'dryingRuns', 'feedings'] },
 };
 
 /** Of what uses a thing, so many are named. */
@@ -79,26 +69,18 @@ const MOST_NAMED = 5;
 
 /** @throws StoreError naming what still needs the record */
 export async function refuseInUse(session: Session, kind: Kind, id: string): Promise<void> {
-  const { body: named } = await recordOf(session, kind, id);
-  if (isBuiltIn(kind, id)) return;
-  const users: string[] = [];
-  for (const other of USERS[kind] ?? []) {
-    for (const row of await rowsNaming(session, other, id)) {
-      const { body } = session.reader.record(row);
-      if (body && names(other, body, kind, id)) users.push(called(other, body));
-    }
-  }
+  const how = USERS[kind];
+  if (!how || isBuiltIn(kind, id)) return;
+  const users = (await session.tally()).usersOf(how.as, id, how.by);
   if (users.length === 0) return;
+  const { body: named } = await recordOf(session, kind, id);
   const t = words().household.refusal;
-  const some = users.slice(0, MOST_NAMED);
+  const some: string[] = [];
+  for (const user of users.slice(0, MOST_NAMED))
+    some.push(called(user.kind, (await recordOf(session, user.kind, user.id)).body));
   const what = t.inUse(called(kind, named), some, users.length - some.length);
   const ways: Partial<Record<Kind, string>> = t.instead;
   throw new StoreError('in-use', '/id', t.withWay(what, ways[kind] ?? t.delete));
-}
-
-function names(other: Kind, body: Kept<Kind>, kind: Kind, id: string): boolean {
-  if (kind === 'foods') return foodsNamedBy(other, body).includes(id);
-  return referencesOf(other, body).some((named) => named.kind === kind && named.id === id);
 }
 
 /** Whether a profile comes with Pouchful, and so is always there. */

@@ -3,6 +3,7 @@ import type { Kind } from '../model.ts';
 import type { By, KeptRecord } from '../records.ts';
 import type { RowReader } from './stored.ts';
 import type { RecordsTable, Tx } from './tables.ts';
+import type { Tally } from './tally.ts';
 
 /** One transaction of writes to one household. */
 export interface Session {
@@ -19,6 +20,8 @@ export interface Session {
    * alone: then each check is made at once.
    */
   readonly atEnd?: (() => Promise<void>)[];
+  /** What is known of all records, as they stand this moment. */
+  tally(): Promise<Tally>;
   /** What was found out once and holds for the rest of the transaction. */
   readonly known: {
     room?: { readonly of: Map<Kind, number>; bytes: number };

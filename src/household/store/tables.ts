@@ -122,3 +122,11 @@ export const CREATE_TABLES: readonly string[] = [
     PRIMARY KEY (household, id)
   )`,
 ];
+
+/** Indexes that came later: what is deleted now, the changes of one kind, and the records of the sections of `records.ts`. */
+export const MORE_INDEXES: readonly string[] = [
+  'CREATE INDEX records_deleted ON records (household, seq) WHERE body IS NULL',
+  'CREATE INDEX changes_by_kind ON changes (household, kind, seq)',
+  'CREATE INDEX records_by_kind ON records (household, kind, seq)',
+  "CREATE INDEX records_rest ON records (household, seq) WHERE kind NOT IN ('feedings', 'weighings')",
+];

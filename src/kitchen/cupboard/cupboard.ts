@@ -1,7 +1,7 @@
 /** What is left of each lot, and which lots a needed weight is taken from: the oldest first. */
 import { words } from '../../words/words.ts';
 import { dayInWords } from '../days.ts';
-import type { Batch, Day, DryingRun, Lot } from '../model.ts';
+import type { Batch, Day, DryingRun, Lot, Moment } from '../model.ts';
 import { remembered } from '../remembered.ts';
 import { CRUMB } from '../tolerances.ts';
 import { sayBarred } from './barred.ts';
@@ -46,29 +46,39 @@ export function leftOver(kept: CupboardContents): readonly LotStock[] {
 
 const NONE_FED: readonly FedFromPack[] = [];
 
-/** g taken of each lot, by its id. */
-const takenOf = remembered(
-  (batches: readonly Batch[], runs: readonly DryingRun[], fed: readonly FedFromPack[]) => {
-    const used = new Map<string, number>();
-    const take = (lot: string, grams: number) => used.set(lot, (used.get(lot) ?? 0) + grams);
-    for (const batch of batches)
-      for (const pour of batch.pours) for (const { lot, grams } of pour.lots) take(lot, grams);
-    for (const run of runs) take(run.lot, takenBy(run));
-    for (const { lot, grams } of fed) take(lot, grams);
-    return used;
+/** g taken of a lot at a moment, or on a day. */
+interface Take {
+  readonly at: Moment | Day;
+  readonly grams: number;
+}
+
+const NOTHING: readonly Take[] = [];
+
+/** What was taken of each lot, by its id. */
+const takesOf = remembered(
+  (
+    batches: readonly Batch[],
+    runs: readonly DryingRun[],
+    fed: readonly FedFromPack[],
+  ): ReadonlyMap<string, readonly Take[]> => {
+    const takes = new Map<string, Take[]>();
+    const add = (lot: string, take: Take) => {
+      const there = takes.get(lot);
+      if (there) there.push(take);
+      else takes.set(lot, [take]);
+    };
+    for (const { pours } of batches)
+      for (const { at, lots } of pours) for (const { lot, grams } of lots) add(lot, { at, grams });
+    for (const run of runs) add(run.lot, { at: run.startedAt, grams: takenBy(run) });
+    for (const { lot, grams, on } of fed) add(lot, { at: on, grams });
+    return takes;
   },
 );
 
-/** g taken of a lot from the day on which it was last weighed; a moment counts by its day in UTC. */
-function takenSince(id: string, on: Day, kept: Required<CupboardContents>): number {
-  let gone = 0;
-  for (const { pours } of kept.batches)
-    for (const { at, lots } of pours)
-      if (at.slice(0, 10) >= on) for (const part of lots) if (part.lot === id) gone += part.grams;
-  for (const run of kept.runs) if (run.lot === id && run.startedAt.slice(0, 10) >= on) gone += takenBy(run);
-  for (const part of kept.fed) if (part.lot === id && part.on >= on) gone += part.grams;
-  return gone;
-}
+const gramsOf = (takes: readonly Take[]) => takes.reduce((sum, { grams }) => sum + grams, 0);
+
+/** Those from the day on which a lot was last weighed; a moment counts by its day in UTC. */
+const takenSince = (takes: readonly Take[], on: Day) => takes.filter(({ at }) => at.slice(0, 10) >= on);
 
 const stocks = remembered(
   (
@@ -77,12 +87,11 @@ const stocks = remembered(
     batches: readonly Batch[],
     fed: readonly FedFromPack[],
   ): readonly LotStock[] => {
-    const used = takenOf(batches, runs, fed);
+    const taken = takesOf(batches, runs, fed);
     return lots.map((lot) => {
-      const gone = used.get(lot.id) ?? 0;
-      const rest = lot.left
-        ? lot.left.grams - takenSince(lot.id, lot.left.on, { lots, runs, batches, fed })
-        : lot.grams - gone;
+      const takes = taken.get(lot.id) ?? NOTHING;
+      const gone = gramsOf(takes);
+      const rest = lot.left ? lot.left.grams - gramsOf(takenSince(takes, lot.left.on)) : lot.grams - gone;
       return {
         lot,
         used: gone,
@@ -114,6 +123,9 @@ export type Ready = (
 ) =>
   | { readonly ok: true; readonly warning?: string }
   | { readonly ok: false; readonly why: string; readonly wayOut?: string };
+
+/** As much of an answer of {@link Ready} as sums and orders need. */
+type WhetherReady = (lot: Lot) => { readonly ok: boolean };
 
 export interface Allocation {
   readonly food: string;
@@ -159,6 +171,13 @@ export function allocate(kept: CupboardContents, food: string, grams: number, re
       return answer.ok && answer.warning !== undefined ? [`${lot.name}: ${answer.warning}`] : [];
     }),
   };
+}
+
+/** Lots of a food that hold some and may be taken, in the order in which they are. */
+export function lotsInTurn(kept: CupboardContents, food: string, ready: WhetherReady): readonly LotStock[] {
+  return (leftByFood(kept).get(food) ?? [])
+    .filter(({ lot, grams }) => grams > 0 && partOf(lot, ready) === 'ready')
+    .sort((a, b) => oldestFirst(a.lot, b.lot));
 }
 
 /** Lots of a food that hold some, those that may be taken in order, the others with the reason. */
@@ -211,7 +230,7 @@ interface FoodTotal {
 }
 
 /** What there is of every food that has a lot, in the order in which foods first came. */
-export function totals(kept: CupboardContents, ready: Ready): FoodTotal[] {
+export function totals(kept: CupboardContents, ready: WhetherReady): FoodTotal[] {
   return [...leftByFood(kept)].map(([food, left]) => {
     const sum = { ready: 0, waiting: 0, fresh: 0, barred: 0 };
     // What is used up adds nothing, whichever part it would be of.
@@ -220,7 +239,7 @@ export function totals(kept: CupboardContents, ready: Ready): FoodTotal[] {
   });
 }
 
-function partOf(lot: Lot, ready: Ready): 'ready' | 'waiting' | 'fresh' | 'barred' {
+function partOf(lot: Lot, ready: WhetherReady): 'ready' | 'waiting' | 'fresh' | 'barred' {
   if (lot.barred) return 'barred';
   if (lot.form === 'fresh') return 'fresh';
   return ready(lot).ok ? 'ready' : 'waiting';

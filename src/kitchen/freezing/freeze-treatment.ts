@@ -120,8 +120,8 @@ export function mayBeWeighed(lot: Lot, day: Day, group?: LotGroup): MayBeWeighed
       why: t.stopped(lot.name, dayInWords(lot.barred.on), lot.barred.why),
       wayOut: t.stoppedWayOut,
     };
-  const overruled = lot.overruled && lot.overruled.on <= day ? lot.overruled : undefined;
-  const waits = (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
+  const overruled = overruledBy(lot, day);
+  const waits = stillWaits(lot, day, group);
   if (waits && !overruled) return notTreated(lot, day);
   const warnings: string[] = [];
   if (waits && overruled) warnings.push(t.wentAhead(dayInWords(overruled.on), overruled.note));
@@ -129,6 +129,17 @@ export function mayBeWeighed(lot: Lot, day: Day, group?: LotGroup): MayBeWeighed
     warnings.push(t.pastBestBefore(dayInWords(lot.bestBefore)));
   return warnings.length > 0 ? { ok: true, warning: warnings.join(' ') } : { ok: true };
 }
+
+/** What {@link mayBeWeighed} answers, without the words: of a whole cupboard they take long. */
+export function isWeighable(lot: Lot, day: Day, group?: LotGroup): boolean {
+  return !lot.barred && (overruledBy(lot, day) !== undefined || !stillWaits(lot, day, group));
+}
+
+const overruledBy = ({ overruled }: Lot, day: Day) =>
+  overruled && overruled.on <= day ? overruled : undefined;
+
+const stillWaits = (lot: Lot, day: Day, group: LotGroup | undefined) =>
+  (lot.cold.length > 0 || needsTreatment(lot, group).needs) && !treatmentDone(lot, day);
 
 function notTreated(lot: Lot, day: Day): MayBeWeighed {
   const open = lot.cold.filter((step) => step.doneOn === undefined);

@@ -66,21 +66,7 @@ export function App() {
         {guarded(<Screen place={at} shown={rest} part={part} />)}
       </MixDraftProvider>
     );
-  } else {
-    screen = (
-      <main id="main" className="page">
-        <h1>{household.error ? t.notOpened : t.opening}</h1>
-        {household.error && (
-          <>
-            <p role="alert">{household.error.message}</p>
-            <Button className="button" onPress={() => void household.refetch()}>
-              {words().common.tryAgain}
-            </Button>
-          </>
-        )}
-      </main>
-    );
-  }
+  } else screen = <Opening />;
 
   return (
     <>
@@ -120,11 +106,21 @@ export function App() {
   );
 }
 
-/** Until a screen is here. */
+/** Until a screen is here, and what it draws from. */
 function Opening() {
+  const { data, error, refetch } = useHousehold();
+  const t = words().frame;
   return (
     <main id="main" className="page">
-      <p role="status">{words().frame.opening}</p>
+      {data && !error ? <p role="status">{t.opening}</p> : <h1>{error ? t.notOpened : t.opening}</h1>}
+      {error && (
+        <>
+          <p role="alert">{error.message}</p>
+          <Button className="button" onPress={() => void refetch()}>
+            {words().common.tryAgain}
+          </Button>
+        </>
+      )}
     </main>
   );
 }

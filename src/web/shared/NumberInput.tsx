@@ -1,5 +1,5 @@
 /** A number typed by hand: decimal point or comma, empty means unknown, arrows step, Enter or leaving commits. */
-import { type KeyboardEvent, useEffect, useId, useState } from 'react';
+import { type KeyboardEvent, useId, useState } from 'react';
 import { words } from '../../words/words.ts';
 import { meanwhileWords, useChangedMeanwhile } from './hooks/changed-meanwhile.ts';
 import { useHeldLine } from './hooks/held-line.ts';
@@ -55,13 +55,11 @@ function PlainNumberInput(props: Props) {
   const f = words().figures;
   const t = words().shared.number;
   const shown = value === undefined ? '' : f.number(value, decimals);
-  const [text, setText] = useState(shown);
-  const [typing, setTyping] = useState(false);
+  /** What is typed and not taken yet. */
+  const [typed, setTyped] = useState<string>();
+  const text = typed ?? shown;
   const [fault, setFault] = useState('');
   const meanwhile = useChangedMeanwhile(shown);
-  useEffect(() => {
-    if (!typing) setText(shown);
-  }, [shown, typing]);
 
   /** Whether the text could be taken; refused text stays to be mended. */
   function commit(next: string): boolean {
@@ -96,18 +94,19 @@ function PlainNumberInput(props: Props) {
       max ?? Number.POSITIVE_INFINITY,
       Math.max(min ?? Number.NEGATIVE_INFINITY, from + by),
     );
-    const stepped = f.number(next, decimals);
-    setText(stepped);
-    commit(stepped);
+    take(f.number(next, decimals));
+  }
+  /** What is typed is taken, or stays to be mended. */
+  function take(next: string) {
+    setTyped(commit(next) ? undefined : next);
   }
   /** Keys that are taken here are nobody else's: Escape would close what stands around, too. */
   function press(event: KeyboardEvent) {
     const { key } = event;
-    if (key === 'Enter') setTyping(!commit(text));
+    if (key === 'Enter') take(text);
     else if (key === 'Escape') {
       settle();
-      setTyping(false);
-      setText(shown);
+      setTyped(undefined);
     } else if (key === 'ArrowUp' || key === 'ArrowDown') {
       event.preventDefault();
       stepBy(key === 'ArrowUp' ? step : -step);
@@ -136,12 +135,9 @@ function PlainNumberInput(props: Props) {
           onFocus={(e) => e.currentTarget.select()}
           onChange={(e) => {
             meanwhile.typed();
-            setTyping(true);
-            setText(e.currentTarget.value);
+            setTyped(e.currentTarget.value);
           }}
-          onBlur={() => {
-            setTyping(!commit(text));
-          }}
+          onBlur={() => take(text)}
           onKeyDown={press}
         />
         {props.unit && <span className="unit">{props.unit}</span>}

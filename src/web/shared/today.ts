@@ -3,7 +3,7 @@
 /** @param at ISO 8601 time, or ms since 1970 */
 export function dayAt(at: string | number): string {
   const date = new Date(at);
-  const two = (n: number) => String(n).padStart(2, '0');
+  const two = (n: number) => (n < 10 ? `0${n}` : `${n}`);
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 

@@ -1,15 +1,19 @@
 /** The household at the server, as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { ChangeDetail, HistoryPage, RecordsPage, Written } from '../../household/records.ts';
+import type { ChangeDetail, HistoryPage, RecordsPage, Section, Written } from '../../household/records.ts';
 import { ApiError } from './api-error.ts';
 import { ask, strangeAnswer } from './ask.ts';
 import { deviceName } from './device-name.ts';
 import type { Change } from './sync/change.ts';
 import { requestFor } from './sync/request.ts';
 
-/** What changed after `after`, the first part of it. @param upTo of changes up to this one alone, what is there now */
-export async function fetchRecords(after: number, upTo?: number): Promise<RecordsPage> {
+/**
+ * What changed after `after`, the first part of it.
+ * @param upTo of changes up to this one alone, what is there now @param of this section alone
+ */
+export async function fetchRecords(after: number, upTo?: number, of?: Section): Promise<RecordsPage> {
   const range = upTo === undefined ? '' : `&upTo=${upTo}`;
-  const page = (await ask(`/api/records?after=${after}${range}`)) as Partial<RecordsPage>;
+  const section = of === undefined ? '' : `&of=${of}`;
+  const page = (await ask(`/api/records?after=${after}${range}${section}`)) as Partial<RecordsPage>;
   if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
     return page as RecordsPage;
   throw strangeAnswer();

@@ -15,6 +15,10 @@ export function useKeeper(): KeeperView {
   return useSyncExternalStore(keeper.subscribe, keeper.view);
 }
 
+/**
+ * The household, once most of it is here: who reads a list that has not come yet waits for it (React's `Suspense`). `error`
+ * says why something of it could not be had.
+ */
 export function useHousehold() {
   const { household, fault } = useKeeper();
   return { data: household, error: fault, refetch: () => keeper.pull() };

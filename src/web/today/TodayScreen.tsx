@@ -12,6 +12,7 @@ import { shownLater } from '../shared/later/shown-later.tsx';
 import { MixChoice } from '../shared/mix/MixChoice.tsx';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
+import { fetchTexts } from '../shared/words/texts.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalsToday } from './AnimalsToday.tsx';
 import { Pressing } from './Errands.tsx';
@@ -21,7 +22,9 @@ import { useCareDue } from './useCareDue.ts';
 import './today.css';
 
 /** What rests on the calendar and on the worker comes once the rest stands. */
-const ForMix = shownLater(() => import('./ForMix.tsx').then((m) => m.ForMix));
+const ForMix = shownLater(() =>
+  Promise.all([import('./ForMix.tsx'), fetchTexts('stock')]).then(([m]) => m.ForMix),
+);
 const WithoutMix = shownLater(() => import('./WithoutMix.tsx').then((m) => m.WithoutMix));
 
 /** @param start the first steps, for a household that has no mix of its own yet; nothing where they are done */

@@ -7,6 +7,7 @@ import { first } from './parts/first.ts';
 import { house } from './parts/house.ts';
 import { kitchen } from './parts/kitchen.ts';
 import { mixes } from './parts/mixes.ts';
+import { stock } from './parts/stock.ts';
 
 export const german = (manner: Manner): Words =>
-  wordsOf({ ...first, ...kitchen, ...care, ...mixes, ...house }, manner);
+  wordsOf({ ...first, ...stock, ...kitchen, ...care, ...mixes, ...house }, manner);

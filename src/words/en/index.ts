@@ -6,8 +6,9 @@ import { first } from './parts/first.ts';
 import { house } from './parts/house.ts';
 import { kitchen } from './parts/kitchen.ts';
 import { mixes } from './parts/mixes.ts';
+import { stock } from './parts/stock.ts';
 
-const rooms = { ...first, ...kitchen, ...care, ...mixes, ...house };
+const rooms = { ...first, ...stock, ...kitchen, ...care, ...mixes, ...house };
 
 export const english = (manner: Manner) => wordsOf(rooms, manner);
 

@@ -28,6 +28,16 @@ function roomFor(readings: number) {
   };
 }
 
+/** What a reading so many whole days away counts for, by memory: the few memories there are, asked for by each reading. */
+const fades = new Map<number, Float64Array>();
+function fadedBy(memory: number): Float64Array {
+  const known = fades.get(memory);
+  if (known) return known;
+  const faded = Float64Array.from({ length: FORGOTTEN * memory + 1 }, (_, days) => Math.exp(-days / memory));
+  fades.set(memory, faded);
+  return faded;
+}
+
 /**
  * @param p.to place after the last of the readings that count; those before it count as far back as memory goes, and the
  * last `least` of them in any case
@@ -43,13 +53,15 @@ export function robustLine(
   const oldest = day - FORGOTTEN * memory;
   if (to > room.at.length) room = roomFor(2 * to);
   const { at, ys, weights } = room;
+  const faded = fadedBy(memory);
   let of = 0;
   for (let i = to - 1; i >= 0; i--) {
     const r = readings[i];
     if (!r || (r.day < oldest && of >= p.least)) break;
     at[of] = r.day - day;
     ys[of] = r.y;
-    weights[of] = Math.exp(-Math.abs(r.day - day) / memory);
+    const days = Math.abs(r.day - day);
+    weights[of] = faded[days] ?? Math.exp(-days / memory);
     of++;
   }
   let level = 0;

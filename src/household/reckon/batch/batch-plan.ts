@@ -8,7 +8,7 @@ import { type Allocation, type CupboardContents, totals } from '../../../kitchen
 import type { Day } from '../../../kitchen/model.ts';
 import { type PourPlace, pourOrder } from '../../../kitchen/weighing/pour-order.ts';
 import { lotsFor } from '../cupboard/take-from-lots.ts';
-import { weighableOn } from '../cupboard/weighable.ts';
+import { isWeighableOn } from '../cupboard/weighable.ts';
 import { groupsOfFoods } from './problem-groups.ts';
 
 /** What must be known before the first food of a batch is poured. */
@@ -31,7 +31,7 @@ export function planOf(
 ): BatchPlan {
   const evaluation = evaluateWith(p.parts)(problem, shares);
   const groupOf = groupsOfFoods(problem, p.parts);
-  const ready = totals(p.kept, weighableOn(p.day, groupOf));
+  const ready = totals(p.kept, isWeighableOn(p.day, groupOf));
   const named = new Set(problem.foods.map((f) => f.id));
   const needed = (food: string) => ((shares[food] ?? 0) * problem.batch_grams) / 100;
   return {

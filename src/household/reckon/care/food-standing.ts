@@ -6,7 +6,8 @@ import type { Batch } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type NamedFood, ownMarks, sameProblems } from '../foods/alike.ts';
+import { alike, isMarked, type NamedFood, ownMarks } from '../foods/alike.ts';
+import { sameProblems } from '../foods/same-problems.ts';
 import { hereAmong, isHere } from './here.ts';
 import { type OutRule, outRules, refusedBy, rulesOn } from './out-foods.ts';
 import { triedFoods } from './trials-of.ts';
@@ -26,12 +27,12 @@ export interface FoodStanding {
 
 /** How a food stands with an animal, whatever ids it has. */
 export function foodStanding(house: Household, animal: Animal, food: NamedFood): FoodStanding {
-  const { trials, foods, mixes, batches, kitchen, animals } = house;
+  const { trials, foods, batches, kitchen, animals } = house;
   return standings(
     animal,
     trials,
     foods,
-    sameProblems(mixes),
+    sameProblems(house).mixes,
     batches,
     kitchen,
     animals,

@@ -1,6 +1,7 @@
 /** What was written down of one animal, by time. */
 import { feedingId } from '../../../care/model.ts';
 import type { Day } from '../../../kitchen/model.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household } from '../../model.ts';
 import { ofAnimal } from './of-animal.ts';
 
@@ -8,8 +9,12 @@ type Kept = Pick<Household, 'feedings'>;
 
 /** What it was fed and left, the latest day last. */
 export function feedingsOf({ feedings }: Kept, animalId: string): Household['feedings'] {
-  return [...ofAnimal(feedings, animalId)].sort((a, b) => (a.on < b.on ? -1 : 1));
+  return byDay(ofAnimal(feedings, animalId));
 }
+
+const byDay = remembered((feedings: Household['feedings']) =>
+  [...feedings].sort((a, b) => (a.on < b.on ? -1 : 1)),
+);
 
 /** What it was fed on a day, and left; undefined where nothing was noted. */
 export function feedingOn(

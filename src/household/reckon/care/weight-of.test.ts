@@ -39,9 +39,22 @@ it('knows what the animal is in', () => {
   expect(weightsOf(house, carrying, { ...under, today: dayOf(START + 110) }).expected).toBe('pregnancy');
 });
 
-it('is worked out once for the same day and lists', () => {
-  expect(weightsOf(house, animal, under)).toBe(weightsOf(house, animal, under));
-  expect(weightsOf({ ...house, weighings: [...weighings] }, animal, under)).not.toBe(
-    weightsOf(house, animal, under),
-  );
+it('is worked out once for the day and the weighings of the animal, whatever else is weighed', () => {
+  const story = weightsOf(house, animal, under);
+  const weighed = (animalId: string) =>
+    weightsOf(
+      {
+        ...house,
+        weighings: [...weighings, { id: 'new', animalId, at: `${under.today}T20:00:00Z`, grams: 35 }],
+      },
+      animal,
+      under,
+    );
+  expect(weightsOf(house, animal, under)).toBe(story);
+  expect(weighed('another')).toBe(story);
+  expect(weighed('snow')).not.toBe(story);
+  expect(weighed('snow').points).toHaveLength(109);
+  const corrected = weighings.map((w) => (w.id === 'w3' ? { ...w, grams: 43 } : w));
+  expect(weightsOf({ ...house, weighings: corrected }, animal, under).points[3]?.grams).toBe(43);
+  expect(weightsOf(house, animal, { ...under, today: dayOf(START + 120) })).not.toBe(story);
 });

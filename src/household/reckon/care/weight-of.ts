@@ -14,12 +14,13 @@ export function weightsOf(
   animal: Animal,
   { today, dayAt }: { readonly today: Day; readonly dayAt: DayAt },
 ): WeightStory {
-  const stories = storiesOf(house.weighings, house.keeper, animal, dayAt);
+  const weighings = ofAnimal(house.weighings, animal.id);
+  const stories = storiesOf(weighings, house.keeper, animal, dayAt);
   const known = stories.get(today);
   if (known) return known;
   const { lifeStage, sex, born, daylight, usualGrams, conditions = [] } = animal;
   const story = weightStory({
-    weighings: ofAnimal(house.weighings, animal.id),
+    weighings,
     species: speciesKind(animal.species),
     lifeStage,
     sex,

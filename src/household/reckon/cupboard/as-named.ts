@@ -2,6 +2,7 @@
 import type { Batch, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { type FoodKey, foodKeys } from '../foods/same-food.ts';
+import { withLists } from '../with-lists.ts';
 
 type Kept = Pick<Household, 'foods' | 'mixes' | 'batches' | 'lots' | 'offers' | 'kitchen'>;
 
@@ -20,8 +21,7 @@ export function asNamed<H extends Kept>(house: H, foods: readonly (string | { re
   const renamed = house.lots.some((l) => idOf(l.food) !== l.food);
   const [kitchen] = house.kitchen;
   const dried = kitchen?.driedAtHome?.some((d) => idOf(d.food) !== d.food);
-  return {
-    ...house,
+  const lists: Partial<Kept> = {
     ...(renamed && { lots: house.lots.map((l) => named(l, idOf)) }),
     offers: house.offers.map((o) => named(o, idOf)),
     ...(dried && {
@@ -38,12 +38,17 @@ export function asNamed<H extends Kept>(house: H, foods: readonly (string | { re
       ],
     }),
   };
+  return withLists(house, lists as Partial<H>);
 }
 
 /** All lots and pours with one id for each food, whatever they are named by; see {@link foodKeys}. */
 export function asOneFood<H extends Pick<Kept, 'foods' | 'mixes' | 'batches' | 'lots'>>(house: H): H {
   const keyOf = foodKeys(house);
-  return { ...house, lots: lotsByKey(house.lots, keyOf), batches: poursByKey(house.batches, keyOf) };
+  const lists: Partial<Kept> = {
+    lots: lotsByKey(house.lots, keyOf),
+    batches: poursByKey(house.batches, keyOf),
+  };
+  return withLists(house, lists as Partial<H>);
 }
 
 const lotsByKey = (lots: readonly Lot[], keyOf: FoodKey) => lots.map((l) => named(l, keyOf));

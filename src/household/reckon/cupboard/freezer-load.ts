@@ -5,6 +5,7 @@
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Day, FreezeStep, Lot } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
+import { withLists } from '../with-lists.ts';
 import { lotById } from './lot-index.ts';
 import { openStep } from './lot-state.ts';
 import { lotsToFreeze } from './lots-to-freeze.ts';
@@ -55,7 +56,7 @@ export function firstOverfullDay(
 /** The household with some of its lots changed. */
 export function withLots(house: Household, changed: readonly Lot[]): Household {
   const anew = new Map(changed.map((l) => [l.id, l]));
-  return { ...house, lots: house.lots.map((l) => anew.get(l.id) ?? l) };
+  return withLists(house, { lots: house.lots.map((l) => anew.get(l.id) ?? l) });
 }
 
 /** Whether a lot lies in the freezer on a day, by its freezes. */

@@ -1,8 +1,8 @@
 /** How a lot stands on a day: ready to weigh out, in its freeze treatment, barred, used up. */
 import type { LotStock } from '../../../kitchen/cupboard/cupboard.ts';
 import {
+  isWeighable,
   type LotGroup,
-  mayBeWeighed,
   needsTreatment,
   readyOn,
   treatmentDone,
@@ -37,7 +37,7 @@ export function lotState(
   if (grams === 0) return { kind: 'empty' };
   if (lot.form === 'fresh') return { kind: 'fresh' };
   const pastBest = isPastBest(lot, day) && { pastBest: true as const };
-  if (!mayBeWeighed(lot, day, group).ok) return { ...treatmentState(lot, day), ...pastBest };
+  if (!isWeighable(lot, day, group)) return { ...treatmentState(lot, day), ...pastBest };
   const overruled = lot.overruled && awaitsTreatment(lot, day, group) && { overruled: true as const };
   return { kind: pastBest ? 'past' : 'ready', ...pastBest, ...overruled };
 }

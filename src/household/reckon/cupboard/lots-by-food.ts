@@ -1,5 +1,5 @@
 /** All lots by food, in the order in which they are used. */
-import { allocate, type LotStock, leftByFood, totals } from '../../../kitchen/cupboard/cupboard.ts';
+import { type LotStock, leftByFood, lotsInTurn, totals } from '../../../kitchen/cupboard/cupboard.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Household } from '../../model.ts';
 import { foodKeys } from '../foods/same-food.ts';
@@ -7,7 +7,7 @@ import { asNamed } from './as-named.ts';
 import { contentsOf } from './contents.ts';
 import { cupboardFood, groupsIn } from './lot-foods.ts';
 import { type LotState, lotState } from './lot-state.ts';
-import { weighableOn } from './weighable.ts';
+import { isWeighableOn } from './weighable.ts';
 
 export interface LotLine extends LotStock {
   readonly state: LotState;
@@ -34,11 +34,11 @@ export function lotsByFood(all: Household, day: Day): FoodLots[] {
   const house = asNamed(all, [...firsts.values()]);
   const kept = contentsOf(house);
   const left = leftByFood(kept);
-  const ready = weighableOn(day, groupsIn(house));
+  const ready = isWeighableOn(day, groupsIn(house));
   return totals(kept, ready)
     .map((total): FoodLots => {
       const food = cupboardFood(house, total.food);
-      const order = allocate(kept, total.food, Number.MAX_VALUE, ready).takes.map((t) => t.lot.id);
+      const order = lotsInTurn(kept, total.food, ready).map((l) => l.lot.id);
       const places = new Map(order.map((id, i) => [id, i]));
       const place = (l: LotStock) => places.get(l.lot.id) ?? order.length;
       const mine = [...(left.get(total.food) ?? [])].sort((a, b) => place(a) - place(b));

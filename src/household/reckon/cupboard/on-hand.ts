@@ -6,7 +6,7 @@ import { withProblem } from '../mix/mix-edits.ts';
 import { asNamed } from './as-named.ts';
 import { contentsOf } from './contents.ts';
 import { groupsIn } from './lot-foods.ts';
-import { weighableOn } from './weighable.ts';
+import { isWeighableOn } from './weighable.ts';
 
 /** What differs between a mix's "in the cupboard" and what may be weighed out today, g; foods without a lot are left. */
 export function cupboardChanges(
@@ -16,7 +16,7 @@ export function cupboardChanges(
 ): { readonly food: string; readonly name: string; readonly from?: number; readonly to: number }[] {
   const house = asNamed(all, mix.problem.foods);
   const ready = new Map(
-    totals(contentsOf(house), weighableOn(day, groupsIn(house))).map((t) => [t.food, t.ready]),
+    totals(contentsOf(house), isWeighableOn(day, groupsIn(house))).map((t) => [t.food, t.ready]),
   );
   return mix.problem.foods.flatMap((f) => {
     const to = ready.get(f.id);

@@ -7,6 +7,7 @@ import { PAIRS } from '../../../foods/forms/pairs.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household, OwnFood } from '../../model.ts';
 import { foodKeys } from './same-food.ts';
+import { sameProblems } from './same-problems.ts';
 
 /** A food as a mix, a trial or a list of ids names it. */
 export interface NamedFood {
@@ -34,20 +35,10 @@ interface Alike {
 }
 
 /** What the household knows of its foods. */
-export function alike({ foods, mixes, batches, kitchen }: Kept): Alike {
-  return made(foods, sameProblems(mixes), batches, kitchen);
-}
-
-let before: Kept['mixes'] = [];
-
-/**
- * The list of mixes that was asked about before, where nothing but shares has changed since: what foods are called follows
- * from the problems alone, and need not be gathered anew with every move of a slider.
- */
-export function sameProblems(mixes: Kept['mixes']): Kept['mixes'] {
-  const same = mixes.length === before.length && mixes.every((m, i) => m.problem === before[i]?.problem);
-  if (!same) before = mixes;
-  return before;
+export function alike(house: Kept): Alike {
+  const { foods, kitchen } = house;
+  const { mixes, batches } = sameProblems(house);
+  return made(foods, mixes, batches, kitchen);
 }
 
 const made = remembered(

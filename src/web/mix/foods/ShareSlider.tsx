@@ -2,12 +2,21 @@
  * The slider of a share: a native range for keys and screen readers, which the hand need not hit, on a track of our own with
  * the span beneath. Thirty of them follow each move of one, so there is nothing in it that does not move.
  */
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from 'react';
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  type ReactNode,
+  useEffect,
+  useEffectEvent,
+  useRef,
+} from 'react';
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
 import { words } from '../../../words/words.ts';
 
 /** Percent of the mix. */
 const STEP = 0.1;
+/** About a frame, ms: a mouse tells of more moves than can be shown. */
+const FRAME_MS = 16;
 
 interface Props {
   /** Name of the food. */
@@ -35,12 +44,15 @@ interface Grip {
   readonly share: number;
   readonly width: number;
   at: number;
+  /** When it was moved last, on the clock of the events. */
+  moved: number;
 }
 
 export function ShareSlider(props: Props) {
   const { name, share, top, span, disabled, dragged, onDrag, onLetGo } = props;
   const t = words().rows;
   const range = useRef<HTMLInputElement>(null);
+  const track = useRef<HTMLDivElement>(null);
   const grip = useRef<Grip>(undefined);
   /** Where keys that are still down have brought it. */
   const keyed = useRef<number>(undefined);
@@ -53,22 +65,37 @@ export function ShareSlider(props: Props) {
     // The keyboard goes on where the hand left it; the browser would take it to where was pressed.
     event.preventDefault();
     range.current?.focus({ preventScroll: true });
-    const track = event.currentTarget;
-    track.setPointerCapture(event.pointerId);
-    const { left, width } = track.getBoundingClientRect();
+    event.currentTarget.setPointerCapture(event.pointerId);
+    const { left, width } = event.currentTarget.getBoundingClientRect();
     const onThumb = event.target instanceof Element && event.target.closest('.thumb') !== null;
     const from = onThumb ? share : rounded(((event.clientX - left) / width) * top);
-    grip.current = { pointer: event.pointerId, x: event.clientX, share: from, width, at: from };
+    grip.current = { pointer: event.pointerId, x: event.clientX, share: from, width, at: from, moved: 0 };
     if (!onThumb) onDrag(from);
   }
-  function move(event: PointerEvent) {
+  function move({
+    pointerId,
+    clientX,
+    timeStamp,
+  }: Pick<PointerEvent, 'pointerId' | 'clientX' | 'timeStamp'>) {
     const held = grip.current;
-    if (held?.pointer !== event.pointerId) return;
-    const to = rounded(held.share + ((event.clientX - held.x) / held.width) * top);
+    if (held?.pointer !== pointerId) return;
+    const to = rounded(held.share + ((clientX - held.x) / held.width) * top);
     if (to === held.at) return;
     held.at = to;
+    held.moved = timeStamp;
     onDrag(to);
   }
+  /** Browsers keep moves back until they draw; by then the answer to one that is not kept back can be there. */
+  const early = useEffectEvent((event: Event) => {
+    const since = event.timeStamp - (grip.current?.moved ?? 0);
+    if (event instanceof globalThis.PointerEvent && since >= FRAME_MS) move(event);
+  });
+  useEffect(() => {
+    if (!dragged) return;
+    const element = track.current;
+    element?.addEventListener('pointerrawupdate', early);
+    return () => element?.removeEventListener('pointerrawupdate', early);
+  }, [dragged]);
   function release(event: PointerEvent) {
     const held = grip.current;
     if (held?.pointer !== event.pointerId) return;
@@ -93,6 +120,7 @@ export function ShareSlider(props: Props) {
       {props.children}
       {/* The keyboard has the range within; this is for the hand. */}
       <div
+        ref={track}
         className="track"
         onPointerDown={press}
         onPointerMove={move}

@@ -1,7 +1,7 @@
 /** What is folded away until it is wanted, and drawn only then: hundreds of figures cost time at every change of a share. */
 import { type ReactNode, useState } from 'react';
 
-export function Folded(props: { summary: string; className?: string; children: ReactNode }) {
+export function Folded(props: { summary: string; className?: string; children: () => ReactNode }) {
   const [open, setOpen] = useState(false);
   return (
     <details
@@ -9,7 +9,7 @@ export function Folded(props: { summary: string; className?: string; children: R
       onToggle={(e) => e.target === e.currentTarget && setOpen(e.currentTarget.open)}
     >
       <summary>{props.summary}</summary>
-      {open && props.children}
+      {open && props.children()}
     </details>
   );
 }

@@ -46,39 +46,47 @@ export function Micronutrients({
   const against = comparable.find((p) => p.id === chosen) ?? usualComparison(profile, profiles);
   const fromMemory = against ? unconfirmedBounds(against).length : 0;
   const rows = evaluation ? micronutrientRows(evaluation, pelletPart, against) : [];
-  const only = rows
-    .filter((r) => r.onlyPellet)
-    .map(({ key }) => (key === 'CA:P' ? titleOf({ key }) : shortly(nutrientWord(key))));
   const t = words().nutrients.micro;
   return (
     <Folded className="micronutrients" summary={t.title(rows.length)}>
-      <div className="fields">
-        <Choice
-          label={t.comparedWith}
-          value={against?.id ?? ''}
-          options={comparable.map((p) => [p.id, p.name] as const)}
-          onChange={setChosen}
-        />
-      </div>
-      {against && <p className="hint">{against.about}</p>}
-      {fromMemory > 0 && <p className="hint">{t.fromMemory(fromMemory)}</p>}
-      {only.length > 0 && <p className="only-pellet">{t.onlyPellet(only)}</p>}
-      {PARTS.map((part) => {
-        const own = rows.filter((r) => r.part === part);
-        if (own.length === 0) return null;
-        return part === 'mineral' || part === 'vitamin' ? (
-          <section key={part}>
-            <h3>{t.parts[part]}</h3>
-            <Rows rows={own} />
-          </section>
-        ) : (
-          <Folded key={part} summary={t.part(t.parts[part], own.length)}>
-            <Rows rows={own} />
-          </Folded>
-        );
-      })}
+      {() => (
+        <>
+          <div className="fields">
+            <Choice
+              label={t.comparedWith}
+              value={against?.id ?? ''}
+              options={comparable.map((p) => [p.id, p.name] as const)}
+              onChange={setChosen}
+            />
+          </div>
+          {against && <p className="hint">{against.about}</p>}
+          {fromMemory > 0 && <p className="hint">{t.fromMemory(fromMemory)}</p>}
+          <OnlyPellet rows={rows} />
+          {PARTS.map((part) => {
+            const own = rows.filter((r) => r.part === part);
+            if (own.length === 0) return null;
+            return part === 'mineral' || part === 'vitamin' ? (
+              <section key={part}>
+                <h3>{t.parts[part]}</h3>
+                <Rows rows={own} />
+              </section>
+            ) : (
+              <Folded key={part} summary={t.part(t.parts[part], own.length)}>
+                {() => <Rows rows={own} />}
+              </Folded>
+            );
+          })}
+        </>
+      )}
     </Folded>
   );
+}
+
+function OnlyPellet({ rows }: { rows: readonly MicronutrientRow[] }) {
+  const only = rows
+    .filter((r) => r.onlyPellet)
+    .map(({ key }) => (key === 'CA:P' ? titleOf({ key }) : shortly(nutrientWord(key))));
+  return only.length > 0 && <p className="only-pellet">{words().nutrients.micro.onlyPellet(only)}</p>;
 }
 
 function Rows({ rows }: { rows: readonly MicronutrientRow[] }) {

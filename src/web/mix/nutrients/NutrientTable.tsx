@@ -15,31 +15,33 @@ export function NutrientTable({ evaluation }: { evaluation: Evaluation | undefin
   const { percent } = words().figures;
   return (
     <Folded className="nutrient-table" summary={t.title(rows.length)}>
-      <div className="table-scroll">
-        <table>
-          <caption>{t.caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{t.nutrient}</th>
-              <th scope="col">{t.mix}</th>
-              <th scope="col">{t.ration}</th>
-              <th scope="col">{t.known}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ tag, unit, line }) => (
-              <tr key={tag}>
-                <th scope="row">
-                  <NutrientName tag={tag}>{countedName(tag)}</NutrientName>
-                </th>
-                <td>{said(line.mix, line.coverage_mix, unit)}</td>
-                <td>{said(line.ration, line.coverage, unit)}</td>
-                <td>{percent(line.coverage, 0)}</td>
+      {() => (
+        <div className="table-scroll">
+          <table>
+            <caption>{t.caption}</caption>
+            <thead>
+              <tr>
+                <th scope="col">{t.nutrient}</th>
+                <th scope="col">{t.mix}</th>
+                <th scope="col">{t.ration}</th>
+                <th scope="col">{t.known}</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+            </thead>
+            <tbody>
+              {rows.map(({ tag, unit, line }) => (
+                <tr key={tag}>
+                  <th scope="row">
+                    <NutrientName tag={tag}>{countedName(tag)}</NutrientName>
+                  </th>
+                  <td>{said(line.mix, line.coverage_mix, unit)}</td>
+                  <td>{said(line.ration, line.coverage, unit)}</td>
+                  <td>{percent(line.coverage, 0)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
     </Folded>
   );
 }

@@ -4,19 +4,35 @@ import { type Body, laidUpon } from './change.ts';
 import type { Outbox } from './outbox.ts';
 import type { Replica } from './replica.ts';
 
-/** @param before the household as it was shown last; lists of kinds that are not in `changed` stay the same objects */
+/**
+ * @param before the household as it was shown last; lists of kinds that are not in `changed` stay the same objects
+ * @param coming lists that have not come yet: who reads one while drawing is drawn once it is here (React's `Suspense`), so
+ * that nothing is ever worked out from a part of them
+ */
 export function householdView(
   replica: Replica,
   outbox: Outbox,
   changed: ReadonlySet<Kind>,
   before: Household | undefined,
+  coming: ReadonlyMap<Kind, Promise<void>>,
 ): Household {
   if (before && changed.size === 0) return before;
-  const lists = KINDS.map((kind) => [
-    kind,
-    before && !changed.has(kind) ? before[kind] : listOf(kind, replica, outbox),
-  ]);
-  return Object.fromEntries(lists) as Household;
+  const household = {};
+  for (const kind of KINDS) {
+    const wait = coming.get(kind);
+    if (wait)
+      Object.defineProperty(household, kind, {
+        enumerable: true,
+        get() {
+          throw wait;
+        },
+      });
+    else {
+      const value = before && !changed.has(kind) ? before[kind] : listOf(kind, replica, outbox);
+      Object.defineProperty(household, kind, { enumerable: true, value });
+    }
+  }
+  return household as Household;
 }
 
 function listOf(kind: Kind, replica: Replica, outbox: Outbox): Body[] {

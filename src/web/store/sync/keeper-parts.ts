@@ -24,9 +24,9 @@ export interface Refusal {
 
 /** What a page shows of all this. Parts that did not change are the same objects as before. */
 export interface KeeperView {
-  /** Absent until the server first gave it. */
+  /** Absent until the server first gave it; a list that has not come yet throws, to who reads it, what to wait for. */
   readonly household: Household | undefined;
-  /** Why it could not be had, while there is none. */
+  /** Why it, or a list of it, could not be had, while it is not whole. */
   readonly fault: Error | undefined;
   readonly unreadable: readonly KeptRecord[];
   /** Everything that the server does not have yet. */

@@ -3,10 +3,11 @@
  * sent one after the other until the server has it; what others change comes in and is merged with what waits.
  */
 import { mergeRecord, same } from '../../../household/merge/merge-record.ts';
-import { type Kept, KINDS, type Kind } from '../../../household/model.ts';
+import type { Kept, Kind } from '../../../household/model.ts';
 import type { KeptRecord, Written } from '../../../household/records.ts';
 import type { ApiError } from '../api-error.ts';
 import { type Change, chosen, FOLLOWS, laidOver, rebased, type Standing, withoutRefused } from './change.ts';
+import { FirstHousehold } from './first-household.ts';
 import { Hearers } from './hearers.ts';
 import { householdView } from './household-view.ts';
 import {
@@ -20,7 +21,7 @@ import {
 import { Outbox } from './outbox.ts';
 import { Puller } from './puller.ts';
 import { afterMade, withRefusal } from './refusals.ts';
-import type { Replica } from './replica.ts';
+import { NOWHERE, type Replica } from './replica.ts';
 import { Sender } from './sender.ts';
 
 export class Keeper {
@@ -33,6 +34,8 @@ export class Keeper {
   /** Kinds whose lists are to be drawn anew. */
   readonly #changed = new Set<Kind>();
   #replica: Replica | undefined;
+  /** While the first household comes in: what is here of it. */
+  readonly #first = new FirstHousehold();
   #view = NOTHING;
   #fault: Error | undefined;
   #refusals: readonly Refusal[] = [];
@@ -51,6 +54,7 @@ export class Keeper {
     this.#puller = new Puller(
       parts.page,
       (replica, records) => this.#pulled(replica, records),
+      (replica, sections) => this.#publish(this.#first.arrived(replica, sections)),
       (fault) => {
         this.#fault = fault;
         this.#publish();
@@ -128,7 +132,9 @@ export class Keeper {
         ...(joins && { joins }),
       });
       this.#hearers.add(slot, heard);
-      if (collides) this.#ask(kind, id);
+      const all = this.#outbox.chain(kind, id);
+      // Where the first of them may have been made, its answer decides.
+      if (collides && !all[0]?.sent) this.#rebase(all, there, true);
     }
     this.#changed.add(kind);
     this.#publish();
@@ -181,15 +187,18 @@ export class Keeper {
     const other = replica !== this.#replica;
     this.#replica = replica;
     if (other || records.length > 0) this.#news += 1;
-    for (const kind of other ? KINDS : records.map((r) => r.kind)) this.#changed.add(kind);
+    for (const kind of other ? this.#first.ended(replica) : []) this.#changed.add(kind);
+    for (const { kind } of records) this.#changed.add(kind);
     this.#bringAllOnto();
+  }
+
+  #here(): Replica | undefined {
+    return this.#replica ?? this.#first.replica;
   }
 
   /** How a record stands on the server, as far as this page knows. */
   #standing(kind: Kind, id: string): Standing {
-    const record = this.#replica?.get(kind, id);
-    const { epoch = '' } = this.#replica ?? {};
-    return { epoch, version: record?.version ?? 0, body: record?.body ?? null };
+    return (this.#here() ?? NOWHERE).standing(kind, id);
   }
 
   /** Puts what waits upon how the records stand on the server. What may have been made already is left as it is. */
@@ -207,14 +216,6 @@ export class Keeper {
     }
   }
 
-  /** What was just changed collides with what came from elsewhere; where that may have been made, its answer decides. */
-  #ask(kind: Kind, id: string): void {
-    const chain = this.#outbox.chain(kind, id);
-    if (chain[0]?.sent) return;
-    const there = this.#standing(kind, id);
-    this.#rebase(chain, there, true);
-  }
-
   #rebase(chain: readonly Change[], there: Standing, ask: boolean): void {
     const after = rebased(chain, there, { ask, newId: this.#parts.newId });
     const [first] = after.kept;
@@ -229,7 +230,7 @@ export class Keeper {
     const { kind, id } = change;
     this.#refusals = afterMade(this.#refusals, change);
     this.#take([record, ...along]);
-    this.#replica?.keepObject(kind, id, change.body);
+    this.#here()?.keepObject(kind, id, change.body);
     this.#hearers.tell(change, { is: 'made' });
     this.#outbox.remove(change);
     this.#rebase(this.#outbox.chain(kind, id), this.#standing(kind, id), true);
@@ -272,19 +273,22 @@ export class Keeper {
   /** Takes records as the server just gave them. */
   #take(records: readonly KeptRecord[]): void {
     for (const record of records) {
-      this.#replica?.take(record);
+      this.#here()?.take(record);
       this.#changed.add(record.kind);
     }
   }
 
-  #publish(): void {
+  #publish(redrawn: readonly Kind[] = []): void {
+    for (const kind of redrawn) this.#changed.add(kind);
     const { household: before, unreadable: seen } = this.#view;
-    const unreadable = this.#changed.size > 0 ? (this.#replica?.unreadable() ?? []) : seen;
-    const household = this.#replica && householdView(this.#replica, this.#outbox, this.#changed, before);
+    const replica = this.#here();
+    const { coming } = this.#first;
+    const unreadable = this.#changed.size > 0 ? (replica?.unreadable() ?? []) : seen;
+    const household = replica && householdView(replica, this.#outbox, this.#changed, before, coming);
     this.#changed.clear();
     this.#view = {
       household,
-      fault: household ? undefined : this.#fault,
+      fault: household && coming.size === 0 ? undefined : this.#fault,
       unreadable: same(unreadable, seen) ? seen : unreadable,
       waiting: this.#outbox.all(),
       onDevice: this.#outbox.onDevice(),

@@ -2,6 +2,7 @@
 import { same } from '../../../household/merge/merge-record.ts';
 import type { Kind } from '../../../household/model.ts';
 import type { KeptRecord } from '../../../household/records.ts';
+import type { Standing } from './change.ts';
 
 export class Replica {
   /** Of the household that the numbers below belong to. */
@@ -9,6 +10,8 @@ export class Replica {
   /** All changes up to this one are here. */
   seq = 0;
   readonly #kinds = new Map<Kind, Map<string, KeptRecord>>();
+  /** Of these, by kind and id, what is kept and cannot be shown. */
+  readonly #unreadable = new Map<string, KeptRecord>();
 
   constructor(epoch: string) {
     this.epoch = epoch;
@@ -18,6 +21,12 @@ export class Replica {
     return this.#kinds.get(kind)?.get(id);
   }
 
+  /** How a record stands; at version 0 where there never was one. */
+  standing(kind: Kind, id: string): Standing {
+    const { version = 0, body = null } = this.get(kind, id) ?? {};
+    return { epoch: this.epoch, version, body };
+  }
+
   /** Takes a record as it stands, unless a newer one is here. What did not change stays the very same object. */
   take(record: KeptRecord): void {
     const records = this.#kinds.get(record.kind) ?? new Map<string, KeptRecord>();
@@ -25,7 +34,11 @@ export class Replica {
     const before = records.get(record.id);
     if (before && before.version > record.version) return;
     const body = before && same(before.body, record.body) ? before.body : record.body;
-    records.set(record.id, { ...record, body });
+    const taken = { ...record, body };
+    records.set(record.id, taken);
+    const key = `${record.kind} ${record.id}`;
+    if (record.unreadable) this.#unreadable.set(key, taken);
+    else if (before?.unreadable) this.#unreadable.delete(key);
   }
 
   /** Shows what this page itself changed as the very object that it changed it into. */
@@ -41,8 +54,9 @@ export class Replica {
 
   /** What is kept and cannot be shown. */
   unreadable(): KeptRecord[] {
-    return [...this.#kinds.values()].flatMap((records) =>
-      [...records.values()].filter((record) => record.unreadable !== undefined),
-    );
+    return [...this.#unreadable.values()];
   }
 }
+
+/** Before anything of the household is here. */
+export const NOWHERE = new Replica('');

@@ -2,18 +2,41 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { draws } from '../../../../test/draws.ts';
-import type { KeptRecord, RecordsPage } from '../../../household/records.ts';
+import type { KeptRecord, RecordsPage, Section } from '../../../household/records.ts';
 import { Replica } from './replica.ts';
-import { fetchWhole } from './whole-household.ts';
+import { type Page, wholeHousehold } from './whole-household.ts';
 
+/** Fetches it, going on each time that it fails. */
+async function fetchWhole(
+  page: Page,
+  first: RecordsPage,
+  replica: Replica,
+  arrived: (coming: readonly Section[]) => void = () => {},
+): Promise<boolean> {
+  const fetch = wholeHousehold(page, first, replica, arrived);
+  for (;;) {
+    try {
+      return (await fetch?.()) ?? false;
+    } catch (error) {
+      expect(error).toBe(GONE);
+    }
+  }
+}
+
+const GONE = new Error('nobody answers');
+
+const KINDS = ['lots', 'feedings', 'batches', 'weighings'] as const;
 const record = (seq: number, n: number): KeptRecord => ({
-  kind: 'lots',
+  kind: KINDS[n % KINDS.length]!,
   id: `lot-${n}`,
   version: seq,
   seq,
   place: n,
   body: { id: `lot-${n}` } as never,
 });
+
+const sectionOf = ({ kind }: KeptRecord): Section =>
+  kind === 'feedings' || kind === 'weighings' ? kind : 'rest';
 
 /** A server with so many records, which gives some at a time. */
 function serverOf(count: number, part: number) {
@@ -28,9 +51,9 @@ function serverOf(count: number, part: number) {
       seq += 1;
       records.set(n, record(seq, n));
     },
-    page(after: number, upTo = Number.POSITIVE_INFINITY): RecordsPage {
+    page(after: number, upTo = Number.POSITIVE_INFINITY, of?: Section): RecordsPage {
       const all = [...records.values()]
-        .filter((r) => r.seq > after && r.seq <= upTo)
+        .filter((r) => r.seq > after && r.seq <= upTo && (of === undefined || sectionOf(r) === of))
         .sort((a, b) => a.seq - b.seq);
       const given = all.slice(0, part);
       const more = given.length < all.length;
@@ -42,10 +65,10 @@ function serverOf(count: number, part: number) {
         epoch: server.epoch,
       };
     },
-    async ask(after: number, upTo?: number): Promise<RecordsPage> {
+    async ask(after: number, upTo?: number, of?: Section): Promise<RecordsPage> {
       open += 1;
       server.most = Math.max(server.most, open);
-      const page = server.page(after, upTo);
+      const page = server.page(after, upTo, of);
       await Promise.resolve();
       open -= 1;
       return page;
@@ -60,14 +83,38 @@ it('takes all that was there when it began, a few requests at a time; what chang
       fc.integer({ min: 1, max: 300 }),
       fc.integer({ min: 1, max: 40 }),
       fc.array(fc.nat(299), { maxLength: 10 }),
-      async (count, part, changed) => {
+      fc.infiniteStream(fc.boolean()),
+      fc.nat(8),
+      async (count, part, changed, fails, often) => {
         const server = serverOf(count, part);
+        let failures = 0;
+        let asked = 0;
+        const shaky: Page = async (...about) => {
+          const answer = await server.ask(...about);
+          if (failures < often && fails.next().value) {
+            failures += 1;
+            throw GONE;
+          }
+          asked += 1;
+          return answer;
+        };
         const first = server.page(0);
         for (const n of changed) if (n < count) server.change(n);
         const replica = new Replica('one');
-        const whole = await fetchWhole(server.ask, first, replica);
+        const told: (readonly Section[])[] = [];
+        const stood = Array.from({ length: count }, (_, n) => record(n + 1, n));
+        const whole = await fetchWhole(shaky, first, replica, (coming) => {
+          told.push(coming);
+          // What is not to come is whole, as it stood or as it was changed since: that is fetched after.
+          for (const r of stood)
+            if (!coming.includes(sectionOf(r)) && !changed.includes(r.place))
+              expect(replica.get(r.kind, r.id)).toEqual(r);
+        });
         expect(whole).toBe(count > part);
         if (!whole) return;
+        expect(told.map((coming) => coming.length)).toEqual([2, 1]);
+        // Nothing is asked for again that came.
+        expect(asked).toBeLessThanOrEqual(24 + Math.ceil(count / part));
         expect(server.most).toBeLessThanOrEqual(3);
         expect(replica.seq).toBe(count);
         for (let more = true; more; ) {
@@ -83,7 +130,10 @@ it('takes all that was there when it began, a few requests at a time; what chang
           after = page.seq;
           more = page.more;
         }
-        expect(replica.list('lots')).toEqual([...all].sort((a, b) => a.place - b.place));
+        for (const kind of KINDS)
+          expect(replica.list(kind)).toEqual(
+            all.filter((r) => r.kind === kind).sort((a, b) => a.place - b.place),
+          );
       },
     ),
     { numRuns: draws(2000, 200) },

@@ -1,27 +1,12 @@
 /** What is said before anything else is fetched: the frame, and most of Now. */
 import type { PartOf } from '../../part-shapes.ts';
 import { common } from '../common.ts';
-import { feeding } from '../feeding.ts';
 import { frame } from '../frame.ts';
-import { freezing } from '../freezing.ts';
 import { kitchen } from '../kitchen.ts';
 import { nutrition } from '../nutrition.ts';
 import { pairing } from '../pairing.ts';
-import { pelletStock } from '../pellet-stock.ts';
 import { shared } from '../shared.ts';
 import { store } from '../store.ts';
 import { today } from '../today.ts';
 
-export const first: PartOf<'first'> = {
-  common,
-  shared,
-  frame,
-  today,
-  store,
-  kitchen,
-  pairing,
-  feeding,
-  freezing,
-  pelletStock,
-  nutrition,
-};
+export const first: PartOf<'first'> = { common, shared, frame, today, store, kitchen, pairing, nutrition };

@@ -1,11 +1,8 @@
-/** What is said of the kitchen, from the days to the scale. */
-import { batch } from '../batch.ts';
-import { calendar } from '../calendar.ts';
-import { cupboard } from '../cupboard.ts';
+/** What is said where things are bought, dried and weighed. */
 import { drying } from '../drying.ts';
+import { formulation } from '../formulation.ts';
 import { hands } from '../hands.ts';
 import { shopping } from '../shopping.ts';
-import { verdict } from '../verdict.ts';
 import { weighing } from '../weighing.ts';
 
-export const kitchen = { shopping, cupboard, calendar, drying, weighing, batch, verdict, hands };
+export const kitchen = { shopping, drying, weighing, hands, formulation };

@@ -5,7 +5,6 @@ import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
 import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
-import { formulation } from '../formulation.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
@@ -33,7 +32,6 @@ export const mixes = {
   limits,
   long,
   nutrients,
-  formulation,
   why,
   wishes,
   refusals,

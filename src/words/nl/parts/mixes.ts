@@ -6,7 +6,6 @@ import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
 import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
-import { formulation } from '../formulation.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
@@ -34,7 +33,6 @@ export const mixes: PartOf<'mixes'> = {
   limits,
   long,
   nutrients,
-  formulation,
   why,
   wishes,
   refusals,

@@ -7,7 +7,6 @@ import { ContinuousMixSolver } from '../../src/formulation/solve/continuous-mix-
 import type { Highs } from '../../src/formulation/solve/highs.ts';
 import { demoProblem } from '../../src/household/demo.ts';
 import { naiveWay } from './naive.ts';
-import { median, timed } from './timing.ts';
 
 const FOODS = 30;
 const ROUNDS = 15;
@@ -29,8 +28,18 @@ function mixOf30(reference: Reference): Problem {
   };
 }
 
-/** @returns lines to print */
-export function spansRun(reference: Reference, highs: Highs): string[] {
+export interface SpansRun {
+  readonly foods: number;
+  /** ms of each round. */
+  readonly spans: readonly number[];
+  readonly nearest: readonly number[];
+  readonly naiveSpans: readonly number[];
+  readonly naiveNearest: readonly number[];
+  /** Largest difference of any share, percent. */
+  readonly apart: number;
+}
+
+export function spansRun(reference: Reference, highs: Highs): SpansRun {
   const problem = mixOf30(reference);
   const { ration, open, caps, z } = buildRation(problem, { reference, highs });
   const n = open.length;
@@ -74,13 +83,13 @@ export function spansRun(reference: Reference, highs: Highs): string[] {
     });
   }
   mixes.dispose();
-  const m = Object.fromEntries(Object.entries(times).map(([k, list]) => [k, median(list)])) as Record<
-    keyof typeof times,
-    number
-  >;
-  return [
-    `all spans of ${n} foods   ${m.spans.toFixed(1)} ms, naive ${m.naiveSpans.toFixed(0)} ms, ratio ${(m.naiveSpans / m.spans).toFixed(0)}`,
-    `nearest mix             ${m.nearest.toFixed(2)} ms, naive ${m.naiveNearest.toFixed(1)} ms, ratio ${(m.naiveNearest / m.nearest).toFixed(1)}`,
-    `largest difference in a share  ${widest.toExponential(1)} %`,
-  ];
+  return { foods: n, ...times, apart: widest };
+}
+
+/** Does the work and adds its milliseconds to `into`. */
+function timed<T>(work: () => T, into: number[]): T {
+  const start = performance.now();
+  const result = work();
+  into.push(performance.now() - start);
+  return result;
 }

@@ -1,0 +1,95 @@
+/** A screen opened in a real browser: when it can be used, and what it was sent. */
+import type { CDPSession, Page, Request } from 'playwright-core';
+import { type Ready, WATCH_LONG_TASKS, whenUsable } from '../in-browser/watch.ts';
+
+export interface Opening {
+  /** ms from asking for the page until its own contents stand and the browser has drawn them. */
+  readonly drawn: number;
+  /** ms until, besides, the page's thread is idle: no long task ends later within the next half second. */
+  readonly usable: number;
+  /** Of these, ms of work of the page's own thread: processor time, which hardly depends on what else runs. */
+  readonly work: number;
+  readonly nodes: number;
+  readonly sent: readonly Sent[];
+}
+
+export type Kind = 'page' | 'script' | 'style' | 'table' | 'solver' | 'records' | 'other';
+
+export interface Sent {
+  readonly path: string;
+  readonly kind: Kind;
+  /** Bytes as they came over the line, without headers; 0 where the cache had it. */
+  readonly bytes: number;
+  readonly decoded: number;
+  readonly encoding: string | undefined;
+  /** Whether it was asked for only after the screen could be used. */
+  readonly later: boolean;
+}
+
+/** Without a long task for so long, ms, the page's thread counts as idle. */
+const IDLE_MS = 500;
+/** What is fetched in advance has begun by then, ms after the screen can be used. */
+const LATER_MS = 1500;
+
+/**
+ * @param page that has nothing open yet, or is to open another page in the same browser's memory
+ * @param bytes whether what is sent is wanted too, also later on: that takes some time
+ */
+export async function openedAt(page: Page, url: string, ready: Ready, bytes = false): Promise<Opening> {
+  const asked: { request: Request; at: number }[] = [];
+  const note = (request: Request) => asked.push({ request, at: Date.now() });
+  page.on('request', note);
+  const browser = await watched(page);
+  await page.goto(url, { waitUntil: 'commit' });
+  const { drawn, idle } = (await page.evaluate(whenUsable(ready, IDLE_MS))) as {
+    drawn: number;
+    idle: number;
+  };
+  const began = Number(await page.evaluate('performance.timeOrigin'));
+  const { metrics } = await browser.send('Performance.getMetrics');
+  const work = 1000 * (metrics.find((m) => m.name === 'TaskDuration')?.value ?? Number.NaN);
+  const nodes = Number(await page.evaluate("document.querySelectorAll('*').length"));
+  if (bytes) await page.waitForTimeout(LATER_MS);
+  page.off('request', note);
+  const sent = bytes
+    ? await Promise.all(asked.map(({ request, at }) => sentFor(request, at > began + idle)))
+    : [];
+  await browser.detach();
+  return { drawn, usable: idle, work, nodes, sent: sent.filter((s) => s !== undefined) };
+}
+
+const ready = new WeakSet<Page>();
+
+async function watched(page: Page): Promise<CDPSession> {
+  if (!ready.has(page)) await page.addInitScript(WATCH_LONG_TASKS);
+  ready.add(page);
+  const browser = await page.context().newCDPSession(page);
+  await browser.send('Performance.enable', { timeDomain: 'threadTicks' });
+  return browser;
+}
+
+async function sentFor(request: Request, later: boolean): Promise<Sent | undefined> {
+  const url = new URL(request.url());
+  // A data: address is no request, and the stream of changes has no end.
+  if (!url.protocol.startsWith('http') || url.pathname === '/api/events') return undefined;
+  const response = await request.response();
+  if (!response) return undefined;
+  const [body, sizes] = await Promise.all([response.body().catch(() => Buffer.alloc(0)), request.sizes()]);
+  return {
+    path: url.pathname,
+    kind: kindOf(url.pathname),
+    bytes: Math.max(0, sizes.responseBodySize),
+    decoded: body.length,
+    encoding: response.headers()['content-encoding'],
+    later,
+  };
+}
+
+function kindOf(path: string): Kind {
+  if (path.startsWith('/api/')) return 'records';
+  if (path.endsWith('.js')) return 'script';
+  if (path.endsWith('.css')) return 'style';
+  if (path.endsWith('.wasm')) return 'solver';
+  if (path.endsWith('.bin')) return 'table';
+  return path === '/' || path.endsWith('.html') ? 'page' : 'other';
+}

@@ -1,0 +1,89 @@
+/** What a page asks the server for, and when: everything large comes compressed, and what a screen does not draw from last. */
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { tenYears } from '../household/ten-years.ts';
+import { type Bench, openBench, pressIfThere } from './harness.ts';
+import { SCREENS } from './ten-years-screens.ts';
+
+const house = tenYears({ size: 0.2, until: new Date().toISOString().slice(0, 10) });
+let bench: Bench;
+beforeAll(async () => {
+  bench = await openBench({ house });
+});
+afterAll(async () => {
+  expect(bench.complaints).toEqual([]);
+  await bench.close();
+});
+
+/** Letters. */
+const LARGE = 10_000;
+
+it('nothing large is sent uncompressed', async () => {
+  const page = await bench.page();
+  const encodings = new Map<string, string | undefined>();
+  page.context().on('response', (answer) => {
+    if (answer.status() === 200) encodings.set(answer.url(), answer.headers()['content-encoding']);
+  });
+  for (const { hash, ready } of SCREENS.filter((s) => s.demo)) {
+    await page.goto('about:blank');
+    await page.goto(`${bench.url}/#/${hash}`);
+    await page.locator(ready).first().waitFor();
+  }
+  const plain = [...encodings.keys()].filter((url) => !encodings.get(url) && !url.endsWith('/api/events'));
+  const sizes = await Promise.all(
+    plain.map(async (url) => ({ url, size: (await (await fetch(url)).text()).length })),
+  );
+  expect(sizes.filter(({ size }) => size > LARGE)).toEqual([]);
+  expect([...encodings.values()].filter((e) => e === 'br').length).toBeGreaterThan(20);
+});
+
+/** Of the screens of each group, one for each place that there is. */
+const placeOf = (hash: string) => hash.split('/')[0];
+const WITHOUT_WEIGHTS = ['weigh', 'shopping', 'cupboard', 'drying', 'mix', 'foods', 'targets'];
+
+it.each([
+  ['weighings', SCREENS.filter((s) => WITHOUT_WEIGHTS.includes(placeOf(s.hash) ?? ''))],
+  ['feedings', SCREENS.filter((s) => placeOf(s.hash) === 'targets')],
+] as const)(
+  'screens stand before the %s are here, and those that draw from them wait',
+  async (section, early) => {
+    const page = await bench.page();
+    const held: (() => void)[] = [];
+    let isHeld = true;
+    await page.route(/\/api\/records\?.*of=(feedings|weighings)/, async (route) => {
+      if (isHeld && route.request().url().endsWith(`of=${section}`))
+        await new Promise<void>((go) => held.push(go));
+      await route.continue();
+    });
+    await page.goto(bench.url);
+    await page.getByText('Opening').first().waitFor();
+    for (const { hash, ready } of early) {
+      await page.evaluate(`location.hash = ${JSON.stringify(`#/${hash}`)}`);
+      await page.locator(ready).first().waitFor();
+    }
+    await page.evaluate("location.hash = '#/animals/animal-1/weight'");
+    await page.getByText('Opening').first().waitFor();
+    expect(await page.locator('.weight-part').count()).toBe(0);
+    expect(held.length).toBeGreaterThan(0);
+    isHeld = false;
+    for (const go of held) go();
+    await page.locator('.weight-part svg').first().waitFor();
+  },
+);
+
+it('says so where the rest cannot be had, and draws the screen once it can', async () => {
+  const page = await bench.page();
+  let isGone = true;
+  await page.route(/of=weighings/, (route) => (isGone ? route.abort() : route.continue()));
+  await page.goto(`${bench.url}/#/today`);
+  await page.getByRole('alert').first().waitFor();
+  await page.evaluate("location.hash = '#/cupboard'");
+  await page.locator('.lot-food').first().waitFor();
+  await page.evaluate("location.hash = '#/today'");
+  isGone = false;
+  // It may have asked again by itself meanwhile.
+  await pressIfThere(page.getByRole('button', { name: 'Try again' }));
+  await page.locator('.today-next a').first().waitFor();
+  // The browser complains of each request that was cut off.
+  const cut = bench.complaints.splice(0);
+  expect(cut.every((c) => /ERR_FAILED|Failed to load/.test(c))).toBe(true);
+});
