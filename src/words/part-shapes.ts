@@ -58,7 +58,6 @@ export const PART_OF: { readonly [P in Part as keyof EnglishParts[P]]: P } = {
   rows: 'mixes',
   beside: 'mixes',
   limits: 'mixes',
-  long: 'mixes',
   nutrients: 'mixes',
   why: 'mixes',
   wishes: 'mixes',
