@@ -83,9 +83,7 @@ const fedTo = remembered(
     const fed = new Map<string, { food: NamedFood; animals: Set<string> }>();
     for (const batch of batches) {
       if (batch.finishedAt === undefined || batch.givenUp) continue;
-      for (const { id, ref, name } of [...pouredIn(batch), ...besideOf(batch)]) {
-        const food = { id, ...(ref !== undefined && { ref }), ...(name !== undefined && { name }) };
-        const key = JSON.stringify(food);
+      for (const { food, key } of namedIn(batch)) {
         const there = fed.get(key) ?? { food, animals: new Set<string>() };
         for (const animal of batch.animalIds) there.animals.add(animal);
         fed.set(key, there);
@@ -93,6 +91,14 @@ const fedTo = remembered(
     }
     return [...fed.values()];
   },
+);
+
+/** What a batch is fed with, by what its foods are called; batches hardly change once they are finished. */
+const namedIn = remembered((batch: Batch): { readonly food: NamedFood; readonly key: string }[] =>
+  [...pouredIn(batch), ...besideOf(batch)].map(({ id, ref, name }) => {
+    const food = { id, ...(ref !== undefined && { ref }), ...(name !== undefined && { name }) };
+    return { food, key: JSON.stringify(food) };
+  }),
 );
 
 /** Foods that lie in a batch. */

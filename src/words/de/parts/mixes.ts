@@ -4,7 +4,6 @@ import { advice } from '../advice.ts';
 import { beside } from '../beside.ts';
 import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
-import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
@@ -46,6 +45,5 @@ export const mixes: PartOf<'mixes'> = {
   foods,
   label,
   cautions,
-  foodForms,
   search,
 };
