@@ -90,7 +90,7 @@ function bytes(places: readonly Place[]): Table {
     of: 'place',
     columns: [
       'requests',
-      'script, until it can be used',
+      'script, until it is drawn',
       'the same, unpacked',
       'script, later',
       'style',
@@ -114,7 +114,7 @@ function bytes(places: readonly Place[]): Table {
       ];
     }),
     notes: [
-      'Later: asked for after the place could be used, within a second and a half. Script of a worker counts as script. Style, solver, table and records: all, whenever asked for.',
+      'Later: asked for after the place was drawn, up to a second and a half after it can be used. Script of a worker counts as script. Style, solver, table and records: all, whenever asked for.',
     ],
   };
 }
@@ -136,7 +136,7 @@ function limits(places: readonly Place[]): Limit[] {
   const today = script('today');
   found.push({
     asked: `first load of Now (today) on a cold cache: under ${TODAY_KB} kB of compressed script`,
-    measured: `${kB(today.until)} until it can be used, ${kB(today.all)} with what is fetched in advance`,
+    measured: `${kB(today.until)} until it is drawn, ${kB(today.all)} with what is fetched in advance`,
     met: today.until < 1000 * TODAY_KB,
   });
   const usable = inMs(places.find((p) => p.name === 'today')?.first ?? [], 'usable');
@@ -148,7 +148,7 @@ function limits(places: readonly Place[]): Limit[] {
   const weigh = script(PHONE_WEIGH);
   found.push({
     asked: `Scale (weigh), on a phone: under ${WEIGH_KB} kB of compressed script, the solver apart`,
-    measured: `${kB(weigh.until)} until it can be used, ${kB(weigh.all)} with what is fetched in advance`,
+    measured: `${kB(weigh.until)} until it is drawn, ${kB(weigh.all)} with what is fetched in advance`,
     met: weigh.until < 1000 * WEIGH_KB,
   });
   const plain = places

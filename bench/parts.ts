@@ -11,4 +11,8 @@ export const PARTS: Readonly<Record<string, Part>> = {
   table: { title: 'Reference table and search', load: () => import('./table.ts') },
   processes: { title: 'Server and command line', load: () => import('./processes.ts') },
   'first-load': { title: 'First load by place', load: () => import('./first-load.ts') },
+  drag: { title: 'A dragged slider', load: () => import('./drag.ts') },
+  'ten-years': { title: 'Ten years of keeping: screens', load: () => import('./ten-years.ts') },
+  server: { title: 'Ten years of keeping: server and store', load: () => import('./server.ts') },
+  'weigh-out': { title: 'Corrections while weighing out', load: () => import('./weigh-out.ts') },
 };

@@ -1,67 +1,152 @@
-/**
- * What ten years of keeping cost: every screen of the household of ten years beside the same screen of the
- * demonstration, opened cold in a real browser. Prints milliseconds until it can be used, and of these the work of the
- * page's own thread (processor time, which hardly depends on what else the machine does), their ratio, and how many
- * nodes are drawn. Needs `npm run build` and Chromium.
- */
-import { type Bench, openBench } from '../test/browser/harness.ts';
+/** What ten years of keeping cost: every screen beside the same screen of the demonstration, and a pour on the scale. */
+import { type Bench, openBench, PHONE } from '../test/browser/harness.ts';
 import { SCREENS } from '../test/browser/ten-years-screens.ts';
 import { tenYears } from '../test/household/ten-years.ts';
-import { median } from './lib/timing.ts';
+import { readyFrom } from './in-browser/watch.ts';
+import { figureOf, ratioOf } from './lib/figures.ts';
+import { type Opening, openedAt } from './lib/opening.ts';
+import type { Cell, Limit, Options, Report, Table } from './lib/report.ts';
+import { rounded } from './lib/say.ts';
 
-const ROUNDS = 3;
+const SCREEN_MS = 1000;
+const POUR_MS = 100;
 
-interface Opening {
-  readonly ms: number;
-  readonly work: number;
-  readonly nodes: number;
+interface Screen {
+  readonly hash: string;
+  readonly many: readonly Opening[];
+  /** The demonstration's, where it has that screen. */
+  readonly few: readonly Opening[];
 }
 
-/** From asking for the page until it stands and the browser has drawn it and answers again. */
+export async function run({ quick }: Options): Promise<Report> {
+  const today = new Date().toISOString().slice(0, 10);
+  const old = await openBench({ house: tenYears({ until: today }) });
+  const fresh = await openBench({ margin: true });
+  try {
+    const screens: Screen[] = [];
+    for (const { hash, ready, demo } of SCREENS) {
+      const [many, few]: [Opening[], Opening[]] = [[], []];
+      for (let k = 0; k < (quick ? 1 : 3); k++) {
+        many.push(await opened(old, hash, ready));
+        if (demo) few.push(await opened(fresh, hash, ready));
+      }
+      screens.push({ hash, many, few });
+    }
+    const pours = await poured(old, quick ? 4 : 16);
+    return {
+      about: [
+        'Five animals, 500 batches of 20 foods, 2,000 packs, 300 own foods, 100 mixes, ten years of weighings. Every screen is opened cold, as on a first load.',
+      ],
+      tables: [screensTable(screens), poursTable(pours)],
+      limits: [screensLimit(screens), poursLimit(pours)],
+    };
+  } finally {
+    await old.close();
+    await fresh.close();
+  }
+}
+
 async function opened(bench: Bench, hash: string, ready: string): Promise<Opening> {
   const page = await bench.page();
-  const browser = await page.context().newCDPSession(page);
-  await browser.send('Performance.enable', { timeDomain: 'threadTicks' });
-  await page.goto(`${bench.url}/#/${hash}`, { waitUntil: 'commit' });
-  await page.locator(ready).first().waitFor();
-  const ms = Number(await page.evaluate(DRAWN));
-  const { metrics } = await browser.send('Performance.getMetrics');
-  const work = 1000 * (metrics.find((m) => m.name === 'TaskDuration')?.value ?? Number.NaN);
-  const nodes = Number(await page.evaluate("document.querySelectorAll('*').length"));
+  const opening = await openedAt(page, `${bench.url}/#/${hash}`, readyFrom(ready));
   await page.context().close();
-  return { ms, work, nodes };
+  return opening;
 }
 
-const DRAWN =
-  'new Promise((done) => requestAnimationFrame(() => setTimeout(() => done(performance.now()), 0)))';
+const usable = (all: readonly Opening[]) => all.map((o) => o.usable);
 
-const of = (all: readonly Opening[], what: keyof Opening) => median(all.map((o) => o[what]));
-const row = (first: string, cells: readonly string[]) =>
-  console.log(first.padEnd(18) + cells.map((c) => c.padStart(13)).join(''));
+function screensTable(screens: readonly Screen[]): Table {
+  return {
+    title: 'Every screen until it can be used',
+    of: 'screen',
+    columns: ['ten years', 'work of the page', 'the demonstration', 'work, ratio', 'nodes', 'rounds'],
+    rows: screens.map(({ hash, many, few }): [string, ...Cell[]] => {
+      const work = (all: readonly Opening[]) => all.map((o) => o.work);
+      return [
+        hash,
+        figureOf(usable(many), 'ms'),
+        figureOf(work(many), 'ms'),
+        few.length > 0 ? figureOf(usable(few), 'ms') : '',
+        few.length > 0 ? ratioOf(work(many), work(few)) : '',
+        many[0]?.nodes ?? 0,
+        many.length,
+      ];
+    }),
+  };
+}
 
-const today = new Date().toISOString().slice(0, 10);
-const old = await openBench({ house: tenYears({ until: today }) });
-const fresh = await openBench({ margin: true });
-try {
-  row('', ['ten years', 'its work', 'demo', 'its work', 'work, ratio', 'nodes']);
-  for (const { hash, ready, demo } of SCREENS) {
-    const many: Opening[] = [];
-    const few: Opening[] = [];
-    for (let k = 0; k < ROUNDS; k++) {
-      many.push(await opened(old, hash, ready));
-      if (demo) few.push(await opened(fresh, hash, ready));
-    }
-    const ms = (n: number) => `${n.toFixed(0)} ms`;
-    row(hash, [
-      ms(of(many, 'ms')),
-      ms(of(many, 'work')),
-      ...(demo
-        ? [ms(of(few, 'ms')), ms(of(few, 'work')), (of(many, 'work') / of(few, 'work')).toFixed(1)]
-        : ['', '', '']),
-      String(of(many, 'nodes')),
-    ]);
+function screensLimit(screens: readonly Screen[]): Limit {
+  const slow = screens
+    .map(({ hash, many }) => ({ hash, ms: figureOf(usable(many), 'ms').median }))
+    .sort((a, b) => b.ms - a.ms);
+  const over = slow.filter((s) => s.ms >= SCREEN_MS);
+  const named = (of: typeof slow) => of.map((s) => `${s.hash} ${rounded(s.ms)} ms`).join(', ');
+  return {
+    asked: `ten-year household: every screen can be used in under ${SCREEN_MS} ms`,
+    measured: over.length === 0 ? `the slowest: ${named(slow.slice(0, 1))}` : `over it: ${named(over)}`,
+    met: over.length === 0,
+  };
+}
+
+interface Pours {
+  /** From the press until the screen asks for the next food, ms. */
+  readonly shown: readonly number[];
+  /** From the press until the server has answered, ms. */
+  readonly kept: readonly number[];
+}
+
+/** Begins a batch on a phone and pours one food after the other, each at its target. */
+async function poured(bench: Bench, count: number): Promise<Pours> {
+  const page = await bench.page(PHONE, true);
+  await page.goto(`${bench.url}/#/weigh`);
+  await page.getByRole('button', { name: /^Begin with/ }).click();
+  const target = page.getByTestId('target');
+  await target.waitFor();
+  const shown: number[] = [];
+  const kept: number[] = [];
+  for (let k = 0; k < count; k++) {
+    const grams = /[\d.]+/.exec((await target.textContent()) ?? '')?.[0] ?? '1';
+    await page.getByRole('textbox').first().fill(grams);
+    const answer = page.waitForResponse((r) => /\/pours$/.test(new URL(r.url()).pathname));
+    shown.push(Number(await page.evaluate(PRESS)));
+    const { requestStart, responseEnd } = (await answer).request().timing();
+    kept.push(responseEnd - Math.max(0, requestStart));
   }
-} finally {
-  await old.close();
-  await fresh.close();
+  await page.context().close();
+  return { shown, kept };
+}
+
+/** Presses "Poured" and waits until the running total has changed and is painted. Answers with ms. */
+const PRESS = `new Promise((done) => {
+  const total = () => document.querySelector('[data-testid="running-total"]')?.textContent;
+  const before = total();
+  const button = [...document.querySelectorAll('button')].find((b) => b.textContent.startsWith('Poured'));
+  const start = performance.now();
+  const look = () => {
+    if (total() === before) requestAnimationFrame(look);
+    else requestAnimationFrame(() => setTimeout(() => done(performance.now() - start), 0));
+  };
+  button.click();
+  look();
+})`;
+
+function poursTable({ shown, kept }: Pours): Table {
+  return {
+    title: 'A pour on the phone beside the scale',
+    of: 'until',
+    columns: ['time', 'pours'],
+    rows: [
+      ['the new total is painted', figureOf(shown, 'ms'), shown.length],
+      ['the server has it on disk and has answered (the request alone)', figureOf(kept, 'ms'), kept.length],
+    ],
+  };
+}
+
+function poursLimit({ shown, kept }: Pours): Limit {
+  const [seen, saved] = [figureOf(shown, 'ms'), figureOf(kept, 'ms')];
+  return {
+    asked: `ten-year household: a pour under ${POUR_MS} ms`,
+    measured: `${rounded(seen.median)} ms until painted, ${rounded(saved.median)} ms of the server`,
+    met: seen.median < POUR_MS && saved.median < POUR_MS,
+  };
 }

@@ -5,7 +5,12 @@ import { compressed, compressIn } from './compress.mjs';
 import { alone, at, hashOf, isMain, runBin, stamped } from './shared.mjs';
 import { thirdPartyNotices } from './third-party.mjs';
 
-const COMMON = [at('package-lock.json'), at('tsconfig.json'), at('tsconfig.build.json')];
+const COMMON = [
+  at('package-lock.json'),
+  at('tsconfig.json'),
+  at('tsconfig.build.json'),
+  at('scripts', 'program.config.mjs'),
+];
 const isTest = (path) => /\.test\.tsx?$/.test(path);
 const WEB = at('src', 'web');
 
@@ -27,11 +32,14 @@ export function compile({ quiet = false } = {}) {
         'household',
         'server',
         'cli',
+        'parts',
       ]) {
         rmSync(at('dist', name), { recursive: true, force: true });
       }
-      if (runBin('tsc', ['-p', 'tsconfig.build.json'], { quiet }) !== 0)
+      if (runBin('tsc', ['-p', 'tsconfig.build.json', '--noEmit'], { quiet }) !== 0)
         throw new Error('the program does not compile');
+      if (runBin('vite', ['build', '--config', at('scripts', 'program.config.mjs')], { quiet }) !== 0)
+        throw new Error('the program could not be put together');
       cpSync(at('src', 'foods', 'data'), at('dist', 'foods', 'data'), {
         recursive: true,
         filter: (p) => !isTest(p),

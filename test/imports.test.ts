@@ -69,6 +69,7 @@ const INNER_LOOPS = [
   'foods/reference.ts',
   'foods/sources/combine.ts',
   'foods/sources/random-effects.ts',
+  'foods/word-index.ts',
   'formulation/advice/price-foods.ts',
   'formulation/advice/swap-span.ts',
   'formulation/solve/bounds.ts',

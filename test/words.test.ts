@@ -87,6 +87,12 @@ const VALUES: ReadonlySet<string> = new Set([
   ...['available carbohydrate', 'with fibre', 'without fibre', 'random effects'],
   // Roles of words on labels, and words that are recognised there.
   ...['serving size', 'serving count', 'energy share', 'por cada', 'amount per'],
+  // Steps of a long answer.
+  ...['own mixes', 'one mix'],
+  // SQL beside texts.
+  ...['changes as c', 'changes as next', 'changes as later', 'records as now'],
+  ...['next.seq as nextSeq', 'next.before as replaced', 'now.body as now'],
+  "kind NOT IN ('feedings', 'weighings')",
   // Names of words of the trade.
   ...Object.keys(english(PLAIN_MANNER).terms),
 ]);

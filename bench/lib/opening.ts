@@ -22,7 +22,7 @@ export interface Sent {
   readonly bytes: number;
   readonly decoded: number;
   readonly encoding: string | undefined;
-  /** Whether it was asked for only after the screen could be used. */
+  /** Whether it was asked for only after the screen was drawn. */
   readonly later: boolean;
 }
 
@@ -30,6 +30,7 @@ export interface Sent {
 const IDLE_MS = 500;
 /** What is fetched in advance has begun by then, ms after the screen can be used. */
 const LATER_MS = 1500;
+const PATIENCE_MS = 30_000;
 
 /**
  * @param page that has nothing open yet, or is to open another page in the same browser's memory
@@ -41,10 +42,12 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   page.on('request', note);
   const browser = await watched(page);
   await page.goto(url, { waitUntil: 'commit' });
-  const { drawn, idle } = (await page.evaluate(whenUsable(ready, IDLE_MS))) as {
-    drawn: number;
-    idle: number;
-  };
+  const found = await Promise.race([
+    page.evaluate(whenUsable(ready, IDLE_MS)) as Promise<{ drawn: number; idle: number }>,
+    page.waitForTimeout(PATIENCE_MS),
+  ]);
+  if (!found) throw new Error(`${url}: ${ready.css} did not come in ${PATIENCE_MS / 1000} s`);
+  const { drawn, idle } = found;
   const began = Number(await page.evaluate('performance.timeOrigin'));
   const { metrics } = await browser.send('Performance.getMetrics');
   const work = 1000 * (metrics.find((m) => m.name === 'TaskDuration')?.value ?? Number.NaN);
@@ -52,7 +55,9 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   if (bytes) await page.waitForTimeout(LATER_MS);
   page.off('request', note);
   const sent = bytes
-    ? await Promise.all(asked.map(({ request, at }) => sentFor(request, at > began + idle)))
+    ? await Promise.all(
+        asked.map(({ request, at }) => sentFor(request, askedAt(request, at) > began + drawn)),
+      )
     : [];
   await browser.detach();
   return { drawn, usable: idle, work, nodes, sent: sent.filter((s) => s !== undefined) };
@@ -68,6 +73,12 @@ async function watched(page: Page): Promise<CDPSession> {
   return browser;
 }
 
+/** When the browser began to ask, or else when that was heard of here. Both ms since 1970. */
+function askedAt(request: Request, heard: number): number {
+  const { startTime } = request.timing();
+  return startTime > 0 ? startTime : heard;
+}
+
 async function sentFor(request: Request, later: boolean): Promise<Sent | undefined> {
   const url = new URL(request.url());
   // A data: address is no request, and the stream of changes has no end.
@@ -75,12 +86,14 @@ async function sentFor(request: Request, later: boolean): Promise<Sent | undefin
   const response = await request.response();
   if (!response) return undefined;
   const [body, sizes] = await Promise.all([response.body().catch(() => Buffer.alloc(0)), request.sizes()]);
+  const headers = response.headers();
   return {
     path: url.pathname,
     kind: kindOf(url.pathname),
-    bytes: Math.max(0, sizes.responseBodySize),
+    // Of a worker's own script the browser tells no size.
+    bytes: sizes.responseBodySize > 0 ? sizes.responseBodySize : Number(headers['content-length'] ?? 0),
     decoded: body.length,
-    encoding: response.headers()['content-encoding'],
+    encoding: headers['content-encoding'],
     later,
   };
 }

@@ -7,12 +7,12 @@ import { parseJson } from '../formulation/problem/read-json.ts';
 import { loadHighs, NoAnswer } from '../formulation/solve/highs.ts';
 import { loadReference } from '../household/reference-file.ts';
 import { advised, type FormulateOptions } from './advised.ts';
-import { legible, oneLine } from './print.ts';
+import { BAD_INPUT, legible, oneLine } from './print.ts';
 import { table } from './table.ts';
+import '../words/plain-english.ts';
 
-/** Exit codes: a mix was found; bad input; no mix can keep the rules. */
+/** Exit codes: a mix was found; no mix can keep the rules. */
 const FOUND = 0;
-const BAD_INPUT = 2;
 const NO_MIX = 3;
 
 /** A problem of 500 foods with every amount is a tenth of this. */
@@ -26,10 +26,13 @@ const MOST_NAMED = 10;
  * @returns the exit code
  */
 export async function formulate(file: string, opts: FormulateOptions = {}): Promise<number> {
+  // The solver is compiled beside all that goes before its first question.
+  const solver = loadHighs();
+  solver.catch(() => {});
   try {
     const reference = loadReference();
     const { problem, ignored } = parseProblem(parseJson(read(file)), reference);
-    const formulation = new Formulation(problem, { reference, highs: await loadHighs() }, ignored);
+    const formulation = new Formulation(problem, { reference, highs: await solver }, ignored);
     const result = advised(formulation, opts);
     formulation.dispose();
     if (ignored.length > 0) process.stderr.write(`pouchful: ${notRead(ignored)}\n`);

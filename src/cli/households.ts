@@ -1,6 +1,5 @@
 /** Households of a hosted Pouchful: make one, list them, invite a device into one. */
 import { Command } from 'commander';
-import { devicesIn } from '../household/access/devices.ts';
 import type { HostedHouseholds } from '../household/hosted.ts';
 import { columns, legible, print } from './print.ts';
 
@@ -84,6 +83,7 @@ async function invite(hosted: HostedHouseholds, name: string, at?: string): Prom
 }
 
 async function say(hosted: HostedHouseholds, id: string, first: string, at?: string): Promise<void> {
+  const { devicesIn } = await import('../household/access/devices.ts');
   const secret = await devicesIn(hosted.db, Date.now).invite(id);
   print(first);
   print('This link lets one device in, within 7 days:');
@@ -91,6 +91,7 @@ async function say(hosted: HostedHouseholds, id: string, first: string, at?: str
 }
 
 async function list(hosted: HostedHouseholds): Promise<void> {
+  const { devicesIn } = await import('../household/access/devices.ts');
   const devices = devicesIn(hosted.db, Date.now);
   const rows: string[][] = [];
   for (const { id, name } of await hosted.list())

@@ -2,112 +2,8 @@
 
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
-import { startCommand } from '../server/start-command.ts';
-import type { FormulateOptions } from './advised.ts';
-import { backupCommand, restoreCommand } from './backup.ts';
-import { demo } from './demo.ts';
-import { searchFoods, showFood } from './foods.ts';
-import { householdCommand } from './households.ts';
-import { oneLine } from './print.ts';
-import { listTargets, showTarget } from './targets.ts';
-import '../words/plain-english.ts';
-
-/** Wrong input: one line on stderr, exit code 2. */
-const BAD_INPUT = 2;
-
-const TEACHING = `
-Examples:
-  $ npx pouchful start                        the screens, at http://localhost:4173
-  $ npx pouchful start --lan                  the same, also for phones of the home network, once paired
-  $ npx pouchful foods search sunflower       find a food and its reference number
-  $ npx pouchful foods show sr28:12036 --per 15   what 15 g of it hold
-  $ npx pouchful targets list                 what the animal needs, by profile
-  $ npx pouchful demo > problem.json          a problem to start from
-  $ npx pouchful formulate problem.json --pretty  the nearest mix that keeps every rule
-  $ npx pouchful demo | npx pouchful formulate -  the same through a pipe
-
-Exit codes: 0 done (a mix was found), 2 wrong input, 3 no mix can keep the rules.
-
-Caution: this is arithmetic, not veterinary advice. A home mix never replaces a complete food:
-feed it beside a complete pellet, bring in new foods one at a time, and see a vet when an animal
-loses weight or stops eating.`;
-
-/** The commands. @param exit takes the exit code of the command that ran */
-export function program(exit: (code: number) => void): Command {
-  const pouchful = new Command('pouchful')
-    .description("Mix a hamster's dry food at home from real figures: foods, targets, ration, grams.")
-    .addHelpText('after', TEACHING)
-    .showHelpAfterError(false);
-
-  pouchful
-    .command('formulate')
-    .description('find the mix nearest to the wanted shares that keeps every rule; prints JSON')
-    .argument('<file>', 'problem.json, or - for standard input')
-    .option('--pretty', 'print a table for people instead of JSON')
-    .option('--why', 'say which bounds the mix stands at and what each costs')
-    .option('--swaps', "say what can take each food's place, and what comes of one being left")
-    .addHelpText(
-      'after',
-      '\nExits 0 when a mix was found, 3 when no mix can keep the rules, 2 on wrong input.',
-    )
-    .action(async (file: string, opts: FormulateOptions) => {
-      const { formulate } = await import('./formulate.ts');
-      exit(await formulate(file, opts));
-    });
-
-  const foods = pouchful.command('foods').description('the reference foods: find them, read their figures');
-  foods
-    .command('search')
-    .description('find foods by plain words; a slip of spelling is forgiven')
-    .argument('<words...>', 'such as: pumpkin seed')
-    .option('--limit <n>', 'how many at most', whole, 10)
-    .option('--json', 'print JSON')
-    .action((words: string[], opts: { limit: number; json?: boolean }) =>
-      exit(searchFoods(words.join(' '), opts)),
-    );
-  foods
-    .command('show')
-    .description('every figure known of a food, and by name those that are unknown')
-    .argument('<ref>', 'reference number, such as sr28:20038')
-    .option('--per <grams>', 'amounts in this many grams', grams, 100)
-    .option('--json', 'print JSON')
-    .action((ref: string, opts: { per: number; json?: boolean }) => exit(showFood(ref, opts)));
-
-  const targets = pouchful
-    .command('targets')
-    .description('target profiles: what the animal needs, with sources');
-  targets
-    .command('list')
-    .description('the profiles that come with Pouchful')
-    .action(() => exit(listTargets()));
-  targets
-    .command('show')
-    .description('the bounds of a profile and where each comes from')
-    .argument('<id>', 'such as hamster-adult')
-    .action((id: string) => exit(showTarget(id)));
-
-  pouchful
-    .command('demo')
-    .description('print the problem of an invented mix, ready for formulate')
-    .option('--solve', 'solve it and print the table for people')
-    .action(async (opts: { solve?: boolean }) => exit(await demo(opts)));
-
-  pouchful.addCommand(
-    startCommand(async (options) => {
-      const { serveUntilStopped } = await import('../server/main.ts');
-      await serveUntilStopped(options);
-      exit(0);
-    }),
-  );
-
-  pouchful.addCommand(householdCommand(exit));
-  pouchful.addCommand(backupCommand(exit));
-  pouchful.addCommand(restoreCommand(exit));
-
-  overrideExits(pouchful);
-  return pouchful;
-}
+import { optimizeLater, plainFormulate } from './plain-formulate.ts';
+import { complain } from './print.ts';
 
 /**
  * Runs the command line.
@@ -115,38 +11,14 @@ export function program(exit: (code: number) => void): Command {
  * @returns the exit code; errors have been said on stderr, in one line
  */
 export async function run(args: readonly string[]): Promise<number> {
-  let code = 0;
+  const asked = plainFormulate(args);
+  if (!asked) return (await import('./program.ts')).runProgram(args);
   try {
-    await program((c) => {
-      code = c;
-    }).parseAsync(args.length === 0 ? ['--help'] : args, { from: 'user' });
-    return code;
+    const { formulate } = await import('./formulate.ts');
+    return await formulate(asked.file, asked.options);
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
-    console.error(`pouchful: ${oneLine((error as Error).message)}`);
-    return BAD_INPUT;
+    return complain(error);
   }
-}
-
-/** Commander says its own errors in one line and throws instead of ending the process. */
-function overrideExits(command: Command): void {
-  command.exitOverride();
-  command.configureOutput({
-    outputError: (text, write) => write(`pouchful: ${oneLine(text.replace(/^error: /, ''))}\n`),
-  });
-  for (const child of command.commands) overrideExits(child);
-}
-
-function whole(text: string): number {
-  const value = Number(text);
-  if (Number.isInteger(value) && value > 0) return value;
-  throw new InvalidArgumentError('Give a whole number above 0.');
-}
-
-function grams(text: string): number {
-  const value = Number(text);
-  if (Number.isFinite(value) && value > 0 && text.trim() !== '') return value;
-  throw new InvalidArgumentError('Give grams as a number above 0.');
 }
 
 /** Runs with the process's own arguments; a reader that stops reading (`| head`) is no error. */
@@ -155,7 +27,10 @@ export async function main(): Promise<void> {
     if (error.code !== 'EPIPE') throw error;
     process.exit(process.exitCode ?? 0);
   });
-  process.exitCode = await run(process.argv.slice(2));
+  const args = process.argv.slice(2);
+  // The server stays.
+  if (args[0] !== 'start') optimizeLater();
+  process.exitCode = await run(args);
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) await main();

@@ -30,6 +30,15 @@ export function print(text: string): void {
   process.stdout.write(`${text}\n`);
 }
 
+/** Exit code of wrong input. */
+export const BAD_INPUT = 2;
+
+/** Says what went wrong, in one line on stderr. @returns the exit code */
+export function complain(error: unknown): number {
+  console.error(`pouchful: ${oneLine((error as Error).message)}`);
+  return BAD_INPUT;
+}
+
 /** Most characters of a complaint. */
 const LONGEST_LINE = 1000;
 

@@ -3,7 +3,7 @@
  * `reference.bin` is made by `npm run reference`; this module only reads it, in Node and in the browser.
  */
 import type { Tag } from '../nutrition/nutrients.ts';
-import type { Composition, Food, FoodGroup } from './food.ts';
+import type { Composition, Food } from './food.ts';
 import { readableTitle } from './readable-title.ts';
 import { bytesOfBits, columnsOf, HEADER_AT, type Header, MAGIC, padded, TEXTS } from './reference-layout.ts';
 
@@ -40,6 +40,8 @@ export interface Reference {
   get(ref: string): ReferenceFood | undefined;
   /** The food at a row, 0 to size - 1, in file order. Throws RangeError outside. */
   at(row: number): ReferenceFood;
+  /** Reference number and name of the food at a row, for what goes through all rows and wants no more. */
+  nameAt(row: number): Pick<ReferenceFood, 'ref' | 'name'>;
   /** Largest amount known of a nutrient in a group (table group, or our own group), per 100 g; undefined if none. */
   largest(tag: Tag, group: string): number | undefined;
   /** The same of crude protein, nitrogen x 6.25, g per 100 g. */
@@ -133,6 +135,10 @@ export function decodeReference(bytes: Uint8Array): Reference {
       return row === undefined ? undefined : at(row);
     },
     at,
+    nameAt: (row) => ({
+      ref: texts.ref.at(row),
+      name: plainOf.get(row)?.[1] ?? readableTitle(texts.tableName.at(row)),
+    }),
     largest: (tag, group) => header.largest[group]?.[tagAt.get(tag) ?? -1] ?? undefined,
     largestCrudeProtein: (group) => header.largestCrudeProtein[group],
     plainFoods: () => header.plain.map(([row]) => at(row)),
@@ -257,5 +263,3 @@ function sourceFromRef(ref: string, inSr26: boolean): string {
   if (table === 'ifct') return `IFCT 2017, ${number}`;
   return `USDA SR28${inSr26 ? ' and SR26' : ''}, NDB ${number}`;
 }
-
-export type { FoodGroup };

@@ -2,7 +2,6 @@
  * Finding a reference food as its name is typed, in five languages: what keepers of the spoken language call so comes
  * first, then other foods keepers use; slips of spelling are forgiven, and what the tables do not have is said.
  */
-import MiniSearch from 'minisearch';
 import { LANGUAGES, type Language } from '../words/manner.ts';
 import { words } from '../words/words.ts';
 import { everydayNames } from './everyday-names.ts';
@@ -11,6 +10,7 @@ import { foodName } from './food-name.ts';
 import { furtherNames, NOT_THERE, type NotThere } from './food-words.ts';
 import type { Reference, ReferenceFood } from './reference.ts';
 import { Speller, stem, withTwins } from './spelling.ts';
+import { WordIndex } from './word-index.ts';
 
 export interface FoodSearch {
   /**
@@ -28,7 +28,15 @@ export interface FoodSearch {
 const wordsOf = (text: string): string[] => text.match(/[\p{L}\p{M}\p{N}'’]+/gu) ?? [];
 
 /** How many letters may be wrong in a word that is still being typed: one in five, none in words of one or two. */
-const slipsIn = (term: string) => (term.length < 3 ? false : Math.max(1, Math.round(term.length * 0.2)));
+const slipsIn = (term: string) => (term.length < 3 ? 0 : Math.max(1, Math.round(term.length * 0.2)));
+
+/** What is searched of a food, and what a word is worth there. */
+const FIELDS = [
+  ['name', 3],
+  ['own', 3],
+  ['also', 1],
+  ['further', 0.3],
+] as const;
 
 /** Words up to this length are always within a slip of another: nothing is said of them. */
 const SHORT = 3;
@@ -58,7 +66,7 @@ const ASKS_COOKED =
 const HALF_WORD = 3;
 
 /**
- * Builds the search over a reference, once; it takes some tenths of a second and holds the index in memory.
+ * Builds the search over a reference, once; it takes a tenth of a second or two and holds the index in memory.
  * The reference must outlive it.
  * @param language whose everyday names go before those of the others, the spoken one by default
  */
@@ -68,52 +76,51 @@ export function createFoodSearch(
 ): FoodSearch {
   // 9,000 names are made of some 5,000 words: each is stemmed once.
   const terms = new Map<string, string[]>();
-  const index = new MiniSearch<{ id: number; name: string; own: string; also: string; further: string }>({
-    fields: ['name', 'own', 'also', 'further'],
-    tokenize: wordsOf,
-    processTerm: (word) => {
-      const known = terms.get(word) ?? withTwins(stem(word));
-      terms.set(word, known);
-      return known;
-    },
-  });
-
-  // Keepers' own foods first, and short names before long ones: "Oats" before a ready meal with oats.
-  const boosts: number[] = [];
+  const termsOf = (word: string) => {
+    const known = terms.get(word) ?? withTwins(stem(word));
+    terms.set(word, known);
+    return known;
+  };
+  const index = new WordIndex(FIELDS.map(([, boost]) => boost));
   const exact: ByName = new Map();
   const further: ByName = new Map();
   const plain: PlainRow[] = [];
   const rowOf = new Map<string, number>();
   const byPlainName = new Map<string, number>();
+  const plainFoods = new Map(reference.plainFoods().map((food) => [food.ref, food]));
   for (let row = 0; row < reference.size; row++) {
-    const food = reference.at(row);
-    const own = everydayNames(food.ref, language);
-    const names = food.plain ? furtherNames(food.name) : [];
-    const everyday = LANGUAGES.flatMap((l) => everydayNames(food.ref, l));
-    const [shown = food.name] = own;
-    rowOf.set(food.ref, row);
+    const { ref, name } = reference.nameAt(row);
+    const food = plainFoods.get(ref);
+    const own = everydayNames(ref, language);
+    const names = food ? furtherNames(name) : [];
+    const everyday = LANGUAGES.flatMap((l) => everydayNames(ref, l));
+    const [shown = name] = own;
+    rowOf.set(ref, row);
     // The table's own title is worth searching only where a hand-made name stands in front of it.
-    index.add({
-      id: row,
-      name: food.name,
-      own: shown === food.name ? '' : shown,
-      also: food.plain ? [...food.also, food.tableName].join(' ') : '',
+    const texts = {
+      name: wordsOf(name),
+      own: shown === name ? [] : wordsOf(shown),
+      also: food ? wordsOf([...food.also, food.tableName].join(' ')) : [],
       // Each word once: a food is not meant the more for having many names.
-      further: [...new Set(wordsOf([...names, ...everyday].join(' ')).map((w) => w.toLowerCase()))].join(' '),
-    });
-    boosts.push((food.plain || own.length > 0 ? 4 : 1) / (4 + wordsOf(shown).length));
-    if (!food.plain && own.length === 0) continue;
-    byPlainName.set(food.name, row);
-    for (const name of [food.name, ...food.also]) push(exact, key(name), row);
-    for (const name of names) push(further, key(name), row);
+      further: [...new Set(wordsOf([...names, ...everyday].join(' ').toLowerCase()))],
+    };
+    index.add(
+      // Keepers' own foods first, and short names before long ones: "Oats" before a ready meal with oats.
+      (food || own.length > 0 ? 4 : 1) / (4 + wordsOf(shown).length),
+      FIELDS.map(([field]) => texts[field].flatMap(termsOf)),
+      FIELDS.map(([field]) => new Set(texts[field]).size),
+    );
+    if (!food && own.length === 0) continue;
+    const called = [name, ...(food?.also ?? [])];
+    byPlainName.set(name, row);
+    for (const one of called) push(exact, key(one), row);
+    for (const one of names) push(further, key(one), row);
     const stems = (text: string) => new Set(wordsOf(text).map(stem));
     plain.push({
       row,
-      names: [food.name, ...food.also].map(stems),
-      all: [food.name, ...food.also, ...names, ...everyday].map((name) =>
-        [...stems(name)].flatMap(withTwins),
-      ),
-      cooked: COOKED.test(food.name),
+      names: called.map(stems),
+      all: [...called, ...names, ...everyday].map((one) => [...stems(one)].flatMap(withTwins)),
+      cooked: COOKED.test(name),
     });
   }
   const inLanguage = everydaySearch(language, (ref) => rowOf.has(ref));
@@ -121,28 +128,24 @@ export function createFoodSearch(
     everydaySearch(l, (ref) => rowOf.has(ref)),
   );
   const rowsWith = (refs: readonly string[]) => refs.flatMap((ref) => rowOf.get(ref) ?? []);
-  const vocabulary = [...new Set([...terms.values()].flat())].sort();
+  const vocabulary = index.words();
   const known = new Set(vocabulary);
   const speller = new Speller(vocabulary.map((word) => [word, word]));
   const notThere = new Map<string, NotThere>();
   for (const thing of NOT_THERE) for (const name of thing.words) notThere.set(key(name), thing);
 
-  const search = (query: string, combineWith: 'AND' | 'OR', asTyped = false) => {
-    const typed = wordsOf(query).map((word) => word.toLowerCase());
-    return index.search(query, {
-      combineWith,
-      processTerm: stem,
-
-      // A plural is a finished word: "peas" must not go on to "pearl barley".
-      prefix: (term, i) => !asTyped && term.length > 1 && term === typed[i],
-      fuzzy: (term) => !asTyped && slipsIn(term),
-      maxFuzzy: 2,
-      weights: { prefix: 0.6, fuzzy: 0.3 },
-      boost: { name: 3, own: 3, further: 0.3 },
-      boostDocument: (row: number) => boosts[row] ?? 1,
+  const search = (query: string, { any = false, asTyped = false } = {}) => {
+    const wanted = wordsOf(query).map((typed) => {
+      const word = stem(typed);
+      return {
+        word,
+        // A plural is a finished word: "peas" must not go on to "pearl barley".
+        prefix: !asTyped && word.length > 1 && word === typed.toLowerCase(),
+        slips: asTyped ? 0 : slipsIn(word),
+      };
     });
+    return index.search(wanted, !any);
   };
-  const rowsOf = (hits: readonly { readonly id: unknown }[]) => hits.map((hit) => hit.id as number);
 
   const isKnown = (word: string) => known.has(word) || begins(vocabulary, word);
 
@@ -225,10 +228,10 @@ export function createFoodSearch(
       ...named(query),
       ...rowsWith(others),
       ...(strange ? byParts : []),
-      ...(right === undefined ? [] : [...named(right), ...rowsOf(search(right, 'AND'))]),
-      ...rowsOf(search(query, 'AND')),
+      ...(right === undefined ? [] : [...named(right), ...search(right)]),
+      ...search(query),
       ...byParts,
-      ...(parted === undefined ? [] : rowsOf(search(parted, 'AND'))),
+      ...(parted === undefined ? [] : search(parted)),
     ]);
     const inOrder = plainFirst(
       found,
@@ -250,7 +253,10 @@ export function createFoodSearch(
       // No food has every word: better the foods that have some than nothing.
       if (!thing && rows.length === 0)
         rows = [
-          ...new Set([...rowsOf(search(spelt(query) ?? query, 'OR', true)), ...rowsOf(search(query, 'OR'))]),
+          ...new Set([
+            ...search(spelt(query) ?? query, { any: true, asTyped: true }),
+            ...search(query, { any: true }),
+          ]),
         ];
       return rows.slice(0, limit).map((row) => reference.at(row));
     },

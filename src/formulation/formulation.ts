@@ -20,6 +20,7 @@ import {
 } from './explain/answers.ts';
 import { type DropOne, dropOne } from './explain/drop-one.ts';
 import { evaluate } from './explain/evaluate.ts';
+import { type Moved, moved, QuickMoves } from './explain/moved.ts';
 import { reasons } from './explain/why.ts';
 import { setAtPointer } from './problem/json-pointer.ts';
 import type { Ingredient, Problem, Shares } from './problem/problem.ts';
@@ -28,6 +29,7 @@ import { questionsOn } from './problem/questions.ts';
 import type {
   Best,
   Collision,
+  Dragged,
   Evaluation,
   Mixed,
   MoveResult,
@@ -53,14 +55,11 @@ import { elementAt } from './solve/vectors.ts';
 import { weighMix } from './solve/weigh-mix.ts';
 
 /** A mix that is best in one goal for what it is in another; each goal's own number. */
-interface GoalPoint {
+export interface GoalPoint {
   readonly a: number;
   readonly b: number;
   readonly shares: Shares;
 }
-
-/** How far inside its span, percent, a share comes to stand where a confidence bounds the span. */
-const INSIDE = 1e-6;
 
 export class Formulation {
   readonly problem: Problem;
@@ -73,6 +72,7 @@ export class Formulation {
   private withinMargin: readonly Bound[] | undefined;
   private result: Result | undefined;
   private notesMade: Notes | undefined;
+  private quickMoves: QuickMoves | undefined;
 
   /**
    * @param problem as {@link parseProblem} returns it
@@ -176,28 +176,38 @@ export class Formulation {
   move(from: Shares, held: Shares, moving?: string): MoveResult {
     const { model, solver } = this;
     if (model.crossed) return this.collision();
-    const { lower, upper } = model.question;
-    const target = byColumn(model, from);
-    const pins = new Map<number, number>();
-    model.ration.foods.forEach((f, i) => {
-      const share = held[f.id];
-      if (share !== undefined && f.id !== moving)
-        pins.set(i, Math.min(elementAt(upper, i), Math.max(elementAt(lower, i), share)));
-    });
-    const spans = solver.spans(pins);
-    const fixed = new Map(pins);
-    const moved = model.ration.foods.findIndex((f) => f.id === moving);
-    if (moving !== undefined && moved >= 0) {
-      const [low, high] = elementAt(spans, moved);
-      if (Number.isNaN(low)) return heldTooTight(model, pins, this.notes());
-      // At the very end of a span that a confidence bounds the mix is a point, which arithmetic may miss.
-      const inside = model.rounded ? Math.min(INSIDE, (high - low) / 2) : 0;
-      const share = held[moving] ?? elementAt(target, moved);
-      fixed.set(moved, Math.min(high - inside, Math.max(low + inside, share)));
-    }
-    for (const [i, share] of fixed) target[i] = share;
-    const found = solver.nearest(target, fixed);
-    return found ? following(model, found, spans, this.notes()) : heldTooTight(model, pins, this.notes());
+    return this.movedTo(moved(model, solver, model.question, { from, held, moving }));
+  }
+
+  /**
+   * As {@link move}, at once also where foods are counted: for a slider under the thumb. Where the share asked for cannot
+   * be had with the foods that are in the mix, rules that count foods may be broken: `breaches` then says which.
+   */
+  drag(from: Shares, held: Shares, moving?: string): Dragged {
+    const { model } = this;
+    if (model.crossed || !countsFoods(model.question)) return this.move(from, held, moving);
+    const result = this.movedTo(this.quick.moved({ from, held, moving }));
+    if (result.status !== 'optimal') return result;
+    const { breaches } = this.evaluate(result.shares);
+    return breaches.length > 0 ? { ...result, breaches } : result;
+  }
+
+  /** As {@link drag}, every rule kept: where foods are counted it is sought which of them are in, which may take long. */
+  settle(from: Shares, held: Shares, moving?: string): Dragged {
+    const { model, solver } = this;
+    if (model.crossed || !countsFoods(model.question)) return this.move(from, held, moving);
+    return this.movedTo(this.quick.settled({ from, held, moving }, solver));
+  }
+
+  private get quick(): QuickMoves {
+    this.quickMoves ??= new QuickMoves(this.model);
+    return this.quickMoves;
+  }
+
+  private movedTo(to: Moved): MoveResult {
+    const { model } = this;
+    if ('tight' in to) return heldTooTight(model, to.tight, this.notes());
+    return following(model, to.found, to.spans, this.notes());
   }
 
   /**
@@ -299,6 +309,7 @@ export class Formulation {
 
   dispose(): void {
     this.solver.dispose();
+    this.quickMoves?.dispose();
   }
 
   private notes(): Notes {

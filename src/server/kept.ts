@@ -3,7 +3,6 @@ import type { Server } from 'node:http';
 import { fileURLToPath } from 'node:url';
 import { type Devices, devicesIn } from '../household/access/devices.ts';
 import type { Backups } from '../household/backup/backups.ts';
-import { openHosted } from '../household/hosted.ts';
 import { seedOnFirstRun } from '../household/seed.ts';
 import type { Store } from '../household/store.ts';
 import { devicesOf } from './access/access.ts';
@@ -61,6 +60,8 @@ export async function openKeptFile(
 
 /** @param url of the database */
 export async function openKeptDatabase(url: string): Promise<Kept> {
+  // The driver of PostgreSQL is fetched only where there is one.
+  const { openHosted } = await import('../household/hosted.ts');
   const hosted = await openHosted(url, { serves: true });
   // History that is too old is let go of when the server starts: a service starts anew at every upgrade.
   for (const { id } of await hosted.list()) await hosted.store(id).forgetOld(new Date().toISOString());

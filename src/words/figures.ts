@@ -68,7 +68,7 @@ export interface Figures {
   form(n: number, forms: Forms): string;
 }
 
-/** Formats of `Intl` are costly to make, so each is made once. @param manner language and units */
+/** Formats of `Intl` are costly to make, so each is made once, when first used. @param manner language and units */
 export function figuresOf(manner: Manner): Figures {
   const locale = LOCALES[manner.language];
   const numbers = new Map<string, Intl.NumberFormat>();
@@ -98,10 +98,12 @@ export function figuresOf(manner: Manner): Figures {
   const short = date({ weekday: 'short', day: 'numeric', month: 'short' });
   const weekday = date({ weekday: 'long' });
   const month = date({ month: 'long', year: 'numeric' });
-  const and = new Intl.ListFormat(locale);
-  const or = new Intl.ListFormat(locale, { type: 'disjunction' });
-  const plural = new Intl.PluralRules(locale);
-  const money = new Intl.NumberFormat(locale, { style: 'currency', currency: manner.currency });
+  const and = madeOnce(() => new Intl.ListFormat(locale));
+  const or = madeOnce(() => new Intl.ListFormat(locale, { type: 'disjunction' }));
+  const plural = madeOnce(() => new Intl.PluralRules(locale));
+  const money = madeOnce(
+    () => new Intl.NumberFormat(locale, { style: 'currency', currency: manner.currency }),
+  );
   const ounces = manner.mass === 'oz';
   const fahrenheit = manner.heat === 'F';
 
@@ -113,7 +115,7 @@ export function figuresOf(manner: Manner): Figures {
   const mass = (grams: number) => (ounces ? grams / GRAMS_PER_OUNCE : grams);
   const heat = (celsius: number) => (fahrenheit ? celsius * 1.8 + 32 : celsius);
   const grams = (g: number, most = 2) => (ounces ? `${number(mass(g), 2)} oz` : `${number(g, most)} g`);
-  const form = (n: number, forms: Forms) => (plural.select(n) === 'one' ? forms.one : forms.other);
+  const form = (n: number, forms: Forms) => (plural().select(n) === 'one' ? forms.one : forms.other);
   const heatUnit = fahrenheit ? '°F' : '°C';
   return {
     manner,
@@ -135,17 +137,30 @@ export function figuresOf(manner: Manner): Figures {
     heatUnit,
     heat,
     celsiusOf: (h) => (fahrenheit ? (h - 32) / 1.8 : h),
-    money: (amount) => money.format(amount),
-    currency: money.formatToParts(0).find((part) => part.type === 'currency')?.value ?? manner.currency,
+    money: (amount) => money().format(amount),
+    get currency() {
+      const sign = money()
+        .formatToParts(0)
+        .find((part) => part.type === 'currency');
+      return sign?.value ?? manner.currency;
+    },
     day: (day, beside) => (beside?.slice(0, 4) === day.slice(0, 4) ? inYear(day) : whole(day)),
     shortDay: (day) => short(day).replace(',', ''),
     weekday,
     month,
     clock: (hours, minutes) => `${String(hours).padStart(2, '0')}:${String(minutes).padStart(2, '0')}`,
-    list: (parts) => and.format(parts),
-    either: (parts) => or.format(parts),
+    list: (parts) => and().format(parts),
+    either: (parts) => or().format(parts),
     count: (n, forms) => `${number(n)} ${form(n, forms)}`,
     form,
+  };
+}
+
+function madeOnce<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
   };
 }
 

@@ -9,13 +9,21 @@ export type RoomsIn<T extends Record<string, Room>> = {
   readonly [K in keyof T]: (f: Figures) => ReturnType<T[K]>;
 };
 
-/** Every room with its texts as the figures are written. */
+/** Every room with its texts as the figures are written; each is made when first asked for. */
 export function roomsOf<T extends Record<string, Room>>(
   rooms: T,
   figures: Figures,
 ): { [K in keyof T]: ReturnType<T[K]> } {
-  const made = Object.entries(rooms).map(([name, room]) => [name, room(figures)]);
-  return Object.fromEntries(made);
+  const all = {} as { [K in keyof T]: ReturnType<T[K]> };
+  for (const [name, room] of Object.entries(rooms)) {
+    let made: object | undefined;
+    const get = () => {
+      made ??= room(figures);
+      return made;
+    };
+    Object.defineProperty(all, name, { get, enumerable: true });
+  }
+  return all;
 }
 
 /** As {@link roomsOf}, and the figures beside them. */
@@ -24,5 +32,7 @@ export function wordsOf<T extends Record<string, Room>>(
   manner: Manner,
 ): { figures: Figures } & { [K in keyof T]: ReturnType<T[K]> } {
   const figures = figuresOf(manner);
-  return { figures, ...roomsOf(rooms, figures) };
+  return Object.defineProperty(roomsOf(rooms, figures), 'figures', { value: figures }) as ReturnType<
+    typeof wordsOf<T>
+  >;
 }

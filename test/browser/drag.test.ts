@@ -70,6 +70,15 @@ test('a page that is left with the hand on the slider has kept where it was', as
   await page.mouse.up();
 });
 
+test('the keyboard goes on where the hand let go', async () => {
+  await page.locator('[data-testid="verdict"][data-state="in"]').waitFor();
+  await drag(-1);
+  await page.mouse.up();
+  const put = Number(await row(FOOD).locator('input[type="range"]').inputValue());
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(async () => (await kept())[FOOD]).toBeCloseTo(put + 0.1, 1);
+});
+
 test('what the last move of a hand comes to is shown, and how long it took can be measured', async () => {
   await page.locator('[data-testid="verdict"][data-state="in"]').waitFor();
   const { moves, work } = await measureDrag(page, { food: FOOD, by: -2, legs: 1, steps: 8 });

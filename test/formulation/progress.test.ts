@@ -208,7 +208,7 @@ test('one base for several animals: every base told suits them all, with ever le
   );
   if (answer.status !== 'shared') throw new Error(answer.sentence);
   expect(answer.weighings).toBeGreaterThan(0);
-  expect(told.filter((p) => p.doing === 'own mixes').map((p) => p.done)).toEqual([0, 1, 2]);
+  expect(told.filter((p) => p.doing === 'alone').map((p) => p.done)).toEqual([0, 1, 2]);
   const found = told.flatMap((p) => p.found ?? []);
   expect(found.length).toBeGreaterThan(1);
   for (const mix of found) {

@@ -25,6 +25,7 @@ import {
   type Ready,
   totals,
 } from '../../src/kitchen/cupboard/cupboard.ts';
+import { isWeighable, mayBeWeighed } from '../../src/kitchen/freezing/freeze-treatment.ts';
 import { CRUMB } from '../../src/kitchen/tolerances.ts';
 import { draws } from '../draws.ts';
 import { cupboards } from '../kitchen/cupboards.ts';
@@ -48,7 +49,19 @@ function plainLeft(kept: CupboardContents): LotStock[] {
       for (const pour of batch.pours)
         for (const part of pour.lots) if (part.lot === lot.id) used += part.grams;
     for (const run of kept.runs) if (run.lot === lot.id) used += run.gramsTaken ?? run.gramsBefore;
-    const rest = lot.grams - used;
+    for (const fed of kept.fed ?? []) if (fed.lot === lot.id) used += fed.grams;
+    const { left } = lot;
+    let since = 0;
+    if (left) {
+      for (const batch of kept.batches)
+        for (const pour of batch.pours)
+          for (const part of pour.lots)
+            if (part.lot === lot.id && dayAt(pour.at) >= left.on) since += part.grams;
+      for (const run of kept.runs)
+        if (run.lot === lot.id && dayAt(run.startedAt) >= left.on) since += run.gramsTaken ?? run.gramsBefore;
+      for (const fed of kept.fed ?? []) if (fed.lot === lot.id && fed.on >= left.on) since += fed.grams;
+    }
+    const rest = left ? left.grams - since : lot.grams - used;
     return { lot, used, grams: rest > CRUMB ? rest : 0, over: rest < -CRUMB ? -rest : 0 };
   });
 }
@@ -85,6 +98,9 @@ function expectPlain(kept: CupboardContents) {
   const house = houseOf(kept);
   const ready = weighableOn(DAY, groupsIn(house));
   expect(leftOver(kept)).toEqual(plainLeft(kept));
+  for (const lot of kept.lots)
+    for (const group of [undefined, 'seed', 'animal'] as const)
+      expect(isWeighable(lot, DAY, group)).toBe(mayBeWeighed(lot, DAY, group).ok);
   const foods = [...new Set(kept.lots.map((l) => l.food))];
   expect(totals(kept, ready).map((t) => t.food)).toEqual(foods);
   for (const { food, ready: grams } of totals(kept, ready))
@@ -113,10 +129,12 @@ describe('what is kept beside the lists', () => {
   it('comes out as worked out plainly, list after list', () => {
     fc.assert(
       fc.property(cupboards, cupboards, (one, other) => {
+        const on = one.batches[0]?.pours[0]?.at.slice(0, 10) ?? DAY;
         // Each step changes one list; the others stay the same objects.
         const steps: CupboardContents[] = [
           one,
           { ...one, lots: one.lots.map((l, i) => (i === 0 ? { ...l, grams: l.grams + 100 } : l)) },
+          { ...one, lots: one.lots.map((l, i) => (i % 2 === 0 ? { ...l, left: { grams: 90, on } } : l)) },
           { ...one, batches: other.batches },
           { ...one, runs: other.runs },
           one,

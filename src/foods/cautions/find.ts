@@ -55,9 +55,10 @@ for (const caution of CAUTIONS)
 
 function phrasesOf(caution: Caution): Phrase<Entry>[] {
   const phrases: Phrase<Entry>[] = [];
-  for (const language of LANGUAGES)
-    for (const text of caution.words[language])
-      phrases.push({ text, language, value: { caution, part: 'word', english: language === 'en' } });
+  for (const language of LANGUAGES) {
+    const value: Entry = { caution, part: 'word', english: language === 'en' };
+    for (const text of caution.words[language]) phrases.push({ text, language, value });
+  }
   const exact = (texts: readonly string[] | undefined, part: Part) => {
     const families = new Set<unknown>();
     for (const text of texts ?? [])

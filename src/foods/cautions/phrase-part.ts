@@ -33,6 +33,29 @@ function formsOf(word: string, language: Language): string[] {
   return forms;
 }
 
+/** A word of a phrase without its marks, folded. @throws RangeError for a beginning or ending shorter than three letters */
+export function bareOf(word: string, phrase: string): string {
+  const bare = fold(word.replace(/[*=]/g, ''));
+  if (bare.length < SHORTEST && word.includes('*'))
+    throw new RangeError(`"${phrase}": "${word}" is too short for a *`);
+  return bare;
+}
+
+/**
+ * Whether the forms of a word are words of their own ("dried", "sec"), and not the word with another ending.
+ * @param alone true for a phrase of this one word: a state then stands for its like in every language
+ */
+export function isWide(bare: string, alone: boolean): boolean {
+  if (adjectiveForms(bare) !== undefined) return true;
+  return (alone || standsAnywhere(bare)) && familyWords(bare) !== undefined;
+}
+
+/** How all forms of a word begin that is not wide, in at most so many letters. */
+export function beginningOf(bare: string, letters: number): string {
+  // Endings are put on, or change the last two letters.
+  return bare.length < SHORTEST ? bare : bare.slice(0, Math.min(letters, bare.length - 2));
+}
+
 /** One word of the phrases of one language. */
 export class Part {
   /** The word itself, folded, without marks. */
@@ -43,7 +66,6 @@ export class Part {
   readonly ends: boolean;
   /** Whether it tells a state that may stand anywhere in the name. */
   readonly state: boolean;
-  /** Whether its forms are words of their own ("dried", "sec"), and not the word with another ending. */
   readonly #wide: boolean;
   readonly #alone: boolean;
   /** The spellings that count, where its accents do: written `=thé`. */
@@ -51,19 +73,17 @@ export class Part {
   #forms: ReadonlySet<string> | undefined;
 
   /**
-   * @param alone true for a phrase of this one word: a state then stands for its like in every language
+   * @param alone true for a phrase of this one word
    * @throws RangeError for a beginning or ending shorter than three letters
    */
   constructor(word: string, language: Language, phrase: string, alone: boolean) {
-    this.bare = fold(word.replace(/[*=]/g, ''));
+    this.bare = bareOf(word, phrase);
     this.language = language;
     this.begins = word.endsWith('*');
     this.ends = !this.begins && word.startsWith('*');
-    if (word.includes('*') && this.bare.length < SHORTEST)
-      throw new RangeError(`"${phrase}": "${word}" is too short for a *`);
     this.state = standsAnywhere(this.bare);
     this.#alone = alone;
-    this.#wide = this.#family() !== undefined || adjectiveForms(this.bare) !== undefined;
+    this.#wide = isWide(this.bare, alone);
     if (word.startsWith('=')) {
       const accented = word.slice(1).toLowerCase().normalize('NFC');
       this.#spelt = new Set([accented, `${accented}s`]);
@@ -85,9 +105,7 @@ export class Part {
   /** Beginnings, at most so many letters long, of which each form has one. */
   beginnings(letters: number): Iterable<string> {
     if (this.#wide) return new Set([...this.forms].map((form) => form.slice(0, letters)));
-    if (this.bare.length < SHORTEST) return [this.bare];
-    // Endings are put on, or change the last two letters.
-    return [this.bare.slice(0, Math.min(letters, this.bare.length - 2))];
+    return [beginningOf(this.bare, letters)];
   }
 
   fits(word: string, accented: string): boolean {

@@ -11,7 +11,7 @@
  * - `zwiebel*` a word that begins so ("Zwiebelpulver"), `*zwiebel` one that ends so ("Röstzwiebeln");
  * - `=thé` a word whose accents count.
  */
-import { Part } from './phrase-part.ts';
+import { bareOf, beginningOf, isWide, Part } from './phrase-part.ts';
 import { LINKS, type Read, readAll, wholeStretch } from './reading.ts';
 import { isAdjective, onlyDescribes } from './states.ts';
 import { add, KEY, Vocabulary } from './vocabulary.ts';
@@ -81,7 +81,8 @@ const STATE_REACH = 10;
 export type PhraseFinder<T> = (tokens: readonly Token[]) => PhraseHit<T>[];
 
 /**
- * Makes a finder for a list of phrases.
+ * Makes a finder for a list of phrases. Of thousands a name asks for a few: they are filed by how their words begin, and
+ * worked out when a name has a word that begins so.
  * @param acrossCommas true where all tokens tell of one food, so that a phrase may run across a comma or bracket
  * @param realWords gives the words that are no slip of any other, folded, when they are first wanted
  * @throws RangeError for a phrase without words or with a beginning or ending shorter than three letters
@@ -90,37 +91,87 @@ export function phraseFinder<T>(
   phrases: readonly Phrase<T>[],
   { acrossCommas = false, realWords = () => new Set() as ReadonlySet<string> } = {},
 ): PhraseFinder<T> {
-  const vocabulary = new Vocabulary(realWords);
-  // Lists name the same words over and over ("cooked" takes a hundred cautions away): each is made once.
-  const made = new Map<string, Part>();
-  const partFor = (word: string, { language, text }: Phrase<T>, alone: boolean): Part => {
-    const key = `${language}${alone ? ' ' : ''}${word}`;
-    let part = made.get(key);
-    if (!part) {
-      part = new Part(word, language, text, alone);
-      made.set(key, part);
-      vocabulary.add(part);
-    }
-    return part;
-  };
+  const worded = new Map<number, Worded<T>>();
   const anchored = new Map<Part, Worded<T>[]>();
   const beginnings = new Map<string, Part[]>();
   const endings = new Map<string, Part[]>();
-  for (const [order, phrase] of phrases.entries()) {
+  const parts = new Map<string, Part>();
+
+  const partOf = (word: string, { language, text }: Phrase<T>, alone: boolean): Part => {
+    const key = `${language}${alone ? ' ' : ''}${word}`;
+    const had = parts.get(key);
+    if (had) return had;
+    const part = new Part(word, language, text, alone);
+    parts.set(key, part);
+    vocabulary.add(part);
+    return part;
+  };
+
+  const workOut = (order: number): Worded<T> | undefined => {
+    const had = worded.get(order);
+    const phrase = phrases[order];
+    if (had || !phrase) return had;
     const words = wordsIn(phrase.text);
-    const parts = words.map((word) => partFor(word, phrase, words.length === 1));
-    if (!phrase.strict) for (const part of parts) vocabulary.forgive(part);
-    const worded = new Worded(phrase, order, parts);
-    const anchor = parts[worded.anchor];
-    if (!anchor) continue;
+    const made = new Worded(
+      phrase,
+      order,
+      words.map((word) => partOf(word, phrase, words.length === 1)),
+    );
+    worded.set(order, made);
+    const anchor = made.parts[made.anchor];
+    if (!anchor) return made;
     if (!anchored.has(anchor)) {
       if (anchor.begins) add(beginnings, anchor.bare.slice(0, KEY), anchor);
       else if (anchor.ends)
         for (const key of new Set([...anchor.forms].map((form) => form.slice(-KEY))))
           add(endings, key, anchor);
     }
-    add(anchored, anchor, worded);
+    const all = anchored.get(anchor);
+    if (!all) anchored.set(anchor, [made]);
+    else if ((all.at(-1)?.order ?? 0) < order) all.push(made);
+    else
+      anchored.set(
+        anchor,
+        [...all, made].sort((a, b) => a.order - b.order),
+      );
+    return made;
+  };
+
+  const filed = new Map<string, number[]>();
+  /** Phrases with a word that may begin with any letter. */
+  const anywhere: number[] = [];
+  const vocabulary = new Vocabulary({
+    reach: (beginning) => {
+      for (const order of filed.get(beginning) ?? []) workOut(order);
+    },
+    forgiven: function* (letters) {
+      const begun = [...filed].flatMap(([key, orders]) => (letters.includes(key.charAt(0)) ? orders : []));
+      for (const order of [...new Set([...begun, ...anywhere])].sort((a, b) => a - b)) {
+        const made = workOut(order);
+        if (made && !made.phrase.strict) yield* made.parts;
+      }
+    },
+    realWords,
+  });
+  for (const [order, phrase] of phrases.entries()) {
+    const words = wordsIn(phrase.text);
+    const alone = words.length === 1;
+    let reached = false;
+    let wide = false;
+    for (const word of words) {
+      const bare = bareOf(word, phrase.text);
+      if (word.startsWith('*') || isWide(bare, alone)) {
+        wide = true;
+        partOf(word, phrase, alone);
+      } else {
+        reached = true;
+        add(filed, beginningOf(bare, KEY), order);
+      }
+    }
+    if (wide) anywhere.push(order);
+    if (!reached) workOut(order);
   }
+
   const inOrder = (anchors: readonly Part[] = []): readonly Worded<T>[] => {
     const [first, ...more] = anchors;
     if (!first) return [];

@@ -9,6 +9,11 @@ export const KEY = 3;
 /** Stands for any word of that state. */
 const DRIED = 'dried';
 const NONE: readonly Part[] = [];
+/** Letters that words begin with which sound so. */
+const LETTERS_OF = new Map([
+  ['f', ['f', 'p']],
+  ['k', ['k', 'q']],
+]);
 const MOST_REMEMBERED = 20_000;
 
 export function add<K, T>(map: Map<K, T[]>, key: K, value: T): void {
@@ -17,25 +22,31 @@ export function add<K, T>(map: Map<K, T[]>, key: K, value: T): void {
   else map.set(key, [value]);
 }
 
+/** What a vocabulary asks of the phrases that it is made of; they give their parts when a name first asks for them. */
+interface Source {
+  /** Makes known, by {@link Vocabulary.add}, all parts of which a form may begin so. */
+  reach(beginning: string): void;
+  /** Parts of which a slip is forgiven, in the order of the phrases: at least those whose forms begin with one of these letters. */
+  forgiven(letters: readonly string[]): Iterable<Part>;
+  /** Words that are no slip of any other. */
+  readonly realWords: () => ReadonlySet<string>;
+}
+
 /** The words a finder knows, and what a word it does not know may be a slip of. */
 export class Vocabulary {
-  /** By the beginnings of their forms: of thousands of words a name asks for a few. */
+  readonly #source: Source;
+  /** By the beginnings of their forms. */
   readonly #byBeginning = new Map<string, Part[]>();
   /** The same by their forms, of those beginnings that a name has asked for. */
   readonly #forms = new Map<string, Map<string, Part[]>>();
   readonly #beginnings = new Map<string, Part[]>();
   readonly #endings: Part[] = [];
-  /** Of which a slip is forgiven, by the letter that they begin with when spoken. */
-  readonly #forgiven = new Map<string, Part[]>();
-  readonly #forgiving = new Set<Part>();
-  readonly #realWords: () => ReadonlySet<string>;
   #real: ReadonlySet<string> | undefined;
   readonly #read = new Map<string, readonly string[]>();
   readonly #spellers = new Map<string, readonly Speller[]>();
 
-  /** @param realWords gives the words that are no slip of any other, when first asked */
-  constructor(realWords: () => ReadonlySet<string>) {
-    this.#realWords = realWords;
+  constructor(source: Source) {
+    this.#source = source;
   }
 
   /** Each part is added once. */
@@ -45,32 +56,22 @@ export class Vocabulary {
     else if (part.ends) this.#endings.push(part);
   }
 
-  /** Slips of a part are forgiven where it is part of a phrase that is not strict. */
-  forgive(part: Part): void {
-    if (this.#forgiving.has(part)) return;
-    this.#forgiving.add(part);
-    if (onlyDescribes(part.bare) && !isAdjective(part.bare)) return;
-    const letters = [...part.beginnings(2)].map((start) => soundOf(start).charAt(0));
-    for (const letter of new Set(letters)) add(this.#forgiven, letter, part);
-  }
-
   /** Parts that have a word among their forms. */
   having(word: string): readonly Part[] {
     let found: readonly Part[] = NONE;
     for (let letters = 1; letters <= Math.min(KEY, word.length); letters++) {
-      const parts = this.#formsUnder(word.slice(0, letters))?.get(word);
+      const parts = this.#formsUnder(word.slice(0, letters)).get(word);
       if (parts) found = found === NONE ? parts : [...found, ...parts];
     }
     return found;
   }
 
-  #formsUnder(beginning: string): ReadonlyMap<string, readonly Part[]> | undefined {
+  #formsUnder(beginning: string): ReadonlyMap<string, readonly Part[]> {
     const had = this.#forms.get(beginning);
     if (had) return had;
-    const parts = this.#byBeginning.get(beginning);
-    if (!parts) return undefined;
+    this.#source.reach(beginning);
     const forms = new Map<string, Part[]>();
-    for (const part of parts)
+    for (const part of this.#byBeginning.get(beginning) ?? [])
       for (const form of part.forms) if (form.startsWith(beginning)) add(forms, form, part);
     this.#forms.set(beginning, forms);
     return forms;
@@ -111,13 +112,15 @@ export class Vocabulary {
   #spellersFor(letter: string): readonly Speller[] {
     const had = this.#spellers.get(letter);
     if (had) return had;
-    const parts = this.#forgiven.get(letter) ?? [];
+    const parts = new Set<Part>();
+    for (const part of this.#source.forgiven(LETTERS_OF.get(letter) ?? [letter]))
+      if (!onlyDescribes(part.bare) || isAdjective(part.bare)) parts.add(part);
     const sounds = (word: string) => soundOf(word).startsWith(letter);
-    const words = parts.flatMap(({ ends, forms, bare }) =>
+    const words = [...parts].flatMap(({ ends, forms, bare }) =>
       ends ? [] : [...forms].filter(sounds).map((form) => [form, bare] as const),
     );
     const states = tellingStates().filter(sounds);
-    const begun = parts.filter(({ begins, bare }) => begins && bare.length > 5);
+    const begun = [...parts].filter(({ begins, bare }) => begins && bare.length > 5 && sounds(bare));
     const spellers = [
       new Speller([...words, ...states.map((state) => [state, state] as const)]),
       new Speller(
@@ -136,7 +139,7 @@ export class Vocabulary {
     const compound = restOfCompound(word);
     if (compound && this.knows(compound.rest))
       return [word, compound.rest, ...(compound.dried ? [DRIED] : [])];
-    this.#real ??= this.#realWords();
+    this.#real ??= this.#source.realWords();
     if (this.#real.has(word) || onlyDescribes(word)) return [word];
     const found = this.#spellersFor(soundOf(word).charAt(0)).flatMap((speller) => speller.meant(word));
     const least = Math.min(...found.map(({ cost }) => cost));

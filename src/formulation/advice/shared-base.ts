@@ -90,13 +90,13 @@ export function shareMix(
   const without: { id: string; name: string; verdict: string }[] = [];
   try {
     for (const [done, eater] of eaters.entries()) {
-      tell?.({ doing: 'own mixes', done, of: eaters.length });
+      tell?.({ doing: 'alone', done, of: eaters.length });
       const own = feed(problem, eater, eaters, options);
       if (typeof own === 'string') without.push({ id: eater.id, name: eater.name, verdict: own });
       else fed.push(own);
     }
     if (without.length > 0) return { status: 'none', without_mix: without, sentence: aloneSentence(without) };
-    tell?.({ doing: 'one mix' });
+    tell?.({ doing: 'together' });
     const oneMix = mixForAll(problem, eaters, options);
     // What one refuses is left out for all, its least share too: for the others that may be a breach.
     const suits = (mix: Shares) => fed.every((f) => f.formulation.evaluate(mix).breaches.length === 0);

@@ -27,8 +27,8 @@ export type Doing =
   | 'conflict'
   | 'remedies'
   | 'points'
-  | 'own mixes'
-  | 'one mix'
+  | 'alone'
+  | 'together'
   | 'fewest'
   | 'lightest';
 

@@ -250,3 +250,14 @@ export type Result = Balanced | Collision;
 
 /** What a moved slider answers: grams are worked out once it rests. */
 export type MoveResult = Following | Collision;
+
+/**
+ * What a slider under the thumb answers: a {@link MoveResult} found without a search for which foods are in. `spans` are
+ * as if no foods were counted.
+ */
+export type Dragged =
+  | (Following & {
+      /** Rules that count foods which this mix does not keep; absent where it keeps every rule. */
+      readonly breaches?: readonly Breach[];
+    })
+  | Collision;

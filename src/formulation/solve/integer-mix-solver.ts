@@ -80,7 +80,7 @@ export class IntegerMixSolver implements MixSolver {
       [...pins].map(([i, share]) => {
         const from = elementAt(least, i);
         if (share <= NO_SHARE || share >= from) return [i, share];
-        return [i, share < from / 2 ? 0 : from];
+        return [i, share < from / 2 || from > elementAt(this.question.upper, i) ? 0 : from];
       }),
     );
   }

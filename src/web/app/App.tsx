@@ -14,6 +14,7 @@ import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
 import { Unsent } from '../store/Unsent.tsx';
+import { useWarmed } from '../worker/useWarmed.ts';
 import { ChecksDue } from './ChecksDue.tsx';
 import { EngineTrouble } from './EngineTrouble.tsx';
 import { FailedScreen } from './FailedScreen.tsx';
@@ -31,6 +32,7 @@ export function App() {
   const [place = 'today', rest, part] = useRoute();
   useKeeping();
   const household = useHousehold();
+  useWarmed(household.data !== undefined);
   useFetchedAhead(household.data !== undefined);
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);

@@ -5,6 +5,7 @@ import type { Mix } from '../../household/model.ts';
 import { isHere } from '../../household/reckon/care/here.ts';
 import type { OutOfMix } from '../../household/reckon/mix/eaters.ts';
 import { words } from '../../words/words.ts';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { NeverTried } from './animals/NeverTried.tsx';
 import { RefusedFoods } from './animals/RefusedFoods.tsx';
@@ -13,8 +14,9 @@ import { HurtLines } from './foods/HurtLines.tsx';
 import { TargetNotes } from './limits/TargetNotes.tsx';
 import { MixAnimals } from './MixAnimals.tsx';
 import { MixSettings } from './MixSettings.tsx';
-import { RemedyList } from './RemedyList.tsx';
 import { type FormulationView, isFit } from './useFormulation.ts';
+
+const RemedyList = shownLater(() => import('./RemedyList.tsx').then((m) => m.RemedyList));
 
 interface Props {
   /** With what its animals bring. */

@@ -10,6 +10,7 @@ import { SPECIES, speciesToChoose } from '../../targets/life-stage.ts';
 import type { TargetProfile } from '../../targets/profile.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { shownLater } from '../shared/later/shown-later.tsx';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { targetOption, unconfirmedWords } from '../shared/targets/target-words.ts';
 import { Unconfirmed } from '../shared/targets/Unconfirmed.tsx';
@@ -17,10 +18,11 @@ import { Sentence } from '../shared/words/Sentence.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { allProfiles } from '../store/profiles.ts';
 import { objectiveChoices } from './advice/wishes/wish-words.ts';
-import { RationEditor } from './beside/RationEditor.tsx';
 import { rationWords } from './beside/ration-words.ts';
 import type { FormulationView } from './useFormulation.ts';
 import './MixSettings.css';
+
+const RationEditor = shownLater(() => import('./beside/RationEditor.tsx').then((m) => m.RationEditor));
 
 const CONFIDENCES = ['0.8', '0.9', '0.95'] as const;
 /** Some cautions hold for dwarf hamsters alone; a mix that names no animal is for any hamster. */

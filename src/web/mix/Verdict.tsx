@@ -5,6 +5,7 @@ import type { Mix } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
 import { linkTo } from '../shared/route.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';
+import { BestSoFar } from './BestSoFar.tsx';
 import { StateIcon } from './icons.tsx';
 import { type FormulationView, isFit, type MixState } from './useFormulation.ts';
 import './Verdict.css';
@@ -37,15 +38,16 @@ export function Verdict({ view, mix }: { view: FormulationView; mix: Mix }) {
       </Button>
       <p className="caution">{t.caution}</p>
       <div className="verdict-foot">
-        <p className="notice" aria-live="polite">
+        <p className={view.soFar ? 'sr-only' : 'notice'} aria-live="polite">
           {view.working ? t.working : view.notice}
         </p>
-        {view.working && (
+        {view.working && !view.soFar && (
           <Button className="quiet-button small" onPress={view.stop}>
             {t.stop}
           </Button>
         )}
       </div>
+      <BestSoFar view={view} objective={mix.problem.objective} />
     </section>
   );
 }

@@ -2,16 +2,19 @@
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { isFit as isFitting, type VerdictState, verdictOf } from '../../formulation/explain/verdict.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
+import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
 import type { Collision, Evaluation, Following, WholeGrams } from '../../formulation/problem/result.ts';
 import type { Mix } from '../../household/model.ts';
 import { words } from '../../words/words.ts';
-import { engine, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
+import { engine, longAnswers, newestMove, useEngine, useEngineState } from '../worker/engine.ts';
+import { takesLong } from '../worker/lane.ts';
 import { latest } from '../worker/latest.ts';
 import { EvaluationKeeper, type Fault, failed, type Known } from './live/evaluation-keeper.ts';
-import { balance, edit, type MoveContext, move, withShares } from './live/moves.ts';
+import { balance, edit, type MoveContext, move, settle, type Unsettled, withShares } from './live/moves.ts';
 import { NO_NOTICE, noticeFor } from './live/notice.ts';
-import { type Best, useBestMix } from './live/useBestMix.ts';
+import { type Best, bestMixOf, useBestMix } from './live/useBestMix.ts';
 import { useGrams } from './live/useGrams.ts';
+import { useSettling } from './live/useSettling.ts';
 import { useUnkept } from './live/useUnkept.ts';
 
 /** How the mix stands: as its verdict says, or no mix can keep its rules, or nobody knows yet, or it cannot be read. */
@@ -21,8 +24,10 @@ export type MixState = VerdictState | 'none' | 'working' | 'fault';
 export interface MixActs {
   /** A short word for screen readers after something moved or refused to. */
   say(notice: string): void;
-  /** Ends the search for the best mix; what was found before stays. */
+  /** Ends the search for the best mix; what was found stays. */
   stop(): void;
+  /** Goes on with a search that was stopped. */
+  goOn(): void;
   balance(): Promise<void>;
   /**
    * Moves one share; the others follow. It is shown at once and kept with `endMove`.
@@ -42,15 +47,19 @@ export interface FormulationView extends MixActs {
   readonly collision: Collision | undefined;
   /** What is odd in figures and rules, and yet possible. */
   readonly questions: Following['questions'];
-  /** Undefined while it is sought, and where there is none. */
+  /** Undefined while it is sought, and where there is none; the best found so far where the search was stopped. */
   readonly best: Best | undefined;
   readonly weighed: WholeGrams | undefined;
   /** The problem could not be read. */
   readonly fault: Fault | undefined;
   readonly state: MixState;
   readonly notice: string;
-  /** Whether the best mix is being sought. */
+  /** Whether the best mix is being sought, or one that keeps the rules that count foods. */
   readonly working: boolean;
+  /** What is found so far of the best mix, while it is sought and takes long. */
+  readonly soFar: Progress<SolvedSoFar> | undefined;
+  /** Whether the search for the best mix was stopped. */
+  readonly stopped: boolean;
 }
 
 interface LiveMix {
@@ -63,7 +72,9 @@ interface LiveMix {
 }
 
 const WORKER: Omit<MoveContext['engine'], 'solve'> = {
-  move: (problem, from, held) => engine.move(problem, from, held).catch(failed),
+  follow: (problem, from, held) => engine.drag(problem, from, held),
+  settle: (problem, from, held, moving, signal) =>
+    longAnswers.settle(problem, from, held, moving, { signal }),
   newestMove,
 };
 
@@ -78,7 +89,8 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix 
   const [notice, setNotice] = useState(NO_NOTICE);
   const { restart } = useEngineState();
   const [balancing, setBalancing] = useState(false);
-  const stopped = useRef(false);
+  /** Of the best mix that was asked for last: aborted where the keeper stopped it. */
+  const asked = useRef(new AbortController());
   const worker = useEngine();
   // Another worker knows nothing of what was asked before.
   const keeper = useMemo(
@@ -106,14 +118,23 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix 
     [current, effective],
   );
 
-  const { spans, collision, questions, best, seeking, leaveOff, collided } = useBestMix(mix);
+  const sought = useBestMix(mix);
+  const { spans, collision, questions, best, seeking, soFar, stopped, leaveOff, goOn, collided } = sought;
   const weighed = useGrams(shown, fits);
+  /** What the search had found when it was stopped. */
+  const stoppedAt = useRef<Best | undefined>(undefined);
+  stoppedAt.current = stopped ? best : undefined;
 
+  const unsettled = useRef<(move: Unsettled) => void>(() => {});
   const moved = useMemo<MoveContext>(
     () => ({
       engine: {
         ...WORKER,
-        solve: (problem) => engine.solve(problem).catch((e) => (stopped.current ? undefined : failed(e))),
+        async solve(problem) {
+          const found = stoppedAt.current;
+          if (found) return { ok: true, value: { ...found, status: 'optimal' } };
+          return bestMixOf(problem, asked.current.signal).catch(failed);
+        },
       },
       keeper,
       kept: current,
@@ -122,9 +143,18 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix 
       show,
       say,
       collided,
+      stopped: () => asked.current.signal.aborted || stoppedAt.current !== undefined,
+      unsettled: (move) => unsettled.current(move),
     }),
     [keeper, current, effective, change, show, say, collided],
   );
+  const settling = useSettling(
+    shown,
+    current,
+    useCallback((of, signal) => settle(moved, of, signal), [moved]),
+  );
+  unsettled.current = settling.unsettled;
+  const { hold, letGo, leave } = settling;
   /** The slider that is dragged, and the shares when it was taken hold of. */
   const anchor = useRef<{ id: string; shares: Shares } | undefined>(undefined);
 
@@ -132,13 +162,20 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix 
     () => ({
       say,
       stop() {
-        stopped.current = true;
+        asked.current.abort();
+        leave();
         leaveOff();
+        if (takesLong(mix.problem)) return say('');
+        // Nothing else ends an answer that should not take long.
         restart();
         say(words().verdict.stopped);
       },
+      goOn() {
+        say('');
+        goOn();
+      },
       async balance() {
-        stopped.current = false;
+        asked.current = new AbortController();
         setBalancing(true);
         try {
           await balance(moved);
@@ -150,24 +187,27 @@ export function useFormulation(mix: Mix, effective: (mix: Mix) => Mix): LiveMix 
         const now = current();
         if (!now) return [];
         if (anchor.current?.id !== id) anchor.current = { id, shares: effective(now).shares };
+        hold();
         return move(moved, id, share, anchor.current.shares, spare);
       },
       endMove() {
         anchor.current = undefined;
         keep();
+        letGo();
       },
       shareOf: (id) => current()?.shares[id] ?? 0,
       edit: (next, step) => edit(moved, next, { step, follows: fitsNow.current }),
     }),
-    [say, leaveOff, restart, moved, current, effective, keep],
+    [say, leave, leaveOff, mix.problem, restart, goOn, moved, current, effective, hold, keep, letGo],
   );
   const said = useMemo(() => noticeFor(notice, problem), [notice, problem]);
-  const working = seeking || balancing;
+  const working = seeking || balancing || settling.settling;
   const view = useMemo<FormulationView>(() => {
     const state = fault ? 'fault' : stateOf(evaluation, collision);
     const notice = said;
-    return { ...acts, evaluation, spans, collision, questions, best, weighed, fault, state, notice, working };
-  }, [acts, evaluation, spans, collision, questions, best, weighed, fault, said, working]);
+    const found = { evaluation, spans, collision, questions, best, weighed, fault, state, notice };
+    return { ...acts, ...found, working, soFar, stopped };
+  }, [acts, evaluation, spans, collision, questions, best, weighed, fault, said, working, soFar, stopped]);
   return { shown, moving: unkept !== undefined, view, acts };
 }
 

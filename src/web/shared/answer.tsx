@@ -21,17 +21,20 @@ export interface Asked<T> {
 
 /**
  * @param name of the kind of question @param question plain data; undefined asks nothing
+ * @param ask whoever looks at the signal it is given is dropped as soon as the question is another one
  */
 export function useAnswer<Q, T>(
   name: string,
   question: Q | undefined,
-  ask: (question: Q) => Promise<Answer<T>>,
+  ask: (question: Q, leaving: { readonly signal: AbortSignal }) => Promise<Answer<T>>,
 ): Asked<T> {
   const key = question === undefined ? '' : JSON.stringify(question);
-  const [settled] = useSettled(key, STILL);
+  const [stood] = useSettled(key, STILL);
+  const settled = stood === key ? stood : '';
   const { data, error, isPlaceholderData } = useQuery({
     queryKey: ['asked', name, settled],
-    queryFn: () => ask(JSON.parse(settled)),
+    // The context itself, since its signal counts as looked at once it is read.
+    queryFn: (context) => ask(JSON.parse(settled), context),
     enabled: settled !== '',
     staleTime: Number.POSITIVE_INFINITY,
     gcTime: KEPT,

@@ -11,7 +11,7 @@ import { words } from '../../words/words.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { newId } from '../store/new-id.ts';
 import { allProfiles } from '../store/profiles.ts';
-import { engine } from '../worker/engine.ts';
+import { longAnswers } from '../worker/engine.ts';
 
 export interface OwnMix {
   readonly mix: Mix | undefined;
@@ -43,7 +43,7 @@ export function useOwnMix(): OwnMix {
       const now = current();
       if (!now) return undefined;
       const fed = fedMix(house, now, allProfiles(house));
-      const answer = await engine.solve(withHolds(fed));
+      const answer = await longAnswers.solve(withHolds(fed));
       if (!answer.ok) return answer.message;
       const { value } = answer;
       change((m) =>

@@ -6,6 +6,7 @@ import type { CareDue } from '../../household/reckon/care/due.ts';
 import { contentsOfBatch } from '../../household/reckon/cupboard/contents.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { asKey } from '../shared/hooks/as-key.ts';
 import { useParts } from '../shared/parts.tsx';
 import { linkTo } from '../shared/route.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
@@ -88,7 +89,7 @@ function useUseBy(care: CareDue | undefined, day: Day): Errand[] {
   );
   return useQueries({
     queries: fed.map(({ batch, kept }) => ({
-      queryKey: ['papers', batch, kept, house.animals],
+      queryKey: ['papers', asKey(batch), asKey(kept), asKey(house.animals)],
       queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, house.animals),
       staleTime: Number.POSITIVE_INFINITY,
     })),

@@ -14,13 +14,13 @@ export function upsetLately(
   { animals, trials }: Pick<Household, 'animals' | 'trials'>,
   today: Day,
 ): Errand[] {
-  const t = words().trials.today;
   return trials.flatMap((trial): Errand[] => {
     const animal = animals.find((a) => a.id === trial.animalId);
     const upset = trial.offerings.findLast((o) => o.seen === 'upset');
     if (!animal || !isHere(animal) || !upset) return [];
     const days = daysBetween(upset.on, today);
     if (days < 0 || days > LOOK) return [];
+    const t = words().trials.today;
     return [
       {
         key: `upset ${trial.id}`,

@@ -4,6 +4,7 @@ import { type CareDue, careDue } from '../../household/reckon/care/due.ts';
 import { mayBeFed } from '../../household/reckon/care/present-batches.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
+import { isComing } from '../shared/later/later.ts';
 import { dayAt } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceTable } from '../worker/engine.ts';
@@ -41,6 +42,7 @@ function once<T>(work: () => T): () => T {
       try {
         done = { value: work() };
       } catch (fault) {
+        if (isComing(fault)) throw fault;
         done = { fault };
       }
     if ('fault' in done) throw done.fault;
@@ -51,7 +53,8 @@ function once<T>(work: () => T): () => T {
 function orNone<T>(ask: () => readonly T[]): readonly T[] {
   try {
     return ask();
-  } catch {
+  } catch (fault) {
+    if (isComing(fault)) throw fault;
     return [];
   }
 }

@@ -28,6 +28,7 @@ import { handledOf } from '../../household/reckon/foods/handled.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { FoodHands } from '../shared/hands/FoodHands.tsx';
+import { asKey } from '../shared/hooks/as-key.ts';
 import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { dayAt, today } from '../shared/today.ts';
@@ -76,7 +77,7 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   useWakeLock(!done);
   const packs = useMemo(() => contentsForWeighing(house, stands), [house, stands]);
   const standing = useQuery({
-    queryKey: ['standing', stands, packs.lots, today()],
+    queryKey: ['standing', asKey(stands), packs.lots.map(asKey).join('\n'), today()],
     queryFn: async (): Promise<{ of: Batch; answer: Answer<Standing> }> => ({
       of: stands,
       answer: await engine.standing(stands, packs, today()),
@@ -92,7 +93,8 @@ export function BatchPage({ batch: stands }: { batch: Batch }) {
   const ends = save.is !== 'idle' && save.is !== 'refused' && save.next.finishedAt !== undefined;
   const waits = ends || save.is === 'asked' || standing.isPlaceholderData;
   const now = () => new Date().toISOString();
-  const kept = contentsOf(asNamed(house, stands.problem.foods));
+  const { foods } = stands.problem;
+  const kept = useMemo(() => contentsOf(asNamed(house, foods)), [house, foods]);
 
   const groupOf = (food: string) => (answer?.ok ? answer.value.groups[food] : undefined);
 

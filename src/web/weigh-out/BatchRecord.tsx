@@ -15,6 +15,7 @@ import type { BatchLabel } from '../../kitchen/batch/label.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { asKey } from '../shared/hooks/as-key.ts';
 import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
@@ -42,7 +43,7 @@ export function BatchRecord({ batch }: { batch: Batch }) {
     ];
   }, [house, batch]);
   const { data: answer, error } = useQuery({
-    queryKey: ['papers', batch, kept, eaters],
+    queryKey: ['papers', asKey(batch), asKey(kept), asKey(eaters)],
     queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch, kept, eaters),
     staleTime: Number.POSITIVE_INFINITY,
   });

@@ -16,6 +16,7 @@ import type { ChosenShares } from '../../kitchen/feeding/chosen-shares.ts';
 import { words } from '../../words/words.ts';
 import { AnswerState } from '../shared/answer.tsx';
 import { DustNote } from '../shared/hands/WeighingHands.tsx';
+import { asKey } from '../shared/hooks/as-key.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
 import { go, linkTo } from '../shared/route.ts';
@@ -66,7 +67,7 @@ function Start({ mix, chosen }: { mix: Mix; chosen: ChosenShares | undefined }) 
     [house, problem.foods],
   );
   const { data: plan, error } = useQuery({
-    queryKey: ['plan batch', problem, shares, kept],
+    queryKey: ['plan batch', asKey(problem), asKey(shares), asKey(kept)],
     queryFn: async (): Promise<Answer<BatchPlan>> => engine.planBatch(problem, shares, kept, today()),
     staleTime: Number.POSITIVE_INFINITY,
   });

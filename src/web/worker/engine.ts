@@ -1,16 +1,30 @@
 /** The page's end of the formulation worker. */
 import { useQuery } from '@tanstack/react-query';
-import { type Remote, wrap } from 'comlink';
+import { proxy, type Remote, wrap } from 'comlink';
 import { useMemo, useSyncExternalStore } from 'react';
 import type { ReferenceFood } from '../../foods/reference.ts';
+import type { Goal } from '../../formulation/advice/frontier.ts';
+import type { SharedMix } from '../../formulation/advice/shared-base.ts';
+import type { GoalPoint } from '../../formulation/formulation.ts';
+import type { Eater } from '../../formulation/problem/for-animals.ts';
+import type { Problem, Shares } from '../../formulation/problem/problem.ts';
+import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
+import type { Dragged, Reason, Result } from '../../formulation/problem/result.ts';
 import { words } from '../../words/words.ts';
+import { later } from '../shared/later/later.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
-import type { FormulationWorker } from './formulation.worker.ts';
+import type { Answer, FormulationWorker } from './formulation.worker.ts';
+import { takesLong } from './lane.ts';
 import { latest } from './latest.ts';
+import { type Hearing, LongLane } from './long-lane.ts';
 import { type LineState, type WorkerEnd, WorkerLine } from './worker-line.ts';
 
-/** Longer than any answer should take, ms; the page then offers to stop. */
+/** Longer than any answer of the quick lane should take, ms; the page then offers to stop. */
 const SLOW_AFTER = 20_000;
+/** Longer than a long answer should say nothing of how far it is, ms. */
+const SILENT_AFTER = 120_000;
+
+type Ask = (...args: readonly unknown[]) => Promise<unknown>;
 
 function openWorker(): WorkerEnd {
   const worker = new Worker(new URL('./formulation.worker.ts', import.meta.url), {
@@ -18,10 +32,9 @@ function openWorker(): WorkerEnd {
     // As the device keeps it: this file is loaded before the page's own texts are.
     name: JSON.stringify(mannerOfDevice()),
   });
-  const remote = wrap<Record<string, (...args: unknown[]) => Promise<unknown>>>(worker);
+  const remote = wrap<Record<string, Ask>>(worker);
   return {
-    ask: async (method, args) =>
-      (remote[method] as (...args: readonly unknown[]) => Promise<unknown>)(...args),
+    ask: async (method, args, tell) => (remote[method] as Ask)(...args, ...(tell ? [proxy(tell)] : [])),
     onFailure(failed) {
       worker.addEventListener('error', (event) => failed(event.message || words().store.worker.notLoaded));
       worker.addEventListener('messageerror', () => failed(words().store.worker.unreadable));
@@ -30,7 +43,18 @@ function openWorker(): WorkerEnd {
   };
 }
 
+/**
+ * Two workers of the same kind: one for what must be there at once, one for answers that may take long. The second is
+ * opened when it is first needed, and ended whenever an answer that it is at is waited for no longer.
+ */
 const line = new WorkerLine(openWorker, SLOW_AFTER);
+const longLine = new WorkerLine(openWorker, SILENT_AFTER);
+const longLane = new LongLane(longLine);
+
+/** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
+export const warm = line.warm;
+// Once the page is at rest the worker has all its parts too.
+later(() => line.ask('prepare', []));
 
 /** The worker's answers; each rejects with words where the worker is gone. */
 const newEngine = () =>
@@ -44,6 +68,56 @@ const newEngine = () =>
 
 export const engine = newEngine();
 
+/** Answers that may take long: what is quick of them is asked of the quick lane. */
+export const longAnswers = {
+  solve: (problem: Problem, hearing?: Hearing<Progress<SolvedSoFar>>): Promise<Answer<Result>> =>
+    long('solve', takesLong(problem), [problem], hearing),
+  /** The nearest mix that keeps every rule, foods brought in and left out as the rules that count them ask. */
+  settle: (
+    problem: Problem,
+    from: Shares,
+    held: Shares,
+    moving: string | undefined,
+    hearing?: Hearing<never>,
+  ): Promise<Answer<Dragged>> => long('settle', takesLong(problem), [problem, from, held, moving], hearing),
+  /** Whether any mix keeps every rule. */
+  feasible: (problem: Problem, hearing?: Hearing<never>): Promise<Answer<boolean>> =>
+    long('feasible', takesLong(problem), [problem], hearing),
+  why: (problem: Problem, hearing?: Hearing<never>): Promise<Answer<Reason[]>> =>
+    long('why', takesLong(problem), [problem], hearing),
+  askOf: (
+    asked: Parameters<FormulationWorker['askOf']>,
+    hearing?: Hearing<never>,
+  ): ReturnType<FormulationWorker['askOf']> => long('askOf', asked[0].confidence > 0, asked, hearing),
+  substitutes: (
+    asked: Parameters<FormulationWorker['substitutes']>,
+    hearing?: Hearing<never>,
+  ): ReturnType<FormulationWorker['substitutes']> =>
+    long('substitutes', asked[0].confidence > 0, asked, hearing),
+  frontier: (
+    problem: Problem,
+    a: Goal,
+    b: Goal,
+    hearing?: Hearing<Progress<GoalPoint[]>>,
+  ): Promise<Answer<GoalPoint[]>> => long('frontier', true, [problem, a, b], hearing),
+  share: (
+    problem: Problem,
+    eaters: readonly Eater[],
+    hearing?: Hearing<Progress<SharedMix>>,
+  ): ReturnType<FormulationWorker['share']> => long('share', true, [problem, eaters], hearing),
+};
+
+function long<T>(
+  method: keyof FormulationWorker,
+  isLong: boolean,
+  args: readonly unknown[],
+  hearing?: Hearing<never>,
+): Promise<T> {
+  return (
+    isLong ? longLane.ask(method, args, hearing as Hearing<unknown>) : line.ask(method, args)
+  ) as Promise<T>;
+}
+
 let atHand = { engine, generation: line.generation() };
 
 /** The worker as an object that is another one after it was started again: what rests on it is then asked anew. */
@@ -55,15 +129,24 @@ export function useEngine(): Remote<FormulationWorker> {
   });
 }
 
-/** How the worker is, and how to start it again. */
+/** How the workers are, and how to start anew the one that is not well. */
 export function useEngineState(): { readonly state: LineState; restart(): void } {
-  return { state: useSyncExternalStore(line.subscribe, line.state), restart: line.restart };
+  const state = useSyncExternalStore(line.subscribe, line.state);
+  const long = useSyncExternalStore(longLine.subscribe, longLine.state);
+  return state.is === 'well' && long.is !== 'well'
+    ? { state: long, restart: longLine.restart }
+    : { state, restart: line.restart };
+}
+
+/** Changes where the worker of the long answers was started again: what failed with it is then asked anew. */
+export function useLongGeneration(): number {
+  return useSyncExternalStore(longLine.subscribe, longLine.generation);
 }
 
 /** Moves while a slider is dragged: only the newest waits, older ones answer undefined. */
 export const newestMove = latest(
-  (...args: Parameters<FormulationWorker['move']>): ReturnType<FormulationWorker['move']> =>
-    engine.move(...args) as ReturnType<FormulationWorker['move']>,
+  (...args: Parameters<FormulationWorker['drag']>): ReturnType<FormulationWorker['drag']> =>
+    engine.drag(...args) as ReturnType<FormulationWorker['drag']>,
 );
 
 const forever = Number.POSITIVE_INFINITY;

@@ -1,33 +1,30 @@
 /**
- * Formulation and food search off the page's thread. Reference foods and solver are loaded once;
- * a live Formulation is kept for each of the last few problems.
+ * Formulation and food search off the page's thread. Reference foods and solver are loaded once; a live Formulation is
+ * kept for each of the last few problems. What only some questions need comes in parts of its own (`rooms`), so that
+ * the first answer about a mix does not wait for it.
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
-import { matchName, type NameMatch } from '../../foods/best-match.ts';
+import type { NameMatch } from '../../foods/best-match.ts';
 import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
 import { spokenFood } from '../../foods/food-name.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
-import { createFoodSearch } from '../../foods/search.ts';
-import { borrow, similarFoods } from '../../foods/similar.ts';
 import type { Goal } from '../../formulation/advice/frontier.ts';
 import { type NotShared, type SharedMix, shareMix } from '../../formulation/advice/shared-base.ts';
 import type { SubstituteQuestion } from '../../formulation/advice/substitutes.ts';
-import { Formulation } from '../../formulation/formulation.ts';
+import { Formulation, type GoalPoint } from '../../formulation/formulation.ts';
 import type { Eater } from '../../formulation/problem/for-animals.ts';
 import { parseProblem } from '../../formulation/problem/parse.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
-import type { Evaluation, MoveResult, Result } from '../../formulation/problem/result.ts';
+import type { SolvedSoFar, Tell } from '../../formulation/problem/progress.ts';
+import type { Dragged, Evaluation, Result } from '../../formulation/problem/result.ts';
 import type { FormulationOptions } from '../../formulation/solve/build-ration.ts';
 import { loadHighs } from '../../formulation/solve/highs.ts';
-import { papersOf } from '../../household/reckon/batch/batch-papers.ts';
-import { planOf } from '../../household/reckon/batch/batch-plan.ts';
-import { sheetOf } from '../../household/reckon/batch/weigh-paper.ts';
-import { type Intake, intakeOf } from '../../household/reckon/care/intake.ts';
+import type { Intake } from '../../household/reckon/care/intake.ts';
 import type { IntakeQuestion } from '../../household/reckon/care/intake-question.ts';
-import { type ShoppingTold, shoppingOf } from '../../household/reckon/shopping/shopping-answer.ts';
+import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
 import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
 import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
@@ -40,7 +37,6 @@ import { PARTS, wordsInParts } from '../../words/parts.ts';
 import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
-import { standingOf } from './weighing.ts';
 import { LOAD_ERROR } from './worker-line.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
@@ -61,13 +57,26 @@ const highs = loadedOnce(
   () => words().store.worker.solver,
   () => loadHighs({ wasmUrl }),
 );
+/** A part that is loaded when it is first asked, or made ready. */
+const room = <T>(load: () => Promise<T>) => loadedOnce(() => words().store.worker.solver, load);
+const rooms = {
+  weighing: room(() => import('./weighing.ts')),
+  papers: room(() => import('./papers.ts')),
+  search: room(async () => {
+    const { createFoodSearch } = await import('../../foods/search.ts');
+    return createFoodSearch(await reference());
+  }),
+  names: room(() => import('../../foods/best-match.ts')),
+  similar: room(() => import('../../foods/similar.ts')),
+  shopping: room(() => import('../../household/reckon/shopping/shopping-answer.ts')),
+  intake: room(() => import('../../household/reckon/care/intake.ts')),
+};
+
 // Begun at once; a failure is told to who asks.
 reference().catch(() => {});
 highs().catch(() => {});
 // Meanwhile the lists of words are made ready, which every first question about a mix would wait for.
 cautionsFor({ name: 'oats' });
-
-let search: ReturnType<typeof createFoodSearch> | undefined;
 
 async function formulation(problem: Problem): Promise<Formulation> {
   const key = JSON.stringify(problem);
@@ -93,9 +102,12 @@ async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<
   return answered(async () => ask(await formulation(problem)));
 }
 
-/** As {@link answer}, for what needs the reference foods and the solver alone. */
-async function answerWith<T>(ask: (parts: FormulationOptions) => T): Promise<Answer<T>> {
-  return answered(async () => ask({ reference: await reference(), highs: await highs() }));
+/** As {@link answer}, for what needs the reference foods, the solver and one of the parts. */
+async function answerWith<R, T>(
+  load: () => Promise<R>,
+  ask: (room: R, parts: FormulationOptions) => T,
+): Promise<Answer<T>> {
+  return answered(async () => ask(await load(), { reference: await reference(), highs: await highs() }));
 }
 
 async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
@@ -111,9 +123,15 @@ async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
 }
 
 const api = {
-  solve: (problem: Problem): Promise<Answer<Result>> => answer(problem, (f) => f.solve()),
-  move: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<MoveResult>> =>
-    answer(problem, (f) => f.move(from, held, moving)),
+  solve: (problem: Problem, tell?: Tell<SolvedSoFar>): Promise<Answer<Result>> =>
+    answer(problem, (f) => f.solve(tell)),
+  /** For a slider under the thumb: see `drag` of {@link Formulation}. */
+  drag: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Dragged>> =>
+    answer(problem, (f) => f.drag(from, held, moving)),
+  /** Let go of: see `settle` of {@link Formulation}. */
+  settle: (problem: Problem, from: Shares, held: Shares, moving?: string): Promise<Answer<Dragged>> =>
+    answer(problem, (f) => f.settle(from, held, moving)),
+  feasible: (problem: Problem): Promise<Answer<boolean>> => answer(problem, (f) => f.feasible()),
   evaluate: (problem: Problem, shares: Shares): Promise<Answer<Evaluation>> =>
     answer(problem, (f) => f.evaluate(shares)),
   grams: (problem: Problem, shares: Shares) => answer(problem, (f) => f.grams(shares)),
@@ -123,7 +141,8 @@ const api = {
   /** Bounds at which the best mix stands, and what each costs. */
   why: (problem: Problem) => answer(problem, (f) => f.why()),
   /** Two goals against each other, from the best of one to the best of the other. */
-  frontier: (problem: Problem, a: Goal, b: Goal) => answer(problem, (f) => f.frontier(a, b)),
+  frontier: (problem: Problem, a: Goal, b: Goal, tell?: Tell<GoalPoint[]>): Promise<Answer<GoalPoint[]>> =>
+    answer(problem, (f) => f.frontier(a, b, tell)),
   /** What may take the place of each food; the shares must keep every rule. */
   substitutes: (problem: Problem, shares: Shares, question?: SubstituteQuestion) =>
     answer(problem, (f) => f.substitutes(shares, question)),
@@ -133,53 +152,58 @@ const api = {
   changeOver: (problem: Problem, shares: Shares, old: Ingredient, plan: ChangeOverPlan) =>
     answer(problem, (f) => changeOverTo(f, shares, old, plan)),
   /** One base mix for several animals and what each gets added; the problem without its animals. */
-  async share(problem: Problem, eaters: readonly Eater[]): Promise<Answer<SharedMix | NotShared>> {
+  async share(
+    problem: Problem,
+    eaters: readonly Eater[],
+    tell?: Tell<SharedMix>,
+  ): Promise<Answer<SharedMix | NotShared>> {
     const parts = { reference: await reference(), highs: await highs() };
-    return answer(problem, (f) => shareMix(f.problem, eaters, parts));
+    return answer(problem, (f) => shareMix(f.problem, eaters, parts, tell));
   },
   /** Whether a mix may be weighed out, in which order, and what there is of its foods. */
   planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => planOf(problem, shares, { kept, day, parts })),
+    answerWith(rooms.papers, ({ planOf }, parts) => planOf(problem, shares, { kept, day, parts })),
   /** Where a batch stands, and what its last pour did. */
   standing: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) => standingOf(batch, { kept, day, parts })),
+    answerWith(rooms.weighing, ({ standingOf }, parts) => standingOf(batch, { kept, day, parts })),
   /** Record and label of a batch. */
   batchPapers: (batch: Batch, kept: CupboardContents, animals: readonly FedAnimal[]) =>
-    answerWith((parts) => papersOf(batch, { kept, animals, parts, dayAt })),
+    answerWith(rooms.papers, ({ papersOf }, parts) => papersOf(batch, { kept, animals, parts, dayAt })),
   /** Shares of what is fed beside the mix, chosen where they are open. */
-  chosenShares: (problem: Problem) => answerWith((parts) => chosenShares(problem, parts)),
+  chosenShares: (problem: Problem) =>
+    answered(async () => chosenShares(problem, { reference: await reference(), highs: await highs() })),
   /** What an animal was offered, and ate of it. */
   async intake(asked: IntakeQuestion): Promise<Answer<Intake>> {
-    const parts = { reference: await reference() };
+    const [{ intakeOf }, parts] = [await rooms.intake(), { reference: await reference() }];
     return answered(async () => intakeOf(asked, parts));
   },
   /** The sheet to weigh by on paper. */
-  weighSheet: (batch: Batch, kept: CupboardContents, day: Day) =>
-    answerWith((parts) =>
+  async weighSheet(batch: Batch, kept: CupboardContents, day: Day) {
+    const { standingOf } = await rooms.weighing();
+    return answerWith(rooms.papers, ({ sheetOf }, parts) =>
       sheetOf(batch, { kept, day, parts, standing: standingOf(batch, { kept, day, parts }), dayAt }),
-    ),
+    );
+  },
   /** The shopping list of a batch; blocks while packs are chosen. */
   async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
+    const { shoppingOf } = await rooms.shopping();
     const parts = { reference: await reference(), highs: await highs() };
     return answer(asked.problem, (f) =>
       shoppingOf(asked, { ...parts, evaluation: f.evaluate(asked.shares) }),
     );
   },
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
-    search ??= createFoodSearch(await reference());
-    return search.find(query, limit).map(spokenFood);
+    return (await rooms.search()).find(query, limit).map(spokenFood);
   },
   /** What to tell where the tables do not have what was looked for. */
   async findNote(query: string): Promise<string | undefined> {
-    search ??= createFoodSearch(await reference());
-    return search.note(query);
+    return (await rooms.search()).note(query);
   },
   /** What each of these names may mean, in their order. */
   async matches(names: readonly string[]): Promise<NameMatch[]> {
-    search ??= createFoodSearch(await reference());
-    const found = search;
+    const [search, { matchName }] = [await rooms.search(), await rooms.names()];
     return names.map((name) => {
-      const match = matchName(found, name);
+      const match = matchName(search, name);
       return { ...match, foods: match.foods.map(spokenFood) };
     });
   },
@@ -194,8 +218,17 @@ const api = {
       return food ? [spokenFood(food)] : [];
     });
   },
+  /**
+   * Loads every part, so that all is answered also when the server goes away afterwards. What could not be loaded is
+   * told to who asks for it.
+   */
+  async prepare(): Promise<void> {
+    await Promise.allSettled([reference(), highs()]);
+    for (const load of Object.values(rooms)) await load().catch(() => {});
+  },
   /** Foods made up like this one that know an amount it lacks, the likest first, with what each would lend. */
   async lenders(figures: Figures, group: string | undefined, tag: Tag) {
+    const { borrow, similarFoods } = await rooms.similar();
     return similarFoods(figures, group, await reference(), tag).flatMap((similar) => {
       const food = spokenFood(similar.food);
       const lent = borrow(figures, tag, food);

@@ -3,7 +3,12 @@ import { LOAD_ERROR, type WorkerEnd, WorkerLine } from './worker-line.ts';
 
 interface Made extends WorkerEnd {
   fail(why: string): void;
-  readonly calls: { method: string; answer(value: unknown): void; refuse(error: Error): void }[];
+  readonly calls: {
+    method: string;
+    answer(value: unknown): void;
+    refuse(error: Error): void;
+    tell(told: unknown): void;
+  }[];
   ended: boolean;
 }
 
@@ -15,9 +20,9 @@ function workers() {
     const worker: Made = {
       calls: [],
       ended: false,
-      ask: (method) =>
+      ask: (method, _, tell) =>
         new Promise((answer, refuse) => {
-          worker.calls.push({ method, answer, refuse });
+          worker.calls.push({ method, answer, refuse, tell: (told) => tell?.(told) });
         }),
       onFailure(hear) {
         failed = hear;
@@ -42,6 +47,16 @@ beforeEach(() => {
 });
 afterEach(() => {
   vi.useRealTimers();
+});
+
+test('a worker is started when it is first asked, or made ready, and once', async () => {
+  const { line, made } = workers();
+  expect(made).toHaveLength(0);
+  line.warm();
+  expect(made).toHaveLength(1);
+  void line.ask('solve', []);
+  line.warm();
+  expect(made).toHaveLength(1);
 });
 
 test('an answer comes through', async () => {
@@ -77,12 +92,14 @@ test('a worker that cannot be made is one that is gone', async () => {
   const line = new WorkerLine(() => {
     throw new Error('no workers here');
   }, 1000);
+  line.warm();
   expect(line.state()).toEqual({ is: 'gone', why: 'no workers here' });
   await expect(line.ask('solve', [])).rejects.toThrow('has stopped');
 });
 
 test('an old worker that fails after it was replaced is not heard', () => {
   const { line, at } = workers();
+  line.warm();
   line.restart();
   at(0).fail('late');
   expect(line.state()).toEqual({ is: 'well' });
@@ -105,6 +122,43 @@ test('one that never comes ends when it is stopped', async () => {
   line.restart();
   await told;
   expect(line.state()).toEqual({ is: 'well' });
+});
+
+test('an answer that tells how far it is comes in time', async () => {
+  const { line, at } = workers();
+  const heard = vi.fn();
+  const asked = line.ask('solve', [], heard);
+  for (const far of [1, 2, 3]) {
+    await vi.advanceTimersByTimeAsync(15_000);
+    at(0).calls[0]?.tell(far);
+  }
+  expect(heard.mock.calls).toEqual([[1], [2], [3]]);
+  expect(line.state().is).toBe('well');
+  await vi.advanceTimersByTimeAsync(20_001);
+  expect(line.state().is).toBe('slow');
+  at(0).calls[0]?.tell(4);
+  expect(line.state().is).toBe('well');
+  at(0).calls[0]?.answer(1);
+  await asked;
+  await vi.advanceTimersByTimeAsync(60_000);
+  expect(line.state().is).toBe('well');
+});
+
+test('a worker that is dropped ends, tells who waits, and the next who asks has another', async () => {
+  const { line, at, made } = workers();
+  const heard = vi.fn();
+  const told = expect(line.ask('solve', [], heard)).rejects.toThrow('stopped before');
+  line.drop();
+  await told;
+  expect(at(0).ended).toBe(true);
+  expect(made).toHaveLength(1);
+  at(0).calls[0]?.tell('too late');
+  at(0).fail('late');
+  expect(heard).not.toHaveBeenCalled();
+  expect(line.state().is).toBe('well');
+  const again = line.ask('solve', []);
+  at(1).calls[0]?.answer(2);
+  expect(await again).toBe(2);
 });
 
 test('what could not be loaded is told until the same question has an answer', async () => {

@@ -6,8 +6,11 @@ import { words } from '../../words/words.ts';
 
 /** What there is of a `Worker` that matters here. */
 export interface WorkerEnd {
-  /** Asks the worker; its answer may never come. */
-  ask(method: string, args: readonly unknown[]): Promise<unknown>;
+  /**
+   * Asks the worker; its answer may never come.
+   * @param tell is told how far the answer is; the worker's method takes it as its last argument
+   */
+  ask(method: string, args: readonly unknown[], tell?: (told: unknown) => void): Promise<unknown>;
   /** Hears of the worker's failure, with why. */
   onFailure(failed: (why: string) => void): void;
   end(): void;
@@ -39,11 +42,10 @@ export class WorkerLine {
   #state: LineState = WELL;
   #generation = 0;
 
-  /** @param open starts a worker @param slowAfter after how long an answer is late, ms */
+  /** @param open starts a worker, when it is first asked @param slowAfter after how long without a word an answer is late, ms */
   constructor(open: () => WorkerEnd, slowAfter: number) {
     this.#open = open;
     this.#slowAfter = slowAfter;
-    this.#start();
   }
 
   readonly state = (): LineState => this.#state;
@@ -56,21 +58,49 @@ export class WorkerLine {
     return () => this.#listeners.delete(listener);
   };
 
-  /** Asks the worker. @throws Error where it is gone, goes before it answers, or its answer is an error */
-  readonly ask = async (method: string, args: readonly unknown[]): Promise<unknown> => {
+  /** Starts the worker, where it does not run, so that it is at hand when it is asked. */
+  readonly warm = (): void => {
+    if (!this.#end && this.#state.is !== 'gone') this.#start();
+  };
+
+  /**
+   * Asks the worker.
+   * @param tell told how far the answer is
+   * @throws Error where it is gone, goes before it answers, or its answer is an error
+   */
+  readonly ask = async (
+    method: string,
+    args: readonly unknown[],
+    tell?: (told: unknown) => void,
+  ): Promise<unknown> => {
+    this.warm();
     const end = this.#end;
-    if (this.#state.is === 'gone' || !end) throw gone();
+    if (!end) throw gone();
     const call = {};
     let late = false;
-    const timer = setTimeout(() => {
-      late = true;
-      this.#late += 1;
-      if (this.#state.is === 'well') this.#become({ is: 'slow' });
-    }, this.#slowAfter);
+    const inTime = () => {
+      clearTimeout(timer);
+      if (late) this.#late -= 1;
+      late = false;
+      if (this.#late === 0 && this.#state.is === 'slow') this.#become(WELL);
+    };
+    const wait = () =>
+      setTimeout(() => {
+        late = true;
+        this.#late += 1;
+        if (this.#state.is === 'well') this.#become({ is: 'slow' });
+      }, this.#slowAfter);
+    let timer = wait();
+    const heard = (told: unknown) => {
+      if (!this.#waiting.has(call)) return;
+      inTime();
+      timer = wait();
+      tell?.(told);
+    };
     try {
       const answer = await new Promise((answered, failed) => {
         this.#waiting.set(call, failed);
-        end.ask(method, args).then(answered, failed);
+        end.ask(method, args, tell && heard).then(answered, failed);
       });
       if (this.#state.is === 'lacking' && this.#state.method === method) this.#become(WELL);
       return answer;
@@ -79,19 +109,24 @@ export class WorkerLine {
         this.#become({ is: 'lacking', why: error.message, method });
       throw error;
     } finally {
-      clearTimeout(timer);
       this.#waiting.delete(call);
-      if (late) this.#late -= 1;
-      if (this.#late === 0 && this.#state.is === 'slow') this.#become(WELL);
+      inTime();
     }
   };
 
   /** Ends the worker and starts another; what waits is told that no answer comes. */
   readonly restart = (): void => {
-    this.#end?.end();
-    this.#tellWaiting(new Error(words().store.worker.endedEarly));
+    this.drop();
     this.#generation += 1;
     this.#start();
+  };
+
+  /** Ends the worker: what it was at goes with it, and what waits is told so. The next who asks starts another. */
+  readonly drop = (): void => {
+    this.#end?.end();
+    this.#end = undefined;
+    if (this.#state.is !== 'well') this.#become(WELL);
+    this.#tellWaiting(new Error(words().store.worker.endedEarly));
   };
 
   #start(): void {

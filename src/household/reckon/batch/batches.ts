@@ -1,15 +1,20 @@
 /** The batches of a mix or of its animals, and what lies in them. */
 import type { Batch } from '../../../kitchen/model.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import { words } from '../../../words/words.ts';
 import type { Household, Mix } from '../../model.ts';
 
 /** Batches of the mix or of its animals, not given up, the oldest first: "batch 1" is the first of them. */
-export function batchesFor(house: Household, mix: Mix): readonly Batch[] {
-  const fed = (b: Batch) => b.mixId === mix.id || b.animalIds.some((id) => mix.animalIds.includes(id));
-  return house.batches
+export function batchesFor({ batches }: Pick<Household, 'batches'>, mix: Mix): readonly Batch[] {
+  return madeFor(batches, mix);
+}
+
+const madeFor = remembered((batches: readonly Batch[], { id: mixId, animalIds }: Mix): readonly Batch[] => {
+  const fed = (b: Batch) => b.mixId === mixId || b.animalIds.some((id) => animalIds.includes(id));
+  return batches
     .filter((b) => !b.givenUp && fed(b))
     .sort((a, b) => (a.startedAt < b.startedAt ? -1 : a.startedAt > b.startedAt ? 1 : 0));
-}
+});
 
 /** "batch 3": the third of them. @param fed as {@link batchesFor} has them @param batch one of them; the next where absent */
 export function batchName(fed: readonly Batch[], batch?: Batch): string {

@@ -3,6 +3,7 @@
 import { dayNumber } from '../../../kitchen/days.ts';
 import { mixPartOf, type RunsOut, runsOut } from '../../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../../kitchen/model.ts';
+import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household, Mix } from '../../model.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
 import { areAllGone, hereAmong } from '../care/here.ts';
@@ -49,11 +50,8 @@ export function stoppedOf(
  * @param all the batches that a name counts: "batch 1" is the first of them
  */
 export function stillFed(house: Household, all: readonly Batch[], under: Under): PresentBatch[] {
-  const finished = all
-    .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
-    .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1));
-  return finished.flatMap(({ batch, finishedAt }): PresentBatch[] => {
-    if (isUsedUp(batch) || areAllGone(house.animals, batch.animalIds)) return [];
+  return notUsedUp(all).flatMap(({ batch, finishedAt, newest }): PresentBatch[] => {
+    if (areAllGone(house.animals, batch.animalIds)) return [];
     const mixPart = mixPartOf(batch.problem, under.chosenFor(batch.problem));
     if (!(mixPart > 0)) return [];
     const name = batchName(all, batch);
@@ -67,11 +65,18 @@ export function stillFed(house: Household, all: readonly Batch[], under: Under):
       animals: hereAmong(house.animals, batch.animalIds),
       mixPart: Math.min(1, mixPart),
     });
-    const newest = batch === finished[0]?.batch;
     const lasts = newest || (runs.status === 'known' && runs.day > under.today);
     return lasts ? [{ batch, name, counted, runsOut: runs }] : [];
   });
 }
+
+/** Those that are finished and hold some, the newest first: after ten years a few of hundreds. */
+const notUsedUp = remembered((all: readonly Batch[]) =>
+  all
+    .flatMap((batch) => (batch.finishedAt === undefined ? [] : [{ batch, finishedAt: batch.finishedAt }]))
+    .sort((a, b) => (a.finishedAt < b.finishedAt ? 1 : -1))
+    .flatMap((one, i) => (isUsedUp(one.batch) ? [] : [{ ...one, newest: i === 0 }])),
+);
 
 /** g that should be left of it on a day, by what is eaten; undefined where that is not known. */
 export function leftOn({ counted, runsOut: runs }: PresentBatch, day: Day): number | undefined {

@@ -157,7 +157,8 @@ function leftOf(feedings: readonly Feeding[], today: Day): AnimalDue['left'] {
   const night = feedings.find((f) => f.on === yesterday);
   if (night?.left || feedings.some((f) => f.left?.on === today)) return 'done';
   if (night?.at === undefined) return 'no';
-  const notes = feedings.some((f) => f.left && daysBetween(f.left.on, today) <= NOTES_LEFT);
+  const since = plusDays(today, -NOTES_LEFT);
+  const notes = feedings.some((f) => f.left && f.left.on >= since);
   return notes ? 'due' : 'no';
 }
 

@@ -49,6 +49,7 @@ export function fedBatches(
     .sort((a, b) => (a.on < b.on ? -1 : 1))
     .filter((start, i, all) => start.batch !== all[i - 1]?.batch);
   const keyOf = foodKeys(house);
+  const ids = new Set(named.map((n) => n.batchId));
   return turns.map((turn, i) => {
     const next = turns[i + 1];
     const to = lastDay(turn.batch, turn.on, next?.on, animal.gone?.on);
@@ -56,13 +57,16 @@ export function fedBatches(
       batch: turn.batch,
       from: turn.on,
       ...(to !== undefined && { to }),
-      assumed: turn.assumed && !named.some((n) => n.batchId === turn.batch.id),
+      assumed: turn.assumed && !ids.has(turn.batch.id),
       change: changeOf(turn.batch, turns[i - 1]?.batch, keyOf),
     };
   });
 }
 
-/** Batches made for the animal, each from the day it was finished; none where the first note from then on names another. */
+/**
+ * Batches made for the animal, each from the day it was finished; none where the first note from then on names another.
+ * @param named by day
+ */
 function inTurn(
   batches: readonly Batch[],
   named: readonly { readonly on: Day; readonly batchId: string }[],
@@ -78,9 +82,21 @@ function inTurn(
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
   return finished.flatMap(({ on, batch }, i) => {
     const end = finished[i + 1]?.on;
-    const first = named.find((n) => n.on >= on && (end === undefined || n.on < end));
-    return first && first.batchId !== batch.id ? [] : [{ on, batch, assumed: true }];
+    const first = firstFrom(named, on);
+    const within = first && (end === undefined || first.on < end);
+    return within && first.batchId !== batch.id ? [] : [{ on, batch, assumed: true }];
   });
+}
+
+/** The first that is noted of a day or later. @param named by day */
+function firstFrom<N extends { readonly on: Day }>(named: readonly N[], day: Day): N | undefined {
+  let [low, high] = [0, named.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((named[middle]?.on ?? day) < day) low = middle + 1;
+    else high = middle;
+  }
+  return named[low];
 }
 
 function lastDay(batch: Batch, from: Day, next: Day | undefined, gone: Day | undefined): Day | undefined {

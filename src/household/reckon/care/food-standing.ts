@@ -6,7 +6,8 @@ import type { Batch } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import { CRUMB } from '../../../kitchen/tolerances.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type NamedFood, ownMarks, sameProblems } from '../foods/alike.ts';
+import { alike, isMarked, type NamedFood, ownMarks } from '../foods/alike.ts';
+import { sameProblems } from '../foods/same-problems.ts';
 import { hereAmong, isHere } from './here.ts';
 import { type OutRule, outRules, refusedBy, rulesOn } from './out-foods.ts';
 import { triedFoods } from './trials-of.ts';
@@ -26,12 +27,12 @@ export interface FoodStanding {
 
 /** How a food stands with an animal, whatever ids it has. */
 export function foodStanding(house: Household, animal: Animal, food: NamedFood): FoodStanding {
-  const { trials, foods, mixes, batches, kitchen, animals } = house;
+  const { trials, foods, batches, kitchen, animals } = house;
   return standings(
     animal,
     trials,
     foods,
-    sameProblems(mixes),
+    sameProblems(house).mixes,
     batches,
     kitchen,
     animals,
@@ -82,9 +83,7 @@ const fedTo = remembered(
     const fed = new Map<string, { food: NamedFood; animals: Set<string> }>();
     for (const batch of batches) {
       if (batch.finishedAt === undefined || batch.givenUp) continue;
-      for (const { id, ref, name } of [...pouredIn(batch), ...besideOf(batch)]) {
-        const food = { id, ...(ref !== undefined && { ref }), ...(name !== undefined && { name }) };
-        const key = JSON.stringify(food);
+      for (const { food, key } of namedIn(batch)) {
         const there = fed.get(key) ?? { food, animals: new Set<string>() };
         for (const animal of batch.animalIds) there.animals.add(animal);
         fed.set(key, there);
@@ -92,6 +91,14 @@ const fedTo = remembered(
     }
     return [...fed.values()];
   },
+);
+
+/** What a batch is fed with, by what its foods are called; batches hardly change once they are finished. */
+const namedIn = remembered((batch: Batch): { readonly food: NamedFood; readonly key: string }[] =>
+  [...pouredIn(batch), ...besideOf(batch)].map(({ id, ref, name }) => {
+    const food = { id, ...(ref !== undefined && { ref }), ...(name !== undefined && { name }) };
+    return { food, key: JSON.stringify(food) };
+  }),
 );
 
 /** Foods that lie in a batch. */

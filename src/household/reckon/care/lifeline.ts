@@ -154,30 +154,45 @@ function trialSpan(trial: Trial): LifeSpan[] {
 /** Days without a note within which the same pack is taken to go on. */
 const BRIDGED = 7;
 
+interface PackSpan {
+  readonly id: string;
+  readonly key: string;
+  readonly from: Day;
+  to: Day;
+  readonly name: string;
+  readonly lot?: string;
+}
+
 /** Each pack of pellets from the first day it was noted on to the last. */
 function pelletSpans(house: Kept, feedings: readonly Feeding[]): LifeSpan[] {
   const pellets = new Map(house.foods.filter((f) => f.kind === 'pellet').map((f) => [f.id, f.name]));
   const lots = new Map(house.lots.map((l) => [l.id, l]));
-  const spans: { id: string; key: string; from: Day; to: Day; name: string; lot?: string }[] = [];
+  const spans: PackSpan[] = [];
+  const ofFood = new Map<string, PackSpan[]>();
   for (const { on, beside } of feedings)
     for (const { food, lot } of beside) {
       const pack = lot === undefined ? undefined : lots.get(lot);
       const name = pellets.get(food) ?? pack?.name;
       if (name === undefined) continue;
       const key = `${food}\n${lot ?? ''}`;
-      const last = spans.findLast((s) => s.key === key);
+      const before = ofFood.get(food) ?? [];
+      ofFood.set(food, before);
+      const last = before.findLast((s) => s.key === key);
       // Another pack of the same food in between ends it.
-      const other = spans.findLast((s) => s.key !== key && s.key.startsWith(`${food}\n`));
+      const other = before.findLast((s) => s.key !== key);
       if (last && daysBetween(last.to, on) <= BRIDGED && !(other && other.to > last.to)) last.to = on;
-      else
-        spans.push({
+      else {
+        const span: PackSpan = {
           id: `pellet ${key} ${on}`,
           key,
           from: on,
           to: on,
           name,
           ...(lot !== undefined && { lot }),
-        });
+        };
+        spans.push(span);
+        before.push(span);
+      }
     }
   return spans.map(({ id, from, to, name, lot }) => ({
     id,
@@ -189,10 +204,12 @@ function pelletSpans(house: Kept, feedings: readonly Feeding[]): LifeSpan[] {
 }
 
 function pelletEvents(spans: readonly LifeSpan[]): LifeEvent[] {
+  const names = new Set<string>();
   return spans.flatMap(({ id, from, what }, i) => {
     if (what.is !== 'pellet') return [];
     const before = spans[i - 1]?.what;
-    const known = spans.slice(0, i).some((s) => s.what.is === 'pellet' && s.what.name === what.name);
+    const known = names.has(what.name);
+    names.add(what.name);
     const sameGoesOn = before?.is === 'pellet' && before.name === what.name && before.lot === what.lot;
     if (sameGoesOn) return [];
     const change = i === 0 ? 'first' : known ? 'pack' : 'food';

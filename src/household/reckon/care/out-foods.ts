@@ -9,7 +9,8 @@
  */
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
-import { alike, isMarked, type Marks, type NamedFood, sameProblems } from '../foods/alike.ts';
+import { alike, isMarked, type Marks, type NamedFood } from '../foods/alike.ts';
+import { sameProblems } from '../foods/same-problems.ts';
 import { hereAmong } from './here.ts';
 import { foodOf, triedFoods } from './trials-of.ts';
 
@@ -31,8 +32,9 @@ export interface OutRule extends Marks {
 
 /** Every rule that keeps a food out of some mix, in the order of the animals. */
 export function outRules(house: Kept): readonly OutRule[] {
-  const { animals, trials, foods, mixes, batches, kitchen } = house;
-  return worked(animals, trials, foods, sameProblems(mixes), batches, kitchen);
+  const { animals, trials, foods, kitchen } = house;
+  const { mixes, batches } = sameProblems(house);
+  return worked(animals, trials, foods, mixes, batches, kitchen);
 }
 
 const worked = remembered(

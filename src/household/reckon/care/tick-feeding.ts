@@ -1,6 +1,6 @@
 /** Ticking off what an animal was fed, and taking that back. */
 import { type Feeding, feedingId } from '../../../care/model.ts';
-import { daysBetween } from '../../../kitchen/days.ts';
+import { plusDays } from '../../../kitchen/days.ts';
 import type { Day, Moment } from '../../../kitchen/model.ts';
 import type { DailyMeal } from './daily-meal.ts';
 
@@ -56,7 +56,8 @@ export function unticked(feeding: Feeding): Feeding | undefined {
 
 /** Whether the keeper ticks feedings: they did so in the last days. @param feedings of one animal */
 export function ticksFeeding(feedings: readonly Feeding[], today: Day): boolean {
-  return feedings.some(({ on, at }) => at !== undefined && on < today && daysBetween(on, today) <= GIVEN_UP);
+  const since = plusDays(today, -GIVEN_UP);
+  return feedings.some(({ on, at }) => at !== undefined && on < today && on >= since);
 }
 
 /** A kitchen scale shows no more of a meal. */

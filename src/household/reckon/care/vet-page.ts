@@ -192,8 +192,10 @@ function weightsSince(
     if (!last) return undefined;
     const day = plusDays(last.day, -days);
     // The trend has a day each between the first weighing and the last; a weighing must lie near for it to mean anything.
-    if (!likely.some((p) => Math.abs(daysBetween(p.day, day)) <= NEAR)) return undefined;
-    const near = story.trend.filter((p) => Math.abs(daysBetween(p.day, day)) <= NEAR);
+    const [first, end] = [plusDays(day, -NEAR), plusDays(day, NEAR)];
+    const isNear = (p: { readonly day: Day }) => p.day >= first && p.day <= end;
+    if (!likely.some(isNear)) return undefined;
+    const near = story.trend.filter(isNear);
     return near.reduce<VetWeight | undefined>(
       (best, p) =>
         best === undefined || Math.abs(daysBetween(p.day, day)) < Math.abs(daysBetween(best.day, day))

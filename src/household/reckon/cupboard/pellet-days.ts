@@ -83,12 +83,16 @@ export function packStandings(
   const [first] = here.map(({ lot }) => lot.boughtOn).sort();
   const fedOn = fedByDay(house.feedings);
   const byId = new Map(here.map((p) => [p.lot.id, p]));
+  const coming = [...here].sort((a, b) => (a.lot.boughtOn < b.lot.boughtOn ? 1 : -1));
+  let there: Pack[] = [];
   if (first !== undefined)
     for (const day of daysToWalk(first, today, here, fedOn)) {
-      // What is empty and is not weighed again is in nobody's way.
-      const there = here.filter(
-        ({ lot, rest }) => lot.boughtOn <= day && (rest > CRUMB || isWeighedFrom(lot, day)),
-      );
+      for (let next = coming.at(-1); next && next.lot.boughtOn <= day; next = coming.at(-1)) {
+        there.push(next);
+        coming.pop();
+      }
+      // What is empty and is not weighed again is in nobody's way from then on.
+      there = there.filter(({ lot, rest }) => rest > CRUMB || isWeighedFrom(lot, day));
       for (const pack of there) weighIn(pack, day);
       if (day === today) for (const pack of here) pack.atDawn = pack.rest;
       const records = fedOn.get(day);

@@ -29,18 +29,38 @@ export function pelletEaters(
   return onDay(eatersOn, house, under, eatersByFood).get(food) ?? [];
 }
 
+/** The lists on which it rests what is being fed. */
+type Fed = Pick<Household, 'animals' | 'mixes' | 'batches' | 'lots' | 'dryingRuns' | 'foods'>;
+
+/** A place for what follows from these lists, day by day. */
+export function fedPlace<Answer>() {
+  return remembered(
+    (
+      _animals: Fed['animals'],
+      _mixes: Fed['mixes'],
+      _batches: Fed['batches'],
+      _lots: Fed['lots'],
+      _dryingRuns: Fed['dryingRuns'],
+      _foods: Fed['foods'],
+      _dayAt: object,
+      _chosenFor: object,
+    ) => new Map<Day, Answer>(),
+  );
+}
+
 /**
- * What follows from a household on a day, worked out once: several foods, packs and animals of one page ask for it.
- * @param kept a `remembered` place for it
+ * What follows from what is being fed on a day, worked out once: several foods, packs and animals of one page ask for it.
+ * @param kept a place for it @param work reads no other lists of the household
  */
 export function onDay<Answer>(
-  kept: (house: Household, dayAt: object, chosenFor: object) => Map<Day, Answer>,
+  kept: ReturnType<typeof fedPlace<Answer>>,
   house: Household,
   under: PackCircumstances,
   work: (house: Household, under: PackCircumstances & Pick<Circumstances, 'chosenFor'>) => Answer,
 ): Answer {
   const chosenFor = under.chosenFor ?? asWritten;
-  const days = kept(house, under.dayAt, chosenFor);
+  const { animals, mixes, batches, lots, dryingRuns, foods } = house;
+  const days = kept(animals, mixes, batches, lots, dryingRuns, foods, under.dayAt, chosenFor);
   const known = days.get(under.today);
   if (known !== undefined) return known;
   const answer = work(house, { ...under, chosenFor });
@@ -52,9 +72,7 @@ const asWritten: Circumstances['chosenFor'] = () => undefined;
 
 type Eaters = ReadonlyMap<string, readonly PelletEater[]>;
 
-const eatersOn = remembered(
-  (_house: Household, _dayAt: object, _chosenFor: object) => new Map<Day, Eaters>(),
-);
+const eatersOn = fedPlace<Eaters>();
 
 function eatersByFood(house: Household, under: PackCircumstances & Pick<Circumstances, 'chosenFor'>): Eaters {
   const eaters = new Map<string, PelletEater[]>();

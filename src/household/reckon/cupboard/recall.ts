@@ -2,7 +2,7 @@
  * Whom a pack that is not used any more reached: a recalled, infested or spoiled pack of pellets by what was fed from
  * it, a pack of a mix's food by the batches it is in (`stops.ts`). What is not certain is said as "maybe".
  */
-import type { Batch, Day, Lot } from '../../../kitchen/model.ts';
+import type { Batch, Lot } from '../../../kitchen/model.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Animal, Household } from '../../model.ts';
 import { batchesFor } from '../batch/batches.ts';
@@ -10,7 +10,7 @@ import { presentOf, stillFed, stoppedOf } from '../batch/present-batch.ts';
 import type { Circumstances } from '../calendar/circumstances.ts';
 import { foodsBeside, isFedBeside } from './foods-beside.ts';
 import { packStandings, type Span } from './pellet-days.ts';
-import { onDay, type PackCircumstances, pelletEaters } from './pellet-eaters.ts';
+import { fedPlace, onDay, type PackCircumstances, pelletEaters } from './pellet-eaters.ts';
 import { type Stop, stopOf } from './stops.ts';
 
 /** An animal that was fed from a pack, or may have been. */
@@ -62,12 +62,10 @@ export interface BarredPack {
  * something to clear away.
  */
 export function barredPacks(house: Household, under: PackCircumstances): readonly BarredPack[] {
-  return onDay(packsOn, house, under, barredNow);
+  return onDay(packsOn(house.feedings), house, under, barredNow);
 }
 
-const packsOn = remembered(
-  (_house: Household, _dayAt: object, _chosenFor: object) => new Map<Day, readonly BarredPack[]>(),
-);
+const packsOn = remembered((_feedings: Household['feedings']) => fedPlace<readonly BarredPack[]>());
 
 function barredNow(house: Household, under: PackCircumstances): BarredPack[] {
   return house.lots.flatMap((lot): BarredPack[] => {
@@ -120,9 +118,7 @@ interface StoppedBatch {
   readonly animalIds: readonly string[];
 }
 
-const stopsOn = remembered(
-  (_house: Household, _dayAt: object, _chosenFor: object) => new Map<Day, readonly StoppedBatch[]>(),
-);
+const stopsOn = fedPlace<readonly StoppedBatch[]>();
 
 /** Batches that may still hold something and that a barred lot is, or may be, in; of mixes that are gone too. */
 function stopsNow(

@@ -87,7 +87,8 @@ function measuredWater(
       ...(inner && { freshMoisture: inner.moisture, freshSd: inner.sd }),
     });
     return { moisture: lot.moisture, sd };
-  } catch {
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
     return { moisture: lot.moisture, sd: 0 };
   }
 }

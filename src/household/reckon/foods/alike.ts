@@ -7,6 +7,7 @@ import { PAIRS } from '../../../foods/forms/pairs.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household, OwnFood } from '../../model.ts';
 import { foodKeys } from './same-food.ts';
+import { sameProblems } from './same-problems.ts';
 
 /** A food as a mix, a trial or a list of ids names it. */
 export interface NamedFood {
@@ -34,20 +35,10 @@ interface Alike {
 }
 
 /** What the household knows of its foods. */
-export function alike({ foods, mixes, batches, kitchen }: Kept): Alike {
-  return made(foods, sameProblems(mixes), batches, kitchen);
-}
-
-let before: Kept['mixes'] = [];
-
-/**
- * The list of mixes that was asked about before, where nothing but shares has changed since: what foods are called follows
- * from the problems alone, and need not be gathered anew with every move of a slider.
- */
-export function sameProblems(mixes: Kept['mixes']): Kept['mixes'] {
-  const same = mixes.length === before.length && mixes.every((m, i) => m.problem === before[i]?.problem);
-  if (!same) before = mixes;
-  return before;
+export function alike(house: Kept): Alike {
+  const { foods, kitchen } = house;
+  const { mixes, batches } = sameProblems(house);
+  return made(foods, mixes, batches, kitchen);
 }
 
 const made = remembered(
@@ -71,8 +62,17 @@ const made = remembered(
       return { id, ...(ref !== undefined && { ref }), ...(name !== undefined && { name }) };
     }
 
+    /** Places of own foods by a mark of theirs. */
+    const withMark = new Map<string, number[]>();
+    for (const [place, { marks }] of mine.entries())
+      for (const m of marks) {
+        const places = withMark.get(m);
+        if (places) places.push(place);
+        else withMark.set(m, [place]);
+      }
+
     /** With every own food that is the same by what `also` says, or by mark or key. */
-    function gathered(food: NamedFood, rows: readonly string[], also: (f: OwnFood) => boolean): Marks {
+    function gathered(food: NamedFood, rows: readonly string[], also?: (f: OwnFood) => boolean): Marks {
       const { id, ref, name } = known(food);
       // A trial keeps the name it was begun with: an own food that was deleted since is known by that.
       const names = [name, food.name].flatMap((n) => (n === undefined ? [] : [n]));
@@ -81,9 +81,12 @@ const made = remembered(
       for (const n of names) marks.add(nameMark(n));
       // Against what the food is itself, not against what was gathered: else one label would lead to the next.
       marks.delete(NO_NAME);
-      const itself = new Set(marks);
-      for (const { food: f, marks: own } of mine)
-        if (also(f) || own.some((m) => itself.has(m))) marks.add(mark(f.id)).add(nameMark(f.name));
+      const places = new Set([...marks].flatMap((m) => withMark.get(m) ?? []));
+      if (also) for (const [place, one] of mine.entries()) if (also(one.food)) places.add(place);
+      for (const place of [...places].sort((a, b) => a - b)) {
+        const one = mine[place];
+        if (one) marks.add(mark(one.food.id)).add(nameMark(one.food.name));
+      }
       marks.delete(NO_NAME);
       return { marks: [...marks], tables: [...new Set([...tables, keyOf(id)])] };
     }
@@ -103,7 +106,7 @@ const made = remembered(
       return gathered(food, [...rows], (f) => sourcesOf(f).some((r) => rows.has(r)));
     }
 
-    return { marksOf: (food) => gathered(food, [], () => false), inAllForms, known };
+    return { marksOf: (food) => gathered(food, []), inAllForms, known };
   },
 );
 

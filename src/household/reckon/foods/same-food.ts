@@ -6,6 +6,7 @@ import { PAIRS } from '../../../foods/forms/pairs.ts';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import { remembered } from '../../../kitchen/remembered.ts';
 import type { Household, OwnFood } from '../../model.ts';
+import { sameProblems } from './same-problems.ts';
 
 type Kept = Pick<Household, 'foods' | 'mixes'> & Partial<Pick<Household, 'batches'>>;
 
@@ -15,8 +16,9 @@ const NO_BATCHES: Household['batches'] = [];
 export type FoodKey = (food: string) => string;
 
 /** The same for every id of a food: by its row in the tables, and by its form where it was made from one. */
-export function foodKeys({ foods, mixes, batches = NO_BATCHES }: Kept): FoodKey {
-  const keys = keysOf(foods, mixes, batches);
+export function foodKeys(house: Kept): FoodKey {
+  const { mixes, batches } = sameProblems({ mixes: house.mixes, batches: house.batches ?? NO_BATCHES });
+  const keys = keysOf(house.foods, mixes, batches);
   return (food) => keys.get(food) ?? food;
 }
 

@@ -1,5 +1,6 @@
 /** The energy of what an animal is fed: of its batch as it was weighed, or of the mix made for it. */
 import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import { type RationEnergy, rationEnergy } from '../../../care/feeding/ration-energy.ts';
 import { isWhole } from '../../../formulation/explain/in-range.ts';
 import type { Evaluation } from '../../../formulation/problem/result.ts';
@@ -7,6 +8,7 @@ import type { Animal } from '../../../household/model.ts';
 import type { DailyMeal } from '../../../household/reckon/care/daily-meal.ts';
 import { contentsOfBatch } from '../../../household/reckon/cupboard/contents.ts';
 import { mixesOf } from '../../../household/reckon/mix/refusals.ts';
+import { asKey } from '../../shared/hooks/as-key.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { engine } from '../../worker/engine.ts';
 import type { Answer } from '../../worker/formulation.worker.ts';
@@ -23,9 +25,9 @@ export function useRationEnergy(animal: Animal, meal: DailyMeal | undefined): Kn
   const mix = mixesOf(house.mixes, animal.id).find((m) =>
     isWhole(m.problem.foods.reduce((sum, f) => sum + (f.refused ? 0 : (m.shares[f.id] ?? 0)), 0)),
   );
-  const kept = batch && contentsOfBatch(house, batch);
+  const kept = useMemo(() => batch && contentsOfBatch(house, batch), [house, batch]);
   const { data, isPending } = useQuery({
-    queryKey: ['ration energy', batch ?? [mix?.problem, mix?.shares], kept],
+    queryKey: ['ration energy', batch ? asKey(batch) : [mix?.problem, mix?.shares], kept && asKey(kept)],
     queryFn: async (): Promise<Evaluation['nutrients'] | null> => {
       if (batch && kept) {
         const answer = await engine.batchPapers(batch, kept, []);

@@ -11,6 +11,7 @@ import { contentsOfBatch } from '../../../household/reckon/cupboard/contents.ts'
 import { plusDays } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import { useAnswer } from '../../shared/answer.tsx';
+import { asKey } from '../../shared/hooks/as-key.ts';
 import { useCircumstances } from '../../shared/hooks/useCircumstances.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { engine } from '../../worker/engine.ts';
@@ -36,7 +37,7 @@ export function useVetFood(animal: Animal, day: Day): VetFood {
   const batch = meal?.mix?.batch;
   const kept = useMemo(() => batch && contentsOfBatch(house, batch), [house, batch]);
   const { data, isPending } = useQuery({
-    queryKey: ['papers', batch, kept, house.animals],
+    queryKey: ['papers', batch && asKey(batch), kept && asKey(kept), asKey(house.animals)],
     queryFn: async (): Promise<Answer<BatchPapers>> => engine.batchPapers(batch!, kept!, house.animals),
     enabled: batch !== undefined,
     staleTime: Number.POSITIVE_INFINITY,

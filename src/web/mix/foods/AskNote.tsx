@@ -7,7 +7,7 @@ import { heldShares } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
 import { useAnswer } from '../../shared/answer.tsx';
 import { focusWhenThere } from '../../shared/focus.ts';
-import { engine } from '../../worker/engine.ts';
+import { longAnswers } from '../../worker/engine.ts';
 import { askWords, isUnmet, notReachedWords } from './ask-words.ts';
 import type { useAsk } from './useAsk.ts';
 import './AskNote.css';
@@ -102,8 +102,8 @@ function useAskAnswer(mix: Mix, food: string, wanted: number | undefined) {
   const { problem, shares } = mix;
   const question: AskQuestion | undefined =
     wanted === undefined ? undefined : { problem, shares, held: heldShares(mix), food, wanted };
-  const { value, working } = useAnswer('asked', question, (q) =>
-    engine.askOf(q.problem, q.shares, q.held, q.food, q.wanted),
+  const { value, working } = useAnswer('asked', question, (q, leaving) =>
+    longAnswers.askOf([q.problem, q.shares, q.held, q.food, q.wanted], leaving),
   );
   return working ? undefined : value;
 }

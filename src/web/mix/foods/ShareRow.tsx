@@ -8,16 +8,18 @@ import type { Mix } from '../../../household/model.ts';
 import type { OutRule } from '../../../household/reckon/care/out-foods.ts';
 import { hold, refuse, removeFood } from '../../../household/reckon/mix/mix-edits.ts';
 import { words } from '../../../words/words.ts';
+import { shownLater } from '../../shared/later/shown-later.tsx';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { outWords } from '../animals/out-words.ts';
 import { HoldIcon } from '../icons.tsx';
 import type { MixActs } from '../useFormulation.ts';
 import { AskNote, WantLine } from './AskNote.tsx';
-import { FoodDetails } from './FoodDetails.tsx';
 import { MixCautions } from './MixCautions.tsx';
 import { ShareSlider } from './ShareSlider.tsx';
 import { useAsk } from './useAsk.ts';
 import './ShareRow.css';
+
+const FoodDetails = shownLater(() => import('./FoodDetails.tsx').then((m) => m.FoodDetails));
 
 interface Props {
   food: Ingredient;

@@ -101,7 +101,7 @@ export function useAsk(food: Ingredient, mix: Mix, fit: boolean, acts: MixActs):
     const bounds = change.min ?? change.max;
     if (bounds === undefined || !fit) return edit();
     const next = patchFood(mix, food.id, change);
-    const answer = await engine.move(next.problem, mix.shares, heldShares(mix)).catch(() => undefined);
+    const answer = await engine.drag(next.problem, mix.shares, heldShares(mix)).catch(() => undefined);
     const moved = answer?.ok && answer.value.status === 'optimal' ? answer.value.shares : {};
     const emptied = emptiedBy(mix.shares, moved, food.id);
     if (emptied.length === 0) return edit();

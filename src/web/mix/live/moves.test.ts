@@ -2,10 +2,10 @@
 import { expect, test } from 'vitest';
 import { evaluation } from '../../../../test/formulation/evaluations.ts';
 import { problemOf } from '../../../../test/formulation/problem-of.ts';
-import type { Following, Result } from '../../../formulation/problem/result.ts';
+import type { Dragged, Following, Result } from '../../../formulation/problem/result.ts';
 import type { Mix } from '../../../household/model.ts';
 import { EvaluationKeeper, type Known } from './evaluation-keeper.ts';
-import { balance, edit, type MoveContext, move } from './moves.ts';
+import { balance, edit, type MoveContext, move, settle, type Unsettled } from './moves.ts';
 
 const MIX: Mix = {
   id: 'm',
@@ -36,14 +36,16 @@ const answered = (shares: Following['shares'], verdict: string): Result => {
 };
 
 /** A page that follows every change, as React does. @param answers what moves and balancing answer, in turn */
-function page(answers: readonly Result[], mix = MIX) {
+function page(answers: readonly (Result | Dragged)[], mix = MIX) {
   let kept = mix;
   const asked: string[] = [];
   const shown: Known[] = [];
   const left = [...answers];
+  const unsettled: Unsettled[] = [];
   const ask = async (what: string) => {
     asked.push(what);
-    const value = left.shift();
+    // Each of them is asked only for what it answers.
+    const value = left.shift() as Result | undefined;
     return value ? { ok: true as const, value } : { ok: false as const, field: '/foods', message: 'bad' };
   };
   const keeper = new EvaluationKeeper(
@@ -54,7 +56,12 @@ function page(answers: readonly Result[], mix = MIX) {
     (standing) => shown.push(standing),
   );
   const moved: MoveContext = {
-    engine: { solve: () => ask('solve'), move: () => ask('move'), newestMove: () => ask('move') },
+    engine: {
+      solve: () => ask('solve'),
+      follow: () => ask('follow'),
+      settle: () => ask('settle'),
+      newestMove: () => ask('move'),
+    },
     keeper,
     kept: () => kept,
     // With animals the problem is another object each time.
@@ -66,11 +73,14 @@ function page(answers: readonly Result[], mix = MIX) {
     show: (shares) => moved.change((m) => ({ ...m, shares: { ...m.shares, ...shares } })),
     say: () => {},
     collided: () => {},
+    stopped: () => false,
+    unsettled: (open) => unsettled.push(open),
   };
   return {
     moved,
     asked,
     mix: () => kept,
+    unsettled,
     shown: () => shown.at(-1),
     open: () => keeper.follow(kept.problem, kept.shares),
   };
@@ -105,7 +115,7 @@ test('an edit shows how the shares stand under the new rules, then the mix that 
   const p = page([answered({ oats: 20, millet: 80 }, 'followed')]);
   const least = (m: Mix) => ({ ...m, problem: { ...m.problem, rules: [{ food: 'millet', min: 80 }] } });
   await edit(p.moved, least, { step: undefined, follows: true });
-  expect(p.asked).toEqual(['evaluate', 'move']);
+  expect(p.asked).toEqual(['evaluate', 'follow']);
   expect(p.shown()).toEqual({ evaluation: said('followed') });
 });
 
@@ -154,4 +164,62 @@ test('what was changed while the best mix was sought is not overwritten by it', 
   await sought;
   expect(p.mix()).toMatchObject({ problem: tighter, shares: MIX.shares });
   expect(said).toEqual([]);
+});
+
+const TOO_FEW = { pointer: '/rules/0/min', sentence: 'too few', actual: 1, bound: 2, side: 'min' as const };
+/** What a drag answers that breaks a rule that counts foods. */
+const strayed = (shares: Following['shares'], verdict: string): Dragged => ({
+  ...(answered(shares, verdict) as Following),
+  breaches: [TOO_FEW],
+});
+
+test('a drag that breaks a rule that counts foods says so, and goes on to a mix that keeps it', async () => {
+  const p = page([
+    strayed({ oats: 100, millet: 0 }, 'strayed'),
+    answered({ oats: 95, millet: 5 }, 'settled'),
+  ]);
+  await move(p.moved, 'oats', 100, MIX.shares);
+  expect(p.shown()?.evaluation).toMatchObject({ verdict: 'strayed', breaches: [TOO_FEW] });
+  const [open] = p.unsettled;
+  expect(open).toEqual({
+    from: { ...MIX.shares, oats: 100 },
+    held: { oats: 100 },
+    moving: 'oats',
+    step: 'move oats',
+  });
+  await settle(p.moved, open!, new AbortController().signal);
+  expect(p.mix().shares).toMatchObject({ oats: 95, millet: 5 });
+  expect(p.shown()).toEqual({ evaluation: said('settled') });
+  expect(p.asked).toEqual(['move', 'settle']);
+});
+
+test('what was changed while a mix settles is not overwritten by it', async () => {
+  const p = page([
+    strayed({ oats: 100, millet: 0 }, 'strayed'),
+    answered({ oats: 95, millet: 5 }, 'settled'),
+  ]);
+  await move(p.moved, 'oats', 100, MIX.shares);
+  const settling = settle(p.moved, p.unsettled[0]!, new AbortController().signal);
+  p.moved.change((m) => ({ ...m, shares: { oats: 40, millet: 60 } }));
+  await settling;
+  expect(p.mix().shares).toEqual({ oats: 40, millet: 60 });
+});
+
+test('an edit that only another choice of foods can follow leaves the shares till that is found', async () => {
+  const p = page([strayed({ oats: 100, millet: 0 }, 'strayed')]);
+  const most = (m: Mix) => ({ ...m, problem: { ...m.problem, rules: [{ food: 'millet', max: 0 }] } });
+  await edit(p.moved, most, { step: 'rule', follows: true });
+  expect(p.mix().shares).toEqual(MIX.shares);
+  expect(p.unsettled).toEqual([{ from: MIX.shares, held: {}, moving: undefined, step: 'rule' }]);
+});
+
+test('of a search that was stopped the best so far is taken, and said not to be proven', async () => {
+  const p = page([]);
+  const said: string[] = [];
+  const found = { status: 'optimal' as const, objective: 9, gap: 4, shares: { oats: 30, millet: 70 } };
+  const engine = { ...p.moved.engine, solve: async () => ({ ok: true as const, value: found }) };
+  await balance({ ...p.moved, engine, stopped: () => true, say: (notice) => said.push(notice) });
+  expect(p.mix().shares).toMatchObject({ oats: 30, millet: 70 });
+  expect(p.asked).toEqual(['evaluate']);
+  expect(said.at(-1)).toContain('best found before you stopped');
 });

@@ -21,6 +21,11 @@ export async function fetchAll(): Promise<void> {
   for (const one of all) await one.fetch().catch(() => {});
 }
 
+/** Whether what was thrown tells that something is on its way, and is no fault. */
+export function isComing(thrown: unknown): boolean {
+  return thrown instanceof Promise;
+}
+
 export interface Later<T> {
   /**
    * It, while something is drawn with it; until it is here, what stands around that shows its fallback.

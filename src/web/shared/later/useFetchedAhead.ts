@@ -1,6 +1,7 @@
 /** Once the screen stands and the page is at rest, everything else is fetched, so that the server may go away. */
 import { useEffect } from 'react';
 import { fetchAll } from './later.ts';
+import { whenIdle } from './when-idle.ts';
 
 /** From the screen's standing to fetching the rest, ms; our own choice: what the keeper came for is drawn first. */
 const REST = 2000;
@@ -11,10 +12,4 @@ export function useFetchedAhead(stands: boolean): void {
     const timer = setTimeout(() => whenIdle(() => void fetchAll()), REST);
     return () => clearTimeout(timer);
   }, [stands]);
-}
-
-/** Not every browser says when it is idle. */
-function whenIdle(work: () => void): void {
-  if ('requestIdleCallback' in window) window.requestIdleCallback(work);
-  else work();
 }

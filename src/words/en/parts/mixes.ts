@@ -3,11 +3,11 @@ import { advice } from '../advice.ts';
 import { beside } from '../beside.ts';
 import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
-import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
+import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
 import { refusals } from '../refusals.ts';
@@ -29,6 +29,7 @@ export const mixes = {
   rows,
   beside,
   limits,
+  long,
   nutrients,
   why,
   wishes,
@@ -43,6 +44,5 @@ export const mixes = {
   foods,
   label,
   cautions,
-  foodForms,
   search,
 };

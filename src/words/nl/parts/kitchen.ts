@@ -1,9 +1,10 @@
 /** What is said where things are bought, dried and weighed. */
 import type { PartOf } from '../../part-shapes.ts';
 import { drying } from '../drying.ts';
+import { foodForms } from '../food-forms.ts';
 import { formulation } from '../formulation.ts';
 import { hands } from '../hands.ts';
 import { shopping } from '../shopping.ts';
 import { weighing } from '../weighing.ts';
 
-export const kitchen: PartOf<'kitchen'> = { shopping, drying, weighing, hands, formulation };
+export const kitchen: PartOf<'kitchen'> = { shopping, drying, weighing, hands, formulation, foodForms };

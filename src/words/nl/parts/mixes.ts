@@ -4,11 +4,11 @@ import { advice } from '../advice.ts';
 import { beside } from '../beside.ts';
 import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
-import { foodForms } from '../food-forms.ts';
 import { foods } from '../foods.ts';
 import { hurts } from '../hurts.ts';
 import { label } from '../label.ts';
 import { limits } from '../limits.ts';
+import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
 import { refusals } from '../refusals.ts';
@@ -30,6 +30,7 @@ export const mixes: PartOf<'mixes'> = {
   rows,
   beside,
   limits,
+  long,
   nutrients,
   why,
   wishes,
@@ -44,6 +45,5 @@ export const mixes: PartOf<'mixes'> = {
   foods,
   label,
   cautions,
-  foodForms,
   search,
 };

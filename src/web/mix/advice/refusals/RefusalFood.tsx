@@ -10,7 +10,7 @@ import { withSwap } from '../../../../household/reckon/mix/swaps.ts';
 import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
-import { engine } from '../../../worker/engine.ts';
+import { longAnswers } from '../../../worker/engine.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 import { breachWords, shareWords } from './swap-words.ts';
 
@@ -95,8 +95,8 @@ function Substitutes({ leaving, name, question, held, view, nameOf, swapped }: P
   const { change } = useMixDraft();
   const food = leaving.food;
   const isHeld = held.includes(food);
-  const asked = useAnswer('substitutes', isHeld ? undefined : { ...question, food }, (q) =>
-    engine.substitutes(q.problem, q.shares, { foods: [q.food], perFood: PER_FOOD }),
+  const asked = useAnswer('substitutes', isHeld ? undefined : { ...question, food }, (q, leaving) =>
+    longAnswers.substitutes([q.problem, q.shares, { foods: [q.food], perFood: PER_FOOD }], leaving),
   );
   // The answer before was perhaps that of another food.
   const found = asked.value?.find((s) => s.food === food);

@@ -1,6 +1,6 @@
 /** Whether any one food may be left, and the wish that it may. */
 
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DropOne } from '../../../../formulation/explain/drop-one.ts';
 import type { Mix } from '../../../../household/model.ts';
@@ -9,7 +9,8 @@ import { withDropOne } from '../../../../household/reckon/mix/swaps.ts';
 import { words } from '../../../../words/words.ts';
 import { focusWhenThere } from '../../../shared/focus.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
-import { engine } from '../../../worker/engine.ts';
+import { takesLong } from '../../../worker/lane.ts';
+import { bestMixOf } from '../../live/useBestMix.ts';
 import type { FormulationView } from '../../useFormulation.ts';
 import { isFit } from '../../useFormulation.ts';
 
@@ -25,6 +26,7 @@ export function RefusalSafety({ mix, view, leftOut, say }: Props) {
   const t = words().refusals.safety;
   const { change, current } = useMixDraft();
   const [busy, setBusy] = useState(false);
+  const leaving = useRef(new AbortController());
   /** No mix is safe: shown as soon as the worker says so, while the page still works out which rules collide. */
   const [impossible, setImpossible] = useState(false);
   const wanted = mix.problem.drop_one === true;
@@ -36,7 +38,9 @@ export function RefusalSafety({ mix, view, leftOut, say }: Props) {
     setImpossible(false);
     say('');
     const before = current();
-    const answer = await engine.solve(withHolds(withDropOne(mix, true))).catch(() => undefined);
+    leaving.current = new AbortController();
+    const sought = withHolds(withDropOne(mix, true));
+    const answer = await bestMixOf(sought, leaving.current.signal).catch(() => undefined);
     setBusy(false);
     focusWhenThere('.leaving h2');
     if (!answer?.ok) return say(answer?.message ?? t.noAnswer);
@@ -84,6 +88,11 @@ export function RefusalSafety({ mix, view, leftOut, say }: Props) {
       <p className="hint" role="status">
         {busy ? t.looking : ''}
       </p>
+      {busy && takesLong(mix.problem) && (
+        <Button className="button small" onPress={() => leaving.current.abort()}>
+          {words().long.stopHere}
+        </Button>
+      )}
     </div>
   );
 }

@@ -2,20 +2,31 @@
 
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { Goal } from '../../../../formulation/advice/frontier.ts';
+import type { GoalPoint } from '../../../../formulation/formulation.ts';
 import { withHolds } from '../../../../household/reckon/mix/mix-edits.ts';
 import { openFoods } from '../../../../household/reckon/mix/shares.ts';
 import { words } from '../../../../words/words.ts';
-import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
+import { AnswerState } from '../../../shared/answer.tsx';
 import { Choice } from '../../../shared/Choice.tsx';
 import { focusWhenThere } from '../../../shared/focus.ts';
+import { SoFar } from '../../../shared/long/SoFar.tsx';
+import { useLongAnswer } from '../../../shared/long/useLongAnswer.ts';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
-import { engine, useReferenceFoods } from '../../../worker/engine.ts';
+import { longAnswers, useReferenceFoods } from '../../../worker/engine.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { TradeOffPicture } from './TradeOffPicture.tsx';
 import { TradeOffPoint } from './TradeOffPoint.tsx';
 import { TradeOffTable } from './TradeOffTable.tsx';
 import { presentPoint, type TradeGoal, tradeGoals, tradePoints, unknownIn, usualPair } from './trade-off.ts';
 import './trade-off.css';
+
+interface Found {
+  readonly a: Goal;
+  readonly b: Goal;
+  readonly points: readonly GoalPoint[];
+  readonly seconds: number;
+}
 
 export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
   const t = words().tradeOff;
@@ -34,16 +45,25 @@ export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
   const goals = tradeGoals(measured);
   const pair = pairOf(goals, asked);
   const question = view.fault ? undefined : { problem: withHolds(mix), a: pair[0].goal, b: pair[1].goal };
-  const answer = useAnswer('trade-off', question, async ({ problem, a, b }) => {
-    const begun = performance.now();
-    const found = await engine.frontier(problem, a, b);
-    if (!found.ok) return found;
-    return { ok: true, value: { a, b, points: found.value, seconds: (performance.now() - begun) / 1000 } };
-  });
+  const answer = useLongAnswer<typeof question & object, Found, Found['points']>(
+    'trade-off',
+    question,
+    async ({ problem, a, b }, hearing) => {
+      const begun = performance.now();
+      const found = await longAnswers.frontier(problem, a, b, hearing);
+      if (!found.ok) return found;
+      return { ok: true, value: { a, b, points: found.value, seconds: (performance.now() - begun) / 1000 } };
+    },
+  );
 
   // An answer to the pair asked before has other axes.
   const fits = answer.value && same(answer.value.a, pair[0].goal) && same(answer.value.b, pair[1].goal);
-  const points = fits ? tradePoints(answer.value.points, pair, measured) : undefined;
+  const onTheWay = answer.soFar?.found;
+  const mixes =
+    answer.working || answer.stopped
+      ? (onTheWay ?? (fits && answer.value?.points))
+      : fits && answer.value?.points;
+  const points = mixes ? tradePoints(mixes, pair, measured) : undefined;
   const present = presentPoint(pair, measured, mix.shares, view.evaluation);
   const key = JSON.stringify(question ?? '');
   const index = chosen?.question === key ? chosen.index : undefined;
@@ -86,6 +106,10 @@ export function TradeOffPanel({ mix, view, nameOf }: AdviceProps) {
         </p>
       ))}
       <AnswerState {...answer} />
+      <SoFar
+        {...answer}
+        stoppedAt={points && points.length > 0 ? words().long.stopped.points : words().long.stopped.nothing}
+      />
       {view.fault && <p>{words().why.unreadable}</p>}
       {points && (
         <div aria-busy={answer.working} className={answer.working ? 'stale' : undefined}>

@@ -7,7 +7,8 @@ import { shareChanges } from '../../../../household/reckon/mix/shares.ts';
 import { words } from '../../../../words/words.ts';
 import { AnswerState, useAnswer } from '../../../shared/answer.tsx';
 import { useMixDraft } from '../../../store/mix-draft.tsx';
-import { engine } from '../../../worker/engine.ts';
+import { longAnswers } from '../../../worker/engine.ts';
+import { takesLong } from '../../../worker/lane.ts';
 import type { AdviceProps } from '../advice-props.ts';
 import { WhyReason } from './WhyReason.tsx';
 import './why.css';
@@ -15,13 +16,20 @@ import './why.css';
 export function WhyPanel({ mix, view, nameOf }: AdviceProps) {
   const t = words().why;
   const { mix: kept } = useMixDraft();
-  const answer = useAnswer('why', view.fault ? undefined : withHolds(mix), async (problem) => {
-    const [why, best] = await Promise.all([engine.why(problem), engine.solve(problem)]);
-    if (!why.ok) return why;
-    if (!best.ok) return best;
-    const shares = best.value.status === 'optimal' ? best.value.shares : undefined;
-    return { ok: true, value: { reasons: why.value, shares } };
-  });
+  // Of a mix that takes long it is asked once it is found; where that was stopped, there is no best mix to ask about.
+  const later = takesLong(mix.problem) && (view.working || view.stopped);
+  const answer = useAnswer(
+    'why',
+    view.fault || later ? undefined : withHolds(mix),
+    async (problem, { signal }) => {
+      const best = await longAnswers.solve(problem, { signal });
+      const why = await longAnswers.why(problem, { signal, aside: true });
+      if (!why.ok) return why;
+      if (!best.ok) return best;
+      const shares = best.value.status === 'optimal' ? best.value.shares : undefined;
+      return { ok: true, value: { reasons: why.value, shares } };
+    },
+  );
   const { value } = answer;
   const elsewhere = value?.shares && shareChanges(mix.shares, value.shares).length > 0;
   const costly = value?.reasons.filter((r) => r.gain > 0) ?? [];
@@ -34,6 +42,7 @@ export function WhyPanel({ mix, view, nameOf }: AdviceProps) {
       <h2 id="why-heading">{t.heading}</h2>
       <AnswerState {...answer} />
       {view.fault && <p>{t.unreadable}</p>}
+      {later && <p className="hint">{words().long.whyLater}</p>}
       {value && (
         <div aria-busy={answer.working} className={answer.working ? 'stale' : undefined}>
           {!value.shares && <p>{t.noMix}</p>}

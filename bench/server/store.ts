@@ -5,21 +5,20 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { openStore } from '../src/household/store.ts';
-import type { Pour } from '../src/kitchen/model.ts';
-import { tenYears } from '../test/household/ten-years.ts';
-import { median } from './lib/timing.ts';
+import { openStore } from '../../src/household/store.ts';
+import type { Pour } from '../../src/kitchen/model.ts';
+import { tenYears } from '../../test/household/ten-years.ts';
+import { median } from '../lib/figures.ts';
+import type { Table } from '../lib/report.ts';
 
 const POURS = 40;
-const folder = mkdtempSync(join(tmpdir(), 'pouchful-bench-'));
-
 async function took<T>(work: () => Promise<T>): Promise<{ ms: number; value: T }> {
   const start = performance.now();
   const value = await work();
   return { ms: performance.now() - start, value };
 }
 
-async function measured(size: number): Promise<Record<string, string>> {
+async function measured(size: number, folder: string): Promise<Record<string, string>> {
   const house = tenYears({ size });
   const path = join(folder, `${size}.sqlite`);
   const first = openStore(path);
@@ -66,11 +65,19 @@ async function measured(size: number): Promise<Record<string, string>> {
   };
 }
 
-try {
-  const [small, whole] = [await measured(0.1), await measured(1)];
-  console.log(`${''.padEnd(34)}${'a tenth'.padStart(16)}${'ten years'.padStart(16)}`);
-  for (const [name, value] of Object.entries(whole))
-    console.log(`${name.padEnd(34)}${(small[name] ?? '').padStart(16)}${value.padStart(16)}`);
-} finally {
-  rmSync(folder, { recursive: true, force: true });
+/** @param quick a tenth of the household beside a twentieth */
+export async function storeTable(quick: boolean): Promise<Table> {
+  const folder = mkdtempSync(join(tmpdir(), 'pouchful-bench-'));
+  try {
+    const whole = quick ? 0.1 : 1;
+    const [small, all] = [await measured(whole / 10, folder), await measured(whole, folder)];
+    return {
+      title: 'The store',
+      of: 'what',
+      columns: ['a tenth', quick ? 'a year' : 'ten years'],
+      rows: Object.entries(all).map(([name, value]) => [name, small[name] ?? '', value]),
+    };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
