@@ -127,6 +127,6 @@ export const CREATE_TABLES: readonly string[] = [
 export const MORE_INDEXES: readonly string[] = [
   'CREATE INDEX records_deleted ON records (household, seq) WHERE body IS NULL',
   'CREATE INDEX changes_by_kind ON changes (household, kind, seq)',
-  'CREATE INDEX records_by_kind ON records (household, kind, seq)',
+  'CREATE INDEX records_by_kind ON records (household, kind, seq) WHERE body IS NOT NULL',
   "CREATE INDEX records_rest ON records (household, seq) WHERE kind NOT IN ('feedings', 'weighings')",
 ];
