@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeFindings, type Bench, DESKTOP, openBench, overflow, PHONE, pressIfThere } from './harness.ts';
+import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
 let bench: Bench;
@@ -118,10 +119,15 @@ describe('a mix is balanced and moved', () => {
   });
 
   test('undo takes the last step back', async () => {
+    const kept = async (food: string) => (await householdAt(bench.url)).mixes[0]?.shares[food];
+    // The step before is done, and then this one: neither is still on its way.
+    const put = Number(await slider('Rolled oats').inputValue());
+    await expect.poll(() => kept('rolled-oats')).toBeCloseTo(put, 1);
     const before = await share('Maize').inputValue();
     await share('Maize').fill('9');
     await page.keyboard.press('Enter');
     await expect.poll(() => share('Maize').inputValue()).toBe('9');
+    await expect.poll(() => kept('maize')).toBeCloseTo(9);
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => share('Maize').inputValue()).toBe(before);
   });

@@ -1,9 +1,9 @@
-/** A button that opens a dialog over the page, to be left by "Done"; what a dialog is made of is fetched when it is opened. */
-import { type ReactNode, useState } from 'react';
-import { Button } from 'react-aria-components';
-import { shownLater } from './later/shown-later.tsx';
+/** A button that opens a dialog over the page, to be left by "Done". */
 
-const PickerWindow = shownLater(() => import('./PickerWindow.tsx').then((m) => m.PickerWindow));
+import type { ReactNode } from 'react';
+import { Button, Dialog, DialogTrigger, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { words } from '../../words/words.ts';
+import './PickerDialog.css';
 
 export function PickerDialog(props: {
   label: string;
@@ -11,22 +11,26 @@ export function PickerDialog(props: {
   className?: string;
   children: ReactNode;
 }) {
-  const [open, setOpen] = useState(false);
   return (
-    <>
-      <Button
-        className={`button ${props.className ?? ''}`}
-        aria-haspopup="dialog"
-        aria-expanded={open}
-        onPress={() => setOpen(true)}
-      >
-        {props.label}
-      </Button>
-      {open && (
-        <PickerWindow title={props.title} onClose={() => setOpen(false)}>
-          {props.children}
-        </PickerWindow>
-      )}
-    </>
+    <DialogTrigger>
+      <Button className={`button ${props.className ?? ''}`}>{props.label}</Button>
+      <ModalOverlay className="overlay" isDismissable>
+        <Modal className="modal">
+          <Dialog className="dialog">
+            {({ close }) => (
+              <>
+                <div className="dialog-head">
+                  <Heading slot="title">{props.title}</Heading>
+                  <Button className="quiet-button" onPress={close}>
+                    {words().shared.done}
+                  </Button>
+                </div>
+                {props.children}
+              </>
+            )}
+          </Dialog>
+        </Modal>
+      </ModalOverlay>
+    </DialogTrigger>
   );
 }
