@@ -63,6 +63,8 @@ export function wordsInParts(manner: Manner): WordsInParts {
   }
   const words = new Proxy(here, {
     get(_, room: string) {
+      // Asked by whoever awaits the texts: they are no promise.
+      if (room === 'then') return undefined;
       const made = here[room];
       if (made === undefined) throw fetch(PART_OF[room as keyof typeof PART_OF]);
       return made;
