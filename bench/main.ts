@@ -2,6 +2,7 @@
  * `npm run bench`: every part in a process of its own, one after the other, so that none runs on what another left in
  * memory. Each leaves its figures as JSON; a whole run writes the document from them.
  */
+import '../src/words/plain-english.ts';
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';

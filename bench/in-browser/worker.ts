@@ -2,6 +2,7 @@
  * In a worker of a real browser: table, search and solver made ready, then spans and nearest mix beside the naive way.
  * Answers with ms, or with what went wrong.
  */
+import '../../src/words/plain-english.ts';
 import { decodeReference } from '../../src/foods/reference.ts';
 import { createFoodSearch } from '../../src/foods/search.ts';
 import { loadHighs } from '../../src/formulation/solve/highs.ts';

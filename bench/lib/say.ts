@@ -16,7 +16,7 @@ export function middle({ median, unit }: Figure): string {
 }
 
 /** "1.23 ms (1.10 to 1.50)". */
-export function spread(figure: Figure): string {
+function spread(figure: Figure): string {
   const { low, high, runs } = figure;
   return runs === 1 ? middle(figure) : `${middle(figure)} (${rounded(low)} to ${rounded(high)})`;
 }

@@ -1,4 +1,5 @@
 /** In a process of its own, with --expose-gc: what table, search and formulations take. Prints MB as JSON. */
+import '../../src/words/plain-english.ts';
 import { createFoodSearch } from '../../src/foods/search.ts';
 import { loadReference } from '../../src/household/reference-file.ts';
 import { formulate, problems, stage } from '../lib/stage.ts';

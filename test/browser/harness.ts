@@ -149,7 +149,9 @@ export async function overflow(page: Page): Promise<number> {
 
 /** Presses a button that may have gone by itself, such as one that tries again what was tried again meanwhile. */
 export async function pressIfThere(button: Locator): Promise<void> {
-  await button.evaluateAll('(buttons) => { for (const button of buttons) button.click(); }');
+  await button.evaluateAll((all) => {
+    for (const one of all as unknown as { click(): void }[]) one.click();
+  });
 }
 
 export function freePort(): Promise<number> {
