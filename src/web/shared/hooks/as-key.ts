@@ -5,4 +5,8 @@
 import { remembered } from '../../../kitchen/remembered.ts';
 
 /** @param one of the household, or put together of its objects and kept while they are the same: it is never written to */
-export const asKey = remembered((one: object) => JSON.stringify(one));
+export function asKey(one: object): string {
+  return written(one);
+}
+
+const written = remembered((one: object) => JSON.stringify(one));
