@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { houseToDrag, measureDrag } from './drag-timing.ts';
-import { type Bench, openBench } from './harness.ts';
+import { type Bench, DESKTOP, openBench } from './harness.ts';
 import { householdAt } from './household-at.ts';
 import { story } from './story.ts';
 
@@ -34,20 +34,34 @@ async function drag(by: number) {
   await page.mouse.move(x + (by / top) * track.width, y, { steps: 8 });
 }
 
+async function total(): Promise<number> {
+  const boxes = await page.locator('.share-row .number input').all();
+  const all = await Promise.all(boxes.map((box) => box.inputValue()));
+  return all.reduce((sum, text) => sum + Number(text), 0);
+}
+
+/** Shares of the other foods that are drawn within the window. */
+async function sharesInSight(): Promise<number[]> {
+  const rows = await page.locator(`.share-row:not([data-food="${FOOD}"])`).all();
+  const seen: number[] = [];
+  for (const each of rows) {
+    const box = await each.boundingBox();
+    if (box && box.y > 0 && box.y + box.height < DESKTOP.height)
+      seen.push(Number(await each.locator('.number input').inputValue()));
+  }
+  return seen;
+}
+
 test('while it moves, the others and the ranges follow, and nothing is kept yet', async () => {
   await page.getByRole('region', { name: 'Verdict' }).getByRole('button', { name: 'Make it fit' }).click();
   await page.locator('[data-testid="verdict"][data-state="in"]').waitFor();
   await page.getByText('Saved', { exact: true }).waitFor();
   const [before, ranges, stood] = [await share(), await windows(), await kept()];
+  const others = await sharesInSight();
   await drag(4);
   await expect.poll(share).toBeCloseTo(before + 4, 0);
+  await expect.poll(sharesInSight).not.toEqual(others);
   await expect.poll(windows).not.toEqual(ranges);
-  const total = async () => {
-    const boxes = await page.locator('.share-row .number input').all();
-    const all = await Promise.all(boxes.map((box) => box.inputValue()));
-    return all.reduce((sum, text) => sum + Number(text), 0);
-  };
-  expect(Math.abs((await total()) - 100)).toBeLessThan(1.6);
   expect(await kept()).toEqual(stood);
 });
 
@@ -56,6 +70,8 @@ test('let go it is kept, and is one step to take back', async () => {
   const stood = await kept();
   await page.mouse.up();
   await expect.poll(async () => (await kept())[FOOD]).toBeCloseTo(moved, 1);
+  // What was out of sight follows now: the shares shown are all of the mix again.
+  await expect.poll(async () => Math.abs((await total()) - 100)).toBeLessThan(1.6);
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect.poll(async () => (await kept())[FOOD]).toBeCloseTo(stood[FOOD]!, 6);
 });

@@ -70,7 +70,7 @@ export function Workbench({ mix: kept, advice, onDelete }: Props) {
     return Math.min(100, Math.max(10, Math.ceil(Math.max(0, ...highs) / 5) * 5));
   }, [view.spans, mix.shares]);
   const best = isBestMix(shares, view.best?.shares);
-  const rows = { mix, shares, view, fit, best, cautions, top, out, acts, nameOf, nameById };
+  const rows = { mix, shares, view, fit, moving, best, cautions, top, out, acts, nameOf, nameById };
 
   return (
     <div className={`mix-screen ${sheet ? 'sheet-open' : ''} ${gone ? 'verdict-gone' : ''}`}>
@@ -101,7 +101,15 @@ export function Workbench({ mix: kept, advice, onDelete }: Props) {
           <Advice open={advice} mix={mix} kept={kept} view={still} eaters={eaters} nameOf={nameById} />
         )}
       </main>
-      <NutrientSide mix={mix} made={made} view={view} known={known} sheet={sheet} setSheet={setSheet} />
+      <NutrientSide
+        mix={mix}
+        made={made}
+        view={view}
+        known={known}
+        moving={moving}
+        sheet={sheet}
+        setSheet={setSheet}
+      />
       <Paper mix={mix} view={still} nameOf={nameOf} />
     </div>
   );

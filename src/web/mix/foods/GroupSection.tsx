@@ -9,9 +9,11 @@ import { groupName, OTHER, withGroupWindow } from '../../../household/reckon/mix
 import { words } from '../../../words/words.ts';
 import { NumberInput } from '../../shared/NumberInput.tsx';
 import { boundsText } from '../../shared/windows.ts';
+import { useInSight } from '../live/useInSight.ts';
+import { useStill } from '../live/useStill.ts';
 import type { FormulationView, MixActs } from '../useFormulation.ts';
 import { clashWords } from './ask-words.ts';
-import { ShareRow } from './ShareRow.tsx';
+import { ShareRow, type ShareRowProps } from './ShareRow.tsx';
 import './GroupSection.css';
 
 /** What the rows of all groups are drawn with. */
@@ -23,6 +25,8 @@ export interface RowsProps {
   readonly view: Pick<FormulationView, 'spans' | 'weighed' | 'collision'>;
   /** Whether the mix breaks no rule. */
   readonly fit: boolean;
+  /** Whether a hand moves a slider. */
+  readonly moving: boolean;
   /** Whether it is the one nearest to all that is wanted. */
   readonly best: boolean;
   /** By food id. */
@@ -94,7 +98,7 @@ export function GroupSection(props: RowsProps & { group: string; foods: readonly
       {open && (
         <ul className="share-rows">
           {foods.map((food) => (
-            <ShareRow
+            <Row
               key={food.id}
               food={food}
               name={props.nameOf(food)}
@@ -111,6 +115,7 @@ export function GroupSection(props: RowsProps & { group: string; foods: readonly
               acts={acts}
               out={props.out[food.id]}
               nameOf={props.nameById}
+              moving={props.moving}
             />
           ))}
         </ul>
@@ -146,6 +151,15 @@ const RangePress = memo(function RangePress({ open, setOpen, name, ruled }: Pres
     </Button>
   );
 });
+
+/** A row out of sight waits while a hand moves a slider, and follows once it can be seen or the slider is let go. */
+function Row({ moving, ...row }: Omit<ShareRowProps, 'watch'> & { moving: boolean }) {
+  const [seen, watch] = useInSight();
+  const waits = moving && !seen;
+  const share = useStill(row.share, waits);
+  const grams = useStill(row.grams, waits);
+  return <ShareRow {...row} share={share} grams={grams} watch={watch} />;
+}
 
 function gramsOf(id: string, { mix, shares, view }: RowsProps): { grams: string; exact: boolean } {
   const step = mix.problem.scale_step_grams;

@@ -1,5 +1,5 @@
 /** One food of the mix: its share as slider and number, the span it may move in, its grams, hold and details. */
-import { memo, type ReactNode, useState } from 'react';
+import { memo, type ReactNode, type Ref, useState } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
@@ -21,7 +21,7 @@ import './ShareRow.css';
 
 const FoodDetails = shownLater(() => import('./FoodDetails.tsx').then((m) => m.FoodDetails));
 
-interface Props {
+export interface ShareRowProps {
   food: Ingredient;
   name: string;
   /** As it is shown, percent. */
@@ -47,10 +47,12 @@ interface Props {
   /** Why it is out because of an animal; undefined where no animal keeps it out. */
   out: readonly OutRule[] | undefined;
   nameOf(id: string): string;
+  /** Watches whether it can be seen. */
+  watch: Ref<HTMLLIElement>;
 }
 
 /** Drawn anew only where something of this food changes: a dragged slider moves thirty of them. */
-export const ShareRow = memo(function ShareRow(props: Props) {
+export const ShareRow = memo(function ShareRow(props: ShareRowProps) {
   const { food, name, share, span, top, held, mix, best, cautions, clash, acts, out } = props;
   const t = words().rows;
   const [open, setOpen] = useState(false);
@@ -98,6 +100,7 @@ export const ShareRow = memo(function ShareRow(props: Props) {
 
   return (
     <li
+      ref={props.watch}
       className={`share-row ${held ? 'held' : ''}`}
       data-food={food.id}
       onKeyDown={(event) => {

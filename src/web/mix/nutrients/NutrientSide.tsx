@@ -1,5 +1,5 @@
 /** The side of the nutrients: what each may be and where it stands; on a phone a sheet from below, under a strip. */
-import { memo, useDeferredValue, useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { Button } from 'react-aria-components';
 import type { ReferenceFood } from '../../../foods/reference.ts';
 import type { Problem } from '../../../formulation/problem/problem.ts';
@@ -8,9 +8,11 @@ import type { Mix } from '../../../household/model.ts';
 import { besideTotal } from '../../../household/reckon/mix/beside.ts';
 import { besideBlend } from '../../../household/reckon/mix/beside-blend.ts';
 import { words } from '../../../words/words.ts';
-import { windowViews } from '../../shared/windows.ts';
+import { type WindowView, windowViews } from '../../shared/windows.ts';
 import { useMixDraft } from '../../store/mix-draft.tsx';
 import { allProfiles } from '../../store/profiles.ts';
+import { useInSight } from '../live/useInSight.ts';
+import { useStill } from '../live/useStill.ts';
 import { makeFit } from '../NotMade.tsx';
 import { type FormulationView, isFit } from '../useFormulation.ts';
 import { stateWords } from '../Verdict.tsx';
@@ -25,12 +27,14 @@ interface Props {
   made: boolean;
   view: FormulationView;
   known: ReadonlyMap<string, ReferenceFood>;
+  /** Whether a hand moves a slider. */
+  moving: boolean;
   /** Whether the sheet is up. */
   sheet: boolean;
   setSheet(up: boolean): void;
 }
 
-export function NutrientSide({ mix, made, view, known, sheet, setSheet }: Props) {
+export function NutrientSide({ mix, made, view, known, moving, sheet, setSheet }: Props) {
   const t = words().mix;
   const { problem } = mix;
   const pellet = besideBlend(problem, view.evaluation, known);
@@ -78,9 +82,9 @@ export function NutrientSide({ mix, made, view, known, sheet, setSheet }: Props)
               </p>
             )}
             {windows.map((w) => (
-              <NutrientWindow key={w.key} view={w} pelletName={pelletName} />
+              <Range key={w.key} view={w} pelletName={pelletName} moving={moving} />
             ))}
-            <Figures mix={mix} evaluation={view.evaluation} />
+            <Figures mix={mix} evaluation={view.evaluation} moving={moving} />
           </>
         ) : (
           <p className="hint">{t.rangesLater}</p>
@@ -90,12 +94,30 @@ export function NutrientSide({ mix, made, view, known, sheet, setSheet }: Props)
   );
 }
 
+interface RangeProps {
+  view: WindowView;
+  pelletName: string | undefined;
+  moving: boolean;
+}
+
 const Micro = memo(Micronutrients);
 const Table = memo(NutrientTable);
 
-/** Figures that are read rather than steered by: they follow a dragged slider in the time that is left. */
-function Figures({ mix, evaluation: now }: { mix: Mix; evaluation: Evaluation | undefined }) {
-  const evaluation = useDeferredValue(now);
+/** A range out of sight waits while a hand moves a slider. */
+function Range({ view, pelletName, moving }: RangeProps) {
+  const [seen, watch] = useInSight();
+  return <NutrientWindow view={useStill(view, moving && !seen)} pelletName={pelletName} watch={watch} />;
+}
+
+interface FiguresProps {
+  mix: Mix;
+  evaluation: Evaluation | undefined;
+  moving: boolean;
+}
+
+/** Figures that are read rather than steered by: they follow once the slider is let go. */
+function Figures({ mix, evaluation: now, moving }: FiguresProps) {
+  const evaluation = useStill(now, moving);
   const { house } = useMixDraft();
   const profiles = useMemo(() => allProfiles(house), [house]);
   return (

@@ -3,6 +3,7 @@
  * lanes under the first: the same window held against the other measure.
  */
 import { scaleLinear } from 'd3-scale';
+import type { Ref } from 'react';
 import { countedWord } from '../../../nutrition/nutrients.ts';
 import { words } from '../../../words/words.ts';
 import { boundsText, type Contents, figure, type WindowView } from '../../shared/windows.ts';
@@ -15,7 +16,14 @@ import './NutrientWindow.css';
 const FOOT = 16;
 const SECOND = LANES_HEIGHT + 24;
 
-export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletName: string | undefined }) {
+interface Props {
+  view: WindowView;
+  pelletName: string | undefined;
+  /** Watches whether it can be seen. */
+  watch: Ref<HTMLElement>;
+}
+
+export function NutrientWindow({ view, pelletName, watch }: Props) {
   const { min, max, otherFibre: other } = view;
   const points = [...pointsOf(view), ...(other ? pointsOf(other) : []), min, max].filter(
     (v) => v !== undefined,
@@ -31,7 +39,7 @@ export function NutrientWindow({ view, pelletName }: { view: WindowView; pelletN
   const shared = { x, ruled: view.on, pellet: pelletName !== undefined };
 
   return (
-    <figure className={`window ${state}`} data-window={view.title}>
+    <figure ref={watch} className={`window ${state}`} data-window={view.title}>
       <figcaption>
         <strong>{view.title}</strong>
         <span className="window-bounds">
