@@ -156,20 +156,16 @@ export function phraseFinder<T>(
   for (const [order, phrase] of phrases.entries()) {
     const words = wordsIn(phrase.text);
     const alone = words.length === 1;
-    let reached = false;
     let wide = false;
     for (const word of words) {
       const bare = bareOf(word, phrase.text);
-      if (word.startsWith('*') || isWide(bare, alone)) {
-        wide = true;
-        partOf(word, phrase, alone);
-      } else {
-        reached = true;
-        add(filed, beginningOf(bare, KEY), order);
-      }
+      if (word.startsWith('*') || isWide(bare, alone)) wide = true;
+      else add(filed, beginningOf(bare, KEY), order);
     }
-    if (wide) anywhere.push(order);
-    if (!reached) workOut(order);
+    if (!wide) continue;
+    anywhere.push(order);
+    // Looked up by a word that may begin with any letter, it has to be there before a name is read.
+    workOut(order);
   }
 
   const inOrder = (anchors: readonly Part[] = []): readonly Worded<T>[] => {
