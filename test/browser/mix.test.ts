@@ -17,7 +17,7 @@ beforeAll(async () => {
 });
 afterAll(() => bench?.close());
 
-/** Keeps what the page asks of the formulation worker, as "move {problem}", in `window.asked`. */
+/** Keeps what the page asks of the formulation worker, as "drag {problem}", in `window.asked`. */
 const RECORD_QUESTIONS = `
   window.asked = [];
   const post = Worker.prototype.postMessage;
@@ -88,9 +88,9 @@ describe('a mix is balanced and moved', () => {
     await expect.poll(async () => (await asked()).some((q) => q.startsWith('grams '))).toBe(true);
     expect(Number(await share('Millet').inputValue())).toBeCloseTo(before + 0.1, 1);
     const questions = await asked();
-    const move = questions.find((q) => q.startsWith('move '))!;
-    expect(questions).toContain(move.replace('move', 'grams'));
-    expect(questions).not.toContain(move.replace('move', 'evaluate'));
+    const move = questions.find((q) => q.startsWith('drag '))!;
+    expect(questions).toContain(move.replace('drag', 'grams'));
+    expect(questions).not.toContain(move.replace('drag', 'evaluate'));
   });
 
   test('a typed share beyond the span is brought to the span, and the screen says so', async () => {
