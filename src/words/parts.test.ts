@@ -47,3 +47,10 @@ it('finds each room in the part that is named for it', async () => {
     expect(texts.words[room as keyof typeof PART_OF], room).toBeDefined();
   }
 });
+
+it('tells whoever cares which part is not here, and throws what they throw', () => {
+  const texts = wordsInParts(PLAIN_MANNER, (part) => {
+    throw new Error(`no ${part}`);
+  });
+  expect(thrown(() => texts.words.mix)).toEqual(new Error('no mixes'));
+});

@@ -43,8 +43,11 @@ export interface WordsInParts {
   fetch(part: Part): Promise<void>;
 }
 
-/** Whoever asks for a text that is not fetched yet gets thrown what it waits for: what is being drawn is drawn then. */
-export function wordsInParts(manner: Manner): WordsInParts {
+/**
+ * Whoever asks for a text that is not fetched yet gets thrown what it waits for: what is being drawn is drawn then.
+ * @param lacks told first which part is not here; it may throw something else, such as why it could not be had
+ */
+export function wordsInParts(manner: Manner, lacks: (part: Part) => void = () => {}): WordsInParts {
   const figures = figuresOf(manner);
   const here: Record<string, unknown> = { figures };
   const coming = new Map<Part, Promise<void>>();
@@ -66,8 +69,10 @@ export function wordsInParts(manner: Manner): WordsInParts {
       // Asked by whoever awaits the texts: they are no promise.
       if (room === 'then') return undefined;
       const made = here[room];
-      if (made === undefined) throw fetch(PART_OF[room as keyof typeof PART_OF]);
-      return made;
+      if (made !== undefined) return made;
+      const part = PART_OF[room as keyof typeof PART_OF];
+      lacks(part);
+      throw fetch(part);
     },
   }) as object as Words;
   return { words, fetch };

@@ -40,10 +40,16 @@ it('tells who draws why it could not be had, and is asked for anew once that was
 
 it('fetches everything, also what names itself on the way, and goes on where one cannot be had', async () => {
   const inner = vi.fn(async () => 1);
-  later(async () => {
-    throw new Error('gone');
+  let gone = true;
+  const lost = later(async () => {
+    if (gone) throw new Error('gone');
+    return 2;
   });
   later(async () => later(inner));
   await fetchAll();
   expect(inner).toHaveBeenCalledTimes(1);
+  // Needed now, it is asked for anew.
+  gone = false;
+  await thrown(lost.now);
+  expect(lost.now()).toBe(2);
 });

@@ -17,8 +17,8 @@ const all: { fetch(): Promise<unknown> }[] = [];
  * the scale the network may be gone. What cannot be had now is asked for where it is needed.
  */
 export async function fetchAll(): Promise<void> {
-  // What comes may name more.
-  for (const one of all) await one.fetch().catch(() => {});
+  // What comes may name more. Nobody asked for it yet: where it is needed it is asked for anew.
+  for (const one of all) await one.fetch().catch(askAnew);
 }
 
 /** Whether what was thrown tells that something is on its way, and is no fault. */

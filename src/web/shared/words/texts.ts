@@ -1,25 +1,34 @@
 /** The texts of this page: those of the frame and of Now first, those of each screen with it. */
 import type { Manner } from '../../../words/manner.ts';
 import type { Part } from '../../../words/part-shapes.ts';
-import { type WordsInParts, wordsInParts } from '../../../words/parts.ts';
+import { PARTS, type WordsInParts, wordsInParts } from '../../../words/parts.ts';
 import { speak, type Words } from '../../../words/words.ts';
+import { type Later, later } from '../later/later.ts';
 
-let texts: WordsInParts;
+/** Every part, each fetched once. */
+let parts: { readonly [P in Part]: Later<void> };
 
 /** Speaks as the manner says; a language whose texts cannot be fetched is no reason to show nothing: English is then said. */
 export async function speakHere(manner: Manner): Promise<Words> {
-  texts = wordsInParts(manner);
+  let texts = begin(manner);
   try {
-    await texts.fetch('first');
+    await parts.first.fetch();
   } catch {
-    texts = wordsInParts({ ...manner, language: 'en' });
-    await texts.fetch('first');
+    texts = begin({ ...manner, language: 'en' });
+    await parts.first.fetch();
   }
   speak(() => texts.words);
   return texts.words;
 }
 
+function begin(manner: Manner): WordsInParts {
+  // One that could not be had is told, and asked for anew when the keeper says so.
+  const texts = wordsInParts(manner, (part) => parts[part].now());
+  parts = Object.fromEntries(PARTS.map((part) => [part, later(() => texts.fetch(part))])) as typeof parts;
+  return texts;
+}
+
 /** Fetches a part of the texts, once it was said how they are spoken. @throws where it cannot be had */
 export function fetchTexts(part: Part): Promise<void> {
-  return texts.fetch(part);
+  return parts[part].fetch();
 }
