@@ -14,6 +14,7 @@ import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
 import { Unsent } from '../store/Unsent.tsx';
+import { prepare } from '../worker/engine.ts';
 import { useWarmed } from '../worker/useWarmed.ts';
 import { ChecksDue } from './ChecksDue.tsx';
 import { EngineTrouble } from './EngineTrouble.tsx';
@@ -33,7 +34,7 @@ export function App() {
   useKeeping();
   const household = useHousehold();
   useWarmed(household.data !== undefined);
-  useFetchedAhead(household.data !== undefined);
+  useFetchedAhead(household.data !== undefined, prepare);
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);
@@ -42,7 +43,7 @@ export function App() {
   const here = inKitchen ? 'calendar' : at;
 
   /** Within what is drawn for all screens, and around it too: what is being changed in the mix survives a screen. */
-  const guarded = (part: ReactNode) => (
+  const guarded = (part: ReactNode, key?: string) => (
     <ErrorBoundary
       // Another screen, or another household, is another try.
       resetKeys={[place, rest, part, household.data]}
@@ -51,7 +52,10 @@ export function App() {
         <FailedScreen error={error} place={at} again={resetErrorBoundary} />
       )}
     >
-      <Suspense fallback={<Opening />}>{part}</Suspense>
+      {/* Another screen is waited for without the one before, which React would keep, hidden. */}
+      <Suspense key={key} fallback={<Opening />}>
+        {part}
+      </Suspense>
     </ErrorBoundary>
   );
 
@@ -63,7 +67,7 @@ export function App() {
           <ChecksDue />
         </ErrorBoundary>
         {inKitchen && <KitchenNav here={at} />}
-        {guarded(<Screen place={at} shown={rest} part={part} />)}
+        {guarded(<Screen place={at} shown={rest} part={part} />, at)}
       </MixDraftProvider>
     );
   } else screen = <Opening />;

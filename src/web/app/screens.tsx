@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { Kind } from '../../household/model.ts';
 import { DAILY } from '../../household/records.ts';
 import type { Part } from '../../words/part-shapes.ts';
+import { PARTS } from '../../words/parts.ts';
 import { type Later, later } from '../shared/later/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
@@ -21,34 +22,21 @@ interface Shown {
 const SCREENS = {
   weigh: screen(
     () => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen),
-    'stock',
-    'kitchen',
+    ['stock', 'kitchen'],
   ),
-  animals: screen(
-    () => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen),
-    'care',
-    'kitchen',
-  ),
-  calendar: screen(
-    () => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen),
-    'stock',
-    'kitchen',
-  ),
-  shopping: screen(
-    () => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen),
-    'stock',
-    'kitchen',
-  ),
-  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen), 'stock'),
-  drying: screen(() => import('../drying/DryingScreen.tsx').then((m) => m.DryingScreen), 'kitchen'),
-  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen), 'stock', 'kitchen', 'mixes'),
-  foods: screen(() => import('../foods/FoodsScreen.tsx').then((m) => m.FoodsScreen), 'mixes'),
-  targets: screen(() => import('../targets/TargetsScreen.tsx').then((m) => m.TargetsScreen), 'mixes'),
-  household: screen(() => import('../keeping/KeepingScreen.tsx').then((m) => m.KeepingScreen), 'house'),
+  animals: screen(() => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen)),
+  calendar: screen(() => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen)),
+  shopping: screen(() => import('../shopping/ShoppingScreen.tsx').then((m) => m.ShoppingScreen)),
+  cupboard: screen(() => import('../cupboard/CupboardScreen.tsx').then((m) => m.CupboardScreen)),
+  drying: screen(() => import('../drying/DryingScreen.tsx').then((m) => m.DryingScreen)),
+  mix: screen(() => import('../mix/MixScreen.tsx').then((m) => m.MixScreen)),
+  foods: screen(() => import('../foods/FoodsScreen.tsx').then((m) => m.FoodsScreen)),
+  targets: screen(() => import('../targets/TargetsScreen.tsx').then((m) => m.TargetsScreen)),
+  household: screen(() => import('../keeping/KeepingScreen.tsx').then((m) => m.KeepingScreen)),
 } as const;
 
-/** A screen with the parts of the texts that it says. */
-function screen(load: () => Promise<Drawn>, ...texts: readonly Part[]): Later<Drawn> {
+/** A screen with the texts that it may say: all of them, but beside the scale, which is to stand soon on a phone. */
+function screen(load: () => Promise<Drawn>, texts: readonly Part[] = PARTS): Later<Drawn> {
   return later(async () => (await Promise.all([load(), ...texts.map(fetchTexts)]))[0]);
 }
 

@@ -11,7 +11,6 @@ import type { Problem, Shares } from '../../formulation/problem/problem.ts';
 import type { Progress, SolvedSoFar } from '../../formulation/problem/progress.ts';
 import type { Dragged, Reason, Result } from '../../formulation/problem/result.ts';
 import { words } from '../../words/words.ts';
-import { later } from '../shared/later/later.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import type { Answer, FormulationWorker } from './formulation.worker.ts';
 import { takesLong } from './lane.ts';
@@ -53,8 +52,11 @@ const longLane = new LongLane(longLine);
 
 /** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
 export const warm = line.warm;
-// Once the page is at rest the worker has all its parts too.
-later(() => line.ask('prepare', []));
+/** Fetches all parts of that worker, so that it needs the server no more. */
+export async function prepare(): Promise<void> {
+  // What cannot be had now is told to who asks for it.
+  await line.ask('prepare', []).catch(() => {});
+}
 
 /** The worker's answers; each rejects with words where the worker is gone. */
 const newEngine = () =>
