@@ -83,7 +83,7 @@ describe.each([
   test('it goes on where the keeper says so, and is dropped when the rules change', async () => {
     await soFar().getByRole('button', { name: 'Go on looking' }).click();
     await runs().waitFor();
-    expect(workers()).toBe(2);
+    await expect.poll(workers).toBe(2);
     const [proving] = page.workers().slice(-1);
     const dropped = new Promise((ended) => proving?.on('close', ended));
     await page.getByRole('button', { name: 'More about Maize' }).click();
