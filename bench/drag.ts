@@ -10,6 +10,8 @@ const FOOD = 'maize';
 /** How far the hand goes and comes back, percent of the mix. */
 const BY = 4;
 const MOST_MS = 32;
+/** The page has come to rest by then, and has fetched what it fetches ahead, ms. */
+const SETTLED_MS = 5000;
 /** A proof is told of by then, ms. */
 const PROOF_MS = 20_000;
 
@@ -85,6 +87,8 @@ async function drags(name: string, house: Household, rounds: number, proof: bool
     // From a mix that keeps its rules: there every move has an answer.
     await page.getByRole('region', { name: 'Verdict' }).getByRole('button', { name: 'Make it fit' }).click();
     await page.locator('[data-testid="verdict"]:is([data-state="in"], [data-state="if"])').waitFor();
+    // Nothing is under way any more that was begun with the page.
+    await page.waitForTimeout(SETTLED_MS);
     const going = page.getByRole('button', { name: 'Stop here' });
     // Where no proof is told of, that is said in the document.
     if (proof) await going.waitFor({ timeout: PROOF_MS }).catch(() => {});

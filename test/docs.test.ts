@@ -16,6 +16,7 @@ const DOCS = [
   'docs/drying-model.md',
   'docs/problem.md',
   'docs/export.md',
+  'docs/benchmarks.md',
   'docs/keeping.md',
 ];
 /** Where a path in a text may begin. */
