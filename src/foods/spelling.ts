@@ -1,4 +1,5 @@
 /** Words that keepers on either side of the Atlantic call differently, for search. */
+import { countBits, lettersOf } from './letters.ts';
 
 const PAIRS: readonly (readonly [string, string])[] = [
   ['fibre', 'fiber'],
@@ -138,19 +139,6 @@ function changed(a: string, b: string): number {
 export interface Meant {
   readonly word: string;
   readonly cost: number;
-}
-
-/** Which letters a word has, as bits: words whose letters differ much need not be compared. */
-function lettersOf(word: string): number {
-  let letters = 0;
-  for (let i = 0; i < word.length; i++) letters |= 1 << (word.charCodeAt(i) - 97);
-  return letters;
-}
-
-function countBits(bits: number): number {
-  let count = 0;
-  for (let left = bits; left !== 0; left &= left - 1) count++;
-  return count;
 }
 
 interface Entry {

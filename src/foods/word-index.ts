@@ -4,6 +4,7 @@
  * Lv and Zhai 2011, CIKM 7-16): a rare word says more than a common one, and a word of a short text more than one of a
  * long one.
  */
+import { countBits, lettersOf } from './letters.ts';
 
 /** A word that is looked for. */
 export interface Wanted {
@@ -235,16 +236,4 @@ function distanceOf(a: string, b: string, most: number): number {
     last = row;
   }
   return last[b.length]!;
-}
-
-function lettersOf(word: string): number {
-  let letters = 0;
-  for (let i = 0; i < word.length; i++) letters |= 1 << (word.charCodeAt(i) - 97);
-  return letters;
-}
-
-function countBits(bits: number): number {
-  let count = 0;
-  for (let left = bits; left !== 0; left &= left - 1) count++;
-  return count;
 }

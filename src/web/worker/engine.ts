@@ -179,6 +179,8 @@ export function useReferenceFoods(refs: readonly string[]): ReadonlyMap<string, 
   return useReferenceTable(refs).foods;
 }
 
+const NO_FOODS = { foods: new Map<string, ReferenceFood>(), lookedUp: true } as const;
+
 /** As {@link useReferenceFoods}, with whether they were looked up: what is then missing stands in no table. */
 export function useReferenceTable(refs: readonly string[]): {
   readonly foods: ReadonlyMap<string, ReferenceFood>;
@@ -188,9 +190,12 @@ export function useReferenceTable(refs: readonly string[]): {
   const { data, error, isPlaceholderData } = useQuery({
     queryKey: ['by ref', wanted],
     queryFn: () => engine.byRef(wanted),
+    // Where none is named the worker need not be there.
+    enabled: wanted.length > 0,
     staleTime: forever,
     placeholderData: (before) => before,
   });
   const foods = useMemo(() => new Map(data?.map((food) => [food.ref, food])), [data]);
+  if (wanted.length === 0) return NO_FOODS;
   return { foods, lookedUp: error !== null || (data !== undefined && !isPlaceholderData) };
 }
