@@ -1,18 +1,20 @@
 /** The solver: HiGHS compiled to WebAssembly, loaded once. */
 
 import type { Highs, InitOptions } from 'highs';
-import * as module from 'highs';
 import { words } from '../../words/words.ts';
 
 /** The package's types describe its CommonJS build; the ES module's default export is the loader itself. */
-const load = module.default as unknown as (options?: InitOptions) => Promise<Highs>;
+type Load = (options?: InitOptions) => Promise<Highs>;
 
 /**
- * Loads HiGHS. Each call makes an own instance with its own memory.
+ * Loads HiGHS: its script, which is read for no other question, and its WebAssembly. Each call makes an own instance with
+ * its own memory.
  * @param options.wasmUrl where a browser fetches the WebAssembly file; Node finds it by itself
  */
-export function loadHighs(options: { wasmUrl?: string } = {}): Promise<Highs> {
+export async function loadHighs(options: { wasmUrl?: string } = {}): Promise<Highs> {
   const { wasmUrl } = options;
+  const module = await import('highs');
+  const load = module.default as unknown as Load;
   return load(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
 }
 
