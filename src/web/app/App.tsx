@@ -1,12 +1,12 @@
 /** The frame: where one can go, and the screen one is on. */
 
 import { type ReactNode, Suspense, useEffect } from 'react';
-import { Button } from 'react-aria-components';
 import { ErrorBoundary } from 'react-error-boundary';
 import { words } from '../../words/words.ts';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
 import { askAnew } from '../shared/later/later.ts';
 import { useFetchedAhead } from '../shared/later/useFetchedAhead.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typing/typed-text.ts';

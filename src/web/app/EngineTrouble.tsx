@@ -1,8 +1,8 @@
 /** Says when the worker is gone, lacks what it works with, or takes too long; starts it again on request. */
 
 import { useQueryClient } from '@tanstack/react-query';
-import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { useEngineState } from '../worker/engine.ts';
 import type { LineState } from '../worker/worker-line.ts';
 import './trouble.css';

@@ -1,8 +1,8 @@
 /** In the place of a screen that failed: what failed, what was typed on it, and every way on. */
 
 import { useEffect, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { linkTo } from '../shared/route.ts';
 import { reloadKeepingTyped, typedHere } from '../shared/typing/typed-text.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';

@@ -1,8 +1,8 @@
 /** Says when another Pouchful than this page runs on the server; the keeper says when to load it. */
 
 import { useEffect, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { reloadKeepingTyped } from '../shared/typing/typed-text.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';

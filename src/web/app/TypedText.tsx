@@ -1,8 +1,8 @@
 /** What was typed and may be lost, to be read and copied. */
 
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { forgetTypedBefore, type Typed, typedBefore } from '../shared/typing/typed-text.ts';
 
 export function TypedList({ typed }: { typed: readonly Typed[] }) {

@@ -1,8 +1,8 @@
 /** Long lists, shown in parts: what comes first, how many there are, and a button for more. */
 
 import { type ReactNode, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { Button } from './press/Button.tsx';
 import './parts.css';
 
 /** Parts that stand on the page at once: beyond that the first ones leave, so that a page never grows without end. */

@@ -1,10 +1,11 @@
 /** The example household: that it is one, the press that leaves it, and the way back to it. */
-import { Button } from 'react-aria-components';
+
 import { EXAMPLE } from '../../household/reckon/example.ts';
 import type { FirstSteps } from '../../household/reckon/first-steps.ts';
 import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useExample } from './useExample.ts';
 

@@ -1,11 +1,11 @@
 /** One animal's line: what it is fed today, the ways to the scale and to its left-overs, and what is due of it. */
 import type { ReactNode } from 'react';
-import { Button } from 'react-aria-components';
 import type { AnimalDue } from '../../household/reckon/care/due.ts';
 import { unticked } from '../../household/reckon/care/tick-feeding.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
 import { useRemove, useSave } from '../store/household.ts';

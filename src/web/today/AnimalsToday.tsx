@@ -1,11 +1,11 @@
 /** One line an animal: ticked off as fed, and the ways to its weight and its left-overs. */
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { AnimalDue } from '../../household/reckon/care/due.ts';
 import { ticked } from '../../household/reckon/care/tick-feeding.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
+import { Button } from '../shared/press/Button.tsx';
 import { useSave } from '../store/household.ts';
 import { AnimalLine } from './AnimalLine.tsx';
 import { useNotToday } from './not-today.ts';

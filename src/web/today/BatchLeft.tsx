@@ -1,6 +1,5 @@
 /** What is left of a batch being fed: weighed, or all eaten. The day on which it runs out follows. */
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import { capital } from '../../formulation/explain/sentences.ts';
 import { gramsMade } from '../../household/reckon/batch/batches.ts';
 import { leftOn, type PresentBatch } from '../../household/reckon/batch/present-batch.ts';
@@ -8,6 +7,7 @@ import type { Batch, Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
+import { Button } from '../shared/press/Button.tsx';
 import { useSave } from '../store/household.ts';
 
 /** @param present absent where the batch before it was all eaten, and none is fed now */

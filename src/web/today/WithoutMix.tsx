@@ -1,7 +1,8 @@
 /** What is next for a household that has bought, dried or weighed something, and keeps no mix any more. */
-import { Button } from 'react-aria-components';
+
 import { words } from '../../words/words.ts';
 import { useFirstMix } from '../shared/mix/useFirstMix.ts';
+import { Button } from '../shared/press/Button.tsx';
 import { go } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
