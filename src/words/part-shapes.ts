@@ -1,16 +1,26 @@
 /** The parts of the catalogue, and what stands in each. */
+import type { answers } from './en/parts/answers.ts';
 import type { care } from './en/parts/care.ts';
+import type { days } from './en/parts/days.ts';
+import type { dried } from './en/parts/dried.ts';
 import type { first } from './en/parts/first.ts';
 import type { house } from './en/parts/house.ts';
-import type { kitchen } from './en/parts/kitchen.ts';
 import type { mixes } from './en/parts/mixes.ts';
+import type { scale } from './en/parts/scale.ts';
+import type { solving } from './en/parts/solving.ts';
 import type { stock } from './en/parts/stock.ts';
+import type { warnings } from './en/parts/warnings.ts';
 import type { RoomsIn } from './words-of.ts';
 
 interface EnglishParts {
   readonly first: typeof first;
+  readonly days: typeof days;
+  readonly scale: typeof scale;
+  readonly solving: typeof solving;
+  readonly answers: typeof answers;
+  readonly warnings: typeof warnings;
   readonly stock: typeof stock;
-  readonly kitchen: typeof kitchen;
+  readonly dried: typeof dried;
   readonly care: typeof care;
   readonly mixes: typeof mixes;
   readonly house: typeof house;
@@ -31,18 +41,26 @@ export const PART_OF: { readonly [P in Part as keyof EnglishParts[P]]: P } = {
   kitchen: 'first',
   pairing: 'first',
   nutrition: 'first',
-  feeding: 'stock',
-  freezing: 'stock',
-  pelletStock: 'stock',
+  steps: 'days',
+  feeding: 'days',
+  freezing: 'days',
+  supply: 'days',
+  weighing: 'scale',
+  hands: 'scale',
+  batch: 'scale',
+  formulation: 'solving',
+  verdict: 'solving',
+  advice: 'answers',
+  foods: 'answers',
+  label: 'answers',
+  search: 'answers',
+  cautions: 'warnings',
   calendar: 'stock',
-  batch: 'stock',
   cupboard: 'stock',
-  verdict: 'stock',
-  shopping: 'kitchen',
-  drying: 'kitchen',
-  weighing: 'kitchen',
-  hands: 'kitchen',
-  formulation: 'kitchen',
+  pelletStock: 'stock',
+  shopping: 'stock',
+  drying: 'dried',
+  foodForms: 'dried',
   animals: 'care',
   sitter: 'care',
   vetPage: 'care',
@@ -66,14 +84,9 @@ export const PART_OF: { readonly [P in Part as keyof EnglishParts[P]]: P } = {
   tradeOff: 'mixes',
   sharing: 'mixes',
   changeOver: 'mixes',
+  feedingChange: 'mixes',
   hurts: 'mixes',
-  advice: 'mixes',
   targets: 'mixes',
-  foods: 'mixes',
-  label: 'mixes',
-  cautions: 'mixes',
-  foodForms: 'kitchen',
-  search: 'mixes',
   keeping: 'house',
   exchange: 'house',
   access: 'house',

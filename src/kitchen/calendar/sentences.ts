@@ -19,7 +19,7 @@ export function nextThing(plan: KitchenPlan, today: Day): string {
     capital(present && runsOut ? ranOut(present.name, runsOut.day, today, then) : then);
   const [next, then] = nextSteps(plan);
   if (!next) return lead(atRest(plan, today));
-  const t = words().calendar;
+  const t = words().steps;
   const by = lastDay(plan, next);
   const todo = toDo(next, made, then);
   if (by === today) return lead(t.todoToday(todo));
@@ -37,7 +37,7 @@ export function lastDay(plan: KitchenPlan, step: PlannedStep): Day {
 
 /** All that is to be said of a plan: when food runs out, what sets the pace, whether it fits, and the way out. */
 export function planSentences(plan: KitchenPlan): string[] {
-  const t = words().calendar;
+  const t = words().steps;
   const { present, stopped = [], name: made } = plan.input;
   const stop = words().pelletStock.stop;
   const day = (d: Day) => dayInWords(d, plan.start);
@@ -57,7 +57,7 @@ export function planSentences(plan: KitchenPlan): string[] {
 }
 
 function verdict(plan: KitchenPlan, say: (day: Day) => string): string[] {
-  const t = words().calendar;
+  const t = words().steps;
   const { deadline, spare = 0, fits, shortest, end, frame } = plan;
   const { present, name: made, changeOver = true } = plan.input;
   const last = say(end);
@@ -87,7 +87,7 @@ export function nextSteps(plan: KitchenPlan): PlannedStep[] {
 }
 
 function atRest(plan: KitchenPlan, today: Day): string {
-  const t = words().calendar;
+  const t = words().steps;
   const going = plan.steps.find((s) => s.state === 'begun');
   if (!going) return t.ready(plan.input.name);
   const step = stepWord(going.kind);
@@ -95,14 +95,14 @@ function atRest(plan: KitchenPlan, today: Day): string {
 }
 
 function ranOut(name: string, day: Day, today: Day, then: string): string {
-  const t = words().calendar;
+  const t = words().steps;
   if (day === today) return t.runsOutToday(name, then);
   return (day < today ? t.ranOut : t.runsOut)(name, dayInWords(day, today), then);
 }
 
 /** What to do with which foods; more than three are counted. @param then what is done after buying on the same day */
 function toDo({ kind, goods }: PlannedStep, made: string, then?: PlannedStep): string {
-  const { calendar: t, figures } = words();
+  const { steps: t, figures } = words();
   const what = goods.length > 3 ? t.foods(goods.length) : figures.list(goods.map((g) => g.name));
   if (then?.kind === 'freeze' || then?.kind === 'dry') return t.buyAnd[then.kind](what);
   return t.todo[kind](kind === 'weigh' || kind === 'change-over' ? made : what);

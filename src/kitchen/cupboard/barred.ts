@@ -15,7 +15,7 @@ export function barWords(reason: BarReason, note: string): string {
 export function sayBarred(why: string): string {
   const reason = reasonOf(why);
   if (reason === undefined) return why;
-  const t = words().cupboard.stop;
+  const t = words().supply;
   const note = why
     .slice(reason.length)
     .replace(/^\s*:\s*/, '')

@@ -195,7 +195,7 @@ function sorted(kept: CupboardContents, food: string, ready: Ready) {
 
 /** Why a lot is not taken; undefined where it may be. What is barred or fresh never is, whatever `ready` says. */
 function refusal(lot: Lot, ready: Ready): { why: string; wayOut?: string } | undefined {
-  const t = words().cupboard.passed;
+  const t = words().supply.passed;
   if (lot.barred) return { why: t.stopped(dayInWords(lot.barred.on), sayBarred(lot.barred.why)) };
   if (lot.form === 'fresh') return { why: t.fresh, wayOut: t.dryFirst };
   const answer = ready(lot);

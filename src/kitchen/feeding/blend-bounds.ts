@@ -53,7 +53,7 @@ export function boundsOf(problem: Problem, ration: Ration, x: ArrayLike<number>,
     if (missing.length > 0) {
       unchecked.push({
         pointer: `/rules/${i}`,
-        sentence: words().feeding.change.unchecked(capital(measure.subject), missing.map(tagWords)),
+        sentence: words().feedingChange.unchecked(capital(measure.subject), missing.map(tagWords)),
       });
       return;
     }
@@ -136,7 +136,7 @@ export function breachOf(b: BlendBound, parts: Parts): Breach[] {
     side,
     bound,
     unit: measure.unit,
-    subject: words().feeding.change.ofDay(measure.subject),
+    subject: words().feedingChange.ofDay(measure.subject),
   };
   const sentence = `${capital(breachSentence({ ...said, value: () => actual }, actual))}.`;
   return [{ pointer, sentence, actual, bound, side }];

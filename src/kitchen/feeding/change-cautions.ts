@@ -14,6 +14,6 @@ const IDS = ['slowly', 'droppings', 'weigh', 'slow-down', 'vet'] as const;
 
 /** What to watch, most usual first. */
 export function changeCautions(): ChangeCaution[] {
-  const { feeding, kitchen } = words();
-  return IDS.map((id) => ({ id, sentence: feeding.change.caution[id], source: kitchen.practiceNotAVet }));
+  const { feedingChange, kitchen } = words();
+  return IDS.map((id) => ({ id, sentence: feedingChange.caution[id], source: kitchen.practiceNotAVet }));
 }

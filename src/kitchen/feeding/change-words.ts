@@ -47,8 +47,7 @@ export function reason(b: BlendBound, list: readonly ChangeDay[], ration: Ration
   const [first, last] = [out[0]?.day, out.at(-1)?.day];
   if (first === undefined || last === undefined) return [];
   const { measure, bound, side, pointer } = b;
-  const { feeding, figures } = words();
-  const t = feeding.change;
+  const { feedingChange: t, figures } = words();
   const withUnit = (value: string) => (measure.unit ? `${value} ${measure.unit}` : value);
   const says = measure.unit ? ([t.oldHolds, t.newHolds] as const) : ([t.oldHas, t.newHas] as const);
   const ends = says.flatMap((say, part) => {
@@ -70,7 +69,7 @@ export function overall(
   unchecked: number,
   stepGrams: number,
 ): string {
-  const t = words().feeding.change;
+  const t = words().feedingChange;
   const missing = unchecked > 0 ? [t.cannotCheck(unchecked)] : [];
   if (asked === 0) return [t.noRule, ...missing].join(' ');
   const kept = list.filter((d) => d.in_range);
@@ -81,7 +80,7 @@ export function overall(
 }
 
 function whenInRange(first: number | undefined, last: number | undefined, days: number): string {
-  const t = words().feeding.change;
+  const t = words().feedingChange;
   if (first === undefined || last === undefined) return t.never;
   if (first === 1 && last === days) return t.always;
   if (first === days) return t.lastDay(days);

@@ -22,7 +22,7 @@ interface Shown {
 const SCREENS = {
   weigh: screen(
     () => import('../weigh-out/WeighOutScreen.tsx').then((m) => m.WeighOutScreen),
-    ['stock', 'kitchen'],
+    ['days', 'scale', 'solving'],
   ),
   animals: screen(() => import('../animals/AnimalsScreen.tsx').then((m) => m.AnimalsScreen)),
   calendar: screen(() => import('../calendar/CalendarScreen.tsx').then((m) => m.CalendarScreen)),

@@ -23,7 +23,7 @@ import './today.css';
 
 /** What rests on the calendar and on the worker comes once the rest stands. */
 const ForMix = shownLater(() =>
-  Promise.all([import('./ForMix.tsx'), fetchTexts('stock')]).then(([m]) => m.ForMix),
+  Promise.all([import('./ForMix.tsx'), fetchTexts('days')]).then(([m]) => m.ForMix),
 );
 const WithoutMix = shownLater(() => import('./WithoutMix.tsx').then((m) => m.WithoutMix));
 

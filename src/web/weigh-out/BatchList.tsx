@@ -39,7 +39,6 @@ function Facts({ batch }: { batch: Batch }) {
   const end = endWords(batch);
   const { house } = useMixDraft();
   const stop = stopOf(house, batch, dayAt);
-  const { tag, tagMaybe } = words().pelletStock.stop;
   return (
     <small>
       {batch.finishedAt === undefined ? t.madeOf(when, made, batch.grams) : t.made(when, made)}
@@ -47,7 +46,7 @@ function Facts({ batch }: { batch: Batch }) {
       {stop && (
         <>
           {' '}
-          <strong className="stop-tag">{stop.sure ? tag : tagMaybe}</strong>
+          <strong className="stop-tag">{words().pelletStock.stop[stop.sure ? 'tag' : 'tagMaybe']}</strong>
         </>
       )}
     </small>

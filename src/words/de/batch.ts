@@ -4,7 +4,6 @@ import type { Figures } from '../figures.ts';
 export const batch = (f: Figures): Batch => {
   const months = (n: number) => f.count(n, { one: 'Monat', other: 'Monate' });
   return {
-    numbered: (n) => `Charge ${f.number(n)}`,
     title: (name) => `Charge: ${name}`,
     working: 'Die Aufzeichnung wird ausgerechnet…',
     record: {

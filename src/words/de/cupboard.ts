@@ -112,17 +112,11 @@ export const cupboard = (f: Figures): Cupboard => {
       noReason: 'Der Grund fehlt: Wähle einen der drei.',
       save: 'Nicht mehr verwenden und zeigen, wohin es ging',
       leave: 'Weiter verwenden',
-      reasons: {
-        recalled: 'zurückgerufen',
-        infested: 'Insekten darin',
-        spoiled: 'verdorben oder schimmelig',
-      },
       choices: {
         recalled: 'Zurückgerufen',
         infested: 'Insekten darin',
         spoiled: 'Verdorben oder schimmelig',
       },
-      withNote: (reason, note) => `${reason}: ${note}`,
       advice: {
         infested:
           'Halt es verschlossen und wirf es draußen weg. Milben hinterlassen bräunlichen Staub und riechen nach Minze; ihr Staub kann bei Mensch und Tier Allergien auslösen: Wirble ihn nicht auf. Sieh nach, was daneben stand.',
@@ -233,11 +227,6 @@ export const cupboard = (f: Figures): Cupboard => {
       inFreezerReady: (to, ready) => `im Gefrierfach bis ${to}, bereit am ${ready}`,
       thawing: (to) => `taut auf bis ${to}, dann bereit`,
       thawingReady: (to, ready) => `taut auf bis ${to}, bereit am ${ready}`,
-    },
-    passed: {
-      stopped: (day, why) => `Nicht mehr verwendet seit ${day}: ${why}.`,
-      fresh: 'Es ist frisch.',
-      dryFirst: 'Trockne es, bevor es in eine Mischung kommt.',
     },
   };
 };

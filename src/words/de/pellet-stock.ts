@@ -9,8 +9,6 @@ export const pelletStock = (f: Figures): PelletStock => {
     section: 'Neben der Mischung gefüttert',
     about:
       'Pellets und was du sonst aus der Packung fütterst. Sie werden nicht eingefroren und kommen nicht in eine Mischung.',
-    nobodyEats: (food) => `Kein Tier bekommt jetzt ${food}, also geht nichts davon aus.`,
-    lastsLong: (food) => `${food} reicht länger, als irgendjemand planen kann.`,
     lasts: (n, until) => `Reicht ${days(n)}, bis ${until}.`,
     lastsAbout: (n, until) => `Reicht ungefähr ${days(n)}, bis ${until}.`,
     buyBy: (day) => `Nachkaufen bis ${day}.`,

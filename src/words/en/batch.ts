@@ -4,8 +4,6 @@ import type { Figures } from '../figures.ts';
 export const batch = (f: Figures) => {
   const months = (n: number) => f.count(n, { one: 'month', other: 'months' });
   return {
-    /** The n-th of a mix, as it stands inside a sentence. */
-    numbered: (n: number) => `batch ${f.number(n)}`,
     title: (name: string) => `Batch: ${name}`,
     working: 'Working out the record…',
     record: {

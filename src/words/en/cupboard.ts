@@ -109,10 +109,7 @@ export const cupboard = (f: Figures) => {
       noReason: 'The reason is not said: choose one of the three.',
       save: 'Stop using it and show where it went',
       leave: 'Go on using it',
-      /** Behind "not used any more:". */
-      reasons: { recalled: 'recalled', infested: 'insects in it', spoiled: 'spoiled or mouldy' },
       choices: { recalled: 'Recalled', infested: 'Insects in it', spoiled: 'Spoiled or mouldy' },
-      withNote: (reason: string, note: string) => `${reason}: ${note}`,
       advice: {
         infested:
           'Keep it shut and throw it away outdoors. Mites leave a brownish dust and a smell of mint, and their dust can set off allergies in people and animals: do not stir it up. Look through what stood beside it.',
@@ -223,12 +220,6 @@ export const cupboard = (f: Figures) => {
       inFreezerReady: (to: string, ready: string) => `in the freezer until ${to}, ready on ${ready}`,
       thawing: (to: string) => `thawing until ${to}, then ready`,
       thawingReady: (to: string, ready: string) => `thawing until ${to}, ready on ${ready}`,
-    },
-    /** Why a pack is passed over when a food is weighed out. */
-    passed: {
-      stopped: (day: string, why: string) => `Not used any more since ${day}: ${why}.`,
-      fresh: 'It is fresh.',
-      dryFirst: 'Dry it before it goes into a mix.',
     },
   };
 };

@@ -7,8 +7,6 @@ export const pelletStock = (f: Figures) => {
     title: 'Pellets',
     section: 'Fed beside the mix',
     about: 'Pellets, and what else you feed from the pack. They are not frozen and not weighed into a mix.',
-    nobodyEats: (food: string) => `No animal is fed ${food} now, so it does not run out.`,
-    lastsLong: (food: string) => `${food} lasts for longer than anybody can plan.`,
     lasts: (n: number, until: string) => `Lasts ${days(n)}, until ${until}.`,
     lastsAbout: (n: number, until: string) => `Lasts about ${days(n)}, until ${until}.`,
     buyBy: (day: string) => `Buy more by ${day}.`,

@@ -4,7 +4,6 @@ import type { Figures } from '../figures.ts';
 export const batch = (f: Figures): Batch => {
   const months = (n: number) => f.count(n, { one: 'maand', other: 'maanden' });
   return {
-    numbered: (n) => `batch ${f.number(n)}`,
     title: (name) => `Batch: ${name}`,
     working: 'Het verslag wordt uitgerekend…',
     record: {

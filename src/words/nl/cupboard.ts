@@ -108,9 +108,7 @@ export const cupboard = (f: Figures): Cupboard => {
       noReason: 'De reden ontbreekt: kies een van de drie.',
       save: 'Niet meer gebruiken en tonen waar het heen ging',
       leave: 'Verder gebruiken',
-      reasons: { recalled: 'teruggeroepen', infested: 'insecten erin', spoiled: 'bedorven of beschimmeld' },
       choices: { recalled: 'Teruggeroepen', infested: 'Insecten erin', spoiled: 'Bedorven of beschimmeld' },
-      withNote: (reason, note) => `${reason}: ${note}`,
       advice: {
         infested:
           'Houd het dicht en gooi het buiten weg. Mijten laten bruinig stof achter en ruiken naar munt; hun stof kan bij mens en dier allergie geven: laat het niet opstuiven. Kijk na wat ernaast stond.',
@@ -221,11 +219,6 @@ export const cupboard = (f: Figures): Cupboard => {
       inFreezerReady: (to, ready) => `in de vriezer tot ${to}, klaar op ${ready}`,
       thawing: (to) => `ontdooit tot ${to}, dan klaar`,
       thawingReady: (to, ready) => `ontdooit tot ${to}, klaar op ${ready}`,
-    },
-    passed: {
-      stopped: (day, why) => `Niet meer gebruikt sinds ${day}: ${why}.`,
-      fresh: 'Het is vers.',
-      dryFirst: 'Droog het voor het in een mengsel gaat.',
     },
   };
 };

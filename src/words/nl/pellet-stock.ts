@@ -8,8 +8,6 @@ export const pelletStock = (f: Figures): PelletStock => {
     section: 'Naast het mengsel gevoerd',
     about:
       'Brokjes, en wat je verder uit het pak voert. Ze worden niet ingevroren en gaan niet in een mengsel.',
-    nobodyEats: (food) => `Geen dier krijgt nu ${food}, dus het raakt niet op.`,
-    lastsLong: (food) => `Van ${food} is meer dan iemand kan plannen.`,
     lasts: (n, until) => `Genoeg voor ${days(n)}, tot ${until}.`,
     lastsAbout: (n, until) => `Genoeg voor ongeveer ${days(n)}, tot ${until}.`,
     buyBy: (day) => `Koop bij vóór ${day}.`,

@@ -18,7 +18,7 @@ const madeFor = remembered((batches: readonly Batch[], { id: mixId, animalIds }:
 
 /** "batch 3": the third of them. @param fed as {@link batchesFor} has them @param batch one of them; the next where absent */
 export function batchName(fed: readonly Batch[], batch?: Batch): string {
-  return words().batch.numbered(batch ? fed.indexOf(batch) + 1 : fed.length + 1);
+  return words().supply.numbered(batch ? fed.indexOf(batch) + 1 : fed.length + 1);
 }
 
 /** g that lie in a batch. */

@@ -122,14 +122,14 @@ function lasting(
 ): Pick<PelletStock, 'runsOut' | 'days' | 'buyBy' | 'tooMuch'> {
   const eating = eaters.filter((e) => e.grams !== 0);
   if (eating.length === 0) {
-    const sentence = words().pelletStock.nobodyEats(name);
+    const sentence = words().supply.nobodyEats(name);
     return { runsOut: { status: 'unknown', missing: [sentence], sentence } };
   }
   const gramsADay = eating.reduce((sum, e) => sum + (e.grams ?? 0), 0);
   const there = packs.reduce((sum, p) => sum + p.atDawn, 0);
   const grams = eating.every((e) => e.grams !== undefined) ? eatenInTime(packs, gramsADay, today) : there;
   if (gramsADay > 0 && grams / gramsADay > FURTHEST_DAYS) {
-    const sentence = words().pelletStock.lastsLong(name);
+    const sentence = words().supply.lastsLong(name);
     return { runsOut: { status: 'unknown', missing: [], sentence } };
   }
   const runs = runsOut({

@@ -1,5 +1,3 @@
-/** What is said before anything else is fetched: the frame, and most of Now. */
-import type { PartOf } from '../../part-shapes.ts';
 import { common } from '../common.ts';
 import { frame } from '../frame.ts';
 import { kitchen } from '../kitchen.ts';
@@ -9,4 +7,4 @@ import { shared } from '../shared.ts';
 import { store } from '../store.ts';
 import { today } from '../today.ts';
 
-export const first: PartOf<'first'> = { common, shared, frame, today, store, kitchen, pairing, nutrition };
+export const first = { common, shared, frame, today, store, kitchen, pairing, nutrition };

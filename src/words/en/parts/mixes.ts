@@ -1,18 +1,14 @@
-/** What is said of mixes, of needs, and of what is inside of foods. */
-import { advice } from '../advice.ts';
+/** What is said of mixes and of needs. */
 import { beside } from '../beside.ts';
-import { cautions } from '../cautions.ts';
 import { changeOver } from '../change-over.ts';
-import { foods } from '../foods.ts';
+import { feedingChange } from '../feeding-change.ts';
 import { hurts } from '../hurts.ts';
-import { label } from '../label.ts';
 import { limits } from '../limits.ts';
 import { long } from '../long.ts';
 import { mix } from '../mix.ts';
 import { nutrients } from '../nutrients.ts';
 import { refusals } from '../refusals.ts';
 import { rows } from '../rows.ts';
-import { search } from '../search.ts';
 import { sharing } from '../sharing.ts';
 import { start } from '../start.ts';
 import { targets } from '../targets.ts';
@@ -25,11 +21,11 @@ import { wishes } from '../wishes.ts';
 export const mixes = {
   start,
   terms,
+  long,
   mix,
   rows,
   beside,
   limits,
-  long,
   nutrients,
   why,
   wishes,
@@ -38,11 +34,7 @@ export const mixes = {
   tradeOff,
   sharing,
   changeOver,
+  feedingChange,
   hurts,
-  advice,
   targets,
-  foods,
-  label,
-  cautions,
-  search,
 };

@@ -1,10 +1,7 @@
-/** What is said of what is kept, fed and frozen, and when. */
-import { batch } from '../batch.ts';
+/** What is said of what is kept and bought. */
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
-import { feeding } from '../feeding.ts';
-import { freezing } from '../freezing.ts';
 import { pelletStock } from '../pellet-stock.ts';
-import { verdict } from '../verdict.ts';
+import { shopping } from '../shopping.ts';
 
-export const stock = { feeding, freezing, pelletStock, calendar, batch, cupboard, verdict };
+export const stock = { calendar, cupboard, pelletStock, shopping };

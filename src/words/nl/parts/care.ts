@@ -1,5 +1,3 @@
-/** What is said of the animals. */
-import type { PartOf } from '../../part-shapes.ts';
 import { animals } from '../animals.ts';
 import { bodyWeight } from '../body-weight.ts';
 import { dailyFood } from '../daily-food.ts';
@@ -9,13 +7,4 @@ import { sitter } from '../sitter.ts';
 import { trials } from '../trials.ts';
 import { vetPage } from '../vet-page.ts';
 
-export const care: PartOf<'care'> = {
-  animals,
-  sitter,
-  vetPage,
-  lifeline,
-  trials,
-  leftovers,
-  dailyFood,
-  bodyWeight,
-};
+export const care = { animals, sitter, vetPage, lifeline, trials, leftovers, dailyFood, bodyWeight };

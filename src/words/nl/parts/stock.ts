@@ -1,11 +1,6 @@
-/** What is said of what is kept, fed and frozen, and when. */
-import type { PartOf } from '../../part-shapes.ts';
-import { batch } from '../batch.ts';
 import { calendar } from '../calendar.ts';
 import { cupboard } from '../cupboard.ts';
-import { feeding } from '../feeding.ts';
-import { freezing } from '../freezing.ts';
 import { pelletStock } from '../pellet-stock.ts';
-import { verdict } from '../verdict.ts';
+import { shopping } from '../shopping.ts';
 
-export const stock: PartOf<'stock'> = { feeding, freezing, pelletStock, calendar, batch, cupboard, verdict };
+export const stock = { calendar, cupboard, pelletStock, shopping };

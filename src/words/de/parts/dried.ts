@@ -1,0 +1,4 @@
+import { drying } from '../drying.ts';
+import { foodForms } from '../food-forms.ts';
+
+export const dried = { drying, foodForms };

@@ -1,0 +1,3 @@
+import { cautions } from '../cautions.ts';
+
+export const warnings = { cautions };

@@ -1,0 +1,19 @@
+import type { Supply } from '../en/supply.ts';
+import type { Figures } from '../figures.ts';
+
+export const supply = (f: Figures): Supply => ({
+  passed: {
+    stopped: (day, why) => `Nicht mehr verwendet seit ${day}: ${why}.`,
+    fresh: 'Es ist frisch.',
+    dryFirst: 'Trockne es, bevor es in eine Mischung kommt.',
+  },
+  reasons: {
+    recalled: 'zurückgerufen',
+    infested: 'Insekten darin',
+    spoiled: 'verdorben oder schimmelig',
+  },
+  withNote: (reason, note) => `${reason}: ${note}`,
+  nobodyEats: (food) => `Kein Tier bekommt jetzt ${food}, also geht nichts davon aus.`,
+  lastsLong: (food) => `${food} reicht länger, als irgendjemand planen kann.`,
+  numbered: (n) => `Charge ${f.number(n)}`,
+});

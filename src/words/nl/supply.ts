@@ -1,0 +1,15 @@
+import type { Supply } from '../en/supply.ts';
+import type { Figures } from '../figures.ts';
+
+export const supply = (f: Figures): Supply => ({
+  passed: {
+    stopped: (day, why) => `Niet meer gebruikt sinds ${day}: ${why}.`,
+    fresh: 'Het is vers.',
+    dryFirst: 'Droog het voor het in een mengsel gaat.',
+  },
+  reasons: { recalled: 'teruggeroepen', infested: 'insecten erin', spoiled: 'bedorven of beschimmeld' },
+  withNote: (reason, note) => `${reason}: ${note}`,
+  nobodyEats: (food) => `Geen dier krijgt nu ${food}, dus het raakt niet op.`,
+  lastsLong: (food) => `Van ${food} is meer dan iemand kan plannen.`,
+  numbered: (n) => `batch ${f.number(n)}`,
+});
