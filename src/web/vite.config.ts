@@ -9,7 +9,16 @@ export default defineConfig({
   root: here,
   base: './',
   plugins: [react()],
-  worker: { format: 'es' },
+  worker: {
+    format: 'es',
+    rolldownOptions: {
+      output: {
+        // As the page has them: what both have, such as the texts, is then one file, which the browser fetches once.
+        topLevelVar: true,
+        codeSplitting: { groups: [{ name: 'solver', test: /node_modules\/highs\// }] },
+      },
+    },
+  },
   build: {
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,

@@ -1,21 +1,18 @@
 /**
- * Formulation and food search off the page's thread. Reference foods and solver are loaded once; a live Formulation is
- * kept for each of the last few problems. What only some questions need comes in parts of its own (`rooms`), so that
- * the first answer about a mix does not wait for it.
+ * Formulation and food search off the page's thread. Reference foods and solver are loaded once. What is asked comes in
+ * parts (`rooms`), each fetched when it is first asked: where only foods are named, nothing that judges a mix is fetched.
  */
 import { expose } from 'comlink';
 import wasmUrl from 'highs/runtime?url';
 import type { NameMatch } from '../../foods/best-match.ts';
-import { cautionsFor } from '../../foods/cautions/find.ts';
 import type { Figures } from '../../foods/food.ts';
 import { spokenFood } from '../../foods/food-name.ts';
 import { decodeReference, type Reference, type ReferenceFood } from '../../foods/reference.ts';
 import type { Goal } from '../../formulation/advice/frontier.ts';
-import { type NotShared, type SharedMix, shareMix } from '../../formulation/advice/shared-base.ts';
+import type { NotShared, SharedMix } from '../../formulation/advice/shared-base.ts';
 import type { SubstituteQuestion } from '../../formulation/advice/substitutes.ts';
-import { Formulation, type GoalPoint } from '../../formulation/formulation.ts';
+import type { Formulation, GoalPoint } from '../../formulation/formulation.ts';
 import type { Eater } from '../../formulation/problem/for-animals.ts';
-import { parseProblem } from '../../formulation/problem/parse.ts';
 import type { Shares } from '../../formulation/problem/problem.ts';
 import { type Ingredient, type Problem, ProblemError } from '../../formulation/problem/problem.ts';
 import type { SolvedSoFar, Tell } from '../../formulation/problem/progress.ts';
@@ -27,23 +24,20 @@ import type { IntakeQuestion } from '../../household/reckon/care/intake-question
 import type { ShoppingTold } from '../../household/reckon/shopping/shopping-answer.ts';
 import type { ShoppingAsked } from '../../household/reckon/shopping/shopping-question.ts';
 import type { CupboardContents } from '../../kitchen/cupboard/cupboard.ts';
-import { type ChangeOverPlan, changeOverTo } from '../../kitchen/feeding/change-over.ts';
-import { chosenShares } from '../../kitchen/feeding/chosen-shares.ts';
+import type { ChangeOverPlan } from '../../kitchen/feeding/change-over.ts';
 import type { FedAnimal } from '../../kitchen/feeding/runs-out.ts';
 import type { Batch, Day } from '../../kitchen/model.ts';
 import type { Tag } from '../../nutrition/nutrients.ts';
-import { type Manner, PLAIN_MANNER, readManner } from '../../words/manner.ts';
+import { PLAIN_MANNER, readManner } from '../../words/manner.ts';
 import { PARTS, wordsInParts } from '../../words/parts.ts';
 import { speak, words } from '../../words/words.ts';
 import { dayAt } from '../shared/today.ts';
 import { loadError, loadedOnce } from './loaded.ts';
+import { ROOM_TEXTS, type Room } from './room-texts.ts';
 import { LOAD_ERROR } from './worker-line.ts';
 
 /** A value, or what was wrong with the problem: errors lose their fields on the way out of a worker. */
 export type Answer<T> = { ok: true; value: T } | { ok: false; field: string; message: string };
-
-const KEPT = 4;
-const live = new Map<string, Formulation>();
 
 const reference = loadedOnce(
   () => words().store.worker.foods,
@@ -57,49 +51,51 @@ const highs = loadedOnce(
   () => words().store.worker.solver,
   () => loadHighs({ wasmUrl }),
 );
-/** A part that is loaded when it is first asked, or made ready. */
-const room = <T>(load: () => Promise<T>) => loadedOnce(() => words().store.worker.solver, load);
+/** Answers speak the language of the page, whose name for this worker says which; without its texts they are English. */
+const manner = readManner(JSON.parse(self.name || '{}'), PLAIN_MANNER);
+let texts = wordsInParts(manner);
+speak(() => texts.words);
+const spoken = texts.fetch('first').catch(() => {
+  texts = wordsInParts({ ...manner, language: 'en' });
+  return texts.fetch('first');
+});
+
+/** A part that is loaded when it is first asked, or made ready; with all that it may say. */
+function room<T>(name: Room, load: () => Promise<T>): () => Promise<T> {
+  return loadedOnce(
+    () => words().store.worker.solver,
+    async () => {
+      const said = Promise.all(ROOM_TEXTS[name].map((part) => texts.fetch(part)));
+      const [loaded] = await Promise.all([load(), said]);
+      return loaded;
+    },
+  );
+}
+
 const rooms = {
-  weighing: room(() => import('./weighing.ts')),
-  papers: room(() => import('./papers.ts')),
-  search: room(async () => {
+  mixes: room('mixes', () => import('./mixes.ts')),
+  changing: room('changing', () => import('../../kitchen/feeding/change-over.ts')),
+  sharing: room('sharing', () => import('../../formulation/advice/shared-base.ts')),
+  weighing: room('weighing', () => import('./weighing.ts')),
+  papers: room('papers', () => import('./papers.ts')),
+  search: room('search', async () => {
     const { createFoodSearch } = await import('../../foods/search.ts');
     return createFoodSearch(await reference());
   }),
-  names: room(() => import('../../foods/best-match.ts')),
-  similar: room(() => import('../../foods/similar.ts')),
-  shopping: room(() => import('../../household/reckon/shopping/shopping-answer.ts')),
-  intake: room(() => import('../../household/reckon/care/intake.ts')),
+  names: room('names', () => import('../../foods/best-match.ts')),
+  similar: room('similar', () => import('../../foods/similar.ts')),
+  shopping: room('shopping', () => import('../../household/reckon/shopping/shopping-answer.ts')),
+  intake: room('intake', () => import('../../household/reckon/care/intake.ts')),
 };
 
-// Begun at once; a failure is told to who asks.
-reference().catch(() => {});
-highs().catch(() => {});
-// Meanwhile the lists of words are made ready, which every first question about a mix would wait for.
-cautionsFor({ name: 'oats' });
-
-async function formulation(problem: Problem): Promise<Formulation> {
-  const key = JSON.stringify(problem);
-  const known = live.get(key);
-  if (known) {
-    live.delete(key);
-    live.set(key, known);
-    return known;
-  }
-  const parts = { reference: await reference(), highs: await highs() };
-  const parsed = parseProblem(JSON.parse(key), parts.reference);
-  const made = new Formulation(parsed.problem, parts, parsed.ignored);
-  live.set(key, made);
-  for (const [oldest, old] of live) {
-    if (live.size <= KEPT) break;
-    old.dispose();
-    live.delete(oldest);
-  }
-  return made;
-}
+// Begun at once, first the table, since foods are named wherever one looks; a failure is told to who asks.
+reference()
+  .then(highs)
+  .then(rooms.mixes)
+  .catch(() => {});
 
 async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<Answer<T>> {
-  return answered(async () => ask(await formulation(problem)));
+  return answerWith(rooms.mixes, ({ formulationOf }, parts) => ask(formulationOf(problem, parts)));
 }
 
 /** As {@link answer}, for what needs the reference foods, the solver and one of the parts. */
@@ -107,8 +103,17 @@ async function answerWith<R, T>(
   load: () => Promise<R>,
   ask: (room: R, parts: FormulationOptions) => T,
 ): Promise<Answer<T>> {
-  return answered(async () => ask(await load(), { reference: await reference(), highs: await highs() }));
+  return answered(async () => {
+    const [room, ...parts] = await Promise.all([load(), reference(), highs()]);
+    return ask(room, { reference: parts[0], highs: parts[1] });
+  });
 }
+
+/** A part that asks of live formulations, with these. */
+const withMixes =
+  <R>(load: () => Promise<R>) =>
+  () =>
+    Promise.all([rooms.mixes(), load()]);
 
 async function answered<T>(ask: () => Promise<T>): Promise<Answer<T>> {
   try {
@@ -150,16 +155,18 @@ const api = {
   dropOne: (problem: Problem, shares: Shares) => answer(problem, (f) => f.dropOne(shares)),
   /** From the present food to this mix over days. */
   changeOver: (problem: Problem, shares: Shares, old: Ingredient, plan: ChangeOverPlan) =>
-    answer(problem, (f) => changeOverTo(f, shares, old, plan)),
+    answerWith(withMixes(rooms.changing), ([{ formulationOf }, { changeOverTo }], parts) =>
+      changeOverTo(formulationOf(problem, parts), shares, old, plan),
+    ),
   /** One base mix for several animals and what each gets added; the problem without its animals. */
-  async share(
+  share: (
     problem: Problem,
     eaters: readonly Eater[],
     tell?: Tell<SharedMix>,
-  ): Promise<Answer<SharedMix | NotShared>> {
-    const parts = { reference: await reference(), highs: await highs() };
-    return answer(problem, (f) => shareMix(f.problem, eaters, parts, tell));
-  },
+  ): Promise<Answer<SharedMix | NotShared>> =>
+    answerWith(withMixes(rooms.sharing), ([{ formulationOf }, { shareMix }], parts) =>
+      shareMix(formulationOf(problem, parts).problem, eaters, parts, tell),
+    ),
   /** Whether a mix may be weighed out, in which order, and what there is of its foods. */
   planBatch: (problem: Problem, shares: Shares, kept: CupboardContents, day: Day) =>
     answerWith(rooms.papers, ({ planOf }, parts) => planOf(problem, shares, { kept, day, parts })),
@@ -171,7 +178,7 @@ const api = {
     answerWith(rooms.papers, ({ papersOf }, parts) => papersOf(batch, { kept, animals, parts, dayAt })),
   /** Shares of what is fed beside the mix, chosen where they are open. */
   chosenShares: (problem: Problem) =>
-    answered(async () => chosenShares(problem, { reference: await reference(), highs: await highs() })),
+    answerWith(rooms.mixes, ({ chosenShares }, parts) => chosenShares(problem, parts)),
   /** What an animal was offered, and ate of it. */
   async intake(asked: IntakeQuestion): Promise<Answer<Intake>> {
     const [{ intakeOf }, parts] = [await rooms.intake(), { reference: await reference() }];
@@ -185,13 +192,13 @@ const api = {
     );
   },
   /** The shopping list of a batch; blocks while packs are chosen. */
-  async shopping(asked: ShoppingAsked): Promise<Answer<ShoppingTold>> {
-    const { shoppingOf } = await rooms.shopping();
-    const parts = { reference: await reference(), highs: await highs() };
-    return answer(asked.problem, (f) =>
-      shoppingOf(asked, { ...parts, evaluation: f.evaluate(asked.shares) }),
-    );
-  },
+  shopping: (asked: ShoppingAsked): Promise<Answer<ShoppingTold>> =>
+    answerWith(withMixes(rooms.shopping), ([{ formulationOf }, { shoppingOf }], parts) =>
+      shoppingOf(asked, {
+        ...parts,
+        evaluation: formulationOf(asked.problem, parts).evaluate(asked.shares),
+      }),
+    ),
   async find(query: string, limit: number): Promise<ReferenceFood[]> {
     return (await rooms.search()).find(query, limit).map(spokenFood);
   },
@@ -225,6 +232,7 @@ const api = {
   async prepare(): Promise<void> {
     await Promise.allSettled([reference(), highs()]);
     for (const load of Object.values(rooms)) await load().catch(() => {});
+    await Promise.allSettled(PARTS.map((part) => texts.fetch(part)));
   },
   /** Foods made up like this one that know an amount it lacks, the likest first, with what each would lend. */
   async lenders(figures: Figures, group: string | undefined, tag: Tag) {
@@ -239,15 +247,6 @@ const api = {
 
 export type FormulationWorker = typeof api;
 
-/** Answers speak the language of the page, whose name for this worker says which; without its texts they are English. */
-const manner = readManner(JSON.parse(self.name || '{}'), PLAIN_MANNER);
-const spoken = said(manner).catch(() => said({ ...manner, language: 'en' }));
-
-async function said(manner: Manner): Promise<void> {
-  const texts = wordsInParts(manner);
-  await Promise.all(PARTS.map(texts.fetch));
-  speak(() => texts.words);
-}
 const inLanguage = Object.fromEntries(
   Object.entries(api).map(([method, ask]) => [
     method,

@@ -1,4 +1,3 @@
 import { drying } from '../drying.ts';
-import { foodForms } from '../food-forms.ts';
 
-export const dried = { drying, foodForms };
+export const dried = { drying };

@@ -1,5 +1,4 @@
 /** What is said of foods that are dried. */
 import { drying } from '../drying.ts';
-import { foodForms } from '../food-forms.ts';
 
-export const dried = { drying, foodForms };
+export const dried = { drying };
