@@ -37,7 +37,10 @@ const ELSEWHERE: readonly (readonly [path: string, why: string])[] = [
   ['src/foods/build/', 'a build step'],
   ['src/foods/forms/report.ts', 'a report for who keeps the program'],
   ['src/foods/forms/fit.ts', 'a build step'],
-  ['src/foods/forms/pairs.ts', 'pairs of the tables, and why some are left out: for who keeps the program'],
+  [
+    'src/foods/forms/compare-pairs.ts',
+    'pairs of the tables, and why some are left out: for who keeps the program',
+  ],
   ['src/foods/label/snippets/', 'labels that the reader is tested with, in five languages'],
   ['src/foods/label/pastes/', 'words of pastes that the reader is tested with, in five languages'],
   ...[

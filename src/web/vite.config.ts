@@ -23,12 +23,18 @@ export default defineConfig({
     outDir: fileURLToPath(new URL('../../dist/web', import.meta.url)),
     emptyOutDir: true,
     target: 'es2022',
+    modulePreload: { polyfill: false },
     // Screens share classes, so the styles are one file: 17 kB, compressed.
     cssCodeSplit: false,
     rolldownOptions: {
       output: {
         // What the first page needs is one file: one answer of the server, and smaller compressed than its pieces.
-        codeSplitting: { groups: [{ name: 'page', test: /src\/web\/app\/main\.tsx$/ }] },
+        codeSplitting: {
+          groups: [
+            { name: 'page', test: /src\/web\/app\/main\.tsx$|rolldown.runtime/, priority: 3 },
+            { name: 'now', test: /src\/web\/today\/ForMix\.tsx$/, priority: 1 },
+          ],
+        },
       },
     },
   },

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Tag } from '../../nutrition/nutrients.ts';
+import type { Comparison } from './compare-pairs.ts';
 import { covers, fitSpread, LEVEL, median, sdOfLogs, TOO_WIDE, Z } from './fit.ts';
-import type { Comparison, Kind } from './pairs.ts';
+import type { Kind } from './pairs.ts';
 
 const figure = (tag: Tag, kept: number, i = 0, kind: Kind = 'vegetable'): Comparison => ({
   pair: { plant: `plant ${i}`, kind, fresh: `f${i}`, dried: `d${i}` },

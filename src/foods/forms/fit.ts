@@ -8,7 +8,7 @@
  * "Algorithmic Learning in a Random World": from memory).
  */
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
-import type { Comparison } from './pairs.ts';
+import type { Comparison } from './compare-pairs.ts';
 import { publishedDrying } from './retention.ts';
 
 /** Share of new pairs that a declared 95 % interval, value +- 1.96 sd cut at 0, is built to hold. */

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { decodeReference } from '../reference.ts';
+import { comparePairs, PAIRS_LEFT_OUT, REPEATS } from './compare-pairs.ts';
 import { fitFor, fitSpread, holdOut, spreadJson } from './fit.ts';
-import { comparePairs, PAIRS, PAIRS_LEFT_OUT, REPEATS } from './pairs.ts';
+import { PAIRS } from './pairs.ts';
 import { dryingReport } from './report.ts';
 
 const reference = decodeReference(readFileSync(new URL('../data/reference.bin', import.meta.url)));

@@ -4,6 +4,7 @@ import { driedAmount } from '../../nutrition/amount.ts';
 import { NUTRIENTS, nutrient, type Tag } from '../../nutrition/nutrients.ts';
 import { amountOf } from '../food.ts';
 import type { Reference, ReferenceFood } from '../reference.ts';
+import { comparePairs, PAIRS_LEFT_OUT, REPEATS, type Skipped } from './compare-pairs.ts';
 import {
   ABOVE,
   BELOW,
@@ -18,7 +19,7 @@ import {
   sdOfLogs,
   TOO_WIDE,
 } from './fit.ts';
-import { comparePairs, PAIRS, PAIRS_LEFT_OUT, type Pair, REPEATS, type Skipped } from './pairs.ts';
+import { PAIRS, type Pair } from './pairs.ts';
 import { RETENTION_ROWS, RETENTION_SOURCE } from './retention.ts';
 
 /** The whole report; the same reference always gives the same text. */

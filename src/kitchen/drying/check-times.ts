@@ -3,13 +3,13 @@
 import { plusHours } from '../days.ts';
 import type { DryingRun, Moment } from '../model.ts';
 import { WHOLE } from '../tolerances.ts';
-import data from './drying.json' with { type: 'json' };
+import checks from './checks.json' with { type: 'json' };
 import { above0 } from './moisture.ts';
 
 /** Hours from one check to the next, and where that comes from. */
 export const CHECK_EVERY: { readonly hours: number; readonly source: string } = {
-  hours: data.checks.everyHours,
-  source: data.checks.source,
+  hours: checks.everyHours,
+  source: checks.source,
 };
 
 /** When to check and turn: every {@link CHECK_EVERY} hours, the last at the end of the time. */

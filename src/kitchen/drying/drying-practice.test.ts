@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import checks from './checks.json' with { type: 'json' };
 import data from './drying.json' with { type: 'json' };
 import { dryingCautions, dryKindOf, waysToDry } from './drying-practice.ts';
 
@@ -11,7 +12,7 @@ describe('the figures', () => {
         known === 'common practice',
       ]);
     }
-    for (const { source } of [...data.keeps, ...data.cautions, data.checks])
+    for (const { source } of [...data.keeps, ...data.cautions, checks])
       expect(source).toMatch(/\b(1[89]|20)\d\d\b|common practice, no source|USDA|Agrodok|Extension/);
   });
 

@@ -91,11 +91,10 @@ function replayed(
   let now = plan;
   const kept: NextBatch['pins'][number][] = [];
   const dropped: string[] = [];
-  const t = words().calendar.move;
   for (const pin of pins) {
     const step = now.steps.find((s) => s.id === pin.step);
     if (!step) {
-      dropped.push(t.stepGone(dayInWords(pin.day, plan.start)));
+      dropped.push(words().calendar.move.stepGone(dayInWords(pin.day, plan.start)));
       continue;
     }
     // Begun or done: the day has served.
@@ -104,7 +103,7 @@ function replayed(
     if (answer.ok) {
       now = answer.plan;
       kept.push(pin);
-    } else dropped.push(t.dropped(answer.sentence));
+    } else dropped.push(words().calendar.move.dropped(answer.sentence));
   }
   return { plan: now, pins: kept, dropped };
 }
