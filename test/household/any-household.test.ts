@@ -15,6 +15,7 @@ import {
   readyFoods,
 } from '../../src/household/reckon/calendar/plan-notices.ts';
 import { careDue } from '../../src/household/reckon/care/due.ts';
+import { weightsOf } from '../../src/household/reckon/care/weight-of.ts';
 import { contentsOf } from '../../src/household/reckon/cupboard/contents.ts';
 import { changedByPlan, freezerDays } from '../../src/household/reckon/cupboard/freezer-days.ts';
 import { firstOverfullDay, gramsInFreezer } from '../../src/household/reckon/cupboard/freezer-load.ts';
@@ -157,7 +158,7 @@ function ofMix(house: Household, kept: Mix): void {
     });
   });
   const under = { today: TODAY, dayAt, table: known, chosenFor: () => undefined };
-  const care = careDue(house, under);
+  const care = careDue(house, { ...under, weightsOf });
   shown('errands', () => errandsOf(house, care, TODAY, new Date(NOW).toISOString()));
   const view = shown('calendar', () => faultOr(() => calendarOf(house, mix, under)));
   if (typeof view === 'string') return;

@@ -39,15 +39,14 @@ export function lastDay(plan: KitchenPlan, step: PlannedStep): Day {
 export function planSentences(plan: KitchenPlan): string[] {
   const t = words().steps;
   const { present, stopped = [], name: made } = plan.input;
-  const stop = words().pelletStock.stop;
   const day = (d: Day) => dayInWords(d, plan.start);
   const path = plan.criticalPath.map((id) => plan.steps.find((s) => s.id === id)!);
   const chain = path.map((s) => (s.days > 0 ? t.lasting(stepWord(s.kind), s.days) : stepWord(s.kind)));
   const [first] = nextSteps(plan);
   const said = [
-    ...stopped.map((name) => stop.plan(capital(name))),
+    ...stopped.map((name) => words().pelletStock.stop.plan(capital(name))),
     ...(stopped.length > 0 && !present ? [t.bridge(undefined)] : []),
-    ...(present?.doubt ? [stop.planMaybe(capital(present.name))] : []),
+    ...(present?.doubt ? [words().pelletStock.stop.planMaybe(capital(present.name))] : []),
     ...(present ? [present.runsOut.sentence] : []),
     path.length > 0 ? t.pace(plan.criticalDays, chain.join(', ')) : t.allDone(made),
     ...(first ? [t.first(toDo(first, made), day(lastDay(plan, first)))] : []),

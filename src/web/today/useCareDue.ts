@@ -4,10 +4,16 @@ import { type CareDue, careDue } from '../../household/reckon/care/due.ts';
 import { mayBeFed } from '../../household/reckon/care/present-batches.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
-import { isComing } from '../shared/later/later.ts';
+import { isComing, later } from '../shared/later/later.ts';
 import { dayAt } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useReferenceTable } from '../worker/engine.ts';
+
+/** What follows from weights is fetched where there are any. */
+const weights = later(() =>
+  import('../../household/reckon/care/weight-of.ts').then(({ weightsOf }) => weightsOf),
+);
+const NO_WEIGHTS = () => ({ alerts: [], points: [] });
 
 /** Throws, where it does, in the part of the page that asks. Undefined while what is fed is still worked out. */
 export type AskDue = () => CareDue | undefined;
@@ -28,7 +34,9 @@ export function useCareDue(day: Day): AskDue {
     () =>
       once(() => {
         problems();
-        return working || !lookedUp ? undefined : careDue(house, { today: day, dayAt, chosenFor, table });
+        if (working || !lookedUp) return undefined;
+        const weightsOf = house.weighings.length > 0 ? weights.now() : NO_WEIGHTS;
+        return careDue(house, { today: day, dayAt, chosenFor, table, weightsOf });
       }),
     [house, day, chosenFor, table, working, lookedUp, problems],
   );

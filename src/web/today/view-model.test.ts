@@ -7,6 +7,7 @@ import type { Trial } from '../../care/model.ts';
 import type { Household } from '../../household/model.ts';
 import { calendarOf } from '../../household/reckon/calendar/batch-calendar.ts';
 import { careDue } from '../../household/reckon/care/due.ts';
+import { weightsOf } from '../../household/reckon/care/weight-of.ts';
 import { inventedIn, isNew } from '../../household/reckon/new-household.ts';
 import type { FreezeStep, Lot } from '../../kitchen/model.ts';
 import { nextOf } from './next-of.ts';
@@ -16,7 +17,7 @@ import { errandsOf, nearUseByErrand } from './view-model.ts';
 const now = new Date('2026-03-10T10:00:00').toISOString();
 const view = (h: Household) => calendarOf(h, mix, under(today));
 const next = (h: Household) => nextOf(h, view(h), today);
-const errands = (h: Household, on = today) => errandsOf(h, careDue(h, under(on)), on, now);
+const errands = (h: Household, on = today) => errandsOf(h, careDue(h, { ...under(on), weightsOf }), on, now);
 
 const step = (kind: FreezeStep['kind'], from: string, to: string, doneOn?: string): FreezeStep => ({
   kind,

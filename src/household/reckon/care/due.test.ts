@@ -5,10 +5,11 @@ import { type Feeding, feedingId, type Trial, type Weighing } from '../../../car
 import { plusDays } from '../../../kitchen/days.ts';
 import type { Animal, Household, Mix } from '../../model.ts';
 import { careDue } from './due.ts';
+import { weightsOf } from './weight-of.ts';
 
 const [bramble] = demo.animals as [Animal];
 const clover: Animal = { ...bramble, id: 'clover', name: 'Clover' };
-const due = (about: Partial<Household>, on = today) => careDue(house(about), under(on));
+const due = (about: Partial<Household>, on = today) => careDue(house(about), { ...under(on), weightsOf });
 const first = (about: Partial<Household>, on = today) => due(about, on).animals[0]!;
 const ago = (days: number) => plusDays(today, -days);
 const fed = (on: string, more: Partial<Feeding> = {}): Feeding => ({
@@ -239,7 +240,7 @@ test('ten years of records of five animals are gone through once', () => {
     weighings: days.slice(-700).map((on) => weighing(on, 140, 'a')),
   });
   let asked = 0;
-  const once = under(today);
+  const once = { ...under(today), weightsOf };
   const counted: typeof once = {
     ...once,
     dayAt: (moment) => {

@@ -1,6 +1,6 @@
 /** What is due today of every animal here and of every batch that is fed. */
 import type { Feeding, Weighing } from '../../../care/model.ts';
-import type { WeightAlert } from '../../../care/weight/model.ts';
+import type { WeightAlert, WeightStory } from '../../../care/weight/model.ts';
 import { daysBetween, plusDays } from '../../../kitchen/days.ts';
 import type { Day } from '../../../kitchen/model.ts';
 import type { Animal, Household } from '../../model.ts';
@@ -19,7 +19,6 @@ import { feedingOn, lastWeighing } from './records-of.ts';
 import { isWeighed, ticksFeeding } from './tick-feeding.ts';
 import { goesOn, type TrialDue, trialsDue } from './trial-due.ts';
 import { type WeighDue, weighDue } from './weigh-due.ts';
-import { weightsOf } from './weight-of.ts';
 
 /** Days for which whoever noted left-overs is asked for those of last night; our own choice, no source. */
 const NOTES_LEFT = 14;
@@ -28,7 +27,16 @@ const RAN_OUT = 30;
 /** From so many days before a batch runs out it is spoken of; our own choice, no source. */
 const RUNS_OUT = 7;
 
-type Under = Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'> & Partial<Pick<Circumstances, 'table'>>;
+interface Under
+  extends Pick<Circumstances, 'today' | 'dayAt' | 'chosenFor'>,
+    Partial<Pick<Circumstances, 'table'>> {
+  /** As of `weight-of.ts`: passed along, since a page fetches it only where somebody weighs. */
+  weightsOf(
+    house: Household,
+    animal: Animal,
+    under: Pick<Circumstances, 'today' | 'dayAt'>,
+  ): Pick<WeightStory, 'alerts' | 'points'>;
+}
 
 export interface AnimalDue {
   readonly animal: Animal;
@@ -115,7 +123,7 @@ function animalDue(house: Household, animal: Animal, changes: boolean, under: Un
   const feedings = ofAnimal(house.feedings, animal.id);
   const trials = ofAnimal(house.trials, animal.id);
   const weighed = lastWeighing(house, animal.id);
-  const { alerts, points } = weightsOf(house, animal, under);
+  const { alerts, points } = under.weightsOf(house, animal, under);
   const inDoubt = points.some((p) => p.unlikely && p.id === weighed?.id);
   const meal = dailyMeal(house, animal, under);
   const feeding = feedingOn(house, animal.id, today);
