@@ -4,6 +4,7 @@ import type { care } from './en/parts/care.ts';
 import type { days } from './en/parts/days.ts';
 import type { dried } from './en/parts/dried.ts';
 import type { first } from './en/parts/first.ts';
+import type { home } from './en/parts/home.ts';
 import type { house } from './en/parts/house.ts';
 import type { mixes } from './en/parts/mixes.ts';
 import type { scale } from './en/parts/scale.ts';
@@ -21,6 +22,7 @@ interface EnglishParts {
   readonly warnings: typeof warnings;
   readonly stock: typeof stock;
   readonly dried: typeof dried;
+  readonly home: typeof home;
   readonly care: typeof care;
   readonly mixes: typeof mixes;
   readonly house: typeof house;
@@ -61,6 +63,7 @@ export const PART_OF: { readonly [P in Part as keyof EnglishParts[P]]: P } = {
   pelletStock: 'stock',
   shopping: 'stock',
   drying: 'dried',
+  trimming: 'home',
   animals: 'care',
   sitter: 'care',
   vetPage: 'care',

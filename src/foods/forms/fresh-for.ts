@@ -44,7 +44,7 @@ export function freshFor(
   if (trimLoss === undefined)
     return {
       prepared,
-      note: words().foodForms.trim.unknown(fresh.name),
+      note: words().trimming.table.unknown(fresh.name),
     };
   if (!(trimLoss >= 0 && trimLoss < 100))
     throw new RangeError(`${fresh.name} (${fresh.ref}): refuse must be from 0 to below 100, not ${trimLoss}`);
@@ -52,6 +52,6 @@ export function freshFor(
     prepared,
     purchased: freshGramsFor(driedGrams, { ...weights, trimLoss }),
     trimLoss,
-    note: trimLoss === 0 ? words().foodForms.trim.none : words().foodForms.trim.some(trimLoss),
+    note: trimLoss === 0 ? words().trimming.table.none : words().trimming.table.some(trimLoss),
   };
 }

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { barAdvice, barWords, sayBarred } from './barred.ts';
+import { barAdvice } from './bar-advice.ts';
+import { barWords, sayBarred } from './barred.ts';
 
 it('keeps the reason and the note, and advises by the reason', () => {
   expect(barWords('infested', ' moths ')).toBe('infested: moths');

@@ -23,13 +23,6 @@ export function sayBarred(why: string): string {
   return note ? t.withNote(t.reasons[reason], note) : t.reasons[reason];
 }
 
-/** What to mind with a lot that was barred for a reason like this; undefined where nothing is known. */
-export function barAdvice(why: string): { readonly words: string; readonly source: string } | undefined {
-  const reason = reasonOf(why);
-  const t = words().cupboard.stop;
-  return reason && { words: t.advice[reason], source: t.sources[reason] };
-}
-
 /** Which of the three reasons a bar was kept for; undefined for any other words. */
 export function reasonOf(why: string): BarReason | undefined {
   return BAR_REASONS.find((r) => why === r || why.startsWith(`${r}:`) || why.startsWith(`${r} `));

@@ -18,7 +18,7 @@ interface TrimRow {
   /** Percent of the purchased weight. */
   readonly trimLoss: number;
   /** The parts that are trimmed off, as the catalogue has them in each language. */
-  readonly parts: keyof Words['drying']['trimParts'];
+  readonly parts: keyof Words['trimming']['partNames'];
 }
 
 /** Vegetables, herbs and fruit that keepers dry, in the order of their reference numbers. */
@@ -46,15 +46,14 @@ export interface Trim {
  * @throws RangeError when a trim loss is out of range
  */
 export function trimOf(food: FreshFood, own?: number): Trim {
-  const { drying, kitchen } = words();
-  const t = drying.trim;
+  const { trimming: t, kitchen } = words();
   if (own !== undefined) {
     checkTrim(own, food);
     return { trimLoss: own, source: kitchen.weighedByKeeper, note: t.own(own) };
   }
   const row = rowOf.get(food.ref);
   if (row) {
-    const parts = drying.trimParts[row.parts];
+    const parts = t.partNames[row.parts];
     return {
       trimLoss: row.trimLoss,
       parts,

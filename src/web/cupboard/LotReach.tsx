@@ -6,7 +6,7 @@ import { contentsOf } from '../../household/reckon/cupboard/contents.ts';
 import { isFedBeside } from '../../household/reckon/cupboard/foods-beside.ts';
 import { fedFromPack } from '../../household/reckon/cupboard/recall.ts';
 import { reachOf } from '../../kitchen/batch/trace.ts';
-import { barAdvice } from '../../kitchen/cupboard/barred.ts';
+import { barAdvice } from '../../kitchen/cupboard/bar-advice.ts';
 import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch, Lot } from '../../kitchen/model.ts';
 import { sayGrams } from '../../kitchen/shopping/pack-weight.ts';

@@ -13,7 +13,7 @@ export const ROOM_TEXTS = {
   search: ['answers'],
   names: [],
   similar: ['answers'],
-  shopping: ['days', 'dried', 'scale', 'stock'],
+  shopping: ['days', 'home', 'stock'],
   intake: ['care', 'scale', 'answers'],
 } as const satisfies Readonly<Record<string, readonly Part[]>>;
 

@@ -1,13 +1,10 @@
 import type { Drying } from '../en/drying.ts';
 import type { Figures } from '../figures.ts';
-import { trimParts } from './trim-parts.ts';
 
 export const drying = (f: Figures): Drying => {
   const hours = (n: number) => `${f.number(n)} h`;
   return {
     title: 'Trocknen',
-    goneFood: 'Zutat einer Packung, die es nicht mehr gibt',
-    load: (name, n, of) => `${name}, Ladung ${f.number(n)} von ${f.number(of)}`,
     halfDried: (food) => `${food}, halb getrocknet`,
     food: 'Zutat',
     weighedAndDriedOn: 'gewogen und weitergetrocknet',
@@ -39,18 +36,6 @@ export const drying = (f: Figures): Drying => {
     },
     lighterThanTable:
       'Es wiegt etwas weniger, als die Tabelle von seiner Trockenmasse sagt. Das Frische war also feuchter als in der Tabelle, oder etwas ging verloren. Gerechnet wird mit 0 % Feuchte.',
-    trim: {
-      source: 'USDA SR28, Datei der Lebensmittel, Refuse',
-      own: (percent) => `${f.percent(percent)} wird weggeschnitten (von dir gewogen).`,
-      parts: (percent, parts, source) => `${f.percent(percent)} wird weggeschnitten: ${parts} (${source}).`,
-      unknown: (food) =>
-        `Was weggeschnitten wird, ist nicht bekannt (${food}): Wieg etwas davor und danach, und trag den Verlust ein.`,
-      nothing: (food, source) =>
-        `Die Tabelle rechnet nichts als weggeschnitten und nennt keine Teile (${food}; ${source}): Kauf etwas mehr.`,
-      noParts: (percent, source) =>
-        `${f.percent(percent)} wird weggeschnitten (${source}; welche Teile, steht dort nicht).`,
-    },
-    trimParts: trimParts(),
     dryWhen: {
       'vegetable-oven': 'nichts mehr weich oder klebrig ist',
       vegetable: 'es hart und spröde ist, große Stücke zäh und ledrig; etwa 10 % Feuchte',

@@ -55,11 +55,6 @@ export const foodForms = (f: Figures): FoodForms => {
       tooWide: (kept, figures) =>
         `${kept}, aber ${f.number(figures)} gemessene Zahlen liegen für eine Zahl zu weit auseinander: nur Grenzen`,
     },
-    trim: {
-      unknown: (food) => `Wie viel Abfall ${food} hat, ist unbekannt: Wiege geputzt, oder kauf mehr als das.`,
-      none: 'Nichts wird weggeputzt (USDA SR28, Abfall 0 %).',
-      some: (percent) => `${f.number(percent)} % des Kaufgewichts werden weggeputzt (USDA SR28, Abfall).`,
-    },
     combined: {
       mean: (sources, names) =>
         `Mittel aus ${f.number(sources)} Quellen (zufällige Effekte, DerSimonian und Laird 1986): ${names}`,

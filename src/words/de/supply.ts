@@ -16,4 +16,6 @@ export const supply = (f: Figures): Supply => ({
   nobodyEats: (food) => `Kein Tier bekommt jetzt ${food}, also geht nichts davon aus.`,
   lastsLong: (food) => `${food} reicht länger, als irgendjemand planen kann.`,
   numbered: (n) => `Charge ${f.number(n)}`,
+  goneFood: 'Zutat einer Packung, die es nicht mehr gibt',
+  load: (name, n, of) => `${name}, Ladung ${f.number(n)} von ${f.number(of)}`,
 });

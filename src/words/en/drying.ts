@@ -1,13 +1,9 @@
 import type { Figures } from '../figures.ts';
-import { trimParts } from './trim-parts.ts';
 
 export const drying = (f: Figures) => {
   const hours = (n: number) => `${f.number(n)} h`;
   return {
     title: 'Drying',
-    /** What a run is called where its pack is gone. */
-    goneFood: 'Food of a pack that is gone',
-    load: (name: string, n: number, of: number) => `${name}, load ${f.number(n)} of ${f.number(of)}`,
     halfDried: (food: string) => `${food}, half dried`,
     food: 'Food',
     weighedAndDriedOn: 'weighed, and dried on',
@@ -40,19 +36,6 @@ export const drying = (f: Figures) => {
     },
     lighterThanTable:
       'It weighs a little less than the table says of its dry matter. So the fresh food was damper than in the table, or some was lost. It counts as 0 % moisture.',
-    trim: {
-      source: 'USDA SR28, food description file, Refuse',
-      own: (percent: number) => `${f.percent(percent)} is trimmed off (weighed by you).`,
-      parts: (percent: number, parts: string, source: string) =>
-        `${f.percent(percent)} is trimmed off: ${parts} (${source}).`,
-      unknown: (food: string) =>
-        `What is trimmed off ${food} is unknown: weigh some before and after, and enter the loss.`,
-      nothing: (food: string, source: string) =>
-        `The table counts nothing of ${food} as trimmed off and names no parts (${source}): buy a little more.`,
-      noParts: (percent: number, source: string) =>
-        `${f.percent(percent)} is trimmed off (${source}; it does not say which parts here).`,
-    },
-    trimParts: trimParts(),
     dryWhen: {
       'vegetable-oven': 'nothing is soft or sticky any more',
       vegetable: 'hard and brittle, or tough and leathery where the pieces are large; about 10 % moisture',

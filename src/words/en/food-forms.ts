@@ -55,13 +55,6 @@ export const foodForms = (f: Figures) => {
       tooWide: (kept: string, figures: number) =>
         `${kept}, but ${f.number(figures)} measured figures lie too far apart for one figure: limits only`,
     },
-    trim: {
-      unknown: (food: string) =>
-        `Trim loss of ${food} is unknown: weigh it ready to dry, or buy more than this.`,
-      none: 'Nothing is trimmed off (USDA SR28, refuse 0 %).',
-      some: (percent: number) =>
-        `${f.number(percent)} % of the purchased weight is trimmed off (USDA SR28, refuse).`,
-    },
     combined: {
       mean: (sources: number, names: string) =>
         `mean of ${f.number(sources)} sources (random effects, DerSimonian and Laird 1986): ${names}`,

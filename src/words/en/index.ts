@@ -6,6 +6,7 @@ import { care } from './parts/care.ts';
 import { days } from './parts/days.ts';
 import { dried } from './parts/dried.ts';
 import { first } from './parts/first.ts';
+import { home } from './parts/home.ts';
 import { house } from './parts/house.ts';
 import { mixes } from './parts/mixes.ts';
 import { scale } from './parts/scale.ts';
@@ -22,6 +23,7 @@ const rooms = {
   ...warnings,
   ...stock,
   ...dried,
+  ...home,
   ...care,
   ...mixes,
   ...house,

@@ -1,4 +1,4 @@
-/** Why a pack is not weighed out, and what of a supply has no last day. */
+/** What packs, batches and runs of drying are called, why a pack is not used, and what of a supply has no last day. */
 import type { Figures } from '../figures.ts';
 
 export const supply = (f: Figures) => ({
@@ -15,6 +15,9 @@ export const supply = (f: Figures) => ({
   lastsLong: (food: string) => `${food} lasts for longer than anybody can plan.`,
   /** The n-th of a mix, as it stands inside a sentence. */
   numbered: (n: number) => `batch ${f.number(n)}`,
+  /** What a run is called where its pack is gone. */
+  goneFood: 'Food of a pack that is gone',
+  load: (name: string, n: number, of: number) => `${name}, load ${f.number(n)} of ${f.number(of)}`,
 });
 
 export type Supply = ReturnType<typeof supply>;

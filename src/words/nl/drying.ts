@@ -1,13 +1,10 @@
 import type { Drying } from '../en/drying.ts';
 import type { Figures } from '../figures.ts';
-import { trimParts } from './trim-parts.ts';
 
 export const drying = (f: Figures): Drying => {
   const hours = (n: number) => `${f.number(n)} uur`;
   return {
     title: 'Drogen',
-    goneFood: 'Ingrediënt van een pak dat er niet meer is',
-    load: (name, n, of) => `${name}, lading ${f.number(n)} van ${f.number(of)}`,
     halfDried: (food) => `${food}, half gedroogd`,
     food: 'Ingrediënt',
     weighedAndDriedOn: 'gewogen en verder gedroogd',
@@ -39,18 +36,6 @@ export const drying = (f: Figures): Drying => {
     },
     lighterThanTable:
       'Het weegt iets minder dan de tabel van de droge stof zegt. Het verse was dus vochtiger dan in de tabel, of er ging iets verloren. Gerekend wordt met 0 % vocht.',
-    trim: {
-      source: 'USDA SR28, bestand van voedingsmiddelen, Refuse',
-      own: (percent) => `${f.percent(percent)} wordt weggesneden (door jou gewogen).`,
-      parts: (percent, parts, source) => `${f.percent(percent)} wordt weggesneden: ${parts} (${source}).`,
-      unknown: (food) =>
-        `Wat er weggesneden wordt is niet bekend (${food}): weeg wat ervoor en erna, en vul het verlies in.`,
-      nothing: (food, source) =>
-        `De tabel rekent niets als weggesneden en noemt geen delen (${food}; ${source}): koop iets meer.`,
-      noParts: (percent, source) =>
-        `${f.percent(percent)} wordt weggesneden (${source}; welke delen staat er niet bij).`,
-    },
-    trimParts: trimParts(),
     dryWhen: {
       'vegetable-oven': 'niets meer zacht of plakkerig is',
       vegetable: 'het hard en bros is, grote stukken taai en leerachtig; ongeveer 10 % vocht',

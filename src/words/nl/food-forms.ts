@@ -55,12 +55,6 @@ export const foodForms = (f: Figures): FoodForms => {
       tooWide: (kept, figures) =>
         `${kept}, maar ${f.number(figures)} gemeten cijfers liggen te ver uiteen voor één cijfer: alleen grenzen`,
     },
-    trim: {
-      unknown: (food) =>
-        `Hoeveel afval ${food} heeft is onbekend: weeg het schoongemaakt, of koop meer dan dit.`,
-      none: 'Er gaat niets af (USDA SR28, afval 0 %).',
-      some: (percent) => `${f.number(percent)} % van het gekochte gewicht gaat eraf (USDA SR28, afval).`,
-    },
     combined: {
       mean: (sources, names) =>
         `gemiddelde van ${f.number(sources)} bronnen (toevallige effecten, DerSimonian en Laird 1986): ${names}`,

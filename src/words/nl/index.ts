@@ -7,6 +7,7 @@ import { care } from './parts/care.ts';
 import { days } from './parts/days.ts';
 import { dried } from './parts/dried.ts';
 import { first } from './parts/first.ts';
+import { home } from './parts/home.ts';
 import { house } from './parts/house.ts';
 import { mixes } from './parts/mixes.ts';
 import { scale } from './parts/scale.ts';
@@ -25,6 +26,7 @@ export const dutch = (manner: Manner): Words =>
       ...warnings,
       ...stock,
       ...dried,
+      ...home,
       ...care,
       ...mixes,
       ...house,

@@ -12,4 +12,6 @@ export const supply = (f: Figures): Supply => ({
   nobodyEats: (food) => `Geen dier krijgt nu ${food}, dus het raakt niet op.`,
   lastsLong: (food) => `Van ${food} is meer dan iemand kan plannen.`,
   numbered: (n) => `batch ${f.number(n)}`,
+  goneFood: 'Ingrediënt van een pak dat er niet meer is',
+  load: (name, n, of) => `${name}, lading ${f.number(n)} van ${f.number(of)}`,
 });

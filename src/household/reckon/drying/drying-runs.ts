@@ -30,7 +30,7 @@ export function runLines(house: Household): RunLine[] {
     .map((run): RunLine => {
       const lot = lotById(house, run.lot);
       const dried = driedIn(house, run.id);
-      const t = words().drying;
+      const t = words().supply;
       const food = lot?.name ?? t.goneFood;
       return {
         run,

@@ -1,0 +1,3 @@
+import { trimming } from '../trimming.ts';
+
+export const home = { trimming };
