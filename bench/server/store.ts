@@ -31,7 +31,7 @@ async function measured(size: number, folder: string): Promise<Record<string, st
   const again = await took(() => store.household());
   const pages: { ms: number; bytes: number }[] = [];
   for (let after = 0, more = true; more; ) {
-    const { ms, value } = await took(() => store.records(after));
+    const { ms, value } = await took(() => store.records({ after }));
     pages.push({ ms, bytes: Buffer.byteLength(JSON.stringify(value)) });
     ({ seq: after, more } = value);
   }

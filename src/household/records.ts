@@ -20,6 +20,23 @@ export interface KeptRecord<K extends Kind = Kind> {
   readonly unreadable?: { readonly raw: string; readonly why: string };
 }
 
+/** A record as it is sent: what follows from the rest is left out where it does. */
+export type SentRecord = Omit<KeptRecord, 'id' | 'version' | 'place'> & {
+  /** As its body says, where it has one. */
+  readonly id?: string;
+  /** 1 */
+  readonly version?: number;
+  /** As `seq` */
+  readonly place?: number;
+};
+
+/** A record with all that was left out when it was sent. */
+export function recordOf({ kind, seq, body, unreadable, ...left }: SentRecord): KeptRecord {
+  const { id = body?.id ?? '', version = 1, place = seq } = left;
+  const record = { kind, id, version, seq, place, body };
+  return unreadable ? { ...record, unreadable } : record;
+}
+
 /** Kinds of which something is written down every day: after some years they are most of a household. */
 export const DAILY = ['feedings', 'weighings'] as const satisfies readonly Kind[];
 /** Part of the kinds, asked for apart. */

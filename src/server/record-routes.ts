@@ -44,6 +44,10 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
           of: z.enum(SECTIONS).optional().openapi({
             description: 'Only records of this kind, of which there is one a day; or all but these kinds',
           }),
+          brief: z.enum(['1']).optional().openapi({
+            description:
+              'Leaves out of each record with a body what follows from the rest: `id` (as in its body), `version` where it is 1, `place` where it is as `seq`',
+          }),
         }),
       },
       responses: {
@@ -52,8 +56,8 @@ export function recordRoutes(app: OpenAPIHono<CallerEnv>): void {
       },
     }),
     async (c) => {
-      const { after, upTo, of } = c.req.valid('query');
-      const page = await c.get('caller').store.recordsText(after, upTo, of);
+      const { brief, ...asked } = c.req.valid('query');
+      const page = await c.get('caller').store.recordsText({ ...asked, brief: brief !== undefined });
       return c.body(page, 200, { 'Content-Type': 'application/json' }) as never;
     },
   );

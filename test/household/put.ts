@@ -12,7 +12,7 @@ export async function recordIn(
   id: string,
 ): Promise<Pick<KeptRecord, 'version' | 'body'>> {
   for (let after = 0; ; ) {
-    const page = await store.records(after);
+    const page = await store.records({ after });
     const found = page.records.find((r) => r.kind === kind && r.id === id);
     if (found) return found;
     if (!page.more) break;

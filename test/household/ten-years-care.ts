@@ -6,13 +6,16 @@ import type { Batch, Day } from '../../src/kitchen/model.ts';
 
 type Care = Pick<Household, 'weighings' | 'feedings' | 'trials' | 'notes' | 'photos' | 'keeper'>;
 
+/** When an animal is weighed on the days of a week. */
+const HOURS = [[20], [8, 20], [20], [20], [8, 20], [20], []] as const;
+
 /** A JPEG of a few grey pixels. */
 const GREY =
   '/9j/4AAQSkZJRgABAQEASABIAAD/2wBDAP//////////////////////////////////////////////////////////////////////////////////////wgALCAABAAEBAREA/8QAFBABAAAAAAAAAAAAAAAAAAAAAP/aAAgBAQABPxA=';
 
 /**
- * @param days how many, to the last: each animal is weighed on six days of seven and fed on each; left-overs are looked
- * at once a week @param trials @param notes of all animals together
+ * @param days how many, to the last: each animal is weighed on six days of seven, on two of them twice, and fed on each; left-overs
+ * are looked at once a week @param trials @param notes of all animals together
  */
 export function careOf(p: {
   readonly animals: readonly Animal[];
@@ -32,16 +35,12 @@ export function careOf(p: {
   return {
     weighings: animals.flatMap((animal, k) =>
       all.flatMap((on, i) =>
-        (i + k) % 7 === 6
-          ? []
-          : [
-              {
-                id: `weighing-${k}-${i}`,
-                animalId: animal.id,
-                at: `${on}T20:${String(10 + k)}:00.000Z`,
-                grams: 130 + 8 * k + wobble(i * 5 + k),
-              },
-            ],
+        HOURS[(i + k) % 7]!.map((hour) => ({
+          id: `weighing-${k}-${i}${hour < 12 ? '-early' : ''}`,
+          animalId: animal.id,
+          at: `${on}T${hour < 10 ? '0' : ''}${hour}:${10 + k}:00.000Z`,
+          grams: 130 + 8 * k + wobble(i * 5 + k + (hour < 12 ? 2 : 0)),
+        })),
       ),
     ),
     feedings: animals.flatMap((animal, k) =>

@@ -18,7 +18,7 @@ it('makes a household of ten years that the server accepts', () => {
     dryingRuns: 150,
     batches: 500,
     kitchen: 1,
-    weighings: 15_644,
+    weighings: 20_859,
     feedings: 18_250,
     trials: 60,
     notes: 400,

@@ -136,7 +136,7 @@ class World {
 
   /** Notes in the ledger what changed on the server. */
   async noted(): Promise<void> {
-    const page = await this.store.records(this.#seq);
+    const page = await this.store.records({ after: this.#seq });
     this.#seq = page.seq;
     for (const { kind, id, body } of page.records) {
       if (!(kind in PLACES)) continue;

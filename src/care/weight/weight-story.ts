@@ -33,6 +33,7 @@ export function weightStory(question: WeightQuestion): WeightStory {
   const followed = follow(days, { species, circumstances, usualGrams, adultLow, adultHigh });
   const now = dayNumber(today);
   const likely = judgement.likely(now);
+  let trend: WeightStory['trend'] | undefined;
   return {
     points: placed.map(({ w, day }, i) => ({
       id: w.id,
@@ -41,12 +42,16 @@ export function weightStory(question: WeightQuestion): WeightStory {
       grams: w.grams,
       unlikely: judgement.unlikely[i] ?? false,
     })),
-    trend: trendOf(days).map(({ day, y, within }) => ({
-      day: asDay(day),
-      grams: Math.exp(y),
-      low: Math.exp(y - within),
-      high: Math.exp(y + within),
-    })),
+    // A line a day, for the picture alone: most who ask what is due draw none.
+    get trend() {
+      trend ??= trendOf(days).map(({ day, y, within }) => ({
+        day: asDay(day),
+        grams: Math.exp(y),
+        low: Math.exp(y - within),
+        high: Math.exp(y + within),
+      }));
+      return trend;
+    },
     alerts: followed.standing.map(alertOf).sort(morePressing),
     past: followed.ended
       .map((e) => ({ ...alertOf(e), until: asDay(e.until) }))

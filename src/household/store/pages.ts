@@ -7,12 +7,17 @@ import type { RecordsTable, Tx } from './tables.ts';
 
 /** An answer stays under 200 kB with one record of the largest size on top. */
 const MOST_BYTES = 190_000;
-/** What stands around a body in an answer, about. */
+/** What stands around a body in an answer, at most; and where it is brief. */
 const AROUND = 200;
-const MOST_RECORDS = 1000;
+const AROUND_BRIEF = 80;
+/** Rows read at once: first few, since they may be large, then as many as there is room for. */
+const FEW = 200;
+const MOST_AT_ONCE = 2000;
 
-interface Asked {
-  readonly household: string;
+type Row = Omit<RecordsTable, 'household'>;
+
+/** What of a household is asked for. */
+export interface Asked {
   readonly after: number;
   /** Only changes up to this number, and of these only what is there now. */
   readonly upTo?: number | undefined;
@@ -20,26 +25,50 @@ interface Asked {
   readonly of?: Section | undefined;
 }
 
+/** How it is to be sent. */
+export interface Sent {
+  /** What follows from the rest of a record is left out, as `SentRecord` says. */
+  readonly brief?: boolean;
+}
+
 /** What changed after a number, in the order of the changes; after 0 only what is there now. */
-export async function readPage(tx: Tx, reader: RowReader, asked: Asked): Promise<RecordsPage> {
-  const { rows, ...page } = await rowsOf(tx, asked);
+export async function readPage(
+  tx: Tx,
+  household: string,
+  reader: RowReader,
+  asked: Asked,
+): Promise<RecordsPage> {
+  const { rows, ...page } = await rowsOf(tx, household, asked, AROUND);
   return { records: rows.map((row) => reader.record(row)).map(short), ...page };
 }
 
 /** The same as JSON. What is known to be fit goes out as it is stored: nobody needs it in between. */
-export async function readPageText(tx: Tx, reader: RowReader, asked: Asked): Promise<string> {
-  const { rows, ...page } = await rowsOf(tx, asked);
-  const records = rows.map((row) => textOf(row, reader)).join(',');
+export async function readPageText(
+  tx: Tx,
+  household: string,
+  reader: RowReader,
+  { brief = false, ...asked }: Asked & Sent,
+): Promise<string> {
+  const { rows, ...page } = await rowsOf(tx, household, asked, brief ? AROUND_BRIEF : AROUND);
+  const records = rows.map((row) => textOf(row, reader, brief)).join(',');
   return `{"records":[${records}],${JSON.stringify(page).slice(1)}`;
 }
 
-function textOf(row: RecordsTable, reader: RowReader): string {
-  if (row.body === null || !reader.isFit(row)) return JSON.stringify(short(reader.record(row)));
+function textOf(row: Row, reader: RowReader, brief: boolean): string {
+  if (!reader.isFit(row)) {
+    const record = reader.record(row);
+    if (record.body === null) return JSON.stringify(short(record));
+  }
   const { kind, id, version, seq, place, body } = row;
-  return `{"kind":"${kind}","id":${JSON.stringify(id)},"version":${version},"seq":${seq},"place":${place},"body":${body}}`;
+  if (!brief)
+    return `{"kind":"${kind}","id":${JSON.stringify(id)},"version":${version},"seq":${seq},"place":${place},"body":${body}}`;
+  const changed = version === 1 ? '' : `,"version":${version}`;
+  const moved = place === seq ? '' : `,"place":${place}`;
+  return `{"kind":"${kind}"${changed},"seq":${seq}${moved},"body":${body}}`;
 }
 
-async function rowsOf(tx: Tx, { household, after, upTo, of }: Asked) {
+/** @param around bytes that stand around a body in an answer, at most */
+async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, around: number) {
   const { seq: newest, epoch } = await tx
     .selectFrom('households')
     .select(['seq', 'epoch'])
@@ -47,35 +76,33 @@ async function rowsOf(tx: Tx, { household, after, upTo, of }: Asked) {
     .executeTakeFirstOrThrow();
   let rows = tx
     .selectFrom('records')
+    .select(['kind', 'id', 'version', 'seq', 'place', 'body'])
     .where('household', '=', household)
-    .where('seq', '>', after)
     .orderBy('seq');
   if (upTo !== undefined) rows = rows.where('seq', '<=', upTo);
   // As the index of them says it, or it would not be found.
   if (of === 'rest') rows = rows.where(sql<boolean>`kind NOT IN ('feedings', 'weighings')`);
   else if (of !== undefined) rows = rows.where('kind', '=', of);
   if (after === 0 || upTo !== undefined) rows = rows.where('body', 'is not', null);
-  const sizes = await rows
-    .select(['seq', sql<number | null>`octet_length(body)`.as('bytes')])
-    .limit(MOST_RECORDS + 1)
-    .execute();
-  let room = MOST_BYTES;
+  const taken: Row[] = [];
+  let bytes = 0;
   let last = after;
-  let taken = 0;
-  for (const { seq, bytes } of sizes) {
-    room -= (bytes ?? 0) + AROUND;
-    if (taken > 0 && (room < 0 || taken === MOST_RECORDS)) break;
-    last = seq;
-    taken += 1;
+  let more = false;
+  for (let limit = FEW; ; ) {
+    const slice = await rows.where('seq', '>', last).limit(limit).execute();
+    for (const row of slice) {
+      // What is deleted has no body that says its id.
+      bytes += row.body === null ? AROUND : Buffer.byteLength(row.body) + around;
+      more = taken.length > 0 && bytes > MOST_BYTES;
+      if (more) break;
+      taken.push(row);
+      last = row.seq;
+    }
+    if (more || slice.length < limit) break;
+    // About as many as there is room for, and one that shows that there are more.
+    limit = Math.min(MOST_AT_ONCE, Math.ceil(((MOST_BYTES - bytes) * taken.length) / bytes) + 1);
   }
-  const more = taken < sizes.length;
-  return {
-    rows: await rows.selectAll().where('seq', '<=', last).execute(),
-    seq: more ? last : Math.min(newest, upTo ?? newest),
-    more,
-    newest,
-    epoch,
-  };
+  return { rows: taken, seq: more ? last : Math.min(newest, upTo ?? newest), more, newest, epoch };
 }
 
 /** What cannot be read may be of any length: its beginning is enough to tell what it was. */

@@ -275,8 +275,8 @@ describe.each(OPENERS)('in %s', (_name, open) => {
     const everything = async () => {
       const found = [];
       for (let after = 0; ; ) {
-        const page = await store.records(after);
-        expect(JSON.parse(await store.recordsText(after))).toEqual(page);
+        const page = await store.records({ after });
+        expect(JSON.parse(await store.recordsText({ after }))).toEqual(page);
         expect(JSON.stringify(page).length).toBeLessThan(200_000);
         found.push(...page.records);
         if (!page.more) return { found, seq: page.seq };
@@ -291,12 +291,12 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       const { found, seq } = await everything();
       expect(found).toHaveLength(123);
       expect(seq).toBe(123);
-      const middle = await store.records(10, 20);
+      const middle = await store.records({ after: 10, upTo: 20 });
       expect(middle.records.map((r) => r.seq)).toEqual([11, 12, 13, 14, 15, 16, 17, 18, 19, 20]);
       expect(middle).toMatchObject({ seq: 20, more: false, newest: 123 });
-      expect(JSON.parse(await store.recordsText(10, 20))).toEqual(middle);
+      expect(JSON.parse(await store.recordsText({ after: 10, upTo: 20 }))).toEqual(middle);
       await remove(store, 'foods', 'f7');
-      const after = await store.records(seq);
+      const after = await store.records({ after: seq });
       expect(after.records.map((r) => [r.id, r.body, r.seq])).toEqual([['f7', null, 124]]);
       const there = (await everything()).found.filter((r) => r.body !== null);
       expect(there).toHaveLength(122);
@@ -309,7 +309,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       await store.household();
       const spoiled = JSON.stringify(lot).replace('}', ',').replace('{', '[');
       await sql`UPDATE records SET body = ${spoiled} WHERE kind = ${'lots'}`.execute(db);
-      const page = JSON.parse(await store.recordsText(0)) as RecordsPage;
+      const page = JSON.parse(await store.recordsText({ after: 0 })) as RecordsPage;
       expect(page.records.at(-1)?.unreadable?.raw).toBe(spoiled);
       await sql`UPDATE records SET body = ${'{"id":"l","grams":'} WHERE kind = ${'lots'}`.execute(db);
       await sql`UPDATE records SET body = ${'{"id":"demo-animal"}'} WHERE kind = ${'animals'}`.execute(db);

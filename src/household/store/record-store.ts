@@ -3,21 +3,12 @@ import type { Kysely } from 'kysely';
 import type { Batch, Pour } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { type Household, type Kept, KINDS, type Kind, type PourEntry } from '../model.ts';
-import type {
-  By,
-  ChangeDetail,
-  HistoryPage,
-  KeptRecord,
-  RecordsPage,
-  Section,
-  Write,
-  Written,
-} from '../records.ts';
+import type { By, ChangeDetail, HistoryPage, KeptRecord, RecordsPage, Write, Written } from '../records.ts';
 import { MOST_POURS } from '../shape/kitchen-schemas.ts';
 import { StoreError } from '../store-error.ts';
 import { type BringIn, bringIn } from './bring-in.ts';
 import { forgetOld, type HistoryQuery, readChange, readHistory, takeBack } from './history.ts';
-import { readPage, readPageText } from './pages.ts';
+import { type Asked, readPage, readPageText, type Sent } from './pages.ts';
 import { recordOf, type Session } from './session.ts';
 import { RowReader } from './stored.ts';
 import type { Tables, Tx } from './tables.ts';
@@ -26,13 +17,10 @@ import { writeRecord } from './write.ts';
 
 /** What a household keeps. */
 export interface Store {
-  /**
-   * What changed after a number; 0 gives what is there now.
-   * @param upTo only changes up to this number, and of these only what is there now @param of only these kinds
-   */
-  records(after: number, upTo?: number, of?: Section): Promise<RecordsPage>;
+  /** What changed after a number; 0 gives what is there now. */
+  records(asked: Asked): Promise<RecordsPage>;
   /** The same as JSON, which costs much less. */
-  recordsText(after: number, upTo?: number, of?: Section): Promise<string>;
+  recordsText(asked: Asked & Sent): Promise<string>;
   /** Everything that can be read, as it stood at one moment. */
   household(): Promise<Household>;
   /** Number of the newest change, and the epoch it belongs to. */
@@ -162,8 +150,8 @@ export function storeOver({
   }
 
   return {
-    records: (after, upTo, of) => read((tx) => readPage(tx, reader, { household, after, upTo, of })),
-    recordsText: (after, upTo, of) => read((tx) => readPageText(tx, reader, { household, after, upTo, of })),
+    records: (asked) => read((tx) => readPage(tx, household, reader, asked)),
+    recordsText: (asked) => read((tx) => readPageText(tx, household, reader, asked)),
     household: () => read((tx) => readAll(tx, household, reader)),
     newest,
     write: (one, by) => write(by, (session) => writeRecord(session, one), true),

@@ -1,5 +1,5 @@
 /** From a row to the record it holds. */
-import { hash } from 'node:crypto';
+import { crc32 } from 'node:zlib';
 import { words } from '../../words/words.ts';
 import type { Kept, Kind } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
@@ -12,7 +12,7 @@ export class RowReader {
   readonly #fit = new Map<string, string>();
 
   /** A row as a record. What cannot be read comes with its raw text, and why. */
-  record({ kind, id, version, seq, place, body: raw }: RecordsTable): KeptRecord {
+  record({ kind, id, version, seq, place, body: raw }: Omit<RecordsTable, 'household'>): KeptRecord {
     const where = { kind, id, version, seq, place };
     if (raw === null) return { ...where, body: null };
     const read = readBody(kind, id, raw, this.isFit({ kind, id, seq, body: raw }));
@@ -27,8 +27,8 @@ export class RowReader {
   }
 }
 
-/** Tells a text from any other; a program that writes past the store may leave the number of the change as it was. */
-const stateOf = (seq: number, raw: string) => `${seq} ${hash('sha1', raw)}`;
+/** Tells a text from what stood there; a program that writes past the store may leave the number of the change as it was. */
+const stateOf = (seq: number, raw: string) => `${seq} ${raw.length} ${crc32(raw)}`;
 
 /** What a stored text says, or why it cannot be shown. @param fit whether it is known to be fit to be shown */
 export function readBody(

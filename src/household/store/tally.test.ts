@@ -57,7 +57,7 @@ it('kept up from write to write it says what one says that reads all anew', asyn
   await fc.assert(
     fc.asyncProperty(fc.array(step, { maxLength: 12 }), async (steps) => {
       for (const { what, lot, run } of steps) {
-        const { records } = await store.records(0);
+        const { records } = await store.records({ after: 0 });
         const at = (kind: string, id: string) => records.find((r) => r.kind === kind && r.id === id);
         const [l, r] = [`l${lot}`, `r${run}`];
         const writes: Record<typeof what, () => Omit<Write, 'basedOn'>> = {

@@ -73,11 +73,11 @@ const REQUESTS: Readonly<Record<string, () => Promise<unknown>>> = {
     await write('batches', open, 0);
     await store.addPours(open.id, { pours: [batch.pours[0]!] }, by, 'w2');
   },
-  'the first part': () => store.recordsText(0),
-  'a part of a range': () => store.recordsText(100, 200),
-  'weighings of a range': () => store.recordsText(100, 200, 'weighings'),
-  'the rest of a range': () => store.recordsText(100, 200, 'rest'),
-  'what is new': () => store.recordsText(1000),
+  'the first part': () => store.recordsText({ after: 0 }),
+  'a part of a range': () => store.recordsText({ after: 100, upTo: 200 }),
+  'weighings of a range': () => store.recordsText({ after: 100, upTo: 200, of: 'weighings' }),
+  'the rest of a range': () => store.recordsText({ after: 100, upTo: 200, of: 'rest' }),
+  'what is new': () => store.recordsText({ after: 1000 }),
   'the history': () => store.history({}),
   'earlier history': () => store.history({ before: 50 }),
   'the history of a record': () => store.history({ kind: 'mixes', id: first('mixes').id, before: 500 }),

@@ -33,8 +33,8 @@ export function App() {
   const [place = 'today', rest, part] = useRoute();
   useKeeping();
   const household = useHousehold();
-  useWarmed(household.data !== undefined);
-  useFetchedAhead(household.data !== undefined, prepare);
+  useWarmed(household.isWhole);
+  useFetchedAhead(household.isWhole, prepare);
   useEffect(rememberTyped, []);
   useEffect(watchLeaving, []);
   const inKitchen = isInKitchen(place);

@@ -59,15 +59,22 @@ export function fetchScreen(hash: string): void {
  */
 const DRAWS_FROM: { readonly [place in Place]?: readonly Kind[] } = {
   ...{ weigh: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'], drying: ['feedings'] },
-  ...{ mix: ['feedings'], foods: ['feedings'], targets: [] },
+  ...{ calendar: ['feedings'], mix: ['feedings'], foods: ['feedings'], targets: [] },
 };
+/** Of the household's parts only what is taken out or brought in draws from them. */
+const WHOLE_HOUSEHOLD: readonly string[] = ['out-and-in', 'table'];
+
+function drawsFrom(place: Place | undefined, part: string | undefined): readonly Kind[] {
+  if (place === 'household') return part && WHOLE_HOUSEHOLD.includes(part) ? DAILY : [];
+  return (place && DRAWS_FROM[place]) ?? DAILY;
+}
 
 /** The screen one is on; Now where the address names none. */
 export function Screen({ place, ...rest }: { readonly place: string } & Shown) {
   const { house } = useMixDraft();
   const at = isPlace(place) ? place : undefined;
   // Reading a list that is not here yet is waiting for it.
-  for (const kind of (at && DRAWS_FROM[at]) ?? DAILY) void house[kind];
+  for (const kind of drawsFrom(at, rest.shown)) void house[kind];
   if (at === undefined) return <TodayScreen start={<StartHere />} />;
   const At = SCREENS[at].now();
   return <At {...rest} />;

@@ -1,5 +1,13 @@
 /** The household at the server, as plain functions. Every failure is an {@link ApiError} with words for people. */
-import type { ChangeDetail, HistoryPage, RecordsPage, Section, Written } from '../../household/records.ts';
+import {
+  type ChangeDetail,
+  type HistoryPage,
+  type RecordsPage,
+  recordOf,
+  type Section,
+  type SentRecord,
+  type Written,
+} from '../../household/records.ts';
 import { ApiError } from './api-error.ts';
 import { ask, strangeAnswer } from './ask.ts';
 import { deviceName } from './device-name.ts';
@@ -13,9 +21,9 @@ import { requestFor } from './sync/request.ts';
 export async function fetchRecords(after: number, upTo?: number, of?: Section): Promise<RecordsPage> {
   const range = upTo === undefined ? '' : `&upTo=${upTo}`;
   const section = of === undefined ? '' : `&of=${of}`;
-  const page = (await ask(`/api/records?after=${after}${range}${section}`)) as Partial<RecordsPage>;
+  const page = (await ask(`/api/records?after=${after}${range}${section}&brief=1`)) as Partial<RecordsPage>;
   if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
-    return page as RecordsPage;
+    return { ...(page as RecordsPage), records: (page.records as SentRecord[]).map(recordOf) };
   throw strangeAnswer();
 }
 

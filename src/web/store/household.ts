@@ -20,8 +20,8 @@ export function useKeeper(): KeeperView {
  * says why something of it could not be had.
  */
 export function useHousehold() {
-  const { household, fault } = useKeeper();
-  return { data: household, error: fault, refetch: () => keeper.pull() };
+  const { household, isWhole, fault } = useKeeper();
+  return { data: household, isWhole, error: fault, refetch: () => keeper.pull() };
 }
 
 /** Records that are kept and cannot be shown as what they should be. */

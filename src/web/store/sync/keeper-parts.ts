@@ -26,6 +26,8 @@ export interface Refusal {
 export interface KeeperView {
   /** Absent until the server first gave it; a list that has not come yet throws, to who reads it, what to wait for. */
   readonly household: Household | undefined;
+  /** Whether all of it is here. */
+  readonly isWhole: boolean;
   /** Why it, or a list of it, could not be had, while it is not whole. */
   readonly fault: Error | undefined;
   readonly unreadable: readonly KeptRecord[];
@@ -62,6 +64,7 @@ export interface WriteOptions<K extends Kind> {
 /** What a page shows before the server first answered. */
 export const NOTHING: KeeperView = {
   household: undefined,
+  isWhole: false,
   fault: undefined,
   unreadable: [],
   waiting: [],

@@ -286,9 +286,11 @@ export class Keeper {
     const unreadable = this.#changed.size > 0 ? (replica?.unreadable() ?? []) : seen;
     const household = replica && householdView(replica, this.#outbox, this.#changed, before, coming);
     this.#changed.clear();
+    const isWhole = household !== undefined && coming.size === 0;
     this.#view = {
       household,
-      fault: household && coming.size === 0 ? undefined : this.#fault,
+      isWhole,
+      fault: isWhole ? undefined : this.#fault,
       unreadable: same(unreadable, seen) ? seen : unreadable,
       waiting: this.#outbox.all(),
       onDevice: this.#outbox.onDevice(),

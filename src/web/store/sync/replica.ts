@@ -34,7 +34,7 @@ export class Replica {
     const before = records.get(record.id);
     if (before && before.version > record.version) return;
     const body = before && same(before.body, record.body) ? before.body : record.body;
-    const taken = { ...record, body };
+    const taken = body === record.body ? record : { ...record, body };
     records.set(record.id, taken);
     const key = `${record.kind} ${record.id}`;
     if (record.unreadable) this.#unreadable.set(key, taken);

@@ -89,6 +89,7 @@ it('takes all that was there when it began, a few requests at a time; what chang
         const server = serverOf(count, part);
         let failures = 0;
         let asked = 0;
+        let received = 0;
         const shaky: Page = async (...about) => {
           const answer = await server.ask(...about);
           if (failures < often && fails.next().value) {
@@ -96,6 +97,7 @@ it('takes all that was there when it began, a few requests at a time; what chang
             throw GONE;
           }
           asked += 1;
+          received += answer.records.length;
           return answer;
         };
         const first = server.page(0);
@@ -113,9 +115,10 @@ it('takes all that was there when it began, a few requests at a time; what chang
         expect(whole).toBe(count > part);
         if (!whole) return;
         expect(told.map((coming) => coming.length)).toEqual([2, 1]);
-        // Nothing is asked for again that came.
+        // Where a range was split that somebody was at, an answer may go beyond the split; nothing else comes twice.
         expect(asked).toBeLessThanOrEqual(24 + Math.ceil(count / part));
-        expect(server.most).toBeLessThanOrEqual(3);
+        expect(received).toBeLessThanOrEqual(count + 9 * part);
+        expect(server.most).toBeLessThanOrEqual(4);
         expect(replica.seq).toBe(count);
         for (let more = true; more; ) {
           const page = server.page(replica.seq);

@@ -1,6 +1,6 @@
 /**
- * A household of many parts: fetched in several ranges at the same time, since each part alone would wait for the one
- * before; what is written down every day, most of an old household, comes last, so that screens which do not draw from it
+ * A household of many parts: several ranges of it are fetched at the same time, since each part alone would wait for the one
+ * before. What is written down every day, most of an old household, comes last, so that screens which do not draw from it
  * stand before.
  */
 import { type RecordsPage, SECTIONS, type Section } from '../../../household/records.ts';
@@ -10,15 +10,19 @@ import type { Replica } from './replica.ts';
 export type Page = (after: number, upTo?: number, of?: Section) => Promise<RecordsPage>;
 
 /** Requests at the same time; browsers make six to one server, and one of them listens for changes. */
-const AT_ONCE = 3;
-/** Ranges of a section: more than requests, since some hold much more than others. */
-const RANGES = 8;
+const AT_ONCE = 4;
+/** A range that spans fewer changes than this is not split. */
+const LEAST = 64;
 
+/** What is still to come of a section, or of a part of it. */
 interface Range {
   readonly of: Section;
-  /** What came of it so far. */
   after: number;
-  readonly upTo: number;
+  upTo: number;
+  /** How many changes its last answer spanned; 0 before the first. */
+  step: number;
+  /** Whether somebody is at it. */
+  taken: boolean;
 }
 
 /**
@@ -36,11 +40,10 @@ export function wholeHousehold(
 ): (() => Promise<boolean>) | undefined {
   const { epoch, newest } = first;
   if (!first.more || !(newest > first.seq)) return undefined;
-  const width = Math.ceil((newest - first.seq) / RANGES);
-  const toCome: Range[] = [];
-  for (const of of SECTIONS)
-    for (let after = first.seq; after < newest; after += width)
-      toCome.push({ of, after, upTo: Math.min(after + width, newest) });
+  const toCome: Range[] = SECTIONS.map((of) => ({
+    ...{ of, after: first.seq, upTo: newest },
+    ...{ step: 0, taken: false },
+  }));
   const parts: RecordsPage[] = [first];
 
   function ended(range: Range): void {
@@ -52,22 +55,25 @@ export function wholeHousehold(
   }
 
   return async () => {
-    const queue = [...toCome];
     let isOther = false;
     let isOver = false;
     async function fetchRanges(): Promise<void> {
-      for (let range = queue.shift(); range && !isOver; range = queue.shift()) {
+      for (let range = nextOf(toCome); range && !isOver; range = nextOf(toCome)) {
+        range.taken = true;
         while (range.after < range.upTo && !isOver) {
-          const part = await page(range.after, range.upTo, range.of);
+          const { after, upTo, of } = range;
+          const part = await page(after, upTo, of);
           isOther ||= part.epoch !== epoch;
           isOver ||= isOther;
           if (isOther) return;
           parts.push(part);
-          range.after = part.more ? part.seq : range.upTo;
+          range.after = part.more ? part.seq : upTo;
+          range.step = range.after - after;
         }
         if (range.after >= range.upTo) ended(range);
       }
     }
+    for (const range of toCome) range.taken = false;
     // None goes on once another failed: who asks again goes on from there.
     const lanes = await Promise.allSettled(
       Array.from({ length: AT_ONCE }, () =>
@@ -82,4 +88,27 @@ export function wholeHousehold(
     replica.seq = newest;
     return true;
   };
+}
+
+/**
+ * What to fetch next of the section that comes first: what nobody is at, or the half of the widest range that who is at it
+ * would come to last. Where its records lie is not known before: they may all lie at one end.
+ */
+function nextOf(toCome: Range[]): Range | undefined {
+  for (const section of SECTIONS) {
+    const ranges = toCome.filter(({ of }) => of === section);
+    const free = ranges.find(({ taken }) => !taken);
+    if (free) return free;
+    // What is asked for this moment will span as much as the answer before it.
+    const width = ({ after, upTo, step }: Range) => upTo - after - step;
+    const [widest] = ranges.sort((a, b) => width(b) - width(a));
+    if (!widest || width(widest) < LEAST) continue;
+    const { of, upTo } = widest;
+    const middle = upTo - Math.floor(width(widest) / 2);
+    widest.upTo = middle;
+    const half: Range = { of, after: middle, upTo, step: 0, taken: false };
+    toCome.push(half);
+    return half;
+  }
+  return undefined;
 }
