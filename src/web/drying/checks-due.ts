@@ -20,7 +20,7 @@ export function checkLine(run: DryingRun, now: number): CheckLine | undefined {
   if (at === undefined) return undefined;
   const ms = Date.parse(at) - now;
   const due = ms <= 0;
-  const t = words().drying.check;
+  const t = words().supply.check;
   return {
     at,
     due,
@@ -32,6 +32,6 @@ export function checkLine(run: DryingRun, now: number): CheckLine | undefined {
 export function checksDue(house: Household, now: number): { readonly key: string; readonly words: string }[] {
   return runLines(house).flatMap(({ run, name }) => {
     const check = checkLine(run, now);
-    return check?.due ? [{ key: `${run.id} ${check.at}`, words: words().drying.check.due(name) }] : [];
+    return check?.due ? [{ key: `${run.id} ${check.at}`, words: words().supply.check.due(name) }] : [];
   });
 }

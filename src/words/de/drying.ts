@@ -98,9 +98,6 @@ export const drying = (f: Figures): Drying => {
       lost: 'Weggeworfen',
     },
     check: {
-      dueSince: (at) => `Jetzt nachsehen und wenden: Es war um ${at} dran`,
-      next: (at, left) => `Um ${at} nachsehen und wenden, in ${left}`,
-      due: (name) => `Jetzt nachsehen und wenden: ${name}`,
       section: 'Nächste Prüfung',
       weight: 'Gewicht bei dieser Prüfung, falls du wiegst',
       weightShort: 'Gewicht bei dieser Prüfung',

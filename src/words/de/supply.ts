@@ -18,4 +18,9 @@ export const supply = (f: Figures): Supply => ({
   numbered: (n) => `Charge ${f.number(n)}`,
   goneFood: 'Zutat einer Packung, die es nicht mehr gibt',
   load: (name, n, of) => `${name}, Ladung ${f.number(n)} von ${f.number(of)}`,
+  check: {
+    dueSince: (at) => `Jetzt nachsehen und wenden: Es war um ${at} dran`,
+    next: (at, left) => `Um ${at} nachsehen und wenden, in ${left}`,
+    due: (name) => `Jetzt nachsehen und wenden: ${name}`,
+  },
 });

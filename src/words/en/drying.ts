@@ -97,9 +97,6 @@ export const drying = (f: Figures) => {
       lost: 'Thrown away',
     },
     check: {
-      dueSince: (at: string) => `Look and turn now: it was due at ${at}`,
-      next: (at: string, left: string) => `Look and turn at ${at}, in ${left}`,
-      due: (name: string) => `Look and turn now: ${name}`,
       section: 'Next check',
       weight: 'Weight at this check, if you weigh it',
       weightShort: 'Weight at this check',

@@ -1,4 +1,4 @@
-/** What packs, batches and runs of drying are called, why a pack is not used, and what of a supply has no last day. */
+/** What packs, batches and runs of drying are called, when a run is checked, why a pack is not used, and what has no last day. */
 import type { Figures } from '../figures.ts';
 
 export const supply = (f: Figures) => ({
@@ -18,6 +18,11 @@ export const supply = (f: Figures) => ({
   /** What a run is called where its pack is gone. */
   goneFood: 'Food of a pack that is gone',
   load: (name: string, n: number, of: number) => `${name}, load ${f.number(n)} of ${f.number(of)}`,
+  check: {
+    dueSince: (at: string) => `Look and turn now: it was due at ${at}`,
+    next: (at: string, left: string) => `Look and turn at ${at}, in ${left}`,
+    due: (name: string) => `Look and turn now: ${name}`,
+  },
 });
 
 export type Supply = ReturnType<typeof supply>;

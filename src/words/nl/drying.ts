@@ -98,9 +98,6 @@ export const drying = (f: Figures): Drying => {
       lost: 'Weggegooid',
     },
     check: {
-      dueSince: (at) => `Nu kijken en keren: het moest om ${at}`,
-      next: (at, left) => `Om ${at} kijken en keren, over ${left}`,
-      due: (name) => `Nu kijken en keren: ${name}`,
       section: 'Volgende controle',
       weight: 'Gewicht bij deze controle, als je weegt',
       weightShort: 'Gewicht bij deze controle',

@@ -14,4 +14,9 @@ export const supply = (f: Figures): Supply => ({
   numbered: (n) => `batch ${f.number(n)}`,
   goneFood: 'Ingrediënt van een pak dat er niet meer is',
   load: (name, n, of) => `${name}, lading ${f.number(n)} van ${f.number(of)}`,
+  check: {
+    dueSince: (at) => `Nu kijken en keren: het moest om ${at}`,
+    next: (at, left) => `Om ${at} kijken en keren, over ${left}`,
+    due: (name) => `Nu kijken en keren: ${name}`,
+  },
 });
