@@ -13,7 +13,20 @@ export interface Opening {
   readonly sent: readonly Sent[];
 }
 
-export type Kind = 'page' | 'script' | 'style' | 'table' | 'solver' | 'records' | 'other';
+/**
+ * 'script' is that of the page's own thread, 'worker' that of its worker; 'solver' HiGHS, its script and its WebAssembly;
+ * 'lists' are names and figures that are kept as script, such as the words of the cautions.
+ */
+export type Kind =
+  | 'page'
+  | 'script'
+  | 'worker'
+  | 'lists'
+  | 'style'
+  | 'table'
+  | 'solver'
+  | 'records'
+  | 'other';
 
 export interface Sent {
   readonly path: string;
@@ -41,6 +54,12 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   const note = (request: Request) => asked.push({ request, at: Date.now() });
   page.on('request', note);
   const browser = await watched(page);
+  const byPage = new Set<string>();
+  if (bytes) {
+    // This tells of the page's own requests alone; what it asks for besides is its worker's.
+    browser.on('Network.requestWillBeSent', ({ request }) => byPage.add(request.url));
+    await browser.send('Network.enable');
+  }
   await page.goto(url, { waitUntil: 'commit' });
   const found = await Promise.race([
     page.evaluate(whenUsable(ready, IDLE_MS)) as Promise<{ drawn: number; idle: number }>,
@@ -56,11 +75,19 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   page.off('request', note);
   const sent = bytes
     ? await Promise.all(
-        asked.map(({ request, at }) => sentFor(request, askedAt(request, at) > began + drawn)),
+        firstOf(asked).map(({ request, at }) =>
+          sentFor(request, byPage.has(request.url()), askedAt(request, at) > began + drawn),
+        ),
       )
     : [];
   await browser.detach();
   return { drawn, usable: idle, work, nodes, sent: sent.filter((s) => s !== undefined) };
+}
+
+/** What page and worker both ask for comes once: whoever asks later has it from the browser. */
+function firstOf<T extends { readonly request: Request }>(asked: readonly T[]): T[] {
+  const urls = new Set<string>();
+  return asked.filter(({ request }) => !urls.has(request.url()) && urls.add(request.url()));
 }
 
 const ready = new WeakSet<Page>();
@@ -79,7 +106,7 @@ function askedAt(request: Request, heard: number): number {
   return startTime > 0 ? startTime : heard;
 }
 
-async function sentFor(request: Request, later: boolean): Promise<Sent | undefined> {
+async function sentFor(request: Request, byPage: boolean, later: boolean): Promise<Sent | undefined> {
   const url = new URL(request.url());
   // A data: address is no request, and the stream of changes has no end.
   if (!url.protocol.startsWith('http') || url.pathname === '/api/events') return undefined;
@@ -89,7 +116,7 @@ async function sentFor(request: Request, later: boolean): Promise<Sent | undefin
   const headers = response.headers();
   return {
     path: url.pathname,
-    kind: kindOf(url.pathname),
+    kind: kindOf(url.pathname, byPage),
     // Of a worker's own script the browser tells no size.
     bytes: sizes.responseBodySize > 0 ? sizes.responseBodySize : Number(headers['content-length'] ?? 0),
     decoded: body.length,
@@ -98,9 +125,11 @@ async function sentFor(request: Request, later: boolean): Promise<Sent | undefin
   };
 }
 
-function kindOf(path: string): Kind {
+function kindOf(path: string, byPage: boolean): Kind {
   if (path.startsWith('/api/')) return 'records';
-  if (path.endsWith('.js')) return 'script';
+  if (/\/solver-[^/]*\.js$/.test(path)) return 'solver';
+  if (/\/list-[^/]*\.js$/.test(path)) return 'lists';
+  if (path.endsWith('.js')) return byPage && !/\.worker-/.test(path) ? 'script' : 'worker';
   if (path.endsWith('.css')) return 'style';
   if (path.endsWith('.wasm')) return 'solver';
   if (path.endsWith('.bin')) return 'table';

@@ -40,7 +40,7 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             lists,
-            { name: 'page', test: /src\/web\/app\/main\.tsx$|rolldown.runtime/, priority: 3 },
+            { name: 'page', test: /src\/web\/app\/main\.tsx$/, priority: 2 },
             { name: 'now', test: /src\/web\/today\/ForMix\.tsx$/, priority: 1 },
           ],
         },
