@@ -6,7 +6,7 @@ import { words } from '../../words/words.ts';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
 import { askAnew } from '../shared/later/later.ts';
 import { useFetchedAhead } from '../shared/later/useFetchedAhead.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typing/typed-text.ts';
