@@ -7,6 +7,7 @@ const server = 'http://127.0.0.1:4173';
 
 /** Lists of names and figures: each a file of its own, the same for the page and its worker. */
 const lists = {
+  debugName: 'lists',
   name: (id: string) => `list-${/([\w-]+)\.json/.exec(id)?.[1]}`,
   test: /src\/foods\/(cautions|data|ingredients)\/.*\.json$|everyday-names\.json$/,
   priority: 9,
