@@ -15,8 +15,8 @@ import { words } from '../../../words/words.ts';
 
 /** Percent of the mix. */
 const STEP = 0.1;
-/** About a frame, ms: a mouse tells of more moves than can be shown. */
-const FRAME_MS = 16;
+/** Half a frame, ms: a quick mouse tells of more moves than can be shown, and no hand keeps the beat of the screen. */
+const HALF_FRAME_MS = 8;
 
 interface Props {
   /** Name of the food. */
@@ -88,7 +88,7 @@ export function ShareSlider(props: Props) {
   /** Browsers keep moves back until they draw; by then the answer to one that is not kept back can be there. */
   const early = useEffectEvent((event: Event) => {
     const since = event.timeStamp - (grip.current?.moved ?? 0);
-    if (event instanceof globalThis.PointerEvent && since >= FRAME_MS) move(event);
+    if (event instanceof globalThis.PointerEvent && since >= HALF_FRAME_MS) move(event);
   });
   useEffect(() => {
     if (!dragged) return;
