@@ -15,7 +15,7 @@ export async function run({ quick }: Options): Promise<Report> {
   const house = tenYears();
   const server = await openServer(house);
   try {
-    const asked = await routes(server.url, house, quick ? 5 : 60);
+    const asked = await routes(server.url, house, quick ? 20 : 60);
     const rates = await throughput(server.url, house, quick ? 1 : 5);
     const together = await clients(
       server.url,

@@ -1,6 +1,6 @@
 /** Every kind of question that a page asks of the server, asked one at a time. */
 import type { Household } from '../../src/household/model.ts';
-import type { RecordsPage } from '../../src/household/records.ts';
+import { type RecordsPage, SECTIONS } from '../../src/household/records.ts';
 
 /** @returns ms of each round by route */
 export async function routes(url: string, house: Household, rounds: number): Promise<Map<string, number[]>> {
@@ -32,12 +32,14 @@ export async function routes(url: string, house: Household, rounds: number): Pro
   let [lotVersion, mixVersion] = [1, 1];
   for (let k = 0; k < rounds; k++) {
     await ask('GET / (the page)', '/');
-    const first = (await ask('GET /api/records, the first part', '/api/records?after=0')) as RecordsPage;
-    let seen = first;
-    // All of it once; a part from the middle in every round.
+    const records = async (name: string, query: string) =>
+      (await ask(`GET /api/records, ${name}`, `/api/records?brief=1&${query}`)) as RecordsPage;
+    const { seq, newest } = await records('the first part', 'after=0');
+    // All of it, as a page asks for it, once.
     if (k === 0)
-      while (seen.more)
-        seen = (await ask('GET /api/records, each part', `/api/records?after=${seen.seq}`)) as RecordsPage;
+      for (const of of SECTIONS)
+        for (let seen = { seq, more: true }; seen.more; )
+          seen = await records('each part', `after=${seen.seq}&upTo=${newest}&of=${of}`);
     await ask('GET /api/records, nothing new', '/api/records?after=1000000000');
     await ask('GET /api/history', '/api/history');
     const at = new Date(Date.UTC(2026, 2, 11, 9) + 1000 * k).toISOString();

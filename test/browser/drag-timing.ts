@@ -75,6 +75,8 @@ export interface DragTiming {
   };
   /** Frames that were painted while the hand moved, each second. */
   readonly frames: number;
+  /** Part of the drag, 0 to 1, during which the screen told of a proof that was going on. */
+  readonly proving: number;
 }
 
 interface Heard {
@@ -87,6 +89,7 @@ interface Frame {
   readonly share: number;
   readonly windows: boolean;
   readonly others: boolean;
+  readonly proving: boolean;
 }
 
 /** Notes in the page every move that it hears of, and with every painted frame what it shows. */
@@ -107,7 +110,8 @@ const NOTE = `(food) => {
   const channel = new MessageChannel();
   // What is done with the frame's message is done after the frame was painted.
   channel.port1.onmessage = () => {
-    noted.frames.push({ at: performance.now(), share: Number(field.value), windows, others });
+    const proving = document.querySelector('.verdict .so-far') !== null;
+    noted.frames.push({ at: performance.now(), share: Number(field.value), windows, others, proving });
     windows = others = false;
   };
   const frame = () => {
@@ -142,16 +146,17 @@ export async function measureDrag(
   const x0 = Math.round(thumb.x + thumb.width / 2);
   const y = thumb.y + thumb.height / 2;
   const step = ((by / top) * track.width) / steps;
-  const mouse = (type: string, x: number) =>
+  const mouse = (type: 'mouseMoved' | 'mousePressed' | 'mouseReleased', x: number, held = true) =>
+    // A move that names no button would let go of what the hand has taken hold of.
     client.send('Input.dispatchMouseEvent', {
-      type: type as 'mouseMoved',
+      type,
       x,
       y,
-      button: type === 'mouseMoved' ? 'none' : 'left',
-      buttons: type === 'mouseReleased' ? 0 : 1,
+      button: held ? 'left' : 'none',
+      buttons: held && type !== 'mouseReleased' ? 1 : 0,
       clickCount: 1,
     });
-  await mouse('mouseMoved', x0);
+  await mouse('mouseMoved', x0, false);
   await mouse('mousePressed', x0);
   await page.evaluate(`(${NOTE})(${JSON.stringify(food)})`);
   const before = await metrics(client);
@@ -191,6 +196,7 @@ export async function measureDrag(
       style: per('RecalcStyleDuration'),
     },
     frames: (1000 * noted.frames.filter((f) => f.windows).length) / took,
+    proving: noted.frames.filter((f) => f.proving).length / Math.max(1, noted.frames.length),
   };
 }
 

@@ -1,14 +1,15 @@
 /**
  * All mixes that keep every rule: shares x with sum 100, column bounds and half-spaces, and where a confidence is
- * asked, cones. One HiGHS model for linear costs and one for the nearest mix stay alive and are re-solved warm: only
- * bounds and costs change. Cones are asked of an interior-point method; where that comes to nothing they are cut by
- * tangent planes as they are met.
+ * asked, cones. One HiGHS model for linear costs stays alive and is re-solved warm: only bounds and costs change. The
+ * nearest mix comes from the rows' prices, and where those prove nothing from a quadratic model of HiGHS. Cones are asked
+ * of an interior-point method; where that comes to nothing they are cut by tangent planes as they are met.
  */
 
 import { type HalfSpace, type LinearBound, type Row, shortfall, tangent } from './bounds.ts';
 import { type ConeAnswer, type ConeQuestion, type ConeRow, solveConeProgram } from './cone-program.ts';
 import { type Highs, NoAnswer } from './highs.ts';
 import { nearestPoint } from './min-norm.ts';
+import { nearestShares } from './nearest-shares.ts';
 import { polished } from './projection.ts';
 import {
   COARSE_TOLERANCE,
@@ -195,6 +196,8 @@ export class Polytope {
     const inside = this.insideCones(cost, 2, true);
     if (inside?.status === 'optimal') return { status: 'optimal', x: this.polish(inside.x, target) };
     if (inside) return inside;
+    const proven = this.nearestByPrices(target);
+    if (proven) return proven;
     this.quadratic ??= this.create(true);
     const model = this.quadratic;
     model.changeColsCost({ kind: 'range', from: 0, to: this.n - 1 }, cost);
@@ -205,6 +208,20 @@ export class Polytope {
     } catch {
       return this.nearestByCorners(target);
     }
+  }
+
+  /** The nearest mix by {@link nearestShares}; undefined where that is left open. */
+  private nearestByPrices(target: ArrayLike<number>): Answer | undefined {
+    const { lower, upper, allRows } = this;
+    for (let round = 0; round <= MOST_CUTS; round++) {
+      const answer = nearestShares({ target, lower, upper, total: 100, rows: allRows });
+      if (answer.status === 'none') return { status: 'infeasible' };
+      if (answer.status !== 'optimal') return undefined;
+      if (this.separate(answer.x)) continue;
+      this.lastPrices = this.pricesOf(answer.shares, answer.rows);
+      return { status: 'optimal', x: this.polish(answer.x, target) };
+    }
+    return undefined;
   }
 
   private cheapestByPlanes(cost: ArrayLike<number>): Answer {
@@ -385,7 +402,8 @@ export class Polytope {
         const { modelStatus } = model.run();
         if (modelStatus === code.optimal) {
           const { colValue, colDual, rowDual } = model.getSolution();
-          this.lastPrices = this.pricesOf(colDual, rowDual);
+          // The sum comes first.
+          this.lastPrices = this.pricesOf(colDual, rowDual.subarray(1));
           return colValue;
         }
         if (modelStatus === code.infeasible && attempt > 0) return undefined;
@@ -399,11 +417,11 @@ export class Polytope {
     throw new NoAnswer();
   }
 
-  private pricesOf(shares: Float64Array, rowDual: Float64Array): Prices {
+  private pricesOf(shares: Float64Array, rows: Float64Array): Prices {
     const bounds = new Float64Array(this.base.length);
-    // The sum comes first; a tangent plane's price is its bound's.
+    // A tangent plane's price is its bound's.
     for (const [row, k] of this.rowOf.entries()) {
-      if (k >= 0) bounds[k] = elementAt(bounds, k) + (rowDual[row + 1] ?? 0);
+      if (k >= 0) bounds[k] = elementAt(bounds, k) + (rows[row] ?? 0);
     }
     return { bounds, shares };
   }

@@ -7,9 +7,9 @@ import type { RecordsTable, Tx } from './tables.ts';
 
 /** An answer stays under 200 kB with one record of the largest size on top. */
 const MOST_BYTES = 190_000;
-/** What stands around a body in an answer, at most; and where it is brief. */
+/** What stands around a body in an answer, at most; and where it is brief, around one that stands as it was made, and others. */
 const AROUND = 200;
-const AROUND_BRIEF = 80;
+const BRIEF = { asMade: 50, changed: 80 };
 /** Rows read at once: first few, since they may be large, then as many as there is room for. */
 const FEW = 200;
 const MOST_AT_ONCE = 2000;
@@ -38,7 +38,7 @@ export async function readPage(
   reader: RowReader,
   asked: Asked,
 ): Promise<RecordsPage> {
-  const { rows, ...page } = await rowsOf(tx, household, asked, AROUND);
+  const { rows, ...page } = await rowsOf(tx, household, asked, false);
   return { records: rows.map((row) => reader.record(row)).map(short), ...page };
 }
 
@@ -49,7 +49,7 @@ export async function readPageText(
   reader: RowReader,
   { brief = false, ...asked }: Asked & Sent,
 ): Promise<string> {
-  const { rows, ...page } = await rowsOf(tx, household, asked, brief ? AROUND_BRIEF : AROUND);
+  const { rows, ...page } = await rowsOf(tx, household, asked, brief);
   const records = rows.map((row) => textOf(row, reader, brief)).join(',');
   return `{"records":[${records}],${JSON.stringify(page).slice(1)}`;
 }
@@ -67,8 +67,7 @@ function textOf(row: Row, reader: RowReader, brief: boolean): string {
   return `{"kind":"${kind}"${changed},"seq":${seq}${moved},"body":${body}}`;
 }
 
-/** @param around bytes that stand around a body in an answer, at most */
-async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, around: number) {
+async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, brief: boolean) {
   const { seq: newest, epoch } = await tx
     .selectFrom('households')
     .select(['seq', 'epoch'])
@@ -91,8 +90,7 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, aro
   for (let limit = FEW; ; ) {
     const slice = await rows.where('seq', '>', last).limit(limit).execute();
     for (const row of slice) {
-      // What is deleted has no body that says its id.
-      bytes += row.body === null ? AROUND : Buffer.byteLength(row.body) + around;
+      bytes += bytesOf(row, brief);
       more = taken.length > 0 && bytes > MOST_BYTES;
       if (more) break;
       taken.push(row);
@@ -103,6 +101,13 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, aro
     limit = Math.min(MOST_AT_ONCE, Math.ceil(((MOST_BYTES - bytes) * taken.length) / bytes) + 1);
   }
   return { rows: taken, seq: more ? last : Math.min(newest, upTo ?? newest), more, newest, epoch };
+}
+
+/** How much of an answer a record takes, at most. What is deleted has no body that says its id. */
+function bytesOf({ version, seq, place, body }: Row, brief: boolean): number {
+  if (body === null) return AROUND;
+  const around = !brief ? AROUND : version === 1 && place === seq ? BRIEF.asMade : BRIEF.changed;
+  return around + Buffer.byteLength(body);
 }
 
 /** What cannot be read may be of any length: its beginning is enough to tell what it was. */

@@ -9,7 +9,7 @@ import { put, recordIn, remove } from '../../../test/household/put.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { openHosted } from '../hosted.ts';
 import type { Kind } from '../model.ts';
-import type { By, RecordsPage } from '../records.ts';
+import { type By, type KeptRecord, type RecordsPage, recordOf, type SentRecord } from '../records.ts';
 import { openStore } from '../store.ts';
 import type { Store } from './record-store.ts';
 import type { Db } from './tables.ts';
@@ -274,12 +274,12 @@ describe.each(OPENERS)('in %s', (_name, open) => {
   describe('parts', () => {
     const everything = async () => {
       const found = [];
-      for (let after = 0; ; ) {
+      for (let after = 0, answers = 1; ; answers++) {
         const page = await store.records({ after });
         expect(JSON.parse(await store.recordsText({ after }))).toEqual(page);
         expect(JSON.stringify(page).length).toBeLessThan(200_000);
         found.push(...page.records);
-        if (!page.more) return { found, seq: page.seq };
+        if (!page.more) return { found, seq: page.seq, answers };
         after = page.seq;
       }
     };
@@ -300,6 +300,29 @@ describe.each(OPENERS)('in %s', (_name, open) => {
       expect(after.records.map((r) => [r.id, r.body, r.seq])).toEqual([['f7', null, 124]]);
       const there = (await everything()).found.filter((r) => r.body !== null);
       expect(there).toHaveLength(122);
+    });
+
+    it('say briefly what follows from the rest, and hold more so', async () => {
+      const weighings = Array.from({ length: 3000 }, (_, i) => ({
+        ...{ id: `weighing-${i}`, animalId: demo.animals[0]!.id, at: `2026-01-01T00:00:00.${i % 1000}Z` },
+        grams: 100,
+      }));
+      await store.putAll({ ...demo, weighings });
+      await put(store, 'weighings', { ...weighings[1]!, grams: 120 });
+      await remove(store, 'weighings', 'weighing-0');
+      const all = await everything();
+      const found: KeptRecord[] = [];
+      let answers = 0;
+      for (let asked = { after: 0 }, more = true; more; answers++) {
+        const text = await store.recordsText({ ...asked, brief: true });
+        expect(text.length).toBeLessThan(200_000);
+        const page: RecordsPage = JSON.parse(text);
+        found.push(...(page.records as SentRecord[]).map(recordOf));
+        asked = { after: page.seq };
+        more = page.more;
+      }
+      expect(found).toEqual(all.found);
+      expect(answers).toBeLessThanOrEqual(all.answers * 0.6);
     });
 
     it('give what cannot be read with its text and why, and go on', async () => {

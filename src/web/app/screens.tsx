@@ -8,7 +8,7 @@ import { type Later, later } from '../shared/later/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { TodayScreen } from '../today/TodayScreen.tsx';
+import { fetchForMix, TodayScreen } from '../today/TodayScreen.tsx';
 
 /** Draws a screen, with what follows its place in the address, and what follows that. */
 type Drawn = (props: Shown) => ReactNode;
@@ -50,7 +50,7 @@ export function isPlace(place: string): place is Place {
 /** Fetches the screen of an address ahead. A failure is told where it is drawn. */
 export function fetchScreen(hash: string): void {
   const [, place = ''] = hash.split('/');
-  if (isPlace(place)) void SCREENS[place].fetch().catch(() => {});
+  void (isPlace(place) ? SCREENS[place].fetch() : fetchForMix()).catch(() => {});
 }
 
 /**
@@ -65,8 +65,10 @@ const DRAWS_FROM: { readonly [place in Place]?: readonly Kind[] } = {
 const WHOLE_HOUSEHOLD: readonly string[] = ['out-and-in', 'table'];
 
 function drawsFrom(place: Place | undefined, part: string | undefined): readonly Kind[] {
+  // Now draws what it has, and the rest when that is here.
+  if (place === undefined) return [];
   if (place === 'household') return part && WHOLE_HOUSEHOLD.includes(part) ? DAILY : [];
-  return (place && DRAWS_FROM[place]) ?? DAILY;
+  return DRAWS_FROM[place] ?? DAILY;
 }
 
 /** The screen one is on; Now where the address names none. */

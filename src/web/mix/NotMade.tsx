@@ -4,7 +4,7 @@ import type { Mix } from '../../household/model.ts';
 import { isMade } from '../../household/reckon/first-steps.ts';
 import { withWantedShares } from '../../household/reckon/mix/wanted-mix.ts';
 import { words } from '../../words/words.ts';
-import type { FormulationView } from './useFormulation.ts';
+import type { FormulationView, MixActs } from './useFormulation.ts';
 
 export function NotMade({ mix, view }: { mix: Mix; view: FormulationView }) {
   const { mix: t, verdict } = words();
@@ -27,7 +27,7 @@ export function NotMade({ mix, view }: { mix: Mix; view: FormulationView }) {
  * Makes the mix fit. One whose shares were never worked out, and that no mix can make fit, gets the shares that are
  * wanted, so that what is wrong with them can be shown.
  */
-export async function makeFit(view: FormulationView, mix: Mix): Promise<void> {
-  await view.balance();
-  if (!isMade(mix)) await view.edit((m) => (isMade(m) ? m : withWantedShares(m)));
+export async function makeFit(acts: MixActs, mix: Mix): Promise<void> {
+  await acts.balance();
+  if (!isMade(mix)) await acts.edit((m) => (isMade(m) ? m : withWantedShares(m)));
 }

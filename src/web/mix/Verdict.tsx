@@ -1,4 +1,5 @@
 /** May this be fed, and if not, why: in three states told by word and shape, with what would settle the middle one. */
+import { memo } from 'react';
 import { Button } from 'react-aria-components';
 import { type Settle, verdictOf, whyNone } from '../../formulation/explain/verdict.ts';
 import type { Mix } from '../../household/model.ts';
@@ -33,9 +34,7 @@ export function Verdict({ view, mix }: { view: FormulationView; mix: Mix }) {
           {settle && <SettleLine settle={settle} mix={mix} />}
         </p>
       </div>
-      <Button className="big-button" onPress={() => void view.balance()} isDisabled={state === 'fault'}>
-        {t.makeFit}
-      </Button>
+      <MakeFit balance={view.balance} isDisabled={state === 'fault'} />
       <p className="caution">{t.caution}</p>
       <div className="verdict-foot">
         <p className={view.soFar ? 'sr-only' : 'notice'} aria-live="polite">
@@ -51,6 +50,15 @@ export function Verdict({ view, mix }: { view: FormulationView; mix: Mix }) {
     </section>
   );
 }
+
+/** Stays as it is while a slider moves. */
+const MakeFit = memo(function MakeFit(props: { balance(): Promise<void>; isDisabled: boolean }) {
+  return (
+    <Button className="big-button" onPress={() => void props.balance()} isDisabled={props.isDisabled}>
+      {words().verdict.makeFit}
+    </Button>
+  );
+});
 
 /** The one figure that would settle it, with the way to it. */
 function SettleLine({ settle, mix }: { settle: Settle; mix: Mix }) {

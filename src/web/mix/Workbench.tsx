@@ -105,6 +105,7 @@ export function Workbench({ mix: kept, advice, onDelete }: Props) {
         mix={mix}
         made={made}
         view={view}
+        acts={acts}
         known={known}
         moving={moving}
         sheet={sheet}

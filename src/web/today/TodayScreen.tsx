@@ -3,7 +3,7 @@
  * else needs hands today.
  */
 
-import type { ReactNode } from 'react';
+import { type ReactNode, Suspense } from 'react';
 import { EXAMPLE } from '../../household/reckon/example.ts';
 import { firstSteps } from '../../household/reckon/first-steps.ts';
 import { words } from '../../words/words.ts';
@@ -21,10 +21,12 @@ import { openBatches } from './open-batches.ts';
 import { useCareDue } from './useCareDue.ts';
 import './today.css';
 
-/** What rests on the calendar and on the worker comes once the rest stands. */
-const ForMix = shownLater(() =>
-  Promise.all([import('./ForMix.tsx'), fetchTexts('days')]).then(([m]) => m.ForMix),
-);
+/** Fetches what rests on the calendar and on the worker, which is drawn once the rest stands. */
+export async function fetchForMix() {
+  const [{ ForMix }] = await Promise.all([import('./ForMix.tsx'), fetchTexts('days')]);
+  return ForMix;
+}
+const ForMix = shownLater(fetchForMix);
 const WithoutMix = shownLater(() => import('./WithoutMix.tsx').then((m) => m.WithoutMix));
 
 /** @param start the first steps, for a household that has no mix of its own yet; nothing where they are done */
@@ -40,12 +42,17 @@ export function TodayScreen({ start }: { start: ReactNode }) {
     <main id="main" className="page today-page">
       <h1>{t.title}</h1>
       <Contained what={t.due} of={house}>
-        <Pressing care={care} day={day} />
+        {/* What was written down each day may come after the page; all that rests on it comes then. */}
+        <Suspense fallback={<p role="status">{t.gathering}</p>}>
+          <Pressing care={care} day={day} />
+        </Suspense>
       </Contained>
       <OpenBatches />
       {start}
       <Contained what={t.care.title} of={house}>
-        <AnimalsToday care={care} day={day} />
+        <Suspense>
+          <AnimalsToday care={care} day={day} />
+        </Suspense>
       </Contained>
       {mix && (stage !== 'start' || isExample) && <ForMix key={mix.id} kept={mix} care={care} />}
       {!mix && stage !== 'start' && <WithoutMix care={care} />}

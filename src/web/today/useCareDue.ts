@@ -3,11 +3,10 @@ import { useMemo } from 'react';
 import { type CareDue, careDue } from '../../household/reckon/care/due.ts';
 import { mayBeFed } from '../../household/reckon/care/present-batches.ts';
 import type { Day } from '../../kitchen/model.ts';
-import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
+import { useCircumstancesFor } from '../shared/hooks/useCircumstances.ts';
 import { isComing, later } from '../shared/later/later.ts';
 import { dayAt } from '../shared/today.ts';
 import { useMixDraft } from '../store/mix-draft.tsx';
-import { useReferenceTable } from '../worker/engine.ts';
 
 /** What follows from weights is fetched where there are any. */
 const weights = later(() =>
@@ -25,20 +24,16 @@ export function useCareDue(day: Day): AskDue {
     const under = { today: day, dayAt };
     return once(() => mayBeFed({ animals, batches }, under).map(({ batch }) => batch.problem));
   }, [animals, batches, day]);
-  const asked = orNone(problems);
-  const { chosenFor, working } = useChosenShares(asked);
-  const { foods: table, lookedUp } = useReferenceTable(
-    asked.flatMap((p) => p.beside.flatMap((food) => food.ref ?? [])),
-  );
+  const circumstances = useCircumstancesFor(orNone(problems), day);
   return useMemo(
     () =>
       once(() => {
         problems();
-        if (working || !lookedUp) return undefined;
+        if (!circumstances) return undefined;
         const weightsOf = house.weighings.length > 0 ? weights.now() : NO_WEIGHTS;
-        return careDue(house, { today: day, dayAt, chosenFor, table, weightsOf });
+        return careDue(house, { ...circumstances, weightsOf });
       }),
-    [house, day, chosenFor, table, working, lookedUp, problems],
+    [house, circumstances, problems],
   );
 }
 

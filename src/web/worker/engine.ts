@@ -51,7 +51,10 @@ const longLine = new WorkerLine(openWorker, SILENT_AFTER);
 const longLane = new LongLane(longLine);
 
 /** Starts the worker of the quick lane, so that it has its tables and its solver when it is first asked. */
-export const warm = line.warm;
+export function warm(): void {
+  // What cannot be had now is told to who asks for it.
+  line.ask('begin', []).catch(() => {});
+}
 /** Fetches all parts of that worker, so that it needs the server no more. */
 export async function prepare(): Promise<void> {
   // What cannot be had now is told to who asks for it.

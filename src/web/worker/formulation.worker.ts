@@ -88,11 +88,8 @@ const rooms = {
   intake: room('intake', () => import('../../household/reckon/care/intake.ts')),
 };
 
-// Begun at once, first the table, since foods are named wherever one looks; a failure is told to who asks.
-reference()
-  .then(highs)
-  .then(rooms.mixes)
-  .catch(() => {});
+// The table is begun at once, since foods are named wherever one looks; a failure is told to who asks.
+reference().catch(() => {});
 
 async function answer<T>(problem: Problem, ask: (f: Formulation) => T): Promise<Answer<T>> {
   return answerWith(rooms.mixes, ({ formulationOf }, parts) => ask(formulationOf(problem, parts)));
@@ -224,6 +221,12 @@ const api = {
       const food = table.get(ref);
       return food ? [spokenFood(food)] : [];
     });
+  },
+  /** Begins to load what judges a mix. A failure is told to who asks for it. */
+  begin(): void {
+    highs()
+      .then(rooms.mixes)
+      .catch(() => {});
   },
   /**
    * Loads every part, so that all is answered also when the server goes away afterwards. What could not be loaded is

@@ -18,6 +18,7 @@ export const today = (f: Figures): Today => ({
   },
   title: 'Jetzt',
   next: 'Als Nächstes',
+  gathering: 'Liest, was aufgeschrieben wurde …',
   looking: (mix) => `Wird angesehen: ${mix}…`,
   noFoods: (mix) => `Noch ohne Zutaten: ${mix}.`,
   chooseFoods: 'Die erste Zutat hinzufügen',

@@ -18,6 +18,7 @@ export const today = (f: Figures) => ({
   },
   title: 'Now',
   next: 'Next',
+  gathering: 'Reading what was written down…',
   looking: (mix: string) => `Looking at ${mix}…`,
   noFoods: (mix: string) => `${mix} has no food yet.`,
   chooseFoods: 'Add its first food',

@@ -18,6 +18,7 @@ export const today = (f: Figures): Today => ({
   },
   title: 'Nu',
   next: 'Wat nu komt',
+  gathering: 'Leest wat er is opgeschreven…',
   looking: (mix) => `Er wordt gekeken naar ${mix}…`,
   noFoods: (mix) => `${mix} heeft nog geen ingrediënten.`,
   chooseFoods: 'Het eerste ingrediënt toevoegen',

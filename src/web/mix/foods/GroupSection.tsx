@@ -42,7 +42,7 @@ export interface RowsProps {
 const NO_CAUTIONS: readonly CautionNote[] = [];
 
 export function GroupSection(props: RowsProps & { group: string; foods: readonly Ingredient[] }) {
-  const { group, foods, mix, shares, view, fit, acts } = props;
+  const { group, foods, mix, shares, view, fit, moving, acts } = props;
   const t = words().rows;
   const [open, setOpen] = useState(true);
   const [editing, setEditing] = useState(false);
@@ -102,10 +102,10 @@ export function GroupSection(props: RowsProps & { group: string; foods: readonly
               key={food.id}
               food={food}
               name={props.nameOf(food)}
-              share={shares[food.id] ?? 0}
+              share={moving ? seen(shares[food.id] ?? 0) : (shares[food.id] ?? 0)}
               span={view.spans?.[food.id]}
               top={props.top}
-              {...gramsOf(food.id, props)}
+              weighed={view.weighed?.grams?.[food.id]}
               held={mix.held.includes(food.id)}
               mix={mix}
               best={props.best}
@@ -115,7 +115,7 @@ export function GroupSection(props: RowsProps & { group: string; foods: readonly
               acts={acts}
               out={props.out[food.id]}
               nameOf={props.nameById}
-              moving={props.moving}
+              moving={moving}
             />
           ))}
         </ul>
@@ -152,21 +152,31 @@ const RangePress = memo(function RangePress({ open, setOpen, name, ruled }: Pres
   );
 });
 
-/** A row out of sight waits while a hand moves a slider, and follows once it can be seen or the slider is let go. */
-function Row({ moving, ...row }: Omit<ShareRowProps, 'watch'> & { moving: boolean }) {
-  const [seen, watch] = useInSight();
-  const waits = moving && !seen;
-  const share = useStill(row.share, waits);
-  const grams = useStill(row.grams, waits);
-  return <ShareRow {...row} share={share} grams={grams} watch={watch} />;
+interface RowProps extends Omit<ShareRowProps, 'watch' | 'grams' | 'exact'> {
+  /** Its grams for the scale; undefined while they are not worked out. */
+  weighed: number | undefined;
+  moving: boolean;
 }
 
-function gramsOf(id: string, { mix, shares, view }: RowsProps): { grams: string; exact: boolean } {
-  const step = mix.problem.scale_step_grams;
+/** A row out of sight waits while a hand moves a slider, and follows once it can be seen or the slider is let go. */
+const Row = memo(function Row({ moving, weighed, ...row }: RowProps) {
+  const [inSight, watch] = useInSight();
+  const share = useStill(row.share, moving && !inSight);
+  return <ShareRow {...row} {...gramsOf(share, weighed, row.mix)} share={share} watch={watch} />;
+});
+
+/** A fifth of the last digit of a share's number, percent: rounded so first, the number is the same. */
+const SEEN = 0.02;
+
+/** As much of a share as can be seen of it while it moves: a row that moves by less is not drawn anew. */
+function seen(share: number): number {
+  return Math.round(share / SEEN) * SEEN;
+}
+
+function gramsOf(share: number, weighed: number | undefined, { problem }: Mix) {
+  const { scale_step_grams: step, batch_grams } = problem;
   const decimals = step >= 1 ? 0 : Math.ceil(-Math.log10(step));
-  const weighed = view.weighed?.grams?.[id];
   const t = words();
   if (weighed !== undefined) return { grams: t.figures.grams(weighed, decimals), exact: true };
-  const about = ((shares[id] ?? 0) * mix.problem.batch_grams) / 100;
-  return { grams: t.rows.about(t.figures.grams(about, decimals)), exact: false };
+  return { grams: t.rows.about(t.figures.grams((share * batch_grams) / 100, decimals)), exact: false };
 }

@@ -13,10 +13,11 @@ import {
 import type { Span } from '../../../formulation/solve/mix-solver.ts';
 import { words } from '../../../words/words.ts';
 
-/** Percent of the mix. */
+/** Percent of the mix, and how many of them make one percent. */
 const STEP = 0.1;
-/** About a frame, ms: a mouse tells of more moves than can be shown. */
-const FRAME_MS = 16;
+const STEPS = 10;
+/** Half a frame, ms: a quick mouse tells of more moves than can be shown, and no hand keeps the beat of the screen. */
+const HALF_FRAME_MS = 8;
 
 interface Props {
   /** Name of the food. */
@@ -57,8 +58,9 @@ export function ShareSlider(props: Props) {
   /** Where keys that are still down have brought it. */
   const keyed = useRef<number>(undefined);
   const keyDown = useRef(false);
-  const at = (v: number) => `${Math.min(100, Math.max(0, (100 * v) / top))}%`;
-  const rounded = (v: number) => Math.min(top, Math.max(0, Math.round(v / STEP) * STEP));
+  // To a tenth of a percent of the track, which is less than can be seen: what stays is not laid out anew.
+  const at = (v: number) => `${Math.min(100, Math.max(0, Math.round((1000 * v) / top) / 10))}%`;
+  const rounded = (v: number) => Math.min(top, Math.max(0, Math.round(v * STEPS) / STEPS));
 
   function press(event: PointerEvent<HTMLDivElement>) {
     if (disabled || grip.current || event.button !== 0) return;
@@ -88,7 +90,7 @@ export function ShareSlider(props: Props) {
   /** Browsers keep moves back until they draw; by then the answer to one that is not kept back can be there. */
   const early = useEffectEvent((event: Event) => {
     const since = event.timeStamp - (grip.current?.moved ?? 0);
-    if (event instanceof globalThis.PointerEvent && since >= FRAME_MS) move(event);
+    if (event instanceof globalThis.PointerEvent && since >= HALF_FRAME_MS) move(event);
   });
   useEffect(() => {
     if (!dragged) return;
@@ -143,7 +145,7 @@ export function ShareSlider(props: Props) {
             min={0}
             max={top}
             step={STEP}
-            value={share}
+            value={rounded(share)}
             disabled={disabled}
             aria-label={t.shareInPercent(name)}
             aria-valuetext={words().figures.percent(share, 1)}

@@ -14,7 +14,7 @@ import { allProfiles } from '../../store/profiles.ts';
 import { useInSight } from '../live/useInSight.ts';
 import { useStill } from '../live/useStill.ts';
 import { makeFit } from '../NotMade.tsx';
-import { type FormulationView, isFit } from '../useFormulation.ts';
+import { type FormulationView, isFit, type MixActs, type MixState } from '../useFormulation.ts';
 import { stateWords } from '../Verdict.tsx';
 import { Micronutrients } from './Micronutrients.tsx';
 import { NutrientTable } from './NutrientTable.tsx';
@@ -26,6 +26,7 @@ interface Props {
   /** Whether its shares were ever worked out. */
   made: boolean;
   view: FormulationView;
+  acts: MixActs;
   known: ReadonlyMap<string, ReferenceFood>;
   /** Whether a hand moves a slider. */
   moving: boolean;
@@ -34,7 +35,7 @@ interface Props {
   setSheet(up: boolean): void;
 }
 
-export function NutrientSide({ mix, made, view, known, moving, sheet, setSheet }: Props) {
+export function NutrientSide({ mix, made, view, acts, known, moving, sheet, setSheet }: Props) {
   const t = words().mix;
   const { problem } = mix;
   const pellet = besideBlend(problem, view.evaluation, known);
@@ -45,29 +46,16 @@ export function NutrientSide({ mix, made, view, known, moving, sheet, setSheet }
 
   return (
     <aside className="beside" aria-label={t.nutrients}>
-      <div className="strip">
-        <span className={`strip-state ${made ? view.state : 'working'}`}>
-          {!made
-            ? problem.foods.length === 0
-              ? t.emptyShort
-              : t.notMadeShort
-            : view.state === 'none'
-              ? t.noneFits
-              : stateWords(view.state)}
-          {made && <small>{t.rangesKept(within, windows.length)}</small>}
-        </span>
-        {/* The one that comes and goes is not at the edge: it would push the other from under the thumb. */}
-        <Button
-          className="button strip-fit"
-          isDisabled={problem.foods.length === 0}
-          onPress={() => void makeFit(view, mix)}
-        >
-          {t.makeFit}
-        </Button>
-        <Button className="quiet-button sheet-toggle" aria-expanded={sheet} onPress={() => setSheet(!sheet)}>
-          {sheet ? words().common.close : t.nutrients}
-        </Button>
-      </div>
+      <Strip
+        mix={mix}
+        made={made}
+        state={view.state}
+        within={within}
+        ranges={windows.length}
+        acts={acts}
+        sheet={sheet}
+        setSheet={setSheet}
+      />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard */}
       <section className="windows" tabIndex={0} aria-label={t.ranges}>
         <h2>
@@ -93,6 +81,34 @@ export function NutrientSide({ mix, made, view, known, moving, sheet, setSheet }
     </aside>
   );
 }
+
+interface StripProps extends Pick<Props, 'mix' | 'made' | 'acts' | 'sheet' | 'setSheet'> {
+  state: MixState;
+  /** How many of the ranges are kept. */
+  within: number;
+  ranges: number;
+}
+
+/** How the mix stands in a few words, with the way to the sheet; drawn anew only where it says something else. */
+const Strip = memo(function Strip({ mix, made, state, within, ranges, acts, sheet, setSheet }: StripProps) {
+  const t = words().mix;
+  const empty = mix.problem.foods.length === 0;
+  return (
+    <div className="strip">
+      <span className={`strip-state ${made ? state : 'working'}`}>
+        {!made ? (empty ? t.emptyShort : t.notMadeShort) : state === 'none' ? t.noneFits : stateWords(state)}
+        {made && <small>{t.rangesKept(within, ranges)}</small>}
+      </span>
+      {/* The one that comes and goes is not at the edge: it would push the other from under the thumb. */}
+      <Button className="button strip-fit" isDisabled={empty} onPress={() => void makeFit(acts, mix)}>
+        {t.makeFit}
+      </Button>
+      <Button className="quiet-button sheet-toggle" aria-expanded={sheet} onPress={() => setSheet(!sheet)}>
+        {sheet ? words().common.close : t.nutrients}
+      </Button>
+    </div>
+  );
+});
 
 interface RangeProps {
   view: WindowView;

@@ -19,7 +19,7 @@ interface Range {
   readonly of: Section;
   after: number;
   upTo: number;
-  /** How many changes its last answer spanned; 0 before the first. */
+  /** How many changes an answer spans, by the last one; 0 before the first. */
   step: number;
   /** Whether somebody is at it. */
   taken: boolean;
@@ -102,11 +102,11 @@ function nextOf(toCome: Range[]): Range | undefined {
     // What is asked for this moment will span as much as the answer before it.
     const width = ({ after, upTo, step }: Range) => upTo - after - step;
     const [widest] = ranges.sort((a, b) => width(b) - width(a));
-    if (!widest || width(widest) < LEAST) continue;
-    const { of, upTo } = widest;
+    if (!widest || width(widest) < Math.max(LEAST, widest.step)) continue;
+    const { of, upTo, step } = widest;
     const middle = upTo - Math.floor(width(widest) / 2);
     widest.upTo = middle;
-    const half: Range = { of, after: middle, upTo, step: 0, taken: false };
+    const half: Range = { of, after: middle, upTo, step, taken: false };
     toCome.push(half);
     return half;
   }
