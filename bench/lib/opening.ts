@@ -44,6 +44,8 @@ const IDLE_MS = 500;
 /** What is fetched in advance has begun by then, ms after the screen can be used. */
 const LATER_MS = 1500;
 const PATIENCE_MS = 30_000;
+/** Two clocks tell of one request at times this close, ms. */
+const SAME = 25;
 
 /**
  * @param page that has nothing open yet, or is to open another page in the same browser's memory
@@ -54,10 +56,12 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   const note = (request: Request) => asked.push({ request, at: Date.now() });
   page.on('request', note);
   const browser = await watched(page);
-  const byPage = new Set<string>();
+  /** When the page itself first asked for a file, ms since 1970: this tells of none of its worker's. */
+  const byPage = new Map<string, number>();
   if (bytes) {
-    // This tells of the page's own requests alone; what it asks for besides is its worker's.
-    browser.on('Network.requestWillBeSent', ({ request }) => byPage.add(request.url));
+    browser.on('Network.requestWillBeSent', ({ request, wallTime }) => {
+      if (!byPage.has(request.url)) byPage.set(request.url, 1000 * wallTime);
+    });
     await browser.send('Network.enable');
   }
   await page.goto(url, { waitUntil: 'commit' });
@@ -75,9 +79,11 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   page.off('request', note);
   const sent = bytes
     ? await Promise.all(
-        firstOf(asked).map(({ request, at }) =>
-          sentFor(request, byPage.has(request.url()), askedAt(request, at) > began + drawn),
-        ),
+        firstOf(asked).map(({ request, at }) => {
+          const when = askedAt(request, at);
+          const own = (byPage.get(request.url()) ?? Number.POSITIVE_INFINITY) < when + SAME;
+          return sentFor(request, own, when > began + drawn);
+        }),
       )
     : [];
   await browser.detach();
