@@ -90,9 +90,11 @@ function bytes(places: readonly Place[]): Table {
     of: 'place',
     columns: [
       'requests',
-      'script, until it is drawn',
+      'script of the page, until it is drawn',
       'the same, unpacked',
-      'script, later',
+      'script of the worker',
+      'lists',
+      'script of the page, later',
       'style',
       'solver',
       'table',
@@ -106,6 +108,8 @@ function bytes(places: readonly Place[]): Table {
         sent.length,
         kB(sum(script, 'bytes')),
         kB(sum(script, 'decoded')),
+        all('worker'),
+        all('lists'),
         kB(sum(ofKind(sent, ['script'], true), 'bytes')),
         all('style'),
         all('solver'),
@@ -114,7 +118,7 @@ function bytes(places: readonly Place[]): Table {
       ];
     }),
     notes: [
-      'Later: asked for after the place was drawn, up to a second and a half after it can be used. Script of a worker counts as script. Style, solver, table and records: all, whenever asked for.',
+      'Drawn: what the place is for stands. Later: asked for after that, up to a second and a half after it can be used, when all else begins to be fetched ahead. A file that page and worker both ask for counts once, for who asked first. Lists: words of cautions and figures of foods, which are kept as script; nearly all of them are the worker’s. Solver: HiGHS, its script and its WebAssembly. All but the script of the page is told whole, whenever it was asked for.',
     ],
   };
 }
@@ -126,18 +130,15 @@ const PLAIN_KB = 10;
 
 function limits(places: readonly Place[]): Limit[] {
   const found: Limit[] = [];
-  const script = (name: string) => {
-    const sent = places.find((p) => p.name === name)?.sent ?? [];
-    return {
-      until: sum(ofKind(sent, ['script'], false), 'bytes'),
-      all: sum(ofKind(sent, ['script']), 'bytes'),
-    };
-  };
-  const today = script('today');
+  const bytesOf = (name: string, kind: Kind, later?: boolean) =>
+    sum(ofKind(places.find((p) => p.name === name)?.sent ?? [], [kind], later), 'bytes');
+  const script = (name: string) => bytesOf(name, 'script', false);
+  const said = (name: string) =>
+    `${kB(script(name))} of the page’s own until it is drawn; its worker then fetches ${kB(bytesOf(name, 'worker'))} of script and ${kB(bytesOf(name, 'lists'))} of lists for its first answers`;
   found.push({
     asked: `first load of Now (today) on a cold cache: under ${TODAY_KB} kB of compressed script`,
-    measured: `${kB(today.until)} until it is drawn, ${kB(today.all)} with what is fetched in advance`,
-    met: today.until < 1000 * TODAY_KB,
+    measured: said('today'),
+    met: script('today') < 1000 * TODAY_KB,
   });
   const usable = inMs(places.find((p) => p.name === 'today')?.first ?? [], 'usable');
   found.push({
@@ -145,11 +146,10 @@ function limits(places: readonly Place[]): Limit[] {
     measured: `${rounded(usable.median)} ms`,
     met: usable.median < TODAY_MS,
   });
-  const weigh = script(PHONE_WEIGH);
   found.push({
     asked: `Scale (weigh), on a phone: under ${WEIGH_KB} kB of compressed script, the solver apart`,
-    measured: `${kB(weigh.until)} until it is drawn, ${kB(weigh.all)} with what is fetched in advance`,
-    met: weigh.until < 1000 * WEIGH_KB,
+    measured: said(PHONE_WEIGH),
+    met: script(PHONE_WEIGH) < 1000 * WEIGH_KB,
   });
   const plain = places
     .flatMap((p) => p.sent)

@@ -13,7 +13,20 @@ export interface Opening {
   readonly sent: readonly Sent[];
 }
 
-export type Kind = 'page' | 'script' | 'style' | 'table' | 'solver' | 'records' | 'other';
+/**
+ * 'script' is that of the page's own thread, 'worker' that of its worker; 'solver' HiGHS, its script and its WebAssembly;
+ * 'lists' are names and figures that are kept as script, such as the words of the cautions.
+ */
+export type Kind =
+  | 'page'
+  | 'script'
+  | 'worker'
+  | 'lists'
+  | 'style'
+  | 'table'
+  | 'solver'
+  | 'records'
+  | 'other';
 
 export interface Sent {
   readonly path: string;
@@ -31,6 +44,8 @@ const IDLE_MS = 500;
 /** What is fetched in advance has begun by then, ms after the screen can be used. */
 const LATER_MS = 1500;
 const PATIENCE_MS = 30_000;
+/** Two clocks tell of one request at times this close, ms. */
+const SAME = 25;
 
 /**
  * @param page that has nothing open yet, or is to open another page in the same browser's memory
@@ -41,6 +56,14 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   const note = (request: Request) => asked.push({ request, at: Date.now() });
   page.on('request', note);
   const browser = await watched(page);
+  /** When the page itself first asked for a file, ms since 1970: this tells of none of its worker's. */
+  const byPage = new Map<string, number>();
+  if (bytes) {
+    browser.on('Network.requestWillBeSent', ({ request, wallTime }) => {
+      if (!byPage.has(request.url)) byPage.set(request.url, 1000 * wallTime);
+    });
+    await browser.send('Network.enable');
+  }
   await page.goto(url, { waitUntil: 'commit' });
   const found = await Promise.race([
     page.evaluate(whenUsable(ready, IDLE_MS)) as Promise<{ drawn: number; idle: number }>,
@@ -56,11 +79,21 @@ export async function openedAt(page: Page, url: string, ready: Ready, bytes = fa
   page.off('request', note);
   const sent = bytes
     ? await Promise.all(
-        asked.map(({ request, at }) => sentFor(request, askedAt(request, at) > began + drawn)),
+        firstOf(asked).map(({ request, at }) => {
+          const when = askedAt(request, at);
+          const own = (byPage.get(request.url()) ?? Number.POSITIVE_INFINITY) < when + SAME;
+          return sentFor(request, own, when > began + drawn);
+        }),
       )
     : [];
   await browser.detach();
   return { drawn, usable: idle, work, nodes, sent: sent.filter((s) => s !== undefined) };
+}
+
+/** What page and worker both ask for comes once: whoever asks later has it from the browser. */
+function firstOf<T extends { readonly request: Request }>(asked: readonly T[]): T[] {
+  const urls = new Set<string>();
+  return asked.filter(({ request }) => !urls.has(request.url()) && urls.add(request.url()));
 }
 
 const ready = new WeakSet<Page>();
@@ -79,7 +112,7 @@ function askedAt(request: Request, heard: number): number {
   return startTime > 0 ? startTime : heard;
 }
 
-async function sentFor(request: Request, later: boolean): Promise<Sent | undefined> {
+async function sentFor(request: Request, byPage: boolean, later: boolean): Promise<Sent | undefined> {
   const url = new URL(request.url());
   // A data: address is no request, and the stream of changes has no end.
   if (!url.protocol.startsWith('http') || url.pathname === '/api/events') return undefined;
@@ -89,7 +122,7 @@ async function sentFor(request: Request, later: boolean): Promise<Sent | undefin
   const headers = response.headers();
   return {
     path: url.pathname,
-    kind: kindOf(url.pathname),
+    kind: kindOf(url.pathname, byPage),
     // Of a worker's own script the browser tells no size.
     bytes: sizes.responseBodySize > 0 ? sizes.responseBodySize : Number(headers['content-length'] ?? 0),
     decoded: body.length,
@@ -98,9 +131,11 @@ async function sentFor(request: Request, later: boolean): Promise<Sent | undefin
   };
 }
 
-function kindOf(path: string): Kind {
+function kindOf(path: string, byPage: boolean): Kind {
   if (path.startsWith('/api/')) return 'records';
-  if (path.endsWith('.js')) return 'script';
+  if (/\/solver-[^/]*\.js$/.test(path)) return 'solver';
+  if (/\/list-[^/]*\.js$/.test(path)) return 'lists';
+  if (path.endsWith('.js')) return byPage && !/\.worker-/.test(path) ? 'script' : 'worker';
   if (path.endsWith('.css')) return 'style';
   if (path.endsWith('.wasm')) return 'solver';
   if (path.endsWith('.bin')) return 'table';

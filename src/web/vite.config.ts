@@ -5,6 +5,14 @@ import { defineConfig } from 'vite';
 const here = fileURLToPath(new URL('.', import.meta.url));
 const server = 'http://127.0.0.1:4173';
 
+/** Lists of names and figures: each a file of its own, the same for the page and its worker. */
+const lists = {
+  debugName: 'lists',
+  name: (id: string) => `list-${/([\w-]+)\.json/.exec(id)?.[1]}`,
+  test: /src\/foods\/(cautions|data|ingredients)\/.*\.json$|everyday-names\.json$/,
+  priority: 9,
+};
+
 export default defineConfig({
   root: here,
   base: './',
@@ -15,7 +23,8 @@ export default defineConfig({
       output: {
         // As the page has them: what both have, such as the texts, is then one file, which the browser fetches once.
         topLevelVar: true,
-        codeSplitting: { groups: [{ name: 'solver', test: /node_modules\/highs\// }] },
+        comments: false,
+        codeSplitting: { groups: [lists, { name: 'solver', test: /node_modules\/highs\// }] },
       },
     },
   },
@@ -31,7 +40,8 @@ export default defineConfig({
         // What the first page needs is one file: one answer of the server, and smaller compressed than its pieces.
         codeSplitting: {
           groups: [
-            { name: 'page', test: /src\/web\/app\/main\.tsx$|rolldown.runtime/, priority: 3 },
+            lists,
+            { name: 'page', test: /src\/web\/app\/main\.tsx$/, priority: 2 },
             { name: 'now', test: /src\/web\/today\/ForMix\.tsx$/, priority: 1 },
           ],
         },

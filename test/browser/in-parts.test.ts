@@ -1,7 +1,9 @@
 /** What a page asks the server for, and when: everything large comes compressed, and what a screen does not draw from last. */
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { readyFrom } from '../../bench/in-browser/watch.ts';
+import { type Kind, openedAt } from '../../bench/lib/opening.ts';
 import { tenYears } from '../household/ten-years.ts';
-import { type Bench, openBench } from './harness.ts';
+import { type Bench, DESKTOP, openBench, PHONE } from './harness.ts';
 import { SCREENS } from './ten-years-screens.ts';
 
 const house = tenYears({ size: 0.2, until: new Date().toISOString().slice(0, 10) });
@@ -102,4 +104,30 @@ it('says so where the rest cannot be had, and draws the screen once it can', asy
   // The browser complains of each request that was cut off.
   const cut = bench.complaints.splice(0);
   expect(cut.every((c) => /ERR_FAILED|Failed to load/.test(c))).toBe(true);
+});
+
+/** Bytes, compressed, of the page's own script until a place stands with all its sentences: the limits less a margin. */
+it.each([
+  ['today', DESKTOP, 147_000],
+  ['weigh', PHONE, 200_000],
+] as const)('%s comes with little script, cold, and the solver apart', async (hash, size, most) => {
+  const newcomer = await openBench({ margin: true });
+  try {
+    const page = await newcomer.page(size);
+    const ready = readyFrom(SCREENS.find((s) => s.hash === hash)?.ready ?? '');
+    const { sent } = await openedAt(page, `${newcomer.url}/#/${hash}`, ready, true);
+    const until = (kind: Kind) =>
+      sent.filter((s) => s.kind === kind && !s.later).reduce((all, s) => all + s.bytes, 0);
+    expect(until('script')).toBeGreaterThan(100_000);
+    expect(until('script')).toBeLessThan(most);
+    // What judges a mix is the worker's; its own file is small, and opened before that.
+    expect(sent.filter((s) => s.kind === 'script' && /formulation|solver|list-/.test(s.path))).toEqual([]);
+    const worker = sent.find((s) => /formulation\.worker/.test(s.path));
+    expect(worker?.kind).toBe('worker');
+    expect(worker?.bytes).toBeLessThan(15_000);
+    expect(sent.filter((s) => /\.(wasm|bin)$/.test(s.path) && s.bytes === 0)).toEqual([]);
+    expect(newcomer.complaints).toEqual([]);
+  } finally {
+    await newcomer.close();
+  }
 });

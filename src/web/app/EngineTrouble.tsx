@@ -2,7 +2,7 @@
 
 import { useQueryClient } from '@tanstack/react-query';
 import { words } from '../../words/words.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { useEngineState } from '../worker/engine.ts';
 import type { LineState } from '../worker/worker-line.ts';
 import './trouble.css';

@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, useState } from 'react';
 import { words } from '../../words/words.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { linkTo } from '../shared/route.ts';
 import { reloadKeepingTyped, typedHere } from '../shared/typing/typed-text.ts';
 import { Sentence } from '../shared/words/Sentence.tsx';

@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { words } from '../../words/words.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { reloadKeepingTyped } from '../shared/typing/typed-text.ts';
 import { useServerBuild } from '../store/household.ts';
 import { useEngineState } from '../worker/engine.ts';

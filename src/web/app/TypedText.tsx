@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { words } from '../../words/words.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { forgetTypedBefore, type Typed, typedBefore } from '../shared/typing/typed-text.ts';
 
 export function TypedList({ typed }: { typed: readonly Typed[] }) {

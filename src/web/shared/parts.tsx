@@ -2,7 +2,7 @@
 
 import { type ReactNode, useRef, useState } from 'react';
 import { words } from '../../words/words.ts';
-import { Button } from './press/Button.tsx';
+import { Button } from './plain/Button.tsx';
 import './parts.css';
 
 /** Parts that stand on the page at once: beyond that the first ones leave, so that a page never grows without end. */

@@ -5,7 +5,7 @@ import type { FirstSteps } from '../../household/reckon/first-steps.ts';
 import { words } from '../../words/words.ts';
 import { Failed } from '../shared/Failed.tsx';
 import { focusWhenThere } from '../shared/focus.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { useExample } from './useExample.ts';
 

@@ -1,6 +1,6 @@
 /** In place of what draws from lists that are not here yet: that they come, or why they could not be had. */
 import { words } from '../../words/words.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { useHousehold } from './household.ts';
 
 /** @param say that they come */

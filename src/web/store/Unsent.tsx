@@ -1,7 +1,7 @@
 /** What the server does not have yet, while it cannot be sent; and what it refused when nobody waited for it any more. */
 
 import { words } from '../../words/words.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { useKeeper } from './household.ts';
 import { keeper } from './page-keeper.ts';
 import { thingOf } from './thing-words.ts';

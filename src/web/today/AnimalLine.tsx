@@ -5,7 +5,7 @@ import { unticked } from '../../household/reckon/care/tick-feeding.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';
 import { useRemove, useSave } from '../store/household.ts';

@@ -5,7 +5,7 @@ import { ticked } from '../../household/reckon/care/tick-feeding.ts';
 import type { Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { useParts } from '../shared/parts.tsx';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { useSave } from '../store/household.ts';
 import { AnimalLine } from './AnimalLine.tsx';
 import { useNotToday } from './not-today.ts';

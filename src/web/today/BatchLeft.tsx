@@ -7,7 +7,7 @@ import type { Batch, Day } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { focusWhenThere } from '../shared/focus.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { useSave } from '../store/household.ts';
 
 /** @param present absent where the batch before it was all eaten, and none is fed now */

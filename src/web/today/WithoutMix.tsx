@@ -2,7 +2,7 @@
 
 import { words } from '../../words/words.ts';
 import { useFirstMix } from '../shared/mix/useFirstMix.ts';
-import { Button } from '../shared/press/Button.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { go } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';

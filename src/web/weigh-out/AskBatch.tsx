@@ -1,9 +1,9 @@
 /** Before the batch becomes another than planned: the ways into range, and keeping it as it is. */
 import { useEffect, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { Agreed } from '../../kitchen/model.ts';
 import type { Asked, SpoonBack, Way } from '../../kitchen/weighing/weigh-state.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/plain/Button.tsx';
 
 export function AskBatch(props: {
   asked: Asked;

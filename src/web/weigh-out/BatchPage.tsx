@@ -2,7 +2,6 @@
 
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { verdictOf } from '../../formulation/explain/verdict.ts';
 import {
   agreedTo,
@@ -29,6 +28,7 @@ import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { FoodHands } from '../shared/hands/FoodHands.tsx';
 import { asKey } from '../shared/hooks/as-key.ts';
+import { Button } from '../shared/plain/Button.tsx';
 import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { dayAt, today } from '../shared/today.ts';

@@ -2,7 +2,6 @@
 
 import { useQuery } from '@tanstack/react-query';
 import { Fragment, useEffect, useMemo, useState } from 'react';
-import { Button } from 'react-aria-components';
 import { HANDS_SOURCES } from '../../care/figures/hands-sources.ts';
 import { sourceWords } from '../../foods/source-words.ts';
 import type { BatchPapers } from '../../household/reckon/batch/batch-papers.ts';
@@ -16,6 +15,7 @@ import { dayInWords } from '../../kitchen/days.ts';
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
 import { asKey } from '../shared/hooks/as-key.ts';
+import { Button } from '../shared/plain/Button.tsx';
 import { StopNotice } from '../shared/recall/StopNotice.tsx';
 import { linkTo } from '../shared/route.ts';
 import { dayAt } from '../shared/today.ts';

@@ -1,9 +1,9 @@
 /** All is poured: whether it is in range, who made it, and the end. */
 
 import type { ReactNode } from 'react';
-import { Button } from 'react-aria-components';
 import { words } from '../../words/words.ts';
 import { FeedNote } from '../shared/hands/WeighingHands.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function FinishBatch(props: {

@@ -1,7 +1,8 @@
 /** The way out of a batch that nobody will finish: an empty one is deleted, another is closed as not to be fed. */
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/plain/Button.tsx';
+import { TextInput } from '../shared/plain/TextInput.tsx';
 
 export function GiveUpBatch(props: { empty: boolean; busy: boolean; giveUp(reason: string): void }) {
   const t = words().weighing.giveUp;
@@ -12,12 +13,7 @@ export function GiveUpBatch(props: { empty: boolean; busy: boolean; giveUp(reaso
       {sure && (
         <>
           <p role="status">{props.empty ? t.emptyHelp : t.help}</p>
-          {!props.empty && (
-            <TextField value={reason} onChange={setReason}>
-              <Label>{t.why}</Label>
-              <Input autoComplete="off" maxLength={500} />
-            </TextField>
-          )}
+          {!props.empty && <TextInput label={t.why} value={reason} onChange={setReason} maxLength={500} />}
         </>
       )}
       <Button

@@ -1,8 +1,9 @@
 /** What can no longer be saved, and what can be done now. */
 import { useEffect, useRef, useState } from 'react';
-import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { Lost } from '../../kitchen/weighing/weigh-state.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/plain/Button.tsx';
+import { TextInput } from '../shared/plain/TextInput.tsx';
 import { Maker, useMaker } from './Maker.tsx';
 
 export function LostBatch(props: {
@@ -43,11 +44,13 @@ export function LostBatch(props: {
         </Button>
       )}
       {!done && <p>{t.goOn}</p>}
-      <TextField value={reason} onChange={setReason} isInvalid={missing} validationBehavior="aria">
-        <Label>{t.why}</Label>
-        <Input autoComplete="off" maxLength={500} />
-        <FieldError className="field-error">{t.whyMissing}</FieldError>
-      </TextField>
+      <TextInput
+        label={t.why}
+        value={reason}
+        onChange={setReason}
+        maxLength={500}
+        fault={missing ? t.whyMissing : ''}
+      />
       <Maker name={maker} onChange={setMaker} />
       <div className="button-row">
         <Button

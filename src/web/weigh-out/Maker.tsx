@@ -1,9 +1,9 @@
 /** Who makes the batch; the name is remembered on this device. */
 
 import { useState } from 'react';
-import { Input, Label, TextField } from 'react-aria-components';
 import { words } from '../../words/words.ts';
 import { deviceStorage } from '../shared/device-storage.ts';
+import { TextInput } from '../shared/plain/TextInput.tsx';
 
 const MAKER = 'pouchful.maker';
 const LONGEST = 100;
@@ -18,9 +18,6 @@ const plain = (text: string) => text.replace(/[\p{Cc}\p{Surrogate}]/gu, ' ').sli
 
 export function Maker({ name, onChange }: { name: string; onChange(name: string): void }) {
   return (
-    <TextField value={name} onChange={onChange}>
-      <Label>{words().weighing.finish.madeBy}</Label>
-      <Input autoComplete="off" maxLength={LONGEST} />
-    </TextField>
+    <TextInput label={words().weighing.finish.madeBy} value={name} onChange={onChange} maxLength={LONGEST} />
   );
 }

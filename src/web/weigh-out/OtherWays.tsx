@@ -1,9 +1,9 @@
 /** What else may be done at the step of a food: no more of it, without it, another one first; and how the scale reads. */
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { NextPour } from '../../kitchen/weighing/weigh-state.ts';
 import { words } from '../../words/words.ts';
 import { Choice } from '../shared/Choice.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { Radios } from '../shared/Radios.tsx';
 import type { ScaleReads } from './view-model.ts';
 

@@ -1,9 +1,9 @@
 /** Lots that hold a food and may not be weighed out: why not, and the keeper's choice to do it all the same. */
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { Allocation } from '../../kitchen/cupboard/cupboard.ts';
 import { words } from '../../words/words.ts';
 import { TreatmentOverride } from '../shared/lots/TreatmentOverride.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { linkTo } from '../shared/route.ts';
 
 export function PassedLots(props: {

@@ -1,10 +1,11 @@
 /** The food to pour now: how much, between which amounts, and what the scale shows. */
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import { Button, FieldError, Input, Label, TextField } from 'react-aria-components';
 import type { NextPour } from '../../kitchen/weighing/weigh-state.ts';
 import { words } from '../../words/words.ts';
 import { deviceStorage } from '../shared/device-storage.ts';
 import { readNumber } from '../shared/NumberInput.tsx';
+import { Button } from '../shared/plain/Button.tsx';
+import { TextInput } from '../shared/plain/TextInput.tsx';
 import { OtherWays } from './OtherWays.tsx';
 import {
   gramsOf,
@@ -126,13 +127,15 @@ export function PourStep(props: {
           {typed !== undefined && Number.isFinite(typed) ? t.step.pouredGrams(typed) : t.step.poured}
         </Button>
       )}
-      <TextField
+      <TextInput
         className="weigh-reading"
+        label={t.step.reading}
         value={text}
         onChange={write}
-        isInvalid={fault !== ''}
-        validationBehavior="aria"
-        aria-describedby={`weigh-food ${id}-target`}
+        inputMode="decimal"
+        fault={fault}
+        about={`weigh-food ${id}-target`}
+        input={input}
         onKeyDown={(e) => {
           if (e.key === 'Enter') poured();
           if (e.key === 'ArrowUp' || e.key === 'ArrowDown') {
@@ -140,18 +143,16 @@ export function PourStep(props: {
             stepBy(e.key === 'ArrowUp' ? 1 : -1);
           }
         }}
-      >
-        <Label>{t.step.reading}</Label>
-        <span className="weigh-keys">
-          {key(-1)}
-          <Input ref={input} inputMode="decimal" autoComplete="off" />
-          {key(1)}
-        </span>
-        {/* The line keeps its room while it is empty: nothing moves under a finger when it comes or goes. */}
-        <span className="weigh-reading-fault">
-          <FieldError className="field-error">{fault}</FieldError>
-        </span>
-      </TextField>
+        around={(field) => (
+          <span className="weigh-keys">
+            {key(-1)}
+            {field}
+            {key(1)}
+          </span>
+        )}
+        // The line keeps its room while it is empty: nothing moves under a finger when it comes or goes.
+        below={(wrong) => <span className="weigh-reading-fault">{wrong}</span>}
+      />
       {props.children}
       <OtherWays
         next={next}

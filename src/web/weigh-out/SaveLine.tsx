@@ -1,7 +1,8 @@
 /** What of the batch the server does not have yet, in a quiet line until it has; what was refused is said loudly. */
-import { Button } from 'react-aria-components';
+
 import type { Batch } from '../../kitchen/model.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/plain/Button.tsx';
 import { Sentence } from '../shared/words/Sentence.tsx';
 import type { BatchSave } from '../store/batch-save.ts';
 

@@ -2,7 +2,6 @@
 
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { Mix } from '../../household/model.ts';
 import type { BatchPlan } from '../../household/reckon/batch/batch-plan.ts';
 import { batchesOf } from '../../household/reckon/batch/batches.ts';
@@ -19,6 +18,7 @@ import { DustNote } from '../shared/hands/WeighingHands.tsx';
 import { asKey } from '../shared/hooks/as-key.ts';
 import { useChosenShares } from '../shared/hooks/useChosenShares.ts';
 import { NumberInput } from '../shared/NumberInput.tsx';
+import { Button } from '../shared/plain/Button.tsx';
 import { go, linkTo } from '../shared/route.ts';
 import { today } from '../shared/today.ts';
 import { useSave } from '../store/household.ts';

@@ -1,7 +1,8 @@
 /** What the last pour did to the rest, one sentence each. */
-import { Button } from 'react-aria-components';
+
 import type { Standing } from '../../household/reckon/batch/batch-standing.ts';
 import { words } from '../../words/words.ts';
+import { Button } from '../shared/plain/Button.tsx';
 
 /** So many changes are told at once; more are folded away, so that the next food stays in sight. */
 const FEW = 3;

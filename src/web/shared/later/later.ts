@@ -1,4 +1,5 @@
 /** What is fetched when it is first needed, or ahead of that once the page is at rest. */
+import { whenIdle } from './when-idle.ts';
 
 /** What could not be fetched, to be asked for anew. */
 const failed = new Set<() => void>();
@@ -12,13 +13,20 @@ export function askAnew(): void {
 /** Everything that is fetched later, in the order in which it was named. */
 const all: { fetch(): Promise<unknown> }[] = [];
 
+/** Longest that fetching ahead waits for an idle moment, ms; our own choice. */
+const BUSY = 1000;
+
 /**
- * Fetches whatever is not here yet, one after the other, so that the page needs the server for none of it any more: beside
- * the scale the network may be gone. What cannot be had now is asked for where it is needed.
+ * Fetches whatever is not here yet, so that the page needs the server for none of it any more: beside the scale the network
+ * may be gone. It goes one after the other, each when the page is idle: a press never waits for more than one of them. What
+ * cannot be had now is asked for where it is needed.
  */
 export async function fetchAll(): Promise<void> {
   // What comes may name more. Nobody asked for it yet: where it is needed it is asked for anew.
-  for (const one of all) await one.fetch().catch(askAnew);
+  for (const one of all) {
+    await new Promise<void>((go) => whenIdle(go, BUSY));
+    await one.fetch().catch(askAnew);
+  }
 }
 
 /** Whether what was thrown tells that something is on its way, and is no fault. */

@@ -18,8 +18,8 @@ export function useFetchedAhead(stands: boolean, last: () => Promise<void>): voi
 }
 
 async function ahead(last: () => Promise<void>): Promise<void> {
-  // Whatever is pressed may have something to say.
-  await Promise.all(PARTS.map((part) => fetchTexts(part).catch(askAnew)));
+  // Texts first, since whatever is pressed may have something to say.
+  for (const part of PARTS) await fetchTexts(part).catch(askAnew);
   await fetchAll();
   await last();
 }

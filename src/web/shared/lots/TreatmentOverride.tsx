@@ -1,11 +1,12 @@
 /** The keeper's choice to weigh a lot out before the freeze treatment is done: takes a reason, is kept, and can be taken back. */
 import { type FormEvent, useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
 import { dayInWords } from '../../../kitchen/days.ts';
 import { overrule } from '../../../kitchen/freezing/freeze-treatment.ts';
 import type { Lot } from '../../../kitchen/model.ts';
 import { words } from '../../../words/words.ts';
 import { useSave } from '../../store/household.ts';
+import { Button } from '../plain/Button.tsx';
+import { TextInput } from '../plain/TextInput.tsx';
 import { today } from '../today.ts';
 import { Sentence } from '../words/Sentence.tsx';
 import '../asking.css';
@@ -67,10 +68,7 @@ export function TreatmentOverride({
       }}
     >
       <p>{t.warning}</p>
-      <TextField value={note} onChange={setNote}>
-        <Label>{t.why}</Label>
-        <Input autoComplete="off" maxLength={300} />
-      </TextField>
+      <TextInput label={t.why} value={note} onChange={setNote} maxLength={300} />
       {fault && (
         <p role="alert" className="field-error">
           {fault}

@@ -1,6 +1,5 @@
 /** That a batch is not to be fed, or perhaps not: why, since when, what to do. In the place of its verdict. */
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import { isUsedUp } from '../../../household/reckon/batch/batches.ts';
 import type { Stop, StoppedLot } from '../../../household/reckon/cupboard/stops.ts';
 import { barAdvice } from '../../../kitchen/cupboard/bar-advice.ts';
@@ -11,6 +10,7 @@ import { words } from '../../../words/words.ts';
 import { useSave } from '../../store/household.ts';
 import { Failed } from '../Failed.tsx';
 import { focusWhenThere } from '../focus.ts';
+import { Button } from '../plain/Button.tsx';
 import { linkTo } from '../route.ts';
 import { today } from '../today.ts';
 import { Sentence } from '../words/Sentence.tsx';

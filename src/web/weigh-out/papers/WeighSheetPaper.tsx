@@ -1,6 +1,5 @@
 /** The sheet to weigh by on paper: worked out when it is asked for, hidden on the screen. */
 import { useEffect, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { SheetPaper } from '../../../household/reckon/batch/weigh-paper.ts';
 import type { Stop } from '../../../household/reckon/cupboard/stops.ts';
 import type { CupboardContents } from '../../../kitchen/cupboard/cupboard.ts';
@@ -8,6 +7,7 @@ import { dayInWords } from '../../../kitchen/days.ts';
 import type { Batch } from '../../../kitchen/model.ts';
 import type { WeighLine } from '../../../kitchen/weighing/weigh-sheet.ts';
 import { words } from '../../../words/words.ts';
+import { Button } from '../../shared/plain/Button.tsx';
 import { PrintedStop } from '../../shared/recall/PrintedStop.tsx';
 import { today } from '../../shared/today.ts';
 import { Sentence } from '../../shared/words/Sentence.tsx';
