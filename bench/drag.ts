@@ -95,6 +95,8 @@ async function drags(name: string, house: Household, rounds: number, proof: bool
     await page
       .locator('[data-testid="verdict"]:is([data-state="in"], [data-state="if"])')
       .waitFor({ timeout: PROOF_MS });
+    // How far shares may move is known.
+    await page.locator('.share-row .span').first().waitFor({ timeout: PROOF_MS });
     // Nothing is under way any more that was begun with the page.
     await page.waitForTimeout(SETTLED_MS);
     // The first drag makes ready what every later one finds.

@@ -40,11 +40,14 @@ it('nothing large is sent uncompressed', async () => {
 
 /** Of the screens of each group, one for each place that there is. */
 const placeOf = (hash: string) => hash.split('/')[0];
-const WITHOUT_WEIGHTS = ['weigh', 'shopping', 'cupboard', 'drying', 'mix', 'foods', 'targets'];
+const WITHOUT_WEIGHTS = ['weigh', 'calendar', 'shopping', 'cupboard', 'drying', 'mix', 'foods', 'targets'];
 
 it.each([
   ['weighings', SCREENS.filter((s) => s.demo && WITHOUT_WEIGHTS.includes(placeOf(s.hash) ?? ''))],
-  ['feedings', SCREENS.filter((s) => placeOf(s.hash) === 'targets')],
+  [
+    'feedings',
+    SCREENS.filter((s) => /^(targets|household($|.(backups|card|devices|language)))/.test(s.hash)),
+  ],
 ] as const)(
   'screens stand before the %s are here, and those that draw from them wait',
   async (section, early) => {
@@ -52,12 +55,15 @@ it.each([
     const held: (() => void)[] = [];
     let isHeld = true;
     await page.route(/\/api\/records\?.*of=(feedings|weighings)/, async (route) => {
-      if (isHeld && route.request().url().endsWith(`of=${section}`))
+      if (isHeld && route.request().url().includes(`of=${section}&`))
         await new Promise<void>((go) => held.push(go));
       await route.continue();
     });
     await page.goto(bench.url);
-    await page.getByText('Opening').first().waitFor();
+    // Now draws what it has; no animal is judged by a part of what was written down of it.
+    await page.getByText('Reading what was written down').waitFor();
+    await page.getByRole('heading', { name: 'Now' }).waitFor();
+    expect(await page.locator('.today-errands, .today-animals').count()).toBe(0);
     for (const { hash, ready } of early) {
       await page.evaluate(`location.hash = ${JSON.stringify(`#/${hash}`)}`);
       await page.locator(ready).first().waitFor();
@@ -86,12 +92,12 @@ it('says so where the rest cannot be had, and draws the screen once it can', asy
   await page.goto(`${bench.url}/#/cupboard`);
   await page.locator('.lot-food').first().waitFor();
   await page.evaluate("location.hash = '#/today'");
-  await page.getByText('Opening').first().waitFor();
+  await page.getByText('Reading what was written down').waitFor();
   lose();
   await page.getByRole('alert').first().waitFor();
   isGone = false;
   // Where it asked again by itself, there is nothing to press any more.
-  const now = page.locator('.today-next a').first();
+  const now = page.locator('.today-animals').first();
   const again = page.getByRole('button', { name: 'Try again' });
   await Promise.race([again.click(), now.waitFor()]);
   await now.waitFor();

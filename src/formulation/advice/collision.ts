@@ -43,7 +43,7 @@ export function collided(question: CollisionQuestion): Collided {
 export function colliders(highs: FormulationOptions['highs'], asked: RuleSet): readonly Bound[] {
   const elastic = new Elastic(highs, asked);
   try {
-    return smallestConflict(elastic, highs).map((k) => elastic.demands.spoken(k));
+    return smallestConflict(elastic).map((k) => elastic.demands.spoken(k));
   } finally {
     elastic.dispose();
   }
@@ -55,7 +55,7 @@ function collidedLinear(question: CollisionQuestion): Collided | undefined {
   const elastic = new Elastic(options.highs, asked);
   try {
     tell?.({ doing: 'conflict' });
-    const conflict = smallestConflict(elastic, options.highs);
+    const conflict = smallestConflict(elastic);
     if (conflict.length === 0 && asked.counts.length > 0) return undefined;
     const bounds = conflict.map((k) => elastic.demands.spoken(k));
     const mended = new Mended(question, bounds);

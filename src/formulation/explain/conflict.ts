@@ -4,23 +4,26 @@
  * a smallest conflict, and dropping any one of its members frees the rest.
  */
 
-import { answered, type Highs } from '../solve/highs.ts';
-import { solveLinearWith } from '../solve/linear-program.ts';
+import { answered } from '../solve/highs.ts';
 import { type Elastic, KEPT } from './elastic.ts';
+import { cheapestHit } from './hitting-set.ts';
 
 /** Rounds of hitting sets; after them a conflict is taken that is minimal but may not be the smallest. */
 const MOST_ROUNDS = 120;
 
 /** @returns positions in `elastic.demands`; empty when all can be kept together */
-export function smallestConflict(elastic: Elastic, highs: Highs): number[] {
+export function smallestConflict(elastic: Elastic): number[] {
   const { all } = elastic.demands;
   if (elastic.possible(new Set(all))) return [];
   const first = minimal(elastic, all);
   if (first.length <= 1) return first;
+  // Food bounds count a trifle more, so that rules are named where either would do.
+  const trifle = 1 / (2 * all.length + 2);
+  const cost = all.map((k) => (isFoodBound(elastic, k) ? 1 + trifle : 1));
   const mustMeet: number[][] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const hit = hittingSet(mustMeet, elastic, highs);
-    if (!hit || hit.length >= first.length) return first;
+    const hit = cheapestHit(mustMeet, cost, first.length);
+    if (!hit) return first;
     // Where the solver cannot tell, the conflict that is known stands.
     const tried = answered(() => ({ kept: keptWith(elastic, new Set(hit)) }));
     if (!tried) return first;
@@ -64,28 +67,6 @@ function keptWith(elastic: Elastic, required: ReadonlySet<number>): Set<number> 
     if (!kept.has(k) && elastic.possible(new Set([...kept, k]))) kept.add(k);
   }
   return kept;
-}
-
-/** Fewest bounds that meet every given set; food bounds count a trifle more, so that rules are named where either would do. */
-function hittingSet(
-  sets: readonly (readonly number[])[],
-  elastic: Elastic,
-  highs: Highs,
-): number[] | undefined {
-  if (sets.length === 0) return [];
-  const { all } = elastic.demands;
-  const m = all.length;
-  const answer = solveLinearWith(highs, {
-    cost: all.map((k) => (isFoodBound(elastic, k) ? 1 + 1 / (2 * m + 2) : 1)),
-    upper: new Array<number>(m).fill(1),
-    whole: new Array<boolean>(m).fill(true),
-    rows: sets.map((set) => {
-      const coefficients = new Array<number>(m).fill(0);
-      for (const k of set) coefficients[k] = 1;
-      return { coefficients, min: 1 };
-    }),
-  });
-  return answer.status === 'optimal' ? answer.x.flatMap((v, k) => (v > 0.5 ? [k] : [])) : undefined;
 }
 
 function isFoodBound(elastic: Elastic, k: number): boolean {

@@ -114,7 +114,7 @@ describe('grams', () => {
         return value >= at - 1e-8 && value <= at + width + 1e-8;
       },
     });
-    const found = roundToSteps(narrow(1e-3));
+    const found = roundToSteps(narrow(1e-4));
     if ('conflict' in found) throw new Error(found.conflict);
     expect(found.proven).toBe(false);
     expect(found.least).toBeGreaterThan(0);

@@ -46,7 +46,7 @@ const FEW_FOODS = 15;
 /** Boxes of the search. */
 const MOST_BOXES = { toFind: 60_000, toProve: 60_000 };
 /** The same with more foods: once there are grams, what is left to gain is small. */
-const MOST_BOXES_OF_MANY = { toFind: 10_000, toProve: 1500 };
+const MOST_BOXES_OF_MANY = { toFind: 2000, toProve: 1500 };
 
 /** @returns whole steps per food adding up to the batch, or that there are none, or that none were found */
 export function roundToSteps(question: GramsQuestion): StepsAnswer | NoSteps {

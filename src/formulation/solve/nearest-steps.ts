@@ -5,6 +5,8 @@
  * best, anything could be.
  */
 import { Heap } from './heap.ts';
+import { largestRemainder } from './largest-remainder.ts';
+import { nearestBySwaps } from './step-swaps.ts';
 import { StepsBox } from './steps-box.ts';
 import type { StepRow } from './steps-proof.ts';
 import { type StepBasis, StepsRelaxation } from './steps-relaxation.ts';
@@ -64,6 +66,15 @@ interface Box {
 
 /** Two sums of squares that differ by less are equally near, relatively. */
 const SAME_SQUARES = 1e-9;
+/**
+ * Steps are also sought by swaps, which find some where going down to them finds none for long: after how many boxes at
+ * first, after how many more again, and how many swaps. So while nothing is found, once something is, and at the end.
+ */
+const SWAPS = {
+  toFind: { first: 60, every: 150, most: 250 },
+  toBetter: { first: 240, every: 300, most: 250 },
+  atLast: { times: 4, most: 400 },
+};
 /** Planes are laid this often in one box; what they still miss is settled by further boxes. */
 const MOST_PLANES = 12;
 /** While foods are broken no finer planes are laid than this, in steps, nor for less of a higher bound. */
@@ -103,6 +114,12 @@ class Search {
       const left = this.descend(box);
       if (left === undefined) continue;
       least = left;
+      let before = this.best;
+      for (let k = 0; before && k < SWAPS.atLast.times; k++) {
+        this.trySwaps(before, SWAPS.atLast.most);
+        if (this.best === before) break;
+        before = this.best;
+      }
       break;
     }
     // Where the limit was met boxes are left: nothing is nearer than the lowest of their bounds.
@@ -136,6 +153,7 @@ class Search {
       const most = this.best ? question.mostBoxes.toProve : question.mostBoxes.toFind;
       if (this.boxes >= most) return bound;
       this.boxes++;
+      this.swapHere();
       let status = relaxation.solve(this.cutoff);
       for (let k = 0; k < MOST_PLANES && status === 'optimal'; k++) {
         const planes = question.planesAt(relaxation.x, relaxation.whole ? 0 : COARSE);
@@ -204,6 +222,22 @@ class Search {
       if (exact) return undefined;
     }
     return this.aside(steps, low, high);
+  }
+
+  /** Where it is time for it, swaps steps from those between which the foods stand now. */
+  private swapHere(): void {
+    const { first, every, most } = this.best ? SWAPS.toBetter : SWAPS.toFind;
+    if (this.boxes % every !== first) return;
+    const { x } = this.relaxation;
+    this.trySwaps(Float64Array.from(largestRemainder(Array.from(x), this.question.total)), most);
+  }
+
+  /** Swaps keep the sum, so it must be right from the start. */
+  private trySwaps(start: Float64Array, most: number): void {
+    if (start.reduce((sum, k) => sum + k, 0) !== this.question.total) return;
+    const rows = this.relaxation.rows.slice(1);
+    const found = nearestBySwaps({ ...this.question, rows }, start, most, this.squares);
+    if (found) this.take(found);
   }
 
   private take(steps: Float64Array): void {

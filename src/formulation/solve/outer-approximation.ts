@@ -235,8 +235,7 @@ export class OuterApproximation {
         break;
       }
       bound = Math.max(bound, picked.bound);
-      if (best && !picked.proven) break;
-      if (best && best.value - bound <= GAP * Math.max(1, Math.abs(best.value))) break;
+      if (best && (!picked.proven || meets(best.value, bound))) break;
       polytope.separate(picked.x);
       master.touch(picked.x);
       const chosen = master.boundsOf(picked);
@@ -251,10 +250,10 @@ export class OuterApproximation {
       polytope.touch(answer.x);
       follow?.met(answer.x);
       if (!best || value < best.value) best = { x: answer.x, value, gap: 0, ...chosen };
+      if (meets(best.value, bound)) break;
     }
     if (!best) return undefined;
-    const open = best.value - bound;
-    return { ...best, gap: open <= GAP * Math.max(1, Math.abs(best.value)) ? 0 : open };
+    return { ...best, gap: meets(best.value, bound) ? 0 : best.value - bound };
   }
 
   /** The best mix as if foods were not counted: where it keeps the counting rules all the same, it is the best. */
@@ -318,6 +317,11 @@ export class OuterApproximation {
       this.seen.high[i] = Math.max(this.seen.high[i]!, x[i]!);
     }
   }
+}
+
+/** Whether what was found is proven best by a bound. */
+function meets(value: number, bound: number): boolean {
+  return value - bound <= GAP * Math.max(1, Math.abs(value));
 }
 
 /** At least so much of the mix out of the cupboard: the sum of min(x, onHand) is concave. */

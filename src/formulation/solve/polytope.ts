@@ -30,6 +30,8 @@ const MOST_CUTS = 400;
 const DUST = 1e-4;
 /** How much more, relatively, a mix may cost whose shares stand at their bounds. */
 const NO_DEARER = 1e-9;
+/** A cone missed by more than this, scaled, is asked of the interior-point method, which keeps what it is asked as well. */
+const NOT_MISSED = 1e-9;
 /** A mix this near to a cone, scaled, stands on it. */
 const TOUCHED = 1e-6;
 /** How nearly the shares that miss cones least are found, relatively, and the most, scaled, that any may miss one by. */
@@ -46,6 +48,12 @@ const MOST_QP_STEPS = 3000;
 
 type Model = ReturnType<Highs['createModel']>;
 type Answer = { readonly status: 'optimal'; readonly x: Float64Array } | { readonly status: 'infeasible' };
+
+/** A cone, and which of the base half-spaces it is. */
+interface ConeBound {
+  readonly space: HalfSpace & ConeRow;
+  readonly of: number;
+}
 
 /** What the last answer would gain if a bound gave way by one: for each bound (scaled as its row is), and each share. */
 export interface Prices {
@@ -73,7 +81,9 @@ export class Polytope {
   private readonly rowOf: number[];
   /** Rows that are no tangent planes of cones, and which base half-space each is; -1 for none. */
   private readonly straight: { readonly row: Row; readonly of: number }[];
-  private readonly cones: readonly { readonly space: HalfSpace & ConeRow; readonly of: number }[];
+  private readonly cones: readonly ConeBound[];
+  /** The cones that any answer so far has missed: most are kept by themselves. */
+  private readonly asked: ConeBound[] = [];
   private lastPrices: Prices | undefined;
   private lower: Float64Array;
   private upper: Float64Array;
@@ -235,26 +245,41 @@ export class Polytope {
   private insideCones(cost: ArrayLike<number>, square: number, clean: boolean): Answer | undefined {
     if (this.cones.length === 0) return undefined;
     for (let round = 0; round < MOST_CUTS; round++) {
-      const { lower, upper } = this;
+      const { lower, upper, asked } = this;
       const rows = this.straight.map(({ row }) => row);
-      const cones = this.cones.map(({ space }) => space);
+      const cones = asked.map(({ space }) => space);
       const question = { cost, square, lower, upper, rows, cones };
       const answer = solveConeProgram(question);
       if (answer.status === 'open') {
+        if (this.ask(this.cones)) continue;
         // Planes about where it came to leave little for further ones to do.
         this.touch(answer.x);
         return undefined;
       }
       if (answer.status === 'infeasible') return { status: 'infeasible' };
+      if (this.ask(this.missedBy(answer.x))) continue;
       // What is curved and no cone is kept by planes here too.
       if (this.lay(answer.x, CONE_TOLERANCE, (of) => of < 0)) continue;
       const bounds = new Float64Array(this.base.length);
       for (const [k, { of }] of this.straight.entries()) if (of >= 0) bounds[of] = elementAt(answer.rows, k);
-      for (const [k, { of }] of this.cones.entries()) bounds[of] = elementAt(answer.cones, k);
+      for (const [k, { of }] of asked.entries()) bounds[of] = elementAt(answer.cones, k);
       this.lastPrices = { bounds, shares: answer.shares };
-      return { status: 'optimal', x: clean ? this.cleaned(question, answer) : answer.x };
+      const x = clean ? this.cleaned(question, answer) : answer.x;
+      const isKept = this.missedBy(x).every((cone) => asked.includes(cone));
+      return { status: 'optimal', x: isKept ? x : answer.x };
     }
     return undefined;
+  }
+
+  private missedBy(x: ArrayLike<number>): ConeBound[] {
+    return this.cones.filter(({ space }) => shortfall(space, x) > NOT_MISSED);
+  }
+
+  /** Takes cones among those that are asked. @returns whether any was new */
+  private ask(cones: readonly ConeBound[]): boolean {
+    const fresh = cones.filter((cone) => !this.asked.includes(cone));
+    this.asked.push(...fresh);
+    return fresh.length > 0;
   }
 
   /**

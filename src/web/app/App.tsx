@@ -6,10 +6,10 @@ import { words } from '../../words/words.ts';
 import { watchLeaving } from '../shared/hooks/leaving.ts';
 import { askAnew } from '../shared/later/later.ts';
 import { useFetchedAhead } from '../shared/later/useFetchedAhead.ts';
-import { Button } from '../shared/plain/Button.tsx';
 import { linkTo, useRoute } from '../shared/route.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { rememberTyped } from '../shared/typing/typed-text.ts';
+import { Coming } from '../store/Coming.tsx';
 import { Conflicts } from '../store/Conflicts.tsx';
 import { useHousehold, useKeeping } from '../store/household.ts';
 import { MixDraftProvider } from '../store/mix-draft.tsx';
@@ -112,19 +112,12 @@ export function App() {
 
 /** Until a screen is here, and what it draws from. */
 function Opening() {
-  const { data, error, refetch } = useHousehold();
+  const { data, error } = useHousehold();
   const t = words().frame;
   return (
     <main id="main" className="page">
-      {data && !error ? <p role="status">{t.opening}</p> : <h1>{error ? t.notOpened : t.opening}</h1>}
-      {error && (
-        <>
-          <p role="alert">{error.message}</p>
-          <Button className="button" onPress={() => void refetch()}>
-            {words().common.tryAgain}
-          </Button>
-        </>
-      )}
+      {error && <h1>{t.notOpened}</h1>}
+      {data || error ? <Coming say={t.opening} /> : <h1>{t.opening}</h1>}
     </main>
   );
 }

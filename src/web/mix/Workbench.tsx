@@ -65,10 +65,14 @@ export function Workbench({ mix: kept, advice, onDelete }: Props) {
   );
   const add = useCallback((food: Ingredient) => void acts.edit((m) => addFood(m, food)), [acts]);
   const cautions = useMemo(() => byFood(still.evaluation?.cautions ?? []), [still.evaluation]);
-  const top = useMemo(() => {
-    const highs = [...Object.values(view.spans ?? {}).map((s) => s[1]), ...Object.values(mix.shares)];
-    return Math.min(100, Math.max(10, Math.ceil(Math.max(0, ...highs) / 5) * 5));
-  }, [view.spans, mix.shares]);
+  // The scale of the tracks does not change under the hand.
+  const top = useStill(
+    useMemo(() => {
+      const highs = [...Object.values(view.spans ?? {}).map((s) => s[1]), ...Object.values(mix.shares)];
+      return Math.min(100, Math.max(10, Math.ceil(Math.max(0, ...highs) / 5) * 5));
+    }, [view.spans, mix.shares]),
+    moving,
+  );
   const best = isBestMix(shares, view.best?.shares);
   const rows = { mix, shares, view, fit, moving, best, cautions, top, out, acts, nameOf, nameById };
 

@@ -13,6 +13,7 @@ import { MixChoice } from '../shared/mix/MixChoice.tsx';
 import { today } from '../shared/today.ts';
 import { Contained } from '../shared/trouble/Contained.tsx';
 import { fetchTexts } from '../shared/words/texts.ts';
+import { Coming } from '../store/Coming.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { AnimalsToday } from './AnimalsToday.tsx';
 import { Pressing } from './Errands.tsx';
@@ -43,7 +44,7 @@ export function TodayScreen({ start }: { start: ReactNode }) {
       <h1>{t.title}</h1>
       <Contained what={t.due} of={house}>
         {/* What was written down each day may come after the page; all that rests on it comes then. */}
-        <Suspense fallback={<p role="status">{t.gathering}</p>}>
+        <Suspense fallback={<Coming say={t.gathering} />}>
           <Pressing care={care} day={day} />
         </Suspense>
       </Contained>

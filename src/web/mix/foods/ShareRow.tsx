@@ -1,5 +1,5 @@
 /** One food of the mix: its share as slider and number, the span it may move in, its grams, hold and details. */
-import { memo, type ReactNode, type Ref, useState } from 'react';
+import { memo, type ReactNode, type Ref, useRef, useState } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import type { Ingredient } from '../../../formulation/problem/problem.ts';
 import type { CautionNote } from '../../../formulation/problem/result.ts';
@@ -58,17 +58,28 @@ export const ShareRow = memo(function ShareRow(props: ShareRowProps) {
   const [open, setOpen] = useState(false);
   /** Where the keeper put the slider, until it is let go and the mix has followed. */
   const [dragged, setDragged] = useState<number>();
+  /** The same while it is held, also where that is not drawn yet: what follows of it is asked for. */
+  const put = useRef<number>(undefined);
   const ask = useAsk(food, mix, props.fit, acts);
   const reached = (wanted: number) => Math.min(span?.[1] ?? 100, Math.max(span?.[0] ?? 0, wanted));
 
+  function ahead(wanted: number) {
+    const to = reached(wanted);
+    if (to === put.current) return;
+    put.current = to;
+    // Where other foods would be left with nothing the mix waits, and the slider stays where it was put. It is drawn at
+    // once with what follows.
+    void ask.drag(to).then(() => put.current !== undefined && setDragged(put.current));
+  }
   function drag(wanted: number) {
+    ahead(wanted);
     setDragged(reached(wanted));
-    // Where other foods would be left with nothing the mix waits, and the slider stays where it was put.
-    ask.drag(reached(wanted));
   }
   function letGo(wanted: number) {
-    const put = reached(wanted);
-    void ask.letGo(wanted).finally(() => setDragged((now) => (now === put ? undefined : now)));
+    const to = reached(wanted);
+    put.current = undefined;
+    setDragged(to);
+    void ask.letGo(wanted).finally(() => setDragged((now) => (now === to ? undefined : now)));
   }
 
   if (cautions.some((c) => c.applied === 'blocked'))
@@ -115,6 +126,7 @@ export const ShareRow = memo(function ShareRow(props: ShareRowProps) {
         disabled={held}
         dragged={dragged !== undefined}
         onDrag={drag}
+        onAhead={ahead}
         onLetGo={letGo}
       >
         <span className="food-name">

@@ -32,6 +32,8 @@ interface Props {
   dragged: boolean;
   /** The hand, or a key, has moved it. */
   onDrag(share: number): void;
+  /** The hand has moved it, and will have the browser draw it: what follows can be asked for already. */
+  onAhead(share: number): void;
   /** It is let go. @param share where it was moved to last */
   onLetGo(share: number): void;
   /** What stands before the track. */
@@ -45,6 +47,8 @@ interface Grip {
   readonly share: number;
   readonly width: number;
   at: number;
+  /** Whether it was brought there ahead of the browser's drawing. */
+  ahead: boolean;
   /** When it was moved last, on the clock of the events. */
   moved: number;
 }
@@ -71,26 +75,42 @@ export function ShareSlider(props: Props) {
     const { left, width } = event.currentTarget.getBoundingClientRect();
     const onThumb = event.target instanceof Element && event.target.closest('.thumb') !== null;
     const from = onThumb ? share : rounded(((event.clientX - left) / width) * top);
-    grip.current = { pointer: event.pointerId, x: event.clientX, share: from, width, at: from, moved: 0 };
+    grip.current = {
+      pointer: event.pointerId,
+      x: event.clientX,
+      share: from,
+      width,
+      at: from,
+      ahead: false,
+      moved: 0,
+    };
     if (!onThumb) onDrag(from);
   }
-  function move({
-    pointerId,
-    clientX,
-    timeStamp,
-  }: Pick<PointerEvent, 'pointerId' | 'clientX' | 'timeStamp'>) {
+  /** Where a pointer has brought it; undefined where that is not the one that holds it. */
+  function brought({ pointerId, clientX }: Pick<PointerEvent, 'pointerId' | 'clientX'>): Grip | undefined {
     const held = grip.current;
-    if (held?.pointer !== pointerId) return;
-    const to = rounded(held.share + ((clientX - held.x) / held.width) * top);
-    if (to === held.at) return;
-    held.at = to;
-    held.moved = timeStamp;
-    onDrag(to);
+    if (held?.pointer !== pointerId) return undefined;
+    held.at = rounded(held.share + ((clientX - held.x) / held.width) * top);
+    return held;
+  }
+  function move(event: PointerEvent) {
+    const { at } = grip.current ?? {};
+    const held = brought(event);
+    if (!held || (held.at === at && !held.ahead)) return;
+    held.ahead = false;
+    held.moved = event.timeStamp;
+    onDrag(held.at);
   }
   /** Browsers keep moves back until they draw; by then the answer to one that is not kept back can be there. */
   const early = useEffectEvent((event: Event) => {
-    const since = event.timeStamp - (grip.current?.moved ?? 0);
-    if (event instanceof globalThis.PointerEvent && since >= HALF_FRAME_MS) move(event);
+    if (!(event instanceof globalThis.PointerEvent) || !grip.current) return;
+    const { at, moved } = grip.current;
+    if (event.timeStamp - moved < HALF_FRAME_MS) return;
+    const held = brought(event);
+    if (!held || held.at === at) return;
+    held.ahead = true;
+    held.moved = event.timeStamp;
+    props.onAhead(held.at);
   });
   useEffect(() => {
     if (!dragged) return;

@@ -29,8 +29,8 @@ interface ShareAsk {
   readonly pending: number | undefined;
   /** Asks for a share. */
   share(wanted: number): Promise<void>;
-  /** Goes along with a dragged slider, as far as other foods keep a share. */
-  drag(share: number): void;
+  /** Goes along with a dragged slider, as far as other foods keep a share; done once the mix has followed, or will not. */
+  drag(share: number): Promise<unknown>;
   /** The slider is let go. @param wanted where the keeper put it */
   letGo(wanted: number): Promise<void>;
   /** Changes the keeper's own limits or wish for the food. */
@@ -80,6 +80,7 @@ export function useAsk(food: Ingredient, mix: Mix, fit: boolean, acts: MixActs):
   function drag(wanted: number) {
     leave();
     dragged.current = acts.move(food.id, wanted, true);
+    return dragged.current;
   }
   async function letGo(wanted: number) {
     const last = dragged.current;

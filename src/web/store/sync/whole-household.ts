@@ -44,12 +44,18 @@ export function wholeHousehold(
     ...{ of, after: first.seq, upTo: newest },
     ...{ step: 0, taken: false },
   }));
-  const parts: RecordsPage[] = [first];
+  /** Not taken before an answer says that it is still this household. */
+  const waiting = [first];
+
+  /** Takes each part as it comes: all of them at the end would keep the page busy for long. */
+  function take(part: RecordsPage): void {
+    for (const { records } of [...waiting.splice(0), part])
+      for (const record of records) replica.take(record);
+  }
 
   function ended(range: Range): void {
     toCome.splice(toCome.indexOf(range), 1);
     if (toCome.some(({ of }) => of === range.of)) return;
-    for (const { records } of parts.splice(0)) for (const record of records) replica.take(record);
     const coming = SECTIONS.filter((of) => toCome.some((r) => r.of === of));
     if (coming.length > 0) arrived(coming);
   }
@@ -66,7 +72,7 @@ export function wholeHousehold(
           isOther ||= part.epoch !== epoch;
           isOver ||= isOther;
           if (isOther) return;
-          parts.push(part);
+          take(part);
           range.after = part.more ? part.seq : upTo;
           range.step = range.after - after;
         }

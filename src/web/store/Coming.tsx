@@ -1,0 +1,18 @@
+/** In place of what draws from lists that are not here yet: that they come, or why they could not be had. */
+import { words } from '../../words/words.ts';
+import { Button } from '../shared/plain/Button.tsx';
+import { useHousehold } from './household.ts';
+
+/** @param say that they come */
+export function Coming({ say }: { say: string }) {
+  const { error, refetch } = useHousehold();
+  if (!error) return <p role="status">{say}</p>;
+  return (
+    <>
+      <p role="alert">{error.message}</p>
+      <Button className="button" onPress={() => void refetch()}>
+        {words().common.tryAgain}
+      </Button>
+    </>
+  );
+}
