@@ -21,6 +21,7 @@ import { AdviceTabs, type OpenAdvice } from './advice/AdviceTabs.tsx';
 import { isBestMix } from './foods/ask-words.ts';
 import { FoodPicker } from './foods/FoodPicker.tsx';
 import { GroupSection } from './foods/GroupSection.tsx';
+import { useRoomKept } from './live/useRoomKept.ts';
 import { useStill } from './live/useStill.ts';
 import { MixAbout } from './MixAbout.tsx';
 import { MixHead } from './MixHead.tsx';
@@ -54,6 +55,7 @@ export function Workbench({ mix: kept, advice, onDelete }: Props) {
   const [sheet, setSheet] = useState(false);
   const verdict = useRef<HTMLDivElement>(null);
   const gone = useOutOfSight(verdict);
+  useRoomKept(verdict, moving);
   const { problem } = mix;
   const { shares } = shown;
   const made = isMade(kept);
