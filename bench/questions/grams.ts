@@ -22,7 +22,8 @@ export interface Weighed extends Measured {
 /** Beside the plain mixed-integer program: whole grams with the least sum of absolute differences, asked of HiGHS. */
 export const grams = async (...[at, size, effort, beside]: Parameters<Question>): Promise<Weighed> => {
   const { highs } = at;
-  const kept = problems(problemsFor(effort), size, at).map((problem) => {
+  // The slow ones are rare: a problem of its own for every round that is asked for.
+  const kept = problems(Math.max(problemsFor(effort), effort.least), size, at).map((problem) => {
     const formulation = formulate(problem, at);
     const best = formulation.best();
     if (!best) throw new Error('a mix that was drawn can be kept');

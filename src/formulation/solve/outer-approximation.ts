@@ -5,12 +5,13 @@
  * from a target, a confidence) it knows only by tangent planes, so its answer is a lower bound. For the foods that it
  * chose a {@link Polytope} finds the best mix to full precision, which is an upper bound and lays new tangents. The two
  * meet after a few rounds (outer approximation: Duran and Grossmann 1986, Math. Programming 36:307-339; the tangents of
- * a food's square hold in their perspective form: Frangioni and Gentile 2006, Math. Programming 106:225-236).
+ * a food's square hold in their perspective form: Frangioni and Gentile 2006, Math. Programming 106:225-236). Of many
+ * foods a choice to begin with is bettered by exchanging one for another, which costs the master far more.
  */
 import type { Doing, Progress, Tell } from '../problem/progress.ts';
 import { allowance } from './aims.ts';
 import type { CountBound } from './counting.ts';
-import { NoAnswer } from './highs.ts';
+import { answered, NoAnswer } from './highs.ts';
 import type { IntegerQuestion } from './integer-question.ts';
 import type { SearchWatch } from './iteration-limit.ts';
 import type { Cost } from './master-layout.ts';
@@ -19,6 +20,12 @@ import { type Curve, Polytope } from './polytope.ts';
 import { AT_BOUND, NO_SHARE, SPAN_TOLERANCE } from './tolerances.ts';
 import { dot, elementAt, squaredDistance } from './vectors.ts';
 
+/** Exchanges of one food for another that are tried to better a choice: a few passes through those of 60 foods. */
+const MOST_EXCHANGES = 3000;
+/** With fewer foods the master itself is as quick (measured). */
+const MANY_FOODS = 45;
+/** Fewer where each takes long: so many factors of rows are gone through in all. */
+const MOST_WORK = 6e6;
 /** How near, relatively, upper and lower bound must come before the best mix is proven. */
 const GAP = 1e-7;
 /** A number or a least share is kept when missed by no more than this part of it. */
@@ -93,6 +100,7 @@ export class OuterApproximation {
       (polytope) => polytope.nearest(target),
       worth,
       tell ? this.follow('best', worth) : undefined,
+      this.n >= MANY_FOODS,
     );
   }
 
@@ -219,6 +227,7 @@ export class OuterApproximation {
     solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
     worth: (x: Float64Array) => number,
     follow?: Follow,
+    exchanges = false,
   ): Chosen | undefined {
     const { polytope } = this;
     const relaxed = this.relaxed(solve);
@@ -226,7 +235,14 @@ export class OuterApproximation {
     if (relaxed) return { x: relaxed, value: worth(relaxed), gap: 0, ...boundsAt(this.question, relaxed) };
     const { master } = this;
     const cost = costOf();
-    let best: Chosen | undefined;
+    const bettered = (found: Chosen) => {
+      const better = exchanges ? this.exchanged(found, solve, worth) : found;
+      follow?.met(better.x);
+      this.touch(better.x);
+      return better;
+    };
+    const first = exchanges ? this.anyChoice(solve, worth) : undefined;
+    let best = first && bettered(first);
     let bound = Number.NEGATIVE_INFINITY;
     for (let round = 0; round < MOST_ROUNDS; round++) {
       const picked = master.solve(cost, follow?.watch);
@@ -246,14 +262,76 @@ export class OuterApproximation {
         continue;
       }
       const value = worth(answer.x);
-      master.touch(answer.x);
-      polytope.touch(answer.x);
       follow?.met(answer.x);
-      if (!best || value < best.value) best = { x: answer.x, value, gap: 0, ...chosen };
+      this.touch(answer.x);
+      if (!best || value < best.value) best = bettered({ x: answer.x, value, gap: 0, ...chosen });
       if (meets(best.value, bound)) break;
     }
     if (!best) return undefined;
     return { ...best, gap: meets(best.value, bound) ? 0 : best.value - bound };
+  }
+
+  /** Tells master and polytope all about a mix, and the master what other foods would come to at shares like its own. */
+  private touch(x: Float64Array): void {
+    const used = x.filter((share) => share > NO_SHARE);
+    const middle = used.reduce((sum, share) => sum + share, 0) / used.length;
+    this.master.touch(x);
+    this.master.touch(x.map(() => middle));
+    this.polytope.touch(x);
+  }
+
+  /** The best mix of any foods that can be chosen; undefined where none is found at once. */
+  private anyChoice(
+    solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
+    worth: (x: Float64Array) => number,
+  ): Chosen | undefined {
+    const picked = answered(() => this.master.solve({}));
+    if (!picked) return undefined;
+    const answer = this.withChoice(picked, solve);
+    if (answer.status !== 'optimal') return undefined;
+    return { x: answer.x, value: worth(answer.x), gap: 0, ...this.master.boundsOf(picked) };
+  }
+
+  /** A mix bettered by taking one food out and another in, as long as that makes it better. */
+  private exchanged(
+    found: Chosen,
+    solve: (polytope: Polytope) => ReturnType<Polytope['nearest']>,
+    worth: (x: Float64Array) => number,
+  ): Chosen {
+    const { question, polytope } = this;
+    // There a least share is no bound of a column, or the master alone knows what holds.
+    if (question.mix || this.countsHeld || polytope.isCurved) return found;
+    let best = found;
+    let left = Math.min(MOST_EXCHANGES, Math.floor(MOST_WORK / (this.n * polytope.rows.length + 1)));
+    const better = (): Chosen | undefined => {
+      for (const [out, share] of best.x.entries()) {
+        if (share <= NO_SHARE || question.lower[out]! > 0) continue;
+        for (const [taken, other] of best.x.entries()) {
+          const lower = best.lower.slice();
+          const upper = best.upper.slice();
+          lower[taken] = Math.max(question.lower[taken]!, lower[out]!);
+          upper[taken] = question.upper[taken]!;
+          if (other > NO_SHARE || upper[taken]! < lower[taken]! || upper[taken] === 0) continue;
+          if (left-- <= 0) return undefined;
+          lower[out] = 0;
+          upper[out] = 0;
+          polytope.setBounds(lower, upper);
+          const answer = solve(polytope);
+          if (answer.status !== 'optimal') continue;
+          const { x } = answer;
+          const value = worth(x);
+          if (best.value - value <= GAP * Math.max(1, best.value)) continue;
+          if (question.counts.every((c) => keeps(c, x))) return { x, value, gap: 0, lower, upper };
+        }
+      }
+      return undefined;
+    };
+    try {
+      for (let next = better(); next; next = better()) best = next;
+    } finally {
+      polytope.setBounds(question.lower, question.upper);
+    }
+    return best;
   }
 
   /** The best mix as if foods were not counted: where it keeps the counting rules all the same, it is the best. */

@@ -118,6 +118,11 @@ export class Polytope {
     return this.allRows;
   }
 
+  /** Whether anything beyond rows bounds the mixes. */
+  get isCurved(): boolean {
+    return this.curves.length > 0;
+  }
+
   /** Prices of the last answer, from the solver's duals; undefined before there is one. */
   prices(): Prices | undefined {
     return this.lastPrices;
