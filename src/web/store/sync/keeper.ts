@@ -58,9 +58,8 @@ export class Keeper {
       (fault) => {
         this.#fault = fault;
         this.#publish();
-        if (fault) return;
-        if (this.#sender.trouble !== undefined) this.retry();
-        else this.#sender.wake();
+        if (!fault && this.#sender.trouble !== undefined) this.retry();
+        else if (!fault) this.#sender.wake();
       },
     );
   }
@@ -281,8 +280,7 @@ export class Keeper {
   #publish(redrawn: readonly Kind[] = []): void {
     for (const kind of redrawn) this.#changed.add(kind);
     const { household: before, unreadable: seen } = this.#view;
-    const replica = this.#here();
-    const { coming } = this.#first;
+    const [replica, { coming }] = [this.#here(), this.#first];
     const unreadable = this.#changed.size > 0 ? (replica?.unreadable() ?? []) : seen;
     const household = replica && householdView(replica, this.#outbox, this.#changed, before, coming);
     this.#changed.clear();

@@ -1,7 +1,7 @@
 /** In place of what draws from lists that are not here yet: that they come, or why they could not be had. */
-import { words } from '../../words/words.ts';
-import { Button } from '../shared/plain/Button.tsx';
-import { useHousehold } from './household.ts';
+import { words } from '../../../words/words.ts';
+import { useHousehold } from '../../store/household.ts';
+import { Button } from '../plain/Button.tsx';
 
 /** @param say that they come */
 export function Coming({ say }: { say: string }) {
