@@ -33,7 +33,9 @@ it('saves while the household is open, and puts back once it is closed', async (
   expect(out).toContain(`Saved and checked: ${copy}`);
   expect(await run(['backup', copy, '--data', data])).toBe(2);
   expect(err).toContain('is there already');
-  const { version } = (await store.records({ after: 0 })).records.find((r) => r.kind === 'mixes') ?? { version: 0 };
+  const { version } = (await store.records({ after: 0 })).records.find((r) => r.kind === 'mixes') ?? {
+    version: 0,
+  };
   await store.write(
     { kind: 'mixes', id: 'demo-mix', body: null, basedOn: version },
     { device: 'test', at: '2026-11-28T00:00:00.000Z' },
