@@ -4,7 +4,7 @@ import { StrictMode } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { createRoot } from 'react-dom/client';
 import { ErrorBoundary } from 'react-error-boundary';
-import { PairedOnly } from '../pairing/PairedOnly.tsx';
+import { askAhead, PairedOnly } from '../pairing/PairedOnly.tsx';
 import { shownHash } from '../shared/route.ts';
 import { mannerOfDevice } from '../shared/words/manner.ts';
 import { speakHere } from '../shared/words/texts.ts';
@@ -15,7 +15,8 @@ import { fetchScreen } from './screens.tsx';
 import './print.css';
 
 const spoken = speakHere(mannerOfDevice());
-// The screen is fetched beside the texts, not after them.
+// The screen is fetched beside the texts, not after them, and so is what is kept.
+askAhead();
 fetchScreen(shownHash());
 void spoken.then(({ figures }) => {
   document.documentElement.lang = figures.locale;

@@ -9,6 +9,7 @@ import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
 import { fetchForMix, TodayScreen } from '../today/TodayScreen.tsx';
+import { warm } from '../worker/engine.ts';
 
 /** Draws a screen, with what follows its place in the address, and what follows that. */
 type Drawn = (props: Shown) => ReactNode;
@@ -47,10 +48,15 @@ export function isPlace(place: string): place is Place {
   return Object.hasOwn(SCREENS, place);
 }
 
+/** What these show first the worker judges: it is opened while the household comes in. */
+const JUDGED: readonly string[] = ['mix', 'weigh', 'shopping'];
+
 /** Fetches the screen of an address ahead. A failure is told where it is drawn. */
 export function fetchScreen(hash: string): void {
   const [, place = ''] = hash.split('/');
-  void (isPlace(place) ? SCREENS[place].fetch() : fetchForMix()).catch(() => {});
+  (isPlace(place) ? SCREENS[place].fetch() : fetchForMix())
+    .then(() => JUDGED.includes(place) && warm())
+    .catch(() => {});
 }
 
 /**

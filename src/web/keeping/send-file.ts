@@ -18,7 +18,7 @@ async function send<T>(
     { method: 'POST', headers: { 'content-type': 'text/plain' }, body: text },
     FOR_A_FILE,
   )) as object;
-  if (!('token' in answer)) throw strangeAnswer();
+  if (!('token' in answer)) throw await strangeAnswer();
   return answer as T;
 }
 

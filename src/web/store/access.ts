@@ -47,7 +47,7 @@ export async function pairDevice(code: string, name: string): Promise<void> {
 export async function fetchDevices(): Promise<DeviceList> {
   const list = (await ask('/api/devices')) as Partial<DeviceList>;
   if (Array.isArray(list.devices)) return list as DeviceList;
-  throw strangeAnswer();
+  throw await strangeAnswer();
 }
 
 /** A code for one more device; the one before it is void. */

@@ -24,7 +24,7 @@ export async function fetchRecords(after: number, upTo?: number, of?: Section): 
   const page = (await ask(`/api/records?after=${after}${range}${section}&brief=1`)) as Partial<RecordsPage>;
   if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
     return { ...(page as RecordsPage), records: (page.records as SentRecord[]).map(recordOf) };
-  throw strangeAnswer();
+  throw await strangeAnswer();
 }
 
 /** Makes a change. Sent again under the same id, it is not made twice. @param leaving by a request that outlives the page */
@@ -41,7 +41,7 @@ export async function sendChange(change: Change, leaving: boolean): Promise<Writ
     return ask(path.replace(/\/pours$/, ''), { ...otherwise, keepalive: leaving });
   })) as Partial<Written>;
   if (typeof written.record?.version === 'number' && Array.isArray(written.along)) return written as Written;
-  throw strangeAnswer();
+  throw await strangeAnswer();
 }
 
 export interface HistoryQuery {

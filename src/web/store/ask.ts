@@ -1,6 +1,6 @@
 /** One question to the server, in the language of the page: what it refuses it says in that. */
 import type { KeptRecord } from '../../household/records.ts';
-import { words } from '../../words/words.ts';
+import { languageHere, wordsOnceHere } from '../shared/words/texts.ts';
 import { ApiError, type FieldFault } from './api-error.ts';
 import { tellUnpaired } from './unpaired.ts';
 
@@ -13,7 +13,6 @@ interface Question extends RequestInit {
 
 /** Asks the server; its answer as JSON, an empty object where it has no body. @param patience ms @throws ApiError with words for people */
 export async function ask(path: string, question: Question = {}, patience = PATIENCE): Promise<unknown> {
-  const { figures, store } = words();
   let response: Response;
   let body: unknown;
   const cut = new AbortController();
@@ -21,12 +20,12 @@ export async function ask(path: string, question: Question = {}, patience = PATI
   try {
     response = await fetch(path, {
       ...question,
-      headers: { ...question.headers, 'accept-language': figures.manner.language },
+      headers: { ...question.headers, 'accept-language': languageHere() },
       signal: cut.signal,
     });
     body = await response.text().then(asJson);
   } catch {
-    throw new ApiError(0, store.server.silent);
+    throw new ApiError(0, (await wordsOnceHere()).store.server.silent);
   } finally {
     clearTimeout(timer);
   }
@@ -35,10 +34,12 @@ export async function ask(path: string, question: Question = {}, patience = PATI
   if (response.ok && typeof body === 'object' && body !== null) return body;
   const told = (body ?? {}) as { field?: unknown; message?: unknown; stands?: KeptRecord; faults?: unknown };
   // A refusal of another program says nothing of what is kept here.
-  if (typeof told.message !== 'string' || told.message === '')
+  if (typeof told.message !== 'string' || told.message === '') {
+    const { server } = (await wordsOnceHere()).store;
     throw response.status >= 500
-      ? new ApiError(response.status, store.server.failed(response.status))
-      : new ApiError(0, store.server.stranger);
+      ? new ApiError(response.status, server.failed(response.status))
+      : new ApiError(0, server.stranger);
+  }
   throw new ApiError(response.status, told.message, {
     ...(typeof told.field === 'string' && { field: told.field }),
     ...(told.stands && { stands: told.stands }),
@@ -47,8 +48,8 @@ export async function ask(path: string, question: Question = {}, patience = PATI
 }
 
 /** What answers in a way that this page does not know. */
-export function strangeAnswer(): ApiError {
-  return new ApiError(0, words().store.server.otherVersion);
+export async function strangeAnswer(): Promise<ApiError> {
+  return new ApiError(0, (await wordsOnceHere()).store.server.otherVersion);
 }
 
 function asJson(text: string): unknown {
