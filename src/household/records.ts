@@ -39,8 +39,9 @@ export function recordOf({ kind, seq, body, unreadable, ...left }: SentRecord): 
 
 /** Kinds of which something is written down every day: after some years they are most of a household. */
 export const DAILY = ['feedings', 'weighings'] as const satisfies readonly Kind[];
+export type Daily = (typeof DAILY)[number];
 /** Part of the kinds, asked for apart. */
-export type Section = (typeof DAILY)[number] | 'rest';
+export type Section = Daily | 'rest';
 export const SECTIONS: readonly Section[] = ['rest', ...DAILY];
 
 /** A part of the household, small enough for one answer. */

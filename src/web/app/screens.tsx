@@ -1,13 +1,13 @@
 /** The screens: Now comes with the page, each other where one goes there, and all of them once the page is at rest. */
 import type { ReactNode } from 'react';
-import type { Kind } from '../../household/model.ts';
-import { DAILY } from '../../household/records.ts';
+import { DAILY, type Daily } from '../../household/records.ts';
 import type { Part } from '../../words/part-shapes.ts';
 import { PARTS } from '../../words/parts.ts';
 import { type Later, later } from '../shared/later/later.ts';
 import { fetchTexts } from '../shared/words/texts.ts';
 import { StartHere } from '../start/StartHere.tsx';
 import { useMixDraft } from '../store/mix-draft.tsx';
+import { wantLists } from '../store/page-keeper.ts';
 import { fetchForMix, TodayScreen } from '../today/TodayScreen.tsx';
 import { warm } from '../worker/engine.ts';
 
@@ -48,42 +48,43 @@ export function isPlace(place: string): place is Place {
   return Object.hasOwn(SCREENS, place);
 }
 
-/** What these show first the worker judges: it is opened while the household comes in. */
-const JUDGED: readonly string[] = ['mix', 'weigh', 'shopping'];
-
-/** Fetches the screen of an address ahead. A failure is told where it is drawn. */
-export function fetchScreen(hash: string): void {
-  const [, place = ''] = hash.split('/');
-  (isPlace(place) ? SCREENS[place].fetch() : fetchForMix())
-    .then(() => JUDGED.includes(place) && warm())
-    .catch(() => {});
-}
-
 /**
  * What of the lists that come last a screen draws from; it stands once they are whole. Where nothing is said, all of them.
  * What is left of packs follows from what was fed of them.
  */
-const DRAWS_FROM: { readonly [place in Place]?: readonly Kind[] } = {
+const DRAWS_FROM: { readonly [place in Place]?: readonly Daily[] } = {
   ...{ weigh: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'], drying: ['feedings'] },
   ...{ calendar: ['feedings'], mix: ['feedings'], foods: ['feedings'], targets: [] },
 };
 /** Of the household's parts only what is taken out or brought in draws from them. */
 const WHOLE_HOUSEHOLD: readonly string[] = ['out-and-in', 'table'];
 
-function drawsFrom(place: Place | undefined, part: string | undefined): readonly Kind[] {
-  // Now draws what it has, and the rest when that is here.
-  if (place === undefined) return [];
+function drawsFrom(place: string, part: string | undefined): readonly Daily[] {
   if (place === 'household') return part && WHOLE_HOUSEHOLD.includes(part) ? DAILY : [];
-  return DRAWS_FROM[place] ?? DAILY;
+  return (isPlace(place) && DRAWS_FROM[place]) || DAILY;
+}
+
+/** What these show first the worker judges: it is opened while the household comes in. */
+const JUDGED: readonly string[] = ['mix', 'weigh', 'shopping'];
+
+/** Fetches the screen of an address ahead, and what it draws from. A failure is told where it is drawn. */
+export function fetchScreen(hash: string): void {
+  const [, place = '', part] = hash.split('/');
+  wantLists(drawsFrom(place, part));
+  (isPlace(place) ? SCREENS[place].fetch() : fetchForMix())
+    .then(() => JUDGED.includes(place) && warm())
+    .catch(() => {});
 }
 
 /** The screen one is on; Now where the address names none. */
 export function Screen({ place, ...rest }: { readonly place: string } & Shown) {
   const { house } = useMixDraft();
-  const at = isPlace(place) ? place : undefined;
+  const lists = drawsFrom(place, rest.shown);
+  wantLists(lists);
+  // Now draws what it has, and the rest when that is here.
+  if (!isPlace(place)) return <TodayScreen start={<StartHere />} />;
   // Reading a list that is not here yet is waiting for it.
-  for (const kind of drawsFrom(at, rest.shown)) void house[kind];
-  if (at === undefined) return <TodayScreen start={<StartHere />} />;
-  const At = SCREENS[at].now();
+  for (const kind of lists) void house[kind];
+  const At = SCREENS[place].now();
   return <At {...rest} />;
 }

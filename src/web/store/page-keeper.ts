@@ -1,4 +1,5 @@
 /** The one keeper of this page, with the browser around it. */
+import type { Section } from '../../household/records.ts';
 import { deviceStorage } from '../shared/device-storage.ts';
 import { fetchRecords, sendChange } from './api.ts';
 import { newId } from './new-id.ts';
@@ -6,16 +7,27 @@ import { Keeper } from './sync/keeper.ts';
 import { listen } from './sync/live.ts';
 import { takeOverOlderEntries } from './sync/older-entries.ts';
 import { joinTabs } from './sync/tabs.ts';
+import { Wanted } from './sync/wanted.ts';
 
 /** How long a page that said it was left has to come back (it may only be loaded anew), ms. */
 const GONE = 2000;
 /** The id of the page that was left in this tab last; none while one stands in it, since a tab may be copied. */
 const BEFORE = 'pouchful.tab';
 
+/** When lists come that no screen has drawn from so far, ms after it was their turn; our own choice. */
+const UNWANTED = 1000;
+
 const tab = newId();
+const lists = new Wanted(UNWANTED);
+
+/** Fetches at once those of the lists that come last which a screen draws from. */
+export const wantLists = (kinds: readonly Section[]) => lists.want(kinds);
 
 export const keeper = new Keeper({
-  page: fetchRecords,
+  page: async (after, upTo, of) => {
+    if (of !== undefined) await lists.mayCome(of);
+    return fetchRecords(after, upTo, of);
+  },
   send: sendChange,
   storage: deviceStorage,
   tab,
