@@ -46,7 +46,7 @@ it.each([
   ['weighings', SCREENS.filter((s) => s.demo && WITHOUT_WEIGHTS.includes(placeOf(s.hash) ?? ''))],
   [
     'feedings',
-    SCREENS.filter((s) => /^(targets|household($|.(backups|card|devices|language)))/.test(s.hash)),
+    SCREENS.filter((s) => /^(targets|mix|foods|household($|.(backups|card|devices|language)))/.test(s.hash)),
   ],
 ] as const)(
   'screens stand before the %s are here, and those that draw from them wait',

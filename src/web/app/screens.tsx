@@ -54,7 +54,7 @@ export function isPlace(place: string): place is Place {
  */
 const DRAWS_FROM: { readonly [place in Place]?: readonly Daily[] } = {
   ...{ weigh: ['feedings'], shopping: ['feedings'], cupboard: ['feedings'], drying: ['feedings'] },
-  ...{ calendar: ['feedings'], mix: ['feedings'], foods: ['feedings'], targets: [] },
+  ...{ calendar: ['feedings'], mix: [], foods: [], targets: [] },
 };
 /** Of the household's parts only what is taken out or brought in draws from them. */
 const WHOLE_HOUSEHOLD: readonly string[] = ['out-and-in', 'table'];
@@ -71,6 +71,9 @@ const JUDGED: readonly string[] = ['mix', 'weigh', 'shopping'];
 export function fetchScreen(hash: string): void {
   const [, place = '', part] = hash.split('/');
   wantLists(drawsFrom(place, part));
+  // What a batch's own page says besides.
+  if (place === 'weigh' && part)
+    for (const text of ['care', 'answers'] as const) void fetchTexts(text).catch(() => {});
   (isPlace(place) ? SCREENS[place].fetch() : fetchForMix())
     .then(() => JUDGED.includes(place) && warm())
     .catch(() => {});
