@@ -31,7 +31,7 @@ export type SentRecord = Omit<KeptRecord, 'id' | 'version' | 'place'> & {
 };
 
 /** A record with all that was left out when it was sent. */
-export function recordOf({ kind, seq, body, unreadable, ...left }: SentRecord): KeptRecord {
+export function recordInFull({ kind, seq, body, unreadable, ...left }: SentRecord): KeptRecord {
   const { id = body?.id ?? '', version = 1, place = seq } = left;
   const record = { kind, id, version, seq, place, body };
   return unreadable ? { ...record, unreadable } : record;

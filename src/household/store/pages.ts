@@ -12,7 +12,7 @@ const AROUND = 200;
 const BRIEF = { asMade: 50, changed: 80 };
 /** Rows read at once: first few, since they may be large, then as many as there is room for. */
 const FEW = 200;
-const MOST_AT_ONCE = 2000;
+const MOST_AT_ONCE = 600;
 
 type Row = Omit<RecordsTable, 'household'>;
 

@@ -9,7 +9,7 @@ import { put, recordIn, remove } from '../../../test/household/put.ts';
 import type { Lot } from '../../kitchen/model.ts';
 import { openHosted } from '../hosted.ts';
 import type { Kind } from '../model.ts';
-import { type By, type KeptRecord, type RecordsPage, recordOf, type SentRecord } from '../records.ts';
+import { type By, type KeptRecord, type RecordsPage, recordInFull, type SentRecord } from '../records.ts';
 import { openStore } from '../store.ts';
 import type { Store } from './record-store.ts';
 import type { Db } from './tables.ts';
@@ -317,7 +317,7 @@ describe.each(OPENERS)('in %s', (_name, open) => {
         const text = await store.recordsText({ ...asked, brief: true });
         expect(text.length).toBeLessThan(200_000);
         const page: RecordsPage = JSON.parse(text);
-        found.push(...(page.records as SentRecord[]).map(recordOf));
+        found.push(...(page.records as SentRecord[]).map(recordInFull));
         asked = { after: page.seq };
         more = page.more;
       }

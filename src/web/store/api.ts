@@ -3,7 +3,7 @@ import {
   type ChangeDetail,
   type HistoryPage,
   type RecordsPage,
-  recordOf,
+  recordInFull,
   type Section,
   type SentRecord,
   type Written,
@@ -23,7 +23,7 @@ export async function fetchRecords(after: number, upTo?: number, of?: Section): 
   const section = of === undefined ? '' : `&of=${of}`;
   const page = (await ask(`/api/records?after=${after}${range}${section}&brief=1`)) as Partial<RecordsPage>;
   if (Array.isArray(page.records) && typeof page.seq === 'number' && typeof page.epoch === 'string')
-    return { ...(page as RecordsPage), records: (page.records as SentRecord[]).map(recordOf) };
+    return { ...(page as RecordsPage), records: (page.records as SentRecord[]).map(recordInFull) };
   throw await strangeAnswer();
 }
 
