@@ -29,7 +29,7 @@ const MOST_TRIED = 16;
 const MISSED = 1e-9;
 
 /**
- * @param start whole steps that come to the sum
+ * @param start whole steps that come to the sum; where some lie beyond their bounds they are brought back first
  * @param most swaps
  * @returns the nearest steps met that keep everything and are nearer than `squares`; undefined where none were met
  */
@@ -39,7 +39,27 @@ export function nearestBySwaps(
   most: number,
   squares: number,
 ): Float64Array | undefined {
-  return new Swaps(question, start).run(most, squares);
+  const within = broughtBack(question, start);
+  return within && new Swaps(question, within).run(most, squares);
+}
+
+/** Steps within their bounds that come to the same; undefined where there is no room for them. */
+function broughtBack({ target, low, high }: SwapQuestion, start: Float64Array): Float64Array | undefined {
+  const steps = start.map((k, j) => Math.min(high[j]!, Math.max(low[j]!, k)));
+  let missing = 0;
+  for (let j = 0; j < steps.length; j++) missing += start[j]! - steps[j]!;
+  while (missing !== 0) {
+    const way = Math.sign(missing);
+    let best = -1;
+    for (let j = 0; j < steps.length; j++) {
+      if (way > 0 ? steps[j]! >= high[j]! : steps[j]! <= low[j]!) continue;
+      if (best < 0 || way * (target[j]! - steps[j]!) > way * (target[best]! - steps[best]!)) best = j;
+    }
+    if (best < 0) return undefined;
+    steps[best]! += way;
+    missing -= way;
+  }
+  return steps;
 }
 
 class Swaps {
@@ -98,7 +118,7 @@ class Swaps {
       if (kept) {
         for (let r = 0; r < m; r++) weight[r]! *= LIGHTER;
         const off = this.squares();
-        if (off < nearest && this.question.keeps(steps)) {
+        if (off < nearest && this.isEnough() && this.question.keeps(steps)) {
           nearest = off;
           best = steps.slice();
         }
@@ -106,6 +126,12 @@ class Swaps {
       if (!this.swap(swap)) break;
     }
     return best;
+  }
+
+  /** Whether foods that are in have as many steps as they are to have at the least. */
+  private isEnough(): boolean {
+    const { least } = this.question;
+    return this.steps.every((k, j) => k === 0 || k >= least[j]!);
   }
 
   private squares(): number {
