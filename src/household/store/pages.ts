@@ -3,7 +3,7 @@ import { sql } from 'kysely';
 import type { KeptRecord, RecordsPage, Section } from '../records.ts';
 import { MOST_RECORD_BYTES } from '../shape/quotas.ts';
 import type { RowReader } from './stored.ts';
-import type { RecordsTable, Tx } from './tables.ts';
+import type { RecordRow, Tx } from './tables.ts';
 
 /** An answer stays under 200 kB with one record of the largest size on top. */
 const MOST_BYTES = 190_000;
@@ -13,8 +13,6 @@ const BRIEF = { asMade: 50, changed: 80 };
 /** Rows read at once: first few, since they may be large, then as many as there is room for. */
 const FEW = 200;
 const MOST_AT_ONCE = 600;
-
-type Row = Omit<RecordsTable, 'household'>;
 
 /** What of a household is asked for. */
 export interface Asked {
@@ -54,7 +52,7 @@ export async function readPageText(
   return `{"records":[${records}],${JSON.stringify(page).slice(1)}`;
 }
 
-function textOf(row: Row, reader: RowReader, brief: boolean): string {
+function textOf(row: RecordRow, reader: RowReader, brief: boolean): string {
   if (!reader.isFit(row)) {
     const record = reader.record(row);
     if (record.body === null) return JSON.stringify(short(record));
@@ -83,7 +81,7 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, bri
   if (of === 'rest') rows = rows.where(sql<boolean>`kind NOT IN ('feedings', 'weighings')`);
   else if (of !== undefined) rows = rows.where('kind', '=', of);
   if (after === 0 || upTo !== undefined) rows = rows.where('body', 'is not', null);
-  const taken: Row[] = [];
+  const taken: RecordRow[] = [];
   let bytes = 0;
   let last = after;
   let more = false;
@@ -104,7 +102,7 @@ async function rowsOf(tx: Tx, household: string, { after, upTo, of }: Asked, bri
 }
 
 /** How much of an answer a record takes, at most. What is deleted has no body that says its id. */
-function bytesOf({ version, seq, place, body }: Row, brief: boolean): number {
+function bytesOf({ version, seq, place, body }: RecordRow, brief: boolean): number {
   if (body === null) return AROUND;
   const around = !brief ? AROUND : version === 1 && place === seq ? BRIEF.asMade : BRIEF.changed;
   return around + Buffer.byteLength(body);

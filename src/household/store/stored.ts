@@ -4,7 +4,7 @@ import { words } from '../../words/words.ts';
 import type { Kept, Kind } from '../model.ts';
 import type { KeptRecord } from '../records.ts';
 import { checkRecord } from '../shape/check-record.ts';
-import type { RecordsTable } from './tables.ts';
+import type { RecordRow } from './tables.ts';
 
 /** Reads the rows of one household. What it found fit to be shown once, it does not look through again. */
 export class RowReader {
@@ -12,7 +12,7 @@ export class RowReader {
   readonly #fit = new Map<string, string>();
 
   /** A row as a record. What cannot be read comes with its raw text, and why. */
-  record({ kind, id, version, seq, place, body: raw }: Omit<RecordsTable, 'household'>): KeptRecord {
+  record({ kind, id, version, seq, place, body: raw }: RecordRow): KeptRecord {
     const where = { kind, id, version, seq, place };
     if (raw === null) return { ...where, body: null };
     const read = readBody(kind, id, raw, this.isFit({ kind, id, seq, body: raw }));
@@ -22,7 +22,7 @@ export class RowReader {
   }
 
   /** Whether the row was found fit to be shown as it stands. */
-  isFit({ kind, id, seq, body }: Pick<RecordsTable, 'kind' | 'id' | 'seq' | 'body'>): boolean {
+  isFit({ kind, id, seq, body }: Pick<RecordRow, 'kind' | 'id' | 'seq' | 'body'>): boolean {
     return body !== null && this.#fit.get(`${kind} ${id}`) === stateOf(seq, body);
   }
 }

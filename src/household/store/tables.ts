@@ -22,6 +22,9 @@ export interface RecordsTable {
   body: string | null;
 }
 
+/** A record of a household that is known. */
+export type RecordRow = Omit<RecordsTable, 'household'>;
+
 interface ChangesTable {
   household: string;
   seq: number;

@@ -6,8 +6,8 @@ import type { Section } from '../../../household/records.ts';
 
 export class Wanted {
   readonly #wanted = new Set<Section>(['rest']);
-  readonly #waiting = new Map<Section, () => void>();
-  readonly #come = new Map<Section, Promise<void>>();
+  /** Lists whose turn it was before anybody wanted them. */
+  readonly #waiting = new Map<Section, { readonly ready: Promise<void>; go(): void }>();
   readonly #later: number;
 
   /** @param later when a list that nobody wants comes all the same, ms after it was its turn */
@@ -19,18 +19,21 @@ export class Wanted {
   want(sections: readonly Section[]): void {
     for (const section of sections) {
       this.#wanted.add(section);
-      this.#waiting.get(section)?.();
+      this.#waiting.get(section)?.go();
     }
   }
 
   /** Ready once a section may be fetched. */
   mayCome(section: Section): Promise<void> {
     if (this.#wanted.has(section)) return Promise.resolve();
-    const known = this.#come.get(section);
-    if (known) return known;
-    const comes = new Promise<void>((come) => this.#waiting.set(section, come));
-    this.#come.set(section, comes);
+    const known = this.#waiting.get(section);
+    if (known) return known.ready;
+    let go = () => {};
+    const ready = new Promise<void>((come) => {
+      go = come;
+    });
+    this.#waiting.set(section, { ready, go });
     setTimeout(() => this.want([section]), this.#later);
-    return comes;
+    return ready;
   }
 }
