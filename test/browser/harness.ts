@@ -23,6 +23,8 @@ const FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  // The pages of a new window's own address bar, which the browser would load beside ours.
+  '--disable-features=WebUIOmniboxPopup,WebUIOmniboxAimPopup',
 ];
 
 export const DESKTOP = { width: 1280, height: 900 };
