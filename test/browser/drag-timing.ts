@@ -56,6 +56,23 @@ export function houseToDrag(): Household {
   return { ...demo, mixes: [{ ...mix, problem, shares }] satisfies Mix[] };
 }
 
+/** The same, most of whose foods are to be in it, each with a least share: to prove which of them takes long. */
+export function houseToProve(foods = 16): Household {
+  const house = houseToDrag();
+  return {
+    ...house,
+    mixes: house.mixes.map((mix) => {
+      const { margin: _, ...problem } = mix.problem;
+      const used = problem.foods.map((f, i) => ({
+        ...f,
+        if_used: Math.min(f.max ?? 100, 3 + ((i * 13) % 7) * 0.3),
+      }));
+      const rules = [...problem.rules, { count: { at_least: 4.5 }, min: foods }];
+      return { ...mix, problem: { ...problem, foods: used, rules, objective: 'nearest' as const } };
+    }),
+  };
+}
+
 /** One move of the hand. */
 export interface MoveTiming {
   /** From the input, as the browser dates it, to the page's hearing of it, ms. */

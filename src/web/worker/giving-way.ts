@@ -44,13 +44,13 @@ export function givingWay(shared: Int32Array, stillMs = STILL_MS): () => void {
   /** The move after which the hand was seen to hold still. */
   let still = 0;
   return () => {
-    Atomics.add(shared, STEPS, 1);
     for (let move = Atomics.load(shared, MOVE); move !== 0 && move !== still; ) {
       Atomics.wait(shared, MOVE, move, stillMs);
       const now = Atomics.load(shared, MOVE);
       if (now === move) still = move;
       move = now;
     }
+    Atomics.add(shared, STEPS, 1);
   };
 }
 
