@@ -92,8 +92,10 @@ export interface DragTiming {
   };
   /** Frames that were painted while the hand moved, each second. */
   readonly frames: number;
-  /** Part of the drag, 0 to 1, during which the screen told of a proof that was going on. */
+  /** Part of the drag, 0 to 1, during which the screen told of a proof that was under way. */
   readonly proving: number;
+  /** Steps that it took meanwhile, each second; undefined where none can be seen: {@link watchProof}. */
+  readonly steps: number | undefined;
 }
 
 interface Heard {
@@ -107,6 +109,7 @@ interface Frame {
   readonly windows: boolean;
   readonly others: boolean;
   readonly proving: boolean;
+  readonly steps: number | undefined;
 }
 
 /** Notes in the page every move that it hears of, and with every painted frame what it shows. */
@@ -128,7 +131,8 @@ const NOTE = `(food) => {
   // What is done with the frame's message is done after the frame was painted.
   channel.port1.onmessage = () => {
     const proving = document.querySelector('.verdict .so-far') !== null;
-    noted.frames.push({ at: performance.now(), share: Number(field.value), windows, others, proving });
+    const steps = window.sharedWithProof && Atomics.load(window.sharedWithProof, 1);
+    noted.frames.push({ at: performance.now(), share: Number(field.value), windows, others, proving, steps });
     windows = others = false;
   };
   const frame = () => {
@@ -214,7 +218,14 @@ export async function measureDrag(
     },
     frames: (1000 * noted.frames.filter((f) => f.windows).length) / took,
     proving: noted.frames.filter((f) => f.proving).length / Math.max(1, noted.frames.length),
+    steps: stepsOf(noted.frames),
   };
+}
+
+function stepsOf(frames: readonly Frame[]): number | undefined {
+  const [first, last] = [frames.at(0), frames.at(-1)];
+  if (first?.steps === undefined || last?.steps === undefined) return undefined;
+  return (1000 * (last.steps - first.steps)) / (last.at - first.at);
 }
 
 /** Where the hand is at each of its moves, in steps from where it began: out and back. */
